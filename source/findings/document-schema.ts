@@ -1,0 +1,108 @@
+import * as z from 'zod/mini';
+import * as field from '../procedure/fields.js';
+
+const part = <T extends z.core.$ZodLooseShape>(phrase: string, shape: T) =>
+	z.strictObject(shape, field.worded(phrase)).check(z.describe(`${phrase.charAt(0).toUpperCase()}${phrase.slice(1)}.`));
+
+const listOf = <T extends z.core.$ZodType>(phrase: string, item: T, least: number) =>
+	z
+		.array(item, field.worded(phrase))
+		.check(
+			z.minLength(least, field.worded(phrase)),
+			z.describe(`${phrase.charAt(0).toUpperCase()}${phrase.slice(1)}.`),
+		);
+
+const arm = part('a group of facts about the arm', {
+	effectiveLengthMm: field.effectiveLengthMm,
+	pivotDistanceMm: field.pivotDistanceMm,
+	loading: field.loading,
+	pivotDirectionDeg: z.optional(field.pivotDirectionDeg),
+});
+
+const gauge = part('a group of facts about the gauge', {
+	unit: field.gaugeUnit,
+	step: field.gaugeStep,
+	topOfScale: z.optional(field.topOfScale),
+	relativeUncertaintyPct: z.optional(field.relativeUncertaintyPct),
+	zero: z.optional(field.gaugeZero),
+	zeroUncertainty: z.optional(field.zeroUncertainty),
+	nudge: z.optional(field.nudge),
+});
+
+const trackingForce = part('a group of facts about the tracking force', {
+	playingMn: field.playingForceMn,
+	scaleReadingMn: field.scaleReadingMn,
+	guard: field.guardHandling,
+	guardMassG: z.optional(field.guardMassG),
+	relativeUncertaintyPct: z.optional(field.relativeUncertaintyPct),
+});
+
+const level = part('a group of readings of the level', {
+	stepDeg: field.levelStepDeg,
+	leftRightDeg: field.tiltReadingsDeg,
+	frontBackDeg: field.tiltReadingsDeg,
+});
+
+const clearance = part('a group of heights', {
+	stylusMm: field.stylusClearanceMm,
+	matRemovedMm: z.optional(field.matRemovedMm),
+	guardDepthMm: z.optional(field.guardDepthMm),
+});
+
+const cartridge = part('a group of facts about the cartridge', {
+	staticComplianceUmPerMn: z.optional(field.staticComplianceUmPerMn),
+	cantileverMm: z.optional(field.cantileverMm),
+});
+
+const limits = part('a group of limits', {
+	pullGoodPct: z.optional(field.pullGoodPct),
+	pullUsablePct: z.optional(field.pullUsablePct),
+	bandGoodPct: z.optional(field.bandGoodPct),
+	bandUsablePct: z.optional(field.bandUsablePct),
+});
+
+const round = part('a round with its inner and its outer limit', {
+	innerLimit: field.innerLimit,
+	outerLimit: field.outerLimit,
+});
+const rounds = listOf('a list of at least one round', round, 1);
+
+const probe = listOf(
+	'a list of probe radii: exactly one inner, exactly one outer, and any others',
+	part('a probe radius with its rounds', {place: field.placeName, radiusMm: field.radiusMm, rounds}),
+	1,
+);
+
+const bias = part('a group of facts about the bias device', {
+	device: field.biasDevice,
+	effectiveDrag: z.optional(field.effectiveDrag),
+	readings: z.optional(
+		listOf(
+			'a list of at least two radii read with the bias on',
+			part('a radius with its rounds read with the bias on', {
+				radiusMm: field.radiusMm,
+				rounds,
+				leverClock: z.optional(field.leverClock),
+			}),
+			2,
+		),
+	),
+});
+
+/** The shape of a compute document: strict, every key known. Rules across fields are in `cross-field-faults.ts`. */
+export const documentSchema = part('a document with at least arm, gauge, trackingForce and probe', {
+	arm,
+	gauge,
+	trackingForce,
+	level: z.optional(level),
+	clearance: z.optional(clearance),
+	cartridge: z.optional(cartridge),
+	probe,
+	limits: z.optional(limits),
+	bias: z.optional(bias),
+});
+
+/** One series of a check as numbers: everything that the figures are worked out from. */
+export type Document = z.infer<typeof documentSchema>;
+export type ProbeRadius = Document['probe'][number];
+export type PlaceName = ProbeRadius['place'];

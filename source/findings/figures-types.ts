@@ -1,0 +1,89 @@
+import type {WindowMm} from '../measures/clearance.js';
+import type {WallShare} from '../measures/groove-walls.js';
+import type {Tilt} from '../measures/level.js';
+import type {WouldDecide, Zone} from '../measures/verdict.js';
+import type {PlaceName} from './document-schema.js';
+
+export type Verdict = Zone | 'undecided' | 'off-scale';
+export type AtWorst = Zone | 'off-scale';
+
+export type LevelFigures = {
+	readonly leftRight: Tilt;
+	readonly frontBack: Tilt;
+	readonly passes: boolean;
+};
+
+export type ClearanceFigures = {
+	readonly stylusWindowMm: WindowMm;
+	/** Null without a guard, or with its depth unknown. */
+	readonly guardWindowMm: WindowMm | null;
+	readonly passes: boolean;
+};
+
+type Placed = {
+	readonly place: PlaceName;
+	readonly radiusMm: number;
+	/** Null without level readings; positive toward the rim. */
+	readonly tiltSharePct: number | null;
+	readonly tiltShareUncertaintyPct: number | null;
+};
+
+/** Figures at a probe radius. Uncertainties are for 95 %; percent is of the playing tracking force. */
+export type MeasuredRadius = Placed & {
+	/** Positive toward the rim. */
+	readonly pullPct: number;
+	readonly pullUncertaintyPct: number;
+	readonly bandPct: number;
+	readonly bandUncertaintyPct: number;
+	/** Half the band: the force that just moves the arm either way. */
+	readonly breakawayPct: number;
+	readonly torqueMicroNm: number;
+	/** Those of the pull; null for infinite. */
+	readonly effectiveDegreesOfFreedom: number | null;
+	readonly repeatability: 'pooled' | 'unknown';
+	readonly pullVerdict: Zone | 'undecided';
+	readonly pullAtWorst: Zone;
+	readonly bandVerdict: Zone | 'undecided';
+	readonly bandAtWorst: Zone;
+	/** Null unless undecided. */
+	readonly pullWouldDecide: WouldDecide | null;
+	readonly bandWouldDecide: WouldDecide | null;
+	readonly wallShare: WallShare;
+	/** Null without a compliance; the angle null without the cantilever's length. */
+	readonly lean: {readonly micrometres: number; readonly degrees: number | null} | null;
+};
+
+/** A probe radius where a reading reached the top of the scale: no figures. */
+export type OffScaleRadius = Placed & {
+	readonly [Key in Exclude<keyof MeasuredRadius, keyof Placed | VerdictKey>]: null;
+} & {readonly [Key in Exclude<VerdictKey, `${string}WouldDecide`>]: 'off-scale'} & {
+	readonly pullWouldDecide: null;
+	readonly bandWouldDecide: null;
+};
+
+type VerdictKey = 'pullVerdict' | 'pullAtWorst' | 'bandVerdict' | 'bandAtWorst' | 'pullWouldDecide' | 'bandWouldDecide';
+
+export type RadiusFigures = MeasuredRadius | OffScaleRadius;
+
+export const isMeasured = (figures: RadiusFigures): figures is MeasuredRadius => figures.pullPct !== null;
+
+export type BetweenRadii = {
+	readonly en: number;
+	readonly differs: boolean;
+	readonly bandEn: number;
+	readonly bandDiffers: boolean;
+	readonly torqueSlopeMicroNmPerDeg: number;
+	readonly neutralRadiusMm: number | null;
+};
+
+export type Figures = {
+	readonly scaleFactor: number;
+	readonly carriedMn: number;
+	readonly level: LevelFigures | null;
+	readonly clearance: ClearanceFigures | null;
+	readonly probe: readonly RadiusFigures[];
+	readonly verdict: Verdict;
+	readonly atWorst: AtWorst;
+	readonly betweenRadii: BetweenRadii | null;
+	readonly bias: null;
+};

@@ -1,0 +1,36 @@
+import defaults from '../../shared/limits.json' with {type: 'json'};
+import {guardIsClear, guardWindowMm, stylusWindowMm} from '../measures/clearance.js';
+import {isAtMost, isWithin} from '../measures/compare.js';
+import {levelTilt} from '../measures/level.js';
+import type {Document} from './document-schema.js';
+import type {ClearanceFigures, LevelFigures, RadiusFigures} from './figures-types.js';
+import type {Settings} from './settings.js';
+
+/** Tilt in both directions, and whether its share of the pull and the whole tilt are small enough at every radius. */
+export const levelOf = (
+	{level}: Document,
+	{pullLimits}: Settings,
+	probe: readonly RadiusFigures[],
+): LevelFigures | null => {
+	if (level === undefined) return null;
+	const leftRight = levelTilt(level.leftRightDeg);
+	const frontBack = levelTilt(level.frontBackDeg);
+	const mostPct = defaults.levelShareOfGood.value * pullLimits.good;
+	const passes =
+		isAtMost(Math.hypot(leftRight.tiltDeg, frontBack.tiltDeg), defaults.levelWholeTiltDeg.value) &&
+		probe.every(({tiltSharePct}) => isAtMost(Math.abs(tiltSharePct ?? 0), mostPct));
+	return {leftRight, frontBack, passes};
+};
+
+/** Both clearance windows, and whether the stylus stands inside its own with the guard clear of the surface. */
+export const clearanceOf = ({clearance, trackingForce}: Document): ClearanceFigures | null => {
+	if (clearance === undefined) return null;
+	const {stylusMm, matRemovedMm = 0, guardDepthMm} = clearance;
+	const stylusWindow = stylusWindowMm(matRemovedMm);
+	const depthMm = trackingForce.guard === 'none' ? undefined : guardDepthMm;
+	return {
+		stylusWindowMm: stylusWindow,
+		guardWindowMm: depthMm === undefined ? null : guardWindowMm(stylusWindow, depthMm),
+		passes: isWithin(stylusMm, stylusWindow) && (depthMm === undefined || guardIsClear(stylusMm, depthMm)),
+	};
+};

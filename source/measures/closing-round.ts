@@ -1,0 +1,18 @@
+import limits from '../../shared/limits.json' with {type: 'json'};
+import {isAbove} from './compare.js';
+
+/**
+ * Whether the closing round says that something moved: its centre is off the mean of the n inner rounds by more
+ * than 2·s·√(1 + 1/n) and by more than 0.5 %. With the spread unknown only the second bound holds.
+ *
+ * @param spreadPct pooled standard deviation of a round's centre, null where unknown
+ */
+export const somethingMoved = (
+	closingCentrePct: number,
+	meanCentrePct: number,
+	rounds: number,
+	spreadPct: number | null,
+): boolean => {
+	const off = Math.abs(closingCentrePct - meanCentrePct);
+	return isAbove(off, 2 * (spreadPct ?? 0) * Math.sqrt(1 + 1 / rounds)) && isAbove(off, limits.closingRoundPct.value);
+};
