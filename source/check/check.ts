@@ -1,0 +1,71 @@
+import * as z from 'zod/mini';
+
+/** Version of the stored form of a check. */
+export const checkVersion = 1;
+
+const instant = z.iso.datetime({offset: true, error: 'a point in time like 2026-05-04T10:00:00+02:00'});
+const finite = z.number({error: 'a finite number'});
+const value = z.union([z.string(), finite, z.boolean(), z.null(), z.array(z.string())]);
+
+const override = z.looseObject({reason: z.string(), at: instant});
+
+const answer = z.looseObject({
+	/** As it was typed, with its unit. */
+	typed: z.string(),
+	/** In the base unit of `units.ts`. */
+	value,
+	at: instant,
+	/** Last time it was confirmed to be still so. */
+	confirmedAt: z.optional(instant),
+	override: z.optional(override),
+	/** An earlier answer changed under it: it must be confirmed again. */
+	again: z.optional(z.literal(true)),
+});
+
+const reading = z.looseObject({typed: z.string(), value: finite, at: instant});
+
+const round = z.looseObject({
+	innerLimit: reading,
+	outerLimit: z.optional(reading),
+	struck: z.optional(override),
+});
+
+const rounds = z.array(round);
+
+const series = z.looseObject({
+	openedAt: instant,
+	inner: rounds,
+	outer: rounds,
+	extra: rounds,
+	closing: rounds,
+	/** Readings taken back, kept for the record. */
+	withdrawn: z.array(z.looseObject({place: z.string(), limit: z.string(), reading})),
+	closed: z.optional(z.looseObject({at: instant, because: z.string()})),
+	/** Answers that have changed since: as they were when this series was taken. */
+	was: z.record(z.string(), answer),
+	/** Overrides of its closing round. */
+	closingOverride: z.optional(override),
+});
+
+const limit = z.number().check(z.positive());
+
+export const checkSchema = z.looseObject({
+	id: z.string().check(z.regex(/^[\w-]{1,64}$/)),
+	startedAt: instant,
+	program: z.string(),
+	limits: z.looseObject({pullGoodPct: limit, pullUsablePct: limit, bandGoodPct: limit, bandUsablePct: limit}),
+	answers: z.record(z.string(), answer),
+	series: z.array(series).check(z.minLength(1)),
+	/** What is asked again after an interruption. */
+	doubts: z.array(z.string()),
+	resumedAt: z.array(instant),
+	stopped: z.optional(z.looseObject({at: instant})),
+	/** A check that had been closed with its put-back undone, opened again for that. */
+	reopened: z.optional(z.literal(true)),
+});
+
+export type Answer = z.infer<typeof answer>;
+export type Reading = z.infer<typeof reading>;
+export type Round = z.infer<typeof round>;
+export type Series = z.infer<typeof series>;
+export type Check = z.infer<typeof checkSchema>;

@@ -1,0 +1,57 @@
+type BiasDevice = {
+	readonly label: string;
+	/** How it is put out of action for the probe. */
+	readonly off: string;
+	/** What is asked to be confirmed. */
+	readonly confirm: string;
+	/** What still pulls when it is not quite off. */
+	readonly mistake: string;
+	/** How it is restored on put-back. */
+	readonly restore: string;
+};
+
+const zeroIsNotOff =
+	'Zero on a dial is not always zero force: a spring or a magnet may still pull a little. Where the maker allows it, unhook it.';
+
+/** Bias (anti-skating) devices. A row added here is offered, switched off, restored and stored without further edits. */
+export const biasDevices = {
+	none: {label: 'none', off: '', confirm: '', mistake: '', restore: ''},
+	'weight-on-thread': {
+		label: 'weight on a thread',
+		off: 'Unhook the bias weight and lay its thread clear of the arm.',
+		confirm: 'Weight unhooked and thread clear?',
+		mistake: 'A thread that is still looped over its stub drags, even without the weight.',
+		restore: 'Hook the bias weight on again, thread over its guide, at its usual notch.',
+	},
+	'weighted-lever': {
+		label: 'weighted lever with pulley',
+		off: 'Take the weight off the lever, or unhook the thread from the arm.',
+		confirm: "Lever's weight off, thread slack?",
+		mistake: 'The bare lever has weight of its own: a taut thread still pulls.',
+		restore: "Put the lever's weight back and lay the thread over its pulley.",
+	},
+	spring: {
+		label: 'spring',
+		off: 'Set the bias dial to zero; unhook the spring where the maker allows it.',
+		confirm: 'Bias dial at zero, or spring unhooked?',
+		mistake: zeroIsNotOff,
+		restore: 'Set the bias dial back to its usual value, spring hooked in.',
+	},
+	magnet: {
+		label: 'magnet',
+		off: 'Set the bias dial to zero; turn the magnet away where the maker allows it.',
+		confirm: 'Bias dial at zero?',
+		mistake: zeroIsNotOff,
+		restore: 'Set the bias dial back to its usual value.',
+	},
+	other: {
+		label: 'other',
+		off: 'Put the bias device out of action the way its maker says.',
+		confirm: 'Bias device out of action?',
+		mistake: 'A device at its lowest setting is not the same as a device that is off.',
+		restore: 'Set the bias device back the way its maker says.',
+	},
+} as const satisfies Record<string, BiasDevice>;
+
+export type BiasDeviceId = keyof typeof biasDevices;
+export const biasDeviceIds = Object.keys(biasDevices) as BiasDeviceId[];

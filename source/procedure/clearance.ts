@@ -1,0 +1,44 @@
+import {guardIsClear, guardWindowMm, stylusWindowMm, type WindowMm} from '../measures/clearance.js';
+import {isBelow, isWithin} from '../measures/compare.js';
+import type {Facts} from './facts.js';
+import type {Problem} from './step.js';
+
+export type ClearanceState = {
+	readonly stylusMm: number | undefined;
+	readonly stylusWindow: WindowMm;
+	/** The window at the guard's underside; undefined without a guard or with an unknown depth. */
+	readonly guardWindow: WindowMm | undefined;
+	readonly guardMm: number | undefined;
+};
+
+/** Both windows, and where the value stands in them once it is known. */
+export function clearanceOf(facts: Facts): ClearanceState {
+	const stylusMm = facts.number('clearance');
+	const depth = facts.is('guard-on', 'no-guard') ? undefined : facts.number('guard-depth');
+	const stylusWindow = stylusWindowMm(facts.number('mat-thickness') ?? 0);
+	return {
+		stylusMm,
+		stylusWindow,
+		guardWindow: depth === undefined ? undefined : guardWindowMm(stylusWindow, depth),
+		guardMm: depth === undefined || stylusMm === undefined ? undefined : stylusMm - depth,
+	};
+}
+
+/** Why the clearance does not pass, if so. */
+export function clearanceProblem(facts: Facts): Problem | undefined {
+	const {stylusMm, stylusWindow, guardMm} = clearanceOf(facts);
+	if (stylusMm === undefined) return;
+	const again = {label: 'set the height, then measure again', do: 'ask-again', steps: ['clearance']} as const;
+	const [low, high] = stylusWindow;
+	if (!isWithin(stylusMm, stylusWindow))
+		return {
+			sentence: `${stylusMm} mm is too ${isBelow(stylusMm, low) ? 'low' : 'high'}: the stylus should stand ${low} to ${high} mm above the surface.`,
+			ways: [again],
+		};
+	if (guardMm !== undefined && !guardIsClear(stylusMm, stylusMm - guardMm))
+		return {
+			sentence: `The guard's underside is only ${guardMm.toFixed(1)} mm above the surface; more than 0.5 mm is needed.`,
+			ways: [again, {label: 'take the mat off', do: 'ask-again', steps: ['mat']}],
+		};
+	return;
+}

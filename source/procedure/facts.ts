@@ -1,0 +1,75 @@
+import type {AnswerValue, ProfileKind} from './step.js';
+
+/** A profile of an arm, a cartridge or a set of tools: the answers of its steps, used again with one key. */
+export type Profile = {
+	readonly id: string;
+	readonly kind: ProfileKind;
+	readonly name: string;
+	readonly answers: Readonly<Record<string, {readonly typed: string; readonly value: AnswerValue}>>;
+	readonly usedAt: string;
+};
+
+/** What steps may look at: the answers by step id, read by type, and the profiles on file. */
+export type Facts = {
+	/** A number in its base unit; undefined when not answered or not known. */
+	readonly number: (step: string) => number | undefined;
+	readonly text: (step: string) => string | undefined;
+	/** True only when answered with yes (or with everything ticked). */
+	readonly yes: (step: string) => boolean;
+	readonly is: (step: string, ...values: readonly string[]) => boolean;
+	readonly list: (step: string) => readonly string[];
+	readonly answered: (step: string) => boolean;
+	/** Answered at some time, even if the step is hidden now. */
+	readonly everAnswered: (step: string) => boolean;
+	/** The value was answered, with 'not known'. */
+	readonly unknown: (step: string) => boolean;
+	readonly profiles: readonly Profile[];
+	/** What is asked again on return, by doubt id. */
+	readonly doubts: readonly string[];
+	readonly limits: Limits;
+};
+
+/** Limits of the verdict in percent of playing tracking force. */
+export type Limits = {
+	readonly pullGoodPct: number;
+	readonly pullUsablePct: number;
+	readonly bandGoodPct: number;
+	readonly bandUsablePct: number;
+};
+
+type Values = Readonly<Record<string, {readonly value: AnswerValue} | undefined>>;
+type Sources = {
+	/** Answers of visible steps. */
+	readonly answers: Values;
+	/** All answers on file, hidden ones included; the same when left out. */
+	readonly onFile?: Values;
+	readonly profiles?: readonly Profile[];
+	readonly doubts?: readonly string[];
+	readonly limits: Limits;
+};
+
+export function factsOf({answers, onFile = answers, profiles = [], doubts = [], limits}: Sources): Facts {
+	const value = (step: string): AnswerValue | undefined => answers[step]?.value;
+	return {
+		number: (step) => {
+			const found = value(step);
+			return typeof found === 'number' ? found : undefined;
+		},
+		text: (step) => {
+			const found = value(step);
+			return typeof found === 'string' && found !== '' ? found : undefined;
+		},
+		yes: (step) => value(step) === true,
+		is: (step, ...values) => values.some((one) => one === value(step)),
+		list: (step) => {
+			const found = value(step);
+			return Array.isArray(found) ? found : [];
+		},
+		answered: (step) => value(step) !== undefined,
+		everAnswered: (step) => onFile[step] !== undefined,
+		unknown: (step) => value(step) === null || value(step) === '',
+		profiles,
+		doubts,
+		limits,
+	};
+}

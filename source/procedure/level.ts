@@ -1,0 +1,102 @@
+import limits from '../../shared/limits.json' with {type: 'json'};
+import {isAtMost} from '../measures/compare.js';
+import {levelTilt, type Tilt, tiltUncertaintyDeg} from '../measures/level.js';
+import {outwardDirection, tiltSharePct, tiltShareUncertaintyPct} from '../measures/tilt-share.js';
+import type {Facts} from './facts.js';
+import {armOf, pivotDirectionDeg, type ProbeRadius, probeRadii} from './geometry.js';
+import type {Problem} from './step.js';
+import {carriedMn, guardWeightMn} from './weighing.js';
+
+export type LevelState = {
+	readonly leftRight: Tilt;
+	readonly frontBack: Tilt;
+	/** Both directions were read twice, with the level turned round. */
+	readonly pairs: boolean;
+	readonly wholeTiltDeg: number;
+	readonly shares: readonly (ProbeRadius & {readonly sharePct: number; readonly uncertaintyPct: number})[];
+	readonly allowedPct: number;
+	readonly passes: boolean;
+	/** So good that it need not be looked at again. */
+	readonly fine: boolean;
+};
+
+/**
+ * Level readings in the level's own scale, as documents hold them. The technician names the side that is called
+ * high; turned round, the level's plus end points the other way, so the second reading changes its sign.
+ */
+export function levelReadings(facts: Facts, axis: 'lr' | 'fb'): readonly number[] {
+	const first = facts.number(`level-${axis}-1`);
+	const second = facts.number(`level-${axis}-2`);
+	if (first === undefined) return [];
+	return second === undefined ? [first] : [first, 0 - second];
+}
+
+/** Tilt, the level's own error and the side force at each probe radius; undefined until the first reading. */
+export function levelOf(facts: Facts): LevelState | undefined {
+	const leftRightDeg = levelReadings(facts, 'lr');
+	const frontBackDeg = levelReadings(facts, 'fb');
+	if (leftRightDeg.length === 0) return;
+	const leftRight = levelTilt(leftRightDeg);
+	const frontBack = levelTilt(frontBackDeg);
+	const wholeTiltDeg = Math.hypot(leftRight.tiltDeg, frontBack.tiltDeg);
+	const stepDeg = facts.number('level-step') ?? 0;
+	const uncertaintyDeg = Math.max(tiltUncertaintyDeg(stepDeg, leftRightDeg), tiltUncertaintyDeg(stepDeg, frontBackDeg));
+	const leaning = leaningShare(facts);
+	const arm = armOf(facts);
+	const axes = {leftRightDeg: leftRight.tiltDeg, frontBackDeg: frontBack.tiltDeg};
+	const shares = probeRadii(facts).flatMap((probe) =>
+		arm
+			? [
+					{
+						...probe,
+						sharePct: tiltSharePct(leaning, axes, outwardDirection(arm, pivotDirectionDeg(facts), probe.radiusMm)),
+						uncertaintyPct: tiltShareUncertaintyPct(leaning, uncertaintyDeg),
+					},
+				]
+			: [],
+	);
+	const {pullGoodPct} = facts.limits;
+	const allowedPct = pullGoodPct * limits.levelShareOfGood.value;
+	const within = (share: number) => shares.every(({sharePct}) => isAtMost(Math.abs(sharePct), pullGoodPct * share));
+	return {
+		leftRight,
+		frontBack,
+		pairs: leftRightDeg.length === 2 && frontBackDeg.length === 2,
+		wholeTiltDeg,
+		shares,
+		allowedPct,
+		passes: within(limits.levelShareOfGood.value) && isAtMost(wholeTiltDeg, limits.levelWholeTiltDeg.value),
+		fine: within(limits.levelFineShareOfGood.value) && isAtMost(wholeTiltDeg, limits.levelWholeTiltDeg.value),
+	};
+}
+
+/** Force that a tilt acts on, over the playing force. Before the weighing the playing force stands in for the carried one. */
+function leaningShare(facts: Facts): number {
+	const playingMn = facts.number('playing-force');
+	if (playingMn === undefined) return 0;
+	if (facts.is('arm-loading', 'spring')) return guardWeightMn(facts) / playingMn;
+	return (carriedMn(facts) ?? playingMn) / playingMn;
+}
+
+const allFour = ['level-lr-1', 'level-lr-2', 'level-fb-1', 'level-fb-2'];
+
+/** Why the level does not pass, if so. */
+export function levelProblem(facts: Facts): Problem | undefined {
+	const level = levelOf(facts);
+	if (!level) return;
+	const again = {label: 'level the armboard, then read it again', do: 'ask-again', steps: allFour} as const;
+	if (!level.pairs)
+		return {
+			sentence: "One reading alone does not pass: the level's own error may be larger than the tilt.",
+			ways: [{label: 'turn the level round and read it again', do: 'ask-again', steps: unread(facts)}],
+		};
+	if (level.passes) return;
+	const worst = Math.max(...level.shares.map(({sharePct}) => Math.abs(sharePct)));
+	const sentence =
+		worst > level.allowedPct
+			? `The tilt alone pushes the stylus by ${worst.toFixed(2)} %; ${level.allowedPct.toFixed(2)} % is allowed.`
+			: `The deck leans by ${level.wholeTiltDeg.toFixed(2)}°; ${limits.levelWholeTiltDeg.value}° is allowed.`;
+	return {sentence, ways: [again]};
+}
+
+const unread = (facts: Facts): string[] => ['level-lr-2', 'level-fb-2'].filter((id) => facts.number(id) === undefined);

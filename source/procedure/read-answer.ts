@@ -1,0 +1,92 @@
+import {formatIn, fromBase, type UnitId, unitIds, units} from '../units.js';
+import type {Facts} from './facts.js';
+import {readNumber} from './read-number.js';
+import {readSigned} from './read-signed.js';
+import type {AnswerValue, Input, Option, Sides, Step} from './step.js';
+
+/** What became of typed text: an accepted value, a size whose side is still wanted, or one sentence of refusal. */
+export type AnswerRead =
+	| {readonly kind: 'value'; readonly value: AnswerValue; readonly typed: string}
+	| {readonly kind: 'side-wanted'; readonly size: number; readonly sides: Sides; readonly typed: string}
+	| {readonly kind: 'refused'; readonly sentence: string};
+
+const refused = (sentence: string): AnswerRead => ({kind: 'refused', sentence});
+
+export const unitOf = (input: Extract<Input, {kind: 'number' | 'signed'}>, facts: Facts): UnitId =>
+	typeof input.unit === 'function' ? input.unit(facts) : input.unit;
+
+export const optionsOf = (input: Extract<Input, {kind: 'choice'}>, facts: Facts): readonly Option[] =>
+	typeof input.options === 'function' ? input.options(facts) : input.options;
+
+export const linesOf = (input: Extract<Input, {kind: 'ticks'}>, facts: Facts) =>
+	typeof input.lines === 'function' ? input.lines(facts) : input.lines;
+
+/** Reads typed text as the answer to a step of the kinds text, choice, confirm, number and signed. */
+export function readAnswer(step: Step, typed: string, facts: Facts): AnswerRead {
+	const {input} = step;
+	const text = typed.trim();
+	if ('optional' in input && input.optional && (text === '' || text === '-')) return {kind: 'value', value: input.kind === 'text' ? '' : null, typed: ''};
+	switch (input.kind) {
+		case 'text':
+			return readText(text);
+		case 'choice':
+			return readChoice(text, optionsOf(input, facts));
+		case 'confirm':
+			return readYesNo(text);
+		case 'number': {
+			const read = readNumber(text, units[unitOf(input, facts)].of, unitOf(input, facts));
+			if (!read.ok) return refused(read.sentence);
+			return between(read.value, text, input, facts) ?? {kind: 'value', value: read.value, typed: text};
+		}
+		case 'signed': {
+			const read = readSigned(text, unitOf(input, facts), input.sides, facts);
+			if (read.kind === 'refused') return read;
+			const size = read.kind === 'value' ? Math.abs(read.value) : read.size;
+			const far = between(size, text, input, facts);
+			if (far) return far;
+			return read.kind === 'value' ? {...read, typed: text} : {...read, sides: input.sides, typed: text};
+		}
+		default:
+			return refused('This step is not answered by text.');
+	}
+}
+
+const printed = /^[^\p{Cc}\p{Cs}\u2028\u2029]*$/u;
+
+function readText(text: string): AnswerRead {
+	if (text === '') return refused('Type a name, or anything you will know it by.');
+	if (!printed.test(text)) return refused('A name may hold any characters but control characters; type it again.');
+	const letters = [...text];
+	return letters.length > 80 ? refused(`That is ${letters.length} characters; at most 80 are kept.`) : {kind: 'value', value: text, typed: text};
+}
+
+function readChoice(text: string, options: readonly Option[]): AnswerRead {
+	const folded = text.toLowerCase();
+	const chosen = options.find((one) => one.id.toLowerCase() === folded || one.label.toLowerCase() === folded) ?? (/^\d+$/.test(text) ? options[Number(text) - 1] : undefined);
+	if (!chosen) return refused(`Choose by number, 1 to ${options.length}.`);
+	return {kind: 'value', value: chosen.id, typed: chosen.label};
+}
+
+function readYesNo(text: string): AnswerRead {
+	if (/^y(es)?$/i.test(text)) return {kind: 'value', value: true, typed: 'yes'};
+	if (/^no?$/i.test(text)) return {kind: 'value', value: false, typed: 'no'};
+	return refused('Press y for yes or n for not yet.');
+}
+
+type Bounded = Extract<Input, {kind: 'number' | 'signed'}>;
+
+/** Refuses a value that cannot be believed, and says which unit would make it believable. */
+function between(value: number, text: string, input: Bounded, facts: Facts): AnswerRead | undefined {
+	const unit = unitOf(input, facts);
+	const [low, high] = typeof input.between === 'function' ? input.between(facts) : input.between;
+	if (value >= low - 1e-9 && value <= high + 1e-9) return;
+	const read = readNumber(text, units[unit].of, unit);
+	const entered = read.ok ? read.entered : fromBase(value, unit);
+	const other = unitIds.find((id) => {
+		if (units[id].of !== units[unit].of || id === unit) return false;
+		const meant = entered * units[id].scale;
+		return meant >= low && meant <= high;
+	});
+	const wanted = `${formatIn(low, unit)} to ${formatIn(high, unit)} is believable here`;
+	return refused(`'${text}' cannot be right: ${wanted}${other ? `; did you mean ${Number(entered.toPrecision(6))} ${units[other].label}?` : '.'}`);
+}

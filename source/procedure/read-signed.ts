@@ -1,0 +1,50 @@
+import type {UnitId} from '../units.js';
+import {units} from '../units.js';
+import type {Facts} from './facts.js';
+import {readNumber} from './read-number.js';
+import {signOfPlus} from './readings.js';
+import type {Side, Sides} from './step.js';
+
+export type SignedRead =
+	| {readonly kind: 'value'; readonly value: number}
+	/** A size without a direction: one key must say which side. */
+	| {readonly kind: 'side-wanted'; readonly size: number}
+	| {readonly kind: 'refused'; readonly sentence: string};
+
+/**
+ * Reads a number with a direction: `4 out`, `3 in`, `+4`, `-3`, `0.1 right`. Zero needs no direction. A size
+ * without one asks for it; a sign and a word that contradict each other are refused. A direction is never guessed.
+ */
+export function readSigned(typed: string, unit: UnitId, sides: Sides, facts: Facts): SignedRead {
+	const {rest, side} = takeWord(typed, sides);
+	const read = readNumber(rest, units[unit].of, unit);
+	if (!read.ok) return {kind: 'refused', sentence: `${read.sentence.replace(/\.$/, '')}, with its direction: 4 ${sides.plus.word} or 4 ${sides.minus.word}.`};
+	const byWord = side && Math.abs(read.value) * signOfWord(side, sides, facts);
+	const bySign = read.signed && sides.sign === 'of-gauge' ? read.value * signOfPlus(facts) : undefined;
+	if (read.value === 0) return {kind: 'value', value: 0};
+	if (byWord !== undefined && bySign !== undefined && byWord !== bySign)
+		return {kind: 'refused', sentence: `'${typed.trim()}' says two things: sign and word point to different sides. Type only one of them.`};
+	if (byWord !== undefined && read.value < 0 && sides.sign === 'means-nothing')
+		return {kind: 'refused', sentence: `Leave out the minus: the word '${side?.word}' already says the side.`};
+	const value = byWord ?? bySign;
+	return value === undefined ? {kind: 'side-wanted', size: Math.abs(read.value)} : {kind: 'value', value};
+}
+
+/** The sign in the program's sense of a word. */
+export const signOfWord = (side: Side, sides: Sides, facts: Facts): 1 | -1 => {
+	const sign = side === sides.plus ? 1 : -1;
+	if (sides.words === 'direction') return sign;
+	return sign === signOfPlus(facts) ? 1 : -1;
+};
+
+function takeWord(typed: string, sides: Sides): {rest: string; side?: Side} {
+	for (const side of [sides.plus, sides.minus]) {
+		for (const word of [side.word, ...side.also]) {
+			const before = new RegExp(`^\\s*${word}\\s+(?=[-+\\d.,\u2212])`, 'iu');
+			const after = new RegExp(`(?<![a-z])${word}\\s*$`, 'iu');
+			if (before.test(typed)) return {rest: typed.replace(before, ''), side};
+			if (after.test(typed)) return {rest: typed.replace(after, ''), side};
+		}
+	}
+	return {rest: typed};
+}

@@ -1,0 +1,44 @@
+import type {GaugeUnit} from '../units.js';
+import {gaugeUnits} from '../units.js';
+import type {Facts} from './facts.js';
+import type {Sides} from './step.js';
+
+/** Directions of a gauge reading. `out` and `in` always say which way the arm pushes. */
+export const pushSides: Sides = {
+	plus: {word: 'out', also: ['o', 'outward', 'rim'], label: 'the arm pushes out, toward the rim'},
+	minus: {word: 'in', also: ['i', 'inward', 'spindle'], label: 'the arm pushes in, toward the spindle'},
+	sign: 'of-gauge',
+	words: 'direction',
+};
+
+/** Which side the level calls high, left to right. */
+export const leftRight: Sides = {
+	plus: {word: 'right', also: ['r'], label: 'the right side is higher'},
+	minus: {word: 'left', also: ['l'], label: 'the left side is higher'},
+	sign: 'means-nothing',
+	words: 'direction',
+};
+
+/** Which side the level calls high, front to back. */
+export const frontBack: Sides = {
+	plus: {word: 'back', also: ['b', 'rear'], label: 'the back is higher'},
+	minus: {word: 'front', also: ['f'], label: 'the front is higher'},
+	sign: 'means-nothing',
+	words: 'direction',
+};
+
+export const gaugeUnitOf = (facts: Facts): GaugeUnit => gaugeUnits.find((unit) => facts.is('gauge-unit', unit)) ?? 'percent';
+
+/** The gauge shows the force of a hand that starts the arm, instead of the force of the arm on the gauge. */
+export const showsHandForce = (facts: Facts): boolean => facts.is('gauge-sign', 'hand-out', 'hand-in');
+
+/** The sign that a typed + has in the program's sense (positive: the arm pushes toward the rim). */
+export const signOfPlus = (facts: Facts): 1 | -1 => (facts.is('gauge-sign', 'arm-in', 'hand-out') ? -1 : 1);
+
+/** In the zero check the gauge's own sign counts, so there are no directions of the arm. */
+export const gaugeSides: Sides = {
+	plus: {word: 'plus', also: ['p'], label: "on the gauge's plus side"},
+	minus: {word: 'minus', also: ['m'], label: "on the gauge's minus side"},
+	sign: 'of-gauge',
+	words: 'sign-of-gauge',
+};

@@ -1,0 +1,116 @@
+import type {UnitId} from '../units.js';
+import type {Facts} from './facts.js';
+
+/** The stages of a check, in the order in which they come; the head line counts them. */
+export const stages = {
+	resume: 'Welcome back',
+	safe: 'Make safe',
+	arm: 'Arm',
+	cartridge: 'Cartridge',
+	tools: 'Gauge and tools',
+	room: 'Room',
+	mat: 'Mat',
+	level: 'Level',
+	damping: 'Damping',
+	bias: 'Bias off',
+	wires: 'Wires, screws, draught',
+	force: 'Guard and tracking force',
+	clearance: 'Clearance',
+	zero: 'Gauge zero',
+	probe: 'Probe',
+	verdict: 'Verdict',
+	back: 'Put back',
+	next: 'Next check',
+} as const;
+export type StageId = keyof typeof stages;
+
+/** Words that may depend on what is known so far. */
+export type Words = string | ((facts: Facts) => string);
+
+export type Option = {readonly id: string; readonly label: string};
+export type Line = {readonly id: string; readonly text: string; /** What to do when the answer is no. */ readonly ifNot: string};
+
+/** Two directions with a word each; the first is the positive one. */
+export type Sides = {
+	readonly plus: Side;
+	readonly minus: Side;
+	/** What a typed + or − means: the sign of the gauge, or nothing at all (then a word is asked for). */
+	readonly sign: 'of-gauge' | 'means-nothing';
+	/** What the words mean: the direction itself, or the sign that the gauge shows. */
+	readonly words: 'direction' | 'sign-of-gauge';
+};
+export type Side = {readonly word: string; readonly also: readonly string[]; readonly label: string};
+
+export type Place = 'inner' | 'outer' | 'extra' | 'closing';
+export type ProfileKind = 'arm' | 'cartridge' | 'tools';
+
+/** What kind of answer is asked. A face has one component per kind, none per step. */
+export type Input =
+	| {readonly kind: 'text'; readonly optional?: boolean}
+	| {readonly kind: 'choice'; readonly options: readonly Option[] | ((facts: Facts) => readonly Option[])}
+	| {readonly kind: 'confirm'}
+	| {readonly kind: 'ticks'; readonly lines: readonly Line[] | ((facts: Facts) => readonly Line[])}
+	| {
+			readonly kind: 'number';
+			readonly unit: UnitId | ((facts: Facts) => UnitId);
+			/** Smallest and largest believable value in the base unit; outside it the entry is refused with both. */
+			readonly between: readonly [number, number] | ((facts: Facts) => readonly [number, number]);
+			/** An empty answer means 'not known'. */
+			readonly optional?: boolean;
+	  }
+	| {
+			readonly kind: 'signed';
+			readonly unit: UnitId | ((facts: Facts) => UnitId);
+			readonly sides: Sides;
+			readonly between: readonly [number, number] | ((facts: Facts) => readonly [number, number]);
+			readonly optional?: boolean;
+	  }
+	| {readonly kind: 'profile'; readonly of: ProfileKind}
+	| {readonly kind: 'still'}
+	| {readonly kind: 'rounds'; readonly place: Place}
+	| {readonly kind: 'verdict'};
+
+/** A way out of an answer that does not pass. */
+export type Way = {readonly label: string} & (
+	| {readonly do: 'ask-again'; readonly steps: readonly string[]}
+	| {readonly do: 'set'; readonly step: string; readonly value: AnswerValue; readonly typed: string}
+	| {readonly do: 'new-series'; readonly because: string; readonly steps: readonly string[]}
+);
+export type Problem = {readonly sentence: string; readonly ways: readonly Way[]};
+
+export type AnswerValue = string | number | boolean | null | readonly string[];
+
+/**
+ * One question of the procedure, as data. Adding a step is adding one of these to its stage's list:
+ * screen, plain line, progress, back, resume and the stored answer follow by themselves.
+ */
+export type Step = {
+	/** Unique, lower case with hyphens; never shown, stored with the answer. */
+	readonly id: string;
+	readonly stage: StageId;
+	readonly title: string;
+	/** What to do: one or two lines. */
+	readonly ask: Words;
+	/** Why, for the one who is tempted to skip. */
+	readonly why: Words;
+	/** The usual mistake. */
+	readonly mistake: string;
+	readonly input: Input;
+	/** Shown and asked only when this holds. */
+	readonly when?: (facts: Facts) => boolean;
+	/** Says what is wrong with an accepted answer and the ways out; undefined when it passes. */
+	readonly verify?: (facts: Facts) => Problem | undefined;
+	/** What is offered in the empty field; Enter takes it. */
+	readonly suggest?: (facts: Facts) => string | undefined;
+	/** After this time the answer is asked again on return. */
+	readonly staysTrueMinutes?: number;
+	/** Answers to be confirmed again when this one changes; 'rounds' closes the series. */
+	readonly touches?: readonly (string | 'rounds')[];
+	/** Belongs to the profile that is kept and used again. */
+	readonly profile?: ProfileKind;
+	/** Reasons offered when someone goes on although it does not pass. */
+	readonly reasons?: readonly string[];
+};
+
+/** Keeps the literal ids of a list and checks every entry against `Step`. */
+export const steps = <const T extends readonly Step[]>(list: T): T => list;

@@ -1,0 +1,182 @@
+import {biasDevices, type BiasDeviceId} from './bias-devices.js';
+import type {Facts} from './facts.js';
+import {levelProblem} from './level.js';
+import {frontBack, leftRight} from './readings.js';
+import {type Step, steps} from './step.js';
+
+const hasBias = (facts: Facts): boolean => facts.text('arm-bias-device') !== undefined && !facts.is('arm-bias-device', 'none');
+
+export const biasDeviceOf = (facts: Facts): (typeof biasDevices)[BiasDeviceId] => {
+	const id = Object.keys(biasDevices).find((one): one is BiasDeviceId => facts.is('arm-bias-device', one));
+	return biasDevices[id ?? 'none'];
+};
+
+const tilt = {kind: 'signed', unit: 'deg', between: [0, 5]} as const;
+const whyLevel =
+	'A deck that is not level pulls the arm downhill: 1° across the arm is 1.7 % of the tracking force. The level lies too: reading it twice, turned round in between, tells its own error from the tilt.';
+const levelTouches = ['rounds'] as const;
+/** Long enough for one sitting; a deck that is moved or loaded overnight is read again. */
+const halfADay = 12 * 60;
+
+/** Stages 3 to 8: room, mat, level, damping, bias off, wires. */
+export const settingSteps: readonly Step[] = steps([
+	{
+		id: 'room-temperature',
+		stage: 'room',
+		title: 'Room',
+		ask: 'Room temperature. The arm should have stood in this room for an hour.',
+		why: 'Oil, wire and damping stiffen in the cold; between checks it helps to tell the season from drift.',
+		mistake: 'Checking an arm that has just come in from a cold car.',
+		input: {kind: 'number', unit: 'celsius', between: [-10, 50], optional: true},
+		suggest: () => '',
+		staysTrueMinutes: halfADay,
+	},
+	{
+		id: 'room-note',
+		stage: 'room',
+		title: 'Note',
+		ask: 'A note for this check, if you want one. Empty for none.',
+		why: 'What you would like to know about today when you look back in a year.',
+		mistake: 'Leaving out that the arm was just transported or rewired.',
+		input: {kind: 'text', optional: true},
+	},
+	{
+		id: 'mat',
+		stage: 'mat',
+		title: 'Mat',
+		ask: (facts) =>
+			(facts.number('guard-depth') ?? 0) > 2.2
+				? 'Your guard hangs 2.2 mm or more below the stylus: take the mat off, or the guard would touch.'
+				: 'Leave the mat on, or take it off to gain clearance for the guard?',
+		why: 'A guard deeper than 2.2 mm touches unless the mat is taken off. With a steel platter, or a magnet near the cartridge, leave the mat on: the closer the cartridge, the stronger the pull on it; weigh at probe height then.',
+		mistake: 'Taking the mat off and leaving the arm at its old height: the clearance window moves with the mat.',
+		input: {
+			kind: 'choice',
+			options: [
+				{id: 'on', label: 'the mat stays on'},
+				{id: 'off', label: 'the mat is taken off'},
+			],
+		},
+		verify: (facts) =>
+			facts.is('mat', 'on') && (facts.number('guard-depth') ?? 0) > 2.2 + 1e-9
+				? {
+						sentence: 'With the mat on, a guard this deep would touch it.',
+						ways: [{label: 'take the mat off', do: 'set', step: 'mat', value: 'off', typed: 'the mat is taken off'}],
+					}
+				: undefined,
+		reasons: ['steel platter or magnet near the cartridge: the mat must stay on', 'no guard is used'],
+		touches: ['level-lr-1', 'level-lr-2', 'level-fb-1', 'level-fb-2', 'clearance', 'rounds'],
+	},
+	{
+		id: 'mat-thickness',
+		stage: 'mat',
+		title: 'Thickness of the mat',
+		ask: 'How thick is the mat that you took off?',
+		why: 'The stylus must hang that much higher above the bare platter to stand where it would stand over a record.',
+		mistake: 'Measuring a felt mat while pressing it flat.',
+		input: {kind: 'number', unit: 'mm', between: [0.2, 12]},
+		when: (facts) => facts.is('mat', 'off'),
+		touches: ['clearance', 'rounds'],
+	},
+	{
+		id: 'level-lr-1',
+		stage: 'level',
+		title: 'Level, left to right',
+		ask: 'Put the gauge where it will stand, arm over the record. Level on the armboard, left to right: how much, and which side is high?',
+		why: whyLevel,
+		mistake: 'Reading the level on the platter: the armboard is what carries the pivot.',
+		input: {...tilt, sides: leftRight},
+		touches: levelTouches,
+		staysTrueMinutes: halfADay,
+	},
+	{
+		id: 'level-lr-2',
+		stage: 'level',
+		title: 'Level turned round, left to right',
+		ask: 'Turn the level end for end on the same spot. Which side does it call high now?',
+		why: whyLevel,
+		mistake: 'Putting it back somewhere else on the board. If it cannot be turned, leave the answer empty.',
+		input: {...tilt, sides: leftRight, optional: true},
+		touches: levelTouches,
+		staysTrueMinutes: halfADay,
+	},
+	{
+		id: 'level-fb-1',
+		stage: 'level',
+		title: 'Level, front to back',
+		ask: 'Level on the armboard, front to back: how much, and is the back or the front high?',
+		why: whyLevel,
+		mistake: 'Leaning on the deck while reading.',
+		input: {...tilt, sides: frontBack},
+		touches: levelTouches,
+		staysTrueMinutes: halfADay,
+	},
+	{
+		id: 'level-fb-2',
+		stage: 'level',
+		title: 'Level turned round, front to back',
+		ask: 'Turn the level end for end on the same spot. Which end does it call high now?',
+		why: whyLevel,
+		mistake: 'Putting it back somewhere else on the board. If it cannot be turned, leave the answer empty.',
+		input: {...tilt, sides: frontBack, optional: true},
+		verify: levelProblem,
+		reasons: ['the deck cannot be levelled here', 'the arm is loaded by a spring', 'the level cannot be turned round'],
+		touches: levelTouches,
+		staysTrueMinutes: halfADay,
+	},
+	{
+		id: 'damping-off',
+		stage: 'damping',
+		title: 'Damping',
+		ask: 'Empty the damping trough, or lift the paddle clear of it. Is the arm free of damping?',
+		why: 'Damping fluid is friction that comes with speed; it hides what the bearings do.',
+		mistake: 'A paddle that only just leaves the fluid drags a thread of it along.',
+		input: {kind: 'confirm'},
+		when: (facts) => facts.is('arm-damping', 'yes'),
+		verify: (facts) => mustBe(facts, 'damping-off', 'With damping in, the readings show the fluid and not the arm.'),
+		reasons: ['the trough cannot be emptied', 'the damper is built into the arm'],
+		touches: ['rounds'],
+		staysTrueMinutes: 30,
+	},
+	{
+		id: 'bias-off',
+		stage: 'bias',
+		title: 'Bias off',
+		ask: (facts) => `${biasDeviceOf(facts).off} ${biasDeviceOf(facts).confirm}`,
+		why: 'The probe is to show what the arm itself does. A bias that still pulls looks just like a twist in the wires.',
+		mistake: 'See below.',
+		input: {kind: 'confirm'},
+		when: hasBias,
+		verify: (facts) => mustBe(facts, 'bias-off', 'While the bias device pulls, its force cannot be told from the arm\'s own.'),
+		reasons: ['the device cannot be put out of action', 'its maker forbids unhooking it'],
+		touches: ['rounds'],
+		staysTrueMinutes: 30,
+	},
+	{
+		id: 'wires',
+		stage: 'wires',
+		title: 'Wires, screws and draught',
+		ask: 'Look along the arm and tick each line: y yes, n not yet.',
+		why: 'Each of these can move the arm by more than its bearings do.',
+		mistake: 'Dressing the leads nicely for the check and letting them fall back afterwards: probe them as they are used.',
+		input: {
+			kind: 'ticks',
+			lines: [
+				{id: 'leads', text: 'Leads lie as always, nothing touches the arm', ifNot: 'Lay the leads as they are used and clear the arm.'},
+				{id: 'lifter', text: 'Lifter down and clear of the tube', ifNot: 'Lower the lifter until daylight shows under the tube.'},
+				{id: 'rest', text: 'Rest and its clip are clear', ifNot: 'Turn the clip of the rest out of the way.'},
+				{id: 'screws', text: 'Headshell and cartridge screws tight', ifNot: 'Tighten them by hand, stylus guarded.'},
+				{id: 'air', text: 'Lid, fan and heating off: no draught', ifNot: 'Switch them off and wait until the air stands still.'},
+				{id: 'static', text: 'No static on mat or hands', ifNot: 'Touch bare earthed metal, and brush the mat.'},
+			],
+		},
+		reasons: ['it is part of the fault that is looked for', 'cannot be changed here'],
+		touches: ['rounds'],
+		staysTrueMinutes: 30,
+	},
+]);
+
+function mustBe(facts: Facts, id: string, sentence: string) {
+	if (facts.yes(id)) return;
+	return {sentence, ways: [{label: 'do it now, then confirm', do: 'ask-again', steps: [id]}]} as const;
+}

@@ -1,0 +1,62 @@
+import type {Facts} from './facts.js';
+import type {Step} from './step.js';
+
+/** What may have changed while the check was left, asked again with one key each. */
+export type Doubt = {
+	readonly id: string;
+	readonly title: string;
+	readonly ask: string;
+	/** What can have changed: shown as a numbered list, with the steps that are asked anew then. */
+	readonly items: readonly {readonly label: string; readonly steps: readonly string[]; readonly when?: (facts: Facts) => boolean}[];
+};
+
+export const doubts: readonly Doubt[] = [
+	{
+		id: 'conditions',
+		title: 'All still so?',
+		ask: 'You were away for a while. Is all of this still so?',
+		items: [
+			{label: 'guard on', steps: ['guard-on', 'weighed'], when: (facts) => !facts.is('guard-on', 'no-guard')},
+			{label: 'damping out', steps: ['damping-off']},
+			{label: 'bias off', steps: ['bias-off']},
+			{label: 'wires free, nothing touches', steps: ['wires']},
+			{label: 'height unchanged', steps: ['clearance']},
+		],
+	},
+	{
+		id: 'level',
+		title: 'Level still so?',
+		ask: 'The level was read some time ago. Has the deck stood untouched?',
+		items: [{label: 'level', steps: ['level-lr-1', 'level-lr-2', 'level-fb-1', 'level-fb-2']}],
+	},
+	{
+		id: 'force',
+		title: 'Tracking force still so?',
+		ask: 'The tracking force was weighed some time ago. Is it still the same?',
+		items: [{label: 'tracking force', steps: ['force-reading', 'force-at-height']}],
+	},
+	{
+		id: 'zero',
+		title: 'Gauge zero still so?',
+		ask: 'The zero of the gauge was checked some time ago. Has the gauge been left alone?',
+		items: [{label: 'gauge zero', steps: ['zero-way', 'zero-first-inner', 'zero-first-outer', 'zero-turned-inner', 'zero-turned-outer']}],
+	},
+	{
+		id: 'room',
+		title: 'Room still so?',
+		ask: 'Is the room still about as warm?',
+		items: [{label: 'room temperature', steps: ['room-temperature']}],
+	},
+];
+
+/** Asked first on return, one screen a doubt. */
+export const stillSteps: readonly Step[] = doubts.map(({id, title, ask}) => ({
+	id: `still-${id}`,
+	stage: 'resume',
+	title,
+	ask,
+	why: 'Readings taken under changed conditions must not be mixed with the earlier ones. What has changed is asked anew, and a new series begins.',
+	mistake: 'Saying yes from memory: look.',
+	input: {kind: 'still'},
+	when: (facts) => facts.doubts.includes(id),
+}));

@@ -1,0 +1,186 @@
+import limits from '../../shared/limits.json' with {type: 'json'};
+import {isAbove, isBelow} from '../measures/compare.js';
+import {formatIn} from '../units.js';
+import {clearanceProblem} from './clearance.js';
+import type {Facts} from './facts.js';
+import {gaugeSides, gaugeUnitOf} from './readings.js';
+import {type Problem, type Step, steps} from './step.js';
+import {carriedMn} from './weighing.js';
+
+const guardUsed = (facts: Facts): boolean => facts.is('guard-on', 'on');
+const halfADay = 12 * 60;
+
+/** The carried force must stay inside the cartridge's range. */
+function forceProblem(facts: Facts): Problem | undefined {
+	const carried = carriedMn(facts);
+	const low = facts.number('force-low');
+	const high = facts.number('force-high');
+	if (carried === undefined || low === undefined || high === undefined) return;
+	if (!isBelow(carried, low) && !isAbove(carried, high)) return;
+	const side = isBelow(carried, low) ? 'below' : 'above';
+	return {
+		sentence: `The gauge would carry ${formatIn(carried, 'gf')}, ${side} the cartridge's range of ${formatIn(low, 'gf')} to ${formatIn(high, 'gf')}.`,
+		ways: [{label: 'set the tracking force with the guard on, weigh again', do: 'ask-again', steps: ['force-reading']}],
+	};
+}
+
+/** Stages 9 to 11: guard and tracking force, clearance, gauge zero. */
+export const weighingSteps: readonly Step[] = steps([
+	{
+		id: 'guard-on',
+		stage: 'force',
+		title: 'Stylus guard',
+		ask: 'Is the stylus guard on, and will it stay on during the probe?',
+		why: 'The guard protects the cantilever while the arm is nudged. Its mass then counts in the tracking force.',
+		mistake: 'Taking it off between the weighing and the probe.',
+		input: {
+			kind: 'choice',
+			options: [
+				{id: 'on', label: 'the guard is on and stays on'},
+				{id: 'no-guard', label: 'this cartridge has no guard'},
+			],
+		},
+		touches: ['force-reading', 'clearance', 'rounds'],
+		staysTrueMinutes: 30,
+	},
+	{
+		id: 'weighed',
+		stage: 'force',
+		title: 'How it is weighed',
+		ask: 'Weigh with the guard on, and do not zero the scale on it. How do you weigh?',
+		why: 'The percent scale of the gauge is percent of the force that it carries: that includes the guard.',
+		mistake: 'Zeroing the scale with the guard lying on it: the guard is then left out.',
+		input: {
+			kind: 'choice',
+			options: [
+				{id: 'with', label: 'guard on, scale not zeroed on it'},
+				{id: 'without', label: 'without the guard, or scale zeroed on it'},
+			],
+		},
+		when: guardUsed,
+		verify: (facts) =>
+			facts.is('weighed', 'without') && facts.number('guard-mass') === undefined
+				? {
+						sentence: 'The guard was left out and its mass is not known, so the carried force is unknown.',
+						ways: [
+							{label: 'weigh again with the guard on', do: 'ask-again', steps: ['weighed', 'force-reading']},
+							{label: "type the guard's mass", do: 'ask-again', steps: ['guard-mass']},
+						],
+					}
+				: undefined,
+		reasons: [],
+		touches: ['force-reading', 'clearance', 'rounds'],
+		staysTrueMinutes: 30,
+	},
+	{
+		id: 'guard-account',
+		stage: 'force',
+		title: 'The guard was left out',
+		ask: (facts) => `The guard adds ${formatIn((facts.number('guard-mass') ?? 0), 'g')} that the scale did not see. What do you want to do?`,
+		why: 'Weighing again with the guard on is surer; adding its known mass is as good as that mass is known.',
+		mistake: 'Ignoring it: half a gram on a force of 1.8 g is 28 %.',
+		input: {
+			kind: 'choice',
+			options: [
+				{id: 'again', label: 'weigh again with the guard on'},
+				{id: 'add', label: "add the guard's known mass"},
+			],
+		},
+		when: (facts) => guardUsed(facts) && facts.is('weighed', 'without') && facts.number('guard-mass') !== undefined,
+		verify: (facts) =>
+			facts.is('guard-account', 'again')
+				? {
+						sentence: 'Put the guard on and weigh again, without zeroing the scale on it.',
+						ways: [
+							{label: 'done: guard on, scale not zeroed', do: 'set', step: 'weighed', value: 'with', typed: 'guard on, scale not zeroed on it'},
+							{label: "add the guard's known mass instead", do: 'set', step: 'guard-account', value: 'add', typed: "add the guard's known mass"},
+						],
+					}
+				: undefined,
+		reasons: [],
+	},
+	{
+		id: 'force-reading',
+		stage: 'force',
+		title: 'Tracking force',
+		ask: (facts) =>
+			facts.is('weighed', 'with') && guardUsed(facts)
+				? 'Scale reading with the guard on, at record height.'
+				: 'Scale reading at record height.',
+		why: 'All readings of a percent gauge are worth this much.',
+		mistake: 'A steel scale plate under a strong cartridge magnet reads wrong; and a scale that sits higher than the record shows too much.',
+		input: {kind: 'number', unit: 'gf', between: [1, 120]},
+		verify: forceProblem,
+		reasons: ["the maker's range is for playing; the guard takes it beyond for the probe only", 'the range is not known'],
+		touches: ['clearance', 'rounds'],
+		staysTrueMinutes: halfADay,
+	},
+	{
+		id: 'clearance',
+		stage: 'clearance',
+		title: 'Clearance',
+		ask: (facts) =>
+			facts.is('arm-gravity-centre', 'far')
+				? 'Gauge in place: height of the stylus above the surface under it. Stay at the low end for this arm.'
+				: 'Gauge in place: height of the stylus above the surface under it.',
+		why: 'Too low and the guard rubs, too high and the arm no longer stands as it plays. The window moves up by the mat that was taken off.',
+		mistake: 'Measuring to the guard instead of to the stylus.',
+		input: {kind: 'number', unit: 'mm', between: [0, 30]},
+		verify: clearanceProblem,
+		reasons: ['the gauge cannot stand lower or higher', 'the arm touches elsewhere'],
+		touches: ['rounds'],
+		staysTrueMinutes: 30,
+	},
+	{
+		id: 'force-at-height',
+		stage: 'clearance',
+		title: 'Weighed again at probe height',
+		ask: 'Weigh once more at probe height, guard as before. Leave it empty to keep the first reading.',
+		why: 'With the centre of gravity far from the pivot, or a magnet near steel, the tracking force changes with height.',
+		mistake: 'Guessing the height: stand the scale on blocks until the arm is where the gauge holds it.',
+		input: {kind: 'number', unit: 'gf', between: [1, 120], optional: true},
+		when: (facts) => facts.is('arm-gravity-centre', 'far'),
+		verify: forceProblem,
+		reasons: ["the maker's range is for playing; the guard takes it beyond for the probe only", 'the range is not known'],
+		touches: ['rounds'],
+		staysTrueMinutes: halfADay,
+	},
+	{
+		id: 'zero-way',
+		stage: 'zero',
+		title: 'Zero of the gauge',
+		ask: 'Can the gauge be turned end for end on its spot, so that its plus points the other way?',
+		why: 'A gauge that is off its zero shows a pull that is not there. Turned round, the arm changes sign and the gauge\'s own error does not.',
+		mistake: 'Trusting the pointer because it rests on zero in the air: carrying the arm may shift it.',
+		input: {
+			kind: 'choice',
+			options: [
+				{id: 'turn', label: 'yes: check the zero'},
+				{id: 'cannot', label: 'no: go on, zero not checked'},
+			],
+		},
+		staysTrueMinutes: halfADay,
+	},
+	...zeroRound('first', 'Gauge as it stands, arm at the inner radius.'),
+	...zeroRound('turned', 'Now turn the gauge end for end on the same spot.'),
+]);
+
+/** One round of the zero check: two limits, typed in the gauge's own sign. */
+function zeroRound(round: 'first' | 'turned', setting: string): readonly Step[] {
+	return (['inner', 'outer'] as const).map((limit) => ({
+		id: `zero-${round}-${limit}`,
+		stage: 'zero' as const,
+		title: `Zero, ${round === 'first' ? 'first round' : 'gauge turned'}: ${limit} limit`,
+		ask: `${limit === 'inner' ? `${setting} Nudge` : 'Nudge'} the arm to the ${limit === 'inner' ? 'innermost' : 'outermost'} place where it still stays put. What does the gauge show, in its own sign?`,
+		why: "Half the sum of both rounds, in the gauge's own sign, is its zero.",
+		mistake: 'Turning the sign in your head: type + or − just as the gauge shows it.',
+		input: {
+			kind: 'signed' as const,
+			unit: gaugeUnitOf,
+			sides: gaugeSides,
+			between: (facts: Facts) => [0, (facts.number('gauge-top') ?? limits.topOfScalePct.value) * 1.5] as const,
+		},
+		when: (facts: Facts) => facts.is('zero-way', 'turn'),
+		staysTrueMinutes: halfADay,
+	}));
+}

@@ -1,0 +1,28 @@
+import {carriedForceMn, mnPerGram} from '../measures/tracking-force.js';
+import type {Facts} from './facts.js';
+
+/** How the guard stands to the weighing, in the words of stored documents. */
+export type GuardHandling = 'included' | 'left-out' | 'none';
+
+/** Undefined while it is not settled: not answered, or left out with an unknown mass. */
+export function guardHandling(facts: Facts): GuardHandling | undefined {
+	if (facts.is('guard-on', 'no-guard')) return 'none';
+	if (!facts.is('guard-on', 'on')) return;
+	if (facts.is('weighed', 'with')) return 'included';
+	return facts.is('weighed', 'without') && facts.number('guard-mass') !== undefined ? 'left-out' : undefined;
+}
+
+/** The reading of the stylus scale that counts: at probe height where it was taken again there. */
+export const scaleReadingMn = (facts: Facts): number | undefined => facts.number('force-at-height') ?? facts.number('force-reading');
+
+/** The force that the gauge carries during the probe, in mN; undefined until weighed. */
+export function carriedMn(facts: Facts): number | undefined {
+	const reading = scaleReadingMn(facts);
+	const guard = guardHandling(facts);
+	if (reading === undefined || guard === undefined) return;
+	return carriedForceMn(reading, guard === 'left-out' ? (facts.number('guard-mass') ?? 0) : 0);
+}
+
+/** Weight of the guard in mN, 0 when there is none or its mass is unknown. */
+export const guardWeightMn = (facts: Facts): number =>
+	facts.is('guard-on', 'no-guard') ? 0 : (facts.number('guard-mass') ?? 0) * mnPerGram;

@@ -1,0 +1,84 @@
+/**
+ * One table of units: everything the program reads or prints in a unit goes through here.
+ * Inside the program: mm, mN, degrees, °C, percent of tracking force, µm/mN, grams of mass.
+ */
+import constants from '../shared/constants.json' with {type: 'json'};
+
+export type Quantity = 'length' | 'force' | 'mass' | 'angle' | 'temperature' | 'percent' | 'compliance' | 'time';
+
+type Unit = {
+	/** What stands behind the number on screen. */
+	readonly label: string;
+	readonly of: Quantity;
+	/** Base unit = entered × scale + offset. */
+	readonly scale: number;
+	readonly offset?: number;
+	/** Decimals on screen. */
+	readonly decimals: number;
+	/** Other spellings that are understood, lower case. */
+	readonly also: readonly string[];
+};
+
+const gravity = constants.standardGravity.value;
+
+export const units = {
+	mm: {label: 'mm', of: 'length', scale: 1, decimals: 1, also: ['millimetre', 'millimetres', 'millimeter', 'millimeters']},
+	cm: {label: 'cm', of: 'length', scale: 10, decimals: 2, also: ['centimetre', 'centimetres']},
+	in: {label: 'in', of: 'length', scale: constants.inch.value, decimals: 3, also: ['inch', 'inches', '"', '″']},
+	mN: {label: 'mN', of: 'force', scale: 1, decimals: 2, also: ['mn', 'millinewton', 'millinewtons']},
+	gf: {label: 'g', of: 'force', scale: gravity, decimals: 3, also: ['g', 'gr', 'gram', 'grams', 'p', 'pond']},
+	g: {label: 'g', of: 'mass', scale: 1, decimals: 2, also: ['gr', 'gram', 'grams']},
+	mg: {label: 'mg', of: 'mass', scale: 0.001, decimals: 0, also: ['milligram', 'milligrams']},
+	deg: {label: '°', of: 'angle', scale: 1, decimals: 2, also: ['°', 'degree', 'degrees', 'º']},
+	arcmin: {label: '′', of: 'angle', scale: 1 / 60, decimals: 1, also: ["'", '′', 'min', 'arcminutes']},
+	mmPerM: {label: 'mm/m', of: 'angle', scale: constants.degreePerMmPerM.value, decimals: 2, also: ['mm/m', 'mm per m']},
+	celsius: {label: '°C', of: 'temperature', scale: 1, decimals: 1, also: ['°c', 'c', 'º c', 'ºc']},
+	fahrenheit: {label: '°F', of: 'temperature', scale: 5 / 9, offset: -160 / 9, decimals: 0, also: ['°f', 'f', 'ºf']},
+	percent: {label: '%', of: 'percent', scale: 1, decimals: 2, also: ['%', 'pct', 'percent']},
+	umPerMn: {label: 'µm/mN', of: 'compliance', scale: 1, decimals: 1, also: ['um/mn', 'µm/mn', 'μm/mn', 'mm/n', 'e-6 cm/dyn', '10^-6 cm/dyn', '×10⁻⁶ cm/dyn']},
+	s: {label: 's', of: 'time', scale: 1, decimals: 0, also: ['sec', 'second', 'seconds']},
+} as const satisfies Record<string, Unit>;
+
+export type UnitId = keyof typeof units;
+
+/** The units a gauge may show, by the names that stored documents use. */
+export const gaugeUnits = ['percent', 'mN', 'gf'] as const satisfies readonly UnitId[];
+export type GaugeUnit = (typeof gaugeUnits)[number];
+
+export const unitIds = Object.keys(units) as UnitId[];
+
+/** The unit of a quantity that is spelled so, or undefined. Case does not matter. */
+export function findUnit(spelled: string, quantity: Quantity): UnitId | undefined {
+	const wanted = folded(spelled);
+	return unitIds.find((id) => {
+		const unit: Unit = units[id];
+		return unit.of === quantity && [id, unit.label, ...unit.also].some((name) => folded(name) === wanted);
+	});
+}
+
+const folded = (name: string): string => name.normalize('NFKC').replaceAll(' ', '').toLowerCase();
+
+/** Labels of all units of a quantity, for a refusal that says what is wanted. */
+export const labelsOf = (quantity: Quantity): string[] =>
+	unitIds.filter((id) => units[id].of === quantity).map((id) => units[id].label);
+
+export function toBase(entered: number, id: UnitId): number {
+	const unit: Unit = units[id];
+	return entered * unit.scale + (unit.offset ?? 0);
+}
+
+export function fromBase(value: number, id: UnitId): number {
+	const unit: Unit = units[id];
+	return (value - (unit.offset ?? 0)) / unit.scale;
+}
+
+/** A base value printed in a unit: `formatIn(17.652, 'gf')` is `1.8 g`. Trailing zeros go; a minus sign is a hyphen. */
+export function formatIn(value: number, id: UnitId, decimals: number = units[id].decimals): string {
+	const text = trim(fromBase(value, id).toFixed(decimals));
+	return units[id].label === '°' || units[id].label === '′' ? `${text}${units[id].label}` : `${text} ${units[id].label}`;
+}
+
+function trim(fixed: string): string {
+	const short = fixed.includes('.') ? fixed.replace(/\.?0+$/, '') : fixed;
+	return short === '-0' ? '0' : short;
+}
