@@ -1,0 +1,69 @@
+import fs from 'node:fs';
+import path from 'node:path';
+import type Conf from 'conf';
+import {saveFault} from './describe-fault.js';
+import type {Sealed} from './document.js';
+import {readyFolder, syncFolder} from './folder.js';
+import {StoreError} from './store-error.js';
+
+const FILE_MODE = 0o600;
+
+/** Loads conf at the first save, not at the start: it brings a schema compiler with it that nothing here needs. */
+const loadConf = async (): Promise<typeof Conf> => (await import('conf')).default;
+
+const openConf = (Constructor: typeof Conf, file: string): Conf<Record<string, unknown>> =>
+	new Constructor<Record<string, unknown>>({
+		cwd: path.dirname(file),
+		configName: path.basename(file, '.json'),
+		projectSuffix: '',
+		accessPropertiesByDotNotation: false,
+		clearInvalidConfig: false,
+		configFileMode: FILE_MODE,
+		serialize: (value) => JSON.stringify(value),
+		watch: false,
+	});
+
+/** Conf reports success for a file that the disk took only in part, so nothing counts before it was read back. */
+const verify = (what: string, file: string, wanted: Buffer): void => {
+	if (fs.readFileSync(file).equals(wanted)) return;
+	// Cut short by this very save, so nothing is lost with it; left there it would only pass for a damaged file.
+	fs.unlinkSync(file);
+	const sentence = `${what} was not saved: the disk took only a part of "${file}". Free some space on it, then try again.`;
+	throw new StoreError('unwritable', file, sentence);
+};
+
+export type ConfWriter = {
+	/** Loads conf ahead of the first save. */
+	readonly prepare: () => Promise<void>;
+	/** Writes a document to a file that is missing or known to be a plain file, makes it last, and reads it back. */
+	readonly write: (what: string, file: string, sealed: Sealed) => Promise<void>;
+	/** Forgets a file that was moved. */
+	readonly forget: (file: string) => void;
+};
+
+export const createConfWriter = (): ConfWriter => {
+	const opened = new Map<string, Conf<Record<string, unknown>>>();
+	return {
+		async prepare() {
+			await loadConf();
+		},
+		async write(what, file, sealed) {
+			const Constructor = await loadConf();
+			readyFolder(what, path.dirname(file));
+			try {
+				// With SNAP set conf overwrites the file in place; some editors leak it to their terminals.
+				delete process.env.SNAP;
+				const conf = opened.get(file) ?? openConf(Constructor, file);
+				opened.set(file, conf);
+				conf.store = sealed.document;
+				syncFolder(path.dirname(file));
+				verify(what, file, sealed.bytes);
+			} catch (error) {
+				throw saveFault(what, file, error);
+			}
+		},
+		forget(file) {
+			opened.delete(file);
+		},
+	};
+};

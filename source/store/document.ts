@@ -1,0 +1,80 @@
+import {isUtf8} from 'node:buffer';
+import {crc32} from './checksum.js';
+import {upgradeDocument, type Versions} from './upgrades.js';
+
+/** Fields of a document as they stand in the file, without the checksum. */
+export type Body = {readonly [field: string]: unknown};
+
+/** A document ready to be written, and the very bytes that must then be in the file. */
+export type Sealed = {readonly document: Record<string, unknown>; readonly bytes: Buffer};
+
+export type Opened =
+	| {readonly state: 'sound'; readonly body: Body}
+	| {readonly state: 'damaged'; readonly why: string}
+	| {readonly state: 'newer'; readonly version: number};
+
+const PREFIX = /^\{"checksum":"([0-9a-f]{8})",$/;
+const PREFIX_BYTES = 23;
+const BRACE = Buffer.from('{');
+const UTF8_MARK = Buffer.from([0xef, 0xbb, 0xbf]);
+const UTF16_MARKS = [Buffer.from([0xff, 0xfe]), Buffer.from([0xfe, 0xff])];
+
+const hex = (checksum: number): string => checksum.toString(16).padStart(8, '0');
+
+const isBody = (value: unknown): value is Body => typeof value === 'object' && value !== null && !Array.isArray(value);
+
+const damaged = (why: string): Opened => ({state: 'damaged', why});
+
+/** Puts the checksum before the fields. */
+export const sealDocument = (body: Body): Sealed => {
+	const text = JSON.stringify(body);
+	const checksum = hex(crc32(Buffer.from(text)));
+	return {document: {checksum, ...body}, bytes: Buffer.from(`{"checksum":"${checksum}",${text.slice(1)}`)};
+};
+
+/** The file as written needs no second serialising; one that an editor merely laid out anew still counts as sound. */
+const isIntact = (bytes: Buffer, checksum: unknown, body: Body): boolean => {
+	if (PREFIX.exec(bytes.toString('latin1', 0, PREFIX_BYTES))?.[1] === checksum) {
+		if (hex(crc32(bytes.subarray(PREFIX_BYTES), crc32(BRACE))) === checksum) return true;
+	}
+	return hex(crc32(Buffer.from(JSON.stringify(body)))) === checksum;
+};
+
+const parseText = (bytes: Buffer): {readonly json: unknown} | {readonly why: string} => {
+	if (bytes.length === 0) return {why: 'it is empty'};
+	if (UTF16_MARKS.some((mark) => bytes.subarray(0, 2).equals(mark))) return {why: 'it is in UTF-16, not in UTF-8'};
+	if (!isUtf8(bytes)) return {why: 'it holds bytes that are not UTF-8'};
+	const text = bytes.toString('utf8');
+	try {
+		return {json: JSON.parse(text)};
+	} catch (error) {
+		const position = /position (\d+)/.exec(String(error))?.[1];
+		const line = text.slice(0, position === undefined ? text.length : Number(position)).split('\n').length;
+		return {why: `it is not whole JSON (line ${line})`};
+	}
+};
+
+/**
+ * Opens the bytes of a file: decodes, checks kind, version and checksum, and upgrades. A newer version is told from
+ * damage before the checksum is looked at, since a newer program may reckon it otherwise.
+ */
+export const openDocument = (raw: Buffer, kind: string, versions: Versions): Opened => {
+	const bytes = raw.subarray(0, 3).equals(UTF8_MARK) ? raw.subarray(3) : raw;
+	const parsed = parseText(bytes);
+	if ('why' in parsed) return damaged(parsed.why);
+	if (!isBody(parsed.json) || parsed.json.kind !== kind) return damaged('it is not a file of this kind');
+	const {checksum, ...body} = parsed.json;
+	const {version} = body;
+	if (typeof version !== 'number' || !Number.isInteger(version) || version < 0) return damaged('it names no version');
+	if (version > versions.current) return {state: 'newer', version};
+	try {
+		if (!isIntact(bytes, checksum, body))
+			return damaged('its checksum does not fit: it was changed outside this program');
+		const upgraded = upgradeDocument(body, version, versions);
+		return upgraded === undefined
+			? damaged(`it is of version ${version}, which this program does not know`)
+			: {state: 'sound', body: upgraded};
+	} catch (error) {
+		return damaged(error instanceof RangeError ? 'it is nested too deeply' : 'it could not be brought up to date');
+	}
+};

@@ -1,0 +1,47 @@
+import fs from 'node:fs';
+import path from 'node:path';
+import {codeOf, saveFault} from './describe-fault.js';
+
+const FOLDER_MODE = 0o700;
+const DAY_MS = 86_400_000;
+/** What conf leaves behind when it is killed in the middle of a save, for the names that are ours. */
+const LEFT_OVER = /^(?:(?:draft|profiles|settings)-[ab]|part)\.json\.tmp-[0-9a-f]{16}$/;
+const LOCK_LEFT_OVER = /^lock\.(?:new|clearing)-[0-9a-f]+$/;
+
+/**
+ * Makes the folder where it is missing, for this user alone, and sees that it can be written. Asked before conf, which
+ * would try again in a busy loop for a second where permission is missing.
+ */
+export const readyFolder = (what: string, folder: string): void => {
+	try {
+		fs.mkdirSync(folder, {recursive: true, mode: FOLDER_MODE});
+		fs.accessSync(folder, fs.constants.W_OK | fs.constants.X_OK);
+	} catch (error) {
+		throw saveFault(what, folder, error);
+	}
+};
+
+/** Makes a rename in the folder outlast a power cut, where the system can do that for folders. */
+export const syncFolder = (folder: string): void => {
+	let descriptor: number | undefined;
+	try {
+		descriptor = fs.openSync(folder, fs.constants.O_RDONLY);
+		fs.fsyncSync(descriptor);
+	} catch (error) {
+		if (!['EINVAL', 'EPERM', 'EISDIR', 'EBADF', 'ENOTSUP'].includes(codeOf(error) ?? '')) throw error;
+	} finally {
+		if (descriptor !== undefined) fs.closeSync(descriptor);
+	}
+};
+
+/** Removes our own left-over files that are more than a day old. What can't be removed does no harm. */
+export const sweepLeftOvers = (folder: string, now: Date): void => {
+	for (const name of fs.readdirSync(folder)) {
+		if (!LEFT_OVER.test(name) && !LOCK_LEFT_OVER.test(name)) continue;
+		try {
+			const file = path.join(folder, name);
+			const stats = fs.lstatSync(file);
+			if (stats.isFile() && now.getTime() - stats.mtimeMs > DAY_MS) fs.unlinkSync(file);
+		} catch {}
+	}
+};

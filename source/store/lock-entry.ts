@@ -1,0 +1,59 @@
+import {hostname} from 'node:os';
+import * as z from 'zod/mini';
+import {isLiving, startOf} from './living-process.js';
+import {readPlainFile} from './read-plain-file.js';
+import type {StoreError} from './store-error.js';
+
+const holderSchema = z.object({
+	pid: z.int().check(z.positive()),
+	host: z.string(),
+	start: z.string(),
+	since: z.iso.datetime(),
+	command: z.string(),
+	nonce: z.string().check(z.regex(/^[0-9a-f]{16}$/)),
+});
+
+/** Who holds the lock. */
+export type Holder = z.infer<typeof holderSchema>;
+
+export type LockEntry =
+	| {readonly state: 'free'}
+	| {readonly state: 'held' | 'elsewhere' | 'dead'; readonly identity: string; readonly holder: Holder}
+	| {readonly state: 'garbage'; readonly identity: string}
+	| {readonly state: 'blocked'; readonly error: StoreError};
+
+const LARGEST_ENTRY_BYTES = 4096;
+
+const parseHolder = (bytes: Buffer): Holder | undefined => {
+	if (bytes.length > LARGEST_ENTRY_BYTES) return undefined;
+	try {
+		return holderSchema.safeParse(JSON.parse(bytes.toString('utf8'))).data;
+	} catch {
+		return undefined;
+	}
+};
+
+/** The entry of this process; `nonce` tells it from every other one. */
+export const newHolder = (now: Date): Holder => ({
+	pid: process.pid,
+	host: hostname(),
+	start: startOf(process.pid),
+	since: now.toISOString(),
+	command: process.argv.slice(1, 3).join(' ').slice(0, 200),
+	nonce: Array.from({length: 16}, () => Math.floor(Math.random() * 16).toString(16)).join(''),
+});
+
+/** What a lock file says. `identity` names this very file, so that two processes never mean different ones. */
+export const readLockEntry = (file: string): LockEntry => {
+	const read = readPlainFile('The lock against a second copy', file);
+	if (read.state === 'missing') return {state: 'free'};
+	if (read.state === 'blocked') return {state: 'blocked', error: read.error};
+	const holder = read.state === 'bytes' ? parseHolder(read.bytes) : undefined;
+	if (holder === undefined) {
+		const mark = read.state === 'bytes' ? read.mark : read.why;
+		return {state: 'garbage', identity: Buffer.from(mark).toString('hex').slice(0, 120)};
+	}
+	const identity = holder.nonce;
+	if (holder.host !== hostname()) return {state: 'elsewhere', identity, holder};
+	return {state: isLiving(holder.pid, holder.start) ? 'held' : 'dead', identity, holder};
+};

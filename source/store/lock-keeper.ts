@@ -1,0 +1,111 @@
+import {localTime} from './local-time.js';
+import {lockFileOf, releaseLock, stillHeld, type Taken, takeLock} from './lock-file.js';
+import {fileMark} from './read-plain-file.js';
+import {StoreError} from './store-error.js';
+
+export type Lock =
+	| {readonly held: true; readonly notices: readonly string[]; readonly release: () => void}
+	| {
+			readonly held: false;
+			readonly pid: number;
+			/** ISO time at which the other copy took the lock. */
+			readonly since: string;
+			readonly host: string;
+			readonly file: string;
+			readonly sentence: string;
+	  };
+
+export type LockKeeper = {
+	/** Takes the lock until it is released. */
+	readonly take: () => Lock;
+	/** Runs `work` under the lock: the one held, or else one taken for it alone. @throws StoreError 'locked' */
+	readonly within: <T>(work: () => Promise<T>) => Promise<T>;
+	/** The same for a small repair in the middle of reading; `undefined` where the lock is not to be had. */
+	readonly tryWithin: <T>(work: () => T) => T | undefined;
+};
+
+type Refused = Extract<Taken, {holder: unknown}>;
+
+const refusal = (dataDir: string, {state, holder}: Refused, now: Date): Extract<Lock, {held: false}> => {
+	const file = lockFileOf(dataDir);
+	const time = localTime(new Date(holder.since), now);
+	const who =
+		state === 'held'
+			? `process ${holder.pid}, since ${time}`
+			: `process ${holder.pid} on the computer ${holder.host}, since ${time}`;
+	const wayOut =
+		state === 'held'
+			? 'Leave that copy first; past checks can be read meanwhile.'
+			: `Leave that copy first; if it no longer runs, remove the file "${file}".`;
+	const sentence = `Another copy (${who}) is writing to "${dataDir}". ${wayOut}`;
+	return {held: false, pid: holder.pid, since: holder.since, host: holder.host, file, sentence};
+};
+
+export const createLockKeeper = (
+	dataDir: string,
+	now: () => Date,
+	onNotice: (sentence: string) => void,
+): LockKeeper => {
+	let identity: string | undefined;
+	let mark = '';
+	let kept = false;
+	let depth = 0;
+	const release = () => {
+		if (identity !== undefined) releaseLock(dataDir, identity);
+		identity = undefined;
+	};
+	/** Somebody may have removed the lock file under a running copy; then it must be taken anew or nothing is written. */
+	const isOurs = (): boolean =>
+		identity !== undefined && (fileMark(lockFileOf(dataDir)) === mark || stillHeld(dataDir, identity));
+	const take = (): Lock => {
+		if (isOurs()) return {held: true, notices: [], release};
+		const taken = takeLock(dataDir, now());
+		if (taken.state !== 'taken') return refusal(dataDir, taken, now());
+		identity = taken.identity;
+		mark = fileMark(lockFileOf(dataDir));
+		return {held: true, notices: taken.notices, release};
+	};
+	const enter = (): (() => void) => {
+		const lock = take();
+		if (!lock.held) throw new StoreError('locked', lock.file, lock.sentence);
+		for (const notice of lock.notices) onNotice(notice);
+		depth++;
+		return () => {
+			depth--;
+			if (!kept && depth === 0) release();
+		};
+	};
+	return {
+		take() {
+			const lock = take();
+			if (!lock.held) return lock;
+			kept = true;
+			const giveBack = () => {
+				kept = false;
+				// A save under way goes on under the lock and gives it back itself.
+				if (depth === 0) release();
+			};
+			return {...lock, release: giveBack};
+		},
+		async within(work) {
+			const leave = enter();
+			try {
+				return await work();
+			} finally {
+				leave();
+			}
+		},
+		tryWithin(work) {
+			try {
+				const leave = enter();
+				try {
+					return work();
+				} finally {
+					leave();
+				}
+			} catch {
+				return undefined;
+			}
+		},
+	};
+};

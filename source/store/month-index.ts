@@ -1,0 +1,44 @@
+import path from 'node:path';
+import type {StoreContext} from './context.js';
+import {placeDocument} from './place-document.js';
+import {type Place, readDocument} from './read-document.js';
+import {isSummary, type Summary} from './summary.js';
+
+/** A summary with the size and time of the file it was taken from. */
+export type IndexRow = {readonly sizeBytes: number; readonly changedMs: number; readonly summary: Summary};
+export type MonthRows = Map<string, IndexRow>;
+
+const placeOf = (month: string, {dataDir}: StoreContext): Place => ({
+	what: `The list of the checks of ${month}`,
+	kind: 'armdrift-index',
+	file: path.join(dataDir, 'index', `${month}.json`),
+});
+
+const isRow = (value: unknown): value is IndexRow =>
+	typeof value === 'object' &&
+	value !== null &&
+	'sizeBytes' in value &&
+	typeof value.sizeBytes === 'number' &&
+	'changedMs' in value &&
+	typeof value.changedMs === 'number' &&
+	'summary' in value &&
+	isSummary(value.summary);
+
+/** The summaries on file for a month. Whatever is wrong with them, the checks themselves are the truth: then none. */
+export const readMonth = (month: string, context: StoreContext): MonthRows => {
+	const reading = readDocument(placeOf(month, context), context);
+	const rows: MonthRows = new Map();
+	if (reading.state !== 'sound' || !Array.isArray(reading.body.rows)) return rows;
+	for (const row of reading.body.rows) if (isRow(row)) rows.set(row.summary.id, row);
+	return rows;
+};
+
+/** Writes the summaries of a month. To be called under the lock. @throws StoreError */
+export const writeMonth = async (month: string, rows: MonthRows, context: StoreContext): Promise<void> => {
+	const place = placeOf(month, context);
+	const reading = readDocument(place, context);
+	// A newer program's index is not ours to overwrite.
+	if (reading.state === 'closed') throw reading.error;
+	const sorted = [...rows.values()].sort((one, other) => (one.summary.id < other.summary.id ? -1 : 1));
+	await placeDocument(place, {month, rows: sorted}, context);
+};

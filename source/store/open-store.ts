@@ -1,0 +1,145 @@
+import {createConfWriter} from './conf-writer.js';
+import type {Codec, StoreContext} from './context.js';
+import {sweepLeftOvers} from './folder.js';
+import {createGenerations} from './generations.js';
+import {createHistory, type Listing, type Page} from './history.js';
+import {createLockKeeper, type Lock} from './lock-keeper.js';
+import {createRecords, idFault} from './records.js';
+import {createRemarks} from './remarks.js';
+import {StoreError} from './store-error.js';
+import type {Summary} from './summary.js';
+import {CURRENT_VERSION, UPGRADES, type Versions} from './upgrades.js';
+
+/** C: a check in progress, R: a finished one, M: a remark beside it, P: all profiles, S: the settings. */
+export type StoreOptions<C, R, M, P, S> = {
+	/** Full path, see `dataDirectory`. */
+	readonly dataDir: string;
+	readonly check: Codec<C>;
+	readonly record: Codec<R>;
+	readonly remark: Codec<M>;
+	readonly profiles: Codec<P>;
+	readonly settings: Codec<S>;
+	/** The id of a check in progress, made by `newCheckId` at its start. */
+	readonly idOf: (check: C) => string;
+	readonly summaryOf: (record: R) => Summary;
+	readonly now: () => Date;
+	/** Takes sentences that come up in the middle of a save (a damaged file was set aside). */
+	readonly onNotice?: (sentence: string) => void;
+	readonly versions?: Versions;
+};
+
+/**
+ * The data folder. Reading is immediate and changes nothing on the disk but to set damaged files aside, and that only where
+ * no other copy is writing. Every save is done when its promise is: on the disk and read back. A save takes the lock for
+ * itself where it is not held already. All errors are StoreErrors, fit to be shown; after one the save can be tried again.
+ */
+export type Store<C, R, M, P, S> = {
+	readonly draft: () => {readonly check?: C; readonly savedAt?: string; readonly notices: string[]};
+	readonly saveDraft: (check: C) => Promise<void>;
+	/** Puts the open check away without finishing it. */
+	readonly clearDraft: () => Promise<void>;
+	/** Writes the record once, then clears the draft of the same id. Doing it twice does nothing. */
+	readonly finish: (id: string, record: R) => Promise<void>;
+	/** A page of the past checks, newest first. */
+	readonly list: (page: Page) => Listing;
+	/** A finished check, or the reason why there is none. */
+	readonly record: (id: string) => R | StoreError;
+	readonly remark: (id: string) => M | StoreError | undefined;
+	readonly saveRemark: (id: string, remark: M) => Promise<void>;
+	readonly profiles: () => {readonly value?: P; readonly savedAt?: string; readonly notices: string[]};
+	readonly saveProfiles: (profiles: P) => Promise<void>;
+	readonly settings: () => {readonly value?: S; readonly savedAt?: string; readonly notices: string[]};
+	readonly saveSettings: (settings: S) => Promise<void>;
+	readonly lock: () => Lock;
+	/** Loads what the first save needs, when there is time for it. */
+	readonly prepare: () => Promise<void>;
+	/** Puts away what a crash left half done and writes what listing made good; for a quiet moment, and safe to leave out. */
+	readonly tidy: () => Promise<void>;
+};
+
+/** Opens the store; nothing is read or written yet. */
+export const openStore = <C, R, M, P, S>(options: StoreOptions<C, R, M, P, S>): Store<C, R, M, P, S> => {
+	const {dataDir, now, onNotice = () => {}, versions = {current: CURRENT_VERSION, upgrades: UPGRADES}} = options;
+	const writer = createConfWriter();
+	const lock = createLockKeeper(dataDir, now, onNotice);
+	const context: StoreContext = {dataDir, now, versions, lock, writer, onNotice};
+	const drafts = createGenerations('draft', 'The check in progress', options.check, context);
+	const profiles = createGenerations('profiles', 'The list of profiles', options.profiles, context);
+	const settings = createGenerations('settings', 'The file of settings', options.settings, context);
+	const records = createRecords(options.record, context);
+	const remarks = createRemarks(options.remark, context);
+	const history = createHistory(records, options.summaryOf, context);
+
+	let last: Promise<unknown> = Promise.resolve();
+	let swept = false;
+	/** One save after the other, each under the lock. */
+	const saving = (work: () => Promise<void>): Promise<void> => {
+		const next = last.then(() =>
+			lock.within(async () => {
+				await work();
+				if (!swept) sweepLeftOvers(dataDir, now());
+				swept = true;
+			}),
+		);
+		last = next.catch(() => {});
+		return next;
+	};
+	const withId = (id: string, work: () => Promise<void>): Promise<void> => {
+		const fault = idFault(id, dataDir);
+		return fault === undefined ? saving(work) : Promise.reject(fault);
+	};
+	const isFinished = (check: C): boolean => records.find(options.idOf(check)).state === 'sound';
+	const clearFinished = async (id: string): Promise<void> => {
+		const {value, notices} = drafts.load();
+		for (const notice of notices) onNotice(notice);
+		if (value !== undefined && options.idOf(value) === id) await drafts.save(null);
+	};
+
+	return {
+		draft() {
+			const {value, savedAt, notices} = drafts.load();
+			// A crash between the two steps of finishing leaves both; the record is whole, so the check is over.
+			if (value === undefined || savedAt === undefined || isFinished(value)) return {notices};
+			return {check: value, savedAt, notices};
+		},
+		saveDraft: (check) => withId(options.idOf(check), () => drafts.save(check)),
+		clearDraft: () => saving(() => drafts.save(null)),
+		finish: (id, record) =>
+			withId(id, async () => {
+				await records.write(id, record);
+				await clearFinished(id);
+				// The check is safe by now, and a list that lacks it is made good when it is shown.
+				await history.add(id).catch(() => {});
+			}),
+		list: (page) => history.list(page),
+		record(id) {
+			const fault = idFault(id, dataDir);
+			if (fault !== undefined) return fault;
+			const {what, file} = records.placeOf(id);
+			const found = records.find(id);
+			if (found.state === 'sound') return found.record;
+			if (found.state === 'closed') return found.error;
+			if (found.state === 'damaged') return new StoreError('damaged', file, records.report(id, found.why));
+			return new StoreError(
+				'missing',
+				file,
+				`${what} is not in "${dataDir}". See the list of past checks for their ids.`,
+			);
+		},
+		remark: (id) => idFault(id, dataDir) ?? remarks.find(id),
+		saveRemark: (id, remark) => withId(id, () => remarks.save(id, remark)),
+		profiles: () => profiles.load(),
+		saveProfiles: (value) => saving(() => profiles.save(value)),
+		settings: () => settings.load(),
+		saveSettings: (value) => saving(() => settings.save(value)),
+		lock: () => lock.take(),
+		prepare: () => writer.prepare(),
+		tidy: () =>
+			saving(async () => {
+				const {value} = drafts.load();
+				if (value !== undefined && isFinished(value)) await drafts.save(null);
+				await history.settle();
+				// Another copy is writing, or nothing can be written: then it waits.
+			}).catch(() => {}),
+	};
+};

@@ -1,0 +1,80 @@
+import fs from 'node:fs';
+import path from 'node:path';
+import {checkContent} from './check-content.js';
+import {isCheckId} from './check-id.js';
+import type {Codec, StoreContext} from './context.js';
+import {codeOf, readFault} from './describe-fault.js';
+import {placeDocument} from './place-document.js';
+import {type Place, readDocument, reportDamage} from './read-document.js';
+import {setAside} from './set-aside.js';
+import {StoreError} from './store-error.js';
+
+/** One finished check as it was found. */
+export type FoundRecord<R> =
+	| {readonly state: 'sound'; readonly record: R; readonly sizeBytes: number; readonly changedMs: number}
+	| {readonly state: 'missing'}
+	| {readonly state: 'damaged'; readonly why: string}
+	| {readonly state: 'closed'; readonly error: StoreError};
+
+/** The finished checks: one file each, written once and never again. */
+export type Records<R> = {
+	readonly placeOf: (id: string) => Place;
+	/** All ids on file, newest first. @throws StoreError */
+	readonly ids: () => string[];
+	readonly find: (id: string) => FoundRecord<R>;
+	/** Writes a finished check, unless it is on file already. To be called under the lock. @throws StoreError */
+	readonly write: (id: string, record: R) => Promise<void>;
+	/** Moves a damaged one aside if possible, and says so. */
+	readonly report: (id: string, why: string) => string;
+};
+
+export const createRecords = <R>(codec: Codec<R>, context: StoreContext): Records<R> => {
+	const folder = path.join(context.dataDir, 'checks');
+	const placeOf = (id: string): Place => ({
+		what: `The finished check ${id}`,
+		kind: 'armdrift-check',
+		file: path.join(folder, `${id}.json`),
+	});
+	const find = (id: string): FoundRecord<R> => {
+		const reading = readDocument(placeOf(id), context);
+		if (reading.state !== 'sound') return reading;
+		if (reading.body.id !== id) return {state: 'damaged', why: 'it holds another check than its name says'};
+		const parsed = codec.parse(reading.body.record);
+		if (!parsed.ok) return {state: 'damaged', why: `its content does not fit (${parsed.sentence})`};
+		return {state: 'sound', record: parsed.value, sizeBytes: reading.sizeBytes, changedMs: reading.changedMs};
+	};
+	return {
+		placeOf,
+		find,
+		ids() {
+			try {
+				const names = fs.readdirSync(folder).filter((name) => name.endsWith('.json'));
+				return names
+					.map((name) => name.slice(0, -'.json'.length))
+					.filter(isCheckId)
+					.sort()
+					.reverse();
+			} catch (error) {
+				if (codeOf(error) === 'ENOENT') return [];
+				throw readFault('The list of finished checks', folder, error);
+			}
+		},
+		async write(id, record) {
+			const place = placeOf(id);
+			checkContent(place.what, place.file, record, codec);
+			const found = find(id);
+			if (found.state === 'sound') return;
+			if (found.state === 'closed') throw found.error;
+			if (found.state === 'damaged') context.onNotice(setAside(place.what, place.file, found.why, context.now()));
+			await placeDocument(place, {id, finishedAt: context.now().toISOString(), record}, context);
+		},
+		report: (id, why) => reportDamage(placeOf(id), why, context),
+	};
+};
+
+/** The error for an id that could not be a file name of ours, `undefined` where it could. */
+export const idFault = (id: string, dataDir: string): StoreError | undefined => {
+	if (isCheckId(id)) return undefined;
+	const sentence = `"${id}" is no id of a check in "${dataDir}". See the list of past checks for their ids.`;
+	return new StoreError('missing', dataDir, sentence);
+};

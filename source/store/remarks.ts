@@ -1,0 +1,50 @@
+import path from 'node:path';
+import {checkContent} from './check-content.js';
+import type {Codec, StoreContext} from './context.js';
+import {placeDocument} from './place-document.js';
+import {type Place, readDocument} from './read-document.js';
+import {setAside} from './set-aside.js';
+import {StoreError} from './store-error.js';
+
+/** Small later facts beside a finished check, whose own file never changes. */
+export type Remarks<M> = {
+	readonly find: (id: string) => M | StoreError | undefined;
+	/** Replaces the remark. To be called under the lock. @throws StoreError */
+	readonly save: (id: string, remark: M) => Promise<void>;
+};
+
+export const createRemarks = <M>(codec: Codec<M>, context: StoreContext): Remarks<M> => {
+	const placeOf = (id: string): Place => ({
+		what: `The remark on the check ${id}`,
+		kind: 'armdrift-remark',
+		file: path.join(context.dataDir, 'remarks', `${id}.json`),
+	});
+	const read = (id: string) => {
+		const reading = readDocument(placeOf(id), context);
+		if (reading.state !== 'sound') return reading;
+		if (reading.body.id !== id) return {state: 'damaged', why: 'it belongs to another check'} as const;
+		const parsed = codec.parse(reading.body.remark);
+		if (!parsed.ok) return {state: 'damaged', why: `its content does not fit (${parsed.sentence})`} as const;
+		return {state: 'sound', remark: parsed.value, body: reading.body} as const;
+	};
+	return {
+		find(id) {
+			const found = read(id);
+			if (found.state === 'missing') return undefined;
+			if (found.state === 'sound') return found.remark;
+			if (found.state === 'closed') return found.error;
+			const {what, file} = placeOf(id);
+			const sentence = `${what} could not be used from "${file}": ${found.why}. It is kept aside when a new one is saved.`;
+			return new StoreError('damaged', file, sentence);
+		},
+		async save(id, remark) {
+			const place = placeOf(id);
+			checkContent(place.what, place.file, remark, codec);
+			const found = read(id);
+			if (found.state === 'closed') throw found.error;
+			if (found.state === 'damaged') context.onNotice(setAside(place.what, place.file, found.why, context.now()));
+			const kept = found.state === 'sound' ? found.body : {};
+			await placeDocument(place, {...kept, id, savedAt: context.now().toISOString(), remark}, context);
+		},
+	};
+};
