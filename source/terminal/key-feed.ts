@@ -1,0 +1,174 @@
+import {EventEmitter} from 'node:events';
+import {KeyIntake} from './key-intake.js';
+import {KeyQueue, MAX_WAITING_KEYS} from './key-queue.js';
+import {KEYS} from './keys.js';
+
+/** The part of a terminal's input stream that the feed needs; process.stdin has it. */
+export interface KeySource extends EventEmitter {
+	setRawMode?(raw: boolean): unknown;
+	resume(): unknown;
+	pause(): unknown;
+}
+
+/** What a screen does to a key before its input sees it: hand it on, put others in its place, or drop it (null). */
+export type KeyGate = (key: string) => string | readonly string[] | null;
+
+// The inputs renew their key handlers in passive effects, which React runs through setImmediate; a key that comes
+// sooner works on the previous value. Measured on a pseudo-terminal, 15 bursts each: 1 or 2 turns keep 0 or 1 of
+// them, 4 and more keep all, also under load. Turns were preferred to an acknowledgement from the screens because
+// they need nothing of a screen and can't be forgotten by one.
+const TURNS_BETWEEN_KEYS = 8;
+
+/**
+ * Stands between the terminal and Ink as Ink's standard input: takes raw mode at once, so that nothing typed before
+ * the first frame is lost or echoed, and hands over one key at a time, each only after React is done with the one
+ * before. What is typed while nobody listens, or between {@link hold} and {@link release}, waits.
+ */
+export class KeyFeed extends EventEmitter {
+	readonly isTTY = true;
+	/** Filter of the screen that is shown. A pasted piece passes it character by character. */
+	gate: KeyGate | null = null;
+	/** Ctrl+U, in its turn among the keys. */
+	onClear: (() => void) | null = null;
+	/** Ctrl+C, at once and ahead of everything that waits. */
+	onInterrupt: (() => void) | null = null;
+	/** Too much came at once (a paste, as a rule), and a part was dropped. */
+	onPasteCut: (() => void) | null = null;
+	readonly #source: KeySource;
+	readonly #queue = new KeyQueue();
+	readonly #intake: KeyIntake;
+	#followers: string[] = [];
+	#now: string | null = null;
+	#turnsLeft = 0;
+	#holds = 0;
+
+	constructor(source: KeySource) {
+		super();
+		this.#source = source;
+		this.#intake = new KeyIntake({
+			add: (keys) => this.#add(keys),
+			onInterrupt: () => {
+				this.discard();
+				this.onInterrupt?.();
+			},
+			onCut: () => this.onPasteCut?.(),
+			mostKeys: MAX_WAITING_KEYS,
+		});
+		this.on('newListener', (event) => {
+			if (event === 'readable') this.#waitTurns();
+		});
+	}
+
+	/** Takes raw mode and begins to read. */
+	start(): void {
+		this.#source.setRawMode?.(true);
+		this.#source.on('data', this.#receive);
+		this.#source.resume();
+	}
+
+	/** Gives the terminal back; keys that still wait are forgotten. */
+	stop(): void {
+		this.#source.off('data', this.#receive);
+		this.#intake.stop();
+		this.discard();
+		this.#source.setRawMode?.(false);
+		this.#source.pause();
+	}
+
+	/** Lends the terminal to the shell while the program is stopped. */
+	suspend(): void {
+		this.#source.setRawMode?.(false);
+	}
+
+	/** Takes raw mode again; off first, since the stream believes that it still has what the shell has changed. */
+	resume(): void {
+		this.#source.setRawMode?.(false);
+		this.#source.setRawMode?.(true);
+	}
+
+	/** Keys wait from here on, for example while an answer is being saved. Calls nest. */
+	hold(): void {
+		this.#holds++;
+	}
+
+	/** Ends one {@link hold}; the next key comes after the screen has had its turns. */
+	release(): void {
+		this.#holds = Math.max(0, this.#holds - 1);
+		this.#waitTurns();
+	}
+
+	/** Forgets what was typed ahead, for a screen on which an older key must not count. */
+	discard(): void {
+		this.#queue.clear();
+		this.#followers = [];
+	}
+
+	/** For Ink: the key that was announced by 'readable', then null. */
+	read(): string | null {
+		const key = this.#now;
+		this.#now = null;
+		return key;
+	}
+
+	// Ink switches these with its inputs; raw mode is kept from start to stop instead, or keys between two screens
+	// would be echoed by the terminal.
+	setRawMode(_raw: boolean): this {
+		return this;
+	}
+	setEncoding(_encoding: BufferEncoding): this {
+		return this;
+	}
+	ref(): this {
+		return this;
+	}
+	unref(): this {
+		return this;
+	}
+
+	readonly #receive = (chunk: Buffer | string): void => this.#intake.receive(chunk);
+
+	#add(keys: Parameters<KeyQueue['add']>[0]): boolean {
+		const cut = this.#queue.add(keys);
+		this.#pump();
+		return cut;
+	}
+
+	#pump(): void {
+		while (this.#turnsLeft === 0 && this.#holds === 0 && this.listenerCount('readable') > 0) {
+			const key = this.#followers.shift() ?? this.#next();
+			if (key === undefined) return;
+			if (key === '') continue;
+			this.#waitTurns();
+			if (key === KEYS.clear) {
+				this.onClear?.();
+				return;
+			}
+			this.#now = key;
+			this.emit('readable');
+		}
+	}
+
+	/** The next key or piece as the gate leaves it: empty if dropped, undefined if none waits. */
+	#next(): string | undefined {
+		const taken = this.#queue.take();
+		if (taken === undefined) return undefined;
+		if (taken.cut) this.onPasteCut?.();
+		const {gate} = this;
+		const passed = taken.characters.flatMap((character) => (gate === null ? character : (gate(character) ?? [])));
+		if (taken.characters.length > 1) return passed.join('');
+		const [first = '', ...others] = passed;
+		this.#followers = others;
+		return first;
+	}
+
+	#waitTurns(): void {
+		const waiting = this.#turnsLeft > 0;
+		this.#turnsLeft = TURNS_BETWEEN_KEYS;
+		if (!waiting) setImmediate(this.#turn);
+	}
+
+	readonly #turn = (): void => {
+		if (--this.#turnsLeft > 0) setImmediate(this.#turn);
+		else this.#pump();
+	};
+}
