@@ -1,60 +1,68 @@
 import * as z from 'zod/mini';
 import * as field from '../procedure/fields.js';
 
-const part = <T extends z.core.$ZodLooseShape>(phrase: string, shape: T) =>
-	z.strictObject(shape, field.worded(phrase)).check(z.describe(`${phrase.charAt(0).toUpperCase()}${phrase.slice(1)}.`));
+const sentence = (phrase: string): string => `${phrase.charAt(0).toUpperCase()}${phrase.slice(1)}.`;
+
+// What one key asks of another is beyond the shape, but a JSON Schema can say it.
+type Condition = {readonly if: object; readonly then: object};
+
+const part = <T extends z.core.$ZodLooseShape>(phrase: string, shape: T, condition?: Condition) =>
+	z.strictObject(shape, field.worded(phrase)).check(z.meta({description: sentence(phrase), ...condition}));
 
 const listOf = <T extends z.core.$ZodType>(phrase: string, item: T, least: number) =>
-	z
-		.array(item, field.worded(phrase))
-		.check(
-			z.minLength(least, field.worded(phrase)),
-			z.describe(`${phrase.charAt(0).toUpperCase()}${phrase.slice(1)}.`),
-		);
+	z.array(item, field.worded(phrase)).check(z.minLength(least, field.worded(phrase)), z.describe(sentence(phrase)));
 
-const arm = part('a group of facts about the arm', {
+const arm = part('a group of keys about the arm: its geometry and what makes its tracking force', {
 	effectiveLengthMm: field.effectiveLengthMm,
 	pivotDistanceMm: field.pivotDistanceMm,
 	loading: field.loading,
 	pivotDirectionDeg: z.optional(field.pivotDirectionDeg),
 });
 
-const gauge = part('a group of facts about the gauge', {
-	unit: field.gaugeUnit,
-	step: field.gaugeStep,
-	topOfScale: z.optional(field.topOfScale),
-	relativeUncertaintyPct: z.optional(field.relativeUncertaintyPct),
-	zero: z.optional(field.gaugeZero),
-	zeroUncertainty: z.optional(field.zeroUncertainty),
-	nudge: z.optional(field.nudge),
-});
+const gauge = part(
+	'a group of keys about the gauge, all but relativeUncertaintyPct in its own unit',
+	{
+		unit: field.gaugeUnit,
+		step: field.gaugeStep,
+		topOfScale: z.optional(field.topOfScale),
+		relativeUncertaintyPct: z.optional(field.relativeUncertaintyPct),
+		zero: z.optional(field.gaugeZero),
+		zeroUncertainty: z.optional(field.zeroUncertainty),
+		nudge: z.optional(field.nudge),
+	},
+	{if: {properties: {unit: {enum: ['mN', 'gf']}}, required: ['unit']}, then: {required: ['topOfScale']}},
+);
 
-const trackingForce = part('a group of facts about the tracking force', {
-	playingMn: field.playingForceMn,
-	scaleReadingMn: field.scaleReadingMn,
-	guard: field.guardHandling,
-	guardMassG: z.optional(field.guardMassG),
-	relativeUncertaintyPct: z.optional(field.relativeUncertaintyPct),
-});
+const trackingForce = part(
+	'a group of keys about the tracking force: in play, and as weighed for the probe',
+	{
+		playingMn: field.playingForceMn,
+		scaleReadingMn: field.scaleReadingMn,
+		guard: field.guardHandling,
+		guardMassG: z.optional(field.guardMassG),
+		relativeUncertaintyPct: z.optional(field.relativeUncertaintyPct),
+	},
+	{if: {properties: {guard: {const: 'left-out'}}, required: ['guard']}, then: {required: ['guardMassG']}},
+);
 
-const level = part('a group of readings of the level', {
+const level = part('a group of keys about the level, read in both directions; left out when it was not read', {
 	stepDeg: field.levelStepDeg,
 	leftRightDeg: field.tiltReadingsDeg,
 	frontBackDeg: field.tiltReadingsDeg,
 });
 
-const clearance = part('a group of heights', {
+const clearance = part('a group of keys about the height of the stylus during the probe', {
 	stylusMm: field.stylusClearanceMm,
 	matRemovedMm: z.optional(field.matRemovedMm),
 	guardDepthMm: z.optional(field.guardDepthMm),
 });
 
-const cartridge = part('a group of facts about the cartridge', {
+const cartridge = part('a group of keys about the cartridge', {
 	staticComplianceUmPerMn: z.optional(field.staticComplianceUmPerMn),
 	cantileverMm: z.optional(field.cantileverMm),
 });
 
-const limits = part('a group of limits', {
+const limits = part('a group of limits in percent of the tracking force; those left out are the usual ones', {
 	pullGoodPct: z.optional(field.pullGoodPct),
 	pullUsablePct: z.optional(field.pullUsablePct),
 	bandGoodPct: z.optional(field.bandGoodPct),
@@ -73,7 +81,7 @@ const probe = listOf(
 	1,
 );
 
-const bias = part('a group of facts about the bias device', {
+const bias = part('a group of keys about the bias device, and readings with it on', {
 	device: field.biasDevice,
 	effectiveDrag: z.optional(field.effectiveDrag),
 	readings: z.optional(

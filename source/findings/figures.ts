@@ -7,6 +7,7 @@ import {radiusFigures} from './radius-figures.js';
 import {settingsOf} from './settings.js';
 
 export type * from './figures-types.js';
+export {isMeasured} from './figures-types.js';
 
 /** All figures of one series, worked out from its document. Pure; parts whose input is absent are null. */
 export const figuresOf = (document: Document): Figures => {

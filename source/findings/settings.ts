@@ -1,10 +1,10 @@
-import constants from '../../shared/constants.json' with {type: 'json'};
 import defaults from '../../shared/limits.json' with {type: 'json'};
 import type {GaugeScale} from '../measures/hold-band.js';
 import {rootSumSquares} from '../measures/statistics.js';
 import {carriedForceMn, forceScaleFactor, mnPerGram, percentScaleFactor} from '../measures/tracking-force.js';
 import type {GaugeUncertainty} from '../measures/uncertainty.js';
 import type {Limits} from '../measures/verdict.js';
+import {units} from '../units.js';
 import type {Document} from './document-schema.js';
 
 /** What holds for every radius of a document, with the optional keys filled in. */
@@ -21,11 +21,9 @@ export type Settings = {
 };
 
 const factorOf = ({gauge, trackingForce: {playingMn}}: Document, carriedMn: number): number =>
-	({
-		percent: () => percentScaleFactor(carriedMn, playingMn),
-		mN: () => forceScaleFactor(1, playingMn),
-		gf: () => forceScaleFactor(constants.standardGravity.value, playingMn),
-	})[gauge.unit]();
+	gauge.unit === 'percent'
+		? percentScaleFactor(carriedMn, playingMn)
+		: forceScaleFactor(units[gauge.unit].scale, playingMn);
 
 // A gravity-loaded arm leans with all that the gauge carries; a spring-loaded one only with the guard's own weight.
 const leaningOf = ({arm, trackingForce}: Document, carriedMn: number): number => {

@@ -1,0 +1,103 @@
+import {readFile} from 'node:fs/promises';
+import {compute} from '../findings/compute.js';
+import {documentJsonSchema, parseDocument} from '../findings/document.js';
+import {escaped} from '../findings/shown.js';
+
+export type ComputeOptions = {
+	/** File to read; `-` or nothing for standard input. */
+	readonly file?: string | undefined;
+	/** Print the JSON Schema of the document, and read nothing. */
+	readonly schema?: boolean | undefined;
+	/** Gives the document of a saved check, in place of a file. */
+	readonly checkDocument?: (() => unknown) | undefined;
+	readonly stdin: AsyncIterable<string | Uint8Array> & {readonly isTTY?: boolean | undefined};
+	readonly stdout: Output;
+	readonly stderr: Output;
+};
+
+type Output = {readonly write: (text: string, done: (error?: Error | null) => void) => unknown};
+
+/** What to print where; nothing goes to standard output beside a result. */
+type Result = {readonly status: number; readonly out?: string; readonly faults?: readonly string[]};
+
+type Source = {readonly name: string; readonly json: unknown};
+
+const isRefusal = (read: Source | Result): read is Result => 'status' in read;
+
+const refusal = (status: number, ...faults: string[]): Result => ({status, faults});
+
+const codeOf = (error: unknown): string =>
+	error instanceof Error && 'code' in error ? String(error.code) : 'unknown reason';
+
+const textOf = async (file: string, stdin: ComputeOptions['stdin']): Promise<string> => {
+	if (file !== '-') return readFile(file, 'utf8');
+	const chunks: Uint8Array[] = [];
+	for await (const chunk of stdin) chunks.push(typeof chunk === 'string' ? Buffer.from(chunk) : chunk);
+	return Buffer.concat(chunks).toString('utf8');
+};
+
+const readJson = async (file: string, stdin: ComputeOptions['stdin']): Promise<Source | Result> => {
+	const name = escaped(file);
+	let text: string;
+	try {
+		text = await textOf(file, stdin);
+	} catch (error) {
+		const code = codeOf(error);
+		return refusal(1, code === 'ENOENT' ? `${name}: no such file.` : `${name}: could not be read (${code}).`);
+	}
+	try {
+		return {name, json: JSON.parse(text.replace(/^\uFEFF/, ''))};
+	} catch (error) {
+		const reason = error instanceof Error ? error.message : String(error);
+		return refusal(2, `${name}: not a JSON document (${escaped(reason)}).`);
+	}
+};
+
+// JSON has no infinity and would print null in its place, silently.
+const onlyFinite = (_key: string, value: unknown): unknown => {
+	if (typeof value === 'number' && !Number.isFinite(value)) throw new RangeError('not a finite number');
+	return value;
+};
+
+const asJson = (value: unknown): string => `${JSON.stringify(value, onlyFinite, 2)}\n`;
+
+const computed = ({name, json}: Source): Result => {
+	const parsed = parseDocument(json);
+	if (!parsed.ok) {
+		return refusal(2, ...parsed.faults.map(({path, sentence}) => `${path === '' ? name : path}: ${sentence}`));
+	}
+	try {
+		return {status: 0, out: asJson(compute(parsed.document))};
+	} catch (error) {
+		if (!(error instanceof RangeError)) throw error;
+		return refusal(2, `${name}: its numbers are so large or so small that no figure can be worked out from them.`);
+	}
+};
+
+const resultOf = async ({file, schema, checkDocument, stdin}: ComputeOptions): Promise<Result> => {
+	if (schema) return {status: 0, out: asJson(documentJsonSchema())};
+	if (checkDocument) return computed({name: '--check', json: await checkDocument()});
+	if (file === undefined && stdin.isTTY) {
+		return refusal(2, 'Name a FILE to read, or send a document to standard input: armdrift compute FILE.');
+	}
+	const read = await readJson(file ?? '-', stdin);
+	return isRefusal(read) ? read : computed(read);
+};
+
+const written = (output: Output, text: string): Promise<boolean> =>
+	new Promise((resolve) => {
+		output.write(text, (error) => resolve(!error));
+	});
+
+/**
+ * Reads one document and prints its figures and findings as one JSON document. Faults go to standard error, one
+ * line each, and then nothing is printed on standard output.
+ *
+ * @returns the exit status: 0 done, 1 could not read or write, 2 bad input
+ */
+export const runCompute = async (options: ComputeOptions): Promise<number> => {
+	const {status, out, faults = []} = await resultOf(options);
+	if (out !== undefined) return (await written(options.stdout, out)) ? status : 1;
+	await written(options.stderr, faults.map((fault) => `${fault}\n`).join(''));
+	return status;
+};

@@ -1,0 +1,60 @@
+import type {Limits, WouldDecide, Zone} from '../measures/verdict.js';
+import {type DiagnosisFacts, placesWhere} from './diagnosis-facts.js';
+import type {MeasuredRadius} from './figures-types.js';
+import type {FindingRow} from './finding-row.js';
+import {bandAt, listed, plainNumber, pullAt, sureFirst, wouldDecideIt} from './wording.js';
+
+type Open = {
+	readonly name: string;
+	readonly value: string;
+	readonly atWorst: Zone;
+	readonly wouldDecide: WouldDecide;
+};
+
+const openAt = (figures: MeasuredRadius): Open[] => {
+	const where = `at ${plainNumber(figures.radiusMm)} mm`;
+	const {pullWouldDecide, bandWouldDecide, pullAtWorst, bandAtWorst} = figures;
+	const pull = {name: `side pull ${where}`, value: `side pull ${pullAt(figures)}`, atWorst: pullAtWorst};
+	const band = {name: `hold band ${where}`, value: `hold band ${bandAt(figures)}`, atWorst: bandAtWorst};
+	return [
+		...(pullWouldDecide ? [{...pull, wouldDecide: pullWouldDecide}] : []),
+		...(bandWouldDecide ? [{...band, wouldDecide: bandWouldDecide}] : []),
+	];
+};
+
+const allOpen = ({measured}: DiagnosisFacts): Open[] => measured.flatMap(openAt);
+
+const isOpen = ({pullVerdict, bandVerdict}: MeasuredRadius): boolean =>
+	pullVerdict === 'undecided' || bandVerdict === 'undecided';
+
+const limitsInWords = ({good, usable}: Limits): string =>
+	`good up to ${plainNumber(good)} %, usable up to ${plainNumber(usable)} %`;
+
+const isSound = ({figures: {atWorst}}: DiagnosisFacts): boolean => atWorst === 'good' || atWorst === 'usable';
+
+/** What is left to say once no cause is left to look for. */
+export const closingRows = [
+	{
+		code: 'undecided',
+		who: 'technician',
+		places: ({measured}) => placesWhere(measured, isOpen),
+		say: (facts) =>
+			`Not decided: ${allOpen(facts)
+				.map(({value, atWorst}) => `${value} is ${sureFirst(atWorst)}`)
+				.join('; ')} (pull ${limitsInWords(facts.pullLimits)}; band ${limitsInWords(facts.bandLimits)})`,
+		likely: '',
+		next: (facts) =>
+			`the technician goes on: ${allOpen(facts)
+				.map(({name, atWorst, wouldDecide}) => `${name}: ${wouldDecideIt(wouldDecide, atWorst)}`)
+				.join('; ')}`,
+	},
+	{
+		code: 'sound',
+		who: 'owner',
+		places: (facts) => (isSound(facts) ? placesWhere(facts.measured, () => true) : []),
+		say: ({measured, figures, pullLimits, bandLimits}) =>
+			`The arm is ${figures.atWorst === 'good' ? 'good' : 'usable at worst'}: side pull ${listed(measured.map(pullAt))} (${limitsInWords(pullLimits)}), hold band ${listed(measured.map(bandAt))} (${limitsInWords(bandLimits)})`,
+		likely: '',
+		next: () => 'the owner leaves it as it is',
+	},
+] as const satisfies readonly FindingRow[];

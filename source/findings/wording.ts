@@ -1,0 +1,44 @@
+import type {WouldDecide, Zone} from '../measures/verdict.js';
+import type {MeasuredRadius} from './figures-types.js';
+
+// At most two digits of an uncertainty, and as many decimals of its value (JCGM 100:2008 7.2.6).
+const decimalsFor = (uncertaintyPct: number): number => (uncertaintyPct < 0.1 ? 2 : 1);
+
+/** A number with no more decimals than it needs, three at most: 4, 1.5, 0.25. */
+export const plainNumber = (value: number): string => String(Number(value.toFixed(3)));
+
+/** Which way the arm pushes: toward the rim, or toward the spindle. */
+export const wayOf = (forcePct: number): 'out' | 'in' => (forcePct < 0 ? 'in' : 'out');
+
+/** A side force in words, such as '6.8 % out ± 0.5 %'. */
+export const sideForce = (forcePct: number, uncertaintyPct: number): string => {
+	const decimals = decimalsFor(uncertaintyPct);
+	return `${Math.abs(forcePct).toFixed(decimals)} % ${wayOf(forcePct)} ± ${uncertaintyPct.toFixed(decimals)} %`;
+};
+
+/** A span in words, such as '6.2 % ± 0.7 %'. */
+export const span = (widthPct: number, uncertaintyPct: number): string => {
+	const decimals = decimalsFor(uncertaintyPct);
+	return `${widthPct.toFixed(decimals)} % ± ${uncertaintyPct.toFixed(decimals)} %`;
+};
+
+export const pullAt = (figures: MeasuredRadius): string =>
+	`${sideForce(figures.pullPct, figures.pullUncertaintyPct)} at ${plainNumber(figures.radiusMm)} mm`;
+
+export const bandAt = (figures: MeasuredRadius): string =>
+	`${span(figures.bandPct, figures.bandUncertaintyPct)} at ${plainNumber(figures.radiusMm)} mm`;
+
+/** 'a', 'a and b', 'a, b and c'. */
+export const listed = (parts: readonly string[]): string =>
+	parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`;
+
+/** What is sure of an undecided figure, first. */
+export const sureFirst = (atWorst: Zone): string =>
+	atWorst === 'beyond' ? 'beyond at worst, usable not proven' : 'usable at worst, good not proven';
+
+/** What would decide an undecided figure. */
+export const wouldDecideIt = (wouldDecide: WouldDecide, atWorst: Zone): string => {
+	if ('rounds' in wouldDecide) return `${wouldDecide.rounds} rounds in all at that radius would decide it`;
+	if ('finerStep' in wouldDecide) return 'a finer reading step and nudge would decide it';
+	return `it stands on the limit and more rounds will not help, so take it as ${atWorst}`;
+};
