@@ -4,7 +4,7 @@ import * as field from '../procedure/fields.js';
 const sentence = (phrase: string): string => `${phrase.charAt(0).toUpperCase()}${phrase.slice(1)}.`;
 
 // What one key asks of another is beyond the shape, but a JSON Schema can say it.
-type Condition = {readonly if: object; readonly then: object};
+type Condition = {readonly anyOf: readonly object[]};
 
 const part = <T extends z.core.$ZodLooseShape>(phrase: string, shape: T, condition?: Condition) =>
 	z.strictObject(shape, field.worded(phrase)).check(z.meta({description: sentence(phrase), ...condition}));
@@ -30,7 +30,7 @@ const gauge = part(
 		zeroUncertainty: z.optional(field.zeroUncertainty),
 		nudge: z.optional(field.nudge),
 	},
-	{if: {properties: {unit: {enum: ['mN', 'gf']}}, required: ['unit']}, then: {required: ['topOfScale']}},
+	{anyOf: [{properties: {unit: {const: 'percent'}}}, {required: ['topOfScale']}]},
 );
 
 const trackingForce = part(
@@ -42,7 +42,7 @@ const trackingForce = part(
 		guardMassG: z.optional(field.guardMassG),
 		relativeUncertaintyPct: z.optional(field.relativeUncertaintyPct),
 	},
-	{if: {properties: {guard: {const: 'left-out'}}, required: ['guard']}, then: {required: ['guardMassG']}},
+	{anyOf: [{properties: {guard: {enum: ['included', 'none']}}}, {required: ['guardMassG']}]},
 );
 
 const level = part('a group of keys about the level, read in both directions; left out when it was not read', {

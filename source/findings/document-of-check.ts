@@ -1,0 +1,107 @@
+import type {Check, Series} from '../check/check.js';
+import {factsOfSeries} from '../check/progress.js';
+import {openSeries} from '../check/series.js';
+import {biasDeviceIds} from '../procedure/bias-devices.js';
+import type {Facts} from '../procedure/facts.js';
+import {armOf, pivotDirectionDeg, probeRadii} from '../procedure/geometry.js';
+import {inGaugeUnit, roundsAt, topOfScale, zeroOf, zeroUncertainty} from '../procedure/hold-limits.js';
+import {levelReadings} from '../procedure/level.js';
+import {gaugeUnitOf} from '../procedure/readings.js';
+import {guardHandling, scaleReadingMn} from '../procedure/weighing.js';
+import type {Document} from './document-schema.js';
+
+/** A whole document, or which part of the check is still missing for one. */
+export type DocumentOfCheck =
+	| {readonly ok: true; readonly document: Document}
+	| {readonly ok: false; readonly sentence: string};
+
+/** The compute document of a series of a check; of the last one where none is named. Pure. */
+export function documentOfCheck(check: Check, series: Series = openSeries(check)): DocumentOfCheck {
+	const document = partialDocument(factsOfSeries(check, series));
+	if (!document) return {ok: false, sentence: 'The arm was not described and weighed yet, so there are no figures.'};
+	const missing = (['inner', 'outer'] as const).find((place) => !document.probe.some((one) => one.place === place));
+	return missing
+		? {ok: false, sentence: `There is no complete round at the ${missing} radius yet, so there are no figures.`}
+		: {ok: true, document};
+}
+
+/** Half of the width of a ± interval is taken as a rectangular bound: its standard uncertainty is a third of the root (JCGM 100:2008 4.3.7). */
+const standard = (plusMinus: number): number => plusMinus / Math.sqrt(3);
+
+/** The document as far as it goes: probe radii without a complete round are left out. Undefined before the weighing. */
+export function partialDocument(facts: Facts): Document | undefined {
+	const arm = armOf(facts);
+	const playingMn = facts.number('playing-force');
+	const scaleMn = scaleReadingMn(facts);
+	const guard = guardHandling(facts);
+	if (!arm || playingMn === undefined || scaleMn === undefined || guard === undefined) return;
+	const guardMassG = facts.number('guard-mass');
+	return {
+		arm: {
+			...arm,
+			loading: facts.is('arm-loading', 'spring') ? 'spring' : 'gravity',
+			pivotDirectionDeg: pivotDirectionDeg(facts),
+		},
+		gauge: gaugeOf(facts),
+		trackingForce: {
+			playingMn,
+			scaleReadingMn: scaleMn,
+			guard,
+			...(guardMassG === undefined ? {} : {guardMassG}),
+			relativeUncertaintyPct: (100 * standard(facts.number('scale-uncertainty') ?? 0)) / scaleMn,
+		},
+		...levelPart(facts),
+		...clearancePart(facts),
+		...cartridgePart(facts),
+		probe: probeRadii(facts).flatMap(({place, radiusMm}) => {
+			const rounds = roundsAt(facts, place);
+			return rounds.length === 0 ? [] : [{place: place === 'extra' ? 'other' : place, radiusMm, rounds: [...rounds]}];
+		}),
+		limits: {...facts.limits},
+		...biasPart(facts),
+	};
+}
+
+function gaugeOf(facts: Facts): Document['gauge'] {
+	return {
+		unit: gaugeUnitOf(facts),
+		step: inGaugeUnit(facts.number('gauge-step') ?? 0.5, facts),
+		topOfScale: topOfScale(facts),
+		relativeUncertaintyPct: standard(facts.number('gauge-scale-uncertainty') ?? 0),
+		zero: zeroOf(facts).zero,
+		zeroUncertainty: zeroUncertainty(facts),
+		nudge: inGaugeUnit(facts.number('gauge-nudge') ?? 0, facts),
+	};
+}
+
+function levelPart(facts: Facts): Pick<Document, 'level'> {
+	const leftRightDeg = [...levelReadings(facts, 'lr')];
+	const frontBackDeg = [...levelReadings(facts, 'fb')];
+	if (leftRightDeg.length === 0 || frontBackDeg.length === 0) return {};
+	return {level: {stepDeg: facts.number('level-step') ?? 0, leftRightDeg, frontBackDeg}};
+}
+
+function clearancePart(facts: Facts): Pick<Document, 'clearance'> {
+	const stylusMm = facts.number('clearance');
+	if (stylusMm === undefined) return {};
+	const guardDepthMm = facts.number('guard-depth');
+	return {
+		clearance: {
+			stylusMm,
+			matRemovedMm: facts.number('mat-thickness') ?? 0,
+			...(guardDepthMm === undefined ? {} : {guardDepthMm}),
+		},
+	};
+}
+
+function cartridgePart(facts: Facts): Pick<Document, 'cartridge'> {
+	const staticComplianceUmPerMn = facts.number('cartridge-compliance');
+	const cantileverMm = facts.number('cartridge-cantilever');
+	if (staticComplianceUmPerMn === undefined) return {};
+	return {cartridge: {staticComplianceUmPerMn, ...(cantileverMm === undefined ? {} : {cantileverMm})}};
+}
+
+function biasPart(facts: Facts): Pick<Document, 'bias'> {
+	const device = biasDeviceIds.find((id) => facts.is('arm-bias-device', id));
+	return device ? {bias: {device}} : {};
+}
