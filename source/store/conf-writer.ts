@@ -11,21 +11,28 @@ const FILE_MODE = 0o600;
 /** Loads conf at the first save, not at the start: it brings a schema compiler with it that nothing here needs. */
 const loadConf = async (): Promise<typeof Conf> => (await import('conf')).default;
 
-const openConf = (Constructor: typeof Conf, file: string): Conf<Record<string, unknown>> =>
-	new Constructor<Record<string, unknown>>({
+type Written = {readonly conf: Conf<Record<string, unknown>>; sealed: Sealed};
+
+/** Conf only writes here. What it would read is read, and held against its checksum, by the store itself. */
+const openConf = (Constructor: typeof Conf, file: string, sealed: Sealed): Written => {
+	const conf = new Constructor<Record<string, unknown>>({
 		cwd: path.dirname(file),
 		configName: path.basename(file, '.json'),
 		projectSuffix: '',
 		accessPropertiesByDotNotation: false,
 		clearInvalidConfig: false,
 		configFileMode: FILE_MODE,
-		serialize: (value) => JSON.stringify(value),
+		deserialize: () => ({}),
+		serialize: () => written.sealed.text,
 		watch: false,
 	});
+	const written: Written = {conf, sealed};
+	return written;
+};
 
 /** Conf reports success for a file that the disk took only in part, so nothing counts before it was read back. */
-const verify = (what: string, file: string, wanted: Buffer): void => {
-	if (fs.readFileSync(file).equals(wanted)) return;
+const verify = (what: string, file: string, wanted: string): void => {
+	if (fs.readFileSync(file).equals(Buffer.from(wanted))) return;
 	// Cut short by this very save, so nothing is lost with it; left there it would only pass for a damaged file.
 	fs.unlinkSync(file);
 	const sentence = `${what} was not saved: the disk took only a part of "${file}". Free some space on it, then try again.`;
@@ -42,7 +49,7 @@ export type ConfWriter = {
 };
 
 export const createConfWriter = (): ConfWriter => {
-	const opened = new Map<string, Conf<Record<string, unknown>>>();
+	const opened = new Map<string, Written>();
 	return {
 		async prepare() {
 			await loadConf();
@@ -53,11 +60,12 @@ export const createConfWriter = (): ConfWriter => {
 			try {
 				// With SNAP set conf overwrites the file in place; some editors leak it to their terminals.
 				delete process.env.SNAP;
-				const conf = opened.get(file) ?? openConf(Constructor, file);
-				opened.set(file, conf);
-				conf.store = sealed.document;
+				const written = opened.get(file) ?? openConf(Constructor, file, sealed);
+				opened.set(file, written);
+				written.sealed = sealed;
+				written.conf.store = sealed.document;
 				syncFolder(path.dirname(file));
-				verify(what, file, sealed.bytes);
+				verify(what, file, sealed.text);
 			} catch (error) {
 				throw saveFault(what, file, error);
 			}

@@ -5,8 +5,8 @@ import {upgradeDocument, type Versions} from './upgrades.js';
 /** Fields of a document as they stand in the file, without the checksum. */
 export type Body = {readonly [field: string]: unknown};
 
-/** A document ready to be written, and the very bytes that must then be in the file. */
-export type Sealed = {readonly document: Record<string, unknown>; readonly bytes: Buffer};
+/** A document ready to be written, and the very text that must then be in the file. */
+export type Sealed = {readonly document: Record<string, unknown>; readonly text: string};
 
 export type Opened =
 	| {readonly state: 'sound'; readonly body: Body}
@@ -29,7 +29,7 @@ const damaged = (why: string): Opened => ({state: 'damaged', why});
 export const sealDocument = (body: Body): Sealed => {
 	const text = JSON.stringify(body);
 	const checksum = hex(crc32(Buffer.from(text)));
-	return {document: {checksum, ...body}, bytes: Buffer.from(`{"checksum":"${checksum}",${text.slice(1)}`)};
+	return {document: {checksum, ...body}, text: `{"checksum":"${checksum}",${text.slice(1)}`};
 };
 
 /** The file as written needs no second serialising; one that an editor merely laid out anew still counts as sound. */

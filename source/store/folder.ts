@@ -1,6 +1,7 @@
 import fs from 'node:fs';
 import path from 'node:path';
 import {codeOf, saveFault} from './describe-fault.js';
+import {closeQuietly} from './read-plain-file.js';
 
 const FOLDER_MODE = 0o700;
 const DAY_MS = 86_400_000;
@@ -14,7 +15,7 @@ const LOCK_LEFT_OVER = /^lock\.(?:new|clearing)-[0-9a-f]+$/;
  */
 export const readyFolder = (what: string, folder: string): void => {
 	try {
-		fs.mkdirSync(folder, {recursive: true, mode: FOLDER_MODE});
+		if (!fs.existsSync(folder)) fs.mkdirSync(folder, {recursive: true, mode: FOLDER_MODE});
 		fs.accessSync(folder, fs.constants.W_OK | fs.constants.X_OK);
 	} catch (error) {
 		throw saveFault(what, folder, error);
@@ -30,7 +31,7 @@ export const syncFolder = (folder: string): void => {
 	} catch (error) {
 		if (!['EINVAL', 'EPERM', 'EISDIR', 'EBADF', 'ENOTSUP'].includes(codeOf(error) ?? '')) throw error;
 	} finally {
-		if (descriptor !== undefined) fs.closeSync(descriptor);
+		if (descriptor !== undefined) closeQuietly(descriptor);
 	}
 };
 

@@ -1,6 +1,7 @@
 import {monthOf} from './check-id.js';
 import type {StoreContext} from './context.js';
-import {type IndexRow, type MonthRows, readMonth, writeMonth} from './month-index.js';
+import {type MonthRows, readMonth, writeMonth} from './month-index.js';
+import type {IndexRow} from './pack-row.js';
 import {fileStamp} from './read-plain-file.js';
 import type {Records} from './records.js';
 import type {Summary} from './summary.js';

@@ -1,5 +1,5 @@
 import fs from 'node:fs';
-import {readPlainFile} from './read-plain-file.js';
+import {closeQuietly, readPlainFile} from './read-plain-file.js';
 
 const FILE_MODE = 0o600;
 const DIGITS = 16;
@@ -16,7 +16,7 @@ export const noteLastNumber = (file: string, number: number): void => {
 		fs.writeSync(descriptor, `${String(number).padStart(DIGITS, '0')}\n`, 0);
 	} catch {
 	} finally {
-		if (descriptor !== undefined) fs.closeSync(descriptor);
+		if (descriptor !== undefined) closeQuietly(descriptor);
 	}
 };
 

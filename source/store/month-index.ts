@@ -1,11 +1,9 @@
 import path from 'node:path';
 import type {StoreContext} from './context.js';
+import {type IndexRow, packRow, unpackRow} from './pack-row.js';
 import {placeDocument} from './place-document.js';
 import {type Place, readDocument} from './read-document.js';
-import {isSummary, type Summary} from './summary.js';
 
-/** A summary with the size and time of the file it was taken from. */
-export type IndexRow = {readonly sizeBytes: number; readonly changedMs: number; readonly summary: Summary};
 export type MonthRows = Map<string, IndexRow>;
 
 const placeOf = (month: string, {dataDir}: StoreContext): Place => ({
@@ -14,22 +12,15 @@ const placeOf = (month: string, {dataDir}: StoreContext): Place => ({
 	file: path.join(dataDir, 'index', `${month}.json`),
 });
 
-const isRow = (value: unknown): value is IndexRow =>
-	typeof value === 'object' &&
-	value !== null &&
-	'sizeBytes' in value &&
-	typeof value.sizeBytes === 'number' &&
-	'changedMs' in value &&
-	typeof value.changedMs === 'number' &&
-	'summary' in value &&
-	isSummary(value.summary);
-
 /** The summaries on file for a month. Whatever is wrong with them, the checks themselves are the truth: then none. */
 export const readMonth = (month: string, context: StoreContext): MonthRows => {
 	const reading = readDocument(placeOf(month, context), context);
 	const rows: MonthRows = new Map();
 	if (reading.state !== 'sound' || !Array.isArray(reading.body.rows)) return rows;
-	for (const row of reading.body.rows) if (isRow(row)) rows.set(row.summary.id, row);
+	for (const packed of reading.body.rows) {
+		const row = unpackRow(packed);
+		if (row !== undefined) rows.set(row.summary.id, row);
+	}
 	return rows;
 };
 
@@ -40,5 +31,5 @@ export const writeMonth = async (month: string, rows: MonthRows, context: StoreC
 	// A newer program's index is not ours to overwrite.
 	if (reading.state === 'closed') throw reading.error;
 	const sorted = [...rows.values()].sort((one, other) => (one.summary.id < other.summary.id ? -1 : 1));
-	await placeDocument(place, {month, rows: sorted}, context);
+	await placeDocument(place, {month, rows: sorted.map(packRow)}, context);
 };

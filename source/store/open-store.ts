@@ -1,5 +1,6 @@
 import {createConfWriter} from './conf-writer.js';
 import type {Codec, StoreContext} from './context.js';
+import {codeOf, saveFault} from './describe-fault.js';
 import {sweepLeftOvers} from './folder.js';
 import {createGenerations} from './generations.js';
 import {createHistory, type Listing, type Page} from './history.js';
@@ -81,8 +82,11 @@ export const openStore = <C, R, M, P, S>(options: StoreOptions<C, R, M, P, S>): 
 				swept = true;
 			}),
 		);
-		last = next.catch(() => {});
-		return next;
+		const told = next.catch((error: unknown) => {
+			throw codeOf(error) === undefined ? error : saveFault('The data', dataDir, error);
+		});
+		last = told.catch(() => {});
+		return told;
 	};
 	const withId = (id: string, work: () => Promise<void>): Promise<void> => {
 		const fault = idFault(id, dataDir);

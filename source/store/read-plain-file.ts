@@ -23,6 +23,13 @@ export const fileMark = (file: string): string => {
 	}
 };
 
+/** A file that was only read, or already made safe, has nothing to lose when closing it fails. */
+export const closeQuietly = (descriptor: number): void => {
+	try {
+		fs.closeSync(descriptor);
+	} catch {}
+};
+
 const oddKind = (stats: fs.Stats): string | undefined => {
 	if (stats.isFile()) return undefined;
 	if (stats.isDirectory()) return 'a folder';
@@ -57,7 +64,7 @@ export const readPlainFile = (what: string, file: string): PlainFile => {
 		if (codeOf(error) === 'ENOENT') return {state: 'missing'};
 		return {state: 'blocked', error: readFault(what, file, error)};
 	} finally {
-		if (descriptor !== undefined) fs.closeSync(descriptor);
+		if (descriptor !== undefined) closeQuietly(descriptor);
 	}
 };
 

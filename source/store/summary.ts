@@ -22,24 +22,3 @@ export type ProbeSummary = {
 	readonly bandPct: number | null;
 	readonly bandUncertaintyPct: number | null;
 };
-
-type Fields = {readonly [field: string]: unknown};
-
-const isObject = (value: unknown): value is Fields =>
-	typeof value === 'object' && value !== null && !Array.isArray(value);
-const isNumberOrNull = (value: unknown): boolean => value === null || typeof value === 'number';
-const isTextOrNull = (value: unknown): boolean => value === null || typeof value === 'string';
-
-const isProbe = (value: unknown): boolean =>
-	isObject(value) &&
-	typeof value.place === 'string' &&
-	typeof value.radiusMm === 'number' &&
-	[value.pullPct, value.pullUncertaintyPct, value.bandPct, value.bandUncertaintyPct].every(isNumberOrNull);
-
-/** Whether something read from an index is a summary. By hand, since ten thousand of them are looked at in one go. */
-export const isSummary = (value: unknown): value is Summary =>
-	isObject(value) &&
-	[value.id, value.date, value.startedAt, value.arm, value.outcome].every((field) => typeof field === 'string') &&
-	[value.verdict, value.atWorst].every(isTextOrNull) &&
-	Array.isArray(value.probe) &&
-	value.probe.every(isProbe);

@@ -1,0 +1,76 @@
+import type {ProbeSummary, Summary} from './summary.js';
+
+/** A summary with the size and time of the file it was taken from. */
+export type IndexRow = {readonly sizeBytes: number; readonly changedMs: number; readonly summary: Summary};
+
+/** Bare lists without names: ten thousand rows are read in one go, and names would double the time for it. */
+export type PackedRow = readonly unknown[];
+
+const FIXED_FIELDS = 9;
+const PROBE_FIELDS = 6;
+
+const packProbe = (probe: ProbeSummary): PackedRow => [
+	probe.place,
+	probe.radiusMm,
+	probe.pullPct,
+	probe.pullUncertaintyPct,
+	probe.bandPct,
+	probe.bandUncertaintyPct,
+];
+
+export const packRow = ({sizeBytes, changedMs, summary}: IndexRow): PackedRow => [
+	summary.id,
+	sizeBytes,
+	changedMs,
+	summary.date,
+	summary.startedAt,
+	summary.arm,
+	summary.outcome,
+	summary.verdict,
+	summary.atWorst,
+	...summary.probe.flatMap(packProbe),
+];
+
+const isNumberOrNull = (value: unknown): value is number | null => value === null || typeof value === 'number';
+const isTextOrNull = (value: unknown): value is string | null => value === null || typeof value === 'string';
+
+const unpackProbe = (packed: PackedRow, at: number): ProbeSummary | undefined => {
+	// By number, not by destructuring: that would make ten thousand short-lived lists.
+	const place = packed[at];
+	const radiusMm = packed[at + 1];
+	const pullPct = packed[at + 2];
+	const pullUncertaintyPct = packed[at + 3];
+	const bandPct = packed[at + 4];
+	const bandUncertaintyPct = packed[at + 5];
+	if (typeof place !== 'string' || typeof radiusMm !== 'number') return undefined;
+	if (!isNumberOrNull(pullPct) || !isNumberOrNull(pullUncertaintyPct)) return undefined;
+	if (!isNumberOrNull(bandPct) || !isNumberOrNull(bandUncertaintyPct)) return undefined;
+	return {place, radiusMm, pullPct, pullUncertaintyPct, bandPct, bandUncertaintyPct};
+};
+
+const isPacked = (value: unknown): value is PackedRow => Array.isArray(value);
+
+/** The row, or `undefined` where the list is none of ours. */
+export const unpackRow = (packed: unknown): IndexRow | undefined => {
+	if (!isPacked(packed)) return undefined;
+	const id = packed[0];
+	const sizeBytes = packed[1];
+	const changedMs = packed[2];
+	const date = packed[3];
+	const startedAt = packed[4];
+	const arm = packed[5];
+	const outcome = packed[6];
+	const verdict = packed[7];
+	const atWorst = packed[8];
+	if (typeof sizeBytes !== 'number' || typeof changedMs !== 'number') return undefined;
+	if (typeof id !== 'string' || typeof date !== 'string' || typeof startedAt !== 'string') return undefined;
+	if (typeof arm !== 'string' || typeof outcome !== 'string') return undefined;
+	if (!isTextOrNull(verdict) || !isTextOrNull(atWorst)) return undefined;
+	const probe: ProbeSummary[] = [];
+	for (let at = FIXED_FIELDS; at < packed.length; at += PROBE_FIELDS) {
+		const place = unpackProbe(packed, at);
+		if (place === undefined) return undefined;
+		probe.push(place);
+	}
+	return {sizeBytes, changedMs, summary: {id, date, startedAt, arm, outcome, verdict, atWorst, probe}};
+};

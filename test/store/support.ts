@@ -1,0 +1,77 @@
+import fs from 'node:fs';
+import {tmpdir} from 'node:os';
+import path from 'node:path';
+import {afterAll} from 'vitest';
+import * as z from 'zod/mini';
+import type {Codec} from '../../source/store/context.js';
+import {openStore} from '../../source/store/open-store.js';
+import type {Summary} from '../../source/store/summary.js';
+import type {Versions} from '../../source/store/upgrades.js';
+
+/** Invented content: the store does not mind what it keeps. */
+const checkSchema = z.looseObject({id: z.string(), answer: z.number(), note: z.string()});
+const listSchema = z.array(z.string());
+export type Check = z.infer<typeof checkSchema>;
+
+export const codec = <T>(schema: z.ZodMiniType<T>): Codec<T> => ({
+	parse(json) {
+		const parsed = schema.safeParse(json);
+		return parsed.success ? {ok: true, value: parsed.data} : {ok: false, sentence: 'an entry has the wrong shape.'};
+	},
+});
+
+export const summaryOf = (record: Check): Summary => ({
+	id: record.id,
+	date: '2026-11-25',
+	startedAt: '2026-11-25T09:00:00.000Z',
+	arm: record.note,
+	outcome: 'complete',
+	verdict: 'good',
+	atWorst: null,
+	probe: [
+		{
+			place: 'inner',
+			radiusMm: 65,
+			pullPct: record.answer,
+			pullUncertaintyPct: 0.5,
+			bandPct: 2,
+			bandUncertaintyPct: null,
+		},
+	],
+});
+
+const folders: string[] = [];
+
+export const newFolder = (): string => {
+	const folder = fs.mkdtempSync(path.join(tmpdir(), 'armdrift-store-'));
+	folders.push(folder);
+	return folder;
+};
+
+/** To be called once in each file that uses `newFolder`. */
+export const removeFoldersAfterwards = (): void => {
+	afterAll(() => {
+		for (const folder of folders) fs.rmSync(folder, {recursive: true, force: true});
+	});
+};
+
+export const openTestStore = (dataDir: string, versions?: Versions) => {
+	const notices: string[] = [];
+	const store = openStore({
+		dataDir,
+		check: codec(checkSchema),
+		record: codec(checkSchema),
+		remark: codec(z.looseObject({void: z.boolean()})),
+		profiles: codec(listSchema),
+		settings: codec(z.looseObject({bell: z.boolean()})),
+		idOf: ({id}) => id,
+		summaryOf,
+		now: () => new Date(),
+		onNotice: (sentence) => notices.push(sentence),
+		...(versions && {versions}),
+	});
+	return Object.assign(store, {notices});
+};
+
+export const ID = '20261125-090000-invented';
+export const check = (answer: number, id = ID): Check => ({id, answer, note: 'an arm of our own invention'});
