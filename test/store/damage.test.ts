@@ -1,0 +1,286 @@
+import {execFileSync} from 'node:child_process';
+import fs from 'node:fs';
+import path from 'node:path';
+import {beforeEach, describe, expect, it} from 'vitest';
+import {StoreError} from '../../source/store/store-error.js';
+import {check, ID, newFolder, openTestStore, removeFoldersAfterwards} from './support.js';
+
+removeFoldersAfterwards();
+
+let folder: string;
+const at = (name: string): string => path.join(folder, name);
+const asides = (name = ''): string[] => fs.readdirSync(at(name)).filter((entry) => entry.includes('.damaged-'));
+const start = () => openTestStore(folder);
+
+beforeEach(async () => {
+	folder = newFolder();
+	const store = start();
+	for (const answer of [1, 2, 3]) await store.saveDraft(check(answer));
+});
+
+/** Answer 3 is in file a, answer 2 in file b. */
+const NEWEST = 'draft-a.json';
+const OLDER = 'draft-b.json';
+
+const expectOlderOffered = (bytes: Buffer) => {
+	const found = start().draft();
+	expect(found.check).toEqual(check(2));
+	expect(found.notices.join(' ')).toContain(at(NEWEST));
+	expect(found.notices.join(' ')).toMatch(/the copy saved \d\d:\d\d is used/);
+	const [aside, ...more] = asides();
+	expect(more).toEqual([]);
+	expect(aside).toMatch(/^draft-a\.json\.damaged-\d{4}-\d\d-\d\d-1$/);
+	expect(found.notices.join(' ')).toContain(aside);
+	expect(fs.readFileSync(at(aside ?? '')).equals(bytes)).toBe(true);
+	fs.rmSync(at(aside ?? ''));
+};
+
+describe('a check in progress that was damaged on the disk', () => {
+	it('is set aside and the older one offered, wherever it was cut', () => {
+		const bytes = fs.readFileSync(at(NEWEST));
+		for (let length = 0; length < bytes.length; length++) {
+			fs.writeFileSync(at(NEWEST), bytes.subarray(0, length));
+			expectOlderOffered(bytes.subarray(0, length));
+		}
+	});
+
+	it('never shows another answer, whichever bit was turned', () => {
+		const bytes = fs.readFileSync(at(NEWEST));
+		for (let offset = 0; offset < bytes.length; offset++) {
+			const turned = Buffer.from(bytes);
+			turned[offset] = (turned[offset] ?? 0) ^ (1 << (offset % 8));
+			fs.writeFileSync(at(NEWEST), turned);
+			let answer: unknown;
+			try {
+				answer = start().draft().check?.answer;
+			} catch (error) {
+				// A turned bit can make the version a higher one: refused, and left alone.
+				expect(error).toMatchObject({code: 'newer'});
+				expect(fs.readFileSync(at(NEWEST)).equals(turned)).toBe(true);
+				answer = 2;
+			}
+			expect(answer).toBe(2);
+			for (const aside of asides()) fs.rmSync(at(aside));
+		}
+	});
+
+	it.each([
+		['blank', Buffer.from(' \n')],
+		['full of zero bytes', Buffer.alloc(300)],
+		['null', Buffer.from('null')],
+		['a number', Buffer.from('42')],
+		['a list', Buffer.from('[1]')],
+		['of another program', Buffer.from('{"name":"x","version":1}')],
+		['in the middle of a merge', Buffer.from('<<<<<<< ours\n{}\n=======\n{}\n>>>>>>> theirs\n')],
+		['not UTF-8', Buffer.from([0x7b, 0x22, 0xe9, 0x22, 0x3a, 0x31, 0x7d])],
+		['nested 100,000 deep', Buffer.from('['.repeat(100_000) + ']'.repeat(100_000))],
+	])('is set aside when it is %s', (_, bytes) => {
+		fs.writeFileSync(at(NEWEST), bytes);
+		expectOlderOffered(bytes);
+	});
+
+	it('says when it is in UTF-16', () => {
+		fs.writeFileSync(at(NEWEST), `\uFEFF${fs.readFileSync(at(NEWEST), 'utf8')}`, 'utf16le');
+		expect(start().draft().notices[0]).toContain('UTF-16');
+	});
+
+	it('is not read into memory when it is far too large', () => {
+		fs.truncateSync(at(NEWEST), 600 * 1024 * 1024);
+		const {check: found, notices} = start().draft();
+		expect(found?.answer).toBe(2);
+		expect(notices[0]).toContain('far larger');
+	});
+
+	it('is still read with the marks that an editor leaves: byte order mark, line ends, indents', () => {
+		const laidOut = JSON.stringify(JSON.parse(fs.readFileSync(at(NEWEST), 'utf8')), undefined, '\t').replaceAll(
+			'\n',
+			'\r\n',
+		);
+		fs.writeFileSync(at(NEWEST), `\uFEFF${laidOut}`);
+		expect(start().draft()).toMatchObject({check: check(3), notices: []});
+	});
+
+	it('is never overwritten when both files are damaged: both are kept, and an answer can be saved again', async () => {
+		fs.writeFileSync(at(NEWEST), 'first');
+		fs.writeFileSync(at(OLDER), 'second');
+		const store = start();
+		await store.saveDraft(check(4));
+		expect(store.notices).toHaveLength(2);
+		expect(
+			asides()
+				.map((name) => fs.readFileSync(at(name), 'utf8'))
+				.sort(),
+		).toEqual(['first', 'second']);
+		expect(start().draft().check).toEqual(check(4));
+	});
+
+	it('gets a name of its own at every damage of the day', async () => {
+		for (const text of ['one', 'two', 'three']) {
+			fs.writeFileSync(at(NEWEST), text);
+			start().draft();
+		}
+		expect(asides().map((name) => [name.slice(-2), fs.readFileSync(at(name), 'utf8')])).toEqual([
+			['-1', 'one'],
+			['-2', 'two'],
+			['-3', 'three'],
+		]);
+	});
+
+	it('is left in its place while another copy is writing', async () => {
+		const lock = start().lock();
+		fs.writeFileSync(at(NEWEST), 'torn');
+		const found = start().draft();
+		expect(found.check).toEqual(check(2));
+		expect(found.notices[0]).toContain('It was left there');
+		expect(fs.readFileSync(at(NEWEST), 'utf8')).toBe('torn');
+		if (lock.held) lock.release();
+	});
+});
+
+describe('after a power cut', () => {
+	it('the older check is offered, and said to be the older, when the last rename was undone', async () => {
+		const before = fs.readFileSync(at(OLDER));
+		await start().saveDraft(check(4));
+		fs.writeFileSync(at(OLDER), before);
+		const {check: found, notices} = start().draft();
+		expect(found).toEqual(check(3));
+		expect(notices).toHaveLength(1);
+		expect(notices[0]).toMatch(/last save of all is no longer on the disk.*the copy saved \d\d:\d\d is used/);
+		const store = start();
+		await store.saveDraft(check(5));
+		expect(start().draft()).toMatchObject({check: check(5), notices: []});
+	});
+
+	it('a missing file of the two is said', () => {
+		fs.rmSync(at(NEWEST));
+		const {check: found, notices} = start().draft();
+		expect(found).toEqual(check(2));
+		expect(notices).toHaveLength(1);
+	});
+});
+
+describe('something else where the file should be', () => {
+	it.each([
+		['a folder', (file: string) => fs.mkdirSync(file)],
+		['a pipe', (file: string) => execFileSync('mkfifo', [file])],
+		['an endless device', (file: string) => fs.symlinkSync('/dev/zero', file)],
+		['a link to nowhere', (file: string) => fs.symlinkSync('/nowhere/at/all', file)],
+		['a link to itself', (file: string) => fs.symlinkSync(file, file)],
+	])('%s gives one sentence, and the save works once it is gone', async (_, put) => {
+		const store = start();
+		await store.saveDraft(check(4));
+		fs.rmSync(at(NEWEST));
+		put(at(NEWEST));
+		const error = await store.saveDraft(check(5)).catch((caught: unknown) => caught);
+		expect(error).toBeInstanceOf(StoreError);
+		expect(String(error)).toContain(`"${at(NEWEST)}"`);
+		expect(String(error)).toMatch(/Move it away, then try again\.$/);
+		expect(() => start().draft()).toThrow(StoreError);
+		fs.rmSync(at(NEWEST), {recursive: true});
+		await store.saveDraft(check(5));
+		expect(start().draft()).toMatchObject({check: check(5), notices: []});
+	});
+
+	it('a file in the place of the data folder gives one sentence', async () => {
+		const file = at('not-a-folder');
+		fs.writeFileSync(file, 'mine');
+		const store = openTestStore(file);
+		const error = await store.saveDraft(check(1)).catch((caught: unknown) => caught);
+		expect(error).toBeInstanceOf(StoreError);
+		expect(String(error)).toContain(file);
+		expect(fs.readFileSync(file, 'utf8')).toBe('mine');
+	});
+
+	it('links round in a circle on the way give one sentence', async () => {
+		fs.symlinkSync(at('circle'), at('circle'));
+		await expect(openTestStore(at('circle/data')).saveDraft(check(1))).rejects.toMatchObject({code: 'unwritable'});
+	});
+
+	it('a link to the data folder is followed', async () => {
+		const link = path.join(newFolder(), 'link');
+		fs.symlinkSync(folder, link);
+		await openTestStore(link).saveDraft(check(4));
+		expect(start().draft().check).toEqual(check(4));
+	});
+});
+
+describe('files changed under a running copy', () => {
+	it('everything is written again when the whole folder was removed', async () => {
+		const store = start();
+		await store.saveDraft(check(4));
+		fs.rmSync(folder, {recursive: true});
+		await store.saveDraft(check(5));
+		expect(start().draft().check).toEqual(check(5));
+	});
+
+	it('a file changed by hand is set aside, not overwritten', async () => {
+		const store = start();
+		await store.saveDraft(check(4));
+		fs.writeFileSync(at(NEWEST), '{"by":"hand"}');
+		await store.saveDraft(check(5));
+		expect(store.notices.join(' ')).toContain(at(NEWEST));
+		expect(fs.readFileSync(at(asides()[0] ?? ''), 'utf8')).toBe('{"by":"hand"}');
+		expect(start().draft().check).toEqual(check(5));
+	});
+});
+
+describe('a damaged finished check', () => {
+	beforeEach(async () => {
+		await start().finish(ID, check(3));
+		await start().finish('20261124-090000-healthy', check(7, '20261124-090000-healthy'));
+	});
+
+	it('is never shown with another figure, wherever it was cut or a bit was turned', () => {
+		const file = at(`checks/${ID}.json`);
+		const bytes = fs.readFileSync(file);
+		for (let offset = 0; offset < bytes.length; offset++) {
+			const turned = Buffer.from(bytes);
+			turned[offset] = (turned[offset] ?? 0) ^ (1 << (offset % 8));
+			for (const damaged of [turned, bytes.subarray(0, offset)]) {
+				fs.writeFileSync(file, damaged);
+				expect(start().record(ID)).toBeInstanceOf(StoreError);
+				for (const aside of asides('checks')) {
+					expect(fs.readFileSync(at(`checks/${aside}`)).equals(damaged)).toBe(true);
+					fs.rmSync(at(`checks/${aside}`));
+				}
+			}
+		}
+	});
+
+	it('is named in the list, which shows the rest', () => {
+		fs.writeFileSync(at(`checks/${ID}.json`), 'torn');
+		const {total, rows, notices} = start().list({offset: 0, limit: 10});
+		expect(rows.map(({id}) => id)).toEqual(['20261124-090000-healthy']);
+		expect(total).toBe(1);
+		expect(notices).toHaveLength(1);
+		expect(notices[0]).toContain(`${ID}.json`);
+	});
+
+	it('is refused under the name of another check', () => {
+		fs.copyFileSync(at(`checks/${ID}.json`), at('checks/20261125-100000-copied.json'));
+		expect(start().record('20261125-100000-copied')).toBeInstanceOf(StoreError);
+	});
+});
+
+describe('damaged profiles, settings and remarks', () => {
+	it('fall back to the copy before, and nothing is wiped', async () => {
+		const store = start();
+		await store.saveSettings({bell: true});
+		await store.saveSettings({bell: false});
+		fs.truncateSync(at('settings-b.json'), 20);
+		const found = start().settings();
+		expect(found.value).toEqual({bell: true});
+		expect(found.notices).toHaveLength(2);
+		expect(asides()).toHaveLength(1);
+	});
+
+	it('a damaged remark is said and kept aside when a new one is saved', async () => {
+		const store = start();
+		await store.saveRemark(ID, {void: true});
+		fs.writeFileSync(at(`remarks/${ID}.json`), 'torn');
+		expect(store.remark(ID)).toBeInstanceOf(StoreError);
+		await store.saveRemark(ID, {void: false});
+		expect(store.remark(ID)).toEqual({void: false});
+		expect(fs.readFileSync(at(`remarks/${asides('remarks')[0]}`), 'utf8')).toBe('torn');
+	});
+});
