@@ -61,7 +61,7 @@ const REPLACEMENTS = [
 		// The two other top-level awaits, both only for React's developer tools.
 		file: /ink[\\/]build[\\/]reconciler\.js$/,
 		changes: [
-			{from: /if \(isDev\(\)\) \{[^]*?\n\}\nconst diff/, to: 'const diff'},
+			{from: /if \(isDev\(\)\) \{[\s\S]*?\n\}\nconst diff/, to: 'const diff'},
 			{
 				from: /const packageJson = isDev\(\)[^;]*;/,
 				to: 'const packageJson = {name: undefined, version: undefined};',
