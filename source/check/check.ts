@@ -5,7 +5,7 @@ export const checkVersion = 1;
 
 const instant = z.iso.datetime({offset: true, error: 'a point in time like 2026-05-04T10:00:00+02:00'});
 const finite = z.number({error: 'a finite number'});
-const value = z.union([z.string(), finite, z.boolean(), z.null(), z.array(z.string())]);
+const value = z.union([z.string(), finite, z.boolean(), z.null(), z.readonly(z.array(z.string()))]);
 
 const override = z.looseObject({reason: z.string(), at: instant});
 

@@ -93,13 +93,22 @@ const measuredFigures = (
 	};
 };
 
-/** Figures at each probe radius, in the order of the document; rounds of an off-scale radius enter no pool. */
-export const radiusFigures = (document: Document, settings: Settings): RadiusFigures[] => {
-	const onScale = document.probe.filter((radius) => !isOffScale(radius, settings));
-	const pool = {
+const onScaleOf = (document: Document, settings: Settings): ProbeRadius[] =>
+	document.probe.filter((radius) => !isOffScale(radius, settings));
+
+/** Spread of centres and widths over the radii of a series; rounds of an off-scale radius do not enter. */
+export const poolOf = (document: Document, settings: Settings): Pool => {
+	const onScale = onScaleOf(document, settings);
+	return {
 		centres: pooledSpread(onScale.map(({rounds}) => roundCentresPct(rounds, settings.scale))),
 		widths: pooledSpread(onScale.map(({rounds}) => roundWidthsPct(rounds, settings.scale))),
 	};
+};
+
+/** Figures at each probe radius, in the order of the document. */
+export const radiusFigures = (document: Document, settings: Settings): RadiusFigures[] => {
+	const onScale = onScaleOf(document, settings);
+	const pool = poolOf(document, settings);
 	return document.probe.map((radius) => {
 		const where = placed(document, settings, radius);
 		return onScale.includes(radius) ? measuredFigures(document, settings, radius, pool, where) : offScaleFigures(where);

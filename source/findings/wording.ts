@@ -42,3 +42,15 @@ export const wouldDecideIt = (wouldDecide: WouldDecide, atWorst: Zone): string =
 	if ('finerStep' in wouldDecide) return 'a finer reading step and nudge would decide it';
 	return `it stands on the limit and more rounds will not help, so take it as ${atWorst}`;
 };
+
+/** A probe place as it is called on screen. */
+export const placeLabel = (place: string): string => (place === 'other' || place === 'extra' ? 'third' : place);
+
+/** The word for a verdict, the same everywhere. */
+export const verdictWord = {
+	good: 'GOOD',
+	usable: 'USABLE',
+	beyond: 'BEYOND LIMITS',
+	undecided: 'UNDECIDED',
+	'off-scale': 'OFF SCALE',
+} as const;

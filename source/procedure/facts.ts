@@ -1,4 +1,7 @@
-import type {AnswerValue, ProfileKind} from './step.js';
+import type {AnswerValue, Place, ProfileKind} from './step.js';
+
+/** One round: the readings at both hold limits, positive toward the rim. */
+export type HoldLimits = {readonly innerLimit: number; readonly outerLimit: number};
 
 /** A profile of an arm, a cartridge or a set of tools: the answers of its steps, used again with one key. */
 export type Profile = {
@@ -23,6 +26,8 @@ export type Facts = {
 	readonly everAnswered: (step: string) => boolean;
 	/** The value was answered, with 'not known'. */
 	readonly unknown: (step: string) => boolean;
+	/** Complete rounds of the present series that count, in base units. */
+	readonly rounds: (place: Place) => readonly HoldLimits[];
 	readonly profiles: readonly Profile[];
 	/** What is asked again on return, by doubt id. */
 	readonly doubts: readonly string[];
@@ -43,12 +48,13 @@ type Sources = {
 	readonly answers: Values;
 	/** All answers on file, hidden ones included; the same when left out. */
 	readonly onFile?: Values;
+	readonly rounds?: (place: Place) => readonly HoldLimits[];
 	readonly profiles?: readonly Profile[];
 	readonly doubts?: readonly string[];
 	readonly limits: Limits;
 };
 
-export function factsOf({answers, onFile = answers, profiles = [], doubts = [], limits}: Sources): Facts {
+export function factsOf({answers, onFile = answers, rounds = () => [], profiles = [], doubts = [], limits}: Sources): Facts {
 	const value = (step: string): AnswerValue | undefined => answers[step]?.value;
 	return {
 		number: (step) => {
@@ -68,6 +74,7 @@ export function factsOf({answers, onFile = answers, profiles = [], doubts = [], 
 		answered: (step) => value(step) !== undefined,
 		everAnswered: (step) => onFile[step] !== undefined,
 		unknown: (step) => value(step) === null || value(step) === '',
+		rounds,
 		profiles,
 		doubts,
 		limits,

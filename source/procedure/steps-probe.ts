@@ -1,4 +1,5 @@
 import type {Facts} from './facts.js';
+import {closingProblem} from './hold-limits.js';
 import {showsHandForce} from './readings.js';
 import {type Place, type Step, steps} from './step.js';
 
@@ -43,6 +44,7 @@ export const probeSteps: readonly Step[] = steps([
 		ask: (facts) => `Go back to the inner radius${where('closing', facts)} for one round more.`,
 		why: 'It shows whether anything moved while you probed. It enters no figure.',
 		mistake: 'Skipping it because the figures look fine already.',
+		verify: closingProblem,
 		reasons: ['the gauge was set anew and may stand a little differently', 'time is short'],
 	}),
 	{

@@ -1,0 +1,27 @@
+import type {AnswerValue, Place} from '../procedure/step.js';
+
+/** Everything that can happen to a check. Time comes in with the action, as an instant with its offset. */
+export type Action = {readonly at: string} & (
+	| {readonly type: 'answer'; readonly step: string; readonly value: AnswerValue; readonly typed: string}
+	/** Answers of a picked profile, filled in at once. */
+	| {readonly type: 'fill'; readonly answers: Readonly<Record<string, {readonly value: AnswerValue; readonly typed: string}>>}
+	| {readonly type: 'override'; readonly step: string; readonly reason: string}
+	| {readonly type: 'ask-again'; readonly steps: readonly string[]}
+	| {
+			readonly type: 'limit';
+			readonly place: Place;
+			readonly index: number;
+			readonly which: LimitName;
+			readonly value: number;
+			readonly typed: string;
+	  }
+	| {readonly type: 'take-back'}
+	| {readonly type: 'strike'; readonly place: Place; readonly index: number; readonly reason: string}
+	| {readonly type: 'new-series'; readonly because: string; readonly steps: readonly string[]}
+	| {readonly type: 'stop'}
+	| {readonly type: 'carry-on'}
+	| {readonly type: 'resume'}
+	| {readonly type: 'still-so'; readonly doubt: string}
+	| {readonly type: 'changed'; readonly doubt: string; readonly steps: readonly string[]; readonly what: string}
+);
+export type LimitName = 'innerLimit' | 'outerLimit';

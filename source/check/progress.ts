@@ -1,0 +1,82 @@
+import {type Facts, factsOf, type Profile} from '../procedure/facts.js';
+import {afterStop, procedure} from '../procedure/index.js';
+import {type Problem, type StageId, type Step, stages} from '../procedure/step.js';
+import {nextLine, ticksProblem, tickStates} from '../procedure/ticks.js';
+import type {Answer, Check, Series} from './check.js';
+import {answersOfSeries, isComplete, limitsOfSeries, openSeries} from './series.js';
+
+export type StepState = 'open' | 'done' | 'again' | 'problem' | 'overridden';
+
+/** Where a check is: computed from its answers, never stored. */
+export type Progress = {
+	readonly facts: Facts;
+	/** The steps that apply, in order. */
+	readonly visible: readonly Step[];
+	readonly stateOf: (step: Step) => StepState;
+	/** What keeps a step from passing, override or not. */
+	readonly problemOf: (step: Step) => Problem | undefined;
+	/** The first step that wants something; undefined when the check is complete. */
+	readonly current: Step | undefined;
+};
+
+export function progressOf(check: Check, profiles: readonly Profile[] = []): Progress {
+	const {facts, visible} = visibleSteps(check, openSeries(check), profiles);
+	const problemOf = (step: Step) =>
+		step.input.kind === 'ticks' ? ticksProblem(step.id, step.input, facts) : step.verify?.(facts);
+	const stateOf = (step: Step): StepState => {
+		const answer = check.answers[step.id];
+		if (!answer || isHalfDone(step, facts, openSeries(check))) return 'open';
+		if (answer.again) return 'again';
+		if (!problemOf(step)) return 'done';
+		return answer.override ? 'overridden' : 'problem';
+	};
+	const current = visible.find((step) => !['done', 'overridden'].includes(stateOf(step)));
+	return {facts, visible, stateOf, problemOf, current};
+}
+
+/** Ticked in part, or with a round that lacks its outer limit. */
+function isHalfDone({id, input}: Step, facts: Facts, series: Series): boolean {
+	if (input.kind === 'ticks') return nextLine(tickStates(input, facts, facts.list(id))) !== undefined;
+	return input.kind === 'rounds' && series[input.place].some((round) => !isComplete(round));
+}
+
+/** The facts of a series, with the answers as they were when it was taken. */
+export const factsOfSeries = (check: Check, series: Series): Facts => visibleSteps(check, series, []).facts;
+
+/** The one rule of visibility: a step counts when its stage is due and its condition holds on the visible answers before it. */
+function visibleSteps(check: Check, series: Series, profiles: readonly Profile[]): {facts: Facts; visible: readonly Step[]} {
+	const onFile = answersOfSeries(check, series);
+	const answers: Record<string, Answer> = {};
+	const facts = factsOf({
+		answers,
+		onFile,
+		rounds: limitsOfSeries(series),
+		profiles,
+		doubts: check.doubts,
+		limits: check.limits,
+	});
+	const visible = procedure.filter((step) => {
+		const answer = onFile[step.id];
+		if (!isDue(check, step, answer) || !(step.when?.(facts) ?? true)) return false;
+		if (answer) answers[step.id] = answer;
+		return true;
+	});
+	return {facts, visible};
+}
+
+/** After 'stop here' only what was answered already and the putting back remain. */
+function isDue(check: Check, step: Step, answer: Answer | undefined): boolean {
+	if (!check.stopped || afterStop.includes(step.stage)) return true;
+	return answer !== undefined && !answer.again && step.stage !== 'verdict';
+}
+
+/** How far along: the number of the stage among those that apply. */
+export function stageCount(progress: Progress, step: Step): {number: number; of: number; title: string} {
+	const stagesSeen = new Set<StageId>(progress.visible.map((one) => one.stage));
+	const due: readonly StageId[] = [...stagesSeen].filter((stage) => stage !== 'resume');
+	return {number: Math.max(1, due.indexOf(step.stage) + 1), of: due.length, title: stages[step.stage]};
+}
+
+/** Whether the deck is fit to play: everything of the put-back list is done. */
+export const isReadyToPlay = (progress: Progress): boolean =>
+	progress.visible.filter(({stage}) => stage === 'back').every((step) => progress.stateOf(step) === 'done');

@@ -1,0 +1,69 @@
+import type {Place} from '../procedure/step.js';
+import type {Action, LimitName} from './actions.js';
+import type {Check, Reading, Round, Series} from './check.js';
+import {counts, openSeries, usualRounds, withOpenSeries} from './series.js';
+
+type Of<T extends Action['type']> = Extract<Action, {type: T}>;
+
+/** A place in the probe where a reading stands or is wanted. */
+export type Slot = {readonly place: Place; readonly index: number; readonly which: LimitName};
+
+/** The reading that is wanted next at a place. */
+export function nextSlot(series: Series, place: Place): Slot {
+	const rounds = series[place];
+	const last = rounds.length - 1;
+	return rounds[last] && !rounds[last].outerLimit ? {place, index: last, which: 'outerLimit'} : {place, index: last + 1, which: 'innerLimit'};
+}
+
+/** The reading before a slot at the same place, if there is one. */
+export function slotBefore({place, index, which}: Slot): Slot | undefined {
+	if (which === 'outerLimit') return {place, index, which: 'innerLimit'};
+	return index === 0 ? undefined : {place, index: index - 1, which: 'outerLimit'};
+}
+
+export const readingAt = (series: Series, {place, index, which}: Slot): Reading | undefined => series[place][index]?.[which];
+
+/** Whether enough rounds count at a place for the usual check: three, or one closing round. */
+export const hasEnough = (series: Series, place: Place): boolean =>
+	series[place].filter(counts).length >= (place === 'closing' ? 1 : usualRounds) && !series[place].some((round) => !round.outerLimit);
+
+export function setLimit(check: Check, {place, index, which, value, typed, at}: Of<'limit'>): Check {
+	const series = openSeries(check);
+	const reading: Reading = {typed, value, at};
+	const old = series[place][index];
+	const round: Round = old ? {...old, [which]: reading} : {innerLimit: reading};
+	const rounds = old ? series[place].with(index, round) : [...series[place], round];
+	const replaced = old?.[which];
+	const withdrawn = replaced && replaced.value !== value ? [...series.withdrawn, {place, limit: which, reading: replaced}] : series.withdrawn;
+	return askVerdictAgain(withOpenSeries(check, {...series, [place]: rounds, withdrawn}));
+}
+
+/** Takes the latest reading of the open series back; it stays in the record as withdrawn. */
+export function takeBack(check: Check): Check {
+	const series = openSeries(check);
+	const place = (['closing', 'extra', 'outer', 'inner'] as const).find((one) => series[one].length > 0);
+	const last = place && series[place].at(-1);
+	if (!place || !last) return check;
+	const {outerLimit, ...rest} = last;
+	const limit: LimitName = outerLimit ? 'outerLimit' : 'innerLimit';
+	const rounds = outerLimit ? [...series[place].slice(0, -1), rest] : series[place].slice(0, -1);
+	const withdrawn = [...series.withdrawn, {place, limit, reading: outerLimit ?? last.innerLimit}];
+	const {[`probe-${place}`]: _reopened, ...answers} = check.answers;
+	return askVerdictAgain(withOpenSeries({...check, answers}, {...series, [place]: rounds, withdrawn}));
+}
+
+/** Strikes a round out: it stays in the record, out of the figures. */
+export function strike(check: Check, {place, index, reason, at}: Of<'strike'>): Check {
+	const series = openSeries(check);
+	const round = series[place][index];
+	if (!round) return check;
+	const struck = withOpenSeries(check, {...series, [place]: series[place].with(index, {...round, struck: {reason, at}})});
+	const {[`probe-${place}`]: reopened, ...answers} = struck.answers;
+	return askVerdictAgain(reopened && !hasEnough(openSeries(struck), place) ? {...struck, answers} : struck);
+}
+
+/** The verdict was read with other figures: it is shown again. */
+function askVerdictAgain(check: Check): Check {
+	const {verdict: _old, ...answers} = check.answers;
+	return {...check, answers};
+}

@@ -1,0 +1,29 @@
+import {type BandRow, type Shown} from './shown-lines.js';
+import type {MeasuredRadius} from './figures-types.js';
+import {isMeasured, type RadiusFigures} from './figures-types.js';
+import {placeLabel, plainNumber, pullAt, bandAt} from './wording.js';
+
+export const bandRow = (figures: MeasuredRadius, earlier = false): BandRow => ({
+	label: `${placeLabel(figures.place)} ${plainNumber(figures.radiusMm)}`,
+	lowPct: figures.pullPct - figures.bandPct / 2,
+	highPct: figures.pullPct + figures.bandPct / 2,
+	pullPct: figures.pullPct,
+	...(earlier ? {earlier} : {}),
+});
+
+/** The hold bands of all measured radii as one picture; nothing when none has figures. */
+export function bandsPicture(probe: readonly RadiusFigures[], limits: {pullGoodPct: number; pullUsablePct: number}, earlier: readonly BandRow[] = []): Shown[] {
+	const measured = probe.filter(isMeasured);
+	if (measured.length === 0) return [];
+	return [
+		{
+			kind: 'bands',
+			rows: [...measured.map((one) => bandRow(one)), ...earlier],
+			goodPct: limits.pullGoodPct,
+			usablePct: limits.pullUsablePct,
+			caption: measured
+				.map((one) => `${placeLabel(one.place)} radius: pull ${pullAt(one)}; hold band ${bandAt(one)}.`)
+				.join(' '),
+		},
+	];
+}

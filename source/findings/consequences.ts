@@ -1,0 +1,142 @@
+import limits from '../../shared/limits.json' with {type: 'json'};
+import type {Dialogue, Position} from '../check/dialogue.js';
+import {nullRadiiMm, overhangMm, reachMm} from '../measures/geometry.js';
+import {mnPerGram} from '../measures/tracking-force.js';
+import {clearanceOf} from '../procedure/clearance.js';
+import type {Facts} from '../procedure/facts.js';
+import {armOf} from '../procedure/geometry.js';
+import {zeroOf} from '../procedure/hold-limits.js';
+import {levelOf} from '../procedure/level.js';
+import {gaugeUnitOf} from '../procedure/readings.js';
+import {tickStates} from '../procedure/ticks.js';
+import {carriedMn, guardHandling} from '../procedure/weighing.js';
+import {formatIn, units} from '../units.js';
+import {nextCheckOf} from './next-check.js';
+import {probeSoFar} from './probe-so-far.js';
+import {line, type Shown} from './shown-lines.js';
+import {verdictLines} from './verdict-lines.js';
+import {plainNumber, placeLabel, sideForce, wayOf} from './wording.js';
+
+type Consequence = (facts: Facts) => readonly Shown[];
+
+const geometry: Consequence = (facts) => {
+	const arm = armOf(facts);
+	if (!arm) return [];
+	const [least, most] = reachMm(arm);
+	const offset = facts.number('arm-offset');
+	const nulls = offset === undefined ? null : nullRadiiMm(arm, offset);
+	return [
+		line(`The stylus reaches radii from ${least.toFixed(1)} to ${most.toFixed(1)} mm.`),
+		...(offset === undefined ? [] : [line(`Overhang ${overhangMm(arm).toFixed(1)} mm; ${nulls ? `null radii ${nulls[0].toFixed(1)} and ${nulls[1].toFixed(1)} mm` : 'no two null radii with this offset'} (for information).`)]),
+	];
+};
+
+const bothForces =
+	(step: string): Consequence =>
+	(facts) => {
+		const forceMn = facts.number(step);
+		return forceMn === undefined ? [] : [line(`= ${formatIn(forceMn, 'gf')} = ${formatIn(forceMn, 'mN')}`)];
+	};
+
+const level: Consequence = (facts) => {
+	const state = levelOf(facts);
+	if (!state) return [];
+	const axis = (name: string, {tiltDeg, zeroErrorDeg}: {tiltDeg: number; zeroErrorDeg: number | null}, plus: string, minus: string) =>
+		line(
+			`${name}: ${Math.abs(tiltDeg).toFixed(2)}° ${tiltDeg === 0 ? 'level' : `${tiltDeg > 0 ? plus : minus} high`}; the level's own error ${zeroErrorDeg === null ? 'unknown after one reading' : `${Math.abs(zeroErrorDeg).toFixed(2)}°`}`,
+		);
+	return [
+		axis('Left to right', state.leftRight, 'right', 'left'),
+		...(facts.answered('level-fb-1') ? [axis('Front to back', state.frontBack, 'back', 'front')] : []),
+		...state.shares.map(({place, sharePct, uncertaintyPct}) =>
+			line(`Side force by this tilt, ${placeLabel(place)} radius: ${sideForce(sharePct, uncertaintyPct)} (allowed ±${plainNumber(state.allowedPct)} %)`),
+		),
+		...(state.pairs ? [state.passes ? line(state.fine ? 'Level: fine.' : 'Level: passes.', 'good') : line('Level: does not pass.', 'bad')] : []),
+	];
+};
+
+const force: Consequence = (facts) => {
+	const carried = carriedMn(facts);
+	const playing = facts.number('playing-force');
+	if (carried === undefined || playing === undefined) return [];
+	const handling = guardHandling(facts);
+	const guard = facts.number('guard-mass') ?? 0;
+	return [
+		line(`The gauge will carry ${formatIn(carried, 'gf')} = ${formatIn(carried, 'mN')} (${((100 * carried) / playing).toFixed(1)} % of the playing force).`),
+		...(handling === 'left-out' ? [line(`That includes ${formatIn(guard * mnPerGram, 'gf')} for the guard that the scale did not see.`)] : []),
+		...(handling === 'included' && guard > 0 ? [line(`The guard alone is ${formatIn(guard * mnPerGram, 'gf')} of it.`, 'dim')] : []),
+	];
+};
+
+const clearance: Consequence = (facts) => {
+	const {stylusMm, stylusWindow, guardWindow, guardMm} = clearanceOf(facts);
+	const shownWindow = (label: string, [low, high]: readonly [number, number], value: number | undefined): Shown => ({
+		kind: 'window',
+		label,
+		low,
+		high,
+		value,
+		caption: `${label}: ${plainNumber(low)} to ${plainNumber(high)} mm${value === undefined ? '' : `, now ${plainNumber(value)} mm`}.`,
+	});
+	return [
+		shownWindow('stylus', stylusWindow, stylusMm),
+		...(guardWindow ? [shownWindow('guard', guardWindow, guardMm)] : []),
+		...(guardMm === undefined ? [] : [line(`The guard's underside must stay more than ${limits.guardGapMm.value} mm clear.`, 'dim')]),
+	];
+};
+
+const zero: Consequence = (facts) => {
+	const {zero: found, checked} = zeroOf(facts);
+	if (!checked) return facts.is('zero-way', 'cannot') ? [line("'Zero not checked' will stand beside the pull.", 'warn')] : [];
+	return [line(`Zero of the gauge: ${Math.abs(Number(found.toPrecision(4)))} ${units[gaugeUnitOf(facts)].label}${found === 0 ? '' : ` ${wayOf(found)}`}; it is taken off every reading.`)];
+};
+
+const putBackForce: Consequence = (facts) => {
+	const weighed = facts.number('back-force');
+	const playing = facts.number('playing-force');
+	if (weighed === undefined || playing === undefined) return [];
+	const off = 100 * (weighed / playing - 1);
+	return [line(`${off >= 0 ? '+' : '−'}${Math.abs(off).toFixed(1)} % of the playing force of ${formatIn(playing, 'gf')} (±2 % wanted)`)];
+};
+
+/** What an answer brings about, shown as it is typed and once it is confirmed; by step. */
+const consequences: Readonly<Record<string, Consequence>> = {
+	'arm-length': geometry,
+	'arm-pivot-distance': geometry,
+	'arm-offset': geometry,
+	'arm-pivot-place': () => [{kind: 'plan', caption: 'The deck from above: spindle in the middle, you stand at the front.'}],
+	'playing-force': bothForces('playing-force'),
+	'force-low': bothForces('force-low'),
+	'force-high': bothForces('force-high'),
+	'level-lr-1': level,
+	'level-lr-2': level,
+	'level-fb-1': level,
+	'level-fb-2': level,
+	'guard-account': force,
+	'force-reading': force,
+	'force-at-height': force,
+	clearance,
+	mat: (facts) => (facts.number('guard-depth') === undefined ? [] : [line(`The guard hangs ${plainNumber(facts.number('guard-depth') ?? 0)} mm below the stylus.`)]),
+	'mat-thickness': clearance,
+	'zero-way': zero,
+	'zero-turned-inner': zero,
+	'zero-turned-outer': zero,
+	'back-force': putBackForce,
+};
+
+/** What the screen of a step shows beside its question. `shown` is the dialogue as it would be with what is typed. */
+export function consequencesOf(dialogue: Dialogue, {step, slot, progress}: Position): readonly Shown[] {
+	if (!step) return [];
+	const {facts} = progress;
+	if (step.input.kind === 'ticks')
+		return tickStates(step.input, facts, facts.list(step.id)).map(({line: {text}, mark}) =>
+			line(`[${mark === 'yes' ? 'x' : mark === 'no' ? '!' : ' '}] ${text}`, mark === 'yes' ? 'good' : mark === 'no' ? 'warn' : 'plain'),
+		);
+	if (step.input.kind === 'rounds') return probeSoFar(dialogue.check, facts, step.input.place, slot);
+	if (step.input.kind === 'verdict') return verdictLines(dialogue.check);
+	if (step.id === 'next-check') {
+		const {date, because} = nextCheckOf(dialogue.check);
+		return [line(`Next check: ${date}`, 'strong'), line(because)];
+	}
+	return consequences[step.id]?.(facts) ?? [];
+}

@@ -1,0 +1,45 @@
+import * as z from 'zod/mini';
+import type {Check} from '../check/check.js';
+import type {Profile} from '../procedure/facts.js';
+import {procedure} from '../procedure/index.js';
+import type {ProfileKind} from '../procedure/step.js';
+
+const value = z.union([z.string(), z.number(), z.boolean(), z.null(), z.readonly(z.array(z.string()))]);
+
+/** Profiles as they are kept on file. */
+export const profilesSchema = z.array(
+	z.looseObject({
+		id: z.string(),
+		kind: z.enum(['arm', 'cartridge', 'tools']),
+		name: z.string(),
+		usedAt: z.string(),
+		answers: z.record(z.string(), z.looseObject({typed: z.string(), value})),
+	}),
+);
+
+const nameSteps = {arm: 'arm-name', cartridge: 'cartridge-name', tools: 'tools-name'} as const satisfies Record<ProfileKind, string>;
+
+/**
+ * The profiles after a check: each group whose questions are all answered is kept under its name, latest use first.
+ * The same list comes back when nothing changed, so that nothing needs to be written.
+ */
+export function profilesWith(profiles: readonly Profile[], check: Check, usedAt: string): readonly Profile[] {
+	return (['arm', 'cartridge', 'tools'] as const).reduce<readonly Profile[]>((list, kind) => {
+		const made = profileOf(check, kind, usedAt);
+		if (!made) return list;
+		const old = list.find((one) => one.kind === kind && one.name === made.name);
+		if (old && JSON.stringify(old.answers) === JSON.stringify(made.answers)) return list;
+		return [{...made, id: old?.id ?? made.id}, ...list.filter((one) => one !== old)];
+	}, profiles);
+}
+
+function profileOf(check: Check, kind: ProfileKind, usedAt: string): Profile | undefined {
+	const ids = procedure.filter((step) => step.profile === kind).map((step) => step.id);
+	const name = check.answers[nameSteps[kind]]?.value;
+	if (typeof name !== 'string' || ids.some((id) => !check.answers[id])) return;
+	const answers = Object.fromEntries(ids.flatMap((id) => {
+		const answer = check.answers[id];
+		return answer ? [[id, {typed: answer.typed, value: answer.value}] as const] : [];
+	}));
+	return {id: `${kind}-${check.id}`, kind, name, answers, usedAt};
+}

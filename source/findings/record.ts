@@ -1,0 +1,75 @@
+import * as z from 'zod/mini';
+import {type Check, checkSchema} from '../check/check.js';
+import {isReadyToPlay, progressOf} from '../check/progress.js';
+import {factsOfSeries} from '../check/progress.js';
+import {openSeries} from '../check/series.js';
+import {documentOfCheck} from './document-of-check.js';
+import {type Finding, findingsOf} from './diagnose.js';
+import {type Figures, figuresOf} from './figures.js';
+import {nextCheckOf} from './next-check.js';
+
+/** How a check ended: to its end, stopped early but put back, or closed by another one with the deck in pieces. */
+export const outcomes = ['complete', 'stopped', 'interrupted'] as const;
+export type Outcome = (typeof outcomes)[number];
+
+/**
+ * A finished check as it is kept for good: all answers, and the result as it was issued on the day. Two records of
+ * one check on purpose: the issued result is history and never worked out again; comparisons start from the answers.
+ */
+export const recordSchema = z.looseObject({
+	check: checkSchema,
+	finishedAt: z.string(),
+	outcome: z.enum(outcomes),
+	nextCheck: z.optional(z.looseObject({date: z.string(), because: z.string()})),
+	issued: z.nullable(z.looseObject({figures: z.looseObject({}), findings: z.array(z.looseObject({}))})),
+});
+export type FinishedCheck = z.infer<typeof recordSchema>;
+
+/** What the day made of it. */
+type Issued = {readonly figures: Figures; readonly findings: readonly Finding[]};
+
+export function issuedOf(check: Check): Issued | null {
+	const found = documentOfCheck(check);
+	if (!found.ok) return null;
+	const figures = figuresOf(found.document);
+	return {figures, findings: findingsOf(found.document, figures)};
+}
+
+/** The record of a check that ends now; pure, the time comes in. */
+export function finishedCheck(check: Check, finishedAt: string): FinishedCheck {
+	const progress = progressOf(check);
+	const outcome: Outcome = progress.current ? 'interrupted' : check.stopped ? 'stopped' : 'complete';
+	const issued = issuedOf(check);
+	const wantsDate = progress.facts.yes('next-check');
+	return {
+		check,
+		finishedAt,
+		outcome,
+		...(wantsDate ? {nextCheck: nextCheckOf(check)} : {}),
+		issued: issued && {figures: {...issued.figures}, findings: issued.findings.map((one) => ({...one}))},
+	};
+}
+
+/** One line of the list of past checks. */
+export function summaryOf({check, outcome, finishedAt}: FinishedCheck) {
+	const issued = issuedOf(check);
+	const facts = factsOfSeries(check, openSeries(check));
+	return {
+		id: check.id,
+		date: check.startedAt.slice(0, 10),
+		startedAt: check.startedAt,
+		finishedAt,
+		arm: facts.text('arm-name') ?? 'unnamed arm',
+		outcome: isReadyToPlay(progressOf(check)) ? outcome : 'interrupted',
+		verdict: issued?.figures.verdict ?? null,
+		atWorst: issued?.figures.atWorst ?? null,
+		probe: (issued?.figures.probe ?? []).map(({place, radiusMm, pullPct, pullUncertaintyPct, bandPct, bandUncertaintyPct}) => ({
+			place,
+			radiusMm,
+			pullPct,
+			pullUncertaintyPct,
+			bandPct,
+			bandUncertaintyPct,
+		})),
+	};
+}

@@ -1,0 +1,37 @@
+/** How a line is meant; a face may colour it, the words never depend on it. */
+export type Tone = 'plain' | 'strong' | 'good' | 'warn' | 'bad' | 'dim';
+
+/** One span of force on a common scale, in percent of tracking force, positive toward the rim. */
+export type BandRow = {
+	readonly label: string;
+	readonly lowPct: number;
+	readonly highPct: number;
+	readonly pullPct: number;
+	/** Drawn fainter: an earlier series, a struck round. */
+	readonly earlier?: boolean;
+};
+
+/** What a screen shows beside the question: sentences, and pictures that each have a sentence of their own. */
+export type Shown =
+	| {readonly kind: 'line'; readonly text: string; readonly tone: Tone}
+	/** Hold bands against zero and the limits of the pull. */
+	| {
+			readonly kind: 'bands';
+			readonly rows: readonly BandRow[];
+			readonly goodPct: number;
+			readonly usablePct: number;
+			readonly caption: string;
+	  }
+	/** A value against the window in which it should lie. */
+	| {
+			readonly kind: 'window';
+			readonly label: string;
+			readonly low: number;
+			readonly high: number;
+			readonly value: number | undefined;
+			readonly caption: string;
+	  }
+	/** The deck from above, with the places where a pivot may stand. */
+	| {readonly kind: 'plan'; readonly caption: string};
+
+export const line = (text: string, tone: Tone = 'plain'): Shown => ({kind: 'line', text, tone});

@@ -1,0 +1,117 @@
+import {type Dialogue, type Position, positionOf} from '../check/dialogue.js';
+import {isReadyToPlay, stageCount} from '../check/progress.js';
+import {type Prompt, promptOf} from '../check/prompt.js';
+import {respond} from '../check/respond.js';
+import type {Facts} from '../procedure/facts.js';
+import {unitOf} from '../procedure/read-answer.js';
+import type {Step, Words} from '../procedure/step.js';
+import {gaugeUnitOf} from '../procedure/readings.js';
+import {units} from '../units.js';
+import {consequencesOf} from './consequences.js';
+import {line, type Shown} from './shown-lines.js';
+
+/** Everything that a face draws for one question. */
+export type View = {
+	readonly arm: string;
+	readonly stage: string;
+	/** Number of the stage, of so many; and the state of the deck. */
+	readonly progress: string;
+	readonly title: string;
+	readonly ask: string;
+	readonly shown: readonly Shown[];
+	/** Why the last entry was not taken. */
+	readonly refusal: string | undefined;
+	/** Unit that a bare number is taken in. */
+	readonly unit: string;
+	readonly why: string;
+	readonly mistake: string;
+	readonly prompt: Prompt;
+	/** The body is to be read page by page. */
+	readonly long: boolean;
+};
+
+/**
+ * What to show for a dialogue. While something is typed, the consequences are those that it would have: the entry is
+ * tried on a copy, and counts only when it would be taken.
+ */
+export function viewOf(dialogue: Dialogue, typed = ''): View {
+	const position = positionOf(dialogue);
+	const {step, progress} = position;
+	const prompt = promptOf(dialogue);
+	const count = step ? stageCount(progress, step) : undefined;
+	return {
+		arm: progress.facts.text('arm-name') ?? 'new arm',
+		stage: count ? `${count.title} (${count.number}/${count.of})` : 'Complete',
+		progress: isReadyToPlay(progress) ? 'ready to play' : 'deck not ready to play',
+		title: titleOf(dialogue, step),
+		ask: askOf(dialogue, step, progress.facts),
+		shown: shownFor(dialogue, position, prompt, typed),
+		refusal: dialogue.refusal,
+		unit: unitLabel(step, position),
+		why: step ? words(step.why, progress.facts) : '',
+		mistake: step?.mistake ?? '',
+		prompt,
+		long: step?.input.kind === 'verdict' && dialogue.mode.kind === 'ask',
+	};
+}
+
+const words = (text: Words, facts: Facts): string => (typeof text === 'function' ? text(facts) : text);
+
+const detourTitles = {
+	side: 'Which side?',
+	reason: 'Why go on?',
+	'reason-typed': 'Why go on?',
+	strike: 'Which round is struck out?',
+	remedy: 'Which remedy?',
+	steps: 'All steps',
+	stop: 'Stop here?',
+} as const;
+
+function titleOf({mode}: Dialogue, step: Step | undefined): string {
+	if (mode.kind === 'ask') return step?.title ?? 'The check is complete';
+	if (mode.kind === 'reason' && mode.excused.kind === 'strike') return 'Why is it struck out?';
+	return detourTitles[mode.kind];
+}
+
+function askOf({mode}: Dialogue, step: Step | undefined, facts: Facts): string {
+	switch (mode.kind) {
+		case 'ask':
+			return step ? words(step.ask, facts) : 'The deck is back and ready to play.';
+		case 'side':
+			return `${mode.typed}: on which side?`;
+		case 'reason':
+		case 'reason-typed':
+			return mode.excused.kind === 'override' ? 'The reason stands beside the verdict and in the saved check for good.' : 'The round stays in the record and leaves the figures.';
+		case 'strike':
+			return 'It stays in the record, out of the figures.';
+		case 'remedy':
+			return 'The rounds so far close as one series; the rounds after the remedy are a new one, and both stand side by side.';
+		case 'steps':
+			return '+ done  ? confirm again  ! does not pass  ~ overridden';
+		case 'stop':
+			return 'The rest of the check is left out and the put-back list comes next. You can carry on later from the list of steps. Stop here?';
+	}
+}
+
+function shownFor(dialogue: Dialogue, position: Position, prompt: Prompt, typed: string): readonly Shown[] {
+	const {mode} = dialogue;
+	if (mode.kind !== 'ask') return mode.kind === 'side' && position.slot ? consequencesOf(dialogue, position) : [];
+	const {step, progress, stuck} = position;
+	const problem = stuck && step ? [line(progress.problemOf(step)?.sentence ?? '', 'bad')] : [];
+	return [...triedOut(dialogue, position, prompt, typed), ...problem];
+}
+
+/** The consequences of the step, with the typed text taken as its answer where it would be accepted. */
+function triedOut(dialogue: Dialogue, position: Position, prompt: Prompt, typed: string): readonly Shown[] {
+	const {step, slot} = position;
+	if (!step || prompt.kind !== 'field' || typed.trim() === '' || slot) return consequencesOf(dialogue, position);
+	const tried = respond(dialogue, {kind: 'text', text: typed}, dialogue.check.startedAt);
+	if (!tried || tried.refusal || tried.mode.kind !== 'ask') return consequencesOf(dialogue, position);
+	return consequencesOf({...tried, visiting: {step: step.id}}, positionOf({...tried, visiting: {step: step.id}}));
+}
+
+function unitLabel(step: Step | undefined, {slot, progress, stuck}: Position): string {
+	if (!step || stuck) return '';
+	if (slot) return units[gaugeUnitOf(progress.facts)].label;
+	return step.input.kind === 'number' || step.input.kind === 'signed' ? units[unitOf(step.input, progress.facts)].label : '';
+}

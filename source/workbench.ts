@@ -1,0 +1,59 @@
+import type {Dialogue} from './check/dialogue.js';
+import type {FinishedCheck} from './findings/record.js';
+import type {Limits, Profile} from './procedure/facts.js';
+
+export type Settings = Limits & {
+	/** Ring the terminal's bell at the end of the settle countdown. */
+	readonly bell: boolean;
+	readonly settleSeconds: number;
+};
+
+/** One line of the list of past checks. */
+export type PastCheck = {
+	readonly id: string;
+	readonly date: string;
+	readonly arm: string;
+	readonly outcome: string;
+	readonly verdict: string | null;
+	readonly atWorst: string | null;
+	readonly probe: readonly {
+		readonly place: string;
+		readonly radiusMm: number;
+		readonly pullPct: number | null;
+		readonly pullUncertaintyPct: number | null;
+		readonly bandPct: number | null;
+		readonly bandUncertaintyPct: number | null;
+	}[];
+};
+
+export type Saved =
+	| {readonly ok: true; /** The check came to its end with this answer and is filed. */ readonly finished?: FinishedCheck}
+	/** Nothing counts as saved; the same call can be made again. */
+	| {readonly ok: false; readonly sentence: string};
+
+export type Opened = {readonly ok: true; readonly dialogue: Dialogue} | {readonly ok: false; readonly sentence: string; readonly locked: boolean};
+
+/** The check that is not finished, in words for the home screen. */
+export type Unfinished = {readonly arm: string; readonly step: string; readonly ago: string};
+
+/** All that a face may ask of the world outside: the disk and the clock. Faces know no other way to either. */
+export type Workbench = {
+	readonly version: string;
+	/** Time now, with its offset. */
+	readonly now: () => string;
+	/** What was found on opening the data folder: damaged files set aside, an older generation used. */
+	readonly notices: () => readonly string[];
+	readonly unfinished: () => Unfinished | undefined;
+	/** Starts a check; an open one is filed as interrupted first. */
+	readonly start: (armName?: string) => Promise<Opened>;
+	readonly resume: () => Promise<Opened>;
+	/** Opens a filed check again whose deck was never put back. */
+	readonly reopen: (id: string) => Promise<Opened>;
+	/** Puts the answers of a dialogue on the disk; returns once they are read back. */
+	readonly save: (dialogue: Dialogue) => Promise<Saved>;
+	readonly past: (page: {readonly offset: number; readonly limit: number}) => {readonly total: number; readonly rows: readonly PastCheck[]; readonly notices: readonly string[]};
+	readonly record: (id: string) => {readonly ok: true; readonly record: FinishedCheck; readonly putBackAt?: string} | {readonly ok: false; readonly sentence: string};
+	readonly profiles: () => readonly Profile[];
+	readonly settings: () => Settings;
+	readonly saveSettings: (settings: Settings) => Promise<Saved>;
+};
