@@ -1,5 +1,6 @@
 import quantile from '@stdlib/stats-base-dists-t-quantile';
 import constants from '../../shared/constants.json' with {type: 'json'};
+import {rootSumSquares} from './statistics.js';
 
 /**
  * Coverage factor for 95 %: the 0.975 quantile of Student's t (JCGM 100:2008 table G.2), the normal one for
@@ -8,12 +9,19 @@ import constants from '../../shared/constants.json' with {type: 'json'};
 export const coverageFactor = (degreesOfFreedom: number): number =>
 	Number.isFinite(degreesOfFreedom) ? quantile(0.975, degreesOfFreedom) : constants.normalQuantile975.value;
 
+/** A part of a sum: its standard uncertainty, and how well that is known. */
+export type UncertainPart = {readonly uncertainty: number; readonly degreesOfFreedom: number};
+
 /**
- * Effective degrees of freedom by Welch and Satterthwaite (JCGM 100:2008 G.4.1), for a sum in which one part has
- * finite degrees of freedom. Not rounded; above a million it is infinite.
+ * Effective degrees of freedom of a sum by Welch and Satterthwaite (JCGM 100:2008 G.4.1). Not rounded; above a
+ * million, and where no part has finite degrees of freedom, it is infinite.
  */
-export const effectiveDegreesOfFreedom = (whole: number, part: number, partDegreesOfFreedom: number): number => {
-	if (part === 0) return Number.POSITIVE_INFINITY;
-	const effective = partDegreesOfFreedom * (whole / part) ** 4;
-	return effective > constants.infiniteDegreesOfFreedom.value ? Number.POSITIVE_INFINITY : effective;
+export const effectiveDegreesOfFreedom = (parts: readonly UncertainPart[]): number => {
+	const whole = rootSumSquares(...parts.map(({uncertainty}) => uncertainty));
+	// Ratios to the whole keep fourth powers of small forces from vanishing.
+	const inverse = parts.reduce(
+		(sum, {uncertainty, degreesOfFreedom}) => sum + (uncertainty / whole) ** 4 / degreesOfFreedom,
+		0,
+	);
+	return inverse * constants.infiniteDegreesOfFreedom.value < 1 ? Number.POSITIVE_INFINITY : 1 / inverse;
 };

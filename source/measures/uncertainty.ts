@@ -69,11 +69,13 @@ export const standardUncertaintyPct = (budget: Budget): number =>
 
 /** Expanded uncertainty for 95 % (JCGM 100:2008 G.4.1), with its effective degrees of freedom. */
 export const expandedUncertainty = (budget: Budget): Expanded => {
-	const standard = standardUncertaintyPct(budget);
-	const degreesOfFreedom = effectiveDegreesOfFreedom(
-		standard,
-		repeatabilityOfMean(budget),
-		budget.repeatability?.degreesOfFreedom ?? Number.POSITIVE_INFINITY,
-	);
-	return {uncertaintyPct: coverageFactor(degreesOfFreedom) * standard, degreesOfFreedom};
+	const infinite = Number.POSITIVE_INFINITY;
+	const degreesOfFreedom = effectiveDegreesOfFreedom([
+		{
+			uncertainty: repeatabilityOfMean(budget),
+			degreesOfFreedom: budget.repeatability?.degreesOfFreedom ?? infinite,
+		},
+		{uncertainty: rootSumSquares(budget.reading, budget.rest), degreesOfFreedom: infinite},
+	]);
+	return {uncertaintyPct: coverageFactor(degreesOfFreedom) * standardUncertaintyPct(budget), degreesOfFreedom};
 };

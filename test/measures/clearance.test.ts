@@ -1,0 +1,21 @@
+import {describe, expect, it} from 'vitest';
+import {guardIsClear, guardWindowMm, stylusWindowMm} from '../../source/measures/clearance.js';
+
+// Common practice, no source: 2 to 3 mm between stylus and surface.
+describe('clearance', () => {
+	it('is 2 to 3 mm, and as much more as the mat that was taken off', () => {
+		expect(stylusWindowMm(0)).toEqual([2, 3]);
+		expect(stylusWindowMm(1.5)).toEqual([3.5, 4.5]);
+	});
+
+	it("is the same window less the guard's depth at its underside, even below the surface", () => {
+		expect(guardWindowMm([2, 3], 2.5)).toEqual([-0.5, 0.5]);
+	});
+
+	it('keeps the guard more than half a millimetre off the surface', () => {
+		expect(guardIsClear(2.5, 2)).toBe(false);
+		expect(guardIsClear(2.51, 2)).toBe(true);
+		// 1.3 − 0.8 is a hair above 0.5 in binary, and still counts as 0.5.
+		expect(guardIsClear(1.3, 0.8)).toBe(false);
+	});
+});
