@@ -1,0 +1,135 @@
+import {mkdtempSync, rmSync, writeFileSync} from 'node:fs';
+import {tmpdir} from 'node:os';
+import {join} from 'node:path';
+import {Readable} from 'node:stream';
+import {afterAll, describe, expect, it} from 'vitest';
+import {type ComputeOptions, runCompute} from '../../source/commands/compute.js';
+import {compute} from '../../source/findings/compute.js';
+import {documentJsonSchema} from '../../source/findings/document.js';
+import {example} from '../findings/example.js';
+
+const folder = mkdtempSync(join(tmpdir(), 'compute-'));
+afterAll(() => rmSync(folder, {recursive: true}));
+
+const fileWith = (name: string, text: string): string => {
+	const path = join(folder, name);
+	writeFileSync(path, text);
+	return path;
+};
+
+const run = async (options: Partial<ComputeOptions> = {}, typed = '') => {
+	const printed = {stdout: '', stderr: ''};
+	const output = (name: keyof typeof printed): ComputeOptions['stdout'] => ({
+		write: (text, done) => {
+			printed[name] += text;
+			done();
+		},
+	});
+	const stdin = Readable.from(typed === '' ? [] : [Buffer.from(typed)]);
+	const status = await runCompute({stdin, stdout: output('stdout'), stderr: output('stderr'), ...options});
+	return {status, ...printed};
+};
+
+const linesOf = (text: string): string[] => text.split('\n').slice(0, -1);
+
+describe('compute', () => {
+	it('prints figures and findings of a file as one JSON document', async () => {
+		const {status, stdout, stderr} = await run({file: fileWith('good.json', JSON.stringify(example()))});
+		expect({status, stderr}).toEqual({status: 0, stderr: ''});
+		expect(JSON.parse(stdout)).toEqual(JSON.parse(JSON.stringify(compute(example()))));
+	});
+
+	it('keeps the order of keys, findings last', () => {
+		expect(Object.keys(compute(example()))).toEqual([
+			'scaleFactor',
+			'carriedMn',
+			'level',
+			'clearance',
+			'probe',
+			'verdict',
+			'atWorst',
+			'betweenRadii',
+			'bias',
+			'findings',
+		]);
+		expect(compute(example()).findings.map((finding) => Object.keys(finding))).toEqual(
+			[1, 2, 3].map(() => ['code', 'places', 'who', 'text']),
+		);
+	});
+
+	it.each([undefined, '-'])('reads standard input where the file is %j', async (file) => {
+		const {status, stdout} = await run({file}, `\uFEFF${JSON.stringify(example())}\n`);
+		expect(status).toBe(0);
+		expect(JSON.parse(stdout).verdict).toBe('beyond');
+	});
+
+	it('prints the JSON Schema and reads nothing', async () => {
+		const {status, stdout} = await run({schema: true, file: '/no/such/file'});
+		expect(status).toBe(0);
+		expect(JSON.parse(stdout)).toEqual(JSON.parse(JSON.stringify(documentJsonSchema())));
+	});
+
+	it('computes the document of a saved check', async () => {
+		const {status, stdout} = await run({checkDocument: () => example()});
+		expect(status).toBe(0);
+		expect(JSON.parse(stdout).carriedMn).toBe(18);
+	});
+});
+
+describe('compute with bad input', () => {
+	it('prints a line for each fault, and nothing on standard output', async () => {
+		const {gauge, ...rest} = example();
+		const {status, stdout, stderr} = await run({}, JSON.stringify({...rest, gauge: {...gauge, step: -1, odd: 2}}));
+		expect({status, stdout}).toEqual({status: 2, stdout: ''});
+		expect(linesOf(stderr)).toEqual([
+			"gauge.step: Found -1. Wanted: the smallest step read on the gauge, in the gauge's unit, above zero.",
+			'gauge.odd: Found 2. Wanted: no such key.',
+		]);
+	});
+
+	it.each([
+		['', 2],
+		['{"arm": ', 2],
+		['[]', 2],
+	])('refuses %j in one line that begins with -', async (typed, status) => {
+		const result = await run({file: '-'}, typed);
+		expect(result).toMatchObject({status, stdout: ''});
+		expect(linesOf(result.stderr)).toEqual([expect.stringMatching(/^-: /)]);
+	});
+
+	it('begins with the name of a file that is not JSON', async () => {
+		const file = fileWith('not.json', 'arm: 229\n\u001b[2J');
+		const {status, stdout, stderr} = await run({file});
+		expect({status, stdout}).toEqual({status: 2, stdout: ''});
+		expect(linesOf(stderr)).toEqual([expect.stringContaining(`${file}: not a JSON document`)]);
+		expect(stderr.trimEnd()).not.toMatch(/\p{Cc}/u);
+	});
+
+	it('begins with the name of a file that is not there or cannot be read, its control characters escaped', async () => {
+		const missing = await run({file: '/no/\u001b[31msuch.json'});
+		expect(missing).toEqual({status: 1, stdout: '', stderr: '/no/\\u001b[31msuch.json: no such file.\n'});
+		const directory = await run({file: folder});
+		expect(directory).toMatchObject({status: 1, stdout: ''});
+		expect(linesOf(directory.stderr)).toEqual([expect.stringMatching(`^${folder}: `)]);
+	});
+
+	it('says in one sentence what it wants when a terminal is its standard input', async () => {
+		const stdin = Object.assign(Readable.from([]), {isTTY: true});
+		const {status, stdout, stderr} = await run({stdin});
+		expect({status, stdout}).toEqual({status: 2, stdout: ''});
+		expect(linesOf(stderr)).toHaveLength(1);
+	});
+
+	it('prints no null in place of a figure that overflows', async () => {
+		const {trackingForce, ...rest} = example();
+		const huge = {...rest, trackingForce: {...trackingForce, playingMn: 1e-300, scaleReadingMn: 1e300}};
+		const {status, stdout, stderr} = await run({}, JSON.stringify(huge));
+		expect({status, stdout}).toEqual({status: 2, stdout: ''});
+		expect(linesOf(stderr)).toHaveLength(1);
+	});
+
+	it('reports that the result could not be written', async () => {
+		const stdout: ComputeOptions['stdout'] = {write: (_text, done) => done(new Error('EPIPE'))};
+		expect((await run({stdout}, JSON.stringify(example()))).status).toBe(1);
+	});
+});

@@ -1,0 +1,304 @@
+import fc from 'fast-check';
+import {describe, expect, it} from 'vitest';
+import type {Document} from '../../source/findings/document.js';
+import {figuresOf, isMeasured} from '../../source/findings/figures.js';
+import {documentWith, example} from './example.js';
+
+// Six digits, as the contract prints them.
+const near = (printed: number) => expect.toSatisfy((value: number) => Math.abs(value / printed - 1) < 5e-6);
+
+const innerPrinted = {
+	place: 'inner',
+	radiusMm: 65,
+	tiltSharePct: near(-0.114869),
+	tiltShareUncertaintyPct: near(0.0349132),
+	pullPct: near(6.75),
+	pullUncertaintyPct: near(0.484857),
+	bandPct: near(6.16667),
+	bandUncertaintyPct: near(0.676362),
+	breakawayPct: near(3.08333),
+	torqueMicroNm: near(278.235),
+	effectiveDegreesOfFreedom: near(29.1319),
+	repeatability: 'pooled',
+	pullVerdict: 'beyond',
+	pullAtWorst: 'beyond',
+	bandVerdict: 'undecided',
+	bandAtWorst: 'beyond',
+	pullWouldDecide: null,
+	bandWouldDecide: {finerStep: true},
+	wallShare: {inner: near(0.46625), outer: near(0.53375)},
+	lean: {micrometres: near(18.225), degrees: near(0.174035)},
+};
+const outerPrinted = {
+	place: 'outer',
+	radiusMm: 140,
+	tiltSharePct: near(-0.129562),
+	tiltShareUncertaintyPct: near(0.0349132),
+	pullPct: near(5),
+	pullUncertaintyPct: near(0.477505),
+	bandPct: near(4.66667),
+	bandUncertaintyPct: near(0.671911),
+	breakawayPct: near(2.33333),
+	torqueMicroNm: near(206.1),
+	effectiveDegreesOfFreedom: near(27.04),
+	repeatability: 'pooled',
+	pullVerdict: 'beyond',
+	pullAtWorst: 'beyond',
+	bandVerdict: 'usable',
+	bandAtWorst: 'usable',
+	pullWouldDecide: null,
+	bandWouldDecide: null,
+	wallShare: {inner: near(0.475), outer: near(0.525)},
+	lean: {micrometres: near(13.5), degrees: near(0.128915)},
+};
+
+describe('the worked example of the contract', () => {
+	const figures = figuresOf(example());
+
+	it('has the printed figures at both radii', () => {
+		expect(figures.probe).toEqual([innerPrinted, outerPrinted]);
+	});
+
+	it('has the printed preparation and overall words', () => {
+		expect(figures).toMatchObject({
+			scaleFactor: 1,
+			carriedMn: 18,
+			level: {
+				leftRight: {tiltDeg: near(0.075), zeroErrorDeg: near(0.025)},
+				frontBack: {tiltDeg: 0, zeroErrorDeg: near(0.05)},
+				passes: true,
+			},
+			clearance: {stylusWindowMm: [4, 5], guardWindowMm: [3, 4], passes: true},
+			verdict: 'beyond',
+			atWorst: 'beyond',
+			bias: null,
+		});
+	});
+
+	it('has the printed difference between the radii', () => {
+		expect(figures.betweenRadii).toEqual({
+			en: near(2.55),
+			differs: true,
+			bandEn: near(1.57335),
+			bandDiffers: true,
+			torqueSlopeMicroNmPerDeg: near(-3.49668),
+			neutralRadiusMm: null,
+		});
+	});
+
+	it('keeps the order of keys', () => {
+		expect(Object.keys(figures)).toEqual([
+			'scaleFactor',
+			'carriedMn',
+			'level',
+			'clearance',
+			'probe',
+			'verdict',
+			'atWorst',
+			'betweenRadii',
+			'bias',
+		]);
+		expect(Object.keys(figures.probe[0] ?? {})).toEqual(Object.keys(innerPrinted));
+	});
+});
+
+describe('what is absent', () => {
+	it('is null', () => {
+		const figures = figuresOf(documentWith({pull: 1, band: 2}, {pull: 1, band: 2}));
+		expect(figures).toMatchObject({level: null, clearance: null, bias: null});
+		expect(figures.probe[0]).toMatchObject({tiltSharePct: null, tiltShareUncertaintyPct: null, lean: null});
+	});
+
+	it('leaves the lean without its angle when the cantilever is not known, and no lean without a compliance', () => {
+		const lean = (cartridge: Document['cartridge']) =>
+			figuresOf(documentWith({pull: 1, band: 2}, {pull: 1, band: 2}, {cartridge})).probe[0]?.lean;
+		expect(lean({staticComplianceUmPerMn: 10})).toEqual({micrometres: near(2), degrees: null});
+		expect(lean({cantileverMm: 6})).toBeNull();
+	});
+
+	it('says that repeatability is unknown after single rounds', () => {
+		const once = {pull: 1, band: 2, rounds: 1};
+		const figures = figuresOf(documentWith(once, once));
+		expect(figures.probe[0]).toMatchObject({repeatability: 'unknown', effectiveDegreesOfFreedom: null});
+	});
+
+	it('shows no window for a guard that is not on, and does not ask it to be clear', () => {
+		const clearance = {stylusMm: 2.5, guardDepthMm: 2.4};
+		const inPlace = {pull: 1, band: 2};
+		const trackingForce = {playingMn: 20, scaleReadingMn: 20, guard: 'included'} as const;
+		expect(figuresOf(documentWith(inPlace, inPlace, {clearance})).clearance).toEqual({
+			stylusWindowMm: [2, 3],
+			guardWindowMm: null,
+			passes: true,
+		});
+		expect(figuresOf(documentWith(inPlace, inPlace, {clearance, trackingForce})).clearance?.passes).toBe(false);
+	});
+});
+
+describe('an off-scale reading', () => {
+	const off = () => {
+		const document = example();
+		return figuresOf({
+			...document,
+			probe: document.probe.map((radius) =>
+				radius.place === 'outer' ? {...radius, rounds: [{innerLimit: 3, outerLimit: 16}]} : radius,
+			),
+		});
+	};
+
+	it('leaves only place, tilt share and verdicts at its radius', () => {
+		const {place, radiusMm, tiltSharePct, tiltShareUncertaintyPct, ...rest} = off().probe[1] ?? {};
+		expect({place, radiusMm}).toEqual({place: 'outer', radiusMm: 140});
+		expect(tiltSharePct).toEqual(near(-0.129562));
+		expect(tiltShareUncertaintyPct).toEqual(near(0.0349132));
+		const verdicts = Object.entries(rest).filter(([, value]) => value !== null);
+		expect(Object.fromEntries(verdicts)).toEqual({
+			pullVerdict: 'off-scale',
+			pullAtWorst: 'off-scale',
+			bandVerdict: 'off-scale',
+			bandAtWorst: 'off-scale',
+		});
+	});
+
+	it('makes the whole off-scale, with nothing between the radii, and feeds no pool', () => {
+		const figures = off();
+		expect(figures).toMatchObject({verdict: 'off-scale', atWorst: 'off-scale', betweenRadii: null});
+		// By hand: inner centres 6.75, 7, 6.5 with two degrees of freedom have s = 0.25; with t = 4.30 at most.
+		const inner = figures.probe[0];
+		expect(inner && isMeasured(inner) && inner.effectiveDegreesOfFreedom).toBeLessThan(29);
+	});
+});
+
+describe('the level', () => {
+	const passes = (leftRight: number, limits: Document['limits'] = {}) => {
+		const level = {stepDeg: 0.05, leftRightDeg: [leftRight, -leftRight], frontBackDeg: [0, 0]};
+		return figuresOf(documentWith({pull: 1, band: 2}, {pull: 1, band: 2}, {level, limits})).level?.passes;
+	};
+
+	it('passes on its share of the pull: a quarter of the good limit, edited or not', () => {
+		// 0.2° across is 0.35 % at most, 0.4° is 0.70 % at most; at 45° to the arm about seven tenths of that.
+		expect(passes(0.2)).toBe(true);
+		expect(passes(0.2, {pullGoodPct: 0.5})).toBe(false);
+	});
+
+	it('never passes a whole tilt above half a degree, even for an arm that does not lean', () => {
+		const level = (leftRight: number) =>
+			figuresOf(
+				documentWith(
+					{pull: 1, band: 2},
+					{pull: 1, band: 2},
+					{
+						arm: {effectiveLengthMm: 229, pivotDistanceMm: 211.3, loading: 'spring'},
+						level: {stepDeg: 0.05, leftRightDeg: [leftRight, -leftRight], frontBackDeg: [0, 0]},
+					},
+				),
+			).level?.passes;
+		expect([0.5, 0.51].map(level)).toEqual([true, false]);
+	});
+});
+
+describe('the overall verdict', () => {
+	const sizes = [
+		['good', 1, 1, 'good', 'good'],
+		['undecided with usable at worst, over good', 2, 1, 'undecided', 'usable'],
+		['usable, over undecided with usable at worst', 2, 3, 'usable', 'usable'],
+		['undecided with beyond at worst, over usable', 4, 3, 'undecided', 'beyond'],
+		['beyond', 4, 6, 'beyond', 'beyond'],
+	] as const;
+	it.each(sizes)('is %s', (_case, inner, outer, verdict, atWorst) => {
+		const figures = figuresOf(documentWith({pull: inner, band: 1}, {pull: outer, band: 1}));
+		expect({verdict: figures.verdict, atWorst: figures.atWorst}).toEqual({verdict, atWorst});
+	});
+
+	it('counts other radii too', () => {
+		const document = documentWith({pull: 1, band: 1}, {pull: 1, band: 1});
+		const rounds = [{innerLimit: 8, outerLimit: 9}];
+		expect(figuresOf({...document, probe: [...document.probe, {place: 'other', radiusMm: 100, rounds}]}).verdict).toBe(
+			'beyond',
+		);
+	});
+});
+
+describe('symmetries', () => {
+	const band = fc.record({
+		pull: fc.double({min: -6, max: 6, noNaN: true}),
+		band: fc.double({min: 0.1, max: 8, noNaN: true}),
+		rounds: fc.integer({min: 1, max: 5}),
+	});
+
+	it('mirror: limits swapped and negated mirror the pull and leave all judgements', () => {
+		fc.assert(
+			fc.property(band, band, (inner, outer) => {
+				const one = figuresOf(documentWith(inner, outer));
+				const other = figuresOf(documentWith({...inner, pull: -inner.pull}, {...outer, pull: -outer.pull}));
+				expect(other.verdict).toBe(one.verdict);
+				for (const [index, radius] of one.probe.entries()) {
+					expect(other.probe[index]?.pullPct).toBeCloseTo(-(radius.pullPct ?? 0), 9);
+					expect(other.probe[index]?.pullUncertaintyPct).toBeCloseTo(radius.pullUncertaintyPct ?? 0, 9);
+					expect(other.probe[index]?.bandPct).toBeCloseTo(radius.bandPct ?? 0, 9);
+					expect(other.probe[index]?.pullVerdict).toBe(radius.pullVerdict);
+				}
+			}),
+		);
+	});
+
+	it('units: the same forces read in percent, mN and gf give the same figures', () => {
+		// 20 mN carried and played: 1 % is 0.2 mN, and 0.2/9.80665 gf by the definition of the gram-force.
+		const readIn = (unit: Document['gauge']['unit'], perPercent: number, document: Document): Document => ({
+			...document,
+			gauge: {unit, step: 0.1 * perPercent, topOfScale: 16 * perPercent, nudge: 0.2 * perPercent},
+			probe: document.probe.map((radius) => ({
+				...radius,
+				rounds: radius.rounds.map(({innerLimit, outerLimit}) => ({
+					innerLimit: innerLimit * perPercent,
+					outerLimit: outerLimit * perPercent,
+				})),
+			})),
+		});
+		fc.assert(
+			fc.property(band, band, (inner, outer) => {
+				const document = documentWith(inner, outer);
+				const percent = figuresOf(readIn('percent', 1, document)).probe;
+				for (const other of [
+					figuresOf(readIn('mN', 0.2, document)).probe,
+					figuresOf(readIn('gf', 0.2 / 9.80665, document)).probe,
+				]) {
+					for (const [index, radius] of percent.entries()) {
+						expect(other[index]?.pullPct).toBeCloseTo(radius.pullPct ?? 0, 9);
+						expect(other[index]?.bandUncertaintyPct).toBeCloseTo(radius.bandUncertaintyPct ?? 0, 9);
+					}
+				}
+			}),
+		);
+	});
+});
+
+describe('the force carried', () => {
+	it.each([
+		['included', undefined, 18],
+		['none', 0.5, 18],
+		['left-out', 0.5, 18 + 4.903325],
+	] as const)('takes a guard that was %s as the scale saw it', (guard, guardMassG, carriedMn) => {
+		const trackingForce = {playingMn: 18, scaleReadingMn: 18, guard, ...(guardMassG !== undefined && {guardMassG})};
+		const figures = figuresOf(documentWith({pull: 1, band: 2}, {pull: 1, band: 2}, {trackingForce}));
+		expect(figures.carriedMn).toBeCloseTo(carriedMn, 9);
+		expect(figures.scaleFactor).toBeCloseTo(carriedMn / 18, 9);
+	});
+
+	it('leans a spring-loaded arm with the weight of its guard alone', () => {
+		const share = (loading: 'gravity' | 'spring', guardMassG: number) =>
+			figuresOf(
+				documentWith(
+					{pull: 1, band: 2},
+					{pull: 1, band: 2},
+					{
+						arm: {effectiveLengthMm: 229, pivotDistanceMm: 211.3, loading},
+						trackingForce: {playingMn: 9.80665, scaleReadingMn: 9.80665, guard: 'included', guardMassG},
+						level: {stepDeg: 0, leftRightDeg: [1, -1], frontBackDeg: [0, 0]},
+					},
+				),
+			).probe[0]?.tiltSharePct ?? 0;
+		expect(share('spring', 0.5)).toBeCloseTo(share('gravity', 0.5) / 2, 9);
+		expect(Math.abs(share('spring', 0))).toBe(0);
+	});
+});
