@@ -35,6 +35,16 @@ const claim = (ready: string, file: string): boolean => {
 	}
 };
 
+/** A left-over is swept later, so failing to remove it must not undo what was achieved. */
+const removeQuietly = (file: string): boolean => {
+	try {
+		fs.unlinkSync(file);
+		return true;
+	} catch (error) {
+		return codeOf(error) === 'ENOENT';
+	}
+};
+
 type Clearing = {readonly lock: string; readonly ready: string; readonly now: Date; readonly notices: string[]};
 
 /**
@@ -57,7 +67,7 @@ const clear = (file: string, entry: Extract<LockEntry, {identity: string}>, clea
 		else fs.unlinkSync(file);
 		return undefined;
 	} finally {
-		fs.unlinkSync(marker);
+		removeQuietly(marker);
 	}
 };
 
@@ -90,7 +100,7 @@ export const takeLock = (dataDir: string, now: Date): Taken => {
 	} catch (error) {
 		throw saveFault(WHAT, lock, error);
 	} finally {
-		fs.rmSync(ready, {force: true});
+		removeQuietly(ready);
 	}
 };
 
@@ -100,7 +110,6 @@ export const stillHeld = (dataDir: string, identity: string): boolean => {
 	return 'identity' in entry && entry.identity === identity;
 };
 
-/** Gives the lock back; one that is no longer ours is left alone. */
-export const releaseLock = (dataDir: string, identity: string): void => {
-	if (stillHeld(dataDir, identity)) fs.rmSync(lockFileOf(dataDir), {force: true});
-};
+/** Gives the lock back; one that is no longer ours is left alone. Says whether it is not ours any more. */
+export const releaseLock = (dataDir: string, identity: string): boolean =>
+	!stillHeld(dataDir, identity) || removeQuietly(lockFileOf(dataDir));

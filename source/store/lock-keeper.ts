@@ -51,8 +51,7 @@ export const createLockKeeper = (
 	let kept = false;
 	let depth = 0;
 	const release = () => {
-		if (identity !== undefined) releaseLock(dataDir, identity);
-		identity = undefined;
+		if (identity !== undefined && releaseLock(dataDir, identity)) identity = undefined;
 	};
 	/** Somebody may have removed the lock file under a running copy; then it must be taken anew or nothing is written. */
 	const isOurs = (): boolean =>

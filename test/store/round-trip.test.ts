@@ -1,7 +1,7 @@
 import fs from 'node:fs';
 import path from 'node:path';
 import fc from 'fast-check';
-import {describe, expect, it} from 'vitest';
+import {describe, expect, it, vi} from 'vitest';
 import {isCheckId, monthOf, newCheckId} from '../../source/store/check-id.js';
 import {StoreError} from '../../source/store/store-error.js';
 import {check, ID, newFolder, openTestStore, removeFoldersAfterwards, summaryOf} from './support.js';
@@ -66,6 +66,35 @@ describe('the check in progress', () => {
 		const store = openTestStore(newFolder());
 		await Promise.all([1, 2, 3, 4, 5, 6].map((answer) => store.saveDraft(check(answer))));
 		expect(store.draft().check?.answer).toBe(6);
+	});
+
+	it('is written beside the old file and renamed, even with SNAP set, which makes conf overwrite in place', async () => {
+		const folder = newFolder();
+		const store = openTestStore(folder);
+		const inode = () => fs.lstatSync(path.join(folder, 'draft-a.json')).ino;
+		await store.saveDraft(check(1));
+		const before = inode();
+		process.env.SNAP = '/snap/invented';
+		try {
+			await store.saveDraft(check(2));
+			await store.saveDraft(check(3));
+		} finally {
+			delete process.env.SNAP;
+		}
+		expect(inode()).not.toBe(before);
+	});
+
+	it('outlasts a power cut: its folder is made safe too, not the file alone', async () => {
+		const store = openTestStore(newFolder());
+		const synced: boolean[] = [];
+		const fsync = fs.fsyncSync;
+		const spy = vi.spyOn(fs, 'fsyncSync').mockImplementation((descriptor) => {
+			synced.push(fs.fstatSync(descriptor).isDirectory());
+			fsync(descriptor);
+		});
+		await store.saveDraft(check(1));
+		spy.mockRestore();
+		expect(synced.at(-1)).toBe(true);
 	});
 
 	it('can be put away', async () => {

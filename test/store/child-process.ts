@@ -1,0 +1,73 @@
+import {type ChildProcessWithoutNullStreams, spawn} from 'node:child_process';
+import path from 'node:path';
+import {buildSync} from 'esbuild';
+import {newFolder} from './support.js';
+
+const CHILDREN = path.join(import.meta.dirname, 'children');
+
+/** Bundles a child's program into a file of its own, as the whole program is bundled. */
+export const bundleChild = (name: string): string => {
+	const outfile = path.join(newFolder(), `${name}.mjs`);
+	const banner = {js: "import {createRequire} from 'node:module'; const require = createRequire(import.meta.url);"};
+	const entryPoints = [path.join(CHILDREN, `${name}.ts`)];
+	buildSync({entryPoints, outfile, banner, bundle: true, platform: 'node', format: 'esm', logLevel: 'error'});
+	return outfile;
+};
+
+export type Ended = {
+	readonly output: string;
+	readonly errors: string;
+	readonly status: number | null;
+	readonly signal: string | null;
+};
+
+export type Child = {
+	readonly process: ChildProcessWithoutNullStreams;
+	/** The next whole line of its output. */
+	readonly line: () => Promise<string>;
+	readonly ended: Promise<Ended>;
+};
+
+export type SpawnOptions = {readonly env?: Readonly<Record<string, string>>; readonly uid?: number};
+
+/** Starts a program; its output is gathered, and can be waited for line by line. */
+export const startChild = (
+	command: string,
+	parameters: readonly string[],
+	{env = {}, uid}: SpawnOptions = {},
+): Child => {
+	const child = spawn(command, parameters, {env: {...process.env, ...env}, ...(uid !== undefined && {uid, gid: uid})});
+	let output = '';
+	let errors = '';
+	let taken = 0;
+	const waiting: (() => void)[] = [];
+	child.stdout.on('data', (chunk: Buffer) => {
+		output += chunk.toString();
+		for (const wake of waiting.splice(0)) wake();
+	});
+	child.stderr.on('data', (chunk: Buffer) => {
+		errors += chunk.toString();
+	});
+	const ended = new Promise<Ended>((resolve) => {
+		child.on('close', (status, signal) => {
+			for (const wake of waiting.splice(0)) wake();
+			resolve({output, errors, status, signal});
+		});
+	});
+	const line = async (): Promise<string> => {
+		for (;;) {
+			const end = output.indexOf('\n', taken);
+			if (end >= 0) {
+				const text = output.slice(taken, end);
+				taken = end + 1;
+				return text;
+			}
+			if (child.exitCode !== null || child.signalCode !== null) throw new Error(`It ended: ${errors}`);
+			await new Promise<void>((resolve) => waiting.push(resolve));
+		}
+	};
+	return {process: child, line, ended};
+};
+
+export const startNode = (program: string, parameters: readonly string[], options?: SpawnOptions): Child =>
+	startChild(process.execPath, [program, ...parameters], options);

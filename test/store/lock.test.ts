@@ -1,0 +1,215 @@
+import fs from 'node:fs';
+import {hostname} from 'node:os';
+import path from 'node:path';
+import {afterEach, beforeAll, beforeEach, describe, expect, it} from 'vitest';
+import {startOf} from '../../source/store/living-process.js';
+import type {Lock} from '../../source/store/lock-keeper.js';
+import {bundleChild, type Child, startChild, startNode} from './child-process.js';
+import {check, newFolder, openTestStore, removeFoldersAfterwards} from './support.js';
+
+removeFoldersAfterwards();
+
+const SLOW_MS = 30_000;
+
+let locker: string;
+let folder: string;
+let children: Child[];
+const lockFile = (): string => path.join(folder, 'lock');
+const asides = (): string[] => fs.readdirSync(folder).filter((name) => name.includes('.damaged-'));
+
+beforeAll(() => {
+	locker = bundleChild('locker');
+});
+beforeEach(() => {
+	folder = newFolder();
+	children = [];
+});
+afterEach(async () => {
+	for (const child of children) child.process.kill('SIGKILL');
+	await Promise.all(children.map(({ended}) => ended));
+});
+
+const startLockers = async (count: number): Promise<void> => {
+	const started = Array.from({length: count}, () => startNode(locker, [folder]));
+	children.push(...started);
+	for (const child of started) expect(await child.line()).toBe('"ready"');
+};
+
+const tell = async (child: Child, order: string): Promise<Lock> => {
+	child.process.stdin.write(`${order}\n`);
+	return JSON.parse(await child.line());
+};
+
+const takeAll = async (): Promise<Child[]> => {
+	const locks = await Promise.all(children.map((child) => tell(child, 'take')));
+	for (const lock of locks)
+		if (!lock.held) expect(lock.sentence).toMatch(/^Another copy \(process \d+, since \d\d:\d\d\)/);
+	return children.filter((_, index) => locks[index]?.held);
+};
+
+const deadProcess = async (): Promise<number> => {
+	const child = startChild('true', []);
+	await child.ended;
+	return child.process.pid ?? 0;
+};
+
+const entry = (fields: object): string =>
+	JSON.stringify({
+		pid: process.pid,
+		host: hostname(),
+		start: startOf(process.pid),
+		since: '2026-11-24T14:32:00.000Z',
+		command: 'invented',
+		nonce: '0123456789abcdef',
+		...fields,
+	});
+
+const held = (lock: Lock): boolean => {
+	if (lock.held) lock.release();
+	return lock.held;
+};
+
+describe('the lock against a second copy', () => {
+	it('refuses a second copy with one sentence that says who and since when, and lets it read', async () => {
+		const store = openTestStore(folder);
+		await store.saveDraft(check(1));
+		const lock = store.lock();
+		const second = openTestStore(folder);
+		const refused = second.lock();
+		expect(refused).toMatchObject({held: false, pid: process.pid, file: lockFile()});
+		if (!refused.held)
+			expect(refused.sentence).toMatch(
+				/^Another copy \(process \d+, since \d\d:\d\d\) is writing to ".*"\. Leave that copy first/,
+			);
+		await expect(second.saveDraft(check(2))).rejects.toMatchObject({code: 'locked', file: lockFile()});
+		expect(second.draft().check).toEqual(check(1));
+		expect(second.list({offset: 0, limit: 5}).total).toBe(0);
+		if (lock.held) lock.release();
+		await second.saveDraft(check(2));
+		expect(fs.existsSync(lockFile())).toBe(false);
+	});
+
+	it('given back in the middle of a save, is held until the save is done', async () => {
+		const store = openTestStore(folder);
+		const lock = store.lock();
+		const saving = store.saveDraft(check(1));
+		if (lock.held) lock.release();
+		await saving;
+		expect(fs.existsSync(lockFile())).toBe(false);
+		expect(store.draft().check).toEqual(check(1));
+	});
+
+	it('removed by hand is taken again at the next save', async () => {
+		const store = openTestStore(folder);
+		store.lock();
+		fs.rmSync(lockFile());
+		await store.saveDraft(check(1));
+		expect(held(openTestStore(folder).lock())).toBe(false);
+	});
+
+	it('removed by hand and taken by another copy stops the first one from writing', async () => {
+		const store = openTestStore(folder);
+		store.lock();
+		await store.saveDraft(check(1));
+		fs.rmSync(lockFile());
+		openTestStore(folder).lock();
+		await expect(store.saveDraft(check(2))).rejects.toMatchObject({code: 'locked'});
+		expect(store.draft().check).toEqual(check(1));
+	});
+
+	it('of a dead process clears itself', async () => {
+		fs.writeFileSync(lockFile(), entry({pid: await deadProcess(), start: ''}));
+		expect(held(openTestStore(folder).lock())).toBe(true);
+		expect(fs.readdirSync(folder)).toEqual([]);
+	});
+
+	it.runIf(process.platform === 'linux')('of a dead process is seen through when its number is in use again', () => {
+		fs.writeFileSync(lockFile(), entry({start: `${startOf(process.pid)}0`}));
+		expect(held(openTestStore(folder).lock())).toBe(true);
+	});
+
+	it('of another computer is refused, with the way out', () => {
+		fs.writeFileSync(lockFile(), entry({host: 'elsewhere', pid: 1}));
+		const lock = openTestStore(folder).lock();
+		expect(lock).toMatchObject({held: false, host: 'elsewhere'});
+		if (!lock.held) expect(lock.sentence).toContain(`if it no longer runs, remove the file "${lockFile()}"`);
+	});
+
+	it.each([
+		['empty', ''],
+		['no JSON', 'nonsense'],
+		['of another shape', '{"pid": "x"}'],
+		['far too long', 'x'.repeat(100_000)],
+		['without a sound process number', entry({pid: -1})],
+	])('is set aside, never removed, when it is %s', (_, text) => {
+		fs.writeFileSync(lockFile(), text);
+		const lock = openTestStore(folder).lock();
+		expect(held(lock)).toBe(true);
+		if (lock.held) expect(lock.notices[0]).toContain(lockFile());
+		expect(asides().map((name) => fs.readFileSync(path.join(folder, name), 'utf8'))).toEqual([text]);
+	});
+
+	it('gives a sentence where a folder stands in its place', () => {
+		fs.mkdirSync(lockFile());
+		expect(() => openTestStore(folder).lock()).toThrow(/a folder stands there\. Move it away, then try again\.$/);
+	});
+
+	it('left to be cleared by a process that died over it is cleared all the same', async () => {
+		const pid = await deadProcess();
+		fs.writeFileSync(lockFile(), entry({pid, start: ''}));
+		const second = entry({pid, start: '', nonce: 'fedcba9876543210'});
+		fs.writeFileSync(`${lockFile()}.clearing-0123456789abcdef`, second);
+		fs.writeFileSync(`${lockFile()}.clearing-fedcba9876543210`, entry({pid, start: '', nonce: 'aaaaaaaaaaaaaaaa'}));
+		expect(held(openTestStore(folder).lock())).toBe(true);
+		expect(fs.readdirSync(folder)).toEqual([]);
+	});
+});
+
+describe('several copies at once', () => {
+	it(
+		'exactly one of twenty gets the lock, free, left by a dead process, or garbage',
+		async () => {
+			await startLockers(20);
+			const pid = await deadProcess();
+			const before = [
+				() => {},
+				() => fs.writeFileSync(lockFile(), entry({pid, start: ''})),
+				() => fs.writeFileSync(lockFile(), 'garbage'),
+			];
+			for (let round = 0; round < 12; round++) {
+				before[round % before.length]?.();
+				const winners = await takeAll();
+				expect(winners).toHaveLength(1);
+				for (const winner of winners) await tell(winner, 'release');
+			}
+		},
+		SLOW_MS,
+	);
+
+	it(
+		'the lock of a copy that was killed goes to exactly one other',
+		async () => {
+			await startLockers(6);
+			while (children.length > 1) {
+				const [winner, ...more] = await takeAll();
+				expect(more).toEqual([]);
+				winner?.process.kill('SIGKILL');
+				await winner?.ended;
+				children = children.filter((child) => child !== winner);
+			}
+		},
+		SLOW_MS,
+	);
+
+	it('a copy that was stopped keeps its lock', async () => {
+		await startLockers(1);
+		const [holder] = await takeAll();
+		holder?.process.kill('SIGSTOP');
+		const old = new Date(Date.now() - 3_600_000);
+		fs.utimesSync(lockFile(), old, old);
+		expect(openTestStore(folder).lock()).toMatchObject({held: false, pid: holder?.process.pid});
+		holder?.process.kill('SIGCONT');
+		if (holder !== undefined) expect(await tell(holder, 'release')).toBe('released');
+		expect(held(openTestStore(folder).lock())).toBe(true);
+	});
+});
