@@ -1,7 +1,7 @@
-import {type BandRow, type Shown} from './shown-lines.js';
 import type {MeasuredRadius} from './figures-types.js';
 import {isMeasured, type RadiusFigures} from './figures-types.js';
-import {placeLabel, plainNumber, pullAt, bandAt} from './wording.js';
+import type {BandRow, Shown} from './shown-lines.js';
+import {bandAt, placeLabel, plainNumber, pullAt} from './wording.js';
 
 export const bandRow = (figures: MeasuredRadius, earlier = false): BandRow => ({
 	label: `${placeLabel(figures.place)} ${plainNumber(figures.radiusMm)}`,
@@ -12,7 +12,11 @@ export const bandRow = (figures: MeasuredRadius, earlier = false): BandRow => ({
 });
 
 /** The hold bands of all measured radii as one picture; nothing when none has figures. */
-export function bandsPicture(probe: readonly RadiusFigures[], limits: {pullGoodPct: number; pullUsablePct: number}, earlier: readonly BandRow[] = []): Shown[] {
+export function bandsPicture(
+	probe: readonly RadiusFigures[],
+	limits: {pullGoodPct: number; pullUsablePct: number},
+	earlier: readonly BandRow[] = [],
+): Shown[] {
 	const measured = probe.filter(isMeasured);
 	if (measured.length === 0) return [];
 	return [

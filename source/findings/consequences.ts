@@ -15,7 +15,7 @@ import {nextCheckOf} from './next-check.js';
 import {probeSoFar} from './probe-so-far.js';
 import {line, type Shown} from './shown-lines.js';
 import {verdictLines} from './verdict-lines.js';
-import {plainNumber, placeLabel, sideForce, wayOf} from './wording.js';
+import {placeLabel, plainNumber, sideForce, wayOf} from './wording.js';
 
 type Consequence = (facts: Facts) => readonly Shown[];
 
@@ -27,7 +27,13 @@ const geometry: Consequence = (facts) => {
 	const nulls = offset === undefined ? null : nullRadiiMm(arm, offset);
 	return [
 		line(`The stylus reaches radii from ${least.toFixed(1)} to ${most.toFixed(1)} mm.`),
-		...(offset === undefined ? [] : [line(`Overhang ${overhangMm(arm).toFixed(1)} mm; ${nulls ? `null radii ${nulls[0].toFixed(1)} and ${nulls[1].toFixed(1)} mm` : 'no two null radii with this offset'} (for information).`)]),
+		...(offset === undefined
+			? []
+			: [
+					line(
+						`Overhang ${overhangMm(arm).toFixed(1)} mm; ${nulls ? `null radii ${nulls[0].toFixed(1)} and ${nulls[1].toFixed(1)} mm` : 'no two null radii with this offset'} (for information).`,
+					),
+				]),
 	];
 };
 
@@ -41,7 +47,12 @@ const bothForces =
 const level: Consequence = (facts) => {
 	const state = levelOf(facts);
 	if (!state) return [];
-	const axis = (name: string, {tiltDeg, zeroErrorDeg}: {tiltDeg: number; zeroErrorDeg: number | null}, plus: string, minus: string) =>
+	const axis = (
+		name: string,
+		{tiltDeg, zeroErrorDeg}: {tiltDeg: number; zeroErrorDeg: number | null},
+		plus: string,
+		minus: string,
+	) =>
 		line(
 			`${name}: ${Math.abs(tiltDeg).toFixed(2)}° ${tiltDeg === 0 ? 'level' : `${tiltDeg > 0 ? plus : minus} high`}; the level's own error ${zeroErrorDeg === null ? 'unknown after one reading' : `${Math.abs(zeroErrorDeg).toFixed(2)}°`}`,
 		);
@@ -49,9 +60,17 @@ const level: Consequence = (facts) => {
 		axis('Left to right', state.leftRight, 'right', 'left'),
 		...(facts.answered('level-fb-1') ? [axis('Front to back', state.frontBack, 'back', 'front')] : []),
 		...state.shares.map(({place, sharePct, uncertaintyPct}) =>
-			line(`Side force by this tilt, ${placeLabel(place)} radius: ${sideForce(sharePct, uncertaintyPct)} (allowed ±${plainNumber(state.allowedPct)} %)`),
+			line(
+				`Side force by this tilt, ${placeLabel(place)} radius: ${sideForce(sharePct, uncertaintyPct)} (allowed ±${plainNumber(state.allowedPct)} %)`,
+			),
 		),
-		...(state.pairs ? [state.passes ? line(state.fine ? 'Level: fine.' : 'Level: passes.', 'good') : line('Level: does not pass.', 'bad')] : []),
+		...(state.pairs
+			? [
+					state.passes
+						? line(state.fine ? 'Level: fine.' : 'Level: passes.', 'good')
+						: line('Level: does not pass.', 'bad'),
+				]
+			: []),
 	];
 };
 
@@ -62,9 +81,15 @@ const force: Consequence = (facts) => {
 	const handling = guardHandling(facts);
 	const guard = facts.number('guard-mass') ?? 0;
 	return [
-		line(`The gauge will carry ${formatIn(carried, 'gf')} = ${formatIn(carried, 'mN')} (${((100 * carried) / playing).toFixed(1)} % of the playing force).`),
-		...(handling === 'left-out' ? [line(`That includes ${formatIn(guard * mnPerGram, 'gf')} for the guard that the scale did not see.`)] : []),
-		...(handling === 'included' && guard > 0 ? [line(`The guard alone is ${formatIn(guard * mnPerGram, 'gf')} of it.`, 'dim')] : []),
+		line(
+			`The gauge will carry ${formatIn(carried, 'gf')} = ${formatIn(carried, 'mN')} (${((100 * carried) / playing).toFixed(1)} % of the playing force).`,
+		),
+		...(handling === 'left-out'
+			? [line(`That includes ${formatIn(guard * mnPerGram, 'gf')} for the guard that the scale did not see.`)]
+			: []),
+		...(handling === 'included' && guard > 0
+			? [line(`The guard alone is ${formatIn(guard * mnPerGram, 'gf')} of it.`, 'dim')]
+			: []),
 	];
 };
 
@@ -81,14 +106,21 @@ const clearance: Consequence = (facts) => {
 	return [
 		shownWindow('stylus', stylusWindow, stylusMm),
 		...(guardWindow ? [shownWindow('guard', guardWindow, guardMm)] : []),
-		...(guardMm === undefined ? [] : [line(`The guard's underside must stay more than ${limits.guardGapMm.value} mm clear.`, 'dim')]),
+		...(guardMm === undefined
+			? []
+			: [line(`The guard's underside must stay more than ${limits.guardGapMm.value} mm clear.`, 'dim')]),
 	];
 };
 
 const zero: Consequence = (facts) => {
 	const {zero: found, checked} = zeroOf(facts);
-	if (!checked) return facts.is('zero-way', 'cannot') ? [line("'Zero not checked' will stand beside the pull.", 'warn')] : [];
-	return [line(`Zero of the gauge: ${Math.abs(Number(found.toPrecision(4)))} ${units[gaugeUnitOf(facts)].label}${found === 0 ? '' : ` ${wayOf(found)}`}; it is taken off every reading.`)];
+	if (!checked)
+		return facts.is('zero-way', 'cannot') ? [line("'Zero not checked' will stand beside the pull.", 'warn')] : [];
+	return [
+		line(
+			`Zero of the gauge: ${Math.abs(Number(found.toPrecision(4)))} ${units[gaugeUnitOf(facts)].label}${found === 0 ? '' : ` ${wayOf(found)}`}; it is taken off every reading.`,
+		),
+	];
 };
 
 const putBackForce: Consequence = (facts) => {
@@ -96,7 +128,11 @@ const putBackForce: Consequence = (facts) => {
 	const playing = facts.number('playing-force');
 	if (weighed === undefined || playing === undefined) return [];
 	const off = 100 * (weighed / playing - 1);
-	return [line(`${off >= 0 ? '+' : '−'}${Math.abs(off).toFixed(1)} % of the playing force of ${formatIn(playing, 'gf')} (±2 % wanted)`)];
+	return [
+		line(
+			`${off >= 0 ? '+' : '−'}${Math.abs(off).toFixed(1)} % of the playing force of ${formatIn(playing, 'gf')} (±2 % wanted)`,
+		),
+	];
 };
 
 /** What an answer brings about, shown as it is typed and once it is confirmed; by step. */
@@ -104,7 +140,9 @@ const consequences: Readonly<Record<string, Consequence>> = {
 	'arm-length': geometry,
 	'arm-pivot-distance': geometry,
 	'arm-offset': geometry,
-	'arm-pivot-place': () => [{kind: 'plan', caption: 'The deck from above: spindle in the middle, you stand at the front.'}],
+	'arm-pivot-place': () => [
+		{kind: 'plan', caption: 'The deck from above: spindle in the middle, you stand at the front.'},
+	],
 	'playing-force': bothForces('playing-force'),
 	'force-low': bothForces('force-low'),
 	'force-high': bothForces('force-high'),
@@ -116,7 +154,10 @@ const consequences: Readonly<Record<string, Consequence>> = {
 	'force-reading': force,
 	'force-at-height': force,
 	clearance,
-	mat: (facts) => (facts.number('guard-depth') === undefined ? [] : [line(`The guard hangs ${plainNumber(facts.number('guard-depth') ?? 0)} mm below the stylus.`)]),
+	mat: (facts) =>
+		facts.number('guard-depth') === undefined
+			? []
+			: [line(`The guard hangs ${plainNumber(facts.number('guard-depth') ?? 0)} mm below the stylus.`)],
 	'mat-thickness': clearance,
 	'zero-way': zero,
 	'zero-turned-inner': zero,
@@ -130,7 +171,10 @@ export function consequencesOf(dialogue: Dialogue, {step, slot, progress}: Posit
 	const {facts} = progress;
 	if (step.input.kind === 'ticks')
 		return tickStates(step.input, facts, facts.list(step.id)).map(({line: {text}, mark}) =>
-			line(`[${mark === 'yes' ? 'x' : mark === 'no' ? '!' : ' '}] ${text}`, mark === 'yes' ? 'good' : mark === 'no' ? 'warn' : 'plain'),
+			line(
+				`[${mark === 'yes' ? 'x' : mark === 'no' ? '!' : ' '}] ${text}`,
+				mark === 'yes' ? 'good' : mark === 'no' ? 'warn' : 'plain',
+			),
 		);
 	if (step.input.kind === 'rounds') return probeSoFar(dialogue.check, facts, step.input.place, slot);
 	if (step.input.kind === 'verdict') return verdictLines(dialogue.check);

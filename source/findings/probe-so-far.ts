@@ -25,8 +25,19 @@ export function probeSoFar(check: Check, facts: Facts, place: Place, slot: Slot 
 		return [];
 	});
 	const last = rounds.filter(isComplete).slice(-3).map(describeRound(rounds));
-	const head = [line(`${slot ? `Round ${slot.index + 1}${place === 'closing' ? '' : ` of ${Math.max(usualRounds, slot.index + 1)}`}` : `${rounds.filter(counts).length} rounds count`}${last.length > 0 ? ` · so far ${last.join(' · ')}` : ''}`, 'dim')];
-	return [...head, ...taken, ...asked, ...offScale(facts, place), ...(place === 'closing' ? closingLines(facts) : figureLines(facts, place))];
+	const head = [
+		line(
+			`${slot ? `Round ${slot.index + 1}${place === 'closing' ? '' : ` of ${Math.max(usualRounds, slot.index + 1)}`}` : `${rounds.filter(counts).length} rounds count`}${last.length > 0 ? ` · so far ${last.join(' · ')}` : ''}`,
+			'dim',
+		),
+	];
+	return [
+		...head,
+		...taken,
+		...asked,
+		...offScale(facts, place),
+		...(place === 'closing' ? closingLines(facts) : figureLines(facts, place)),
+	];
 }
 
 const describeRound =
@@ -37,14 +48,23 @@ const describeRound =
 function offScale(facts: Facts, place: Place): Shown[] {
 	if (!isOffScale(facts, place)) return [];
 	const top = `${plainNumber(topOfScale(facts))} ${units[gaugeUnitOf(facts)].label}`;
-	return [line(`Off scale: a reading of ${top} or more gives no figure. Look at the level and whether the bias is really off; take the reading back, or go on without figures here.`, 'bad')];
+	return [
+		line(
+			`Off scale: a reading of ${top} or more gives no figure. Look at the level and whether the bias is really off; take the reading back, or go on without figures here.`,
+			'bad',
+		),
+	];
 }
 
 function closingLines(facts: Facts): Shown[] {
 	const closing = closingOf(facts);
 	if (!closing) return [];
 	const off = Math.abs(closing.centrePct - closing.meanPct).toFixed(2);
-	return [closing.moved ? line(`${off} % off the inner mean: something moved.`, 'bad') : line(`${off} % off the inner mean: nothing moved.`, 'good')];
+	return [
+		closing.moved
+			? line(`${off} % off the inner mean: something moved.`, 'bad')
+			: line(`${off} % off the inner mean: nothing moved.`, 'good'),
+	];
 }
 
 function figureLines(facts: Facts, place: Place): Shown[] {
@@ -56,8 +76,14 @@ function figureLines(facts: Facts, place: Place): Shown[] {
 	if (!here || !isMeasured(here)) return bandsPicture(others, facts.limits);
 	return [
 		...bandsPicture([here, ...others], facts.limits),
-		line(`Pull ${pullAt(here)} (good to ${plainNumber(facts.limits.pullGoodPct)} %): ${verdictOf(here.pullVerdict, here.pullAtWorst)}`, 'strong'),
-		line(`Band ${bandAt(here)} (good to ${plainNumber(facts.limits.bandGoodPct)} %): ${verdictOf(here.bandVerdict, here.bandAtWorst)}`, 'strong'),
+		line(
+			`Pull ${pullAt(here)} (good to ${plainNumber(facts.limits.pullGoodPct)} %): ${verdictOf(here.pullVerdict, here.pullAtWorst)}`,
+			'strong',
+		),
+		line(
+			`Band ${bandAt(here)} (good to ${plainNumber(facts.limits.bandGoodPct)} %): ${verdictOf(here.bandVerdict, here.bandAtWorst)}`,
+			'strong',
+		),
 		...wouldDecide(here),
 		...oneMore(document, here),
 	];
@@ -76,5 +102,10 @@ function wouldDecide(here: MeasuredRadius): Shown[] {
 function oneMore(document: Document, here: MeasuredRadius): Shown[] {
 	const more = afterOneMoreRound(document, here);
 	if (!more) return [line('A second round will show how well rounds repeat.', 'dim')];
-	return [line(`One round more would bring ± ${more.pullUncertaintyPct.toFixed(2)} % and ± ${more.bandUncertaintyPct.toFixed(2)} %.`, 'dim')];
+	return [
+		line(
+			`One round more would bring ± ${more.pullUncertaintyPct.toFixed(2)} % and ± ${more.bandUncertaintyPct.toFixed(2)} %.`,
+			'dim',
+		),
+	];
 }

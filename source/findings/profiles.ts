@@ -17,7 +17,10 @@ export const profilesSchema = z.array(
 	}),
 );
 
-const nameSteps = {arm: 'arm-name', cartridge: 'cartridge-name', tools: 'tools-name'} as const satisfies Record<ProfileKind, string>;
+const nameSteps = {arm: 'arm-name', cartridge: 'cartridge-name', tools: 'tools-name'} as const satisfies Record<
+	ProfileKind,
+	string
+>;
 
 /**
  * The profiles after a check: each group whose questions are all answered is kept under its name, latest use first.
@@ -37,9 +40,11 @@ function profileOf(check: Check, kind: ProfileKind, usedAt: string): Profile | u
 	const ids = procedure.filter((step) => step.profile === kind).map((step) => step.id);
 	const name = check.answers[nameSteps[kind]]?.value;
 	if (typeof name !== 'string' || ids.some((id) => !check.answers[id])) return;
-	const answers = Object.fromEntries(ids.flatMap((id) => {
-		const answer = check.answers[id];
-		return answer ? [[id, {typed: answer.typed, value: answer.value}] as const] : [];
-	}));
+	const answers = Object.fromEntries(
+		ids.flatMap((id) => {
+			const answer = check.answers[id];
+			return answer ? [[id, {typed: answer.typed, value: answer.value}] as const] : [];
+		}),
+	);
 	return {id: `${kind}-${check.id}`, kind, name, answers, usedAt};
 }

@@ -1,10 +1,9 @@
 import * as z from 'zod/mini';
 import {type Check, checkSchema} from '../check/check.js';
-import {isReadyToPlay, progressOf} from '../check/progress.js';
-import {factsOfSeries} from '../check/progress.js';
+import {factsOfSeries, isReadyToPlay, progressOf} from '../check/progress.js';
 import {openSeries} from '../check/series.js';
-import {documentOfCheck} from './document-of-check.js';
 import {type Finding, findingsOf} from './diagnose.js';
+import {documentOfCheck} from './document-of-check.js';
 import {type Figures, figuresOf} from './figures.js';
 import {nextCheckOf} from './next-check.js';
 
@@ -63,13 +62,15 @@ export function summaryOf({check, outcome, finishedAt}: FinishedCheck) {
 		outcome: isReadyToPlay(progressOf(check)) ? outcome : 'interrupted',
 		verdict: issued?.figures.verdict ?? null,
 		atWorst: issued?.figures.atWorst ?? null,
-		probe: (issued?.figures.probe ?? []).map(({place, radiusMm, pullPct, pullUncertaintyPct, bandPct, bandUncertaintyPct}) => ({
-			place,
-			radiusMm,
-			pullPct,
-			pullUncertaintyPct,
-			bandPct,
-			bandUncertaintyPct,
-		})),
+		probe: (issued?.figures.probe ?? []).map(
+			({place, radiusMm, pullPct, pullUncertaintyPct, bandPct, bandUncertaintyPct}) => ({
+				place,
+				radiusMm,
+				pullPct,
+				pullUncertaintyPct,
+				bandPct,
+				bandUncertaintyPct,
+			}),
+		),
 	};
 }

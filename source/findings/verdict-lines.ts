@@ -27,7 +27,8 @@ export function verdictLines(check: Check): readonly Shown[] {
 	];
 }
 
-const toneOf = (atWorst: Figures['atWorst']): Tone => (atWorst === 'good' ? 'good' : atWorst === 'usable' ? 'warn' : 'bad');
+const toneOf = (atWorst: Figures['atWorst']): Tone =>
+	atWorst === 'good' ? 'good' : atWorst === 'usable' ? 'warn' : 'bad';
 
 const leadOf = ({verdict, atWorst}: Figures): string =>
 	verdict === 'undecided' && atWorst !== 'off-scale' ? `: ${sureFirst(atWorst)}` : '';
@@ -38,9 +39,20 @@ function radiusLines(one: RadiusFigures, {limits}: Check): Shown[] {
 	const word = (verdict: 'good' | 'usable' | 'beyond' | 'undecided', atWorst: 'good' | 'usable' | 'beyond') =>
 		verdict === 'undecided' ? sureFirst(atWorst) : verdict;
 	return [
-		line(`${name}: pull ${sideForce(one.pullPct, one.pullUncertaintyPct)} (good to ${plainNumber(limits.pullGoodPct)}, usable to ${plainNumber(limits.pullUsablePct)} %): ${word(one.pullVerdict, one.pullAtWorst)}`),
-		line(`${name}: hold band ${span(one.bandPct, one.bandUncertaintyPct)}, breakaway ±${one.breakawayPct.toFixed(1)} % (good to ${plainNumber(limits.bandGoodPct)}, usable to ${plainNumber(limits.bandUsablePct)} %): ${word(one.bandVerdict, one.bandAtWorst)}`),
-		...(one.tiltSharePct === null ? [] : [line(`${name}: tilt's share of the pull ${sideForce(one.tiltSharePct, one.tiltShareUncertaintyPct ?? 0)}; torque ${one.torqueMicroNm.toFixed(0)} µN·m`, 'dim')]),
+		line(
+			`${name}: pull ${sideForce(one.pullPct, one.pullUncertaintyPct)} (good to ${plainNumber(limits.pullGoodPct)}, usable to ${plainNumber(limits.pullUsablePct)} %): ${word(one.pullVerdict, one.pullAtWorst)}`,
+		),
+		line(
+			`${name}: hold band ${span(one.bandPct, one.bandUncertaintyPct)}, breakaway ±${one.breakawayPct.toFixed(1)} % (good to ${plainNumber(limits.bandGoodPct)}, usable to ${plainNumber(limits.bandUsablePct)} %): ${word(one.bandVerdict, one.bandAtWorst)}`,
+		),
+		...(one.tiltSharePct === null
+			? []
+			: [
+					line(
+						`${name}: tilt's share of the pull ${sideForce(one.tiltSharePct, one.tiltShareUncertaintyPct ?? 0)}; torque ${one.torqueMicroNm.toFixed(0)} µN·m`,
+						'dim',
+					),
+				]),
 	];
 }
 
@@ -55,10 +67,25 @@ function findingLines({found, likely, next, who}: Finding): Shown[] {
 function betweenLines({betweenRadii, probe}: Figures): Shown[] {
 	if (!betweenRadii) return [];
 	const {en, differs, torqueSlopeMicroNmPerDeg: slope, neutralRadiusMm} = betweenRadii;
-	const walls = probe.filter(isMeasured).map((one) => `${placeLabel(one.place)}: ${(100 * one.wallShare.inner).toFixed(1)} / ${(100 * one.wallShare.outer).toFixed(1)} %`);
-	const leans = probe.filter(isMeasured).flatMap((one) => (one.lean ? [`${placeLabel(one.place)} ${one.lean.micrometres.toFixed(1)} µm${one.lean.degrees === null ? '' : ` (${one.lean.degrees.toFixed(2)}°)`}`] : []));
+	const walls = probe
+		.filter(isMeasured)
+		.map(
+			(one) =>
+				`${placeLabel(one.place)}: ${(100 * one.wallShare.inner).toFixed(1)} / ${(100 * one.wallShare.outer).toFixed(1)} %`,
+		);
+	const leans = probe
+		.filter(isMeasured)
+		.flatMap((one) =>
+			one.lean
+				? [
+						`${placeLabel(one.place)} ${one.lean.micrometres.toFixed(1)} µm${one.lean.degrees === null ? '' : ` (${one.lean.degrees.toFixed(2)}°)`}`,
+					]
+				: [],
+		);
 	return [
-		line(`Between the radii: ${differs ? 'the pulls differ' : 'no difference shown'} (E_n ${en.toFixed(2)}); torque changes by ${slope.toFixed(2)} µN·m per degree${neutralRadiusMm === null ? '' : `; neutral at ${neutralRadiusMm.toFixed(0)} mm`}.`),
+		line(
+			`Between the radii: ${differs ? 'the pulls differ' : 'no difference shown'} (E_n ${en.toFixed(2)}); torque changes by ${slope.toFixed(2)} µN·m per degree${neutralRadiusMm === null ? '' : `; neutral at ${neutralRadiusMm.toFixed(0)} mm`}.`,
+		),
 		line(`Load on the inner / outer groove wall, ${walls.join(', ')}.`, 'dim'),
 		...(leans.length === 0 ? [] : [line(`Sideways lean of the stylus: ${leans.join(', ')}.`, 'dim')]),
 	];
@@ -74,7 +101,9 @@ export function overrideLines(check: Check): Shown[] {
 }
 
 function zeroLine(check: Check): Shown[] {
-	return zeroOf(factsOfSeries(check, openSeries(check))).checked ? [] : [line('Zero not checked: the pull may be off by the zero of the gauge.', 'warn')];
+	return zeroOf(factsOfSeries(check, openSeries(check))).checked
+		? []
+		: [line('Zero not checked: the pull may be off by the zero of the gauge.', 'warn')];
 }
 
 /** Figures of an earlier series, where it has any. */
@@ -88,7 +117,9 @@ const closedSeries = (check: Check): readonly Series[] => check.series.filter((o
 function earlierRows(check: Check): BandRow[] {
 	const last = closedSeries(check).findLast((one) => figuresOfSeries(check, one));
 	const figures = last && figuresOfSeries(check, last);
-	return (figures?.probe ?? []).filter(isMeasured).map((one) => ({...bandRow(one, true), label: `before ${placeLabel(one.place)}`}));
+	return (figures?.probe ?? [])
+		.filter(isMeasured)
+		.map((one) => ({...bandRow(one, true), label: `before ${placeLabel(one.place)}`}));
 }
 
 /** Before and after, side by side, for every earlier series with figures. */
@@ -96,7 +127,10 @@ function beforeAndAfter(check: Check): Shown[] {
 	const now = figuresOfSeries(check, openSeries(check));
 	return closedSeries(check).flatMap((series, index) => {
 		const before = figuresOfSeries(check, series);
-		const title = line(`Series ${index + 1}, closed: ${series.closed?.because ?? ''}${before ? '' : ' (no figures)'}`, 'strong');
+		const title = line(
+			`Series ${index + 1}, closed: ${series.closed?.because ?? ''}${before ? '' : ' (no figures)'}`,
+			'strong',
+		);
 		if (!before || !now) return [title];
 		return [
 			title,
@@ -104,8 +138,12 @@ function beforeAndAfter(check: Check): Shown[] {
 				const after = now.probe.find((other) => other.place === one.place);
 				if (!isMeasured(one) || !after || !isMeasured(after)) return [];
 				return [
-					line(`${placeLabel(one.place)} pull: before ${sideForce(one.pullPct, one.pullUncertaintyPct)}, now ${sideForce(after.pullPct, after.pullUncertaintyPct)}`),
-					line(`${placeLabel(one.place)} band: before ${span(one.bandPct, one.bandUncertaintyPct)}, now ${span(after.bandPct, after.bandUncertaintyPct)}`),
+					line(
+						`${placeLabel(one.place)} pull: before ${sideForce(one.pullPct, one.pullUncertaintyPct)}, now ${sideForce(after.pullPct, after.pullUncertaintyPct)}`,
+					),
+					line(
+						`${placeLabel(one.place)} band: before ${span(one.bandPct, one.bandUncertaintyPct)}, now ${span(after.bandPct, after.bandUncertaintyPct)}`,
+					),
 				];
 			}),
 		];

@@ -4,8 +4,8 @@ import {type Prompt, promptOf} from '../check/prompt.js';
 import {respond} from '../check/respond.js';
 import type {Facts} from '../procedure/facts.js';
 import {unitOf} from '../procedure/read-answer.js';
-import type {Step, Words} from '../procedure/step.js';
 import {gaugeUnitOf} from '../procedure/readings.js';
+import type {Step, Words} from '../procedure/step.js';
 import {units} from '../units.js';
 import {consequencesOf} from './consequences.js';
 import {line, type Shown} from './shown-lines.js';
@@ -81,7 +81,9 @@ function askOf({mode}: Dialogue, step: Step | undefined, facts: Facts): string {
 			return `${mode.typed}: on which side?`;
 		case 'reason':
 		case 'reason-typed':
-			return mode.excused.kind === 'override' ? 'The reason stands beside the verdict and in the saved check for good.' : 'The round stays in the record and leaves the figures.';
+			return mode.excused.kind === 'override'
+				? 'The reason stands beside the verdict and in the saved check for good.'
+				: 'The round stays in the record and leaves the figures.';
 		case 'strike':
 			return 'It stays in the record, out of the figures.';
 		case 'remedy':
@@ -113,5 +115,7 @@ function triedOut(dialogue: Dialogue, position: Position, prompt: Prompt, typed:
 function unitLabel(step: Step | undefined, {slot, progress, stuck}: Position): string {
 	if (!step || stuck) return '';
 	if (slot) return units[gaugeUnitOf(progress.facts)].label;
-	return step.input.kind === 'number' || step.input.kind === 'signed' ? units[unitOf(step.input, progress.facts)].label : '';
+	return step.input.kind === 'number' || step.input.kind === 'signed'
+		? units[unitOf(step.input, progress.facts)].label
+		: '';
 }
