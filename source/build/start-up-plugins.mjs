@@ -15,7 +15,7 @@ const replaceOnce = (text, {from, to}, file) => {
 	return text.replace(from, typeof to === 'function' ? to : () => to);
 };
 
-const GRAPHEMES = fileURLToPath(new URL('graphemes.mjs', import.meta.url));
+const GRAPHEMES = fileURLToPath(new URL('graphemes.ts', import.meta.url));
 
 const ownGraphemes = (declaration) => ({
 	from: declaration,
@@ -69,7 +69,7 @@ const REPLACEMENTS = [
 		],
 	},
 	{
-		// Here and in the next three: see graphemes.mjs.
+		// Here and in the next three: see graphemes.ts.
 		file: /slice-ansi[\\/]tokenize-ansi\.js$/,
 		changes: [ownGraphemes("const GRAPHEME_SEGMENTER = new Intl.Segmenter(undefined, {granularity: 'grapheme'});")],
 	},

@@ -43,6 +43,10 @@ export interface ExitHost extends EventEmitter {
 const codeOf = (error: unknown): unknown =>
 	typeof error === 'object' && error !== null && 'code' in error ? error.code : undefined;
 
+// A file that can't be written has a path beside the same code.
+const isBrokenTerminal = (error: unknown): boolean =>
+	/^(?:EIO|EPIPE)$/.test(String(codeOf(error))) && !(error instanceof Error && 'path' in error);
+
 /**
  * Every way out of the program in one place. Each runs the hooks (release the lock) once, gives the terminal back,
  * prints at most one sentence and ends the process; a second signal meanwhile changes nothing.
@@ -92,14 +96,15 @@ export class ExitPaths {
 
 	/** Ends the process with a status and a text on the normal screen. */
 	leave(status: number, text = ''): void {
+		if (this.#isLeaving) return;
 		if (!this.#giveBack(text)) this.#dieByHangUp();
 		else this.#host.exit(status);
 	}
 
 	/** Ends the process after an error that nobody expected: one sentence, status 70. */
 	fail(error: unknown): void {
-		const code = codeOf(error);
-		if (code === 'EIO' || code === 'EPIPE') {
+		if (this.#isLeaving) return;
+		if (isBrokenTerminal(error)) {
 			this.#outputBroke(error);
 			return;
 		}
@@ -114,13 +119,17 @@ export class ExitPaths {
 		this.#host.exit(EXIT.internal);
 	}
 
+	// It reads the program's state, which may be what broke.
 	#parting(): string {
-		return this.#options.partingText?.() ?? '';
+		try {
+			return this.#options.partingText?.() ?? '';
+		} catch {
+			return '';
+		}
 	}
 
 	/** Runs the hooks and restores the terminal, once; false if the terminal is gone. */
 	#giveBack(text: string): boolean {
-		if (this.#isLeaving) return true;
 		this.#isLeaving = true;
 		for (const hook of this.#hooks) {
 			try {
@@ -142,6 +151,7 @@ export class ExitPaths {
 
 	// A reader that went away (`| head`) is no fault worth a sentence; a terminal that went away is a hang-up.
 	#outputBroke(error: unknown): void {
+		if (this.#isLeaving) return;
 		if (codeOf(error) === 'EPIPE' && !this.#options.feed) {
 			this.#giveBack('');
 			this.#host.exit(EXIT.cannotReadOrWrite);

@@ -62,13 +62,16 @@ export class KeyFeed extends EventEmitter {
 	/** Takes raw mode and begins to read. */
 	start(): void {
 		this.#source.setRawMode?.(true);
-		this.#source.on('data', this.#receive);
+		this.#source.on('data', this.receive);
 		this.#source.resume();
 	}
 
+	/** Takes a read as if it had come from the terminal. */
+	readonly receive = (chunk: Buffer | string): void => this.#intake.receive(chunk);
+
 	/** Gives the terminal back; keys that still wait are forgotten. */
 	stop(): void {
-		this.#source.off('data', this.#receive);
+		this.#source.off('data', this.receive);
 		this.#intake.stop();
 		this.discard();
 		this.#source.setRawMode?.(false);
@@ -124,8 +127,6 @@ export class KeyFeed extends EventEmitter {
 	unref(): this {
 		return this;
 	}
-
-	readonly #receive = (chunk: Buffer | string): void => this.#intake.receive(chunk);
 
 	#add(keys: Parameters<KeyQueue['add']>[0]): boolean {
 		const cut = this.#queue.add(keys);

@@ -11,6 +11,8 @@ export const KEYS = {
 	left: '\u001B[D',
 	home: '\u001B[H',
 	end: '\u001B[F',
+	/** Help, which a text field can't take for text. Ink tells nobody of it: a gate has to catch it. */
+	f1: '\u001BOP',
 	pageUp: '\u001B[5~',
 	pageDown: '\u001B[6~',
 	/** Ctrl+C: leaves the program. Never handed to a screen. */
@@ -30,6 +32,9 @@ const KNOWN_SEQUENCES: ReadonlyMap<string, string> = new Map([
 		],
 	),
 	['\u001B[Z', KEYS.shiftTab],
+	['\u001BOP', KEYS.f1],
+	['\u001B[11~', KEYS.f1],
+	['\u001B[[A', KEYS.f1],
 	['\u001B[1~', KEYS.home],
 	['\u001B[7~', KEYS.home],
 	['\u001B[4~', KEYS.end],

@@ -1,6 +1,7 @@
 import {fileURLToPath} from 'node:url';
 import {spawn} from '@lydell/node-pty';
 import {type IBufferLine, Terminal} from '@xterm/headless';
+import {vi} from 'vitest';
 import {KEY_NAMES, type KeyName} from './key-names.js';
 import {cleanEnvironment, freshFolder} from './program-environment.js';
 
@@ -8,6 +9,7 @@ export const PROGRAM = fileURLToPath(new URL('../../dist/armdrift.cjs', import.m
 
 // Longer than any step takes on a busy machine; a passing test never waits for it.
 const LIMIT_MS = 30_000;
+vi.setConfig({testTimeout: 4 * LIMIT_MS, hookTimeout: 2 * LIMIT_MS});
 
 export interface ProgramOptions {
 	readonly args?: readonly string[];
@@ -160,6 +162,12 @@ export class RunningProgram {
 
 	kill(signal: NodeJS.Signals = 'SIGKILL'): void {
 		if (!this.#exit) process.kill(this.pid, signal);
+	}
+
+	/** Closes the window, so to say: the terminal is gone for the program from now on. */
+	closeTerminal(): void {
+		// Not in the declarations: its own kill() would send a signal and leave the terminal open.
+		if ('destroy' in this.#pty && typeof this.#pty.destroy === 'function') this.#pty.destroy();
 	}
 
 	/** Ends it if it still runs; for clean-up after a test. */

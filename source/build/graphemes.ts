@@ -5,17 +5,20 @@
 const EACH_STANDS_ALONE =
 	/^[\u0000-\u000C\u000E-\u02FF\u0370-\u0482\u048A-\u052F\u1E00-\u200A\u2010-\u2027\u2030-\u205E\u2070-\u20CF\u2100-\u2BFF]*$/;
 
-let segmenter;
+let segmenter: Intl.Segmenter | undefined;
+
+interface Segment {
+	readonly segment: string;
+	readonly index: number;
+}
 
 /** Does what an Intl.Segmenter by graphemes does, as far as the libraries use it. */
 export const graphemes = {
-	segment(text) {
+	segment(text: string): Iterable<Segment> {
 		if (!EACH_STANDS_ALONE.test(text)) {
 			segmenter ??= new Intl.Segmenter();
 			return segmenter.segment(text);
 		}
-		const segments = [];
-		for (let index = 0; index < text.length; index++) segments.push({segment: text[index], index});
-		return segments;
+		return Array.from(text, (segment, index) => ({segment, index}));
 	},
 };
