@@ -35,14 +35,16 @@ export const syncFolder = (folder: string): void => {
 	}
 };
 
-/** Removes our own left-over files that are more than a day old. What can't be removed does no harm. */
+const removeIfOld = (file: string, now: Date): void => {
+	const stats = fs.lstatSync(file);
+	if (stats.isFile() && now.getTime() - stats.mtimeMs > DAY_MS) fs.unlinkSync(file);
+};
+
+/** Removes our own left-over files that are more than a day old. What can't be removed does no harm, so it is no fault. */
 export const sweepLeftOvers = (folder: string, now: Date): void => {
-	for (const name of fs.readdirSync(folder)) {
-		if (!LEFT_OVER.test(name) && !LOCK_LEFT_OVER.test(name)) continue;
-		try {
-			const file = path.join(folder, name);
-			const stats = fs.lstatSync(file);
-			if (stats.isFile() && now.getTime() - stats.mtimeMs > DAY_MS) fs.unlinkSync(file);
-		} catch {}
-	}
+	try {
+		for (const name of fs.readdirSync(folder)) {
+			if (LEFT_OVER.test(name) || LOCK_LEFT_OVER.test(name)) removeIfOld(path.join(folder, name), now);
+		}
+	} catch {}
 };

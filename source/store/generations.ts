@@ -25,8 +25,6 @@ export type Generations<T> = {
 
 type State<T> = {readonly newest: Generation<T> | undefined; readonly lastNumber: number; readonly notices: string[]};
 
-const LETTERS = ['a', 'b'];
-
 const lostSaveNotice = (
 	what: string,
 	count: number,
@@ -47,20 +45,20 @@ export const createGenerations = <T>(
 ): Generations<T> => {
 	const {dataDir, now, versions, writer, onNotice} = context;
 	const kind = `armdrift-${name}`;
-	const places: readonly Place[] = LETTERS.map((letter) => ({
-		what,
-		kind,
-		file: path.join(dataDir, `${name}-${letter}.json`),
-	}));
+	const placeOf = (letter: string): Place => ({what, kind, file: path.join(dataDir, `${name}-${letter}.json`)});
+	const first = placeOf('a');
+	const second = placeOf('b');
 	const countFile = path.join(dataDir, `${name}.count`);
 	let known: {readonly state: State<T>; readonly marks: string} | undefined;
-	const marks = () => places.map(({file}) => fileMark(file)).join(' ');
+	const marks = () => `${fileMark(first.file)} ${fileMark(second.file)}`;
 
 	const gather = (report: (place: Place, why: string) => string): State<T> => {
 		const generations: Generation<T>[] = [];
 		const notices: string[] = [];
 		let missing = 0;
-		for (const place of places) {
+		// Before the files, lest another copy that is writing meanwhile looks like a lost save.
+		const count = readLastNumber(countFile);
+		for (const place of [first, second]) {
 			const reading = readDocument(place, context);
 			if (reading.state === 'closed') throw reading.error;
 			if (reading.state === 'missing') missing++;
@@ -70,7 +68,6 @@ export const createGenerations = <T>(
 				notices.push(report(place, found ?? (reading.state === 'damaged' ? reading.why : '')));
 		}
 		const newest = generations.sort((one, other) => other.number - one.number)[0];
-		const count = readLastNumber(countFile);
 		if (newest !== undefined) {
 			const lost = notices.length > 0 ? what : lostSaveNotice(what, count, missing === 0, newest);
 			const time = localTime(new Date(newest.savedAt), now());
@@ -98,8 +95,7 @@ export const createGenerations = <T>(
 		},
 		async save(value) {
 			const {newest, lastNumber} = current();
-			const place = places.find(({file}) => file !== newest?.place.file);
-			if (place === undefined) return;
+			const place = newest?.place === first ? second : first;
 			if (value !== null) checkContent(what, place.file, value, codec);
 			const number = lastNumber + 1;
 			const savedAt = now().toISOString();

@@ -15,6 +15,8 @@ export type History = {
 	readonly list: (page: Page) => Listing;
 	/** Adds a check just written. To be called under the lock. */
 	readonly add: (id: string) => Promise<void>;
+	/** Whether listing had to make something good. */
+	readonly isPending: () => boolean;
 	/** Writes what listing had to make good. To be called under the lock. */
 	readonly settle: () => Promise<void>;
 };
@@ -81,6 +83,7 @@ export const createHistory = <R>(
 			if (row !== undefined) rows.set(id, row);
 			await write(month, rows, new Set(rows.keys()));
 		},
+		isPending: () => changed.size > 0,
 		async settle() {
 			if (changed.size === 0) return;
 			const ids = new Set(records.ids());

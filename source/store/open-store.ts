@@ -93,6 +93,10 @@ export const openStore = <C, R, M, P, S>(options: StoreOptions<C, R, M, P, S>): 
 		return fault === undefined ? saving(work) : Promise.reject(fault);
 	};
 	const isFinished = (check: C): boolean => records.find(options.idOf(check)).state === 'sound';
+	const isLeftOpen = (): boolean => {
+		const {value} = drafts.load();
+		return value !== undefined && isFinished(value);
+	};
 	const clearFinished = async (id: string): Promise<void> => {
 		const {value, notices} = drafts.load();
 		for (const notice of notices) onNotice(notice);
@@ -138,12 +142,17 @@ export const openStore = <C, R, M, P, S>(options: StoreOptions<C, R, M, P, S>): 
 		saveSettings: (value) => saving(() => settings.save(value)),
 		lock: () => lock.take(),
 		prepare: () => writer.prepare(),
-		tidy: () =>
-			saving(async () => {
-				const {value} = drafts.load();
-				if (value !== undefined && isFinished(value)) await drafts.save(null);
-				await history.settle();
+		async tidy() {
+			try {
+				if (!isLeftOpen() && !history.isPending()) return;
+				await saving(async () => {
+					if (isLeftOpen()) await drafts.save(null);
+					await history.settle();
+				});
+			} catch (error) {
 				// Another copy is writing, or nothing can be written: then it waits.
-			}).catch(() => {}),
+				if (!(error instanceof StoreError)) throw error;
+			}
+		},
 	};
 };

@@ -11,7 +11,7 @@ describe('the checksum', () => {
 
 	it('agrees with the one in the system’s zlib, in one piece and in two', () => {
 		fc.assert(
-			fc.property(fc.uint8Array({maxLength: 500}), fc.uint8Array({maxLength: 500}), (one, other) => {
+			fc.property(fc.uint8Array({maxLength: 20_000, size: 'max'}), fc.uint8Array({maxLength: 500}), (one, other) => {
 				expect(crc32(one)).toBe(systemCrc32(one));
 				expect(crc32(other, crc32(one))).toBe(systemCrc32(Buffer.concat([one, other])));
 			}),
