@@ -1,53 +1,68 @@
-// Bundles the program: `node source/build/bundle.mjs` writes dist/. The entry becomes dist/armdrift.cjs, and every
-// `import('./x.js')` in source/ becomes a bundle of its own, dist/x.cjs, which is read only when that line runs.
-// So what --help needs stays small, and Ink is loaded for the screens alone.
-import {chmodSync, rmSync, writeFileSync} from 'node:fs';
+// Bundles the program: `node source/build/bundle.mjs` writes dist/. The entry becomes dist/armdrift.cjs. What is behind
+// an `import('./x.js')` in source/ goes into files of its own, which are read only when that line runs, and what
+// several of them need is shared: so --help needs commander alone, and Ink is loaded for the screens alone.
+import {chmodSync, mkdirSync, rmSync, writeFileSync} from 'node:fs';
 import path from 'node:path';
 import {fileURLToPath} from 'node:url';
-import {build} from 'esbuild';
-import {lazyBundles} from './lazy-bundles.mjs';
+import {build, transform} from 'esbuild';
 import {licenceTexts} from './licence-texts.mjs';
+import {POSTPONED_PACKAGES, postponePackages} from './postpone-packages.mjs';
 import {startUpPlugins} from './start-up-plugins.mjs';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
-const PROGRAM = 'armdrift';
+const PROGRAM = 'armdrift.cjs';
 const [ENTRY = 'source/cli.tsx', FOLDER = 'dist'] = process.argv.slice(2);
 
-const outFolder = path.resolve(ROOT, FOLDER);
-const sourceOfBundle = new Map([[PROGRAM, path.resolve(ROOT, ENTRY)]]);
+const folder = path.resolve(ROOT, FOLDER);
 const {plugins, assertAllApplied} = startUpPlugins();
-
 const options = {
 	absWorkingDir: ROOT,
 	bundle: true,
 	platform: 'node',
 	target: 'node20.19',
-	// CommonJS starts some 10 ms sooner than ESM here; and so that a lazy bundle is loaded the same way, import() is
-	// turned into require().
-	format: 'cjs',
-	supported: {'dynamic-import': false},
 	jsx: 'automatic',
 	minify: true,
 	legalComments: 'none',
 	metafile: true,
+	write: false,
+	outdir: folder,
+	outExtension: {'.js': '.cjs'},
 	logLevel: 'warning',
 	define: {'process.env.NODE_ENV': '"production"'},
-	plugins: [lazyBundles(sourceOfBundle), ...plugins],
+	plugins: [postponePackages, ...plugins],
 };
 
-rmSync(outFolder, {recursive: true, force: true});
-const inputs = new Set();
-// The map grows while it is walked, as bundles name further bundles.
-for (const [name, file] of sourceOfBundle) {
-	const banner = name === PROGRAM ? {js: '#!/usr/bin/env node'} : {};
-	const {metafile} = await build({
-		...options,
-		banner,
-		entryPoints: [file],
-		outfile: path.join(outFolder, `${name}.cjs`),
+// CommonJS starts some 10 ms sooner than ESM, but esbuild can share code between files only as ESM: so it is turned
+// into CommonJS afterwards, file by file, and import() into require() with it.
+const asCommonJs = async (text) => {
+	const asRequire = {'dynamic-import': false};
+	const {code} = await transform(text, {
+		format: 'cjs',
+		platform: 'node',
+		target: 'node20.19',
+		supported: asRequire,
+		minify: true,
 	});
-	for (const input of Object.keys(metafile.inputs)) inputs.add(input);
-}
+	return code;
+};
+
+const program = await build({
+	...options,
+	format: 'esm',
+	splitting: true,
+	entryPoints: {armdrift: ENTRY},
+	chunkNames: '[name]-[hash]',
+});
+const postponed = await build({...options, format: 'cjs', entryPoints: POSTPONED_PACKAGES, plugins});
+const inputs = [program, postponed].flatMap(({metafile}) => Object.keys(metafile.inputs));
 assertAllApplied(inputs);
-chmodSync(path.join(outFolder, `${PROGRAM}.cjs`), 0o755);
-writeFileSync(path.join(outFolder, 'LICENCES.txt'), licenceTexts(inputs, ROOT));
+
+rmSync(folder, {recursive: true, force: true});
+mkdirSync(folder, {recursive: true});
+for (const {path: file, text} of program.outputFiles) {
+	const start = path.basename(file) === PROGRAM ? '#!/usr/bin/env node\n' : '';
+	writeFileSync(file, start + (await asCommonJs(text)));
+}
+for (const {path: file, text} of postponed.outputFiles) writeFileSync(file, text);
+chmodSync(path.join(folder, PROGRAM), 0o755);
+writeFileSync(path.join(folder, 'LICENCES.txt'), licenceTexts(inputs, ROOT));
