@@ -39,6 +39,7 @@ export class KeyFeed extends EventEmitter {
 	readonly #intake: KeyIntake;
 	#followers: string[] = [];
 	#now: string | null = null;
+	#isStarted = false;
 	#turnsLeft = 0;
 	#holds = 0;
 
@@ -59,9 +60,13 @@ export class KeyFeed extends EventEmitter {
 		});
 	}
 
-	/** Takes raw mode and begins to read. */
+	/** Takes raw mode and begins to read; may be called again, for example long before Ink is there and by its start. */
 	start(): void {
+		if (this.#isStarted) return;
+		this.#isStarted = true;
 		this.#source.setRawMode?.(true);
+		// Started early, before Ink is loaded, and once more by whoever renders: still one listener.
+		this.#source.off('data', this.receive);
 		this.#source.on('data', this.receive);
 		this.#source.resume();
 	}
@@ -71,6 +76,8 @@ export class KeyFeed extends EventEmitter {
 
 	/** Gives the terminal back; keys that still wait are forgotten. */
 	stop(): void {
+		if (!this.#isStarted) return;
+		this.#isStarted = false;
 		this.#source.off('data', this.receive);
 		this.#intake.stop();
 		this.discard();

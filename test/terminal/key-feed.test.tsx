@@ -138,6 +138,7 @@ test('Raw mode is taken before anybody listens, kept while screens change, and g
 	const {feed, unmount} = renderInk(<Text>no input here</Text>, {onRawMode: (raw) => modes.push(raw)});
 	await turns(12);
 	feed.setRawMode(false);
+	feed.start();
 	expect(modes).toEqual([true]);
 	unmount();
 	expect(modes).toEqual([true, false]);
