@@ -1,12 +1,7 @@
 import type {Dialogue} from './check/dialogue.js';
 import type {FinishedCheck} from './findings/record.js';
-import type {Limits, Profile} from './procedure/facts.js';
-
-export type Settings = Limits & {
-	/** Ring the terminal's bell at the end of the settle countdown. */
-	readonly bell: boolean;
-	readonly settleSeconds: number;
-};
+import type {Profile} from './procedure/facts.js';
+import type {Settings} from './procedure/settings.js';
 
 /** One line of the list of past checks. */
 export type PastCheck = {
@@ -27,11 +22,16 @@ export type PastCheck = {
 };
 
 export type Saved =
-	| {readonly ok: true; /** The check came to its end with this answer and is filed. */ readonly finished?: FinishedCheck}
+	| {
+			readonly ok: true /** The check came to its end with this answer and is filed. */;
+			readonly finished?: FinishedCheck;
+	  }
 	/** Nothing counts as saved; the same call can be made again. */
 	| {readonly ok: false; readonly sentence: string};
 
-export type Opened = {readonly ok: true; readonly dialogue: Dialogue} | {readonly ok: false; readonly sentence: string; readonly locked: boolean};
+export type Opened =
+	| {readonly ok: true; readonly dialogue: Dialogue}
+	| {readonly ok: false; readonly sentence: string; readonly locked: boolean};
 
 /** The check that is not finished, in words for the home screen. */
 export type Unfinished = {readonly arm: string; readonly step: string; readonly ago: string};
@@ -51,8 +51,16 @@ export type Workbench = {
 	readonly reopen: (id: string) => Promise<Opened>;
 	/** Puts the answers of a dialogue on the disk; returns once they are read back. */
 	readonly save: (dialogue: Dialogue) => Promise<Saved>;
-	readonly past: (page: {readonly offset: number; readonly limit: number}) => {readonly total: number; readonly rows: readonly PastCheck[]; readonly notices: readonly string[]};
-	readonly record: (id: string) => {readonly ok: true; readonly record: FinishedCheck; readonly putBackAt?: string} | {readonly ok: false; readonly sentence: string};
+	readonly past: (page: {readonly offset: number; readonly limit: number}) => {
+		readonly total: number;
+		readonly rows: readonly PastCheck[];
+		readonly notices: readonly string[];
+	};
+	readonly record: (
+		id: string,
+	) =>
+		| {readonly ok: true; readonly record: FinishedCheck; readonly putBackAt?: string}
+		| {readonly ok: false; readonly sentence: string};
 	readonly profiles: () => readonly Profile[];
 	readonly settings: () => Settings;
 	readonly saveSettings: (settings: Settings) => Promise<Saved>;

@@ -4,7 +4,10 @@ import type {AnswerValue, Place} from '../procedure/step.js';
 export type Action = {readonly at: string} & (
 	| {readonly type: 'answer'; readonly step: string; readonly value: AnswerValue; readonly typed: string}
 	/** Answers of a picked profile, filled in at once. */
-	| {readonly type: 'fill'; readonly answers: Readonly<Record<string, {readonly value: AnswerValue; readonly typed: string}>>}
+	| {
+			readonly type: 'fill';
+			readonly answers: Readonly<Record<string, {readonly value: AnswerValue; readonly typed: string}>>;
+	  }
 	| {readonly type: 'override'; readonly step: string; readonly reason: string}
 	| {readonly type: 'ask-again'; readonly steps: readonly string[]}
 	| {

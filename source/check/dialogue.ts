@@ -7,7 +7,9 @@ import {hasEnough, nextSlot, readingAt, type Slot} from './rounds.js';
 import {openSeries} from './series.js';
 
 /** What a reason is asked for. */
-export type Excused = {readonly kind: 'override'; readonly step: string} | {readonly kind: 'strike'; readonly place: Place; readonly index: number};
+export type Excused =
+	| {readonly kind: 'override'; readonly step: string}
+	| {readonly kind: 'strike'; readonly place: Place; readonly index: number};
 
 /** What the dialogue is about beside the question itself. */
 export type Mode =
@@ -35,7 +37,11 @@ export type Dialogue = {
 	readonly refusal?: string;
 };
 
-export const startDialogue = (check: Check, profiles: readonly Profile[]): Dialogue => ({check, profiles, mode: {kind: 'ask'}});
+export const startDialogue = (check: Check, profiles: readonly Profile[]): Dialogue => ({
+	check,
+	profiles,
+	mode: {kind: 'ask'},
+});
 
 /** What is on the screen: the step, and within a probe the reading that is asked for. */
 export type Position = {

@@ -1,7 +1,7 @@
 import {type Facts, factsOf, type Profile} from '../procedure/facts.js';
 import {afterStop, procedure} from '../procedure/index.js';
 import {type Problem, type StageId, type Step, stages} from '../procedure/step.js';
-import {nextLine, ticksProblem, tickStates} from '../procedure/ticks.js';
+import {nextLine, tickStates, ticksProblem} from '../procedure/ticks.js';
 import type {Answer, Check, Series} from './check.js';
 import {answersOfSeries, isComplete, limitsOfSeries, openSeries} from './series.js';
 
@@ -44,7 +44,11 @@ function isHalfDone({id, input}: Step, facts: Facts, series: Series): boolean {
 export const factsOfSeries = (check: Check, series: Series): Facts => visibleSteps(check, series, []).facts;
 
 /** The one rule of visibility: a step counts when its stage is due and its condition holds on the visible answers before it. */
-function visibleSteps(check: Check, series: Series, profiles: readonly Profile[]): {facts: Facts; visible: readonly Step[]} {
+function visibleSteps(
+	check: Check,
+	series: Series,
+	profiles: readonly Profile[],
+): {facts: Facts; visible: readonly Step[]} {
 	const onFile = answersOfSeries(check, series);
 	const answers: Record<string, Answer> = {};
 	const facts = factsOf({

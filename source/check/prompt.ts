@@ -6,12 +6,16 @@ import {doubts} from '../procedure/steps-still.js';
 import {nextLine, tickStates} from '../procedure/ticks.js';
 import {type Dialogue, earlierText, type Position, positionOf} from './dialogue.js';
 import type {StepState} from './progress.js';
-import {counts, hasReadings, openSeries} from './series.js';
-import {isComplete} from './series.js';
+import {counts, hasReadings, isComplete, openSeries} from './series.js';
 
 /** What kind of entry is wanted now. Faces draw one control for each kind. */
 export type Prompt = {readonly key: string} & (
-	| {readonly kind: 'field'; readonly initial: string; readonly mayBeEmpty: boolean}
+	| {
+			readonly kind: 'field';
+			readonly initial: string;
+			readonly mayBeEmpty: boolean /** A reading that wants the arm to have settled. */;
+			readonly settle?: true;
+	  }
 	| {readonly kind: 'choice'; readonly options: readonly Option[]; readonly initial?: string | undefined}
 	| {readonly kind: 'yes-no'; readonly question?: string}
 	/** y, or the number of what is not so. */
@@ -21,7 +25,10 @@ export type Prompt = {readonly key: string} & (
 	| {readonly kind: 'none'}
 );
 
-const marks = {open: ' ', done: '+', again: '?', problem: '!', overridden: '~'} as const satisfies Record<StepState, string>;
+const marks = {open: ' ', done: '+', again: '?', problem: '!', overridden: '~'} as const satisfies Record<
+	StepState,
+	string
+>;
 export const otherReason = 'other';
 
 /** The prompt that belongs to a dialogue. */
@@ -37,8 +44,16 @@ export function promptOf(dialogue: Dialogue): Prompt {
 				key: 'side',
 				kind: 'side',
 				options: [
-					{id: plus.word, label: plus.label, keys: [plus.word.charAt(0), ...(mode.sides.sign === 'of-gauge' ? ['+'] : [])]},
-					{id: minus.word, label: minus.label, keys: [minus.word.charAt(0), ...(mode.sides.sign === 'of-gauge' ? ['-'] : [])]},
+					{
+						id: plus.word,
+						label: plus.label,
+						keys: [plus.word.charAt(0), ...(mode.sides.sign === 'of-gauge' ? ['+'] : [])],
+					},
+					{
+						id: minus.word,
+						label: minus.label,
+						keys: [minus.word.charAt(0), ...(mode.sides.sign === 'of-gauge' ? ['-'] : [])],
+					},
 				],
 			};
 		}
@@ -52,10 +67,16 @@ export function promptOf(dialogue: Dialogue): Prompt {
 			return {
 				key: 'remedy',
 				kind: 'choice',
-				options: remedies.filter(({when}) => when?.(position.progress.facts) ?? true).map(({id, label}) => ({id, label})),
+				options: remedies
+					.filter(({when}) => when?.(position.progress.facts) ?? true)
+					.map(({id, label}) => ({id, label})),
 			};
 		case 'steps':
-			return {key: `steps-${mode.stage ?? 'all'}`, kind: 'choice', options: mode.stage ? stepOptions(position, mode.stage) : stageOptions(dialogue, position)};
+			return {
+				key: `steps-${mode.stage ?? 'all'}`,
+				kind: 'choice',
+				options: mode.stage ? stepOptions(position, mode.stage) : stageOptions(dialogue, position),
+			};
 		case 'stop':
 			return {key: 'stop', kind: 'yes-no'};
 	}
@@ -74,7 +95,12 @@ function askPrompt(dialogue: Dialogue, position: Position): Prompt {
 			return {key, kind: 'field', initial: earlierText(dialogue, position), mayBeEmpty: input.optional ?? false};
 		case 'choice': {
 			const value = dialogue.check.answers[step.id]?.value;
-			return {key, kind: 'choice', options: optionsOf(input, progress.facts), initial: typeof value === 'string' ? value : undefined};
+			return {
+				key,
+				kind: 'choice',
+				options: optionsOf(input, progress.facts),
+				initial: typeof value === 'string' ? value : undefined,
+			};
 		}
 		case 'confirm':
 			return {key, kind: 'yes-no'};
@@ -95,8 +121,12 @@ function askPrompt(dialogue: Dialogue, position: Position): Prompt {
 			return {key, kind: 'still', items: stillItems(dialogue, step).map(({label}) => label)};
 		case 'rounds':
 			return slot
-				? {key, kind: 'field', initial: earlierText(dialogue, position), mayBeEmpty: false}
-				: {key: `${key}-shown-${openSeries(dialogue.check)[input.place].length}`, kind: 'choice', options: roundOptions(dialogue, position)};
+				? {key, kind: 'field', initial: earlierText(dialogue, position), mayBeEmpty: false, settle: true}
+				: {
+						key: `${key}-shown-${openSeries(dialogue.check)[input.place].length}`,
+						kind: 'choice',
+						options: roundOptions(dialogue, position),
+					};
 		case 'verdict':
 			return {key, kind: 'choice', options: verdictOptions(dialogue)};
 	}
@@ -139,7 +169,12 @@ function strikeOptions({check}: Dialogue): readonly Option[] {
 	return (['inner', 'outer', 'extra', 'closing'] as const).flatMap((place) =>
 		series[place].flatMap((round, index) =>
 			isComplete(round) && !round.struck
-				? [{id: `${place}:${index}`, label: `${place === 'extra' ? 'third radius' : place}, round ${index + 1}: ${round.innerLimit.typed} / ${round.outerLimit?.typed ?? ''}`}]
+				? [
+						{
+							id: `${place}:${index}`,
+							label: `${place === 'extra' ? 'third radius' : place}, round ${index + 1}: ${round.innerLimit.typed} / ${round.outerLimit?.typed ?? ''}`,
+						},
+					]
 				: [],
 		),
 	);
@@ -149,15 +184,25 @@ const strikeReasons = ['bumped the deck', 'read before it had settled', 'misread
 
 function reasonsFor(excused: {readonly kind: 'override' | 'strike'; readonly step?: string}): readonly Option[] {
 	const reasons = excused.kind === 'strike' ? strikeReasons : (stepById(excused.step ?? '')?.reasons ?? []);
-	return [...reasons.map((reason) => ({id: reason, label: reason})), {id: otherReason, label: 'another reason (type it)'}];
+	return [
+		...reasons.map((reason) => ({id: reason, label: reason})),
+		{id: otherReason, label: 'another reason (type it)'},
+	];
 }
 
 function stageOptions(dialogue: Dialogue, {progress, step}: Position): readonly Option[] {
 	const {check} = dialogue;
 	const seen = [...new Set<StageId>(progress.visible.map((one) => one.stage))];
 	const commands: Option[] = [
-		...(check.stopped ? [{id: 'carry-on', label: 'carry on with the check after all'}] : [{id: 'stop', label: 'stop here and put the deck back'}]),
-		...(hasReadings(openSeries(check)) && !check.stopped ? [{id: 'take-back', label: 'take the last reading back'}, {id: 'strike', label: 'strike a round out'}] : []),
+		...(check.stopped
+			? [{id: 'carry-on', label: 'carry on with the check after all'}]
+			: [{id: 'stop', label: 'stop here and put the deck back'}]),
+		...(hasReadings(openSeries(check)) && !check.stopped
+			? [
+					{id: 'take-back', label: 'take the last reading back'},
+					{id: 'strike', label: 'strike a round out'},
+				]
+			: []),
 		...(step?.input.kind === 'rounds' ? [{id: 'enough', label: 'go on with the rounds there are'}] : []),
 	];
 	return [

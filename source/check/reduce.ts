@@ -62,7 +62,9 @@ function answer(check: Check, {step: id, value, typed, at}: Of<'answer'>): Check
 	const answered = {...check, answers: {...check.answers, [id]: next}};
 	if (old === undefined || same) return answered;
 	const touches = stepById(id)?.touches ?? [];
-	const kept = touches.includes('rounds') ? closeSeries(answered, `changed: ${stepById(id)?.title ?? id}`, at) : answered;
+	const kept = touches.includes('rounds')
+		? closeSeries(answered, `changed: ${stepById(id)?.title ?? id}`, at)
+		: answered;
 	return askAgain(
 		keepWas(kept, id, old),
 		touches.filter((touched) => touched !== 'rounds'),
@@ -94,7 +96,10 @@ function carryOn(check: Check): Check {
 
 function stillSo(check: Check, {doubt, at}: Of<'still-so'>): Check {
 	const answers = Object.fromEntries(
-		Object.entries(check.answers).map(([id, one]) => [id, doubtsWithStep(id).includes(doubt) ? {...one, confirmedAt: at} : one]),
+		Object.entries(check.answers).map(([id, one]) => [
+			id,
+			doubtsWithStep(id).includes(doubt) ? {...one, confirmedAt: at} : one,
+		]),
 	);
 	return {...check, answers, doubts: check.doubts.filter((one) => one !== doubt)};
 }

@@ -1,12 +1,11 @@
-import type {LimitName} from './actions.js';
-import type {Action} from './actions.js';
 import {inGaugeUnit} from '../procedure/hold-limits.js';
 import {readAnswer} from '../procedure/read-answer.js';
 import {readSigned, signOfWord} from '../procedure/read-signed.js';
 import {gaugeUnitOf, pushSides, showsHandForce} from '../procedure/readings.js';
 import {remedies} from '../procedure/remedies.js';
-import {stages, type AnswerValue, type StageId, type Step} from '../procedure/step.js';
+import {type AnswerValue, type StageId, type Step, stages} from '../procedure/step.js';
 import {describeTicks, nextLine, tickStates} from '../procedure/ticks.js';
+import type {Action, LimitName} from './actions.js';
 import {type Dialogue, type Excused, type Position, positionOf} from './dialogue.js';
 import {otherReason, stillItems} from './prompt.js';
 import {reduce} from './reduce.js';
@@ -22,13 +21,15 @@ export type Entry =
 	/** The number of what is no longer so. */
 	| {readonly kind: 'number'; readonly number: number}
 	| {readonly kind: 'back'}
-	| {readonly kind: 'steps'};
+	| {readonly kind: 'steps'}
+	| {readonly kind: 'stop'};
 
 /** The dialogue after an entry; `back` from the very first step gives undefined: leave for home. */
 export function respond(dialogue: Dialogue, entry: Entry, at: string): Dialogue | undefined {
 	const position = positionOf(dialogue);
 	if (entry.kind === 'back') return goBack(dialogue, position);
 	if (entry.kind === 'steps') return {...calm(dialogue), mode: {kind: 'steps'}};
+	if (entry.kind === 'stop') return {...calm(dialogue), mode: {kind: 'stop'}};
 	const {mode} = dialogue;
 	switch (mode.kind) {
 		case 'ask':
@@ -61,7 +62,10 @@ function act(dialogue: Dialogue, action: Action): Dialogue {
 	return {...rest, check: reduce(dialogue.check, action)};
 }
 
-const visit = (dialogue: Dialogue, step: string, slot?: Slot): Dialogue => ({...ask(dialogue), visiting: slot ? {step, slot} : {step}});
+const visit = (dialogue: Dialogue, step: string, slot?: Slot): Dialogue => ({
+	...ask(dialogue),
+	visiting: slot ? {step, slot} : {step},
+});
 
 function goBack(dialogue: Dialogue, {progress, step, slot}: Position): Dialogue | undefined {
 	const {mode} = dialogue;
@@ -115,7 +119,8 @@ const textOf = (entry: Entry): string => {
 
 function chooseWay(dialogue: Dialogue, {progress}: Position, step: Step, entry: Entry, at: string): Dialogue {
 	const chosen = textOf(entry);
-	if (chosen === 'override') return {...calm(dialogue), mode: {kind: 'reason', excused: {kind: 'override', step: step.id}}};
+	if (chosen === 'override')
+		return {...calm(dialogue), mode: {kind: 'reason', excused: {kind: 'override', step: step.id}}};
 	const way = progress.problemOf(step)?.ways[Number(chosen.replace('way-', ''))];
 	if (!way) return dialogue;
 	switch (way.do) {
@@ -152,7 +157,12 @@ function answerStill(dialogue: Dialogue, step: Step, entry: Entry, at: string): 
 	const doubt = step.id.replace('still-', '');
 	if (entry.kind === 'yes') return act(dialogue, {type: 'still-so', doubt, at});
 	const items = stillItems(dialogue, step);
-	const item = entry.kind === 'number' ? items[entry.number - 1] : items.length === 1 && entry.kind === 'no' ? items[0] : undefined;
+	const item =
+		entry.kind === 'number'
+			? items[entry.number - 1]
+			: items.length === 1 && entry.kind === 'no'
+				? items[0]
+				: undefined;
 	if (!item) return refuse(dialogue, 'Press y if all is still so, or the number of what is not.');
 	return act(dialogue, {type: 'changed', doubt, steps: item.steps, what: item.label, at});
 }
@@ -161,7 +171,8 @@ function takeLimit(dialogue: Dialogue, {progress: {facts}}: Position, slot: Slot
 	const typed = textOf(entry).trim();
 	const read = readSigned(typed, gaugeUnitOf(facts), pushSides, facts);
 	if (read.kind === 'refused') return refuse(dialogue, read.sentence);
-	if (read.kind === 'side-wanted') return {...calm(dialogue), mode: {kind: 'side', typed, size: read.size, sides: pushSides}};
+	if (read.kind === 'side-wanted')
+		return {...calm(dialogue), mode: {kind: 'side', typed, size: read.size, sides: pushSides}};
 	return setLimit(dialogue, slot, read.value, typed, at);
 }
 
@@ -175,7 +186,10 @@ function setLimit(dialogue: Dialogue, slot: Slot, value: number, typed: string, 
 	const [inner, outer] = slot.which === 'innerLimit' ? [value, other?.value] : [other?.value, value];
 	if (inner !== undefined && outer !== undefined && inGaugeUnit(inner, facts) > inGaugeUnit(outer, facts)) {
 		const hint = showsHandForce(facts) ? 'the pushes may be swapped' : 'the limits may be swapped, or a sign is wrong';
-		return refuse(dialogue, `The outer limit cannot lie inward of the inner one (${other?.typed ?? ''}): ${hint}. Type it again, or go back (Esc) to the other limit.`);
+		return refuse(
+			dialogue,
+			`The outer limit cannot lie inward of the inner one (${other?.typed ?? ''}): ${hint}. Type it again, or go back (Esc) to the other limit.`,
+		);
 	}
 	return act(dialogue, {type: 'limit', ...slot, value, typed, at});
 }
@@ -200,7 +214,13 @@ function chooseRounds(dialogue: Dialogue, step: Step, entry: Entry, at: string):
 	const series = openSeries(dialogue.check);
 	switch (textOf(entry)) {
 		case 'go-on':
-			return act(dialogue, {type: 'answer', step: step.id, value: series[place].length, typed: `${series[place].length} rounds`, at});
+			return act(dialogue, {
+				type: 'answer',
+				step: step.id,
+				value: series[place].length,
+				typed: `${series[place].length} rounds`,
+				at,
+			});
 		case 'more':
 			return visit(dialogue, step.id, nextSlot(series, place));
 		case 'strike':
@@ -231,7 +251,9 @@ function chooseVerdict(dialogue: Dialogue, step: Step, entry: Entry, at: string)
 
 function chooseRemedy(dialogue: Dialogue, entry: Entry, at: string): Dialogue {
 	const remedy = remedies.find(({id}) => id === textOf(entry));
-	return remedy ? act(dialogue, {type: 'new-series', because: `remedy: ${remedy.label}`, steps: remedy.steps, at}) : dialogue;
+	return remedy
+		? act(dialogue, {type: 'new-series', because: `remedy: ${remedy.label}`, steps: remedy.steps, at})
+		: dialogue;
 }
 
 function chooseStruck(dialogue: Dialogue, entry: Entry): Dialogue {
@@ -243,7 +265,9 @@ function chooseStruck(dialogue: Dialogue, entry: Entry): Dialogue {
 
 function chooseReason(dialogue: Dialogue, excused: Excused, entry: Entry, at: string): Dialogue {
 	const reason = textOf(entry);
-	return reason === otherReason ? {...calm(dialogue), mode: {kind: 'reason-typed', excused}} : excuse(dialogue, excused, reason, at);
+	return reason === otherReason
+		? {...calm(dialogue), mode: {kind: 'reason-typed', excused}}
+		: excuse(dialogue, excused, reason, at);
 }
 
 function typeReason(dialogue: Dialogue, excused: Excused, entry: Entry, at: string): Dialogue {
@@ -252,7 +276,12 @@ function typeReason(dialogue: Dialogue, excused: Excused, entry: Entry, at: stri
 }
 
 const excuse = (dialogue: Dialogue, excused: Excused, reason: string, at: string): Dialogue =>
-	act(dialogue, excused.kind === 'override' ? {type: 'override', step: excused.step, reason, at} : {type: 'strike', place: excused.place, index: excused.index, reason, at});
+	act(
+		dialogue,
+		excused.kind === 'override'
+			? {type: 'override', step: excused.step, reason, at}
+			: {type: 'strike', place: excused.place, index: excused.index, reason, at},
+	);
 
 function chooseStep(dialogue: Dialogue, {progress, step: current}: Position, entry: Entry, at: string): Dialogue {
 	const id = textOf(entry);
@@ -260,7 +289,8 @@ function chooseStep(dialogue: Dialogue, {progress, step: current}: Position, ent
 	if (id === 'carry-on') return act(dialogue, {type: 'carry-on', at});
 	if (id === 'take-back') return act(dialogue, {type: 'take-back', at});
 	if (id === 'strike') return {...calm(dialogue), mode: {kind: 'strike'}};
-	if (id === 'enough' && current?.input.kind === 'rounds') return goOnWithFewer(dialogue, current, current.input.place, at);
+	if (id === 'enough' && current?.input.kind === 'rounds')
+		return goOnWithFewer(dialogue, current, current.input.place, at);
 	if (id.startsWith('stage:')) {
 		const stage = stageNamed(id.slice('stage:'.length));
 		return stage ? {...calm(dialogue), mode: {kind: 'steps', stage}} : dialogue;
@@ -272,11 +302,14 @@ function chooseStep(dialogue: Dialogue, {progress, step: current}: Position, ent
 	return visit(dialogue, step.id);
 }
 
-const stageNamed = (name: string): StageId | undefined => Object.keys(stages).find((one): one is StageId => one === name);
+const stageNamed = (name: string): StageId | undefined =>
+	Object.keys(stages).find((one): one is StageId => one === name);
 
 function goOnWithFewer(dialogue: Dialogue, step: Step, place: Slot['place'], at: string): Dialogue {
 	const rounds = openSeries(dialogue.check)[place];
-	if (!rounds.some((round) => round.outerLimit && !round.struck)) return refuse(dialogue, 'One complete round at least is needed to go on.');
-	if (rounds.some((round) => !round.outerLimit)) return refuse(dialogue, 'This round still lacks its outer limit: type it, or take the last reading back.');
+	if (!rounds.some((round) => round.outerLimit && !round.struck))
+		return refuse(dialogue, 'One complete round at least is needed to go on.');
+	if (rounds.some((round) => !round.outerLimit))
+		return refuse(dialogue, 'This round still lacks its outer limit: type it, or take the last reading back.');
 	return act(dialogue, {type: 'answer', step: step.id, value: rounds.length, typed: `${rounds.length} rounds`, at});
 }

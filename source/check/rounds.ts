@@ -12,7 +12,9 @@ export type Slot = {readonly place: Place; readonly index: number; readonly whic
 export function nextSlot(series: Series, place: Place): Slot {
 	const rounds = series[place];
 	const last = rounds.length - 1;
-	return rounds[last] && !rounds[last].outerLimit ? {place, index: last, which: 'outerLimit'} : {place, index: last + 1, which: 'innerLimit'};
+	return rounds[last] && !rounds[last].outerLimit
+		? {place, index: last, which: 'outerLimit'}
+		: {place, index: last + 1, which: 'innerLimit'};
 }
 
 /** The reading before a slot at the same place, if there is one. */
@@ -21,11 +23,13 @@ export function slotBefore({place, index, which}: Slot): Slot | undefined {
 	return index === 0 ? undefined : {place, index: index - 1, which: 'outerLimit'};
 }
 
-export const readingAt = (series: Series, {place, index, which}: Slot): Reading | undefined => series[place][index]?.[which];
+export const readingAt = (series: Series, {place, index, which}: Slot): Reading | undefined =>
+	series[place][index]?.[which];
 
 /** Whether enough rounds count at a place for the usual check: three, or one closing round. */
 export const hasEnough = (series: Series, place: Place): boolean =>
-	series[place].filter(counts).length >= (place === 'closing' ? 1 : usualRounds) && !series[place].some((round) => !round.outerLimit);
+	series[place].filter(counts).length >= (place === 'closing' ? 1 : usualRounds) &&
+	!series[place].some((round) => !round.outerLimit);
 
 export function setLimit(check: Check, {place, index, which, value, typed, at}: Of<'limit'>): Check {
 	const series = openSeries(check);
@@ -34,7 +38,10 @@ export function setLimit(check: Check, {place, index, which, value, typed, at}: 
 	const round: Round = old ? {...old, [which]: reading} : {innerLimit: reading};
 	const rounds = old ? series[place].with(index, round) : [...series[place], round];
 	const replaced = old?.[which];
-	const withdrawn = replaced && replaced.value !== value ? [...series.withdrawn, {place, limit: which, reading: replaced}] : series.withdrawn;
+	const withdrawn =
+		replaced && replaced.value !== value
+			? [...series.withdrawn, {place, limit: which, reading: replaced}]
+			: series.withdrawn;
 	return askVerdictAgain(withOpenSeries(check, {...series, [place]: rounds, withdrawn}));
 }
 
@@ -57,7 +64,10 @@ export function strike(check: Check, {place, index, reason, at}: Of<'strike'>): 
 	const series = openSeries(check);
 	const round = series[place][index];
 	if (!round) return check;
-	const struck = withOpenSeries(check, {...series, [place]: series[place].with(index, {...round, struck: {reason, at}})});
+	const struck = withOpenSeries(check, {
+		...series,
+		[place]: series[place].with(index, {...round, struck: {reason, at}}),
+	});
 	const {[`probe-${place}`]: reopened, ...answers} = struck.answers;
 	return askVerdictAgain(reopened && !hasEnough(openSeries(struck), place) ? {...struck, answers} : struck);
 }

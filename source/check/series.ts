@@ -44,7 +44,10 @@ export const limitsOfSeries =
 		}));
 
 /** The answers under which a series was taken: today's, but for those that have changed since. */
-export const answersOfSeries = (check: Check, series: Series): Readonly<Record<string, Answer>> => ({...check.answers, ...series.was});
+export const answersOfSeries = (check: Check, series: Series): Readonly<Record<string, Answer>> => ({
+	...check.answers,
+	...series.was,
+});
 
 /** Answers that belong to the conditions of a series, and are kept with it when they change. */
 const isCondition = (id: string): boolean => {
@@ -71,7 +74,11 @@ export function closeSeries(check: Check, because: string, at: string): Check {
 	const open = openSeries(check);
 	const left = Object.entries(check.answers).filter(([id]) => !fallsWithSeries(id));
 	// What was put back before is no longer: the deck is being worked on again.
-	const answers = Object.fromEntries(left.map(([id, answer]) => [id, id.startsWith('back-') ? {...answer, again: true as const} : answer]));
-	const series = hasReadings(open) ? [...check.series.slice(0, -1), {...open, closed: {at, because}}, newSeries(at)] : check.series;
+	const answers = Object.fromEntries(
+		left.map(([id, answer]) => [id, id.startsWith('back-') ? {...answer, again: true as const} : answer]),
+	);
+	const series = hasReadings(open)
+		? [...check.series.slice(0, -1), {...open, closed: {at, because}}, newSeries(at)]
+		: check.series;
 	return {...check, answers, series};
 }

@@ -43,7 +43,9 @@ const readJson = async (file: string, stdin: ComputeOptions['stdin']): Promise<S
 		text = await textOf(file, stdin);
 	} catch (error) {
 		const code = codeOf(error);
-		return refusal(1, code === 'ENOENT' ? `${name}: no such file.` : `${name}: could not be read (${code}).`);
+		return code === 'ENOENT'
+			? refusal(2, `${name}: no such file.`)
+			: refusal(1, `${name}: could not be read (${code}).`);
 	}
 	try {
 		return {name, json: JSON.parse(text.replace(/^\uFEFF/, ''))};

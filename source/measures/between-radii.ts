@@ -36,8 +36,7 @@ export const neutralRadiusMm = (arm: ArmGeometry, inner: FigureAt, outer: Figure
 	const slope = slopePctPerDeg(arm, inner, outer);
 	if (slope === 0) return null;
 	const swingDeg = swingAngleDeg(arm, inner.radiusMm) - inner.valuePct / slope;
-	// The swing angle of a radius lies between 0° and 180°; a line beyond that meets no radius.
-	if (!(isAtLeast(swingDeg, 0) && isAtMost(swingDeg, 180))) return null;
+	if (!isAtLeast(swingDeg, 0)) return null;
 	const radiusMm = radiusAtSwingMm(arm, swingDeg);
 	const [leastMm] = reachMm(arm);
 	return isAtLeast(radiusMm, leastMm) && isAtMost(radiusMm, limits.neutralOutermostMm.value) ? radiusMm : null;

@@ -54,7 +54,14 @@ type Sources = {
 	readonly limits: Limits;
 };
 
-export function factsOf({answers, onFile = answers, rounds = () => [], profiles = [], doubts = [], limits}: Sources): Facts {
+export function factsOf({
+	answers,
+	onFile = answers,
+	rounds = () => [],
+	profiles = [],
+	doubts = [],
+	limits,
+}: Sources): Facts {
 	const value = (step: string): AnswerValue | undefined => answers[step]?.value;
 	return {
 		number: (step) => {

@@ -1,6 +1,6 @@
-import {type ArmGeometry, reaches, reachMm} from '../measures/geometry.js';
-import {isBelow} from '../measures/compare.js';
 import limits from '../../shared/limits.json' with {type: 'json'};
+import {isBelow} from '../measures/compare.js';
+import {type ArmGeometry, reaches, reachMm} from '../measures/geometry.js';
 import type {Facts} from './facts.js';
 import {pivotPlaces} from './pivot-places.js';
 import type {Problem} from './step.js';
@@ -52,7 +52,8 @@ function unreachable(facts: Facts): string | undefined {
 	if (!arm) return;
 	const [least, most] = reachMm(arm);
 	const range = `from ${least.toFixed(1)} to ${most.toFixed(1)} mm`;
-	if (!reaches(arm, 100)) return `With these lengths the stylus reaches only radii ${range}: it never crosses the record.`;
+	if (!reaches(arm, 100))
+		return `With these lengths the stylus reaches only radii ${range}: it never crosses the record.`;
 	const bad = probeRadii(facts).find(({radiusMm}) => !reaches(arm, radiusMm));
 	return bad && `The stylus does not reach a radius of ${bad.radiusMm} mm: this arm reaches ${range}.`;
 }
@@ -63,7 +64,8 @@ function disordered(facts: Facts): string | undefined {
 	if (inner !== undefined && outer !== undefined && !isBelow(inner, outer))
 		return `The inner radius (${inner} mm) must be smaller than the outer one (${outer} mm).`;
 	const extra = facts.number('radius-extra');
-	if (extra !== undefined && (extra === inner || extra === outer)) return `There is a probe at ${extra} mm already; choose another radius.`;
+	if (extra !== undefined && (extra === inner || extra === outer))
+		return `There is a probe at ${extra} mm already; choose another radius.`;
 	return;
 }
 
@@ -71,5 +73,7 @@ function nearLinkage(facts: Facts, culprits: readonly string[]): string | undefi
 	const inner = facts.number('radius-inner');
 	const least = limits.linkageInnerRadiusMm.value;
 	if (!culprits.includes('arm-auto-stop') || !facts.is('arm-auto-stop', 'yes') || inner === undefined) return;
-	return isBelow(inner, least) ? `The automatic stop takes hold of the arm inside ${least} mm; choose ${least} mm or more.` : undefined;
+	return isBelow(inner, least)
+		? `The automatic stop takes hold of the arm inside ${least} mm; choose ${least} mm or more.`
+		: undefined;
 }

@@ -1,7 +1,7 @@
 import limits from '../../shared/limits.json' with {type: 'json'};
 import {somethingMoved} from '../measures/closing-round.js';
 import {gaugeZero, gaugeZeroUncertainty} from '../measures/gauge-zero.js';
-import {type GaugeScale, pullPct, reachesTop, type Round, roundCentresPct} from '../measures/hold-band.js';
+import {type GaugeScale, pullPct, type Round, reachesTop, roundCentresPct} from '../measures/hold-band.js';
 import {pooledSpread, type Spread} from '../measures/statistics.js';
 import {forceScaleFactor, percentScaleFactor} from '../measures/tracking-force.js';
 import {fromBase, units} from '../units.js';
@@ -49,11 +49,13 @@ export function gaugeScale(facts: Facts): GaugeScale | undefined {
 	const carried = carriedMn(facts);
 	if (playingMn === undefined || carried === undefined) return;
 	const unit = gaugeUnitOf(facts);
-	const factor = unit === 'percent' ? percentScaleFactor(carried, playingMn) : forceScaleFactor(units[unit].scale, playingMn);
+	const factor =
+		unit === 'percent' ? percentScaleFactor(carried, playingMn) : forceScaleFactor(units[unit].scale, playingMn);
 	return {factor, zero: zeroOf(facts).zero, nudge: inGaugeUnit(facts.number('gauge-nudge') ?? 0, facts)};
 }
 
-export const topOfScale = (facts: Facts): number => inGaugeUnit(facts.number('gauge-top') ?? limits.topOfScalePct.value, facts);
+export const topOfScale = (facts: Facts): number =>
+	inGaugeUnit(facts.number('gauge-top') ?? limits.topOfScalePct.value, facts);
 
 /** Whether any reading at a place reached the top of the scale: then it has no figures. */
 export const isOffScale = (facts: Facts, place: Place): boolean =>
@@ -92,6 +94,13 @@ export function closingProblem(facts: Facts): Problem | undefined {
 	const off = Math.abs(closing.centrePct - closing.meanPct).toFixed(2);
 	return {
 		sentence: `Something moved: the closing round is ${off} % away from the inner rounds. Probe again.`,
-		ways: [{label: 'probe again from the start: a new series', do: 'new-series', because: 'the closing round was off', steps: ['wires']}],
+		ways: [
+			{
+				label: 'probe again from the start: a new series',
+				do: 'new-series',
+				because: 'the closing round was off',
+				steps: ['wires'],
+			},
+		],
 	};
 }

@@ -1,3 +1,4 @@
+import type {StageId, Step} from './step.js';
 import {armSteps} from './steps-arm.js';
 import {cartridgeSteps} from './steps-cartridge.js';
 import {probeSteps} from './steps-probe.js';
@@ -7,7 +8,6 @@ import {settingSteps} from './steps-setting.js';
 import {stillSteps} from './steps-still.js';
 import {toolsSteps} from './steps-tools.js';
 import {weighingSteps} from './steps-weighing.js';
-import type {StageId, Step} from './step.js';
 
 /** The whole procedure, in the order in which it is asked. */
 export const procedure: readonly Step[] = [

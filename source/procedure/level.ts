@@ -3,7 +3,7 @@ import {isAtMost} from '../measures/compare.js';
 import {levelTilt, type Tilt, tiltUncertaintyDeg} from '../measures/level.js';
 import {outwardDirection, tiltSharePct, tiltShareUncertaintyPct} from '../measures/tilt-share.js';
 import type {Facts} from './facts.js';
-import {armOf, pivotDirectionDeg, type ProbeRadius, probeRadii} from './geometry.js';
+import {armOf, type ProbeRadius, pivotDirectionDeg, probeRadii} from './geometry.js';
 import type {Problem} from './step.js';
 import {carriedMn, guardWeightMn} from './weighing.js';
 

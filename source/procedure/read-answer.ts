@@ -25,7 +25,8 @@ export const linesOf = (input: Extract<Input, {kind: 'ticks'}>, facts: Facts) =>
 export function readAnswer(step: Step, typed: string, facts: Facts): AnswerRead {
 	const {input} = step;
 	const text = typed.trim();
-	if ('optional' in input && input.optional && (text === '' || text === '-')) return {kind: 'value', value: input.kind === 'text' ? '' : null, typed: ''};
+	if ('optional' in input && input.optional && (text === '' || text === '-'))
+		return {kind: 'value', value: input.kind === 'text' ? '' : null, typed: ''};
 	switch (input.kind) {
 		case 'text':
 			return readText(text);
@@ -57,12 +58,16 @@ function readText(text: string): AnswerRead {
 	if (text === '') return refused('Type a name, or anything you will know it by.');
 	if (!printed.test(text)) return refused('A name may hold any characters but control characters; type it again.');
 	const letters = [...text];
-	return letters.length > 80 ? refused(`That is ${letters.length} characters; at most 80 are kept.`) : {kind: 'value', value: text, typed: text};
+	return letters.length > 80
+		? refused(`That is ${letters.length} characters; at most 80 are kept.`)
+		: {kind: 'value', value: text, typed: text};
 }
 
 function readChoice(text: string, options: readonly Option[]): AnswerRead {
 	const folded = text.toLowerCase();
-	const chosen = options.find((one) => one.id.toLowerCase() === folded || one.label.toLowerCase() === folded) ?? (/^\d+$/.test(text) ? options[Number(text) - 1] : undefined);
+	const chosen =
+		options.find((one) => one.id.toLowerCase() === folded || one.label.toLowerCase() === folded) ??
+		(/^\d+$/.test(text) ? options[Number(text) - 1] : undefined);
 	if (!chosen) return refused(`Choose by number, 1 to ${options.length}.`);
 	return {kind: 'value', value: chosen.id, typed: chosen.label};
 }
@@ -88,5 +93,7 @@ function between(value: number, text: string, input: Bounded, facts: Facts): Ans
 		return meant >= low && meant <= high;
 	});
 	const wanted = `${formatIn(low, unit)} to ${formatIn(high, unit)} is believable here`;
-	return refused(`'${text}' cannot be right: ${wanted}${other ? `; did you mean ${Number(entered.toPrecision(6))} ${units[other].label}?` : '.'}`);
+	return refused(
+		`'${text}' cannot be right: ${wanted}${other ? `; did you mean ${Number(entered.toPrecision(6))} ${units[other].label}?` : '.'}`,
+	);
 }

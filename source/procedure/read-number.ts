@@ -1,7 +1,9 @@
 import {findUnit, labelsOf, type Quantity, toBase, type UnitId, units} from '../units.js';
 
 /** A number as a person typed it: the value in the base unit, and what stood there. */
-export type NumberRead = {ok: true; value: number; entered: number; unit: UnitId; signed: boolean} | {ok: false; sentence: string};
+export type NumberRead =
+	| {ok: true; value: number; entered: number; unit: UnitId; signed: boolean}
+	| {ok: false; sentence: string};
 
 const SHAPE = /^([+-])?(\d+(?:[.,]\d*)?|[.,]\d+)\s*(.*)$/;
 
@@ -11,16 +13,24 @@ const SHAPE = /^([+-])?(\d+(?:[.,]\d*)?|[.,]\d+)\s*(.*)$/;
  * anything that is not a plain decimal number are refused with a sentence that shows what is wanted.
  */
 export function readNumber(typed: string, quantity: Quantity, defaultUnit: UnitId): NumberRead {
-	const text = typed.normalize('NFKC').replace(/[\u2212\u2010-\u2015]/g, '-').trim();
+	const text = typed
+		.normalize('NFKC')
+		.replace(/[\u2212\u2010-\u2015]/g, '-')
+		.trim();
 	const example = `for example ${exampleOf(defaultUnit)}`;
 	if (text === '') return {ok: false, sentence: `Type a number, ${example}.`};
 	const match = SHAPE.exec(text);
-	if (!match) return {ok: false, sentence: `'${typed.trim()}' is not a number; type it like this: ${exampleOf(defaultUnit)}.`};
+	if (!match)
+		return {ok: false, sentence: `'${typed.trim()}' is not a number; type it like this: ${exampleOf(defaultUnit)}.`};
 	const [, sign = '', digits = '', tail = ''] = match;
 	if (/^[.,\d]/.test(tail))
-		return {ok: false, sentence: `'${typed.trim()}' has more than one decimal mark; type it with a single point or comma, ${example}.`};
+		return {
+			ok: false,
+			sentence: `'${typed.trim()}' has more than one decimal mark; type it with a single point or comma, ${example}.`,
+		};
 	const unit = tail === '' ? defaultUnit : findUnit(tail, quantity);
-	if (unit === undefined) return {ok: false, sentence: `'${tail.trim()}' is not a unit known here; use ${labelsOf(quantity).join(', ')}.`};
+	if (unit === undefined)
+		return {ok: false, sentence: `'${tail.trim()}' is not a unit known here; use ${labelsOf(quantity).join(', ')}.`};
 	const entered = Number(`${sign}${digits.replace(',', '.')}`);
 	if (!Number.isFinite(entered) || digits.length > 15)
 		return {ok: false, sentence: `'${typed.trim().slice(0, 20)}…' is too long for a reading; ${example}.`};

@@ -18,12 +18,19 @@ export type SignedRead =
 export function readSigned(typed: string, unit: UnitId, sides: Sides, facts: Facts): SignedRead {
 	const {rest, side} = takeWord(typed, sides);
 	const read = readNumber(rest, units[unit].of, unit);
-	if (!read.ok) return {kind: 'refused', sentence: `${read.sentence.replace(/\.$/, '')}, with its direction: 4 ${sides.plus.word} or 4 ${sides.minus.word}.`};
+	if (!read.ok)
+		return {
+			kind: 'refused',
+			sentence: `${read.sentence.replace(/\.$/, '')}, with its direction: 4 ${sides.plus.word} or 4 ${sides.minus.word}.`,
+		};
 	const byWord = side && Math.abs(read.value) * signOfWord(side, sides, facts);
 	const bySign = read.signed && sides.sign === 'of-gauge' ? read.value * signOfPlus(facts) : undefined;
 	if (read.value === 0) return {kind: 'value', value: 0};
 	if (byWord !== undefined && bySign !== undefined && byWord !== bySign)
-		return {kind: 'refused', sentence: `'${typed.trim()}' says two things: sign and word point to different sides. Type only one of them.`};
+		return {
+			kind: 'refused',
+			sentence: `'${typed.trim()}' says two things: sign and word point to different sides. Type only one of them.`,
+		};
 	if (byWord !== undefined && read.value < 0 && sides.sign === 'means-nothing')
 		return {kind: 'refused', sentence: `Leave out the minus: the word '${side?.word}' already says the side.`};
 	const value = byWord ?? bySign;

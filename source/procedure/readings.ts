@@ -27,7 +27,8 @@ export const frontBack: Sides = {
 	words: 'direction',
 };
 
-export const gaugeUnitOf = (facts: Facts): GaugeUnit => gaugeUnits.find((unit) => facts.is('gauge-unit', unit)) ?? 'percent';
+export const gaugeUnitOf = (facts: Facts): GaugeUnit =>
+	gaugeUnits.find((unit) => facts.is('gauge-unit', unit)) ?? 'percent';
 
 /** The gauge shows the force of a hand that starts the arm, instead of the force of the arm on the gauge. */
 export const showsHandForce = (facts: Facts): boolean => facts.is('gauge-sign', 'hand-out', 'hand-in');

@@ -28,7 +28,11 @@ export type StageId = keyof typeof stages;
 export type Words = string | ((facts: Facts) => string);
 
 export type Option = {readonly id: string; readonly label: string};
-export type Line = {readonly id: string; readonly text: string; /** What to do when the answer is no. */ readonly ifNot: string};
+export type Line = {
+	readonly id: string;
+	readonly text: string /** What to do when the answer is no. */;
+	readonly ifNot: string;
+};
 
 /** Two directions with a word each; the first is the positive one. */
 export type Sides = {

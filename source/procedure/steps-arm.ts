@@ -73,7 +73,7 @@ const asked = steps([
 		title: 'Bearing',
 		ask: 'What kind of bearing does it swing on?',
 		why: 'It decides what friction can be, and how the arm may be handled.',
-		mistake: "A unipivot rocks: look at its sideways balance first, and never press its stylus guard down.",
+		mistake: 'A unipivot rocks: look at its sideways balance first, and never press its stylus guard down.',
 		input: {
 			kind: 'choice',
 			options: [

@@ -1,9 +1,9 @@
 import limits from '../../shared/limits.json' with {type: 'json'};
 import {isAbove} from '../measures/compare.js';
 import {formatIn} from '../units.js';
-import {biasDeviceOf} from './steps-setting.js';
 import type {Facts} from './facts.js';
 import {type Problem, type Step, steps} from './step.js';
+import {biasDeviceOf} from './steps-setting.js';
 
 const notYet = (id: string, sentence: string) => ({
 	verify: (facts: Facts): Problem | undefined =>
@@ -89,7 +89,7 @@ export const putBackSteps: readonly Step[] = steps([
 		mistake: 'Pulling it sideways. A unipivot arm is never pressed down while this is done.',
 		input: {kind: 'confirm'},
 		when: (facts) => !facts.is('guard-on', 'no-guard'),
-		...notYet('back-guard', "With the guard on, its mass is in the tracking force and the deck cannot play."),
+		...notYet('back-guard', 'With the guard on, its mass is in the tracking force and the deck cannot play.'),
 	},
 	{
 		id: 'back-force',

@@ -8,14 +8,31 @@ export const safeSteps = steps([
 		title: 'Make safe',
 		ask: 'Tick each line: y yes, n not yet.',
 		why: 'A thump through a live amplifier can destroy loudspeakers; a platter that creeps drags the gauge and the stylus. The stylus is sharp and its cantilever breaks at a touch.',
-		mistake: 'Opening the plinth with the mains still plugged in. Wiring, earthing and repair are for licensed or authorised people under your local codes; the warranty may forbid touching a bearing. This program measures mechanics only.',
+		mistake:
+			'Opening the plinth with the mains still plugged in. Wiring, earthing and repair are for licensed or authorised people under your local codes; the warranty may forbid touching a bearing. This program measures mechanics only.',
 		input: {
 			kind: 'ticks',
 			lines: [
-				{id: 'amplifier', text: 'Amplifier muted or off', ifNot: 'Mute or switch off the amplifier before the stylus is handled.'},
-				{id: 'platter', text: 'Platter stopped, kept from creeping', ifNot: 'Stop the platter and wedge it gently, so that it cannot creep.'},
-				{id: 'mains', text: 'Mains unplugged, or nothing will be opened', ifNot: 'Unplug the mains before anything is opened.'},
-				{id: 'rest', text: 'Arm in its rest, guard at hand', ifNot: 'Put the arm in its rest and lay the stylus guard ready.'},
+				{
+					id: 'amplifier',
+					text: 'Amplifier muted or off',
+					ifNot: 'Mute or switch off the amplifier before the stylus is handled.',
+				},
+				{
+					id: 'platter',
+					text: 'Platter stopped, kept from creeping',
+					ifNot: 'Stop the platter and wedge it gently, so that it cannot creep.',
+				},
+				{
+					id: 'mains',
+					text: 'Mains unplugged, or nothing will be opened',
+					ifNot: 'Unplug the mains before anything is opened.',
+				},
+				{
+					id: 'rest',
+					text: 'Arm in its rest, guard at hand',
+					ifNot: 'Put the arm in its rest and lay the stylus guard ready.',
+				},
 			],
 		},
 		reasons: ['the maker demands power for this check', 'a licensed person is in charge'],

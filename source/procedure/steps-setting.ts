@@ -1,10 +1,11 @@
-import {biasDevices, type BiasDeviceId} from './bias-devices.js';
+import {type BiasDeviceId, biasDevices} from './bias-devices.js';
 import type {Facts} from './facts.js';
 import {levelProblem} from './level.js';
 import {frontBack, leftRight} from './readings.js';
 import {type Step, steps} from './step.js';
 
-const hasBias = (facts: Facts): boolean => facts.text('arm-bias-device') !== undefined && !facts.is('arm-bias-device', 'none');
+const hasBias = (facts: Facts): boolean =>
+	facts.text('arm-bias-device') !== undefined && !facts.is('arm-bias-device', 'none');
 
 export const biasDeviceOf = (facts: Facts): (typeof biasDevices)[BiasDeviceId] => {
 	const id = Object.keys(biasDevices).find((one): one is BiasDeviceId => facts.is('arm-bias-device', one));
@@ -147,7 +148,8 @@ export const settingSteps: readonly Step[] = steps([
 		mistake: 'See below.',
 		input: {kind: 'confirm'},
 		when: hasBias,
-		verify: (facts) => mustBe(facts, 'bias-off', 'While the bias device pulls, its force cannot be told from the arm\'s own.'),
+		verify: (facts) =>
+			mustBe(facts, 'bias-off', "While the bias device pulls, its force cannot be told from the arm's own."),
 		reasons: ['the device cannot be put out of action', 'its maker forbids unhooking it'],
 		touches: ['rounds'],
 		staysTrueMinutes: 30,
@@ -158,15 +160,28 @@ export const settingSteps: readonly Step[] = steps([
 		title: 'Wires, screws and draught',
 		ask: 'Look along the arm and tick each line: y yes, n not yet.',
 		why: 'Each of these can move the arm by more than its bearings do.',
-		mistake: 'Dressing the leads nicely for the check and letting them fall back afterwards: probe them as they are used.',
+		mistake:
+			'Dressing the leads nicely for the check and letting them fall back afterwards: probe them as they are used.',
 		input: {
 			kind: 'ticks',
 			lines: [
-				{id: 'leads', text: 'Leads lie as always, nothing touches the arm', ifNot: 'Lay the leads as they are used and clear the arm.'},
-				{id: 'lifter', text: 'Lifter down and clear of the tube', ifNot: 'Lower the lifter until daylight shows under the tube.'},
+				{
+					id: 'leads',
+					text: 'Leads lie as always, nothing touches the arm',
+					ifNot: 'Lay the leads as they are used and clear the arm.',
+				},
+				{
+					id: 'lifter',
+					text: 'Lifter down and clear of the tube',
+					ifNot: 'Lower the lifter until daylight shows under the tube.',
+				},
 				{id: 'rest', text: 'Rest and its clip are clear', ifNot: 'Turn the clip of the rest out of the way.'},
 				{id: 'screws', text: 'Headshell and cartridge screws tight', ifNot: 'Tighten them by hand, stylus guarded.'},
-				{id: 'air', text: 'Lid, fan and heating off: no draught', ifNot: 'Switch them off and wait until the air stands still.'},
+				{
+					id: 'air',
+					text: 'Lid, fan and heating off: no draught',
+					ifNot: 'Switch them off and wait until the air stands still.',
+				},
 				{id: 'static', text: 'No static on mat or hands', ifNot: 'Touch bare earthed metal, and brush the mat.'},
 			],
 		},

@@ -7,7 +7,11 @@ export type Doubt = {
 	readonly title: string;
 	readonly ask: string;
 	/** What can have changed: shown as a numbered list, with the steps that are asked anew then. */
-	readonly items: readonly {readonly label: string; readonly steps: readonly string[]; readonly when?: (facts: Facts) => boolean}[];
+	readonly items: readonly {
+		readonly label: string;
+		readonly steps: readonly string[];
+		readonly when?: (facts: Facts) => boolean;
+	}[];
 };
 
 export const doubts: readonly Doubt[] = [
@@ -39,7 +43,12 @@ export const doubts: readonly Doubt[] = [
 		id: 'zero',
 		title: 'Gauge zero still so?',
 		ask: 'The zero of the gauge was checked some time ago. Has the gauge been left alone?',
-		items: [{label: 'gauge zero', steps: ['zero-way', 'zero-first-inner', 'zero-first-outer', 'zero-turned-inner', 'zero-turned-outer']}],
+		items: [
+			{
+				label: 'gauge zero',
+				steps: ['zero-way', 'zero-first-inner', 'zero-first-outer', 'zero-turned-inner', 'zero-turned-outer'],
+			},
+		],
 	},
 	{
 		id: 'room',

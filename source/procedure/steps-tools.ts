@@ -42,7 +42,16 @@ const asked = steps([
 				{id: 'gf', label: 'grams (gram-force)'},
 			],
 		},
-		touches: ['gauge-step', 'gauge-top', 'gauge-nudge', 'rounds', 'zero-first-inner', 'zero-first-outer', 'zero-turned-inner', 'zero-turned-outer'],
+		touches: [
+			'gauge-step',
+			'gauge-top',
+			'gauge-nudge',
+			'rounds',
+			'zero-first-inner',
+			'zero-first-outer',
+			'zero-turned-inner',
+			'zero-turned-outer',
+		],
 	},
 	{
 		id: 'gauge-step',

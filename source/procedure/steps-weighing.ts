@@ -76,7 +76,8 @@ export const weighingSteps: readonly Step[] = steps([
 		id: 'guard-account',
 		stage: 'force',
 		title: 'The guard was left out',
-		ask: (facts) => `The guard adds ${formatIn((facts.number('guard-mass') ?? 0), 'g')} that the scale did not see. What do you want to do?`,
+		ask: (facts) =>
+			`The guard adds ${formatIn(facts.number('guard-mass') ?? 0, 'g')} that the scale did not see. What do you want to do?`,
 		why: 'Weighing again with the guard on is surer; adding its known mass is as good as that mass is known.',
 		mistake: 'Ignoring it: half a gram on a force of 1.8 g is 28 %.',
 		input: {
@@ -92,8 +93,20 @@ export const weighingSteps: readonly Step[] = steps([
 				? {
 						sentence: 'Put the guard on and weigh again, without zeroing the scale on it.',
 						ways: [
-							{label: 'done: guard on, scale not zeroed', do: 'set', step: 'weighed', value: 'with', typed: 'guard on, scale not zeroed on it'},
-							{label: "add the guard's known mass instead", do: 'set', step: 'guard-account', value: 'add', typed: "add the guard's known mass"},
+							{
+								label: 'done: guard on, scale not zeroed',
+								do: 'set',
+								step: 'weighed',
+								value: 'with',
+								typed: 'guard on, scale not zeroed on it',
+							},
+							{
+								label: "add the guard's known mass instead",
+								do: 'set',
+								step: 'guard-account',
+								value: 'add',
+								typed: "add the guard's known mass",
+							},
 						],
 					}
 				: undefined,
@@ -108,10 +121,14 @@ export const weighingSteps: readonly Step[] = steps([
 				? 'Scale reading with the guard on, at record height.'
 				: 'Scale reading at record height.',
 		why: 'All readings of a percent gauge are worth this much.',
-		mistake: 'A steel scale plate under a strong cartridge magnet reads wrong; and a scale that sits higher than the record shows too much.',
+		mistake:
+			'A steel scale plate under a strong cartridge magnet reads wrong; and a scale that sits higher than the record shows too much.',
 		input: {kind: 'number', unit: 'gf', between: [1, 120]},
 		verify: forceProblem,
-		reasons: ["the maker's range is for playing; the guard takes it beyond for the probe only", 'the range is not known'],
+		reasons: [
+			"the maker's range is for playing; the guard takes it beyond for the probe only",
+			'the range is not known',
+		],
 		touches: ['clearance', 'rounds'],
 		staysTrueMinutes: halfADay,
 	},
@@ -141,7 +158,10 @@ export const weighingSteps: readonly Step[] = steps([
 		input: {kind: 'number', unit: 'gf', between: [1, 120], optional: true},
 		when: (facts) => facts.is('arm-gravity-centre', 'far'),
 		verify: forceProblem,
-		reasons: ["the maker's range is for playing; the guard takes it beyond for the probe only", 'the range is not known'],
+		reasons: [
+			"the maker's range is for playing; the guard takes it beyond for the probe only",
+			'the range is not known',
+		],
 		touches: ['rounds'],
 		staysTrueMinutes: halfADay,
 	},
@@ -150,7 +170,7 @@ export const weighingSteps: readonly Step[] = steps([
 		stage: 'zero',
 		title: 'Zero of the gauge',
 		ask: 'Can the gauge be turned end for end on its spot, so that its plus points the other way?',
-		why: 'A gauge that is off its zero shows a pull that is not there. Turned round, the arm changes sign and the gauge\'s own error does not.',
+		why: "A gauge that is off its zero shows a pull that is not there. Turned round, the arm changes sign and the gauge's own error does not.",
 		mistake: 'Trusting the pointer because it rests on zero in the air: carrying the arm may shift it.',
 		input: {
 			kind: 'choice',

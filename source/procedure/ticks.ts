@@ -14,7 +14,8 @@ export const tickStates = (input: Ticks, facts: Facts, marks: readonly string[])
 	}));
 
 /** The line that is asked now; undefined when every line has its mark. */
-export const nextLine = (states: readonly TickState[]): Line | undefined => states.find(({mark}) => mark === undefined)?.line;
+export const nextLine = (states: readonly TickState[]): Line | undefined =>
+	states.find(({mark}) => mark === undefined)?.line;
 
 /** What the lines that were answered with no leave to be done. */
 export function ticksProblem(stepId: string, input: Ticks, facts: Facts): Problem | undefined {
@@ -29,4 +30,5 @@ export function ticksProblem(stepId: string, input: Ticks, facts: Facts): Proble
 	};
 }
 
-export const describeTicks = (marks: readonly string[]): string => marks.map((mark) => mark.replace('=', ': ')).join(', ');
+export const describeTicks = (marks: readonly string[]): string =>
+	marks.map((mark) => mark.replace('=', ': ')).join(', ');

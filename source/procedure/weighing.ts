@@ -13,7 +13,8 @@ export function guardHandling(facts: Facts): GuardHandling | undefined {
 }
 
 /** The reading of the stylus scale that counts: at probe height where it was taken again there. */
-export const scaleReadingMn = (facts: Facts): number | undefined => facts.number('force-at-height') ?? facts.number('force-reading');
+export const scaleReadingMn = (facts: Facts): number | undefined =>
+	facts.number('force-at-height') ?? facts.number('force-reading');
 
 /** The force that the gauge carries during the probe, in mN; undefined until weighed. */
 export function carriedMn(facts: Facts): number | undefined {

@@ -107,7 +107,7 @@ describe('compute with bad input', () => {
 
 	it('begins with the name of a file that is not there or cannot be read, its control characters escaped', async () => {
 		const missing = await run({file: '/no/\u001b[31msuch.json'});
-		expect(missing).toEqual({status: 1, stdout: '', stderr: '/no/\\u001b[31msuch.json: no such file.\n'});
+		expect(missing).toEqual({status: 2, stdout: '', stderr: '/no/\\u001b[31msuch.json: no such file.\n'});
 		const directory = await run({file: folder});
 		expect(directory).toMatchObject({status: 1, stdout: ''});
 		expect(linesOf(directory.stderr)).toEqual([expect.stringMatching(`^${folder}: `)]);

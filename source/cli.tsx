@@ -1,0 +1,54 @@
+import {Command, CommanderError, Option} from 'commander';
+import packageJson from '../package.json' with {type: 'json'};
+import {examples, exitStatuses} from './commands/help-texts.js';
+
+type Flags = {readonly arm?: string; readonly data?: string; readonly plain?: boolean; readonly color: boolean};
+
+/** Builds the command line. What a command needs is loaded when it runs, so that help and version are quick. */
+function commandLine(): Command {
+	const program = new Command('armdrift')
+		.description('Guides a tonearm check at the bench: side pull and friction at the inner and outer radius.')
+		.version(packageJson.version)
+		.addOption(new Option('--arm <name>', 'start a check of this arm straight away'))
+		.addOption(new Option('--data <folder>', 'folder of the data (else ARMDRIFT_DATA, else the usual place)'))
+		.addOption(new Option('--plain', 'plain lines: for screen readers, pipes and simple terminals'))
+		.addOption(new Option('--no-color', 'no colours (NO_COLOR does the same)'))
+		.addHelpText('before', examples)
+		.addHelpText('after', exitStatuses)
+		.showSuggestionAfterError()
+		.exitOverride()
+		.configureOutput({outputError: (text, write) => write(`${text.trim().replace(/\s*\n\s*/g, ' ')}\n`)})
+		.action(async (flags: Flags) => {
+			const {runCheck} = await import('./commands/check.js');
+			leave(await runCheck({...flags, version: packageJson.version}));
+		});
+	program
+		.command('compute')
+		.description('work out the figures of a JSON document, as JSON')
+		.argument('[file]', 'the document; - or nothing for standard input')
+		.option('--schema', 'print the JSON Schema of the document')
+		.option('--check <id>', 'take a saved check instead of a file')
+		.action(async (file: string | undefined, options: {schema?: boolean; check?: string}) => {
+			const {runComputeCommand} = await import('./commands/compute-command.js');
+			leave(await runComputeCommand({file, ...options, data: program.opts<Flags>().data}));
+		});
+	return program;
+}
+
+/** Ends the process as soon as its output is out: timers of libraries would hold it up for no one. */
+function leave(status: number): void {
+	process.exitCode = status;
+	process.stdout.write('', () => process.exit(status));
+}
+
+/** Faults of the command line end with 2; help and version with 0; anything else is a fault of the program. */
+function statusOf(error: unknown): number {
+	if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : 2;
+	const message = error instanceof Error ? error.message : String(error);
+	process.stderr.write(`armdrift stopped by a fault of its own: ${message.split('\n')[0]}\n`);
+	return 70;
+}
+
+commandLine()
+	.parseAsync()
+	.catch((error: unknown) => leave(statusOf(error)));

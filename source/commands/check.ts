@@ -1,0 +1,46 @@
+import {dataDirectory} from '../store/data-directory.js';
+import {StoreError} from '../store/store-error.js';
+import {readEnvironment} from '../terminal/environment.js';
+import {EXIT} from '../terminal/exit-paths.js';
+import {printable} from '../terminal/printable.js';
+import {openWorkbench} from './open-workbench.js';
+
+export type CheckFlags = {
+	readonly arm?: string;
+	readonly data?: string;
+	readonly plain?: boolean;
+	readonly color: boolean;
+	readonly version: string;
+};
+
+/** The check itself: picks the face that the terminal can show, and gives it the workbench. */
+export async function runCheck(flags: CheckFlags): Promise<number> {
+	const environment = readEnvironment({
+		variables: process.env,
+		inputIsTerminal: process.stdin.isTTY === true,
+		outputIsTerminal: process.stdout.isTTY === true,
+		platform: process.platform,
+		plain: flags.plain ?? false,
+		color: flags.color,
+	});
+	if (typeof environment.face === 'object') return refuse(environment.face.refusal, EXIT.usage);
+	try {
+		const dataDir = dataDirectory({flag: flags.data, env: process.env});
+		const workbench = openWorkbench({dataDir, version: flags.version});
+		if (environment.face === 'plain') {
+			const {runPlain} = await import('./plain-face.js');
+			return await runPlain({workbench, arm: flags.arm});
+		}
+		const {runInk} = await import('./ink-face.js');
+		return await runInk({workbench, environment, arm: flags.arm});
+	} catch (error) {
+		if (error instanceof StoreError)
+			return refuse(error.sentence, error.code === 'locked' ? EXIT.locked : EXIT.cannotReadOrWrite);
+		throw error;
+	}
+}
+
+function refuse(sentence: string, status: number): number {
+	process.stderr.write(`${printable(sentence)}\n`);
+	return status;
+}

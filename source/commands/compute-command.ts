@@ -1,0 +1,45 @@
+import {documentOfCheck} from '../findings/document-of-check.js';
+import {dataDirectory} from '../store/data-directory.js';
+import {StoreError} from '../store/store-error.js';
+import {printable} from '../terminal/printable.js';
+import {runCompute} from './compute.js';
+import {openWorkbench} from './open-workbench.js';
+
+type Options = {
+	readonly file: string | undefined;
+	readonly schema?: boolean;
+	readonly check?: string;
+	readonly data: string | undefined;
+};
+
+/** `armdrift compute`: a document from a file, standard input, or a saved check. */
+export async function runComputeCommand({file, schema, check, data}: Options): Promise<number> {
+	const {stdin, stdout, stderr} = process;
+	if (check === undefined) return runCompute({file, schema, stdin, stdout, stderr});
+	if (file !== undefined || schema) return refuse('Give a file or --check, not both.', 2);
+	const found = savedDocument(check, data);
+	if (!found.ok) return refuse(found.sentence, found.status);
+	return runCompute({checkDocument: () => found.document, stdin, stdout, stderr});
+}
+
+function refuse(sentence: string, status: number): number {
+	process.stderr.write(`${printable(sentence)}\n`);
+	return status;
+}
+
+type Found =
+	| {readonly ok: true; readonly document: unknown}
+	| {readonly ok: false; readonly sentence: string; readonly status: number};
+
+function savedDocument(id: string, data: string | undefined): Found {
+	try {
+		const workbench = openWorkbench({dataDir: dataDirectory({flag: data, env: process.env}), version: ''});
+		const check = workbench.checkNamed(id);
+		if (!check.ok) return {ok: false, sentence: check.sentence, status: 1};
+		const made = documentOfCheck(check.check);
+		return made.ok ? made : {ok: false, sentence: `${id}: ${made.sentence}`, status: 2};
+	} catch (error) {
+		if (error instanceof StoreError) return {ok: false, sentence: error.sentence, status: 1};
+		throw error;
+	}
+}

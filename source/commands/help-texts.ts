@@ -1,0 +1,13 @@
+/** Stands before the usage: most people want one of these. */
+export const examples = `Examples:
+  armdrift                      start, or go on where you stopped
+  armdrift --arm "north deck"   check this arm straight away
+  armdrift --plain < answers    answer line by line, or from a file
+  armdrift compute check.json   only the figures
+`;
+
+export const exitStatuses = `
+Exit status: 0 done; 1 could not read or write; 2 usage, bad input or no terminal;
+3 input ended, or left with a check open (saved); 4 another copy is writing;
+10 something is due; 70 internal fault; 130 Ctrl+C, 143 SIGTERM, 129 SIGHUP.
+A verdict never changes the status.`;

@@ -1,0 +1,47 @@
+import type {Dialogue} from '../check/dialogue.js';
+import type {Environment} from '../terminal/environment.js';
+import {prepareForInk} from '../terminal/environment.js';
+import {EXIT, ExitPaths} from '../terminal/exit-paths.js';
+import {FullScreen} from '../terminal/full-screen.js';
+import {KeyFeed} from '../terminal/key-feed.js';
+import {printable} from '../terminal/printable.js';
+import type {OpenWorkbench} from './open-workbench.js';
+import {partingLine} from './parting-line.js';
+
+type InkFace = {readonly workbench: OpenWorkbench; readonly environment: Environment; readonly arm: string | undefined};
+
+/** The check on full screens. */
+export async function runInk({workbench, environment, arm}: InkFace): Promise<number> {
+	const started = await startedWith(workbench, arm);
+	if (typeof started === 'object' && 'refusal' in started) {
+		process.stderr.write(`${printable(started.refusal)}\n`);
+		return started.status;
+	}
+	prepareForInk(process.env, process.argv);
+	const feed = new KeyFeed(process.stdin);
+	const screen = environment.screenReader ? undefined : new FullScreen(process.stdout);
+	const repaints = {onRepaint: null as (() => void) | null};
+	const partingText = (): string => `${partingLine(workbench)}\n`;
+	const paths = new ExitPaths({feed, ...(screen ? {screen} : {}), partingText, repaint: () => repaints.onRepaint?.()});
+	paths.onLeave(workbench.release);
+	paths.install();
+	// Raw mode first: what is typed while Ink loads must wait for the first frame, not be echoed.
+	feed.start();
+	screen?.enter();
+	const {showApp} = await import('../screens/show-app.js');
+	const shown = showApp({workbench, dialogue: started?.dialogue, environment, feed, screen, repaints});
+	setTimeout(() => void workbench.settleIn(), 300).unref();
+	await shown;
+	const status = workbench.isOpen() ? EXIT.leftOpen : EXIT.done;
+	paths.leave(status, partingText());
+	return status;
+}
+
+type Started = {readonly dialogue: Dialogue} | {readonly refusal: string; readonly status: number} | undefined;
+
+async function startedWith(workbench: OpenWorkbench, arm: string | undefined): Promise<Started> {
+	if (arm === undefined) return;
+	const opened = await workbench.start(arm);
+	if (opened.ok) return {dialogue: opened.dialogue};
+	return {refusal: opened.sentence, status: opened.locked ? EXIT.locked : EXIT.cannotReadOrWrite};
+}

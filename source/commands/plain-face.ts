@@ -1,0 +1,71 @@
+import {createInterface} from 'node:readline';
+import {recordLines} from '../findings/record-lines.js';
+import {converse, type Lines, type PlainEnd, textOf} from '../plain/converse.js';
+import {home} from '../plain/home.js';
+import {EXIT, ExitPaths} from '../terminal/exit-paths.js';
+import {printable} from '../terminal/printable.js';
+import type {OpenWorkbench} from './open-workbench.js';
+import {partingLine} from './parting-line.js';
+
+type PlainFace = {readonly workbench: OpenWorkbench; readonly arm: string | undefined};
+
+/** The check in plain lines: for screen readers, simple terminals, and answers from a pipe. */
+export async function runPlain({workbench, arm}: PlainFace): Promise<number> {
+	const paths = new ExitPaths({partingText: () => `${partingLine(workbench)}\n`});
+	paths.onLeave(workbench.release);
+	paths.install();
+	const lines = linesOfProcess();
+	try {
+		return await run(workbench, arm, lines);
+	} finally {
+		workbench.release();
+	}
+}
+
+async function run(workbench: OpenWorkbench, arm: string | undefined, lines: Lines): Promise<number> {
+	let opening = arm === undefined ? undefined : await workbench.start(arm);
+	for (;;) {
+		if (!opening) {
+			const end = await home(workbench, lines);
+			if (end.kind === 'refused') return refuse(end.sentence, EXIT.usage);
+			if (end.kind !== 'opened') return EXIT.done;
+			opening = end.opened;
+		}
+		if (!opening.ok) return refuse(opening.sentence, opening.locked ? EXIT.locked : EXIT.cannotReadOrWrite);
+		const end = await converse(workbench, opening.dialogue, lines);
+		if (end.kind !== 'home') return finish(workbench, end, lines);
+		opening = undefined;
+	}
+}
+
+function finish(workbench: OpenWorkbench, end: Exclude<PlainEnd, {kind: 'home'}>, lines: Lines): number {
+	if (end.kind === 'finished') {
+		for (const one of recordLines(end.record)) lines.say(textOf(one));
+		lines.say(partingLine(workbench));
+		return EXIT.done;
+	}
+	if (end.kind === 'refused') process.stderr.write(`${printable(end.sentence)}\n`);
+	lines.say(partingLine(workbench));
+	return end.kind === 'refused' ? EXIT.usage : EXIT.leftOpen;
+}
+
+function refuse(sentence: string, status: number): number {
+	process.stderr.write(`${printable(sentence)}\n`);
+	return status;
+}
+
+/** Standard input and output as lines; foreign text made safe on the way out. */
+function linesOfProcess(): Lines {
+	const reader = createInterface({input: process.stdin, terminal: false, crlfDelay: Number.POSITIVE_INFINITY});
+	const iterator = reader[Symbol.asyncIterator]();
+	return {
+		read: async () => {
+			const {value, done} = await iterator.next();
+			return done ? undefined : value;
+		},
+		say: (text) => {
+			process.stdout.write(`${printable(text)}\n`);
+		},
+		piped: process.stdin.isTTY !== true,
+	};
+}

@@ -1,0 +1,32 @@
+import {readNumber} from '../procedure/read-number.js';
+import {type SettingId, type Settings, settingItems, settingsFault} from '../procedure/settings.js';
+import {units} from '../units.js';
+import {plainNumber} from './wording.js';
+
+type SettingOption = {readonly id: SettingId | 'bell' | 'back'; readonly label: string};
+
+/** The settings as a list, each with its present value. */
+export const settingOptions = (settings: Settings): SettingOption[] => [
+	...settingItems.map(
+		({id, label, unit}): SettingOption => ({id, label: `${label} ${plainNumber(settings[id])} ${units[unit].label}`}),
+	),
+	{id: 'bell', label: `bell at the end of the countdown: ${settings.bell ? 'on' : 'off'}`},
+	{id: 'back', label: 'back'},
+];
+
+/** The settings with one number changed, or one sentence saying why not. */
+export function readSetting(
+	settings: Settings,
+	id: SettingId,
+	text: string,
+): {ok: true; settings: Settings} | {ok: false; sentence: string} {
+	const item = settingItems.find((one) => one.id === id);
+	if (!item) return {ok: false, sentence: 'There is no such setting.'};
+	const read = readNumber(text, units[item.unit].of, item.unit);
+	if (!read.ok) return {ok: false, sentence: read.sentence};
+	const [low, high] = item.between;
+	if (read.value < low || read.value > high) return {ok: false, sentence: `Type a number from ${low} to ${high}.`};
+	const next = {...settings, [id]: read.value};
+	const fault = settingsFault(next);
+	return fault === undefined ? {ok: true, settings: next} : {ok: false, sentence: fault};
+}

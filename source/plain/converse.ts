@@ -1,0 +1,91 @@
+import type {Dialogue} from '../check/dialogue.js';
+import {respond} from '../check/respond.js';
+import type {FinishedCheck} from '../findings/record.js';
+import type {Shown} from '../findings/shown-lines.js';
+import {type View, viewOf} from '../findings/view.js';
+import type {Workbench} from '../workbench.js';
+import {entryOf, promptLines} from './ask.js';
+
+/** Lines in, lines out. Undefined means that the input has ended. */
+export type Lines = {
+	readonly read: () => Promise<string | undefined>;
+	readonly say: (text: string) => void;
+	/** Answers come from a pipe or a file: the first refusal ends the run, lest later lines answer other questions. */
+	readonly piped: boolean;
+};
+
+export type PlainEnd =
+	| {readonly kind: 'finished'; readonly record: FinishedCheck}
+	| {readonly kind: 'left' | 'home' | 'input-ended'}
+	/** A piped answer was not taken; earlier ones are saved. */
+	| {readonly kind: 'refused'; readonly sentence: string};
+
+export const textOf = (shown: Shown): string => (shown.kind === 'line' ? shown.text : shown.caption);
+
+/** A whole check line by line. Each question has a number, so that a voice or a log can refer to it. */
+export async function converse(workbench: Workbench, start: Dialogue, lines: Lines): Promise<PlainEnd> {
+	let dialogue = start;
+	for (let number = 1; ; number++) {
+		const view = viewOf(dialogue);
+		sayQuestion(view, number, lines);
+		const text = await lines.read();
+		if (text === undefined) return {kind: 'input-ended'};
+		if (text.trim() === '/leave') return {kind: 'left'};
+		if (isWhy(text)) {
+			lines.say(`${view.why} The usual mistake: ${view.mistake}`);
+			continue;
+		}
+		const taken = await take(workbench, dialogue, view, text);
+		if (taken.kind === 'end') return taken.end;
+		if (taken.kind === 'next') {
+			dialogue = taken.dialogue;
+			continue;
+		}
+		if (lines.piped)
+			return {kind: 'refused', sentence: `Question ${number}, answer '${text.trim()}': ${taken.sentence}`};
+		lines.say(taken.sentence);
+	}
+}
+
+function sayQuestion(view: View, number: number, lines: Lines): void {
+	lines.say('');
+	lines.say(`Question ${number}. ${view.arm}, ${view.stage}, ${view.progress}. ${view.title}.`);
+	if (view.ask !== '') lines.say(view.ask);
+	for (const one of view.shown) lines.say(textOf(one));
+	for (const one of promptLines(view.prompt)) lines.say(one);
+	if (view.unit !== '') lines.say(`Unit if none is typed: ${view.unit}`);
+}
+
+const isWhy = (text: string): boolean => ['/why', '?'].includes(text.trim());
+
+type Taken =
+	| {readonly kind: 'next'; readonly dialogue: Dialogue}
+	| {readonly kind: 'end'; readonly end: PlainEnd}
+	| {readonly kind: 'refused'; readonly sentence: string};
+
+/** Takes one line as an answer or a command, and puts what changed on the disk. */
+async function take(workbench: Workbench, dialogue: Dialogue, {prompt}: View, text: string): Promise<Taken> {
+	const entry = commandOf(text) ?? entryOf(prompt, text);
+	if (typeof entry === 'string') return {kind: 'refused', sentence: entry};
+	const next = respond(dialogue, entry, workbench.now());
+	if (!next) return {kind: 'end', end: {kind: 'home'}};
+	if (next.refusal !== undefined) return {kind: 'refused', sentence: next.refusal};
+	if (next.check === dialogue.check) return {kind: 'next', dialogue: next};
+	const saved = await workbench.save(next);
+	if (!saved.ok) return {kind: 'refused', sentence: `NOT SAVED: ${saved.sentence} Give the answer again.`};
+	if (saved.finished) return {kind: 'end', end: {kind: 'finished', record: saved.finished}};
+	return {kind: 'next', dialogue: {...next, profiles: workbench.profiles()}};
+}
+
+function commandOf(text: string) {
+	switch (text.trim()) {
+		case '/back':
+			return {kind: 'back'} as const;
+		case '/steps':
+			return {kind: 'steps'} as const;
+		case '/stop':
+			return {kind: 'stop'} as const;
+		default:
+			return;
+	}
+}

@@ -1,0 +1,143 @@
+import {homeLines, homeOptions} from '../findings/home.js';
+import {pastLabel} from '../findings/past.js';
+import {profileLines} from '../findings/profile-lines.js';
+import {recordLines} from '../findings/record-lines.js';
+import {readSetting, settingOptions} from '../findings/settings-menu.js';
+import {line, type Shown} from '../findings/shown-lines.js';
+import type {Option} from '../procedure/step.js';
+import type {Opened, Workbench} from '../workbench.js';
+import {entryOf, promptLines} from './ask.js';
+import {type Lines, textOf} from './converse.js';
+
+export type HomeEnd =
+	| {readonly kind: 'opened'; readonly opened: Opened}
+	| {readonly kind: 'left' | 'input-ended'}
+	| {readonly kind: 'refused'; readonly sentence: string};
+
+/** The first questions of the plain face, until a check is opened or the program left. */
+export async function home(workbench: Workbench, lines: Lines): Promise<HomeEnd> {
+	for (;;) {
+		const unfinished = workbench.unfinished();
+		const notices = workbench.notices().map((text) => line(text));
+		const chosen = await choose('What next?', [...homeLines(unfinished), ...notices], homeOptions(unfinished), lines);
+		if (chosen.kind !== 'chosen') return chosen;
+		switch (chosen.id) {
+			case 'resume':
+				return {kind: 'opened', opened: await workbench.resume()};
+			case 'start':
+				return {kind: 'opened', opened: await workbench.start()};
+			case 'past': {
+				const end = await past(workbench, lines);
+				if (end) return end;
+				break;
+			}
+			case 'profiles':
+				for (const profile of workbench.profiles())
+					for (const one of [line(profile.name), ...profileLines(profile)]) lines.say(textOf(one));
+				break;
+			case 'settings': {
+				const end = await settings(workbench, lines);
+				if (end) return end;
+				break;
+			}
+			default:
+				return {kind: 'left'};
+		}
+	}
+}
+
+type Chosen =
+	| {readonly kind: 'chosen'; readonly id: string}
+	| {readonly kind: 'left' | 'input-ended'}
+	| {readonly kind: 'refused'; readonly sentence: string};
+
+async function choose(
+	title: string,
+	shown: readonly Shown[],
+	options: readonly Option[],
+	lines: Lines,
+): Promise<Chosen> {
+	const prompt = {key: title, kind: 'choice', options} as const;
+	lines.say('');
+	for (const text of [title, ...shown.map(textOf), ...promptLines(prompt)]) lines.say(text);
+	for (;;) {
+		const text = await lines.read();
+		if (text === undefined) return {kind: 'input-ended'};
+		if (text.trim() === '/leave') return {kind: 'left'};
+		const entry = entryOf(prompt, text);
+		if (typeof entry !== 'string' && entry.kind === 'choose') return {kind: 'chosen', id: entry.id};
+		const sentence = typeof entry === 'string' ? entry : 'Answer with a number.';
+		if (lines.piped) return {kind: 'refused', sentence: `${title} '${text.trim()}': ${sentence}`};
+		lines.say(sentence);
+	}
+}
+
+/** Past checks a page at a time; undefined goes back to the first question. */
+async function past(workbench: Workbench, lines: Lines): Promise<HomeEnd | undefined> {
+	const size = 20;
+	for (let offset = 0; ; ) {
+		const {total, rows, notices} = workbench.past({offset, limit: size});
+		const options = [
+			...rows.map((row) => ({id: row.id, label: pastLabel(row, 100)})),
+			...(offset + size < total ? [{id: 'older', label: 'older'}] : []),
+			{id: 'back', label: 'back'},
+		];
+		const chosen = await choose(
+			`Past checks, ${total} in all`,
+			notices.map((text) => line(text)),
+			options,
+			lines,
+		);
+		if (chosen.kind !== 'chosen') return chosen;
+		if (chosen.id === 'back') return;
+		if (chosen.id === 'older') offset += size;
+		else {
+			const end = await one(workbench, chosen.id, lines);
+			if (end) return end;
+		}
+	}
+}
+
+async function one(workbench: Workbench, id: string, lines: Lines): Promise<HomeEnd | undefined> {
+	const found = workbench.record(id);
+	if (!found.ok) {
+		lines.say(found.sentence);
+		return;
+	}
+	for (const shown of recordLines(found.record, found.putBackAt)) lines.say(textOf(shown));
+	if (found.record.outcome !== 'interrupted' || found.putBackAt !== undefined) return;
+	const chosen = await choose(
+		'Its deck was never put back.',
+		[],
+		[
+			{id: 'put-back', label: 'do its put-back list now'},
+			{id: 'back', label: 'back'},
+		],
+		lines,
+	);
+	if (chosen.kind !== 'chosen') return chosen;
+	return chosen.id === 'put-back' ? {kind: 'opened', opened: await workbench.reopen(id)} : undefined;
+}
+
+async function settings(workbench: Workbench, lines: Lines): Promise<HomeEnd | undefined> {
+	for (;;) {
+		const now = workbench.settings();
+		const chosen = await choose('Settings', [], settingOptions(now), lines);
+		if (chosen.kind !== 'chosen') return chosen;
+		const {id} = chosen;
+		if (id === 'back') return;
+		if (id === 'bell') {
+			await workbench.saveSettings({...now, bell: !now.bell});
+			continue;
+		}
+		const option = settingOptions(now).find((item) => item.id === id);
+		if (!option || option.id === 'bell' || option.id === 'back') continue;
+		lines.say(option.label);
+		const text = await lines.read();
+		if (text === undefined) return {kind: 'input-ended'};
+		const read = readSetting(now, option.id, text);
+		if (read.ok) await workbench.saveSettings(read.settings);
+		else if (lines.piped) return {kind: 'refused', sentence: read.sentence};
+		else lines.say(read.sentence);
+	}
+}

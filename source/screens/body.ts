@@ -1,0 +1,44 @@
+import wrapAnsi from 'wrap-ansi';
+import type {Shown, Tone} from '../findings/shown-lines.js';
+import {printable} from '../terminal/printable.js';
+import {type Look, markOf} from './look.js';
+import {bandsPicture, planPicture, windowPicture} from './pictures.js';
+
+/** One line of the screen, no wider than it. */
+export type Row = {readonly text: string; readonly tone: Tone};
+
+/** Text broken to the width; foreign characters made safe first. */
+export const wrapped = (text: string, width: number): string[] =>
+	text === '' ? [] : wrapAnsi(printable(text), width, {hard: true, trim: true}).split('\n');
+
+/** All that is shown beside the question, as lines of the screen. */
+export const rowsOf = (shown: readonly Shown[], width: number, look: Look): Row[] =>
+	shown.flatMap((one) => rowsOfOne(one, width, look));
+
+function rowsOfOne(one: Shown, width: number, look: Look): Row[] {
+	if (one.kind === 'line') {
+		const mark = markOf(one.tone, look);
+		return wrapped(`${mark}${one.text}`, width).map((text) => ({text, tone: one.tone}));
+	}
+	if (look.screenReader) return wrapped(one.caption, width).map((text) => ({text, tone: 'plain'}));
+	switch (one.kind) {
+		case 'bands':
+			return bandsPicture(one, width, look.unicode).map((text) => ({text, tone: 'plain'}));
+		case 'window':
+			return [{text: windowPicture(one, width, look.unicode), tone: 'plain'}];
+		case 'plan':
+			return planPicture(look.unicode).map((text) => ({text, tone: 'plain'}));
+	}
+}
+
+/** The lines of one page, and how many pages there are. A body that fits has one. */
+export function pageOf(
+	rows: readonly Row[],
+	page: number,
+	height: number,
+): {rows: readonly Row[]; page: number; pages: number} {
+	const room = Math.max(1, height);
+	const pages = Math.max(1, Math.ceil(rows.length / room));
+	const shown = Math.min(Math.max(0, page), pages - 1);
+	return {rows: rows.slice(shown * room, (shown + 1) * room), page: shown, pages};
+}

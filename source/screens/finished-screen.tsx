@@ -1,0 +1,21 @@
+import type {ReactNode} from 'react';
+import type {FinishedCheck} from '../findings/record.js';
+import {recordLines} from '../findings/record-lines.js';
+import {MenuScreen} from './menu-screen.js';
+
+type FinishedScreenProps = {readonly record: FinishedCheck; readonly onHome: () => void; readonly onLeave: () => void};
+
+/** The check is filed: its result once more, whole. */
+export const FinishedScreen = ({record, onHome, onLeave}: FinishedScreenProps): ReactNode => (
+	<MenuScreen
+		title="Filed. The deck is ready to play; volume down for the first record."
+		shown={recordLines(record)}
+		options={[
+			{id: 'leave', label: 'leave'},
+			{id: 'home', label: 'back to the first screen'},
+		]}
+		onChoose={(id) => (id === 'home' ? onHome() : onLeave())}
+		onBack={onHome}
+		backHint="Esc first screen"
+	/>
+);

@@ -1,0 +1,40 @@
+import {Box, Text} from 'ink';
+import type {ReactNode} from 'react';
+import type {Row} from './body.js';
+import {styleOf, useLook} from './look.js';
+
+/** Lines of text in one piece: Ink pays for every component of every frame. */
+export const Rows = ({rows}: {readonly rows: readonly Row[]}): ReactNode => {
+	const look = useLook();
+	if (rows.length === 0) return null;
+	return (
+		<Text wrap="truncate">
+			{rows.map(({text, tone}, index) => (
+				// Lines have no identity beyond their place.
+				// biome-ignore lint/suspicious/noArrayIndexKey: see above
+				<Text key={index} {...styleOf(tone, look)}>
+					{index > 0 ? '\n' : ''}
+					{text}
+				</Text>
+			))}
+		</Text>
+	);
+};
+
+type FrameProps = {
+	readonly head: readonly Row[];
+	readonly body: readonly Row[];
+	readonly foot: readonly Row[];
+	/** The control that takes the entry. */
+	readonly children?: ReactNode;
+};
+
+/** Every screen: head line, body, the control, and the keys that work now. */
+export const Frame = ({head, body, foot, children}: FrameProps): ReactNode => (
+	<Box flexDirection="column">
+		<Rows rows={head} />
+		<Rows rows={body} />
+		{children}
+		<Rows rows={foot} />
+	</Box>
+);

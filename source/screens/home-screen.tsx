@@ -1,0 +1,37 @@
+import {type ReactNode, useState} from 'react';
+import {homeLines, homeOptions} from '../findings/home.js';
+import {line} from '../findings/shown-lines.js';
+import type {Workbench} from '../workbench.js';
+import {MenuScreen} from './menu-screen.js';
+
+export type HomeChoice = 'resume' | 'start' | 'profiles' | 'past' | 'settings' | 'leave';
+
+type HomeScreenProps = {
+	readonly workbench: Workbench;
+	readonly notice: string;
+	readonly onChoose: (choice: HomeChoice) => void;
+};
+
+const choices: readonly HomeChoice[] = ['resume', 'start', 'profiles', 'past', 'settings', 'leave'];
+
+/** The first screen: an unfinished check before anything else. */
+export const HomeScreen = ({workbench, notice, onChoose}: HomeScreenProps): ReactNode => {
+	const [unfinished] = useState(() => workbench.unfinished());
+	const [notices] = useState(() => workbench.notices());
+	return (
+		<MenuScreen
+			title={`armdrift ${workbench.version}: does the arm swing freely?`}
+			shown={[
+				...homeLines(unfinished),
+				...[...notices, ...(notice === '' ? [] : [notice])].map((text) => line(text, 'warn')),
+			]}
+			options={homeOptions(unfinished)}
+			onChoose={(id) => {
+				const choice = choices.find((one) => one === id);
+				if (choice) onChoose(choice);
+			}}
+			onBack={() => onChoose('leave')}
+			backHint="Esc leave"
+		/>
+	);
+};

@@ -1,0 +1,28 @@
+import {createContext, useContext, useLayoutEffect} from 'react';
+
+/** The part of the key feed that screens use. */
+export type KeyControl = {
+	gate: ((key: string) => string | readonly string[] | null) | null;
+	onClear: (() => void) | null;
+	onPasteCut: (() => void) | null;
+	hold(): void;
+	release(): void;
+};
+
+const KeysContext = createContext<KeyControl | undefined>(undefined);
+export const KeysProvider = KeysContext.Provider;
+
+/** Keys of the program: handled before any control sees them. A handler says true when it took the key. */
+export function useCommands(handle: (key: string) => boolean, onClear?: () => void): KeyControl | undefined {
+	const keys = useContext(KeysContext);
+	useLayoutEffect(() => {
+		if (!keys) return;
+		keys.gate = (key) => (handle(key) ? null : key);
+		keys.onClear = onClear ?? null;
+		return () => {
+			keys.gate = null;
+			keys.onClear = null;
+		};
+	});
+	return keys;
+}

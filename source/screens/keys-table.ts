@@ -1,0 +1,23 @@
+/** Every key of the check, in one table: the foot lines are printed from it. */
+export const hints = {
+	accept: 'Enter accept',
+	choose: 'number or Enter choose',
+	yesNo: 'y yes · n not yet',
+	still: 'y all so · number of what is not',
+	settle: 'Space counts 5 s',
+	side: 'one key answers',
+	close: 'any key closes',
+	pages: '← → pages',
+	back: 'Esc back',
+	why: '? why',
+	steps: 'Tab steps, stop',
+	leave: 'Ctrl+C leave',
+} as const;
+
+export type HintId = keyof typeof hints;
+
+/** The foot line, in ASCII where the terminal has no more. */
+export const footText = (ids: readonly HintId[], unicode: boolean): string => {
+	const text = ids.map((id) => hints[id]).join(' · ');
+	return unicode ? text : text.replaceAll(' · ', ' | ').replaceAll('← →', 'Left/Right');
+};

@@ -1,0 +1,132 @@
+import stringWidth from 'string-width';
+import type {View} from '../findings/view.js';
+import {printable} from '../terminal/printable.js';
+import {pageOf, type Row, rowsOf, wrapped} from './body.js';
+import {footText, type HintId} from './keys-table.js';
+import type {Look} from './look.js';
+
+export type LayoutInput = {
+	readonly view: View;
+	readonly width: number;
+	/** Lines that the frame may have. */
+	readonly height: number;
+	readonly page: number;
+	/** Why and the usual mistake are shown instead of the question. */
+	readonly isWhy: boolean;
+	/** The countdown, or nothing. */
+	readonly notice: string;
+	readonly look: Look;
+};
+
+export type Layout = {
+	readonly head: readonly Row[];
+	readonly body: readonly Row[];
+	readonly foot: readonly Row[];
+	/** Lines left for the control. */
+	readonly controlRows: number;
+	readonly pages: number;
+};
+
+const blank: Row = {text: '', tone: 'plain'};
+const rows = (text: string, width: number, tone: Row['tone']): Row[] =>
+	wrapped(text, width).map((one) => ({text: one, tone}));
+
+/** Puts a view into a frame of a given size. What does not fit is turned page by page; nothing is ever taller than the frame. */
+export function layoutOf({view, width, height, page, isWhy, notice, look}: LayoutInput): Layout {
+	const head = headRows(view, width);
+	const foot = rows(footText(hintsFor(view, isWhy), look.unicode), width, 'dim');
+	const top = [...rows(view.title, width, 'strong'), ...(isWhy ? [] : rows(view.ask, width, 'plain'))];
+	const notes = isWhy ? [] : [...rows(notice, width, 'strong'), ...rows(view.refusal ?? '', width, 'warn')];
+	const shown = isWhy ? whyRows(view, width) : rowsOf(view.shown, width, look);
+	const free = height - head.length - top.length - notes.length - foot.length;
+	const controlRows = isWhy ? 0 : rowsOfControl(view, width, free, shown.length);
+	const body = fitBody(shown, free - controlRows, page, view, look);
+	const spare = free - controlRows - body.rows.length;
+	return {
+		head: spare > 1 ? [...head, blank] : head,
+		body: [
+			...top,
+			...(spare > 2 && body.rows.length > 0 ? [blank] : []),
+			...body.rows,
+			...(spare > 3 && controlRows > 0 ? [blank] : []),
+			...notes,
+		],
+		foot: spare > 0 ? [blank, ...foot] : foot,
+		controlRows,
+		pages: body.pages,
+	};
+}
+
+/** Arm and stage to the left, the state of the deck to the right; one under the other where it is narrow. */
+function headRows({arm, stage, progress}: View, width: number): Row[] {
+	const left = printable(`${arm} · ${stage}`, width);
+	const gap = width - stringWidth(left) - progress.length;
+	if (gap >= 2) return [{text: `${left}${' '.repeat(gap)}${progress}`, tone: 'dim'}];
+	return [
+		{text: left, tone: 'dim'},
+		{text: progress, tone: 'dim'},
+	];
+}
+
+function whyRows({why, mistake}: View, width: number): Row[] {
+	return [...rows(why, width, 'plain'), blank, ...rows(`The usual mistake: ${mistake}`, width, 'plain')];
+}
+
+/** Lines that the control wants, and at least gets: a list keeps three, so that it can be scrolled. */
+function rowsOfControl({prompt}: View, width: number, free: number, bodyRows: number): number {
+	switch (prompt.kind) {
+		case 'none':
+			return 0;
+		case 'field':
+			return 1;
+		case 'yes-no':
+			return Math.max(1, wrapped(prompt.question ?? '', width - 8).length);
+		case 'side':
+			return prompt.options.length;
+		case 'still':
+			return prompt.items.length + 1;
+		case 'choice': {
+			const kept = Math.min(bodyRows, 6);
+			return Math.min(prompt.options.length, Math.max(3, free - kept));
+		}
+	}
+}
+
+function fitBody(
+	shown: readonly Row[],
+	room: number,
+	page: number,
+	{prompt}: View,
+	look: Look,
+): {rows: readonly Row[]; pages: number} {
+	if (shown.length <= room) return {rows: shown, pages: 1};
+	const essential = shown.filter(({tone}) => tone !== 'dim');
+	if (essential.length <= room) return {rows: essential, pages: 1};
+	const turned = pageOf(shown, page, room - 1);
+	const keys = prompt.kind === 'field' ? 'PgDn, PgUp' : look.unicode ? '← →' : 'Left, Right';
+	return {
+		rows: [...turned.rows, {text: `page ${turned.page + 1} of ${turned.pages}: ${keys}`, tone: 'dim'}],
+		pages: turned.pages,
+	};
+}
+
+function hintsFor({prompt, unit, long}: View, isWhy: boolean): readonly HintId[] {
+	if (isWhy) return ['close', 'leave'];
+	const common = ['back', 'why', 'steps', 'leave'] as const;
+	switch (prompt.kind) {
+		case 'field':
+			return unit === ''
+				? ['accept', ...common]
+				: ['accept', ...(prompt.settle ? (['settle'] as const) : []), ...common];
+		case 'yes-no':
+			return ['yesNo', ...common];
+		case 'still':
+			return ['still', ...common];
+		case 'side':
+			return ['side', ...common];
+		case 'choice':
+			return long ? ['choose', 'pages', ...common] : ['choose', ...common];
+		case 'none':
+			return ['leave'];
+	}
+}

@@ -1,0 +1,41 @@
+import {createContext, useContext} from 'react';
+import type {Tone} from '../findings/shown-lines.js';
+
+/** How things are drawn here: what the terminal can show and what the user asked for. */
+export type Look = {
+	readonly color: boolean;
+	/** Box characters and marks beyond ASCII. */
+	readonly unicode: boolean;
+	/** Sentences instead of drawings. */
+	readonly screenReader: boolean;
+};
+
+const LookContext = createContext<Look>({color: false, unicode: true, screenReader: false});
+export const LookProvider = LookContext.Provider;
+export const useLook = (): Look => useContext(LookContext);
+
+type Style = {readonly color?: string; readonly bold?: boolean; readonly dimColor?: boolean};
+
+// The sixteen colours that users can remap; never red against green, and never colour alone: a mark stands before the words.
+const styles: Readonly<Record<Tone, Style>> = {
+	plain: {},
+	strong: {bold: true},
+	good: {color: 'cyan'},
+	warn: {color: 'yellow'},
+	bad: {color: 'magenta', bold: true},
+	dim: {dimColor: true},
+};
+
+export function styleOf(tone: Tone, {color}: Look): Style {
+	const {color: hue, ...rest} = styles[tone];
+	return color && hue ? {...rest, color: hue} : rest;
+}
+
+const marks: Readonly<Partial<Record<Tone, readonly [unicode: string, ascii: string]>>> = {
+	good: ['✓ ', '+ '],
+	warn: ['▲ ', '! '],
+	bad: ['✗ ', 'x '],
+};
+
+/** The mark that tells a tone without colour. */
+export const markOf = (tone: Tone, {unicode}: Look): string => marks[tone]?.[unicode ? 0 : 1] ?? '';

@@ -1,0 +1,66 @@
+import type {ReactNode} from 'react';
+import {useRef, useState} from 'react';
+import type {Shown} from '../findings/shown-lines.js';
+import type {Option} from '../procedure/step.js';
+import {KEYS} from '../terminal/keys.js';
+import {useTerminalSize} from '../terminal/use-terminal-size.js';
+import {pageOf, type Row, rowsOf, wrapped} from './body.js';
+import {Frame} from './frame.js';
+import {Choice} from './inputs/choice.js';
+import {useCommands} from './keys-context.js';
+import {useLook} from './look.js';
+
+type MenuScreenProps = {
+	readonly title: string;
+	readonly shown: readonly Shown[];
+	readonly options: readonly Option[];
+	readonly onChoose: (id: string) => void;
+	readonly onBack: () => void;
+	/** Left and right, where the list itself has pages. */
+	readonly onPage?: (by: number) => void;
+	readonly backHint: string;
+};
+
+/** A list to choose from, with what is to be said above it. Too much text is turned page by page. */
+export const MenuScreen = ({title, shown, options, onChoose, onBack, onPage, backHint}: MenuScreenProps): ReactNode => {
+	const look = useLook();
+	const {columns, frameRows} = useTerminalSize();
+	const width = Math.min(columns, 100);
+	const [page, setPage] = useState(0);
+	const pages = useRef(1);
+	useCommands((key) => {
+		if (key === KEYS.escape) {
+			onBack();
+			return true;
+		}
+		const by = key === KEYS.right || key === KEYS.pageDown ? 1 : key === KEYS.left || key === KEYS.pageUp ? -1 : 0;
+		if (by === 0) return false;
+		if (onPage) onPage(by);
+		else setPage((now) => Math.min(pages.current - 1, Math.max(0, now + by)));
+		return true;
+	});
+	const body = rowsOf(shown, width, look);
+	const foot: Row[] = wrapped(`number or Enter choose · ${backHint} · Ctrl+C leave`, width).map((text) => ({
+		text,
+		tone: 'dim',
+	}));
+	const free = frameRows - 2 - foot.length;
+	const list = Math.max(1, Math.min(options.length, free - Math.min(body.length, Math.max(6, free - options.length))));
+	const room = free - list - (body.length > 0 ? 1 : 0);
+	const turned = body.length <= room ? {rows: body, page: 0, pages: 1} : pageOf(body, page, room - 1);
+	pages.current = turned.pages;
+	const note: Row[] =
+		turned.pages > 1
+			? [{text: `page ${turned.page + 1} of ${turned.pages}: ${look.unicode ? '← →' : 'Left, Right'}`, tone: 'dim'}]
+			: [];
+	const gap: Row[] = body.length > 0 ? [{text: '', tone: 'plain'}] : [];
+	return (
+		<Frame
+			head={[{text: title, tone: 'strong'}]}
+			body={[...turned.rows, ...note, ...gap]}
+			foot={[{text: '', tone: 'plain'}, ...foot]}
+		>
+			{options.length > 0 ? <Choice options={options} rows={list} width={width} onChoose={onChoose} /> : null}
+		</Frame>
+	);
+};

@@ -1,0 +1,64 @@
+import {type ReactNode, useState} from 'react';
+import {pastLabel} from '../findings/past.js';
+import {recordLines} from '../findings/record-lines.js';
+import {line} from '../findings/shown-lines.js';
+import {useTerminalSize} from '../terminal/use-terminal-size.js';
+import type {Workbench} from '../workbench.js';
+import {MenuScreen} from './menu-screen.js';
+
+type PastScreenProps = {
+	readonly workbench: Workbench;
+	readonly onBack: () => void;
+	readonly onReopen: (id: string) => void;
+};
+
+/** Past checks, newest first, a page at a time; one of them opened whole. */
+export const PastScreen = ({workbench, onBack, onReopen}: PastScreenProps): ReactNode => {
+	const {frameRows, columns} = useTerminalSize();
+	const [offset, setOffset] = useState(0);
+	const [open, setOpen] = useState<string>();
+	const size = Math.max(1, Math.min(9, frameRows - 8));
+	if (open !== undefined)
+		return (
+			<OneCheck key={open} workbench={workbench} id={open} onBack={() => setOpen(undefined)} onReopen={onReopen} />
+		);
+	const {total, rows, notices} = workbench.past({offset, limit: size});
+	const shownTo = Math.min(total, offset + size);
+	return (
+		<MenuScreen
+			key={offset}
+			title="Past checks"
+			shown={[
+				line(
+					total === 0
+						? 'No check is on file yet.'
+						: `${offset + 1} to ${shownTo} of ${total}; left and right for newer and older`,
+				),
+				...notices.map((text) => line(text, 'warn')),
+			]}
+			options={rows.map((row) => ({id: row.id, label: pastLabel(row, columns)}))}
+			onChoose={setOpen}
+			onPage={(by) => setOffset((now) => (now + by * size >= 0 && now + by * size < total ? now + by * size : now))}
+			onBack={onBack}
+			backHint="Esc back"
+		/>
+	);
+};
+
+const OneCheck = ({workbench, id, onBack, onReopen}: PastScreenProps & {readonly id: string}): ReactNode => {
+	const [found] = useState(() => workbench.record(id));
+	const canPutBack = found.ok && found.record.outcome === 'interrupted' && found.putBackAt === undefined;
+	return (
+		<MenuScreen
+			title="Past check"
+			shown={found.ok ? recordLines(found.record, found.putBackAt) : [line(found.sentence, 'bad')]}
+			options={[
+				...(canPutBack ? [{id: 'put-back', label: 'do its put-back list now'}] : []),
+				{id: 'back', label: 'back to the list'},
+			]}
+			onChoose={(choice) => (choice === 'put-back' ? onReopen(id) : onBack())}
+			onBack={onBack}
+			backHint="Esc back"
+		/>
+	);
+};

@@ -1,0 +1,115 @@
+import type {BandRow, Shown} from '../findings/shown-lines.js';
+
+type Bands = Extract<Shown, {kind: 'bands'}>;
+type Window = Extract<Shown, {kind: 'window'}>;
+
+const glyphs = {
+	unicode: {
+		left: '├',
+		right: '┤',
+		span: '─',
+		pull: '●',
+		zero: '│',
+		good: '┊',
+		usable: '┆',
+		value: '●',
+		rim: '►',
+		spindle: '◄',
+	},
+	ascii: {
+		left: '[',
+		right: ']',
+		span: '-',
+		pull: 'o',
+		zero: '|',
+		good: ':',
+		usable: ';',
+		value: 'o',
+		rim: '>',
+		spindle: '<',
+	},
+} as const;
+
+/** Hold bands to scale: one row a radius, zero in the middle, the limits of the pull as dotted lines. */
+export function bandsPicture({rows, goodPct, usablePct}: Bands, width: number, unicode: boolean): string[] {
+	const glyph = glyphs[unicode ? 'unicode' : 'ascii'];
+	const labelWidth = Math.max(...rows.map(({label}) => label.length)) + 1;
+	const columns = Math.max(15, Math.min(61, width - labelWidth));
+	const reach = niceReach(
+		Math.max(usablePct * 1.2, ...rows.flatMap(({lowPct, highPct}) => [Math.abs(lowPct), Math.abs(highPct)])),
+	);
+	const at = (pct: number) => Math.round(((pct + reach) / (2 * reach)) * (columns - 1));
+	const base = Array.from({length: columns}, () => ' ');
+	for (const sign of [-1, 1]) {
+		base[at(sign * usablePct)] = glyph.usable;
+		base[at(sign * goodPct)] = glyph.good;
+	}
+	base[at(0)] = glyph.zero;
+	return [
+		`${' '.repeat(labelWidth)}${direction(columns, at(0), glyph)}`,
+		...rows.map((row) => `${row.label.padEnd(labelWidth)}${bandLine(row, base, at, glyph).join('')}`),
+		`${' '.repeat(labelWidth)}${axis(columns, at, [-reach, -goodPct, 0, goodPct, reach])}`,
+	];
+}
+
+type Glyphs = (typeof glyphs)['unicode' | 'ascii'];
+
+function bandLine(row: BandRow, base: readonly string[], at: (pct: number) => number, glyph: Glyphs): string[] {
+	const cells = [...base];
+	const [low, high] = [at(row.lowPct), at(row.highPct)];
+	for (let index = low; index <= high; index++) cells[index] = row.earlier ? '.' : glyph.span;
+	cells[low] = glyph.left;
+	cells[high] = glyph.right;
+	cells[at(row.pullPct)] = glyph.pull;
+	return cells;
+}
+
+function direction(columns: number, zero: number, glyph: Glyphs): string {
+	const left = `${glyph.spindle} in, spindle`;
+	const right = `out, rim ${glyph.rim}`;
+	if (zero < left.length + 1) return '';
+	return `${left.padEnd(columns - right.length)}${right}`;
+}
+
+/** Numbers under the axis; one that would touch its neighbour is left out. */
+function axis(columns: number, at: (pct: number) => number, ticks: readonly number[]): string {
+	let line = '';
+	for (const tick of ticks) {
+		const text = tick > 0 ? `+${tick}` : String(tick);
+		const start = Math.min(columns - text.length, Math.max(0, at(tick) - Math.floor(text.length / 2)));
+		if (start <= line.length && line !== '') continue;
+		line = line.padEnd(start) + text;
+	}
+	return `${line} %`;
+}
+
+const niceReach = (least: number): number =>
+	[5, 10, 15, 20, 30, 50, 100].find((reach) => reach >= least) ?? Math.ceil(least / 100) * 100;
+
+/** A value against its window: `stylus  2 ├───●────┤ 3 mm`. */
+export function windowPicture({label, low, high, value}: Window, width: number, unicode: boolean): string {
+	const glyph = glyphs[unicode ? 'unicode' : 'ascii'];
+	const columns = Math.max(9, Math.min(25, width - 26));
+	const margin = 3;
+	const cells = [
+		...' '.repeat(margin),
+		glyph.left,
+		...glyph.span.repeat(columns - 2),
+		glyph.right,
+		...' '.repeat(margin),
+	];
+	if (value !== undefined) {
+		const place = high === low ? 0 : Math.round(((value - low) / (high - low)) * (columns - 1));
+		cells[Math.min(cells.length - 1, Math.max(0, place + margin))] = glyph.value;
+	}
+	const tail = value === undefined ? '' : ` : ${short(value)}`;
+	return `${label.padEnd(7)}${short(low).padStart(4)}${cells.join('')}${short(high)} mm${tail}`;
+}
+
+const short = (value: number): string => String(Number(value.toFixed(2)));
+
+/** The deck from above with the numbers of the choices where the pivot may stand. */
+export function planPicture(unicode: boolean): string[] {
+	const spindle = unicode ? '◉' : '(o)';
+	return ['   4     3     1   back', `   5    ${spindle.padEnd(3)}    2`, '   6     7     8   front: you stand here'];
+}

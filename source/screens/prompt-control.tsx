@@ -1,0 +1,80 @@
+import type {ReactNode} from 'react';
+import type {Entry} from '../check/respond.js';
+import type {View} from '../findings/view.js';
+import {Choice} from './inputs/choice.js';
+import {Field} from './inputs/field.js';
+import {Keyed} from './inputs/keyed.js';
+
+type PromptControlProps = {
+	readonly view: View;
+	readonly typed: string;
+	readonly rows: number;
+	readonly width: number;
+	readonly onType: (text: string) => void;
+	readonly onEntry: (entry: Entry) => void;
+};
+
+/** The control for what is wanted now: one component for each kind of entry. */
+export const PromptControl = ({
+	view: {prompt, unit},
+	typed,
+	rows,
+	width,
+	onType,
+	onEntry,
+}: PromptControlProps): ReactNode => {
+	switch (prompt.kind) {
+		case 'field':
+			return (
+				<Field
+					value={typed}
+					unit={unit}
+					offer={prompt.initial}
+					onChange={onType}
+					onSubmit={(text) => onEntry({kind: 'text', text})}
+				/>
+			);
+		case 'choice':
+			return (
+				<Choice
+					options={prompt.options}
+					initial={prompt.initial}
+					rows={rows}
+					width={width}
+					onChoose={(id) => onEntry({kind: 'choose', id})}
+				/>
+			);
+		case 'yes-no':
+			return (
+				<Keyed
+					label={`${prompt.question ?? ''} y / n`.trim()}
+					keys={{y: () => onEntry({kind: 'yes'}), n: () => onEntry({kind: 'no'})}}
+				/>
+			);
+		case 'side':
+			return (
+				<Keyed
+					label={prompt.options.map(({label, keys}) => `${keys.join(' or ')}  ${label}`).join('\n')}
+					keys={Object.fromEntries(
+						prompt.options.flatMap(({id, keys}) => keys.map((key) => [key, () => onEntry({kind: 'choose', id})])),
+					)}
+				/>
+			);
+		case 'still':
+			return (
+				<Keyed
+					label={['y  all still so', ...prompt.items.map((item, index) => `${index + 1}  no longer so: ${item}`)].join(
+						'\n',
+					)}
+					keys={{
+						y: () => onEntry({kind: 'yes'}),
+						...Object.fromEntries(
+							prompt.items.map((_, index) => [String(index + 1), () => onEntry({kind: 'number', number: index + 1})]),
+						),
+					}}
+				/>
+			);
+		case 'none':
+			return null;
+	}
+};

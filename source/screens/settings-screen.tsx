@@ -1,0 +1,98 @@
+import {type ReactNode, useState} from 'react';
+import {readSetting, settingOptions} from '../findings/settings-menu.js';
+import {line} from '../findings/shown-lines.js';
+import type {SettingId, Settings} from '../procedure/settings.js';
+import {KEYS} from '../terminal/keys.js';
+import {useTerminalSize} from '../terminal/use-terminal-size.js';
+import type {Workbench} from '../workbench.js';
+import {rowsOf} from './body.js';
+import {Frame} from './frame.js';
+import {Field} from './inputs/field.js';
+import {useCommands} from './keys-context.js';
+import {useLook} from './look.js';
+import {MenuScreen} from './menu-screen.js';
+
+type SettingsScreenProps = {readonly workbench: Workbench; readonly onBack: () => void};
+
+/** Limits of the verdict, settle countdown and bell. They hold for checks that start afterwards. */
+export const SettingsScreen = ({workbench, onBack}: SettingsScreenProps): ReactNode => {
+	const [settings, setSettings] = useState(() => workbench.settings());
+	const [open, setOpen] = useState<SettingId>();
+	const [fault, setFault] = useState('');
+	const keep = async (next: Settings): Promise<void> => {
+		const saved = await workbench.saveSettings(next);
+		setFault(saved.ok ? '' : saved.sentence);
+		if (!saved.ok) return;
+		setSettings(next);
+		setOpen(undefined);
+	};
+	if (open !== undefined)
+		return (
+			<OneSetting
+				id={open}
+				settings={settings}
+				fault={fault}
+				onBack={() => setOpen(undefined)}
+				onKeep={(next) => void keep(next)}
+				onFault={setFault}
+			/>
+		);
+	return (
+		<MenuScreen
+			title="Settings"
+			shown={[
+				line(
+					'Limits are defaults of this program from trade practice; no published limits exist. They hold for checks that start from now on.',
+				),
+				...(fault === '' ? [] : [line(fault, 'warn')]),
+			]}
+			options={settingOptions(settings)}
+			onChoose={(id) => {
+				if (id === 'bell') void keep({...settings, bell: !settings.bell});
+				else if (id === 'back') onBack();
+				else {
+					const found = settingOptions(settings).find((one) => one.id === id);
+					if (found && found.id !== 'bell' && found.id !== 'back') setOpen(found.id);
+				}
+			}}
+			onBack={onBack}
+			backHint="Esc back"
+		/>
+	);
+};
+
+type OneSettingProps = {
+	readonly id: SettingId;
+	readonly settings: Settings;
+	readonly fault: string;
+	readonly onBack: () => void;
+	readonly onKeep: (settings: Settings) => void;
+	readonly onFault: (fault: string) => void;
+};
+
+const OneSetting = ({id, settings, fault, onBack, onKeep, onFault}: OneSettingProps): ReactNode => {
+	const look = useLook();
+	const {columns} = useTerminalSize();
+	const [typed, setTyped] = useState('');
+	useCommands((key) => {
+		if (key !== KEYS.escape) return false;
+		onFault('');
+		onBack();
+		return true;
+	});
+	const label = settingOptions(settings).find((one) => one.id === id)?.label ?? '';
+	const submit = (text: string): void => {
+		const read = readSetting(settings, id, text);
+		if (read.ok) onKeep(read.settings);
+		else onFault(read.sentence);
+	};
+	return (
+		<Frame
+			head={[{text: 'Settings', tone: 'strong'}]}
+			body={rowsOf([line(label), ...(fault === '' ? [] : [line(fault, 'warn')])], columns, look)}
+			foot={[{text: 'Enter accept · Esc back', tone: 'dim'}]}
+		>
+			<Field value={typed} unit="" offer={String(settings[id])} onChange={setTyped} onSubmit={submit} />
+		</Frame>
+	);
+};

@@ -1,0 +1,24 @@
+import type {Dialogue} from '../check/dialogue.js';
+import type {Environment} from '../terminal/environment.js';
+import type {FullScreen} from '../terminal/full-screen.js';
+import type {KeyFeed} from '../terminal/key-feed.js';
+import {type Repaints, renderApp} from '../terminal/render.js';
+import type {Workbench} from '../workbench.js';
+import {App} from './app.js';
+
+type ShowApp = {
+	readonly workbench: Workbench;
+	readonly dialogue: Dialogue | undefined;
+	readonly environment: Environment;
+	readonly feed: KeyFeed;
+	readonly screen: FullScreen | undefined;
+	readonly repaints: Repaints;
+};
+
+/** Shows the program until it is left. */
+export const showApp = ({workbench, dialogue, environment, feed, screen, repaints}: ShowApp): Promise<unknown> =>
+	renderApp(<App workbench={workbench} dialogue={dialogue} keys={feed} look={environment} />, {
+		feed,
+		...(screen ? {screen, repaints} : {}),
+		screenReader: environment.screenReader,
+	});
