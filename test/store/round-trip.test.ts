@@ -2,9 +2,7 @@ import fs from 'node:fs';
 import path from 'node:path';
 import fc from 'fast-check';
 import {describe, expect, it, vi} from 'vitest';
-import {isCheckId, monthOf, newCheckId} from '../../source/store/check-id.js';
-import {StoreError} from '../../source/store/store-error.js';
-import {check, ID, newFolder, openTestStore, removeFoldersAfterwards, summaryOf} from './support.js';
+import {check, ID, newFolder, openTestStore, removeFoldersAfterwards} from './support.js';
 
 removeFoldersAfterwards();
 
@@ -118,94 +116,6 @@ describe('the check in progress', () => {
 		}
 		expect(fs.lstatSync(folder).mode & 0o777).toBe(0o700);
 		expect(new Set(modes(folder))).toEqual(new Set(['folder 700', 'file 600']));
-	});
-});
-
-describe('a finished check', () => {
-	it('is kept under its id, listed, and takes the place of the check in progress', async () => {
-		const store = openTestStore(newFolder());
-		await store.saveDraft(check(3));
-		await store.finish(ID, check(3));
-		expect(store.draft()).toEqual({notices: []});
-		expect(store.record(ID)).toEqual(check(3));
-		expect(store.list({offset: 0, limit: 10})).toEqual({total: 1, rows: [summaryOf(check(3))], notices: []});
-	});
-
-	it('never changes when it is finished a second time', async () => {
-		const folder = newFolder();
-		const store = openTestStore(folder);
-		await store.finish(ID, check(3));
-		const file = path.join(folder, 'checks', `${ID}.json`);
-		const bytes = fs.readFileSync(file);
-		await store.finish(ID, check(4));
-		expect(fs.readFileSync(file).equals(bytes)).toBe(true);
-		expect(store.list({offset: 0, limit: 10}).total).toBe(1);
-	});
-
-	it('leaves another check in progress alone', async () => {
-		const store = openTestStore(newFolder());
-		const other = '20261126-090000-another';
-		await store.saveDraft(check(1, other));
-		await store.finish(ID, check(3));
-		expect(store.draft().check?.id).toBe(other);
-	});
-
-	it('hides a check in progress of the same id, as after a crash between the two steps of finishing', async () => {
-		const folder = newFolder();
-		const store = openTestStore(folder);
-		await store.saveDraft(check(3));
-		const left = ['draft-a.json', 'draft.count'].map(
-			(name) => [name, fs.readFileSync(path.join(folder, name))] as const,
-		);
-		await store.finish(ID, check(3));
-		fs.rmSync(path.join(folder, 'draft-b.json'));
-		for (const [name, bytes] of left) fs.writeFileSync(path.join(folder, name), bytes);
-		const again = openTestStore(folder);
-		expect(again.draft()).toEqual({notices: []});
-		await again.tidy();
-		expect(openTestStore(folder).draft()).toEqual({notices: []});
-		expect(again.list({offset: 0, limit: 10}).total).toBe(1);
-	});
-
-	it('takes remarks beside it without being touched, and its remarks can be replaced', async () => {
-		const folder = newFolder();
-		const store = openTestStore(folder);
-		await store.finish(ID, check(3));
-		const bytes = fs.readFileSync(path.join(folder, 'checks', `${ID}.json`));
-		expect(store.remark(ID)).toBeUndefined();
-		await store.saveRemark(ID, {void: true});
-		await store.saveRemark(ID, {void: false, later: 'put back'});
-		expect(openTestStore(folder).remark(ID)).toEqual({void: false, later: 'put back'});
-		expect(fs.readFileSync(path.join(folder, 'checks', `${ID}.json`)).equals(bytes)).toBe(true);
-	});
-
-	it.each(['../../etc/passwd', '/tmp/x', 'CON', '', '.', `${ID}\0`, '__proto__', `${ID}/x`, ID.toUpperCase()])(
-		'is never looked for, nor written, under the name %j',
-		async (id) => {
-			const folder = newFolder();
-			const store = openTestStore(folder);
-			expect(store.record(id)).toBeInstanceOf(StoreError);
-			expect(store.remark(id)).toBeInstanceOf(StoreError);
-			await expect(store.finish(id, check(1, id))).rejects.toBeInstanceOf(StoreError);
-			await expect(store.saveDraft(check(1, id))).rejects.toBeInstanceOf(StoreError);
-			await expect(store.saveRemark(id, {void: true})).rejects.toBeInstanceOf(StoreError);
-			expect(fs.readdirSync(folder)).toEqual([]);
-		},
-	);
-});
-
-describe('ids', () => {
-	it('sort by start and have the form of a file name', () => {
-		const early = newCheckId(new Date('2026-11-25T09:51:16.999Z'), () => 0.9999);
-		const late = newCheckId(new Date('2026-11-25T09:51:17.000Z'), () => 0);
-		expect(early < late).toBe(true);
-		expect([early, late].every(isCheckId)).toBe(true);
-		expect(monthOf(early)).toBe('2026-11');
-	});
-
-	it('differ where two checks start in the same second', () => {
-		const start = new Date();
-		expect(new Set(Array.from({length: 500}, () => newCheckId(start))).size).toBe(500);
 	});
 });
 
