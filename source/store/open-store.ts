@@ -22,6 +22,11 @@ export type StoreOptions<C, R, M, P, S> = {
 	readonly settings: Codec<S>;
 	/** The id of a check in progress, made by `newCheckId` at its start. */
 	readonly idOf: (check: C) => string;
+	/**
+	 * Whether a check in progress goes on after it was finished (put-back made good later). Any other one whose record is on
+	 * file was left behind by a crash in the middle of finishing, and is over.
+	 */
+	readonly isReopened?: (check: C) => boolean;
 	readonly summaryOf: (record: R) => Summary;
 	readonly now: () => Date;
 	/** Takes sentences that come up in the middle of a save (a damaged file was set aside). */
@@ -92,7 +97,8 @@ export const openStore = <C, R, M, P, S>(options: StoreOptions<C, R, M, P, S>): 
 		const fault = idFault(id, dataDir);
 		return fault === undefined ? saving(work) : Promise.reject(fault);
 	};
-	const isFinished = (check: C): boolean => records.find(options.idOf(check)).state === 'sound';
+	const isFinished = (check: C): boolean =>
+		options.isReopened?.(check) !== true && records.find(options.idOf(check)).state === 'sound';
 	const isLeftOpen = (): boolean => {
 		const {value} = drafts.load();
 		return value !== undefined && isFinished(value);

@@ -52,6 +52,20 @@ describe('a finished check', () => {
 		expect(again.list({offset: 0, limit: 10}).total).toBe(1);
 	});
 
+	it('can be opened again for what is left to do, and that survives a restart', async () => {
+		const folder = newFolder();
+		const store = openTestStore(folder);
+		await store.saveDraft(check(3));
+		await store.finish(ID, check(3));
+		await store.saveDraft({...check(3), reopened: true});
+		const again = openTestStore(folder);
+		await again.tidy();
+		expect(openTestStore(folder).draft().check).toEqual({...check(3), reopened: true});
+		expect(again.record(ID)).toEqual(check(3));
+		await again.clearDraft();
+		expect(openTestStore(folder).draft()).toEqual({notices: []});
+	});
+
 	it('takes remarks beside it without being touched, and its remarks can be replaced', async () => {
 		const folder = newFolder();
 		const store = openTestStore(folder);

@@ -65,6 +65,7 @@ export const openTestStore = (dataDir: string, versions?: Versions) => {
 		profiles: codec(listSchema),
 		settings: codec(z.looseObject({bell: z.boolean()})),
 		idOf: ({id}) => id,
+		isReopened: ({reopened}) => reopened === true,
 		summaryOf,
 		now: () => new Date(),
 		onNotice: (sentence) => notices.push(sentence),
