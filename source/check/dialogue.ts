@@ -35,6 +35,8 @@ export type Dialogue = {
 	readonly visiting?: {readonly step: string; readonly slot?: Slot};
 	/** Why the last entry was not taken. */
 	readonly refusal?: string;
+	/** A reading put together from what was typed and the side that was chosen: shown with its consequence, then accepted. */
+	readonly draft?: string;
 };
 
 export const startDialogue = (check: Check, profiles: readonly Profile[]): Dialogue => ({
@@ -76,6 +78,7 @@ function slotAt(check: Check, facts: Facts, step: Step | undefined, chosen: Slot
 /** What stood in a field before: the earlier answer, or what the step suggests. */
 export function earlierText(dialogue: Dialogue, {step, slot, progress}: Position): string {
 	if (!step) return '';
+	if (dialogue.draft !== undefined) return dialogue.draft;
 	if (slot) return readingAt(openSeries(dialogue.check), slot)?.typed ?? '';
 	return dialogue.check.answers[step.id]?.typed ?? step.suggest?.(progress.facts) ?? '';
 }

@@ -12,7 +12,7 @@ export const stepsInDoubt = (check: Check, doubt: Doubt): string[] =>
  * verdict was taken, or the check stopped, no condition matters any more.
  */
 export function doubtsAfter(check: Check, at: string): string[] {
-	if (check.stopped || check.answers['verdict']) return [];
+	if (check.stopped || check.answers.verdict) return [];
 	return doubts
 		.filter((doubt) => stepsInDoubt(check, doubt).some((id) => isStale(check.answers[id], id, at)))
 		.map(({id}) => id);

@@ -81,6 +81,14 @@ export function stageCount(progress: Progress, step: Step): {number: number; of:
 	return {number: Math.max(1, due.indexOf(step.stage) + 1), of: due.length, title: stages[step.stage]};
 }
 
-/** Whether the deck is fit to play: everything of the put-back list is done. */
+/**
+ * Whether the deck is fit to play: everything of the put-back list is done. A force that someone wants otherwise is a
+ * decision; a line that was left to somebody else is not done.
+ */
 export const isReadyToPlay = (progress: Progress): boolean =>
-	progress.visible.filter(({stage}) => stage === 'back').every((step) => progress.stateOf(step) === 'done');
+	progress.visible
+		.filter(({stage}) => stage === 'back')
+		.every((step) => {
+			const state = progress.stateOf(step);
+			return state === 'done' || (state === 'overridden' && step.input.kind === 'number');
+		});

@@ -52,7 +52,7 @@ export function respond(dialogue: Dialogue, entry: Entry, at: string): Dialogue 
 }
 
 /** Without refusal and detours: the question itself, wherever it stands now. */
-const calm = ({refusal: _refusal, ...rest}: Dialogue): Dialogue => rest;
+const calm = ({refusal: _refusal, draft: _draft, ...rest}: Dialogue): Dialogue => rest;
 const ask = (dialogue: Dialogue): Dialogue => ({...calm(dialogue), mode: {kind: 'ask'}});
 const refuse = (dialogue: Dialogue, refusal: string): Dialogue => ({...dialogue, refusal});
 
@@ -205,7 +205,7 @@ function chooseSide(dialogue: Dialogue, position: Position, entry: Entry, at: st
 	const typed = `${mode.typed} ${side.word}`;
 	const asked: Dialogue = ask(dialogue);
 	if (slot) return setLimit(asked, slot, value, typed, at);
-	return act(asked, {type: 'answer', step: step.id, value, typed, at});
+	return {...asked, draft: typed};
 }
 
 function chooseRounds(dialogue: Dialogue, step: Step, entry: Entry, at: string): Dialogue {

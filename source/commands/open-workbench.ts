@@ -73,6 +73,7 @@ export function openWorkbench({dataDir, version, clock = () => new Date()}: Opti
 		profiles: codec(profilesFile),
 		settings: codec(settingsSchema),
 		idOf: (check) => check.id,
+		isReopened: (check) => check.reopened === true,
 		summaryOf,
 		now: clock,
 		onNotice: (sentence) => notices.push(sentence),
@@ -130,7 +131,7 @@ export function openWorkbench({dataDir, version, clock = () => new Date()}: Opti
 	const fileFinished = async (check: Check): Promise<FinishedCheck> => {
 		const record = finishedCheck(check, now());
 		if (check.reopened) {
-			await store.saveRemark(check.id, {putBackAt: now()});
+			if (record.outcome !== 'interrupted') await store.saveRemark(check.id, {putBackAt: now()});
 			await store.clearDraft();
 		} else await store.finish(check.id, record);
 		open = undefined;
@@ -186,7 +187,11 @@ export function openWorkbench({dataDir, version, clock = () => new Date()}: Opti
 				const record = store.record(id);
 				if (record instanceof StoreError) throw record;
 				await fileOpenOne();
-				const check: Check = {...record.check, reopened: true, stopped: {at: now()}, doubts: []};
+				const left = Object.entries(record.check.answers).flatMap(([id, answer]) =>
+					id.startsWith('back-') && answer.override ? [id] : [],
+				);
+				const open: Check = {...record.check, reopened: true, stopped: {at: now()}, doubts: []};
+				const check = reduce(open, {type: 'ask-again', steps: left, at: now()});
 				await store.saveDraft(check);
 				return startDialogue(check, profilesNow());
 			}),
@@ -233,9 +238,13 @@ export function openWorkbench({dataDir, version, clock = () => new Date()}: Opti
 			const found = store.record(id);
 			return found instanceof StoreError ? {ok: false, sentence: found.sentence} : {ok: true, check: found.check};
 		},
-		farewell: () =>
-			filed
-				? `Filed: ${filed.check.id}, ${summaryOf(filed).verdict ?? 'not measured'}. Deck ready to play; volume down for the first record.`
-				: 'Left; nothing is open.',
+		farewell: () => {
+			if (!filed) return 'Left; nothing is open.';
+			const deck =
+				filed.outcome === 'interrupted'
+					? 'Deck NOT ready to play: see its put-back list under past checks.'
+					: 'Deck ready to play; volume down for the first record.';
+			return `Filed as ${filed.check.id}: ${summaryOf(filed).verdict ?? 'no verdict'}. ${deck}`;
+		},
 	};
 }

@@ -27,7 +27,7 @@ export function probeSoFar(check: Check, facts: Facts, place: Place, slot: Slot 
 	const last = rounds.filter(isComplete).slice(-3).map(describeRound(rounds));
 	const head = [
 		line(
-			`${slot ? `Round ${slot.index + 1}${place === 'closing' ? '' : ` of ${Math.max(usualRounds, slot.index + 1)}`}` : `${rounds.filter(counts).length} rounds count`}${last.length > 0 ? ` · so far ${last.join(' · ')}` : ''}`,
+			`${slot ? `Round ${slot.index + 1}${place === 'closing' ? '' : ` of ${Math.max(usualRounds, slot.index + 1)}`}` : describeCount(rounds.filter(counts).length)}${last.length > 0 ? ` · so far ${last.join(' · ')}` : ''}`,
 			'dim',
 		),
 	];
@@ -109,3 +109,5 @@ function oneMore(document: Document, here: MeasuredRadius): Shown[] {
 		),
 	];
 }
+
+const describeCount = (count: number): string => (count === 1 ? '1 round counts' : `${count} rounds count`);

@@ -37,7 +37,8 @@ export function issuedOf(check: Check): Issued | null {
 /** The record of a check that ends now; pure, the time comes in. */
 export function finishedCheck(check: Check, finishedAt: string): FinishedCheck {
 	const progress = progressOf(check);
-	const outcome: Outcome = progress.current ? 'interrupted' : check.stopped ? 'stopped' : 'complete';
+	const isWhole = !progress.current && isReadyToPlay(progress);
+	const outcome: Outcome = isWhole ? (check.stopped ? 'stopped' : 'complete') : 'interrupted';
 	const issued = issuedOf(check);
 	const wantsDate = progress.facts.yes('next-check');
 	return {
@@ -59,7 +60,7 @@ export function summaryOf({check, outcome, finishedAt}: FinishedCheck) {
 		startedAt: check.startedAt,
 		finishedAt,
 		arm: facts.text('arm-name') ?? 'unnamed arm',
-		outcome: isReadyToPlay(progressOf(check)) ? outcome : 'interrupted',
+		outcome,
 		verdict: issued?.figures.verdict ?? null,
 		atWorst: issued?.figures.atWorst ?? null,
 		probe: (issued?.figures.probe ?? []).map(

@@ -31,6 +31,13 @@ export type Shown =
 			readonly value: number | undefined;
 			readonly caption: string;
 	  }
+	/** Cells under headings; one under the other where there is no room. */
+	| {
+			readonly kind: 'table';
+			readonly head: readonly string[];
+			readonly rows: readonly (readonly string[])[];
+			readonly caption: string;
+	  }
 	/** The deck from above, with the places where a pivot may stand. */
 	| {readonly kind: 'plan'; readonly caption: string};
 

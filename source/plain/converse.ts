@@ -26,7 +26,7 @@ export const textOf = (shown: Shown): string => (shown.kind === 'line' ? shown.t
 export async function converse(workbench: Workbench, start: Dialogue, lines: Lines): Promise<PlainEnd> {
 	let dialogue = start;
 	for (let number = 1; ; number++) {
-		const view = viewOf(dialogue);
+		const view = viewOf(dialogue, dialogue.draft);
 		sayQuestion(view, number, lines);
 		const text = await lines.read();
 		if (text === undefined) return {kind: 'input-ended'};

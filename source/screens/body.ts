@@ -1,3 +1,4 @@
+import stringWidth from 'string-width';
 import wrapAnsi from 'wrap-ansi';
 import type {Shown, Tone} from '../findings/shown-lines.js';
 import {printable} from '../terminal/printable.js';
@@ -26,6 +27,8 @@ function rowsOfOne(one: Shown, width: number, look: Look): Row[] {
 			return bandsPicture(one, width, look.unicode).map((text) => ({text, tone: 'plain'}));
 		case 'window':
 			return [{text: windowPicture(one, width, look.unicode), tone: 'plain'}];
+		case 'table':
+			return tableRows(one.head, one.rows, width);
 		case 'plan':
 			return planPicture(look.unicode).map((text) => ({text, tone: 'plain'}));
 	}
@@ -41,4 +44,24 @@ export function pageOf(
 	const pages = Math.max(1, Math.ceil(rows.length / room));
 	const shown = Math.min(Math.max(0, page), pages - 1);
 	return {rows: rows.slice(shown * room, (shown + 1) * room), page: shown, pages};
+}
+
+/** A table in columns; where it is too wide, each cell on a line of its own under the name of its row. */
+function tableRows(head: readonly string[], rows: readonly (readonly string[])[], width: number): Row[] {
+	const widths = head.map((_, column) => Math.max(...[head, ...rows].map((row) => stringWidth(row[column] ?? ''))));
+	const whole = widths.reduce((sum, one) => sum + one + 2, -2);
+	if (whole <= width) {
+		const laid = (row: readonly string[]) =>
+			row
+				.map((cell, column) => cell + ' '.repeat((widths[column] ?? 0) - stringWidth(cell)))
+				.join('  ')
+				.trimEnd();
+		return [{text: laid(head), tone: 'plain'}, ...rows.map((row): Row => ({text: laid(row), tone: 'plain'}))];
+	}
+	return rows.flatMap(([name = '', ...cells]) => [
+		{text: name, tone: 'strong'} as const,
+		...cells.flatMap((cell, column) =>
+			wrapped(`${head[column + 1] ?? ''}: ${cell}`, width).map((text) => ({text, tone: 'plain'}) as const),
+		),
+	]);
 }

@@ -43,7 +43,7 @@ export const CheckScreen = ({workbench, initial, onHome, onFinished}: CheckScree
 
 	const show = useCallback((next: Dialogue) => {
 		setDialogue(next);
-		setTyped('');
+		setTyped(next.draft ?? '');
 		setPage(0);
 		setIsWhy(false);
 		setUnsaved(undefined);

@@ -8,7 +8,11 @@ type FinishedScreenProps = {readonly record: FinishedCheck; readonly onHome: () 
 /** The check is filed: its result once more, whole. */
 export const FinishedScreen = ({record, onHome, onLeave}: FinishedScreenProps): ReactNode => (
 	<MenuScreen
-		title="Filed. The deck is ready to play; volume down for the first record."
+		title={
+			record.outcome === 'interrupted'
+				? 'Filed. The deck is NOT ready to play: its put-back list waits under past checks.'
+				: 'Filed. The deck is ready to play; volume down for the first record.'
+		}
 		shown={recordLines(record)}
 		options={[
 			{id: 'leave', label: 'leave'},

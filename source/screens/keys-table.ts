@@ -1,7 +1,7 @@
 /** Every key of the check, in one table: the foot lines are printed from it. */
 export const hints = {
 	accept: 'Enter accept',
-	choose: 'number or Enter choose',
+	choose: 'digit or Enter',
 	yesNo: 'y yes · n not yet',
 	still: 'y all so · number of what is not',
 	settle: 'Space counts 5 s',

@@ -40,7 +40,7 @@ export const MenuScreen = ({title, shown, options, onChoose, onBack, onPage, bac
 		return true;
 	});
 	const body = rowsOf(shown, width, look);
-	const foot: Row[] = wrapped(`number or Enter choose · ${backHint} · Ctrl+C leave`, width).map((text) => ({
+	const foot: Row[] = wrapped(`digit or Enter · ${backHint} · Ctrl+C leave`, width).map((text) => ({
 		text,
 		tone: 'dim',
 	}));

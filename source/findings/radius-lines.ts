@@ -1,0 +1,66 @@
+import type {Limits} from '../procedure/facts.js';
+import {type Figures, isMeasured, type MeasuredRadius, type RadiusFigures} from './figures.js';
+import {line, type Shown} from './shown-lines.js';
+import {placeLabel, plainNumber, sideForce, span} from './wording.js';
+
+/** A verdict on one figure in a word or two, what is sure first. */
+const judged = (verdict: MeasuredRadius['pullVerdict'], atWorst: MeasuredRadius['pullAtWorst']): string =>
+	verdict === 'undecided' ? `${atWorst} at worst` : verdict;
+
+const nameOf = ({place, radiusMm}: RadiusFigures): string => `${placeLabel(place)} ${plainNumber(radiusMm)} mm`;
+
+/** Pull and hold band at each radius with their uncertainty, their limits and the verdict on each. */
+export function radiusTable(probe: readonly RadiusFigures[], limits: Limits): Shown {
+	const rows = probe.map((one) =>
+		isMeasured(one)
+			? [
+					nameOf(one),
+					`${sideForce(one.pullPct, one.pullUncertaintyPct)}: ${judged(one.pullVerdict, one.pullAtWorst)}`,
+					`${span(one.bandPct, one.bandUncertaintyPct)}: ${judged(one.bandVerdict, one.bandAtWorst)}`,
+				]
+			: [nameOf(one), 'off scale', 'off scale'],
+	);
+	const allowed = [
+		'limits',
+		`good to ${plainNumber(limits.pullGoodPct)}, usable to ${plainNumber(limits.pullUsablePct)} %`,
+		`good to ${plainNumber(limits.bandGoodPct)}, usable to ${plainNumber(limits.bandUsablePct)} %`,
+	];
+	return {
+		kind: 'table',
+		head: ['', 'side pull', 'hold band'],
+		rows: [...rows, allowed],
+		caption: [...rows, allowed].map(([name, pull, band]) => `${name}: side pull ${pull}; hold band ${band}.`).join(' '),
+	};
+}
+
+/** What a maker or a curious owner wants beside the verdict. */
+export function detailLines({betweenRadii, probe}: Figures): Shown[] {
+	return [...probe.filter(isMeasured).flatMap(detailsOf), ...(betweenRadii ? [line(between(betweenRadii))] : [])];
+}
+
+function detailsOf(one: MeasuredRadius): Shown[] {
+	const {inner, outer} = one.wallShare;
+	const tilt =
+		one.tiltSharePct === null
+			? ''
+			: `; tilt's share of the pull ${sideForce(one.tiltSharePct, one.tiltShareUncertaintyPct ?? 0)}`;
+	const lean = one.lean
+		? `; stylus leans ${one.lean.micrometres.toFixed(1)} µm${one.lean.degrees === null ? '' : ` (${one.lean.degrees.toFixed(2)}°)`}`
+		: '';
+	return [
+		line(
+			`${nameOf(one)}: breakaway ±${one.breakawayPct.toFixed(1)} %, torque ${one.torqueMicroNm.toFixed(0)} µN·m${tilt}; load on inner and outer groove wall ${(100 * inner).toFixed(1)} and ${(100 * outer).toFixed(1)} %${lean}.`,
+			'dim',
+		),
+	];
+}
+
+function between({
+	en,
+	differs,
+	torqueSlopeMicroNmPerDeg,
+	neutralRadiusMm,
+}: NonNullable<Figures['betweenRadii']>): string {
+	const neutral = neutralRadiusMm === null ? '' : `; neutral at ${neutralRadiusMm.toFixed(0)} mm`;
+	return `Between the radii: ${differs ? 'the pulls differ' : 'no difference shown'} (E_n ${en.toFixed(2)}); the torque changes by ${torqueSlopeMicroNmPerDeg.toFixed(2)} µN·m per degree of swing${neutral}.`;
+}
