@@ -11,6 +11,8 @@ export const PROGRAM = fileURLToPath(new URL('../../dist/armdrift.cjs', import.m
 const LIMIT_MS = 30_000;
 vi.setConfig({testTimeout: 4 * LIMIT_MS, hookTimeout: 2 * LIMIT_MS});
 
+const [FRAME_START, FRAME_END] = ['\u001B[?2026h', '\u001B[?2026l'];
+
 export interface ProgramOptions {
 	readonly args?: readonly string[];
 	readonly cols?: number;
@@ -49,7 +51,9 @@ export class RunningProgram {
 		this.#pty = spawn(file, [...fixed, ...args], {name, cols, rows, env: variables, cwd: this.dataDir});
 		this.#pty.onData((data) => {
 			this.#raw += data;
-			this.#terminal.write(data, () => this.#notify());
+			// Half a frame is no state of the screen: the program marks where a frame begins and ends.
+			const isWhole = this.#raw.lastIndexOf(FRAME_START) <= this.#raw.lastIndexOf(FRAME_END);
+			this.#terminal.write(data, () => isWhole && this.#notify());
 		});
 		this.exited = new Promise((resolve) => {
 			this.#pty.onExit(({exitCode, signal = 0}) => {
@@ -113,7 +117,10 @@ export class RunningProgram {
 		return this.lines().findLastIndex((line) => line !== '') + 1;
 	}
 
-	/** Waits until the screen shows a text, or until a condition on the screen holds. */
+	/**
+	 * Waits until the screen shows a text, or until a condition on the screen holds, and returns that screen; a later
+	 * look may find the next one.
+	 */
 	waitFor(wanted: string | RegExp | ((screen: string) => boolean), limitMs = LIMIT_MS): Promise<string> {
 		const holds = (screen: string): boolean => {
 			if (typeof wanted === 'string') return screen.includes(wanted);
@@ -170,7 +177,7 @@ export class RunningProgram {
 		if ('destroy' in this.#pty && typeof this.#pty.destroy === 'function') this.#pty.destroy();
 	}
 
-	/** Ends it if it still runs; for clean-up after a test. */
+	/** Ends it if it still runs. */
 	async stop(): Promise<void> {
 		this.kill('SIGKILL');
 		await this.exited;
