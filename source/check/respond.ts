@@ -5,6 +5,7 @@ import {gaugeUnitOf, pushSides, showsHandForce} from '../procedure/readings.js';
 import {remedies} from '../procedure/remedies.js';
 import {type AnswerValue, type StageId, type Step, stages} from '../procedure/step.js';
 import {describeTicks, nextLine, tickStates} from '../procedure/ticks.js';
+import {withUnit} from '../procedure/typed-text.js';
 import type {Action, LimitName} from './actions.js';
 import {type Dialogue, type Excused, type Position, positionOf} from './dialogue.js';
 import {otherReason, stillItems} from './prompt.js';
@@ -191,7 +192,7 @@ function setLimit(dialogue: Dialogue, slot: Slot, value: number, typed: string, 
 			`The outer limit cannot lie inward of the inner one (${other?.typed ?? ''}): ${hint}. Type it again, or go back (Esc) to the other limit.`,
 		);
 	}
-	return act(dialogue, {type: 'limit', ...slot, value, typed, at});
+	return act(dialogue, {type: 'limit', ...slot, value, typed: withUnit(typed, gaugeUnitOf(facts), true), at});
 }
 
 function chooseSide(dialogue: Dialogue, position: Position, entry: Entry, at: string): Dialogue {

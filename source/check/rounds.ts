@@ -45,10 +45,24 @@ export function setLimit(check: Check, {place, index, which, value, typed, at}: 
 	return askVerdictAgain(withOpenSeries(check, {...series, [place]: rounds, withdrawn}));
 }
 
+/** The place of the latest reading; the later place of the procedure where two came in the same second. */
+const lastTakenAt = (series: Series): Place | undefined =>
+	(['inner', 'outer', 'extra', 'closing'] as const)
+		.filter((place) => series[place].length > 0)
+		.reduce<Place | undefined>(
+			(latest, place) => (latest && takenAt(series, latest) > takenAt(series, place) ? latest : place),
+			undefined,
+		);
+
+const takenAt = (series: Series, place: Place): number => {
+	const round = series[place].at(-1);
+	return Date.parse(round?.outerLimit?.at ?? round?.innerLimit.at ?? '');
+};
+
 /** Takes the latest reading of the open series back; it stays in the record as withdrawn. */
 export function takeBack(check: Check): Check {
 	const series = openSeries(check);
-	const place = (['closing', 'extra', 'outer', 'inner'] as const).find((one) => series[one].length > 0);
+	const place = lastTakenAt(series);
 	const last = place && series[place].at(-1);
 	if (!place || !last) return check;
 	const {outerLimit, ...rest} = last;

@@ -27,6 +27,7 @@ export async function runCheck(flags: CheckFlags): Promise<number> {
 	try {
 		const dataDir = dataDirectory({flag: flags.data, env: process.env});
 		const workbench = openWorkbench({dataDir, version: flags.version});
+		workbench.look();
 		if (environment.face === 'plain') {
 			const {runPlain} = await import('./plain-face.js');
 			return await runPlain({workbench, arm: flags.arm});

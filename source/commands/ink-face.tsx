@@ -1,10 +1,10 @@
-import type {Dialogue} from '../check/dialogue.js';
 import type {Environment} from '../terminal/environment.js';
 import {prepareForInk} from '../terminal/environment.js';
 import {EXIT, ExitPaths} from '../terminal/exit-paths.js';
 import {FullScreen} from '../terminal/full-screen.js';
 import {KeyFeed} from '../terminal/key-feed.js';
 import {printable} from '../terminal/printable.js';
+import {openArm} from './open-arm.js';
 import type {OpenWorkbench} from './open-workbench.js';
 import {partingLine} from './parting-line.js';
 
@@ -12,10 +12,10 @@ type InkFace = {readonly workbench: OpenWorkbench; readonly environment: Environ
 
 /** The check on full screens. */
 export async function runInk({workbench, environment, arm}: InkFace): Promise<number> {
-	const started = await startedWith(workbench, arm);
-	if (typeof started === 'object' && 'refusal' in started) {
-		process.stderr.write(`${printable(started.refusal)}\n`);
-		return started.status;
+	const {opened, notice} = await openArm(workbench, arm);
+	if (opened && !opened.ok) {
+		process.stderr.write(`${printable(opened.sentence)}\n`);
+		return opened.locked ? EXIT.locked : EXIT.cannotReadOrWrite;
 	}
 	prepareForInk(process.env, process.argv);
 	const feed = new KeyFeed(process.stdin);
@@ -29,19 +29,10 @@ export async function runInk({workbench, environment, arm}: InkFace): Promise<nu
 	feed.start();
 	screen?.enter();
 	const {showApp} = await import('../screens/show-app.js');
-	const shown = showApp({workbench, dialogue: started?.dialogue, environment, feed, screen, repaints});
+	const shown = showApp({workbench, dialogue: opened?.dialogue, notice, environment, feed, screen, repaints});
 	setTimeout(() => void workbench.settleIn(), 300).unref();
 	await shown;
 	const status = workbench.isOpen() ? EXIT.leftOpen : EXIT.done;
 	paths.leave(status, partingText());
 	return status;
-}
-
-type Started = {readonly dialogue: Dialogue} | {readonly refusal: string; readonly status: number} | undefined;
-
-async function startedWith(workbench: OpenWorkbench, arm: string | undefined): Promise<Started> {
-	if (arm === undefined) return;
-	const opened = await workbench.start(arm);
-	if (opened.ok) return {dialogue: opened.dialogue};
-	return {refusal: opened.sentence, status: opened.locked ? EXIT.locked : EXIT.cannotReadOrWrite};
 }

@@ -43,13 +43,14 @@ const profilesFile = z.looseObject({profiles: profilesSchema});
 const remarkSchema = z.looseObject({putBackAt: z.optional(z.string())});
 
 export type OpenWorkbench = Workbench & {
+	/** Reads what the first screen needs. @throws StoreError for a data folder that must be left alone */
+	readonly look: () => void;
 	/** Gives the lock back; for every way out. */
 	readonly release: () => void;
 	/** Loads what the first save needs and puts left-overs away, while nobody waits. */
 	readonly settleIn: () => Promise<void>;
 	/** A check is open that this copy has worked on. */
 	readonly isOpen: () => boolean;
-	readonly lockSentence: () => string | undefined;
 	/** The latest state of the check that this copy works on. */
 	readonly openCheck: () => Check | undefined;
 	/** A filed check, or the one in progress, by its id. */
@@ -221,6 +222,11 @@ export function openWorkbench({dataDir, version, clock = () => new Date()}: Opti
 			settings = next;
 			return {ok: true};
 		},
+		look: () => {
+			profilesNow();
+			settingsNow();
+			noted(store.draft());
+		},
 		release: () => {
 			if (lock?.held) lock.release();
 			lock = undefined;
@@ -230,7 +236,6 @@ export function openWorkbench({dataDir, version, clock = () => new Date()}: Opti
 			await attempt(() => store.tidy());
 		},
 		isOpen: () => open !== undefined,
-		lockSentence: takeLock,
 		openCheck: () => open,
 		checkNamed: (id) => {
 			const draft = store.draft().check;

@@ -4,6 +4,7 @@ import {converse, type Lines, type PlainEnd, textOf} from '../plain/converse.js'
 import {home} from '../plain/home.js';
 import {EXIT, ExitPaths} from '../terminal/exit-paths.js';
 import {printable} from '../terminal/printable.js';
+import {openArm} from './open-arm.js';
 import type {OpenWorkbench} from './open-workbench.js';
 import {partingLine} from './parting-line.js';
 
@@ -23,7 +24,9 @@ export async function runPlain({workbench, arm}: PlainFace): Promise<number> {
 }
 
 async function run(workbench: OpenWorkbench, arm: string | undefined, lines: Lines): Promise<number> {
-	let opening = arm === undefined ? undefined : await workbench.start(arm);
+	const {opened, notice} = await openArm(workbench, arm);
+	if (notice !== undefined) lines.say(notice);
+	let opening = opened;
 	for (;;) {
 		if (!opening) {
 			const end = await home(workbench, lines);

@@ -1,13 +1,16 @@
 import limits from '../../shared/limits.json' with {type: 'json'};
 import type {Dialogue, Position} from '../check/dialogue.js';
+import {stillItems} from '../check/prompt.js';
 import {nullRadiiMm, overhangMm, reachMm} from '../measures/geometry.js';
 import {mnPerGram} from '../measures/tracking-force.js';
 import {clearanceOf} from '../procedure/clearance.js';
 import type {Facts} from '../procedure/facts.js';
 import {armOf} from '../procedure/geometry.js';
 import {zeroOf} from '../procedure/hold-limits.js';
+import {stepById} from '../procedure/index.js';
 import {levelOf} from '../procedure/level.js';
 import {gaugeUnitOf} from '../procedure/readings.js';
+import type {Step} from '../procedure/step.js';
 import {tickStates} from '../procedure/ticks.js';
 import {carriedMn, guardHandling} from '../procedure/weighing.js';
 import {formatIn, units} from '../units.js';
@@ -178,9 +181,21 @@ export function consequencesOf(dialogue: Dialogue, {step, slot, progress}: Posit
 		);
 	if (step.input.kind === 'rounds') return probeSoFar(dialogue.check, facts, step.input.place, slot);
 	if (step.input.kind === 'verdict') return verdictLines(dialogue.check);
+	if (step.input.kind === 'still') return earlierAnswers(dialogue, step);
 	if (step.id === 'next-check') {
 		const {date, because} = nextCheckOf(dialogue.check);
 		return [line(`Next check: ${date}`, 'strong'), line(because)];
 	}
 	return consequences[step.id]?.(facts) ?? [];
+}
+
+/** What was answered before the check was left, beside the question whether it is still so. */
+function earlierAnswers(dialogue: Dialogue, step: Step): Shown[] {
+	return stillItems(dialogue, step).flatMap(({steps}) =>
+		steps.flatMap((id) => {
+			const answer = dialogue.check.answers[id];
+			const asked = stepById(id);
+			return answer && asked && answer.typed !== '' ? [line(`${asked.title}: ${answer.typed}`)] : [];
+		}),
+	);
 }

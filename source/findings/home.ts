@@ -19,3 +19,20 @@ export const homeOptions = (unfinished: Unfinished | undefined): Option[] => [
 	{id: 'settings', label: 'settings: limits, countdown, bell'},
 	{id: 'leave', label: 'leave'},
 ];
+
+/** Before a new check puts an open one aside. */
+export const closingLines = ({arm}: Unfinished): Shown[] => [
+	line(
+		`The check of ${arm} is still open. A new one files it as interrupted, deck not ready to play; its put-back list stays under past checks.`,
+		'warn',
+	),
+];
+export const closingOptions: readonly Option[] = [
+	{id: 'resume', label: 'go on with the open check'},
+	{id: 'start', label: 'file it as interrupted and start a new one'},
+	{id: 'back', label: 'back'},
+];
+
+/** When a check of a named arm was asked for while one of another arm is open. */
+export const otherArmOpen = (asked: string, {arm}: Unfinished): string =>
+	`The check of ${arm} is still open, so the one of ${asked} was not started: go on with it, or start a new one here.`;

@@ -49,7 +49,7 @@ export function viewOf(dialogue: Dialogue, typed = ''): View {
 		refusal: dialogue.refusal,
 		unit: unitLabel(step, position),
 		why: step ? words(step.why, progress.facts) : '',
-		mistake: step?.mistake ?? '',
+		mistake: step ? words(step.mistake, progress.facts) : '',
 		prompt,
 		long: step?.input.kind === 'verdict' && dialogue.mode.kind === 'ask',
 	};

@@ -1,4 +1,4 @@
-import {homeLines, homeOptions} from '../findings/home.js';
+import {closingLines, closingOptions, homeLines, homeOptions} from '../findings/home.js';
 import {pastLabel} from '../findings/past.js';
 import {profileLines} from '../findings/profile-lines.js';
 import {recordLines} from '../findings/record-lines.js';
@@ -24,8 +24,14 @@ export async function home(workbench: Workbench, lines: Lines): Promise<HomeEnd>
 		switch (chosen.id) {
 			case 'resume':
 				return {kind: 'opened', opened: await workbench.resume()};
-			case 'start':
-				return {kind: 'opened', opened: await workbench.start()};
+			case 'start': {
+				const choice = unfinished
+					? await choose('A check is open.', closingLines(unfinished), closingOptions, lines)
+					: chosen;
+				if (choice.kind !== 'chosen') return choice;
+				if (choice.id === 'back') break;
+				return {kind: 'opened', opened: await (choice.id === 'resume' ? workbench.resume() : workbench.start())};
+			}
 			case 'past': {
 				const end = await past(workbench, lines);
 				if (end) return end;

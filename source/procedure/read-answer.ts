@@ -3,6 +3,7 @@ import type {Facts} from './facts.js';
 import {readNumber} from './read-number.js';
 import {readSigned} from './read-signed.js';
 import type {AnswerValue, Input, Option, Sides, Step} from './step.js';
+import {withUnit} from './typed-text.js';
 
 /** What became of typed text: an accepted value, a size whose side is still wanted, or one sentence of refusal. */
 export type AnswerRead =
@@ -37,7 +38,13 @@ export function readAnswer(step: Step, typed: string, facts: Facts): AnswerRead 
 		case 'number': {
 			const read = readNumber(text, units[unitOf(input, facts)].of, unitOf(input, facts));
 			if (!read.ok) return refused(read.sentence);
-			return between(read.value, text, input, facts) ?? {kind: 'value', value: read.value, typed: text};
+			return (
+				between(read.value, text, input, facts) ?? {
+					kind: 'value',
+					value: read.value,
+					typed: withUnit(text, unitOf(input, facts)),
+				}
+			);
 		}
 		case 'signed': {
 			const read = readSigned(text, unitOf(input, facts), input.sides, facts);
@@ -45,7 +52,9 @@ export function readAnswer(step: Step, typed: string, facts: Facts): AnswerRead 
 			const size = read.kind === 'value' ? Math.abs(read.value) : read.size;
 			const far = between(size, text, input, facts);
 			if (far) return far;
-			return read.kind === 'value' ? {...read, typed: text} : {...read, sides: input.sides, typed: text};
+			return read.kind === 'value'
+				? {...read, typed: withUnit(text, unitOf(input, facts), true)}
+				: {...read, sides: input.sides, typed: text};
 		}
 		default:
 			return refused('This step is not answered by text.');

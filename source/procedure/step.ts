@@ -98,7 +98,7 @@ export type Step = {
 	/** Why, for the one who is tempted to skip. */
 	readonly why: Words;
 	/** The usual mistake. */
-	readonly mistake: string;
+	readonly mistake: Words;
 	readonly input: Input;
 	/** Shown and asked only when this holds. */
 	readonly when?: (facts: Facts) => boolean;

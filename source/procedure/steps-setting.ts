@@ -13,6 +13,12 @@ export const biasDeviceOf = (facts: Facts): (typeof biasDevices)[BiasDeviceId] =
 };
 
 const tilt = {kind: 'signed', unit: 'deg', between: [0, 5]} as const;
+/** A unipivot that leans to one side reads as a pull. */
+const uprightLine = {
+	id: 'upright',
+	text: 'Seen from the front the arm stands upright (unipivot)',
+	ifNot: 'Set its sideways balance first, the way its maker says; never press the arm down.',
+} as const;
 const whyLevel =
 	'A deck that is not level pulls the arm downhill: 1° across the arm is 1.7 % of the tracking force. The level lies too: reading it twice, turned round in between, tells its own error from the tilt.';
 const levelTouches = ['rounds'] as const;
@@ -55,11 +61,12 @@ export const settingSteps: readonly Step[] = steps([
 			kind: 'choice',
 			options: [
 				{id: 'on', label: 'the mat stays on'},
+				{id: 'on-steel', label: 'it stays on: steel platter, or a magnet near the cartridge'},
 				{id: 'off', label: 'the mat is taken off'},
 			],
 		},
 		verify: (facts) =>
-			facts.is('mat', 'on') && (facts.number('guard-depth') ?? 0) > 2.2 + 1e-9
+			facts.is('mat', 'on', 'on-steel') && (facts.number('guard-depth') ?? 0) > 2.2 + 1e-9
 				? {
 						sentence: 'With the mat on, a guard this deep would touch it.',
 						ways: [{label: 'take the mat off', do: 'set', step: 'mat', value: 'off', typed: 'the mat is taken off'}],
@@ -145,7 +152,7 @@ export const settingSteps: readonly Step[] = steps([
 		title: 'Bias off',
 		ask: (facts) => `${biasDeviceOf(facts).off} ${biasDeviceOf(facts).confirm}`,
 		why: 'The probe is to show what the arm itself does. A bias that still pulls looks just like a twist in the wires.',
-		mistake: 'See below.',
+		mistake: (facts) => biasDeviceOf(facts).mistake,
 		input: {kind: 'confirm'},
 		when: hasBias,
 		verify: (facts) =>
@@ -164,7 +171,8 @@ export const settingSteps: readonly Step[] = steps([
 			'Dressing the leads nicely for the check and letting them fall back afterwards: probe them as they are used.',
 		input: {
 			kind: 'ticks',
-			lines: [
+			lines: (facts) => [
+				...(facts.is('arm-bearing', 'unipivot') ? [uprightLine] : []),
 				{
 					id: 'leads',
 					text: 'Leads lie as always, nothing touches the arm',

@@ -156,7 +156,7 @@ export const weighingSteps: readonly Step[] = steps([
 		why: 'With the centre of gravity far from the pivot, or a magnet near steel, the tracking force changes with height.',
 		mistake: 'Guessing the height: stand the scale on blocks until the arm is where the gauge holds it.',
 		input: {kind: 'number', unit: 'gf', between: [1, 120], optional: true},
-		when: (facts) => facts.is('arm-gravity-centre', 'far'),
+		when: (facts) => facts.is('arm-gravity-centre', 'far') || facts.is('mat', 'on-steel'),
 		verify: forceProblem,
 		reasons: [
 			"the maker's range is for playing; the guard takes it beyond for the probe only",

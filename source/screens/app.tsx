@@ -1,14 +1,16 @@
 import {Text, useApp} from 'ink';
 import {type ReactNode, useEffect, useState} from 'react';
 import type {Dialogue} from '../check/dialogue.js';
+import {closingLines, closingOptions} from '../findings/home.js';
 import type {FinishedCheck} from '../findings/record.js';
 import {useTerminalSize} from '../terminal/use-terminal-size.js';
-import type {Opened, Workbench} from '../workbench.js';
+import type {Opened, Unfinished, Workbench} from '../workbench.js';
 import {CheckScreen} from './check-screen.js';
 import {FinishedScreen} from './finished-screen.js';
 import {type HomeChoice, HomeScreen} from './home-screen.js';
 import {type KeyControl, KeysProvider} from './keys-context.js';
 import {type Look, LookProvider} from './look.js';
+import {MenuScreen} from './menu-screen.js';
 import {PastScreen} from './past-screen.js';
 import {ProfilesScreen} from './profiles-screen.js';
 import {SettingsScreen} from './settings-screen.js';
@@ -18,6 +20,8 @@ type Place =
 	| {readonly kind: 'check'; readonly dialogue: Dialogue}
 	| {readonly kind: 'finished'; readonly record: FinishedCheck}
 	| {readonly kind: 'past' | 'profiles' | 'settings'}
+	/** A new check would put this one aside. */
+	| {readonly kind: 'closing'; readonly unfinished: Unfinished}
 	| {readonly kind: 'leaving'};
 
 type AppProps = {
@@ -26,13 +30,15 @@ type AppProps = {
 	readonly look: Look;
 	/** A check to begin with, instead of the home screen. */
 	readonly dialogue?: Dialogue | undefined;
+	/** Something to say on the home screen. */
+	readonly notice?: string | undefined;
 };
 
 /** The whole program on a terminal: home, a check, past checks, profiles, settings. */
-export const App = ({workbench, keys, look, dialogue}: AppProps): ReactNode => (
+export const App = ({workbench, keys, look, dialogue, notice = ''}: AppProps): ReactNode => (
 	<LookProvider value={look}>
 		<KeysProvider value={keys}>
-			<Places workbench={workbench} first={dialogue ? {kind: 'check', dialogue} : {kind: 'home', notice: ''}} />
+			<Places workbench={workbench} first={dialogue ? {kind: 'check', dialogue} : {kind: 'home', notice}} />
 		</KeysProvider>
 	</LookProvider>
 );
@@ -51,9 +57,14 @@ const Places = ({workbench, first}: {readonly workbench: Workbench; readonly fir
 		if (opened.ok) setPlace({kind: 'check', dialogue: opened.dialogue});
 		else home(opened.sentence);
 	};
+	const startNew = (): void => {
+		const unfinished = workbench.unfinished();
+		if (unfinished) setPlace({kind: 'closing', unfinished});
+		else void open(workbench.start());
+	};
 	const choose = (choice: HomeChoice): void => {
 		if (choice === 'resume') void open(workbench.resume());
-		else if (choice === 'start') void open(workbench.start());
+		else if (choice === 'start') startNew();
 		else setPlace({kind: choice === 'leave' ? 'leaving' : choice});
 	};
 	if (isTooSmall)
@@ -72,6 +83,20 @@ const Places = ({workbench, first}: {readonly workbench: Workbench; readonly fir
 			);
 		case 'finished':
 			return <FinishedScreen record={place.record} onHome={() => home()} onLeave={() => setPlace({kind: 'leaving'})} />;
+		case 'closing':
+			return (
+				<MenuScreen
+					title="A check is open"
+					shown={closingLines(place.unfinished)}
+					options={closingOptions}
+					onChoose={(id) => {
+						if (id === 'back') home();
+						else void open(id === 'resume' ? workbench.resume() : workbench.start());
+					}}
+					onBack={() => home()}
+					backHint="Esc back"
+				/>
+			);
 		case 'past':
 			return (
 				<PastScreen workbench={workbench} onBack={() => home()} onReopen={(id) => void open(workbench.reopen(id))} />

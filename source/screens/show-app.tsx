@@ -9,6 +9,7 @@ import {App} from './app.js';
 type ShowApp = {
 	readonly workbench: Workbench;
 	readonly dialogue: Dialogue | undefined;
+	readonly notice: string | undefined;
 	readonly environment: Environment;
 	readonly feed: KeyFeed;
 	readonly screen: FullScreen | undefined;
@@ -16,8 +17,16 @@ type ShowApp = {
 };
 
 /** Shows the program until it is left. */
-export const showApp = ({workbench, dialogue, environment, feed, screen, repaints}: ShowApp): Promise<unknown> =>
-	renderApp(<App workbench={workbench} dialogue={dialogue} keys={feed} look={environment} />, {
+export const showApp = ({
+	workbench,
+	dialogue,
+	notice,
+	environment,
+	feed,
+	screen,
+	repaints,
+}: ShowApp): Promise<unknown> =>
+	renderApp(<App workbench={workbench} dialogue={dialogue} notice={notice} keys={feed} look={environment} />, {
 		feed,
 		...(screen ? {screen, repaints} : {}),
 		screenReader: environment.screenReader,
