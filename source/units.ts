@@ -22,7 +22,13 @@ type Unit = {
 const gravity = constants.standardGravity.value;
 
 export const units = {
-	mm: {label: 'mm', of: 'length', scale: 1, decimals: 1, also: ['millimetre', 'millimetres', 'millimeter', 'millimeters']},
+	mm: {
+		label: 'mm',
+		of: 'length',
+		scale: 1,
+		decimals: 1,
+		also: ['millimetre', 'millimetres', 'millimeter', 'millimeters'],
+	},
 	cm: {label: 'cm', of: 'length', scale: 10, decimals: 2, also: ['centimetre', 'centimetres']},
 	in: {label: 'in', of: 'length', scale: constants.inch.value, decimals: 3, also: ['inch', 'inches', '"', '″']},
 	mN: {label: 'mN', of: 'force', scale: 1, decimals: 2, also: ['mn', 'millinewton', 'millinewtons']},
@@ -35,7 +41,13 @@ export const units = {
 	celsius: {label: '°C', of: 'temperature', scale: 1, decimals: 1, also: ['°c', 'c', 'º c', 'ºc']},
 	fahrenheit: {label: '°F', of: 'temperature', scale: 5 / 9, offset: -160 / 9, decimals: 0, also: ['°f', 'f', 'ºf']},
 	percent: {label: '%', of: 'percent', scale: 1, decimals: 2, also: ['%', 'pct', 'percent']},
-	umPerMn: {label: 'µm/mN', of: 'compliance', scale: 1, decimals: 1, also: ['um/mn', 'µm/mn', 'μm/mn', 'mm/n', 'e-6 cm/dyn', '10^-6 cm/dyn', '×10⁻⁶ cm/dyn']},
+	umPerMn: {
+		label: 'µm/mN',
+		of: 'compliance',
+		scale: 1,
+		decimals: 1,
+		also: ['um/mn', 'mm/n', 'e-6 cm/dyn', '×10⁻⁶ cm/dyn'],
+	},
 	s: {label: 's', of: 'time', scale: 1, decimals: 0, also: ['sec', 'second', 'seconds']},
 } as const satisfies Record<string, Unit>;
 
@@ -56,7 +68,14 @@ export function findUnit(spelled: string, quantity: Quantity): UnitId | undefine
 	});
 }
 
-const folded = (name: string): string => name.normalize('NFKC').replaceAll(' ', '').toLowerCase();
+// A plain keyboard has neither the cross nor raised digits: 'x10^-6' is '×10⁻⁶'.
+const folded = (name: string): string =>
+	name
+		.normalize('NFKC')
+		.replace(/\s/g, '')
+		.replaceAll('\u2212', '-')
+		.replace(/^[x×·⋅*]10\^?-/i, '×10-')
+		.toLowerCase();
 
 /** Labels of all units of a quantity, for a refusal that says what is wanted. */
 export const labelsOf = (quantity: Quantity): string[] =>
@@ -75,7 +94,9 @@ export function fromBase(value: number, id: UnitId): number {
 /** A base value printed in a unit: `formatIn(17.652, 'gf')` is `1.8 g`. Trailing zeros go; a minus sign is a hyphen. */
 export function formatIn(value: number, id: UnitId, decimals: number = units[id].decimals): string {
 	const text = trim(fromBase(value, id).toFixed(decimals));
-	return units[id].label === '°' || units[id].label === '′' ? `${text}${units[id].label}` : `${text} ${units[id].label}`;
+	return units[id].label === '°' || units[id].label === '′'
+		? `${text}${units[id].label}`
+		: `${text} ${units[id].label}`;
 }
 
 function trim(fixed: string): string {

@@ -1,6 +1,6 @@
-import {formatIn, fromBase, type UnitId, unitIds, units} from '../units.js';
+import {formatIn, fromBase, toBase, type UnitId, unitIds, units} from '../units.js';
 import type {Facts} from './facts.js';
-import {readNumber} from './read-number.js';
+import {plainly, quoted, readNumber} from './read-number.js';
 import {readSigned} from './read-signed.js';
 import type {AnswerValue, Input, Option, Sides, Step} from './step.js';
 import {withUnit} from './typed-text.js';
@@ -54,12 +54,15 @@ export function readAnswer(step: Step, typed: string, facts: Facts): AnswerRead 
 			if (far) return far;
 			return read.kind === 'value'
 				? {...read, typed: withUnit(text, unitOf(input, facts), true)}
-				: {...read, sides: input.sides, typed: text};
+				: {...read, sides: input.sides, typed: withoutSign(text)};
 		}
 		default:
 			return refused('This step is not answered by text.');
 	}
 }
+
+/** A side is still asked for, so a sign meant nothing here; kept, it would contradict the side. */
+const withoutSign = (text: string): string => plainly(text).replace(/^[-+]\s*/, '');
 
 const printed = /^[^\p{Cc}\p{Cs}\u2028\u2029]*$/u;
 
@@ -97,12 +100,12 @@ function between(value: number, text: string, input: Bounded, facts: Facts): Ans
 	const read = readNumber(text, units[unit].of, unit);
 	const entered = read.ok ? read.entered : fromBase(value, unit);
 	const other = unitIds.find((id) => {
-		if (units[id].of !== units[unit].of || id === unit) return false;
-		const meant = entered * units[id].scale;
+		if (units[id].of !== units[unit].of) return false;
+		const meant = toBase(entered, id);
 		return meant >= low && meant <= high;
 	});
 	const wanted = `${formatIn(low, unit)} to ${formatIn(high, unit)} is believable here`;
 	return refused(
-		`'${text}' cannot be right: ${wanted}${other ? `; did you mean ${Number(entered.toPrecision(6))} ${units[other].label}?` : '.'}`,
+		`${quoted(text)} cannot be right: ${wanted}${other ? `; did you mean ${Number(entered.toPrecision(6))} ${units[other].label}?` : '.'}`,
 	);
 }

@@ -1,7 +1,7 @@
 import type {UnitId} from '../units.js';
 import {units} from '../units.js';
 import type {Facts} from './facts.js';
-import {readNumber} from './read-number.js';
+import {plainly, quoted, readNumber} from './read-number.js';
 import {signOfPlus} from './readings.js';
 import type {Side, Sides} from './step.js';
 
@@ -16,7 +16,7 @@ export type SignedRead =
  * without one asks for it; a sign and a word that contradict each other are refused. A direction is never guessed.
  */
 export function readSigned(typed: string, unit: UnitId, sides: Sides, facts: Facts): SignedRead {
-	const {rest, side} = takeWord(typed, sides);
+	const {rest, side} = takeWord(plainly(typed), sides);
 	const read = readNumber(rest, units[unit].of, unit);
 	if (!read.ok)
 		return {
@@ -29,7 +29,7 @@ export function readSigned(typed: string, unit: UnitId, sides: Sides, facts: Fac
 	if (byWord !== undefined && bySign !== undefined && byWord !== bySign)
 		return {
 			kind: 'refused',
-			sentence: `'${typed.trim()}' says two things: sign and word point to different sides. Type only one of them.`,
+			sentence: `${quoted(typed)} says two things: sign and word point to different sides. Type only one of them.`,
 		};
 	if (byWord !== undefined && read.value < 0 && sides.sign === 'means-nothing')
 		return {kind: 'refused', sentence: `Leave out the minus: the word '${side?.word}' already says the side.`};
@@ -47,7 +47,7 @@ export const signOfWord = (side: Side, sides: Sides, facts: Facts): 1 | -1 => {
 function takeWord(typed: string, sides: Sides): {rest: string; side?: Side} {
 	for (const side of [sides.plus, sides.minus]) {
 		for (const word of [side.word, ...side.also]) {
-			const before = new RegExp(`^\\s*${word}\\s+(?=[-+\\d.,\u2212])`, 'iu');
+			const before = new RegExp(`^\\s*${word}\\s+(?=[-+\\d.,])`, 'iu');
 			const after = new RegExp(`(?<![a-z])${word}\\s*$`, 'iu');
 			if (before.test(typed)) return {rest: typed.replace(before, ''), side};
 			if (after.test(typed)) return {rest: typed.replace(after, ''), side};

@@ -1,0 +1,157 @@
+import fc from 'fast-check';
+import {describe, expect, it} from 'vitest';
+import {readSigned} from '../../source/procedure/read-signed.js';
+import {frontBack, gaugeSides, leftRight, pushSides} from '../../source/procedure/readings.js';
+import {factsWith} from '../helpers/facts.js';
+
+const value = (one: number) => ({kind: 'value', value: one});
+const sideWanted = (size: number) => ({kind: 'side-wanted', size});
+const refused = {kind: 'refused', sentence: expect.stringMatching(/\.$/)};
+
+const conventions = ['arm-out', 'arm-in', 'hand-out', 'hand-in'] as const;
+
+describe('A reading of the gauge', () => {
+	const read = (typed: string, convention = 'arm-out') =>
+		readSigned(typed, 'percent', pushSides, factsWith({'gauge-sign': convention}));
+
+	it.each([
+		['4 out', 4],
+		['4out', 4],
+		['out 4', 4],
+		['4 OUT', 4],
+		['４ ｏｕｔ', 4],
+		['4 o', 4],
+		['4 outward', 4],
+		['4 rim', 4],
+		['3 in', -3],
+		['3 i', -3],
+		['3 inward', -3],
+		['3 spindle', -3],
+		['+4', 4],
+		['-3', -3],
+		['\u22123', -3],
+		['-3 in', -3],
+		['+4 out', 4],
+		['4,5 % out', 4.5],
+		['0', 0],
+		['0 in', 0],
+		['-0', 0],
+	])("'%s' is %d, positive toward the rim", (typed, expected) => {
+		expect(read(typed)).toEqual(value(expected));
+	});
+
+	it.each(['4', '4.5', '4 %', ' 0,5 '])("'%s' has no direction: it is asked for, never guessed", (typed) => {
+		expect(read(typed)).toMatchObject({kind: 'side-wanted'});
+	});
+
+	it.each(['-3 out', '+3 in', '4 in out', 'out', '4 left', '4 mm out', '', '-', 'in in', '4 kg in'])(
+		"'%s' is refused in one sentence",
+		(typed) => {
+			expect(read(typed)).toEqual(refused);
+		},
+	);
+
+	it('shows both directions in a refusal', () => {
+		expect(read('nonsense')).toMatchObject({sentence: expect.stringMatching(/4 out or 4 in\.$/)});
+	});
+
+	// Convention of the program: positive when the arm pushes toward the rim. A hand that starts the arm pushes against it.
+	it.each([
+		['arm-out', 4],
+		['arm-in', -4],
+		['hand-out', -4],
+		['hand-in', 4],
+	])("on a gauge of kind %s, '+4' is %d", (convention, expected) => {
+		expect(read('+4', convention)).toEqual(value(expected));
+		expect(read('-4', convention)).toEqual(value(-expected));
+	});
+
+	it.each(conventions)("'4 out' says which way the arm pushes, on a gauge of kind %s too", (convention) => {
+		expect(read('4 out', convention)).toEqual(value(4));
+		expect(read('4 in', convention)).toEqual(value(-4));
+	});
+});
+
+describe('A reading in the zero check', () => {
+	const read = (typed: string, convention: string) =>
+		readSigned(typed, 'percent', gaugeSides, factsWith({'gauge-sign': convention}));
+
+	it.each(conventions)("means the gauge's own sign by word and by sign alike, on a gauge of kind %s", (convention) => {
+		expect(read('4 plus', convention)).toEqual(read('+4', convention));
+		expect(read('4 minus', convention)).toEqual(read('-4', convention));
+		expect(read('4', convention)).toEqual(sideWanted(4));
+		expect(read('-4 plus', convention)).toEqual(refused);
+	});
+});
+
+describe('A reading of the level', () => {
+	it.each([
+		['0.1 right', 0.1],
+		['0.1 r', 0.1],
+		['0,1 left', -0.1],
+		['l 0.1', -0.1],
+		['0.1° left', -0.1],
+		['6 min right', 0.1],
+		['0', 0],
+	])("'%s' tilts by %d°, right side high positive", (typed, expected) => {
+		const read = readSigned(typed, 'deg', leftRight, factsWith());
+		expect(read.kind === 'value' ? read.value : read).toEqual(expect.closeTo(expected, 12));
+	});
+
+	it.each([
+		['0.1 back', 0.1],
+		['0.1 rear', 0.1],
+		['0.1 b', 0.1],
+		['0.1 front', -0.1],
+		['0.1 f', -0.1],
+	])("'%s' tilts by %d°, back high positive", (typed, expected) => {
+		expect(readSigned(typed, 'deg', frontBack, factsWith())).toEqual(value(expected));
+	});
+
+	it.each(['0.1', '+0.1', '-0.1'])("'%s' names no side: a sign says nothing here", (typed) => {
+		expect(readSigned(typed, 'deg', leftRight, factsWith())).toEqual(sideWanted(0.1));
+	});
+
+	it.each(['-0.1 right', '0.1 back', '0.1 out'])("'%s' is refused", (typed) => {
+		expect(readSigned(typed, 'deg', leftRight, factsWith())).toEqual(refused);
+	});
+});
+
+describe('Any text at all', () => {
+	const text = fc.oneof(
+		fc.string({unit: 'binary'}),
+		fc.string({unit: fc.constantFrom('4', '0', '.', ',', '-', '+', ' ', 'in', 'out', 'o', 'i', 'plus', 'm', '%', 'g')}),
+	);
+
+	it('gives a finite value, asks for the side, or gives a sentence', () => {
+		fc.assert(
+			fc.property(
+				text,
+				fc.constantFrom(pushSides, gaugeSides, leftRight, frontBack),
+				fc.constantFrom(...conventions),
+				(typed, sides, convention) => {
+					const read = readSigned(typed, 'percent', sides, factsWith({'gauge-sign': convention}));
+					if (read.kind === 'refused') expect(read.sentence).toMatch(/\.$/);
+					else if (read.kind === 'value') expect(Number.isFinite(read.value) && !Object.is(read.value, -0)).toBe(true);
+					else expect(read.size).toBeGreaterThan(0);
+				},
+			),
+			{numRuns: 500},
+		);
+	});
+
+	it('turns its sign with the gauge', () => {
+		fc.assert(
+			fc.property(fc.integer({min: -1600, max: 1600}), (hundredths) => {
+				const typed = `${hundredths < 0 ? '' : '+'}${hundredths / 100}`;
+				const of = (convention: string) => {
+					const read = readSigned(typed, 'percent', pushSides, factsWith({'gauge-sign': convention}));
+					return read.kind === 'value' ? read.value + 0 : Number.NaN;
+				};
+				expect(of('arm-in')).toBe(0 - of('arm-out'));
+				expect(of('hand-out')).toBe(0 - of('arm-out'));
+				expect(of('hand-in')).toBe(of('arm-out'));
+			}),
+		);
+	});
+});
