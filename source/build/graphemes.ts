@@ -12,13 +12,18 @@ interface Segment {
 	readonly index: number;
 }
 
+interface Segments extends Iterable<Segment> {
+	containing(index: number): Segment | undefined;
+}
+
 /** Does what an Intl.Segmenter by graphemes does, as far as the libraries use it. */
 export const graphemes = {
-	segment(text: string): Iterable<Segment> {
+	segment(text: string): Segments {
 		if (!EACH_STANDS_ALONE.test(text)) {
 			segmenter ??= new Intl.Segmenter();
 			return segmenter.segment(text);
 		}
-		return Array.from(text, (segment, index) => ({segment, index}));
+		const segments = Array.from(text, (segment, index) => ({segment, index}));
+		return Object.assign(segments, {containing: (index: number) => segments[index]});
 	},
 };

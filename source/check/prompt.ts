@@ -1,12 +1,21 @@
-import {stepById} from '../procedure/index.js';
 import {optionsOf} from '../procedure/read-answer.js';
-import {remedies} from '../procedure/remedies.js';
-import {type Option, type StageId, type Step, stages} from '../procedure/step.js';
-import {doubts} from '../procedure/steps-still.js';
+import type {Option} from '../procedure/step.js';
 import {nextLine, tickStates} from '../procedure/ticks.js';
 import {type Dialogue, earlierText, type Position, positionOf} from './dialogue.js';
-import type {StepState} from './progress.js';
-import {counts, hasReadings, isComplete, openSeries} from './series.js';
+import {
+	reasonsFor,
+	remedyOptions,
+	roundOptions,
+	type SideOption,
+	sideOptions,
+	stageOptions,
+	stepOptions,
+	stillItems,
+	strikeOptions,
+	verdictOptions,
+	wayOptions,
+} from './prompt-options.js';
+import {openSeries} from './series.js';
 
 /** What kind of entry is wanted now. Faces draw one control for each kind. */
 export type Prompt = {readonly key: string} & (
@@ -21,15 +30,9 @@ export type Prompt = {readonly key: string} & (
 	/** y, or the number of what is not so. */
 	| {readonly kind: 'still'; readonly items: readonly string[]}
 	/** One key for one of two sides. */
-	| {readonly kind: 'side'; readonly options: readonly (Option & {readonly keys: readonly string[]})[]}
+	| {readonly kind: 'side'; readonly options: readonly SideOption[]}
 	| {readonly kind: 'none'}
 );
-
-const marks = {open: ' ', done: '+', again: '?', problem: '!', overridden: '~'} as const satisfies Record<
-	StepState,
-	string
->;
-export const otherReason = 'other';
 
 /** The prompt that belongs to a dialogue. */
 export function promptOf(dialogue: Dialogue): Prompt {
@@ -38,25 +41,8 @@ export function promptOf(dialogue: Dialogue): Prompt {
 	switch (mode.kind) {
 		case 'ask':
 			return askPrompt(dialogue, position);
-		case 'side': {
-			const {plus, minus} = mode.sides;
-			return {
-				key: 'side',
-				kind: 'side',
-				options: [
-					{
-						id: plus.word,
-						label: plus.label,
-						keys: [plus.word.charAt(0), ...(mode.sides.sign === 'of-gauge' ? ['+'] : [])],
-					},
-					{
-						id: minus.word,
-						label: minus.label,
-						keys: [minus.word.charAt(0), ...(mode.sides.sign === 'of-gauge' ? ['-'] : [])],
-					},
-				],
-			};
-		}
+		case 'side':
+			return {key: 'side', kind: 'side', options: sideOptions(mode.sides, position.progress.facts)};
 		case 'reason':
 			return {key: 'reason', kind: 'choice', options: reasonsFor(mode.excused)};
 		case 'reason-typed':
@@ -64,13 +50,7 @@ export function promptOf(dialogue: Dialogue): Prompt {
 		case 'strike':
 			return {key: 'strike', kind: 'choice', options: strikeOptions(dialogue)};
 		case 'remedy':
-			return {
-				key: 'remedy',
-				kind: 'choice',
-				options: remedies
-					.filter(({when}) => when?.(position.progress.facts) ?? true)
-					.map(({id, label}) => ({id, label})),
-			};
+			return {key: 'remedy', kind: 'choice', options: remedyOptions(position.progress.facts)};
 		case 'steps':
 			return {
 				key: `steps-${mode.stage ?? 'all'}`,
@@ -130,98 +110,4 @@ function askPrompt(dialogue: Dialogue, position: Position): Prompt {
 		case 'verdict':
 			return {key, kind: 'choice', options: verdictOptions(dialogue)};
 	}
-}
-
-export const stillItems = ({check}: Dialogue, step: Step) => {
-	const doubt = doubts.find(({id}) => `still-${id}` === step.id);
-	return (doubt?.items ?? []).filter(({steps}) => steps.some((id) => check.answers[id] && !check.answers[id].again));
-};
-
-function wayOptions({progress}: Position, step: Step): readonly Option[] {
-	const ways = (progress.problemOf(step)?.ways ?? []).map(({label}, index) => ({id: `way-${index}`, label}));
-	return (step.reasons?.length ?? 0) > 0 ? [...ways, {id: 'override', label: 'go on regardless, with a reason'}] : ways;
-}
-
-function roundOptions(dialogue: Dialogue, {step}: Position): readonly Option[] {
-	if (step?.input.kind !== 'rounds') return [];
-	const rounds = openSeries(dialogue.check)[step.input.place];
-	return [
-		{id: 'go-on', label: step.input.place === 'closing' ? 'go on to the verdict' : 'enough: go on'},
-		{id: 'more', label: 'one more round'},
-		...(rounds.some(counts) ? [{id: 'strike', label: 'strike a round out'}] : []),
-		...(rounds.length > 0 ? [{id: 'take-back', label: 'take the last reading back'}] : []),
-	];
-}
-
-function verdictOptions({check}: Dialogue): readonly Option[] {
-	const series = openSeries(check);
-	return [
-		{id: 'go-on', label: 'put the deck back'},
-		{id: 'remedy', label: 'try a remedy and probe again'},
-		{id: 'more-inner', label: 'more rounds at the inner radius'},
-		{id: 'more-outer', label: 'more rounds at the outer radius'},
-		...(hasReadings(series) ? [{id: 'strike', label: 'strike a round out'}] : []),
-	];
-}
-
-function strikeOptions({check}: Dialogue): readonly Option[] {
-	const series = openSeries(check);
-	return (['inner', 'outer', 'extra', 'closing'] as const).flatMap((place) =>
-		series[place].flatMap((round, index) =>
-			isComplete(round) && !round.struck
-				? [
-						{
-							id: `${place}:${index}`,
-							label: `${place === 'extra' ? 'third radius' : place}, round ${index + 1}: ${round.innerLimit.typed} / ${round.outerLimit?.typed ?? ''}`,
-						},
-					]
-				: [],
-		),
-	);
-}
-
-const strikeReasons = ['bumped the deck', 'read before it had settled', 'misread the gauge', 'draught or a door'];
-
-function reasonsFor(excused: {readonly kind: 'override' | 'strike'; readonly step?: string}): readonly Option[] {
-	const reasons = excused.kind === 'strike' ? strikeReasons : (stepById(excused.step ?? '')?.reasons ?? []);
-	return [
-		...reasons.map((reason) => ({id: reason, label: reason})),
-		{id: otherReason, label: 'another reason (type it)'},
-	];
-}
-
-function stageOptions(dialogue: Dialogue, {progress, step}: Position): readonly Option[] {
-	const {check} = dialogue;
-	const seen = [...new Set<StageId>(progress.visible.map((one) => one.stage))];
-	const commands: Option[] = [
-		...(check.stopped
-			? [{id: 'carry-on', label: 'carry on with the check after all'}]
-			: [{id: 'stop', label: 'stop here and put the deck back'}]),
-		...(hasReadings(openSeries(check)) && !check.stopped
-			? [
-					{id: 'take-back', label: 'take the last reading back'},
-					{id: 'strike', label: 'strike a round out'},
-				]
-			: []),
-		...(step?.input.kind === 'rounds' ? [{id: 'enough', label: 'go on with the rounds there are'}] : []),
-	];
-	return [
-		...commands,
-		...seen.map((stage) => {
-			const states = progress.visible.filter((one) => one.stage === stage).map((one) => progress.stateOf(one));
-			return {id: `stage:${stage}`, label: `[${marks[worstOf(states)]}] ${stages[stage]}`};
-		}),
-	];
-}
-
-const gravest: readonly StepState[] = ['problem', 'again', 'open', 'overridden', 'done'];
-const worstOf = (states: readonly StepState[]): StepState => gravest.find((state) => states.includes(state)) ?? 'open';
-
-function stepOptions({progress}: Position, stage: StageId): readonly Option[] {
-	return progress.visible
-		.filter((one) => one.stage === stage)
-		.map((one) => {
-			const state = progress.stateOf(one);
-			return {id: `step:${one.id}`, label: `[${marks[state]}] ${one.title}`};
-		});
 }

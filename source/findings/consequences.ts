@@ -1,6 +1,6 @@
 import limits from '../../shared/limits.json' with {type: 'json'};
 import type {Dialogue, Position} from '../check/dialogue.js';
-import {stillItems} from '../check/prompt.js';
+import {stillItems} from '../check/prompt-options.js';
 import {nullRadiiMm, overhangMm, reachMm} from '../measures/geometry.js';
 import {mnPerGram} from '../measures/tracking-force.js';
 import {clearanceOf} from '../procedure/clearance.js';

@@ -1,11 +1,11 @@
-import type {Check} from '../check/check.js';
+import type {Check, Round} from '../check/check.js';
 import type {Slot} from '../check/rounds.js';
-import {counts, isComplete, openSeries, usualRounds} from '../check/series.js';
+import {counts, openSeries, usualRounds} from '../check/series.js';
+import {reachesTop} from '../measures/hold-band.js';
 import type {Facts} from '../procedure/facts.js';
-import {closingOf, isOffScale, topOfScale} from '../procedure/hold-limits.js';
+import {closingOf, inGaugeUnit, isOffScale, topOfScale} from '../procedure/hold-limits.js';
 import {gaugeUnitOf} from '../procedure/readings.js';
 import type {Place} from '../procedure/step.js';
-import {limitAsk} from '../procedure/steps-probe.js';
 import {units} from '../units.js';
 import {bandsPicture} from './band-rows.js';
 import {partialDocument} from './document-of-check.js';
@@ -19,41 +19,49 @@ import {bandAt, plainNumber, pullAt, sureFirst, wouldDecideIt} from './wording.j
 /** What the probe screens show: the rounds so far at a place, the band to scale, and what one more would bring. */
 export function probeSoFar(check: Check, facts: Facts, place: Place, slot: Slot | undefined): readonly Shown[] {
 	const rounds = openSeries(check)[place];
-	const asked = slot ? [line(limitAsk(facts, slot.which), 'strong')] : [];
-	const taken = rounds.flatMap((round, index) => {
-		if (slot?.index === index && !round.outerLimit) return [line(`Round ${index + 1}: ${round.innerLimit.typed} / …`)];
-		return [];
-	});
-	const last = rounds.filter(isComplete).slice(-3).map(describeRound(rounds));
-	const head = [
-		line(
-			`${slot ? `Round ${slot.index + 1}${place === 'closing' ? '' : ` of ${Math.max(usualRounds, slot.index + 1)}`}` : describeCount(rounds.filter(counts).length)}${last.length > 0 ? ` · so far ${last.join(' · ')}` : ''}`,
-			'dim',
-		),
-	];
 	return [
-		...head,
-		...taken,
-		...asked,
+		line([slot ? roundOf(slot) : howMany(rounds), ...soFar(rounds)].join(' · '), 'dim'),
+		...pending(rounds, facts),
 		...offScale(facts, place),
 		...(place === 'closing' ? closingLines(facts) : figureLines(facts, place)),
 	];
 }
 
-const describeRound =
-	(rounds: Check['series'][number]['inner']) =>
-	(round: Check['series'][number]['inner'][number]): string =>
-		`${rounds.indexOf(round) + 1}: ${round.innerLimit.typed} / ${round.outerLimit?.typed ?? ''}${round.struck ? ' (struck)' : ''}`;
+const roundOf = ({place, index}: Slot): string =>
+	`Round ${index + 1}${place === 'closing' ? '' : ` of ${Math.max(usualRounds, index + 1)}`}`;
 
-function offScale(facts: Facts, place: Place): Shown[] {
-	if (!isOffScale(facts, place)) return [];
+function howMany(rounds: readonly Round[]): string {
+	const {length} = rounds.filter(counts);
+	return length === 1 ? '1 round counts' : `${length} rounds count`;
+}
+
+/** The last rounds as they were typed; there may be a dozen. */
+const soFar = (rounds: readonly Round[]): string[] =>
+	rounds
+		.map(({innerLimit, outerLimit, struck}, index) =>
+			outerLimit ? `${index + 1}: ${innerLimit.typed} / ${outerLimit.typed}${struck ? ' (struck)' : ''}` : '',
+		)
+		.filter((text) => text !== '')
+		.slice(-3);
+
+/** A round that lacks its outer limit. Its reading may be off scale already. */
+function pending(rounds: readonly Round[], facts: Facts): Shown[] {
+	const last = rounds.at(-1);
+	if (!last || last.outerLimit) return [];
+	const taken = line(`This round: ${last.innerLimit.typed} / …`);
+	return reachesTop(inGaugeUnit(last.innerLimit.value, facts), topOfScale(facts))
+		? [taken, offScaleLine(facts)]
+		: [taken];
+}
+
+const offScale = (facts: Facts, place: Place): Shown[] => (isOffScale(facts, place) ? [offScaleLine(facts)] : []);
+
+function offScaleLine(facts: Facts): Shown {
 	const top = `${plainNumber(topOfScale(facts))} ${units[gaugeUnitOf(facts)].label}`;
-	return [
-		line(
-			`Off scale: a reading of ${top} or more gives no figure. Look at the level and whether the bias is really off; take the reading back, or go on without figures here.`,
-			'bad',
-		),
-	];
+	return line(
+		`Off scale: a reading of ${top} or more gives no figure. Look at the level and whether the bias is really off; take the reading back, or go on without figures here.`,
+		'bad',
+	);
 }
 
 function closingLines(facts: Facts): Shown[] {
@@ -109,5 +117,3 @@ function oneMore(document: Document, here: MeasuredRadius): Shown[] {
 		),
 	];
 }
-
-const describeCount = (count: number): string => (count === 1 ? '1 round counts' : `${count} rounds count`);

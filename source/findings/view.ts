@@ -2,10 +2,12 @@ import {type Dialogue, type Position, positionOf} from '../check/dialogue.js';
 import {isReadyToPlay, stageCount} from '../check/progress.js';
 import {type Prompt, promptOf} from '../check/prompt.js';
 import {respond} from '../check/respond.js';
+import type {Slot} from '../check/rounds.js';
 import type {Facts} from '../procedure/facts.js';
 import {unitOf} from '../procedure/read-answer.js';
 import {gaugeUnitOf} from '../procedure/readings.js';
 import type {Step, Words} from '../procedure/step.js';
+import {limitAsk} from '../procedure/steps-probe.js';
 import {units} from '../units.js';
 import {consequencesOf} from './consequences.js';
 import {line, type Shown} from './shown-lines.js';
@@ -44,7 +46,7 @@ export function viewOf(dialogue: Dialogue, typed = ''): View {
 		stage: count ? `${count.title} (${count.number}/${count.of})` : 'Complete',
 		progress: isReadyToPlay(progress) ? 'ready to play' : 'deck not ready to play',
 		title: titleOf(dialogue, step),
-		ask: askOf(dialogue, step, progress.facts),
+		ask: askOf(dialogue, position),
 		shown: shownFor(dialogue, position, prompt, typed),
 		refusal: dialogue.refusal,
 		unit: unitLabel(step, position),
@@ -73,10 +75,11 @@ function titleOf({mode}: Dialogue, step: Step | undefined): string {
 	return detourTitles[mode.kind];
 }
 
-function askOf({mode}: Dialogue, step: Step | undefined, facts: Facts): string {
+function askOf({mode}: Dialogue, {step, slot, progress: {facts}}: Position): string {
 	switch (mode.kind) {
 		case 'ask':
-			return step ? words(step.ask, facts) : 'The deck is back and ready to play.';
+			if (step?.input.kind === 'rounds') return askOfRounds(step, slot, facts);
+			return step ? words(step.ask, facts) : 'The check is complete.';
 		case 'side':
 			return `${mode.typed}: on which side?`;
 		case 'reason':
@@ -93,6 +96,13 @@ function askOf({mode}: Dialogue, step: Step | undefined, facts: Facts): string {
 		case 'stop':
 			return 'The rest of the check is left out and the put-back list comes next. You can carry on later from the list of steps. Stop here?';
 	}
+}
+
+/** Where to set the gauge, once; then only which way to nudge. */
+function askOfRounds(step: Step, slot: Slot | undefined, facts: Facts): string {
+	if (!slot) return '';
+	const isFirst = slot.index === 0 && slot.which === 'innerLimit';
+	return `${isFirst ? `${words(step.ask, facts)} ` : ''}${limitAsk(facts, slot.which)}`;
 }
 
 function shownFor(dialogue: Dialogue, position: Position, prompt: Prompt, typed: string): readonly Shown[] {

@@ -14,7 +14,10 @@ export const wrapped = (text: string, width: number): string[] =>
 
 /** All that is shown beside the question, as lines of the screen. */
 export const rowsOf = (shown: readonly Shown[], width: number, look: Look): Row[] =>
-	shown.flatMap((one) => rowsOfOne(one, width, look));
+	shown.flatMap((one) => rowsOfOne(one, width, look)).map(({text, tone}) => ({text: clipped(text, width), tone}));
+
+/** Ink cuts a text of many lines as one when a single line is too wide, so none may be. */
+const clipped = (text: string, width: number): string => (stringWidth(text) > width ? printable(text, width) : text);
 
 function rowsOfOne(one: Shown, width: number, look: Look): Row[] {
 	if (one.kind === 'line') {

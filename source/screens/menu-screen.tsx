@@ -44,7 +44,8 @@ export const MenuScreen = ({title, shown, options, onChoose, onBack, onPage, bac
 		text,
 		tone: 'dim',
 	}));
-	const free = frameRows - 2 - foot.length;
+	const head: Row[] = wrapped(title, width).map((text) => ({text, tone: 'strong'}));
+	const free = frameRows - head.length - 1 - foot.length;
 	const list = Math.max(1, Math.min(options.length, free - Math.min(body.length, Math.max(6, free - options.length))));
 	const room = free - list - (body.length > 0 ? 1 : 0);
 	const turned = body.length <= room ? {rows: body, page: 0, pages: 1} : pageOf(body, page, room - 1);
@@ -55,11 +56,7 @@ export const MenuScreen = ({title, shown, options, onChoose, onBack, onPage, bac
 			: [];
 	const gap: Row[] = body.length > 0 ? [{text: '', tone: 'plain'}] : [];
 	return (
-		<Frame
-			head={[{text: title, tone: 'strong'}]}
-			body={[...turned.rows, ...note, ...gap]}
-			foot={[{text: '', tone: 'plain'}, ...foot]}
-		>
+		<Frame head={head} body={[...turned.rows, ...note, ...gap]} foot={[{text: '', tone: 'plain'}, ...foot]}>
 			{options.length > 0 ? <Choice options={options} rows={list} width={width} onChoose={onChoose} /> : null}
 		</Frame>
 	);

@@ -34,7 +34,8 @@ const glyphs = {
 export function bandsPicture({rows, goodPct, usablePct}: Bands, width: number, unicode: boolean): string[] {
 	const glyph = glyphs[unicode ? 'unicode' : 'ascii'];
 	const labelWidth = Math.max(...rows.map(({label}) => label.length)) + 1;
-	const columns = Math.max(15, Math.min(61, width - labelWidth));
+	// Two columns are kept for the percent sign behind the axis.
+	const columns = Math.max(15, Math.min(61, width - labelWidth - 2));
 	const reach = niceReach(
 		Math.max(usablePct * 1.2, ...rows.flatMap(({lowPct, highPct}) => [Math.abs(lowPct), Math.abs(highPct)])),
 	);
@@ -89,8 +90,8 @@ const niceReach = (least: number): number =>
 /** A value against its window: `stylus  2 ├───●────┤ 3 mm`. */
 export function windowPicture({label, low, high, value}: Window, width: number, unicode: boolean): string {
 	const glyph = glyphs[unicode ? 'unicode' : 'ascii'];
-	const columns = Math.max(9, Math.min(25, width - 26));
-	const margin = 3;
+	const columns = Math.max(5, Math.min(25, width - 34));
+	const margin = width < 60 ? 1 : 3;
 	const cells = [
 		...' '.repeat(margin),
 		glyph.left,

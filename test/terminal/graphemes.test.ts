@@ -18,3 +18,16 @@ test('Text breaks into the same characters as by the Unicode library, for every 
 	}
 	expect(wrong).toEqual([]);
 });
+
+test('The character at an index is the same as by the Unicode library, and there is none beyond the end', () => {
+	for (const text of ['µ ├─●─┤ 6.9 %', 'e\u0301x', '👩‍🔧 ok', '']) {
+		for (let index = 0; index <= text.length; index++) {
+			const {segment, index: start} = segmenter.segment(text).containing(index) ?? {
+				segment: undefined,
+				index: undefined,
+			};
+			const own = graphemes.segment(text).containing(index);
+			expect([own?.segment, own?.index]).toEqual([segment, start]);
+		}
+	}
+});

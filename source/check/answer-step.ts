@@ -1,0 +1,83 @@
+import {readAnswer} from '../procedure/read-answer.js';
+import type {AnswerValue, Step} from '../procedure/step.js';
+import {describeTicks, nextLine, tickStates} from '../procedure/ticks.js';
+import {chooseRounds, takeLimit} from './answer-rounds.js';
+import {chooseVerdict} from './detours.js';
+import type {Dialogue, Position} from './dialogue.js';
+import {act, calm, type Entry, refuse, textOf} from './entry.js';
+import {stillItems} from './prompt-options.js';
+
+/** Takes an entry as the answer to the step that is shown. */
+export function answerStep(dialogue: Dialogue, position: Position, entry: Entry, at: string): Dialogue {
+	const {step, slot, stuck} = position;
+	if (!step) return dialogue;
+	if (stuck) return chooseWay(dialogue, position, step, entry, at);
+	switch (step.input.kind) {
+		case 'ticks':
+			return tick(dialogue, position, step, entry, at);
+		case 'profile':
+			return pickProfile(dialogue, step, entry, at);
+		case 'still':
+			return answerStill(dialogue, step, entry, at);
+		case 'rounds':
+			return slot ? takeLimit(dialogue, position, slot, entry, at) : chooseRounds(dialogue, step, entry, at);
+		case 'verdict':
+			return chooseVerdict(dialogue, step, entry, at);
+		default: {
+			const read = readAnswer(step, textOf(entry), position.progress.facts);
+			if (read.kind === 'refused') return refuse(dialogue, read.sentence);
+			if (read.kind === 'side-wanted') return {...calm(dialogue), mode: {...read, kind: 'side'}};
+			return act(dialogue, {type: 'answer', step: step.id, value: read.value, typed: read.typed, at});
+		}
+	}
+}
+
+function chooseWay(dialogue: Dialogue, {progress}: Position, step: Step, entry: Entry, at: string): Dialogue {
+	const chosen = textOf(entry);
+	if (chosen === 'override')
+		return {...calm(dialogue), mode: {kind: 'reason', excused: {kind: 'override', step: step.id}}};
+	const way = progress.problemOf(step)?.ways[Number(chosen.replace('way-', ''))];
+	if (!way) return dialogue;
+	switch (way.do) {
+		case 'set':
+			return act(dialogue, {type: 'answer', step: way.step, value: way.value, typed: way.typed, at});
+		case 'ask-again':
+			return act(dialogue, {type: 'ask-again', steps: way.steps, at});
+		case 'new-series':
+			return act(dialogue, {type: 'new-series', because: way.because, steps: way.steps, at});
+	}
+}
+
+function tick(dialogue: Dialogue, {progress}: Position, step: Step, entry: Entry, at: string): Dialogue {
+	if (step.input.kind !== 'ticks') return dialogue;
+	const mark = textOf(entry);
+	if (mark !== 'yes' && mark !== 'no') return refuse(dialogue, 'Press y for yes or n for not yet.');
+	const marks = progress.facts.list(step.id);
+	const line = nextLine(tickStates(step.input, progress.facts, marks));
+	const set = (value: AnswerValue & readonly string[]) =>
+		act(dialogue, {type: 'answer', step: step.id, value, typed: describeTicks(value), at});
+	if (!line) return set(mark === 'yes' ? marks : []);
+	return set([...marks, `${line.id}=${mark}`]);
+}
+
+function pickProfile(dialogue: Dialogue, step: Step, entry: Entry, at: string): Dialogue {
+	const id = textOf(entry);
+	const profile = dialogue.profiles.find((one) => one.id === id);
+	if (!profile && id !== 'new') return refuse(dialogue, 'Choose one of the list by its number.');
+	const answer = {value: id, typed: profile?.name ?? 'new'};
+	return act(dialogue, {type: 'fill', answers: {[step.id]: answer, ...profile?.answers}, at});
+}
+
+function answerStill(dialogue: Dialogue, step: Step, entry: Entry, at: string): Dialogue {
+	const doubt = step.id.replace('still-', '');
+	if (entry.kind === 'yes') return act(dialogue, {type: 'still-so', doubt, at});
+	const items = stillItems(dialogue, step);
+	const item =
+		entry.kind === 'number'
+			? items[entry.number - 1]
+			: items.length === 1 && entry.kind === 'no'
+				? items[0]
+				: undefined;
+	if (!item) return refuse(dialogue, 'Press y if all is still so, or the number of what is not.');
+	return act(dialogue, {type: 'changed', doubt, steps: item.steps, what: item.label, at});
+}

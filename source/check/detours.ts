@@ -1,0 +1,86 @@
+import {remedies} from '../procedure/remedies.js';
+import {type StageId, type Step, stages} from '../procedure/step.js';
+import {goOnWithFewer} from './answer-rounds.js';
+import type {Dialogue, Excused, Position} from './dialogue.js';
+import {act, calm, type Entry, refuse, textOf, visit} from './entry.js';
+import {otherReason} from './prompt-options.js';
+import {nextSlot} from './rounds.js';
+import {openSeries} from './series.js';
+
+export function chooseVerdict(dialogue: Dialogue, step: Step, entry: Entry, at: string): Dialogue {
+	switch (textOf(entry)) {
+		case 'go-on':
+			return act(dialogue, {type: 'answer', step: step.id, value: true, typed: 'read', at});
+		case 'remedy':
+			return {...calm(dialogue), mode: {kind: 'remedy'}};
+		case 'more-inner':
+			return visit(dialogue, 'probe-inner', nextSlot(openSeries(dialogue.check), 'inner'));
+		case 'more-outer':
+			return visit(dialogue, 'probe-outer', nextSlot(openSeries(dialogue.check), 'outer'));
+		case 'strike':
+			return {...calm(dialogue), mode: {kind: 'strike'}};
+		default:
+			return dialogue;
+	}
+}
+
+export function chooseRemedy(dialogue: Dialogue, entry: Entry, at: string): Dialogue {
+	const remedy = remedies.find(({id}) => id === textOf(entry));
+	return remedy
+		? act(dialogue, {type: 'new-series', because: `remedy: ${remedy.label}`, steps: remedy.steps, at})
+		: dialogue;
+}
+
+export function chooseStruck(dialogue: Dialogue, entry: Entry): Dialogue {
+	const [place, index] = textOf(entry).split(':');
+	const found = (['inner', 'outer', 'extra', 'closing'] as const).find((one) => one === place);
+	if (!found || index === undefined) return dialogue;
+	return {...calm(dialogue), mode: {kind: 'reason', excused: {kind: 'strike', place: found, index: Number(index)}}};
+}
+
+export function chooseReason(dialogue: Dialogue, excused: Excused, entry: Entry, at: string): Dialogue {
+	const reason = textOf(entry);
+	return reason === otherReason
+		? {...calm(dialogue), mode: {kind: 'reason-typed', excused}}
+		: excuse(dialogue, excused, reason, at);
+}
+
+export function typeReason(dialogue: Dialogue, excused: Excused, entry: Entry, at: string): Dialogue {
+	const reason = textOf(entry).trim();
+	return reason === '' ? refuse(dialogue, 'Type the reason in a few words.') : excuse(dialogue, excused, reason, at);
+}
+
+const excuse = (dialogue: Dialogue, excused: Excused, reason: string, at: string): Dialogue =>
+	act(
+		dialogue,
+		excused.kind === 'override'
+			? {type: 'override', step: excused.step, reason, at}
+			: {type: 'strike', place: excused.place, index: excused.index, reason, at},
+	);
+
+export function chooseStep(
+	dialogue: Dialogue,
+	{progress, step: current}: Position,
+	entry: Entry,
+	at: string,
+): Dialogue {
+	const id = textOf(entry);
+	if (id === 'stop') return {...calm(dialogue), mode: {kind: 'stop'}};
+	if (id === 'carry-on') return act(dialogue, {type: 'carry-on', at});
+	if (id === 'take-back') return act(dialogue, {type: 'take-back', at});
+	if (id === 'strike') return {...calm(dialogue), mode: {kind: 'strike'}};
+	if (id === 'enough' && current?.input.kind === 'rounds')
+		return goOnWithFewer(dialogue, current, current.input.place, at);
+	if (id.startsWith('stage:')) {
+		const stage = stageNamed(id.slice('stage:'.length));
+		return stage ? {...calm(dialogue), mode: {kind: 'steps', stage}} : dialogue;
+	}
+	const step = progress.visible.find((one) => `step:${one.id}` === id);
+	if (!step) return dialogue;
+	if (progress.stateOf(step) === 'open' && step !== progress.current)
+		return refuse(dialogue, `'${step.title}' cannot be asked yet: '${progress.current?.title ?? ''}' comes first.`);
+	return visit(dialogue, step.id);
+}
+
+const stageNamed = (name: string): StageId | undefined =>
+	Object.keys(stages).find((one): one is StageId => one === name);

@@ -1,0 +1,42 @@
+import type {Action} from './actions.js';
+import type {Dialogue} from './dialogue.js';
+import {reduce} from './reduce.js';
+import type {Slot} from './rounds.js';
+
+/** What a face hands over: what was typed or pressed. */
+export type Entry =
+	| {readonly kind: 'text'; readonly text: string}
+	| {readonly kind: 'choose'; readonly id: string}
+	| {readonly kind: 'yes'}
+	| {readonly kind: 'no'}
+	/** The number of what is no longer so. */
+	| {readonly kind: 'number'; readonly number: number}
+	| {readonly kind: 'back'}
+	| {readonly kind: 'steps'}
+	| {readonly kind: 'stop'};
+
+/** An entry as text, whatever way it was given. */
+export const textOf = (entry: Entry): string => {
+	if (entry.kind === 'text') return entry.text;
+	if (entry.kind === 'choose') return entry.id;
+	if (entry.kind === 'number') return String(entry.number);
+	return entry.kind === 'yes' || entry.kind === 'no' ? entry.kind : '';
+};
+
+/** Without refusal and detours: the question itself, wherever it stands now. */
+export const calm = ({refusal: _refusal, draft: _draft, ...rest}: Dialogue): Dialogue => rest;
+export const ask = (dialogue: Dialogue): Dialogue => ({...calm(dialogue), mode: {kind: 'ask'}});
+/** The entry is not taken, and one sentence says why. */
+export const refuse = (dialogue: Dialogue, refusal: string): Dialogue => ({...dialogue, refusal});
+
+/** Lets an action happen, and goes where an answer is wanted now. */
+export function act(dialogue: Dialogue, action: Action): Dialogue {
+	const {visiting: _visiting, ...rest} = ask(dialogue);
+	return {...rest, check: reduce(dialogue.check, action)};
+}
+
+/** Goes to a step, or to a reading within it, that is not the one that wants an answer. */
+export const visit = (dialogue: Dialogue, step: string, slot?: Slot): Dialogue => ({
+	...ask(dialogue),
+	visiting: slot ? {step, slot} : {step},
+});

@@ -1,0 +1,127 @@
+import type {Facts} from '../procedure/facts.js';
+import {stepById} from '../procedure/index.js';
+import {signOfPlus} from '../procedure/readings.js';
+import {remedies} from '../procedure/remedies.js';
+import {type Option, type Sides, type StageId, type Step, stages} from '../procedure/step.js';
+import {doubts} from '../procedure/steps-still.js';
+import type {Dialogue, Position} from './dialogue.js';
+import type {StepState} from './progress.js';
+import {counts, hasReadings, isComplete, openSeries} from './series.js';
+
+const marks = {open: ' ', done: '+', again: '?', problem: '!', overridden: '~'} as const satisfies Record<
+	StepState,
+	string
+>;
+export const otherReason = 'other';
+
+/** What of a doubt was answered and is not being asked anew already. */
+export const stillItems = ({check}: Dialogue, step: Step) => {
+	const doubt = doubts.find(({id}) => `still-${id}` === step.id);
+	return (doubt?.items ?? []).filter(({steps}) => steps.some((id) => check.answers[id] && !check.answers[id].again));
+};
+
+export function wayOptions({progress}: Position, step: Step): readonly Option[] {
+	const ways = (progress.problemOf(step)?.ways ?? []).map(({label}, index) => ({id: `way-${index}`, label}));
+	return (step.reasons?.length ?? 0) > 0 ? [...ways, {id: 'override', label: 'go on regardless, with a reason'}] : ways;
+}
+
+export function roundOptions(dialogue: Dialogue, {step}: Position): readonly Option[] {
+	if (step?.input.kind !== 'rounds') return [];
+	const rounds = openSeries(dialogue.check)[step.input.place];
+	return [
+		{id: 'go-on', label: step.input.place === 'closing' ? 'go on to the verdict' : 'enough: go on'},
+		{id: 'more', label: 'one more round'},
+		...(rounds.some(counts) ? [{id: 'strike', label: 'strike a round out'}] : []),
+		...(rounds.length > 0 ? [{id: 'take-back', label: 'take the last reading back'}] : []),
+	];
+}
+
+export function verdictOptions({check}: Dialogue): readonly Option[] {
+	const series = openSeries(check);
+	return [
+		{id: 'go-on', label: 'put the deck back'},
+		{id: 'remedy', label: 'try a remedy and probe again'},
+		{id: 'more-inner', label: 'more rounds at the inner radius'},
+		{id: 'more-outer', label: 'more rounds at the outer radius'},
+		...(hasReadings(series) ? [{id: 'strike', label: 'strike a round out'}] : []),
+	];
+}
+
+export function strikeOptions({check}: Dialogue): readonly Option[] {
+	const series = openSeries(check);
+	return (['inner', 'outer', 'extra', 'closing'] as const).flatMap((place) =>
+		series[place].flatMap((round, index) =>
+			isComplete(round) && !round.struck
+				? [
+						{
+							id: `${place}:${index}`,
+							label: `${place === 'extra' ? 'third radius' : place}, round ${index + 1}: ${round.innerLimit.typed} / ${round.outerLimit?.typed ?? ''}`,
+						},
+					]
+				: [],
+		),
+	);
+}
+
+const strikeReasons = ['bumped the deck', 'read before it had settled', 'misread the gauge', 'draught or a door'];
+
+export function reasonsFor(excused: {readonly kind: 'override' | 'strike'; readonly step?: string}): readonly Option[] {
+	const reasons = excused.kind === 'strike' ? strikeReasons : (stepById(excused.step ?? '')?.reasons ?? []);
+	return [
+		...reasons.map((reason) => ({id: reason, label: reason})),
+		{id: otherReason, label: 'another reason (type it)'},
+	];
+}
+
+export function stageOptions(dialogue: Dialogue, {progress, step}: Position): readonly Option[] {
+	const {check} = dialogue;
+	const seen = [...new Set<StageId>(progress.visible.map((one) => one.stage))];
+	const commands: Option[] = [
+		...(check.stopped
+			? [{id: 'carry-on', label: 'carry on with the check after all'}]
+			: [{id: 'stop', label: 'stop here and put the deck back'}]),
+		...(hasReadings(openSeries(check)) && !check.stopped
+			? [
+					{id: 'take-back', label: 'take the last reading back'},
+					{id: 'strike', label: 'strike a round out'},
+				]
+			: []),
+		...(step?.input.kind === 'rounds' ? [{id: 'enough', label: 'go on with the rounds there are'}] : []),
+	];
+	return [
+		...commands,
+		...seen.map((stage) => {
+			const states = progress.visible.filter((one) => one.stage === stage).map((one) => progress.stateOf(one));
+			return {id: `stage:${stage}`, label: `[${marks[worstOf(states)]}] ${stages[stage]}`};
+		}),
+	];
+}
+
+const gravest: readonly StepState[] = ['problem', 'again', 'open', 'overridden', 'done'];
+const worstOf = (states: readonly StepState[]): StepState => gravest.find((state) => states.includes(state)) ?? 'open';
+
+export function stepOptions({progress}: Position, stage: StageId): readonly Option[] {
+	return progress.visible
+		.filter((one) => one.stage === stage)
+		.map((one) => {
+			const state = progress.stateOf(one);
+			return {id: `step:${one.id}`, label: `[${marks[state]}] ${one.title}`};
+		});
+}
+
+/** The remedies that make sense for this arm. */
+export const remedyOptions = (facts: Facts): readonly Option[] =>
+	remedies.filter(({when}) => when?.(facts) ?? true).map(({id, label}) => ({id, label}));
+
+export type SideOption = Option & {readonly keys: readonly string[]};
+
+/** Two sides, each with its letter; the signs go to the side that they mean on this gauge. */
+export function sideOptions(sides: Sides, facts: Facts): readonly SideOption[] {
+	const {plus, minus, sign, words} = sides;
+	const plusSide = words === 'sign-of-gauge' || signOfPlus(facts) === 1 ? plus : minus;
+	return [plus, minus].map((side) => ({
+		id: side.word,
+		label: side.label,
+		keys: [side.word.charAt(0), ...(sign === 'of-gauge' ? [side === plusSide ? '+' : '-'] : [])],
+	}));
+}
