@@ -1,0 +1,43 @@
+import {describe, expect, it} from 'vitest';
+import {procedure} from '../../source/procedure/index.js';
+import type {Problem, Step} from '../../source/procedure/step.js';
+import {factsWith} from '../helpers/facts.js';
+import {troubles} from '../helpers/troubles.js';
+
+const each = procedure.map((step) => [step.id, step] as const);
+
+describe('A step that does not pass', () => {
+	const problemsOf = (step: Step): Problem[] =>
+		troubles.flatMap((values) => {
+			const problem = step.verify?.(factsWith(values));
+			return problem ? [problem] : [];
+		});
+
+	it.each(each)('%s says so in a sentence with at least one way out', (_id, step) => {
+		for (const {sentence, ways} of problemsOf(step)) {
+			expect(sentence).toMatch(/^[A-Z0-9'].*\.$/);
+			expect(ways.length).toBeGreaterThan(0);
+			for (const {label} of ways) expect(label.length).toBeGreaterThan(5);
+		}
+	});
+
+	// Impossible geometry cannot be gone past: no figure could be worked out.
+	const never = ['arm-pivot-distance', 'radius-inner', 'radius-outer', 'radius-extra', 'force-low', 'force-high'];
+	// Without the guard's mass, or without weighing again, the carried force is unknown or wrong.
+	const unknownForce = ['weighed', 'guard-account'];
+
+	it.each(each.filter(([, {verify}]) => verify))(
+		'%s offers reasons for going on, where going on makes sense',
+		(id, step) => {
+			if ([...never, ...unknownForce].includes(id)) expect(step.reasons ?? []).toEqual([]);
+			else expect(step.reasons?.length).toBeGreaterThanOrEqual(2);
+		},
+	);
+
+	it.each(each.filter(([, {input}]) => input.kind === 'ticks'))(
+		'%s offers reasons too: a line may be left',
+		(_id, step) => {
+			expect(step.reasons?.length).toBeGreaterThanOrEqual(2);
+		},
+	);
+});

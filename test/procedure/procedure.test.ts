@@ -1,0 +1,128 @@
+import {describe, expect, it} from 'vitest';
+import type {Facts} from '../../source/procedure/facts.js';
+import {afterStop, procedure, stepById} from '../../source/procedure/index.js';
+import {linesOf, optionsOf, readAnswer, unitOf} from '../../source/procedure/read-answer.js';
+import {stages, type Words} from '../../source/procedure/step.js';
+import {gaugeUnits, units} from '../../source/units.js';
+import {factsWith, recording} from '../helpers/facts.js';
+import {troubles} from '../helpers/troubles.js';
+
+const each = procedure.map((step) => [step.id, step] as const);
+const ids = new Set(procedure.map(({id}) => id));
+const words = (text: Words, facts: Facts): string => (typeof text === 'function' ? text(facts) : text);
+
+describe('The procedure', () => {
+	it('has an id of its own for each step, lower case with hyphens', () => {
+		expect(ids.size).toBe(procedure.length);
+		for (const id of ids) expect(id).toMatch(/^[a-z0-9]+(-[a-z0-9]+)*$/);
+		for (const id of ids) expect(stepById(id)?.id).toBe(id);
+	});
+
+	it('goes through its stages in order, each of them once', () => {
+		const seen = procedure.map(({stage}) => stage).filter((stage, index, all) => stage !== all[index - 1]);
+		expect(seen).toEqual(Object.keys(stages));
+	});
+
+	it('asks in the order of the bench: level with the mat as it will be, weighing after wires, the guard off last', () => {
+		const order = ['safe', 'arm-name', 'cartridge-name', 'tools-name', 'room-temperature', 'mat', 'level-lr-1'];
+		const rest = ['damping-off', 'bias-off', 'wires', 'guard-on', 'force-reading', 'clearance', 'zero-way'];
+		const probe = ['probe-inner', 'probe-outer', 'probe-extra', 'probe-closing', 'verdict'];
+		const back = ['back-lock', 'back-mat', 'back-damping', 'back-bias', 'back-height', 'back-guard', 'back-force'];
+		const wanted = [...order, ...rest, ...probe, ...back, 'back-level', 'back-covers', 'next-check'];
+		expect(procedure.map(({id}) => id).filter((id) => wanted.includes(id))).toEqual(wanted);
+	});
+
+	it('keeps the put-back list and the next date when it is stopped', () => {
+		expect(afterStop).toEqual(['back', 'next']);
+	});
+
+	it.each(each)('%s says what to do, why, and the usual mistake', (id, step) => {
+		for (const values of troubles) {
+			const facts = factsWith({'arm-bias-device': 'spring', ...values});
+			if (id !== 'verdict') expect(words(step.ask, facts)).toMatch(/[.?]$/);
+			expect(words(step.why, facts)).toMatch(/^[A-Z].{20,}\.$/);
+			expect(words(step.mistake, facts)).toMatch(/^.{10,}[.?]$/);
+		}
+		expect(step.title).toMatch(/^[A-Z].*\S$/);
+	});
+
+	it.each(each)('%s asks in few words: three lines of 80 columns, title and question together', (_id, step) => {
+		for (const values of troubles) expect(words(step.ask, factsWith(values)).length).toBeLessThanOrEqual(200);
+		expect(step.title.length).toBeLessThanOrEqual(40);
+	});
+
+	it.each(each)('%s offers at least two options, each once', (_id, {input}) => {
+		if (input.kind !== 'choice') return;
+		const options = optionsOf(input, factsWith());
+		expect(options.length).toBeGreaterThanOrEqual(2);
+		expect(new Set(options.map(({id}) => id)).size).toBe(options.length);
+		expect(new Set(options.map(({label}) => label)).size).toBe(options.length);
+		for (const {label} of options) expect(label.length).toBeGreaterThan(0);
+	});
+
+	it.each(each)('%s has lines to tick that say what to do when the answer is no', (_id, {input}) => {
+		if (input.kind !== 'ticks') return;
+		const lines = linesOf(input, factsWith({'arm-bearing': 'unipivot'}));
+		expect(lines.length).toBeGreaterThan(1);
+		for (const {id, text, ifNot} of lines) {
+			expect(id).toMatch(/^[a-z-]+$/);
+			expect(text.length).toBeLessThanOrEqual(70);
+			expect(ifNot).toMatch(/\.$/);
+		}
+	});
+
+	it.each(each)('%s believes a range that is not empty, in a unit that there is', (_id, {input}) => {
+		if (input.kind !== 'number' && input.kind !== 'signed') return;
+		for (const unit of gaugeUnits) {
+			const facts = factsWith({'gauge-unit': unit});
+			const [low, high] = typeof input.between === 'function' ? input.between(facts) : input.between;
+			expect(low).toBeLessThan(high);
+			expect(units[unitOf(input, facts)]).toBeDefined();
+		}
+	});
+
+	it.each(each)('%s touches, looks at and leads to steps that there are', (_id, step) => {
+		const named = new Set<string>(step.touches?.filter((one) => one !== 'rounds'));
+		for (const values of troubles) {
+			const {facts, asked} = recording(values);
+			step.when?.(facts);
+			step.suggest?.(facts);
+			words(step.ask, facts);
+			words(step.mistake, facts);
+			for (const way of step.verify?.(facts)?.ways ?? []) {
+				if (way.do === 'set') named.add(way.step);
+				else for (const id of way.steps) named.add(id);
+			}
+			for (const id of asked) named.add(id);
+		}
+		expect([...named].filter((id) => !ids.has(id))).toEqual([]);
+	});
+
+	it.each(each)('%s touches only what comes after it', (id, step) => {
+		const place = (one: string) => procedure.findIndex((other) => other.id === one);
+		for (const touched of step.touches ?? [])
+			if (touched !== 'rounds') expect(place(touched), touched).toBeGreaterThan(place(id));
+	});
+
+	it.each(each)('%s suggests only what it takes itself', (_id, step) => {
+		const known = [
+			...troubles,
+			...gaugeUnits.map((unit) => ({'gauge-unit': unit, 'gauge-step': unit === 'percent' ? 0.5 : 0.1})),
+			...[3, 10, 15, 17.5, 20, 30, 50].map((force) => ({'playing-force': force})),
+		];
+		for (const values of known) {
+			const facts = factsWith(values);
+			const suggested = step.suggest?.(facts);
+			if (suggested === undefined) continue;
+			const read = readAnswer(step, suggested, facts);
+			expect(read).toMatchObject({kind: 'value'});
+			if (read.kind !== 'value') continue;
+			const after = step.verify?.(factsWith({...values, [step.id]: read.value}));
+			if (step.id !== 'radius-inner' && step.id !== 'radius-outer') expect(after).toBeUndefined();
+		}
+	});
+
+	it('has no two steps that the same reader could take for one another', () => {
+		expect(new Set(procedure.map(({title, stage}) => `${stage}: ${title}`)).size).toBe(procedure.length);
+	});
+});

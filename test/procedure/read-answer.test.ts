@@ -1,0 +1,195 @@
+import fc from 'fast-check';
+import {describe, expect, it} from 'vitest';
+import {procedure, stepById} from '../../source/procedure/index.js';
+import {type AnswerRead, readAnswer, unitOf} from '../../source/procedure/read-answer.js';
+import type {AnswerValue, Step} from '../../source/procedure/step.js';
+import {withUnit} from '../../source/procedure/typed-text.js';
+import {gaugeUnits} from '../../source/units.js';
+import {factsWith} from '../helpers/facts.js';
+
+function step(id: string): Step {
+	const found = stepById(id);
+	if (!found) throw new Error(`no step ${id}`);
+	return found;
+}
+
+const read = (id: string, typed: string, known: Readonly<Record<string, AnswerValue>> = {}): AnswerRead =>
+	readAnswer(step(id), typed, factsWith(known));
+const refusedWith = (part: string | RegExp) => ({kind: 'refused', sentence: expect.stringMatching(part)});
+
+describe('A typed answer', () => {
+	it.each([
+		['arm-length', '229', 229, '229 mm'],
+		['arm-length', '229 mm', 229, '229 mm'],
+		['arm-length', '9 in', 228.6, '9 in'],
+		['playing-force', '18 mN', 18, '18 mN'],
+		['playing-force', '2', 19.6133, '2 g'],
+		['room-temperature', '70 °F', 21.1111, '70 °F'],
+		['level-lr-1', '0.1 right', 0.1, '0.1° right'],
+		['level-lr-1', '2 mm/m left', -0.114592, '2 mm/m left'],
+		['level-lr-1', '0', 0, '0°'],
+	])("to %s, '%s', becomes %d in the base unit and is kept with its unit: %s", (id, typed, value, kept) => {
+		// Six digits, as the expected values are written here; inch, gram-force and °F from NIST SP 811 app. B.8.
+		expect(read(id, typed)).toEqual({kind: 'value', value: expect.closeTo(value, 4), typed: kept});
+	});
+
+	it.each([
+		['room-temperature', null],
+		['arm-serial', ''],
+		['guard-mass', null],
+		['level-lr-2', null],
+	])('to %s may be empty or a dash: not known', (id, value) => {
+		expect(read(id, '')).toEqual({kind: 'value', value, typed: ''});
+		expect(read(id, ' - ')).toEqual({kind: 'value', value, typed: ''});
+	});
+
+	it.each(['arm-name', 'arm-length', 'level-lr-1', 'gauge-unit', 'safe', 'back-lock'])(
+		'to %s may not be empty',
+		(id) => {
+			expect(read(id, '  ')).toEqual(refusedWith(/\.$/));
+		},
+	);
+
+	it('asks for its side where none was named, and leaves a sign out that means nothing', () => {
+		expect(read('level-lr-1', '0.1')).toMatchObject({kind: 'side-wanted', size: 0.1, typed: '0.1'});
+		expect(read('level-lr-1', '-0.1')).toMatchObject({kind: 'side-wanted', size: 0.1, typed: '0.1'});
+	});
+});
+
+describe('A value that cannot be believed', () => {
+	it.each([
+		['arm-length', '22.9', /120 mm to 420 mm.*did you mean 22\.9 cm\?$/],
+		['arm-length', '9', /did you mean 9 in\?$/],
+		['arm-length', '229 cm', /did you mean 229 mm\?$/],
+		['playing-force', '18', /did you mean 18 mN\?$/],
+		['playing-force', '1.8 mN', /did you mean 1\.8 g\?$/],
+		['guard-mass', '500', /did you mean 500 mg\?$/],
+		['room-temperature', '70', /did you mean 70 °F\?$/],
+		['room-temperature', '110', /did you mean 110 °F\?$/],
+		['level-lr-1', '12 right', /did you mean 12 ′\?$/],
+	])("for %s, '%s', is refused and the likely unit is named", (id, typed, sentence) => {
+		expect(read(id, typed)).toEqual(refusedWith(sentence));
+	});
+
+	it.each([
+		['arm-length', '99999'],
+		['arm-length', '-229'],
+		// -18 °F is -28 °C: no unit makes that a room.
+		['room-temperature', '-18'],
+		['playing-force', '0'],
+	])("for %s, '%s', is refused with what is believable and without a guess", (id, typed) => {
+		expect(read(id, typed)).toEqual(refusedWith(/is believable here\.$/));
+	});
+});
+
+describe('A name', () => {
+	it.each(['north deck', 'Größe 3 (µ)', '漢字', 'O’Neil "left"', '1', '/etc'])("may be '%s'", (name) => {
+		expect(read('arm-name', ` ${name} `)).toEqual({kind: 'value', value: name, typed: name});
+	});
+
+	it.each(['a\u001B[31mb', 'a\u0000', 'a\u009Bb', 'a\u2028b', 'a\nb', '\uD83D'])(
+		'may hold no control character',
+		(name) => {
+			expect(read('arm-name', name)).toEqual(refusedWith(/control characters/));
+		},
+	);
+
+	it('is at most 80 characters long, an emoji counting as one', () => {
+		expect(read('arm-name', '👍'.repeat(80))).toMatchObject({kind: 'value'});
+		expect(read('arm-name', 'x'.repeat(81))).toEqual(refusedWith(/81 characters; at most 80/));
+	});
+});
+
+describe('A choice', () => {
+	it.each(['2', 'mN', 'MN', 'millinewtons (mN)'])("is taken by number, by id or by words: '%s'", (typed) => {
+		expect(read('gauge-unit', typed)).toEqual({kind: 'value', value: 'mN', typed: 'millinewtons (mN)'});
+	});
+
+	it.each(['0', '4', '-1', '1.5', '', 'newton', '1 '.repeat(9), '9'.repeat(400)])("is refused for '%s'", (typed) => {
+		expect(read('gauge-unit', typed)).toEqual(refusedWith('Choose by number, 1 to 3.'));
+	});
+});
+
+describe('A confirmation', () => {
+	it.each([
+		['y', true],
+		['YES', true],
+		['n', false],
+		['No', false],
+	])("'%s' is %s", (typed, value) => {
+		expect(read('back-lock', typed)).toMatchObject({kind: 'value', value});
+	});
+
+	it.each(['', 'ok', '1', 'ja', 'yy'])("'%s' confirms nothing", (typed) => {
+		expect(read('back-lock', typed)).toEqual(refusedWith('Press y for yes or n for not yet.'));
+	});
+});
+
+const answered = procedure.filter(({input}) => ['text', 'choice', 'confirm', 'number', 'signed'].includes(input.kind));
+
+describe('Every step that is answered in words', () => {
+	it.each(answered.map((one) => [one.id, one] as const))('%s refuses junk with a sentence', (_id, one) => {
+		for (const junk of ['\u0007', '\u001B]0;x\u0007', 'NaN', 'x'.repeat(5000), '🜨']) {
+			const result = readAnswer(one, junk, factsWith({'guard-mass': 0.5}));
+			if (one.input.kind === 'text' && ['NaN', '🜨'].includes(junk)) expect(result.kind).toBe('value');
+			else expect(result).toEqual({kind: 'refused', sentence: expect.stringMatching(/^.{10,250}[.?]$/su)});
+		}
+	});
+
+	it('takes its kept text for the same answer again', () => {
+		const text = fc.oneof(
+			fc.string({unit: fc.constantFrom(...'0123456789.,+- ')}),
+			fc.string({
+				unit: fc.constantFrom(
+					'1',
+					'4',
+					'0',
+					'.',
+					' ',
+					'+',
+					'-',
+					'right',
+					'l',
+					'plus',
+					'm',
+					'%',
+					'mN',
+					'g',
+					'mm',
+					'°',
+					'y',
+				),
+				maxLength: 5,
+			}),
+		);
+		fc.assert(
+			fc.property(fc.constantFrom(...answered), fc.constantFrom(...gaugeUnits), text, (one, unit, typed) => {
+				const facts = factsWith({'gauge-unit': unit, 'guard-mass': 0.5});
+				const first = readAnswer(one, typed, facts);
+				if (first.kind === 'value') expect(readAnswer(one, first.typed, facts)).toEqual(first);
+			}),
+			{numRuns: 3000},
+		);
+	});
+});
+
+describe('A reading as it is kept', () => {
+	it.each([
+		['4', 'percent', '4 %'],
+		['4 out', 'percent', '4 % out'],
+		['4out', 'percent', '4 % out'],
+		['-3', 'mN', '-3 mN'],
+		['+4 mN', 'mN', '+4 mN'],
+		['+0.4 g', 'gf', '+0.4 g'],
+		['+4 pct', 'percent', '+4 pct'],
+		['0.1 right', 'deg', '0.1° right'],
+		['6 min right', 'deg', '6 min right'],
+	] as const)("says its unit once: '%s' on a gauge in %s is '%s'", (typed, unit, kept) => {
+		expect(withUnit(typed, unit, true)).toBe(kept);
+	});
+
+	it('has the unit of its step', () => {
+		const input = step('gauge-step').input;
+		expect(input.kind === 'number' && unitOf(input, factsWith({'gauge-unit': 'gf'}))).toBe('gf');
+	});
+});

@@ -1,0 +1,106 @@
+import {describe, expect, it} from 'vitest';
+import {biasDevices} from '../../source/procedure/bias-devices.js';
+import type {Facts} from '../../source/procedure/facts.js';
+import {procedure, stepById} from '../../source/procedure/index.js';
+import {remedies} from '../../source/procedure/remedies.js';
+import type {Words} from '../../source/procedure/step.js';
+import {doubts} from '../../source/procedure/steps-still.js';
+import {factsWith, recording} from '../helpers/facts.js';
+
+const ids = new Set(procedure.map(({id}) => id));
+const words = (text: Words, facts: Facts): string => (typeof text === 'function' ? text(facts) : text);
+
+describe('What an answer that changes does to others', () => {
+	const touchesOf = (id: string): readonly string[] => stepById(id)?.touches ?? [];
+	const level = ['level-lr-1', 'level-lr-2', 'level-fb-1', 'level-fb-2'];
+
+	// The table of the job: mat → level, clearance, rounds; level, damping, bias, wires → rounds; and so on.
+	it.each([
+		['mat', [...level, 'clearance', 'rounds']],
+		...level.map((id) => [id, ['rounds']] as const),
+		['damping-off', ['rounds']],
+		['bias-off', ['rounds']],
+		['wires', ['rounds']],
+		['guard-on', ['clearance', 'rounds']],
+		['weighed', ['clearance', 'rounds']],
+		['force-reading', ['clearance', 'rounds']],
+		['clearance', ['rounds']],
+		['room-temperature', []],
+		['zero-way', []],
+		['zero-first-inner', []],
+	] as const)('%s touches %j', (id, wanted) => {
+		expect(touchesOf(id)).toEqual(expect.arrayContaining([...wanted]));
+		if (wanted.length < 2) expect(touchesOf(id)).toEqual([...wanted]);
+	});
+
+	it.each([
+		...level.map((id) => [id, 12 * 60] as const),
+		['damping-off', 30],
+		['bias-off', 30],
+		['wires', 30],
+		['guard-on', 30],
+		['weighed', 30],
+		['force-reading', 12 * 60],
+		['force-at-height', 12 * 60],
+		['clearance', 30],
+		['zero-way', 12 * 60],
+		['zero-first-inner', 12 * 60],
+		['zero-turned-outer', 12 * 60],
+		['room-temperature', 12 * 60],
+		['mat', undefined],
+	] as const)('%s stays true for %s minutes', (id, minutes) => {
+		expect(stepById(id)?.staysTrueMinutes).toBe(minutes);
+	});
+
+	it('leaves no step that grows stale without a question on return', () => {
+		const asked = doubts.flatMap(({items}) => items.flatMap(({steps}) => steps));
+		const stale = procedure.filter(({staysTrueMinutes}) => staysTrueMinutes !== undefined).map(({id}) => id);
+		expect([...asked].sort()).toEqual([...stale].sort());
+	});
+});
+
+describe('Remedies and doubts', () => {
+	it.each(remedies.map((one) => [one.id, one] as const))(
+		'%s asks steps again that there are',
+		(_id, {steps, when, label}) => {
+			expect(steps.filter((id) => !ids.has(id))).toEqual([]);
+			expect(label.length).toBeGreaterThan(5);
+			const {facts, asked} = recording();
+			when?.(facts);
+			expect([...asked].filter((id) => !ids.has(id))).toEqual([]);
+		},
+	);
+
+	it.each(doubts.map((one) => [one.id, one] as const))(
+		'%s names steps that there are, and can be answered with one key',
+		(_id, {items, ask}) => {
+			expect(ask).toMatch(/\?$/);
+			expect(items.length).toBeLessThanOrEqual(9);
+			for (const {steps, label} of items) {
+				expect(steps.filter((id) => !ids.has(id))).toEqual([]);
+				expect(label.length).toBeGreaterThan(3);
+			}
+		},
+	);
+});
+
+describe('Every bias device', () => {
+	const off = stepById('bias-off');
+	const back = stepById('back-bias');
+
+	it.each(Object.entries(biasDevices))('%s is put out of action and back in its own words', (id, device) => {
+		const facts = factsWith({'arm-bias-device': id});
+		expect(off?.when?.(facts)).toBe(id !== 'none');
+		expect(back?.when?.(facts)).toBe(id !== 'none');
+		if (id === 'none' || !off || !back) return;
+		expect(words(off.ask, facts)).toBe(`${device.off} ${device.confirm}`);
+		expect(words(off.mistake, facts)).toBe(device.mistake);
+		expect(words(back.ask, facts)).toContain(device.restore);
+		for (const text of [device.off, device.mistake, device.restore]) expect(text).toMatch(/^[A-Z].*\.$/);
+		expect(device.confirm).toMatch(/\?$/);
+	});
+
+	it.each(['spring', 'magnet'] as const)('%s: zero on the dial is not called off', (id) => {
+		expect(biasDevices[id].mistake).toMatch(/not always zero force/);
+	});
+});
