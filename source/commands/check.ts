@@ -3,7 +3,7 @@ import {StoreError} from '../store/store-error.js';
 import {readEnvironment} from '../terminal/environment.js';
 import {EXIT} from '../terminal/exit-paths.js';
 import {printable} from '../terminal/printable.js';
-import {openWorkbench} from './open-workbench.js';
+import {OpenWorkbench} from './open-workbench.js';
 
 export type CheckFlags = {
 	readonly arm?: string;
@@ -26,7 +26,7 @@ export async function runCheck(flags: CheckFlags): Promise<number> {
 	if (typeof environment.face === 'object') return refuse(environment.face.refusal, EXIT.usage);
 	try {
 		const dataDir = dataDirectory({flag: flags.data, env: process.env});
-		const workbench = openWorkbench({dataDir, version: flags.version});
+		const workbench = new OpenWorkbench({dataDir, version: flags.version});
 		workbench.look();
 		if (environment.face === 'plain') {
 			const {runPlain} = await import('./plain-face.js');

@@ -3,7 +3,7 @@ import {dataDirectory} from '../store/data-directory.js';
 import {StoreError} from '../store/store-error.js';
 import {printable} from '../terminal/printable.js';
 import {runCompute} from './compute.js';
-import {openWorkbench} from './open-workbench.js';
+import {OpenWorkbench} from './open-workbench.js';
 
 type Options = {
 	readonly file: string | undefined;
@@ -33,10 +33,10 @@ type Found =
 
 function savedDocument(id: string, data: string | undefined): Found {
 	try {
-		const workbench = openWorkbench({dataDir: dataDirectory({flag: data, env: process.env}), version: ''});
+		const workbench = new OpenWorkbench({dataDir: dataDirectory({flag: data, env: process.env}), version: ''});
 		const check = workbench.checkNamed(id);
 		if (!check.ok) return {ok: false, sentence: check.sentence, status: 1};
-		const made = documentOfCheck(check.check);
+		const made = documentOfCheck(check.value);
 		return made.ok ? made : {ok: false, sentence: `${id}: ${made.sentence}`, status: 2};
 	} catch (error) {
 		if (error instanceof StoreError) return {ok: false, sentence: error.sentence, status: 1};

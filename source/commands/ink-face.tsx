@@ -32,7 +32,7 @@ export async function runInk({workbench, environment, arm}: InkFace): Promise<nu
 	const shown = showApp({workbench, dialogue: opened?.dialogue, notice, environment, feed, screen, repaints});
 	setTimeout(() => void workbench.settleIn(), 300).unref();
 	await shown;
-	const status = workbench.isOpen() ? EXIT.leftOpen : EXIT.done;
+	const status = workbench.openCheck ? EXIT.leftOpen : EXIT.done;
 	paths.leave(status, partingText());
 	return status;
 }

@@ -1,12 +1,20 @@
 import {progressOf} from '../check/progress.js';
+import {summaryOf} from '../findings/record.js';
 import {printable} from '../terminal/printable.js';
 import type {OpenWorkbench} from './open-workbench.js';
 
-/** The last line on the normal screen: what is saved and how to go on. */
+/** The last line on the normal screen: what is saved or filed, and how to go on. */
 export function partingLine(workbench: OpenWorkbench): string {
-	const check = workbench.openCheck();
-	if (!check) return workbench.farewell();
-	const {current, facts} = progressOf(check, workbench.profiles());
-	const arm = printable(facts.text('arm-name') ?? 'a new arm', 40);
-	return `Saved: the check of ${arm} stands at '${current?.title ?? 'its end'}'. Deck not ready to play. Go on with: armdrift`;
+	const {openCheck, filed} = workbench;
+	if (openCheck) {
+		const {current, facts} = progressOf(openCheck, workbench.profiles());
+		const arm = printable(facts.text('arm-name') ?? 'a new arm', 40);
+		return `Saved: the check of ${arm} stands at '${current?.title ?? 'its end'}'. Deck not ready to play. Go on with: armdrift`;
+	}
+	if (!filed) return 'Left; nothing was changed.';
+	const deck =
+		filed.outcome === 'interrupted'
+			? 'Deck NOT ready to play: see its put-back list under past checks.'
+			: 'Deck ready to play; volume down for the first record.';
+	return `Filed as ${filed.check.id}: ${summaryOf(filed).verdict ?? 'no verdict'}. ${deck}`;
 }

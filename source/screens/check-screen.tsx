@@ -22,6 +22,12 @@ type CheckScreenProps = {
 	readonly onFinished: (record: FinishedCheck) => void;
 };
 
+/** The text field takes a backspace for one code unit; an emoji or an accented letter may have several. */
+function backspacesFor(typed: string): readonly string[] {
+	const last = [...new Intl.Segmenter().segment(typed.slice(-40))].at(-1)?.segment ?? '';
+	return Array.from({length: Math.max(1, last.length)}, () => KEYS.backspace);
+}
+
 /** A second Enter this soon after the first is a bounce or impatience; it accepts nothing that was not typed. */
 const impatientMs = 300;
 
@@ -77,7 +83,7 @@ export const CheckScreen = ({workbench, initial, onHome, onFinished}: CheckScree
 	};
 	const isEmptyField = prompt.kind === 'field' && typed === '';
 
-	const command = (key: string): boolean => {
+	const command = (key: string): boolean | readonly string[] => {
 		if (unsaved) {
 			if (key === KEYS.enter || key === 'r') void store(unsaved.dialogue);
 			if (key === KEYS.escape) setUnsaved(undefined);
@@ -110,6 +116,7 @@ export const CheckScreen = ({workbench, initial, onHome, onFinished}: CheckScree
 			return true;
 		}
 		if (countdown.left !== undefined && key !== KEYS.enter) countdown.stop();
+		if (key === KEYS.backspace && prompt.kind === 'field') return backspacesFor(typed);
 		if (key === KEYS.enter) return isImpatient();
 		return false;
 	};
@@ -121,7 +128,11 @@ export const CheckScreen = ({workbench, initial, onHome, onFinished}: CheckScree
 		return soon && (prompt.kind === 'choice' || isEmptyField);
 	};
 
-	const keys = useCommands(command, () => setTyped(''));
+	const keys = useCommands(
+		command,
+		() => setTyped(''),
+		() => setDialogue((now) => ({...now, refusal: 'That was too much to paste; the end of it was left out.'})),
+	);
 
 	if (unsaved) return <Unsaved sentence={unsaved.sentence} width={width} />;
 

@@ -12,16 +12,28 @@ export type KeyControl = {
 const KeysContext = createContext<KeyControl | undefined>(undefined);
 export const KeysProvider = KeysContext.Provider;
 
-/** Keys of the program: handled before any control sees them. A handler says true when it took the key. */
-export function useCommands(handle: (key: string) => boolean, onClear?: () => void): KeyControl | undefined {
+/**
+ * Keys of the program: handled before any control sees them. A handler says true when it took the key, or gives the
+ * keys that the control shall have in its place.
+ */
+export function useCommands(
+	handle: (key: string) => boolean | readonly string[],
+	onClear?: () => void,
+	onPasteCut?: () => void,
+): KeyControl | undefined {
 	const keys = useContext(KeysContext);
 	useLayoutEffect(() => {
 		if (!keys) return;
-		keys.gate = (key) => (handle(key) ? null : key);
+		keys.gate = (key) => {
+			const taken = handle(key);
+			return typeof taken === 'boolean' ? (taken ? null : key) : taken;
+		};
 		keys.onClear = onClear ?? null;
+		keys.onPasteCut = onPasteCut ?? null;
 		return () => {
 			keys.gate = null;
 			keys.onClear = null;
+			keys.onPasteCut = null;
 		};
 	});
 	return keys;

@@ -1,5 +1,5 @@
 import {type ReactNode, useState} from 'react';
-import {pastLabel} from '../findings/past.js';
+import {pastHeading, pastLabel} from '../findings/past.js';
 import {recordLines} from '../findings/record-lines.js';
 import {line} from '../findings/shown-lines.js';
 import {useTerminalSize} from '../terminal/use-terminal-size.js';
@@ -32,7 +32,7 @@ export const PastScreen = ({workbench, onBack, onReopen}: PastScreenProps): Reac
 				line(
 					total === 0
 						? 'No check is on file yet.'
-						: `${offset + 1} to ${shownTo} of ${total}; left and right for newer and older`,
+						: `${offset + 1} to ${shownTo} of ${total}; left and right for newer and older. ${pastHeading}`,
 				),
 				...notices.map((text) => line(text, 'warn')),
 			]}

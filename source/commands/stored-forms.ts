@@ -1,0 +1,37 @@
+import * as z from 'zod/mini';
+import {checkSchema} from '../check/check.js';
+import {profilesSchema} from '../findings/profiles.js';
+import {recordSchema} from '../findings/record.js';
+import type {Codec} from '../store/context.js';
+
+/** Turns a schema into what the store asks of its contents. */
+const codec = <S extends z.core.$ZodType>(schema: S): Codec<z.output<S>> => ({
+	parse: (json) => {
+		const parsed = z.safeParse(schema, json);
+		if (parsed.success) return {ok: true, value: parsed.data};
+		const [issue] = parsed.error.issues;
+		const where = issue?.path.map(String).join('.') || 'its content';
+		return {ok: false, sentence: `${where} is not what is wanted here (${issue?.message ?? 'unreadable'}).`};
+	},
+});
+
+const aboveZero = z.number().check(z.positive());
+
+const settingsSchema = z.looseObject({
+	pullGoodPct: aboveZero,
+	pullUsablePct: aboveZero,
+	bandGoodPct: aboveZero,
+	bandUsablePct: aboveZero,
+	settleSeconds: aboveZero,
+	bell: z.boolean(),
+});
+
+/** What each file of the data folder holds. Unknown fields are kept: a later version may have put them there. */
+export const storedForms = {
+	check: codec(checkSchema),
+	record: codec(recordSchema),
+	/** Later facts beside a filed check. */
+	remark: codec(z.looseObject({putBackAt: z.optional(z.string())})),
+	profiles: codec(z.looseObject({profiles: profilesSchema})),
+	settings: codec(settingsSchema),
+};
