@@ -9,8 +9,20 @@ import {bandsPicture, planPicture, windowPicture} from './pictures.js';
 export type Row = {readonly text: string; readonly tone: Tone};
 
 /** Text broken to the width; foreign characters made safe first. */
-export const wrapped = (text: string, width: number): string[] =>
-	text === '' ? [] : wrapAnsi(printable(text), width, {hard: true, trim: true}).split('\n');
+export function wrapped(text: string, width: number): readonly string[] {
+	if (text === '') return [];
+	const key = `${width} ${text}`;
+	const known = broken.get(key);
+	if (known) return known;
+	if (broken.size >= mostBroken) broken.clear();
+	const lines = wrapAnsi(printable(text), width, {hard: true, trim: true}).split('\n');
+	broken.set(key, lines);
+	return lines;
+}
+
+// Breaking a page of text takes some 5 ms, and at the next key nearly all of it is the same.
+const broken = new Map<string, readonly string[]>();
+const mostBroken = 500;
 
 /** All that is shown beside the question, as lines of the screen. */
 export const rowsOf = (shown: readonly Shown[], width: number, look: Look): Row[] =>
