@@ -1,0 +1,28 @@
+import {spawnSync} from 'node:child_process';
+import {cleanEnvironment} from './program-environment.js';
+import {PROGRAM} from './pty.js';
+import {asLines, type Turn} from './walk.js';
+
+export type Ended = {readonly status: number | null; readonly out: string; readonly faults: string};
+
+/** Runs the program without a terminal, to its end. */
+export function run(
+	dataDir: string,
+	args: readonly string[],
+	{input = '', env = {}}: {readonly input?: string; readonly env?: Readonly<Record<string, string | undefined>>} = {},
+): Ended {
+	const {status, stdout, stderr} = spawnSync(process.execPath, [PROGRAM, ...args], {
+		input,
+		env: cleanEnvironment(dataDir, env),
+		cwd: dataDir,
+		encoding: 'utf8',
+	});
+	return {status, out: stdout, faults: stderr};
+}
+
+/** Plays turns through the plain face, from its first question: quick, and leaves the check where the turns end. */
+export const playPlain = (
+	dataDir: string,
+	turns: readonly Turn[],
+	env: Readonly<Record<string, string | undefined>> = {},
+): Ended => run(dataDir, ['--plain'], {input: asLines(turns), env});

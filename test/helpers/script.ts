@@ -1,0 +1,116 @@
+import {type Dialogue, positionOf, startDialogue} from '../../source/check/dialogue.js';
+import {type Prompt, promptOf} from '../../source/check/prompt.js';
+import {newCheck} from '../../source/check/reduce.js';
+import {type Entry, respond} from '../../source/check/respond.js';
+import type {Profile} from '../../source/procedure/facts.js';
+import {usualSettings} from '../../source/procedure/settings.js';
+import type {Place} from '../../source/procedure/step.js';
+
+/** What a technician does at each step: typed text, the id of an option, `yes` or `no`; and the readings by place. */
+export type Script = {
+	readonly answers: Readonly<Record<string, string>>;
+	readonly rounds: Readonly<Partial<Record<Place, readonly (readonly [inner: string, outer: string])[]>>>;
+};
+
+/** Time that moves on by some seconds with every look at it. */
+export function clockFrom(start: string, stepSeconds = 20): () => string {
+	let now = Date.parse(start);
+	return () => {
+		now += 1000 * stepSeconds;
+		return new Date(now).toISOString();
+	};
+}
+
+const {bell: _bell, settleSeconds: _settle, ...limits} = usualSettings;
+
+/** A conversation over an empty check. */
+export const freshDialogue = (profiles: readonly Profile[] = [], id = 'sample-1'): Dialogue =>
+	startDialogue(newCheck({id, at: '2026-03-02T09:00:00Z', program: '0.0.0', limits}), profiles);
+
+/** The entry with which a technician following a script answers what is asked now. */
+export function entryFor(dialogue: Dialogue, script: Script): Entry {
+	const prompt = promptOf(dialogue);
+	const {step, slot, stuck} = positionOf(dialogue);
+	const known = step ? script.answers[step.id] : undefined;
+	switch (prompt.kind) {
+		case 'field': {
+			if (dialogue.mode.kind === 'reason-typed') return {kind: 'text', text: 'a reason of its own'};
+			if (dialogue.draft !== undefined) return {kind: 'text', text: dialogue.draft};
+			if (!slot) return {kind: 'text', text: known ?? prompt.initial};
+			const rounds = script.rounds[slot.place] ?? [];
+			const round = rounds[slot.index % rounds.length];
+			return {kind: 'text', text: round?.[slot.which === 'innerLimit' ? 0 : 1] ?? '0'};
+		}
+		case 'yes-no':
+			return {kind: dialogue.mode.kind !== 'stop' && known !== 'no' ? 'yes' : 'no'};
+		case 'still':
+			return {kind: 'yes'};
+		case 'side':
+			return {kind: 'choose', id: prompt.options[0]?.id ?? ''};
+		case 'choice': {
+			if (['steps', 'strike', 'remedy'].includes(dialogue.mode.kind)) return {kind: 'back'};
+			const wanted = prompt.options.find(({id}) => dialogue.mode.kind === 'ask' && !stuck && id === known);
+			return {kind: 'choose', id: (wanted ?? prompt.options[0])?.id ?? ''};
+		}
+		case 'none':
+			return {kind: 'back'};
+	}
+}
+
+type RunOptions = {
+	readonly now?: () => string;
+	/** Stops before the step of this id is answered. */
+	readonly until?: string;
+	readonly seen?: (dialogue: Dialogue, entry: Entry) => void;
+	readonly most?: number;
+};
+
+/** Follows a script to the end of the check, or to a step. @throws Error when it gets nowhere */
+export function follow(dialogue: Dialogue, script: Script, options: RunOptions = {}): Dialogue {
+	const {now = clockFrom('2026-03-02T09:00:00Z'), until, seen, most = 400} = options;
+	let here = dialogue;
+	for (let count = 0; count < most; count++) {
+		const {step} = positionOf(here);
+		if (here.mode.kind === 'ask' && (!step || step.id === until)) return here;
+		const entry = entryFor(here, script);
+		seen?.(here, entry);
+		const next = respond(here, entry, now());
+		if (!next) throw new Error(`left for home at ${step?.id}`);
+		if (next.refusal !== undefined) throw new Error(`${step?.id} refused ${JSON.stringify(entry)}: ${next.refusal}`);
+		here = next;
+	}
+	throw new Error(`still at ${positionOf(here).step?.id} after ${most} entries`);
+}
+
+/** Hands one entry over after another; each must be taken. */
+export function say(dialogue: Dialogue, entries: readonly Entry[], now = clockFrom('2026-03-02T12:00:00Z')): Dialogue {
+	return entries.reduce((here, entry) => {
+		const next = respond(here, entry, now());
+		if (!next || next.refusal !== undefined)
+			throw new Error(`${positionOf(here).step?.id} refused ${JSON.stringify(entry)}: ${next?.refusal}`);
+		return next;
+	}, dialogue);
+}
+
+export const text = (typed: string): Entry => ({kind: 'text', text: typed});
+export const choose = (id: string): Entry => ({kind: 'choose', id});
+export const yes: Entry = {kind: 'yes'};
+export const no: Entry = {kind: 'no'};
+export const back: Entry = {kind: 'back'};
+/** From anywhere to a step, by the list of steps. */
+export const goTo = (stage: string, step: string): Entry[] => [
+	{kind: 'steps'},
+	choose(`stage:${stage}`),
+	choose(`step:${step}`),
+];
+
+/** An entry as a line of the plain face. */
+export function lineOf(prompt: Prompt, entry: Entry): string {
+	if (entry.kind === 'text') return entry.text;
+	if (entry.kind === 'choose' && prompt.kind === 'choice')
+		return String(prompt.options.findIndex(({id}) => id === entry.id) + 1);
+	if (entry.kind === 'choose' && prompt.kind === 'side')
+		return prompt.options.find(({id}) => id === entry.id)?.keys[0] ?? '';
+	if (entry.kind === 'number') return String(entry.number);
+	return {yes: 'y', no: 'n', back: '/back', steps: '/steps', stop: '/stop', choose: ''}[entry.kind];
+}
