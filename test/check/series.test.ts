@@ -1,0 +1,193 @@
+import {describe, expect, it} from 'vitest';
+import {type Dialogue, positionOf} from '../../source/check/dialogue.js';
+import {progressOf} from '../../source/check/progress.js';
+import {openSeries} from '../../source/check/series.js';
+import type {Document} from '../../source/findings/document.js';
+import {documentOfCheck} from '../../source/findings/document-of-check.js';
+import {northDeck, northDeckWith} from '../helpers/sample-check.js';
+import {choose, follow, freshDialogue, goTo, say, text, yes} from '../helpers/script.js';
+
+/** A whole series taken, standing at the verdict. */
+const atVerdict = follow(freshDialogue(), northDeck, {until: 'verdict'});
+const done = ({check}: Dialogue) => Object.keys(check.answers).filter((id) => id.startsWith('probe-'));
+
+function documentOf({check}: Dialogue, index = check.series.length - 1): Document {
+	const found = documentOfCheck(check, check.series[index]);
+	if (!found.ok) throw new Error(found.sentence);
+	return found.document;
+}
+
+/** Steps that wait to be confirmed again, in order. */
+const again = ({check}: Dialogue) => {
+	const progress = progressOf(check);
+	return progress.visible.filter((step) => progress.stateOf(step) === 'again').map(({id}) => id);
+};
+
+describe('A changed answer', () => {
+	// Readings of the same stage are named by their step; what is typed differs from the script.
+	it.each([
+		['level', 'level-lr-1', '0.15 right', []],
+		['level', 'level-fb-2', '0.1 front', []],
+		['force', 'force-reading', '18.5 mN', ['clearance']],
+		['clearance', 'clearance', '4.6', []],
+		['mat', 'mat-thickness', '2.1', ['clearance']],
+		['arm', 'radius-inner', '66', []],
+		['arm', 'radius-outer', '139', []],
+		[
+			'tools',
+			'gauge-sign',
+			'arm-in',
+			['zero-first-inner', 'zero-first-outer', 'zero-turned-inner', 'zero-turned-outer'],
+		],
+	] as const)('in stage %s, to %s, closes the series and marks only what hangs on it', (stage, step, typed, marked) => {
+		const entry = step === 'gauge-sign' ? choose(typed) : text(typed);
+		const after = say(atVerdict, [...goTo(stage, step), entry]);
+		expect(after.check.series).toHaveLength(2);
+		expect(after.check.series[0]?.closed?.because).toMatch(/^changed: /);
+		expect(done(after)).toEqual([]);
+		expect(again(after)).toEqual(marked);
+	});
+
+	it.each([
+		['zero', 'zero-first-inner', '+4.5'],
+		['room', 'room-temperature', '25'],
+		['room', 'room-note', 'a note'],
+		['cartridge', 'cartridge-compliance', '12'],
+		['arm', 'arm-name', 'north deck 2'],
+	] as const)('in stage %s, to %s, keeps the series and its rounds', (stage, step, typed) => {
+		const after = say(atVerdict, [...goTo(stage, step), text(typed)]);
+		expect(after.check.series).toHaveLength(1);
+		expect(done(after)).toHaveLength(3);
+		expect(again(after)).toEqual([]);
+		expect(positionOf(after).step?.id).toBe('verdict');
+	});
+
+	it('of the mat asks level and clearance again as well', () => {
+		const after = say(atVerdict, [...goTo('mat', 'mat'), choose('on')]);
+		expect(again(after)).toEqual(['level-lr-1', 'level-lr-2', 'level-fb-1', 'level-fb-2', 'clearance']);
+	});
+
+	it('of a wire closes the series with its first tick', () => {
+		const after = say(atVerdict, [...goTo('wires', 'wires'), {kind: 'no'}]);
+		expect(after.check.series).toHaveLength(2);
+		expect(positionOf(after).step?.id).toBe('wires');
+	});
+
+	it('that is the same as before changes nothing but the time of its confirmation', () => {
+		const after = say(atVerdict, [...goTo('force', 'force-reading'), text('18 mN')]);
+		expect(after.check.series).toEqual(atVerdict.check.series);
+		expect(again(after)).toEqual([]);
+	});
+
+	it('before any round was taken closes nothing', () => {
+		const before = follow(freshDialogue(), northDeck, {until: 'probe-inner'});
+		const after = say(before, [...goTo('level', 'level-lr-1'), text('0.15 right')]);
+		expect(after.check.series).toHaveLength(1);
+	});
+});
+
+describe('A closed series', () => {
+	const changedThings = [
+		['level', 'level-lr-1', text('0.15 right')],
+		['force', 'force-reading', text('18.5 mN')],
+		['clearance', 'clearance', text('4.6')],
+		['mat', 'mat', choose('on')],
+		['mat', 'mat-thickness', text('2.1')],
+		['arm', 'radius-inner', text('66')],
+		['tools', 'gauge-sign', choose('arm-in')],
+		['tools', 'gauge-unit', choose('mN')],
+		['force', 'guard-on', choose('no-guard')],
+	] as const;
+
+	it.each(changedThings)('keeps the document that was measured: stage %s, %s', (stage, step, entry) => {
+		const after = say(atVerdict, [...goTo(stage, step), entry]);
+		expect(documentOf(after, 0)).toEqual(documentOf(atVerdict));
+	});
+
+	it('keeps it through all that is asked after it, in another unit', () => {
+		const changed = say(atVerdict, [...goTo('tools', 'gauge-unit'), choose('mN')]);
+		const rounds = [['0.7 out', '1.8 out']] as const;
+		const zero = {
+			'zero-first-inner': '+0.7',
+			'zero-first-outer': '+1.8',
+			'zero-turned-inner': '-0.6',
+			'zero-turned-outer': '-1.7',
+		};
+		const script = northDeckWith(
+			{...zero, 'gauge-unit': 'mN', 'gauge-step': '0.1', 'gauge-top': '3', 'gauge-nudge': '0.1'},
+			{inner: rounds, outer: rounds, closing: rounds},
+		);
+		const after = follow(changed, script, {until: 'verdict'});
+		expect(documentOf(after).gauge).toMatchObject({unit: 'mN', step: 0.1, topOfScale: 3});
+		expect(documentOf(after, 0)).toEqual(documentOf(atVerdict));
+	});
+
+	it('keeps it over several series, each its own', () => {
+		const levelled = (reading: string) => northDeckWith({'level-lr-1': reading, 'level-lr-2': '0 right'});
+		const documents = [documentOf(atVerdict)];
+		let here = atVerdict;
+		for (const reading of ['0.2 right', '0.12 right', '0.04 right']) {
+			here = follow(say(here, [choose('remedy'), choose('level')]), levelled(reading), {until: 'verdict'});
+			documents.push(documentOf(here));
+		}
+		expect(here.check.series).toHaveLength(4);
+		expect(documents.map((_, index) => documentOf(here, index))).toEqual(documents);
+		expect(documents.map(({level}) => level?.leftRightDeg[0])).toEqual([0.1, 0.2, 0.12, 0.04]);
+	});
+
+	it('says why it was closed', () => {
+		const after = say(atVerdict, [choose('remedy'), choose('leads')]);
+		expect(after.check.series[0]?.closed?.because).toBe('remedy: dress the leads anew');
+	});
+});
+
+describe('A remedy', () => {
+	it('asks its step again, then opens the probe anew', () => {
+		const after = say(atVerdict, [choose('remedy'), choose('leads')]);
+		expect(positionOf(after).step?.id).toBe('wires');
+		const next = say(after, [yes]);
+		expect(positionOf(next)).toMatchObject({slot: {place: 'inner', index: 0, which: 'innerLimit'}});
+	});
+
+	it('that touches nothing goes straight to the probe', () => {
+		const after = say(atVerdict, [choose('remedy'), choose('again')]);
+		expect(positionOf(after).step?.id).toBe('probe-inner');
+		expect(after.check.series).toHaveLength(2);
+	});
+
+	it('puts a new verdict at the end, with figures of the new series only', () => {
+		const better = northDeckWith(
+			{},
+			{inner: [['1 in', '1 out']], outer: [['1 in', '1 out']], closing: [['1 in', '1 out']]},
+		);
+		const after = follow(say(atVerdict, [choose('remedy'), choose('again')]), better, {until: 'verdict'});
+		expect(documentOf(after).probe[0]?.rounds).toEqual(Array(3).fill({innerLimit: -1, outerLimit: 1}));
+		expect(openSeries(after.check).closed).toBeUndefined();
+	});
+});
+
+describe('A closing round that is off', () => {
+	// Three rounds with centres 7, 7.25, 6.75: the spread 0.25 % allows 2 × 0.25 × √(4/3) = 0.58 %; this one is 2 % off.
+	const moved = northDeckWith({}, {closing: [['6 out', '12 out']]});
+
+	it('says that something moved, and offers a new series', () => {
+		const here = follow(freshDialogue(), moved, {until: 'probe-closing'});
+		const stuck = say(here, [text('6 out'), text('12 out'), choose('go-on')]);
+		expect(positionOf(stuck)).toMatchObject({stuck: true, step: {id: 'probe-closing'}});
+		const after = say(stuck, [choose('way-0')]);
+		expect(after.check.series).toHaveLength(2);
+		expect(positionOf(after).step?.id).toBe('wires');
+	});
+
+	it('can be gone past with a reason', () => {
+		const here = follow(freshDialogue(), moved, {until: 'probe-closing'});
+		const stuck = say(here, [
+			text('6 out'),
+			text('12 out'),
+			choose('go-on'),
+			choose('override'),
+			choose('time is short'),
+		]);
+		expect(positionOf(stuck).step?.id).toBe('verdict');
+	});
+});
