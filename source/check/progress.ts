@@ -30,7 +30,9 @@ export function progressOf(check: Check, profiles: readonly Profile[] = []): Pro
 		if (!problemOf(step)) return 'done';
 		return answer.override ? 'overridden' : 'problem';
 	};
-	const current = visible.find((step) => !['done', 'overridden'].includes(stateOf(step)));
+	// After 'stop here' nothing but the putting back wants an answer.
+	const isOpen = (step: Step) => !check.stopped || afterStop.includes(step.stage);
+	const current = visible.find((step) => isOpen(step) && !['done', 'overridden'].includes(stateOf(step)));
 	return {facts, visible, stateOf, problemOf, current};
 }
 

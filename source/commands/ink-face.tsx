@@ -31,7 +31,11 @@ export async function runInk({workbench, environment, arm}: InkFace): Promise<nu
 	const {showApp} = await import('../screens/show-app.js');
 	const shown = showApp({workbench, dialogue: opened?.dialogue, notice, environment, feed, screen, repaints});
 	setTimeout(() => void workbench.settleIn(), 300).unref();
-	await shown;
+	try {
+		await shown;
+	} catch (error) {
+		paths.fail(error);
+	}
 	const status = workbench.openCheck ? EXIT.leftOpen : EXIT.done;
 	paths.leave(status, partingText());
 	return status;

@@ -25,8 +25,12 @@ export function documentOfCheck(check: Check, series: Series = openSeries(check)
 		: {ok: true, document};
 }
 
-/** Half of the width of a ± interval is taken as a rectangular bound: its standard uncertainty is a third of the root (JCGM 100:2008 4.3.7). */
+/** A stated ± is taken as a rectangular bound: a/√3 (JCGM 100:2008 4.3.7). */
 const standard = (plusMinus: number): number => plusMinus / Math.sqrt(3);
+
+/** Standard uncertainty of a weighing, in mN: the scale's step (JCGM 100:2008 F.2.2.1) and its stated ±. */
+const forceUncertaintyMn = (facts: Facts): number =>
+	Math.hypot((facts.number('scale-step') ?? 0) / Math.sqrt(12), standard(facts.number('scale-uncertainty') ?? 0));
 
 /** The document as far as it goes: probe radii without a complete round are left out. Undefined before the weighing. */
 export function partialDocument(facts: Facts): Document | undefined {
@@ -48,7 +52,7 @@ export function partialDocument(facts: Facts): Document | undefined {
 			scaleReadingMn: scaleMn,
 			guard,
 			...(guardMassG === undefined ? {} : {guardMassG}),
-			relativeUncertaintyPct: (100 * standard(facts.number('scale-uncertainty') ?? 0)) / scaleMn,
+			relativeUncertaintyPct: (100 * forceUncertaintyMn(facts)) / scaleMn,
 		},
 		...levelPart(facts),
 		...clearancePart(facts),

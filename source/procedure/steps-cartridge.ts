@@ -25,11 +25,10 @@ const asked = steps([
 		id: 'force-low',
 		stage: 'cartridge',
 		title: 'Lowest tracking force',
-		ask: "Lowest tracking force of the maker's range.",
+		ask: "Lowest tracking force of the maker's range; leave it empty if you do not know it.",
 		why: 'The force that the gauge carries must stay inside the range.',
 		mistake: 'Reading the recommended value as the lowest.',
-		input: {kind: 'number', unit: 'gf', between: [1, 80]},
-		suggest: (facts) => gramsNear(facts.number('playing-force'), 0.9),
+		input: {kind: 'number', unit: 'gf', between: [1, 80], optional: true},
 		verify: (facts) =>
 			(facts.number('force-low') ?? 0) > (facts.number('playing-force') ?? 0) + 1e-9
 				? {
@@ -45,11 +44,10 @@ const asked = steps([
 		id: 'force-high',
 		stage: 'cartridge',
 		title: 'Highest tracking force',
-		ask: "Highest tracking force of the maker's range.",
+		ask: "Highest tracking force of the maker's range; leave it empty if you do not know it.",
 		why: 'Too much force, with the guard on top, can bend the suspension.',
 		mistake: 'Forgetting that the guard adds to the force.',
-		input: {kind: 'number', unit: 'gf', between: [1, 100]},
-		suggest: (facts) => gramsNear(facts.number('playing-force'), 1.1),
+		input: {kind: 'number', unit: 'gf', between: [1, 100], optional: true},
 		verify: (facts) =>
 			(facts.number('force-high') ?? 99) < (facts.number('playing-force') ?? 0) - 1e-9
 				? {
@@ -100,9 +98,6 @@ const asked = steps([
 		touches: ['mat', 'clearance'],
 	},
 ]);
-
-const gramsNear = (forceMn: number | undefined, share: number): string | undefined =>
-	forceMn === undefined ? undefined : `${Math.round((forceMn / 9.80665) * share * 20) / 20} g`;
 
 /** Stage 2b: the cartridge. */
 export const cartridgeSteps: readonly Step[] = withProfile(

@@ -90,7 +90,8 @@ export const settingSteps: readonly Step[] = steps([
 		id: 'level-lr-1',
 		stage: 'level',
 		title: 'Level, left to right',
-		ask: 'Put the gauge where it will stand, arm over the record. Level on the armboard, left to right: how much, and which side is high?',
+		ask: (facts) =>
+			`Put the gauge where it will stand, arm over the record. ${facts.is('deck-sprung', 'yes') ? 'The deck is sprung: from now on nothing is added or taken away. ' : ''}Level on the armboard, left to right: how much, and which side is high?`,
 		why: whyLevel,
 		mistake: 'Reading the level on the platter: the armboard is what carries the pivot.',
 		input: {...tilt, sides: leftRight},

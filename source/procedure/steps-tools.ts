@@ -71,7 +71,7 @@ const asked = steps([
 		why: 'At the end of the scale the pointer no longer measures.',
 		mistake: 'Reading a pointer that leans on its stop.',
 		input: {kind: 'number', unit: gaugeUnitOf, between: onGauge(0.1, 100)},
-		suggest: (facts) => ({percent: '16', mN: '3', gf: '0.3'})[gaugeUnitOf(facts)],
+		suggest: (facts) => (gaugeUnitOf(facts) === 'percent' ? '16' : undefined),
 	},
 	{
 		id: 'gauge-sign',
@@ -110,6 +110,16 @@ const asked = steps([
 		mistake: 'Nudging in jumps: the arm then starts early. Type 0 if you read halfway between holding and going.',
 		input: {kind: 'number', unit: gaugeUnitOf, between: onGauge(0, 5)},
 		suggest: oneStep,
+	},
+	{
+		id: 'scale-step',
+		stage: 'tools',
+		title: 'Smallest step of the stylus scale',
+		ask: 'Smallest step that the stylus scale shows.',
+		why: 'A coarse scale cannot know the tracking force better than its step.',
+		mistake: 'Taking a fine display for a true one.',
+		input: {kind: 'number', unit: 'gf', between: [0, 5]},
+		suggest: () => '0.01',
 	},
 	{
 		id: 'scale-uncertainty',

@@ -10,12 +10,17 @@ import {carriedMn} from './weighing.js';
 const guardUsed = (facts: Facts): boolean => facts.is('guard-on', 'on');
 const halfADay = 12 * 60;
 
-/** The carried force must stay inside the cartridge's range. */
+/** The carried force must be known to lie inside the cartridge's range. */
 function forceProblem(facts: Facts): Problem | undefined {
 	const carried = carriedMn(facts);
 	const low = facts.number('force-low');
 	const high = facts.number('force-high');
-	if (carried === undefined || low === undefined || high === undefined) return;
+	if (carried === undefined) return;
+	if (low === undefined || high === undefined)
+		return {
+			sentence: `The cartridge's range is not known, so nobody can say whether ${formatIn(carried, 'gf')} is safe for it.`,
+			ways: [{label: "type the maker's range", do: 'ask-again', steps: ['force-low', 'force-high']}],
+		};
 	if (!isBelow(carried, low) && !isAbove(carried, high)) return;
 	const side = isBelow(carried, low) ? 'below' : 'above';
 	return {
@@ -30,7 +35,8 @@ export const weighingSteps: readonly Step[] = steps([
 		id: 'guard-on',
 		stage: 'force',
 		title: 'Stylus guard',
-		ask: 'Is the stylus guard on, and will it stay on during the probe?',
+		ask: (facts) =>
+			`Is the stylus guard on, and will it stay on during the probe?${facts.is('arm-bearing', 'unipivot') ? ' Never press it down on a unipivot.' : ''}`,
 		why: 'The guard protects the cantilever while the arm is nudged. Its mass then counts in the tracking force.',
 		mistake: 'Taking it off between the weighing and the probe.',
 		input: {
@@ -127,7 +133,7 @@ export const weighingSteps: readonly Step[] = steps([
 		verify: forceProblem,
 		reasons: [
 			"the maker's range is for playing; the guard takes it beyond for the probe only",
-			'the range is not known',
+			'the maker gives no range',
 		],
 		touches: ['clearance', 'rounds'],
 		staysTrueMinutes: halfADay,
@@ -160,7 +166,7 @@ export const weighingSteps: readonly Step[] = steps([
 		verify: forceProblem,
 		reasons: [
 			"the maker's range is for playing; the guard takes it beyond for the probe only",
-			'the range is not known',
+			'the maker gives no range',
 		],
 		touches: ['rounds'],
 		staysTrueMinutes: halfADay,
