@@ -1,0 +1,157 @@
+import {describe, expect, it} from 'vitest';
+import {type Dialogue, positionOf} from '../../source/check/dialogue.js';
+import {progressOf} from '../../source/check/progress.js';
+import {promptOf} from '../../source/check/prompt.js';
+import {viewOf} from '../../source/findings/view.js';
+import {stepById} from '../../source/procedure/index.js';
+import {northDeck, northDeckWith} from '../helpers/sample-check.js';
+import {choose, follow, freshDialogue, goTo, no, say, text, yes} from '../helpers/script.js';
+
+/** A stylus that stands too low: 3 mm where 4 to 5 mm are wanted. */
+const tooLow = say(follow(freshDialogue(), northDeck, {until: 'clearance'}), [text('3')]);
+const options = (dialogue: Dialogue) => {
+	const prompt = promptOf(dialogue);
+	return prompt.kind === 'choice' ? prompt.options.map(({label}) => label) : [];
+};
+const stateOf = ({check}: Dialogue, id: string) => {
+	const step = stepById(id);
+	return step && progressOf(check).stateOf(step);
+};
+const shownAtVerdict = (dialogue: Dialogue) =>
+	viewOf(follow(dialogue, northDeck, {until: 'verdict'})).shown.map((one) => (one.kind === 'line' ? one.text : ''));
+
+describe('A step that does not pass', () => {
+	it('says why and offers the ways out', () => {
+		expect(positionOf(tooLow)).toMatchObject({stuck: true, step: {id: 'clearance'}});
+		expect(options(tooLow)).toEqual(['set the height, then measure again', 'go on regardless, with a reason']);
+	});
+
+	it('is asked again on the first way out, its old value offered', () => {
+		const after = say(tooLow, [choose('way-0')]);
+		expect(promptOf(after)).toMatchObject({kind: 'field', initial: '3 mm'});
+		expect(stateOf(say(after, [text('4.5')]), 'clearance')).toBe('done');
+	});
+
+	it('is gone past with a reason of the list', () => {
+		const after = say(tooLow, [choose('override'), choose('the arm touches elsewhere')]);
+		expect(after.check.answers.clearance?.override?.reason).toBe('the arm touches elsewhere');
+		expect(positionOf(after).step?.id).toBe('zero-way');
+		expect(stateOf(after, 'clearance')).toBe('overridden');
+	});
+
+	it('is gone past with a typed reason, never with an empty one', () => {
+		const typing = say(tooLow, [choose('override'), choose('other')]);
+		expect(() => say(typing, [text('  ')])).toThrow(/Type the reason/);
+		expect(say(typing, [text(' a warped platter ')]).check.answers.clearance?.override?.reason).toBe(
+			'a warped platter',
+		);
+	});
+
+	it('comes back to the ways out on going back from the reason', () => {
+		const after = say(tooLow, [choose('override'), choose('other'), {kind: 'back'}, {kind: 'back'}]);
+		expect(options(after)).toEqual(options(tooLow));
+		expect(after.check).toEqual(tooLow.check);
+	});
+});
+
+describe('An override', () => {
+	const overridden = say(tooLow, [choose('override'), choose('the arm touches elsewhere')]);
+
+	it('stands beside the verdict', () => {
+		expect(shownAtVerdict(overridden)).toContain('Overridden: Clearance — the arm touches elsewhere');
+	});
+
+	it('stays when the same answer is confirmed once more', () => {
+		const after = say(overridden, [...goTo('clearance', 'clearance')]);
+		expect(stateOf(after, 'clearance')).toBe('overridden');
+	});
+
+	it('falls when the answer changes', () => {
+		const atVerdict = follow(overridden, northDeck, {until: 'verdict'});
+		const after = say(atVerdict, [{kind: 'steps'}, choose('stage:clearance'), choose('step:clearance')]);
+		const changed = say(after, [text('2')]);
+		expect(changed.check.answers.clearance).not.toHaveProperty('override');
+		expect(positionOf(changed)).toMatchObject({stuck: true, step: {id: 'clearance'}});
+	});
+
+	it('falls when it is asked again', () => {
+		const after = say(follow(overridden, northDeck, {until: 'verdict'}), [choose('remedy'), choose('height')]);
+		expect(after.check.answers.clearance).not.toHaveProperty('override');
+		expect(stateOf(after, 'clearance')).toBe('again');
+	});
+
+	it('of the level does not excuse another reading that is worse', () => {
+		// Both readings call the right side high by 1°: a tilt of 1°; later 4° and 1°: a tilt of 2.5°.
+		const tilted = northDeckWith({'level-lr-1': '1 right', 'level-lr-2': '1 right'});
+		const before = say(follow(freshDialogue(), tilted, {until: 'level-fb-2'}), [text('0.05 front')]);
+		const excused = say(before, [choose('override'), choose('the deck cannot be levelled here')]);
+		const worse = say(excused, [...goTo('level', 'level-lr-1'), text('4 right')]);
+		expect(positionOf(worse)).toMatchObject({stuck: true, step: {id: 'level-fb-2'}});
+	});
+
+	it('of conditions under which an earlier series was taken is told with that series', () => {
+		const remedied = say(follow(overridden, northDeck, {until: 'verdict'}), [choose('remedy'), choose('height')]);
+		expect(shownAtVerdict(remedied).join('\n')).toMatch(/the arm touches elsewhere/);
+	});
+});
+
+describe('Lines to tick', () => {
+	const atSafe = freshDialogue();
+
+	it('are ticked one by one', () => {
+		const after = say(atSafe, [yes, yes, yes]);
+		expect(positionOf(after).step?.id).toBe('safe');
+		expect(positionOf(say(after, [yes])).step?.id).toBe('arm-name');
+	});
+
+	it('that were answered with no say what to do, and only those are asked again', () => {
+		const after = say(atSafe, [yes, no, yes, no]);
+		expect(positionOf(after).stuck).toBe(true);
+		expect(viewOf(after).shown.at(-1)).toMatchObject({text: expect.stringMatching(/Stop the platter.*guard ready\.$/)});
+		const again = say(after, [choose('way-0')]);
+		expect(promptOf(again)).toMatchObject({question: 'Platter stopped, kept from creeping'});
+		expect(positionOf(say(again, [yes, yes])).step?.id).toBe('arm-name');
+	});
+
+	it('can be left with a reason', () => {
+		const after = say(atSafe, [yes, yes, no, yes, choose('override'), choose('a licensed person is in charge')]);
+		expect(positionOf(after).step?.id).toBe('arm-name');
+	});
+
+	it('that are asked once more as a whole take one key when all is still so', () => {
+		const after = say(follow(freshDialogue(), northDeck, {until: 'verdict'}), [choose('remedy'), choose('leads')]);
+		expect(promptOf(after)).toMatchObject({kind: 'yes-no', question: 'All still so?'});
+		expect(positionOf(say(after, [yes])).step?.id).toBe('probe-inner');
+	});
+});
+
+describe('The side of a reading', () => {
+	it('is asked with one key, shown with what it leads to, and then accepted', () => {
+		const at = follow(freshDialogue(), northDeck, {until: 'level-lr-1'});
+		const side = say(at, [text('0.1')]);
+		expect(promptOf(side)).toMatchObject({
+			kind: 'side',
+			options: [
+				{id: 'right', keys: ['r']},
+				{id: 'left', keys: ['l']},
+			],
+		});
+		const draft = say(side, [choose('left')]);
+		expect(promptOf(draft)).toMatchObject({kind: 'field', initial: '0.1 left'});
+		expect(say(draft, [text('0.1 left')]).check.answers['level-lr-1']?.value).toBe(-0.1);
+	});
+
+	it('is taken at once in the probe', () => {
+		const at = follow(freshDialogue(), northDeck, {until: 'probe-inner'});
+		const after = say(at, [text('4'), choose('in'), text('3'), choose('out')]);
+		expect(after.check.series[0]?.inner[0]).toMatchObject({innerLimit: {value: -4}, outerLimit: {value: 3}});
+	});
+
+	it('follows from a sign that means nothing on a level', () => {
+		const at = follow(freshDialogue(), northDeck, {until: 'level-lr-1'});
+		const draft = say(at, [text('-0.1'), choose('right')]);
+		const prompt = promptOf(draft);
+		const after = say(draft, [text(prompt.kind === 'field' ? prompt.initial : '')]);
+		expect(after.check.answers['level-lr-1']?.value).toBe(0.1);
+	});
+});
