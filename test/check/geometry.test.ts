@@ -1,0 +1,109 @@
+import {describe, expect, it} from 'vitest';
+import {type Dialogue, positionOf} from '../../source/check/dialogue.js';
+import {promptOf} from '../../source/check/prompt.js';
+import {northDeck, northDeckWith} from '../helpers/sample-check.js';
+import {choose, follow, freshDialogue, goTo, say, text} from '../helpers/script.js';
+
+const at = (until: string, answers: Readonly<Record<string, string>> = {}) =>
+	follow(freshDialogue(), northDeckWith(answers), {until});
+const ways = (dialogue: Dialogue) => {
+	const prompt = promptOf(dialogue);
+	return prompt.kind === 'choice' ? prompt.options.map(({label}) => label) : [];
+};
+
+/** The answer that does not pass, and what can be corrected. */
+const stuckAt = (dialogue: Dialogue) => {
+	const {stuck, step} = positionOf(dialogue);
+	return stuck ? [step?.id, ...ways(dialogue)] : [];
+};
+
+describe('Lengths and radii that cannot be together', () => {
+	it('are told where they come to light: the arm never crosses the record', () => {
+		const dialogue = say(at('arm-pivot-distance'), [text('350')]);
+		expect(stuckAt(dialogue)).toEqual(['arm-pivot-distance', 'correct: effective length', 'correct: pivot distance']);
+	});
+
+	it('an outer radius inside the inner one', () => {
+		const dialogue = say(at('radius-outer', {'radius-inner': '100'}), [text('95')]);
+		expect(stuckAt(dialogue)).toEqual(['radius-outer', 'correct: outer radius', 'correct: inner radius']);
+	});
+
+	it.each(['140', '65'])('a third radius that is one of the two: %s', (typed) => {
+		const dialogue = say(at('radius-extra'), [text(typed)]);
+		expect(stuckAt(dialogue)).toEqual(['radius-extra', 'correct: third radius']);
+		const mended = say(dialogue, [choose('way-0'), text('100')]);
+		expect(positionOf(mended).step?.id).toBe('cartridge-name');
+	});
+
+	it('an inner radius where the automatic stop takes hold', () => {
+		const dialogue = say(at('radius-inner', {'arm-auto-stop': 'yes'}), [text('70')]);
+		expect(stuckAt(dialogue)).toEqual(['radius-inner', 'correct: inner radius', 'correct: automatic stop']);
+		expect(stuckAt(say(dialogue, [choose('way-0'), text('75')]))).toEqual([]);
+	});
+
+	it('are told as well when one of them is corrected later', () => {
+		const verdict = follow(freshDialogue(), northDeck, {until: 'verdict'});
+		const dialogue = say(verdict, [...goTo('arm', 'arm-length'), text('130')]);
+		expect(positionOf(dialogue)).toMatchObject({step: {id: 'arm-pivot-distance'}});
+	});
+});
+
+describe('A tracking force outside its range', () => {
+	it('is told with both ends', () => {
+		const dialogue = say(at('force-reading'), [text('23 mN')]);
+		expect(stuckAt(dialogue)[0]).toBe('force-reading');
+	});
+
+	it('allows for a guard that was left out', () => {
+		const dialogue = say(at('force-reading', {weighed: 'without', 'guard-account': 'add'}), [text('18 mN')]);
+		// 18 mN and 0.5 g of guard are 22.9 mN; the range ends at 20 mN.
+		expect(stuckAt(dialogue)[0]).toBe('force-reading');
+	});
+
+	it('is a range that holds the playing force', () => {
+		expect(stuckAt(say(at('force-low'), [text('18.5 mN')]))[0]).toBe('force-low');
+		expect(stuckAt(say(at('force-high'), [text('17 mN')]))[0]).toBe('force-high');
+		expect(stuckAt(say(at('force-low'), [text('18 mN')]))).toEqual([]);
+	});
+});
+
+describe('A guard', () => {
+	it('deeper than 2.2 mm asks for the mat to be taken off', () => {
+		const dialogue = say(at('mat', {'guard-depth': '2.5'}), [choose('on')]);
+		expect(stuckAt(dialogue)[0]).toBe('mat');
+		expect(positionOf(say(dialogue, [choose('way-0')])).step?.id).toBe('mat-thickness');
+	});
+
+	it('that was left out with an unknown mass is weighed again, or its mass typed', () => {
+		const dialogue = say(at('weighed', {'guard-mass': ''}), [choose('without')]);
+		expect(stuckAt(dialogue)).toEqual(['weighed', 'weigh again with the guard on', "type the guard's mass"]);
+		const massed = say(dialogue, [choose('way-1'), text('0.4 g')]);
+		expect(positionOf(massed).step?.id).toMatch(/^(weighed|guard-account)$/);
+		expect(positionOf(say(dialogue, [choose('way-0')])).step?.id).toBe('weighed');
+	});
+
+	it('must hang more than 0.5 mm clear', () => {
+		const deep = say(at('clearance', {'guard-depth': '4', mat: 'off', 'mat-thickness': '2'}), [text('4.5')]);
+		expect(stuckAt(deep)).toEqual([
+			'clearance',
+			'set the height, then measure again',
+			'take the mat off',
+			'go on regardless, with a reason',
+		]);
+	});
+});
+
+describe('The level', () => {
+	it('does not pass on one reading alone', () => {
+		const dialogue = say(at('level-fb-2', {'level-lr-2': ''}), [text('')]);
+		expect(stuckAt(dialogue)[0]).toBe('level-fb-2');
+		const again = say(dialogue, [choose('way-0')]);
+		expect(positionOf(again).step?.id).toBe('level-lr-2');
+	});
+
+	it('does not pass beyond half a degree, whatever the arm makes of it', () => {
+		const spring = {'arm-loading': 'spring', 'guard-mass': ''};
+		const dialogue = say(at('level-fb-2', {...spring, 'level-fb-1': '0.6 back'}), [text('0.6 back')]);
+		expect(stuckAt(dialogue)[0]).toBe('level-fb-2');
+	});
+});

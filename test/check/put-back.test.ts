@@ -1,0 +1,167 @@
+import {describe, expect, it} from 'vitest';
+import {type Dialogue, positionOf} from '../../source/check/dialogue.js';
+import {isReadyToPlay, progressOf} from '../../source/check/progress.js';
+import {promptOf} from '../../source/check/prompt.js';
+import {finishedCheck, summaryOf} from '../../source/findings/record.js';
+import {recordLines} from '../../source/findings/record-lines.js';
+import {viewOf} from '../../source/findings/view.js';
+import {biasDeviceIds} from '../../source/procedure/bias-devices.js';
+import {northDeck, northDeckWith} from '../helpers/sample-check.js';
+import {choose, follow, freshDialogue, goTo, no, say, text, yes} from '../helpers/script.js';
+
+const stop = [{kind: 'stop'}, yes] as const;
+const stepId = (dialogue: Dialogue) => positionOf(dialogue).step?.id;
+const stateOfDeck = (dialogue: Dialogue) => viewOf(dialogue).progress;
+const visibleBack = ({check}: Dialogue) =>
+	progressOf(check)
+		.visible.filter(({stage}) => stage === 'back')
+		.map(({id}) => id);
+const finish = (dialogue: Dialogue) => follow(dialogue, northDeck);
+const at = (until: string) => follow(freshDialogue(), northDeck, {until});
+
+describe('The deck', () => {
+	it('is not ready to play on any screen until its put-back list is done', () => {
+		const seen: string[] = [];
+		follow(freshDialogue(), northDeck, {
+			seen: (dialogue) => seen.push(`${stepId(dialogue)}: ${stateOfDeck(dialogue)}`),
+		});
+		const ready = seen.filter((line) => !line.endsWith('deck not ready to play'));
+		expect(ready).toEqual(['next-check: ready to play']);
+	});
+
+	it('is put back in the order in which the stylus is bare last', () => {
+		const all = northDeckWith({'arm-damping': 'yes', 'damping-off': 'yes'});
+		expect(visibleBack(follow(freshDialogue(), all))).toEqual([
+			'back-lock',
+			'back-mat',
+			'back-damping',
+			'back-bias',
+			'back-height',
+			'back-guard',
+			'back-force',
+			'back-level',
+			'back-covers',
+		]);
+	});
+
+	it.each(biasDeviceIds)('has its bias device put back: %s', (device) => {
+		const check = follow(freshDialogue(), northDeckWith({'arm-bias-device': device}));
+		expect(visibleBack(check).includes('back-bias')).toBe(device !== 'none');
+		expect(finishedCheck(check.check, '2026-03-02T12:00:00Z').outcome).toBe('complete');
+	});
+
+	it('has no guard to take off where there is none', () => {
+		expect(visibleBack(follow(freshDialogue(), northDeckWith({'guard-on': 'no-guard'})))).not.toContain('back-guard');
+	});
+
+	// Within 2 % of the playing force of 18 mN: 17.64 to 18.36 mN.
+	it.each([
+		['18.36 mN', false],
+		['17.64 mN', false],
+		['18.4 mN', true],
+		['17.6 mN', true],
+	])('weighed as played at %s is refused: %s', (typed, stuck) => {
+		expect(positionOf(say(at('back-force'), [text(typed)])).stuck).toBe(stuck);
+	});
+
+	it('is ready with a force that the owner wants otherwise: that is a decision', () => {
+		const wanted = say(at('back-force'), [text('19 mN'), choose('override'), choose('the owner wants this force')]);
+		const done = finish(wanted);
+		expect(finishedCheck(done.check, '2026-03-02T12:00:00Z').outcome).toBe('complete');
+	});
+
+	it('is not ready with a line that was left to somebody else, whatever the screen', () => {
+		const left = say(at('back-guard'), [no, choose('override'), choose('it cannot be done here')]);
+		const done = finish(left);
+		expect(isReadyToPlay(progressOf(done.check))).toBe(false);
+		expect(stateOfDeck(done)).toBe('deck not ready to play');
+		expect(viewOf(done).ask).not.toMatch(/ready to play\.$/);
+		const record = finishedCheck(done.check, '2026-03-02T12:00:00Z');
+		expect(record.outcome).toBe('interrupted');
+		expect(summaryOf(record).outcome).toBe('interrupted');
+		expect(recordLines(record)).toContainEqual(expect.objectContaining({text: 'Deck not ready to play.'}));
+	});
+
+	it('is no longer ready when the probe is taken up again after the list', () => {
+		const ready = at('next-check');
+		expect(stateOfDeck(ready)).toBe('ready to play');
+		const probing = say(ready, [...goTo('probe', 'probe-inner'), choose('more'), text('4 out')]);
+		expect(stateOfDeck(probing)).toBe('deck not ready to play');
+	});
+
+	it('is no longer ready when a changed answer opens a new series after the list', () => {
+		const changed = say(at('next-check'), [...goTo('level', 'level-lr-1'), text('0.2 right')]);
+		expect(stateOfDeck(changed)).toBe('deck not ready to play');
+		expect(stepId(follow(changed, northDeck, {until: 'back-lock'}))).toBe('back-lock');
+	});
+});
+
+describe('Stopping', () => {
+	it.each([
+		'safe',
+		'arm-name',
+		'gauge-step',
+		'level-fb-1',
+		'wires',
+		'weighed',
+		'clearance',
+		'zero-turned-inner',
+		'probe-inner',
+		'probe-closing',
+		'verdict',
+		'back-height',
+	])('at %s leads to the put-back list', (until) => {
+		const stopped = say(at(until), [...stop]);
+		expect(stepId(stopped)).toBe(until === 'back-height' ? 'back-height' : 'back-lock');
+		const record = finishedCheck(finish(stopped).check, '2026-03-02T12:00:00Z');
+		expect(record.outcome).toBe('stopped');
+	});
+
+	it('in the middle of lines to tick leads to the put-back list', () => {
+		expect(stepId(say(freshDialogue(), [yes, ...stop]))).toBe('back-lock');
+		expect(stepId(say(at('wires'), [yes, yes, ...stop]))).toBe('back-lock');
+	});
+
+	it('at an answer that does not pass leads to the put-back list', () => {
+		expect(stepId(say(at('clearance'), [text('3'), ...stop]))).toBe('back-lock');
+	});
+
+	it('in the middle of a round that was asked for beside the usual ones leads to the put-back list', () => {
+		expect(stepId(say(at('verdict'), [choose('more-inner'), text('4 out'), ...stop]))).toBe('back-lock');
+	});
+
+	it('is asked, and n goes on', () => {
+		const asked = say(at('clearance'), [{kind: 'stop'}]);
+		expect(promptOf(asked)).toMatchObject({kind: 'yes-no'});
+		expect(stepId(say(asked, [no]))).toBe('clearance');
+	});
+
+	it('can be taken back: the check goes on where it stopped', () => {
+		const stopped = say(at('clearance'), [...stop]);
+		const on = say(stopped, [{kind: 'steps'}, choose('carry-on')]);
+		expect(stepId(on)).toBe('clearance');
+		expect(on.check.stopped).toBeUndefined();
+	});
+
+	it('and carrying on after the list leaves the deck not ready to play', () => {
+		const stopped = follow(say(at('clearance'), [...stop]), northDeck, {until: 'next-check'});
+		expect(stateOfDeck(stopped)).toBe('ready to play');
+		const on = say(stopped, [{kind: 'steps'}, choose('carry-on')]);
+		expect(stepId(on)).toBe('clearance');
+		expect(stateOfDeck(on)).toBe('deck not ready to play');
+	});
+
+	it('keeps the verdict out of what is still asked', () => {
+		const stopped = say(at('verdict'), [...stop]);
+		expect(progressOf(stopped.check).visible.map(({id}) => id)).not.toContain('verdict');
+	});
+});
+
+describe('The next date', () => {
+	it('is kept when it is wanted, and left out when not', () => {
+		const wanted = finishedCheck(finish(at('next-check')).check, '2026-03-02T12:00:00Z');
+		expect(wanted.nextCheck?.date).toMatch(/^2026-\d\d-02$/);
+		const unwanted = follow(freshDialogue(), northDeckWith({'next-check': 'no'}));
+		expect(finishedCheck(unwanted.check, '2026-03-02T12:00:00Z')).not.toHaveProperty('nextCheck');
+	});
+});
