@@ -1,0 +1,189 @@
+import {describe, expect, it} from 'vitest';
+import {type Dialogue, positionOf, startDialogue} from '../../source/check/dialogue.js';
+import {progressOf} from '../../source/check/progress.js';
+import {promptOf} from '../../source/check/prompt.js';
+import {reduce} from '../../source/check/reduce.js';
+import {northDeck, northDeckWith} from '../helpers/sample-check.js';
+import {choose, clockFrom, follow, freshDialogue, no, say, text, yes} from '../helpers/script.js';
+
+// Time stands still while the script is followed, so that every answer is equally old.
+const confirmedAt = '2026-03-02T10:00:00Z';
+const still = () => confirmedAt;
+const at = (until: string, answers: Readonly<Record<string, string>> = {}) =>
+	follow(freshDialogue(), northDeckWith(answers), {until, now: still});
+
+const resumedAt = (dialogue: Dialogue, time: string): Dialogue =>
+	startDialogue(reduce(dialogue.check, {type: 'resume', at: time}), []);
+const minutesLater = (minutes: number, seconds = 0) =>
+	new Date(Date.parse(confirmedAt) + 60_000 * minutes + 1000 * seconds).toISOString();
+const stepId = (dialogue: Dialogue) => positionOf(dialogue).step?.id;
+const itemsOf = (dialogue: Dialogue) => {
+	const prompt = promptOf(dialogue);
+	return prompt.kind === 'still' ? prompt.items : [];
+};
+
+const probing = at('probe-outer');
+
+describe('Taking a check up again', () => {
+	it.each([
+		[29, 0, []],
+		[29, 59, []],
+		[30, 0, ['conditions']],
+		[31, 0, ['conditions']],
+		[12 * 60 - 1, 59, ['conditions']],
+		[12 * 60, 0, ['conditions', 'level', 'force', 'zero', 'room']],
+		[60 * 24 * 400, 0, ['conditions', 'level', 'force', 'zero', 'room']],
+	] as const)('after %d minutes and %d seconds asks again about %j', (minutes, seconds, doubts) => {
+		expect(resumedAt(probing, minutesLater(minutes, seconds)).check.doubts).toEqual([...doubts]);
+	});
+
+	it('at once goes on where it stopped', () => {
+		const resumed = resumedAt(probing, minutesLater(1));
+		expect(positionOf(resumed)).toMatchObject({step: {id: 'probe-outer'}, slot: {index: 0, which: 'innerLimit'}});
+	});
+
+	it('goes on in the middle of a round', () => {
+		const half = say(probing, [text('3 out')], still);
+		expect(positionOf(resumedAt(half, minutesLater(1))).slot).toMatchObject({index: 0, which: 'outerLimit'});
+	});
+
+	it('with a clock that went back asks nothing', () => {
+		expect(resumedAt(probing, '2026-03-02T08:00:00Z').check.doubts).toEqual([]);
+	});
+
+	it.each([
+		['+01:00', '2026-03-02T11:29:00+01:00', '2026-03-02T11:30:00+01:00'],
+		['-05:00', '2026-03-02T05:29:00-05:00', '2026-03-02T05:30:00-05:00'],
+		['+05:45', '2026-03-02T16:14:00+05:45', '2026-03-02T16:15:00+05:45'],
+	])('counts real minutes in a zone of %s', (_zone, before, after) => {
+		expect(resumedAt(probing, before).check.doubts).toEqual([]);
+		expect(resumedAt(probing, after).check.doubts).toEqual(['conditions']);
+	});
+
+	it('counts real minutes through the night in which clocks are put forward or back', () => {
+		// Central Europe, 29 March 2026: 01:59 +01:00 is followed by 03:00 +02:00. 25 October 2026: 02:59 +02:00 by 02:00 +01:00.
+		const taken = (time: string) => follow(freshDialogue(), northDeck, {until: 'probe-outer', now: () => time});
+		expect(resumedAt(taken('2026-03-29T01:50:00+01:00'), '2026-03-29T03:05:00+02:00').check.doubts).toEqual([]);
+		expect(resumedAt(taken('2026-10-25T02:50:00+02:00'), '2026-10-25T02:05:00+01:00').check.doubts).toEqual([]);
+		expect(resumedAt(taken('2026-10-25T02:50:00+02:00'), '2026-10-25T02:20:00+01:00').check.doubts).toEqual([
+			'conditions',
+		]);
+	});
+});
+
+describe('What is asked again', () => {
+	const later = resumedAt(probing, minutesLater(31));
+
+	it('is one screen with all of it, and the word of one key', () => {
+		expect(stepId(later)).toBe('still-conditions');
+		expect(itemsOf(later)).toEqual(['guard on', 'bias off', 'wires free, nothing touches', 'height unchanged']);
+	});
+
+	it('is only what was confirmed already', () => {
+		expect(itemsOf(resumedAt(at('guard-on'), minutesLater(31)))).toEqual(['bias off', 'wires free, nothing touches']);
+		expect(resumedAt(at('bias-off'), minutesLater(31)).check.doubts).toEqual([]);
+		expect(resumedAt(at('level-fb-1'), minutesLater(800)).check.doubts).toEqual(['level', 'room']);
+	});
+
+	it('is no guard where there is none', () => {
+		const bare = resumedAt(at('probe-outer', {'guard-on': 'no-guard'}), minutesLater(31));
+		expect(itemsOf(bare)).toEqual(['bias off', 'wires free, nothing touches', 'height unchanged']);
+	});
+
+	it('names the damping where it was put out of action', () => {
+		const damped = resumedAt(at('probe-outer', {'arm-damping': 'yes', 'damping-off': 'yes'}), minutesLater(31));
+		expect(itemsOf(damped)).toContain('damping out');
+	});
+
+	it('is nothing after the verdict, and nothing once the check was stopped', () => {
+		expect(resumedAt(at('back-lock'), minutesLater(2000)).check.doubts).toEqual([]);
+		const stopped = say(probing, [{kind: 'stop'}, yes], still);
+		expect(resumedAt(stopped, minutesLater(2000)).check.doubts).toEqual([]);
+	});
+
+	it('is asked before the verdict is read', () => {
+		expect(resumedAt(at('verdict'), minutesLater(31)).check.doubts).toEqual(['conditions']);
+	});
+});
+
+describe('The answer to it', () => {
+	const later = resumedAt(probing, minutesLater(31));
+	const now = () => minutesLater(32);
+
+	it('y goes on in the same series, and holds for as long again', () => {
+		const after = say(later, [yes], now);
+		expect(stepId(after)).toBe('probe-outer');
+		expect(after.check.series).toHaveLength(1);
+		expect(resumedAt(after, minutesLater(61)).check.doubts).toEqual([]);
+		expect(resumedAt(after, minutesLater(62)).check.doubts).toEqual(['conditions']);
+	});
+
+	it('keeps the value and its first time', () => {
+		const {wires} = say(later, [yes], now).check.answers;
+		expect(wires).toMatchObject({at: confirmedAt, confirmedAt: minutesLater(32)});
+	});
+
+	it('a number opens a new series and asks that step anew, the others still being in doubt', () => {
+		const after = say(later, [{kind: 'number', number: 3}], now);
+		expect(after.check.series).toHaveLength(2);
+		expect(after.check.series[0]?.closed?.because).toMatch(/wires free/);
+		expect(itemsOf(after)).toEqual(['guard on', 'bias off', 'height unchanged']);
+		const rest = say(after, [yes], now);
+		expect(stepId(rest)).toBe('wires');
+		expect(stepId(say(rest, [yes], now))).toBe('probe-inner');
+	});
+
+	it('one number after another leaves nothing to doubt', () => {
+		const entry = {kind: 'number', number: 1} as const;
+		const after = say(later, [entry, entry, entry, entry], now);
+		expect(after.check.doubts).toEqual([]);
+		expect(stepId(after)).toBe('bias-off');
+		expect(after.check.series).toHaveLength(2);
+	});
+
+	it.each([0, 5, -1, 99])('%d is refused in a sentence', (number) => {
+		expect(() => say(later, [{kind: 'number', number}], now)).toThrow(/number of what is not/);
+	});
+
+	it('n alone is refused where there are several things', () => {
+		expect(() => say(later, [no], now)).toThrow(/number of what is not/);
+	});
+
+	it('n is enough where there is one thing: level after a night', () => {
+		const night = resumedAt(at('wires'), minutesLater(13 * 60));
+		const level = say(night, [yes], () => minutesLater(13 * 60 + 1));
+		expect(stepId(level)).toBe('still-level');
+		const changed = say(level, [no, yes], () => minutesLater(13 * 60 + 2));
+		expect(stepId(changed)).toBe('level-lr-1');
+		expect(promptOf(changed)).toMatchObject({kind: 'field', initial: '0.1° right'});
+	});
+
+	it('of the zero keeps the series: it enters figures only', () => {
+		const night = resumedAt(probing, minutesLater(13 * 60));
+		const now13 = () => minutesLater(13 * 60 + 1);
+		const after = say(night, [yes, yes, yes, {kind: 'number', number: 1}, yes], now13);
+		expect(after.check.series).toHaveLength(1);
+		expect(stepId(after)).toBe('zero-way');
+	});
+
+	it('is written down with every return', () => {
+		const twice = resumedAt(resumedAt(probing, minutesLater(5)), minutesLater(7));
+		expect(twice.check.resumedAt).toEqual([minutesLater(5), minutesLater(7)]);
+	});
+});
+
+describe('A doubt left open', () => {
+	it('is still there after one more interruption', () => {
+		const later = resumedAt(probing, minutesLater(31));
+		expect(resumedAt(later, minutesLater(33)).check.doubts).toEqual(['conditions']);
+	});
+
+	it('does not hide the list of steps', () => {
+		const later = resumedAt(probing, minutesLater(31));
+		const listed = say(later, [{kind: 'steps'}, choose('stage:clearance'), choose('step:clearance')]);
+		expect(stepId(listed)).toBe('clearance');
+		const answered = say(listed, [text('4.6')], clockFrom(minutesLater(33)));
+		expect(stepId(answered)).toBe('still-conditions');
+		expect(progressOf(answered.check).current?.id).toBe('still-conditions');
+	});
+});
