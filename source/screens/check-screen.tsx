@@ -1,5 +1,6 @@
 import {type ReactNode, useCallback, useMemo, useRef, useState} from 'react';
 import type {Dialogue} from '../check/dialogue.js';
+import {promptOf} from '../check/prompt.js';
 import {type Entry, respond} from '../check/respond.js';
 import type {FinishedCheck} from '../findings/record.js';
 import {viewOf} from '../findings/view.js';
@@ -44,8 +45,10 @@ export const CheckScreen = ({workbench, initial, onHome, onFinished}: CheckScree
 	const lastEnter = useRef(0);
 	const {bell, settleSeconds} = workbench.settings();
 	const countdown = useCountdown(settleSeconds, bell);
-	const view = useMemo(() => viewOf(dialogue, typed), [dialogue, typed]);
-	const {prompt} = view;
+	// A hold limit shows what it brings once it is taken; other fields show it while it is typed.
+	const prompt = useMemo(() => promptOf(dialogue), [dialogue]);
+	const tried = prompt.kind === 'field' && prompt.settle ? '' : typed;
+	const view = useMemo(() => viewOf(dialogue, tried), [dialogue, tried]);
 
 	const show = useCallback((next: Dialogue) => {
 		setDialogue(next);
@@ -134,11 +137,13 @@ export const CheckScreen = ({workbench, initial, onHome, onFinished}: CheckScree
 		() => setDialogue((now) => ({...now, refusal: 'That was too much to paste; the end of it was left out.'})),
 	);
 
-	if (unsaved) return <Unsaved sentence={unsaved.sentence} width={width} />;
-
 	const notice = countdown.left === undefined ? '' : countdownText(countdown.left, settleSeconds, look.unicode);
-	const layout = layoutOf({view, width, height: frameRows, page, isWhy, notice, look});
+	const layout = useMemo(
+		() => layoutOf({view, width, height: frameRows, page, isWhy, notice, look}),
+		[view, width, frameRows, page, isWhy, notice, look],
+	);
 	pages.current = layout.pages;
+	if (unsaved) return <Unsaved sentence={unsaved.sentence} width={width} />;
 	return (
 		<Frame head={layout.head} body={layout.body} foot={layout.foot}>
 			{isWhy ? null : (

@@ -1,10 +1,10 @@
 import {Box, Text} from 'ink';
-import type {ReactNode} from 'react';
+import {memo, type ReactNode} from 'react';
 import type {Row} from './body.js';
 import {styleOf, useLook} from './look.js';
 
-/** Lines of text in one piece: Ink pays for every component of every frame. */
-export const Rows = ({rows}: {readonly rows: readonly Row[]}): ReactNode => {
+/** Lines of text in one piece, drawn anew only when they change: Ink pays for every component of every frame. */
+export const Rows = memo(({rows}: {readonly rows: readonly Row[]}): ReactNode => {
 	const look = useLook();
 	if (rows.length === 0) return null;
 	return (
@@ -19,7 +19,7 @@ export const Rows = ({rows}: {readonly rows: readonly Row[]}): ReactNode => {
 			))}
 		</Text>
 	);
-};
+});
 
 type FrameProps = {
 	readonly head: readonly Row[];

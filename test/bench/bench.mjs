@@ -2,8 +2,11 @@
 // Only the ratios say something; times alone move with the machine by 20 % and more. Figures under load are worthless.
 // Options: --runs N (default 20), --keys N (default 150), --idle SECONDS (default 8).
 import {spawnSync} from 'node:child_process';
+import {readFileSync} from 'node:fs';
+import path from 'node:path';
 import {fileURLToPath} from 'node:url';
 import {parseArgs} from 'node:util';
+import {build} from 'esbuild';
 import {makeReferences} from './references.mjs';
 import {median, printTable, quantile, ratio, ratioText} from './statistics.mjs';
 import {environment, freshFolder, Target} from './target.mjs';
@@ -27,11 +30,13 @@ const CTRL_C = '\u0003';
 const wait = (ms) => new Promise((resolve) => setTimeout(resolve, ms));
 const references = await makeReferences();
 
-/** A data folder with a check that was left open: a new one whose first ticks were answered line by line. */
+const ANSWERS = fileURLToPath(new URL('../../fixtures/answers/invented-full-check.txt', import.meta.url));
+
+/** A data folder with a check that was left in the middle of its probe, answered line by line. */
 const folderWithOpenCheck = () => {
 	const dataDir = freshFolder();
-	const env = environment({ARMDRIFT_DATA: dataDir});
-	spawnSync(process.execPath, [PROGRAM, '--plain'], {input: `1\n${'y\n'.repeat(4)}`, env});
+	const input = readFileSync(ANSWERS, 'utf8').split('\n').slice(0, 75).join('\n');
+	spawnSync(process.execPath, [PROGRAM, '--plain'], {input, env: environment({ARMDRIFT_DATA: dataDir})});
 	return dataDir;
 };
 const dataDir = folderWithOpenCheck();
@@ -94,14 +99,19 @@ const leaving = async () => {
 
 const keyToFrame = async () => {
 	const minimal = references.minimal();
-	const ours = program('armdrift, first menu');
+	const menu = program('armdrift, first menu');
+	const probe = program('armdrift, a reading in the probe');
+	const typing = ['1', '\u007F'];
 	const keysOf = new Map([
-		[minimal, ['1', '\u007F']],
-		[ours, ARROWS],
+		[minimal, typing],
+		[menu, ARROWS],
+		[probe, typing],
 	]);
 	const times = new Map([...keysOf.keys()].map((target) => [target, []]));
 	for (const target of keysOf.keys()) {
 		await target.start().firstFrameMs();
+		await wait(400);
+		if (target === probe) target.pty.write('1');
 		await wait(400);
 	}
 	for (let i = -10; i < keys; i++) {
@@ -143,8 +153,41 @@ const idle = async () => {
 	printTable('Memory, and waiting for a key', ['', 'peak MiB', 'CPU ms/s', 'wake-ups/s', 'bytes/s'], rows);
 };
 
+/** Saving, listing and opening with a history of one, ten and ten thousand checks, in a process of its own. */
+const storage = async () => {
+	const folder = freshFolder();
+	const outfile = path.join(folder, 'store.mjs');
+	await build({
+		entryPoints: [fileURLToPath(new URL('store.ts', import.meta.url))],
+		outfile,
+		bundle: true,
+		platform: 'node',
+		format: 'esm',
+		banner: {js: 'import {createRequire} from "node:module"; const require = createRequire(import.meta.url);'},
+		logLevel: 'error',
+	});
+	const {stdout} = spawnSync(process.execPath, [outfile, path.join(folder, 'data'), ANSWERS], {encoding: 'utf8'});
+	const {bytes, plain, benches} = JSON.parse(stdout);
+	const [none, ten] = benches;
+	const rows = benches.map(({count, save, list, open}) => [
+		`${count} on file`,
+		median(save).toFixed(2),
+		ratioText(ratio(save, plain)),
+		ratioText(ratio(save, none.save)),
+		median(list).toFixed(2),
+		median(open).toFixed(2),
+		ratioText(ratio(open, ten.open)),
+	]);
+	printTable(
+		`Saving one answer (${bytes} bytes), listing a page, opening one, ms`,
+		['', 'save', 'x plain synced write', 'x 1 on file', 'list', 'open', 'x 10 on file'],
+		rows,
+	);
+};
+
 console.log(`Node ${process.version}, ${process.platform}; ${runs} runs, ${keys} keys`);
 await startUp();
 await keyToFrame();
+await storage();
 await leaving();
 await idle();
