@@ -1,3 +1,5 @@
+import {ascii} from './ascii.js';
+
 /** Every key of the check, in one table: the foot lines are printed from it. */
 export const hints = {
 	accept: 'Enter accept',
@@ -19,5 +21,5 @@ export type HintId = keyof typeof hints;
 /** The foot line, in ASCII where the terminal has no more. */
 export const footText = (ids: readonly HintId[], unicode: boolean): string => {
 	const text = ids.map((id) => hints[id]).join(' · ');
-	return unicode ? text : text.replaceAll(' · ', ' | ').replaceAll('← →', 'Left/Right');
+	return unicode ? text : ascii(text.replaceAll(' · ', ', '));
 };

@@ -33,7 +33,7 @@ const rows = (text: string, width: number, tone: Row['tone']): Row[] =>
 
 /** Puts a view into a frame of a given size. What does not fit is turned page by page; nothing is ever taller than the frame. */
 export function layoutOf({view, width, height, page, isWhy, notice, look}: LayoutInput): Layout {
-	const head = headRows(view, width);
+	const head = headRows(view, width, look);
 	const foot = rows(footText(hintsFor(view, isWhy), look.unicode), width, 'dim');
 	const top = [...rows(view.title, width, 'strong'), ...(isWhy ? [] : rows(view.ask, width, 'plain'))];
 	const notes = isWhy ? [] : [...rows(notice, width, 'strong'), ...rows(view.refusal ?? '', width, 'warn')];
@@ -58,8 +58,8 @@ export function layoutOf({view, width, height, page, isWhy, notice, look}: Layou
 }
 
 /** Arm and stage to the left, the state of the deck to the right; one under the other where it is narrow. */
-function headRows({arm, stage, progress}: View, width: number): Row[] {
-	const left = printable(`${arm} · ${stage}`, width);
+function headRows({arm, stage, progress}: View, width: number, {unicode}: Look): Row[] {
+	const left = printable(`${arm}${unicode ? ' · ' : ', '}${stage}`, width);
 	const gap = width - stringWidth(left) - progress.length;
 	if (gap >= 2) return [{text: `${left}${' '.repeat(gap)}${progress}`, tone: 'dim'}];
 	return [

@@ -4,6 +4,7 @@ import type {Shown} from '../findings/shown-lines.js';
 import type {Option} from '../procedure/step.js';
 import {KEYS} from '../terminal/keys.js';
 import {useTerminalSize} from '../terminal/use-terminal-size.js';
+import {inAscii} from './ascii.js';
 import {pageOf, type Row, rowsOf, wrapped} from './body.js';
 import {Frame} from './frame.js';
 import {Choice} from './inputs/choice.js';
@@ -39,8 +40,11 @@ export const MenuScreen = ({title, shown, options, onChoose, onBack, onPage, bac
 		else setPage((now) => Math.min(pages.current - 1, Math.max(0, now + by)));
 		return true;
 	});
-	const body = rowsOf(shown, width, look);
-	const foot: Row[] = wrapped(`digit or Enter · ${backHint} · Ctrl+C leave`, width).map((text) => ({
+	const body = rowsOf(look.unicode ? shown : inAscii(shown), width, look);
+	const foot: Row[] = wrapped(
+		look.unicode ? `digit or Enter · ${backHint} · Ctrl+C leave` : `digit or Enter, ${backHint}, Ctrl+C leave`,
+		width,
+	).map((text) => ({
 		text,
 		tone: 'dim',
 	}));
@@ -57,7 +61,9 @@ export const MenuScreen = ({title, shown, options, onChoose, onBack, onPage, bac
 	const gap: Row[] = body.length > 0 ? [{text: '', tone: 'plain'}] : [];
 	return (
 		<Frame head={head} body={[...turned.rows, ...note, ...gap]} foot={[{text: '', tone: 'plain'}, ...foot]}>
-			{options.length > 0 ? <Choice options={options} rows={list} width={width} onChoose={onChoose} /> : null}
+			{options.length > 0 ? (
+				<Choice options={look.unicode ? options : inAscii(options)} rows={list} width={width} onChoose={onChoose} />
+			) : null}
 		</Frame>
 	);
 };

@@ -2,6 +2,8 @@ import {Box, Text} from 'ink';
 import TextInput from 'ink-text-input';
 import {type ReactNode, useLayoutEffect, useRef, useState} from 'react';
 import {printable} from '../../terminal/printable.js';
+import {ascii} from '../ascii.js';
+import {useLook} from '../look.js';
 
 type FieldProps = {
 	readonly value: string;
@@ -15,6 +17,7 @@ type FieldProps = {
 
 /** A line to type in. A line end that comes in the middle of a burst submits as Enter does. */
 export const Field = ({value, unit, offer, onChange, onSubmit}: FieldProps): ReactNode => {
+	const {unicode} = useLook();
 	const latest = useRef(value);
 	latest.current = value;
 	const submit = (text: string): void => onSubmit(text.trim() === '' ? offer : text);
@@ -32,7 +35,9 @@ export const Field = ({value, unit, offer, onChange, onSubmit}: FieldProps): Rea
 		<Box>
 			<Text>{'> '}</Text>
 			<TextInput value={value} onChange={change} onSubmit={() => submit(latest.current)} />
-			{value === '' && offer !== '' ? <Text wrap="truncate">{`Enter keeps ${printable(offer, 40)}`}</Text> : null}
+			{value === '' && offer !== '' ? (
+				<Text wrap="truncate">{`Enter keeps ${printable(unicode ? offer : ascii(offer), 40)}`}</Text>
+			) : null}
 			{unit === '' ? null : <Text dimColor> {unit}</Text>}
 		</Box>
 	);
