@@ -1,0 +1,174 @@
+import fc from 'fast-check';
+import {describe, expect, it} from 'vitest';
+import {type Dialogue, positionOf, startDialogue} from '../../source/check/dialogue.js';
+import {progressOf} from '../../source/check/progress.js';
+import {parseDocument} from '../../source/findings/document.js';
+import {documentOfCheck} from '../../source/findings/document-of-check.js';
+import {finishedCheck} from '../../source/findings/record.js';
+import {viewOf} from '../../source/findings/view.js';
+import {clockFrom} from '../helpers/script.js';
+import {deepFreeze, entryOfMove, finish, type Move, move, moves, stations, stored} from '../helpers/wandering.js';
+
+// One seed, so that the run takes the same time everywhere; change it to look elsewhere.
+const runs = (numRuns: number) => ({numRuns, seed: 20_260_302});
+const start = '2026-03-02T12:00:00Z';
+const walks = fc.record({
+	from: fc.nat(stations.length - 1),
+	path: fc.array(moves, {minLength: 1, maxLength: 40}),
+});
+
+/** All states of a walk, the first one included. Every state is frozen, so that nothing is changed in place. */
+function wander(from: number, path: readonly Move[]): Dialogue[] {
+	let now = Date.parse(start);
+	const first = deepFreeze(stations[from] ?? stations[0]);
+	const states = first ? [first] : [];
+	for (const one of path) {
+		now += 60_000 * (one.kind === 'leave' ? one.minutes : 0.3);
+		const here = states.at(-1);
+		if (here) states.push(deepFreeze(move(here, one, new Date(now).toISOString())));
+	}
+	return states;
+}
+const last = (states: readonly Dialogue[]): Dialogue => {
+	const found = states.at(-1);
+	if (!found) throw new Error('an empty walk');
+	return found;
+};
+const later = '2026-03-04T12:00:00Z';
+const ended = (dialogue: Dialogue) => finishedCheck(dialogue.check, later);
+
+describe('Wherever someone wanders', () => {
+	it('a technician still gets to the end, with the deck put back', () => {
+		fc.assert(
+			fc.property(walks, ({from, path}) => {
+				const end = finish(last(wander(from, path)), later);
+				expect(progressOf(end.check, end.profiles).current).toBeUndefined();
+			}),
+			runs(60),
+		);
+	});
+
+	it('the disk gives the check back as it was, and the same question', () => {
+		fc.assert(
+			fc.property(walks, ({from, path}) => {
+				for (const here of wander(from, path)) {
+					const back = startDialogue(stored(here.check), here.profiles);
+					expect(back.check).toEqual(here.check);
+					if (here.mode.kind !== 'ask' || here.visiting || here.draft !== undefined) continue;
+					expect(viewOf(back)).toEqual({...viewOf(here), refusal: undefined});
+				}
+			}),
+			runs(15),
+		);
+	});
+
+	it('stopping, coming back and going on ends like going on at once', () => {
+		fc.assert(
+			fc.property(walks, ({from, path}) => {
+				const {check, profiles} = last(wander(from, path));
+				const onwards = finish(startDialogue(check, profiles), later);
+				expect(finish(startDialogue(stored(check), profiles), later).check).toEqual(onwards.check);
+			}),
+			runs(25),
+		);
+	});
+
+	it('the same entries at the same times make the same check', () => {
+		fc.assert(
+			fc.property(walks, ({from, path}) => {
+				expect(last(wander(from, path)).check).toEqual(last(wander(from, path)).check);
+			}),
+			runs(15),
+		);
+	});
+
+	it('going back and looking through the list of steps change nothing', () => {
+		fc.assert(
+			fc.property(walks, ({from, path}) => {
+				const states = wander(from, path);
+				for (const [index, here] of states.entries()) {
+					const one = path[index];
+					const next = states[index + 1];
+					const entry = one && entryOfMove(here, one);
+					const looks =
+						entry?.kind === 'back' ||
+						entry?.kind === 'steps' ||
+						entry?.kind === 'stop' ||
+						(entry?.kind === 'choose' && /^(?:stage|step):/.test(entry.id));
+					// Going back from the first question leaves for home; coming back is written down.
+					if (looks && next && next.check.resumedAt.length === here.check.resumedAt.length)
+						expect(next.check).toBe(here.check);
+				}
+			}),
+			runs(25),
+		);
+	});
+
+	it('a refused entry changes nothing and says so in a sentence', () => {
+		fc.assert(
+			fc.property(walks, ({from, path}) => {
+				const states = wander(from, path);
+				for (const [index, next] of states.slice(1).entries())
+					if (next.refusal !== undefined) {
+						expect(next.check).toBe(states[index]?.check);
+						expect(next.refusal).toMatch(/^[A-Z'].{8,260}[.?]$/su);
+					}
+			}),
+			runs(25),
+		);
+	});
+
+	it('whatever has figures makes a document that the strict reader takes', () => {
+		fc.assert(
+			fc.property(walks, ({from, path}) => {
+				for (const {check} of [last(wander(from, path)), finish(last(wander(from, path)), later)])
+					for (const series of check.series) {
+						const found = documentOfCheck(check, series);
+						if (found.ok) expect(parseDocument(JSON.parse(JSON.stringify(found.document)))).toMatchObject({ok: true});
+					}
+			}),
+			runs(25),
+		);
+	});
+
+	it('the deck is called ready only with every line of its list done, in every view and in the record', () => {
+		fc.assert(
+			fc.property(walks, ({from, path}) => {
+				for (const here of wander(from, path)) {
+					const {progress, ask} = viewOf(here);
+					const open = ['back-lock', 'back-height', 'back-level', 'back-covers'].some(
+						(id) => here.check.answers[id]?.value !== true,
+					);
+					if (open) expect(progress).toBe('deck not ready to play');
+					if (open) expect(ask).not.toMatch(/is back and ready to play/);
+					if (open) expect(ended(here).outcome).toBe('interrupted');
+				}
+			}),
+			runs(15),
+		);
+	});
+
+	it('typing shows consequences and changes nothing', () => {
+		fc.assert(
+			fc.property(walks, fc.constantFrom('4 out', '0', '100', 'x'), ({from, path}, typed) => {
+				for (const here of wander(from, path.slice(0, 10))) {
+					const before = positionOf(here);
+					viewOf(here, typed);
+					expect(positionOf(here).step).toBe(before.step);
+				}
+			}),
+			runs(10),
+		);
+	});
+});
+
+describe('A state on the way', () => {
+	it.each([
+		['right after the start', 0],
+		['at the end', stations.length - 1],
+	])('%s is walked from too', (_name, index) => {
+		const now = clockFrom(later);
+		const here = stations[index];
+		if (here) expect(() => move(here, {kind: 'entry', entry: {kind: 'back'}}, now())).not.toThrow();
+	});
+});

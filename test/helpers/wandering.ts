@@ -1,0 +1,122 @@
+import fc from 'fast-check';
+import * as z from 'zod/mini';
+import {type Check, checkSchema} from '../../source/check/check.js';
+import {type Dialogue, positionOf, startDialogue} from '../../source/check/dialogue.js';
+import {promptOf} from '../../source/check/prompt.js';
+import {reduce} from '../../source/check/reduce.js';
+import {type Entry, respond} from '../../source/check/respond.js';
+import {northDeckWith} from './sample-check.js';
+import {clockFrom, entryFor, follow, freshDialogue, type Script} from './script.js';
+
+/** A script that meets every step there is: damping, a third radius, weighing at height, a guard that was left out. */
+export const everyStep: Script = northDeckWith({
+	'arm-damping': 'yes',
+	'arm-gravity-centre': 'far',
+	'radius-extra': '100',
+	'force-low': '14 mN',
+	'force-high': '24 mN',
+	weighed: 'without',
+	'guard-account': 'add',
+	'force-at-height': '',
+});
+
+/** What someone may do next, as far as it can be told without knowing the screen. */
+export type Move =
+	| {readonly kind: 'sensible'}
+	| {readonly kind: 'pick'; readonly index: number}
+	| {readonly kind: 'leave'; readonly minutes: number}
+	| {readonly kind: 'entry'; readonly entry: Entry};
+
+const typedTexts = [
+	'',
+	' ',
+	'0',
+	'4',
+	'-3',
+	'+4',
+	'4 out',
+	'3 in',
+	'0.1 left',
+	'4,5',
+	'100',
+	'18 mN',
+	'0.5 g',
+	'-',
+	'y',
+];
+const junk = ['x'.repeat(3000), '\u001B[2J', '1.2.3', '👍'.repeat(90), 'NaN', '/back'];
+const entry = (one: Entry): Move => ({kind: 'entry', entry: one});
+
+export const moves = fc.oneof(
+	{weight: 8, arbitrary: fc.constant<Move>({kind: 'sensible'})},
+	{weight: 4, arbitrary: fc.nat(12).map((index): Move => ({kind: 'pick', index}))},
+	{weight: 4, arbitrary: fc.constantFrom(...typedTexts).map((text) => entry({kind: 'text', text}))},
+	{weight: 1, arbitrary: fc.constantFrom(...junk).map((text) => entry({kind: 'text', text}))},
+	{weight: 3, arbitrary: fc.constantFrom(...(['back', 'steps', 'no', 'yes'] as const)).map((kind) => entry({kind}))},
+	{weight: 1, arbitrary: fc.constant(entry({kind: 'stop'}))},
+	{weight: 1, arbitrary: fc.nat(6).map((number) => entry({kind: 'number', number}))},
+	{weight: 1, arbitrary: fc.constantFrom(1, 31, 800).map((minutes): Move => ({kind: 'leave', minutes}))},
+);
+
+/** Every state on the way of a script, to start a walk from. */
+export const stations: readonly Dialogue[] = (() => {
+	const seen: Dialogue[] = [];
+	seen.push(follow(freshDialogue(), everyStep, {seen: (dialogue) => seen.push(dialogue)}));
+	return seen;
+})();
+
+/** A check as it comes back from the disk. @throws ZodError when its schema refuses it */
+export const stored = (check: Check): Check => z.parse(checkSchema, JSON.parse(JSON.stringify(check)));
+
+export function deepFreeze<T>(value: T): T {
+	if (typeof value !== 'object' || value === null || Object.isFrozen(value)) return value;
+	Object.freeze(value);
+	for (const part of Object.values(value)) deepFreeze(part);
+	return value;
+}
+
+/** The entry that a move comes to on a screen; undefined for leaving and coming back. */
+export function entryOfMove(dialogue: Dialogue, move: Move): Entry | undefined {
+	if (move.kind === 'leave') return;
+	if (move.kind === 'entry') return move.entry;
+	if (move.kind === 'sensible') return entryFor(dialogue, everyStep);
+	const prompt = promptOf(dialogue);
+	if (prompt.kind !== 'choice' && prompt.kind !== 'side') return {kind: 'yes'};
+	return {kind: 'choose', id: prompt.options[move.index % prompt.options.length]?.id ?? ''};
+}
+
+/** One move; leaving for home comes straight back to the open check. */
+export function move(dialogue: Dialogue, one: Move, at: string): Dialogue {
+	const entry = entryOfMove(dialogue, one);
+	const next = entry && respond(dialogue, entry, at);
+	return next ?? startDialogue(reduce(stored(dialogue.check), {type: 'resume', at}), dialogue.profiles);
+}
+
+// After odd answers (a gauge whose scale ends at 1 %) the readings of the script are refused; one of these never is.
+const fallbacks: readonly Entry[] = ['0', '140 out', '2', '10', '20 mN', '100', '140'].map((text) => ({
+	kind: 'text',
+	text,
+}));
+
+/** A technician who wants to get to the end, tries one way out after the other, and never gives up. */
+export function finish(dialogue: Dialogue, start: string): Dialogue {
+	const now = clockFrom(start);
+	const tries = new Map<string, number>();
+	let here = dialogue;
+	for (let count = 0; count < 600; count++) {
+		const {step, stuck} = positionOf(here);
+		if (here.mode.kind === 'ask' && !step) return here;
+		const prompt = promptOf(here);
+		const tried = tries.get(prompt.key) ?? 0;
+		tries.set(prompt.key, tried + 1);
+		const entry =
+			here.mode.kind === 'ask' && stuck && prompt.kind === 'choice'
+				? ({kind: 'choose', id: prompt.options[tried % prompt.options.length]?.id ?? ''} as const)
+				: entryFor(here, everyStep);
+		const taken = [entry, ...fallbacks].map((one) => respond(here, one, now()));
+		const next = taken.find((one) => one !== undefined && one.refusal === undefined) ?? taken[0];
+		if (!next) throw new Error(`left for home at ${step?.id}`);
+		here = next;
+	}
+	throw new Error(`never ends: still at ${positionOf(here).step?.id}`);
+}

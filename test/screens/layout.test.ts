@@ -1,0 +1,162 @@
+import fc from 'fast-check';
+import stringWidth from 'string-width';
+import {describe, expect, it} from 'vitest';
+import type {Dialogue} from '../../source/check/dialogue.js';
+import type {Prompt} from '../../source/check/prompt.js';
+import {type View, viewOf} from '../../source/findings/view.js';
+import {wrapped} from '../../source/screens/body.js';
+import {type Layout, layoutOf} from '../../source/screens/layout.js';
+import type {Look} from '../../source/screens/look.js';
+import {northDeck, northDeckWith} from '../helpers/sample-check.js';
+import {choose, follow, freshDialogue, say, text} from '../helpers/script.js';
+import {type Move, move, moves, stations} from '../helpers/wandering.js';
+
+const looks: readonly Look[] = [
+	{color: true, unicode: true, screenReader: false},
+	{color: false, unicode: false, screenReader: false},
+	{color: false, unicode: true, screenReader: true},
+];
+// One line less than the terminal has: a frame as tall as the terminal makes Ink clear it.
+const sizes = [
+	{width: 80, height: 23},
+	{width: 40, height: 19},
+	{width: 100, height: 49},
+];
+
+/** The lines that a control is made of, as the prompt's control words them. */
+function controlLines(prompt: Prompt): string[] {
+	switch (prompt.kind) {
+		case 'yes-no':
+			return [`${prompt.question ?? ''} y / n`.trim()];
+		case 'side':
+			return prompt.options.map(({keys, label}) => `${keys.join(' or ')}  ${label}`);
+		case 'still':
+			return ['y  all still so', ...prompt.items.map((item, index) => `${index + 1}  no longer so: ${item}`)];
+		case 'field':
+			return ['>'];
+		default:
+			return [];
+	}
+}
+
+/** What does not fit, in words; empty when all does. */
+function faults({head, body, foot, controlRows}: Layout, {width, height}: {width: number; height: number}, view: View) {
+	const rows = [...head, ...body, ...foot];
+	const wide = rows.filter((row) => stringWidth(row.text) > width).map((row) => `too wide: ${row.text}`);
+	const needed = controlLines(view.prompt).flatMap((one) => wrapped(one, width)).length;
+	const control = Math.max(controlRows, needed);
+	const tall = rows.length + control;
+	return [
+		...wide,
+		...(tall > height ? [`${tall} of ${height} lines at ${view.stage}, ${view.title} (${view.prompt.kind})`] : []),
+		...(view.prompt.kind === 'choice' && controlRows < Math.min(3, view.prompt.options.length)
+			? [`no room to choose at ${view.title}`]
+			: []),
+	];
+}
+
+function allFaults(dialogue: Dialogue, typed = ''): string[] {
+	const view = viewOf(dialogue, typed);
+	return sizes.flatMap((size) =>
+		looks.flatMap((look) => {
+			const at = (page: number, isWhy: boolean, notice = '') => layoutOf({view, ...size, page, isWhy, notice, look});
+			const first = at(0, false);
+			return [first, at(first.pages - 1, false), at(0, false, 'Settling: 5 s … beep'), at(0, true)].flatMap(
+				(layout, index) =>
+					faults(layout, size, index === 3 ? {...view, prompt: {key: 'why', kind: 'none'}} : view).map(
+						(one) => `${size.width} × ${size.height}: ${one}`,
+					),
+			);
+		}),
+	);
+}
+
+describe('Every screen of a check', () => {
+	it.each(stations.map((one, index) => [index, one] as const))(
+		'fits its terminal, station %d of a whole check',
+		(_index, one) => {
+			expect(allFaults(one)).toEqual([]);
+		},
+	);
+
+	it('fits on every detour: side, reason, struck round, remedy, steps, stop', () => {
+		const verdict = follow(freshDialogue(), northDeck, {until: 'verdict'});
+		const clearance = say(follow(freshDialogue(), northDeck, {until: 'clearance'}), [text('3')]);
+		const probe = follow(freshDialogue(), northDeck, {until: 'probe-inner'});
+		const detours = [
+			say(probe, [text('4')]),
+			say(follow(freshDialogue(), northDeck, {until: 'level-fb-1'}), [text('0.1')]),
+			say(follow(freshDialogue(), northDeck, {until: 'zero-first-inner'}), [text('4')]),
+			clearance,
+			say(clearance, [choose('override')]),
+			say(clearance, [choose('override'), choose('other')]),
+			say(verdict, [choose('strike')]),
+			say(verdict, [choose('strike'), choose('inner:0')]),
+			say(verdict, [choose('remedy')]),
+			say(verdict, [{kind: 'steps'}]),
+			say(verdict, [{kind: 'steps'}, choose('stage:arm')]),
+			say(verdict, [{kind: 'stop'}]),
+		];
+		for (const one of detours) expect(allFaults(one)).toEqual([]);
+	});
+
+	it('fits with long and foreign names, reasons and notes', () => {
+		for (const name of ['漢字'.repeat(20), '👩‍👩‍👧'.repeat(16), 'x'.repeat(80), 'a '.repeat(39), 'é'.repeat(80)]) {
+			const script = northDeckWith({'arm-name': name, 'room-note': name, 'cartridge-name': name});
+			const verdict = follow(freshDialogue(), script, {until: 'verdict'});
+			expect(allFaults(verdict)).toEqual([]);
+			expect(allFaults(follow(freshDialogue(), script, {until: 'clearance'}))).toEqual([]);
+		}
+	});
+
+	it('fits with a refusal of anything that can be typed', () => {
+		const here = follow(freshDialogue(), northDeck, {until: 'clearance'});
+		for (const junk of ['x'.repeat(3000), '\u001B[2J', '漢字'.repeat(400), '1.2.3', '999999999'])
+			expect(allFaults(move(here, {kind: 'entry', entry: text(junk)}, '2026-03-02T12:00:00Z'))).toEqual([]);
+	});
+
+	it('fits wherever someone wanders', () => {
+		const walks = fc.record({from: fc.nat(stations.length - 1), path: fc.array(moves, {maxLength: 20})});
+		fc.assert(
+			fc.property(walks, ({from, path}) => {
+				let here = stations[from];
+				for (const one of path satisfies readonly Move[]) {
+					if (here) here = move(here, one, '2026-03-02T12:00:00Z');
+					if (here) expect(allFaults(here)).toEqual([]);
+				}
+			}),
+			{numRuns: 15, seed: 20_260_302},
+		);
+	});
+
+	it('tells the state of the deck in its head line, at any width', () => {
+		const view = viewOf(follow(freshDialogue(), northDeck, {until: 'clearance'}));
+		for (const size of sizes)
+			for (const look of looks) {
+				const {head} = layoutOf({view, ...size, page: 0, isWhy: false, notice: '', look});
+				expect(head.map((row) => row.text).join('\n')).toContain('deck not ready to play');
+			}
+	});
+});
+
+describe('A long body', () => {
+	const verdict = viewOf(follow(freshDialogue(), northDeck, {until: 'verdict'}));
+	const look = {color: false, unicode: true, screenReader: false};
+	const pageAt = (page: number) =>
+		layoutOf({view: verdict, width: 40, height: 19, page, isWhy: false, notice: '', look});
+
+	it('is turned page by page, and no word of it is lost', () => {
+		const {pages} = pageAt(0);
+		expect(pages).toBeGreaterThan(2);
+		const shown = Array.from({length: pages}, (_, page) => pageAt(page).body.map((row) => row.text)).flat();
+		expect(shown.filter((line) => /^page \d+ of \d+/.test(line))).toHaveLength(pages);
+		const seen = new Set(shown.flatMap((line) => line.split(/\s+/)));
+		const wanted = verdict.shown.flatMap((one) => (one.kind === 'line' ? one.text.split(/\s+/) : []));
+		expect(wanted.filter((word) => !seen.has(word))).toEqual([]);
+	});
+
+	it('stays at its last page when more is asked for', () => {
+		expect(pageAt(99)).toEqual(pageAt(pageAt(0).pages - 1));
+		expect(pageAt(-3)).toEqual(pageAt(0));
+	});
+});
