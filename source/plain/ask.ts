@@ -4,6 +4,12 @@ import type {Entry} from '../check/respond.js';
 /** Commands of the plain face; answers never begin with a slash. */
 export const plainCommands = '/back, /why, /steps, /stop, /leave';
 
+/** Why a line that looks like a command is none; undefined for an answer. */
+export const unknownCommand = (text: string): string | undefined =>
+	text.trim().startsWith('/')
+		? `'${text.trim().slice(0, 20)}' is no command; commands are ${plainCommands}.`
+		: undefined;
+
 /** What a prompt asks for, in words, choices by number. */
 export function promptLines(prompt: Prompt): string[] {
 	switch (prompt.kind) {

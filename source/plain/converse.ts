@@ -4,7 +4,7 @@ import type {FinishedCheck} from '../findings/record.js';
 import type {Shown} from '../findings/shown-lines.js';
 import {type View, viewOf} from '../findings/view.js';
 import type {Workbench} from '../workbench.js';
-import {entryOf, promptLines} from './ask.js';
+import {entryOf, plainCommands, promptLines, unknownCommand} from './ask.js';
 
 /** Lines in, lines out. Undefined means that the input has ended. */
 export type Lines = {
@@ -25,6 +25,7 @@ export const textOf = (shown: Shown): string => (shown.kind === 'line' ? shown.t
 /** A whole check line by line. Each question has a number, so that a voice or a log can refer to it. */
 export async function converse(workbench: Workbench, start: Dialogue, lines: Lines): Promise<PlainEnd> {
 	let dialogue = start;
+	lines.say(`Answer line by line. Commands: ${plainCommands}.`);
 	for (let number = 1; ; number++) {
 		const view = viewOf(dialogue, dialogue.draft);
 		sayQuestion(view, number, lines);
@@ -42,8 +43,12 @@ export async function converse(workbench: Workbench, start: Dialogue, lines: Lin
 			continue;
 		}
 		if (lines.piped)
-			return {kind: 'refused', sentence: `Question ${number}, answer '${text.trim()}': ${taken.sentence}`};
+			return {
+				kind: 'refused',
+				sentence: `Question ${number}, ${view.title}, answer '${text.trim()}': ${taken.sentence}`,
+			};
 		lines.say(taken.sentence);
+		dialogue = taken.dialogue;
 	}
 }
 
@@ -61,18 +66,19 @@ const isWhy = (text: string): boolean => ['/why', '?'].includes(text.trim());
 type Taken =
 	| {readonly kind: 'next'; readonly dialogue: Dialogue}
 	| {readonly kind: 'end'; readonly end: PlainEnd}
-	| {readonly kind: 'refused'; readonly sentence: string};
+	/** What is asked next may be another question: after a side that cannot be, the reading itself. */
+	| {readonly kind: 'refused'; readonly sentence: string; readonly dialogue: Dialogue};
 
 /** Takes one line as an answer or a command, and puts what changed on the disk. */
 async function take(workbench: Workbench, dialogue: Dialogue, {prompt}: View, text: string): Promise<Taken> {
-	const entry = commandOf(text) ?? entryOf(prompt, text);
-	if (typeof entry === 'string') return {kind: 'refused', sentence: entry};
+	const entry = commandOf(text) ?? unknownCommand(text) ?? entryOf(prompt, text);
+	if (typeof entry === 'string') return {kind: 'refused', sentence: entry, dialogue};
 	const next = respond(dialogue, entry, workbench.now());
 	if (!next) return {kind: 'end', end: {kind: 'home'}};
-	if (next.refusal !== undefined) return {kind: 'refused', sentence: next.refusal};
+	if (next.refusal !== undefined) return {kind: 'refused', sentence: next.refusal, dialogue: next};
 	if (next.check === dialogue.check) return {kind: 'next', dialogue: next};
 	const saved = await workbench.save(next);
-	if (!saved.ok) return {kind: 'refused', sentence: `NOT SAVED: ${saved.sentence} Give the answer again.`};
+	if (!saved.ok) return {kind: 'refused', sentence: `NOT SAVED: ${saved.sentence} Give the answer again.`, dialogue};
 	if (saved.finished) return {kind: 'end', end: {kind: 'finished', record: saved.finished}};
 	return {kind: 'next', dialogue: {...next, profiles: workbench.profiles()}};
 }

@@ -4,6 +4,7 @@ import {profileLines} from '../findings/profile-lines.js';
 import {recordLines} from '../findings/record-lines.js';
 import {readSetting, settingOptions} from '../findings/settings-menu.js';
 import {line, type Shown} from '../findings/shown-lines.js';
+import type {Settings} from '../procedure/settings.js';
 import type {Option} from '../procedure/step.js';
 import type {Opened, Workbench} from '../workbench.js';
 import {entryOf, promptLines} from './ask.js';
@@ -133,7 +134,8 @@ async function settings(workbench: Workbench, lines: Lines): Promise<HomeEnd | u
 		const {id} = chosen;
 		if (id === 'back') return;
 		if (id === 'bell') {
-			await workbench.saveSettings({...now, bell: !now.bell});
+			const refused = await keep(workbench, {...now, bell: !now.bell}, lines);
+			if (refused) return refused;
 			continue;
 		}
 		const option = settingOptions(now).find((item) => item.id === id);
@@ -141,9 +143,22 @@ async function settings(workbench: Workbench, lines: Lines): Promise<HomeEnd | u
 		lines.say(option.label);
 		const text = await lines.read();
 		if (text === undefined) return {kind: 'input-ended'};
+		if (text.trim() === '/leave') return {kind: 'left'};
+		if (text.trim() === '/back') continue;
 		const read = readSetting(now, option.id, text);
-		if (read.ok) await workbench.saveSettings(read.settings);
-		else if (lines.piped) return {kind: 'refused', sentence: read.sentence};
-		else lines.say(read.sentence);
+		const refused = read.ok ? await keep(workbench, read.settings, lines) : refuse(read.sentence, lines);
+		if (refused) return refused;
 	}
+}
+
+async function keep(workbench: Workbench, settings: Settings, lines: Lines): Promise<HomeEnd | undefined> {
+	const saved = await workbench.saveSettings(settings);
+	return saved.ok ? undefined : refuse(`NOT SAVED: ${saved.sentence}`, lines);
+}
+
+/** Ends a run of piped answers; someone who is there hears the sentence and is asked again. */
+function refuse(sentence: string, lines: Lines): HomeEnd | undefined {
+	if (lines.piped) return {kind: 'refused', sentence};
+	lines.say(sentence);
+	return;
 }

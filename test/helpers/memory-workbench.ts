@@ -1,0 +1,86 @@
+import type {Check} from '../../source/check/check.js';
+import {type Dialogue, startDialogue} from '../../source/check/dialogue.js';
+import {progressOf} from '../../source/check/progress.js';
+import {reduce} from '../../source/check/reduce.js';
+import {profilesWith} from '../../source/findings/profiles.js';
+import {type FinishedCheck, finishedCheck, summaryOf} from '../../source/findings/record.js';
+import type {Profile} from '../../source/procedure/facts.js';
+import {usualSettings} from '../../source/procedure/settings.js';
+import type {Workbench} from '../../source/workbench.js';
+import {clockFrom, freshDialogue} from './script.js';
+import {stored} from './wandering.js';
+
+type Memory = {
+	draft?: Check;
+	records: FinishedCheck[];
+	profiles: readonly Profile[];
+	/** Saves that fail before one works, and why. */
+	failures: string[];
+};
+
+/** A workbench whose disk is the memory of the test: what is saved goes through JSON and its schema. */
+export function memoryWorkbench(memory: Partial<Memory> = {}): Workbench & {readonly memory: Memory} {
+	const kept: Memory = {records: [], profiles: [], failures: [], ...memory};
+	const now = clockFrom('2026-03-02T09:00:00Z');
+	let settings = usualSettings;
+	let started = 0;
+	const opened = (dialogue: Dialogue) => ({ok: true, dialogue}) as const;
+	const failure = () => {
+		const sentence = kept.failures.shift();
+		return sentence === undefined ? undefined : ({ok: false, sentence} as const);
+	};
+	return {
+		memory: kept,
+		version: '0.0.0',
+		now,
+		notices: () => [],
+		unfinished: () =>
+			kept.draft && {
+				arm: String(kept.draft.answers['arm-name']?.value ?? 'a new arm'),
+				step: progressOf(kept.draft, kept.profiles).current?.title ?? 'the end',
+				ago: '5 minutes ago',
+			},
+		start: async () => {
+			delete kept.draft;
+			started++;
+			return opened(freshDialogue(kept.profiles, `sample-${started}`));
+		},
+		resume: async () =>
+			kept.draft
+				? opened(startDialogue(reduce(kept.draft, {type: 'resume', at: now()}), kept.profiles))
+				: {ok: false, sentence: 'There is no unfinished check.', locked: false},
+		reopen: async (id) => {
+			const check = kept.records.find((one) => one.check.id === id)?.check;
+			if (!check) return {ok: false, sentence: 'There is no such check.', locked: false};
+			return opened(startDialogue({...check, reopened: true, stopped: {at: now()}, doubts: []}, kept.profiles));
+		},
+		save: async ({check}) => {
+			const failed = failure();
+			if (failed) return failed;
+			kept.draft = stored(check);
+			kept.profiles = profilesWith(kept.profiles, kept.draft, now());
+			if (progressOf(kept.draft, kept.profiles).current) return {ok: true};
+			const finished = finishedCheck(kept.draft, now());
+			kept.records.push(finished);
+			delete kept.draft;
+			return {ok: true, finished};
+		},
+		past: ({offset, limit}) => ({
+			total: kept.records.length,
+			rows: kept.records.slice(offset, offset + limit).map(summaryOf),
+			notices: [],
+		}),
+		record: (id) => {
+			const record = kept.records.find((one) => one.check.id === id);
+			return record ? {ok: true, record} : {ok: false, sentence: 'There is no such check.'};
+		},
+		profiles: () => kept.profiles,
+		settings: () => settings,
+		saveSettings: async (next) => {
+			const failed = failure();
+			if (failed) return failed;
+			settings = next;
+			return {ok: true};
+		},
+	};
+}

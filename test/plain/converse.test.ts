@@ -1,0 +1,197 @@
+import {describe, expect, it} from 'vitest';
+import type {Check} from '../../source/check/check.js';
+import type {Dialogue} from '../../source/check/dialogue.js';
+import {promptOf} from '../../source/check/prompt.js';
+import {converse} from '../../source/plain/converse.js';
+import {linesOf} from '../helpers/lines.js';
+import {memoryWorkbench} from '../helpers/memory-workbench.js';
+import {northDeck, northDeckWith} from '../helpers/sample-check.js';
+import {follow, freshDialogue, lineOf, type Script} from '../helpers/script.js';
+
+/** The lines that answer a script, up to a step. */
+function linesFor(script: Script, until?: string): string[] {
+	const lines: string[] = [];
+	follow(freshDialogue(), script, {
+		...(until === undefined ? {} : {until}),
+		seen: (dialogue, entry) => lines.push(lineOf(promptOf(dialogue), entry)),
+	});
+	return lines;
+}
+
+const run = async (
+	given: readonly string[],
+	{piped = true, failures = [] as string[], from = freshDialogue()} = {},
+) => {
+	const workbench = memoryWorkbench({failures});
+	const lines = linesOf(given, piped);
+	const end = await converse(workbench, from, lines);
+	return {end, said: lines.said, left: lines.left(), memory: workbench.memory};
+};
+const at = (until: string): Dialogue => follow(freshDialogue(), northDeck, {until});
+
+/** A check without its id and times. */
+const timeless = (check: Check): unknown =>
+	JSON.parse(
+		JSON.stringify({...check, id: ''}, (key, value) =>
+			['at', 'startedAt', 'openedAt', 'confirmedAt'].includes(key) ? undefined : value,
+		),
+	);
+
+describe('A whole check from a pipe', () => {
+	it('comes to its end, filed', async () => {
+		const {end, left, memory} = await run(linesFor(northDeck));
+		expect(end).toMatchObject({kind: 'finished', record: {outcome: 'complete'}});
+		expect(left).toBe(0);
+		expect(memory.draft).toBeUndefined();
+	});
+
+	it('is the check that the keys of the full screen make', async () => {
+		const {memory} = await run(linesFor(northDeck));
+		const keyed = follow(freshDialogue(), northDeck).check;
+		const [record] = memory.records;
+		expect(record && timeless(record.check)).toEqual(timeless(keyed));
+	});
+
+	it('numbers its questions one after the other and names arm, stage, state of the deck and unit', async () => {
+		const {said} = await run(linesFor(northDeck));
+		const questions = said.filter((line) => line.startsWith('Question '));
+		expect(questions.map((line) => Number.parseInt(line.slice(9), 10))).toEqual(questions.map((_, index) => index + 1));
+		expect(questions.find((line) => line.includes('Clearance.'))).toMatch(
+			/^Question \d+\. north deck, Clearance \(\d+\/\d+\), deck not ready to play\. Clearance\.$/,
+		);
+		expect(said).toContain('Unit if none is typed: mm');
+	});
+
+	it('says the verdict and pictures in words', async () => {
+		const {said} = await run(linesFor(northDeck));
+		expect(said).toContainEqual(expect.stringContaining('Verdict: BEYOND LIMITS'));
+		expect(said).toContainEqual(expect.stringMatching(/inner radius: pull .* hold band/));
+		expect(said.join('\n')).not.toMatch(/[├┤─●│]/);
+	});
+
+	it('says the commands before the first question', async () => {
+		const {said} = await run([]);
+		expect(said[0]).toMatch(/\/back, \/why, \/steps, \/stop, \/leave/);
+	});
+
+	it('asks the side of a reading, then takes an empty line for it', async () => {
+		const {end, memory} = await run(['0.1', 'l', ''], {from: at('level-lr-1')});
+		expect(end.kind).toBe('input-ended');
+		expect(memory.draft?.answers['level-lr-1']?.value).toBe(-0.1);
+	});
+});
+
+describe('An answer of a pipe that is not taken', () => {
+	it('ends the run with the question, the answer, and what is wanted; earlier ones are saved', async () => {
+		const lines = linesFor(northDeck, 'clearance');
+		const {end, left, memory} = await run([...lines, 'about four', '4.5']);
+		expect(end).toEqual({
+			kind: 'refused',
+			sentence: expect.stringMatching(
+				/^Question \d+, Clearance, answer 'about four': .* type it like this: 12\.5 mm\.$/,
+			),
+		});
+		expect(left).toBe(1);
+		expect(memory.draft?.answers['force-reading']?.value).toBe(18);
+		expect(memory.draft?.answers.clearance).toBeUndefined();
+	});
+
+	it.each([
+		['gauge-unit', '7', /a number from 1 to 3\.$/],
+		['safe', 'perhaps', /y or n\.$/],
+		['arm-length', '/bak', /'\/bak' is no command; commands are \/back/],
+		['arm-length', '', /Type a number, for example 12\.5 mm\.$/],
+	])('at %s, %s, says what is wanted', async (until, line, sentence) => {
+		const {end} = await run([line], {from: at(until)});
+		expect(end).toEqual({kind: 'refused', sentence: expect.stringMatching(sentence)});
+	});
+});
+
+describe('Someone at the keyboard', () => {
+	const typing = {piped: false};
+
+	it('hears what is wanted and is asked again', async () => {
+		const {said, memory} = await run(['about four', '4.5'], {...typing, from: at('clearance')});
+		expect(said).toContainEqual(expect.stringMatching(/^'about four' is not a number/));
+		expect(said.filter((line) => line.startsWith('Question '))).toHaveLength(3);
+		expect(memory.draft?.answers.clearance?.value).toBe(4.5);
+	});
+
+	it('types the reading anew after a side that cannot be', async () => {
+		const {memory} = await run(['4 out', '3', 'o', '10 out'], {...typing, from: at('probe-inner')});
+		expect(memory.draft?.series[0]?.inner[0]?.outerLimit?.value).toBe(10);
+	});
+
+	it('may ask why', async () => {
+		const {said} = await run(['/why', '?'], {...typing, from: at('clearance')});
+		expect(said.filter((line) => /^Too low and the guard rubs.*The usual mistake: /.test(line))).toHaveLength(2);
+	});
+
+	it('may go back and keep the earlier answer with an empty line', async () => {
+		const {said, memory} = await run(['4.5', '/back', ''], {...typing, from: at('clearance')});
+		expect(said).toContain('Empty line keeps: 4.5 mm');
+		expect(memory.draft?.answers.clearance?.typed).toBe('4.5 mm');
+	});
+
+	it('may go back to home from the first question', async () => {
+		expect((await run(['/back'], typing)).end).toEqual({kind: 'home'});
+	});
+
+	it('may look through the steps', async () => {
+		const {said} = await run(['/steps', '/back'], {...typing, from: at('clearance')});
+		expect(said).toContainEqual(expect.stringMatching(/^ {2}\d+\. \[\+\] Level$/));
+	});
+
+	it('may stop, with a y', async () => {
+		const {memory, said} = await run(['/stop', 'n', '/stop', 'y', 'y'], {...typing, from: at('clearance')});
+		expect(memory.draft?.stopped).toBeDefined();
+		expect(said).toContainEqual(expect.stringMatching(/Lock the arm\.$/));
+	});
+
+	it('may leave at any question', async () => {
+		expect((await run(['/leave'], {...typing, from: at('verdict')})).end).toEqual({kind: 'left'});
+	});
+});
+
+describe('The end of the input', () => {
+	it('ends the run with all answers saved', async () => {
+		const {end, memory} = await run(linesFor(northDeck, 'verdict'));
+		expect(end).toEqual({kind: 'input-ended'});
+		expect(memory.draft?.answers['probe-closing']).toBeDefined();
+	});
+});
+
+describe('An answer that could not be saved', () => {
+	const failures = () => ['The disk is full.'];
+
+	it('is said to be not saved, and the same question is asked again', async () => {
+		const {said, memory} = await run(['4.5', '4.5'], {piped: false, failures: failures(), from: at('clearance')});
+		expect(said).toContain('NOT SAVED: The disk is full. Give the answer again.');
+		expect(memory.draft?.answers.clearance?.value).toBe(4.5);
+	});
+
+	it('ends a pipe', async () => {
+		const {end, memory, left} = await run(['4.5', 'cannot'], {failures: failures(), from: at('clearance')});
+		expect(end).toMatchObject({sentence: expect.stringMatching(/NOT SAVED: The disk is full\./)});
+		expect(left).toBe(1);
+		expect(memory.draft).toBeUndefined();
+	});
+
+	it('is told apart from a refused answer, since it is no fault of the answers', async () => {
+		const {end} = await run(['4.5'], {failures: failures(), from: at('clearance')});
+		expect(end.kind).not.toBe('refused');
+	});
+
+	it('of the last question is filed once the disk has room', async () => {
+		const {end} = await run(['y', 'y'], {piped: false, failures: failures(), from: at('next-check')});
+		expect(end).toMatchObject({kind: 'finished', record: {outcome: 'complete'}});
+	});
+});
+
+describe('A guard that was left out', () => {
+	it('is settled line by line as well', async () => {
+		const script = northDeckWith({weighed: 'without', 'guard-account': 'again'});
+		const {end} = await run(linesFor(script));
+		expect(end).toMatchObject({kind: 'finished', record: {check: {answers: {weighed: {value: 'with'}}}}});
+	});
+});
