@@ -1,0 +1,53 @@
+import {spawnSync} from 'node:child_process';
+import path from 'node:path';
+import {describe, expect, it} from 'vitest';
+import {cleanEnvironment, freshFolder} from '../helpers/program-environment.js';
+
+const program = path.resolve(import.meta.dirname, '../../dist/armdrift.cjs');
+
+/** The built program in plain lines, with answers from a pipe. */
+function runPlain(args: readonly string[], input: string, dataDir = freshFolder()) {
+	const {stdout, stderr, status} = spawnSync(process.execPath, [program, '--plain', '--data', dataDir, ...args], {
+		input,
+		encoding: 'utf8',
+		env: cleanEnvironment(dataDir),
+		timeout: 20_000,
+	});
+	return {stdout, stderr, status};
+}
+
+// Everything that steers a terminal but the new line: C0, DEL and C1 controls, and direction changes.
+const steering = /[\u0000-\u0009\u000B-\u001F\u007F-\u009F\u202A-\u202E\u2066-\u2069]/;
+
+describe('A name that steers a terminal', () => {
+	const name = 'north\u001B[2J\u001B]0;x\u0007\u202Edeck';
+
+	it('never reaches the output as it is, nor does an answer that was not taken', () => {
+		const {stdout, stderr, status} = runPlain(['--arm', name], 'y\u001B[31m\n');
+		expect(stdout + stderr).not.toMatch(steering);
+		expect(stdout).toContain('north');
+		expect(status).toBe(2);
+	});
+});
+
+describe('Answers from a pipe', () => {
+	it('that end early leave the check open and saved: status 3', () => {
+		const {status, stdout} = runPlain(['--arm', 'north deck'], 'y\ny\n');
+		expect(status).toBe(3);
+		expect(stdout).toMatch(/Saved: the check of north deck stands at 'Make safe'\. Deck not ready to play\./);
+	});
+
+	it('go on where they ended', () => {
+		const dataDir = freshFolder();
+		runPlain(['--arm', 'north deck'], 'y\ny\n', dataDir);
+		const {stdout} = runPlain(['--arm', 'north deck'], 'y\ny\n', dataDir);
+		expect(stdout).toMatch(/Platter stopped/);
+		expect(stdout).toMatch(/stands at 'Serial number'/);
+	});
+
+	it('that are not taken stop the run with status 2 and one line', () => {
+		const {status, stderr} = runPlain(['--arm', 'north deck'], 'y\nperhaps\ny\n');
+		expect(status).toBe(2);
+		expect(stderr).toMatch(/^Question 2, Make safe, answer 'perhaps': .*\n$/);
+	});
+});
