@@ -55,7 +55,7 @@ export function entryOf(prompt: Prompt, text: string): Entry | string {
 			return side ? {kind: 'choose', id: side.id} : `Answer ${prompt.options.map(({keys}) => keys[0]).join(' or ')}.`;
 		}
 		case 'none':
-			return 'Nothing is asked.';
+			return 'Nothing more is asked.';
 	}
 }
 

@@ -28,6 +28,10 @@ export async function converse(workbench: Workbench, start: Dialogue, lines: Lin
 	lines.say(`Answer line by line. Commands: ${plainCommands}.`);
 	for (let number = 1; ; number++) {
 		const view = viewOf(dialogue, dialogue.draft);
+		if (view.prompt.kind === 'none') {
+			const end = await file(workbench, dialogue, lines);
+			if (end) return end;
+		}
 		sayQuestion(view, number, lines);
 		const text = await lines.read();
 		if (text === undefined) return {kind: 'input-ended'};
@@ -50,6 +54,16 @@ export async function converse(workbench: Workbench, start: Dialogue, lines: Lin
 		lines.say(taken.sentence);
 		dialogue = taken.dialogue;
 	}
+}
+
+/** A check that came to its end and could not be filed then: it is filed now, or any line tries once more. */
+async function file(workbench: Workbench, dialogue: Dialogue, lines: Lines): Promise<PlainEnd | undefined> {
+	const saved = await workbench.save(dialogue);
+	if (saved.ok) return saved.finished ? {kind: 'finished', record: saved.finished} : undefined;
+	const sentence = `NOT SAVED: ${saved.sentence}`;
+	if (lines.piped) return {kind: 'refused', sentence};
+	lines.say(`${sentence} An empty line tries again.`);
+	return;
 }
 
 function sayQuestion(view: View, number: number, lines: Lines): void {
@@ -75,12 +89,19 @@ async function take(workbench: Workbench, dialogue: Dialogue, {prompt}: View, te
 	if (typeof entry === 'string') return {kind: 'refused', sentence: entry, dialogue};
 	const next = respond(dialogue, entry, workbench.now());
 	if (!next) return {kind: 'end', end: {kind: 'home'}};
-	if (next.refusal !== undefined) return {kind: 'refused', sentence: next.refusal, dialogue: next};
-	if (next.check === dialogue.check) return {kind: 'next', dialogue: next};
+	return next.check === dialogue.check ? told(next) : await kept(workbench, dialogue, next);
+}
+
+const told = (dialogue: Dialogue): Taken =>
+	dialogue.refusal === undefined ? {kind: 'next', dialogue} : {kind: 'refused', sentence: dialogue.refusal, dialogue};
+
+/** An entry may be refused and yet change the check: after a long silence the conditions are asked first. */
+async function kept(workbench: Workbench, before: Dialogue, next: Dialogue): Promise<Taken> {
 	const saved = await workbench.save(next);
-	if (!saved.ok) return {kind: 'refused', sentence: `NOT SAVED: ${saved.sentence} Give the answer again.`, dialogue};
+	if (!saved.ok)
+		return {kind: 'refused', sentence: `NOT SAVED: ${saved.sentence} Give the answer again.`, dialogue: before};
 	if (saved.finished) return {kind: 'end', end: {kind: 'finished', record: saved.finished}};
-	return {kind: 'next', dialogue: {...next, profiles: workbench.profiles()}};
+	return told({...next, profiles: workbench.profiles()});
 }
 
 function commandOf(text: string) {

@@ -2,6 +2,7 @@ import {describe, expect, it} from 'vitest';
 import {type Dialogue, positionOf} from '../../source/check/dialogue.js';
 import {isReadyToPlay, progressOf} from '../../source/check/progress.js';
 import {promptOf} from '../../source/check/prompt.js';
+import {respond} from '../../source/check/respond.js';
 import {finishedCheck, summaryOf} from '../../source/findings/record.js';
 import {recordLines} from '../../source/findings/record-lines.js';
 import {viewOf} from '../../source/findings/view.js';
@@ -85,8 +86,13 @@ describe('The deck', () => {
 	it('is no longer ready when the probe is taken up again after the list', () => {
 		const ready = at('next-check');
 		expect(stateOfDeck(ready)).toBe('ready to play');
-		const probing = say(ready, [...goTo('probe', 'probe-inner'), choose('more'), text('4 out')]);
-		expect(stateOfDeck(probing)).toBe('deck not ready to play');
+		const more = say(ready, goTo('probe', 'probe-inner'));
+		const probing = respond(more, choose('more'), more.check.touchedAt ?? '');
+		expect(probing && stateOfDeck(probing)).toBe('deck not ready to play');
+		// Locking the arm and taking the guard off undid the preparation: what still holds is asked first.
+		expect(probing && stepId(probing)).toBe('still-conditions');
+		expect(probing?.refusal).toMatch(/being put back/);
+		expect(probing && stepId(follow(probing, northDeck, {until: 'back-lock'}))).toBe('back-lock');
 	});
 
 	it('is no longer ready when a changed answer opens a new series after the list', () => {
@@ -147,7 +153,7 @@ describe('Stopping', () => {
 		const stopped = follow(say(at('clearance'), [...stop]), northDeck, {until: 'next-check'});
 		expect(stateOfDeck(stopped)).toBe('ready to play');
 		const on = say(stopped, [{kind: 'steps'}, choose('carry-on')]);
-		expect(stepId(on)).toBe('clearance');
+		expect(stepId(on)).toBe('still-conditions');
 		expect(stateOfDeck(on)).toBe('deck not ready to play');
 	});
 

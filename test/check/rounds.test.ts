@@ -3,7 +3,7 @@ import {type Dialogue, positionOf} from '../../source/check/dialogue.js';
 import {promptOf} from '../../source/check/prompt.js';
 import {openSeries} from '../../source/check/series.js';
 import {northDeck, northDeckWith} from '../helpers/sample-check.js';
-import {back, choose, clockFrom, follow, freshDialogue, say, text} from '../helpers/script.js';
+import {back, choose, follow, freshDialogue, say, text} from '../helpers/script.js';
 
 const atProbe = follow(freshDialogue(), northDeck, {until: 'probe-inner'});
 const atVerdict = follow(freshDialogue(), northDeck, {until: 'verdict'});
@@ -101,9 +101,8 @@ describe('Taking the last reading back', () => {
 	});
 
 	it('takes the one that was taken last, not the one that comes last in the procedure', () => {
-		const slow = clockFrom('2026-03-02T13:00:00Z', 60);
-		const more = say(atVerdict, [choose('more-inner'), text('4 out')], slow);
-		const after = say(more, [{kind: 'steps'}, choose('take-back')], slow);
+		const more = say(atVerdict, [choose('more-inner'), text('4 out')]);
+		const after = say(more, [{kind: 'steps'}, choose('take-back')]);
 		expect(valuesAt(after)).toHaveLength(3);
 		expect(valuesAt(after, 'closing')).toHaveLength(1);
 	});

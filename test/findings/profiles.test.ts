@@ -48,7 +48,7 @@ describe('Profiles', () => {
 	});
 
 	it('are offered by name, and a new one beside them', () => {
-		const here = follow(freshDialogue(kept), picking, {until: 'arm-profile'});
+		const here = follow(freshDialogue(kept, 'sample-2'), picking, {until: 'arm-profile'});
 		expect(promptOf(here)).toMatchObject({
 			kind: 'choice',
 			options: [{label: 'north deck'}, {id: 'new', label: 'enter a new one'}],
@@ -57,7 +57,7 @@ describe('Profiles', () => {
 
 	it('fill in everything with one key each, and the check is the same', () => {
 		let asked = 0;
-		const again = follow(freshDialogue(kept), picking, {seen: () => asked++});
+		const again = follow(freshDialogue(kept, 'sample-2'), picking, {seen: () => asked++});
 		const {
 			'arm-profile': _arm,
 			'cartridge-profile': _cartridge,
@@ -71,14 +71,14 @@ describe('Profiles', () => {
 
 	it('ask every question where a new one is entered', () => {
 		const fresh = {...picking, answers: {...picking.answers, 'arm-profile': 'new', 'arm-name': 'south deck'}};
-		const here = follow(freshDialogue(kept), fresh, {until: 'arm-length'});
+		const here = follow(freshDialogue(kept, 'sample-2'), fresh, {until: 'arm-length'});
 		expect(positionOf(here).step?.id).toBe('arm-length');
 		const names = profilesWith(kept, follow(here, fresh).check, day).map(({name}) => name);
 		expect(names).toEqual(expect.arrayContaining(['north deck', 'south deck']));
 	});
 
 	it('take on what is corrected in a check, under the same name', () => {
-		const at = follow(freshDialogue(kept), picking, {until: 'room-temperature'});
+		const at = follow(freshDialogue(kept, 'sample-2'), picking, {until: 'room-temperature'});
 		const corrected = say(at, [...goTo('arm', 'arm-offset'), text('24')]);
 		const next = profilesWith(kept, corrected.check, '2026-09-02T12:00:00Z');
 		expect(next.filter(({kind}) => kind === 'arm')).toMatchObject([
@@ -106,7 +106,7 @@ describe('Profiles', () => {
 	});
 
 	it('refuse one that is not in the list', () => {
-		const here = follow(freshDialogue(kept), picking, {until: 'arm-profile'});
+		const here = follow(freshDialogue(kept, 'sample-2'), picking, {until: 'arm-profile'});
 		expect(() => say(here, [choose('arm-nobody')])).toThrow(/Choose one of the list/);
 	});
 
@@ -125,7 +125,7 @@ describe('Profiles', () => {
 describe('A check of an unknown name', () => {
 	it('with profiles on file asks for the arm by its first question', () => {
 		const named = follow(
-			freshDialogue(kept),
+			freshDialogue(kept, 'sample-2'),
 			{...picking, answers: {...picking.answers, 'arm-profile': 'new'}},
 			{
 				until: 'arm-name',
@@ -135,7 +135,7 @@ describe('A check of an unknown name', () => {
 	});
 
 	it('is kept apart from the profile when it is renamed', () => {
-		const renamed = follow(freshDialogue(), northDeckWith({'arm-name': 'north deck, rewired'}));
+		const renamed = follow(freshDialogue([], 'sample-2'), northDeckWith({'arm-name': 'north deck, rewired'}));
 		expect(profilesWith(kept, renamed.check, day).filter(({kind}) => kind === 'arm')).toHaveLength(2);
 	});
 });

@@ -19,9 +19,11 @@ type Memory = {
 };
 
 /** A workbench whose disk is the memory of the test: what is saved goes through JSON and its schema. */
-export function memoryWorkbench(memory: Partial<Memory> = {}): Workbench & {readonly memory: Memory} {
+export function memoryWorkbench(
+	memory: Partial<Memory> = {},
+	now = clockFrom('2026-03-02T09:00:00Z'),
+): Workbench & {readonly memory: Memory} {
 	const kept: Memory = {records: [], profiles: [], failures: [], ...memory};
-	const now = clockFrom('2026-03-02T09:00:00Z');
 	let settings = usualSettings;
 	let started = 0;
 	const opened = (dialogue: Dialogue) => ({ok: true, dialogue}) as const;

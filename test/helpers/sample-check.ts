@@ -42,8 +42,10 @@ export const northDeck: Script = {
 		// 1 % standard uncertainty × √3
 		'gauge-scale-uncertainty': '1.7320508',
 		'gauge-nudge': '0.5',
-		// 0.5 % of 18 mN standard uncertainty × √3
-		'scale-uncertainty': '0.155884573 mN',
+		'scale-step': '0.01 g',
+		// With the step of 0.01 g (δ/√12, JCGM 100:2008 F.2.2.1) it makes a standard uncertainty of 0.5 % of 18 mN:
+		// √(0.09² − (0.0980665/√12)²) × √3 mN.
+		'scale-uncertainty': '0.14797209 mN',
 		'level-step': '0.05',
 		'room-temperature': '21',
 		'room-note': '',

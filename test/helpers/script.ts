@@ -21,6 +21,9 @@ export function clockFrom(start: string, stepSeconds = 20): () => string {
 	};
 }
 
+/** Time that goes on where a check stands, so that nobody seems to have been away. */
+export const clockOf = ({check}: Dialogue): (() => string) => clockFrom(check.touchedAt ?? check.startedAt);
+
 const {bell: _bell, settleSeconds: _settle, ...limits} = usualSettings;
 
 /** A conversation over an empty check. */
@@ -67,7 +70,7 @@ type RunOptions = {
 
 /** Follows a script to the end of the check, or to a step. @throws Error when it gets nowhere */
 export function follow(dialogue: Dialogue, script: Script, options: RunOptions = {}): Dialogue {
-	const {now = clockFrom('2026-03-02T09:00:00Z'), until, seen, most = 400} = options;
+	const {now = clockOf(dialogue), until, seen, most = 400} = options;
 	let here = dialogue;
 	for (let count = 0; count < most; count++) {
 		const {step} = positionOf(here);
@@ -83,7 +86,7 @@ export function follow(dialogue: Dialogue, script: Script, options: RunOptions =
 }
 
 /** Hands one entry over after another; each must be taken. */
-export function say(dialogue: Dialogue, entries: readonly Entry[], now = clockFrom('2026-03-02T12:00:00Z')): Dialogue {
+export function say(dialogue: Dialogue, entries: readonly Entry[], now = clockOf(dialogue)): Dialogue {
 	return entries.reduce((here, entry) => {
 		const next = respond(here, entry, now());
 		if (!next || next.refusal !== undefined)

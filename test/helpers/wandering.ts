@@ -93,10 +93,12 @@ export function move(dialogue: Dialogue, one: Move, at: string): Dialogue {
 }
 
 // After odd answers (a gauge whose scale ends at 1 %) the readings of the script are refused; one of these never is.
-const fallbacks: readonly Entry[] = ['0', '140 out', '0.1', '2', '10', '20 mN', '100', '140'].map((text) => ({
-	kind: 'text',
-	text,
-}));
+const fallbacks: readonly Entry[] = ['0', '140 out', '4 out', '1 out', '0.1', '2', '10', '20 mN', '100', '140'].map(
+	(text) => ({
+		kind: 'text',
+		text,
+	}),
+);
 
 /** A technician who wants to get to the end, tries one way out after the other, and never gives up. */
 export function finish(dialogue: Dialogue, start: string): Dialogue {

@@ -6,7 +6,7 @@ import {converse} from '../../source/plain/converse.js';
 import {linesOf} from '../helpers/lines.js';
 import {memoryWorkbench} from '../helpers/memory-workbench.js';
 import {northDeck, northDeckWith} from '../helpers/sample-check.js';
-import {follow, freshDialogue, lineOf, type Script} from '../helpers/script.js';
+import {clockOf, follow, freshDialogue, lineOf, type Script} from '../helpers/script.js';
 
 /** The lines that answer a script, up to a step. */
 function linesFor(script: Script, until?: string): string[] {
@@ -22,7 +22,7 @@ const run = async (
 	given: readonly string[],
 	{piped = true, failures = [] as string[], from = freshDialogue()} = {},
 ) => {
-	const workbench = memoryWorkbench({failures});
+	const workbench = memoryWorkbench({failures}, clockOf(from));
 	const lines = linesOf(given, piped);
 	const end = await converse(workbench, from, lines);
 	return {end, said: lines.said, left: lines.left(), memory: workbench.memory};
@@ -33,7 +33,7 @@ const at = (until: string): Dialogue => follow(freshDialogue(), northDeck, {unti
 const timeless = (check: Check): unknown =>
 	JSON.parse(
 		JSON.stringify({...check, id: ''}, (key, value) =>
-			['at', 'startedAt', 'openedAt', 'confirmedAt'].includes(key) ? undefined : value,
+			['at', 'startedAt', 'openedAt', 'confirmedAt', 'touchedAt'].includes(key) ? undefined : value,
 		),
 	);
 
@@ -185,6 +185,21 @@ describe('An answer that could not be saved', () => {
 	it('of the last question is filed once the disk has room', async () => {
 		const {end} = await run(['y', 'y'], {piped: false, failures: failures(), from: at('next-check')});
 		expect(end).toMatchObject({kind: 'finished', record: {outcome: 'complete'}});
+	});
+});
+
+describe('A check that came to its end but was never filed', () => {
+	const complete = follow(freshDialogue(), northDeck);
+
+	it('is filed as soon as it is taken up again', async () => {
+		expect((await run([], {from: complete})).end).toMatchObject({kind: 'finished', record: {outcome: 'complete'}});
+	});
+
+	it('is tried again with an empty line while the disk is full', async () => {
+		const failures = ['The disk is full.', 'The disk is full.'];
+		const {end, said} = await run(['', ''], {piped: false, failures, from: complete});
+		expect(said).toContain('NOT SAVED: The disk is full. An empty line tries again.');
+		expect(end.kind).toBe('finished');
 	});
 });
 

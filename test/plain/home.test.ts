@@ -97,7 +97,7 @@ describe('Settings in plain lines', () => {
 	it('take a number and show it', async () => {
 		const {workbench, text} = await visit(['4', '1', '1,5 %', '7', '5']);
 		expect(workbench.settings()).toEqual({...usualSettings, pullGoodPct: 1.5});
-		expect(text).toContain('pull: good up to 1.5 %');
+		expect(text).toContain('pull: good to 1.5 %');
 	});
 
 	it('turn the bell off and on', async () => {
