@@ -1,4 +1,4 @@
-import {type Turn, turn, typed} from './walk.js';
+import {answer, type Turn, turn, typed} from './walk.js';
 
 // The check that the tests play: an invented arm of nine inches on an invented deck. All values are made up.
 
@@ -7,72 +7,66 @@ export const start: Turn = turn('1', '1 new full check');
 /** Home, with an unfinished check. */
 export const resume: Turn = turn('1', '1 go on with the check of');
 
-const ticked = (lines: readonly string[]): Turn[] => lines.map((line) => turn('y', `${line} y / n`));
+/** A list of lines, each ticked. */
+const ticked = (step: string, lines: readonly string[]): Turn[] =>
+	lines.map((line) => answer(step, 'y', `${line} y / n`));
 
-export const makeSafe: readonly Turn[] = ticked([
+export const makeSafe: readonly Turn[] = ticked('safe', [
 	'Amplifier muted or off',
 	'Platter stopped, kept from creeping',
 	'Mains unplugged, or nothing will be opened',
 	'Arm in its rest, guard at hand',
 ]);
 
-const choices = {
-	pivotPlace: '1',
-	bearing: '1',
-	loading: '1',
-	biasDevice: '3',
-	damping: '1',
-	wireStiffness: '1',
-} as const;
-
 export const describeArm: readonly Turn[] = [
-	typed('north deck', 'What do you call this arm?'),
-	typed('-', 'leave it empty if there is none.'),
-	typed('229', 'pivot to stylus, seen from above.'),
-	typed('211,3 mm', 'spindle to pivot, seen from above.'),
-	typed('-', "The headshell's offset angle"),
-	turn(choices.pivotPlace, 'Where is the pivot, seen from the spindle?'),
-	turn(choices.bearing, 'What kind of bearing does it swing on?'),
-	turn('1', 'is the counterweight about level with the horizontal pivot'),
-	turn(choices.loading, 'What makes the tracking force?', 'counterweight (gravity)'),
-	turn('1', 'Is there an automatic stop or return'),
-	turn('1', 'How do the signal wires leave the arm?'),
-	turn(choices.wireStiffness, 'How stiff are they?'),
-	turn(choices.biasDevice, 'Which bias (anti-skating) device does it have?'),
-	turn(choices.damping, 'Does the arm have a fluid damper?'),
-	turn('1', 'Does the deck stand on a spring suspension?'),
-	typed('65', 'at which the inner probe is taken.'),
-	typed('140', 'at which the outer probe is taken.'),
-	typed('-', 'A third radius to probe'),
+	typed('arm-name', 'north deck'),
+	typed('arm-serial', '-'),
+	typed('arm-length', '229'),
+	typed('arm-pivot-distance', '211,3 mm'),
+	typed('arm-offset', '-'),
+	answer('arm-pivot-place', '1'),
+	answer('arm-bearing', '1'),
+	answer('arm-gravity-centre', '1'),
+	answer('arm-loading', '1'),
+	answer('arm-auto-stop', '1'),
+	answer('arm-wire-path', '1'),
+	answer('arm-wire-stiffness', '1'),
+	answer('arm-bias-device', '3'),
+	answer('arm-damping', '1'),
+	answer('deck-sprung', '1'),
+	typed('radius-inner', '65'),
+	typed('radius-outer', '140'),
+	typed('radius-extra', '-'),
 ];
 
 export const describeCartridge: readonly Turn[] = [
-	typed('test pickup', 'What do you call this cartridge?'),
-	typed('1,8 g', 'Tracking force as it is played.'),
-	typed('1.6', "Lowest tracking force of the maker's range."),
-	typed('20 mN', "Highest tracking force of the maker's range."),
-	typed('15', 'Static lateral compliance;'),
-	typed('6', 'Length of the cantilever;'),
-	typed('0.5', 'Mass of the stylus guard;'),
-	typed('1', 'How far does the guard hang below the stylus?'),
+	typed('cartridge-name', 'test pickup'),
+	typed('playing-force', '1,8 g'),
+	typed('force-low', '1.6'),
+	typed('force-high', '20 mN'),
+	typed('cartridge-compliance', '15'),
+	typed('cartridge-cantilever', '6'),
+	typed('guard-mass', '0.5'),
+	typed('guard-depth', '1'),
 ];
 
 export const describeTools: readonly Turn[] = [
-	typed('bench set', 'What do you call this set of gauge, scale and level?'),
-	turn('1', 'What does the gauge read?'),
-	typed('0.5', 'Smallest step that you can read on the gauge'),
-	typed('16', 'Where does the scale of the gauge end?'),
-	turn('1', 'What does the gauge show, and what does its plus mean?'),
-	typed('1', 'The gauge is true to plus or minus'),
-	typed('0.5', 'By how much does the reading move with one nudge?'),
-	typed('0.02', 'The stylus scale is true to plus or minus how much?'),
-	typed('0.05', 'Smallest tilt that you can read on the level'),
+	typed('tools-name', 'bench set'),
+	answer('gauge-unit', '1'),
+	typed('gauge-step', '0.5'),
+	typed('gauge-top', '16'),
+	answer('gauge-sign', '1'),
+	typed('gauge-scale-uncertainty', '1'),
+	typed('gauge-nudge', '0.5'),
+	typed('scale-step', '0.01'),
+	typed('scale-uncertainty', '0.02'),
+	typed('level-step', '0.05'),
 ];
 
 export const roomAndMat: readonly Turn[] = [
-	typed('21', 'Room temperature.'),
-	typed('-', 'A note for this check'),
-	turn('1', 'Leave the mat on, or take it off'),
+	typed('room-temperature', '21'),
+	typed('room-note', '-'),
+	answer('mat', '1'),
 ];
 
 export type LevelReadings = readonly [leftRight: string, turned: string, frontBack: string, turnedToo: string];
@@ -80,16 +74,16 @@ export type LevelReadings = readonly [leftRight: string, turned: string, frontBa
 /** Level read twice each way, the level turned round in between. */
 export const readLevel = (
 	[leftRight, turned, frontBack, turnedToo]: LevelReadings = ['0.1 right', '0.05 right', '0.05 back', '0.05 front'],
-): readonly Turn[] => [
-	typed(leftRight, 'which side is high?'),
-	typed(turned, 'Which side does it call high now?'),
-	typed(frontBack, 'is the back or the front high?'),
-	typed(turnedToo, 'Which end does it call high now?'),
+): readonly [Turn, Turn, Turn, Turn] => [
+	typed('level-lr-1', leftRight),
+	typed('level-lr-2', turned),
+	typed('level-fb-1', frontBack),
+	typed('level-fb-2', turnedToo),
 ];
 
-export const biasOff: Turn = turn('y', "Lever's weight off, thread slack?");
+export const biasOff: Turn = answer('bias-off', 'y');
 
-export const lookAlongArm: readonly Turn[] = ticked([
+export const lookAlongArm: readonly Turn[] = ticked('wires', [
 	'Leads lie as always, nothing touches the arm',
 	'Lifter down and clear of the tube',
 	'Rest and its clip are clear',
@@ -98,19 +92,19 @@ export const lookAlongArm: readonly Turn[] = ticked([
 	'No static on mat or hands',
 ]);
 
-export const weighAndSet: readonly Turn[] = [
-	turn('1', 'Is the stylus guard on'),
-	turn('1', 'How do you weigh?'),
-	typed('1.85 g', 'Scale reading with the guard on, at record height.'),
-	typed('2.5', 'height of the stylus above the surface under it.'),
+export const weigh: readonly Turn[] = [
+	answer('guard-on', '1'),
+	answer('weighed', '1'),
+	typed('force-reading', '1.85 g'),
 ];
+export const setHeight: Turn = typed('clearance', '2.5');
 
 export const gaugeZero: readonly Turn[] = [
-	turn('1', 'Can the gauge be turned end for end on its spot'),
-	typed('+0.5', 'first round: inner limit'),
-	typed('+5.5', 'first round: outer limit'),
-	typed('0', 'gauge turned: inner limit'),
-	typed('-4.5', 'gauge turned: outer limit'),
+	answer('zero-way', '1'),
+	typed('zero-first-inner', '+0.5'),
+	typed('zero-first-outer', '+5.5'),
+	typed('zero-turned-inner', '0'),
+	typed('zero-turned-outer', '-4.5'),
 ];
 
 export const describeAll: readonly Turn[] = [
@@ -125,25 +119,20 @@ export const prepare: readonly Turn[] = [
 	...readLevel(),
 	biasOff,
 	...lookAlongArm,
-	...weighAndSet,
+	...weigh,
+	setHeight,
 	...gaugeZero,
 ];
 
 export type Round = readonly [inner: string, outer: string];
 
-const titles = {
-	inner: 'Probe at the inner radius',
-	outer: 'Probe at the outer radius',
-	closing: 'Closing round at the inner radius',
-} as const;
-
 /** Rounds at one place, each limit typed with its side, and on to the next place. */
-export const probe = (place: keyof typeof titles, rounds: readonly Round[]): readonly Turn[] => [
+export const probe = (place: 'inner' | 'outer' | 'closing', rounds: readonly Round[]): readonly Turn[] => [
 	...rounds.flatMap(([inner, outer]) => [
-		typed(inner, titles[place], 'At the INNERMOST place'),
-		typed(outer, titles[place], 'At the OUTERMOST place'),
+		typed(`probe-${place}`, inner, 'INNERMOST'),
+		typed(`probe-${place}`, outer, 'OUTERMOST'),
 	]),
-	turn('1', titles[place], '2 one more round'),
+	answer(`probe-${place}`, '1', '2 one more round'),
 ];
 
 export type Series = {readonly inner: readonly Round[]; readonly outer: readonly Round[]; readonly closing: Round};
@@ -170,17 +159,17 @@ export const probeAll = ({inner, outer, closing}: Series): readonly Turn[] => [
 ];
 
 /** The verdict, and from there to the put-back list. */
-export const readVerdict: Turn = turn('1', '1 put the deck back');
+export const readVerdict: Turn = answer('verdict', '1', '1 put the deck back');
 
 export const putBack: readonly Turn[] = [
-	turn('y', 'lock the arm in its rest'),
-	turn('y', "Put the lever's weight back"),
-	turn('y', 'Set the arm to its playing height'),
-	turn('y', 'Last of all, take the stylus guard off'),
-	typed('1.8', 'Weigh at record height, bias and damping as played'),
-	turn('y', 'Look at the level once more.'),
-	turn('y', 'Covers back, nothing left on the platter.'),
-	turn('y', 'When should this arm be checked again?'),
+	answer('back-lock', 'y'),
+	answer('back-bias', 'y'),
+	answer('back-height', 'y'),
+	answer('back-guard', 'y'),
+	typed('back-force', '1.8'),
+	answer('back-level', 'y'),
+	answer('back-covers', 'y'),
+	answer('next-check', 'y'),
 ];
 
 /** The whole check, from the first question to the last. */

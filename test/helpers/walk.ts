@@ -1,25 +1,53 @@
+import {stepById} from '../../source/procedure/index.js';
 import type {RunningProgram} from './pty.js';
 
 /** One question of a check: what its screen says, and the keys that answer it. */
-export type Turn = {readonly shows: readonly string[]; readonly keys: string};
+export type Turn = {
+	/** A line of the screen. */
+	readonly title?: string;
+	/** Words anywhere on it. */
+	readonly shows: readonly string[];
+	readonly keys: string;
+};
 
+/** A screen known by words on it. */
 export const turn = (keys: string, ...shows: readonly string[]): Turn => ({shows, keys});
+
+/** The screen of a step of the procedure, known by its title. */
+export const answer = (step: string, keys: string, ...shows: readonly string[]): Turn => {
+	const title = stepById(step)?.title;
+	if (title === undefined) throw new Error(`no step ${step}`);
+	return {title, shows, keys};
+};
 
 const ENTER = '\r';
 
-/** A line typed into a field, with its Enter. */
-export const typed = (text: string, ...shows: readonly string[]): Turn => turn(text + ENTER, ...shows);
+/** The same, answered by a line with its Enter. */
+export const typed = (step: string, text: string, ...shows: readonly string[]): Turn =>
+	answer(step, text + ENTER, ...shows);
 
 /** A screen as one run of words, so that a sentence is found wherever a narrow window breaks it. */
 export const words = (screen: string): string => screen.replace(/\s+/g, ' ');
 
 /** Whether a screen asks the question of a turn. */
 export const asks =
-	({shows}: Turn) =>
+	({title, shows}: Turn) =>
 	(screen: string): boolean => {
 		const text = words(screen);
-		return shows.every((one) => text.includes(one));
+		return (title === undefined || screen.split('\n').includes(title)) && shows.every((one) => text.includes(one));
 	};
+
+/** Waits for the question of a turn. */
+export const waitForTurn = async (program: RunningProgram, wanted: Turn): Promise<string> => {
+	try {
+		return await program.waitFor(asks(wanted), LIMIT_MS);
+	} catch (error) {
+		throw new Error(`Not asked: ${JSON.stringify(wanted)}. ${error instanceof Error ? error.message : ''}`);
+	}
+};
+
+// Longer than any screen takes on a busy machine; only a failing test waits for it.
+const LIMIT_MS = 15_000;
 
 export type WalkOptions = {
 	/** Looks at the screen of each question before it is answered. */
@@ -35,7 +63,7 @@ export async function walk(
 	{look, keyByKey = false}: WalkOptions = {},
 ): Promise<void> {
 	for (const one of turns) {
-		const screen = await program.waitFor(asks(one));
+		const screen = await waitForTurn(program, one);
 		look?.(screen, one);
 		for (const keys of keyByKey ? one.keys : [one.keys]) program.type(keys);
 	}
@@ -47,3 +75,14 @@ export const pasted = (turns: readonly Turn[]): string => turns.map(({keys}) => 
 /** The turns as lines for the plain face, which takes the same answers. */
 export const asLines = (turns: readonly Turn[]): string =>
 	turns.map(({keys}) => `${keys.replace(ENTER, '')}\n`).join('');
+
+/** All pages of a screen that is turned page by page, from its first one, as one run of words. */
+export async function allPages(program: RunningProgram): Promise<string> {
+	const pages = [program.screen()];
+	const count = Number(/page 1 of (\d+)/.exec(pages[0] ?? '')?.[1] ?? 1);
+	for (let page = 2; page <= count; page++) {
+		program.press('right');
+		pages.push(await program.waitFor(`page ${page} of ${count}`));
+	}
+	return words(pages.join('\n'));
+}

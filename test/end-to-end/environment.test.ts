@@ -1,0 +1,96 @@
+import {describe, expect, onTestFinished, test} from 'vitest';
+import {filed, fullCheck, makeSafe, start} from '../helpers/check-turns.js';
+import {type ProgramOptions, type RunningProgram, startProgram} from '../helpers/pty.js';
+import {asks, asLines, walk, words} from '../helpers/walk.js';
+
+const begin = (options: ProgramOptions = {}): RunningProgram => {
+	const program = startProgram(options);
+	onTestFinished(() => program.stop());
+	return program;
+};
+
+const firstLine = 'Amplifier muted or off y / n';
+
+/** Parameters of every SGR sequence (ECMA-48 8.3.117) in what was written. */
+const renditions = (raw: string): number[] =>
+	[...raw.matchAll(/\u001B\[([\d;:]*)m/g)].flatMap(([, parameters = '']) => parameters.split(/[;:]/).map(Number));
+/** Foreground and background colours: 30 to 49 in ECMA-48, 90 to 107 by xterm's usage. */
+const isColour = (code: number): boolean => (code >= 30 && code <= 49) || (code >= 90 && code <= 107);
+const INVERSE = 7;
+
+test('Enter before the first frame counts once, and a second one confirms nothing', async () => {
+	const program = begin();
+	program.press('enter', 'enter', 'enter');
+	await program.waitFor(firstLine);
+	program.type('y');
+	await program.waitFor('Platter stopped, kept from creeping y / n');
+});
+
+test('It is drawn although CI is set', async () => {
+	const program = begin({env: {CI: '1', CONTINUOUS_INTEGRATION: 'true'}});
+	await walk(program, [start, ...makeSafe]);
+	await program.waitFor("The arm's name");
+});
+
+describe('Colours', () => {
+	test('are written where nothing speaks against them', async () => {
+		const program = begin();
+		await walk(program, [start, ...makeSafe]);
+		await program.waitFor("The arm's name");
+		expect(renditions(program.raw()).some(isColour)).toBe(true);
+	});
+
+	test.each([
+		['NO_COLOR', {NO_COLOR: '1'}, []],
+		['--no-color', {}, ['--no-color']],
+	])('are left out of a whole check with %s, and the cursor of a field stays visible', async (_, env, args) => {
+		const program = begin({env, args});
+		await walk(program, [start, ...fullCheck]);
+		await program.waitFor(filed);
+		const codes = renditions(program.raw());
+		expect(codes.filter(isColour)).toEqual([]);
+		expect(codes).toContain(INVERSE);
+		expect(program.raw()).not.toContain('\u001B[3J');
+	});
+});
+
+test('Where the locale is not UTF-8 a whole check is drawn in ASCII', async () => {
+	const program = begin({env: {LC_ALL: undefined, LANG: 'C'}});
+	const found = new Set<string>();
+	await walk(program, [start, ...fullCheck], {
+		look: (screen) => {
+			for (const character of screen.match(/[^\n -~]/g) ?? []) found.add(character);
+		},
+	});
+	expect([...found]).toEqual([]);
+});
+
+test("Ink's screen-reader mode says in sentences what is drawn otherwise", async () => {
+	const program = begin({env: {INK_SCREEN_READER: '1'}, rows: 60});
+	const seen: string[] = [];
+	await walk(program, [start, ...fullCheck], {look: (screen) => seen.push(screen)});
+	await program.waitFor((screen) => words(screen).includes(filed));
+	expect(program.isOnAlternateScreen()).toBe(false);
+	// Box drawing and block elements of Unicode, and the dots and arrows that go with them.
+	expect(seen.join('\n')).not.toMatch(/[\u2500-\u259F●◉◄►]/);
+	expect(words(seen.join('\n'))).toContain(
+		'inner radius: pull 6.8 % out ± 0.6 % at 65 mm; hold band 6.3 % ± 0.7 % at 65 mm.',
+	);
+});
+
+describe('Plain lines', () => {
+	test.each([
+		['TERM=dumb', {TERM: 'dumb'}, []],
+		['ACCESSIBLE=1', {ACCESSIBLE: '1'}, []],
+		['--plain', {}, ['--plain']],
+	])('come with %s: no redraw, no control sequence', async (_, env, args) => {
+		const program = begin({env, args});
+		await program.waitFor(asks({shows: ['What next? ', '1. new full check'], keys: ''}));
+		program.type(asLines([start, ...makeSafe]));
+		await program.waitFor('Question 5. new arm');
+		program.type('/leave\r');
+		expect(await program.exited).toEqual({exitCode: 3, signal: 0});
+		expect(program.raw()).not.toContain('\u001B');
+		expect(program.normalScreen()).toMatch(/Go on with: armdrift$/);
+	});
+});

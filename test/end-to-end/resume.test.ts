@@ -1,0 +1,95 @@
+import {fileURLToPath} from 'node:url';
+import {expect, onTestFinished, test} from 'vitest';
+import {prepare, probe, resume, springy, start} from '../helpers/check-turns.js';
+import {playPlain} from '../helpers/plain-run.js';
+import {freshFolder} from '../helpers/program-environment.js';
+import {type RunningProgram, startProgram} from '../helpers/pty.js';
+import {answer, type Turn, typed, waitForTurn, walk, words} from '../helpers/walk.js';
+
+const CLOCK = fileURLToPath(new URL('shifted-clock.mjs', import.meta.url));
+
+/** An environment in which the program's clock is behind by so many minutes. */
+const earlier = (minutes: number) => ({NODE_OPTIONS: `--import=${CLOCK}`, CLOCK_BEHIND_MINUTES: String(minutes)});
+
+const begin = (dataDir: string): RunningProgram => {
+	const program = startProgram({dataDir});
+	onTestFinished(() => program.stop());
+	return program;
+};
+
+const [firstRound = ['', ''], secondRound = ['', '']] = springy.outer;
+const innerLimit = (text: string): Turn => typed('probe-outer', text, 'INNERMOST');
+const outerLimit = (text: string): Turn => typed('probe-outer', text, 'OUTERMOST');
+/** A check left so many minutes ago in the second round of the second probe, its inner limit read. */
+function leftInSecondProbe(minutes: number): string {
+	const dataDir = freshFolder();
+	const turns = [
+		start,
+		...prepare,
+		...probe('inner', springy.inner),
+		...firstRound.map((one, index) => (index === 0 ? innerLimit(one) : outerLimit(one))),
+		innerLimit(secondRound[0]),
+	];
+	expect(playPlain(dataDir, turns, earlier(minutes)).status).toBe(3);
+	return dataDir;
+}
+
+const conditions = (keys: string): Turn => answer('still-conditions', keys, 'y all still so');
+
+test('Taken up again within half an hour, it stands at the very reading, and nothing is asked again', async () => {
+	const program = begin(leftInSecondProbe(20));
+	await walk(program, [resume]);
+	await program.waitFor((screen) => screen.includes('OUTERMOST') && screen.includes('3 % out / …'));
+});
+
+test('After half an hour one screen asks whether all is still so, and y goes on in the same round', async () => {
+	const program = begin(leftInSecondProbe(40));
+	await program.waitFor(/Unfinished check: north deck, left 40 minutes ago/);
+	await walk(program, [resume]);
+	const asked = words(await waitForTurn(program, conditions('y')));
+	for (const item of ['guard on', 'bias off', 'wires free', 'height unchanged']) expect(asked).toContain(item);
+	expect(asked).toContain('Clearance: 2.5 mm');
+	expect(asked).not.toMatch(/level|tracking force:/i);
+	program.type('y');
+	await program.waitFor((screen) => screen.includes('OUTERMOST') && screen.includes('3 % out / …'));
+});
+
+test('What is no longer so is asked anew and opens a new series', async () => {
+	const program = begin(leftInSecondProbe(40));
+	await walk(program, [resume]);
+	const asked = words(await waitForTurn(program, conditions('')));
+	program.type(/(\d) no longer so: height unchanged/.exec(asked)?.[1] ?? '');
+	// The rest of what may have changed first, then the height, then the probe from its beginning.
+	await walk(program, [conditions('y'), typed('clearance', '2.4')]);
+	await waitForTurn(program, typed('probe-inner', '', 'INNERMOST'));
+});
+
+test('After twelve hours level, tracking force, gauge zero and room are asked too, each with the earlier answer', async () => {
+	const program = begin(leftInSecondProbe(13 * 60));
+	await walk(program, [resume]);
+	for (const [step, shown] of [
+		['still-conditions', 'Clearance: 2.5 mm'],
+		['still-level', '0.1° right'],
+		['still-force', 'Tracking force: 1.85 g'],
+		['still-zero', '+0.5 %'],
+		['still-room', '21 °C'],
+	] as const)
+		await walk(program, [answer(step, 'y', shown)]);
+	await program.waitFor((screen) => screen.includes('OUTERMOST') && screen.includes('3 % out / …'));
+});
+
+test('Killed in the middle of the second probe, it stands at that round again after the questions of the day', async () => {
+	const dataDir = leftInSecondProbe(40);
+	const killed = begin(dataDir);
+	await walk(killed, [resume, conditions('y'), outerLimit(secondRound[1])]);
+	await waitForTurn(killed, innerLimit(''));
+	killed.type('3.5 o');
+	await killed.waitFor('3.5 o');
+	await killed.stop();
+	const again = begin(dataDir);
+	await walk(again, [resume]);
+	// Just confirmed: not asked a second time. What was only typed is not there.
+	const screen = await waitForTurn(again, innerLimit(''));
+	expect(words(screen)).toContain('2: 3 % out / 7 % out');
+	expect(screen).toMatch(/^> +%$/m);
+});
