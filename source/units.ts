@@ -93,7 +93,7 @@ export function fromBase(value: number, id: UnitId): number {
 
 /** A base value printed in a unit: `formatIn(17.652, 'gf')` is `1.8 g`. Trailing zeros go; a minus sign is a hyphen. */
 export function formatIn(value: number, id: UnitId, decimals: number = units[id].decimals): string {
-	const text = trim(fromBase(value, id).toFixed(decimals));
+	const text = trim(fixed(fromBase(value, id), decimals));
 	return units[id].label === '°' || units[id].label === '′'
 		? `${text}${units[id].label}`
 		: `${text} ${units[id].label}`;
@@ -101,5 +101,15 @@ export function formatIn(value: number, id: UnitId, decimals: number = units[id]
 
 function trim(fixed: string): string {
 	const short = fixed.includes('.') ? fixed.replace(/\.?0+$/, '') : fixed;
-	return short === '-0' ? '0' : short;
+	return short;
+}
+
+/** A number with so many decimals, and no minus before a zero. */
+export const fixed = (value: number, decimals: number): string =>
+	value.toFixed(decimals).replace(/^-(?=0(?:\.0*)?$)/, '');
+
+/** Decimals at which a value no longer prints like the limit that it misses: '2.00 %' beside '2 %' explains nothing. */
+export function decimalsApart(value: number, limit: number, decimals: number): number {
+	for (let more = decimals; more < 6; more++) if (Number(fixed(value, more)) !== limit) return more;
+	return 6;
 }

@@ -7,8 +7,10 @@ export type Action = {readonly at: string} & (
 	| {
 			readonly type: 'fill';
 			readonly answers: Readonly<Record<string, {readonly value: AnswerValue; readonly typed: string}>>;
+			/** Answers of another profile that this one does not have. */
+			readonly clears?: readonly string[];
 	  }
-	| {readonly type: 'override'; readonly step: string; readonly reason: string}
+	| {readonly type: 'override'; readonly step: string; readonly reason: string; readonly sentence: string}
 	| {readonly type: 'ask-again'; readonly steps: readonly string[]}
 	| {
 			readonly type: 'limit';
@@ -23,6 +25,8 @@ export type Action = {readonly at: string} & (
 	| {readonly type: 'new-series'; readonly because: string; readonly steps: readonly string[]}
 	| {readonly type: 'stop'}
 	| {readonly type: 'carry-on'}
+	/** The deck was being put back, and is probed again. */
+	| {readonly type: 'work-again'}
 	| {readonly type: 'resume'}
 	| {readonly type: 'still-so'; readonly doubt: string}
 	| {readonly type: 'changed'; readonly doubt: string; readonly steps: readonly string[]; readonly what: string}

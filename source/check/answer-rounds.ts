@@ -1,8 +1,9 @@
-import {inGaugeUnit} from '../procedure/hold-limits.js';
+import {inGaugeUnit, topOfScale} from '../procedure/hold-limits.js';
 import {readSigned, signOfWord} from '../procedure/read-signed.js';
 import {gaugeUnitOf, pushSides, showsHandForce} from '../procedure/readings.js';
-import type {Step} from '../procedure/step.js';
+import type {Place, Step} from '../procedure/step.js';
 import {withUnit} from '../procedure/typed-text.js';
+import {units} from '../units.js';
 import type {LimitName} from './actions.js';
 import {type Dialogue, type Position, positionOf} from './dialogue.js';
 import {act, ask, calm, type Entry, refuse, textOf, visit} from './entry.js';
@@ -17,12 +18,22 @@ export function takeLimit(
 	at: string,
 ): Dialogue {
 	const typed = textOf(entry).trim();
-	const read = readSigned(typed, gaugeUnitOf(facts), pushSides, facts);
+	const unit = gaugeUnitOf(facts);
+	const read = readSigned(typed, unit, pushSides, facts);
 	if (read.kind === 'refused') return refuse(dialogue, read.sentence);
+	const size = read.kind === 'value' ? Math.abs(read.value) : read.size;
+	if (inGaugeUnit(size, facts) > mostOverTop * topOfScale(facts))
+		return refuse(
+			dialogue,
+			`'${typed}' cannot be right: the scale of the gauge ends at ${topOfScale(facts)} ${units[unit].label}. Type the top of the scale if the pointer leans on its stop.`,
+		);
 	if (read.kind === 'side-wanted')
 		return {...calm(dialogue), mode: {kind: 'side', typed, size: read.size, sides: pushSides}};
 	return setLimit(dialogue, slot, read.value, typed, at);
 }
+
+/** A reading is believed up to so many times the top of the scale; beyond, it was mistyped. */
+const mostOverTop = 2;
 
 const otherLimit = {innerLimit: 'outerLimit', outerLimit: 'innerLimit'} as const satisfies Record<LimitName, LimitName>;
 
@@ -39,8 +50,24 @@ function setLimit(dialogue: Dialogue, slot: Slot, value: number, typed: string, 
 			`The outer limit cannot lie inward of the inner one (${other?.typed ?? ''}): ${hint}. Type it again, or go back (Esc) to the other limit.`,
 		);
 	}
+	if (isBeingPutBack(dialogue)) return probeAnew(dialogue, at);
 	return act(dialogue, {type: 'limit', ...slot, value, typed: withUnit(typed, gaugeUnitOf(facts), true), at});
 }
+
+const isBeingPutBack = ({check}: Dialogue): boolean =>
+	Object.keys(check.answers).some((id) => id.startsWith('back-') && !check.answers[id]?.again);
+
+const probeAnew = (dialogue: Dialogue, at: string): Dialogue =>
+	refuse(
+		act(dialogue, {type: 'work-again', at}),
+		'The deck was being put back: first what may have changed by that, then a new series.',
+	);
+
+/** More rounds at a place; where the putting back has begun, only after what it changed was asked. */
+export const moreRounds = (dialogue: Dialogue, place: Place, at: string): Dialogue =>
+	isBeingPutBack(dialogue)
+		? probeAnew(dialogue, at)
+		: visit(dialogue, `probe-${place}`, nextSlot(openSeries(dialogue.check), place));
 
 export function chooseSide(dialogue: Dialogue, position: Position, entry: Entry, at: string): Dialogue {
 	const {mode} = dialogue;
@@ -70,7 +97,7 @@ export function chooseRounds(dialogue: Dialogue, step: Step, entry: Entry, at: s
 				at,
 			});
 		case 'more':
-			return visit(dialogue, step.id, nextSlot(series, place));
+			return moreRounds(dialogue, place, at);
 		case 'strike':
 			return {...calm(dialogue), mode: {kind: 'strike'}};
 		case 'take-back':

@@ -1,3 +1,4 @@
+import {profileSteps} from '../procedure/index.js';
 import {readAnswer} from '../procedure/read-answer.js';
 import type {AnswerValue, Step} from '../procedure/step.js';
 import {describeTicks, nextLine, tickStates} from '../procedure/ticks.js';
@@ -64,8 +65,16 @@ function pickProfile(dialogue: Dialogue, step: Step, entry: Entry, at: string): 
 	const id = textOf(entry);
 	const profile = dialogue.profiles.find((one) => one.id === id);
 	if (!profile && id !== 'new') return refuse(dialogue, 'Choose one of the list by its number.');
-	const answer = {value: id, typed: profile?.name ?? 'new'};
-	return act(dialogue, {type: 'fill', answers: {[step.id]: answer, ...profile?.answers}, at});
+	const asked = step.input.kind === 'profile' ? profileSteps(step.input.of) : [];
+	if (profile)
+		return act(dialogue, {
+			type: 'fill',
+			answers: {[step.id]: {value: id, typed: profile.name}, ...profile.answers},
+			clears: asked,
+			at,
+		});
+	const picked = act(dialogue, {type: 'answer', step: step.id, value: id, typed: 'new', at});
+	return act(picked, {type: 'ask-again', steps: asked, at});
 }
 
 function answerStill(dialogue: Dialogue, step: Step, entry: Entry, at: string): Dialogue {

@@ -1,13 +1,12 @@
 import * as z from 'zod/mini';
 
-/** Version of the stored form of a check. */
-export const checkVersion = 1;
-
 const instant = z.iso.datetime({offset: true, error: 'a point in time like 2026-05-04T10:00:00+02:00'});
 const finite = z.number({error: 'a finite number'});
 const value = z.union([z.string(), finite, z.boolean(), z.null(), z.readonly(z.array(z.string()))]);
 
-const override = z.looseObject({reason: z.string(), at: instant});
+/** Why someone went on although a step did not pass; `sentence` is what did not pass, and it holds only for that. */
+const override = z.looseObject({reason: z.string(), sentence: z.string(), at: instant});
+const excuse = z.looseObject({reason: z.string(), at: instant});
 
 const answer = z.looseObject({
 	/** As it was typed, with its unit. */
@@ -27,7 +26,7 @@ const reading = z.looseObject({typed: z.string(), value: finite, at: instant});
 const round = z.looseObject({
 	innerLimit: reading,
 	outerLimit: z.optional(reading),
-	struck: z.optional(override),
+	struck: z.optional(excuse),
 });
 
 const rounds = z.array(round);
@@ -43,8 +42,6 @@ const series = z.looseObject({
 	closed: z.optional(z.looseObject({at: instant, because: z.string()})),
 	/** Answers that have changed since: as they were when this series was taken. */
 	was: z.record(z.string(), answer),
-	/** Overrides of its closing round. */
-	closingOverride: z.optional(override),
 });
 
 const limit = z.number().check(z.positive());
@@ -59,6 +56,12 @@ export const checkSchema = z.looseObject({
 	/** What is asked again after an interruption. */
 	doubts: z.array(z.string()),
 	resumedAt: z.array(instant),
+	/** Everything that was ever gone past, in order; only added to. */
+	overrides: z.array(
+		z.looseObject({step: z.string(), reason: z.string(), sentence: z.string(), at: instant, series: z.number()}),
+	),
+	/** Time of the latest action: a long silence counts as having left. */
+	touchedAt: z.optional(instant),
 	stopped: z.optional(z.looseObject({at: instant})),
 	/** A check that had been closed with its put-back undone, opened again for that. */
 	reopened: z.optional(z.literal(true)),

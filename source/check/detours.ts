@@ -1,11 +1,9 @@
 import {remedies} from '../procedure/remedies.js';
 import {type StageId, type Step, stages} from '../procedure/step.js';
-import {goOnWithFewer} from './answer-rounds.js';
-import type {Dialogue, Excused, Position} from './dialogue.js';
+import {goOnWithFewer, moreRounds} from './answer-rounds.js';
+import {type Dialogue, type Excused, type Position, positionOf} from './dialogue.js';
 import {act, calm, type Entry, refuse, textOf, visit} from './entry.js';
 import {otherReason} from './prompt-options.js';
-import {nextSlot} from './rounds.js';
-import {openSeries} from './series.js';
 
 export function chooseVerdict(dialogue: Dialogue, step: Step, entry: Entry, at: string): Dialogue {
 	switch (textOf(entry)) {
@@ -14,9 +12,11 @@ export function chooseVerdict(dialogue: Dialogue, step: Step, entry: Entry, at: 
 		case 'remedy':
 			return {...calm(dialogue), mode: {kind: 'remedy'}};
 		case 'more-inner':
-			return visit(dialogue, 'probe-inner', nextSlot(openSeries(dialogue.check), 'inner'));
+			return moreRounds(dialogue, 'inner', at);
 		case 'more-outer':
-			return visit(dialogue, 'probe-outer', nextSlot(openSeries(dialogue.check), 'outer'));
+			return moreRounds(dialogue, 'outer', at);
+		case 'more-extra':
+			return moreRounds(dialogue, 'extra', at);
 		case 'strike':
 			return {...calm(dialogue), mode: {kind: 'strike'}};
 		default:
@@ -54,9 +54,16 @@ const excuse = (dialogue: Dialogue, excused: Excused, reason: string, at: string
 	act(
 		dialogue,
 		excused.kind === 'override'
-			? {type: 'override', step: excused.step, reason, at}
+			? {type: 'override', step: excused.step, reason, sentence: problemOfStep(dialogue, excused.step), at}
 			: {type: 'strike', place: excused.place, index: excused.index, reason, at},
 	);
+
+/** What the override is given for. */
+function problemOfStep(dialogue: Dialogue, id: string): string {
+	const {progress} = positionOf(dialogue);
+	const step = progress.visible.find((one) => one.id === id);
+	return (step && progress.problemOf(step)?.sentence) ?? '';
+}
 
 export function chooseStep(
 	dialogue: Dialogue,

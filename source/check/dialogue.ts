@@ -1,5 +1,6 @@
 import type {Facts, Profile} from '../procedure/facts.js';
 import {isOffScale} from '../procedure/hold-limits.js';
+import {readAnswer} from '../procedure/read-answer.js';
 import type {Place, Sides, StageId, Step} from '../procedure/step.js';
 import type {Check} from './check.js';
 import {type Progress, progressOf} from './progress.js';
@@ -80,5 +81,8 @@ export function earlierText(dialogue: Dialogue, {step, slot, progress}: Position
 	if (!step) return '';
 	if (dialogue.draft !== undefined) return dialogue.draft;
 	if (slot) return readingAt(openSeries(dialogue.check), slot)?.typed ?? '';
-	return dialogue.check.answers[step.id]?.typed ?? step.suggest?.(progress.facts) ?? '';
+	const earlier = dialogue.check.answers[step.id]?.typed;
+	// Under another unit of the gauge the earlier text may no longer be an answer.
+	if (earlier !== undefined && readAnswer(step, earlier, progress.facts).kind !== 'refused') return earlier;
+	return step.suggest?.(progress.facts) ?? '';
 }

@@ -2,27 +2,40 @@ import {differenceInMinutes} from 'date-fns/differenceInMinutes';
 import {stepById} from '../procedure/index.js';
 import {type Doubt, doubts} from '../procedure/steps-still.js';
 import type {Answer, Check} from './check.js';
+import {progressOf} from './progress.js';
 
-/** Steps that a doubt is about and that were answered in this check and are not being asked anew. */
-export const stepsInDoubt = (check: Check, doubt: Doubt): string[] =>
-	doubt.items.flatMap((item) => item.steps).filter((id) => check.answers[id] && !check.answers[id].again);
+/** After so long without an entry the deck may have been touched, program left or not. */
+export const awayMinutes = 30;
 
-/**
- * What must be asked again when a check is taken up at a time, by the age of the last confirmation. Once the
- * verdict was taken, or the check stopped, no condition matters any more.
- */
-export function doubtsAfter(check: Check, at: string): string[] {
-	if (check.stopped || check.answers.verdict) return [];
-	return doubts
-		.filter((doubt) => stepsInDoubt(check, doubt).some((id) => isStale(check.answers[id], id, at)))
-		.map(({id}) => id);
+/** Whether a check was left alone so long that its conditions are asked again. A clock that was set back counts too. */
+export function wasLeft({touchedAt}: Check, at: string): boolean {
+	if (touchedAt === undefined) return false;
+	const minutes = differenceInMinutes(at, touchedAt);
+	return minutes >= awayMinutes || minutes < 0;
 }
+
+/** What of a doubt applies here, was answered, and is not being asked anew already. */
+export function itemsInDoubt(check: Check, doubt: Doubt): readonly Doubt['items'][number][] {
+	const asked = new Set(progressOf(check).visible.map(({id}) => id));
+	const isOpen = (id: string) => asked.has(id) && check.answers[id] !== undefined && !check.answers[id].again;
+	return doubt.items.map((item) => ({...item, steps: item.steps.filter(isOpen)})).filter(({steps}) => steps.length > 0);
+}
+
+const idsWhere = (check: Check, holds: (step: string) => boolean): string[] =>
+	doubts.filter((doubt) => itemsInDoubt(check, doubt).some(({steps}) => steps.some(holds))).map(({id}) => id);
+
+/** Everything that could have changed. */
+export const allDoubts = (check: Check): string[] => idsWhere(check, () => true);
+
+/** What must be asked again when a check is taken up at a time, by the age of the last confirmation. */
+export const doubtsAfter = (check: Check, at: string): string[] =>
+	check.stopped ? [] : idsWhere(check, (id) => isStale(check.answers[id], id, at));
 
 function isStale(answer: Answer | undefined, id: string, at: string): boolean {
 	const limit = stepById(id)?.staysTrueMinutes;
 	if (!answer || limit === undefined) return false;
-	const confirmed = answer.confirmedAt ?? answer.at;
-	return differenceInMinutes(at, confirmed) >= limit;
+	const minutes = differenceInMinutes(at, answer.confirmedAt ?? answer.at);
+	return minutes >= limit || minutes < 0;
 }
 
 /** The doubts that a step belongs to. */
@@ -31,4 +44,7 @@ export const doubtsWithStep = (id: string): string[] =>
 
 /** Whether anything of a doubt is left to be confirmed. */
 export const isStillInDoubt = (check: Check, id: string): boolean =>
-	doubts.some((doubt) => doubt.id === id && stepsInDoubt(check, doubt).length > 0);
+	doubts.some((doubt) => doubt.id === id && itemsInDoubt(check, doubt).length > 0);
+
+/** Whether readings taken before and after a change of this kind must not be mixed. */
+export const touchesReadings = (id: string): boolean => doubts.some((doubt) => doubt.id === id && doubt.newSeries);

@@ -1,5 +1,6 @@
 import {type Facts, factsOf, type Profile} from '../procedure/facts.js';
 import {afterStop, procedure} from '../procedure/index.js';
+import {fits} from '../procedure/read-answer.js';
 import {type Problem, type StageId, type Step, stages} from '../procedure/step.js';
 import {nextLine, tickStates, ticksProblem} from '../procedure/ticks.js';
 import type {Answer, Check, Series} from './check.js';
@@ -26,15 +27,21 @@ export function progressOf(check: Check, profiles: readonly Profile[] = []): Pro
 	const stateOf = (step: Step): StepState => {
 		const answer = check.answers[step.id];
 		if (!answer || isHalfDone(step, facts, openSeries(check))) return 'open';
-		if (answer.again) return 'again';
-		if (!problemOf(step)) return 'done';
-		return answer.override ? 'overridden' : 'problem';
+		if (answer.again || !fits(step.input, answer.value, facts)) return 'again';
+		const problem = problemOf(step);
+		if (!problem) return 'done';
+		return answer.override && isSameProblem(answer.override.sentence, problem.sentence) ? 'overridden' : 'problem';
 	};
 	// After 'stop here' nothing but the putting back wants an answer.
 	const isOpen = (step: Step) => !check.stopped || afterStop.includes(step.stage);
 	const current = visible.find((step) => isOpen(step) && !['done', 'overridden'].includes(stateOf(step)));
 	return {facts, visible, stateOf, problemOf, current};
 }
+
+/** An override holds for what it was given for, whatever its size is now, and not for what has come since. */
+const isSameProblem = (one: string, other: string): boolean =>
+	one.replace(numbers, '#') === other.replace(numbers, '#');
+const numbers = /\d+(?:\.\d+)?/g;
 
 /** Ticked in part, or with a round that lacks its outer limit. */
 function isHalfDone({id, input}: Step, facts: Facts, series: Series): boolean {
@@ -92,5 +99,5 @@ export const isReadyToPlay = (progress: Progress): boolean =>
 		.filter(({stage}) => stage === 'back')
 		.every((step) => {
 			const state = progress.stateOf(step);
-			return state === 'done' || (state === 'overridden' && step.input.kind === 'number');
+			return state === 'done' || (state === 'overridden' && progress.facts.number(step.id) !== undefined);
 		});

@@ -5,6 +5,7 @@ import {remedies} from '../procedure/remedies.js';
 import {type Option, type Sides, type StageId, type Step, stages} from '../procedure/step.js';
 import {doubts} from '../procedure/steps-still.js';
 import type {Dialogue, Position} from './dialogue.js';
+import {itemsInDoubt} from './doubts.js';
 import type {StepState} from './progress.js';
 import {counts, hasReadings, isComplete, openSeries} from './series.js';
 
@@ -14,10 +15,10 @@ const marks = {open: ' ', done: '+', again: '?', problem: '!', overridden: '~'} 
 >;
 export const otherReason = 'other';
 
-/** What of a doubt was answered and is not being asked anew already. */
+/** What may have changed, for a question whether it is still so. */
 export const stillItems = ({check}: Dialogue, step: Step) => {
 	const doubt = doubts.find(({id}) => `still-${id}` === step.id);
-	return (doubt?.items ?? []).filter(({steps}) => steps.some((id) => check.answers[id] && !check.answers[id].again));
+	return doubt ? itemsInDoubt(check, doubt) : [];
 };
 
 export function wayOptions({progress}: Position, step: Step): readonly Option[] {
@@ -43,6 +44,7 @@ export function verdictOptions({check}: Dialogue): readonly Option[] {
 		{id: 'remedy', label: 'try a remedy and probe again'},
 		{id: 'more-inner', label: 'more rounds at the inner radius'},
 		{id: 'more-outer', label: 'more rounds at the outer radius'},
+		...(check.answers['radius-extra']?.value ? [{id: 'more-extra', label: 'more rounds at the third radius'}] : []),
 		...(hasReadings(series) ? [{id: 'strike', label: 'strike a round out'}] : []),
 	];
 }

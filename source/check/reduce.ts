@@ -2,7 +2,7 @@ import {stepById} from '../procedure/index.js';
 import type {AnswerValue} from '../procedure/step.js';
 import type {Action} from './actions.js';
 import type {Answer, Check} from './check.js';
-import {doubtsAfter, doubtsWithStep, isStillInDoubt} from './doubts.js';
+import {allDoubts, doubtsAfter, doubtsWithStep, isStillInDoubt, touchesReadings} from './doubts.js';
 import {setLimit, strike, takeBack} from './rounds.js';
 import {closeSeries, keepWas, newSeries} from './series.js';
 
@@ -18,18 +18,19 @@ export const newCheck = (start: Pick<Check, 'id' | 'limits' | 'program'> & {read
 	series: [newSeries(start.at)],
 	doubts: [],
 	resumedAt: [],
+	overrides: [],
+	touchedAt: start.at,
 });
 
 /** The one place where a check changes. Pure: the same actions on the same check give the same check. */
-export function reduce(check: Check, action: Action): Check {
+export const reduce = (check: Check, action: Action): Check => ({...changed(check, action), touchedAt: action.at});
+
+function changed(check: Check, action: Action): Check {
 	switch (action.type) {
 		case 'answer':
 			return answer(check, action);
 		case 'fill':
-			return Object.entries(action.answers).reduce(
-				(filled, [step, {value, typed}]) => answer(filled, {type: 'answer', step, value, typed, at: action.at}),
-				check,
-			);
+			return fill(check, action);
 		case 'override':
 			return override(check, action);
 		case 'ask-again':
@@ -41,17 +42,19 @@ export function reduce(check: Check, action: Action): Check {
 		case 'strike':
 			return strike(check, action);
 		case 'new-series':
-			return askAgain(closeSeries(check, action.because, action.at), action.steps);
+			return askAgain(closeSeries(workAgain(check, action.at), action.because, action.at), action.steps);
 		case 'stop':
 			return {...check, stopped: {at: action.at}, doubts: []};
 		case 'carry-on':
-			return carryOn(check);
+			return workAgain(withoutStop(check), action.at);
+		case 'work-again':
+			return workAgain(check, action.at);
 		case 'resume':
 			return {...check, resumedAt: [...check.resumedAt, action.at], doubts: doubtsAfter(check, action.at)};
 		case 'still-so':
 			return stillSo(check, action);
 		case 'changed':
-			return changed(check, action);
+			return changedMeanwhile(check, action);
 	}
 }
 
@@ -61,21 +64,40 @@ function answer(check: Check, {step: id, value, typed, at}: Of<'answer'>): Check
 	const next: Answer = {typed, value, at, ...(same && old.override && !old.again ? {override: old.override} : {})};
 	const answered = {...check, answers: {...check.answers, [id]: next}};
 	if (old === undefined || same) return answered;
-	const touches = stepById(id)?.touches ?? [];
-	const kept = touches.includes('rounds')
-		? closeSeries(answered, `changed: ${stepById(id)?.title ?? id}`, at)
-		: answered;
-	return askAgain(
-		keepWas(kept, id, old),
-		touches.filter((touched) => touched !== 'rounds'),
+	const step = stepById(id);
+	const touches = step?.touches ?? [];
+	const closed = touches.includes('rounds') ? closeSeries(answered, `changed: ${titleOf(id)}`, at) : answered;
+	const touched = touches.filter((one) => one !== 'rounds');
+	// A changed condition stays with the earlier series as it was, with all that is asked anew now; a correction of what
+	// was wrong all along holds for every series.
+	const isCondition = touches.includes('rounds') || step?.stage === 'zero';
+	const kept = isCondition ? keepAll(closed, [id, ...touched], check) : closed;
+	return askAgain(kept, touched);
+}
+
+const keepAll = (check: Check, steps: readonly string[], before: Check): Check =>
+	steps.reduce((sofar, one) => keepWas(sofar, one, before.answers[one]), check);
+
+const isSame = (one: AnswerValue, other: AnswerValue): boolean => JSON.stringify(one) === JSON.stringify(other);
+const titleOf = (id: string): string => stepById(id)?.title ?? id;
+
+/** Takes the answers of a profile over; what it does not have, and another one had, goes. */
+function fill(check: Check, {answers, clears = [], at}: Of<'fill'>): Check {
+	const left = Object.entries(check.answers).filter(([id]) => !clears.includes(id) || id in answers);
+	return Object.entries(answers).reduce(
+		(filled, [step, {value, typed}]) => answer(filled, {type: 'answer', step, value, typed, at}),
+		{...check, answers: Object.fromEntries(left)},
 	);
 }
 
-const isSame = (one: AnswerValue, other: AnswerValue): boolean => JSON.stringify(one) === JSON.stringify(other);
-
-function override(check: Check, {step, reason, at}: Of<'override'>): Check {
+function override(check: Check, {step, reason, sentence, at}: Of<'override'>): Check {
 	const old = check.answers[step];
-	return old ? {...check, answers: {...check.answers, [step]: {...old, override: {reason, at}}}} : check;
+	if (!old) return check;
+	return {
+		...check,
+		answers: {...check.answers, [step]: {...old, override: {reason, sentence, at}}},
+		overrides: [...check.overrides, {step, reason, sentence, at, series: check.series.length}],
+	};
 }
 
 /** Marks answers to be confirmed again; each keeps its old value as the offer. */
@@ -89,9 +111,17 @@ function askAgain(check: Check, steps: readonly string[]): Check {
 	return marked.length === 0 ? check : {...check, answers: {...check.answers, ...Object.fromEntries(marked)}};
 }
 
-function carryOn(check: Check): Check {
+function withoutStop(check: Check): Check {
 	const {stopped: _dropped, ...rest} = check;
 	return rest;
+}
+
+/** Once the putting back has begun nothing of the preparation can be trusted: a new series begins, and all is asked. */
+function workAgain(check: Check, at: string): Check {
+	const back = Object.keys(check.answers).filter((id) => id.startsWith('back-'));
+	if (back.length === 0) return check;
+	const closed = closeSeries(check, 'the deck was being put back in between', at);
+	return {...askAgain(closed, back), doubts: allDoubts(closed)};
 }
 
 function stillSo(check: Check, {doubt, at}: Of<'still-so'>): Check {
@@ -104,10 +134,9 @@ function stillSo(check: Check, {doubt, at}: Of<'still-so'>): Check {
 	return {...check, answers, doubts: check.doubts.filter((one) => one !== doubt)};
 }
 
-/** Something changed while the check was left: its steps are asked anew, in a new series. */
-function changed(check: Check, {doubt, steps, what, at}: Of<'changed'>): Check {
-	const asked = askAgain(check, steps);
-	const rounds = steps.some((id) => stepById(id)?.touches?.includes('rounds'));
-	const next = rounds ? closeSeries(asked, `changed while the check was left: ${what}`, at) : asked;
-	return {...next, doubts: next.doubts.filter((one) => one !== doubt || isStillInDoubt(next, doubt))};
+/** Something changed while the check was left: its steps are asked anew, in a new series where the readings hang on it. */
+function changedMeanwhile(check: Check, {doubt, steps, what, at}: Of<'changed'>): Check {
+	const closed = touchesReadings(doubt) ? closeSeries(check, `changed while the check was left: ${what}`, at) : check;
+	const asked = askAgain(keepAll(closed, steps, check), steps);
+	return {...asked, doubts: asked.doubts.filter((one) => one !== doubt || isStillInDoubt(asked, doubt))};
 }

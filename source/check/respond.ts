@@ -2,7 +2,8 @@ import {chooseSide} from './answer-rounds.js';
 import {answerStep} from './answer-step.js';
 import {chooseReason, chooseRemedy, chooseStep, chooseStruck, typeReason} from './detours.js';
 import {type Dialogue, type Position, positionOf} from './dialogue.js';
-import {act, ask, calm, type Entry, visit} from './entry.js';
+import {wasLeft} from './doubts.js';
+import {act, ask, calm, type Entry, refuse, visit} from './entry.js';
 import {nextSlot, type Slot, slotBefore} from './rounds.js';
 import {openSeries} from './series.js';
 
@@ -10,6 +11,18 @@ export type {Entry} from './entry.js';
 
 /** The dialogue after an entry; `back` from the very first step gives undefined: leave for home. */
 export function respond(dialogue: Dialogue, entry: Entry, at: string): Dialogue | undefined {
+	return afterSilence(dialogue, at) ?? taken(dialogue, entry, at);
+}
+
+/** After a long silence the conditions are asked first, as on return; what was entered meanwhile is not taken. */
+function afterSilence(dialogue: Dialogue, at: string): Dialogue | undefined {
+	if (!wasLeft(dialogue.check, at)) return;
+	const next = act(dialogue, {type: 'resume', at});
+	if (positionOf(next).step?.input.kind !== 'still') return;
+	return refuse(next, 'Some time has passed, so your last entry was not taken: first this.');
+}
+
+function taken(dialogue: Dialogue, entry: Entry, at: string): Dialogue | undefined {
 	const position = positionOf(dialogue);
 	if (entry.kind === 'back') return goBack(dialogue, position);
 	if (entry.kind === 'steps') return {...calm(dialogue), mode: {kind: 'steps'}};

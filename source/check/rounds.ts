@@ -42,7 +42,15 @@ export function setLimit(check: Check, {place, index, which, value, typed, at}: 
 		replaced && replaced.value !== value
 			? [...series.withdrawn, {place, limit: which, reading: replaced}]
 			: series.withdrawn;
-	return askVerdictAgain(withOpenSeries(check, {...series, [place]: rounds, withdrawn}));
+	return askVerdictAgain(withoutClosingOverride(withOpenSeries(check, {...series, [place]: rounds, withdrawn})));
+}
+
+/** A closing round that was excused is judged anew when readings change. */
+function withoutClosingOverride(check: Check): Check {
+	const {'probe-closing': closing, ...answers} = check.answers;
+	if (!closing?.override) return check;
+	const {override: _override, ...rest} = closing;
+	return {...check, answers: {...answers, 'probe-closing': rest}};
 }
 
 /** The place of the latest reading; the later place of the procedure where two came in the same second. */
@@ -65,7 +73,7 @@ export function takeBack(check: Check): Check {
 	const place = lastTakenAt(series);
 	const last = place && series[place].at(-1);
 	if (!place || !last) return check;
-	const {outerLimit, ...rest} = last;
+	const {outerLimit, struck: _struck, ...rest} = last;
 	const limit: LimitName = outerLimit ? 'outerLimit' : 'innerLimit';
 	const rounds = outerLimit ? [...series[place].slice(0, -1), rest] : series[place].slice(0, -1);
 	const withdrawn = [...series.withdrawn, {place, limit, reading: outerLimit ?? last.innerLimit}];

@@ -1,5 +1,4 @@
 import type {HoldLimits} from '../procedure/facts.js';
-import {stepById} from '../procedure/index.js';
 import type {Place} from '../procedure/step.js';
 import type {Answer, Check, Round, Series} from './check.js';
 
@@ -49,15 +48,9 @@ export const answersOfSeries = (check: Check, series: Series): Readonly<Record<s
 	...series.was,
 });
 
-/** Answers that belong to the conditions of a series, and are kept with it when they change. */
-const isCondition = (id: string): boolean => {
-	const step = stepById(id);
-	return step !== undefined && (step.stage === 'zero' || (step.touches?.includes('rounds') ?? false));
-};
-
-/** Remembers with every closed series how an answer was that changes now. */
-export const keepWas = (check: Check, id: string, old: Answer): Check =>
-	isCondition(id)
+/** Remembers with every closed series how an answer was that changes now: its figures stay what they were. */
+export const keepWas = (check: Check, id: string, old: Answer | undefined): Check =>
+	old !== undefined
 		? {
 				...check,
 				series: check.series.map((series) =>

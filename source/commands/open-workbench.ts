@@ -4,60 +4,34 @@ import type {Check} from '../check/check.js';
 import {type Dialogue, startDialogue} from '../check/dialogue.js';
 import {progressOf} from '../check/progress.js';
 import {newCheck, reduce} from '../check/reduce.js';
-import {profilesWith} from '../findings/profiles.js';
-import {type FinishedCheck, finishedCheck, summaryOf} from '../findings/record.js';
+import {type FinishedCheck, finishedCheck} from '../findings/record.js';
 import type {Profile} from '../procedure/facts.js';
-import {type Settings, usualSettings} from '../procedure/settings.js';
+import {limitsOf, type Settings} from '../procedure/settings.js';
 import {newCheckId} from '../store/check-id.js';
 import type {Lock} from '../store/lock-keeper.js';
-import {openStore} from '../store/open-store.js';
 import {StoreError} from '../store/store-error.js';
-import type {Opened, PastCheck, Saved, Unfinished, Workbench} from '../workbench.js';
-import {storedForms} from './stored-forms.js';
+import type {Opened, Saved, Unfinished, Workbench} from '../workbench.js';
+import {type Attempt, attempt, Shelf} from './shelf.js';
 
 type Options = {readonly dataDir: string; readonly version: string; readonly clock?: () => Date};
 
-const storeOf = (dataDir: string, now: () => Date, onNotice: (sentence: string) => void) =>
-	openStore({
-		dataDir,
-		...storedForms,
-		idOf: (check) => check.id,
-		isReopened: (check) => check.reopened === true,
-		summaryOf,
-		now,
-		onNotice,
-	});
+const isEmpty = (check: Check): boolean => Object.keys(check.answers).length === 0;
 
-type Attempt<T> = {readonly ok: true; readonly value: T} | {readonly ok: false; readonly sentence: string};
-
-/** Errors of the disk become sentences; anything else is a fault of the program. */
-async function attempt<T>(work: () => Promise<T>): Promise<Attempt<T>> {
-	try {
-		return {ok: true, value: await work()};
-	} catch (error) {
-		if (error instanceof StoreError) return {ok: false, sentence: error.sentence};
-		throw error;
-	}
-}
-
-/** The workbench on the real disk and clock. */
+/** The workbench on the real disk and clock: the check in progress, its lock, and the shelf of what is kept. */
 export class OpenWorkbench implements Workbench {
 	readonly version: string;
 	readonly #dataDir: string;
 	readonly #clock: () => Date;
-	readonly #store: ReturnType<typeof storeOf>;
-	readonly #notices: string[] = [];
+	readonly #shelf: Shelf;
 	#lock: Lock | undefined;
 	#open: Check | undefined;
 	#filed: FinishedCheck | undefined;
-	#profiles: readonly Profile[] | undefined;
-	#settings: Settings | undefined;
 
 	constructor({dataDir, version, clock = () => new Date()}: Options) {
 		this.version = version;
 		this.#dataDir = dataDir;
 		this.#clock = clock;
-		this.#store = storeOf(dataDir, clock, (sentence) => this.#notices.push(sentence));
+		this.#shelf = new Shelf(dataDir, clock);
 	}
 
 	/** Reads what the first screen needs. @throws StoreError for a data folder that must be left alone */
@@ -79,9 +53,9 @@ export class OpenWorkbench implements Workbench {
 		await attempt(() => this.#store.tidy());
 	}
 
-	/** The check that this copy works on, as it was last saved. */
+	/** The check that this copy works on, as it was last saved; undefined while it holds no answer. */
 	get openCheck(): Check | undefined {
-		return this.#open;
+		return this.#open && !isEmpty(this.#open) ? this.#open : undefined;
 	}
 
 	/** The check that this copy has filed last. */
@@ -102,40 +76,38 @@ export class OpenWorkbench implements Workbench {
 	}
 
 	notices(): readonly string[] {
-		return this.#notices;
+		return this.#shelf.notices;
 	}
 
 	unfinished(): Unfinished | undefined {
-		const {check, savedAt} = this.#draft();
-		if (!check) return;
-		const {facts, current} = progressOf(check, this.profiles());
-		return {
-			arm: facts.text('arm-name') ?? 'a new arm',
-			step: current?.title ?? 'the end',
-			ago: formatDistanceStrict(savedAt ?? check.startedAt, this.#clock(), {addSuffix: true}),
-		};
+		try {
+			return this.#unfinished();
+		} catch (error) {
+			if (!(error instanceof StoreError)) throw error;
+			this.#shelf.noted({notices: [error.sentence]});
+			return;
+		}
 	}
 
 	start(armName?: string): Promise<Opened> {
 		return this.#opening(async () => {
 			await this.#fileOpenOne();
-			const {bell: _bell, settleSeconds: _settle, ...limits} = this.settings();
 			const at = this.now();
-			const check = newCheck({id: newCheckId(this.#clock()), at, program: this.version, limits});
-			return startDialogue(reduce(check, {type: 'fill', answers: this.#answersFor(armName), at}), this.profiles());
+			const limits = limitsOf(this.settings());
+			const empty = newCheck({id: newCheckId(this.#clock()), at, program: this.version, limits});
+			const check = reduce(empty, {type: 'fill', answers: this.#answersFor(armName), at});
+			return isEmpty(check) ? startDialogue(check, this.profiles()) : this.#taken(check);
 		});
 	}
 
 	resume(): Promise<Opened> {
 		return this.#opening(async () => {
 			const {check} = this.#draft();
-			if (!check)
-				throw new StoreError(
-					'missing',
-					this.#dataDir,
-					`There is no unfinished check in "${this.#dataDir}"; start a new one.`,
-				);
-			return this.#taken(reduce(check, {type: 'resume', at: this.now()}));
+			if (!check) throw this.#nothingToResume('There is no unfinished check; start a new one.');
+			if (progressOf(check, this.profiles()).current)
+				return this.#taken(reduce(check, {type: 'resume', at: this.now()}));
+			await this.#file(check);
+			throw this.#nothingToResume('That check had come to its end; it is filed now, see past checks.');
 		});
 	}
 
@@ -145,11 +117,11 @@ export class OpenWorkbench implements Workbench {
 			if (record instanceof StoreError) throw record;
 			await this.#fileOpenOne();
 			const at = this.now();
-			const left = Object.entries(record.check.answers).filter(
-				([step, answer]) => step.startsWith('back-') && answer.override,
+			const undone = Object.entries(record.check.answers).filter(
+				([step, answer]) => isPutBack(step) && answer.override,
 			);
 			const check: Check = {...record.check, reopened: true, stopped: {at}, doubts: []};
-			return this.#taken(reduce(check, {type: 'ask-again', steps: left.map(([step]) => step), at}));
+			return this.#taken(reduce(check, {type: 'ask-again', steps: undone.map(([step]) => step), at}));
 		});
 	}
 
@@ -157,58 +129,60 @@ export class OpenWorkbench implements Workbench {
 		const done = await attempt(async () => {
 			await this.#store.saveDraft(check);
 			this.#open = check;
-			await this.#saveProfilesOf(check);
+			// What a filed check knew of its arm may be outdated.
+			if (!check.reopened) await this.#shelf.keepProfilesOf(check, this.now());
 			return progressOf(check, this.profiles()).current ? undefined : this.#file(check);
 		});
 		if (!done.ok) return done;
 		return done.value ? {ok: true, finished: done.value} : {ok: true};
 	}
 
-	past(page: {readonly offset: number; readonly limit: number}): {
-		total: number;
-		rows: readonly PastCheck[];
-		notices: readonly string[];
-	} {
-		return this.#store.list(page);
+	past(page: {readonly offset: number; readonly limit: number}): ReturnType<Workbench['past']> {
+		return this.#shelf.past(page);
 	}
 
 	record(id: string): ReturnType<Workbench['record']> {
-		const record = this.#store.record(id);
-		if (record instanceof StoreError) return {ok: false, sentence: record.sentence};
-		const remark = this.#store.remark(id);
-		const putBackAt = remark instanceof StoreError ? undefined : remark?.putBackAt;
-		return putBackAt === undefined ? {ok: true, record} : {ok: true, record, putBackAt};
+		return this.#shelf.record(id);
 	}
 
 	profiles(): readonly Profile[] {
-		this.#profiles ??= this.#noted(this.#store.profiles()).value?.profiles ?? [];
-		return this.#profiles;
+		return this.#shelf.profiles();
 	}
 
 	settings(): Settings {
-		this.#settings ??= {...usualSettings, ...this.#noted(this.#store.settings()).value};
-		return this.#settings;
+		return this.#shelf.settings();
 	}
 
-	async saveSettings(settings: Settings): Promise<Saved> {
-		const done = await attempt(() => this.#store.saveSettings({...settings}));
-		if (!done.ok) return done;
-		this.#settings = settings;
-		return {ok: true};
+	saveSettings(settings: Settings): Promise<Saved> {
+		return this.#shelf.saveSettings(settings);
+	}
+
+	get #store() {
+		return this.#shelf.store;
 	}
 
 	#draft() {
-		return this.#noted(this.#store.draft());
+		return this.#shelf.noted(this.#store.draft());
 	}
 
-	#noted<T extends {readonly notices: readonly string[]}>(read: T): T {
-		for (const sentence of read.notices) if (!this.#notices.includes(sentence)) this.#notices.push(sentence);
-		return read;
+	#unfinished(): Unfinished | undefined {
+		const {check, savedAt} = this.#draft();
+		if (!check || isEmpty(check)) return;
+		const {facts, current} = progressOf(check, this.profiles());
+		return {
+			arm: facts.text('arm-name') ?? 'a new arm',
+			step: current?.title ?? 'its end',
+			ago: formatDistanceStrict(savedAt ?? check.startedAt, this.#clock(), {addSuffix: true}),
+		};
+	}
+
+	#nothingToResume(sentence: string): StoreError {
+		return new StoreError('missing', this.#dataDir, sentence);
 	}
 
 	/** Opens a check under the lock, or says why not. */
 	async #opening(work: () => Promise<Dialogue>): Promise<Opened> {
-		const locking = await attempt(async () => {
+		const locking = await attempt(() => {
 			if (!this.#lock?.held) this.#lock = this.#store.lock();
 			return this.#lock;
 		});
@@ -220,7 +194,7 @@ export class OpenWorkbench implements Workbench {
 		return {ok: true, dialogue: done.value};
 	}
 
-	/** A check that is taken up again, saved as it is now. */
+	/** A check that is taken up, saved as it is now. */
 	async #taken(check: Check): Promise<Dialogue> {
 		await this.#store.saveDraft(check);
 		return startDialogue(check, this.profiles());
@@ -238,25 +212,21 @@ export class OpenWorkbench implements Workbench {
 	async #fileOpenOne(): Promise<void> {
 		const {check} = this.#draft();
 		if (!check) return;
-		if (check.reopened || Object.keys(check.answers).length === 0) await this.#store.clearDraft();
+		if (check.reopened || isEmpty(check)) await this.#store.clearDraft();
 		else await this.#store.finish(check.id, finishedCheck(check, this.now()));
 	}
 
 	async #file(check: Check): Promise<FinishedCheck> {
 		const record = finishedCheck(check, this.now());
 		if (check.reopened) {
-			if (record.outcome !== 'interrupted') await this.#store.saveRemark(check.id, {putBackAt: this.now()});
+			const putBack = Object.fromEntries(Object.entries(check.answers).filter(([step]) => isPutBack(step)));
+			if (record.outcome !== 'interrupted') await this.#store.saveRemark(check.id, {putBackAt: this.now(), putBack});
 			await this.#store.clearDraft();
 		} else await this.#store.finish(check.id, record);
 		this.#open = undefined;
 		this.#filed = record;
 		return record;
 	}
-
-	async #saveProfilesOf(check: Check): Promise<void> {
-		const next = profilesWith(this.profiles(), check, this.now());
-		if (next === this.profiles()) return;
-		await this.#store.saveProfiles({profiles: next.map((one) => ({...one, answers: {...one.answers}}))});
-		this.#profiles = next;
-	}
 }
+
+const isPutBack = (step: string): boolean => step.startsWith('back-');

@@ -1,5 +1,5 @@
 import {progressOf} from '../check/progress.js';
-import {summaryOf} from '../findings/record.js';
+import {verdictWord} from '../findings/wording.js';
 import {printable} from '../terminal/printable.js';
 import type {OpenWorkbench} from './open-workbench.js';
 
@@ -11,10 +11,10 @@ export function partingLine(workbench: OpenWorkbench): string {
 		const arm = printable(facts.text('arm-name') ?? 'a new arm', 40);
 		return `Saved: the check of ${arm} stands at '${current?.title ?? 'its end'}'. Deck not ready to play. Go on with: armdrift`;
 	}
-	if (!filed) return 'Left; nothing was changed.';
+	if (!filed) return 'Left; no check is open.';
 	const deck =
 		filed.outcome === 'interrupted'
 			? 'Deck NOT ready to play: see its put-back list under past checks.'
 			: 'Deck ready to play; volume down for the first record.';
-	return `Filed as ${filed.check.id}: ${summaryOf(filed).verdict ?? 'no verdict'}. ${deck}`;
+	return `Filed as ${filed.check.id}: ${filed.issued ? verdictWord[filed.issued.figures.verdict].toLowerCase() : 'no verdict'}. ${deck}`;
 }

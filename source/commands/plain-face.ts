@@ -31,7 +31,7 @@ async function run(workbench: OpenWorkbench, arm: string | undefined, lines: Lin
 		if (!opening) {
 			const end = await home(workbench, lines);
 			if (end.kind === 'refused') return refuse(end.sentence, EXIT.usage);
-			if (end.kind !== 'opened') return EXIT.done;
+			if (end.kind !== 'opened') return leave(workbench, lines);
 			opening = end.opened;
 		}
 		if (!opening.ok) return refuse(opening.sentence, opening.locked ? EXIT.locked : EXIT.cannotReadOrWrite);
@@ -50,6 +50,12 @@ function finish(workbench: OpenWorkbench, end: Exclude<PlainEnd, {kind: 'home'}>
 	if (end.kind === 'refused') process.stderr.write(`${printable(end.sentence)}\n`);
 	lines.say(partingLine(workbench));
 	return end.kind === 'refused' ? EXIT.usage : EXIT.leftOpen;
+}
+
+/** Left from the first questions: a check may still be open. */
+function leave(workbench: OpenWorkbench, lines: Lines): number {
+	lines.say(partingLine(workbench));
+	return workbench.openCheck ? EXIT.leftOpen : EXIT.done;
 }
 
 function refuse(sentence: string, status: number): number {

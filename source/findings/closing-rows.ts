@@ -28,7 +28,7 @@ const isOpen = ({pullVerdict, bandVerdict}: MeasuredRadius): boolean =>
 	pullVerdict === 'undecided' || bandVerdict === 'undecided';
 
 const limitsInWords = ({good, usable}: Limits): string =>
-	`good up to ${plainNumber(good)} %, usable up to ${plainNumber(usable)} %`;
+	`good to ${plainNumber(good)} %, usable to ${plainNumber(usable)} %`;
 
 const isSound = ({figures: {atWorst}}: DiagnosisFacts): boolean => atWorst === 'good' || atWorst === 'usable';
 

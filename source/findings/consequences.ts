@@ -9,16 +9,16 @@ import {armOf} from '../procedure/geometry.js';
 import {zeroOf} from '../procedure/hold-limits.js';
 import {stepById} from '../procedure/index.js';
 import {levelOf} from '../procedure/level.js';
-import {gaugeUnitOf} from '../procedure/readings.js';
+import {gaugeUnitOf, signOfPlus} from '../procedure/readings.js';
 import type {Step} from '../procedure/step.js';
 import {tickStates} from '../procedure/ticks.js';
 import {carriedMn, guardHandling} from '../procedure/weighing.js';
-import {formatIn, units} from '../units.js';
+import {fixed, formatIn, units} from '../units.js';
 import {nextCheckOf} from './next-check.js';
 import {probeSoFar} from './probe-so-far.js';
 import {line, type Shown} from './shown-lines.js';
 import {verdictLines} from './verdict-lines.js';
-import {placeLabel, plainNumber, sideForce, wayOf} from './wording.js';
+import {placeLabel, plainNumber, sideForce} from './wording.js';
 
 type Consequence = (facts: Facts) => readonly Shown[];
 
@@ -47,6 +47,11 @@ const bothForces =
 		return forceMn === undefined ? [] : [line(`= ${formatIn(forceMn, 'gf')} = ${formatIn(forceMn, 'mN')}`)];
 	};
 
+const tiltText = (tiltDeg: number, plus: string, minus: string): string => {
+	const size = Math.abs(tiltDeg).toFixed(2);
+	return Number(size) === 0 ? 'level' : `${size}° ${tiltDeg > 0 ? plus : minus} high`;
+};
+
 const level: Consequence = (facts) => {
 	const state = levelOf(facts);
 	if (!state) return [];
@@ -57,7 +62,7 @@ const level: Consequence = (facts) => {
 		minus: string,
 	) =>
 		line(
-			`${name}: ${Math.abs(tiltDeg).toFixed(2)}° ${tiltDeg === 0 ? 'level' : `${tiltDeg > 0 ? plus : minus} high`}; the level's own error ${zeroErrorDeg === null ? 'unknown after one reading' : `${Math.abs(zeroErrorDeg).toFixed(2)}°`}`,
+			`${name}: ${tiltText(tiltDeg, plus, minus)}; the level's own error ${zeroErrorDeg === null ? 'unknown after one reading' : `${Math.abs(zeroErrorDeg).toFixed(2)}°`}`,
 		);
 	return [
 		axis('Left to right', state.leftRight, 'right', 'left'),
@@ -121,7 +126,7 @@ const zero: Consequence = (facts) => {
 		return facts.is('zero-way', 'cannot') ? [line("'Zero not checked' will stand beside the pull.", 'warn')] : [];
 	return [
 		line(
-			`Zero of the gauge: ${Math.abs(Number(found.toPrecision(4)))} ${units[gaugeUnitOf(facts)].label}${found === 0 ? '' : ` ${wayOf(found)}`}; it is taken off every reading.`,
+			`Zero of the gauge: ${Math.abs(Number(found.toPrecision(4)))} ${units[gaugeUnitOf(facts)].label}${found === 0 ? '' : found * signOfPlus(facts) > 0 ? ' plus' : ' minus'}; it is taken off every reading.`,
 		),
 	];
 };
@@ -130,10 +135,10 @@ const putBackForce: Consequence = (facts) => {
 	const weighed = facts.number('back-force');
 	const playing = facts.number('playing-force');
 	if (weighed === undefined || playing === undefined) return [];
-	const off = 100 * (weighed / playing - 1);
+	const off = fixed(100 * (weighed / playing - 1), 1);
 	return [
 		line(
-			`${off >= 0 ? '+' : '−'}${Math.abs(off).toFixed(1)} % of the playing force of ${formatIn(playing, 'gf')} (±2 % wanted)`,
+			`${off} % off the playing force of ${formatIn(playing, 'gf')} (±${100 * limits.putBackForceShare.value} % wanted)`,
 		),
 	];
 };

@@ -18,7 +18,7 @@ export type DocumentOfCheck =
 /** The compute document of a series of a check; of the last one where none is named. Pure. */
 export function documentOfCheck(check: Check, series: Series = openSeries(check)): DocumentOfCheck {
 	const document = partialDocument(factsOfSeries(check, series));
-	if (!document) return {ok: false, sentence: 'The arm was not described and weighed yet, so there are no figures.'};
+	if (!document) return {ok: false, sentence: 'The arm is not described and weighed yet, so there are no figures.'};
 	const missing = (['inner', 'outer'] as const).find((place) => !document.probe.some((one) => one.place === place));
 	return missing
 		? {ok: false, sentence: `There is no complete round at the ${missing} radius yet, so there are no figures.`}

@@ -19,7 +19,7 @@ export const frictionRows = [
 		code: 'friction',
 		who: 'maker',
 		places: (facts) => (sticksAtBoth(facts) ? bothEnds : []),
-		say: (facts) => `The hold band is ${bandsAtEnds(facts)} (usable up to ${plainNumber(facts.bandLimits.usable)} %)`,
+		say: (facts) => `The hold band is ${bandsAtEnds(facts)} (usable to ${plainNumber(facts.bandLimits.usable)} %)`,
 		likely: 'dirt, preload, dried oil, damping left in, or a lead rubbing',
 		next: () =>
 			`${repeatFirst}, and rule out damping and leads; if it stays so the arm goes to its maker, for bearings are not adjusted without the maker's procedure`,

@@ -4,6 +4,7 @@ import {parse} from 'date-fns/parse';
 import type {Check} from '../check/check.js';
 import {factsOfSeries} from '../check/progress.js';
 import {openSeries} from '../check/series.js';
+import {findingsOf} from './diagnose.js';
 import {documentOfCheck} from './document-of-check.js';
 import {figuresOf} from './figures.js';
 
@@ -19,7 +20,7 @@ export function nextCheckOf(check: Check): NextCheck {
 function interval(check: Check): {months: number; because: string} {
 	const facts = factsOfSeries(check, openSeries(check));
 	const found = documentOfCheck(check);
-	if (found.ok && figuresOf(found.document).verdict === 'undecided')
+	if (found.ok && findingsOf(found.document, figuresOf(found.document)).some(({code}) => code === 'undecided'))
 		return {months: 1, because: 'In a month: something is undecided (default of this program).'};
 	if (facts.is('arm-wire-path', 'exposed-loop') || facts.is('arm-wire-stiffness', 'stiff'))
 		return {months: 3, because: 'In three months: stiff or exposed wires relax sooner (default of this program).'};

@@ -1,5 +1,5 @@
 import type {PastCheck} from '../workbench.js';
-import {plainNumber, wayOf} from './wording.js';
+import {forceWithWay, plainNumber} from './wording.js';
 
 type Probe = PastCheck['probe'][number];
 
@@ -15,7 +15,7 @@ export function pastLabel({date, arm, outcome, verdict, probe}: PastCheck, colum
 
 function figuresOf({radiusMm, pullPct, bandPct}: Probe): string {
 	if (pullPct === null || bandPct === null) return `${plainNumber(radiusMm)}: off scale`;
-	return `${plainNumber(radiusMm)}: ${Math.abs(pullPct).toFixed(1)} ${wayOf(pullPct)}/${bandPct.toFixed(1)}`;
+	return `${plainNumber(radiusMm)}: ${forceWithWay(pullPct, '', 1).replace('  ', ' ').trim()}/${bandPct.toFixed(1)}`;
 }
 
 const cut = (text: string, length: number): string =>

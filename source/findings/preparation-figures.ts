@@ -1,7 +1,5 @@
-import defaults from '../../shared/limits.json' with {type: 'json'};
-import {guardIsClear, guardWindowMm, stylusWindowMm} from '../measures/clearance.js';
-import {isAtMost, isWithin} from '../measures/compare.js';
-import {levelTilt} from '../measures/level.js';
+import {clearancePasses, guardWindowMm, stylusWindowMm} from '../measures/clearance.js';
+import {levelPasses, levelTilt, wholeTiltDeg} from '../measures/level.js';
 import type {Document} from './document-schema.js';
 import type {ClearanceFigures, LevelFigures, RadiusFigures} from './figures-types.js';
 import type {Settings} from './settings.js';
@@ -15,10 +13,8 @@ export const levelOf = (
 	if (level === undefined) return null;
 	const leftRight = levelTilt(level.leftRightDeg);
 	const frontBack = levelTilt(level.frontBackDeg);
-	const mostPct = defaults.levelShareOfGood.value * pullLimits.good;
-	const passes =
-		isAtMost(Math.hypot(leftRight.tiltDeg, frontBack.tiltDeg), defaults.levelWholeTiltDeg.value) &&
-		probe.every(({tiltSharePct}) => isAtMost(Math.abs(tiltSharePct ?? 0), mostPct));
+	const shares = probe.map(({tiltSharePct}) => tiltSharePct ?? 0);
+	const passes = levelPasses(shares, wholeTiltDeg(leftRight, frontBack), pullLimits.good);
 	return {leftRight, frontBack, passes};
 };
 
@@ -31,6 +27,6 @@ export const clearanceOf = ({clearance, trackingForce}: Document): ClearanceFigu
 	return {
 		stylusWindowMm: stylusWindow,
 		guardWindowMm: depthMm === undefined ? null : guardWindowMm(stylusWindow, depthMm),
-		passes: isWithin(stylusMm, stylusWindow) && (depthMm === undefined || guardIsClear(stylusMm, depthMm)),
+		passes: clearancePasses(stylusMm, stylusWindow, depthMm),
 	};
 };

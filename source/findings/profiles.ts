@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
 import type {Check} from '../check/check.js';
 import type {Profile} from '../procedure/facts.js';
-import {procedure} from '../procedure/index.js';
+import {profileSteps} from '../procedure/index.js';
 import type {ProfileKind} from '../procedure/step.js';
 
 const value = z.union([z.string(), z.number(), z.boolean(), z.null(), z.readonly(z.array(z.string()))]);
@@ -30,14 +30,14 @@ export function profilesWith(profiles: readonly Profile[], check: Check, usedAt:
 	return (['arm', 'cartridge', 'tools'] as const).reduce<readonly Profile[]>((list, kind) => {
 		const made = profileOf(check, kind, usedAt);
 		if (!made) return list;
-		const old = list.find((one) => one.kind === kind && one.name === made.name);
+		const old = list.find((one) => one.kind === kind && (one.name === made.name || one.id === made.id));
 		if (old && JSON.stringify(old.answers) === JSON.stringify(made.answers)) return list;
 		return [{...made, id: old?.id ?? made.id}, ...list.filter((one) => one !== old)];
 	}, profiles);
 }
 
 function profileOf(check: Check, kind: ProfileKind, usedAt: string): Profile | undefined {
-	const ids = procedure.filter((step) => step.profile === kind).map((step) => step.id);
+	const ids = profileSteps(kind);
 	const name = check.answers[nameSteps[kind]]?.value;
 	if (typeof name !== 'string' || ids.some((id) => !check.answers[id])) return;
 	const answers = Object.fromEntries(

@@ -32,7 +32,7 @@ const slopeOf = ({ends}: DiagnosisFacts): number => ends?.between.torqueSlopeMic
 const pullsAtEnds = ({ends}: DiagnosisFacts): string => listed(ends?.both.map(pullAt) ?? []);
 
 const pullChange = (facts: DiagnosisFacts): string =>
-	`The side pull is ${pullsAtEnds(facts)}: tilt apart it changes by ${(facts.ends?.pullDifferencePct ?? 0).toFixed(1)} %, where half the good limit is ${plainNumber(facts.pullLimits.good / 2)} %`;
+	`The side pull is ${pullsAtEnds(facts)}: without the tilt it changes by ${(facts.ends?.pullDifferencePct ?? 0).toFixed(1)} %, where half the good limit is ${plainNumber(facts.pullLimits.good / 2)} %`;
 
 const tiltShares = ({ends}: DiagnosisFacts): string =>
 	listed(
@@ -49,7 +49,7 @@ export const pullRows = [
 		who: 'owner',
 		places: (facts) => (tiltExplains(facts) ? bothEnds : []),
 		say: (facts) =>
-			`The side pull is ${pullsAtEnds(facts)} (good up to ${plainNumber(facts.pullLimits.good)} %), and the tilt alone makes ${tiltShares(facts)}`,
+			`The side pull is ${pullsAtEnds(facts)} (good to ${plainNumber(facts.pullLimits.good)} %), and the tilt alone makes ${tiltShares(facts)}`,
 		likely: 'the deck is out of level',
 		next: () => 'the owner levels the armboard, then probe again',
 	},
@@ -58,7 +58,7 @@ export const pullRows = [
 		who: 'technician',
 		places: (facts) => (staysConstant(facts) ? bothEnds : []),
 		say: (facts) =>
-			`The side pull is much the same at both ends, ${pullsAtEnds(facts)} (good up to ${plainNumber(facts.pullLimits.good)} %)`,
+			`The side pull is much the same at both ends, ${pullsAtEnds(facts)} (good to ${plainNumber(facts.pullLimits.good)} %)`,
 		likely: "the gauge's zero, a bias that is not off, or a twist of the lead at the bearing",
 		next: () =>
 			'the technician turns the gauge end for end, checks that the bias is off, then dresses the leads; inside the arm it is work for the maker',
@@ -69,7 +69,7 @@ export const pullRows = [
 		places: (facts) => (changes(facts) && slopeOf(facts) < 0 ? bothEnds : []),
 		say: (facts) => `${pullChange(facts)}, and it pushes back like a spring${neutralPlace(facts)}`,
 		likely: 'the wire acts as a spring',
-		next: () => 'the technician dresses it anew so that its neutral place lies mid-record',
+		next: () => 'the technician dresses the wire anew so that its neutral place lies mid-record',
 	},
 	{
 		code: 'runaway-pull',

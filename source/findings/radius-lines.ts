@@ -1,7 +1,8 @@
 import type {Limits} from '../procedure/facts.js';
+import {fixed} from '../units.js';
 import {type Figures, isMeasured, type MeasuredRadius, type RadiusFigures} from './figures.js';
 import {line, type Shown} from './shown-lines.js';
-import {placeLabel, plainNumber, sideForce, span} from './wording.js';
+import {forceWithWay, placeLabel, plainNumber, sideForce, span} from './wording.js';
 
 /** A verdict on one figure in a word or two, what is sure first. */
 const judged = (verdict: MeasuredRadius['pullVerdict'], atWorst: MeasuredRadius['pullAtWorst']): string =>
@@ -49,7 +50,7 @@ function detailsOf(one: MeasuredRadius): Shown[] {
 		: '';
 	return [
 		line(
-			`${nameOf(one)}: breakaway ±${one.breakawayPct.toFixed(1)} %, torque ${one.torqueMicroNm.toFixed(0)} µN·m${tilt}; load on inner and outer groove wall ${(100 * inner).toFixed(1)} and ${(100 * outer).toFixed(1)} %${lean}.`,
+			`${nameOf(one)}: breakaway ±${one.breakawayPct.toFixed(1)} %, torque ${forceWithWay(one.torqueMicroNm, 'µN·m', 0)}${tilt}; load on inner and outer groove wall ${(100 * inner).toFixed(1)} and ${(100 * outer).toFixed(1)} %${lean}.`,
 			'dim',
 		),
 	];
@@ -62,5 +63,5 @@ function between({
 	neutralRadiusMm,
 }: NonNullable<Figures['betweenRadii']>): string {
 	const neutral = neutralRadiusMm === null ? '' : `; neutral at ${neutralRadiusMm.toFixed(0)} mm`;
-	return `Between the radii: ${differs ? 'the pulls differ' : 'no difference shown'} (E_n ${en.toFixed(2)}); the torque changes by ${torqueSlopeMicroNmPerDeg.toFixed(2)} µN·m per degree of swing${neutral}.`;
+	return `Between the radii: ${differs ? 'the pulls differ' : 'no difference shown'} (E_n ${en.toFixed(2)}); the torque changes by ${fixed(torqueSlopeMicroNmPerDeg, 2)} µN·m per degree of swing${neutral}.`;
 }

@@ -12,7 +12,7 @@ const outcomeWords = {
 } as const;
 
 /** A filed check, whole: outcome, verdict, readings as taken, and every answer. */
-export function recordLines({check, outcome, nextCheck}: FinishedCheck, putBackAt?: string): readonly Shown[] {
+export function recordLines({check, outcome, nextCheck, issued}: FinishedCheck, putBackAt?: string): readonly Shown[] {
 	const progress = progressOf(check);
 	const ready = isReadyToPlay(progress) || putBackAt !== undefined;
 	return [
@@ -22,7 +22,7 @@ export function recordLines({check, outcome, nextCheck}: FinishedCheck, putBackA
 		),
 		...(ready ? [] : [line('Deck not ready to play.', 'bad')]),
 		...(nextCheck ? [line(`Next check: ${nextCheck.date}. ${nextCheck.because}`)] : []),
-		...verdictLines(check),
+		...verdictLines(check, issued),
 		line('Readings as taken (inner limit / outer limit)', 'strong'),
 		...check.series.flatMap(seriesLines),
 		line('Answers', 'strong'),

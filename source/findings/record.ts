@@ -2,10 +2,13 @@ import * as z from 'zod/mini';
 import {type Check, checkSchema} from '../check/check.js';
 import {factsOfSeries, isReadyToPlay, progressOf} from '../check/progress.js';
 import {openSeries} from '../check/series.js';
-import {type Finding, findingsOf} from './diagnose.js';
-import {documentOfCheck} from './document-of-check.js';
-import {type Figures, figuresOf} from './figures.js';
+import type {Finding} from './diagnose.js';
+import type {Figures} from './figures.js';
+import {issuedOf} from './issued.js';
 import {nextCheckOf} from './next-check.js';
+
+const isFigures = (value: unknown): boolean =>
+	typeof value === 'object' && value !== null && 'probe' in value && 'verdict' in value;
 
 /** How a check ended: to its end, stopped early but put back, or closed by another one with the deck in pieces. */
 export const outcomes = ['complete', 'stopped', 'interrupted'] as const;
@@ -20,19 +23,11 @@ export const recordSchema = z.looseObject({
 	finishedAt: z.string(),
 	outcome: z.enum(outcomes),
 	nextCheck: z.optional(z.looseObject({date: z.string(), because: z.string()})),
-	issued: z.nullable(z.looseObject({figures: z.looseObject({}), findings: z.array(z.looseObject({}))})),
+	issued: z.nullable(
+		z.looseObject({figures: z.custom<Figures>(isFigures), findings: z.custom<readonly Finding[]>(Array.isArray)}),
+	),
 });
 export type FinishedCheck = z.infer<typeof recordSchema>;
-
-/** What the day made of it. */
-type Issued = {readonly figures: Figures; readonly findings: readonly Finding[]};
-
-export function issuedOf(check: Check): Issued | null {
-	const found = documentOfCheck(check);
-	if (!found.ok) return null;
-	const figures = figuresOf(found.document);
-	return {figures, findings: findingsOf(found.document, figures)};
-}
 
 /** The record of a check that ends now; pure, the time comes in. */
 export function finishedCheck(check: Check, finishedAt: string): FinishedCheck {
@@ -46,13 +41,12 @@ export function finishedCheck(check: Check, finishedAt: string): FinishedCheck {
 		finishedAt,
 		outcome,
 		...(wantsDate ? {nextCheck: nextCheckOf(check)} : {}),
-		issued: issued && {figures: {...issued.figures}, findings: issued.findings.map((one) => ({...one}))},
+		issued,
 	};
 }
 
 /** One line of the list of past checks. */
-export function summaryOf({check, outcome, finishedAt}: FinishedCheck) {
-	const issued = issuedOf(check);
+export function summaryOf({check, outcome, finishedAt, issued}: FinishedCheck) {
 	const facts = factsOfSeries(check, openSeries(check));
 	return {
 		id: check.id,

@@ -24,6 +24,7 @@ export function readSetting(
 	if (!item) return {ok: false, sentence: 'There is no such setting.'};
 	const read = readNumber(text, units[item.unit].of, item.unit);
 	if (!read.ok) return {ok: false, sentence: read.sentence};
+	if (item.whole && !Number.isInteger(read.value)) return {ok: false, sentence: 'Type a whole number.'};
 	const [low, high] = item.between;
 	if (read.value < low || read.value > high) return {ok: false, sentence: `Type a number from ${low} to ${high}.`};
 	const next = {...settings, [id]: read.value};

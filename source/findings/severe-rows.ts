@@ -30,7 +30,7 @@ export const severeRows = [
 		who: 'maker',
 		places: ({measured}) => placesWhere(measured, isHardCase),
 		say: (facts) =>
-			`The side pull is ${listed(hardCases(facts).map(pullAt))} (usable up to ${plainNumber(facts.pullLimits.usable)} %) and the hold band ${listed(hardCases(facts).map(bandAt))} (usable up to ${plainNumber(facts.bandLimits.usable)} %), both beyond their limits`,
+			`The side pull is ${listed(hardCases(facts).map(pullAt))} (usable to ${plainNumber(facts.pullLimits.usable)} %) and the hold band ${listed(hardCases(facts).map(bandAt))} (usable to ${plainNumber(facts.bandLimits.usable)} %), both beyond their limits`,
 		likely:
 			'friction and a pull at once: a single reading wanders over the whole band and says nothing, only the two limits tell centre from span',
 		next: (facts) => {

@@ -2,21 +2,21 @@ import type {Check} from '../check/check.js';
 import {factsOfSeries, progressOf} from '../check/progress.js';
 import {openSeries} from '../check/series.js';
 import {zeroOf} from '../procedure/hold-limits.js';
+import {stepById} from '../procedure/index.js';
 import {bandsPicture} from './band-rows.js';
 import {beforeAndAfter, earlierRows} from './before-and-after.js';
-import {type Finding, findingsOf} from './diagnose.js';
+import type {Finding} from './diagnose.js';
 import {documentOfCheck, partialDocument} from './document-of-check.js';
 import {type Figures, figuresOf} from './figures.js';
+import {type Issued, issuedOf} from './issued.js';
 import {detailLines, radiusTable} from './radius-lines.js';
 import {line, type Shown, type Tone} from './shown-lines.js';
 import {sureFirst, verdictWord} from './wording.js';
 
-/** Everything that a check came to, in the order in which a technician wants it. */
-export function verdictLines(check: Check): readonly Shown[] {
-	const found = documentOfCheck(check);
-	if (!found.ok) return unfinishedLines(check, found.sentence);
-	const figures = figuresOf(found.document);
-	const findings = findingsOf(found.document, figures);
+/** Everything that a check came to, in the order in which a technician wants it; a filed one as it was issued. */
+export function verdictLines(check: Check, issued: Issued | null = issuedOf(check)): readonly Shown[] {
+	if (!issued) return unfinishedLines(check);
+	const {figures, findings} = issued;
 	return [
 		line(headline(figures), toneOf(figures.atWorst)),
 		radiusTable(figures.probe, check.limits),
@@ -30,12 +30,13 @@ export function verdictLines(check: Check): readonly Shown[] {
 }
 
 /** No verdict, but what there is all the same. */
-function unfinishedLines(check: Check, sentence: string): readonly Shown[] {
+function unfinishedLines(check: Check): readonly Shown[] {
+	const found = documentOfCheck(check);
 	const document = partialDocument(factsOfSeries(check, openSeries(check)));
 	const probe = document ? figuresOf(document).probe : [];
 	return [
 		line('No verdict: not measured to the end.', 'strong'),
-		line(sentence),
+		...(found.ok ? [] : [line(found.sentence)]),
 		...overrideLines(check),
 		...(probe.length > 0 ? [radiusTable(probe, check.limits)] : []),
 		...bandsPicture(probe, check.limits),
@@ -57,12 +58,17 @@ const findingLines = ({found, likely, next}: Finding): Shown[] => [
 	line(`Next: ${next}.`),
 ];
 
-/** What was gone past, with the reason; it stays beside the verdict for good. */
+/** What was gone past, with the reason; it stays beside the verdict for good, also where it no longer holds. */
 export function overrideLines(check: Check): Shown[] {
-	const {visible} = progressOf(check);
-	return visible.flatMap(({id, title}) => {
-		const override = check.answers[id]?.override;
-		return override ? [line(`Overridden: ${title} — ${override.reason}`, 'warn')] : [];
+	const {visible, stateOf} = progressOf(check);
+	return check.overrides.map(({step: id, reason, sentence, at, series}) => {
+		const step = visible.find((one) => one.id === id);
+		const holds = step && stateOf(step) === 'overridden' && check.answers[id]?.override?.at === at;
+		const title = stepById(id)?.title ?? id;
+		return line(
+			`${holds ? 'Overridden' : `Overridden earlier, in series ${series}`}: ${title}. ${sentence} Reason: ${reason}.`,
+			holds ? 'warn' : 'plain',
+		);
 	});
 }
 

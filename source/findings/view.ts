@@ -110,14 +110,15 @@ function shownFor(dialogue: Dialogue, position: Position, prompt: Prompt, typed:
 	if (mode.kind !== 'ask') return mode.kind === 'side' && position.slot ? consequencesOf(dialogue, position) : [];
 	const {step, progress, stuck} = position;
 	const problem = stuck && step ? [line(progress.problemOf(step)?.sentence ?? '', 'bad')] : [];
-	return [...triedOut(dialogue, position, prompt, typed), ...problem];
+	const caution = step?.caution ? [line(step.caution, 'warn')] : [];
+	return [...triedOut(dialogue, position, prompt, typed), ...problem, ...caution];
 }
 
 /** The consequences of the step, with the typed text taken as its answer where it would be accepted. */
 function triedOut(dialogue: Dialogue, position: Position, prompt: Prompt, typed: string): readonly Shown[] {
 	const {step, slot} = position;
 	if (!step || prompt.kind !== 'field' || typed.trim() === '' || slot) return consequencesOf(dialogue, position);
-	const tried = respond(dialogue, {kind: 'text', text: typed}, dialogue.check.startedAt);
+	const tried = respond(dialogue, {kind: 'text', text: typed}, dialogue.check.touchedAt ?? dialogue.check.startedAt);
 	if (!tried || tried.refusal || tried.mode.kind !== 'ask') return consequencesOf(dialogue, position);
 	return consequencesOf({...tried, visiting: {step: step.id}}, positionOf({...tried, visiting: {step: step.id}}));
 }

@@ -2,7 +2,10 @@ import type {WouldDecide, Zone} from '../measures/verdict.js';
 import type {MeasuredRadius} from './figures-types.js';
 
 // At most two digits of an uncertainty, and as many decimals of its value (JCGM 100:2008 7.2.6).
-const decimalsFor = (uncertaintyPct: number): number => (uncertaintyPct < 0.1 ? 2 : 1);
+const decimalsFor = (uncertaintyPct: number): number => {
+	if (uncertaintyPct >= 0.1) return 1;
+	return uncertaintyPct >= 0.01 ? 2 : 3;
+};
 
 /** A number with no more decimals than it needs, three at most: 4, 1.5, 0.25. */
 export const plainNumber = (value: number): string => String(Number(value.toFixed(3)));
@@ -10,10 +13,16 @@ export const plainNumber = (value: number): string => String(Number(value.toFixe
 /** Which way the arm pushes: toward the rim, or toward the spindle. */
 export const wayOf = (forcePct: number): 'out' | 'in' => (forcePct < 0 ? 'in' : 'out');
 
+/** A size with its way, '6.8 % out'; one that prints as zero has none. */
+export const forceWithWay = (force: number, unit: string, decimals: number): string => {
+	const size = Math.abs(force).toFixed(decimals);
+	return Number(size) === 0 ? `${size} ${unit}` : `${size} ${unit} ${wayOf(force)}`;
+};
+
 /** A side force in words, such as '6.8 % out ± 0.5 %'. */
 export const sideForce = (forcePct: number, uncertaintyPct: number): string => {
 	const decimals = decimalsFor(uncertaintyPct);
-	return `${Math.abs(forcePct).toFixed(decimals)} % ${wayOf(forcePct)} ± ${uncertaintyPct.toFixed(decimals)} %`;
+	return `${forceWithWay(forcePct, '%', decimals)} ± ${uncertaintyPct.toFixed(decimals)} %`;
 };
 
 /** A span in words, such as '6.2 % ± 0.7 %'. */

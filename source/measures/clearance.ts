@@ -1,5 +1,5 @@
 import limits from '../../shared/limits.json' with {type: 'json'};
-import {isAbove} from './compare.js';
+import {isAbove, isWithin} from './compare.js';
 
 export type WindowMm = readonly [number, number];
 
@@ -18,3 +18,7 @@ export const guardWindowMm = ([low, high]: WindowMm, guardDepthMm: number): Wind
 /** Whether the guard's underside stays clear of the surface. */
 export const guardIsClear = (stylusMm: number, guardDepthMm: number): boolean =>
 	isAbove(stylusMm - guardDepthMm, limits.guardGapMm.value);
+
+/** Whether the stylus stands inside its window, and the guard (where its depth is known) clear of the surface. */
+export const clearancePasses = (stylusMm: number, window: WindowMm, guardDepthMm: number | undefined): boolean =>
+	isWithin(stylusMm, window) && (guardDepthMm === undefined || guardIsClear(stylusMm, guardDepthMm));

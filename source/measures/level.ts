@@ -1,4 +1,5 @@
 import limits from '../../shared/limits.json' with {type: 'json'};
+import {isAtMost} from './compare.js';
 
 /** One reading of a level, or two with the level turned round in between, each in the level's own scale. */
 export type LevelReadings = readonly number[];
@@ -26,3 +27,22 @@ export const tiltUncertaintyDeg = (stepDeg: number, readings: LevelReadings): nu
 	readings.length > 1
 		? stepDeg / Math.sqrt(24)
 		: Math.sqrt(stepDeg ** 2 / 12 + limits.singleLevelReadingDeg.value ** 2);
+
+/** What the tilt may make of the pull, in percent: a quarter of the good pull limit. */
+export const allowedTiltSharePct = (pullGoodPct: number): number => limits.levelShareOfGood.value * pullGoodPct;
+
+/** The whole tilt of two directions, in degrees. */
+export const wholeTiltDeg = (leftRight: Tilt, frontBack: Tilt): number =>
+	Math.hypot(leftRight.tiltDeg, frontBack.tiltDeg);
+
+const staysWithin = (sharesPct: readonly number[], mostPct: number, wholeDeg: number): boolean =>
+	sharesPct.every((sharePct) => isAtMost(Math.abs(sharePct), mostPct)) &&
+	isAtMost(wholeDeg, limits.levelWholeTiltDeg.value);
+
+/** Whether a level passes: the tilt's share of the pull small enough at every radius, and the whole tilt. */
+export const levelPasses = (sharesPct: readonly number[], wholeDeg: number, pullGoodPct: number): boolean =>
+	staysWithin(sharesPct, allowedTiltSharePct(pullGoodPct), wholeDeg);
+
+/** Whether it is so good that it need not be looked at again. */
+export const levelIsFine = (sharesPct: readonly number[], wholeDeg: number, pullGoodPct: number): boolean =>
+	staysWithin(sharesPct, limits.levelFineShareOfGood.value * pullGoodPct, wholeDeg);

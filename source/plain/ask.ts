@@ -18,7 +18,7 @@ export function promptLines(prompt: Prompt): string[] {
 		case 'choice':
 			return prompt.options.map(({label}, index) => `  ${index + 1}. ${label}`);
 		case 'yes-no':
-			return [`${prompt.question ?? ''} Answer y or n.`.trim()];
+			return [`${prompt.question ? `${prompt.question.replace(/[.?]$/, '')}? ` : ''}Answer y or n.`];
 		case 'still':
 			return [
 				...prompt.items.map((item, index) => `  ${index + 1}. no longer so: ${item}`),

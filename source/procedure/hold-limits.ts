@@ -8,7 +8,7 @@ import {fromBase, units} from '../units.js';
 import type {Facts} from './facts.js';
 import {probeRadii} from './geometry.js';
 import {gaugeUnitOf} from './readings.js';
-import type {Place, Problem} from './step.js';
+import type {Place, Problem, Way} from './step.js';
 import {carriedMn} from './weighing.js';
 
 /** A base value in the gauge's own unit, free of the dust that conversions leave. */
@@ -88,19 +88,25 @@ export function closingOf(facts: Facts): Closing | undefined {
 	return {centrePct, meanPct, moved: somethingMoved(centrePct, meanPct, inner.length, spreadPct(facts)?.sd ?? null)};
 }
 
+const probeAgain: Way = {
+	label: 'probe again from the start: a new series',
+	do: 'new-series',
+	because: 'the closing round was off',
+	steps: ['wires'],
+};
+
 export function closingProblem(facts: Facts): Problem | undefined {
+	const round = roundsAt(facts, 'closing').at(-1);
+	if (round && isRoundOffScale(facts, round) && !isOffScale(facts, 'inner'))
+		return {
+			sentence: 'The closing round is off scale, though the inner rounds were not: something moved. Probe again.',
+			ways: [probeAgain],
+		};
 	const closing = closingOf(facts);
 	if (!closing?.moved) return;
 	const off = Math.abs(closing.centrePct - closing.meanPct).toFixed(2);
 	return {
 		sentence: `Something moved: the closing round is ${off} % away from the inner rounds. Probe again.`,
-		ways: [
-			{
-				label: 'probe again from the start: a new series',
-				do: 'new-series',
-				because: 'the closing round was off',
-				steps: ['wires'],
-			},
-		],
+		ways: [probeAgain],
 	};
 }

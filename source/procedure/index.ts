@@ -1,4 +1,4 @@
-import type {StageId, Step} from './step.js';
+import type {ProfileKind, StageId, Step} from './step.js';
 import {armSteps} from './steps-arm.js';
 import {cartridgeSteps} from './steps-cartridge.js';
 import {probeSteps} from './steps-probe.js';
@@ -28,3 +28,7 @@ export const stepById = (id: string): Step | undefined => byId.get(id);
 
 /** Stages that stay when the check is stopped early: the deck must be put back all the same. */
 export const afterStop: readonly StageId[] = ['back', 'next'];
+
+/** The steps whose answers a profile of this kind keeps. */
+export const profileSteps = (kind: ProfileKind): string[] =>
+	procedure.filter((step) => step.profile === kind).map((step) => step.id);

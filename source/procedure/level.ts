@@ -1,10 +1,20 @@
 import limits from '../../shared/limits.json' with {type: 'json'};
-import {isAtMost} from '../measures/compare.js';
-import {levelTilt, type Tilt, tiltUncertaintyDeg} from '../measures/level.js';
+import {isAbove} from '../measures/compare.js';
+import {
+	allowedTiltSharePct,
+	levelIsFine,
+	levelPasses,
+	levelTilt,
+	type Tilt,
+	tiltUncertaintyDeg,
+	wholeTiltDeg,
+} from '../measures/level.js';
 import {outwardDirection, tiltSharePct, tiltShareUncertaintyPct} from '../measures/tilt-share.js';
+import {decimalsApart} from '../units.js';
 import type {Facts} from './facts.js';
 import {armOf, type ProbeRadius, pivotDirectionDeg, probeRadii} from './geometry.js';
 import type {Problem} from './step.js';
+import {levelSteps} from './step-groups.js';
 import {carriedMn, guardWeightMn} from './weighing.js';
 
 export type LevelState = {
@@ -38,7 +48,7 @@ export function levelOf(facts: Facts): LevelState | undefined {
 	if (leftRightDeg.length === 0) return;
 	const leftRight = levelTilt(leftRightDeg);
 	const frontBack = levelTilt(frontBackDeg);
-	const wholeTiltDeg = Math.hypot(leftRight.tiltDeg, frontBack.tiltDeg);
+	const wholeDeg = wholeTiltDeg(leftRight, frontBack);
 	const stepDeg = facts.number('level-step') ?? 0;
 	const uncertaintyDeg = Math.max(tiltUncertaintyDeg(stepDeg, leftRightDeg), tiltUncertaintyDeg(stepDeg, frontBackDeg));
 	const leaning = leaningShare(facts);
@@ -56,17 +66,16 @@ export function levelOf(facts: Facts): LevelState | undefined {
 			: [],
 	);
 	const {pullGoodPct} = facts.limits;
-	const allowedPct = pullGoodPct * limits.levelShareOfGood.value;
-	const within = (share: number) => shares.every(({sharePct}) => isAtMost(Math.abs(sharePct), pullGoodPct * share));
+	const sharesPct = shares.map(({sharePct}) => sharePct);
 	return {
 		leftRight,
 		frontBack,
 		pairs: leftRightDeg.length === 2 && frontBackDeg.length === 2,
-		wholeTiltDeg,
+		wholeTiltDeg: wholeDeg,
 		shares,
-		allowedPct,
-		passes: within(limits.levelShareOfGood.value) && isAtMost(wholeTiltDeg, limits.levelWholeTiltDeg.value),
-		fine: within(limits.levelFineShareOfGood.value) && isAtMost(wholeTiltDeg, limits.levelWholeTiltDeg.value),
+		allowedPct: allowedTiltSharePct(pullGoodPct),
+		passes: levelPasses(sharesPct, wholeDeg, pullGoodPct),
+		fine: levelIsFine(sharesPct, wholeDeg, pullGoodPct),
 	};
 }
 
@@ -78,13 +87,11 @@ function leaningShare(facts: Facts): number {
 	return (carriedMn(facts) ?? playingMn) / playingMn;
 }
 
-const allFour = ['level-lr-1', 'level-lr-2', 'level-fb-1', 'level-fb-2'];
-
 /** Why the level does not pass, if so. */
 export function levelProblem(facts: Facts): Problem | undefined {
 	const level = levelOf(facts);
 	if (!level) return;
-	const again = {label: 'level the armboard, then read it again', do: 'ask-again', steps: allFour} as const;
+	const again = {label: 'level the armboard, then read it again', do: 'ask-again', steps: levelSteps} as const;
 	if (!level.pairs)
 		return {
 			sentence: "One reading alone does not pass: the level's own error may be larger than the tilt.",
@@ -92,10 +99,11 @@ export function levelProblem(facts: Facts): Problem | undefined {
 		};
 	if (level.passes) return;
 	const worst = Math.max(...level.shares.map(({sharePct}) => Math.abs(sharePct)));
-	const sentence =
-		worst > level.allowedPct
-			? `The tilt alone pushes the stylus by ${worst.toFixed(2)} %; ${level.allowedPct.toFixed(2)} % is allowed.`
-			: `The deck leans by ${level.wholeTiltDeg.toFixed(2)}°; ${limits.levelWholeTiltDeg.value}° is allowed.`;
+	const mostDeg = limits.levelWholeTiltDeg.value;
+	const {allowedPct, wholeTiltDeg: wholeDeg} = level;
+	const sentence = isAbove(worst, allowedPct)
+		? `The tilt alone pushes the stylus by ${worst.toFixed(decimalsApart(worst, allowedPct, 2))} %; ${allowedPct} % is allowed.`
+		: `The deck leans by ${wholeDeg.toFixed(decimalsApart(wholeDeg, mostDeg, 2))}°; ${mostDeg}° is allowed.`;
 	return {sentence, ways: [again]};
 }
 

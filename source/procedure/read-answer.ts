@@ -109,3 +109,23 @@ function between(value: number, text: string, input: Bounded, facts: Facts): Ans
 		`${quoted(text)} cannot be right: ${wanted}${other ? `; did you mean ${Number(entered.toPrecision(6))} ${units[other].label}?` : '.'}`,
 	);
 }
+
+/** Whether a stored answer is one that the step can have; a file may be older than the step, or edited by hand. */
+export function fits(input: Input, value: AnswerValue, facts: Facts): boolean {
+	switch (input.kind) {
+		case 'text':
+		case 'profile':
+			return typeof value === 'string';
+		case 'choice':
+			return optionsOf(input, facts).some(({id}) => id === value);
+		case 'confirm':
+			return typeof value === 'boolean';
+		case 'ticks':
+			return Array.isArray(value);
+		case 'number':
+		case 'signed':
+			return typeof value === 'number' || (value === null && (input.optional ?? false));
+		default:
+			return true;
+	}
+}

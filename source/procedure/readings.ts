@@ -38,8 +38,8 @@ export const signOfPlus = (facts: Facts): 1 | -1 => (facts.is('gauge-sign', 'arm
 
 /** In the zero check the gauge's own sign counts, so there are no directions of the arm. */
 export const gaugeSides: Sides = {
-	plus: {word: 'plus', also: ['p'], label: "on the gauge's plus side"},
-	minus: {word: 'minus', also: ['m'], label: "on the gauge's minus side"},
+	plus: {word: 'plus', also: [], label: "on the gauge's plus side"},
+	minus: {word: 'minus', also: [], label: "on the gauge's minus side"},
 	sign: 'of-gauge',
 	words: 'sign-of-gauge',
 };

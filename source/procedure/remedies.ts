@@ -1,4 +1,5 @@
 import type {Facts} from './facts.js';
+import {forceSteps, guardSteps, levelSteps, zeroSteps} from './step-groups.js';
 
 export type Remedy = {
 	readonly id: string;
@@ -10,7 +11,7 @@ export type Remedy = {
 
 /** What can be tried at the bench at once; each closes the series and opens a new one. */
 export const remedies: readonly Remedy[] = [
-	{id: 'level', label: 'level the armboard', steps: ['level-lr-1', 'level-lr-2', 'level-fb-1', 'level-fb-2']},
+	{id: 'level', label: 'level the armboard', steps: levelSteps},
 	{id: 'leads', label: 'dress the leads anew', steps: ['wires']},
 	{
 		id: 'bias',
@@ -27,12 +28,12 @@ export const remedies: readonly Remedy[] = [
 	{
 		id: 'zero',
 		label: 'check the zero of the gauge again',
-		steps: ['zero-way', 'zero-first-inner', 'zero-first-outer', 'zero-turned-inner', 'zero-turned-outer'],
+		steps: zeroSteps,
 	},
 	{
 		id: 'force',
 		label: 'set and weigh the tracking force again',
-		steps: ['guard-on', 'weighed', 'force-reading', 'force-at-height'],
+		steps: [...guardSteps, ...forceSteps],
 	},
 	{id: 'height', label: 'set the height anew', steps: ['clearance']},
 	{id: 'again', label: 'touch nothing, only probe again', steps: []},

@@ -1,53 +1,47 @@
 import limits from '../../shared/limits.json' with {type: 'json'};
 import type {UnitId} from '../units.js';
+import type {Limits} from './facts.js';
 
-/** What can be set in the settings, in the order in which it is shown. Limits hold for checks that start afterwards. */
-export const settingItems = [
-	{id: 'pullGoodPct', label: 'pull: good up to', unit: 'percent', usual: limits.pullGoodPct.value, between: [0.1, 50]},
-	{
-		id: 'pullUsablePct',
-		label: 'pull: usable up to',
-		unit: 'percent',
-		usual: limits.pullUsablePct.value,
-		between: [0.1, 50],
-	},
-	{
-		id: 'bandGoodPct',
-		label: 'hold band: good up to',
-		unit: 'percent',
-		usual: limits.bandGoodPct.value,
-		between: [0.1, 50],
-	},
-	{
-		id: 'bandUsablePct',
-		label: 'hold band: usable up to',
-		unit: 'percent',
-		usual: limits.bandUsablePct.value,
-		between: [0.1, 50],
-	},
-	{id: 'settleSeconds', label: 'settle countdown', unit: 's', usual: 5, between: [1, 60]},
-] as const satisfies readonly {
-	id: string;
-	label: string;
-	unit: UnitId;
-	usual: number;
-	between: readonly [number, number];
-}[];
-
-export type SettingId = (typeof settingItems)[number]['id'];
-export type Settings = {readonly [Id in SettingId]: number} & {
+/** Limits of the verdict, and the settle countdown. Limits hold for checks that start afterwards. */
+export type Settings = Limits & {
+	readonly settleSeconds: number;
 	/** Ring the terminal's bell at the end of the settle countdown. */
 	readonly bell: boolean;
 };
+
+/** What is set by a number, in the order in which it is shown. */
+export const settingItems = [
+	{id: 'pullGoodPct', label: 'pull: good to', unit: 'percent', between: [0.1, 50], whole: false},
+	{id: 'pullUsablePct', label: 'pull: usable to', unit: 'percent', between: [0.1, 50], whole: false},
+	{id: 'bandGoodPct', label: 'hold band: good to', unit: 'percent', between: [0.1, 50], whole: false},
+	{id: 'bandUsablePct', label: 'hold band: usable to', unit: 'percent', between: [0.1, 50], whole: false},
+	{id: 'settleSeconds', label: 'settle countdown', unit: 's', between: [1, 60], whole: true},
+] as const satisfies readonly {
+	id: Exclude<keyof Settings, 'bell'>;
+	label: string;
+	unit: UnitId;
+	between: readonly [number, number];
+	whole: boolean;
+}[];
+
+export type SettingId = (typeof settingItems)[number]['id'];
 
 export const usualSettings: Settings = {
 	pullGoodPct: limits.pullGoodPct.value,
 	pullUsablePct: limits.pullUsablePct.value,
 	bandGoodPct: limits.bandGoodPct.value,
 	bandUsablePct: limits.bandUsablePct.value,
-	settleSeconds: 5,
+	settleSeconds: limits.settleSeconds.value,
 	bell: true,
 };
+
+/** The limits that a check starts with. */
+export const limitsOf = ({pullGoodPct, pullUsablePct, bandGoodPct, bandUsablePct}: Settings): Limits => ({
+	pullGoodPct,
+	pullUsablePct,
+	bandGoodPct,
+	bandUsablePct,
+});
 
 /** Why settings cannot be taken together, in one sentence. */
 export function settingsFault(settings: Settings): string | undefined {

@@ -100,6 +100,8 @@ export type Step = {
 	/** The usual mistake. */
 	readonly mistake: Words;
 	readonly input: Input;
+	/** What may hurt someone or something here; always on the screen. */
+	readonly caution?: string;
 	/** Shown and asked only when this holds. */
 	readonly when?: (facts: Facts) => boolean;
 	/** Says what is wrong with an accepted answer and the ways out; undefined when it passes. */

@@ -1,3 +1,4 @@
+import limits from '../../shared/limits.json' with {type: 'json'};
 import {biasDeviceIds, biasDevices} from './bias-devices.js';
 import {reachProblem} from './geometry.js';
 import {pivotPlaces} from './pivot-places.js';
@@ -98,6 +99,7 @@ const asked = steps([
 				{id: 'far', label: 'well below or above it'},
 			],
 		},
+		touches: ['rounds'],
 	},
 	{
 		id: 'arm-loading',
@@ -163,6 +165,7 @@ const asked = steps([
 		why: 'Each kind is switched off in its own way before the probe, and put back in its own way after it.',
 		mistake: 'A device that is set to zero is still there: name it.',
 		input: {kind: 'choice', options: biasDeviceIds.map((id) => ({id, label: biasDevices[id].label}))},
+		touches: ['rounds'],
 	},
 	{
 		id: 'arm-damping',
@@ -172,6 +175,7 @@ const asked = steps([
 		why: 'Fluid in the trough hides friction behind its drag.',
 		mistake: 'A dry trough with the paddle touching its wall is a damper too.',
 		input: {kind: 'choice', options: yesNo},
+		touches: ['rounds'],
 	},
 	{
 		id: 'deck-sprung',
@@ -190,7 +194,8 @@ const asked = steps([
 		why: 'Always the same radius makes checks comparable. Near the label is where wires wind up and stops engage.',
 		mistake: 'With an automatic stop, going below 75 mm: the linkage then holds the arm.',
 		input: {kind: 'number', unit: 'mm', between: [50, 110]},
-		suggest: (facts) => (facts.is('arm-auto-stop', 'yes') ? '75' : '65'),
+		suggest: (facts) =>
+			String((facts.is('arm-auto-stop', 'yes') ? limits.linkageInnerRadiusMm : limits.innerRadiusMm).value),
 		verify: (facts) => reachProblem(facts, ['radius-inner', 'arm-auto-stop']),
 		touches: ['rounds'],
 	},
@@ -202,7 +207,7 @@ const asked = steps([
 		why: 'The two radii together tell a spring-like wire from a steady pull.',
 		mistake: 'Choosing it so far out that the arm leans on its rest.',
 		input: {kind: 'number', unit: 'mm', between: [90, 160]},
-		suggest: () => '140',
+		suggest: () => String(limits.outerRadiusMm.value),
 		verify: (facts) => reachProblem(facts, ['radius-outer', 'radius-inner']),
 		touches: ['rounds'],
 	},

@@ -1,4 +1,5 @@
 import {type Step, steps} from './step.js';
+import {forceSteps} from './step-groups.js';
 import {withProfile} from './with-profile.js';
 
 const asked = steps([
@@ -19,7 +20,7 @@ const asked = steps([
 		why: 'All figures are given in percent of this force.',
 		mistake: 'Typing grams as millinewtons: 1.8 g is 17.7 mN.',
 		input: {kind: 'number', unit: 'gf', between: [2, 80]},
-		touches: ['force-low', 'force-high'],
+		touches: ['force-low', 'force-high', 'back-force'],
 	},
 	{
 		id: 'force-low',
@@ -39,6 +40,7 @@ const asked = steps([
 						],
 					}
 				: undefined,
+		touches: forceSteps,
 	},
 	{
 		id: 'force-high',
@@ -58,6 +60,7 @@ const asked = steps([
 						],
 					}
 				: undefined,
+		touches: forceSteps,
 	},
 	{
 		id: 'cartridge-compliance',
@@ -85,7 +88,7 @@ const asked = steps([
 		why: 'The guard stays on to protect the cantilever, and its mass counts in the tracking force.',
 		mistake: 'Weighing it with the arm: lay the guard alone on the scale.',
 		input: {kind: 'number', unit: 'g', between: [0, 5], optional: true},
-		touches: ['weighed', 'guard-account'],
+		touches: ['weighed', 'guard-account', 'rounds'],
 	},
 	{
 		id: 'guard-depth',

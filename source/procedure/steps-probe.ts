@@ -7,8 +7,8 @@ import {type Place, type Step, steps} from './step.js';
 export function limitAsk(facts: Facts, which: 'innerLimit' | 'outerLimit'): string {
 	if (showsHandForce(facts))
 		return which === 'innerLimit'
-			? 'Push the arm gently toward the RIM: what does the gauge show when it just starts?'
-			: 'Push the arm gently toward the SPINDLE: what does the gauge show when it just starts?';
+			? 'Push the arm gently toward the RIM: what does the gauge show, + or − as it stands there, when it just starts?'
+			: 'Push the arm gently toward the SPINDLE: what does the gauge show, + or − as it stands there, when it just starts?';
 	return which === 'innerLimit'
 		? 'Nudge the arm INWARD in small steps. At the INNERMOST place where it stays still: what does the gauge show?'
 		: 'Nudge the arm OUTWARD in small steps. At the OUTERMOST place where it stays still: what does the gauge show?';

@@ -1,6 +1,6 @@
 import limits from '../../shared/limits.json' with {type: 'json'};
 import {isAbove} from '../measures/compare.js';
-import {formatIn} from '../units.js';
+import {decimalsApart, formatIn} from '../units.js';
 import type {Facts} from './facts.js';
 import {type Problem, type Step, steps} from './step.js';
 import {biasDeviceOf} from './steps-setting.js';
@@ -16,11 +16,18 @@ const notYet = (id: string, sentence: string) => ({
 function playingForceProblem(facts: Facts): Problem | undefined {
 	const weighed = facts.number('back-force');
 	const playing = facts.number('playing-force');
+	if (facts.unknown('back-force'))
+		return {
+			sentence: 'It was not weighed as played.',
+			ways: [{label: 'weigh it now', do: 'ask-again', steps: ['back-force']}],
+		};
 	if (weighed === undefined || playing === undefined) return;
-	const off = weighed / playing - 1;
-	if (!isAbove(Math.abs(off), limits.putBackForceShare.value)) return;
+	const offPct = 100 * (weighed / playing - 1);
+	const allowedPct = 100 * limits.putBackForceShare.value;
+	if (!isAbove(Math.abs(offPct), allowedPct)) return;
+	const size = Math.abs(offPct).toFixed(decimalsApart(Math.abs(offPct), allowedPct, 1));
 	return {
-		sentence: `${formatIn(weighed, 'gf')} is ${Math.abs(100 * off).toFixed(1)} % ${off > 0 ? 'more' : 'less'} than the playing force of ${formatIn(playing, 'gf')}; within 2 % is wanted.`,
+		sentence: `${formatIn(weighed, 'gf')} is ${size} % ${offPct > 0 ? 'more' : 'less'} than the playing force of ${formatIn(playing, 'gf')}; within ${allowedPct} % is wanted.`,
 		ways: [{label: 'set the tracking force, weigh again', do: 'ask-again', steps: ['back-force']}],
 	};
 }
@@ -95,10 +102,10 @@ export const putBackSteps: readonly Step[] = steps([
 		id: 'back-force',
 		stage: 'back',
 		title: 'Weigh as played',
-		ask: 'Weigh at record height, bias and damping as played, without the guard.',
+		ask: 'Weigh at record height, bias and damping as played, without the guard. Leave it empty if it cannot be weighed.',
 		why: 'It is the last thing that can go wrong unnoticed: within 2 % of the playing force is wanted.',
 		mistake: 'Weighing with the guard on again.',
-		input: {kind: 'number', unit: 'gf', between: [1, 120]},
+		input: {kind: 'number', unit: 'gf', between: [1, 120], optional: true},
 		verify: playingForceProblem,
 		reasons: ['the owner wants this force', 'the scale is not at hand'],
 	},
@@ -126,7 +133,7 @@ export const putBackSteps: readonly Step[] = steps([
 		id: 'next-check',
 		stage: 'next',
 		title: 'Next check',
-		ask: 'When should this arm be checked again? y takes the date above, n means no date.',
+		ask: 'When should this arm be checked again? y takes the date, n means no date.',
 		why: 'Six months is common practice. Stiff or exposed wires relax sooner, and an open question should not wait.',
 		mistake: 'Waiting until something is heard.',
 		input: {kind: 'confirm'},

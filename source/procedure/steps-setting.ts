@@ -1,8 +1,13 @@
+import limits from '../../shared/limits.json' with {type: 'json'};
+import {isAbove} from '../measures/compare.js';
 import {type BiasDeviceId, biasDevices} from './bias-devices.js';
 import type {Facts} from './facts.js';
 import {levelProblem} from './level.js';
 import {frontBack, leftRight} from './readings.js';
 import {type Step, steps} from './step.js';
+import {levelSteps} from './step-groups.js';
+
+const isDeepGuard = (facts: Facts): boolean => isAbove(facts.number('guard-depth') ?? 0, limits.guardDeepMm.value);
 
 const hasBias = (facts: Facts): boolean =>
 	facts.text('arm-bias-device') !== undefined && !facts.is('arm-bias-device', 'none');
@@ -21,7 +26,8 @@ const uprightLine = {
 } as const;
 const whyLevel =
 	'A deck that is not level pulls the arm downhill: 1° across the arm is 1.7 % of the tracking force. The level lies too: reading it twice, turned round in between, tells its own error from the tilt.';
-const levelTouches = ['rounds'] as const;
+/** The last of the four readings is where the level passes or not. */
+const levelTouches = ['rounds', 'level-fb-2'] as const;
 /** Long enough for one sitting; a deck that is moved or loaded overnight is read again. */
 const halfADay = 12 * 60;
 
@@ -52,8 +58,8 @@ export const settingSteps: readonly Step[] = steps([
 		stage: 'mat',
 		title: 'Mat',
 		ask: (facts) =>
-			(facts.number('guard-depth') ?? 0) > 2.2
-				? 'Your guard hangs 2.2 mm or more below the stylus: take the mat off, or the guard would touch.'
+			isDeepGuard(facts)
+				? `Your guard hangs more than ${limits.guardDeepMm.value} mm below the stylus: take the mat off, or the guard would touch.`
 				: 'Leave the mat on, or take it off to gain clearance for the guard?',
 		why: 'A guard deeper than 2.2 mm touches unless the mat is taken off. With a steel platter, or a magnet near the cartridge, leave the mat on: the closer the cartridge, the stronger the pull on it; weigh at probe height then.',
 		mistake: 'Taking the mat off and leaving the arm at its old height: the clearance window moves with the mat.',
@@ -66,14 +72,14 @@ export const settingSteps: readonly Step[] = steps([
 			],
 		},
 		verify: (facts) =>
-			facts.is('mat', 'on', 'on-steel') && (facts.number('guard-depth') ?? 0) > 2.2 + 1e-9
+			facts.is('mat', 'on', 'on-steel') && isDeepGuard(facts)
 				? {
 						sentence: 'With the mat on, a guard this deep would touch it.',
 						ways: [{label: 'take the mat off', do: 'set', step: 'mat', value: 'off', typed: 'the mat is taken off'}],
 					}
 				: undefined,
 		reasons: ['steel platter or magnet near the cartridge: the mat must stay on', 'no guard is used'],
-		touches: ['level-lr-1', 'level-lr-2', 'level-fb-1', 'level-fb-2', 'clearance', 'rounds'],
+		touches: [...levelSteps, 'clearance', 'rounds'],
 	},
 	{
 		id: 'mat-thickness',
@@ -130,7 +136,7 @@ export const settingSteps: readonly Step[] = steps([
 		input: {...tilt, sides: frontBack, optional: true},
 		verify: levelProblem,
 		reasons: ['the deck cannot be levelled here', 'the arm is loaded by a spring', 'the level cannot be turned round'],
-		touches: levelTouches,
+		touches: ['rounds'],
 		staysTrueMinutes: halfADay,
 	},
 	{

@@ -1,5 +1,5 @@
-import type {Facts} from './facts.js';
 import type {Step} from './step.js';
+import {forceSteps, guardSteps, levelSteps, zeroSteps} from './step-groups.js';
 
 /** What may have changed while the check was left, asked again with one key each. */
 export type Doubt = {
@@ -7,21 +7,20 @@ export type Doubt = {
 	readonly title: string;
 	readonly ask: string;
 	/** What can have changed: shown as a numbered list, with the steps that are asked anew then. */
-	readonly items: readonly {
-		readonly label: string;
-		readonly steps: readonly string[];
-		readonly when?: (facts: Facts) => boolean;
-	}[];
+	readonly items: readonly {readonly label: string; readonly steps: readonly string[]}[];
+	/** Readings from before and after such a change are kept apart. */
+	readonly newSeries: boolean;
 };
 
 export const doubts: readonly Doubt[] = [
 	{
 		id: 'conditions',
+		newSeries: true,
 		title: 'All still so?',
 		ask: 'You were away for a while. Is all of this still so?',
 		items: [
-			{label: 'guard on', steps: ['guard-on', 'weighed'], when: (facts) => !facts.is('guard-on', 'no-guard')},
-			{label: 'damping out', steps: ['damping-off']},
+			{label: 'guard as before', steps: guardSteps},
+			{label: 'damper free of the arm', steps: ['damping-off']},
 			{label: 'bias off', steps: ['bias-off']},
 			{label: 'wires free, nothing touches', steps: ['wires']},
 			{label: 'height unchanged', steps: ['clearance']},
@@ -29,29 +28,33 @@ export const doubts: readonly Doubt[] = [
 	},
 	{
 		id: 'level',
+		newSeries: true,
 		title: 'Level still so?',
 		ask: 'The level was read some time ago. Has the deck stood untouched?',
-		items: [{label: 'level', steps: ['level-lr-1', 'level-lr-2', 'level-fb-1', 'level-fb-2']}],
+		items: [{label: 'level', steps: levelSteps}],
 	},
 	{
 		id: 'force',
+		newSeries: true,
 		title: 'Tracking force still so?',
 		ask: 'The tracking force was weighed some time ago. Is it still the same?',
-		items: [{label: 'tracking force', steps: ['force-reading', 'force-at-height']}],
+		items: [{label: 'tracking force', steps: forceSteps}],
 	},
 	{
 		id: 'zero',
+		newSeries: true,
 		title: 'Gauge zero still so?',
 		ask: 'The zero of the gauge was checked some time ago. Has the gauge been left alone?',
 		items: [
 			{
 				label: 'gauge zero',
-				steps: ['zero-way', 'zero-first-inner', 'zero-first-outer', 'zero-turned-inner', 'zero-turned-outer'],
+				steps: zeroSteps,
 			},
 		],
 	},
 	{
 		id: 'room',
+		newSeries: false,
 		title: 'Room still so?',
 		ask: 'Is the room still about as warm?',
 		items: [{label: 'room temperature', steps: ['room-temperature']}],
@@ -67,5 +70,6 @@ export const stillSteps: readonly Step[] = doubts.map(({id, title, ask}) => ({
 	why: 'Readings taken under changed conditions must not be mixed with the earlier ones. What has changed is asked anew, and a new series begins.',
 	mistake: 'Saying yes from memory: look.',
 	input: {kind: 'still'},
-	when: (facts) => facts.doubts.includes(id),
+	// Once the verdict was read nothing hangs on it, unless the probe is taken up again.
+	when: (facts) => facts.doubts.includes(id) && !facts.everAnswered('verdict'),
 }));

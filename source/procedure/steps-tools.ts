@@ -2,6 +2,7 @@ import {fromBase} from '../units.js';
 import type {Facts} from './facts.js';
 import {gaugeUnitOf} from './readings.js';
 import {type Step, steps} from './step.js';
+import {zeroSteps} from './step-groups.js';
 import {withProfile} from './with-profile.js';
 
 /** A believable range given in percent of tracking force, for a gauge of any unit (at up to about 5 g). */
@@ -42,16 +43,7 @@ const asked = steps([
 				{id: 'gf', label: 'grams (gram-force)'},
 			],
 		},
-		touches: [
-			'gauge-step',
-			'gauge-top',
-			'gauge-nudge',
-			'rounds',
-			'zero-first-inner',
-			'zero-first-outer',
-			'zero-turned-inner',
-			'zero-turned-outer',
-		],
+		touches: ['gauge-step', 'gauge-top', 'gauge-nudge', 'rounds', ...zeroSteps.slice(1)],
 	},
 	{
 		id: 'gauge-step',
@@ -89,7 +81,7 @@ const asked = steps([
 				{id: 'hand-in', label: 'force of my hand to start it, + toward the spindle'},
 			],
 		},
-		touches: ['rounds', 'zero-first-inner', 'zero-first-outer', 'zero-turned-inner', 'zero-turned-outer'],
+		touches: ['rounds', ...zeroSteps.slice(1)],
 	},
 	{
 		id: 'gauge-scale-uncertainty',

@@ -3,31 +3,33 @@ import {isAbove, isBelow} from '../measures/compare.js';
 import {formatIn} from '../units.js';
 import {clearanceProblem} from './clearance.js';
 import type {Facts} from './facts.js';
-import {gaugeSides, gaugeUnitOf} from './readings.js';
+import {gaugeSides, gaugeUnitOf, showsHandForce} from './readings.js';
 import {type Problem, type Step, steps} from './step.js';
-import {carriedMn} from './weighing.js';
+import {carriedWith} from './weighing.js';
 
 const guardUsed = (facts: Facts): boolean => facts.is('guard-on', 'on');
 const halfADay = 12 * 60;
 
 /** The carried force must be known to lie inside the cartridge's range. */
-function forceProblem(facts: Facts): Problem | undefined {
-	const carried = carriedMn(facts);
-	const low = facts.number('force-low');
-	const high = facts.number('force-high');
-	if (carried === undefined) return;
-	if (low === undefined || high === undefined)
+const forceProblem =
+	(weighing: 'force-reading' | 'force-at-height') =>
+	(facts: Facts): Problem | undefined => {
+		const carried = carriedWith(facts, facts.number(weighing));
+		const low = facts.number('force-low');
+		const high = facts.number('force-high');
+		if (carried === undefined) return;
+		if (low === undefined || high === undefined)
+			return {
+				sentence: `The cartridge's range is not known, so nobody can say whether ${formatIn(carried, 'gf')} is safe for it.`,
+				ways: [{label: "type the maker's range", do: 'ask-again', steps: ['force-low', 'force-high']}],
+			};
+		if (!isBelow(carried, low) && !isAbove(carried, high)) return;
+		const side = isBelow(carried, low) ? 'below' : 'above';
 		return {
-			sentence: `The cartridge's range is not known, so nobody can say whether ${formatIn(carried, 'gf')} is safe for it.`,
-			ways: [{label: "type the maker's range", do: 'ask-again', steps: ['force-low', 'force-high']}],
+			sentence: `The gauge would carry ${formatIn(carried, 'gf')}, ${side} the cartridge's range of ${formatIn(low, 'gf')} to ${formatIn(high, 'gf')}.`,
+			ways: [{label: 'set the tracking force with the guard on, weigh again', do: 'ask-again', steps: [weighing]}],
 		};
-	if (!isBelow(carried, low) && !isAbove(carried, high)) return;
-	const side = isBelow(carried, low) ? 'below' : 'above';
-	return {
-		sentence: `The gauge would carry ${formatIn(carried, 'gf')}, ${side} the cartridge's range of ${formatIn(low, 'gf')} to ${formatIn(high, 'gf')}.`,
-		ways: [{label: 'set the tracking force with the guard on, weigh again', do: 'ask-again', steps: ['force-reading']}],
 	};
-}
 
 /** Stages 9 to 11: guard and tracking force, clearance, gauge zero. */
 export const weighingSteps: readonly Step[] = steps([
@@ -130,7 +132,7 @@ export const weighingSteps: readonly Step[] = steps([
 		mistake:
 			'A steel scale plate under a strong cartridge magnet reads wrong; and a scale that sits higher than the record shows too much.',
 		input: {kind: 'number', unit: 'gf', between: [1, 120]},
-		verify: forceProblem,
+		verify: forceProblem('force-reading'),
 		reasons: [
 			"the maker's range is for playing; the guard takes it beyond for the probe only",
 			'the maker gives no range',
@@ -163,7 +165,7 @@ export const weighingSteps: readonly Step[] = steps([
 		mistake: 'Guessing the height: stand the scale on blocks until the arm is where the gauge holds it.',
 		input: {kind: 'number', unit: 'gf', between: [1, 120], optional: true},
 		when: (facts) => facts.is('arm-gravity-centre', 'far') || facts.is('mat', 'on-steel'),
-		verify: forceProblem,
+		verify: forceProblem('force-at-height'),
 		reasons: [
 			"the maker's range is for playing; the guard takes it beyond for the probe only",
 			'the maker gives no range',
@@ -197,7 +199,8 @@ function zeroRound(round: 'first' | 'turned', setting: string): readonly Step[] 
 		id: `zero-${round}-${limit}`,
 		stage: 'zero' as const,
 		title: `Zero, ${round === 'first' ? 'first round' : 'gauge turned'}: ${limit} limit`,
-		ask: `${limit === 'inner' ? `${setting} Nudge` : 'Nudge'} the arm to the ${limit === 'inner' ? 'innermost' : 'outermost'} place where it still stays put. What does the gauge show, in its own sign?`,
+		ask: (facts: Facts) =>
+			`${limit === 'inner' ? `${setting} ` : ''}${zeroAsk(facts, limit)} What does the gauge show, in its own sign?`,
 		why: "Half the sum of both rounds, in the gauge's own sign, is its zero.",
 		mistake: 'Turning the sign in your head: type + or − just as the gauge shows it.',
 		input: {
@@ -209,4 +212,10 @@ function zeroRound(round: 'first' | 'turned', setting: string): readonly Step[] 
 		when: (facts: Facts) => facts.is('zero-way', 'turn'),
 		staysTrueMinutes: halfADay,
 	}));
+}
+
+function zeroAsk(facts: Facts, limit: 'inner' | 'outer'): string {
+	if (showsHandForce(facts))
+		return `Push the arm gently toward the ${limit === 'inner' ? 'rim' : 'spindle'} until it just starts.`;
+	return `Nudge the arm to the ${limit === 'inner' ? 'innermost' : 'outermost'} place where it still stays put.`;
 }

@@ -16,13 +16,15 @@ export function guardHandling(facts: Facts): GuardHandling | undefined {
 export const scaleReadingMn = (facts: Facts): number | undefined =>
 	facts.number('force-at-height') ?? facts.number('force-reading');
 
-/** The force that the gauge carries during the probe, in mN; undefined until weighed. */
-export function carriedMn(facts: Facts): number | undefined {
-	const reading = scaleReadingMn(facts);
+/** The force that the gauge would carry by a reading of the scale, in mN; undefined while the guard is not settled. */
+export function carriedWith(facts: Facts, readingMn: number | undefined): number | undefined {
 	const guard = guardHandling(facts);
-	if (reading === undefined || guard === undefined) return;
-	return carriedForceMn(reading, guard === 'left-out' ? (facts.number('guard-mass') ?? 0) : 0);
+	if (readingMn === undefined || guard === undefined) return;
+	return carriedForceMn(readingMn, guard === 'left-out' ? (facts.number('guard-mass') ?? 0) : 0);
 }
+
+/** The force that the gauge carries during the probe, in mN; undefined until weighed. */
+export const carriedMn = (facts: Facts): number | undefined => carriedWith(facts, scaleReadingMn(facts));
 
 /** Weight of the guard in mN, 0 when there is none or its mass is unknown. */
 export const guardWeightMn = (facts: Facts): number =>

@@ -2,14 +2,17 @@ import stringWidth from 'string-width';
 import wrapAnsi from 'wrap-ansi';
 import type {Shown, Tone} from '../findings/shown-lines.js';
 import {printable} from '../terminal/printable.js';
-import {type Look, markOf} from './look.js';
+import {type Look, markOf, written} from './look.js';
 import {bandsPicture, planPicture, windowPicture} from './pictures.js';
 
 /** One line of the screen, no wider than it. */
 export type Row = {readonly text: string; readonly tone: Tone};
 
-/** Text broken to the width; foreign characters made safe first. */
-export function wrapped(text: string, width: number): readonly string[] {
+/** A text as lines of the screen: what this terminal can show, foreign characters made safe, broken to the width. */
+export const textRows = (text: string, width: number, look: Look, tone: Tone = 'plain'): Row[] =>
+	wrapped(written(text, look), width).map((one) => ({text: one, tone}));
+
+function wrapped(text: string, width: number): readonly string[] {
 	if (text === '') return [];
 	const key = `${width} ${text}`;
 	const known = broken.get(key);
@@ -34,16 +37,16 @@ const clipped = (text: string, width: number): string => (stringWidth(text) > wi
 function rowsOfOne(one: Shown, width: number, look: Look): Row[] {
 	if (one.kind === 'line') {
 		const mark = markOf(one.tone, look);
-		return wrapped(`${mark}${one.text}`, width).map((text) => ({text, tone: one.tone}));
+		return textRows(`${mark}${one.text}`, width, look, one.tone);
 	}
-	if (look.screenReader) return wrapped(one.caption, width).map((text) => ({text, tone: 'plain'}));
+	if (look.screenReader) return textRows(one.caption, width, look);
 	switch (one.kind) {
 		case 'bands':
 			return bandsPicture(one, width, look.unicode).map((text) => ({text, tone: 'plain'}));
 		case 'window':
 			return [{text: windowPicture(one, width, look.unicode), tone: 'plain'}];
 		case 'table':
-			return tableRows(one.head, one.rows, width);
+			return tableRows(one.head, one.rows, width, look);
 		case 'plan':
 			return planPicture(look.unicode).map((text) => ({text, tone: 'plain'}));
 	}
@@ -62,7 +65,10 @@ export function pageOf(
 }
 
 /** A table in columns; where it is too wide, each cell on a line of its own under the name of its row. */
-function tableRows(head: readonly string[], rows: readonly (readonly string[])[], width: number): Row[] {
+function tableRows(heading: readonly string[], body: readonly (readonly string[])[], width: number, look: Look): Row[] {
+	const inReach = (row: readonly string[]) => row.map((cell) => written(cell, look));
+	const head = inReach(heading);
+	const rows = body.map(inReach);
 	const widths = head.map((_, column) => Math.max(...[head, ...rows].map((row) => stringWidth(row[column] ?? ''))));
 	const whole = widths.reduce((sum, one) => sum + one + 2, -2);
 	if (whole <= width) {
@@ -75,8 +81,6 @@ function tableRows(head: readonly string[], rows: readonly (readonly string[])[]
 	}
 	return rows.flatMap(([name = '', ...cells]) => [
 		{text: name, tone: 'strong'} as const,
-		...cells.flatMap((cell, column) =>
-			wrapped(`${head[column + 1] ?? ''}: ${cell}`, width).map((text) => ({text, tone: 'plain'}) as const),
-		),
+		...cells.flatMap((cell, column) => textRows(`${head[column + 1] ?? ''}: ${cell}`, width, look)),
 	]);
 }

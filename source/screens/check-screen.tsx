@@ -7,7 +7,6 @@ import {viewOf} from '../findings/view.js';
 import {KEYS} from '../terminal/keys.js';
 import {useTerminalSize} from '../terminal/use-terminal-size.js';
 import type {Workbench} from '../workbench.js';
-import {inAscii} from './ascii.js';
 import {Frame} from './frame.js';
 import {useCommands} from './keys-context.js';
 import {layoutOf} from './layout.js';
@@ -49,10 +48,7 @@ export const CheckScreen = ({workbench, initial, onHome, onFinished}: CheckScree
 	// A hold limit shows what it brings once it is taken; other fields show it while it is typed.
 	const prompt = useMemo(() => promptOf(dialogue), [dialogue]);
 	const tried = prompt.kind === 'field' && prompt.settle ? '' : typed;
-	const view = useMemo(() => {
-		const whole = viewOf(dialogue, tried);
-		return look.unicode ? whole : inAscii(whole);
-	}, [dialogue, tried, look]);
+	const view = useMemo(() => viewOf(dialogue, tried), [dialogue, tried]);
 
 	const show = useCallback((next: Dialogue) => {
 		setDialogue(next);

@@ -1,3 +1,4 @@
+import {useInput} from 'ink';
 import {createContext, useContext, useLayoutEffect} from 'react';
 
 /** The part of the key feed that screens use. */
@@ -22,6 +23,8 @@ export function useCommands(
 	onPasteCut?: () => void,
 ): KeyControl | undefined {
 	const keys = useContext(KeysContext);
+	// Ink listens to the feed only while some control is mounted; a screen that is only read has none.
+	useInput(() => {});
 	useLayoutEffect(() => {
 		if (!keys) return;
 		keys.gate = (key) => {

@@ -6,7 +6,7 @@ export const hints = {
 	choose: 'digit or Enter',
 	yesNo: 'y yes · n not yet',
 	still: 'y all so · number of what is not',
-	settle: 'Space counts 5 s',
+	settle: 'Space countdown',
 	side: 'one key answers',
 	close: 'any key closes',
 	pages: '← → pages',

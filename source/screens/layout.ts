@@ -1,7 +1,8 @@
 import stringWidth from 'string-width';
 import type {View} from '../findings/view.js';
 import {printable} from '../terminal/printable.js';
-import {pageOf, type Row, rowsOf, wrapped} from './body.js';
+import {pageOf, type Row, rowsOf, textRows} from './body.js';
+import {mostShown} from './inputs/choice.js';
 import {footText, type HintId} from './keys-table.js';
 import type {Look} from './look.js';
 
@@ -28,18 +29,18 @@ export type Layout = {
 };
 
 const blank: Row = {text: '', tone: 'plain'};
-const rows = (text: string, width: number, tone: Row['tone']): Row[] =>
-	wrapped(text, width).map((one) => ({text: one, tone}));
 
 /** Puts a view into a frame of a given size. What does not fit is turned page by page; nothing is ever taller than the frame. */
 export function layoutOf({view, width, height, page, isWhy, notice, look}: LayoutInput): Layout {
 	const head = headRows(view, width, look);
-	const foot = rows(footText(hintsFor(view, isWhy), look.unicode), width, 'dim');
-	const top = [...rows(view.title, width, 'strong'), ...(isWhy ? [] : rows(view.ask, width, 'plain'))];
-	const notes = isWhy ? [] : [...rows(notice, width, 'strong'), ...rows(view.refusal ?? '', width, 'warn')];
-	const shown = isWhy ? whyRows(view, width) : rowsOf(view.shown, width, look);
+	const foot = textRows(footText(hintsFor(view, isWhy), look.unicode), width, look, 'dim');
+	const top = [...textRows(view.title, width, look, 'strong'), ...(isWhy ? [] : textRows(view.ask, width, look))];
+	const notes = isWhy
+		? []
+		: [...textRows(notice, width, look, 'strong'), ...textRows(view.refusal ?? '', width, look, 'warn')];
+	const shown = isWhy ? whyRows(view, width, look) : rowsOf(view.shown, width, look);
 	const free = height - head.length - top.length - notes.length - foot.length;
-	const controlRows = isWhy ? 0 : rowsOfControl(view, width, free, shown.length);
+	const controlRows = isWhy ? 0 : rowsOfControl(view, width, free, shown.length, look);
 	const body = fitBody(shown, free - controlRows, page, view, look);
 	const spare = free - controlRows - body.rows.length;
 	return {
@@ -68,26 +69,26 @@ function headRows({arm, stage, progress}: View, width: number, {unicode}: Look):
 	];
 }
 
-function whyRows({why, mistake}: View, width: number): Row[] {
-	return [...rows(why, width, 'plain'), blank, ...rows(`The usual mistake: ${mistake}`, width, 'plain')];
+function whyRows({why, mistake}: View, width: number, look: Look): Row[] {
+	return [...textRows(why, width, look), blank, ...textRows(`The usual mistake: ${mistake}`, width, look)];
 }
 
 /** Lines that the control wants, and at least gets: a list keeps three, so that it can be scrolled. */
-function rowsOfControl({prompt}: View, width: number, free: number, bodyRows: number): number {
+function rowsOfControl({prompt}: View, width: number, free: number, bodyRows: number, look: Look): number {
 	switch (prompt.kind) {
 		case 'none':
 			return 0;
 		case 'field':
 			return 1;
 		case 'yes-no':
-			return Math.max(1, wrapped(prompt.question ?? '', width - 8).length);
+			return Math.max(1, textRows(prompt.question ?? '', width - 8, look).length);
 		case 'side':
 			return prompt.options.length;
 		case 'still':
 			return prompt.items.length + 1;
 		case 'choice': {
 			const kept = Math.min(bodyRows, 6);
-			return Math.min(prompt.options.length, Math.max(3, free - kept));
+			return Math.min(prompt.options.length, mostShown, Math.max(3, free - kept));
 		}
 	}
 }

@@ -1,5 +1,6 @@
 import {createContext, useContext} from 'react';
 import type {Tone} from '../findings/shown-lines.js';
+import {ascii} from './ascii.js';
 
 /** How things are drawn here: what the terminal can show and what the user asked for. */
 export type Look = {
@@ -39,3 +40,6 @@ const marks: Readonly<Partial<Record<Tone, readonly [unicode: string, ascii: str
 
 /** The mark that tells a tone without colour. */
 export const markOf = (tone: Tone, {unicode}: Look): string => marks[tone]?.[unicode ? 0 : 1] ?? '';
+
+/** A text as this terminal can show it. */
+export const written = (text: string, {unicode}: Look): string => (unicode ? text : ascii(text));

@@ -4,10 +4,9 @@ import type {Shown} from '../findings/shown-lines.js';
 import type {Option} from '../procedure/step.js';
 import {KEYS} from '../terminal/keys.js';
 import {useTerminalSize} from '../terminal/use-terminal-size.js';
-import {inAscii} from './ascii.js';
-import {pageOf, type Row, rowsOf, wrapped} from './body.js';
+import {pageOf, type Row, rowsOf, textRows} from './body.js';
 import {Frame} from './frame.js';
-import {Choice} from './inputs/choice.js';
+import {Choice, mostShown} from './inputs/choice.js';
 import {useCommands} from './keys-context.js';
 import {useLook} from './look.js';
 
@@ -40,17 +39,19 @@ export const MenuScreen = ({title, shown, options, onChoose, onBack, onPage, bac
 		else setPage((now) => Math.min(pages.current - 1, Math.max(0, now + by)));
 		return true;
 	});
-	const body = rowsOf(look.unicode ? shown : inAscii(shown), width, look);
-	const foot: Row[] = wrapped(
-		look.unicode ? `digit or Enter · ${backHint} · Ctrl+C leave` : `digit or Enter, ${backHint}, Ctrl+C leave`,
+	const body = rowsOf(shown, width, look);
+	const foot: Row[] = textRows(
+		`digit or Enter${look.unicode ? ' · ' : ', '}${backHint}${look.unicode ? ' · ' : ', '}Ctrl+C leave`,
 		width,
-	).map((text) => ({
-		text,
-		tone: 'dim',
-	}));
-	const head: Row[] = wrapped(title, width).map((text) => ({text, tone: 'strong'}));
+		look,
+		'dim',
+	);
+	const head: Row[] = textRows(title, width, look, 'strong');
 	const free = frameRows - head.length - 1 - foot.length;
-	const list = Math.max(1, Math.min(options.length, free - Math.min(body.length, Math.max(6, free - options.length))));
+	const list = Math.max(
+		1,
+		Math.min(options.length, mostShown, free - Math.min(body.length, Math.max(6, free - options.length))),
+	);
 	const room = free - list - (body.length > 0 ? 1 : 0);
 	const turned = body.length <= room ? {rows: body, page: 0, pages: 1} : pageOf(body, page, room - 1);
 	pages.current = turned.pages;
@@ -61,9 +62,7 @@ export const MenuScreen = ({title, shown, options, onChoose, onBack, onPage, bac
 	const gap: Row[] = body.length > 0 ? [{text: '', tone: 'plain'}] : [];
 	return (
 		<Frame head={head} body={[...turned.rows, ...note, ...gap]} foot={[{text: '', tone: 'plain'}, ...foot]}>
-			{options.length > 0 ? (
-				<Choice options={look.unicode ? options : inAscii(options)} rows={list} width={width} onChoose={onChoose} />
-			) : null}
+			{options.length > 0 ? <Choice options={options} rows={list} width={width} onChoose={onChoose} /> : null}
 		</Frame>
 	);
 };

@@ -30,6 +30,7 @@ export const PromptControl = ({
 					value={typed}
 					unit={unit}
 					offer={prompt.initial}
+					mayBeEmpty={prompt.mayBeEmpty}
 					onChange={onType}
 					onSubmit={(text) => onEntry({kind: 'text', text})}
 				/>

@@ -92,7 +92,14 @@ const OneSetting = ({id, settings, fault, onBack, onKeep, onFault}: OneSettingPr
 			body={rowsOf([line(label), ...(fault === '' ? [] : [line(fault, 'warn')])], columns, look)}
 			foot={[{text: 'Enter accept · Esc back', tone: 'dim'}]}
 		>
-			<Field value={typed} unit="" offer={String(settings[id])} onChange={setTyped} onSubmit={submit} />
+			<Field
+				value={typed}
+				unit=""
+				offer={String(settings[id])}
+				mayBeEmpty={false}
+				onChange={setTyped}
+				onSubmit={submit}
+			/>
 		</Frame>
 	);
 };

@@ -9,14 +9,14 @@ export function useCountdown(
 	const [left, setLeft] = useState<number>();
 	const {stdout} = useStdout();
 	useEffect(() => {
-		if (left === undefined || left === 0) return;
+		if (left === undefined || left <= 0) return;
 		const timer = setTimeout(() => {
 			setLeft(left - 1);
 			if (left === 1 && bell) stdout.write('\u0007');
 		}, 1000);
 		return () => clearTimeout(timer);
 	}, [left, bell, stdout]);
-	const start = useCallback(() => setLeft(seconds), [seconds]);
+	const start = useCallback(() => setLeft(Math.max(1, Math.round(seconds))), [seconds]);
 	const stop = useCallback(() => setLeft(undefined), []);
 	return {left, start, stop};
 }

@@ -2,8 +2,7 @@ import {Box, Text} from 'ink';
 import TextInput from 'ink-text-input';
 import {type ReactNode, useLayoutEffect, useRef, useState} from 'react';
 import {printable} from '../../terminal/printable.js';
-import {ascii} from '../ascii.js';
-import {useLook} from '../look.js';
+import {useLook, written} from '../look.js';
 
 type FieldProps = {
 	readonly value: string;
@@ -11,13 +10,15 @@ type FieldProps = {
 	readonly unit: string;
 	/** What Enter takes while nothing is typed. */
 	readonly offer: string;
+	/** The answer may be 'none': a hyphen then. */
+	readonly mayBeEmpty: boolean;
 	readonly onChange: (value: string) => void;
 	readonly onSubmit: (value: string) => void;
 };
 
 /** A line to type in. A line end that comes in the middle of a burst submits as Enter does. */
-export const Field = ({value, unit, offer, onChange, onSubmit}: FieldProps): ReactNode => {
-	const {unicode} = useLook();
+export const Field = ({value, unit, offer, mayBeEmpty, onChange, onSubmit}: FieldProps): ReactNode => {
+	const look = useLook();
 	const latest = useRef(value);
 	latest.current = value;
 	const submit = (text: string): void => onSubmit(text.trim() === '' ? offer : text);
@@ -36,9 +37,9 @@ export const Field = ({value, unit, offer, onChange, onSubmit}: FieldProps): Rea
 			<Text>{'> '}</Text>
 			<TextInput value={value} onChange={change} onSubmit={() => submit(latest.current)} />
 			{value === '' && offer !== '' ? (
-				<Text wrap="truncate">{`Enter keeps ${printable(unicode ? offer : ascii(offer), 40)}`}</Text>
+				<Text wrap="truncate">{`Enter keeps ${printable(written(offer, look), 40)}${mayBeEmpty ? ', - for none' : ''}`}</Text>
 			) : null}
-			{unit === '' ? null : <Text dimColor> {unit}</Text>}
+			{unit === '' ? null : <Text dimColor> {written(unit, look)}</Text>}
 		</Box>
 	);
 };

@@ -1,6 +1,6 @@
 import {Text, useInput} from 'ink';
 import type {ReactNode} from 'react';
-import {styleOf, useLook} from '../look.js';
+import {styleOf, useLook, written} from '../look.js';
 
 type KeyedProps = {
 	/** The question in a few words. */
@@ -15,7 +15,7 @@ export const Keyed = ({label, keys}: KeyedProps): ReactNode => {
 	useInput((input) => keys[input.toLowerCase()]?.());
 	return (
 		<Text wrap="wrap" {...styleOf('strong', look)}>
-			{label}
+			{written(label, look)}
 		</Text>
 	);
 };

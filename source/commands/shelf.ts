@@ -1,0 +1,113 @@
+import type {Check} from '../check/check.js';
+import {profilesWith} from '../findings/profiles.js';
+import {summaryOf} from '../findings/record.js';
+import type {Profile} from '../procedure/facts.js';
+import {type Settings, usualSettings} from '../procedure/settings.js';
+import {openStore} from '../store/open-store.js';
+import {StoreError} from '../store/store-error.js';
+import type {PastCheck, Saved, Workbench} from '../workbench.js';
+import {storedForms} from './stored-forms.js';
+
+/** The store with the forms of this program in it. */
+export const storeOf = (dataDir: string, now: () => Date, onNotice: (sentence: string) => void) =>
+	openStore({
+		dataDir,
+		...storedForms,
+		idOf: (check) => check.id,
+		isReopened: (check) => check.reopened === true,
+		summaryOf,
+		now,
+		onNotice,
+	});
+export type CheckStore = ReturnType<typeof storeOf>;
+
+export type Attempt<T> = {readonly ok: true; readonly value: T} | {readonly ok: false; readonly sentence: string};
+
+/** Errors of the disk become sentences; anything else is a fault of the program. */
+export async function attempt<T>(work: () => T | Promise<T>): Promise<Attempt<T>> {
+	try {
+		return {ok: true, value: await work()};
+	} catch (error) {
+		return {ok: false, sentence: sentenceOf(error)};
+	}
+}
+
+function sentenceOf(error: unknown): string {
+	if (error instanceof StoreError) return error.sentence;
+	throw error;
+}
+
+/** What stands beside the check in progress: past checks, profiles, settings, and what was noticed on reading them. */
+export class Shelf {
+	readonly notices: string[] = [];
+	readonly #store: CheckStore;
+	#profiles: readonly Profile[] | undefined;
+	#settings: Settings | undefined;
+
+	constructor(dataDir: string, clock: () => Date) {
+		this.#store = storeOf(dataDir, clock, (sentence) => this.notices.push(sentence));
+	}
+
+	get store(): CheckStore {
+		return this.#store;
+	}
+
+	/** Keeps what a read has to say, once. */
+	noted<T extends {readonly notices: readonly string[]}>(read: T): T {
+		for (const sentence of read.notices) if (!this.notices.includes(sentence)) this.notices.push(sentence);
+		return read;
+	}
+
+	past(page: {readonly offset: number; readonly limit: number}): ReturnType<Workbench['past']> {
+		try {
+			const {rows, ...rest} = this.#store.list(page);
+			return {...rest, rows: rows.map((row) => ({...row, outcome: this.#outcomeNow(row)}))};
+		} catch (error) {
+			return {total: 0, rows: [], notices: [sentenceOf(error)]};
+		}
+	}
+
+	record(id: string): ReturnType<Workbench['record']> {
+		const record = this.#store.record(id);
+		if (record instanceof StoreError) return {ok: false, sentence: record.sentence};
+		const putBackAt = this.#putBackAt(id);
+		return putBackAt === undefined ? {ok: true, record} : {ok: true, record, putBackAt};
+	}
+
+	profiles(): readonly Profile[] {
+		this.#profiles ??= this.noted(this.#store.profiles()).value?.profiles ?? [];
+		return this.#profiles;
+	}
+
+	/** Profiles are a convenience: where they cannot be kept the answer counts all the same, and a notice says so. */
+	async keepProfilesOf(check: Check, at: string): Promise<void> {
+		const next = profilesWith(this.profiles(), check, at);
+		if (next === this.profiles()) return;
+		const plain = next.map((one) => ({...one, answers: {...one.answers}}));
+		const kept = await attempt(() => this.#store.saveProfiles({profiles: plain}));
+		if (kept.ok) this.#profiles = next;
+		else this.noted({notices: [kept.sentence]});
+	}
+
+	settings(): Settings {
+		this.#settings ??= {...usualSettings, ...this.noted(this.#store.settings()).value};
+		return this.#settings;
+	}
+
+	async saveSettings(settings: Settings): Promise<Saved> {
+		const done = await attempt(() => this.#store.saveSettings({...settings}));
+		if (!done.ok) return done;
+		this.#settings = settings;
+		return {ok: true};
+	}
+
+	/** An interrupted check whose deck was put back later says so. */
+	#outcomeNow({id, outcome}: PastCheck): string {
+		return outcome === 'interrupted' && this.#putBackAt(id) !== undefined ? 'put back' : outcome;
+	}
+
+	#putBackAt(id: string): string | undefined {
+		const remark = this.#store.remark(id);
+		return remark instanceof StoreError ? undefined : remark?.putBackAt;
+	}
+}
