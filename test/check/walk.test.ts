@@ -43,7 +43,7 @@ describe('Wherever someone wanders', () => {
 				const end = finish(last(wander(from, path)), later);
 				expect(progressOf(end.check, end.profiles).current).toBeUndefined();
 			}),
-			runs(60),
+			runs(30),
 		);
 	});
 
@@ -57,7 +57,7 @@ describe('Wherever someone wanders', () => {
 					expect(viewOf(back)).toEqual({...viewOf(here), refusal: undefined});
 				}
 			}),
-			runs(15),
+			runs(40),
 		);
 	});
 
@@ -68,7 +68,7 @@ describe('Wherever someone wanders', () => {
 				const onwards = finish(startDialogue(check, profiles), later);
 				expect(finish(startDialogue(stored(check), profiles), later).check).toEqual(onwards.check);
 			}),
-			runs(25),
+			runs(12),
 		);
 	});
 
@@ -77,7 +77,7 @@ describe('Wherever someone wanders', () => {
 			fc.property(walks, ({from, path}) => {
 				expect(last(wander(from, path)).check).toEqual(last(wander(from, path)).check);
 			}),
-			runs(15),
+			runs(40),
 		);
 	});
 
@@ -99,7 +99,7 @@ describe('Wherever someone wanders', () => {
 						expect(next.check).toBe(here.check);
 				}
 			}),
-			runs(25),
+			runs(60),
 		);
 	});
 
@@ -115,7 +115,7 @@ describe('Wherever someone wanders', () => {
 						expect(next.refusal).toMatch(/^[A-Z'].{8,260}[.?]$/su);
 					}
 			}),
-			runs(25),
+			runs(60),
 		);
 	});
 
@@ -128,7 +128,7 @@ describe('Wherever someone wanders', () => {
 						if (found.ok) expect(parseDocument(JSON.parse(JSON.stringify(found.document)))).toMatchObject({ok: true});
 					}
 			}),
-			runs(25),
+			runs(10),
 		);
 	});
 
@@ -145,7 +145,7 @@ describe('Wherever someone wanders', () => {
 					if (open) expect(ended(here).outcome).toBe('interrupted');
 				}
 			}),
-			runs(15),
+			runs(40),
 		);
 	});
 
@@ -158,7 +158,7 @@ describe('Wherever someone wanders', () => {
 					expect(positionOf(here).step).toBe(before.step);
 				}
 			}),
-			runs(10),
+			runs(30),
 		);
 	});
 });

@@ -5,6 +5,7 @@ import {type Dialogue, positionOf, startDialogue} from '../../source/check/dialo
 import {promptOf} from '../../source/check/prompt.js';
 import {reduce} from '../../source/check/reduce.js';
 import {type Entry, respond} from '../../source/check/respond.js';
+import {openSeries} from '../../source/check/series.js';
 import {northDeckWith} from './sample-check.js';
 import {clockFrom, entryFor, follow, freshDialogue, type Script} from './script.js';
 
@@ -100,6 +101,13 @@ const fallbacks: readonly Entry[] = ['0', '140 out', '4 out', '1 out', '0.1', '2
 	}),
 );
 
+/** An outer limit that is never refused: the inner one once more. */
+function sameAsInner(dialogue: Dialogue): Entry[] {
+	const {slot} = positionOf(dialogue);
+	const round = slot && openSeries(dialogue.check)[slot.place][slot.index];
+	return round ? [{kind: 'text', text: round.innerLimit.typed}] : [];
+}
+
 /** A technician who wants to get to the end, tries one way out after the other, and never gives up. */
 export function finish(dialogue: Dialogue, start: string): Dialogue {
 	const now = clockFrom(start);
@@ -115,7 +123,7 @@ export function finish(dialogue: Dialogue, start: string): Dialogue {
 			here.mode.kind === 'ask' && stuck && prompt.kind === 'choice'
 				? ({kind: 'choose', id: prompt.options[tried % prompt.options.length]?.id ?? ''} as const)
 				: entryFor(here, everyStep);
-		const taken = [entry, ...fallbacks].map((one) => respond(here, one, now()));
+		const taken = [entry, ...sameAsInner(here), ...fallbacks].map((one) => respond(here, one, now()));
 		const next = taken.find((one) => one !== undefined && one.refusal === undefined) ?? taken[0];
 		if (!next) throw new Error(`left for home at ${step?.id}`);
 		here = next;
