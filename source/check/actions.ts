@@ -20,7 +20,8 @@ export type Action = {readonly at: string} & (
 			readonly value: number;
 			readonly typed: string;
 	  }
-	| {readonly type: 'take-back'}
+	/** The latest reading of a place, or of the series. */
+	| {readonly type: 'take-back'; readonly place?: Place}
 	| {readonly type: 'strike'; readonly place: Place; readonly index: number; readonly reason: string}
 	| {readonly type: 'new-series'; readonly because: string; readonly steps: readonly string[]}
 	| {readonly type: 'stop'}

@@ -101,7 +101,7 @@ export function chooseRounds(dialogue: Dialogue, step: Step, entry: Entry, at: s
 		case 'strike':
 			return {...calm(dialogue), mode: {kind: 'strike'}};
 		case 'take-back':
-			return act(dialogue, {type: 'take-back', at});
+			return act(dialogue, {type: 'take-back', place, at});
 		default:
 			return dialogue;
 	}

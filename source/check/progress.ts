@@ -30,7 +30,7 @@ export function progressOf(check: Check, profiles: readonly Profile[] = []): Pro
 		if (answer.again || !fits(step.input, answer.value, facts)) return 'again';
 		const problem = problemOf(step);
 		if (!problem) return 'done';
-		return answer.override && isSameProblem(answer.override.sentence, problem.sentence) ? 'overridden' : 'problem';
+		return answer.override && isExcused(answer.override.sentence, problem.sentence) ? 'overridden' : 'problem';
 	};
 	// After 'stop here' nothing but the putting back wants an answer.
 	const isOpen = (step: Step) => !check.stopped || afterStop.includes(step.stage);
@@ -38,10 +38,15 @@ export function progressOf(check: Check, profiles: readonly Profile[] = []): Pro
 	return {facts, visible, stateOf, problemOf, current};
 }
 
-/** An override holds for what it was given for, whatever its size is now, and not for what has come since. */
-const isSameProblem = (one: string, other: string): boolean =>
-	one.replace(numbers, '#') === other.replace(numbers, '#');
-const numbers = /\d+(?:\.\d+)?/g;
+/** An override holds for what it was given for: the same trouble, and not much worse than it was then. */
+function isExcused(then: string, now: string): boolean {
+	const sizeOf = (sentence: string) => Number(/\d+(?:\.\d+)?/.exec(sentence)?.[0] ?? 0);
+	const kindOf = (sentence: string) => sentence.replace(/\d+(?:\.\d+)?/g, '#');
+	return kindOf(then) === kindOf(now) && sizeOf(now) <= muchWorse * sizeOf(then);
+}
+
+/** The weighing that comes later may shift a tilt's share by some percent; that is no new trouble. */
+const muchWorse = 1.1;
 
 /** Ticked in part, or with a round that lacks its outer limit. */
 function isHalfDone({id, input}: Step, facts: Facts, series: Series): boolean {

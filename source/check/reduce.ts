@@ -38,7 +38,7 @@ function changed(check: Check, action: Action): Check {
 		case 'limit':
 			return setLimit(check, action);
 		case 'take-back':
-			return takeBack(check);
+			return takeBack(check, action.place);
 		case 'strike':
 			return strike(check, action);
 		case 'new-series':

@@ -42,15 +42,7 @@ export function setLimit(check: Check, {place, index, which, value, typed, at}: 
 		replaced && replaced.value !== value
 			? [...series.withdrawn, {place, limit: which, reading: replaced}]
 			: series.withdrawn;
-	return askVerdictAgain(withoutClosingOverride(withOpenSeries(check, {...series, [place]: rounds, withdrawn})));
-}
-
-/** A closing round that was excused is judged anew when readings change. */
-function withoutClosingOverride(check: Check): Check {
-	const {'probe-closing': closing, ...answers} = check.answers;
-	if (!closing?.override) return check;
-	const {override: _override, ...rest} = closing;
-	return {...check, answers: {...answers, 'probe-closing': rest}};
+	return askVerdictAgain(withOpenSeries(check, {...series, [place]: rounds, withdrawn}));
 }
 
 /** The place of the latest reading; the later place of the procedure where two came in the same second. */
@@ -68,9 +60,9 @@ const takenAt = (series: Series, place: Place): number => {
 };
 
 /** Takes the latest reading of the open series back; it stays in the record as withdrawn. */
-export function takeBack(check: Check): Check {
+export function takeBack(check: Check, chosen?: Place): Check {
 	const series = openSeries(check);
-	const place = lastTakenAt(series);
+	const place = chosen ?? lastTakenAt(series);
 	const last = place && series[place].at(-1);
 	if (!place || !last) return check;
 	const {outerLimit, struck: _struck, ...rest} = last;

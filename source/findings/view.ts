@@ -71,7 +71,8 @@ const detourTitles = {
 
 function titleOf({mode}: Dialogue, step: Step | undefined): string {
 	if (mode.kind === 'ask') return step?.title ?? 'The check is complete';
-	if (mode.kind === 'reason' && mode.excused.kind === 'strike') return 'Why is it struck out?';
+	if ((mode.kind === 'reason' || mode.kind === 'reason-typed') && mode.excused.kind === 'strike')
+		return 'Why is it struck out?';
 	return detourTitles[mode.kind];
 }
 

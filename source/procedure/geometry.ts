@@ -1,9 +1,10 @@
 import limits from '../../shared/limits.json' with {type: 'json'};
 import {isBelow} from '../measures/compare.js';
 import {type ArmGeometry, reaches, reachMm} from '../measures/geometry.js';
+import {formatIn} from '../units.js';
 import type {Facts} from './facts.js';
 import {pivotPlaces} from './pivot-places.js';
-import type {Problem} from './step.js';
+import type {Problem, Way} from './step.js';
 
 /** Length and pivot distance, once both are known. */
 export function armOf(facts: Facts): ArmGeometry | undefined {
@@ -26,54 +27,53 @@ export const probeRadii = (facts: Facts): readonly ProbeRadius[] =>
 		return radiusMm === undefined ? [] : [{place, radiusMm}];
 	});
 
-/** What is wrong with length, pivot distance and radii together, if anything. */
-export function reachProblem(facts: Facts, culprits: readonly string[]): Problem | undefined {
-	const sentence = unreachable(facts) ?? disordered(facts) ?? nearLinkage(facts, culprits);
-	if (sentence === undefined) return;
+const wayTo = (id: string, name: string): Way => ({label: `correct: ${name}`, do: 'ask-again', steps: [id]});
+const reachText = ([least, most]: readonly [number, number]): string =>
+	`from ${least.toFixed(1)} to ${most.toFixed(1)} mm`;
+
+/** An arm whose stylus cannot cross a record. */
+export function armProblem(facts: Facts): Problem | undefined {
+	const arm = armOf(facts);
+	if (!arm || reaches(arm, middleOfRecordMm)) return;
 	return {
-		sentence,
-		ways: culprits
-			.filter((id) => facts.answered(id))
-			.map((id) => ({label: `correct: ${names[id] ?? id}`, do: 'ask-again', steps: [id]})),
+		sentence: `With these lengths the stylus reaches only radii ${reachText(reachMm(arm))}: it never crosses the record.`,
+		ways: [wayTo('arm-length', 'effective length'), wayTo('arm-pivot-distance', 'pivot distance')],
 	};
 }
 
-const names: Record<string, string> = {
-	'arm-length': 'effective length',
-	'arm-pivot-distance': 'pivot distance',
-	'radius-inner': 'inner radius',
-	'radius-outer': 'outer radius',
-	'radius-extra': 'third radius',
-	'arm-auto-stop': 'automatic stop',
-};
+/** A radius in the middle of the recorded part of a 30 cm disc. */
+const middleOfRecordMm = 100;
 
-function unreachable(facts: Facts): string | undefined {
-	const arm = armOf(facts);
-	if (!arm) return;
-	const [least, most] = reachMm(arm);
-	const range = `from ${least.toFixed(1)} to ${most.toFixed(1)} mm`;
-	if (!reaches(arm, 100))
-		return `With these lengths the stylus reaches only radii ${range}: it never crosses the record.`;
-	const bad = probeRadii(facts).find(({radiusMm}) => !reaches(arm, radiusMm));
-	return bad && `The stylus does not reach a radius of ${bad.radiusMm} mm: this arm reaches ${range}.`;
+const radiusNames = {inner: 'inner radius', outer: 'outer radius', extra: 'third radius'} as const;
+
+/** A probe radius that cannot be probed, or not beside the others asked before it. */
+export function radiusProblem(place: ProbeRadius['place'], facts: Facts): Problem | undefined {
+	const radiusMm = facts.number(`radius-${place}`);
+	if (radiusMm === undefined) return;
+	const own = wayTo(`radius-${place}`, radiusNames[place]);
+	const sentence = unreachable(radiusMm, facts) ?? clash(place, radiusMm, facts);
+	if (sentence !== undefined)
+		return {sentence, ways: place === 'outer' ? [own, wayTo('radius-inner', 'inner radius')] : [own]};
+	const leastMm = limits.linkageInnerRadiusMm.value;
+	if (place !== 'inner' || !facts.is('arm-auto-stop', 'yes') || !isBelow(radiusMm, leastMm)) return;
+	return {
+		sentence: `The automatic stop takes hold of the arm inside ${leastMm} mm; choose ${leastMm} mm or more.`,
+		ways: [own, wayTo('arm-auto-stop', 'automatic stop')],
+	};
 }
 
-function disordered(facts: Facts): string | undefined {
+function unreachable(radiusMm: number, facts: Facts): string | undefined {
+	const arm = armOf(facts);
+	if (!arm || reaches(arm, radiusMm)) return;
+	return `The stylus does not reach a radius of ${formatIn(radiusMm, 'mm')}: this arm reaches ${reachText(reachMm(arm))}.`;
+}
+
+function clash(place: ProbeRadius['place'], radiusMm: number, facts: Facts): string | undefined {
 	const inner = facts.number('radius-inner');
 	const outer = facts.number('radius-outer');
-	if (inner !== undefined && outer !== undefined && !isBelow(inner, outer))
-		return `The inner radius (${inner} mm) must be smaller than the outer one (${outer} mm).`;
-	const extra = facts.number('radius-extra');
-	if (extra !== undefined && (extra === inner || extra === outer))
-		return `There is a probe at ${extra} mm already; choose another radius.`;
+	if (place === 'outer' && inner !== undefined && !isBelow(inner, radiusMm))
+		return `The outer radius (${formatIn(radiusMm, 'mm')}) must be larger than the inner one (${formatIn(inner, 'mm')}).`;
+	if (place === 'extra' && (radiusMm === inner || radiusMm === outer))
+		return `There is a probe at ${formatIn(radiusMm, 'mm')} already; choose another radius.`;
 	return;
-}
-
-function nearLinkage(facts: Facts, culprits: readonly string[]): string | undefined {
-	const inner = facts.number('radius-inner');
-	const least = limits.linkageInnerRadiusMm.value;
-	if (!culprits.includes('arm-auto-stop') || !facts.is('arm-auto-stop', 'yes') || inner === undefined) return;
-	return isBelow(inner, least)
-		? `The automatic stop takes hold of the arm inside ${least} mm; choose ${least} mm or more.`
-		: undefined;
 }

@@ -1,6 +1,6 @@
 import limits from '../../shared/limits.json' with {type: 'json'};
 import {biasDeviceIds, biasDevices} from './bias-devices.js';
-import {reachProblem} from './geometry.js';
+import {armProblem, radiusProblem} from './geometry.js';
 import {pivotPlaces} from './pivot-places.js';
 import {type Step, steps} from './step.js';
 import {withProfile} from './with-profile.js';
@@ -47,7 +47,7 @@ const asked = steps([
 		why: 'Length and pivot distance together say where the stylus stands at each radius, and so what a tilt of the deck does.',
 		mistake: 'Measuring from the edge of the pivot housing instead of its middle.',
 		input: {kind: 'number', unit: 'mm', between: [80, 450]},
-		verify: (facts) => reachProblem(facts, ['arm-length', 'arm-pivot-distance']),
+		verify: armProblem,
 		touches: ['radius-inner', 'radius-outer'],
 	},
 	{
@@ -196,7 +196,7 @@ const asked = steps([
 		input: {kind: 'number', unit: 'mm', between: [50, 110]},
 		suggest: (facts) =>
 			String((facts.is('arm-auto-stop', 'yes') ? limits.linkageInnerRadiusMm : limits.innerRadiusMm).value),
-		verify: (facts) => reachProblem(facts, ['radius-inner', 'arm-auto-stop']),
+		verify: (facts) => radiusProblem('inner', facts),
 		touches: ['rounds'],
 	},
 	{
@@ -208,7 +208,7 @@ const asked = steps([
 		mistake: 'Choosing it so far out that the arm leans on its rest.',
 		input: {kind: 'number', unit: 'mm', between: [90, 160]},
 		suggest: () => String(limits.outerRadiusMm.value),
-		verify: (facts) => reachProblem(facts, ['radius-outer', 'radius-inner']),
+		verify: (facts) => radiusProblem('outer', facts),
 		touches: ['rounds'],
 	},
 	{
@@ -219,7 +219,7 @@ const asked = steps([
 		why: 'A rub that sits in mid-record shows at neither end.',
 		mistake: 'Two are enough for most arms.',
 		input: {kind: 'number', unit: 'mm', between: [50, 160], optional: true},
-		verify: (facts) => reachProblem(facts, ['radius-extra']),
+		verify: (facts) => radiusProblem('extra', facts),
 		touches: ['rounds'],
 	},
 ]);

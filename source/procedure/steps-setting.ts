@@ -26,8 +26,7 @@ const uprightLine = {
 } as const;
 const whyLevel =
 	'A deck that is not level pulls the arm downhill: 1° across the arm is 1.7 % of the tracking force. The level lies too: reading it twice, turned round in between, tells its own error from the tilt.';
-/** The last of the four readings is where the level passes or not. */
-const levelTouches = ['rounds', 'level-fb-2'] as const;
+const levelTouches = ['rounds'] as const;
 /** Long enough for one sitting; a deck that is moved or loaded overnight is read again. */
 const halfADay = 12 * 60;
 
