@@ -1,33 +1,8 @@
 import {describe, expect, it} from 'vitest';
 import type {Check} from '../../source/check/check.js';
-import type {Dialogue} from '../../source/check/dialogue.js';
-import {promptOf} from '../../source/check/prompt.js';
-import {converse} from '../../source/plain/converse.js';
-import {linesOf} from '../helpers/lines.js';
-import {memoryWorkbench} from '../helpers/memory-workbench.js';
+import {at, linesFor, run} from '../helpers/conversation.js';
 import {northDeck, northDeckWith} from '../helpers/sample-check.js';
-import {clockOf, follow, freshDialogue, lineOf, type Script} from '../helpers/script.js';
-
-/** The lines that answer a script, up to a step. */
-function linesFor(script: Script, until?: string): string[] {
-	const lines: string[] = [];
-	follow(freshDialogue(), script, {
-		...(until === undefined ? {} : {until}),
-		seen: (dialogue, entry) => lines.push(lineOf(promptOf(dialogue), entry)),
-	});
-	return lines;
-}
-
-const run = async (
-	given: readonly string[],
-	{piped = true, failures = [] as string[], from = freshDialogue()} = {},
-) => {
-	const workbench = memoryWorkbench({failures}, clockOf(from));
-	const lines = linesOf(given, piped);
-	const end = await converse(workbench, from, lines);
-	return {end, said: lines.said, left: lines.left(), memory: workbench.memory};
-};
-const at = (until: string): Dialogue => follow(freshDialogue(), northDeck, {until});
+import {follow, freshDialogue} from '../helpers/script.js';
 
 /** A check without its id and times. */
 const timeless = (check: Check): unknown =>
@@ -158,48 +133,6 @@ describe('The end of the input', () => {
 		const {end, memory} = await run(linesFor(northDeck, 'verdict'));
 		expect(end).toEqual({kind: 'input-ended'});
 		expect(memory.draft?.answers['probe-closing']).toBeDefined();
-	});
-});
-
-describe('An answer that could not be saved', () => {
-	const failures = () => ['The disk is full.'];
-
-	it('is said to be not saved, and the same question is asked again', async () => {
-		const {said, memory} = await run(['4.5', '4.5'], {piped: false, failures: failures(), from: at('clearance')});
-		expect(said).toContain('NOT SAVED: The disk is full. Give the answer again.');
-		expect(memory.draft?.answers.clearance?.value).toBe(4.5);
-	});
-
-	it('ends a pipe', async () => {
-		const {end, memory, left} = await run(['4.5', 'cannot'], {failures: failures(), from: at('clearance')});
-		expect(end).toMatchObject({sentence: expect.stringMatching(/NOT SAVED: The disk is full\./)});
-		expect(left).toBe(1);
-		expect(memory.draft).toBeUndefined();
-	});
-
-	it('is told apart from a refused answer, since it is no fault of the answers', async () => {
-		const {end} = await run(['4.5'], {failures: failures(), from: at('clearance')});
-		expect(end.kind).not.toBe('refused');
-	});
-
-	it('of the last question is filed once the disk has room', async () => {
-		const {end} = await run(['y', 'y'], {piped: false, failures: failures(), from: at('next-check')});
-		expect(end).toMatchObject({kind: 'finished', record: {outcome: 'complete'}});
-	});
-});
-
-describe('A check that came to its end but was never filed', () => {
-	const complete = follow(freshDialogue(), northDeck);
-
-	it('is filed as soon as it is taken up again', async () => {
-		expect((await run([], {from: complete})).end).toMatchObject({kind: 'finished', record: {outcome: 'complete'}});
-	});
-
-	it('is tried again with an empty line while the disk is full', async () => {
-		const failures = ['The disk is full.', 'The disk is full.'];
-		const {end, said} = await run(['', ''], {piped: false, failures, from: complete});
-		expect(said).toContain('NOT SAVED: The disk is full. An empty line tries again.');
-		expect(end.kind).toBe('finished');
 	});
 });
 

@@ -1,0 +1,30 @@
+import type {Dialogue} from '../../source/check/dialogue.js';
+import {promptOf} from '../../source/check/prompt.js';
+import {converse} from '../../source/plain/converse.js';
+import {linesOf} from './lines.js';
+import {memoryWorkbench} from './memory-workbench.js';
+import {northDeck} from './sample-check.js';
+import {clockOf, follow, freshDialogue, lineOf, type Script} from './script.js';
+
+/** The lines that answer a script, up to a step. */
+export function linesFor(script: Script, until?: string): string[] {
+	const lines: string[] = [];
+	follow(freshDialogue(), script, {
+		...(until === undefined ? {} : {until}),
+		seen: (dialogue, entry) => lines.push(lineOf(promptOf(dialogue), entry)),
+	});
+	return lines;
+}
+
+/** A conversation over the given lines, and what became of it. */
+export const run = async (
+	given: readonly string[],
+	{piped = true, failures = [] as string[], from = freshDialogue()} = {},
+) => {
+	const workbench = memoryWorkbench({failures}, clockOf(from));
+	const lines = linesOf(given, piped);
+	const end = await converse(workbench, from, lines);
+	return {end, said: lines.said, left: lines.left(), memory: workbench.memory};
+};
+/** The sample check just before a step. */
+export const at = (until: string): Dialogue => follow(freshDialogue(), northDeck, {until});
