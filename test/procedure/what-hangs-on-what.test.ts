@@ -14,7 +14,7 @@ describe('What an answer that changes does to others', () => {
 	const touchesOf = (id: string): readonly string[] => stepById(id)?.touches ?? [];
 	const level = ['level-lr-1', 'level-lr-2', 'level-fb-1', 'level-fb-2'];
 
-	// The table of the job: mat → level, clearance, rounds; level, damping, bias, wires → rounds; and so on.
+	// At the bench: the mat carries the deck’s load, so level and clearance hang on it; every condition of a reading closes its series.
 	it.each([
 		['mat', [...level, 'clearance', 'rounds']],
 		...level.map((id) => [id, ['rounds']] as const),
