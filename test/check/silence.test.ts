@@ -10,22 +10,22 @@ import {clockFrom, follow, freshDialogue, text, yes} from '../helpers/script.js'
 
 const probing = follow(freshDialogue(), northDeck, {until: 'probe-inner'});
 const touchedAt = Date.parse(probing.check.touchedAt ?? '');
-const after = (minutes: number) => new Date(touchedAt + 60_000 * minutes).toISOString();
+const minutesOn = (minutes: number) => new Date(touchedAt + 60_000 * minutes).toISOString();
 
 describe('A program left open without an entry', () => {
 	it('for less than half an hour takes the next reading', () => {
-		const next = respond(probing, text('4 out'), after(29));
+		const next = respond(probing, text('4 out'), minutesOn(29));
 		expect(next && openSeries(next.check).inner).toHaveLength(1);
 	});
 
 	it.each([30, 45, 900])(
 		'for %d minutes asks first what may have changed, and does not take the reading',
 		(minutes) => {
-			const next = respond(probing, text('4 out'), after(minutes));
+			const next = respond(probing, text('4 out'), minutesOn(minutes));
 			expect(next && positionOf(next).step?.id).toBe('still-conditions');
 			expect(next?.refusal).toMatch(/not taken/);
 			expect(next && openSeries(next.check).inner).toHaveLength(0);
-			const asked = next && respond(next, yes, after(minutes + 1));
+			const asked = next && respond(next, yes, minutesOn(minutes + 1));
 			expect(asked && positionOf(asked).step?.id).toBe(minutes < 720 ? 'probe-inner' : 'still-level');
 		},
 	);
@@ -37,7 +37,7 @@ describe('A program left open without an entry', () => {
 	});
 
 	it('has the question on the disk before it is answered, in plain lines too', async () => {
-		const workbench = memoryWorkbench({}, clockFrom(after(40)));
+		const workbench = memoryWorkbench({}, clockFrom(minutesOn(40)));
 		await converse(workbench, probing, linesOf(['4 out'], false));
 		expect(workbench.memory.draft?.doubts).toEqual(['conditions']);
 	});
