@@ -18,7 +18,13 @@ function commandLine(): Command {
 		.showSuggestionAfterError()
 		.exitOverride()
 		.configureOutput({outputError: (text, write) => write(`${text.trim().replace(/\s*\n\s*/g, ' ')}\n`)})
-		.action(async (flags: Flags) => {
+		.allowExcessArguments()
+		.action(async (flags: Flags, command: Command) => {
+			const [unknown] = command.args;
+			if (unknown !== undefined)
+				command.error(
+					`error: unknown command '${shown(unknown)}'; the commands are: ${command.commands.map((one) => one.name()).join(', ')}`,
+				);
 			const {runCheck} = await import('./commands/check.js');
 			leave(await runCheck({...flags, version: packageJson.version}));
 		});
@@ -34,6 +40,9 @@ function commandLine(): Command {
 		});
 	return program;
 }
+
+/** A word from the command line, safe to print. */
+const shown = (word: string): string => word.replace(/[\p{Cc}\p{Cf}]/gu, '?').slice(0, 40);
 
 /** Ends the process as soon as its output is out: timers of libraries would hold it up for no one. */
 function leave(status: number): void {

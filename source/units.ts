@@ -91,6 +91,9 @@ export function fromBase(value: number, id: UnitId): number {
 	return (value - (unit.offset ?? 0)) / unit.scale;
 }
 
+/** Gram-force in millinewtons. */
+export const grams = (force: number): number => toBase(force, 'gf');
+
 /** A base value printed in a unit: `formatIn(17.652, 'gf')` is `1.8 g`. Trailing zeros go; a minus sign is a hyphen. */
 export function formatIn(value: number, id: UnitId, decimals: number = units[id].decimals): string {
 	const text = trim(fixed(fromBase(value, id), decimals));

@@ -83,7 +83,13 @@ export function chooseSide(dialogue: Dialogue, position: Position, entry: Entry,
 	return {...asked, draft: typed};
 }
 
-export function chooseRounds(dialogue: Dialogue, step: Step, entry: Entry, at: string): Dialogue {
+export function chooseRounds(
+	dialogue: Dialogue,
+	{progress: {facts}}: Position,
+	step: Step,
+	entry: Entry,
+	at: string,
+): Dialogue {
 	if (step.input.kind !== 'rounds') return dialogue;
 	const {place} = step.input;
 	const series = openSeries(dialogue.check);
@@ -93,9 +99,15 @@ export function chooseRounds(dialogue: Dialogue, step: Step, entry: Entry, at: s
 				type: 'answer',
 				step: step.id,
 				value: series[place].length,
-				typed: `${series[place].length} rounds`,
+				typed: countOf(series[place].length),
 				at,
 			});
+		case 'probe-again': {
+			const [way] = step.verify?.(facts)?.ways ?? [];
+			return way?.do === 'new-series'
+				? act(dialogue, {type: 'new-series', because: way.because, steps: way.steps, at})
+				: dialogue;
+		}
 		case 'more':
 			return moreRounds(dialogue, place, at);
 		case 'strike':
@@ -107,11 +119,13 @@ export function chooseRounds(dialogue: Dialogue, step: Step, entry: Entry, at: s
 	}
 }
 
+const countOf = (rounds: number): string => (rounds === 1 ? '1 round' : `${rounds} rounds`);
+
 export function goOnWithFewer(dialogue: Dialogue, step: Step, place: Slot['place'], at: string): Dialogue {
 	const rounds = openSeries(dialogue.check)[place];
 	if (!rounds.some((round) => round.outerLimit && !round.struck))
 		return refuse(dialogue, 'One complete round at least is needed to go on.');
 	if (rounds.some((round) => !round.outerLimit))
 		return refuse(dialogue, 'This round still lacks its outer limit: type it, or take the last reading back.');
-	return act(dialogue, {type: 'answer', step: step.id, value: rounds.length, typed: `${rounds.length} rounds`, at});
+	return act(dialogue, {type: 'answer', step: step.id, value: rounds.length, typed: countOf(rounds.length), at});
 }

@@ -10,9 +10,10 @@ import {stillItems} from './prompt-options.js';
 
 /** Takes an entry as the answer to the step that is shown. */
 export function answerStep(dialogue: Dialogue, position: Position, entry: Entry, at: string): Dialogue {
-	const {step, slot, stuck} = position;
+	const {step, slot, stuck, mendable} = position;
 	if (!step) return dialogue;
-	if (stuck) return chooseWay(dialogue, position, step, entry, at);
+	if (mendable && textOf(entry).trim() === '') return {...calm(dialogue), mode: {kind: 'ways'}};
+	if (stuck && !mendable) return chooseWay(dialogue, position, step, entry, at);
 	switch (step.input.kind) {
 		case 'ticks':
 			return tick(dialogue, position, step, entry, at);
@@ -21,7 +22,7 @@ export function answerStep(dialogue: Dialogue, position: Position, entry: Entry,
 		case 'still':
 			return answerStill(dialogue, step, entry, at);
 		case 'rounds':
-			return slot ? takeLimit(dialogue, position, slot, entry, at) : chooseRounds(dialogue, step, entry, at);
+			return slot ? takeLimit(dialogue, position, slot, entry, at) : chooseRounds(dialogue, position, step, entry, at);
 		case 'verdict':
 			return chooseVerdict(dialogue, step, entry, at);
 		default: {
@@ -33,7 +34,8 @@ export function answerStep(dialogue: Dialogue, position: Position, entry: Entry,
 	}
 }
 
-function chooseWay(dialogue: Dialogue, {progress}: Position, step: Step, entry: Entry, at: string): Dialogue {
+/** Takes one of the ways out of an answer that does not pass. */
+export function chooseWay(dialogue: Dialogue, {progress}: Position, step: Step, entry: Entry, at: string): Dialogue {
 	const chosen = textOf(entry);
 	if (chosen === 'override')
 		return {...calm(dialogue), mode: {kind: 'reason', excused: {kind: 'override', step: step.id}}};

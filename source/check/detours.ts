@@ -3,7 +3,9 @@ import {type StageId, type Step, stages} from '../procedure/step.js';
 import {goOnWithFewer, moreRounds} from './answer-rounds.js';
 import {type Dialogue, type Excused, type Position, positionOf} from './dialogue.js';
 import {act, calm, type Entry, refuse, textOf, visit} from './entry.js';
+import type {Progress} from './progress.js';
 import {otherReason} from './prompt-options.js';
+import {hasReadings, openSeries} from './series.js';
 
 export function chooseVerdict(dialogue: Dialogue, step: Step, entry: Entry, at: string): Dialogue {
 	switch (textOf(entry)) {
@@ -74,16 +76,24 @@ export function chooseStep(
 	const id = textOf(entry);
 	if (id === 'stop') return {...calm(dialogue), mode: {kind: 'stop'}};
 	if (id === 'carry-on') return act(dialogue, {type: 'carry-on', at});
-	if (id === 'take-back') return act(dialogue, {type: 'take-back', at});
-	if (id === 'strike') return {...calm(dialogue), mode: {kind: 'strike'}};
+	if (id === 'take-back' || id === 'strike') {
+		if (!hasReadings(openSeries(dialogue.check))) return refuse(dialogue, 'There is no reading in this series yet.');
+		return id === 'strike' ? {...calm(dialogue), mode: {kind: 'strike'}} : act(dialogue, {type: 'take-back', at});
+	}
 	if (id === 'enough' && current?.input.kind === 'rounds')
 		return goOnWithFewer(dialogue, current, current.input.place, at);
 	if (id.startsWith('stage:')) {
 		const stage = stageNamed(id.slice('stage:'.length));
+		const inStage = progress.visible.filter((one) => one.stage === stage);
+		const [only] = inStage;
+		if (stage && only && inStage.length === 1) return jump(dialogue, progress, only);
 		return stage ? {...calm(dialogue), mode: {kind: 'steps', stage}} : dialogue;
 	}
 	const step = progress.visible.find((one) => `step:${one.id}` === id);
-	if (!step) return dialogue;
+	return step ? jump(dialogue, progress, step) : dialogue;
+}
+
+function jump(dialogue: Dialogue, progress: Progress, step: Step): Dialogue {
 	if (progress.stateOf(step) === 'open' && step !== progress.current)
 		return refuse(dialogue, `'${step.title}' cannot be asked yet: '${progress.current?.title ?? ''}' comes first.`);
 	return visit(dialogue, step.id);

@@ -1,7 +1,8 @@
 import type {Facts, Profile} from '../procedure/facts.js';
 import {isOffScale} from '../procedure/hold-limits.js';
-import {readAnswer} from '../procedure/read-answer.js';
-import type {Place, Sides, StageId, Step} from '../procedure/step.js';
+import {readAnswer, unitOf} from '../procedure/read-answer.js';
+import type {Place, Problem, Sides, StageId, Step} from '../procedure/step.js';
+import {withUnit} from '../procedure/typed-text.js';
 import type {Check} from './check.js';
 import {type Progress, progressOf} from './progress.js';
 import {hasEnough, nextSlot, readingAt, type Slot} from './rounds.js';
@@ -17,6 +18,8 @@ export type Mode =
 	| {readonly kind: 'ask'}
 	/** A size was typed without its side: one key says which. */
 	| {readonly kind: 'side'; readonly typed: string; readonly size: number; readonly sides: Sides}
+	/** The ways out of an answer that does not pass. */
+	| {readonly kind: 'ways'}
 	| {readonly kind: 'reason'; readonly excused: Excused}
 	| {readonly kind: 'reason-typed'; readonly excused: Excused}
 	| {readonly kind: 'strike'}
@@ -36,6 +39,8 @@ export type Dialogue = {
 	readonly visiting?: {readonly step: string; readonly slot?: Slot};
 	/** Why the last entry was not taken. */
 	readonly refusal?: string;
+	/** Something that happened with the last entry and is not to be seen otherwise. */
+	readonly notice?: string;
 	/** A reading put together from what was typed and the side that was chosen: shown with its consequence, then accepted. */
 	readonly draft?: string;
 };
@@ -53,8 +58,10 @@ export type Position = {
 	readonly step: Step | undefined;
 	/** The reading that is asked for; undefined when the rounds of this place are shown to go on from. */
 	readonly slot: Slot | undefined;
-	/** The answer fails and the ways out are offered. */
+	/** The answer does not pass. */
 	readonly stuck: boolean;
+	/** It can be mended by typing another one: the field stays open, and the ways out are an Enter away. */
+	readonly mendable: boolean;
 };
 
 export function positionOf({check, profiles, visiting}: Dialogue): Position {
@@ -62,7 +69,20 @@ export function positionOf({check, profiles, visiting}: Dialogue): Position {
 	const visited = visiting && progress.visible.find((one) => one.id === visiting.step);
 	const step = visited ?? progress.current;
 	const stuck = step !== undefined && progress.stateOf(step) === 'problem';
-	return {progress, step, slot: slotAt(check, progress.facts, step, visited ? visiting?.slot : undefined), stuck};
+	const mendable = stuck && isMendable(step, progress.problemOf(step));
+	return {
+		progress,
+		step,
+		slot: slotAt(check, progress.facts, step, visited ? visiting?.slot : undefined),
+		stuck,
+		mendable,
+	};
+}
+
+/** A number that is wrong by itself, not one of several readings that belong together. */
+function isMendable({id, input}: Step, problem: Problem | undefined): boolean {
+	const [first] = problem?.ways ?? [];
+	return input.kind === 'number' && first?.do === 'ask-again' && first.steps.length === 1 && first.steps[0] === id;
 }
 
 function slotAt(check: Check, facts: Facts, step: Step | undefined, chosen: Slot | undefined): Slot | undefined {
@@ -77,12 +97,15 @@ function slotAt(check: Check, facts: Facts, step: Step | undefined, chosen: Slot
 }
 
 /** What stood in a field before: the earlier answer, or what the step suggests. */
-export function earlierText(dialogue: Dialogue, {step, slot, progress}: Position): string {
+export function earlierText(dialogue: Dialogue, {step, slot, progress, mendable}: Position): string {
 	if (!step) return '';
 	if (dialogue.draft !== undefined) return dialogue.draft;
+	// What has just been refused is not offered again.
+	if (mendable) return '';
 	if (slot) return readingAt(openSeries(dialogue.check), slot)?.typed ?? '';
 	const earlier = dialogue.check.answers[step.id]?.typed;
 	// Under another unit of the gauge the earlier text may no longer be an answer.
 	if (earlier !== undefined && readAnswer(step, earlier, progress.facts).kind !== 'refused') return earlier;
-	return step.suggest?.(progress.facts) ?? '';
+	const suggested = step.suggest?.(progress.facts) ?? '';
+	return step.input.kind === 'number' ? withUnit(suggested, unitOf(step.input, progress.facts)) : suggested;
 }

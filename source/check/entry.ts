@@ -1,4 +1,5 @@
 import type {Action} from './actions.js';
+import type {Check} from './check.js';
 import type {Dialogue} from './dialogue.js';
 import {reduce} from './reduce.js';
 import type {Slot} from './rounds.js';
@@ -24,7 +25,7 @@ export const textOf = (entry: Entry): string => {
 };
 
 /** Without refusal and detours: the question itself, wherever it stands now. */
-export const calm = ({refusal: _refusal, draft: _draft, ...rest}: Dialogue): Dialogue => rest;
+export const calm = ({refusal: _refusal, draft: _draft, notice: _notice, ...rest}: Dialogue): Dialogue => rest;
 export const ask = (dialogue: Dialogue): Dialogue => ({...calm(dialogue), mode: {kind: 'ask'}});
 /** The entry is not taken, and one sentence says why. */
 export const refuse = (dialogue: Dialogue, refusal: string): Dialogue => ({...dialogue, refusal});
@@ -32,7 +33,16 @@ export const refuse = (dialogue: Dialogue, refusal: string): Dialogue => ({...di
 /** Lets an action happen, and goes where an answer is wanted now. */
 export function act(dialogue: Dialogue, action: Action): Dialogue {
 	const {visiting: _visiting, ...rest} = ask(dialogue);
-	return {...rest, check: reduce(dialogue.check, action)};
+	const check = reduce(dialogue.check, action);
+	const notice = seriesNotice(dialogue.check, check);
+	return notice === undefined ? {...rest, check} : {...rest, check, notice};
+}
+
+/** Says that the rounds so far are closed: they are kept, and those that come are not mixed with them. */
+function seriesNotice(before: Check, after: Check): string | undefined {
+	if (after.series.length === before.series.length) return;
+	const closed = after.series.at(-2)?.closed?.because ?? '';
+	return `The rounds so far are kept as series ${after.series.length - 1} (${closed}); the next ones are a new series.`;
 }
 
 /** Goes to a step, or to a reading within it, that is not the one that wants an answer. */

@@ -1,4 +1,5 @@
 import type {Facts} from '../procedure/facts.js';
+import {isOffScale} from '../procedure/hold-limits.js';
 import {stepById} from '../procedure/index.js';
 import {signOfPlus} from '../procedure/readings.js';
 import {remedies} from '../procedure/remedies.js';
@@ -26,14 +27,27 @@ export function wayOptions({progress}: Position, step: Step): readonly Option[] 
 	return (step.reasons?.length ?? 0) > 0 ? [...ways, {id: 'override', label: 'go on regardless, with a reason'}] : ways;
 }
 
-export function roundOptions(dialogue: Dialogue, {step}: Position): readonly Option[] {
+export function roundOptions(dialogue: Dialogue, {step, progress: {facts}}: Position): readonly Option[] {
 	if (step?.input.kind !== 'rounds') return [];
-	const rounds = openSeries(dialogue.check)[step.input.place];
+	const {place} = step.input;
+	const rounds = openSeries(dialogue.check)[place];
+	const takeBack = rounds.length > 0 ? [{id: 'take-back', label: 'take the last reading back'}] : [];
+	const more = {id: 'more', label: 'one more round'};
+	const strike = rounds.some(counts) ? [{id: 'strike', label: 'strike a round out'}] : [];
+	if (place === 'closing' && step.verify?.(facts))
+		return [
+			{id: 'probe-again', label: 'probe again: a new series'},
+			more,
+			...takeBack,
+			{id: 'go-on', label: 'go on regardless, with a reason'},
+		];
+	if (isOffScale(facts, place))
+		return [...takeBack, more, {id: 'go-on', label: 'go on without figures at this radius'}];
 	return [
-		{id: 'go-on', label: step.input.place === 'closing' ? 'go on to the verdict' : 'enough: go on'},
-		{id: 'more', label: 'one more round'},
-		...(rounds.some(counts) ? [{id: 'strike', label: 'strike a round out'}] : []),
-		...(rounds.length > 0 ? [{id: 'take-back', label: 'take the last reading back'}] : []),
+		{id: 'go-on', label: place === 'closing' ? 'go on to the verdict' : 'enough: go on'},
+		more,
+		...strike,
+		...takeBack,
 	];
 }
 
@@ -75,23 +89,15 @@ export function reasonsFor(excused: {readonly kind: 'override' | 'strike'; reado
 	];
 }
 
-export function stageOptions(dialogue: Dialogue, {progress, step}: Position): readonly Option[] {
-	const {check} = dialogue;
+export function stageOptions({check}: Dialogue, {progress, step}: Position): readonly Option[] {
 	const seen = [...new Set<StageId>(progress.visible.map((one) => one.stage))];
-	const commands: Option[] = [
-		...(check.stopped
-			? [{id: 'carry-on', label: 'carry on with the check after all'}]
-			: [{id: 'stop', label: 'stop here and put the deck back'}]),
-		...(hasReadings(openSeries(check)) && !check.stopped
-			? [
-					{id: 'take-back', label: 'take the last reading back'},
-					{id: 'strike', label: 'strike a round out'},
-				]
-			: []),
-		...(step?.input.kind === 'rounds' ? [{id: 'enough', label: 'go on with the rounds there are'}] : []),
-	];
 	return [
-		...commands,
+		check.stopped
+			? {id: 'carry-on', label: 'carry on with the check after all'}
+			: {id: 'stop', label: 'stop here and put the deck back'},
+		{id: 'take-back', label: 'take the last reading back'},
+		{id: 'strike', label: 'strike a round out'},
+		...(step?.input.kind === 'rounds' ? [{id: 'enough', label: 'go on with the rounds there are'}] : []),
 		...seen.map((stage) => {
 			const states = progress.visible.filter((one) => one.stage === stage).map((one) => progress.stateOf(one));
 			return {id: `stage:${stage}`, label: `[${marks[worstOf(states)]}] ${stages[stage]}`};

@@ -22,8 +22,13 @@ export type Prompt = {readonly key: string} & (
 	| {
 			readonly kind: 'field';
 			readonly initial: string;
-			readonly mayBeEmpty: boolean /** A reading that wants the arm to have settled. */;
+			readonly mayBeEmpty: boolean;
+			/** A reading that wants the arm to have settled. */
 			readonly settle?: true;
+			/** Enter alone shows the ways out of an answer that does not pass. */
+			readonly waysOut?: true;
+			/** What is offered was given before, not only suggested. */
+			readonly given?: true;
 	  }
 	| {readonly kind: 'choice'; readonly options: readonly Option[]; readonly initial?: string | undefined}
 	| {readonly kind: 'yes-no'; readonly question?: string}
@@ -43,6 +48,8 @@ export function promptOf(dialogue: Dialogue): Prompt {
 			return askPrompt(dialogue, position);
 		case 'side':
 			return {key: 'side', kind: 'side', options: sideOptions(mode.sides, position.progress.facts)};
+		case 'ways':
+			return {key: 'ways', kind: 'choice', options: position.step ? wayOptions(position, position.step) : []};
 		case 'reason':
 			return {key: 'reason', kind: 'choice', options: reasonsFor(mode.excused)};
 		case 'reason-typed':
@@ -63,23 +70,30 @@ export function promptOf(dialogue: Dialogue): Prompt {
 }
 
 function askPrompt(dialogue: Dialogue, position: Position): Prompt {
-	const {step, slot, stuck, progress} = position;
+	const {step, slot, stuck, mendable, progress} = position;
 	if (!step) return {key: 'complete', kind: 'none'};
-	if (stuck) return {key: `${step.id}-stuck`, kind: 'choice', options: wayOptions(position, step)};
+	if (stuck && !mendable) return {key: `${step.id}-stuck`, kind: 'choice', options: wayOptions(position, step)};
 	const key = slot ? `${step.id}-${slot.index}-${slot.which}` : step.id;
 	const {input} = step;
 	switch (input.kind) {
 		case 'text':
 		case 'number':
 		case 'signed':
-			return {key, kind: 'field', initial: earlierText(dialogue, position), mayBeEmpty: input.optional ?? false};
+			return {
+				key: mendable ? `${key}-mend` : key,
+				kind: 'field',
+				initial: earlierText(dialogue, position),
+				mayBeEmpty: input.optional ?? false,
+				...(mendable ? {waysOut: true} : {}),
+				...(dialogue.check.answers[step.id] ? {given: true} : {}),
+			};
 		case 'choice': {
 			const value = dialogue.check.answers[step.id]?.value;
 			return {
 				key,
 				kind: 'choice',
 				options: optionsOf(input, progress.facts),
-				initial: typeof value === 'string' ? value : undefined,
+				initial: typeof value === 'string' ? value : step.suggest?.(progress.facts),
 			};
 		}
 		case 'confirm':

@@ -34,7 +34,7 @@ function changed(check: Check, action: Action): Check {
 		case 'override':
 			return override(check, action);
 		case 'ask-again':
-			return askAgain(check, action.steps);
+			return askAnew(check, action.steps, 'to be asked anew', action.at);
 		case 'limit':
 			return setLimit(check, action);
 		case 'take-back':
@@ -42,7 +42,12 @@ function changed(check: Check, action: Action): Check {
 		case 'strike':
 			return strike(check, action);
 		case 'new-series':
-			return askAgain(closeSeries(workAgain(check, action.at), action.because, action.at), action.steps);
+			return askAnew(
+				closeSeries(workAgain(check, action.at), action.because, action.at),
+				action.steps,
+				action.because,
+				action.at,
+			);
 		case 'stop':
 			return {...check, stopped: {at: action.at}, doubts: []};
 		case 'carry-on':
@@ -100,6 +105,18 @@ function override(check: Check, {step, reason, sentence, at}: Of<'override'>): C
 	};
 }
 
+/**
+ * Takes answers out, to be given anew: what was read before the deck was touched must not be mixed with what is read
+ * now, nor offered. Readings that hang on them close as a series.
+ */
+function askAnew(check: Check, steps: readonly string[], because: string, at: string): Check {
+	const given = steps.filter((id) => check.answers[id]);
+	const touchesRounds = given.some((id) => stepById(id)?.touches?.includes('rounds'));
+	const closed = touchesRounds ? closeSeries(check, because, at) : check;
+	const kept = keepAll(closed, given, check);
+	return {...kept, answers: Object.fromEntries(Object.entries(kept.answers).filter(([id]) => !given.includes(id)))};
+}
+
 /** Marks answers to be confirmed again; each keeps its old value as the offer. */
 function askAgain(check: Check, steps: readonly string[]): Check {
 	const marked = steps.flatMap((id) => {
@@ -136,7 +153,7 @@ function stillSo(check: Check, {doubt, at}: Of<'still-so'>): Check {
 
 /** Something changed while the check was left: its steps are asked anew, in a new series where the readings hang on it. */
 function changedMeanwhile(check: Check, {doubt, steps, what, at}: Of<'changed'>): Check {
-	const closed = touchesReadings(doubt) ? closeSeries(check, `changed while the check was left: ${what}`, at) : check;
-	const asked = askAgain(keepAll(closed, steps, check), steps);
+	const because = `changed while the check was left: ${what}`;
+	const asked = askAnew(touchesReadings(doubt) ? closeSeries(check, because, at) : check, steps, because, at);
 	return {...asked, doubts: asked.doubts.filter((one) => one !== doubt || isStillInDoubt(asked, doubt))};
 }

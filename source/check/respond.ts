@@ -1,5 +1,5 @@
 import {chooseSide} from './answer-rounds.js';
-import {answerStep} from './answer-step.js';
+import {answerStep, chooseWay} from './answer-step.js';
 import {chooseReason, chooseRemedy, chooseStep, chooseStruck, typeReason} from './detours.js';
 import {type Dialogue, type Position, positionOf} from './dialogue.js';
 import {wasLeft} from './doubts.js';
@@ -31,6 +31,8 @@ function taken(dialogue: Dialogue, entry: Entry, at: string): Dialogue | undefin
 	switch (mode.kind) {
 		case 'ask':
 			return answerStep(dialogue, position, entry, at);
+		case 'ways':
+			return position.step ? chooseWay(dialogue, position, position.step, entry, at) : dialogue;
 		case 'side':
 			return chooseSide(dialogue, position, entry, at);
 		case 'reason':

@@ -6,7 +6,7 @@ import {KeyFeed} from '../terminal/key-feed.js';
 import {printable} from '../terminal/printable.js';
 import {openArm} from './open-arm.js';
 import type {OpenWorkbench} from './open-workbench.js';
-import {partingLine} from './parting-line.js';
+import {partingLines} from './parting-lines.js';
 
 type InkFace = {readonly workbench: OpenWorkbench; readonly environment: Environment; readonly arm: string | undefined};
 
@@ -21,7 +21,7 @@ export async function runInk({workbench, environment, arm}: InkFace): Promise<nu
 	const feed = new KeyFeed(process.stdin);
 	const screen = environment.screenReader ? undefined : new FullScreen(process.stdout);
 	const repaints = {onRepaint: null as (() => void) | null};
-	const partingText = (): string => `${partingLine(workbench)}\n`;
+	const partingText = (): string => `${partingLines(workbench).join('\n')}\n`;
 	const paths = new ExitPaths({feed, ...(screen ? {screen} : {}), partingText, repaint: () => repaints.onRepaint?.()});
 	paths.onLeave(workbench.release);
 	paths.install();

@@ -6,13 +6,13 @@ import {EXIT, ExitPaths} from '../terminal/exit-paths.js';
 import {printable} from '../terminal/printable.js';
 import {openArm} from './open-arm.js';
 import type {OpenWorkbench} from './open-workbench.js';
-import {partingLine} from './parting-line.js';
+import {partingLines} from './parting-lines.js';
 
 type PlainFace = {readonly workbench: OpenWorkbench; readonly arm: string | undefined};
 
 /** The check in plain lines: for screen readers, simple terminals, and answers from a pipe. */
 export async function runPlain({workbench, arm}: PlainFace): Promise<number> {
-	const paths = new ExitPaths({partingText: () => `${partingLine(workbench)}\n`});
+	const paths = new ExitPaths({partingText: () => `${partingLines(workbench).join('\n')}\n`});
 	paths.onLeave(workbench.release);
 	paths.install();
 	const lines = linesOfProcess();
@@ -44,17 +44,17 @@ async function run(workbench: OpenWorkbench, arm: string | undefined, lines: Lin
 function finish(workbench: OpenWorkbench, end: Exclude<PlainEnd, {kind: 'home'}>, lines: Lines): number {
 	if (end.kind === 'finished') {
 		for (const one of recordLines(end.record)) lines.say(textOf(one));
-		lines.say(partingLine(workbench));
+		for (const text of partingLines(workbench)) lines.say(text);
 		return EXIT.done;
 	}
 	if (end.kind === 'refused') process.stderr.write(`${printable(end.sentence)}\n`);
-	lines.say(partingLine(workbench));
+	for (const text of partingLines(workbench)) lines.say(text);
 	return end.kind === 'refused' ? EXIT.usage : EXIT.leftOpen;
 }
 
 /** Left from the first questions: a check may still be open. */
 function leave(workbench: OpenWorkbench, lines: Lines): number {
-	lines.say(partingLine(workbench));
+	for (const text of partingLines(workbench)) lines.say(text);
 	return workbench.openCheck ? EXIT.leftOpen : EXIT.done;
 }
 

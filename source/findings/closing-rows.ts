@@ -55,6 +55,6 @@ export const closingRows = [
 		say: ({measured, figures, pullLimits, bandLimits}) =>
 			`The arm is ${figures.atWorst === 'good' ? 'good' : 'usable at worst'}: side pull ${listed(measured.map(pullAt))} (${limitsInWords(pullLimits)}), hold band ${listed(measured.map(bandAt))} (${limitsInWords(bandLimits)})`,
 		likely: '',
-		next: () => 'the owner leaves it as it is',
+		next: () => 'the owner may leave it as it is',
 	},
 ] as const satisfies readonly FindingRow[];

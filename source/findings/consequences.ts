@@ -8,17 +8,17 @@ import type {Facts} from '../procedure/facts.js';
 import {armOf} from '../procedure/geometry.js';
 import {zeroOf} from '../procedure/hold-limits.js';
 import {stepById} from '../procedure/index.js';
-import {levelOf} from '../procedure/level.js';
-import {gaugeUnitOf, signOfPlus} from '../procedure/readings.js';
+import {type LevelState, levelOf} from '../procedure/level.js';
 import type {Step} from '../procedure/step.js';
 import {tickStates} from '../procedure/ticks.js';
 import {carriedMn, guardHandling} from '../procedure/weighing.js';
-import {fixed, formatIn, units} from '../units.js';
+import {fixed, formatIn} from '../units.js';
 import {nextCheckOf} from './next-check.js';
 import {probeSoFar} from './probe-so-far.js';
 import {line, type Shown} from './shown-lines.js';
 import {verdictLines} from './verdict-lines.js';
 import {placeLabel, plainNumber, sideForce} from './wording.js';
+import {zeroText} from './zero-text.js';
 
 type Consequence = (facts: Facts) => readonly Shown[];
 
@@ -29,12 +29,19 @@ const geometry: Consequence = (facts) => {
 	const offset = facts.number('arm-offset');
 	const nulls = offset === undefined ? null : nullRadiiMm(arm, offset);
 	return [
-		line(`The stylus reaches radii from ${least.toFixed(1)} to ${most.toFixed(1)} mm.`),
+		line(
+			`The stylus reaches radii from ${least.toFixed(1)} to ${most.toFixed(1)} mm, and overhangs the spindle by ${fixed(overhangMm(arm), 1)} mm.`,
+		),
+		...(Math.abs(overhangMm(arm) - 15) > 15
+			? [line('Most arms overhang by some 13 to 20 mm (common practice): look at both lengths again.', 'warn')]
+			: []),
 		...(offset === undefined
 			? []
 			: [
 					line(
-						`Overhang ${overhangMm(arm).toFixed(1)} mm; ${nulls ? `null radii ${nulls[0].toFixed(1)} and ${nulls[1].toFixed(1)} mm` : 'no two null radii with this offset'} (for information).`,
+						nulls
+							? `As it stands its null radii are ${nulls[0].toFixed(1)} and ${nulls[1].toFixed(1)} mm (for information).`
+							: 'As it stands it has no two null radii with this offset (for information).',
 					),
 				]),
 	];
@@ -46,6 +53,19 @@ const bothForces =
 		const forceMn = facts.number(step);
 		return forceMn === undefined ? [] : [line(`= ${formatIn(forceMn, 'gf')} = ${formatIn(forceMn, 'mN')}`)];
 	};
+
+/** One level has one error of its own; two that are far apart tell of a mistyped side. */
+function errorsDisagree({leftRight, frontBack, pairs}: LevelState): Shown[] {
+	const apart = Math.abs((leftRight.zeroErrorDeg ?? 0) - (frontBack.zeroErrorDeg ?? 0));
+	return pairs && apart > 0.3
+		? [
+				line(
+					`The level's own error differs by ${apart.toFixed(2)}° between the two directions: was a side mistyped?`,
+					'warn',
+				),
+			]
+		: [];
+}
 
 const tiltText = (tiltDeg: number, plus: string, minus: string): string => {
 	const size = Math.abs(tiltDeg).toFixed(2);
@@ -72,6 +92,7 @@ const level: Consequence = (facts) => {
 				`Side force by this tilt, ${placeLabel(place)} radius: ${sideForce(sharePct, uncertaintyPct)} (allowed ±${plainNumber(state.allowedPct)} %)`,
 			),
 		),
+		...errorsDisagree(state),
 		...(state.pairs
 			? [
 					state.passes
@@ -120,16 +141,8 @@ const clearance: Consequence = (facts) => {
 	];
 };
 
-const zero: Consequence = (facts) => {
-	const {zero: found, checked} = zeroOf(facts);
-	if (!checked)
-		return facts.is('zero-way', 'cannot') ? [line("'Zero not checked' will stand beside the pull.", 'warn')] : [];
-	return [
-		line(
-			`Zero of the gauge: ${Math.abs(Number(found.toPrecision(4)))} ${units[gaugeUnitOf(facts)].label}${found === 0 ? '' : found * signOfPlus(facts) > 0 ? ' plus' : ' minus'}; it is taken off every reading.`,
-		),
-	];
-};
+const zero: Consequence = (facts) =>
+	zeroOf(facts).checked || facts.is('zero-way', 'cannot') ? [line(zeroText(facts))] : [];
 
 const putBackForce: Consequence = (facts) => {
 	const weighed = facts.number('back-force');

@@ -23,13 +23,13 @@ export const homeOptions = (unfinished: Unfinished | undefined): Option[] => [
 /** Before a new check puts an open one aside. */
 export const closingLines = ({arm}: Unfinished): Shown[] => [
 	line(
-		`The check of ${arm} is still open. A new one files it as interrupted, deck not ready to play; its put-back list stays under past checks.`,
+		`The check of ${arm} is still open. Going on files it as interrupted, deck not ready to play; its put-back list stays under past checks.`,
 		'warn',
 	),
 ];
 export const closingOptions: readonly Option[] = [
 	{id: 'resume', label: 'go on with the open check'},
-	{id: 'start', label: 'file it as interrupted and start a new one'},
+	{id: 'start', label: 'file it as interrupted'},
 	{id: 'back', label: 'back'},
 ];
 

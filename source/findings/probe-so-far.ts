@@ -15,12 +15,14 @@ import {isMeasured, type MeasuredRadius} from './figures-types.js';
 import {afterOneMoreRound} from './one-more-round.js';
 import {line, type Shown} from './shown-lines.js';
 import {bandAt, plainNumber, pullAt, sureFirst, wouldDecideIt} from './wording.js';
+import {zeroText} from './zero-text.js';
 
 /** What the probe screens show: the rounds so far at a place, the band to scale, and what one more would bring. */
 export function probeSoFar(check: Check, facts: Facts, place: Place, slot: Slot | undefined): readonly Shown[] {
 	const rounds = openSeries(check)[place];
 	return [
-		line([slot ? roundOf(slot) : howMany(rounds), ...soFar(rounds)].join(' · '), 'dim'),
+		line([slot ? roundOf(slot) : howMany(rounds), ...soFar(rounds)].join(' · ')),
+		...zeroLine(facts, slot),
 		...pending(rounds, facts),
 		...offScale(facts, place),
 		...(place === 'closing' ? closingLines(facts) : figureLines(facts, place)),
@@ -42,7 +44,15 @@ const soFar = (rounds: readonly Round[]): string[] =>
 			outerLimit ? `${index + 1}: ${innerLimit.typed} / ${outerLimit.typed}${struck ? ' (struck)' : ''}` : '',
 		)
 		.filter((text) => text !== '')
+		// Held together, so that a line never breaks within a round.
+		.map((text) => text.replaceAll(' ', '\u00a0'))
 		.slice(-3);
+
+/** At the first reading: what is taken off every one of them. */
+function zeroLine(facts: Facts, slot: Slot | undefined): Shown[] {
+	const isFirst = slot?.place === 'inner' && slot.index === 0 && slot.which === 'innerLimit';
+	return isFirst ? [line(zeroText(facts), 'dim')] : [];
+}
 
 /** A round that lacks its outer limit. Its reading may be off scale already. */
 function pending(rounds: readonly Round[], facts: Facts): Shown[] {
@@ -68,10 +78,11 @@ function closingLines(facts: Facts): Shown[] {
 	const closing = closingOf(facts);
 	if (!closing) return [];
 	const off = Math.abs(closing.centrePct - closing.meanPct).toFixed(2);
+	const allowed = `up to ${closing.allowedPct.toFixed(2)} % is no change`;
 	return [
 		closing.moved
-			? line(`${off} % off the inner mean: something moved.`, 'bad')
-			: line(`${off} % off the inner mean: nothing moved.`, 'good'),
+			? line(`${off} % off the inner mean (${allowed}): something moved. Probe again.`, 'bad')
+			: line(`${off} % off the inner mean (${allowed}): nothing moved.`, 'good'),
 	];
 }
 
@@ -112,7 +123,7 @@ function oneMore(document: Document, here: MeasuredRadius): Shown[] {
 	if (!more) return [line('A second round will show how well rounds repeat.', 'dim')];
 	return [
 		line(
-			`One round more would bring ± ${more.pullUncertaintyPct.toFixed(2)} % and ± ${more.bandUncertaintyPct.toFixed(2)} %.`,
+			`One round more would bring the pull to ± ${more.pullUncertaintyPct.toFixed(2)} %, the band to ± ${more.bandUncertaintyPct.toFixed(2)} %.`,
 			'dim',
 		),
 	];

@@ -63,5 +63,5 @@ function between({
 	neutralRadiusMm,
 }: NonNullable<Figures['betweenRadii']>): string {
 	const neutral = neutralRadiusMm === null ? '' : `; neutral at ${neutralRadiusMm.toFixed(0)} mm`;
-	return `Between the radii: ${differs ? 'the pulls differ' : 'no difference shown'} (E_n ${en.toFixed(2)}); the torque changes by ${fixed(torqueSlopeMicroNmPerDeg, 2)} µN·m per degree of swing${neutral}.`;
+	return `Between the radii: ${differs ? 'the pulls differ' : 'no difference shown'} (E_n ${en.toFixed(2)}; above 1 they differ); the torque changes by ${fixed(torqueSlopeMicroNmPerDeg, 2)} µN·m per degree of swing${neutral}.`;
 }

@@ -23,14 +23,19 @@ export function recordLines({check, outcome, nextCheck, issued}: FinishedCheck, 
 		...(ready ? [] : [line('Deck not ready to play.', 'bad')]),
 		...(nextCheck ? [line(`Next check: ${nextCheck.date}. ${nextCheck.because}`)] : []),
 		...verdictLines(check, issued),
-		line('Readings as taken (inner limit / outer limit)', 'strong'),
-		...check.series.flatMap(seriesLines),
+		...readings(check),
+		line(`Id of this check, for compute --check: ${check.id}`),
 		line('Answers', 'strong'),
 		...progress.visible.flatMap(({id, title}) => {
 			const answer = check.answers[id];
 			return answer && answer.typed !== '' ? [line(`${title}: ${answer.typed}`)] : [];
 		}),
 	];
+}
+
+function readings({series}: FinishedCheck['check']): Shown[] {
+	const lines = series.flatMap(seriesLines);
+	return lines.length === 0 ? [] : [line('Readings as taken (inner limit / outer limit)', 'strong'), ...lines];
 }
 
 function seriesLines(series: Series, index: number): Shown[] {

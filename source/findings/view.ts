@@ -60,7 +60,7 @@ export function viewOf(dialogue: Dialogue, typed = ''): View {
 const words = (text: Words, facts: Facts): string => (typeof text === 'function' ? text(facts) : text);
 
 const detourTitles = {
-	side: 'Which side?',
+	ways: 'What to do?',
 	reason: 'Why go on?',
 	'reason-typed': 'Why go on?',
 	strike: 'Which round is struck out?',
@@ -71,18 +71,21 @@ const detourTitles = {
 
 function titleOf({mode}: Dialogue, step: Step | undefined): string {
 	if (mode.kind === 'ask') return step?.title ?? 'The check is complete';
+	if (mode.kind === 'side') return `${step?.title ?? ''}: which side?`;
 	if ((mode.kind === 'reason' || mode.kind === 'reason-typed') && mode.excused.kind === 'strike')
 		return 'Why is it struck out?';
 	return detourTitles[mode.kind];
 }
 
-function askOf({mode}: Dialogue, {step, slot, progress: {facts}}: Position): string {
+function askOf({mode}: Dialogue, {step, slot, progress: {facts, problemOf}}: Position): string {
 	switch (mode.kind) {
 		case 'ask':
 			if (step?.input.kind === 'rounds') return askOfRounds(step, slot, facts);
 			return step ? words(step.ask, facts) : 'The check is complete.';
 		case 'side':
-			return `${mode.typed}: on which side?`;
+			return `You typed ${mode.typed}. On which side?`;
+		case 'ways':
+			return (step && problemOf(step)?.sentence) ?? '';
 		case 'reason':
 		case 'reason-typed':
 			return mode.excused.kind === 'override'
@@ -110,9 +113,11 @@ function shownFor(dialogue: Dialogue, position: Position, prompt: Prompt, typed:
 	const {mode} = dialogue;
 	if (mode.kind !== 'ask') return mode.kind === 'side' && position.slot ? consequencesOf(dialogue, position) : [];
 	const {step, progress, stuck} = position;
-	const problem = stuck && step ? [line(progress.problemOf(step)?.sentence ?? '', 'bad')] : [];
+	const problem = stuck && step && typed.trim() === '' ? [line(progress.problemOf(step)?.sentence ?? '', 'bad')] : [];
+	const notice = dialogue.notice === undefined ? [] : [line(dialogue.notice, 'warn')];
 	const caution = step?.caution ? [line(step.caution, 'warn')] : [];
-	return [...triedOut(dialogue, position, prompt, typed), ...problem, ...caution];
+	// What is wrong comes first: on a small screen the rest may be a page further.
+	return [...notice, ...problem, ...triedOut(dialogue, position, prompt, typed), ...caution];
 }
 
 /** The consequences of the step, with the typed text taken as its answer where it would be accepted. */
@@ -124,8 +129,8 @@ function triedOut(dialogue: Dialogue, position: Position, prompt: Prompt, typed:
 	return consequencesOf({...tried, visiting: {step: step.id}}, positionOf({...tried, visiting: {step: step.id}}));
 }
 
-function unitLabel(step: Step | undefined, {slot, progress, stuck}: Position): string {
-	if (!step || stuck) return '';
+function unitLabel(step: Step | undefined, {slot, progress, stuck, mendable}: Position): string {
+	if (!step || (stuck && !mendable)) return '';
 	if (slot) return units[gaugeUnitOf(progress.facts)].label;
 	return step.input.kind === 'number' || step.input.kind === 'signed'
 		? units[unitOf(step.input, progress.facts)].label

@@ -12,7 +12,8 @@ export const somethingMoved = (
 	meanCentrePct: number,
 	rounds: number,
 	spreadPct: number | null,
-): boolean => {
-	const off = Math.abs(closingCentrePct - meanCentrePct);
-	return isAbove(off, 2 * (spreadPct ?? 0) * Math.sqrt(1 + 1 / rounds)) && isAbove(off, limits.closingRoundPct.value);
-};
+): boolean => isAbove(Math.abs(closingCentrePct - meanCentrePct), closingAllowedPct(rounds, spreadPct));
+
+/** How far the closing round may be off before something moved, in percent. */
+export const closingAllowedPct = (rounds: number, spreadPct: number | null): number =>
+	Math.max(2 * (spreadPct ?? 0) * Math.sqrt(1 + 1 / rounds), limits.closingRoundPct.value);

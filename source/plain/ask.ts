@@ -14,7 +14,8 @@ export const unknownCommand = (text: string): string | undefined =>
 export function promptLines(prompt: Prompt): string[] {
 	switch (prompt.kind) {
 		case 'field':
-			return prompt.initial === '' ? [] : [`Empty line keeps: ${prompt.initial}`];
+			if (prompt.waysOut) return ['Type it anew, or an empty line for other ways out.'];
+			return prompt.initial === '' ? [] : [`Empty line ${prompt.given ? 'keeps' : 'takes'}: ${prompt.initial}`];
 		case 'choice':
 			return prompt.options.map(({label}, index) => `  ${index + 1}. ${label}`);
 		case 'yes-no':

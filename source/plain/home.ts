@@ -26,12 +26,9 @@ export async function home(workbench: Workbench, lines: Lines): Promise<HomeEnd>
 			case 'resume':
 				return {kind: 'opened', opened: await workbench.resume()};
 			case 'start': {
-				const choice = unfinished
-					? await choose('A check is open.', closingLines(unfinished), closingOptions, lines)
-					: chosen;
-				if (choice.kind !== 'chosen') return choice;
-				if (choice.id === 'back') break;
-				return {kind: 'opened', opened: await (choice.id === 'resume' ? workbench.resume() : workbench.start())};
+				const end = await putAside(workbench, lines, () => workbench.start());
+				if (end) return end;
+				break;
 			}
 			case 'past': {
 				const end = await past(workbench, lines);
@@ -79,6 +76,20 @@ async function choose(
 	}
 }
 
+/** Opens another check; one that is open is put aside only when asked. Undefined goes back to the first question. */
+async function putAside(
+	workbench: Workbench,
+	lines: Lines,
+	openOther: () => Promise<Opened>,
+): Promise<HomeEnd | undefined> {
+	const unfinished = workbench.unfinished();
+	if (!unfinished) return {kind: 'opened', opened: await openOther()};
+	const choice = await choose('A check is open.', closingLines(unfinished), closingOptions, lines);
+	if (choice.kind !== 'chosen') return choice;
+	if (choice.id === 'back') return;
+	return {kind: 'opened', opened: await (choice.id === 'resume' ? workbench.resume() : openOther())};
+}
+
 /** Past checks a page at a time; undefined goes back to the first question. */
 async function past(workbench: Workbench, lines: Lines): Promise<HomeEnd | undefined> {
 	const size = 20;
@@ -123,7 +134,8 @@ async function one(workbench: Workbench, id: string, lines: Lines): Promise<Home
 		lines,
 	);
 	if (chosen.kind !== 'chosen') return chosen;
-	return chosen.id === 'put-back' ? {kind: 'opened', opened: await workbench.reopen(id)} : undefined;
+	if (chosen.id !== 'put-back') return;
+	return putAside(workbench, lines, () => workbench.reopen(id));
 }
 
 async function settings(workbench: Workbench, lines: Lines): Promise<HomeEnd | undefined> {

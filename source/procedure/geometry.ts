@@ -27,7 +27,7 @@ export const probeRadii = (facts: Facts): readonly ProbeRadius[] =>
 		return radiusMm === undefined ? [] : [{place, radiusMm}];
 	});
 
-const wayTo = (id: string, name: string): Way => ({label: `correct: ${name}`, do: 'ask-again', steps: [id]});
+const wayTo = (id: string, name: string): Way => ({label: `correct the ${name}`, do: 'ask-again', steps: [id]});
 const reachText = ([least, most]: readonly [number, number]): string =>
 	`from ${least.toFixed(1)} to ${most.toFixed(1)} mm`;
 

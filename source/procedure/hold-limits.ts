@@ -1,5 +1,5 @@
 import limits from '../../shared/limits.json' with {type: 'json'};
-import {somethingMoved} from '../measures/closing-round.js';
+import {closingAllowedPct, somethingMoved} from '../measures/closing-round.js';
 import {gaugeZero, gaugeZeroUncertainty} from '../measures/gauge-zero.js';
 import {type GaugeScale, pullPct, type Round, reachesTop, roundCentresPct} from '../measures/hold-band.js';
 import {pooledSpread, type Spread} from '../measures/statistics.js';
@@ -75,7 +75,12 @@ function spreadPct(facts: Facts): Spread | null {
 	);
 }
 
-export type Closing = {readonly centrePct: number; readonly meanPct: number; readonly moved: boolean};
+export type Closing = {
+	readonly centrePct: number;
+	readonly meanPct: number;
+	readonly allowedPct: number;
+	readonly moved: boolean;
+};
 
 /** The closing round against the mean of the inner rounds; undefined until both are there with figures. */
 export function closingOf(facts: Facts): Closing | undefined {
@@ -85,7 +90,13 @@ export function closingOf(facts: Facts): Closing | undefined {
 	if (!scale || !closing || inner.length === 0 || isOffScale(facts, 'inner') || isRoundOffScale(facts, closing)) return;
 	const centrePct = pullPct([closing], scale);
 	const meanPct = pullPct(inner, scale);
-	return {centrePct, meanPct, moved: somethingMoved(centrePct, meanPct, inner.length, spreadPct(facts)?.sd ?? null)};
+	const spread = spreadPct(facts)?.sd ?? null;
+	return {
+		centrePct,
+		meanPct,
+		allowedPct: closingAllowedPct(inner.length, spread),
+		moved: somethingMoved(centrePct, meanPct, inner.length, spread),
+	};
 }
 
 const probeAgain: Way = {

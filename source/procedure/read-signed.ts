@@ -18,10 +18,15 @@ export type SignedRead =
 export function readSigned(typed: string, unit: UnitId, sides: Sides, facts: Facts): SignedRead {
 	const {rest, side} = takeWord(plainly(typed), sides);
 	const read = readNumber(rest, units[unit].of, unit);
+	if (!read.ok && sides.words === 'sign-of-gauge' && /\b(?:out|in)\b/i.test(rest))
+		return {
+			kind: 'refused',
+			sentence: "Here the gauge's own sign counts, not a direction: type + or − as it shows, for example +4.",
+		};
 	if (!read.ok)
 		return {
 			kind: 'refused',
-			sentence: `${read.sentence.replace(/\.$/, '')}, with its direction: 4 ${sides.plus.word} or 4 ${sides.minus.word}.`,
+			sentence: `${read.sentence.replace(/\.$/, '')}, with its side: ${sides.plus.word} or ${sides.minus.word}.`,
 		};
 	const byWord = side && Math.abs(read.value) * signOfWord(side, sides, facts);
 	const bySign = read.signed && sides.sign === 'of-gauge' ? read.value * signOfPlus(facts) : undefined;

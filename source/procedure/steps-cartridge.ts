@@ -1,3 +1,4 @@
+import {grams} from '../units.js';
 import {type Step, steps} from './step.js';
 import {forceSteps} from './step-groups.js';
 import {withProfile} from './with-profile.js';
@@ -19,7 +20,7 @@ const asked = steps([
 		ask: 'Tracking force as it is played.',
 		why: 'All figures are given in percent of this force.',
 		mistake: 'Typing grams as millinewtons: 1.8 g is 17.7 mN.',
-		input: {kind: 'number', unit: 'gf', between: [2, 80]},
+		input: {kind: 'number', unit: 'gf', between: [grams(0.2), grams(8)]},
 		touches: ['force-low', 'force-high', 'back-force'],
 	},
 	{
@@ -29,7 +30,7 @@ const asked = steps([
 		ask: "Lowest tracking force of the maker's range; leave it empty if you do not know it.",
 		why: 'The force that the gauge carries must stay inside the range.',
 		mistake: 'Reading the recommended value as the lowest.',
-		input: {kind: 'number', unit: 'gf', between: [1, 80], optional: true},
+		input: {kind: 'number', unit: 'gf', between: [grams(0.1), grams(8)], optional: true},
 		verify: (facts) =>
 			(facts.number('force-low') ?? 0) > (facts.number('playing-force') ?? 0) + 1e-9
 				? {
@@ -49,7 +50,7 @@ const asked = steps([
 		ask: "Highest tracking force of the maker's range; leave it empty if you do not know it.",
 		why: 'Too much force, with the guard on top, can bend the suspension.',
 		mistake: 'Forgetting that the guard adds to the force.',
-		input: {kind: 'number', unit: 'gf', between: [1, 100], optional: true},
+		input: {kind: 'number', unit: 'gf', between: [grams(0.1), grams(10)], optional: true},
 		verify: (facts) =>
 			(facts.number('force-high') ?? 99) < (facts.number('playing-force') ?? 0) - 1e-9
 				? {

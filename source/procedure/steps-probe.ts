@@ -7,8 +7,8 @@ import {type Place, type Step, steps} from './step.js';
 export function limitAsk(facts: Facts, which: 'innerLimit' | 'outerLimit'): string {
 	if (showsHandForce(facts))
 		return which === 'innerLimit'
-			? 'Push the arm gently toward the RIM: what does the gauge show, + or − as it stands there, when it just starts?'
-			: 'Push the arm gently toward the SPINDLE: what does the gauge show, + or − as it stands there, when it just starts?';
+			? 'Push the arm gently toward the RIM: what does the gauge show when it just starts, + or − as it stands there? (out and in mean the way the ARM pushes.)'
+			: 'Push the arm gently toward the SPINDLE: what does the gauge show when it just starts, + or − as it stands there? (out and in mean the way the ARM pushes.)';
 	return which === 'innerLimit'
 		? 'Nudge the arm INWARD in small steps. At the INNERMOST place where it stays still: what does the gauge show?'
 		: 'Nudge the arm OUTWARD in small steps. At the OUTERMOST place where it stays still: what does the gauge show?';
@@ -37,7 +37,9 @@ const probe = (place: Place, title: string, extra: Partial<Step> = {}): Step => 
 
 /** Stages 12 and 13: the probe, the closing round and the verdict. */
 export const probeSteps: readonly Step[] = steps([
-	probe('inner', 'Probe at the inner radius'),
+	probe('inner', 'Probe at the inner radius', {
+		caution: 'Lower the arm onto the gauge with the lifter; do not swing it on.',
+	}),
 	probe('outer', 'Probe at the outer radius'),
 	probe('extra', 'Probe at the third radius', {when: (facts) => facts.number('radius-extra') !== undefined}),
 	probe('closing', 'Closing round at the inner radius', {

@@ -1,9 +1,14 @@
 import limits from '../../shared/limits.json' with {type: 'json'};
 import {isAbove} from '../measures/compare.js';
-import {decimalsApart, formatIn} from '../units.js';
+import {decimalsApart, formatIn, grams} from '../units.js';
 import type {Facts} from './facts.js';
 import {type Problem, type Step, steps} from './step.js';
 import {biasDeviceOf} from './steps-setting.js';
+
+const settingOf = (facts: Facts): string => {
+	const setting = facts.text('bias-setting');
+	return setting === undefined ? '' : ` It was set to: ${setting}.`;
+};
 
 const notYet = (id: string, sentence: string) => ({
 	verify: (facts: Facts): Problem | undefined =>
@@ -70,7 +75,7 @@ export const putBackSteps: readonly Step[] = steps([
 		id: 'back-bias',
 		stage: 'back',
 		title: 'Bias device',
-		ask: (facts) => `${biasDeviceOf(facts).restore} Done?`,
+		ask: (facts) => `${biasDeviceOf(facts).restore}${settingOf(facts)} Done?`,
 		why: 'Without bias the stylus leans on the inner groove wall.',
 		mistake: 'Leaving the thread off its guide.',
 		input: {kind: 'confirm'},
@@ -91,7 +96,9 @@ export const putBackSteps: readonly Step[] = steps([
 		id: 'back-guard',
 		stage: 'back',
 		title: 'Guard off',
-		ask: 'Last of all, take the stylus guard off, straight down and forward. Done? Mind the stylus: it is sharp and its cantilever breaks at a touch.',
+		ask: 'Take the stylus guard off the way its maker says, the headshell held. Done?',
+		caution:
+			'The stylus is bare from here on: it is sharp, and its cantilever breaks at a touch. Never press a unipivot arm down.',
 		why: "The guard's mass must not stay in the tracking force of a record.",
 		mistake: 'Pulling it sideways. A unipivot arm is never pressed down while this is done.',
 		input: {kind: 'confirm'},
@@ -105,7 +112,7 @@ export const putBackSteps: readonly Step[] = steps([
 		ask: 'Weigh at record height, bias and damping as played, without the guard. Leave it empty if it cannot be weighed.',
 		why: 'It is the last thing that can go wrong unnoticed: within 2 % of the playing force is wanted.',
 		mistake: 'Weighing with the guard on again.',
-		input: {kind: 'number', unit: 'gf', between: [1, 120], optional: true},
+		input: {kind: 'number', unit: 'gf', between: [grams(0.1), grams(12)], optional: true},
 		verify: playingForceProblem,
 		reasons: ['the owner wants this force', 'the scale is not at hand'],
 	},
@@ -133,7 +140,7 @@ export const putBackSteps: readonly Step[] = steps([
 		id: 'next-check',
 		stage: 'next',
 		title: 'Next check',
-		ask: 'When should this arm be checked again? y takes the date, n means no date.',
+		ask: 'Keep this date for the next check? n means no date.',
 		why: 'Six months is common practice. Stiff or exposed wires relax sooner, and an open question should not wait.',
 		mistake: 'Waiting until something is heard.',
 		input: {kind: 'confirm'},

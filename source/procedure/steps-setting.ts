@@ -36,7 +36,7 @@ export const settingSteps: readonly Step[] = steps([
 		id: 'room-temperature',
 		stage: 'room',
 		title: 'Room',
-		ask: 'Room temperature. The arm should have stood in this room for an hour.',
+		ask: 'Room temperature; empty if not known. The arm should have stood in this room for an hour.',
 		why: 'Oil, wire and damping stiffen in the cold; between checks it helps to tell the season from drift.',
 		mistake: 'Checking an arm that has just come in from a cold car.',
 		input: {kind: 'number', unit: 'celsius', between: [-10, 50], optional: true},
@@ -60,6 +60,7 @@ export const settingSteps: readonly Step[] = steps([
 			isDeepGuard(facts)
 				? `Your guard hangs more than ${limits.guardDeepMm.value} mm below the stylus: take the mat off, or the guard would touch.`
 				: 'Leave the mat on, or take it off to gain clearance for the guard?',
+		suggest: (facts) => (isDeepGuard(facts) ? 'off' : undefined),
 		why: 'A guard deeper than 2.2 mm touches unless the mat is taken off. With a steel platter, or a magnet near the cartridge, leave the mat on: the closer the cartridge, the stronger the pull on it; weigh at probe height then.',
 		mistake: 'Taking the mat off and leaving the arm at its old height: the clearance window moves with the mat.',
 		input: {
@@ -82,6 +83,8 @@ export const settingSteps: readonly Step[] = steps([
 	},
 	{
 		id: 'mat-thickness',
+		caution:
+			'With the mat off the stylus can reach the bare platter: lower the lifter only with the gauge under the arm.',
 		stage: 'mat',
 		title: 'Thickness of the mat',
 		ask: 'How thick is the mat that you took off?',
@@ -142,6 +145,7 @@ export const settingSteps: readonly Step[] = steps([
 		id: 'damping-off',
 		stage: 'damping',
 		title: 'Damping',
+		caution: 'Keep the fluid clean in a closed vessel; it creeps, and it must not reach the bearing.',
 		ask: 'Empty the damping trough, or lift the paddle clear of it. Is the arm free of damping?',
 		why: 'Damping fluid is friction that comes with speed; it hides what the bearings do.',
 		mistake: 'A paddle that only just leaves the fluid drags a thread of it along.',
@@ -151,6 +155,16 @@ export const settingSteps: readonly Step[] = steps([
 		reasons: ['the trough cannot be emptied', 'the damper is built into the arm'],
 		touches: ['rounds'],
 		staysTrueMinutes: 30,
+	},
+	{
+		id: 'bias-setting',
+		stage: 'bias',
+		title: 'Bias as it is set',
+		ask: 'How is the bias device set now? Write it down as you will want it back: notch, number, grams. Empty if not known.',
+		why: 'It is put back to this at the end.',
+		mistake: 'Trusting your memory until the evening.',
+		input: {kind: 'text', optional: true},
+		when: hasBias,
 	},
 	{
 		id: 'bias-off',
@@ -190,7 +204,11 @@ export const settingSteps: readonly Step[] = steps([
 					ifNot: 'Lower the lifter until daylight shows under the tube.',
 				},
 				{id: 'rest', text: 'Rest and its clip are clear', ifNot: 'Turn the clip of the rest out of the way.'},
-				{id: 'screws', text: 'Headshell and cartridge screws tight', ifNot: 'Tighten them by hand, stylus guarded.'},
+				{
+					id: 'screws',
+					text: 'Headshell and cartridge screws tight',
+					ifNot: 'Tighten them by hand: arm locked, stylus guarded, headshell held.',
+				},
 				{
 					id: 'air',
 					text: 'Lid, fan and heating off: no draught',

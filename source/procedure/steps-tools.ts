@@ -1,6 +1,6 @@
-import {fromBase} from '../units.js';
+import {fromBase, grams} from '../units.js';
 import type {Facts} from './facts.js';
-import {gaugeUnitOf} from './readings.js';
+import {gaugeUnitOf, showsHandForce} from './readings.js';
 import {type Step, steps} from './step.js';
 import {zeroSteps} from './step-groups.js';
 import {withProfile} from './with-profile.js';
@@ -49,7 +49,7 @@ const asked = steps([
 		id: 'gauge-step',
 		stage: 'tools',
 		title: 'Smallest step of the gauge',
-		ask: 'Smallest step that you can read on the gauge (0.5 % or finer is advised).',
+		ask: 'Smallest step that you can read on the gauge (half a percent of the tracking force, or finer, is advised).',
 		why: 'A coarse step widens every uncertainty.',
 		mistake: 'Naming the marks on the scale when you can read halfway between them.',
 		input: {kind: 'number', unit: gaugeUnitOf, between: onGauge(0.01, 5)},
@@ -98,10 +98,10 @@ const asked = steps([
 		stage: 'tools',
 		title: 'Size of a nudge',
 		ask: 'By how much does the reading move with one nudge? One reading step is advised.',
-		why: 'The last place that held falls short of the limit by half a nudge on average; the band is corrected for it.',
+		why: 'The last place that held falls short of the limit by half a nudge on average; the band is corrected for it. A reading taken when the arm just starts needs no correction: 0.',
 		mistake: 'Nudging in jumps: the arm then starts early. Type 0 if you read halfway between holding and going.',
 		input: {kind: 'number', unit: gaugeUnitOf, between: onGauge(0, 5)},
-		suggest: oneStep,
+		suggest: (facts) => (showsHandForce(facts) ? '0' : oneStep(facts)),
 	},
 	{
 		id: 'scale-step',
@@ -110,7 +110,7 @@ const asked = steps([
 		ask: 'Smallest step that the stylus scale shows.',
 		why: 'A coarse scale cannot know the tracking force better than its step.',
 		mistake: 'Taking a fine display for a true one.',
-		input: {kind: 'number', unit: 'gf', between: [0, 5]},
+		input: {kind: 'number', unit: 'gf', between: [0, grams(0.5)]},
 		suggest: () => '0.01',
 	},
 	{
@@ -120,7 +120,7 @@ const asked = steps([
 		ask: 'The stylus scale is true to plus or minus how much?',
 		why: 'It says how well the tracking force is known.',
 		mistake: 'Typing its smallest step: that is usually finer than it is true.',
-		input: {kind: 'number', unit: 'gf', between: [0, 10]},
+		input: {kind: 'number', unit: 'gf', between: [0, grams(1)]},
 		suggest: () => '0.02',
 	},
 	{

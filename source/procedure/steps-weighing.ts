@@ -1,6 +1,6 @@
 import limits from '../../shared/limits.json' with {type: 'json'};
 import {isAbove, isBelow} from '../measures/compare.js';
-import {formatIn} from '../units.js';
+import {formatIn, grams} from '../units.js';
 import {clearanceProblem} from './clearance.js';
 import type {Facts} from './facts.js';
 import {gaugeSides, gaugeUnitOf, showsHandForce} from './readings.js';
@@ -41,6 +41,8 @@ export const weighingSteps: readonly Step[] = steps([
 			`Is the stylus guard on, and will it stay on during the probe?${facts.is('arm-bearing', 'unipivot') ? ' Never press it down on a unipivot.' : ''}`,
 		why: 'The guard protects the cantilever while the arm is nudged. Its mass then counts in the tracking force.',
 		mistake: 'Taking it off between the weighing and the probe.',
+		caution:
+			'Without a guard the bare stylus hangs over everything you do: work slowly, and lift the arm by its lifter.',
 		input: {
 			kind: 'choice',
 			options: [
@@ -131,7 +133,7 @@ export const weighingSteps: readonly Step[] = steps([
 		why: 'All readings of a percent gauge are worth this much.',
 		mistake:
 			'A steel scale plate under a strong cartridge magnet reads wrong; and a scale that sits higher than the record shows too much.',
-		input: {kind: 'number', unit: 'gf', between: [1, 120]},
+		input: {kind: 'number', unit: 'gf', between: [grams(0.1), grams(12)]},
 		verify: forceProblem('force-reading'),
 		reasons: [
 			"the maker's range is for playing; the guard takes it beyond for the probe only",
@@ -163,7 +165,7 @@ export const weighingSteps: readonly Step[] = steps([
 		ask: 'Weigh once more at probe height, guard as before. Leave it empty to keep the first reading.',
 		why: 'With the centre of gravity far from the pivot, or a magnet near steel, the tracking force changes with height.',
 		mistake: 'Guessing the height: stand the scale on blocks until the arm is where the gauge holds it.',
-		input: {kind: 'number', unit: 'gf', between: [1, 120], optional: true},
+		input: {kind: 'number', unit: 'gf', between: [grams(0.1), grams(12)], optional: true},
 		when: (facts) => facts.is('arm-gravity-centre', 'far') || facts.is('mat', 'on-steel'),
 		verify: forceProblem('force-at-height'),
 		reasons: [
@@ -210,8 +212,28 @@ function zeroRound(round: 'first' | 'turned', setting: string): readonly Step[] 
 			between: (facts: Facts) => [0, (facts.number('gauge-top') ?? limits.topOfScalePct.value) * 1.5] as const,
 		},
 		when: (facts: Facts) => facts.is('zero-way', 'turn'),
+		...(limit === 'outer' ? {verify: (facts: Facts) => crossedZero(facts, round)} : {}),
 		staysTrueMinutes: halfADay,
 	}));
+}
+
+/** Turned round, the gauge shows the same pushes with the other sign, so its limits lie the other way. */
+function crossedZero(facts: Facts, round: 'first' | 'turned'): Problem | undefined {
+	const inner = facts.number(`zero-${round}-inner`);
+	const outer = facts.number(`zero-${round}-outer`);
+	if (inner === undefined || outer === undefined) return;
+	const [low, high] = round === 'first' ? [inner, outer] : [outer, inner];
+	if (!isAbove(low, high)) return;
+	return {
+		sentence: 'The two limits of this round lie the wrong way round: they are swapped, or a sign is wrong.',
+		ways: [
+			{
+				label: 'read both limits of this round again',
+				do: 'ask-again',
+				steps: [`zero-${round}-inner`, `zero-${round}-outer`],
+			},
+		],
+	};
 }
 
 function zeroAsk(facts: Facts, limit: 'inner' | 'outer'): string {

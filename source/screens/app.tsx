@@ -20,8 +20,8 @@ type Place =
 	| {readonly kind: 'check'; readonly dialogue: Dialogue}
 	| {readonly kind: 'finished'; readonly record: FinishedCheck}
 	| {readonly kind: 'past' | 'profiles' | 'settings'}
-	/** A new check would put this one aside. */
-	| {readonly kind: 'closing'; readonly unfinished: Unfinished}
+	/** Another check would put this one aside: a new one, or an old one whose deck is put back. */
+	| {readonly kind: 'closing'; readonly unfinished: Unfinished; readonly reopen?: string}
 	| {readonly kind: 'leaving'};
 
 type AppProps = {
@@ -57,14 +57,16 @@ const Places = ({workbench, first}: {readonly workbench: Workbench; readonly fir
 		if (opened.ok) setPlace({kind: 'check', dialogue: opened.dialogue});
 		else home(opened.sentence);
 	};
-	const startNew = (): void => {
+	/** A new check, or the put-back list of an old one. */
+	const openOther = (reopen?: string) => open(reopen === undefined ? workbench.start() : workbench.reopen(reopen));
+	const ask = (reopen?: string): void => {
 		const unfinished = workbench.unfinished();
-		if (unfinished) setPlace({kind: 'closing', unfinished});
-		else void open(workbench.start());
+		if (unfinished) setPlace({kind: 'closing', unfinished, ...(reopen === undefined ? {} : {reopen})});
+		else void openOther(reopen);
 	};
 	const choose = (choice: HomeChoice): void => {
 		if (choice === 'resume') void open(workbench.resume());
-		else if (choice === 'start') startNew();
+		else if (choice === 'start') ask();
 		else setPlace({kind: choice === 'leave' ? 'leaving' : choice});
 	};
 	if (isTooSmall)
@@ -91,16 +93,14 @@ const Places = ({workbench, first}: {readonly workbench: Workbench; readonly fir
 					options={closingOptions}
 					onChoose={(id) => {
 						if (id === 'back') home();
-						else void open(id === 'resume' ? workbench.resume() : workbench.start());
+						else void (id === 'resume' ? open(workbench.resume()) : openOther(place.reopen));
 					}}
 					onBack={() => home()}
 					backHint="Esc back"
 				/>
 			);
 		case 'past':
-			return (
-				<PastScreen workbench={workbench} onBack={() => home()} onReopen={(id) => void open(workbench.reopen(id))} />
-			);
+			return <PastScreen workbench={workbench} onBack={() => home()} onReopen={ask} />;
 		case 'profiles':
 			return <ProfilesScreen workbench={workbench} onBack={() => home()} />;
 		case 'settings':

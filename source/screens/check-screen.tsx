@@ -4,7 +4,7 @@ import {promptOf} from '../check/prompt.js';
 import {type Entry, respond} from '../check/respond.js';
 import type {FinishedCheck} from '../findings/record.js';
 import {viewOf} from '../findings/view.js';
-import {KEYS} from '../terminal/keys.js';
+import {isText, KEYS} from '../terminal/keys.js';
 import {useTerminalSize} from '../terminal/use-terminal-size.js';
 import type {Workbench} from '../workbench.js';
 import {Frame} from './frame.js';
@@ -29,8 +29,8 @@ function backspacesFor(typed: string): readonly string[] {
 	return Array.from({length: Math.max(1, last.length)}, () => KEYS.backspace);
 }
 
-/** A second Enter this soon after the first is a bounce or impatience; it accepts nothing that was not typed. */
-const impatientMs = 300;
+/** An Enter this soon after another one, or after a digit that chose, is a bounce or impatience; it accepts nothing that was not typed. */
+const impatientMs = 500;
 
 export const CheckScreen = ({workbench, initial, onHome, onFinished}: CheckScreenProps): ReactNode => {
 	const look = useLook();
@@ -43,6 +43,8 @@ export const CheckScreen = ({workbench, initial, onHome, onFinished}: CheckScree
 	/** An answer that is not on the disk yet, and why. */
 	const [unsaved, setUnsaved] = useState<{readonly dialogue: Dialogue; readonly sentence: string}>();
 	const lastEnter = useRef(0);
+	/** The text in the field was refused: the next letter or digit begins anew. */
+	const refused = useRef(false);
 	const {bell, settleSeconds} = workbench.settings();
 	const countdown = useCountdown(settleSeconds, bell);
 	// A hold limit shows what it brings once it is taken; other fields show it while it is typed.
@@ -56,6 +58,7 @@ export const CheckScreen = ({workbench, initial, onHome, onFinished}: CheckScree
 		setPage(0);
 		setIsWhy(false);
 		setUnsaved(undefined);
+		refused.current = false;
 	}, []);
 
 	const store = async (next: Dialogue): Promise<void> => {
@@ -75,8 +78,10 @@ export const CheckScreen = ({workbench, initial, onHome, onFinished}: CheckScree
 		const next = respond(dialogue, entry, workbench.now());
 		if (!next) onHome();
 		else if (next.check !== dialogue.check) void store(next);
-		else if (next.refusal) setDialogue(next);
-		else show(next);
+		else if (next.refusal) {
+			refused.current = true;
+			setDialogue(next);
+		} else show(next);
 	};
 
 	const pages = useRef(1);
@@ -119,6 +124,11 @@ export const CheckScreen = ({workbench, initial, onHome, onFinished}: CheckScree
 			return true;
 		}
 		if (countdown.left !== undefined && key !== KEYS.enter) countdown.stop();
+		if (prompt.kind === 'choice' && /^[1-9]$/.test(key)) lastEnter.current = performance.now();
+		if (prompt.kind === 'field' && refused.current && isText(key)) {
+			refused.current = false;
+			return [...Array.from({length: typed.length}, () => KEYS.backspace), key];
+		}
 		if (key === KEYS.backspace && prompt.kind === 'field') return backspacesFor(typed);
 		if (key === KEYS.enter) return isImpatient();
 		return false;

@@ -2,9 +2,9 @@ import stringWidth from 'string-width';
 import type {View} from '../findings/view.js';
 import {printable} from '../terminal/printable.js';
 import {pageOf, type Row, rowsOf, textRows} from './body.js';
-import {mostShown} from './inputs/choice.js';
 import {footText, type HintId} from './keys-table.js';
 import type {Look} from './look.js';
+import {linesOfOptions} from './option-pages.js';
 
 export type LayoutInput = {
 	readonly view: View;
@@ -88,7 +88,7 @@ function rowsOfControl({prompt}: View, width: number, free: number, bodyRows: nu
 			return prompt.items.length + 1;
 		case 'choice': {
 			const kept = Math.min(bodyRows, 6);
-			return Math.min(prompt.options.length, mostShown, Math.max(3, free - kept));
+			return Math.min(linesOfOptions(prompt.options, width), Math.max(3, free - kept));
 		}
 	}
 }

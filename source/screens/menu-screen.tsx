@@ -6,9 +6,10 @@ import {KEYS} from '../terminal/keys.js';
 import {useTerminalSize} from '../terminal/use-terminal-size.js';
 import {pageOf, type Row, rowsOf, textRows} from './body.js';
 import {Frame} from './frame.js';
-import {Choice, mostShown} from './inputs/choice.js';
+import {Choice} from './inputs/choice.js';
 import {useCommands} from './keys-context.js';
 import {useLook} from './look.js';
+import {linesOfOptions} from './option-pages.js';
 
 type MenuScreenProps = {
 	readonly title: string;
@@ -48,10 +49,8 @@ export const MenuScreen = ({title, shown, options, onChoose, onBack, onPage, bac
 	);
 	const head: Row[] = textRows(title, width, look, 'strong');
 	const free = frameRows - head.length - 1 - foot.length;
-	const list = Math.max(
-		1,
-		Math.min(options.length, mostShown, free - Math.min(body.length, Math.max(6, free - options.length))),
-	);
+	const wanted = linesOfOptions(options, width);
+	const list = Math.max(1, Math.min(wanted, free - Math.min(body.length, Math.max(6, free - wanted))));
 	const room = free - list - (body.length > 0 ? 1 : 0);
 	const turned = body.length <= room ? {rows: body, page: 0, pages: 1} : pageOf(body, page, room - 1);
 	pages.current = turned.pages;

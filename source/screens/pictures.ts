@@ -50,6 +50,10 @@ export function bandsPicture({rows, goodPct, usablePct}: Bands, width: number, u
 		`${' '.repeat(labelWidth)}${direction(columns, at(0), glyph)}`,
 		...rows.map((row) => `${row.label.padEnd(labelWidth)}${bandLine(row, base, at, glyph).join('')}`),
 		`${' '.repeat(labelWidth)}${axis(columns, at, [-reach, -goodPct, 0, goodPct, reach])}`,
+		`${' '.repeat(labelWidth)}${glyph.pull} pull  ${glyph.good} good  ${glyph.usable} usable limit of the pull`.slice(
+			0,
+			width,
+		),
 	];
 }
 

@@ -29,8 +29,7 @@ export const PromptControl = ({
 				<Field
 					value={typed}
 					unit={unit}
-					offer={prompt.initial}
-					mayBeEmpty={prompt.mayBeEmpty}
+					prompt={prompt}
 					onChange={onType}
 					onSubmit={(text) => onEntry({kind: 'text', text})}
 				/>

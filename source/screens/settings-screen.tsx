@@ -74,12 +74,15 @@ const OneSetting = ({id, settings, fault, onBack, onKeep, onFault}: OneSettingPr
 	const look = useLook();
 	const {columns} = useTerminalSize();
 	const [typed, setTyped] = useState('');
-	useCommands((key) => {
-		if (key !== KEYS.escape) return false;
-		onFault('');
-		onBack();
-		return true;
-	});
+	useCommands(
+		(key) => {
+			if (key !== KEYS.escape) return false;
+			onFault('');
+			onBack();
+			return true;
+		},
+		() => setTyped(''),
+	);
 	const label = settingOptions(settings).find((one) => one.id === id)?.label ?? '';
 	const submit = (text: string): void => {
 		const read = readSetting(settings, id, text);
@@ -95,8 +98,7 @@ const OneSetting = ({id, settings, fault, onBack, onKeep, onFault}: OneSettingPr
 			<Field
 				value={typed}
 				unit=""
-				offer={String(settings[id])}
-				mayBeEmpty={false}
+				prompt={{initial: String(settings[id]), mayBeEmpty: false, given: true}}
 				onChange={setTyped}
 				onSubmit={submit}
 			/>

@@ -4,6 +4,7 @@ import {type ReactNode, useMemo, useState} from 'react';
 import type {Option} from '../../procedure/step.js';
 import {printable} from '../../terminal/printable.js';
 import {styleOf, useLook, written} from '../look.js';
+import {more, optionPages} from '../option-pages.js';
 
 type ChoiceProps = {
 	readonly options: readonly Option[];
@@ -16,53 +17,39 @@ type ChoiceProps = {
 
 const Mark = ({isSelected = false}: {readonly isSelected?: boolean}): ReactNode => {
 	const {unicode} = useLook();
-	return <Text>{isSelected ? (unicode ? '❯ ' : '> ') : '  '}</Text>;
+	return (
+		<Box flexShrink={0}>
+			<Text>{isSelected ? (unicode ? '❯ ' : '> ') : '  '}</Text>
+		</Box>
+	);
 };
 
 const Label = ({isSelected = false, label}: {readonly isSelected?: boolean; readonly label: string}): ReactNode => {
 	const look = useLook();
 	return (
 		<Box aria-role="radio" aria-state={{selected: isSelected}}>
-			<Text wrap="truncate" {...styleOf(isSelected ? 'strong' : 'plain', look)}>
+			<Text wrap="wrap" {...styleOf(isSelected ? 'strong' : 'plain', look)}>
 				{label}
 			</Text>
 		</Box>
 	);
 };
 
-/** There are nine digits. */
-export const mostShown = 9;
-const more: Option = {id: '\u0000more', label: 'more …'};
-
-/** A page of the options: so many that each has a digit; a last line leads to the next page. */
-function pageOfOptions(options: readonly Option[], page: number, rows: number): readonly Option[] {
-	const room = Math.max(2, Math.min(mostShown, rows));
-	if (options.length <= room) return options;
-	const size = room - 1;
-	const start = (page % Math.ceil(options.length / size)) * size;
-	return [...options.slice(start, start + size), more];
-}
-
 /** A list to choose from: by its digit at once, or by arrows and Enter. A long one is turned page by page. */
 export const Choice = ({options, initial, rows, width, onChoose}: ChoiceProps): ReactNode => {
 	const look = useLook();
-	const size = Math.max(1, Math.min(mostShown, Math.max(2, rows)) - 1);
-	const [page, setPage] = useState(() =>
-		Math.floor(
-			Math.max(
-				0,
-				options.findIndex(({id}) => id === initial),
-			) / size,
+	const pages = useMemo(() => optionPages(options, rows, width), [options, rows, width]);
+	const [turned, setTurned] = useState(() =>
+		Math.max(
+			0,
+			pages.findIndex((page) => page.some(({id}) => id === initial)),
 		),
 	);
-	const shown = useMemo(() => pageOfOptions(options, page, rows), [options, page, rows]);
+	const page = turned % pages.length;
+	const shown = pages[page] ?? options;
 	const items = useMemo(
-		() =>
-			shown.map(({id, label}, index) => ({
-				value: id,
-				label: printable(`${index + 1} ${written(label, look)}`, width - 2),
-			})),
-		[shown, width, look],
+		() => shown.map(({id, label}, index) => ({value: id, label: `${index + 1} ${printable(written(label, look))}`})),
+		[shown, look],
 	);
 	return (
 		<SelectInput
@@ -74,7 +61,7 @@ export const Choice = ({options, initial, rows, width, onChoose}: ChoiceProps): 
 			)}
 			indicatorComponent={Mark}
 			itemComponent={Label}
-			onSelect={({value}) => (value === more.id ? setPage((now) => now + 1) : onChoose(value))}
+			onSelect={({value}) => (value === more.id ? setTurned(page + 1) : onChoose(value))}
 		/>
 	);
 };

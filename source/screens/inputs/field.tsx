@@ -1,27 +1,35 @@
 import {Box, Text} from 'ink';
 import TextInput from 'ink-text-input';
 import {type ReactNode, useLayoutEffect, useRef, useState} from 'react';
+import type {Prompt} from '../../check/prompt.js';
 import {printable} from '../../terminal/printable.js';
 import {useLook, written} from '../look.js';
+
+/** What a field offers while nothing is typed. */
+export type FieldPrompt = Pick<Extract<Prompt, {kind: 'field'}>, 'initial' | 'mayBeEmpty' | 'waysOut' | 'given'>;
 
 type FieldProps = {
 	readonly value: string;
 	/** Unit of a bare number, shown behind the field. */
 	readonly unit: string;
-	/** What Enter takes while nothing is typed. */
-	readonly offer: string;
-	/** The answer may be 'none': a hyphen then. */
-	readonly mayBeEmpty: boolean;
+	readonly prompt: FieldPrompt;
 	readonly onChange: (value: string) => void;
 	readonly onSubmit: (value: string) => void;
 };
 
+function hintFor({initial, mayBeEmpty, waysOut, given}: FieldPrompt): string {
+	if (waysOut) return 'type it anew · Enter: other ways out';
+	const none = mayBeEmpty ? ' · - for none' : '';
+	if (initial === '') return '';
+	return given ? `Enter keeps ${printable(initial, 40)}${none}` : `Enter takes ${printable(initial, 40)}${none}`;
+}
+
 /** A line to type in. A line end that comes in the middle of a burst submits as Enter does. */
-export const Field = ({value, unit, offer, mayBeEmpty, onChange, onSubmit}: FieldProps): ReactNode => {
+export const Field = ({value, unit, prompt, onChange, onSubmit}: FieldProps): ReactNode => {
 	const look = useLook();
 	const latest = useRef(value);
 	latest.current = value;
-	const submit = (text: string): void => onSubmit(text.trim() === '' ? offer : text);
+	const submit = (text: string): void => onSubmit(text.trim() === '' ? prompt.initial : text);
 	// The text field renews its key handler in a passive effect; a layout effect makes React run it in the same turn.
 	const [, settle] = useState(value);
 	useLayoutEffect(() => settle(value), [value]);
@@ -32,14 +40,13 @@ export const Field = ({value, unit, offer, mayBeEmpty, onChange, onSubmit}: Fiel
 		onChange(text);
 		if (end !== -1) submit(text);
 	};
+	const hint = value === '' ? written(hintFor(prompt), look) : '';
 	return (
 		<Box>
 			<Text>{'> '}</Text>
 			<TextInput value={value} onChange={change} onSubmit={() => submit(latest.current)} />
-			{value === '' && offer !== '' ? (
-				<Text wrap="truncate">{`Enter keeps ${printable(written(offer, look), 40)}${mayBeEmpty ? ', - for none' : ''}`}</Text>
-			) : null}
-			{unit === '' ? null : <Text dimColor> {written(unit, look)}</Text>}
+			{hint === '' ? null : <Text wrap="truncate">{hint}</Text>}
+			{unit === '' || hint !== '' || /\p{L}|[%°′]/u.test(value) ? null : <Text dimColor> {written(unit, look)}</Text>}
 		</Box>
 	);
 };

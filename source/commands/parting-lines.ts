@@ -3,18 +3,24 @@ import {verdictWord} from '../findings/wording.js';
 import {printable} from '../terminal/printable.js';
 import type {OpenWorkbench} from './open-workbench.js';
 
-/** The last line on the normal screen: what is saved or filed, and how to go on. */
-export function partingLine(workbench: OpenWorkbench): string {
+/** The last lines on the normal screen: what is saved or filed, and how to go on. */
+export function partingLines(workbench: OpenWorkbench): readonly string[] {
 	const {openCheck, filed} = workbench;
 	if (openCheck) {
 		const {current, facts} = progressOf(openCheck, workbench.profiles());
 		const arm = printable(facts.text('arm-name') ?? 'a new arm', 40);
-		return `Saved: the check of ${arm} stands at '${current?.title ?? 'its end'}'. Deck not ready to play. Go on with: armdrift`;
+		return [
+			`Saved: the check of ${arm} stands at '${current?.title ?? 'its end'}'.`,
+			'Deck not ready to play. Go on with: armdrift',
+		];
 	}
-	if (!filed) return 'Left; no check is open.';
+	if (!filed) return ['Left; no check is open.'];
 	const deck =
 		filed.outcome === 'interrupted'
 			? 'Deck NOT ready to play: see its put-back list under past checks.'
 			: 'Deck ready to play; volume down for the first record.';
-	return `Filed as ${filed.check.id}: ${filed.issued ? verdictWord[filed.issued.figures.verdict].toLowerCase() : 'no verdict'}. ${deck}`;
+	return [
+		`Filed as ${filed.check.id}: ${filed.issued ? verdictWord[filed.issued.figures.verdict].toLowerCase() : 'no verdict'}.`,
+		deck,
+	];
 }

@@ -1,0 +1,35 @@
+import stringWidth from 'string-width';
+import type {Option} from '../procedure/step.js';
+
+/** There are nine digits. */
+const mostShown = 9;
+export const more: Option = {id: '\u0000more', label: 'more …'};
+
+/** Columns that mark, digit and gap take before a label. */
+const indent = 4;
+
+/** Lines that an option takes; a long one is broken, never cut: two may differ only at their ends. */
+export const linesOfOption = ({label}: Option, width: number): number =>
+	Math.max(1, Math.ceil(stringWidth(label) / Math.max(1, width - indent - 2)));
+
+export const linesOfOptions = (options: readonly Option[], width: number): number =>
+	options.slice(0, mostShown).reduce((sum, option) => sum + linesOfOption(option, width), 0);
+
+/** Options in pages of so many lines, each option with a digit; where there are several, the last line leads on. */
+export function optionPages(options: readonly Option[], rows: number, width: number): readonly (readonly Option[])[] {
+	if (options.length <= mostShown && linesOfOptions(options, width) <= rows) return [options];
+	const pages: Option[][] = [[]];
+	let left = rows - 1;
+	for (const option of options) {
+		const lines = linesOfOption(option, width);
+		const page = pages.at(-1) ?? [];
+		if (page.length > 0 && (lines > left || page.length >= mostShown - 1)) {
+			pages.push([option]);
+			left = rows - 1 - lines;
+		} else {
+			page.push(option);
+			left -= lines;
+		}
+	}
+	return pages.map((page) => [...page, more]);
+}
