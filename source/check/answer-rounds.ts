@@ -1,9 +1,8 @@
-import {inGaugeUnit, topOfScale} from '../procedure/hold-limits.js';
+import {inGaugeUnit, topOfScale, topText} from '../procedure/hold-limits.js';
 import {readSigned, signOfWord} from '../procedure/read-signed.js';
 import {gaugeUnitOf, pushSides, showsHandForce} from '../procedure/readings.js';
 import type {Place, Step} from '../procedure/step.js';
 import {withUnit} from '../procedure/typed-text.js';
-import {units} from '../units.js';
 import type {LimitName} from './actions.js';
 import {type Dialogue, type Position, positionOf} from './dialogue.js';
 import {act, ask, calm, type Entry, refuse, textOf, visit} from './entry.js';
@@ -25,7 +24,7 @@ export function takeLimit(
 	if (inGaugeUnit(size, facts) > mostOverTop * topOfScale(facts))
 		return refuse(
 			dialogue,
-			`'${typed}' cannot be right: the scale of the gauge ends at ${topOfScale(facts)} ${units[unit].label}. Type the top of the scale if the pointer leans on its stop.`,
+			`'${typed}' cannot be right: the scale of the gauge ends at ${topText(facts)}. Type the top of the scale if the pointer leans on its stop.`,
 		);
 	if (read.kind === 'side-wanted')
 		return {...calm(dialogue), mode: {kind: 'side', typed, size: read.size, sides: pushSides}};

@@ -1,4 +1,3 @@
-import {formatDistanceStrict} from 'date-fns/formatDistanceStrict';
 import {formatISO} from 'date-fns/formatISO';
 import type {Check} from '../check/check.js';
 import {type Dialogue, startDialogue} from '../check/dialogue.js';
@@ -11,11 +10,11 @@ import {newCheckId} from '../store/check-id.js';
 import type {Lock} from '../store/lock-keeper.js';
 import {StoreError} from '../store/store-error.js';
 import type {Opened, Saved, Unfinished, Workbench} from '../workbench.js';
+import {fileCheck, isEmpty, reopened} from './filing.js';
 import {type Attempt, attempt, Shelf} from './shelf.js';
+import {answersFor, unfinishedOf} from './starting.js';
 
 type Options = {readonly dataDir: string; readonly version: string; readonly clock?: () => Date};
-
-const isEmpty = (check: Check): boolean => Object.keys(check.answers).length === 0;
 
 /** The workbench on the real disk and clock: the check in progress, its lock, and the shelf of what is kept. */
 export class OpenWorkbench implements Workbench {
@@ -95,7 +94,7 @@ export class OpenWorkbench implements Workbench {
 			const at = this.now();
 			const limits = limitsOf(this.settings());
 			const empty = newCheck({id: newCheckId(this.#clock()), at, program: this.version, limits});
-			const check = reduce(empty, {type: 'fill', answers: this.#answersFor(armName), at});
+			const check = reduce(empty, {type: 'fill', answers: answersFor(armName, this.profiles()), at});
 			return isEmpty(check) ? startDialogue(check, this.profiles()) : this.#taken(check);
 		});
 	}
@@ -116,12 +115,7 @@ export class OpenWorkbench implements Workbench {
 			const record = this.#store.record(id);
 			if (record instanceof StoreError) throw record;
 			await this.#fileOpenOne();
-			const at = this.now();
-			const undone = Object.entries(record.check.answers).filter(
-				([step, answer]) => isPutBack(step) && answer.override,
-			);
-			const check: Check = {...record.check, reopened: true, stopped: {at}, doubts: []};
-			return this.#taken(reduce(check, {type: 'ask-again', steps: undone.map(([step]) => step), at}));
+			return this.#taken(reopened(record.check, this.now()));
 		});
 	}
 
@@ -167,13 +161,9 @@ export class OpenWorkbench implements Workbench {
 
 	#unfinished(): Unfinished | undefined {
 		const {check, savedAt} = this.#draft();
-		if (!check || isEmpty(check)) return;
-		const {facts, current} = progressOf(check, this.profiles());
-		return {
-			arm: facts.text('arm-name') ?? 'a new arm',
-			step: current?.title ?? 'its end',
-			ago: formatDistanceStrict(savedAt ?? check.startedAt, this.#clock(), {addSuffix: true}),
-		};
+		if (check && !isEmpty(check))
+			return unfinishedOf(check, this.profiles(), savedAt ?? check.startedAt, this.#clock());
+		return;
 	}
 
 	#nothingToResume(sentence: string): StoreError {
@@ -200,14 +190,6 @@ export class OpenWorkbench implements Workbench {
 		return startDialogue(check, this.profiles());
 	}
 
-	/** What is known of an arm when its check starts: its profile, or its name alone. */
-	#answersFor(armName: string | undefined) {
-		if (armName === undefined) return {};
-		const known = this.profiles().find(({kind, name}) => kind === 'arm' && name === armName);
-		if (!known) return {'arm-name': {value: armName, typed: armName}};
-		return {'arm-profile': {value: known.id, typed: known.name}, ...known.answers};
-	}
-
 	/** One check is open at a time: the one that is open is filed as interrupted. */
 	async #fileOpenOne(): Promise<void> {
 		const {check} = this.#draft();
@@ -217,16 +199,9 @@ export class OpenWorkbench implements Workbench {
 	}
 
 	async #file(check: Check): Promise<FinishedCheck> {
-		const record = finishedCheck(check, this.now());
-		if (check.reopened) {
-			const putBack = Object.fromEntries(Object.entries(check.answers).filter(([step]) => isPutBack(step)));
-			if (record.outcome !== 'interrupted') await this.#store.saveRemark(check.id, {putBackAt: this.now(), putBack});
-			await this.#store.clearDraft();
-		} else await this.#store.finish(check.id, record);
+		const record = await fileCheck(this.#store, check, this.now());
 		this.#open = undefined;
 		this.#filed = record;
 		return record;
 	}
 }
-
-const isPutBack = (step: string): boolean => step.startsWith('back-');

@@ -8,16 +8,16 @@ import type {Facts} from '../procedure/facts.js';
 import {armOf} from '../procedure/geometry.js';
 import {zeroOf} from '../procedure/hold-limits.js';
 import {stepById} from '../procedure/index.js';
-import {type LevelState, levelOf} from '../procedure/level.js';
 import type {Step} from '../procedure/step.js';
 import {tickStates} from '../procedure/ticks.js';
 import {carriedMn, guardHandling} from '../procedure/weighing.js';
 import {fixed, formatIn} from '../units.js';
+import {levelConsequence} from './level-consequence.js';
 import {nextCheckOf} from './next-check.js';
 import {probeSoFar} from './probe-so-far.js';
 import {line, type Shown} from './shown-lines.js';
 import {verdictLines} from './verdict-lines.js';
-import {placeLabel, plainNumber, sideForce} from './wording.js';
+import {plainNumber} from './wording.js';
 import {zeroText} from './zero-text.js';
 
 type Consequence = (facts: Facts) => readonly Shown[];
@@ -53,55 +53,6 @@ const bothForces =
 		const forceMn = facts.number(step);
 		return forceMn === undefined ? [] : [line(`= ${formatIn(forceMn, 'gf')} = ${formatIn(forceMn, 'mN')}`)];
 	};
-
-/** One level has one error of its own; two that are far apart tell of a mistyped side. */
-function errorsDisagree({leftRight, frontBack, pairs}: LevelState): Shown[] {
-	const apart = Math.abs((leftRight.zeroErrorDeg ?? 0) - (frontBack.zeroErrorDeg ?? 0));
-	return pairs && apart > 0.3
-		? [
-				line(
-					`The level's own error differs by ${apart.toFixed(2)}° between the two directions: was a side mistyped?`,
-					'warn',
-				),
-			]
-		: [];
-}
-
-const tiltText = (tiltDeg: number, plus: string, minus: string): string => {
-	const size = Math.abs(tiltDeg).toFixed(2);
-	return Number(size) === 0 ? 'level' : `${size}° ${tiltDeg > 0 ? plus : minus} high`;
-};
-
-const level: Consequence = (facts) => {
-	const state = levelOf(facts);
-	if (!state) return [];
-	const axis = (
-		name: string,
-		{tiltDeg, zeroErrorDeg}: {tiltDeg: number; zeroErrorDeg: number | null},
-		plus: string,
-		minus: string,
-	) =>
-		line(
-			`${name}: ${tiltText(tiltDeg, plus, minus)}; the level's own error ${zeroErrorDeg === null ? 'unknown after one reading' : `${Math.abs(zeroErrorDeg).toFixed(2)}°`}`,
-		);
-	return [
-		axis('Left to right', state.leftRight, 'right', 'left'),
-		...(facts.answered('level-fb-1') ? [axis('Front to back', state.frontBack, 'back', 'front')] : []),
-		...state.shares.map(({place, sharePct, uncertaintyPct}) =>
-			line(
-				`Side force by this tilt, ${placeLabel(place)} radius: ${sideForce(sharePct, uncertaintyPct)} (allowed ±${plainNumber(state.allowedPct)} %)`,
-			),
-		),
-		...errorsDisagree(state),
-		...(state.pairs
-			? [
-					state.passes
-						? line(state.fine ? 'Level: fine.' : 'Level: passes.', 'good')
-						: line('Level: does not pass.', 'bad'),
-				]
-			: []),
-	];
-};
 
 const force: Consequence = (facts) => {
 	const carried = carriedMn(facts);
@@ -167,10 +118,10 @@ const consequences: Readonly<Record<string, Consequence>> = {
 	'playing-force': bothForces('playing-force'),
 	'force-low': bothForces('force-low'),
 	'force-high': bothForces('force-high'),
-	'level-lr-1': level,
-	'level-lr-2': level,
-	'level-fb-1': level,
-	'level-fb-2': level,
+	'level-lr-1': levelConsequence,
+	'level-lr-2': levelConsequence,
+	'level-fb-1': levelConsequence,
+	'level-fb-2': levelConsequence,
 	'guard-account': force,
 	'force-reading': force,
 	'force-at-height': force,

@@ -57,6 +57,9 @@ export function gaugeScale(facts: Facts): GaugeScale | undefined {
 export const topOfScale = (facts: Facts): number =>
 	inGaugeUnit(facts.number('gauge-top') ?? limits.topOfScalePct.value, facts);
 
+/** The top of the scale as it is printed: `16 %`. */
+export const topText = (facts: Facts): string => `${topOfScale(facts)} ${units[gaugeUnitOf(facts)].label}`;
+
 /** Whether any reading at a place reached the top of the scale: then it has no figures. */
 export const isOffScale = (facts: Facts, place: Place): boolean =>
 	roundsAt(facts, place).some((round) => isRoundOffScale(facts, round));

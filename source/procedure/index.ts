@@ -8,6 +8,7 @@ import {settingSteps} from './steps-setting.js';
 import {stillSteps} from './steps-still.js';
 import {toolsSteps} from './steps-tools.js';
 import {weighingSteps} from './steps-weighing.js';
+import {zeroStageSteps} from './steps-zero.js';
 
 /** The whole procedure, in the order in which it is asked. */
 export const procedure: readonly Step[] = [
@@ -18,6 +19,7 @@ export const procedure: readonly Step[] = [
 	...toolsSteps,
 	...settingSteps,
 	...weighingSteps,
+	...zeroStageSteps,
 	...probeSteps,
 	...putBackSteps,
 ];

@@ -1,8 +1,9 @@
-import limits from '../../shared/limits.json' with {type: 'json'};
 import {biasDeviceIds, biasDevices} from './bias-devices.js';
-import {armProblem, radiusProblem} from './geometry.js';
+import {armProblem} from './geometry.js';
 import {pivotPlaces} from './pivot-places.js';
 import {type Step, steps} from './step.js';
+import {radiusSteps} from './steps-radii.js';
+import {wireSteps} from './steps-wire.js';
 import {withProfile} from './with-profile.js';
 
 const yesNo = [
@@ -126,37 +127,7 @@ const asked = steps([
 		input: {kind: 'choice', options: yesNo},
 		touches: ['radius-inner'],
 	},
-	{
-		id: 'arm-wire-path',
-		stage: 'arm',
-		title: 'Where the wires leave',
-		ask: 'How do the signal wires leave the arm?',
-		why: 'Wires are the usual cause of a side pull that changes over the record.',
-		mistake: 'Looking only at the outside: a tight twist inside the column pulls just as well.',
-		input: {
-			kind: 'choice',
-			options: [
-				{id: 'inside', label: 'inside the column'},
-				{id: 'exposed-loop', label: 'in an exposed loop'},
-			],
-		},
-	},
-	{
-		id: 'arm-wire-stiffness',
-		stage: 'arm',
-		title: 'Stiffness of the wires',
-		ask: 'How stiff are they?',
-		why: 'Stiff wires act as a spring and relax over the seasons, so they are checked more often.',
-		mistake: 'Judging by the thickness of the insulation alone.',
-		input: {
-			kind: 'choice',
-			options: [
-				{id: 'supple', label: 'supple, falls limp'},
-				{id: 'medium', label: 'medium'},
-				{id: 'stiff', label: 'stiff, springs back'},
-			],
-		},
-	},
+	...wireSteps,
 	{
 		id: 'arm-bias-device',
 		stage: 'arm',
@@ -186,42 +157,7 @@ const asked = steps([
 		mistake: 'Feet of soft rubber are not a suspension, but look at the level after the gauge is placed all the same.',
 		input: {kind: 'choice', options: yesNo},
 	},
-	{
-		id: 'radius-inner',
-		stage: 'arm',
-		title: 'Inner probe radius',
-		ask: 'Distance from the spindle at which the inner probe is taken.',
-		why: 'Always the same radius makes checks comparable. Near the label is where wires wind up and stops engage.',
-		mistake: 'With an automatic stop, going below 75 mm: the linkage then holds the arm.',
-		input: {kind: 'number', unit: 'mm', between: [50, 110]},
-		suggest: (facts) =>
-			String((facts.is('arm-auto-stop', 'yes') ? limits.linkageInnerRadiusMm : limits.innerRadiusMm).value),
-		verify: (facts) => radiusProblem('inner', facts),
-		touches: ['rounds'],
-	},
-	{
-		id: 'radius-outer',
-		stage: 'arm',
-		title: 'Outer probe radius',
-		ask: 'Distance from the spindle at which the outer probe is taken.',
-		why: 'The two radii together tell a spring-like wire from a steady pull.',
-		mistake: 'Choosing it so far out that the arm leans on its rest.',
-		input: {kind: 'number', unit: 'mm', between: [90, 160]},
-		suggest: () => String(limits.outerRadiusMm.value),
-		verify: (facts) => radiusProblem('outer', facts),
-		touches: ['rounds'],
-	},
-	{
-		id: 'radius-extra',
-		stage: 'arm',
-		title: 'One more probe radius',
-		ask: 'A third radius to probe, if you want one; leave it empty for none.',
-		why: 'A rub that sits in mid-record shows at neither end.',
-		mistake: 'Two are enough for most arms.',
-		input: {kind: 'number', unit: 'mm', between: [50, 160], optional: true},
-		verify: (facts) => radiusProblem('extra', facts),
-		touches: ['rounds'],
-	},
+	...radiusSteps,
 ]);
 
 /** Stage 2a: the arm. Picked from the profiles with one key, or entered once. */

@@ -2,10 +2,9 @@ import limits from '../../shared/limits.json' with {type: 'json'};
 import {isAbove} from '../measures/compare.js';
 import {type BiasDeviceId, biasDevices} from './bias-devices.js';
 import type {Facts} from './facts.js';
-import {levelProblem} from './level.js';
-import {frontBack, leftRight} from './readings.js';
 import {type Step, steps} from './step.js';
 import {levelSteps} from './step-groups.js';
+import {levelStageSteps} from './steps-level.js';
 
 const isDeepGuard = (facts: Facts): boolean => isAbove(facts.number('guard-depth') ?? 0, limits.guardDeepMm.value);
 
@@ -17,16 +16,12 @@ export const biasDeviceOf = (facts: Facts): (typeof biasDevices)[BiasDeviceId] =
 	return biasDevices[id ?? 'none'];
 };
 
-const tilt = {kind: 'signed', unit: 'deg', between: [0, 5]} as const;
 /** A unipivot that leans to one side reads as a pull. */
 const uprightLine = {
 	id: 'upright',
 	text: 'Seen from the front the arm stands upright (unipivot)',
 	ifNot: 'Set its sideways balance first, the way its maker says; never press the arm down.',
 } as const;
-const whyLevel =
-	'A deck that is not level pulls the arm downhill: 1° across the arm is 1.7 % of the tracking force. The level lies too: reading it twice, turned round in between, tells its own error from the tilt.';
-const levelTouches = ['rounds'] as const;
 /** Long enough for one sitting; a deck that is moved or loaded overnight is read again. */
 const halfADay = 12 * 60;
 
@@ -94,53 +89,7 @@ export const settingSteps: readonly Step[] = steps([
 		when: (facts) => facts.is('mat', 'off'),
 		touches: ['clearance', 'rounds'],
 	},
-	{
-		id: 'level-lr-1',
-		stage: 'level',
-		title: 'Level, left to right',
-		ask: (facts) =>
-			`Put the gauge where it will stand, arm over the record. ${facts.is('deck-sprung', 'yes') ? 'The deck is sprung: from now on nothing is added or taken away. ' : ''}Level on the armboard, left to right: how much, and which side is high?`,
-		why: whyLevel,
-		mistake: 'Reading the level on the platter: the armboard is what carries the pivot.',
-		input: {...tilt, sides: leftRight},
-		touches: levelTouches,
-		staysTrueMinutes: halfADay,
-	},
-	{
-		id: 'level-lr-2',
-		stage: 'level',
-		title: 'Level turned round, left to right',
-		ask: 'Turn the level end for end on the same spot. Which side does it call high now?',
-		why: whyLevel,
-		mistake: 'Putting it back somewhere else on the board. If it cannot be turned, leave the answer empty.',
-		input: {...tilt, sides: leftRight, optional: true},
-		touches: levelTouches,
-		staysTrueMinutes: halfADay,
-	},
-	{
-		id: 'level-fb-1',
-		stage: 'level',
-		title: 'Level, front to back',
-		ask: 'Level on the armboard, front to back: how much, and is the back or the front high?',
-		why: whyLevel,
-		mistake: 'Leaning on the deck while reading.',
-		input: {...tilt, sides: frontBack},
-		touches: levelTouches,
-		staysTrueMinutes: halfADay,
-	},
-	{
-		id: 'level-fb-2',
-		stage: 'level',
-		title: 'Level turned round, front to back',
-		ask: 'Turn the level end for end on the same spot. Which end does it call high now?',
-		why: whyLevel,
-		mistake: 'Putting it back somewhere else on the board. If it cannot be turned, leave the answer empty.',
-		input: {...tilt, sides: frontBack, optional: true},
-		verify: levelProblem,
-		reasons: ['the deck cannot be levelled here', 'the arm is loaded by a spring', 'the level cannot be turned round'],
-		touches: ['rounds'],
-		staysTrueMinutes: halfADay,
-	},
+	...levelStageSteps,
 	{
 		id: 'damping-off',
 		stage: 'damping',

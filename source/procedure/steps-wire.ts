@@ -1,0 +1,36 @@
+import {type Step, steps} from './step.js';
+
+/** How the signal wires leave the arm; kept with it. They are the usual cause of a pull that changes over the record. */
+export const wireSteps: readonly Step[] = steps([
+	{
+		id: 'arm-wire-path',
+		stage: 'arm',
+		title: 'Where the wires leave',
+		ask: 'How do the signal wires leave the arm?',
+		why: 'Wires are the usual cause of a side pull that changes over the record.',
+		mistake: 'Looking only at the outside: a tight twist inside the column pulls just as well.',
+		input: {
+			kind: 'choice',
+			options: [
+				{id: 'inside', label: 'inside the column'},
+				{id: 'exposed-loop', label: 'in an exposed loop'},
+			],
+		},
+	},
+	{
+		id: 'arm-wire-stiffness',
+		stage: 'arm',
+		title: 'Stiffness of the wires',
+		ask: 'How stiff are they?',
+		why: 'Stiff wires act as a spring and relax over the seasons, so they are checked more often.',
+		mistake: 'Judging by the thickness of the insulation alone.',
+		input: {
+			kind: 'choice',
+			options: [
+				{id: 'supple', label: 'supple, falls limp'},
+				{id: 'medium', label: 'medium'},
+				{id: 'stiff', label: 'stiff, springs back'},
+			],
+		},
+	},
+]);
