@@ -100,7 +100,7 @@ const dressed: played.Series = {
 const dressLeads: readonly Turn[] = [
 	turn('2', '2 try a remedy and probe again'),
 	turn('2', 'Which remedy?', '2 dress the leads anew'),
-	turn('y', 'Wires, screws and draught', 'All still so? y / n'),
+	...played.lookAlongArm,
 ];
 
 test('A full check typed key by key ends in verdict, remedy, put-back and file, with the right figures', async () => {

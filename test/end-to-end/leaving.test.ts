@@ -49,7 +49,7 @@ describe('Ctrl+C', () => {
 		['in a half-typed field', ['0.4 ri'], '> 0.4 ri'],
 		['in the text of why', ['?'], 'The usual mistake:'],
 		['in the list of steps', ['\t'], 'All steps'],
-		['while a side is asked for', ['0.4\r'], 'on which side?'],
+		['while a side is asked for', ['0.4\r'], 'n which side?'],
 		['beside a refusal', ['over there\r'], '> over there'],
 		['behind keys that still wait', ['0.1 right\r0.1 left\r0.1 b'], ''],
 	])('%s ends with 130, a sane terminal, and how to go on', async (_, keys, shown) => {

@@ -81,7 +81,7 @@ export const readLevel = (
 	typed('level-fb-2', turnedToo),
 ];
 
-export const biasOff: Turn = answer('bias-off', 'y');
+export const biasOff: readonly Turn[] = [typed('bias-setting', 'notch 3'), answer('bias-off', 'y')];
 
 export const lookAlongArm: readonly Turn[] = ticked('wires', [
 	'Leads lie as always, nothing touches the arm',
@@ -117,7 +117,7 @@ export const describeAll: readonly Turn[] = [
 export const prepare: readonly Turn[] = [
 	...describeAll,
 	...readLevel(),
-	biasOff,
+	...biasOff,
 	...lookAlongArm,
 	...weigh,
 	setHeight,

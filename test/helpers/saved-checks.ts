@@ -16,8 +16,6 @@ export const filedIds = (dataDir: string): string[] =>
 export const filedCheck = (dataDir: string, id: string) =>
 	stored.parse(JSON.parse(readFileSync(path.join(dataDir, 'checks', `${id}.json`), 'utf8'))).record;
 
-const WHEN = new Set(['at', 'id', 'startedAt', 'finishedAt', 'openedAt', 'confirmedAt', 'resumedAt']);
-
 /** A filed check without what differs from one sitting to the next: its id and all times. */
 export const bareCheck = (saved: unknown): unknown =>
-	JSON.parse(JSON.stringify(saved, (key, value) => (WHEN.has(key) ? undefined : value)));
+	JSON.parse(JSON.stringify(saved, (key, value) => (/^at$|At$|^id$/.test(key) ? undefined : value)));

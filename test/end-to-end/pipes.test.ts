@@ -1,0 +1,117 @@
+import {readFileSync} from 'node:fs';
+import {fileURLToPath} from 'node:url';
+import {describe, expect, onTestFinished, test} from 'vitest';
+import {filed, fullCheck, makeSafe, start} from '../helpers/check-turns.js';
+import {playPlain, run} from '../helpers/plain-run.js';
+import {freshFolder} from '../helpers/program-environment.js';
+import {PROGRAM, startProgram} from '../helpers/pty.js';
+import {bareCheck, filedCheck, filedIds} from '../helpers/saved-checks.js';
+import {turn, walk} from '../helpers/walk.js';
+
+const lines = (text: string): string[] => text.trimEnd().split('\n');
+const {version} = JSON.parse(readFileSync(fileURLToPath(new URL('../../package.json', import.meta.url)), 'utf8'));
+const newestCheck = (dataDir: string) => filedCheck(dataDir, filedIds(dataDir).at(-1) ?? '');
+
+test('Without a terminal it refuses in one sentence that names the ways without one', () => {
+	const {status, out, faults} = run(freshFolder(), []);
+	expect([status, out]).toEqual([2, '']);
+	expect(lines(faults)).toHaveLength(1);
+	expect(faults).toMatch(/--plain.*compute/);
+});
+
+test.each([
+	['input', '< /dev/null'],
+	['output', '| cat'],
+])('With a terminal but for its %s it refuses too', async (_, redirection) => {
+	const program = startProgram({
+		command: ['sh', '-c', `"${process.execPath}" "${PROGRAM}" ${redirection}; echo "over"`],
+	});
+	onTestFinished(() => program.stop());
+	await program.exited;
+	expect(program.normalScreen()).toMatch(/^This needs a terminal[\s\S]*\nover$/);
+	expect(program.raw()).not.toContain('\u001B');
+});
+
+test('Answers from a file play the whole check, and save the same as the keys of a terminal', async () => {
+	const plain = freshFolder();
+	const {status, out, faults} = playPlain(plain, [start, ...fullCheck]);
+	expect([status, faults]).toEqual([0, '']);
+	expect(out).not.toContain('\u001B');
+	expect(lines(out).at(-1)).toContain(`Filed as ${filedIds(plain)[0]}`);
+
+	const program = startProgram();
+	onTestFinished(() => program.stop());
+	await walk(program, [start, ...fullCheck]);
+	await program.waitFor(filed);
+	expect(bareCheck(newestCheck(plain))).toEqual(bareCheck(newestCheck(program.dataDir)));
+	const profiles = [plain, program.dataDir].map((folder) => run(folder, ['--plain'], {input: '3\n'}).out);
+	expect(profiles[0]).toBe(profiles[1]);
+});
+
+describe('A pipe', () => {
+	test('that gives a refused answer ends with 2 and the question, all earlier answers saved', () => {
+		const dataDir = freshFolder();
+		const {status, faults} = playPlain(dataDir, [
+			start,
+			...makeSafe,
+			turn('north deck'),
+			turn('-'),
+			turn('two feet'),
+			turn('229'),
+		]);
+		expect(status).toBe(2);
+		expect(lines(faults)).toHaveLength(1);
+		expect(faults).toMatch(/^Question 7\b.*'two feet'/);
+		expect(run(dataDir, ['--plain']).out).toContain("at 'Effective length'");
+	});
+
+	test('that ends early ends with 3, and says how to go on', () => {
+		const {status, out, faults} = playPlain(freshFolder(), [start, ...makeSafe]);
+		expect([status, faults]).toEqual([3, '']);
+		expect(lines(out).at(-1)).toMatch(/^Saved: .*Go on with: armdrift/);
+	});
+
+	test('whose reader goes away ends quietly', async () => {
+		const program = startProgram({
+			command: [
+				'sh',
+				'-c',
+				`printf '1\\ny\\n' | "${process.execPath}" "${PROGRAM}" --plain | head -c 10; echo; echo over`,
+			],
+		});
+		onTestFinished(() => program.stop());
+		await program.exited;
+		expect(program.normalScreen()).not.toMatch(/EPIPE|^\s+at /m);
+	});
+});
+
+describe('The command line', () => {
+	test.each([
+		[['--dat', 'x'], '--data'],
+		[['comput'], 'compute'],
+		[['--frobnicate'], '--frobnicate'],
+		[['compute', '--chek', 'x'], '--check'],
+	])('%j is refused with 2, one line and what may be meant', (args, meant) => {
+		const {status, out, faults} = run(freshFolder(), args);
+		expect([status, out]).toEqual([2, '']);
+		expect(lines(faults)).toHaveLength(1);
+		expect(faults).toContain(meant);
+	});
+
+	test('--help begins with examples and lists the exit statuses', () => {
+		const {status, out, faults} = run(freshFolder(), ['--help']);
+		expect([status, faults]).toEqual([0, '']);
+		expect(out.indexOf('armdrift --plain')).toBeLessThan(out.indexOf('Usage:'));
+		for (const code of ['130', '143', '129', '70', '10']) expect(out).toContain(code);
+	});
+
+	test('--version prints the version alone', () => {
+		expect(run(freshFolder(), ['--version'])).toEqual({status: 0, out: `${version}\n`, faults: ''});
+	});
+
+	test('compute refuses a check that is not there with one sentence', () => {
+		const {status, out, faults} = run(freshFolder(), ['compute', '--check', 'nothing']);
+		expect([status, out]).toEqual([1, '']);
+		expect(lines(faults)).toHaveLength(1);
+	});
+});
