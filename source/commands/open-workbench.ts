@@ -11,7 +11,7 @@ import type {Lock} from '../store/lock-keeper.js';
 import {StoreError} from '../store/store-error.js';
 import type {Opened, Saved, Unfinished, Workbench} from '../workbench.js';
 import {fileCheck, isEmpty, reopened} from './filing.js';
-import {type Attempt, attempt, Shelf} from './shelf.js';
+import {type Attempt, attempt, Shelf, sentenceOf} from './shelf.js';
 import {answersFor, unfinishedOf} from './starting.js';
 
 type Options = {readonly dataDir: string; readonly version: string; readonly clock?: () => Date};
@@ -80,10 +80,11 @@ export class OpenWorkbench implements Workbench {
 
 	unfinished(): Unfinished | undefined {
 		try {
-			return this.#unfinished();
+			const {check, savedAt} = this.#draft();
+			if (!check || isEmpty(check)) return;
+			return unfinishedOf(check, this.profiles(), savedAt ?? check.startedAt, this.#clock());
 		} catch (error) {
-			if (!(error instanceof StoreError)) throw error;
-			this.#shelf.noted({notices: [error.sentence]});
+			this.#shelf.noted({notices: [sentenceOf(error)]});
 			return;
 		}
 	}
@@ -157,13 +158,6 @@ export class OpenWorkbench implements Workbench {
 
 	#draft() {
 		return this.#shelf.noted(this.#store.draft());
-	}
-
-	#unfinished(): Unfinished | undefined {
-		const {check, savedAt} = this.#draft();
-		if (check && !isEmpty(check))
-			return unfinishedOf(check, this.profiles(), savedAt ?? check.startedAt, this.#clock());
-		return;
 	}
 
 	#nothingToResume(sentence: string): StoreError {

@@ -32,7 +32,8 @@ export async function attempt<T>(work: () => T | Promise<T>): Promise<Attempt<T>
 	}
 }
 
-function sentenceOf(error: unknown): string {
+/** What an error of the disk says. @throws anything else: that is a fault of the program */
+export function sentenceOf(error: unknown): string {
 	if (error instanceof StoreError) return error.sentence;
 	throw error;
 }

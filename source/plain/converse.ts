@@ -20,7 +20,9 @@ export type PlainEnd =
 	/** A piped answer was not taken; earlier ones are saved. */
 	| {readonly kind: 'refused'; readonly sentence: string};
 
-export const textOf = (shown: Shown): string => (shown.kind === 'line' ? shown.text : shown.caption);
+/** A line in words; held-together spaces matter on a screen only. */
+export const textOf = (shown: Shown): string =>
+	(shown.kind === 'line' ? shown.text : shown.caption).replaceAll('\u00a0', ' ');
 
 /** A whole check line by line. Each question has a number, so that a voice or a log can refer to it. */
 export async function converse(workbench: Workbench, start: Dialogue, lines: Lines): Promise<PlainEnd> {
