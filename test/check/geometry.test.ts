@@ -2,7 +2,7 @@ import {describe, expect, it} from 'vitest';
 import {type Dialogue, positionOf} from '../../source/check/dialogue.js';
 import {promptOf} from '../../source/check/prompt.js';
 import {northDeck, northDeckWith} from '../helpers/sample-check.js';
-import {choose, follow, freshDialogue, goTo, say, text} from '../helpers/script.js';
+import {choose, follow, freshDialogue, goTo, say, text, waysOut} from '../helpers/script.js';
 
 const at = (until: string, answers: Readonly<Record<string, string>> = {}) =>
 	follow(freshDialogue(), northDeckWith(answers), {until});
@@ -13,32 +13,36 @@ const ways = (dialogue: Dialogue) => {
 
 /** The answer that does not pass, and what can be corrected. */
 const stuckAt = (dialogue: Dialogue) => {
-	const {stuck, step} = positionOf(dialogue);
-	return stuck ? [step?.id, ...ways(dialogue)] : [];
+	const {stuck, mendable, step} = positionOf(dialogue);
+	return stuck ? [step?.id, ...ways(mendable ? say(dialogue, [waysOut]) : dialogue)] : [];
 };
 
 describe('Lengths and radii that cannot be together', () => {
 	it('are told where they come to light: the arm never crosses the record', () => {
 		const dialogue = say(at('arm-pivot-distance'), [text('350')]);
-		expect(stuckAt(dialogue)).toEqual(['arm-pivot-distance', 'correct: effective length', 'correct: pivot distance']);
+		expect(stuckAt(dialogue)).toEqual([
+			'arm-pivot-distance',
+			'correct the effective length',
+			'correct the pivot distance',
+		]);
 	});
 
 	it('an outer radius inside the inner one', () => {
 		const dialogue = say(at('radius-outer', {'radius-inner': '100'}), [text('95')]);
-		expect(stuckAt(dialogue)).toEqual(['radius-outer', 'correct: outer radius', 'correct: inner radius']);
+		expect(stuckAt(dialogue)).toEqual(['radius-outer', 'correct the outer radius', 'correct the inner radius']);
 	});
 
 	it.each(['140', '65'])('a third radius that is one of the two: %s', (typed) => {
 		const dialogue = say(at('radius-extra'), [text(typed)]);
-		expect(stuckAt(dialogue)).toEqual(['radius-extra', 'correct: third radius']);
-		const mended = say(dialogue, [choose('way-0'), text('100')]);
+		expect(stuckAt(dialogue)).toEqual(['radius-extra', 'correct the third radius']);
+		const mended = say(dialogue, [waysOut, choose('way-0'), text('100')]);
 		expect(positionOf(mended).step?.id).toBe('cartridge-name');
 	});
 
 	it('an inner radius where the automatic stop takes hold', () => {
 		const dialogue = say(at('radius-inner', {'arm-auto-stop': 'yes'}), [text('70')]);
-		expect(stuckAt(dialogue)).toEqual(['radius-inner', 'correct: inner radius', 'correct: automatic stop']);
-		expect(stuckAt(say(dialogue, [choose('way-0'), text('75')]))).toEqual([]);
+		expect(stuckAt(dialogue)).toEqual(['radius-inner', 'correct the inner radius', 'correct the automatic stop']);
+		expect(stuckAt(say(dialogue, [text('75')]))).toEqual([]);
 	});
 
 	it('are told as well when one of them is corrected later', () => {

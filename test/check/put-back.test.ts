@@ -8,7 +8,7 @@ import {recordLines} from '../../source/findings/record-lines.js';
 import {viewOf} from '../../source/findings/view.js';
 import {biasDeviceIds} from '../../source/procedure/bias-devices.js';
 import {northDeck, northDeckWith} from '../helpers/sample-check.js';
-import {choose, follow, freshDialogue, goTo, no, say, text, yes} from '../helpers/script.js';
+import {choose, follow, freshDialogue, goTo, no, say, text, waysOut, yes} from '../helpers/script.js';
 
 const stop = [{kind: 'stop'}, yes] as const;
 const stepId = (dialogue: Dialogue) => positionOf(dialogue).step?.id;
@@ -66,7 +66,12 @@ describe('The deck', () => {
 	});
 
 	it('is ready with a force that the owner wants otherwise: that is a decision', () => {
-		const wanted = say(at('back-force'), [text('19 mN'), choose('override'), choose('the owner wants this force')]);
+		const wanted = say(at('back-force'), [
+			text('19 mN'),
+			waysOut,
+			choose('override'),
+			choose('the owner wants this force'),
+		]);
 		const done = finish(wanted);
 		expect(finishedCheck(done.check, '2026-03-02T12:00:00Z').outcome).toBe('complete');
 	});

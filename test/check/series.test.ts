@@ -5,7 +5,7 @@ import {openSeries} from '../../source/check/series.js';
 import type {Document} from '../../source/findings/document.js';
 import {documentOfCheck} from '../../source/findings/document-of-check.js';
 import {northDeck, northDeckWith} from '../helpers/sample-check.js';
-import {choose, follow, freshDialogue, goTo, say, text, yes} from '../helpers/script.js';
+import {choose, follow, freshDialogue, goTo, say, text} from '../helpers/script.js';
 
 /** A whole series taken, standing at the verdict. */
 const atVerdict = follow(freshDialogue(), northDeck, {until: 'verdict'});
@@ -145,7 +145,7 @@ describe('A remedy', () => {
 	it('asks its step again, then opens the probe anew', () => {
 		const after = say(atVerdict, [choose('remedy'), choose('leads')]);
 		expect(positionOf(after).step?.id).toBe('wires');
-		const next = say(after, [yes]);
+		const next = follow(after, northDeck, {until: 'probe-inner'});
 		expect(positionOf(next)).toMatchObject({slot: {place: 'inner', index: 0, which: 'innerLimit'}});
 	});
 

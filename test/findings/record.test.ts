@@ -6,7 +6,7 @@ import {figuresOf} from '../../source/findings/figures.js';
 import {finishedCheck, recordSchema, summaryOf} from '../../source/findings/record.js';
 import {recordLines} from '../../source/findings/record-lines.js';
 import {northDeck, northDeckWith} from '../helpers/sample-check.js';
-import {choose, follow, freshDialogue, type Script, say, text, yes} from '../helpers/script.js';
+import {choose, follow, freshDialogue, type Script, say, text, waysOut, yes} from '../helpers/script.js';
 
 const day = '2026-03-02T12:00:00Z';
 const recordOf = (script: Script = northDeck) => finishedCheck(follow(freshDialogue(), script).check, day);
@@ -146,7 +146,7 @@ describe('A record in words', () => {
 
 	it('tells struck rounds, closed series and overrides with their reasons', () => {
 		let here = follow(freshDialogue(), northDeck, {until: 'clearance'});
-		here = say(here, [text('3'), choose('override'), choose('the arm touches elsewhere')]);
+		here = say(here, [text('3'), waysOut, choose('override'), choose('the arm touches elsewhere')]);
 		here = follow(here, northDeck, {until: 'verdict'});
 		here = say(here, [choose('strike'), choose('inner:0'), choose('draught or a door'), text('4 out'), text('9 out')]);
 		here = follow(say(here, [choose('go-on'), choose('remedy'), choose('again')]), northDeck);

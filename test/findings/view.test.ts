@@ -4,7 +4,7 @@ import {respond} from '../../source/check/respond.js';
 import type {Shown} from '../../source/findings/shown-lines.js';
 import {viewOf} from '../../source/findings/view.js';
 import {northDeck, northDeckWith} from '../helpers/sample-check.js';
-import {choose, clockOf, follow, freshDialogue, say, text} from '../helpers/script.js';
+import {choose, clockOf, follow, freshDialogue, say, text, waysOut} from '../helpers/script.js';
 
 const at = (until: string, answers: Readonly<Record<string, string>> = {}) =>
 	follow(freshDialogue(), northDeckWith(answers), {until});
@@ -124,7 +124,7 @@ describe('A probe screen', () => {
 		const shown = shownAt(two);
 		expect(shown).toMatch(/[Pp]ull .* ± .*%/);
 		expect(shown).toMatch(/[Bb]and .* ± .*%/);
-		expect(shown).toMatch(/3 % out \/ 7\.5 % out/);
+		expect(shown).toMatch(/3\s%\sout\s\/\s7\.5\s%\sout/);
 	});
 
 	it('wants the arm to settle before a reading', () => {
@@ -179,8 +179,8 @@ describe('Detours', () => {
 		const verdict = at('verdict');
 		const titles = [
 			say(at('probe-inner'), [text('4')]),
-			say(stuck, [choose('override')]),
-			say(stuck, [choose('override'), choose('other')]),
+			say(stuck, [waysOut, choose('override')]),
+			say(stuck, [waysOut, choose('override'), choose('other')]),
 			say(verdict, [choose('strike')]),
 			say(verdict, [choose('strike'), choose('inner:0')]),
 			say(verdict, [choose('strike'), choose('inner:0'), choose('other')]),
@@ -189,7 +189,7 @@ describe('Detours', () => {
 			say(verdict, [{kind: 'stop'}]),
 		].map((one) => viewOf(one).title);
 		expect(titles).toEqual([
-			'Which side?',
+			'Probe at the inner radius: which side?',
 			'Why go on?',
 			'Why go on?',
 			'Which round is struck out?',

@@ -52,7 +52,9 @@ export function entryFor(dialogue: Dialogue, script: Script): Entry {
 			return {kind: 'choose', id: prompt.options[0]?.id ?? ''};
 		case 'choice': {
 			if (['steps', 'strike', 'remedy'].includes(dialogue.mode.kind)) return {kind: 'back'};
-			const wanted = prompt.options.find(({id}) => dialogue.mode.kind === 'ask' && !stuck && id === known);
+			const wanted = prompt.options.find(
+				({id}) => dialogue.mode.kind === 'ask' && !stuck && (id === known || (known === undefined && id === 'go-on')),
+			);
 			return {kind: 'choose', id: (wanted ?? prompt.options[0])?.id ?? ''};
 		}
 		case 'none':
@@ -88,6 +90,7 @@ export function follow(dialogue: Dialogue, script: Script, options: RunOptions =
 /** Hands one entry over after another; each must be taken. */
 export function say(dialogue: Dialogue, entries: readonly Entry[], now = clockOf(dialogue)): Dialogue {
 	return entries.reduce((here, entry) => {
+		if (isOpenAlready(here, entry)) return here;
 		const next = respond(here, entry, now());
 		if (!next || next.refusal !== undefined)
 			throw new Error(`${positionOf(here).step?.id} refused ${JSON.stringify(entry)}: ${next?.refusal}`);
@@ -95,6 +98,12 @@ export function say(dialogue: Dialogue, entries: readonly Entry[], now = clockOf
 	}, dialogue);
 }
 
+/** A stage of one step is opened at once, without its own list. */
+const isOpenAlready = (here: Dialogue, entry: Entry): boolean =>
+	entry.kind === 'choose' && here.mode.kind === 'ask' && entry.id === `step:${positionOf(here).step?.id}`;
+
+/** From a number that does not pass to the ways out of it. */
+export const waysOut: Entry = {kind: 'text', text: ''};
 export const text = (typed: string): Entry => ({kind: 'text', text: typed});
 export const choose = (id: string): Entry => ({kind: 'choose', id});
 export const yes: Entry = {kind: 'yes'};

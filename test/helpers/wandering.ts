@@ -101,6 +101,9 @@ const fallbacks: readonly Entry[] = ['0', '140 out', '4 out', '1 out', '0.1', '2
 	}),
 );
 
+// When the script's own answer does not pass time and again: a third radius that someone chose for the inner one.
+const otherwise: readonly Entry[] = ['', '75', '120'].map((text) => ({kind: 'text', text}));
+
 /** An outer limit that is never refused: the inner one once more. */
 function sameAsInner(dialogue: Dialogue): Entry[] {
 	const {slot} = positionOf(dialogue);
@@ -114,16 +117,21 @@ export function finish(dialogue: Dialogue, start: string): Dialogue {
 	const tries = new Map<string, number>();
 	let here = dialogue;
 	for (let count = 0; count < 600; count++) {
-		const {step, stuck} = positionOf(here);
+		const {step} = positionOf(here);
 		if (here.mode.kind === 'ask' && !step) return here;
 		const prompt = promptOf(here);
 		const tried = tries.get(prompt.key) ?? 0;
 		tries.set(prompt.key, tried + 1);
 		const entry =
-			here.mode.kind === 'ask' && stuck && prompt.kind === 'choice'
+			prompt.kind === 'choice' && prompt.options.some(({id}) => id === 'override' || id.startsWith('way-'))
 				? ({kind: 'choose', id: prompt.options[tried % prompt.options.length]?.id ?? ''} as const)
 				: entryFor(here, everyStep);
-		const taken = [entry, ...sameAsInner(here), ...fallbacks].map((one) => respond(here, one, now()));
+		const taken = [
+			...(tried > 3 && step?.input.kind === 'number' ? otherwise : []),
+			entry,
+			...sameAsInner(here),
+			...fallbacks,
+		].map((one) => respond(here, one, now()));
 		const next = taken.find((one) => one !== undefined && one.refusal === undefined) ?? taken[0];
 		if (!next) throw new Error(`left for home at ${step?.id}`);
 		here = next;

@@ -34,7 +34,7 @@ describe('Answers from a pipe', () => {
 	it('that end early leave the check open and saved: status 3', () => {
 		const {status, stdout} = runPlain(['--arm', 'north deck'], 'y\ny\n');
 		expect(status).toBe(3);
-		expect(stdout).toMatch(/Saved: the check of north deck stands at 'Make safe'\. Deck not ready to play\./);
+		expect(stdout).toMatch(/Saved: the check of north deck stands at 'Make safe'\.\sDeck not ready to play\./);
 	});
 
 	it('go on where they ended', () => {

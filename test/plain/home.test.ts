@@ -37,7 +37,7 @@ describe('Home in plain lines', () => {
 	it('puts an unfinished check aside only after a question', async () => {
 		const draft = say(freshDialogue(), [yes, yes]).check;
 		const {end, text, workbench} = await visit(['2', '3', '/leave'], {draft});
-		expect(text).toMatch(/A new one files it as interrupted, deck not ready to play/);
+		expect(text).toMatch(/files it as interrupted, deck not ready to play/);
 		expect(end).toEqual({kind: 'left'});
 		expect(workbench.memory.draft).toEqual(draft);
 	});

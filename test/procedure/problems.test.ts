@@ -25,11 +25,13 @@ describe('A step that does not pass', () => {
 	const never = ['arm-pivot-distance', 'radius-inner', 'radius-outer', 'radius-extra', 'force-low', 'force-high'];
 	// Without the guard's mass, or without weighing again, the carried force is unknown or wrong.
 	const unknownForce = ['weighed', 'guard-account'];
+	// Limits that are swapped make no zero; the check of the zero itself can be left out.
+	const swapped = ['zero-first-outer', 'zero-turned-outer'];
 
 	it.each(each.filter(([, {verify}]) => verify))(
 		'%s offers reasons for going on, where going on makes sense',
 		(id, step) => {
-			if ([...never, ...unknownForce].includes(id)) expect(step.reasons ?? []).toEqual([]);
+			if ([...never, ...unknownForce, ...swapped].includes(id)) expect(step.reasons ?? []).toEqual([]);
 			else expect(step.reasons?.length).toBeGreaterThanOrEqual(2);
 		},
 	);

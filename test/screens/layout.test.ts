@@ -8,7 +8,7 @@ import {textRows} from '../../source/screens/body.js';
 import {type Layout, layoutOf} from '../../source/screens/layout.js';
 import type {Look} from '../../source/screens/look.js';
 import {northDeck, northDeckWith} from '../helpers/sample-check.js';
-import {choose, clockOf, follow, freshDialogue, say, text} from '../helpers/script.js';
+import {choose, clockOf, follow, freshDialogue, say, text, waysOut} from '../helpers/script.js';
 import {type Move, move, moves, stations} from '../helpers/wandering.js';
 
 const looks: readonly Look[] = [
@@ -89,8 +89,8 @@ describe('Every screen of a check', () => {
 			say(follow(freshDialogue(), northDeck, {until: 'level-fb-1'}), [text('0.1')]),
 			say(follow(freshDialogue(), northDeck, {until: 'zero-first-inner'}), [text('4')]),
 			clearance,
-			say(clearance, [choose('override')]),
-			say(clearance, [choose('override'), choose('other')]),
+			say(clearance, [waysOut, choose('override')]),
+			say(clearance, [waysOut, choose('override'), choose('other')]),
 			say(verdict, [choose('strike')]),
 			say(verdict, [choose('strike'), choose('inner:0')]),
 			say(verdict, [choose('remedy')]),
