@@ -102,11 +102,13 @@ function askOf({mode}: Dialogue, {step, slot, progress: {facts, problemOf}}: Pos
 	}
 }
 
+const isRounds = ({input}: Step): boolean => input.kind === 'rounds';
+const isFirstReading = (slot: Slot | undefined): boolean => slot?.index === 0 && slot.which === 'innerLimit';
+
 /** Where to set the gauge, once; then only which way to nudge. */
 function askOfRounds(step: Step, slot: Slot | undefined, facts: Facts): string {
 	if (!slot) return '';
-	const isFirst = slot.index === 0 && slot.which === 'innerLimit';
-	return `${isFirst ? `${words(step.ask, facts)} ` : ''}${limitAsk(facts, slot.which)}`;
+	return `${isFirstReading(slot) ? `${words(step.ask, facts)} ` : ''}${limitAsk(facts, slot.which)}`;
 }
 
 function shownFor(dialogue: Dialogue, position: Position, prompt: Prompt, typed: string): readonly Shown[] {
@@ -115,7 +117,8 @@ function shownFor(dialogue: Dialogue, position: Position, prompt: Prompt, typed:
 	const {step, progress, stuck} = position;
 	const problem = stuck && step && typed.trim() === '' ? [line(progress.problemOf(step)?.sentence ?? '', 'bad')] : [];
 	const notice = dialogue.notice === undefined ? [] : [line(dialogue.notice, 'warn')];
-	const caution = step?.caution ? [line(step.caution, 'warn')] : [];
+	const caution =
+		step?.caution && (!isRounds(step) || isFirstReading(position.slot)) ? [line(step.caution, 'warn')] : [];
 	// What is wrong comes first: on a small screen the rest may be a page further.
 	return [...notice, ...problem, ...triedOut(dialogue, position, prompt, typed), ...caution];
 }

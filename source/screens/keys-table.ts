@@ -6,7 +6,7 @@ export const hints = {
 	choose: 'digit or Enter',
 	yesNo: 'y yes · n not yet',
 	still: 'y all so · number of what is not',
-	settle: 'Space countdown',
+	settle: 'Space settle',
 	side: 'one key answers',
 	close: 'any key closes',
 	pages: '← → pages',
