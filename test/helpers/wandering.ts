@@ -6,6 +6,7 @@ import {promptOf} from '../../source/check/prompt.js';
 import {reduce} from '../../source/check/reduce.js';
 import {type Entry, respond} from '../../source/check/respond.js';
 import {openSeries} from '../../source/check/series.js';
+import type {Step} from '../../source/procedure/step.js';
 import {northDeckWith} from './sample-check.js';
 import {clockFrom, entryFor, follow, freshDialogue, type Script} from './script.js';
 
@@ -102,7 +103,12 @@ const fallbacks: readonly Entry[] = ['0', '140 out', '4 out', '1 out', '0.1', '2
 );
 
 // When the script's own answer does not pass time and again: a third radius that someone chose for the inner one.
-const otherwise: readonly Entry[] = ['', '75', '120'].map((text) => ({kind: 'text', text}));
+// Or plus means something else on the gauge since; zero is zero on any.
+const otherwise = (step: Step | undefined): readonly Entry[] =>
+	(step?.input.kind === 'number' ? ['', '75', '120'] : step?.input.kind === 'signed' ? ['0'] : []).map((text) => ({
+		kind: 'text',
+		text,
+	}));
 
 /** An outer limit that is never refused: the inner one once more. */
 function sameAsInner(dialogue: Dialogue): Entry[] {
@@ -126,12 +132,9 @@ export function finish(dialogue: Dialogue, start: string): Dialogue {
 			prompt.kind === 'choice' && prompt.options.some(({id}) => id === 'override' || id.startsWith('way-'))
 				? ({kind: 'choose', id: prompt.options[tried % prompt.options.length]?.id ?? ''} as const)
 				: entryFor(here, everyStep);
-		const taken = [
-			...(tried > 3 && step?.input.kind === 'number' ? otherwise : []),
-			entry,
-			...sameAsInner(here),
-			...fallbacks,
-		].map((one) => respond(here, one, now()));
+		const taken = [...(tried > 3 ? otherwise(step) : []), entry, ...sameAsInner(here), ...fallbacks].map((one) =>
+			respond(here, one, now()),
+		);
 		const next = taken.find((one) => one !== undefined && one.refusal === undefined) ?? taken[0];
 		if (!next) throw new Error(`left for home at ${step?.id}`);
 		here = next;

@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import stringWidth from 'string-width';
 import {describe, expect, it} from 'vitest';
-import type {Dialogue} from '../../source/check/dialogue.js';
+import {type Dialogue, startDialogue} from '../../source/check/dialogue.js';
 import type {Prompt} from '../../source/check/prompt.js';
+import {reduce} from '../../source/check/reduce.js';
 import {type View, viewOf} from '../../source/findings/view.js';
 import {textRows} from '../../source/screens/body.js';
 import {type Layout, layoutOf} from '../../source/screens/layout.js';
@@ -86,6 +87,8 @@ describe('Every screen of a check', () => {
 		const probe = follow(freshDialogue(), northDeck, {until: 'probe-inner'});
 		const detours = [
 			say(probe, [text('4')]),
+			say(probe, [text('4 out'), text('10 out'), text('4 out'), text('9')]),
+			startDialogue(reduce(verdict.check, {type: 'resume', at: '2026-03-04T12:00:00Z'}), []),
 			say(follow(freshDialogue(), northDeck, {until: 'level-fb-1'}), [text('0.1')]),
 			say(follow(freshDialogue(), northDeck, {until: 'zero-first-inner'}), [text('4')]),
 			clearance,
