@@ -1,3 +1,4 @@
+import {readText} from '../procedure/read-answer.js';
 import {remedies} from '../procedure/remedies.js';
 import {type StageId, type Step, stages} from '../procedure/step.js';
 import {goOnWithFewer, moreRounds} from './answer-rounds.js';
@@ -48,8 +49,9 @@ export function chooseReason(dialogue: Dialogue, excused: Excused, entry: Entry,
 }
 
 export function typeReason(dialogue: Dialogue, excused: Excused, entry: Entry, at: string): Dialogue {
-	const reason = textOf(entry).trim();
-	return reason === '' ? refuse(dialogue, 'Type the reason in a few words.') : excuse(dialogue, excused, reason, at);
+	const read = readText(textOf(entry).trim());
+	if (read.kind !== 'value') return refuse(dialogue, 'Type the reason in a few words, at most 80 letters.');
+	return excuse(dialogue, excused, read.typed, at);
 }
 
 const excuse = (dialogue: Dialogue, excused: Excused, reason: string, at: string): Dialogue =>

@@ -1,9 +1,11 @@
+import {readText} from '../procedure/read-answer.js';
 import {dataDirectory} from '../store/data-directory.js';
 import {StoreError} from '../store/store-error.js';
 import {readEnvironment} from '../terminal/environment.js';
 import {EXIT} from '../terminal/exit-paths.js';
 import {printable} from '../terminal/printable.js';
 import {OpenWorkbench} from './open-workbench.js';
+import {startedAs} from './parting-lines.js';
 
 export type CheckFlags = {
 	readonly arm?: string;
@@ -24,16 +26,19 @@ export async function runCheck(flags: CheckFlags): Promise<number> {
 		color: flags.color,
 	});
 	if (typeof environment.face === 'object') return refuse(environment.face.refusal, EXIT.usage);
+	const name = flags.arm === undefined ? undefined : readText(flags.arm.trim());
+	if (name?.kind === 'refused') return refuse(`--arm: ${name.sentence}`, EXIT.usage);
 	try {
 		const dataDir = dataDirectory({flag: flags.data, env: process.env});
 		const workbench = new OpenWorkbench({dataDir, version: flags.version});
 		workbench.look();
+		const goOn = startedAs(process.env, flags.data);
 		if (environment.face === 'plain') {
 			const {runPlain} = await import('./plain-face.js');
-			return await runPlain({workbench, arm: flags.arm});
+			return await runPlain({workbench, arm: flags.arm?.trim(), goOn});
 		}
 		const {runInk} = await import('./ink-face.js');
-		return await runInk({workbench, environment, arm: flags.arm});
+		return await runInk({workbench, environment, arm: flags.arm?.trim(), goOn});
 	} catch (error) {
 		if (error instanceof StoreError)
 			return refuse(error.sentence, error.code === 'locked' ? EXIT.locked : EXIT.cannotReadOrWrite);

@@ -8,10 +8,15 @@ import {openArm} from './open-arm.js';
 import type {OpenWorkbench} from './open-workbench.js';
 import {partingLines} from './parting-lines.js';
 
-type InkFace = {readonly workbench: OpenWorkbench; readonly environment: Environment; readonly arm: string | undefined};
+type InkFace = {
+	readonly workbench: OpenWorkbench;
+	readonly environment: Environment;
+	readonly arm: string | undefined;
+	readonly goOn: string;
+};
 
 /** The check on full screens. */
-export async function runInk({workbench, environment, arm}: InkFace): Promise<number> {
+export async function runInk({workbench, environment, arm, goOn}: InkFace): Promise<number> {
 	const {opened, notice} = await openArm(workbench, arm);
 	if (opened && !opened.ok) {
 		process.stderr.write(`${printable(opened.sentence)}\n`);
@@ -21,7 +26,7 @@ export async function runInk({workbench, environment, arm}: InkFace): Promise<nu
 	const feed = new KeyFeed(process.stdin);
 	const screen = environment.screenReader ? undefined : new FullScreen(process.stdout);
 	const repaints = {onRepaint: null as (() => void) | null};
-	const partingText = (): string => `${partingLines(workbench).join('\n')}\n`;
+	const partingText = (): string => `${partingLines(workbench, goOn).join('\n')}\n`;
 	const paths = new ExitPaths({feed, ...(screen ? {screen} : {}), partingText, repaint: () => repaints.onRepaint?.()});
 	paths.onLeave(workbench.release);
 	paths.install();

@@ -64,10 +64,7 @@ export class OpenWorkbench implements Workbench {
 
 	/** A filed check, or the one in progress, by its id. */
 	checkNamed(id: string): Attempt<Check> {
-		const draft = this.#store.draft().check;
-		if (draft?.id === id) return {ok: true, value: draft};
-		const found = this.#store.record(id);
-		return found instanceof StoreError ? {ok: false, sentence: found.sentence} : {ok: true, value: found.check};
+		return this.#shelf.checkNamed(id);
 	}
 
 	now(): string {
@@ -103,11 +100,15 @@ export class OpenWorkbench implements Workbench {
 	resume(): Promise<Opened> {
 		return this.#opening(async () => {
 			const {check} = this.#draft();
-			if (!check) throw this.#nothingToResume('There is no unfinished check; start a new one.');
+			if (!check) throw new StoreError('missing', this.#dataDir, 'There is no unfinished check; start a new one.');
 			if (progressOf(check, this.profiles()).current)
 				return this.#taken(reduce(check, {type: 'resume', at: this.now()}));
 			await this.#file(check);
-			throw this.#nothingToResume('That check had come to its end; it is filed now, see past checks.');
+			throw new StoreError(
+				'missing',
+				this.#dataDir,
+				'That check had come to its end; it is filed now, see past checks.',
+			);
 		});
 	}
 
@@ -158,10 +159,6 @@ export class OpenWorkbench implements Workbench {
 
 	#draft() {
 		return this.#shelf.noted(this.#store.draft());
-	}
-
-	#nothingToResume(sentence: string): StoreError {
-		return new StoreError('missing', this.#dataDir, sentence);
 	}
 
 	/** Opens a check under the lock, or says why not. */

@@ -4,16 +4,19 @@ import {printable} from '../terminal/printable.js';
 import type {OpenWorkbench} from './open-workbench.js';
 
 /** The last lines on the normal screen: what is saved or filed, and how to go on. */
-export function partingLines(workbench: OpenWorkbench): readonly string[] {
+export function partingLines(workbench: OpenWorkbench, goOn: string): readonly string[] {
 	const {openCheck, filed} = workbench;
 	if (openCheck) {
 		const {current, facts} = progressOf(openCheck, workbench.profiles());
 		const arm = printable(facts.text('arm-name') ?? 'a new arm', 40);
 		return [
 			`Saved: the check of ${arm} stands at '${current?.title ?? 'its end'}'.`,
-			'Deck not ready to play. Go on with: armdrift',
+			`Deck not ready to play. Go on with: ${goOn}`,
 		];
 	}
+	const unfinished = workbench.unfinished();
+	if (!filed && unfinished)
+		return [`The check of ${printable(unfinished.arm, 40)} still waits at '${unfinished.step}'. Go on with: ${goOn}`];
 	if (!filed) return ['Left; no check is open.'];
 	const deck =
 		filed.outcome === 'interrupted'
@@ -23,4 +26,12 @@ export function partingLines(workbench: OpenWorkbench): readonly string[] {
 		`Filed as ${filed.check.id}: ${filed.issued ? verdictWord[filed.issued.figures.verdict].toLowerCase() : 'no verdict'}.`,
 		deck,
 	];
+}
+
+/** How this program was started, to be typed again: through npm, and with its data folder. */
+export function startedAs(variables: Readonly<Record<string, string | undefined>>, data: string | undefined): string {
+	const isNpm = variables.npm_lifecycle_event === 'start';
+	const option = data === undefined ? '' : ` --data ${printable(data)}`;
+	if (isNpm) return option === '' ? 'npm start' : `npm start --${option}`;
+	return `armdrift${option}`;
 }

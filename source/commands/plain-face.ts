@@ -8,22 +8,23 @@ import {openArm} from './open-arm.js';
 import type {OpenWorkbench} from './open-workbench.js';
 import {partingLines} from './parting-lines.js';
 
-type PlainFace = {readonly workbench: OpenWorkbench; readonly arm: string | undefined};
+type PlainFace = {readonly workbench: OpenWorkbench; readonly arm: string | undefined; readonly goOn: string};
 
 /** The check in plain lines: for screen readers, simple terminals, and answers from a pipe. */
-export async function runPlain({workbench, arm}: PlainFace): Promise<number> {
-	const paths = new ExitPaths({partingText: () => `${partingLines(workbench).join('\n')}\n`});
+export async function runPlain(face: PlainFace): Promise<number> {
+	const {workbench, goOn} = face;
+	const paths = new ExitPaths({partingText: () => `${partingLines(workbench, goOn).join('\n')}\n`});
 	paths.onLeave(workbench.release);
 	paths.install();
 	const lines = linesOfProcess();
 	try {
-		return await run(workbench, arm, lines);
+		return await run(face, lines);
 	} finally {
 		workbench.release();
 	}
 }
 
-async function run(workbench: OpenWorkbench, arm: string | undefined, lines: Lines): Promise<number> {
+async function run({workbench, arm, goOn}: PlainFace, lines: Lines): Promise<number> {
 	const {opened, notice} = await openArm(workbench, arm);
 	if (notice !== undefined) lines.say(notice);
 	let opening = opened;
@@ -31,30 +32,32 @@ async function run(workbench: OpenWorkbench, arm: string | undefined, lines: Lin
 		if (!opening) {
 			const end = await home(workbench, lines);
 			if (end.kind === 'refused') return refuse(end.sentence, EXIT.usage);
-			if (end.kind !== 'opened') return leave(workbench, lines);
+			if (end.kind === 'not-saved') return refuse(end.sentence, EXIT.cannotReadOrWrite);
+			if (end.kind !== 'opened') return leave(workbench, lines, goOn);
 			opening = end.opened;
 		}
 		if (!opening.ok) return refuse(opening.sentence, opening.locked ? EXIT.locked : EXIT.cannotReadOrWrite);
 		const end = await converse(workbench, opening.dialogue, lines);
-		if (end.kind !== 'home') return finish(workbench, end, lines);
+		if (end.kind !== 'home') return finish(workbench, end, lines, goOn);
 		opening = undefined;
 	}
 }
 
-function finish(workbench: OpenWorkbench, end: Exclude<PlainEnd, {kind: 'home'}>, lines: Lines): number {
+function finish(workbench: OpenWorkbench, end: Exclude<PlainEnd, {kind: 'home'}>, lines: Lines, goOn: string): number {
 	if (end.kind === 'finished') {
 		for (const one of recordLines(end.record)) lines.say(textOf(one));
-		for (const text of partingLines(workbench)) lines.say(text);
+		for (const text of partingLines(workbench, goOn)) lines.say(text);
 		return EXIT.done;
 	}
-	if (end.kind === 'refused') process.stderr.write(`${printable(end.sentence)}\n`);
-	for (const text of partingLines(workbench)) lines.say(text);
+	if ('sentence' in end) process.stderr.write(`${printable(end.sentence)}\n`);
+	for (const text of partingLines(workbench, goOn)) lines.say(text);
+	if (end.kind === 'not-saved') return EXIT.cannotReadOrWrite;
 	return end.kind === 'refused' ? EXIT.usage : EXIT.leftOpen;
 }
 
 /** Left from the first questions: a check may still be open. */
-function leave(workbench: OpenWorkbench, lines: Lines): number {
-	for (const text of partingLines(workbench)) lines.say(text);
+function leave(workbench: OpenWorkbench, lines: Lines, goOn: string): number {
+	for (const text of partingLines(workbench, goOn)) lines.say(text);
 	return workbench.openCheck ? EXIT.leftOpen : EXIT.done;
 }
 

@@ -75,6 +75,13 @@ export class Shelf {
 		return putBackAt === undefined ? {ok: true, record} : {ok: true, record, putBackAt};
 	}
 
+	checkNamed(id: string): Attempt<Check> {
+		const draft = this.#store.draft().check;
+		if (draft?.id === id) return {ok: true, value: draft};
+		const found = this.#store.record(id);
+		return found instanceof StoreError ? {ok: false, sentence: found.sentence} : {ok: true, value: found.check};
+	}
+
 	profiles(): readonly Profile[] {
 		this.#profiles ??= this.noted(this.#store.profiles()).value?.profiles ?? [];
 		return this.#profiles;

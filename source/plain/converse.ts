@@ -18,7 +18,7 @@ export type PlainEnd =
 	| {readonly kind: 'finished'; readonly record: FinishedCheck}
 	| {readonly kind: 'left' | 'home' | 'input-ended'}
 	/** A piped answer was not taken; earlier ones are saved. */
-	| {readonly kind: 'refused'; readonly sentence: string};
+	| {readonly kind: 'refused' | 'not-saved'; readonly sentence: string};
 
 /** A line in words; held-together spaces matter on a screen only. */
 export const textOf = (shown: Shown): string =>
@@ -42,10 +42,15 @@ export async function converse(workbench: Workbench, start: Dialogue, lines: Lin
 			lines.say(`${view.why} The usual mistake: ${view.mistake}`);
 			continue;
 		}
-		const taken = await take(workbench, dialogue, view, text);
+		const taken = unmended(view, text, lines) ?? (await take(workbench, dialogue, view, text));
 		if (taken.kind === 'end') return taken.end;
 		if (taken.kind === 'next') {
 			dialogue = taken.dialogue;
+			continue;
+		}
+		if (taken.kind === 'not-saved') {
+			if (lines.piped) return taken;
+			lines.say(taken.sentence);
 			continue;
 		}
 		if (lines.piped)
@@ -63,7 +68,7 @@ async function file(workbench: Workbench, dialogue: Dialogue, lines: Lines): Pro
 	const saved = await workbench.save(dialogue);
 	if (saved.ok) return saved.finished ? {kind: 'finished', record: saved.finished} : undefined;
 	const sentence = `NOT SAVED: ${saved.sentence}`;
-	if (lines.piped) return {kind: 'refused', sentence};
+	if (lines.piped) return {kind: 'not-saved', sentence};
 	lines.say(`${sentence} An empty line tries again.`);
 	return;
 }
@@ -79,11 +84,28 @@ function sayQuestion(view: View, number: number, lines: Lines): void {
 
 const isWhy = (text: string): boolean => ['/why', '?'].includes(text.trim());
 
+type PlainStop = {readonly kind: 'end'; readonly end: PlainEnd};
+
 type Taken =
 	| {readonly kind: 'next'; readonly dialogue: Dialogue}
-	| {readonly kind: 'end'; readonly end: PlainEnd}
+	| PlainStop
+	| {readonly kind: 'not-saved'; readonly sentence: string}
 	/** What is asked next may be another question: after a side that cannot be, the reading itself. */
 	| {readonly kind: 'refused'; readonly sentence: string; readonly dialogue: Dialogue};
+
+/**
+ * In a prepared file the line after a number that did not pass was meant for the next question: only an empty line,
+ * which shows the ways out, or a command goes on from there.
+ */
+function unmended({prompt, shown}: View, text: string, {piped}: Lines): PlainStop | undefined {
+	if (!piped || prompt.kind !== 'field' || !prompt.waysOut || text.trim() === '' || commandOf(text)) return;
+	const problem = shown.find((one) => one.kind === 'line' && one.tone === 'bad');
+	const why = problem ? textOf(problem) : 'The number before did not pass.';
+	return {
+		kind: 'end',
+		end: {kind: 'refused', sentence: `'${text.trim()}' was not taken: ${why} An empty line shows the ways out.`},
+	};
+}
 
 /** Takes one line as an answer or a command, and puts what changed on the disk. */
 async function take(workbench: Workbench, dialogue: Dialogue, {prompt}: View, text: string): Promise<Taken> {
@@ -91,17 +113,16 @@ async function take(workbench: Workbench, dialogue: Dialogue, {prompt}: View, te
 	if (typeof entry === 'string') return {kind: 'refused', sentence: entry, dialogue};
 	const next = respond(dialogue, entry, workbench.now());
 	if (!next) return {kind: 'end', end: {kind: 'home'}};
-	return next.check === dialogue.check ? told(next) : await kept(workbench, dialogue, next);
+	return next.check === dialogue.check ? told(next) : await kept(workbench, next);
 }
 
 const told = (dialogue: Dialogue): Taken =>
 	dialogue.refusal === undefined ? {kind: 'next', dialogue} : {kind: 'refused', sentence: dialogue.refusal, dialogue};
 
 /** An entry may be refused and yet change the check: after a long silence the conditions are asked first. */
-async function kept(workbench: Workbench, before: Dialogue, next: Dialogue): Promise<Taken> {
+async function kept(workbench: Workbench, next: Dialogue): Promise<Taken> {
 	const saved = await workbench.save(next);
-	if (!saved.ok)
-		return {kind: 'refused', sentence: `NOT SAVED: ${saved.sentence} Give the answer again.`, dialogue: before};
+	if (!saved.ok) return {kind: 'not-saved', sentence: `NOT SAVED: ${saved.sentence} Give the answer again.`};
 	if (saved.finished) return {kind: 'end', end: {kind: 'finished', record: saved.finished}};
 	return told({...next, profiles: workbench.profiles()});
 }

@@ -13,7 +13,7 @@ import {type Lines, textOf} from './converse.js';
 export type HomeEnd =
 	| {readonly kind: 'opened'; readonly opened: Opened}
 	| {readonly kind: 'left' | 'input-ended'}
-	| {readonly kind: 'refused'; readonly sentence: string};
+	| {readonly kind: 'refused' | 'not-saved'; readonly sentence: string};
 
 /** The first questions of the plain face, until a check is opened or the program left. */
 export async function home(workbench: Workbench, lines: Lines): Promise<HomeEnd> {
@@ -165,12 +165,12 @@ async function settings(workbench: Workbench, lines: Lines): Promise<HomeEnd | u
 
 async function keep(workbench: Workbench, settings: Settings, lines: Lines): Promise<HomeEnd | undefined> {
 	const saved = await workbench.saveSettings(settings);
-	return saved.ok ? undefined : refuse(`NOT SAVED: ${saved.sentence}`, lines);
+	return saved.ok ? undefined : refuse(`NOT SAVED: ${saved.sentence}`, lines, 'not-saved');
 }
 
 /** Ends a run of piped answers; someone who is there hears the sentence and is asked again. */
-function refuse(sentence: string, lines: Lines): HomeEnd | undefined {
-	if (lines.piped) return {kind: 'refused', sentence};
+function refuse(sentence: string, lines: Lines, kind: 'refused' | 'not-saved' = 'refused'): HomeEnd | undefined {
+	if (lines.piped) return {kind, sentence};
 	lines.say(sentence);
 	return;
 }

@@ -66,7 +66,8 @@ const withoutSign = (text: string): string => plainly(text).replace(/^[-+]\s*/, 
 
 const printed = /^[^\p{Cc}\p{Cs}\u2028\u2029]*$/u;
 
-function readText(text: string): AnswerRead {
+/** A name, a note or a reason: any characters but control characters, at most 80. */
+export function readText(text: string): AnswerRead {
 	if (text === '') return refused('Type a name, or anything you will know it by.');
 	if (!printed.test(text)) return refused('A name may hold any characters but control characters; type it again.');
 	const letters = [...text];

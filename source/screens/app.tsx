@@ -1,4 +1,4 @@
-import {Text, useApp} from 'ink';
+import {Box, Text, useApp} from 'ink';
 import {type ReactNode, useEffect, useState} from 'react';
 import type {Dialogue} from '../check/dialogue.js';
 import {closingLines, closingOptions} from '../findings/home.js';
@@ -69,43 +69,56 @@ const Places = ({workbench, first}: {readonly workbench: Workbench; readonly fir
 		else if (choice === 'start') ask();
 		else setPlace({kind: choice === 'leave' ? 'leaving' : choice});
 	};
-	if (isTooSmall)
-		return <Text>{`This window (${columns} × ${rows}) is too small: make it larger, or start with --plain.`}</Text>;
-	switch (place.kind) {
-		case 'home':
-			return <HomeScreen key={place.notice} workbench={workbench} notice={place.notice} onChoose={choose} />;
-		case 'check':
-			return (
-				<CheckScreen
-					workbench={workbench}
-					initial={place.dialogue}
-					onHome={() => home()}
-					onFinished={(record) => setPlace({kind: 'finished', record})}
-				/>
-			);
-		case 'finished':
-			return <FinishedScreen record={place.record} onHome={() => home()} onLeave={() => setPlace({kind: 'leaving'})} />;
-		case 'closing':
-			return (
-				<MenuScreen
-					title="A check is open"
-					shown={closingLines(place.unfinished)}
-					options={closingOptions}
-					onChoose={(id) => {
-						if (id === 'back') home();
-						else void (id === 'resume' ? open(workbench.resume()) : openOther(place.reopen));
-					}}
-					onBack={() => home()}
-					backHint="Esc back"
-				/>
-			);
-		case 'past':
-			return <PastScreen workbench={workbench} onBack={() => home()} onReopen={ask} />;
-		case 'profiles':
-			return <ProfilesScreen workbench={workbench} onBack={() => home()} />;
-		case 'settings':
-			return <SettingsScreen workbench={workbench} onBack={() => home()} />;
-		case 'leaving':
-			return null;
-	}
+	const screen = (): ReactNode => {
+		switch (place.kind) {
+			case 'home':
+				return <HomeScreen key={place.notice} workbench={workbench} notice={place.notice} onChoose={choose} />;
+			case 'check':
+				return (
+					<CheckScreen
+						workbench={workbench}
+						initial={place.dialogue}
+						onHome={() => home()}
+						onFinished={(record) => setPlace({kind: 'finished', record})}
+					/>
+				);
+			case 'finished':
+				return (
+					<FinishedScreen record={place.record} onHome={() => home()} onLeave={() => setPlace({kind: 'leaving'})} />
+				);
+			case 'closing':
+				return (
+					<MenuScreen
+						title="A check is open"
+						shown={closingLines(place.unfinished)}
+						options={closingOptions}
+						onChoose={(id) => {
+							if (id === 'back') home();
+							else void (id === 'resume' ? open(workbench.resume()) : openOther(place.reopen));
+						}}
+						onBack={() => home()}
+						backHint="Esc back"
+					/>
+				);
+			case 'past':
+				return <PastScreen workbench={workbench} onBack={() => home()} onReopen={ask} />;
+			case 'profiles':
+				return <ProfilesScreen workbench={workbench} onBack={() => home()} />;
+			case 'settings':
+				return <SettingsScreen workbench={workbench} onBack={() => home()} />;
+			case 'leaving':
+				return null;
+		}
+	};
+	// Hidden, not taken away: what is typed and where the check stands live in the screen.
+	return (
+		<>
+			<Box display={isTooSmall ? 'none' : 'flex'} flexDirection="column">
+				{screen()}
+			</Box>
+			{isTooSmall ? (
+				<Text>{`This window (${columns} × ${rows}) is too small: make it larger, or start with --plain.`}</Text>
+			) : null}
+		</>
+	);
 };

@@ -11,6 +11,7 @@ const spellings: Readonly<Record<string, string>> = {
 	'–': '-',
 	'−': '-',
 	'×': 'x',
+	'\u00a0': ' ',
 	'← →': 'Left, Right',
 };
 

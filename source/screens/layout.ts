@@ -2,6 +2,7 @@ import stringWidth from 'string-width';
 import type {View} from '../findings/view.js';
 import {printable} from '../terminal/printable.js';
 import {pageOf, type Row, rowsOf, textRows} from './body.js';
+import {keyedLines} from './keyed-lines.js';
 import {footText, type HintId} from './keys-table.js';
 import type {Look} from './look.js';
 import {linesOfOptions} from './option-pages.js';
@@ -81,11 +82,9 @@ function rowsOfControl({prompt}: View, width: number, free: number, bodyRows: nu
 		case 'field':
 			return 1;
 		case 'yes-no':
-			return Math.max(1, textRows(prompt.question ?? '', width - 8, look).length);
 		case 'side':
-			return prompt.options.length;
 		case 'still':
-			return prompt.items.length + 1;
+			return keyedLines(prompt).flatMap((line) => textRows(line, width, look)).length;
 		case 'choice': {
 			const kept = Math.min(bodyRows, 6);
 			return Math.min(linesOfOptions(prompt.options, width), Math.max(3, free - kept));

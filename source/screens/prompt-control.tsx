@@ -4,6 +4,7 @@ import type {View} from '../findings/view.js';
 import {Choice} from './inputs/choice.js';
 import {Field} from './inputs/field.js';
 import {Keyed} from './inputs/keyed.js';
+import {keyedLines} from './keyed-lines.js';
 
 type PromptControlProps = {
 	readonly view: View;
@@ -47,14 +48,16 @@ export const PromptControl = ({
 		case 'yes-no':
 			return (
 				<Keyed
-					label={`${prompt.question ?? ''} y / n`.trim()}
+					lines={keyedLines(prompt)}
+					width={width}
 					keys={{y: () => onEntry({kind: 'yes'}), n: () => onEntry({kind: 'no'})}}
 				/>
 			);
 		case 'side':
 			return (
 				<Keyed
-					label={prompt.options.map(({label, keys}) => `${keys.join(' or ')}  ${label}`).join('\n')}
+					lines={keyedLines(prompt)}
+					width={width}
 					keys={Object.fromEntries(
 						prompt.options.flatMap(({id, keys}) => keys.map((key) => [key, () => onEntry({kind: 'choose', id})])),
 					)}
@@ -63,9 +66,8 @@ export const PromptControl = ({
 		case 'still':
 			return (
 				<Keyed
-					label={['y  all still so', ...prompt.items.map((item, index) => `${index + 1}  no longer so: ${item}`)].join(
-						'\n',
-					)}
+					lines={keyedLines(prompt)}
+					width={width}
 					keys={{
 						y: () => onEntry({kind: 'yes'}),
 						...Object.fromEntries(

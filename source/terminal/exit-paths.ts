@@ -77,6 +77,8 @@ export class ExitPaths {
 		host.on('SIGTERM', () => this.leave(EXIT.terminated, this.#parting()));
 		host.on('SIGQUIT', () => this.leave(EXIT.quit, this.#parting()));
 		host.on('SIGHUP', () => this.#hangUp(false));
+		// At a limit of file size a write fails, and the save says so; a library would die of the signal instead.
+		host.on('SIGXFSZ', () => {});
 		host.on('uncaughtException', (error) => this.fail(error));
 		host.on('unhandledRejection', (error) => this.fail(error));
 		for (const stream of [host.stdout, host.stderr]) stream.on('error', (error) => this.#outputBroke(error));

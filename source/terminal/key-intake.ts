@@ -100,7 +100,9 @@ export class KeyIntake {
 
 	#endPaste(): void {
 		if (this.#paste.length === 0) return;
-		const cut = this.#target.add(this.#paste);
+		// A paste of several lines is a run of answers: it is played key by key, as if it had been typed.
+		const isRun = this.#paste.some(({key}) => key === KEYS.enter);
+		const cut = this.#target.add(isRun ? this.#paste.map(({key}) => ({key, pasted: false})) : this.#paste);
 		this.#paste = [];
 		if (cut) this.#target.onCut();
 	}

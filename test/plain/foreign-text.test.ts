@@ -20,10 +20,15 @@ function runPlain(args: readonly string[], input: string, dataDir = freshFolder(
 const steering = /[\u0000-\u0009\u000B-\u001F\u007F-\u009F\u202A-\u202E\u2066-\u2069]/;
 
 describe('A name that steers a terminal', () => {
-	const name = 'north\u001B[2J\u001B]0;x\u0007\u202Edeck';
+	it('is no name of an arm, and is not repeated', () => {
+		const {stdout, stderr, status} = runPlain(['--arm', 'north\u001B[2J\u001B]0;x\u0007deck'], '');
+		expect(stdout + stderr).not.toMatch(steering);
+		expect(stderr).toMatch(/^--arm: .*\n$/);
+		expect(status).toBe(2);
+	});
 
-	it('never reaches the output as it is, nor does an answer that was not taken', () => {
-		const {stdout, stderr, status} = runPlain(['--arm', name], 'y\u001B[31m\n');
+	it('or turns the direction of writing never reaches the output as it is, nor does an answer that was not taken', () => {
+		const {stdout, stderr, status} = runPlain(['--arm', 'north\u202Edeck'], 'y\u001B[31m\n');
 		expect(stdout + stderr).not.toMatch(steering);
 		expect(stdout).toContain('north');
 		expect(status).toBe(2);

@@ -119,7 +119,7 @@ describe('Settings in plain lines', () => {
 	it('that could not be saved say so', async () => {
 		const {text} = await visit(['4', '6', '7', '5'], {failures: ['The disk is full.']}, false);
 		expect(text).toContain('NOT SAVED: The disk is full.');
-		expect((await visit(['4', '1', '1.5'], {failures: ['The disk is full.']})).end).toMatchObject({kind: 'refused'});
+		expect((await visit(['4', '1', '1.5'], {failures: ['The disk is full.']})).end).toMatchObject({kind: 'not-saved'});
 	});
 });
 

@@ -1,21 +1,20 @@
-import {Text, useInput} from 'ink';
+import {useInput} from 'ink';
 import type {ReactNode} from 'react';
-import {styleOf, useLook, written} from '../look.js';
+import {textRows} from '../body.js';
+import {Rows} from '../frame.js';
+import {useLook} from '../look.js';
 
 type KeyedProps = {
-	/** The question in a few words. */
-	readonly label: string;
+	/** The question in a few words, or what each key means. */
+	readonly lines: readonly string[];
+	readonly width: number;
 	/** What each key answers. Other keys, Enter above all, do nothing. */
 	readonly keys: Readonly<Record<string, () => void>>;
 };
 
 /** A question answered by one explicit key. */
-export const Keyed = ({label, keys}: KeyedProps): ReactNode => {
+export const Keyed = ({lines, width, keys}: KeyedProps): ReactNode => {
 	const look = useLook();
 	useInput((input) => keys[input.toLowerCase()]?.());
-	return (
-		<Text wrap="wrap" {...styleOf('strong', look)}>
-			{written(label, look)}
-		</Text>
-	);
+	return <Rows rows={lines.flatMap((line) => textRows(line, width, look, 'strong'))} />;
 };
