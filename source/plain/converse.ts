@@ -75,7 +75,9 @@ async function file(workbench: Workbench, dialogue: Dialogue, lines: Lines): Pro
 
 function sayQuestion(view: View, number: number, lines: Lines): void {
 	lines.say('');
-	lines.say(`Question ${number}. ${view.arm}, ${view.stage}, ${view.progress}. ${view.title}.`);
+	lines.say(
+		`Question ${number}. ${view.arm}, ${view.stage}, ${view.progress}. ${/[.?]$/.test(view.title) ? view.title : `${view.title}.`}`,
+	);
 	if (view.ask !== '') lines.say(view.ask);
 	for (const one of view.shown) lines.say(textOf(one));
 	for (const one of promptLines(view.prompt)) lines.say(one);

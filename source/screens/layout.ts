@@ -96,12 +96,13 @@ function fitBody(
 	shown: readonly Row[],
 	room: number,
 	page: number,
-	{prompt}: View,
+	{prompt, long}: View,
 	look: Look,
 ): {rows: readonly Row[]; pages: number} {
 	if (shown.length <= room) return {rows: shown, pages: 1};
 	const essential = shown.filter(({tone}) => tone !== 'dim');
-	if (essential.length <= room) return {rows: essential, pages: 1};
+	// What is to be read whole is turned page by page; elsewhere the fainter lines give way first.
+	if (!long && essential.length <= room) return {rows: essential, pages: 1};
 	const turned = pageOf(shown, page, room - 1);
 	const keys = prompt.kind === 'field' ? 'PgDn, PgUp' : look.unicode ? '← →' : 'Left, Right';
 	return {

@@ -38,8 +38,11 @@ const marks: Readonly<Partial<Record<Tone, readonly [unicode: string, ascii: str
 	bad: ['✗ ', 'x '],
 };
 
-/** The mark that tells a tone without colour. */
-export const markOf = (tone: Tone, {unicode}: Look): string => marks[tone]?.[unicode ? 0 : 1] ?? '';
+const spokenMarks: Readonly<Partial<Record<Tone, string>>> = {warn: 'Note: ', bad: 'Problem: '};
+
+/** The mark that tells a tone without colour; a word where the screen is read aloud. */
+export const markOf = (tone: Tone, {unicode, screenReader}: Look): string =>
+	(screenReader ? spokenMarks[tone] : marks[tone]?.[unicode ? 0 : 1]) ?? '';
 
 /** A text as this terminal can show it. */
 export const written = (text: string, {unicode}: Look): string => (unicode ? text : ascii(text));

@@ -108,7 +108,7 @@ export function windowPicture({label, low, high, value}: Window, width: number, 
 		cells[Math.min(cells.length - 1, Math.max(0, place + margin))] = glyph.value;
 	}
 	const tail = value === undefined ? '' : ` : ${short(value)}`;
-	return `${label.padEnd(7)}${short(low).padStart(4)}${cells.join('')}${short(high)} mm${tail}`;
+	return `${label.padEnd(7)}${short(low).padStart(4)} ${cells.join('')} ${short(high)} mm${tail}`;
 }
 
 const short = (value: number): string => String(Number(value.toFixed(2)));

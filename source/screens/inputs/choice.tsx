@@ -16,7 +16,8 @@ type ChoiceProps = {
 };
 
 const Mark = ({isSelected = false}: {readonly isSelected?: boolean}): ReactNode => {
-	const {unicode} = useLook();
+	const {unicode, screenReader} = useLook();
+	if (screenReader) return null;
 	return (
 		<Box flexShrink={0}>
 			<Text>{isSelected ? (unicode ? '❯ ' : '> ') : '  '}</Text>
