@@ -1,25 +1,8 @@
 import type {Dialogue} from './check/dialogue.js';
+import type {PastCheck} from './findings/past-check.js';
 import type {FinishedCheck} from './findings/record.js';
 import type {Profile} from './procedure/facts.js';
 import type {Settings} from './procedure/settings.js';
-
-/** One line of the list of past checks. */
-export type PastCheck = {
-	readonly id: string;
-	readonly date: string;
-	readonly arm: string;
-	readonly outcome: string;
-	readonly verdict: string | null;
-	readonly atWorst: string | null;
-	readonly probe: readonly {
-		readonly place: string;
-		readonly radiusMm: number;
-		readonly pullPct: number | null;
-		readonly pullUncertaintyPct: number | null;
-		readonly bandPct: number | null;
-		readonly bandUncertaintyPct: number | null;
-	}[];
-};
 
 export type Saved =
 	| {

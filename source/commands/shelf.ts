@@ -1,11 +1,12 @@
 import type {Check} from '../check/check.js';
+import type {PastCheck} from '../findings/past-check.js';
 import {profilesWith} from '../findings/profiles.js';
 import {summaryOf} from '../findings/record.js';
 import type {Profile} from '../procedure/facts.js';
 import {type Settings, usualSettings} from '../procedure/settings.js';
 import {openStore} from '../store/open-store.js';
 import {StoreError} from '../store/store-error.js';
-import type {PastCheck, Saved, Workbench} from '../workbench.js';
+import type {Saved, Workbench} from '../workbench.js';
 import {storedForms} from './stored-forms.js';
 
 /** The store with the forms of this program in it. */

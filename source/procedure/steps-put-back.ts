@@ -10,11 +10,20 @@ const settingOf = (facts: Facts): string => {
 	return setting === undefined ? '' : ` It was set to: ${setting}.`;
 };
 
-const notYet = (id: string, sentence: string) => ({
-	verify: (facts: Facts): Problem | undefined =>
-		facts.yes(id)
+type Confirmation = Omit<Step, 'stage' | 'input' | 'verify' | 'reasons'> & {
+	/** What is still to be done when the answer is no. */
+	readonly left: string;
+};
+
+/** A line of the put-back list that is confirmed by one key. */
+const confirmation = ({left, ...step}: Confirmation): Step => ({
+	...step,
+	stage: 'back',
+	input: {kind: 'confirm'},
+	verify: (facts) =>
+		facts.yes(step.id)
 			? undefined
-			: {sentence, ways: [{label: 'do it now, then confirm', do: 'ask-again' as const, steps: [id]}]},
+			: {sentence: left, ways: [{label: 'do it now, then confirm', do: 'ask-again', steps: [step.id]}]},
 	reasons: ['it will be done by someone else, who knows', 'it cannot be done here'],
 });
 
@@ -39,72 +48,60 @@ function playingForceProblem(facts: Facts): Problem | undefined {
 
 /** Stages 15 and 16: the deck goes back so that it is safe to play, the stylus bare last; then the next date. */
 export const putBackSteps: readonly Step[] = steps([
-	{
+	confirmation({
 		id: 'back-lock',
-		stage: 'back',
 		title: 'Lock the arm',
 		ask: 'Take the gauge away and lock the arm in its rest, guard still on. Done?',
 		why: 'Everything that follows is done around a stylus; locked and guarded it is safest.',
 		mistake: 'Lifting the gauge with the arm still lying on it.',
-		input: {kind: 'confirm'},
-		...notYet('back-lock', 'Lock the arm before anything else is touched.'),
-	},
-	{
+		left: 'Lock the arm before anything else is touched.',
+	}),
+	confirmation({
 		id: 'back-mat',
-		stage: 'back',
 		title: 'Mat',
 		ask: 'Put the mat back on the platter. Done?',
 		why: 'Without it the stylus comes down on a record that lies too low.',
 		mistake: 'Putting it back upside down.',
-		input: {kind: 'confirm'},
 		when: (facts) => facts.is('mat', 'off'),
-		...notYet('back-mat', 'The mat is still off.'),
-	},
-	{
+		left: 'The mat is still off.',
+	}),
+	confirmation({
 		id: 'back-damping',
-		stage: 'back',
 		title: 'Damping',
 		ask: 'Restore the damping: fluid in the trough, paddle at its usual depth. Done?',
 		why: 'The arm is played with it.',
 		mistake: 'Overfilling: fluid creeps up the paddle into the bearing.',
-		input: {kind: 'confirm'},
 		when: (facts) => facts.is('arm-damping', 'yes'),
-		...notYet('back-damping', 'The damping is not restored yet.'),
-	},
-	{
+		left: 'The damping is not restored yet.',
+	}),
+	confirmation({
 		id: 'back-bias',
-		stage: 'back',
 		title: 'Bias device',
 		ask: (facts) => `${biasDeviceOf(facts).restore}${settingOf(facts)} Done?`,
 		why: 'Without bias the stylus leans on the inner groove wall.',
 		mistake: 'Leaving the thread off its guide.',
-		input: {kind: 'confirm'},
 		when: (facts) => facts.text('arm-bias-device') !== undefined && !facts.is('arm-bias-device', 'none'),
-		...notYet('back-bias', 'The bias device is still out of action.'),
-	},
-	{
+		left: 'The bias device is still out of action.',
+	}),
+	confirmation({
 		id: 'back-height',
-		stage: 'back',
 		title: 'Arm height',
 		ask: 'Set the arm to its playing height, if it was moved. Done?',
 		why: 'Height changes the angle of the stylus, and on some arms the tracking force.',
 		mistake: 'Forgetting the height that was set for the guard.',
-		input: {kind: 'confirm'},
-		...notYet('back-height', 'The arm is not at its playing height yet.'),
-	},
-	{
+		left: 'The arm is not at its playing height yet.',
+	}),
+	confirmation({
 		id: 'back-guard',
-		stage: 'back',
 		title: 'Guard off',
 		ask: 'Take the stylus guard off the way its maker says, the headshell held. Done?',
 		caution:
 			'The stylus is bare from here on: it is sharp, and its cantilever breaks at a touch. Never press a unipivot arm down.',
 		why: "The guard's mass must not stay in the tracking force of a record.",
 		mistake: 'Pulling it sideways. A unipivot arm is never pressed down while this is done.',
-		input: {kind: 'confirm'},
 		when: (facts) => !facts.is('guard-on', 'no-guard'),
-		...notYet('back-guard', 'With the guard on, its mass is in the tracking force and the deck cannot play.'),
-	},
+		left: 'With the guard on, its mass is in the tracking force and the deck cannot play.',
+	}),
 	{
 		id: 'back-force',
 		stage: 'back',
@@ -116,26 +113,22 @@ export const putBackSteps: readonly Step[] = steps([
 		verify: playingForceProblem,
 		reasons: ['the owner wants this force', 'the scale is not at hand'],
 	},
-	{
+	confirmation({
 		id: 'back-level',
-		stage: 'back',
 		title: 'A last look at the level',
 		ask: 'Look at the level once more. Still so?',
 		why: 'A deck that was pushed about is no longer where it was.',
 		mistake: 'Levelling now without probing again.',
-		input: {kind: 'confirm'},
-		...notYet('back-level', 'Level the deck again.'),
-	},
-	{
+		left: 'Level the deck again.',
+	}),
+	confirmation({
 		id: 'back-covers',
-		stage: 'back',
 		title: 'Covers and first record',
 		ask: 'Covers back, nothing left on the platter. Turn the volume down before the stylus first meets a record. Done?',
 		why: 'A stylus that lands wrong at full volume can destroy loudspeakers. If anything was opened: mains only when it is closed again, by licensed or authorised people where local codes ask for it.',
 		mistake: 'Trying it out with the volume where it was.',
-		input: {kind: 'confirm'},
-		...notYet('back-covers', 'The deck is not ready to play yet.'),
-	},
+		left: 'The deck is not ready to play yet.',
+	}),
 	{
 		id: 'next-check',
 		stage: 'next',

@@ -1,4 +1,5 @@
-import type {ProbeSummary, Summary} from './summary.js';
+import type {PastProbe} from '../findings/past-check.js';
+import type {Summary} from './summary.js';
 
 /** A summary with the size and time of the file it was taken from. */
 export type IndexRow = {readonly sizeBytes: number; readonly changedMs: number; readonly summary: Summary};
@@ -9,7 +10,7 @@ export type PackedRow = readonly unknown[];
 const FIXED_FIELDS = 9;
 const PROBE_FIELDS = 6;
 
-const packProbe = (probe: ProbeSummary): PackedRow => [
+const packProbe = (probe: PastProbe): PackedRow => [
 	probe.place,
 	probe.radiusMm,
 	probe.pullPct,
@@ -34,7 +35,7 @@ export const packRow = ({sizeBytes, changedMs, summary}: IndexRow): PackedRow =>
 const isNumberOrNull = (value: unknown): value is number | null => value === null || typeof value === 'number';
 const isTextOrNull = (value: unknown): value is string | null => value === null || typeof value === 'string';
 
-const unpackProbe = (packed: PackedRow, at: number): ProbeSummary | undefined => {
+const unpackProbe = (packed: PackedRow, at: number): PastProbe | undefined => {
 	// By number, not by destructuring: that would make ten thousand short-lived lists.
 	const place = packed[at];
 	const radiusMm = packed[at + 1];
@@ -66,7 +67,7 @@ export const unpackRow = (packed: unknown): IndexRow | undefined => {
 	if (typeof id !== 'string' || typeof date !== 'string' || typeof startedAt !== 'string') return undefined;
 	if (typeof arm !== 'string' || typeof outcome !== 'string') return undefined;
 	if (!isTextOrNull(verdict) || !isTextOrNull(atWorst)) return undefined;
-	const probe: ProbeSummary[] = [];
+	const probe: PastProbe[] = [];
 	for (let at = FIXED_FIELDS; at < packed.length; at += PROBE_FIELDS) {
 		const place = unpackProbe(packed, at);
 		if (place === undefined) return undefined;
