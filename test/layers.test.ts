@@ -151,7 +151,7 @@ describe('The world outside', () => {
 	const edges = ['cli', 'commands', 'terminal', 'store'];
 	const outside = [/\bprocess\b/, /\bDate\.now\b/, /\bnew Date\(\)/, /\bMath\.random\b/, /\bperformance\b/];
 	// A bounce of the Enter key is told by its time on the screen; nothing that is kept depends on it.
-	const exceptions = ['screens/check-screen.tsx: performance'];
+	const exceptions = ['screens/use-field-keys.ts: performance'];
 
 	it('is looked at only by the edges: anything else can be replayed', () => {
 		const strays = files

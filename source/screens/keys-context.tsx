@@ -12,6 +12,7 @@ export type KeyControl = {
 
 const KeysContext = createContext<KeyControl | undefined>(undefined);
 export const KeysProvider = KeysContext.Provider;
+export const useKeys = (): KeyControl | undefined => useContext(KeysContext);
 
 /**
  * Keys of the program: handled before any control sees them. A handler says true when it took the key, or gives the
@@ -21,8 +22,8 @@ export function useCommands(
 	handle: (key: string) => boolean | readonly string[],
 	onClear?: () => void,
 	onPasteCut?: () => void,
-): KeyControl | undefined {
-	const keys = useContext(KeysContext);
+): void {
+	const keys = useKeys();
 	// Ink listens to the feed only while some control is mounted; a screen that is only read has none.
 	useInput(() => {});
 	useLayoutEffect(() => {
@@ -39,5 +40,4 @@ export function useCommands(
 			keys.onPasteCut = null;
 		};
 	});
-	return keys;
 }

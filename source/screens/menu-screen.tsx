@@ -25,11 +25,12 @@ type MenuScreenProps = {
 /** A list to choose from, with what is to be said above it. Too much text is turned page by page. */
 export const MenuScreen = ({title, shown, options, onChoose, onBack, onPage, backHint}: MenuScreenProps): ReactNode => {
 	const look = useLook();
-	const {columns, frameRows} = useTerminalSize();
+	const {columns, frameRows, isTooSmall} = useTerminalSize();
 	const width = Math.min(columns, 100);
 	const [page, setPage] = useState(0);
 	const pages = useRef(1);
 	useCommands((key) => {
+		if (isTooSmall) return true;
 		if (key === KEYS.escape) {
 			onBack();
 			return true;
