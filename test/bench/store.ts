@@ -23,8 +23,8 @@ async function play(workbench: OpenWorkbench, count: number): Promise<Dialogue> 
 		last = dialogue;
 		return workbench.save(dialogue);
 	};
-	const recording = new Proxy(workbench, {get: (target, key) => (key === 'save' ? save : bound(target, key))});
-	await converse(recording, opened.dialogue, {read, say: () => {}, piped: true});
+	const remembering = new Proxy(workbench, {get: (target, key) => (key === 'save' ? save : bound(target, key))});
+	await converse(remembering, opened.dialogue, {read, say: () => {}, piped: true});
 	return last;
 }
 

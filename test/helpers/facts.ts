@@ -9,7 +9,7 @@ export const factsWith = (values: Readonly<Record<string, AnswerValue>> = {}): F
 	});
 
 /** Facts that write down which steps are looked at. */
-export function recording(values: Readonly<Record<string, AnswerValue>> = {}): {facts: Facts; asked: Set<string>} {
+export function watched(values: Readonly<Record<string, AnswerValue>> = {}): {facts: Facts; asked: Set<string>} {
 	const asked = new Set<string>();
 	const facts = new Proxy(factsWith(values), {
 		get(target, key) {

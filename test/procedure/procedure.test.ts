@@ -4,7 +4,7 @@ import {afterStop, procedure, stepById} from '../../source/procedure/index.js';
 import {linesOf, optionsOf, readAnswer, unitOf} from '../../source/procedure/read-answer.js';
 import {stages, type Words} from '../../source/procedure/step.js';
 import {gaugeUnits, units} from '../../source/units.js';
-import {factsWith, recording} from '../helpers/facts.js';
+import {factsWith, watched} from '../helpers/facts.js';
 import {troubles} from '../helpers/troubles.js';
 
 const each = procedure.map((step) => [step.id, step] as const);
@@ -84,7 +84,7 @@ describe('The procedure', () => {
 	it.each(each)('%s touches, looks at and leads to steps that there are', (_id, step) => {
 		const named = new Set<string>(step.touches?.filter((one) => one !== 'rounds'));
 		for (const values of troubles) {
-			const {facts, asked} = recording(values);
+			const {facts, asked} = watched(values);
 			step.when?.(facts);
 			step.suggest?.(facts);
 			words(step.ask, facts);

@@ -5,7 +5,7 @@ import {procedure, stepById} from '../../source/procedure/index.js';
 import {remedies} from '../../source/procedure/remedies.js';
 import type {Words} from '../../source/procedure/step.js';
 import {doubts} from '../../source/procedure/steps-still.js';
-import {factsWith, recording} from '../helpers/facts.js';
+import {factsWith, watched} from '../helpers/facts.js';
 
 const ids = new Set(procedure.map(({id}) => id));
 const words = (text: Words, facts: Facts): string => (typeof text === 'function' ? text(facts) : text);
@@ -65,7 +65,7 @@ describe('Remedies and doubts', () => {
 		(_id, {steps, when, label}) => {
 			expect(steps.filter((id) => !ids.has(id))).toEqual([]);
 			expect(label.length).toBeGreaterThan(5);
-			const {facts, asked} = recording();
+			const {facts, asked} = watched();
 			when?.(facts);
 			expect([...asked].filter((id) => !ids.has(id))).toEqual([]);
 		},
