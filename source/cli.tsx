@@ -31,6 +31,7 @@ function commandLine(): Command {
 	program
 		.command('compute')
 		.description('work out the figures of a JSON document, as JSON')
+		.allowExcessArguments(false)
 		.argument('[file]', 'the document; - or nothing for standard input')
 		.option('--schema', 'print the JSON Schema of the document')
 		.option('--check <id>', 'take a saved check instead of a file')

@@ -10,7 +10,12 @@ export type Saved =
 			readonly finished?: FinishedCheck;
 	  }
 	/** Nothing counts as saved; the same call can be made again. */
-	| {readonly ok: false; readonly sentence: string};
+	| {
+			readonly ok: false;
+			readonly sentence: string;
+			/** The answer itself is on the disk; only the check could not be filed yet. */
+			readonly answerSaved?: true;
+	  };
 
 export type Opened =
 	| {readonly ok: true; readonly dialogue: Dialogue}

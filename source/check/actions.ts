@@ -26,6 +26,8 @@ export type Action = {readonly at: string} & (
 	| {readonly type: 'new-series'; readonly because: string; readonly steps: readonly string[]}
 	| {readonly type: 'stop'}
 	| {readonly type: 'carry-on'}
+	/** The probe is taken up again while something is in doubt. */
+	| {readonly type: 'doubt'}
 	/** The deck was being put back, and is probed again. */
 	| {readonly type: 'work-again'}
 	| {readonly type: 'resume'}

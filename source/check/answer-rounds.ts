@@ -49,12 +49,23 @@ function setLimit(dialogue: Dialogue, slot: Slot, value: number, typed: string, 
 			`The outer limit cannot lie inward of the inner one (${other?.typed ?? ''}): ${hint}. Type it again, or go back (Esc) to the other limit.`,
 		);
 	}
-	if (isBeingPutBack(dialogue)) return probeAnew(dialogue, at);
+	const first = firstThis(dialogue, at);
+	if (first) return first;
 	return act(dialogue, {type: 'limit', ...slot, value, typed: withUnit(typed, gaugeUnitOf(facts), true), at});
 }
 
 const isBeingPutBack = ({check}: Dialogue): boolean =>
 	Object.keys(check.answers).some((id) => id.startsWith('back-') && !check.answers[id]?.again);
+
+/** What must be asked before a reading may join the others. */
+function firstThis(dialogue: Dialogue, at: string): Dialogue | undefined {
+	if (isBeingPutBack(dialogue)) return probeAnew(dialogue, at);
+	if (dialogue.check.doubts.length === 0) return;
+	return refuse(
+		act(dialogue, {type: 'doubt', at}),
+		'Some time had passed: first what may have changed, then the readings.',
+	);
+}
 
 const probeAnew = (dialogue: Dialogue, at: string): Dialogue =>
 	refuse(
@@ -64,9 +75,7 @@ const probeAnew = (dialogue: Dialogue, at: string): Dialogue =>
 
 /** More rounds at a place; where the putting back has begun, only after what it changed was asked. */
 export const moreRounds = (dialogue: Dialogue, place: Place, at: string): Dialogue =>
-	isBeingPutBack(dialogue)
-		? probeAnew(dialogue, at)
-		: visit(dialogue, `probe-${place}`, nextSlot(openSeries(dialogue.check), place));
+	firstThis(dialogue, at) ?? visit(dialogue, `probe-${place}`, nextSlot(openSeries(dialogue.check), place));
 
 export function chooseSide(dialogue: Dialogue, position: Position, entry: Entry, at: string): Dialogue {
 	const {mode} = dialogue;

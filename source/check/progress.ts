@@ -38,15 +38,15 @@ export function progressOf(check: Check, profiles: readonly Profile[] = []): Pro
 	return {facts, visible, stateOf, problemOf, current};
 }
 
-/** An override holds for what it was given for: the same trouble, and not much worse than it was then. */
+/** An override holds for what it was given for: the same trouble, of about the size that it had then. */
 function isExcused(then: string, now: string): boolean {
 	const sizeOf = (sentence: string) => Number(/\d+(?:\.\d+)?/.exec(sentence)?.[0] ?? 0);
 	const kindOf = (sentence: string) => sentence.replace(/\d+(?:\.\d+)?/g, '#');
-	return kindOf(then) === kindOf(now) && sizeOf(now) <= muchWorse * sizeOf(then);
+	return kindOf(then) === kindOf(now) && Math.abs(sizeOf(now) - sizeOf(then)) <= muchOther * sizeOf(then);
 }
 
 /** The weighing that comes later may shift a tilt's share by some percent; that is no new trouble. */
-const muchWorse = 1.1;
+const muchOther = 0.1;
 
 /** Ticked in part, or with a round that lacks its outer limit. */
 function isHalfDone({id, input}: Step, facts: Facts, series: Series): boolean {
@@ -55,7 +55,11 @@ function isHalfDone({id, input}: Step, facts: Facts, series: Series): boolean {
 }
 
 /** The facts of a series, with the answers as they were when it was taken. */
-export const factsOfSeries = (check: Check, series: Series): Facts => visibleSteps(check, series, []).facts;
+export function factsOfSeries(check: Check, series: Series): Facts {
+	// What was measured stays measured, also when the check was stopped afterwards.
+	const {stopped: _stopped, ...whole} = check;
+	return visibleSteps(whole, series, []).facts;
+}
 
 /** The one rule of visibility: a step counts when its stage is due and its condition holds on the visible answers before it. */
 function visibleSteps(

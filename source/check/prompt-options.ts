@@ -1,6 +1,6 @@
 import type {Facts} from '../procedure/facts.js';
 import {isOffScale} from '../procedure/hold-limits.js';
-import {stepById} from '../procedure/index.js';
+import {afterStop, stepById} from '../procedure/index.js';
 import {signOfPlus} from '../procedure/readings.js';
 import {remedies} from '../procedure/remedies.js';
 import {type Option, type Sides, type StageId, type Step, stages} from '../procedure/step.js';
@@ -91,6 +91,12 @@ export function reasonsFor(excused: {readonly kind: 'override' | 'strike'; reado
 
 export function stageOptions({check}: Dialogue, {progress, step}: Position): readonly Option[] {
 	const seen = [...new Set<StageId>(progress.visible.map((one) => one.stage))];
+	const stageOption = (stage: StageId): Option => {
+		const states = progress.visible.filter((one) => one.stage === stage).map((one) => progress.stateOf(one));
+		return {id: `stage:${stage}`, label: `[${marks[worstOf(states)]}] ${stages[stage]}`};
+	};
+	// A filed check was opened again for its put-back list alone.
+	if (check.reopened) return seen.filter((stage) => afterStop.includes(stage)).map(stageOption);
 	return [
 		check.stopped
 			? {id: 'carry-on', label: 'carry on with the check after all'}
@@ -98,10 +104,7 @@ export function stageOptions({check}: Dialogue, {progress, step}: Position): rea
 		{id: 'take-back', label: 'take the last reading back'},
 		{id: 'strike', label: 'strike a round out'},
 		...(step?.input.kind === 'rounds' ? [{id: 'enough', label: 'go on with the rounds there are'}] : []),
-		...seen.map((stage) => {
-			const states = progress.visible.filter((one) => one.stage === stage).map((one) => progress.stateOf(one));
-			return {id: `stage:${stage}`, label: `[${marks[worstOf(states)]}] ${stages[stage]}`};
-		}),
+		...seen.map(stageOption),
 	];
 }
 

@@ -23,7 +23,16 @@ export const newCheck = (start: Pick<Check, 'id' | 'limits' | 'program'> & {read
 });
 
 /** The one place where a check changes. Pure: the same actions on the same check give the same check. */
-export const reduce = (check: Check, action: Action): Check => ({...changed(check, action), touchedAt: action.at});
+export const reduce = (check: Check, action: Action): Check =>
+	check.reopened && !putsBack(action) ? check : {...changed(check, action), touchedAt: action.at};
+
+const isPutBack = (id: string): boolean => id.startsWith('back-') || id === 'next-check';
+
+/** A filed check is opened again for its put-back list alone: nothing else of it may change. */
+function putsBack(action: Action): boolean {
+	if (action.type === 'answer' || action.type === 'override') return isPutBack(action.step);
+	return action.type === 'resume' || (action.type === 'ask-again' && action.steps.every(isPutBack));
+}
 
 function changed(check: Check, action: Action): Check {
 	switch (action.type) {
@@ -49,13 +58,19 @@ function changed(check: Check, action: Action): Check {
 				action.at,
 			);
 		case 'stop':
-			return {...check, stopped: {at: action.at}, doubts: []};
+			return {...check, stopped: {at: action.at}};
 		case 'carry-on':
-			return workAgain(withoutStop(check), action.at);
+			return carryOn(check, action.at);
+		case 'doubt':
+			return doubted(check);
 		case 'work-again':
 			return workAgain(check, action.at);
 		case 'resume':
-			return {...check, resumedAt: [...check.resumedAt, action.at], doubts: doubtsAfter(check, action.at)};
+			return {
+				...check,
+				resumedAt: [...check.resumedAt, action.at],
+				doubts: united(check.doubts, doubtsAfter(check, action.at)),
+			};
 		case 'still-so':
 			return stillSo(check, action);
 		case 'changed':
@@ -69,15 +84,22 @@ function answer(check: Check, {step: id, value, typed, at}: Of<'answer'>): Check
 	const next: Answer = {typed, value, at, ...(same && old.override && !old.again ? {override: old.override} : {})};
 	const answered = {...check, answers: {...check.answers, [id]: next}};
 	if (old === undefined || same) return answered;
-	const step = stepById(id);
-	const touches = step?.touches ?? [];
+	const touches = stepById(id)?.touches ?? [];
 	const closed = touches.includes('rounds') ? closeSeries(answered, `changed: ${titleOf(id)}`, at) : answered;
 	const touched = touches.filter((one) => one !== 'rounds');
 	// A changed condition stays with the earlier series as it was, with all that is asked anew now; a correction of what
 	// was wrong all along holds for every series.
-	const isCondition = touches.includes('rounds') || step?.stage === 'zero';
-	const kept = isCondition ? keepAll(closed, [id, ...touched], check) : closed;
+	const kept = isCondition(id) ? keepAll(closed, [id, ...touched], check) : closed;
 	return askAgain(kept, touched);
+}
+
+/** Answers under which readings are taken: another one does not make the earlier readings wrong. */
+function isCondition(id: string): boolean {
+	const step = stepById(id);
+	return (
+		step !== undefined &&
+		(step.stage === 'zero' || step.stage === 'tools' || (step.touches?.includes('rounds') ?? false))
+	);
 }
 
 const keepAll = (check: Check, steps: readonly string[], before: Check): Check =>
@@ -86,12 +108,19 @@ const keepAll = (check: Check, steps: readonly string[], before: Check): Check =
 const isSame = (one: AnswerValue, other: AnswerValue): boolean => JSON.stringify(one) === JSON.stringify(other);
 const titleOf = (id: string): string => stepById(id)?.title ?? id;
 
-/** Takes the answers of a profile over; what it does not have, and another one had, goes. */
+/**
+ * Takes the answers of a profile over; what it does not have, and another one had, goes. Another arm, cartridge or set
+ * of tools begins a new series, and the earlier ones keep what they were taken with.
+ */
 function fill(check: Check, {answers, clears = [], at}: Of<'fill'>): Check {
-	const left = Object.entries(check.answers).filter(([id]) => !clears.includes(id) || id in answers);
+	const other = Object.entries(answers).some(
+		([id, {value}]) => id.endsWith('-profile') && check.answers[id] !== undefined && check.answers[id].value !== value,
+	);
+	const start = other ? keepAll(closeSeries(check, 'another profile', at), clears, check) : check;
+	const left = Object.entries(start.answers).filter(([id]) => !clears.includes(id) || id in answers);
 	return Object.entries(answers).reduce(
 		(filled, [step, {value, typed}]) => answer(filled, {type: 'answer', step, value, typed, at}),
-		{...check, answers: Object.fromEntries(left)},
+		{...start, answers: Object.fromEntries(left)},
 	);
 }
 
@@ -113,7 +142,7 @@ function askAnew(check: Check, steps: readonly string[], because: string, at: st
 	const given = steps.filter((id) => check.answers[id]);
 	const touchesRounds = given.some((id) => stepById(id)?.touches?.includes('rounds'));
 	const closed = touchesRounds ? closeSeries(check, because, at) : check;
-	const kept = keepAll(closed, given, check);
+	const kept = keepAll(closed, given.filter(isCondition), check);
 	return {...kept, answers: Object.fromEntries(Object.entries(kept.answers).filter(([id]) => !given.includes(id)))};
 }
 
@@ -128,9 +157,18 @@ function askAgain(check: Check, steps: readonly string[]): Check {
 	return marked.length === 0 ? check : {...check, answers: {...check.answers, ...Object.fromEntries(marked)}};
 }
 
-function withoutStop(check: Check): Check {
+const united = (some: readonly string[], others: readonly string[]): string[] => [...new Set([...some, ...others])];
+
+/** The check goes on after all; what may have changed meanwhile, or was in doubt already, is asked first. */
+function carryOn(check: Check, at: string): Check {
 	const {stopped: _dropped, ...rest} = check;
-	return rest;
+	return workAgain({...rest, doubts: united(check.doubts, doubtsAfter(rest, at))}, at);
+}
+
+/** The probe is taken up again with something in doubt: the verdict falls, so that the doubts are asked. */
+function doubted(check: Check): Check {
+	const {verdict: _read, ...answers} = check.answers;
+	return {...check, answers};
 }
 
 /** Once the putting back has begun nothing of the preparation can be trusted: a new series begins, and all is asked. */

@@ -1,3 +1,4 @@
+import {afterStop} from '../procedure/index.js';
 import {chooseSide} from './answer-rounds.js';
 import {answerStep, chooseWay} from './answer-step.js';
 import {chooseReason, chooseRemedy, chooseStep, chooseStruck, typeReason} from './detours.js';
@@ -11,15 +12,11 @@ export type {Entry} from './entry.js';
 
 /** The dialogue after an entry; `back` from the very first step gives undefined: leave for home. */
 export function respond(dialogue: Dialogue, entry: Entry, at: string): Dialogue | undefined {
-	return afterSilence(dialogue, at) ?? taken(dialogue, entry, at);
-}
-
-/** After a long silence the conditions are asked first, as on return; what was entered meanwhile is not taken. */
-function afterSilence(dialogue: Dialogue, at: string): Dialogue | undefined {
-	if (!wasLeft(dialogue.check, at)) return;
-	const next = act(dialogue, {type: 'resume', at});
-	if (positionOf(next).step?.input.kind !== 'still') return;
-	return refuse(next, 'Some time has passed, so your last entry was not taken: first this.');
+	const back = wasLeft(dialogue.check, at) ? act(dialogue, {type: 'resume', at}) : undefined;
+	if (back && positionOf(back).step?.input.kind === 'still')
+		return refuse(back, 'Some time has passed, so your last entry was not taken: first this.');
+	// Where no doubt is asked now, it is kept for the case that the probe is taken up again.
+	return taken(back ? {...dialogue, check: back.check} : dialogue, entry, at);
 }
 
 function taken(dialogue: Dialogue, entry: Entry, at: string): Dialogue | undefined {
@@ -62,7 +59,9 @@ function goBack(dialogue: Dialogue, {progress, step, slot}: Position): Dialogue 
 	const {visible} = progress;
 	const index = step ? visible.indexOf(step) : visible.length;
 	const previous = visible[index - 1];
-	return previous && previous.input.kind !== 'still' ? visit(dialogue, previous.id) : undefined;
+	const isOut =
+		!previous || previous.input.kind === 'still' || (dialogue.check.reopened && !afterStop.includes(previous.stage));
+	return isOut ? undefined : visit(dialogue, previous.id);
 }
 
 function lastSlot({check}: Dialogue, place: Slot['place']): Slot | undefined {

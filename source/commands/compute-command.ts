@@ -15,8 +15,9 @@ type Options = {
 /** `armdrift compute`: a document from a file, standard input, or a saved check. */
 export async function runComputeCommand({file, schema, check, data}: Options): Promise<number> {
 	const {stdin, stdout, stderr} = process;
+	if ([file, schema, check].filter((one) => one !== undefined).length > 1)
+		return refuse('Give one of these only: a file, --check or --schema.', 2);
 	if (check === undefined) return runCompute({file, schema, stdin, stdout, stderr});
-	if (file !== undefined || schema) return refuse('Give a file or --check, not both.', 2);
 	const found = savedDocument(check, data);
 	if (!found.ok) return refuse(found.sentence, found.status);
 	return runCompute({checkDocument: () => found.document, stdin, stdout, stderr});

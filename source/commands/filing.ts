@@ -1,26 +1,42 @@
 import type {Check} from '../check/check.js';
+import {isReadyToPlay, progressOf} from '../check/progress.js';
 import {reduce} from '../check/reduce.js';
 import {type FinishedCheck, finishedCheck} from '../findings/record.js';
 import type {CheckStore} from './shelf.js';
+import type {Remark} from './stored-forms.js';
 
 export const isEmpty = (check: Check): boolean => Object.keys(check.answers).length === 0;
 
 const isPutBack = (step: string): boolean => step.startsWith('back-');
 
 /**
- * Puts a check away that has come to its end. The file of a filed check never changes: what was put back later stands
- * beside it, with the answers that were given then.
+ * Puts a check away. The file of a filed check never changes: what was put back later stands beside it, with the
+ * answers and the overrides that were given then, whether or not the list came to its end.
  */
 export async function fileCheck(store: CheckStore, check: Check, at: string): Promise<FinishedCheck> {
 	const record = finishedCheck(check, at);
-	if (!check.reopened) {
-		await store.finish(check.id, record);
-		return record;
-	}
-	const putBack = Object.fromEntries(Object.entries(check.answers).filter(([step]) => isPutBack(step)));
-	if (record.outcome !== 'interrupted') await store.saveRemark(check.id, {putBackAt: at, putBack});
-	await store.clearDraft();
+	if (check.reopened) {
+		await store.saveRemark(check.id, remarkOf(check, at));
+		await store.clearDraft();
+	} else await store.finish(check.id, record);
 	return record;
+}
+
+function remarkOf(check: Check, at: string): Remark {
+	const putBack = Object.fromEntries(Object.entries(check.answers).filter(([step]) => isPutBack(step)));
+	const overrides = check.overrides.filter(({step}) => isPutBack(step));
+	return {putBack, overrides, ...(isReadyToPlay(progressOf(check)) ? {putBackAt: at} : {})};
+}
+
+/** A filed check with what was put back later. */
+export function withRemark(filed: Check, remark: Remark | undefined): Check {
+	if (!remark) return filed;
+	const others = filed.overrides.filter(({step}) => !isPutBack(step));
+	return {
+		...filed,
+		answers: {...filed.answers, ...remark.putBack},
+		overrides: [...others, ...(remark.overrides ?? filed.overrides.filter(({step}) => isPutBack(step)))],
+	};
 }
 
 /** A filed check opened again for its put-back list: what was left to somebody else is asked anew. */

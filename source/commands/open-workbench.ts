@@ -3,14 +3,14 @@ import type {Check} from '../check/check.js';
 import {type Dialogue, startDialogue} from '../check/dialogue.js';
 import {progressOf} from '../check/progress.js';
 import {newCheck, reduce} from '../check/reduce.js';
-import {type FinishedCheck, finishedCheck} from '../findings/record.js';
+import type {FinishedCheck} from '../findings/record.js';
 import type {Profile} from '../procedure/facts.js';
 import {limitsOf, type Settings} from '../procedure/settings.js';
 import {newCheckId} from '../store/check-id.js';
 import type {Lock} from '../store/lock-keeper.js';
 import {StoreError} from '../store/store-error.js';
 import type {Opened, Saved, Unfinished, Workbench} from '../workbench.js';
-import {fileCheck, isEmpty, reopened} from './filing.js';
+import {fileCheck, isEmpty, reopened, withRemark} from './filing.js';
 import {type Attempt, attempt, Shelf, sentenceOf} from './shelf.js';
 import {answersFor, unfinishedOf} from './starting.js';
 
@@ -117,7 +117,7 @@ export class OpenWorkbench implements Workbench {
 			const record = this.#store.record(id);
 			if (record instanceof StoreError) throw record;
 			await this.#fileOpenOne();
-			return this.#taken(reopened(record.check, this.now()));
+			return this.#taken(reopened(withRemark(record.check, this.#shelf.remark(id)), this.now()));
 		});
 	}
 
@@ -127,10 +127,11 @@ export class OpenWorkbench implements Workbench {
 			this.#open = check;
 			// What a filed check knew of its arm may be outdated.
 			if (!check.reopened) await this.#shelf.keepProfilesOf(check, this.now());
-			return progressOf(check, this.profiles()).current ? undefined : this.#file(check);
 		});
 		if (!done.ok) return done;
-		return done.value ? {ok: true, finished: done.value} : {ok: true};
+		if (progressOf(check, this.profiles()).current) return {ok: true};
+		const filed = await attempt(() => this.#file(check));
+		return filed.ok ? {ok: true, finished: filed.value} : {...filed, answerSaved: true};
 	}
 
 	past(page: {readonly offset: number; readonly limit: number}): ReturnType<Workbench['past']> {
@@ -185,8 +186,8 @@ export class OpenWorkbench implements Workbench {
 	async #fileOpenOne(): Promise<void> {
 		const {check} = this.#draft();
 		if (!check) return;
-		if (check.reopened || isEmpty(check)) await this.#store.clearDraft();
-		else await this.#store.finish(check.id, finishedCheck(check, this.now()));
+		if (isEmpty(check)) await this.#store.clearDraft();
+		else await fileCheck(this.#store, check, this.now());
 	}
 
 	async #file(check: Check): Promise<FinishedCheck> {

@@ -1,4 +1,4 @@
-import {progressOf} from '../check/progress.js';
+import {isReadyToPlay, progressOf} from '../check/progress.js';
 import {verdictWord} from '../findings/wording.js';
 import {printable} from '../terminal/printable.js';
 import type {OpenWorkbench} from './open-workbench.js';
@@ -7,12 +7,11 @@ import type {OpenWorkbench} from './open-workbench.js';
 export function partingLines(workbench: OpenWorkbench, goOn: string): readonly string[] {
 	const {openCheck, filed} = workbench;
 	if (openCheck) {
-		const {current, facts} = progressOf(openCheck, workbench.profiles());
+		const progress = progressOf(openCheck, workbench.profiles());
+		const {current, facts} = progress;
+		const deck = isReadyToPlay(progress) ? 'Deck ready to play.' : 'Deck not ready to play.';
 		const arm = printable(facts.text('arm-name') ?? 'a new arm', 40);
-		return [
-			`Saved: the check of ${arm} stands at '${current?.title ?? 'its end'}'.`,
-			`Deck not ready to play. Go on with: ${goOn}`,
-		];
+		return [`Saved: the check of ${arm} stands at '${current?.title ?? 'its end'}'.`, `${deck} Go on with: ${goOn}`];
 	}
 	const unfinished = workbench.unfinished();
 	if (!filed && unfinished)

@@ -7,7 +7,8 @@ import {type Settings, usualSettings} from '../procedure/settings.js';
 import {openStore} from '../store/open-store.js';
 import {StoreError} from '../store/store-error.js';
 import type {Saved, Workbench} from '../workbench.js';
-import {storedForms} from './stored-forms.js';
+import {withRemark} from './filing.js';
+import {type Remark, storedForms} from './stored-forms.js';
 
 /** The store with the forms of this program in it. */
 export const storeOf = (dataDir: string, now: () => Date, onNotice: (sentence: string) => void) =>
@@ -72,8 +73,11 @@ export class Shelf {
 	record(id: string): ReturnType<Workbench['record']> {
 		const record = this.#store.record(id);
 		if (record instanceof StoreError) return {ok: false, sentence: record.sentence};
-		const putBackAt = this.#putBackAt(id);
-		return putBackAt === undefined ? {ok: true, record} : {ok: true, record, putBackAt};
+		const remark = this.remark(id);
+		const whole = {...record, check: withRemark(record.check, remark)};
+		return remark?.putBackAt === undefined
+			? {ok: true, record: whole}
+			: {ok: true, record: whole, putBackAt: remark.putBackAt};
 	}
 
 	checkNamed(id: string): Attempt<Check> {
@@ -112,11 +116,12 @@ export class Shelf {
 
 	/** An interrupted check whose deck was put back later says so. */
 	#outcomeNow({id, outcome}: PastCheck): string {
-		return outcome === 'interrupted' && this.#putBackAt(id) !== undefined ? 'put back' : outcome;
+		return outcome === 'interrupted' && this.remark(id)?.putBackAt !== undefined ? 'put back' : outcome;
 	}
 
-	#putBackAt(id: string): string | undefined {
+	/** What was noted later beside a filed check. */
+	remark(id: string): Remark | undefined {
 		const remark = this.#store.remark(id);
-		return remark instanceof StoreError ? undefined : remark?.putBackAt;
+		return remark instanceof StoreError ? undefined : remark;
 	}
 }

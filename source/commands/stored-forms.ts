@@ -26,12 +26,20 @@ const settingsSchema = z.looseObject({
 	bell: z.boolean(),
 });
 
+const remarkSchema = z.looseObject({
+	/** When the deck was ready to play again. */
+	putBackAt: z.optional(z.string()),
+	putBack: z.optional(checkSchema.shape.answers),
+	overrides: z.optional(checkSchema.shape.overrides),
+});
+export type Remark = z.output<typeof remarkSchema>;
+
 /** What each file of the data folder holds. Unknown fields are kept: a later version may have put them there. */
 export const storedForms = {
 	check: codec(checkSchema),
 	record: codec(recordSchema),
 	/** Later facts beside a filed check. */
-	remark: codec(z.looseObject({putBackAt: z.optional(z.string())})),
+	remark: codec(remarkSchema),
 	profiles: codec(z.looseObject({profiles: profilesSchema})),
 	settings: codec(settingsSchema),
 };

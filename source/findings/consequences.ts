@@ -137,7 +137,7 @@ const consequences: Readonly<Record<string, Consequence>> = {
 	'back-force': putBackForce,
 };
 
-/** What the screen of a step shows beside its question. `shown` is the dialogue as it would be with what is typed. */
+/** What the screen of a step shows beside its question. */
 export function consequencesOf(dialogue: Dialogue, {step, slot, progress}: Position): readonly Shown[] {
 	if (!step) return [];
 	const {facts} = progress;

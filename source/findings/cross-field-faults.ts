@@ -59,7 +59,7 @@ const radiusFaults = (arm: Document['arm'], base: string, radii: readonly Radius
 		const path = `${base}[${index}].radiusMm`;
 		const faults: Fault[] = [];
 		if (!reaches(arm, radiusMm)) {
-			const [least, most] = reachMm(arm);
+			const [least, most] = reachMm(arm).map((radius) => Number(radius.toPrecision(6)));
 			faults.push({
 				path,
 				sentence: `Found ${radiusMm} mm, which an arm of effectiveLengthMm ${arm.effectiveLengthMm} and pivotDistanceMm ${arm.pivotDistanceMm} does not reach. Wanted: a radius from ${least} to ${most} mm.`,

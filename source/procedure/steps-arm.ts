@@ -136,7 +136,7 @@ const asked = steps([
 		why: 'Each kind is switched off in its own way before the probe, and put back in its own way after it.',
 		mistake: 'A device that is set to zero is still there: name it.',
 		input: {kind: 'choice', options: biasDeviceIds.map((id) => ({id, label: biasDevices[id].label}))},
-		touches: ['rounds'],
+		touches: ['bias-setting', 'bias-off', 'rounds'],
 	},
 	{
 		id: 'arm-damping',

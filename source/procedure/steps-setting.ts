@@ -74,7 +74,7 @@ export const settingSteps: readonly Step[] = steps([
 					}
 				: undefined,
 		reasons: ['steel platter or magnet near the cartridge: the mat must stay on', 'no guard is used'],
-		touches: [...levelSteps, 'clearance', 'rounds'],
+		touches: ['mat-thickness', ...levelSteps, 'clearance', 'rounds'],
 	},
 	{
 		id: 'mat-thickness',

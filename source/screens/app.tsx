@@ -8,7 +8,7 @@ import type {Opened, Unfinished, Workbench} from '../workbench.js';
 import {CheckScreen} from './check-screen.js';
 import {FinishedScreen} from './finished-screen.js';
 import {type HomeChoice, HomeScreen} from './home-screen.js';
-import {type KeyControl, KeysProvider} from './keys-context.js';
+import {type KeyControl, KeysProvider, useKeys} from './keys-context.js';
 import {type Look, LookProvider} from './look.js';
 import {MenuScreen} from './menu-screen.js';
 import {PastScreen} from './past-screen.js';
@@ -47,13 +47,16 @@ const Places = ({workbench, first}: {readonly workbench: Workbench; readonly fir
 	const [place, setPlace] = useState(first);
 	const {isTooSmall, columns, rows} = useTerminalSize();
 	const {exit} = useApp();
+	const keys = useKeys();
 	// Leaving from an effect lets the last frame be drawn first.
 	useEffect(() => {
 		if (place.kind === 'leaving') exit();
 	}, [place, exit]);
 	const home = (notice = ''): void => setPlace({kind: 'home', notice});
 	const open = async (opening: Promise<Opened>): Promise<void> => {
-		const opened = await opening;
+		// What is typed ahead is meant for the check, not for this list.
+		keys?.hold();
+		const opened = await opening.finally(() => keys?.release());
 		if (opened.ok) setPlace({kind: 'check', dialogue: opened.dialogue});
 		else home(opened.sentence);
 	};

@@ -60,7 +60,7 @@ export const CheckScreen = (props: CheckProps): ReactNode => {
 	const command = (key: string): boolean | readonly string[] => {
 		if (isTooSmall) return true;
 		if (unsaved) {
-			if (key === KEYS.enter || key === 'r') check.retry();
+			if (key === KEYS.enter) check.retry();
 			if (key === KEYS.escape) check.drop();
 			return true;
 		}
@@ -86,7 +86,7 @@ export const CheckScreen = (props: CheckProps): ReactNode => {
 		() => check.say('That was too much to paste; the end of it was left out.'),
 	);
 
-	if (unsaved) return <Unsaved sentence={unsaved.sentence} width={width} />;
+	if (unsaved) return <Unsaved sentence={unsaved.sentence} answerSaved={unsaved.answerSaved} width={width} />;
 	return (
 		<Frame head={layout.head} body={layout.body} foot={layout.foot}>
 			{isWhy ? null : (

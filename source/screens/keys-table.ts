@@ -8,7 +8,7 @@ export const hints = {
 	still: 'y all so · number of what is not',
 	settle: 'Space settle',
 	side: 'one key answers',
-	close: 'any key closes',
+	close: 'other keys close',
 	pages: '← → pages',
 	back: 'Esc back',
 	why: '? why',

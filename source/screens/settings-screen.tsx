@@ -5,7 +5,7 @@ import type {SettingId, Settings} from '../procedure/settings.js';
 import {KEYS} from '../terminal/keys.js';
 import {useTerminalSize} from '../terminal/use-terminal-size.js';
 import type {Workbench} from '../workbench.js';
-import {rowsOf} from './body.js';
+import {rowsOf, textRows} from './body.js';
 import {Frame} from './frame.js';
 import {Field} from './inputs/field.js';
 import {useCommands} from './keys-context.js';
@@ -93,7 +93,7 @@ const OneSetting = ({id, settings, fault, onBack, onKeep, onFault}: OneSettingPr
 		<Frame
 			head={[{text: 'Settings', tone: 'strong'}]}
 			body={rowsOf([line(label), ...(fault === '' ? [] : [line(fault, 'warn')])], columns, look)}
-			foot={[{text: 'Enter accept · Esc back', tone: 'dim'}]}
+			foot={textRows('Enter accept · Esc back · Ctrl+C leave', columns, look, 'dim')}
 		>
 			<Field
 				value={typed}

@@ -14,7 +14,11 @@ export type CheckProps = {
 };
 
 /** An answer that is not on the disk yet, and why. */
-type Unsaved = {readonly dialogue: Dialogue; readonly sentence: string};
+type Unsaved = {
+	readonly dialogue: Dialogue;
+	readonly sentence: string /** Only the filing failed. */;
+	readonly answerSaved: boolean;
+};
 
 export type OpenCheck = {
 	readonly dialogue: Dialogue;
@@ -51,7 +55,7 @@ export function useCheck(
 		keys?.hold();
 		try {
 			const saved = await workbench.save(next);
-			if (!saved.ok) setUnsaved({dialogue: next, sentence: saved.sentence});
+			if (!saved.ok) setUnsaved({dialogue: next, sentence: saved.sentence, answerSaved: saved.answerSaved ?? false});
 			else if (saved.finished) onFinished(saved.finished);
 			else show({...next, profiles: workbench.profiles()});
 		} finally {
@@ -75,7 +79,10 @@ export function useCheck(
 		retry: () => {
 			if (unsaved) void save(unsaved.dialogue);
 		},
-		drop: () => setUnsaved(undefined),
+		drop: () => {
+			if (unsaved?.answerSaved) onHome();
+			else setUnsaved(undefined);
+		},
 		say: (sentence) => setDialogue((now) => ({...now, refusal: sentence})),
 	};
 }

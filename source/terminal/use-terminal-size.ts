@@ -2,8 +2,8 @@ import {useStdout} from 'ink';
 import {useCallback, useSyncExternalStore} from 'react';
 
 /** Below this no screen is readable; the caller asks for a larger window instead. */
-export const MIN_COLUMNS = 32;
-export const MIN_ROWS = 12;
+export const MIN_COLUMNS = 40;
+export const MIN_ROWS = 20;
 
 export interface TerminalSize {
 	readonly columns: number;

@@ -88,7 +88,7 @@ describe('Each way out has its status', () => {
 });
 
 describe('A terminal that is gone', () => {
-	// Node 20 dies of a failed assertion when it exits normally then (nodejs/node issue 51519).
+	// Node 20 dies of a failed assertion when it exits normally then.
 	test.each([
 		['the input ends', (host: FakeHost) => host.stdin.emit('end')],
 		['the input fails', (host: FakeHost) => host.stdin.emit('error', fault('EIO'))],
