@@ -16,7 +16,7 @@ export function respond(dialogue: Dialogue, entry: Entry, at: string): Dialogue 
 	if (back && positionOf(back).step?.input.kind === 'still')
 		return refuse(back, 'Some time has passed, so your last entry was not taken: first this.');
 	// Where no doubt is asked now, it is kept for the case that the probe is taken up again.
-	return taken(back ? {...dialogue, check: back.check} : dialogue, entry, at);
+	return taken(back && back.check.doubts.length > 0 ? {...dialogue, check: back.check} : dialogue, entry, at);
 }
 
 function taken(dialogue: Dialogue, entry: Entry, at: string): Dialogue | undefined {
