@@ -74,7 +74,7 @@ describe('The screen', () => {
 			[80, 24],
 			[80, 30],
 			[120, 40],
-			[40, 12],
+			[44, 20],
 		] as const) {
 			program.resize(columns, rows);
 			const size = `Sample at ${columns} x ${rows}`;
