@@ -17,7 +17,7 @@ type MenuScreenProps = {
 	readonly options: readonly Option[];
 	readonly onChoose: (id: string) => void;
 	readonly onBack: () => void;
-	/** Left and right, where the list itself has pages. */
+	/** Left and right, where the list itself has pages; the text above it is then turned by PgUp and PgDn. */
 	readonly onPage?: (by: number) => void;
 	readonly backHint: string;
 };
@@ -35,9 +35,10 @@ export const MenuScreen = ({title, shown, options, onChoose, onBack, onPage, bac
 			onBack();
 			return true;
 		}
-		const by = key === KEYS.right || key === KEYS.pageDown ? 1 : key === KEYS.left || key === KEYS.pageUp ? -1 : 0;
-		if (by === 0) return false;
-		if (onPage) onPage(by);
+		const isArrow = key === KEYS.right || key === KEYS.left;
+		if (!isArrow && key !== KEYS.pageDown && key !== KEYS.pageUp) return false;
+		const by = key === KEYS.right || key === KEYS.pageDown ? 1 : -1;
+		if (onPage && isArrow) onPage(by);
 		else setPage((now) => Math.min(pages.current - 1, Math.max(0, now + by)));
 		return true;
 	});
@@ -57,7 +58,12 @@ export const MenuScreen = ({title, shown, options, onChoose, onBack, onPage, bac
 	pages.current = turned.pages;
 	const note: Row[] =
 		turned.pages > 1
-			? [{text: `page ${turned.page + 1} of ${turned.pages}: ${look.unicode ? '← →' : 'Left, Right'}`, tone: 'dim'}]
+			? [
+					{
+						text: `page ${turned.page + 1} of ${turned.pages}: ${onPage ? 'PgDn, PgUp' : look.unicode ? '← →' : 'Left, Right'}`,
+						tone: 'dim',
+					},
+				]
 			: [];
 	const gap: Row[] = body.length > 0 ? [{text: '', tone: 'plain'}] : [];
 	return (
