@@ -15,14 +15,23 @@ export type DocumentOfCheck =
 	| {readonly ok: true; readonly document: Document}
 	| {readonly ok: false; readonly sentence: string};
 
-/** The compute document of a series of a check; of the last one where none is named. Pure. */
-export function documentOfCheck(check: Check, series: Series = openSeries(check)): DocumentOfCheck {
+/**
+ * The compute document of a series of a check; where none is named, of the last one. A check that was stopped in a
+ * series that was begun and not measured keeps what it came to before. Pure.
+ */
+export function documentOfCheck(check: Check, series: Series = seriesThatCounts(check)): DocumentOfCheck {
 	const document = partialDocument(factsOfSeries(check, series));
 	if (!document) return {ok: false, sentence: 'The arm is not described and weighed yet, so there are no figures.'};
 	const missing = (['inner', 'outer'] as const).find((place) => !document.probe.some((one) => one.place === place));
 	return missing
 		? {ok: false, sentence: `There is no complete round at the ${missing} radius yet, so there are no figures.`}
 		: {ok: true, document};
+}
+
+function seriesThatCounts(check: Check): Series {
+	const open = openSeries(check);
+	if (!check.stopped || documentOfCheck(check, open).ok) return open;
+	return check.series.findLast((one) => documentOfCheck(check, one).ok) ?? open;
 }
 
 /** A stated ± is taken as a rectangular bound: a/√3 (JCGM 100:2008 4.3.7). */

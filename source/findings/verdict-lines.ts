@@ -20,6 +20,7 @@ export function verdictLines(check: Check, issued: Issued | null = issuedOf(chec
 	return [
 		line(headline(figures), toneOf(figures.atWorst)),
 		radiusTable(figures.probe, check.limits),
+		...notMeasured(check),
 		...zeroLine(check),
 		...overrideLines(check),
 		...bandsPicture(figures.probe, check.limits, earlierRows(check)),
@@ -27,6 +28,12 @@ export function verdictLines(check: Check, issued: Issued | null = issuedOf(chec
 		...beforeAndAfter(check, figures),
 		...detailLines(figures),
 	];
+}
+
+/** A check that was stopped in a series that was begun only: the figures are those of the one before. */
+function notMeasured(check: Check): Shown[] {
+	if (!check.stopped || documentOfCheck(check, openSeries(check)).ok) return [];
+	return [line('The last series was begun and not measured; these are the figures of the one before it.', 'warn')];
 }
 
 /** No verdict, but what there is all the same. */

@@ -28,7 +28,8 @@ const probe = (place: Place, title: string, extra: Partial<Step> = {}): Step => 
 	id: `probe-${place}`,
 	stage: 'probe',
 	title,
-	ask: (facts) => `Set the gauge${where(place, facts)} from the spindle and let it carry the arm.`,
+	ask: (facts) =>
+		`${place === 'inner' && facts.is('zero-way', 'turn') ? 'Turn the gauge back as it stood first. ' : ''}Set the gauge${where(place, facts)} from the spindle and let it carry the arm.`,
 	why,
 	mistake,
 	input: {kind: 'rounds', place},
