@@ -1,5 +1,6 @@
 import {stepById} from '../procedure/index.js';
 import type {AnswerValue} from '../procedure/step.js';
+import {undoneBy} from '../procedure/undone-by.js';
 import type {Action} from './actions.js';
 import type {Answer, Check} from './check.js';
 import {allDoubts, doubtsAfter, doubtsWithStep, isStillInDoubt, touchesReadings} from './doubts.js';
@@ -176,7 +177,9 @@ function workAgain(check: Check, at: string): Check {
 	const back = Object.keys(check.answers).filter((id) => id.startsWith('back-'));
 	if (back.length === 0) return check;
 	const closed = closeSeries(check, 'the deck was being put back in between', at);
-	return {...askAgain(closed, back), doubts: allDoubts(closed)};
+	const undone = back.flatMap((id) => undoneBy[id] ?? []);
+	const asked = askAgain(closed, [...back, ...undone]);
+	return {...asked, doubts: allDoubts(asked)};
 }
 
 function stillSo(check: Check, {doubt, at}: Of<'still-so'>): Check {

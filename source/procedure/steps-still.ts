@@ -17,7 +17,7 @@ export const doubts: readonly Doubt[] = [
 		id: 'conditions',
 		newSeries: true,
 		title: 'All still so?',
-		ask: 'You were away for a while. Is all of this still so?',
+		ask: 'Some of this may have changed since. Is all of it still so?',
 		items: [
 			{label: 'guard as before', steps: guardSteps},
 			{label: 'damper free of the arm', steps: ['damping-off']},
