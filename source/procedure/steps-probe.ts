@@ -28,8 +28,7 @@ const probe = (place: Place, title: string, extra: Partial<Step> = {}): Step => 
 	id: `probe-${place}`,
 	stage: 'probe',
 	title,
-	ask: (facts) =>
-		`${place === 'inner' && facts.is('zero-way', 'turn') ? 'Turn the gauge back as it stood first. ' : ''}Set the gauge${where(place, facts)} from the spindle and let it carry the arm.`,
+	ask: (facts) => `Set the gauge${where(place, facts)} from the spindle and let it carry the arm.`,
 	why,
 	mistake,
 	input: {kind: 'rounds', place},
@@ -39,7 +38,8 @@ const probe = (place: Place, title: string, extra: Partial<Step> = {}): Step => 
 /** Stages 12 and 13: the probe, the closing round and the verdict. */
 export const probeSteps: readonly Step[] = steps([
 	probe('inner', 'Probe at the inner radius', {
-		caution: 'Lower the arm onto the gauge with the lifter; do not swing it on.',
+		caution:
+			'A gauge that was turned for its zero is turned back first. Lower the arm onto it with the lifter; do not swing it on.',
 	}),
 	probe('outer', 'Probe at the outer radius'),
 	probe('extra', 'Probe at the third radius', {when: (facts) => facts.number('radius-extra') !== undefined}),
