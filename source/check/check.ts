@@ -2,7 +2,8 @@ import * as z from 'zod/mini';
 
 const instant = z.iso.datetime({offset: true, error: 'a point in time like 2026-05-04T10:00:00+02:00'});
 const finite = z.number({error: 'a finite number'});
-const value = z.union([z.string(), finite, z.boolean(), z.null(), z.readonly(z.array(z.string()))]);
+/** What an answer may be, in checks and profiles alike. */
+export const answerValue = z.union([z.string(), finite, z.boolean(), z.null(), z.readonly(z.array(z.string()))]);
 
 /** Why someone went on although a step did not pass; `sentence` is what did not pass, and it holds only for that. */
 const override = z.looseObject({reason: z.string(), sentence: z.string(), at: instant});
@@ -12,7 +13,7 @@ const answer = z.looseObject({
 	/** As it was typed, with its unit. */
 	typed: z.string(),
 	/** In the base unit of `units.ts`. */
-	value,
+	value: answerValue,
 	at: instant,
 	/** Last time it was confirmed to be still so. */
 	confirmedAt: z.optional(instant),

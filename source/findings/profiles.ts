@@ -1,10 +1,8 @@
 import * as z from 'zod/mini';
-import type {Check} from '../check/check.js';
+import {answerValue, type Check} from '../check/check.js';
 import type {Profile} from '../procedure/facts.js';
 import {profileSteps} from '../procedure/index.js';
 import type {ProfileKind} from '../procedure/step.js';
-
-const value = z.union([z.string(), z.number(), z.boolean(), z.null(), z.readonly(z.array(z.string()))]);
 
 /** Profiles as they are kept on file. */
 export const profilesSchema = z.array(
@@ -13,7 +11,7 @@ export const profilesSchema = z.array(
 		kind: z.enum(['arm', 'cartridge', 'tools']),
 		name: z.string(),
 		usedAt: z.string(),
-		answers: z.record(z.string(), z.looseObject({typed: z.string(), value})),
+		answers: z.record(z.string(), z.looseObject({typed: z.string(), value: answerValue})),
 	}),
 );
 

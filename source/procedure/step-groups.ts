@@ -9,3 +9,6 @@ export const zeroSteps = [
 ] as const;
 export const guardSteps = ['guard-on', 'weighed'] as const;
 export const forceSteps = ['force-reading', 'force-at-height'] as const;
+
+/** For how many minutes a reading of a deck holds that stands untouched: one sitting, not overnight. */
+export const halfADay = 12 * 60;

@@ -1,3 +1,4 @@
+import {isAbove, isBelow} from '../measures/compare.js';
 import {grams} from '../units.js';
 import {type Step, steps} from './step.js';
 import {forceSteps} from './step-groups.js';
@@ -32,7 +33,7 @@ const asked = steps([
 		mistake: 'Reading the recommended value as the lowest.',
 		input: {kind: 'number', unit: 'gf', between: [grams(0.1), grams(8)], optional: true},
 		verify: (facts) =>
-			(facts.number('force-low') ?? 0) > (facts.number('playing-force') ?? 0) + 1e-9
+			isAbove(facts.number('force-low') ?? 0, facts.number('playing-force') ?? 0)
 				? {
 						sentence: 'The lowest force of the range is above the playing force.',
 						ways: [
@@ -52,7 +53,7 @@ const asked = steps([
 		mistake: 'Forgetting that the guard adds to the force.',
 		input: {kind: 'number', unit: 'gf', between: [grams(0.1), grams(10)], optional: true},
 		verify: (facts) =>
-			(facts.number('force-high') ?? 99) < (facts.number('playing-force') ?? 0) - 1e-9
+			isBelow(facts.number('force-high') ?? 99, facts.number('playing-force') ?? 0)
 				? {
 						sentence: 'The highest force of the range is below the playing force.',
 						ways: [

@@ -1,14 +1,12 @@
 import {levelProblem} from './level.js';
 import {frontBack, leftRight} from './readings.js';
 import {type Step, steps} from './step.js';
+import {halfADay} from './step-groups.js';
 
 const tilt = {kind: 'signed', unit: 'deg', between: [0, 5]} as const;
 const whyLevel =
 	'A deck that is not level pulls the arm downhill: 1° across the arm is 1.7 % of the tracking force. The level lies too: reading it twice, turned round in between, tells its own error from the tilt.';
 const levelTouches = ['rounds'] as const;
-/** Long enough for one sitting; a deck that is moved or loaded overnight is read again. */
-const halfADay = 12 * 60;
-
 /** Stage 5: the armboard in two directions, each read twice with the level turned round. */
 export const levelStageSteps: readonly Step[] = steps([
 	{

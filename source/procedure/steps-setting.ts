@@ -3,7 +3,7 @@ import {isAbove} from '../measures/compare.js';
 import {type BiasDeviceId, biasDevices} from './bias-devices.js';
 import type {Facts} from './facts.js';
 import {type Step, steps} from './step.js';
-import {levelSteps} from './step-groups.js';
+import {halfADay, levelSteps} from './step-groups.js';
 import {levelStageSteps} from './steps-level.js';
 
 const isDeepGuard = (facts: Facts): boolean => isAbove(facts.number('guard-depth') ?? 0, limits.guardDeepMm.value);
@@ -22,9 +22,6 @@ const uprightLine = {
 	text: 'Seen from the front the arm stands upright (unipivot)',
 	ifNot: 'Set its sideways balance first, the way its maker says; never press the arm down.',
 } as const;
-/** Long enough for one sitting; a deck that is moved or loaded overnight is read again. */
-const halfADay = 12 * 60;
-
 /** Stages 3 to 8: room, mat, level, damping, bias off, wires. */
 export const settingSteps: readonly Step[] = steps([
 	{

@@ -3,11 +3,10 @@ import {formatIn, grams} from '../units.js';
 import {clearanceProblem} from './clearance.js';
 import type {Facts} from './facts.js';
 import {type Problem, type Step, steps} from './step.js';
+import {halfADay} from './step-groups.js';
 import {carriedWith} from './weighing.js';
 
 const guardUsed = (facts: Facts): boolean => facts.is('guard-on', 'on');
-const halfADay = 12 * 60;
-
 /** The carried force must be known to lie inside the cartridge's range. */
 const forceProblem =
 	(weighing: 'force-reading' | 'force-at-height') =>

@@ -3,8 +3,7 @@ import {isAbove} from '../measures/compare.js';
 import type {Facts} from './facts.js';
 import {gaugeSides, gaugeUnitOf, showsHandForce} from './readings.js';
 import {type Problem, type Step, steps} from './step.js';
-
-const halfADay = 12 * 60;
+import {halfADay} from './step-groups.js';
 
 /** Stage 11: the zero of the gauge, by turning it end for end. */
 export const zeroStageSteps: readonly Step[] = steps([
