@@ -11,6 +11,12 @@ export type BandRow = {
 	readonly earlier?: boolean;
 };
 
+/** A reading against the radius, in percent of tracking force, positive toward the rim. */
+export type PullAt = {readonly radiusMm: number; readonly pct: number};
+export type WantedAt = PullAt & {readonly lowPct: number; readonly highPct: number};
+/** Degrees from 12 o'clock, clockwise. */
+export type LeverAt = {readonly radiusMm: number; readonly clockDeg: number};
+
 /** What a screen shows beside the question: sentences, and pictures that each have a sentence of their own. */
 export type Shown =
 	| {readonly kind: 'line'; readonly text: string; readonly tone: Tone}
@@ -38,6 +44,21 @@ export type Shown =
 			readonly rows: readonly (readonly string[])[];
 			readonly caption: string;
 	  }
+	/** The reading that is wanted over the record, and what was read. */
+	| {
+			readonly kind: 'curve';
+			/** From the inside of the record to its outside, with the band that the assumed drag leaves open. */
+			readonly wanted: readonly WantedAt[];
+			/** Where skating is least; null where the arm has no such radius. */
+			readonly leastRadiusMm: number | null;
+			/** The arm's own pull, without bias. */
+			readonly own: readonly PullAt[];
+			/** Read with the bias on. */
+			readonly measured: readonly PullAt[];
+			readonly caption: string;
+	  }
+	/** A weighted lever, and where it stands at each radius. */
+	| {readonly kind: 'lever'; readonly places: readonly LeverAt[]; readonly caption: string}
 	/** The deck from above, with the places where a pivot may stand. */
 	| {readonly kind: 'plan'; readonly caption: string};
 
