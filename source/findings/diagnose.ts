@@ -1,3 +1,4 @@
+import {biasRows} from './bias-rows.js';
 import {closingRows} from './closing-rows.js';
 import {diagnosisFacts} from './diagnosis-facts.js';
 import type {Document, PlaceName} from './document-schema.js';
@@ -8,7 +9,7 @@ import {pullRows} from './pull-rows.js';
 import {severeRows} from './severe-rows.js';
 
 /** Every finding, in order of weight. A row added here is found, worded and printed without further edits. */
-export const findingRows = [...severeRows, ...pullRows, ...frictionRows, ...closingRows] as const;
+export const findingRows = [...severeRows, ...pullRows, ...frictionRows, ...biasRows, ...closingRows] as const;
 
 export type FindingCode = (typeof findingRows)[number]['code'];
 

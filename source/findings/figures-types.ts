@@ -1,3 +1,4 @@
+import type {BiasFit} from '../measures/bias-fit.js';
 import type {WindowMm} from '../measures/clearance.js';
 import type {WallShare} from '../measures/groove-walls.js';
 import type {Tilt} from '../measures/level.js';
@@ -76,6 +77,33 @@ export type BetweenRadii = {
 	readonly neutralRadiusMm: number | null;
 };
 
+/** What is wanted, and was read, at a radius with the bias on; percent of tracking force, positive toward the rim. */
+export type BiasRow = {
+	readonly radiusMm: number;
+	/** Skating torque over drag torque. */
+	readonly fraction: number;
+	readonly wantedPct: number;
+	/** Null where nothing was read with the bias on, or off scale. */
+	readonly pullOnPct: number | null;
+	readonly biasPct: number | null;
+	readonly leftoverPct: number | null;
+};
+
+export type BiasFitFigures = BiasFit & {
+	/** Half the widest hold band: no setting can be read finer. */
+	readonly frictionFloorPct: number;
+	/** What to set the gauge to. */
+	readonly targets: readonly {readonly radiusMm: number; readonly targetPct: number}[];
+};
+
+export type BiasFigures = {
+	readonly effectiveDrag: number;
+	readonly leastRadiusMm: number | null;
+	readonly rows: readonly BiasRow[];
+	readonly fit: BiasFitFigures | null;
+	readonly lever: readonly {readonly radiusMm: number; readonly clock: string; readonly share: number}[] | null;
+};
+
 export type Figures = {
 	readonly scaleFactor: number;
 	readonly carriedMn: number;
@@ -85,5 +113,5 @@ export type Figures = {
 	readonly verdict: Verdict;
 	readonly atWorst: AtWorst;
 	readonly betweenRadii: BetweenRadii | null;
-	readonly bias: null;
+	readonly bias: BiasFigures | null;
 };

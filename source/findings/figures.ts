@@ -1,4 +1,5 @@
 import {betweenRadiiOf} from './between-radii-figures.js';
+import {biasFigures} from './bias-figures.js';
 import type {Document} from './document-schema.js';
 import type {Figures} from './figures-types.js';
 import {overallOf} from './overall.js';
@@ -21,6 +22,6 @@ export const figuresOf = (document: Document): Figures => {
 		probe,
 		...overallOf(probe),
 		betweenRadii: betweenRadiiOf(document, probe),
-		bias: null,
+		bias: biasFigures(document, settings, probe),
 	};
 };

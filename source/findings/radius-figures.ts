@@ -13,7 +13,8 @@ import type {Settings} from './settings.js';
 
 type Pool = {readonly centres: Spread | null; readonly widths: Spread | null};
 
-const isOffScale = ({rounds}: ProbeRadius, {topOfScale}: Settings): boolean =>
+/** Whether any reading at a radius reached the top of the scale. */
+export const isOffScale = ({rounds}: Pick<ProbeRadius, 'rounds'>, {topOfScale}: Settings): boolean =>
 	rounds.some(({innerLimit, outerLimit}) => reachesTop(innerLimit, topOfScale) || reachesTop(outerLimit, topOfScale));
 
 const placed = ({arm, level}: Document, {leaning, pivotDirectionDeg}: Settings, {place, radiusMm}: ProbeRadius) => {

@@ -70,7 +70,6 @@ describe('the worked example of the contract', () => {
 			clearance: {stylusWindowMm: [4, 5], guardWindowMm: [3, 4], passes: true},
 			verdict: 'beyond',
 			atWorst: 'beyond',
-			bias: null,
 		});
 	});
 
@@ -82,6 +81,47 @@ describe('the worked example of the contract', () => {
 			bandDiffers: true,
 			torqueSlopeMicroNmPerDeg: near(-3.49668),
 			neutralRadiusMm: null,
+		});
+	});
+
+	it('has the printed bias figures', () => {
+		expect(figures.bias).toEqual({
+			effectiveDrag: 0.3,
+			leastRadiusMm: near(88.2797),
+			rows: [
+				{
+					radiusMm: 140,
+					fraction: near(0.427219),
+					wantedPct: near(12.8166),
+					pullOnPct: near(10.75),
+					biasPct: near(5.75),
+					leftoverPct: near(-2.06658),
+				},
+				{
+					radiusMm: 65,
+					fraction: near(0.403705),
+					wantedPct: near(12.1112),
+					pullOnPct: near(9),
+					biasPct: near(2.25),
+					leftoverPct: near(-3.11116),
+				},
+			],
+			fit: {
+				factor: near(1.68809),
+				worstBeforePct: near(3.43811),
+				worstAfterPct: near(1.88992),
+				rmsBeforePct: near(2.1835),
+				rmsAfterPct: near(1.27159),
+				frictionFloorPct: near(3.08333),
+				targets: [
+					{radiusMm: 140, targetPct: near(14.7065)},
+					{radiusMm: 65, targetPct: near(10.5482)},
+				],
+			},
+			lever: [
+				{radiusMm: 140, clock: '3:00', share: 1},
+				{radiusMm: 65, clock: '1:30', share: near(0.707107)},
+			],
 		});
 	});
 
