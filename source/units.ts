@@ -4,7 +4,16 @@
  */
 import constants from '../shared/constants.json' with {type: 'json'};
 
-export type Quantity = 'length' | 'force' | 'mass' | 'angle' | 'temperature' | 'percent' | 'compliance' | 'time';
+export type Quantity =
+	| 'length'
+	| 'force'
+	| 'mass'
+	| 'angle'
+	| 'temperature'
+	| 'percent'
+	| 'compliance'
+	| 'time'
+	| 'ratio';
 
 type Unit = {
 	/** What stands behind the number on screen. */
@@ -48,6 +57,7 @@ export const units = {
 		decimals: 1,
 		also: ['um/mn', 'mm/n', 'e-6 cm/dyn', '×10⁻⁶ cm/dyn'],
 	},
+	ofForce: {label: 'of tracking force', of: 'ratio', scale: 1, decimals: 2, also: []},
 	s: {label: 's', of: 'time', scale: 1, decimals: 0, also: ['sec', 'second', 'seconds']},
 } as const satisfies Record<string, Unit>;
 

@@ -19,6 +19,7 @@ const anchors: Readonly<Record<UnitId, readonly [entered: number, base: number, 
 	fahrenheit: [212, 100, 'NIST SP 811 (2008) app. B.8: t/°C = (t/°F − 32)/1.8; water boils at 212 °F'],
 	percent: [1, 1, 'base unit of shares here'],
 	umPerMn: [15, 15, 'by dimension: 1e-6 cm/dyn = 1e-8 m / 1e-5 N = 1 mm/N = 1 µm/mN'],
+	ofForce: [0.3, 0.3, 'a ratio of two forces has no unit'],
 	s: [1, 1, 'base unit of times here'],
 };
 

@@ -24,6 +24,10 @@ export type Action = {readonly at: string} & (
 	| {readonly type: 'take-back'; readonly place?: Place}
 	| {readonly type: 'strike'; readonly place: Place; readonly index: number; readonly reason: string}
 	| {readonly type: 'new-series'; readonly because: string; readonly steps: readonly string[]}
+	/** The readings with the present bias setting are kept; another setting is tried. */
+	| {readonly type: 'next-trial'}
+	/** The arm itself is probed again while the bias is on. */
+	| {readonly type: 'bias-off-again'}
 	| {readonly type: 'stop'}
 	| {readonly type: 'carry-on'}
 	/** The probe is taken up again while something is in doubt. */

@@ -1,4 +1,5 @@
 import {inGaugeUnit, topOfScale, topText} from '../procedure/hold-limits.js';
+import {isOnPlace} from '../procedure/places.js';
 import {readSigned, signOfWord} from '../procedure/read-signed.js';
 import {gaugeUnitOf, pushSides, showsHandForce} from '../procedure/readings.js';
 import type {Place, Step} from '../procedure/step.js';
@@ -49,7 +50,7 @@ function setLimit(dialogue: Dialogue, slot: Slot, value: number, typed: string, 
 			`The outer limit cannot lie inward of the inner one (${other?.typed ?? ''}): ${hint}. Type it again, or go back (Esc) to the other limit.`,
 		);
 	}
-	const first = firstThis(dialogue, at);
+	const first = firstThis(dialogue, slot.place, at);
 	if (first) return first;
 	return act(dialogue, {type: 'limit', ...slot, value, typed: withUnit(typed, gaugeUnitOf(facts), true), at});
 }
@@ -58,13 +59,20 @@ const isBeingPutBack = ({check}: Dialogue): boolean =>
 	Object.keys(check.answers).some((id) => id.startsWith('back-') && !check.answers[id]?.again);
 
 /** What must be asked before a reading may join the others. */
-function firstThis(dialogue: Dialogue, at: string): Dialogue | undefined {
+function firstThis(dialogue: Dialogue, place: Place, at: string): Dialogue | undefined {
 	if (isBeingPutBack(dialogue)) return probeAnew(dialogue, at);
-	if (dialogue.check.doubts.length === 0) return;
-	return refuse(
-		act(dialogue, {type: 'doubt', at}),
-		'Some time had passed: first what may have changed, then the readings.',
-	);
+	const isOn = dialogue.check.answers['bias-on']?.value === true;
+	if (dialogue.check.doubts.length > 0) {
+		const asked = isOnPlace(place) ? ask(dialogue) : act(dialogue, {type: 'doubt', at});
+		return refuse(asked, 'Some time had passed: first what may have changed, then the readings.');
+	}
+	if (isOn && !isOnPlace(place))
+		return refuse(
+			act(dialogue, {type: 'bias-off-again', at}),
+			'The bias is on: switch it off first, then the arm itself can be probed again.',
+		);
+	if (!isOn && isOnPlace(place)) return refuse(visit(dialogue, 'bias-on'), 'First switch the bias on.');
+	return;
 }
 
 const probeAnew = (dialogue: Dialogue, at: string): Dialogue =>
@@ -75,7 +83,7 @@ const probeAnew = (dialogue: Dialogue, at: string): Dialogue =>
 
 /** More rounds at a place; where the putting back has begun, only after what it changed was asked. */
 export const moreRounds = (dialogue: Dialogue, place: Place, at: string): Dialogue =>
-	firstThis(dialogue, at) ?? visit(dialogue, `probe-${place}`, nextSlot(openSeries(dialogue.check), place));
+	firstThis(dialogue, place, at) ?? visit(dialogue, `probe-${place}`, nextSlot(openSeries(dialogue.check), place));
 
 export function chooseSide(dialogue: Dialogue, position: Position, entry: Entry, at: string): Dialogue {
 	const {mode} = dialogue;

@@ -3,7 +3,7 @@ import {readAnswer} from '../procedure/read-answer.js';
 import type {AnswerValue, Step} from '../procedure/step.js';
 import {describeTicks, nextLine, tickStates} from '../procedure/ticks.js';
 import {chooseRounds, takeLimit} from './answer-rounds.js';
-import {chooseVerdict} from './detours.js';
+import {chooseBias, chooseVerdict} from './detours.js';
 import type {Dialogue, Position} from './dialogue.js';
 import {act, calm, type Entry, refuse, textOf} from './entry.js';
 import {stillItems} from './prompt-options.js';
@@ -25,6 +25,8 @@ export function answerStep(dialogue: Dialogue, position: Position, entry: Entry,
 			return slot ? takeLimit(dialogue, position, slot, entry, at) : chooseRounds(dialogue, position, step, entry, at);
 		case 'verdict':
 			return chooseVerdict(dialogue, step, entry, at);
+		case 'bias-result':
+			return chooseBias(dialogue, step, entry, at);
 		default: {
 			const read = readAnswer(step, textOf(entry), position.progress.facts);
 			if (read.kind === 'refused') return refuse(dialogue, read.sentence);

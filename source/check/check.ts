@@ -32,12 +32,29 @@ const round = z.looseObject({
 
 const rounds = z.array(round);
 
+/** Rounds with the bias on; a check on file from before there were any has none. */
+const onRounds = z._default(rounds, () => []);
+
+/** A setting of the bias device that was tried: how it was set, and what was read. */
+const trial = z.looseObject({
+	closedAt: instant,
+	answers: z.record(z.string(), answer),
+	'bias-outer': rounds,
+	'bias-middle': rounds,
+	'bias-inner': rounds,
+});
+
 const series = z.looseObject({
 	openedAt: instant,
 	inner: rounds,
 	outer: rounds,
 	extra: rounds,
 	closing: rounds,
+	'bias-outer': onRounds,
+	'bias-middle': onRounds,
+	'bias-inner': onRounds,
+	/** Settings of the bias device that were tried before the present one. */
+	trials: z._default(z.array(trial), () => []),
 	/** Readings taken back, kept for the record. */
 	withdrawn: z.array(z.looseObject({place: z.string(), limit: z.string(), reading})),
 	closed: z.optional(z.looseObject({at: instant, because: z.string()})),
@@ -71,5 +88,6 @@ export const checkSchema = z.looseObject({
 export type Answer = z.infer<typeof answer>;
 export type Reading = z.infer<typeof reading>;
 export type Round = z.infer<typeof round>;
+export type Trial = z.infer<typeof trial>;
 export type Series = z.infer<typeof series>;
 export type Check = z.infer<typeof checkSchema>;

@@ -1,3 +1,4 @@
+import {onPlaces, places} from '../procedure/places.js';
 import {readText} from '../procedure/read-answer.js';
 import {remedies} from '../procedure/remedies.js';
 import {type StageId, type Step, stages} from '../procedure/step.js';
@@ -7,11 +8,14 @@ import {act, calm, type Entry, refuse, textOf, visit} from './entry.js';
 import type {Progress} from './progress.js';
 import {otherReason} from './prompt-options.js';
 import {hasReadings, openSeries} from './series.js';
+import {nameOfTrial, textOfTrial, trialsOf} from './trials.js';
 
 export function chooseVerdict(dialogue: Dialogue, step: Step, entry: Entry, at: string): Dialogue {
 	switch (textOf(entry)) {
 		case 'go-on':
 			return act(dialogue, {type: 'answer', step: step.id, value: true, typed: 'read', at});
+		case 'bias':
+			return act(dialogue, {type: 'answer', step: step.id, value: 'bias', typed: 'read', at});
 		case 'remedy':
 			return {...calm(dialogue), mode: {kind: 'remedy'}};
 		case 'more-inner':
@@ -27,6 +31,23 @@ export function chooseVerdict(dialogue: Dialogue, step: Step, entry: Entry, at: 
 	}
 }
 
+/** After the readings with a bias setting: another one, or which of them stays. */
+export function chooseBias(dialogue: Dialogue, step: Step, entry: Entry, at: string): Dialogue {
+	const [what, which = ''] = textOf(entry).split(/:(.*)/s);
+	if (what === 'adjust') return act(dialogue, {type: 'next-trial', at});
+	const place = onPlaces.find((one) => one === which);
+	if (what === 'more') return place ? moreRounds(dialogue, place, at) : dialogue;
+	const trial = trialsOf(dialogue.check)[Number(which) - 1];
+	if (!trial || (what !== 'keep' && what !== 'back-to')) return dialogue;
+	return act(dialogue, {
+		type: 'answer',
+		step: step.id,
+		value: [which, textOfTrial(trial)],
+		typed: nameOfTrial(Number(which), trial),
+		at,
+	});
+}
+
 export function chooseRemedy(dialogue: Dialogue, entry: Entry, at: string): Dialogue {
 	const remedy = remedies.find(({id}) => id === textOf(entry));
 	return remedy
@@ -36,7 +57,7 @@ export function chooseRemedy(dialogue: Dialogue, entry: Entry, at: string): Dial
 
 export function chooseStruck(dialogue: Dialogue, entry: Entry): Dialogue {
 	const [place, index] = textOf(entry).split(':');
-	const found = (['inner', 'outer', 'extra', 'closing'] as const).find((one) => one === place);
+	const found = places.find((one) => one === place);
 	if (!found || index === undefined) return dialogue;
 	return {...calm(dialogue), mode: {kind: 'reason', excused: {kind: 'strike', place: found, index: Number(index)}}};
 }

@@ -18,7 +18,10 @@ export function wasLeft({touchedAt}: Check, at: string): boolean {
 export function itemsInDoubt(check: Check, doubt: Doubt): readonly Doubt['items'][number][] {
 	const asked = new Set(progressOf(check).visible.map(({id}) => id));
 	const isOpen = (id: string) => asked.has(id) && check.answers[id] !== undefined && !check.answers[id].again;
-	return doubt.items.map((item) => ({...item, steps: item.steps.filter(isOpen)})).filter(({steps}) => steps.length > 0);
+	return doubt.items
+		.filter(({unless}) => unless === undefined || !check.answers[unless])
+		.map((item) => ({...item, steps: item.steps.filter(isOpen)}))
+		.filter(({steps}) => steps.length > 0);
 }
 
 const idsWhere = (check: Check, holds: (step: string) => boolean): string[] =>

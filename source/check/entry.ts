@@ -3,6 +3,7 @@ import type {Check} from './check.js';
 import type {Dialogue} from './dialogue.js';
 import {reduce} from './reduce.js';
 import type {Slot} from './rounds.js';
+import {openSeries} from './series.js';
 
 /** What a face hands over: what was typed or pressed. */
 export type Entry =
@@ -40,7 +41,11 @@ export function act(dialogue: Dialogue, action: Action): Dialogue {
 
 /** Says that the rounds so far are closed: they are kept, and those that come are not mixed with them. */
 function seriesNotice(before: Check, after: Check): string | undefined {
-	if (after.series.length === before.series.length) return;
+	const tried = openSeries(after).trials.length;
+	if (after.series.length === before.series.length)
+		return tried > openSeries(before).trials.length
+			? `The readings so far are kept as bias setting ${tried}; those that come are of the next one.`
+			: undefined;
 	const closed = after.series.at(-2)?.closed?.because ?? '';
 	return `The rounds so far are kept as series ${after.series.length - 1} (${closed}); the next ones are a new series.`;
 }

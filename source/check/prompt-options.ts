@@ -1,6 +1,8 @@
+import {hasBias} from '../procedure/bias-devices.js';
 import type {Facts} from '../procedure/facts.js';
 import {isOffScale} from '../procedure/hold-limits.js';
 import {afterStop, stepById} from '../procedure/index.js';
+import {onPlaces, placeLabel, places} from '../procedure/places.js';
 import {signOfPlus} from '../procedure/readings.js';
 import {remedies} from '../procedure/remedies.js';
 import {type Option, type Sides, type StageId, type Step, stages} from '../procedure/step.js';
@@ -9,6 +11,7 @@ import type {Dialogue, Position} from './dialogue.js';
 import {itemsInDoubt} from './doubts.js';
 import type {StepState} from './progress.js';
 import {counts, hasReadings, isComplete, openSeries} from './series.js';
+import {hasOnReadings, nameOfTrial, trialsOf} from './trials.js';
 
 const marks = {open: ' ', done: '+', again: '?', problem: '!', overridden: '~'} as const satisfies Record<
 	StepState,
@@ -51,11 +54,12 @@ export function roundOptions(dialogue: Dialogue, {step, progress: {facts}}: Posi
 	];
 }
 
-export function verdictOptions({check}: Dialogue): readonly Option[] {
+export function verdictOptions({check}: Dialogue, facts: Facts): readonly Option[] {
 	const series = openSeries(check);
 	return [
 		{id: 'go-on', label: 'put the deck back'},
 		{id: 'remedy', label: 'try a remedy and probe again'},
+		{id: 'bias', label: hasBias(facts) ? 'set the bias device against skating' : 'see what skating asks of this arm'},
 		{id: 'more-inner', label: 'more rounds at the inner radius'},
 		{id: 'more-outer', label: 'more rounds at the outer radius'},
 		...(check.answers['radius-extra']?.value ? [{id: 'more-extra', label: 'more rounds at the third radius'}] : []),
@@ -63,15 +67,36 @@ export function verdictOptions({check}: Dialogue): readonly Option[] {
 	];
 }
 
+/** What may follow on the readings with a bias setting. */
+export function biasOptions({check}: Dialogue): readonly Option[] {
+	const series = openSeries(check);
+	const trials = trialsOf(check);
+	const open = hasOnReadings(series) ? trials.length : undefined;
+	const earlier = trials.flatMap((trial, index) => {
+		const number = index + 1;
+		return number === open
+			? []
+			: [{id: `back-to:${number}`, label: `go back to setting ${nameOfTrial(number, trial)}`}];
+	});
+	return [
+		{id: 'adjust', label: 'adjust the device and probe again'},
+		...(open === undefined ? [] : [{id: `keep:${open}`, label: 'keep this setting'}]),
+		...earlier,
+		...onPlaces
+			.filter((place) => series[place].length > 0)
+			.map((place) => ({id: `more:${place}`, label: `one more round: ${placeLabel(place)}`})),
+	];
+}
+
 export function strikeOptions({check}: Dialogue): readonly Option[] {
 	const series = openSeries(check);
-	return (['inner', 'outer', 'extra', 'closing'] as const).flatMap((place) =>
+	return places.flatMap((place) =>
 		series[place].flatMap((round, index) =>
 			isComplete(round) && !round.struck
 				? [
 						{
 							id: `${place}:${index}`,
-							label: `${place === 'extra' ? 'third radius' : place}, round ${index + 1}: ${round.innerLimit.typed} / ${round.outerLimit?.typed ?? ''}`,
+							label: `${placeLabel(place)}${place === 'extra' ? ' radius' : ''}, round ${index + 1}: ${round.innerLimit.typed} / ${round.outerLimit?.typed ?? ''}`,
 						},
 					]
 				: [],

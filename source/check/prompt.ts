@@ -3,6 +3,7 @@ import type {Option} from '../procedure/step.js';
 import {nextLine, tickStates} from '../procedure/ticks.js';
 import {type Dialogue, earlierText, type Position, positionOf} from './dialogue.js';
 import {
+	biasOptions,
 	reasonsFor,
 	remedyOptions,
 	roundOptions,
@@ -79,6 +80,7 @@ function askPrompt(dialogue: Dialogue, position: Position): Prompt {
 		case 'text':
 		case 'number':
 		case 'signed':
+		case 'clock':
 			return {
 				key: mendable ? `${key}-mend` : key,
 				kind: 'field',
@@ -122,6 +124,8 @@ function askPrompt(dialogue: Dialogue, position: Position): Prompt {
 						options: roundOptions(dialogue, position),
 					};
 		case 'verdict':
-			return {key, kind: 'choice', options: verdictOptions(dialogue)};
+			return {key, kind: 'choice', options: verdictOptions(dialogue, progress.facts)};
+		case 'bias-result':
+			return {key, kind: 'choice', options: biasOptions(dialogue)};
 	}
 }

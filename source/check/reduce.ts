@@ -2,10 +2,13 @@ import {stepById} from '../procedure/index.js';
 import type {AnswerValue} from '../procedure/step.js';
 import {undoneBy} from '../procedure/undone-by.js';
 import type {Action} from './actions.js';
+import {askAgain, askAnew, isCondition, keepAll} from './ask-anew.js';
 import type {Answer, Check} from './check.js';
+import {closeSeries} from './close-series.js';
 import {allDoubts, doubtsAfter, doubtsWithStep, isStillInDoubt, touchesReadings} from './doubts.js';
 import {setLimit, strike, takeBack} from './rounds.js';
-import {closeSeries, keepWas, newSeries} from './series.js';
+import {newSeries} from './series.js';
+import {closeTrial, leaveBias} from './trials.js';
 
 type Of<T extends Action['type']> = Extract<Action, {type: T}>;
 
@@ -49,6 +52,10 @@ function changed(check: Check, action: Action): Check {
 			return setLimit(check, action);
 		case 'take-back':
 			return takeBack(check, action.place);
+		case 'next-trial':
+			return closeTrial(check, action.at);
+		case 'bias-off-again':
+			return biasOffAgain(check, action.at);
 		case 'strike':
 			return strike(check, action);
 		case 'new-series':
@@ -82,29 +89,19 @@ function changed(check: Check, action: Action): Check {
 function answer(check: Check, {step: id, value, typed, at}: Of<'answer'>): Check {
 	const old = check.answers[id];
 	const same = old !== undefined && isSame(old.value, value);
-	const next: Answer = {typed, value, at, ...(same && old.override && !old.again ? {override: old.override} : {})};
-	const answered = {...check, answers: {...check.answers, [id]: next}};
-	if (old === undefined || same) return answered;
 	const touches = stepById(id)?.touches ?? [];
+	const next: Answer = {typed, value, at, ...(same && old.override && !old.again ? {override: old.override} : {})};
+	const isOther = old !== undefined && !same;
+	const start = isOther && touches.includes('trial') ? closeTrial(check, at) : check;
+	const answered = {...start, answers: {...start.answers, [id]: next}};
+	if (!isOther) return answered;
 	const closed = touches.includes('rounds') ? closeSeries(answered, `changed: ${titleOf(id)}`, at) : answered;
-	const touched = touches.filter((one) => one !== 'rounds');
+	const touched = touches.filter((one) => one !== 'rounds' && one !== 'trial');
 	// A changed condition stays with the earlier series as it was, with all that is asked anew now; a correction of what
 	// was wrong all along holds for every series.
 	const kept = isCondition(id) ? keepAll(closed, [id, ...touched], check) : closed;
 	return askAgain(kept, touched);
 }
-
-/** Answers under which readings are taken: another one does not make the earlier readings wrong. */
-function isCondition(id: string): boolean {
-	const step = stepById(id);
-	return (
-		step !== undefined &&
-		(step.stage === 'zero' || step.stage === 'tools' || (step.touches?.includes('rounds') ?? false))
-	);
-}
-
-const keepAll = (check: Check, steps: readonly string[], before: Check): Check =>
-	steps.reduce((sofar, one) => keepWas(sofar, one, before.answers[one]), check);
 
 const isSame = (one: AnswerValue, other: AnswerValue): boolean => JSON.stringify(one) === JSON.stringify(other);
 const titleOf = (id: string): string => stepById(id)?.title ?? id;
@@ -135,29 +132,6 @@ function override(check: Check, {step, reason, sentence, at}: Of<'override'>): C
 	};
 }
 
-/**
- * Takes answers out, to be given anew: what was read before the deck was touched must not be mixed with what is read
- * now, nor offered. Readings that hang on them close as a series.
- */
-function askAnew(check: Check, steps: readonly string[], because: string, at: string): Check {
-	const given = steps.filter((id) => check.answers[id]);
-	const touchesRounds = given.some((id) => stepById(id)?.touches?.includes('rounds'));
-	const closed = touchesRounds ? closeSeries(check, because, at) : check;
-	const kept = keepAll(closed, given.filter(isCondition), check);
-	return {...kept, answers: Object.fromEntries(Object.entries(kept.answers).filter(([id]) => !given.includes(id)))};
-}
-
-/** Marks answers to be confirmed again; each keeps its old value as the offer. */
-function askAgain(check: Check, steps: readonly string[]): Check {
-	const marked = steps.flatMap((id) => {
-		const old = check.answers[id];
-		if (!old) return [];
-		const {override: _dropped, ...rest} = old;
-		return [[id, {...rest, again: true as const}] as const];
-	});
-	return marked.length === 0 ? check : {...check, answers: {...check.answers, ...Object.fromEntries(marked)}};
-}
-
 const united = (some: readonly string[], others: readonly string[]): string[] => [...new Set([...some, ...others])];
 
 /** The check goes on after all; what may have changed meanwhile, or was in doubt already, is asked first. */
@@ -180,6 +154,13 @@ function workAgain(check: Check, at: string): Check {
 	const undone = back.flatMap((id) => undoneBy[id] ?? []);
 	const asked = askAgain(closed, [...back, ...undone]);
 	return {...asked, doubts: allDoubts(asked)};
+}
+
+/** The bias goes off before the arm itself is probed again; then the verdict is read anew. */
+function biasOffAgain(check: Check, at: string): Check {
+	const left = leaveBias(check, at);
+	const {verdict: _read, ...answers} = left.answers;
+	return {...left, answers};
 }
 
 function stillSo(check: Check, {doubt, at}: Of<'still-so'>): Check {

@@ -1,3 +1,4 @@
+import {isOnPlace, places} from '../procedure/places.js';
 import type {Place} from '../procedure/step.js';
 import type {Action, LimitName} from './actions.js';
 import type {Check, Reading, Round, Series} from './check.js';
@@ -26,10 +27,12 @@ export function slotBefore({place, index, which}: Slot): Slot | undefined {
 export const readingAt = (series: Series, {place, index, which}: Slot): Reading | undefined =>
 	series[place][index]?.[which];
 
-/** Whether enough rounds count at a place for the usual check: three, or one closing round. */
+/** How many rounds are usual at a place: three at a probe radius; one where it closes the probe or bias is on. */
+export const usualRoundsAt = (place: Place): number => (place === 'closing' || isOnPlace(place) ? 1 : usualRounds);
+
+/** Whether enough rounds count at a place for the usual check. */
 export const hasEnough = (series: Series, place: Place): boolean =>
-	series[place].filter(counts).length >= (place === 'closing' ? 1 : usualRounds) &&
-	!series[place].some((round) => !round.outerLimit);
+	series[place].filter(counts).length >= usualRoundsAt(place) && !series[place].some((round) => !round.outerLimit);
 
 export function setLimit(check: Check, {place, index, which, value, typed, at}: Of<'limit'>): Check {
 	const series = openSeries(check);
@@ -42,12 +45,12 @@ export function setLimit(check: Check, {place, index, which, value, typed, at}: 
 		replaced && replaced.value !== value
 			? [...series.withdrawn, {place, limit: which, reading: replaced}]
 			: series.withdrawn;
-	return askVerdictAgain(withOpenSeries(check, {...series, [place]: rounds, withdrawn}));
+	return askResultAgain(withOpenSeries(check, {...series, [place]: rounds, withdrawn}), place);
 }
 
 /** The place of the latest reading; the later place of the procedure where two came in the same second. */
 const lastTakenAt = (series: Series): Place | undefined =>
-	(['inner', 'outer', 'extra', 'closing'] as const)
+	places
 		.filter((place) => series[place].length > 0)
 		.reduce<Place | undefined>(
 			(latest, place) => (latest && takenAt(series, latest) > takenAt(series, place) ? latest : place),
@@ -70,7 +73,7 @@ export function takeBack(check: Check, chosen?: Place): Check {
 	const rounds = outerLimit ? [...series[place].slice(0, -1), rest] : series[place].slice(0, -1);
 	const withdrawn = [...series.withdrawn, {place, limit, reading: outerLimit ?? last.innerLimit}];
 	const {[`probe-${place}`]: _reopened, ...answers} = check.answers;
-	return askVerdictAgain(withOpenSeries({...check, answers}, {...series, [place]: rounds, withdrawn}));
+	return askResultAgain(withOpenSeries({...check, answers}, {...series, [place]: rounds, withdrawn}), place);
 }
 
 /** Strikes a round out: it stays in the record, out of the figures. */
@@ -83,11 +86,11 @@ export function strike(check: Check, {place, index, reason, at}: Of<'strike'>): 
 		[place]: series[place].with(index, {...round, struck: {reason, at}}),
 	});
 	const {[`probe-${place}`]: reopened, ...answers} = struck.answers;
-	return askVerdictAgain(reopened && !hasEnough(openSeries(struck), place) ? {...struck, answers} : struck);
+	return askResultAgain(reopened && !hasEnough(openSeries(struck), place) ? {...struck, answers} : struck, place);
 }
 
-/** The verdict was read with other figures: it is shown again. */
-function askVerdictAgain(check: Check): Check {
-	const {verdict: _old, ...answers} = check.answers;
-	return {...check, answers};
+/** What was read with other figures is shown again: the verdict, or what the bias leaves. */
+function askResultAgain(check: Check, place: Place): Check {
+	const {verdict, 'bias-result': _old, ...answers} = check.answers;
+	return {...check, answers: isOnPlace(place) && verdict ? {...answers, verdict} : answers};
 }

@@ -1,4 +1,5 @@
 import type {HoldLimits} from '../procedure/facts.js';
+import {places} from '../procedure/places.js';
 import type {Place} from '../procedure/step.js';
 import type {Answer, Check, Round, Series} from './check.js';
 
@@ -11,6 +12,10 @@ export const newSeries = (at: string): Series => ({
 	outer: [],
 	extra: [],
 	closing: [],
+	'bias-outer': [],
+	'bias-middle': [],
+	'bias-inner': [],
+	trials: [],
 	withdrawn: [],
 	was: {},
 });
@@ -31,7 +36,7 @@ export const isComplete = (round: Round): boolean => round.outerLimit !== undefi
 export const counts = (round: Round): boolean => isComplete(round) && round.struck === undefined;
 
 export const hasReadings = (series: Series): boolean =>
-	[series.inner, series.outer, series.extra, series.closing].some((rounds) => rounds.length > 0);
+	places.some((place) => series[place].length > 0) || series.trials.length > 0;
 
 /** The rounds of a series that enter the figures, as plain limits. */
 export const limitsOfSeries =
@@ -58,20 +63,3 @@ export const keepWas = (check: Check, id: string, old: Answer | undefined): Chec
 				),
 			}
 		: check;
-
-/** Answers that hang on the rounds of the open series and fall with it. */
-const fallsWithSeries = (id: string): boolean => id.startsWith('probe-') || id === 'verdict';
-
-/** Closes the open series, if it holds readings, and opens the next one. */
-export function closeSeries(check: Check, because: string, at: string): Check {
-	const open = openSeries(check);
-	const left = Object.entries(check.answers).filter(([id]) => !fallsWithSeries(id));
-	// What was put back before is no longer: the deck is being worked on again.
-	const answers = Object.fromEntries(
-		left.map(([id, answer]) => [id, id.startsWith('back-') ? {...answer, again: true as const} : answer]),
-	);
-	const series = hasReadings(open)
-		? [...check.series.slice(0, -1), {...open, closed: {at, because}}, newSeries(at)]
-		: check.series;
-	return {...check, answers, series};
-}

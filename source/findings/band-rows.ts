@@ -1,7 +1,8 @@
+import {placeLabel} from '../procedure/places.js';
 import type {MeasuredRadius} from './figures-types.js';
 import {isMeasured, type RadiusFigures} from './figures-types.js';
 import type {BandRow, Shown} from './shown-lines.js';
-import {bandAt, placeLabel, plainNumber, pullAt} from './wording.js';
+import {bandAt, plainNumber, pullAt} from './wording.js';
 
 export const bandRow = (figures: MeasuredRadius, earlier = false): BandRow => ({
 	label: `${placeLabel(figures.place)} ${plainNumber(figures.radiusMm)}`,

@@ -1,9 +1,10 @@
 import type {Check, Series} from '../check/check.js';
+import {placeLabel} from '../procedure/places.js';
 import {bandRow} from './band-rows.js';
 import {documentOfCheck} from './document-of-check.js';
 import {type Figures, figuresOf, isMeasured} from './figures.js';
 import {type BandRow, line, type Shown} from './shown-lines.js';
-import {placeLabel, sideForce, span} from './wording.js';
+import {sideForce, span} from './wording.js';
 
 /** Figures of an earlier series, where it has any. */
 function figuresOfSeries(check: Check, series: Series): Figures | undefined {

@@ -1,7 +1,9 @@
-import type {Check, Series} from '../check/check.js';
+import type {Check, Series, Trial} from '../check/check.js';
 import {factsOfSeries} from '../check/progress.js';
 import {openSeries} from '../check/series.js';
+import {chosenTrial, withTrial} from '../check/trials.js';
 import {biasDeviceIds} from '../procedure/bias-devices.js';
+import {onRadii} from '../procedure/bias-on.js';
 import type {Facts} from '../procedure/facts.js';
 import {armOf, pivotDirectionDeg, probeRadii} from '../procedure/geometry.js';
 import {inGaugeUnit, roundsAt, topOfScale, zeroOf, zeroUncertainty} from '../procedure/hold-limits.js';
@@ -20,12 +22,24 @@ export type DocumentOfCheck =
  * series that was begun and not measured keeps what it came to before. Pure.
  */
 export function documentOfCheck(check: Check, series: Series = seriesThatCounts(check)): DocumentOfCheck {
-	const document = partialDocument(factsOfSeries(check, series));
+	const document = partialDocument(factsWithBias(check, series));
 	if (!document) return {ok: false, sentence: 'The arm is not described and weighed yet, so there are no figures.'};
 	const missing = (['inner', 'outer'] as const).find((place) => !document.probe.some((one) => one.place === place));
 	return missing
 		? {ok: false, sentence: `There is no complete round at the ${missing} radius yet, so there are no figures.`}
 		: {ok: true, document};
+}
+
+/** What is known of a series, with the bias setting that counts. */
+function factsWithBias(check: Check, series: Series): Facts {
+	const chosen = chosenTrial(check, series);
+	return chosen ? factsOfTrial(check, series, chosen.trial) : factsOfSeries(check, series);
+}
+
+/** What is known of a series with one of the bias settings that were tried. */
+export function factsOfTrial(check: Check, series: Series, trial: Trial): Facts {
+	const then = withTrial(check, series, trial);
+	return factsOfSeries(then.check, then.series);
 }
 
 function seriesThatCounts(check: Check): Series {
@@ -41,8 +55,11 @@ const standard = (plusMinus: number): number => plusMinus / Math.sqrt(3);
 const forceUncertaintyMn = (facts: Facts): number =>
 	Math.hypot((facts.number('scale-step') ?? 0) / Math.sqrt(12), standard(facts.number('scale-uncertainty') ?? 0));
 
-/** The document as far as it goes: probe radii without a complete round are left out. Undefined before the weighing. */
-export function partialDocument(facts: Facts): Document | undefined {
+/**
+ * The document as far as it goes: probe radii without a complete round are left out, and readings with the bias on at
+ * fewer radii than two, which say nothing about the record. Undefined before the weighing.
+ */
+export function partialDocument(facts: Facts, leastBiasRadii = 2): Document | undefined {
 	const arm = armOf(facts);
 	const playingMn = facts.number('playing-force');
 	const scaleMn = scaleReadingMn(facts);
@@ -71,7 +88,7 @@ export function partialDocument(facts: Facts): Document | undefined {
 			return rounds.length === 0 ? [] : [{place: place === 'extra' ? 'other' : place, radiusMm, rounds: [...rounds]}];
 		}),
 		limits: {...facts.limits},
-		...biasPart(facts),
+		...biasPart(facts, leastBiasRadii),
 	};
 }
 
@@ -114,7 +131,23 @@ function cartridgePart(facts: Facts): Pick<Document, 'cartridge'> {
 	return {cartridge: {staticComplianceUmPerMn, ...(cantileverMm === undefined ? {} : {cantileverMm})}};
 }
 
-function biasPart(facts: Facts): Pick<Document, 'bias'> {
+function biasPart(facts: Facts, leastRadii: number): Pick<Document, 'bias'> {
 	const device = biasDeviceIds.find((id) => facts.is('arm-bias-device', id));
-	return device ? {bias: {device}} : {};
+	if (!device) return {};
+	const effectiveDrag = facts.number('bias-drag');
+	const readings = onRadii(facts).flatMap(({place, radiusMm}) => {
+		const rounds = roundsAt(facts, place);
+		const leverClock = facts.text(place.replace('bias-', 'bias-clock-'));
+		return rounds.length === 0
+			? []
+			: [{radiusMm, rounds: [...rounds], ...(leverClock === undefined ? {} : {leverClock})}];
+	});
+	return {
+		bias: {
+			device,
+			...(effectiveDrag === undefined ? {} : {effectiveDrag}),
+			// One radius says nothing about the record.
+			...(readings.length < leastRadii ? {} : {readings}),
+		},
+	};
 }

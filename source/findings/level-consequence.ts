@@ -1,7 +1,8 @@
 import type {Facts} from '../procedure/facts.js';
 import {type LevelState, levelOf} from '../procedure/level.js';
+import {placeLabel} from '../procedure/places.js';
 import {line, type Shown} from './shown-lines.js';
-import {placeLabel, plainNumber, sideForce} from './wording.js';
+import {plainNumber, sideForce} from './wording.js';
 
 /** One level has one error of its own; two that are far apart tell of a mistyped side. */
 function errorsDisagree({leftRight, frontBack, pairs}: LevelState): Shown[] {

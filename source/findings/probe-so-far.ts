@@ -1,13 +1,15 @@
 import type {Check, Round} from '../check/check.js';
-import type {Slot} from '../check/rounds.js';
-import {counts, openSeries, usualRounds} from '../check/series.js';
+import {type Slot, usualRoundsAt} from '../check/rounds.js';
+import {counts, openSeries} from '../check/series.js';
 import {reachesTop} from '../measures/hold-band.js';
 import type {Facts} from '../procedure/facts.js';
 import {closingOf, inGaugeUnit, isOffScale, topOfScale} from '../procedure/hold-limits.js';
+import {isOnPlace} from '../procedure/places.js';
 import {gaugeUnitOf} from '../procedure/readings.js';
 import type {Place} from '../procedure/step.js';
 import {units} from '../units.js';
 import {bandsPicture} from './band-rows.js';
+import {biasSoFar} from './bias-lines.js';
 import {partialDocument} from './document-of-check.js';
 import type {Document} from './document-schema.js';
 import {figuresOf} from './figures.js';
@@ -25,12 +27,19 @@ export function probeSoFar(check: Check, facts: Facts, place: Place, slot: Slot 
 		...zeroLine(facts, slot),
 		...pending(rounds, facts),
 		...offScale(facts, place),
-		...(place === 'closing' ? closingLines(facts) : figureLines(facts, place)),
+		...figuresSoFar(facts, place),
 	];
 }
 
-const roundOf = ({place, index}: Slot): string =>
-	`Round ${index + 1}${place === 'closing' ? '' : ` of ${Math.max(usualRounds, index + 1)}`}`;
+function figuresSoFar(facts: Facts, place: Place): Shown[] {
+	if (isOnPlace(place)) return biasSoFar(facts, place);
+	return place === 'closing' ? closingLines(facts) : figureLines(facts, place);
+}
+
+const roundOf = ({place, index}: Slot): string => {
+	const usual = usualRoundsAt(place);
+	return `Round ${index + 1}${usual === 1 ? '' : ` of ${Math.max(usual, index + 1)}`}`;
+};
 
 function howMany(rounds: readonly Round[]): string {
 	const {length} = rounds.filter(counts);
@@ -68,8 +77,11 @@ const offScale = (facts: Facts, place: Place): Shown[] => (isOffScale(facts, pla
 
 function offScaleLine(facts: Facts): Shown {
 	const top = `${plainNumber(topOfScale(facts))} ${units[gaugeUnitOf(facts)].label}`;
+	const hint = facts.yes('bias-on')
+		? 'Set less bias, or go on without figures here.'
+		: 'Look at the level and whether the bias is really off.';
 	return line(
-		`Off scale: a reading of ${top} or more gives no figure. Look at the level and whether the bias is really off; take the reading back, or go on without figures here.`,
+		`Off scale: a reading of ${top} or more gives no figure. ${hint} You may take the reading back, or go on without figures here.`,
 		'bad',
 	);
 }

@@ -1,8 +1,9 @@
 import type {Limits} from '../procedure/facts.js';
+import {placeLabel} from '../procedure/places.js';
 import {fixed} from '../units.js';
 import {type Figures, isMeasured, type MeasuredRadius, type RadiusFigures} from './figures.js';
 import {line, type Shown} from './shown-lines.js';
-import {forceWithWay, placeLabel, plainNumber, sideForce, span} from './wording.js';
+import {forceWithWay, plainNumber, sideForce, span} from './wording.js';
 
 /** A verdict on one figure in a word or two, what is sure first. */
 const judged = (verdict: MeasuredRadius['pullVerdict'], atWorst: MeasuredRadius['pullAtWorst']): string =>

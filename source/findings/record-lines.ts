@@ -1,9 +1,10 @@
-import type {Series} from '../check/check.js';
+import type {Check, Round, Series} from '../check/check.js';
 import {isReadyToPlay, progressOf} from '../check/progress.js';
+import {nameOfTrial, trialsOf} from '../check/trials.js';
+import {offPlaces, onPlaces, placeLabel} from '../procedure/places.js';
 import type {FinishedCheck} from './record.js';
 import {line, type Shown} from './shown-lines.js';
 import {verdictLines} from './verdict-lines.js';
-import {placeLabel} from './wording.js';
 
 const outcomeWords = {
 	complete: 'complete',
@@ -33,18 +34,29 @@ export function recordLines({check, outcome, nextCheck, issued}: FinishedCheck, 
 	];
 }
 
-function readings({series}: FinishedCheck['check']): Shown[] {
-	const lines = series.flatMap(seriesLines);
+function readings(check: Check): Shown[] {
+	const lines = check.series.flatMap((series, index) => seriesLines(check, series, index));
 	return lines.length === 0 ? [] : [line('Readings as taken (inner limit / outer limit)', 'strong'), ...lines];
 }
 
-function seriesLines(series: Series, index: number): Shown[] {
-	const places = (['inner', 'outer', 'extra', 'closing'] as const).flatMap((place) =>
-		series[place].map((round, number) =>
-			line(
-				`Series ${index + 1}, ${placeLabel(place)}, round ${number + 1}: ${round.innerLimit.typed} / ${round.outerLimit?.typed ?? '…'}${round.struck ? ` (struck out: ${round.struck.reason})` : ''}`,
-			),
+const roundLine =
+	(where: string) =>
+	(round: Round, number: number): Shown =>
+		line(
+			`${where}, round ${number + 1}: ${round.innerLimit.typed} / ${round.outerLimit?.typed ?? '…'}${round.struck ? ` (struck out: ${round.struck.reason})` : ''}`,
+		);
+
+function seriesLines(check: Check, series: Series, index: number): Shown[] {
+	const name = `Series ${index + 1}`;
+	const rounds = offPlaces.flatMap((place) => series[place].map(roundLine(`${name}, ${placeLabel(place)}`)));
+	const trials = trialsOf(check, series).flatMap((trial, number) =>
+		onPlaces.flatMap((place) =>
+			trial[place].map(roundLine(`${name}, ${placeLabel(place)}, setting ${nameOfTrial(number + 1, trial)}`)),
 		),
 	);
-	return [...places, ...(series.closed ? [line(`Series ${index + 1} closed: ${series.closed.because}`)] : [])];
+	return [
+		...rounds,
+		...trials,
+		...(series.closed ? [line(`Series ${index + 1} closed: ${series.closed.because}`)] : []),
+	];
 }

@@ -5,6 +5,7 @@ import {zeroOf} from '../procedure/hold-limits.js';
 import {stepById} from '../procedure/index.js';
 import {bandsPicture} from './band-rows.js';
 import {beforeAndAfter, earlierRows} from './before-and-after.js';
+import {biasLines} from './bias-lines.js';
 import type {Finding} from './diagnose.js';
 import {documentOfCheck, partialDocument} from './document-of-check.js';
 import {type Figures, figuresOf} from './figures.js';
@@ -25,6 +26,7 @@ export function verdictLines(check: Check, issued: Issued | null = issuedOf(chec
 		...overrideLines(check),
 		...bandsPicture(figures.probe, check.limits, earlierRows(check)),
 		...findings.flatMap(findingLines),
+		...biasLines(check),
 		...beforeAndAfter(check, figures),
 		...detailLines(figures),
 	];

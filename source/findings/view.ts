@@ -53,7 +53,7 @@ export function viewOf(dialogue: Dialogue, typed = ''): View {
 		why: step ? words(step.why, progress.facts) : '',
 		mistake: step ? words(step.mistake, progress.facts) : '',
 		prompt,
-		long: step?.input.kind === 'verdict' && dialogue.mode.kind === 'ask',
+		long: isLong(step) && dialogue.mode.kind === 'ask',
 	};
 }
 
@@ -101,6 +101,10 @@ function askOf({mode}: Dialogue, {step, slot, progress: {facts, problemOf}}: Pos
 			return 'The rest of the check is left out and the put-back list comes next. You can carry on later from the list of steps. Stop here?';
 	}
 }
+
+/** To be read whole, however many pages that takes. */
+const isLong = (step: Step | undefined): boolean =>
+	step?.input.kind === 'verdict' || step?.input.kind === 'bias-result';
 
 const isRounds = ({input}: Step): boolean => input.kind === 'rounds';
 const isFirstReading = (slot: Slot | undefined): boolean => slot?.index === 0 && slot.which === 'innerLimit';

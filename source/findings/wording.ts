@@ -52,9 +52,6 @@ export const wouldDecideIt = (wouldDecide: WouldDecide, atWorst: Zone): string =
 	return `it stands on the limit and more rounds will not help, so take it as ${atWorst}`;
 };
 
-/** A probe place as it is called on screen. */
-export const placeLabel = (place: string): string => (place === 'other' || place === 'extra' ? 'third' : place);
-
 /** The word for a verdict, the same everywhere. */
 export const verdictWord = {
 	good: 'GOOD',

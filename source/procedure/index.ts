@@ -1,5 +1,6 @@
 import type {ProfileKind, StageId, Step} from './step.js';
 import {armSteps} from './steps-arm.js';
+import {biasOnSteps} from './steps-bias-on.js';
 import {cartridgeSteps} from './steps-cartridge.js';
 import {probeSteps} from './steps-probe.js';
 import {putBackSteps} from './steps-put-back.js';
@@ -21,6 +22,7 @@ export const procedure: readonly Step[] = [
 	...weighingSteps,
 	...zeroStageSteps,
 	...probeSteps,
+	...biasOnSteps,
 	...putBackSteps,
 ];
 

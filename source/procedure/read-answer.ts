@@ -1,3 +1,4 @@
+import {clockDeg} from '../measures/lever.js';
 import {formatIn, fromBase, toBase, type UnitId, unitIds, units} from '../units.js';
 import type {Facts} from './facts.js';
 import {plainly, quoted, readNumber} from './read-number.js';
@@ -27,7 +28,7 @@ export function readAnswer(step: Step, typed: string, facts: Facts): AnswerRead 
 	const {input} = step;
 	const text = typed.trim();
 	if ('optional' in input && input.optional && (text === '' || text === '-'))
-		return {kind: 'value', value: input.kind === 'text' ? '' : null, typed: ''};
+		return {kind: 'value', value: input.kind === 'text' || input.kind === 'clock' ? '' : null, typed: ''};
 	switch (input.kind) {
 		case 'text':
 			return readText(text);
@@ -56,6 +57,8 @@ export function readAnswer(step: Step, typed: string, facts: Facts): AnswerRead 
 				? {...read, typed: withUnit(text, unitOf(input, facts), true)}
 				: {...read, sides: input.sides, typed: withoutSign(text)};
 		}
+		case 'clock':
+			return readClock(text);
 		default:
 			return refused('This step is not answered by text.');
 	}
@@ -91,6 +94,15 @@ function readYesNo(text: string): AnswerRead {
 	return refused('Press y for yes or n for not yet.');
 }
 
+/** '1:30', '1.30', '130' or '3': a time of the clock face, kept as 'h:mm'. */
+function readClock(text: string): AnswerRead {
+	const found = /^(\d{1,2})(?:[:.,h ]?(\d{2}))?$/.exec(text.replace(/\s*o'?clock$/i, ''));
+	const time = found ? `${Number(found[1])}:${found[2] ?? '00'}` : '';
+	return clockDeg(time) === undefined
+		? refused(`${quoted(text)} is no time of a clock face; type it like 1:30, or 3 for 3 o'clock.`)
+		: {kind: 'value', value: time, typed: time};
+}
+
 type Bounded = Extract<Input, {kind: 'number' | 'signed'}>;
 
 /** Refuses a value that cannot be believed, and says which unit would make it believable. */
@@ -117,6 +129,8 @@ export function fits(input: Input, value: AnswerValue, facts: Facts): boolean {
 		case 'text':
 		case 'profile':
 			return typeof value === 'string';
+		case 'clock':
+			return typeof value === 'string' && (value === '' ? (input.optional ?? false) : clockDeg(value) !== undefined);
 		case 'choice':
 			return optionsOf(input, facts).some(({id}) => id === value);
 		case 'confirm':

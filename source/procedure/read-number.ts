@@ -54,6 +54,7 @@ function exampleOf(unit: UnitId): string {
 		mass: '0.5',
 		angle: '0.1',
 		temperature: '21',
+		ratio: '0.3',
 		percent: '4.5',
 		compliance: '15',
 		time: '5',

@@ -10,5 +10,18 @@ export const zeroSteps = [
 export const guardSteps = ['guard-on', 'weighed'] as const;
 export const forceSteps = ['force-reading', 'force-at-height'] as const;
 
+/** What belongs to one setting of the bias device and its readings; a new setting asks all of it anew. */
+export const trialSteps = [
+	'bias-weight',
+	'bias-set',
+	'bias-on',
+	...['outer', 'middle', 'inner'].flatMap((place) => [
+		`probe-bias-${place}`,
+		`bias-clock-${place}`,
+		`bias-angle-${place}`,
+	]),
+	'bias-result',
+] as const;
+
 /** For how many minutes a reading of a deck holds that stands untouched: one sitting, not overnight. */
 export const halfADay = 12 * 60;

@@ -1,5 +1,6 @@
 import type {UnitId} from '../units.js';
 import type {Facts} from './facts.js';
+import type {OffPlace, OnPlace} from './places.js';
 
 /** The stages of a check, in the order in which they come; the head line counts them. */
 export const stages = {
@@ -19,6 +20,7 @@ export const stages = {
 	zero: 'Gauge zero',
 	probe: 'Probe',
 	verdict: 'Verdict',
+	'bias-on': 'Bias on',
 	back: 'Put back',
 	next: 'Next check',
 } as const;
@@ -45,7 +47,7 @@ export type Sides = {
 };
 export type Side = {readonly word: string; readonly also: readonly string[]; readonly label: string};
 
-export type Place = 'inner' | 'outer' | 'extra' | 'closing';
+export type Place = OffPlace | OnPlace;
 export type ProfileKind = 'arm' | 'cartridge' | 'tools';
 
 /** What kind of answer is asked. A face has one component per kind, none per step. */
@@ -69,10 +71,13 @@ export type Input =
 			readonly between: readonly [number, number] | ((facts: Facts) => readonly [number, number]);
 			readonly optional?: boolean;
 	  }
+	/** A time of the clock face, kept as 'h:mm'. */
+	| {readonly kind: 'clock'; readonly optional?: boolean}
 	| {readonly kind: 'profile'; readonly of: ProfileKind}
 	| {readonly kind: 'still'}
 	| {readonly kind: 'rounds'; readonly place: Place}
-	| {readonly kind: 'verdict'};
+	| {readonly kind: 'verdict'}
+	| {readonly kind: 'bias-result'};
 
 /** A way out of an answer that does not pass. */
 export type Way = {readonly label: string} & (
@@ -110,8 +115,8 @@ export type Step = {
 	readonly suggest?: (facts: Facts) => string | undefined;
 	/** After this time the answer is asked again on return. */
 	readonly staysTrueMinutes?: number;
-	/** Answers to be confirmed again when this one changes; 'rounds' closes the series. */
-	readonly touches?: readonly (string | 'rounds')[];
+	/** Answers to be confirmed again when this one changes; 'rounds' closes the series, 'trial' the bias setting. */
+	readonly touches?: readonly (string | 'rounds' | 'trial')[];
 	/** Belongs to the profile that is kept and used again. */
 	readonly profile?: ProfileKind;
 	/** Reasons offered when someone goes on although it does not pass. */

@@ -1,7 +1,8 @@
 import type {Facts} from './facts.js';
 import {closingProblem} from './hold-limits.js';
+import type {OffPlace} from './places.js';
 import {showsHandForce} from './readings.js';
-import {type Place, type Step, steps} from './step.js';
+import {type Step, steps} from './step.js';
 
 /** How a limit is found, in the words of the gauge's convention. The place names the limit, not its sign. */
 export function limitAsk(facts: Facts, which: 'innerLimit' | 'outerLimit'): string {
@@ -19,12 +20,12 @@ const why =
 const mistake =
 	"Nudging too far, or reading before the arm has settled. An inner limit of '4 out' is quite normal: the arm may push outward at both limits.";
 
-const where = (place: Place, facts: Facts): string => {
+const where = (place: OffPlace, facts: Facts): string => {
 	const radius = facts.number(`radius-${place === 'closing' ? 'inner' : place}`);
 	return radius === undefined ? '' : ` at ${Number(radius.toFixed(1))} mm`;
 };
 
-const probe = (place: Place, title: string, extra: Partial<Step> = {}): Step => ({
+const probe = (place: OffPlace, title: string, extra: Partial<Step> = {}): Step => ({
 	id: `probe-${place}`,
 	stage: 'probe',
 	title,

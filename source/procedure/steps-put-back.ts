@@ -1,14 +1,18 @@
 import limits from '../../shared/limits.json' with {type: 'json'};
 import {isAbove} from '../measures/compare.js';
 import {decimalsApart, formatIn, grams} from '../units.js';
+import {biasDeviceOf, hasBias} from './bias-devices.js';
 import type {Facts} from './facts.js';
 import {type Problem, type Step, steps} from './step.js';
-import {biasDeviceOf} from './steps-setting.js';
 
-const settingOf = (facts: Facts): string => {
+/** What the bias device is put back to: the setting that was chosen, else the one that it came with. */
+function biasBack(facts: Facts): string {
+	const [number, chosen = ''] = facts.list('bias-result');
+	if (number !== undefined)
+		return `Leave the bias device at the setting that you chose, number ${number}${chosen === '' ? '' : `: ${chosen}`}.`;
 	const setting = facts.text('bias-setting');
-	return setting === undefined ? '' : ` It was set to: ${setting}.`;
-};
+	return `${biasDeviceOf(facts).restore}${setting === undefined ? '' : ` It was set to: ${setting}.`}`;
+}
 
 type Confirmation = Omit<Step, 'stage' | 'input' | 'verify' | 'reasons'> & {
 	/** What is still to be done when the answer is no. */
@@ -77,10 +81,10 @@ export const putBackSteps: readonly Step[] = steps([
 	confirmation({
 		id: 'back-bias',
 		title: 'Bias device',
-		ask: (facts) => `${biasDeviceOf(facts).restore}${settingOf(facts)} Done?`,
+		ask: (facts) => `${biasBack(facts)} Done?`,
 		why: 'Without bias the stylus leans on the inner groove wall.',
 		mistake: 'Leaving the thread off its guide.',
-		when: (facts) => facts.text('arm-bias-device') !== undefined && !facts.is('arm-bias-device', 'none'),
+		when: hasBias,
 		left: 'The bias device is still out of action.',
 	}),
 	confirmation({

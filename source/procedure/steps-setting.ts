@@ -1,20 +1,12 @@
 import limits from '../../shared/limits.json' with {type: 'json'};
 import {isAbove} from '../measures/compare.js';
-import {type BiasDeviceId, biasDevices} from './bias-devices.js';
+import {biasDeviceOf, hasBias} from './bias-devices.js';
 import type {Facts} from './facts.js';
 import {type Step, steps} from './step.js';
 import {halfADay, levelSteps} from './step-groups.js';
 import {levelStageSteps} from './steps-level.js';
 
 const isDeepGuard = (facts: Facts): boolean => isAbove(facts.number('guard-depth') ?? 0, limits.guardDeepMm.value);
-
-const hasBias = (facts: Facts): boolean =>
-	facts.text('arm-bias-device') !== undefined && !facts.is('arm-bias-device', 'none');
-
-export const biasDeviceOf = (facts: Facts): (typeof biasDevices)[BiasDeviceId] => {
-	const id = Object.keys(biasDevices).find((one): one is BiasDeviceId => facts.is('arm-bias-device', one));
-	return biasDevices[id ?? 'none'];
-};
 
 /** A unipivot that leans to one side reads as a pull. */
 const uprightLine = {

@@ -1,5 +1,13 @@
+import type {Facts} from './facts.js';
 import type {Step} from './step.js';
 import {forceSteps, guardSteps, levelSteps, zeroSteps} from './step-groups.js';
+
+type DoubtItem = {
+	readonly label: string;
+	readonly steps: readonly string[];
+	/** Not asked once this step was answered. */
+	readonly unless?: string;
+};
 
 /** What may have changed while the check was left, asked again with one key each. */
 export type Doubt = {
@@ -7,7 +15,7 @@ export type Doubt = {
 	readonly title: string;
 	readonly ask: string;
 	/** What can have changed: shown as a numbered list, with the steps that are asked anew then. */
-	readonly items: readonly {readonly label: string; readonly steps: readonly string[]}[];
+	readonly items: readonly DoubtItem[];
 	/** Readings from before and after such a change are kept apart. */
 	readonly newSeries: boolean;
 };
@@ -21,10 +29,17 @@ export const doubts: readonly Doubt[] = [
 		items: [
 			{label: 'guard as before', steps: guardSteps},
 			{label: 'damper free of the arm', steps: ['damping-off']},
-			{label: 'bias off', steps: ['bias-off']},
+			{label: 'bias off', steps: ['bias-off'], unless: 'bias-on'},
 			{label: 'wires free, nothing touches', steps: ['wires']},
 			{label: 'height unchanged', steps: ['clearance']},
 		],
+	},
+	{
+		id: 'bias-on',
+		newSeries: false,
+		title: 'Bias still as set?',
+		ask: 'The bias device was set some time ago. Has it been left alone?',
+		items: [{label: 'bias device as set', steps: ['bias-weight', 'bias-on']}],
 	},
 	{
 		id: 'level',
@@ -71,5 +86,8 @@ export const stillSteps: readonly Step[] = doubts.map(({id, title, ask}) => ({
 	mistake: 'Saying yes from memory: look.',
 	input: {kind: 'still'},
 	// Once the verdict was read nothing hangs on it, unless the probe is taken up again.
-	when: (facts) => facts.doubts.includes(id) && !facts.everAnswered('verdict'),
+	when: (facts) => facts.doubts.includes(id) && (!facts.everAnswered('verdict') || isSettingBias(facts)),
 }));
+
+/** The bias is being set: readings hang on the conditions once more. */
+const isSettingBias = (facts: Facts): boolean => facts.everAnswered('bias-on') && !facts.everAnswered('bias-result');

@@ -81,7 +81,23 @@ export const northDeck: Script = {
 		],
 		closing: [['4 out', '10 out']],
 		extra: [['3.5 out', '8.5 out']],
+		'bias-outer': [['9 out', '13 out']],
+		'bias-middle': [['8 out', '13 out']],
+		'bias-inner': [['6.5 out', '12 out']],
 	},
+};
+
+/** What is added where the bias is set too: the weight, and where the lever stands at each radius. */
+export const biasAnswers: Script['answers'] = {
+	verdict: 'bias',
+	'bias-drag': '0.3',
+	'bias-radius-middle': '',
+	'bias-weight': '2.4',
+	'bias-set': 'third notch',
+	'bias-clock-outer': '3:00',
+	'bias-clock-middle': '2:15',
+	'bias-clock-inner': '1:30',
+	'bias-result': 'keep:1',
 };
 
 /** The same script with some answers or rounds otherwise. */

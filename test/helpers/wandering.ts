@@ -7,7 +7,7 @@ import {reduce} from '../../source/check/reduce.js';
 import {type Entry, respond} from '../../source/check/respond.js';
 import {openSeries} from '../../source/check/series.js';
 import type {Step} from '../../source/procedure/step.js';
-import {northDeckWith} from './sample-check.js';
+import {biasAnswers, northDeckWith} from './sample-check.js';
 import {clockFrom, entryFor, follow, freshDialogue, type Script} from './script.js';
 
 /** A script that meets every step there is: damping, a third radius, weighing at height, a guard that was left out. */
@@ -20,6 +20,8 @@ export const everyStep: Script = northDeckWith({
 	weighed: 'without',
 	'guard-account': 'add',
 	'force-at-height': '',
+	...biasAnswers,
+	'bias-radius-middle': '100',
 });
 
 /** What someone may do next, as far as it can be told without knowing the screen. */

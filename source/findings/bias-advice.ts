@@ -1,0 +1,115 @@
+import limits from '../../shared/limits.json' with {type: 'json'};
+import {type BiasProblem, biasFit} from '../measures/bias-fit.js';
+import {isAbove, isAtMost} from '../measures/compare.js';
+import {biasDeviceOf} from '../procedure/bias-devices.js';
+import type {Facts} from '../procedure/facts.js';
+import {formatIn} from '../units.js';
+import type {BiasFitFigures} from './figures-types.js';
+import {line, type Shown} from './shown-lines.js';
+import {forceWithWay, listed, plainNumber} from './wording.js';
+
+/** A gain smaller than this is not worth a hand on the arm, in percent. */
+export const worthwhilePct = 0.1;
+
+/** Whether what is left lies under what friction lets one read: then it is done. */
+export const isDone = ({worstBeforePct, frictionFloorPct}: BiasFitFigures): boolean =>
+	isAtMost(worstBeforePct, frictionFloorPct);
+
+const isAsGoodAsItGets = ({worstBeforePct, worstAfterPct}: BiasFitFigures): boolean =>
+	isAtMost(worstBeforePct - worstAfterPct, worthwhilePct);
+
+/** What the device is to be set to, in the device's own words. */
+function setting(factor: number, facts: Facts): string {
+	const weight = facts.number('bias-weight');
+	const times = `about ${factor.toFixed(factor < 1 ? 2 : 1)} times`;
+	switch (biasDeviceOf(facts).setBy) {
+		case 'weight':
+			return weight === undefined
+				? `make it pull ${times} as much by weight or notch`
+				: `its weight from ${formatIn(weight, 'g', 1)} to ${formatIn(weight * factor, 'g', 1)} (or as much by its notch)`;
+		case 'turning':
+			return `turn it ${factor > 1 ? 'up' : 'down'}, to ${times} its present pull`;
+		default:
+			return `${times} the present setting`;
+	}
+}
+
+/** How the best setting moves when the assumed drag is off. */
+function otherDrags(problem: BiasProblem): Shown[] {
+	const fits = [-1, 1].flatMap((sign) => {
+		const drag = problem.drag + sign * limits.effectiveDragBand.value;
+		const fit = biasFit({...problem, drag});
+		return fit ? [{drag, fit}] : [];
+	});
+	if (fits.length === 0) return [];
+	const each = fits.map(({drag, fit}) => `${fit.factor.toFixed(2)} times with a drag of ${drag.toFixed(2)}`);
+	return [line(`The drag is assumed. Best would be ${listed(each)}: nothing finer than that is worth setting.`, 'dim')];
+}
+
+/** The reading to set the gauge to, first of all: that is what a hand can set. */
+function targets({targets: all, frictionFloorPct}: BiasFitFigures, topPct: number): Shown[] {
+	const each = all.map(({radiusMm, targetPct}) => `${forceWithWay(targetPct, '%', 1)} at ${plainNumber(radiusMm)} mm`);
+	const isHigh = all.some(({targetPct}) => isAbove(Math.abs(targetPct) + frictionFloorPct, topPct));
+	return [
+		line(`Set it so that the middle of both limits reads ${listed(each)}.`, 'strong'),
+		...(isHigh
+			? [
+					line(
+						`With the hold band that passes the top of the scale (${plainNumber(topPct)} %): the outer limit may not be read.`,
+						'warn',
+					),
+				]
+			: []),
+	];
+}
+
+type Advice = {
+	readonly fit: BiasFitFigures;
+	readonly problem: BiasProblem;
+	readonly facts: Facts;
+	/** Top of the gauge's scale in percent of tracking force. */
+	readonly topPct: number;
+};
+
+/** What to do with the device next. */
+export function biasAdvice({fit, problem, facts, topPct}: Advice): Shown[] {
+	const {factor, worstBeforePct, worstAfterPct, frictionFloorPct, rmsAfterPct} = fit;
+	if (isDone(fit))
+		return [
+			line(
+				`At most ${worstBeforePct.toFixed(1)} % is left over the record: under the friction floor of ${frictionFloorPct.toFixed(1)} %. Leave it so.`,
+				'good',
+			),
+			...otherDrags(problem),
+		];
+	const allowedPct = Math.max(frictionFloorPct, facts.limits.pullGoodPct);
+	const shape = isAbove(worstAfterPct, allowedPct)
+		? [
+				line(
+					`No setting of this device can do better than ${worstAfterPct.toFixed(1)} %: its pull has the wrong shape over the record.`,
+					'warn',
+				),
+			]
+		: [];
+	const left = `left over the record: at most ${worstAfterPct.toFixed(1)} % instead of ${worstBeforePct.toFixed(1)} % (root mean square ${rmsAfterPct.toFixed(1)} %, friction floor ${frictionFloorPct.toFixed(1)} %).`;
+	if (isAsGoodAsItGets(fit))
+		return [
+			line(`At most ${worstBeforePct.toFixed(1)} % is left over the record; no other strength does better.`, 'strong'),
+			...shape,
+			...otherDrags(problem),
+		];
+	return [
+		...targets(fit, topPct),
+		line(`${strength(factor, facts)} ${left.charAt(0).toUpperCase()}${left.slice(1)}`),
+		...shape,
+		...otherDrags(problem),
+	];
+}
+
+function strength(factor: number, facts: Facts): string {
+	if (isAtMost(factor, 0)) return 'Best without any bias: the arm pulls outward enough by itself.';
+	const most = limits.mostBiasFactor.value;
+	const far = isAbove(factor, most - 1e-6) ? ` It is far too weak: even ${most} times is not enough.` : '';
+	const words = setting(factor, facts);
+	return `${words.charAt(0).toUpperCase()}${words.slice(1)}, then probe again.${far}`;
+}

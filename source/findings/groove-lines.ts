@@ -1,0 +1,59 @@
+import {type BiasProblem, leftoverAt, ownPullAt} from '../measures/bias-fit.js';
+import {wallShares} from '../measures/groove-walls.js';
+import {skatingFraction, wantedReadingPct} from '../measures/skating.js';
+import {leanDegrees, leanMicrometres} from '../measures/stylus-lean.js';
+import type {Document} from './document-schema.js';
+import type {Shown} from './shown-lines.js';
+import {plainNumber} from './wording.js';
+
+/** What acts at the stylus at one radius while a record plays, as torque over the effective length, in percent. */
+type Left = {readonly radiusMm: number; readonly pct: number};
+
+/**
+ * Force that the groove wall gives, in percent of tracking force: it stands along the radius, so it is the leftover
+ * torque over the cosine of the angle between groove tangent and the line stylus–pivot. With no bias at all it is drag
+ * times the tangent of that angle.
+ */
+const atWall = ({arm}: BiasProblem, {radiusMm, pct}: Left): number =>
+	pct / Math.sqrt(1 - skatingFraction(arm, radiusMm) ** 2);
+
+const shares = (forcePct: number): string => {
+	const {inner, outer} = wallShares(forcePct);
+	return `${(100 * inner).toFixed(0)} / ${(100 * outer).toFixed(0)}`;
+};
+
+function lean(forcePct: number, {cartridge = {}, trackingForce}: Document): string {
+	const {staticComplianceUmPerMn, cantileverMm} = cartridge;
+	if (staticComplianceUmPerMn === undefined) return '';
+	const micrometres = leanMicrometres(forcePct, trackingForce.playingMn, staticComplianceUmPerMn);
+	const degrees = cantileverMm === undefined ? '' : `, ${leanDegrees(micrometres, cantileverMm).toFixed(2)}°`;
+	return `; ${micrometres.toFixed(1)} µm${degrees}`;
+}
+
+/** What bias means in the groove: load on the inner and the outer wall, and the lean of the stylus, before and after. */
+export function grooveTable(problem: BiasProblem, document: Document, bestFactor: number): Shown {
+	const {arm, drag, own, bias} = problem;
+	const cell = (radiusMm: number, pct: number): string => {
+		const forcePct = atWall(problem, {radiusMm, pct});
+		return `${shares(forcePct)}${lean(forcePct, document)}`;
+	};
+	const rows = bias.map(({radiusMm}) => [
+		`${plainNumber(radiusMm)} mm`,
+		cell(radiusMm, ownPullAt(arm, own, radiusMm) - wantedReadingPct(arm, drag, radiusMm)),
+		cell(radiusMm, leftoverAt(problem, radiusMm, 1)),
+		cell(radiusMm, leftoverAt(problem, radiusMm, bestFactor)),
+	]);
+	const isLeaning = document.cartridge?.staticComplianceUmPerMn !== undefined;
+	const head = [`inner / outer wall, %${isLeaning ? '; lean' : ''}`, 'no bias', 'as set', 'at best'];
+	return {
+		kind: 'table',
+		head,
+		rows,
+		caption: rows
+			.map(
+				([name, ...cells]) =>
+					`In the groove at ${name}, load on inner / outer wall in %${isLeaning ? ' and lean of the stylus' : ''}: ${cells.map((text, index) => `${head[index + 1] ?? ''} ${text}`).join(', ')}.`,
+			)
+			.join(' '),
+	};
+}

@@ -1,0 +1,99 @@
+import type {BiasProblem} from '../measures/bias-fit.js';
+import {isAbove} from '../measures/compare.js';
+import {clockDeg, clockText} from '../measures/lever.js';
+import {type LeverFit, leverFit} from '../measures/lever-fit.js';
+import {skatingFraction} from '../measures/skating.js';
+import {biasDeviceOf} from '../procedure/bias-devices.js';
+import {onRadii} from '../procedure/bias-on.js';
+import type {Facts} from '../procedure/facts.js';
+import {worthwhilePct} from './bias-advice.js';
+import {type LeverAt, line, type Shown} from './shown-lines.js';
+import {listed, plainNumber} from './wording.js';
+
+/** How lever or thread stood at each radius, in degrees of the clock face or between thread and stub. */
+function anglesOf(facts: Facts): readonly LeverAt[] {
+	const {reads} = biasDeviceOf(facts);
+	if (reads === undefined) return [];
+	return onRadii(facts).flatMap(({place, radiusMm}) => {
+		const id = place.replace('bias-', `bias-${reads}-`);
+		const deg = reads === 'clock' ? clockDeg(facts.text(id) ?? '') : facts.number(id);
+		return deg === undefined ? [] : [{radiusMm, clockDeg: deg}];
+	});
+}
+
+const percent = (share: number): string => (100 * share).toFixed(0);
+
+/** What skating asks for over the same radii, least as part of most. */
+function askedShare({arm, bias}: BiasProblem): number {
+	const fractions = bias.map(({radiusMm}) => Math.abs(skatingFraction(arm, radiusMm)));
+	return Math.min(...fractions) / Math.max(...fractions);
+}
+
+/** Raising the weight turns the lever toward 12 o'clock: back on the right half of the face, on on the left. */
+const isRaised = (byDeg: number, deg: number): boolean => (deg % 360 < 180 ? byDeg < 0 : byDeg > 0);
+
+/** A turn of the lever as hours of the clock face. */
+const hours = (deg: number): string => {
+	const size = Math.abs(deg) / 30;
+	return `${plainNumber(Number(size.toFixed(1)))} ${size === 1 ? 'hour' : 'hours'}`;
+};
+
+function threadAdvice({turned}: LeverFit, places: readonly LeverAt[], reads: 'clock' | 'angle'): string {
+	const first = places[0]?.clockDeg ?? 90;
+	if (reads === 'angle')
+		return `with the guide moved so that the thread stands ${Math.abs(turned.byDeg)}° ${turned.byDeg > 0 ? 'wider' : 'narrower'} to the stub, at most ${turned.worstPct.toFixed(1)} % would be left`;
+	const raised = isRaised(turned.byDeg, first);
+	return `with a ${raised ? 'shorter' : 'longer'} thread, so that the lever stands ${hours(turned.byDeg)} ${raised ? 'higher' : 'lower'}, at most ${turned.worstPct.toFixed(1)} % would be left`;
+}
+
+function heldAdvice({heldPct}: LeverFit, reads: 'clock' | 'angle'): string {
+	const where = reads === 'clock' ? "about 3 or 9 o'clock" : 'about square to the stub';
+	const how =
+		reads === 'clock'
+			? "move the pulley so that the thread runs nearer to the arm's pivot and the lever travels less, and make up for it with weight"
+			: 'move the loop farther from the arm, so that the angle changes less';
+	return `if it stayed ${where} over the whole record: ${heldPct.toFixed(1)} % (${how})`;
+}
+
+/** What lever or thread do to the bias over the record, and what another place of the pulley would gain. */
+export function leverLines(problem: BiasProblem, facts: Facts): Shown[] {
+	const {reads} = biasDeviceOf(facts);
+	const places = anglesOf(facts);
+	if (reads === undefined || places.length === 0) return [];
+	const stands = listed(
+		places.map(
+			({radiusMm, clockDeg: deg}) =>
+				`${reads === 'clock' ? clockText(deg) : `${plainNumber(deg)}°`} at ${plainNumber(radiusMm)} mm`,
+		),
+	);
+	const used = problem.bias.map(
+		({radiusMm}) => places.find((one) => one.radiusMm === radiusMm)?.clockDeg ?? Number.NaN,
+	);
+	const fit = used.some(Number.isNaN) ? undefined : leverFit(problem, used);
+	const name = reads === 'clock' ? 'The lever' : 'The thread';
+	return [
+		...(reads === 'clock'
+			? [{kind: 'lever', places, caption: `The lever stands at ${stands}.`} as const]
+			: [line(`Thread to stub: ${stands}.`)]),
+		...(fit
+			? [
+					line(
+						`${name} lets ${percent(fit.shares[0])} to ${percent(fit.shares[1])} % of the weight act, where skating asks for ${percent(askedShare(problem))} to 100 %.`,
+					),
+					...gains(fit, places, reads),
+				]
+			: []),
+	];
+}
+
+function gains(fit: LeverFit, places: readonly LeverAt[], reads: 'clock' | 'angle'): Shown[] {
+	const isWorth = (worstPct: number) => isAbove(fit.nowPct - worstPct, worthwhilePct);
+	const parts = [
+		...(isWorth(fit.turned.worstPct) ? [threadAdvice(fit, places, reads)] : []),
+		...(isWorth(fit.heldPct) ? [heldAdvice(fit, reads)] : []),
+	];
+	if (parts.length === 0) return [line('Moving pulley or thread would gain nothing.', 'dim')];
+	return [
+		line(`At its best setting ${fit.nowPct.toFixed(1)} % is left; ${parts.join('; ')}. A guide: probe again after it.`),
+	];
+}

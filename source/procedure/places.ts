@@ -1,0 +1,20 @@
+/** Where rounds are taken: with the bias off at the probe radii, and with it on. */
+export const offPlaces = ['inner', 'outer', 'extra', 'closing'] as const;
+export const onPlaces = ['bias-outer', 'bias-middle', 'bias-inner'] as const;
+export const places = [...offPlaces, ...onPlaces] as const;
+
+export type OffPlace = (typeof offPlaces)[number];
+export type OnPlace = (typeof onPlaces)[number];
+
+export const isOnPlace = (place: string): place is OnPlace => onPlaces.some((one) => one === place);
+
+const names: Readonly<Record<string, string>> = {
+	extra: 'third',
+	other: 'third',
+	'bias-outer': 'bias on, outer',
+	'bias-middle': 'bias on, middle',
+	'bias-inner': 'bias on, inner',
+};
+
+/** A place as it is called on screen. */
+export const placeLabel = (place: string): string => names[place] ?? place;

@@ -1,0 +1,143 @@
+import {describe, expect, it} from 'vitest';
+import {type Dialogue, positionOf} from '../../source/check/dialogue.js';
+import {promptOf} from '../../source/check/prompt.js';
+import {respond} from '../../source/check/respond.js';
+import {openSeries} from '../../source/check/series.js';
+import {trialsOf} from '../../source/check/trials.js';
+import {compute} from '../../source/findings/compute.js';
+import {documentOfCheck} from '../../source/findings/document-of-check.js';
+import {example} from '../findings/example.js';
+import {biasAnswers, northDeckWith} from '../helpers/sample-check.js';
+import {choose, clockOf, follow, freshDialogue, goTo, no, say, text, yes} from '../helpers/script.js';
+import {stored} from '../helpers/wandering.js';
+
+const script = northDeckWith(biasAnswers);
+const atResult = follow(freshDialogue(), script, {until: 'bias-result'});
+const stepOf = (dialogue: Dialogue) => positionOf(dialogue).step?.id;
+
+function biasOf({check}: Dialogue) {
+	const found = documentOfCheck(check);
+	if (!found.ok) throw new Error(found.sentence);
+	return {document: found.document, figures: compute(found.document)};
+}
+
+/** A second setting, read at both radii with a heavier weight. */
+const heavier = northDeckWith(
+	{...biasAnswers, 'bias-weight': '3.2'},
+	{'bias-outer': [['12 out', '15 out']], 'bias-inner': [['9 out', '13.5 out']]},
+);
+const second = follow(say(atResult, [choose('adjust')]), heavier, {until: 'bias-result'});
+
+describe('The bias set against skating', () => {
+	it('comes after the verdict, for those who want it', () => {
+		const without = follow(freshDialogue(), northDeckWith({}), {until: 'verdict'});
+		expect(stepOf(say(without, [choose('go-on')]))).toBe('back-lock');
+		expect(stepOf(say(without, [choose('bias')]))).toBe('bias-drag');
+	});
+
+	it('makes the bias part of the document that the worked example has', () => {
+		expect(biasOf(atResult).document.bias).toEqual(example().bias);
+		expect(biasOf(atResult).figures.bias?.fit?.factor).toBeCloseTo(1.68809, 5);
+	});
+
+	it('shows an arm without bias device what skating asks of it, and goes on to put it back', () => {
+		const bare = northDeckWith({...biasAnswers, 'arm-bias-device': 'none'});
+		const atDrag = follow(freshDialogue(), bare, {until: 'bias-drag'});
+		expect(stepOf(say(atDrag, [text('0.3')]))).toBe('back-lock');
+	});
+
+	it('takes a drag from 0.15 to 0.60 only', () => {
+		const atDrag = follow(freshDialogue(), script, {until: 'bias-drag'});
+		for (const typed of ['0.14', '0.61', '30']) expect(() => say(atDrag, [text(typed)])).toThrow(/believable/);
+		expect(stepOf(say(atDrag, [text('0,15')]))).toBe('bias-radius-middle');
+	});
+
+	it('asks for a middle radius between the others', () => {
+		const atMiddle = follow(freshDialogue(), script, {until: 'bias-radius-middle'});
+		expect(promptOf(atMiddle)).toMatchObject({initial: '88 mm'});
+		expect(positionOf(say(atMiddle, [text('140')])).stuck).toBe(true);
+		expect(stepOf(say(atMiddle, [text('100')]))).toBe('bias-weight');
+	});
+
+	it('reads no bias that is not on', () => {
+		const atOn = follow(freshDialogue(), script, {until: 'bias-on'});
+		expect(positionOf(say(atOn, [no])).stuck).toBe(true);
+		expect(stepOf(say(atOn, [yes]))).toBe('probe-bias-outer');
+	});
+
+	it.each([
+		['1:30', '1:30'],
+		['1.30', '1:30'],
+		['130', '1:30'],
+		["3 o'clock", '3:00'],
+		['12', '12:00'],
+	])('reads %j as a place of the lever', (typed, value) => {
+		const atClock = follow(freshDialogue(), script, {until: 'bias-clock-outer'});
+		expect(say(atClock, [text(typed)]).check.answers['bias-clock-outer']?.value).toBe(value);
+	});
+
+	it('refuses a place of the lever that is on no clock', () => {
+		const atClock = follow(freshDialogue(), script, {until: 'bias-clock-outer'});
+		for (const typed of ['13:00', '3:75', 'up']) expect(() => say(atClock, [text(typed)])).toThrow(/clock face/);
+	});
+});
+
+describe('Another setting', () => {
+	it('keeps the one before with its readings, and reads all of it anew', () => {
+		const next = say(atResult, [choose('adjust')]);
+		expect(stepOf(next)).toBe('bias-weight');
+		expect(promptOf(next)).toMatchObject({initial: '2.4 g'});
+		expect(openSeries(next.check)['bias-outer']).toEqual([]);
+		expect(openSeries(next.check).trials).toHaveLength(1);
+		expect(next.check.answers['bias-clock-outer']).toBeUndefined();
+		expect(next.notice).toContain('bias setting 1');
+	});
+
+	it('gives the figures of the one that was read last', () => {
+		expect(trialsOf(second.check)).toHaveLength(2);
+		expect(biasOf(second).document.bias?.readings?.[0]?.rounds).toEqual([{innerLimit: 12, outerLimit: 15}]);
+	});
+
+	it('can be given up for an earlier one, which then counts and is named in the put-back list', () => {
+		const back = say(second, [choose('back-to:1')]);
+		expect(biasOf(back).document.bias).toEqual(example().bias);
+		expect(stepOf(back)).toBe('back-lock');
+		const atBias = follow(back, script, {until: 'back-bias'});
+		const {step, progress} = positionOf(atBias);
+		const ask = step?.ask;
+		expect(typeof ask === 'function' ? ask(progress.facts) : ask).toContain('number 1: 2.4 g, third notch');
+	});
+
+	it('survives the disk', () => {
+		expect(stored(second.check)).toEqual(second.check);
+	});
+
+	it('begins too when the weight is corrected after readings, lest both be mixed', () => {
+		const corrected = say(atResult, [...goTo('bias-on', 'bias-weight'), text('2.6')]);
+		expect(openSeries(corrected.check).trials).toHaveLength(1);
+		expect(openSeries(corrected.check)['bias-outer']).toEqual([]);
+	});
+});
+
+describe('The arm itself, probed again', () => {
+	it('is so only with the bias off, in the same series', () => {
+		const atVerdict = say(atResult, goTo('verdict', 'verdict'));
+		const asked = respond(atVerdict, choose('more-inner'), clockOf(atVerdict)());
+		expect(asked?.refusal).toContain('switch it off first');
+		if (!asked) return;
+		expect(stepOf(asked)).toBe('bias-off');
+		const more = say(asked, [yes, choose('more-inner'), text('4 out'), text('9.5 out')]);
+		expect(more.check.series).toHaveLength(1);
+		expect(openSeries(more.check).inner).toHaveLength(4);
+		expect(biasOf(more).document.bias?.readings).toHaveLength(2);
+	});
+
+	it('in a new series after a remedy: the bias goes off first, and the earlier series keeps its bias figures', () => {
+		const before = biasOf(atResult).figures.bias;
+		const remedied = say(atResult, [...goTo('verdict', 'verdict'), choose('remedy'), choose('leads')]);
+		expect(stepOf(remedied)).toBe('bias-off');
+		const [first] = remedied.check.series;
+		const found = documentOfCheck(remedied.check, first);
+		expect(found.ok && compute(found.document).bias).toEqual(before);
+	});
+});
