@@ -55,7 +55,7 @@ function targets({targets: all, frictionFloorPct}: BiasFitFigures, topPct: numbe
 		...(isHigh
 			? [
 					line(
-						`With the hold band that passes the top of the scale (${plainNumber(topPct)} %): the outer limit may not be read.`,
+						`Half the hold band on top of that passes the top of the scale, ${plainNumber(topPct)} % here: an outer limit may be off scale.`,
 						'warn',
 					),
 				]

@@ -55,7 +55,7 @@ function overTheTop(document: Document, {probe}: Figures): Shown[] {
 /** Top of the gauge's scale in percent of tracking force. */
 function topOfScalePct(document: Document): number {
 	const {topOfScale, scale} = settingsOf(document);
-	return scale.factor * (topOfScale - scale.zero);
+	return Number((scale.factor * (topOfScale - scale.zero)).toFixed(1));
 }
 
 /** Before any bias reading: what skating asks of this arm, beside the arm's own pull. */
@@ -164,7 +164,10 @@ export function biasSoFar(facts: Facts, place: OnPlace): Shown[] {
 	const isRead = (document.bias?.readings ?? []).length > 0;
 	const row = bias.rows.find((one) => one.radiusMm === radiusMm && one.pullOnPct !== null);
 	const wanted = `Wanted here: ${forceWithWay(wantedReadingPct(document.arm, bias.effectiveDrag, radiusMm), '%', 1)} in the middle of both limits.`;
-	return [line(row ? readingText(row) : wanted, 'strong'), curveOf({document, probe, rows: isRead ? bias.rows : []})];
+	return [
+		line(row ? readingText(row) : wanted, 'strong'),
+		curveOf({document, probe, rows: isRead ? bias.rows : [], brief: true}),
+	];
 }
 
 const readingText = ({wantedPct, pullOnPct, biasPct, leftoverPct}: BiasRow): string =>

@@ -4,7 +4,7 @@ import {leastSkatingRadiusMm, wantedReadingPct} from '../measures/skating.js';
 import {dragOf} from './bias-figures.js';
 import type {Document} from './document-schema.js';
 import {type BiasRow, isMeasured, type RadiusFigures} from './figures-types.js';
-import type {PullAt, Shown} from './shown-lines.js';
+import type {PullAt, Shown, WantedAt} from './shown-lines.js';
 import {forceWithWay, listed, plainNumber} from './wording.js';
 
 const band = limits.effectiveDragBand.value;
@@ -24,38 +24,51 @@ type CurveOf = {
 	readonly document: Document;
 	readonly probe: readonly RadiusFigures[];
 	readonly rows: readonly BiasRow[];
-	readonly drag?: number;
+	/** In words only what was read: the rest was said before. */
+	readonly brief?: boolean;
 };
 
 /** The wanted reading over the record, with the arm's own pull and what was read with the bias on. */
-export function curveOf({document, probe, rows, drag = dragOf(document)}: CurveOf): Shown {
+export function curveOf({document, probe, rows, brief = false}: CurveOf): Shown {
 	const {arm} = document;
-	const wantedAt = (radiusMm: number) => ({
+	const drag = dragOf(document);
+	const wantedAt = (radiusMm: number): WantedAt => ({
 		radiusMm,
 		pct: wantedReadingPct(arm, drag, radiusMm),
 		lowPct: wantedReadingPct(arm, drag - band, radiusMm),
 		highPct: wantedReadingPct(arm, drag + band, radiusMm),
 	});
-	const wanted = recordRadiiMm(arm)
-		.filter((radiusMm) => radiusMm % everyMm === 0)
-		.map(wantedAt);
+	const radii = recordRadiiMm(arm).filter((radiusMm) => radiusMm % everyMm === 0);
 	const own = probe.filter(isMeasured).map(({radiusMm, pullPct}) => ({radiusMm, pct: pullPct}));
 	const measured = rows.flatMap(({radiusMm, pullOnPct, leftoverPct}) =>
 		pullOnPct === null ? [] : [{radiusMm, pct: pullOnPct, leftoverPct: leftoverPct ?? 0}],
 	);
 	const leastRadiusMm = leastSkatingRadiusMm(arm);
-	const ends = [wanted.at(-1), leastRadiusMm === null ? undefined : wantedAt(leastRadiusMm), wanted[0]];
-	const outermost = wanted.at(-1);
-	const caption = [
-		`With bias on the gauge should show ${listed(ends.flatMap((one) => (one ? [at({...one, radiusMm: Math.round(one.radiusMm)})] : [])))}, at an assumed drag of ${drag.toFixed(2)}.`,
-		...(outermost
-			? [
-					`A drag of ${band} more or less moves that by ${Math.abs(outermost.highPct - outermost.pct).toFixed(1)} % at the outside.`,
-				]
-			: []),
-		...(leastRadiusMm === null ? [] : [`Skating is least at ${Math.round(leastRadiusMm)} mm.`]),
-		...(own.length === 0 ? [] : [`The arm's own pull without bias: ${listed(own.map(at))}.`]),
-		...measured.map((one) => `With the bias on it read ${at(one)}: ${leftWord(one.leftoverPct)}.`),
-	].join(' ');
-	return {kind: 'curve', wanted, leastRadiusMm, own, measured, caption};
+	const sentences = [
+		...(brief ? [] : wantedInWords(radii, leastRadiusMm, drag, wantedAt)),
+		...(brief || own.length === 0 ? [] : [`The arm's own pull without bias: ${listed(own.map(at))}.`]),
+		...measured.map((one) => `Read with the bias on: ${at(one)}, ${leftWord(one.leftoverPct)}.`),
+	];
+	return {kind: 'curve', wanted: radii.map(wantedAt), leastRadiusMm, own, measured, caption: sentences.join(' ')};
+}
+
+/** The curve in sentences: outside, least and inside, and what another drag would make of it. */
+function wantedInWords(
+	radii: readonly number[],
+	leastRadiusMm: number | null,
+	drag: number,
+	wantedAt: (radiusMm: number) => WantedAt,
+): string[] {
+	const [innermost, outermost] = [radii[0], radii.at(-1)];
+	if (innermost === undefined || outermost === undefined) return ['The arm reaches no part of the record.'];
+	const isInside = leastRadiusMm !== null && leastRadiusMm > innermost && leastRadiusMm < outermost;
+	const said = [outermost, ...(isInside ? [Math.round(leastRadiusMm)] : []), innermost].map((radiusMm) =>
+		at(wantedAt(radiusMm)),
+	);
+	const {pct, highPct} = wantedAt(outermost);
+	return [
+		`With bias the gauge should show ${listed(said)}, if the drag is ${drag.toFixed(2)}, which is assumed.`,
+		`A drag of ${band} more or less moves that by ${Math.abs(highPct - pct).toFixed(1)} % at the outside.`,
+		...(isInside ? [`Skating is least at ${Math.round(leastRadiusMm)} mm.`] : []),
+	];
 }

@@ -43,7 +43,7 @@ function threadAdvice({turned}: LeverFit, places: readonly LeverAt[], reads: 'cl
 	if (reads === 'angle')
 		return `with the guide moved so that the thread stands ${Math.abs(turned.byDeg)}° ${turned.byDeg > 0 ? 'wider' : 'narrower'} to the stub, at most ${turned.worstPct.toFixed(1)} % would be left`;
 	const raised = isRaised(turned.byDeg, first);
-	return `with a ${raised ? 'shorter' : 'longer'} thread, so that the lever stands ${hours(turned.byDeg)} ${raised ? 'higher' : 'lower'}, at most ${turned.worstPct.toFixed(1)} % would be left`;
+	return `with a ${raised ? 'shorter' : 'longer'} thread, so that the lever stands ${hours(turned.byDeg)} of the clock ${raised ? 'higher' : 'lower'}, at most ${turned.worstPct.toFixed(1)} % would be left`;
 }
 
 function heldAdvice({heldPct}: LeverFit, reads: 'clock' | 'angle'): string {

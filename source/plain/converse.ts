@@ -79,7 +79,7 @@ function sayQuestion(view: View, number: number, lines: Lines): void {
 		`Question ${number}. ${view.arm}, ${view.stage}, ${view.progress}. ${/[.?]$/.test(view.title) ? view.title : `${view.title}.`}`,
 	);
 	if (view.ask !== '') lines.say(view.ask);
-	for (const one of view.shown) lines.say(textOf(one));
+	for (const one of view.shown) if (textOf(one) !== '') lines.say(textOf(one));
 	for (const one of promptLines(view.prompt)) lines.say(one);
 	if (view.unit !== '') lines.say(`Unit if none is typed: ${view.unit}`);
 }

@@ -120,7 +120,7 @@ describe('the worked example of the contract', () => {
 			},
 			lever: [
 				{radiusMm: 140, clock: '3:00', share: 1},
-				{radiusMm: 65, clock: '1:30', share: near(0.707107)},
+				{radiusMm: 65, clock: '1:30', share: near(Math.SQRT1_2)},
 			],
 		});
 	});

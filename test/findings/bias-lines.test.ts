@@ -1,0 +1,173 @@
+import {describe, expect, it} from 'vitest';
+import {type Dialogue, positionOf} from '../../source/check/dialogue.js';
+import {finishedCheck} from '../../source/findings/record.js';
+import {recordLines} from '../../source/findings/record-lines.js';
+import type {Shown} from '../../source/findings/shown-lines.js';
+import {viewOf} from '../../source/findings/view.js';
+import {biasAnswers, northDeckWith} from '../helpers/sample-check.js';
+import type {Script} from '../helpers/script.js';
+import {choose, follow, freshDialogue, say} from '../helpers/script.js';
+
+const words = (shown: readonly Shown[]): string =>
+	shown.map((one) => (one.kind === 'line' ? one.text : one.caption)).join('\n');
+const seen = (dialogue: Dialogue): string => words(viewOf(dialogue).shown);
+
+const scriptWith = (answers: Script['answers'], rounds: Script['rounds'] = {}): Script =>
+	northDeckWith({...biasAnswers, ...answers}, rounds);
+const at = (step: string, answers: Script['answers'] = {}, rounds: Script['rounds'] = {}): Dialogue =>
+	follow(freshDialogue(), scriptWith(answers, rounds), {until: step});
+
+/** Bands so narrow that friction hides nothing. */
+const narrow: Script['rounds'] = {
+	inner: [['0.5 in', '0.5 out']],
+	outer: [['0.5 in', '0.5 out']],
+	closing: [['0.5 in', '0.5 out']],
+};
+// Skating wants 12.8 % at 140 mm and 12.1 % at 65 mm of this arm; the zero of the gauge is at +0.25.
+const onAt = (outer: number, inner: number): Script['rounds'] => ({
+	...narrow,
+	'bias-outer': [[`${outer - 0.5} out`, `${outer + 0.5} out`]],
+	'bias-inner': [[`${inner - 0.5} out`, `${inner + 0.5} out`]],
+});
+
+describe('What skating asks of the arm', () => {
+	it('is said before anything is read: outside, least, inside, and that the drag is assumed', () => {
+		const text = seen(at('bias-drag'));
+		expect(text).toMatch(/13\.1 % out at 146 mm, 11\.6 % out at 88 mm and 12\.4 % out at 60 mm/);
+		expect(text).toContain('if the drag is 0.30, which is assumed');
+		expect(text).toContain('drag of 0.05 more or less moves that by 2.2 %');
+		expect(text).toContain('least at 88 mm');
+		expect(text).toContain('own pull without bias: 6.8 % out at 65 mm and 5.0 % out at 140 mm');
+	});
+
+	it('follows the drag that is being typed', () => {
+		expect(words(viewOf(at('bias-drag'), '0.2').shown)).toContain('8.7 % out at 146 mm');
+	});
+
+	it('makes plain that it is a torque, and that the groove wall gives a little more', () => {
+		expect(seen(at('bias-drag'))).toMatch(
+			/torque that bias must cancel: drag times the sine.*a little more: drag times the tangent/s,
+		);
+	});
+
+	it('is all that an arm without bias device gets', () => {
+		const text = seen(at('bias-drag', {'arm-bias-device': 'none'}));
+		expect(text).toContain('no bias device');
+		expect(text).toContain('own pull without bias');
+	});
+
+	it('comes after the word that an arm that sticks lets bias be set no finer than half its band', () => {
+		const sticky: Script['rounds'] = {
+			inner: [['5 in', '5 out']],
+			outer: [['1 in', '1 out']],
+			closing: [['5 in', '5 out']],
+		};
+		const [first = ''] = seen(at('bias-drag', {}, sticky)).split('\n');
+		expect(first).toContain('beyond limits');
+		expect(first).toMatch(/no finer than half of it, ±5\.\d %/);
+	});
+
+	it('warns where the wanted reading and half the band pass the top of the scale', () => {
+		expect(seen(at('bias-on'))).not.toContain('top of the scale');
+		expect(seen(at('bias-drag'))).not.toContain('top of the scale');
+		expect(words(viewOf(at('bias-drag'), '0.4').shown)).toMatch(
+			/pass the top of the scale \(15\.8 %\) at 65 mm and 140 mm/,
+		);
+	});
+});
+
+describe('What a bias setting came to', () => {
+	it('stands at each radius while it is read', () => {
+		const text = seen(at('bias-clock-outer', {}, {}));
+		expect(text).toBe('');
+		const shownAfter = follow(freshDialogue(), scriptWith({}), {
+			until: 'bias-clock-outer',
+			seen: (dialogue) => {
+				if (positionOf(dialogue).step?.id !== 'probe-bias-outer' || positionOf(dialogue).slot) return;
+				expect(seen(dialogue)).toContain(
+					'Read 10.8 % out, wanted 12.8 % out: 2.1 % too little. Bias alone: 5.8 % out.',
+				);
+			},
+		});
+		expect(positionOf(shownAfter).step?.id).toBe('bias-clock-outer');
+	});
+
+	it('says first what to set the gauge to, then the device in its own words', () => {
+		const text = seen(at('bias-result'));
+		const reading = text.indexOf('the middle of both limits reads 14.7 % out at 140 mm and 10.5 % out at 65 mm');
+		const weight = text.indexOf('Its weight from 2.4 g to 4.1 g');
+		expect(reading).toBeGreaterThan(0);
+		expect(weight).toBeGreaterThan(reading);
+		expect(text).toContain('at most 1.9 % instead of 3.4 %');
+		expect(text).toContain('friction floor 3.1 %');
+	});
+
+	it.each([
+		['weight-on-thread', 'Its weight from 2.4 g to'],
+		['spring', 'times the present setting, then probe again'],
+		['magnet', 'Turn it up, to about'],
+		['other', 'times the present setting, then probe again'],
+	])('speaks of a %s as it is set', (device, sentence) => {
+		const rounds = onAt(9, 8);
+		expect(
+			seen(at('bias-result', {'arm-bias-device': device, 'bias-angle-outer': '', 'bias-angle-inner': ''}, rounds)),
+		).toContain(sentence);
+	});
+
+	it('says how the best setting moves with the drag', () => {
+		expect(seen(at('bias-result'))).toMatch(
+			/\d\.\d\d times with a drag of 0\.25 and \d\.\d\d times with a drag of 0\.35/,
+		);
+	});
+
+	it('is done once what is left lies under the friction floor', () => {
+		const wide: Script['rounds'] = {
+			inner: [['2 in', '2 out']],
+			outer: [['2 in', '2 out']],
+			closing: [['2 in', '2 out']],
+			'bias-outer': [['11 out', '15 out']],
+			'bias-inner': [['10 out', '14 out']],
+		};
+		expect(seen(at('bias-result', {}, wide))).toMatch(/under the friction floor of 2\.\d %\. Leave it so/);
+	});
+
+	it('says so when no setting of the device can do', () => {
+		expect(seen(at('bias-result', {}, onAt(13, 6)))).toMatch(/No setting of this device can do better than \d\.\d %/);
+	});
+
+	it('tells of the lever: how much of the weight acts, and what another place would gain', () => {
+		const text = seen(at('bias-result'));
+		expect(text).toContain('The lever stands at 3:00 at 140 mm and 1:30 at 65 mm');
+		expect(text).toContain('71 to 100 % of the weight act');
+		expect(text).toMatch(/longer thread.*lower.*nearer to the arm's pivot/s);
+	});
+
+	it('tells of a thread by its angle to the stub', () => {
+		const answers = {'arm-bias-device': 'weight-on-thread', 'bias-angle-outer': '85', 'bias-angle-inner': '40'};
+		const text = seen(at('bias-result', answers, onAt(12, 6)));
+		expect(text).toContain('Thread to stub: 85° at 140 mm and 40° at 65 mm');
+		expect(text).toMatch(/square to the stub/);
+	});
+
+	it('tells what it means in the groove, before and after', () => {
+		expect(seen(at('bias-result'))).toMatch(
+			/In the groove at 140 mm.*no bias \d+ \/ \d+; [\d.]+ µm, [\d.]+°.*as set.*at best/s,
+		);
+	});
+
+	it('stands beside the others that were tried, the best one marked', () => {
+		const first = at('bias-result', {}, onAt(9, 8));
+		const better = scriptWith({'bias-weight': '3.2'}, onAt(12.5, 12));
+		const second = follow(say(first, [choose('adjust')]), better, {until: 'bias-result'});
+		const text = seen(second);
+		expect(text).toMatch(/Setting 1: 2\.4 g, third notch: at most \d\.\d % left over the record\n/);
+		expect(text).toMatch(/Setting 2: 3\.2 g, third notch: at most \d\.\d % left over the record \(best so far\)/);
+	});
+
+	it('stays in the record, with the readings of every setting', () => {
+		const {check} = follow(freshDialogue(), scriptWith({}));
+		const text = words(recordLines(finishedCheck(check, '2026-03-02T12:00:00Z')));
+		expect(text).toContain('Bias setting 1: 2.4 g, third notch; drag 0.30 assumed');
+		expect(text).toContain('bias on, outer, setting 1: 2.4 g, third notch, round 1: 9 % out / 13 % out');
+	});
+});
