@@ -1,21 +1,10 @@
 import {type BiasProblem, leftoverAt, ownPullAt} from '../measures/bias-fit.js';
-import {wallShares} from '../measures/groove-walls.js';
+import {wallForce, wallShares} from '../measures/groove-walls.js';
 import {skatingFraction, wantedReadingPct} from '../measures/skating.js';
 import {leanDegrees, leanMicrometres} from '../measures/stylus-lean.js';
 import type {Document} from './document-schema.js';
 import type {Shown} from './shown-lines.js';
 import {plainNumber} from './wording.js';
-
-/** What acts at the stylus at one radius while a record plays, as torque over the effective length, in percent. */
-type Left = {readonly radiusMm: number; readonly pct: number};
-
-/**
- * Force that the groove wall gives, in percent of tracking force: it stands along the radius, so it is the leftover
- * torque over the cosine of the angle between groove tangent and the line stylus–pivot. With no bias at all it is drag
- * times the tangent of that angle.
- */
-const atWall = ({arm}: BiasProblem, {radiusMm, pct}: Left): number =>
-	pct / Math.sqrt(1 - skatingFraction(arm, radiusMm) ** 2);
 
 const shares = (forcePct: number): string => {
 	const {inner, outer} = wallShares(forcePct);
@@ -34,7 +23,7 @@ function lean(forcePct: number, {cartridge = {}, trackingForce}: Document): stri
 export function grooveTable(problem: BiasProblem, document: Document, bestFactor: number): Shown {
 	const {arm, drag, own, bias} = problem;
 	const cell = (radiusMm: number, pct: number): string => {
-		const forcePct = atWall(problem, {radiusMm, pct});
+		const forcePct = wallForce(pct, skatingFraction(arm, radiusMm));
 		return `${shares(forcePct)}${lean(forcePct, document)}`;
 	};
 	const rows = bias.map(({radiusMm}) => [

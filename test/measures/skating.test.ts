@@ -3,6 +3,7 @@ import {describe, expect, it} from 'vitest';
 import published from '../../shared/check-values/skating.json' with {type: 'json'};
 import {degrees, radians} from '../../source/measures/angles.js';
 import {swingAngleDeg} from '../../source/measures/geometry.js';
+import {wallForce} from '../../source/measures/groove-walls.js';
 import {leastSkatingRadiusMm, skatingFraction, wantedReadingPct} from '../../source/measures/skating.js';
 
 const armOf = ({lengthMm, pivotMm}: {lengthMm: number; pivotMm: number}) => ({
@@ -15,6 +16,14 @@ describe('skating', () => {
 	it.each(published.rows)('pulls as the vectors of an arm of $lengthMm mm say', (row) => {
 		for (const {radiusMm, fraction} of row.at)
 			expect(Math.abs(skatingFraction(armOf(row), radiusMm) - fraction)).toBeLessThanOrEqual(1e-5);
+	});
+
+	it.each(published.rows)('presses on the walls by the tangent, a little more, on an arm of $lengthMm mm', (row) => {
+		for (const {fraction, tangent} of row.at) {
+			// Fraction and tangent are both printed to 1e-5.
+			expect(Math.abs(wallForce(fraction, fraction) - tangent)).toBeLessThanOrEqual(2e-5);
+			expect(wallForce(fraction, fraction)).toBeGreaterThan(fraction);
+		}
 	});
 
 	it.each(published.rows)('is least at the geometric mean of both nulls for an arm of $lengthMm mm', (row) => {
