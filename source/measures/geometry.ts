@@ -1,5 +1,5 @@
 import {degrees, radians} from './angles.js';
-import {isWithin} from './compare.js';
+import {isBelow, isWithin} from './compare.js';
 
 /** Effective length L (pivot to stylus) and pivot distance D (pivot to spindle), both in plan. */
 export type ArmGeometry = {readonly effectiveLengthMm: number; readonly pivotDistanceMm: number};
@@ -40,7 +40,8 @@ export const nullRadiiMm = (arm: ArmGeometry, offsetDeg: number): readonly [numb
 	const halfSum = arm.effectiveLengthMm * Math.sin(radians(offsetDeg));
 	const product = arm.effectiveLengthMm ** 2 - arm.pivotDistanceMm ** 2;
 	const square = halfSum ** 2 - product;
-	if (square < 0 || product <= 0 || halfSum <= 0) return null;
-	const half = Math.sqrt(square);
+	// Where both meet in one, rounding may carry the square below zero.
+	if (isBelow(square, 0) || product <= 0 || halfSum <= 0) return null;
+	const half = Math.sqrt(Math.max(0, square));
 	return [halfSum - half, halfSum + half];
 };
