@@ -1,17 +1,16 @@
 import limits from '../../shared/limits.json' with {type: 'json'};
 import type {Dialogue, Position} from '../check/dialogue.js';
 import {stillItems} from '../check/prompt-options.js';
-import {nullRadiiMm, overhangMm, reachMm} from '../measures/geometry.js';
 import {mnPerGram} from '../measures/tracking-force.js';
 import {clearanceOf} from '../procedure/clearance.js';
 import type {Facts} from '../procedure/facts.js';
-import {armOf} from '../procedure/geometry.js';
 import {zeroOf} from '../procedure/hold-limits.js';
 import {stepById} from '../procedure/index.js';
 import type {Step} from '../procedure/step.js';
 import {tickStates} from '../procedure/ticks.js';
 import {carriedMn, guardHandling} from '../procedure/weighing.js';
 import {fixed, formatIn} from '../units.js';
+import {geometryLines} from './geometry-lines.js';
 import {levelConsequence} from './level-consequence.js';
 import {nextCheckOf} from './next-check.js';
 import {probeSoFar} from './probe-so-far.js';
@@ -21,31 +20,6 @@ import {plainNumber} from './wording.js';
 import {zeroText} from './zero-text.js';
 
 type Consequence = (facts: Facts) => readonly Shown[];
-
-const geometry: Consequence = (facts) => {
-	const arm = armOf(facts);
-	if (!arm) return [];
-	const [least, most] = reachMm(arm);
-	const offset = facts.number('arm-offset');
-	const nulls = offset === undefined ? null : nullRadiiMm(arm, offset);
-	return [
-		line(
-			`The stylus reaches radii from ${least.toFixed(1)} to ${most.toFixed(1)} mm, and overhangs the spindle by ${fixed(overhangMm(arm), 1)} mm.`,
-		),
-		...(Math.abs(overhangMm(arm) - 15) > 15
-			? [line('Most arms overhang by some 13 to 20 mm (common practice): look at both lengths again.', 'warn')]
-			: []),
-		...(offset === undefined
-			? []
-			: [
-					line(
-						nulls
-							? `As it stands its null radii are ${nulls[0].toFixed(1)} and ${nulls[1].toFixed(1)} mm (for information).`
-							: 'As it stands it has no two null radii with this offset (for information).',
-					),
-				]),
-	];
-};
 
 const bothForces =
 	(step: string): Consequence =>
@@ -109,9 +83,11 @@ const putBackForce: Consequence = (facts) => {
 
 /** What an answer brings about, shown as it is typed and once it is confirmed; by step. */
 const consequences: Readonly<Record<string, Consequence>> = {
-	'arm-length': geometry,
-	'arm-pivot-distance': geometry,
-	'arm-offset': geometry,
+	'arm-length': geometryLines,
+	'arm-pivot-distance': geometryLines,
+	'arm-offset': geometryLines,
+	'arm-null-radius': geometryLines,
+	'arm-null-other': geometryLines,
 	'arm-pivot-place': () => [
 		{kind: 'plan', caption: 'The deck from above: spindle in the middle, you stand at the front.'},
 	],

@@ -1,8 +1,8 @@
 import * as z from 'zod/mini';
 import {answerValue, type Check} from '../check/check.js';
+import {progressOf} from '../check/progress.js';
 import type {Profile} from '../procedure/facts.js';
-import {profileSteps} from '../procedure/index.js';
-import type {ProfileKind} from '../procedure/step.js';
+import type {ProfileKind, Step} from '../procedure/step.js';
 
 /** Profiles as they are kept on file. */
 export const profilesSchema = z.array(
@@ -25,8 +25,9 @@ const nameSteps = {arm: 'arm-name', cartridge: 'cartridge-name', tools: 'tools-n
  * The same list comes back when nothing changed, so that nothing needs to be written.
  */
 export function profilesWith(profiles: readonly Profile[], check: Check, usedAt: string): readonly Profile[] {
+	const asked = askedSteps(check);
 	return (['arm', 'cartridge', 'tools'] as const).reduce<readonly Profile[]>((list, kind) => {
-		const made = profileOf(check, kind, usedAt);
+		const made = profileOf(check, kind, asked, usedAt);
 		if (!made) return list;
 		const old = list.find((one) => one.kind === kind && (one.name === made.name || one.id === made.id));
 		if (old && JSON.stringify(old.answers) === JSON.stringify(made.answers)) return list;
@@ -34,8 +35,13 @@ export function profilesWith(profiles: readonly Profile[], check: Check, usedAt:
 	}, profiles);
 }
 
-function profileOf(check: Check, kind: ProfileKind, usedAt: string): Profile | undefined {
-	const ids = profileSteps(kind);
+/** The steps that apply, also those that a check which was stopped no longer asks. */
+function askedSteps({stopped: _stopped, ...whole}: Check): readonly Step[] {
+	return progressOf(whole).visible;
+}
+
+function profileOf(check: Check, kind: ProfileKind, asked: readonly Step[], usedAt: string): Profile | undefined {
+	const ids = asked.filter((step) => step.profile === kind).map(({id}) => id);
 	const name = check.answers[nameSteps[kind]]?.value;
 	if (typeof name !== 'string' || ids.some((id) => !check.answers[id])) return;
 	const answers = Object.fromEntries(

@@ -1,15 +1,16 @@
 import limits from '../../shared/limits.json' with {type: 'json'};
-import {isBelow} from '../measures/compare.js';
+import {isBelow, isWithin} from '../measures/compare.js';
 import {type ArmGeometry, reaches, reachMm} from '../measures/geometry.js';
 import {formatIn} from '../units.js';
 import type {Facts} from './facts.js';
 import {pivotPlaces} from './pivot-places.js';
 import type {Problem, Way} from './step.js';
+import {workedOutArm} from './worked-out-arm.js';
 
-/** Length and pivot distance, once both are known. */
+/** Length and pivot distance, once both are known; the pivot distance as it was typed or, left empty, worked out. */
 export function armOf(facts: Facts): ArmGeometry | undefined {
 	const effectiveLengthMm = facts.number('arm-length');
-	const pivotDistanceMm = facts.number('arm-pivot-distance');
+	const pivotDistanceMm = facts.number('arm-pivot-distance') ?? workedOutArm(facts)?.pivotDistanceMm;
 	if (effectiveLengthMm === undefined || pivotDistanceMm === undefined) return;
 	return {effectiveLengthMm, pivotDistanceMm};
 }
@@ -38,6 +39,30 @@ export function armProblem(facts: Facts): Problem | undefined {
 	return {
 		sentence: `With these lengths the stylus reaches only radii ${reachText(reachMm(arm))}: it never crosses the record.`,
 		ways: [wayTo('arm-length', 'effective length'), wayTo('arm-pivot-distance', 'pivot distance')],
+	};
+}
+
+/** Believable pivot distances, mm. */
+export const believablePivotMm = [80, 450] as const;
+
+/**
+ * Two null radii that give no pivot distance, or none to be believed. The offset angle and one null radius always give
+ * one: within what is believed of them it lies from 84.8 to 446 mm, by the law of cosines.
+ */
+export function nullsProblem(facts: Facts): Problem | undefined {
+	const arm = workedOutArm(facts);
+	if (arm === undefined || (arm && isWithin(arm.pivotDistanceMm, believablePivotMm))) return;
+	const [least, most] = believablePivotMm;
+	return {
+		sentence: arm
+			? `The pivot distance would come out as ${formatIn(arm.pivotDistanceMm, 'mm')}; ${least} to ${most} mm is believable.`
+			: 'No arm of this effective length has these two null radii.',
+		ways: [
+			wayTo('arm-null-other', 'other null radius'),
+			wayTo('arm-null-radius', 'first null radius'),
+			wayTo('arm-length', 'effective length'),
+			{label: 'measure the pivot distance', do: 'ask-again', steps: ['arm-pivot-distance']},
+		],
 	};
 }
 

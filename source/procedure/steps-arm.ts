@@ -1,10 +1,12 @@
 import {biasDeviceIds, biasDevices} from './bias-devices.js';
-import {armProblem} from './geometry.js';
+import {armProblem, believablePivotMm} from './geometry.js';
 import {pivotPlaces} from './pivot-places.js';
 import {type Step, steps} from './step.js';
+import {pivotSteps} from './steps-pivot.js';
 import {radiusSteps} from './steps-radii.js';
 import {wireSteps} from './steps-wire.js';
 import {withProfile} from './with-profile.js';
+import {isWorkedOut} from './worked-out-arm.js';
 
 const yesNo = [
 	{id: 'no', label: 'no'},
@@ -44,10 +46,10 @@ const asked = steps([
 		id: 'arm-pivot-distance',
 		stage: 'arm',
 		title: 'Pivot distance',
-		ask: 'Pivot distance: spindle to pivot, seen from above.',
+		ask: 'Pivot distance: spindle to pivot, seen from above; leave it empty to work it out from null radii.',
 		why: 'Length and pivot distance together say where the stylus stands at each radius, and so what a tilt of the deck does.',
 		mistake: 'Measuring from the edge of the pivot housing instead of its middle.',
-		input: {kind: 'number', unit: 'mm', between: [80, 450]},
+		input: {kind: 'number', unit: 'mm', between: believablePivotMm, optional: true},
 		verify: armProblem,
 		touches: ['radius-inner', 'radius-outer'],
 	},
@@ -56,10 +58,15 @@ const asked = steps([
 		stage: 'arm',
 		title: 'Offset angle',
 		ask: "The headshell's offset angle; leave it empty if you do not know it.",
-		why: "With it the arm's own overhang and null radii are shown, as information. No figure of this check needs it.",
+		why: (facts) =>
+			isWorkedOut(facts)
+				? 'With it one null radius is enough to work out the pivot distance.'
+				: "With it the arm's own overhang and null radii are shown, as information. No figure of this check needs it.",
 		mistake: 'Guessing: an empty answer is better.',
 		input: {kind: 'number', unit: 'deg', between: [0, 45], optional: true},
+		touches: ['arm-null-radius'],
 	},
+	...pivotSteps,
 	{
 		id: 'arm-pivot-place',
 		stage: 'arm',

@@ -51,4 +51,19 @@ export const troubles: readonly Readonly<Record<string, AnswerValue>>[] = [
 		'level-fb-2': 2,
 	},
 	{'arm-length': 229, 'arm-pivot-distance': 211.3, 'radius-inner': 65, 'radius-outer': 140, 'radius-extra': 140},
+	{'arm-length': 229, 'arm-pivot-distance': null, 'arm-pivot-way': 'offset', 'arm-offset': null},
+	{
+		'arm-length': 120,
+		'arm-pivot-distance': null,
+		'arm-pivot-way': 'offset',
+		'arm-offset': 45,
+		'arm-null-radius': 100,
+	},
+	{
+		'arm-length': 120,
+		'arm-pivot-distance': null,
+		'arm-pivot-way': 'nulls',
+		'arm-null-radius': 150,
+		'arm-null-other': 130,
+	},
 ];

@@ -10,8 +10,16 @@ import type {Step} from '../../source/procedure/step.js';
 import {biasAnswers, northDeckWith} from './sample-check.js';
 import {clockFrom, entryFor, follow, freshDialogue, type Script} from './script.js';
 
-/** A script that meets every step there is: damping, a third radius, weighing at height, a guard that was left out. */
+/**
+ * A script that meets every step there is: a pivot distance worked out, damping, a third radius, weighing at height, a
+ * guard that was left out.
+ */
 export const everyStep: Script = northDeckWith({
+	'arm-pivot-distance': '',
+	'arm-offset': '24',
+	'arm-pivot-way': 'nulls',
+	'arm-null-radius': '66',
+	'arm-null-other': '120.9',
 	'arm-damping': 'yes',
 	'arm-gravity-centre': 'far',
 	'radius-extra': '100',

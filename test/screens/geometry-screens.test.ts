@@ -1,0 +1,49 @@
+import {describe, expect, it} from 'vitest';
+import {viewOf} from '../../source/findings/view.js';
+import {layoutOf} from '../../source/screens/layout.js';
+import type {Look} from '../../source/screens/look.js';
+import {northDeckWith} from '../helpers/sample-check.js';
+import {follow, freshDialogue, type Script} from '../helpers/script.js';
+
+const looks: readonly Look[] = [
+	{color: true, unicode: true, screenReader: false},
+	{color: false, unicode: false, screenReader: false},
+];
+// One line less than the terminal has.
+const sizes = [
+	{width: 80, height: 23},
+	{width: 40, height: 19},
+] as const;
+
+const nulls = {'arm-length': '9 in', 'arm-pivot-distance': '', 'arm-pivot-way': 'nulls', 'arm-null-radius': '66'};
+const cases: readonly (readonly [until: string, answers: Script['answers'], typed: string])[] = [
+	['arm-offset', {'arm-length': '9 in', 'arm-pivot-distance': '210.4'}, '24'],
+	// The longest: the overhang is unusual, and the offset is not the one that was typed.
+	['arm-offset', {'arm-length': '9 in', 'arm-pivot-distance': '240'}, '0'],
+	['arm-null-radius', {...nulls, 'arm-offset': '24', 'arm-pivot-way': 'offset'}, '66'],
+	['arm-null-other', nulls, '120.9'],
+	['arm-null-other', {...nulls, 'arm-offset': '22'}, '120.9'],
+];
+
+describe('The published layouts beside an arm', () => {
+	it.each(cases)('stand on one page with the question %s (%j, %s)', (until, answers, typed) => {
+		const view = viewOf(follow(freshDialogue(), northDeckWith(answers), {until}), typed);
+		for (const size of sizes)
+			for (const look of looks) {
+				const {head, body, foot, controlRows, pages} = layoutOf({
+					view,
+					...size,
+					page: 0,
+					isWhy: false,
+					notice: '',
+					look,
+				});
+				expect(pages).toBe(1);
+				expect(head.length + body.length + foot.length + controlRows).toBeLessThanOrEqual(size.height);
+				const words = body.map((row) => row.text).join(' ');
+				expect(words).toContain(view.ask);
+				for (const wanted of ['this arm', 'Loefgren A', 'Loefgren B', 'Stevenson A', 'For information only'])
+					expect(words).toContain(wanted);
+			}
+	});
+});
