@@ -12,6 +12,23 @@ export type PastCheck = {
 	readonly verdict: string | null;
 	readonly atWorst: string | null;
 	readonly probe: readonly PastProbe[];
+	/** Under what it was measured; null where it came to no figures. */
+	readonly measuredWith: MeasuredWith | null;
+	/** Day of the next check; null where none was wanted. */
+	readonly nextDate: string | null;
+};
+
+/** What must agree, or be said, when two checks are compared. */
+export type MeasuredWith = {
+	readonly playingMn: number;
+	readonly effectiveLengthMm: number;
+	readonly loading: string;
+	/** How the stylus guard was handled in the weighing. */
+	readonly guard: string;
+	/** Name of the set of gauge, scale and level. */
+	readonly tools: string;
+	/** Room temperature in °C; null when not known. */
+	readonly temperatureC: number | null;
 };
 
 export type PastProbe = {
@@ -21,4 +38,6 @@ export type PastProbe = {
 	readonly pullUncertaintyPct: number | null;
 	readonly bandPct: number | null;
 	readonly bandUncertaintyPct: number | null;
+	/** Uncertainty (95 %) of what the tilt makes of the pull; null without level readings. */
+	readonly tiltUncertaintyPct: number | null;
 };

@@ -3,9 +3,11 @@ import {type Check, checkSchema} from '../check/check.js';
 import {factsOfSeries, isReadyToPlay, progressOf} from '../check/progress.js';
 import {openSeries} from '../check/series.js';
 import type {Finding} from './diagnose.js';
+import {documentOfCheck} from './document-of-check.js';
 import type {Figures} from './figures.js';
 import {issuedOf} from './issued.js';
 import {nextCheckOf} from './next-check.js';
+import type {MeasuredWith, PastCheck} from './past-check.js';
 
 const isFigures = (value: unknown): boolean =>
 	typeof value === 'object' && value !== null && 'probe' in value && 'verdict' in value;
@@ -46,7 +48,7 @@ export function finishedCheck(check: Check, finishedAt: string): FinishedCheck {
 }
 
 /** One line of the list of past checks. */
-export function summaryOf({check, outcome, finishedAt, issued}: FinishedCheck) {
+export function summaryOf({check, outcome, finishedAt, nextCheck, issued}: FinishedCheck) {
 	const facts = factsOfSeries(check, openSeries(check));
 	return {
 		id: check.id,
@@ -58,14 +60,41 @@ export function summaryOf({check, outcome, finishedAt, issued}: FinishedCheck) {
 		verdict: issued?.figures.verdict ?? null,
 		atWorst: issued?.figures.atWorst ?? null,
 		probe: (issued?.figures.probe ?? []).map(
-			({place, radiusMm, pullPct, pullUncertaintyPct, bandPct, bandUncertaintyPct}) => ({
+			({
 				place,
 				radiusMm,
 				pullPct,
 				pullUncertaintyPct,
 				bandPct,
 				bandUncertaintyPct,
+				tiltShareUncertaintyPct: tiltUncertaintyPct,
+			}) => ({
+				place,
+				radiusMm,
+				pullPct,
+				pullUncertaintyPct,
+				bandPct,
+				bandUncertaintyPct,
+				tiltUncertaintyPct,
 			}),
 		),
+		measuredWith: measuredWith(check),
+		nextDate: nextCheck?.date ?? null,
+	} satisfies PastCheck & {finishedAt: string};
+}
+
+/** Under what the series that counts was measured. */
+function measuredWith(check: Check): MeasuredWith | null {
+	const found = documentOfCheck(check);
+	if (!found.ok) return null;
+	const {arm, trackingForce} = found.document;
+	const facts = factsOfSeries(check, openSeries(check));
+	return {
+		playingMn: trackingForce.playingMn,
+		effectiveLengthMm: arm.effectiveLengthMm,
+		loading: arm.loading,
+		guard: trackingForce.guard,
+		tools: facts.text('tools-name') ?? '',
+		temperatureC: facts.number('room-temperature') ?? null,
 	};
 }

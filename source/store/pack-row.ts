@@ -1,4 +1,4 @@
-import type {PastProbe} from '../findings/past-check.js';
+import type {MeasuredWith, PastProbe} from '../findings/past-check.js';
 import type {Summary} from './summary.js';
 
 /** A summary with the size and time of the file it was taken from. */
@@ -7,8 +7,9 @@ export type IndexRow = {readonly sizeBytes: number; readonly changedMs: number; 
 /** Bare lists without names: ten thousand rows are read in one go, and names would double the time for it. */
 export type PackedRow = readonly unknown[];
 
-const FIXED_FIELDS = 9;
-const PROBE_FIELDS = 6;
+const CONDITIONS_AT = 9;
+const FIXED_FIELDS = 16;
+const PROBE_FIELDS = 7;
 
 const packProbe = (probe: PastProbe): PackedRow => [
 	probe.place,
@@ -17,7 +18,20 @@ const packProbe = (probe: PastProbe): PackedRow => [
 	probe.pullUncertaintyPct,
 	probe.bandPct,
 	probe.bandUncertaintyPct,
+	probe.tiltUncertaintyPct,
 ];
+
+const packConditions = (measured: MeasuredWith | null): PackedRow =>
+	measured === null
+		? [null, null, null, null, null, null]
+		: [
+				measured.playingMn,
+				measured.effectiveLengthMm,
+				measured.loading,
+				measured.guard,
+				measured.tools,
+				measured.temperatureC,
+			];
 
 export const packRow = ({sizeBytes, changedMs, summary}: IndexRow): PackedRow => [
 	summary.id,
@@ -29,6 +43,8 @@ export const packRow = ({sizeBytes, changedMs, summary}: IndexRow): PackedRow =>
 	summary.outcome,
 	summary.verdict,
 	summary.atWorst,
+	...packConditions(summary.measuredWith),
+	summary.nextDate,
 	...summary.probe.flatMap(packProbe),
 ];
 
@@ -43,10 +59,27 @@ const unpackProbe = (packed: PackedRow, at: number): PastProbe | undefined => {
 	const pullUncertaintyPct = packed[at + 3];
 	const bandPct = packed[at + 4];
 	const bandUncertaintyPct = packed[at + 5];
+	const tiltUncertaintyPct = packed[at + 6];
 	if (typeof place !== 'string' || typeof radiusMm !== 'number') return undefined;
 	if (!isNumberOrNull(pullPct) || !isNumberOrNull(pullUncertaintyPct)) return undefined;
 	if (!isNumberOrNull(bandPct) || !isNumberOrNull(bandUncertaintyPct)) return undefined;
-	return {place, radiusMm, pullPct, pullUncertaintyPct, bandPct, bandUncertaintyPct};
+	if (!isNumberOrNull(tiltUncertaintyPct)) return undefined;
+	return {place, radiusMm, pullPct, pullUncertaintyPct, bandPct, bandUncertaintyPct, tiltUncertaintyPct};
+};
+
+/** Null where the check has none; undefined where the list is none of ours, or of before there were any. */
+const unpackConditions = (packed: PackedRow): MeasuredWith | null | undefined => {
+	const playingMn = packed[CONDITIONS_AT];
+	if (playingMn === null) return null;
+	const effectiveLengthMm = packed[CONDITIONS_AT + 1];
+	const loading = packed[CONDITIONS_AT + 2];
+	const guard = packed[CONDITIONS_AT + 3];
+	const tools = packed[CONDITIONS_AT + 4];
+	const temperatureC = packed[CONDITIONS_AT + 5];
+	if (typeof playingMn !== 'number' || typeof effectiveLengthMm !== 'number') return undefined;
+	if (typeof loading !== 'string' || typeof guard !== 'string' || typeof tools !== 'string') return undefined;
+	if (!isNumberOrNull(temperatureC)) return undefined;
+	return {playingMn, effectiveLengthMm, loading, guard, tools, temperatureC};
 };
 
 const isPacked = (value: unknown): value is PackedRow => Array.isArray(value);
@@ -67,11 +100,18 @@ export const unpackRow = (packed: unknown): IndexRow | undefined => {
 	if (typeof id !== 'string' || typeof date !== 'string' || typeof startedAt !== 'string') return undefined;
 	if (typeof arm !== 'string' || typeof outcome !== 'string') return undefined;
 	if (!isTextOrNull(verdict) || !isTextOrNull(atWorst)) return undefined;
+	const nextDate = packed[FIXED_FIELDS - 1];
+	const measuredWith = unpackConditions(packed);
+	if (measuredWith === undefined || !isTextOrNull(nextDate)) return undefined;
 	const probe: PastProbe[] = [];
 	for (let at = FIXED_FIELDS; at < packed.length; at += PROBE_FIELDS) {
 		const place = unpackProbe(packed, at);
 		if (place === undefined) return undefined;
 		probe.push(place);
 	}
-	return {sizeBytes, changedMs, summary: {id, date, startedAt, arm, outcome, verdict, atWorst, probe}};
+	return {
+		sizeBytes,
+		changedMs,
+		summary: {id, date, startedAt, arm, outcome, verdict, atWorst, probe, measuredWith, nextDate},
+	};
 };

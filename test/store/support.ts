@@ -36,8 +36,18 @@ export const summaryOf = (record: Check): Summary => ({
 			pullUncertaintyPct: 0.5,
 			bandPct: 2,
 			bandUncertaintyPct: null,
+			tiltUncertaintyPct: 0.03,
 		},
 	],
+	measuredWith: {
+		playingMn: 18,
+		effectiveLengthMm: 229,
+		loading: 'gravity',
+		guard: 'included',
+		tools: 'bench set',
+		temperatureC: null,
+	},
+	nextDate: null,
 });
 
 const folders: string[] = [];

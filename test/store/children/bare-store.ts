@@ -32,6 +32,8 @@ export const openBareStore = (dataDir: string) =>
 			verdict: null,
 			atWorst: null,
 			probe: [],
+			measuredWith: null,
+			nextDate: '2027-05-25',
 		}),
 		now: () => new Date(),
 	});
