@@ -10,7 +10,7 @@ import type {Step} from '../procedure/step.js';
 import {tickStates} from '../procedure/ticks.js';
 import {carriedMn, guardHandling} from '../procedure/weighing.js';
 import {fixed, formatIn} from '../units.js';
-import {geometryLines} from './geometry-lines.js';
+import {geometryLines, workedOutLines} from './geometry-lines.js';
 import {levelConsequence} from './level-consequence.js';
 import {nextCheckOf} from './next-check.js';
 import {probeSoFar} from './probe-so-far.js';
@@ -88,6 +88,7 @@ const consequences: Readonly<Record<string, Consequence>> = {
 	'arm-offset': geometryLines,
 	'arm-null-radius': geometryLines,
 	'arm-null-other': geometryLines,
+	'radius-inner': workedOutLines,
 	'arm-pivot-place': () => [
 		{kind: 'plan', caption: 'The deck from above: spindle in the middle, you stand at the front.'},
 	],

@@ -32,7 +32,8 @@ export function geometryLines(facts: Facts): readonly Shown[] {
 
 const overhang = (arm: ArmGeometry): string => fixed(overhangMm(arm), 1);
 
-function workedOutLines(facts: Facts): readonly Shown[] {
+/** The pivot distance that was worked out, and what goes with it; nothing where it was typed. */
+export function workedOutLines(facts: Facts): readonly Shown[] {
 	const arm = workedOutArm(facts);
 	if (!arm) return [];
 	const typedDeg = facts.number('arm-offset');

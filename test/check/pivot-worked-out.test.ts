@@ -78,6 +78,9 @@ describe('A pivot distance that was left empty', () => {
 		const came = 'pivot distance 210.4 mm, overhang 18.2 mm, offset 24.13°';
 		expect(shownAt(at('arm-null-other', byNulls), String(outer))).toContain(came);
 		expect(shownAt(at('arm-null-radius', byOffset), String(outer))).toContain(came);
+		// And again where the probe radii are chosen: line by line nothing is shown while it is typed.
+		expect(shownAt(at('radius-inner', byNulls))).toContain(came);
+		expect(shownAt(at('radius-inner', {}))).toBe('');
 	});
 
 	it('says so where both null radii belong to another offset than was typed', () => {
