@@ -53,7 +53,7 @@ describe('compute', () => {
 			'findings',
 		]);
 		expect(compute(example()).findings.map((finding) => Object.keys(finding))).toEqual(
-			[1, 2, 3].map(() => ['code', 'places', 'who', 'text']),
+			[1, 2, 3, 4].map(() => ['code', 'places', 'who', 'text']),
 		);
 	});
 
