@@ -10,6 +10,12 @@ export type Action = {readonly at: string} & (
 			/** Answers of another profile that this one does not have. */
 			readonly clears?: readonly string[];
 	  }
+	/** A check that repeats an earlier one: what cannot have changed unseen is filled in, and asked about in one question. */
+	| {
+			readonly type: 'recheck';
+			readonly of: string;
+			readonly answers: Readonly<Record<string, {readonly value: AnswerValue; readonly typed: string}>>;
+	  }
 	| {readonly type: 'override'; readonly step: string; readonly reason: string; readonly sentence: string}
 	| {readonly type: 'ask-again'; readonly steps: readonly string[]}
 	| {

@@ -81,6 +81,8 @@ export const checkSchema = z.looseObject({
 	/** Time of the latest action: a long silence counts as having left. */
 	touchedAt: z.optional(instant),
 	stopped: z.optional(z.looseObject({at: instant})),
+	/** The filed check that this one repeats, with its answers filled in. */
+	recheckOf: z.optional(z.string()),
 	/** A check that had been closed with its put-back undone, opened again for that. */
 	reopened: z.optional(z.literal(true)),
 });

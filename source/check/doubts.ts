@@ -25,7 +25,9 @@ export function itemsInDoubt(check: Check, doubt: Doubt): readonly Doubt['items'
 }
 
 const idsWhere = (check: Check, holds: (step: string) => boolean): string[] =>
-	doubts.filter((doubt) => itemsInDoubt(check, doubt).some(({steps}) => steps.some(holds))).map(({id}) => id);
+	doubts
+		.filter((doubt) => !doubt.offered && itemsInDoubt(check, doubt).some(({steps}) => steps.some(holds)))
+		.map(({id}) => id);
 
 /** Everything that could have changed. */
 export const allDoubts = (check: Check): string[] => idsWhere(check, () => true);
@@ -48,6 +50,9 @@ export const doubtsWithStep = (id: string): string[] =>
 /** Whether anything of a doubt is left to be confirmed. */
 export const isStillInDoubt = (check: Check, id: string): boolean =>
 	doubts.some((doubt) => doubt.id === id && itemsInDoubt(check, doubt).length > 0);
+
+/** Whether what was answered stays as an offer when it is no longer so. */
+export const isOffered = (id: string): boolean => doubts.some((doubt) => doubt.id === id && doubt.offered === true);
 
 /** Whether readings taken before and after a change of this kind must not be mixed. */
 export const touchesReadings = (id: string): boolean => doubts.some((doubt) => doubt.id === id && doubt.newSeries);

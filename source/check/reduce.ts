@@ -5,7 +5,7 @@ import type {Action} from './actions.js';
 import {askAgain, askAnew, isCondition, keepAll} from './ask-anew.js';
 import type {Answer, Check} from './check.js';
 import {closeSeries} from './close-series.js';
-import {allDoubts, doubtsAfter, doubtsWithStep, isStillInDoubt, touchesReadings} from './doubts.js';
+import {allDoubts, doubtsAfter, doubtsWithStep, isOffered, isStillInDoubt, touchesReadings} from './doubts.js';
 import {setLimit, strike, takeBack} from './rounds.js';
 import {newSeries} from './series.js';
 import {closeTrial, leaveBias} from './trials.js';
@@ -44,6 +44,8 @@ function changed(check: Check, action: Action): Check {
 			return answer(check, action);
 		case 'fill':
 			return fill(check, action);
+		case 'recheck':
+			return {...fill(check, {...action, type: 'fill'}), recheckOf: action.of, doubts: ['last-time']};
 		case 'override':
 			return override(check, action);
 		case 'ask-again':
@@ -176,6 +178,7 @@ function stillSo(check: Check, {doubt, at}: Of<'still-so'>): Check {
 /** Something changed while the check was left: its steps are asked anew, in a new series where the readings hang on it. */
 function changedMeanwhile(check: Check, {doubt, steps, what, at}: Of<'changed'>): Check {
 	const because = `changed while the check was left: ${what}`;
-	const asked = askAnew(touchesReadings(doubt) ? closeSeries(check, because, at) : check, steps, because, at);
+	const start = touchesReadings(doubt) ? closeSeries(check, because, at) : check;
+	const asked = isOffered(doubt) ? askAgain(start, steps) : askAnew(start, steps, because, at);
 	return {...asked, doubts: asked.doubts.filter((one) => one !== doubt || isStillInDoubt(asked, doubt))};
 }

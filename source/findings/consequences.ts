@@ -140,8 +140,8 @@ export function consequencesOf(dialogue: Dialogue, {step, slot, progress}: Posit
 
 /** What was answered before the check was left, beside the question whether it is still so. */
 function earlierAnswers(dialogue: Dialogue, step: Step): Shown[] {
-	return stillItems(dialogue, step).flatMap(({steps}) =>
-		steps.flatMap((id) => {
+	return stillItems(dialogue, step).flatMap(({steps, shows = steps}) =>
+		shows.flatMap((id) => {
 			const answer = dialogue.check.answers[id];
 			const asked = stepById(id);
 			return answer && asked && answer.typed !== '' ? [line(`${asked.title}: ${answer.typed}`)] : [];

@@ -1,10 +1,15 @@
 import type {Facts} from './facts.js';
 import type {Step} from './step.js';
 import {forceSteps, guardSteps, levelSteps, zeroSteps} from './step-groups.js';
+import {armSteps} from './steps-arm.js';
+import {cartridgeSteps} from './steps-cartridge.js';
+import {toolsSteps} from './steps-tools.js';
 
 type DoubtItem = {
 	readonly label: string;
 	readonly steps: readonly string[];
+	/** The answers that stand beside the question; all of them when left out. */
+	readonly shows?: readonly string[];
 	/** Not asked once this step was answered. */
 	readonly unless?: string;
 };
@@ -16,11 +21,42 @@ export type Doubt = {
 	readonly ask: string;
 	/** What can have changed: shown as a numbered list, with the steps that are asked anew then. */
 	readonly items: readonly DoubtItem[];
+	/** What was answered stays as an offer; and it is asked only where it was said to be in doubt. */
+	readonly offered?: true;
 	/** Readings from before and after such a change are kept apart. */
 	readonly newSeries: boolean;
 };
 
+/** The questions of a profile, without the one that picks it. */
+const profileStepsOf = (list: readonly Step[]): string[] =>
+	list.filter(({input}) => input.kind !== 'profile').map(({id}) => id);
+
 export const doubts: readonly Doubt[] = [
+	{
+		id: 'last-time',
+		newSeries: true,
+		title: 'As last time?',
+		ask: 'This was filled in from the last check. Is all of it still so?',
+		items: [
+			{
+				label: 'arm: lengths, wires, bias device, probe radii',
+				steps: profileStepsOf(armSteps),
+				shows: ['arm-name', 'arm-length', 'arm-wire-stiffness', 'arm-bias-device', 'radius-inner', 'radius-outer'],
+			},
+			{
+				label: 'cartridge, its guard and tracking force',
+				steps: profileStepsOf(cartridgeSteps),
+				shows: ['cartridge-name', 'playing-force', 'guard-mass', 'guard-depth'],
+			},
+			{
+				label: 'gauge, scale and level',
+				steps: profileStepsOf(toolsSteps),
+				shows: ['tools-name', 'gauge-step'],
+			},
+			{label: 'mat as before', steps: ['mat', 'mat-thickness']},
+		],
+		offered: true,
+	},
 	{
 		id: 'conditions',
 		newSeries: true,
