@@ -1,5 +1,6 @@
+import type {Check} from './check/check.js';
 import type {Dialogue} from './check/dialogue.js';
-import type {PastCheck} from './findings/past-check.js';
+import type {PastCheck} from './check/past-check.js';
 import type {FinishedCheck} from './findings/record.js';
 import type {Profile} from './procedure/facts.js';
 import type {Settings} from './procedure/settings.js';
@@ -44,6 +45,8 @@ export type Workbench = {
 		readonly rows: readonly PastCheck[];
 		readonly notices: readonly string[];
 	};
+	/** Earlier checks of the same arm that count, newest first. */
+	readonly history: (check: Check) => readonly PastCheck[];
 	readonly record: (
 		id: string,
 	) =>

@@ -4,6 +4,7 @@ import {readAnswer, unitOf} from '../procedure/read-answer.js';
 import type {Place, Problem, Sides, StageId, Step} from '../procedure/step.js';
 import {withUnit} from '../procedure/typed-text.js';
 import type {Check} from './check.js';
+import type {PastCheck} from './past-check.js';
 import {type Progress, progressOf} from './progress.js';
 import {hasEnough, nextSlot, readingAt, type Slot} from './rounds.js';
 import {openSeries} from './series.js';
@@ -34,6 +35,8 @@ export type Mode =
 export type Dialogue = {
 	readonly check: Check;
 	readonly profiles: readonly Profile[];
+	/** Earlier checks of this arm that count, newest first. */
+	readonly history: readonly PastCheck[];
 	readonly mode: Mode;
 	/** A step that someone went back or jumped to, although another one wants an answer. */
 	readonly visiting?: {readonly step: string; readonly slot?: Slot};
@@ -45,9 +48,14 @@ export type Dialogue = {
 	readonly draft?: string;
 };
 
-export const startDialogue = (check: Check, profiles: readonly Profile[]): Dialogue => ({
+export const startDialogue = (
+	check: Check,
+	profiles: readonly Profile[],
+	history: readonly PastCheck[] = [],
+): Dialogue => ({
 	check,
 	profiles,
+	history,
 	mode: {kind: 'ask'},
 });
 

@@ -109,7 +109,9 @@ function askPrompt(dialogue: Dialogue, position: Position): Prompt {
 				key,
 				kind: 'choice',
 				options: [
-					...progress.facts.profiles.filter((one) => one.kind === input.of).map(({id, name}) => ({id, label: name})),
+					...progress.facts.profiles
+						.filter((one) => one.kind === input.of && !one.setAside)
+						.map(({id, name}) => ({id, label: name})),
 					{id: 'new', label: 'enter a new one'},
 				],
 			};

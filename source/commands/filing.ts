@@ -2,6 +2,7 @@ import type {Check} from '../check/check.js';
 import {isReadyToPlay, progressOf} from '../check/progress.js';
 import {reduce} from '../check/reduce.js';
 import {type FinishedCheck, finishedCheck} from '../findings/record.js';
+import {StoreError} from '../store/store-error.js';
 import type {CheckStore} from './shelf.js';
 import type {Remark} from './stored-forms.js';
 
@@ -16,7 +17,8 @@ const isPutBack = (step: string): boolean => step.startsWith('back-');
 export async function fileCheck(store: CheckStore, check: Check, at: string): Promise<FinishedCheck> {
 	const record = finishedCheck(check, at);
 	if (check.reopened) {
-		await store.saveRemark(check.id, remarkOf(check, at));
+		const noted = store.remark(check.id);
+		await store.saveRemark(check.id, {...(noted instanceof StoreError ? {} : noted), ...remarkOf(check, at)});
 		await store.clearDraft();
 	} else await store.finish(check.id, record);
 	return record;

@@ -1,9 +1,11 @@
 import {formatISO} from 'date-fns/formatISO';
 import type {Check} from '../check/check.js';
 import {type Dialogue, startDialogue} from '../check/dialogue.js';
+import type {PastCheck} from '../check/past-check.js';
 import {progressOf} from '../check/progress.js';
 import {newCheck, reduce} from '../check/reduce.js';
 import type {FinishedCheck} from '../findings/record.js';
+import {historyOf} from '../findings/years/arms.js';
 import type {Profile} from '../procedure/facts.js';
 import {limitsOf, type Settings} from '../procedure/settings.js';
 import {newCheckId} from '../store/check-id.js';
@@ -93,7 +95,7 @@ export class OpenWorkbench implements Workbench {
 			const limits = limitsOf(this.settings());
 			const empty = newCheck({id: newCheckId(this.#clock()), at, program: this.version, limits});
 			const check = reduce(empty, {type: 'fill', answers: answersFor(armName, this.profiles()), at});
-			return isEmpty(check) ? startDialogue(check, this.profiles()) : this.#taken(check);
+			return isEmpty(check) ? this.#dialogue(check) : this.#taken(check);
 		});
 	}
 
@@ -138,6 +140,10 @@ export class OpenWorkbench implements Workbench {
 		return this.#shelf.past(page);
 	}
 
+	history(check: Check): readonly PastCheck[] {
+		return historyOf(check, this.#shelf.all(), this.profiles());
+	}
+
 	record(id: string): ReturnType<Workbench['record']> {
 		return this.#shelf.record(id);
 	}
@@ -179,7 +185,11 @@ export class OpenWorkbench implements Workbench {
 	/** A check that is taken up, saved as it is now. */
 	async #taken(check: Check): Promise<Dialogue> {
 		await this.#store.saveDraft(check);
-		return startDialogue(check, this.profiles());
+		return this.#dialogue(check);
+	}
+
+	#dialogue(check: Check): Dialogue {
+		return startDialogue(check, this.profiles(), this.history(check));
 	}
 
 	/** One check is open at a time: the one that is open is filed as interrupted. */
@@ -194,6 +204,7 @@ export class OpenWorkbench implements Workbench {
 		const record = await fileCheck(this.#store, check, this.now());
 		this.#open = undefined;
 		this.#filed = record;
+		this.#shelf.forget();
 		return record;
 	}
 }

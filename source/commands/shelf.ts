@@ -1,5 +1,5 @@
 import type {Check} from '../check/check.js';
-import type {PastCheck} from '../findings/past-check.js';
+import type {PastCheck} from '../check/past-check.js';
 import {profilesWith} from '../findings/profiles.js';
 import {summaryOf} from '../findings/record.js';
 import type {Profile} from '../procedure/facts.js';
@@ -46,6 +46,7 @@ export class Shelf {
 	readonly #store: CheckStore;
 	#profiles: readonly Profile[] | undefined;
 	#settings: Settings | undefined;
+	#all: readonly PastCheck[] | undefined;
 
 	constructor(dataDir: string, clock: () => Date) {
 		this.#store = storeOf(dataDir, clock, (sentence) => this.notices.push(sentence));
@@ -64,7 +65,7 @@ export class Shelf {
 	past(page: {readonly offset: number; readonly limit: number}): ReturnType<Workbench['past']> {
 		try {
 			const {rows, ...rest} = this.#store.list(page);
-			return {...rest, rows: rows.map((row) => ({...row, outcome: this.#outcomeNow(row)}))};
+			return {...rest, rows: this.#withRemarks(rows)};
 		} catch (error) {
 			return {total: 0, rows: [], notices: [sentenceOf(error)]};
 		}
@@ -114,9 +115,30 @@ export class Shelf {
 		return {ok: true};
 	}
 
-	/** An interrupted check whose deck was put back later says so. */
-	#outcomeNow({id, outcome}: PastCheck): string {
-		return outcome === 'interrupted' && this.remark(id)?.putBackAt !== undefined ? 'put back' : outcome;
+	/** All checks on file, newest first, with what was noted later; read once, until the next one is filed. */
+	all(): readonly PastCheck[] {
+		this.#all ??= this.past({offset: 0, limit: Number.POSITIVE_INFINITY}).rows;
+		return this.#all;
+	}
+
+	/** Something was filed or noted: the next look at past checks reads them anew. */
+	forget(): void {
+		this.#all = undefined;
+	}
+
+	/** What was noted later: an interrupted check whose deck was put back says so, and so does one that is void. */
+	#withRemarks(rows: readonly PastCheck[]): PastCheck[] {
+		const remarked = this.#store.remarked();
+		return rows.map((row) => {
+			const remark = remarked.has(row.id) ? this.remark(row.id) : undefined;
+			if (!remark) return row;
+			const isBack = row.outcome === 'interrupted' && remark.putBackAt !== undefined;
+			return {
+				...row,
+				...(isBack ? {outcome: 'put back'} : {}),
+				...(remark.void ? {voidBecause: remark.void.reason} : {}),
+			};
+		});
 	}
 
 	/** What was noted later beside a filed check. */

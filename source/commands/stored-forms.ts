@@ -31,6 +31,8 @@ const remarkSchema = z.looseObject({
 	putBackAt: z.optional(z.string()),
 	putBack: z.optional(checkSchema.shape.answers),
 	overrides: z.optional(checkSchema.shape.overrides),
+	/** Why the check does not count; it stays on file. */
+	void: z.optional(z.looseObject({reason: z.string(), at: z.string()})),
 });
 export type Remark = z.output<typeof remarkSchema>;
 

@@ -1,4 +1,4 @@
-import type {PastCheck} from './past-check.js';
+import type {PastCheck} from '../check/past-check.js';
 import {forceWithWay, plainNumber} from './wording.js';
 
 type Probe = PastCheck['probe'][number];

@@ -11,6 +11,8 @@ export const profilesSchema = z.array(
 		kind: z.enum(['arm', 'cartridge', 'tools']),
 		name: z.string(),
 		usedAt: z.string(),
+		formerNames: z.optional(z.readonly(z.array(z.string()))),
+		setAside: z.optional(z.literal(true)),
 		answers: z.record(z.string(), z.looseObject({typed: z.string(), value: answerValue})),
 	}),
 );
@@ -31,7 +33,11 @@ export function profilesWith(profiles: readonly Profile[], check: Check, usedAt:
 		if (!made) return list;
 		const old = list.find((one) => one.kind === kind && (one.name === made.name || one.id === made.id));
 		if (old && JSON.stringify(old.answers) === JSON.stringify(made.answers)) return list;
-		return [{...made, id: old?.id ?? made.id}, ...list.filter((one) => one !== old)];
+		const formerNames = old?.formerNames;
+		return [
+			{...made, id: old?.id ?? made.id, ...(formerNames ? {formerNames} : {})},
+			...list.filter((one) => one !== old),
+		];
 	}, profiles);
 }
 

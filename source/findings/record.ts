@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import {type Check, checkSchema} from '../check/check.js';
+import type {MeasuredWith, PastCheck} from '../check/past-check.js';
 import {factsOfSeries, isReadyToPlay, progressOf} from '../check/progress.js';
 import {openSeries} from '../check/series.js';
 import type {Finding} from './diagnose.js';
@@ -7,7 +8,6 @@ import {documentOfCheck} from './document-of-check.js';
 import type {Figures} from './figures.js';
 import {issuedOf} from './issued.js';
 import {nextCheckOf} from './next-check.js';
-import type {MeasuredWith, PastCheck} from './past-check.js';
 
 const isFigures = (value: unknown): boolean =>
 	typeof value === 'object' && value !== null && 'probe' in value && 'verdict' in value;

@@ -10,6 +10,10 @@ export type Profile = {
 	readonly name: string;
 	readonly answers: Readonly<Record<string, {readonly typed: string; readonly value: AnswerValue}>>;
 	readonly usedAt: string;
+	/** Names that it had before; past checks are found under them too. */
+	readonly formerNames?: readonly string[] | undefined;
+	/** Not offered any more; its past checks stay. */
+	readonly setAside?: true | undefined;
 };
 
 /** What steps may look at: the answers by step id, read by type, and the profiles on file. */

@@ -10,7 +10,7 @@ type Picker = Step & {readonly input: {readonly kind: 'profile'}};
 export function withProfile(picker: Picker, asked: readonly Step[]): readonly Step[] {
 	const kind = picker.input.of;
 	const started = (facts: Facts) => asked.some((step) => facts.everAnswered(step.id));
-	const onFile = (facts: Facts) => facts.profiles.some((one) => one.kind === kind);
+	const onFile = (facts: Facts) => facts.profiles.some((one) => one.kind === kind && !one.setAside);
 	return [
 		{...picker, when: (facts) => facts.everAnswered(picker.id) || (onFile(facts) && !started(facts))},
 		...asked.map(

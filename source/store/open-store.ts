@@ -51,6 +51,8 @@ export type Store<C, R, M, P, S> = {
 	/** A finished check, or the reason why there is none. */
 	readonly record: (id: string) => R | StoreError;
 	readonly remark: (id: string) => M | StoreError | undefined;
+	/** Ids of the checks that have a remark. */
+	readonly remarked: () => ReadonlySet<string>;
 	readonly saveRemark: (id: string, remark: M) => Promise<void>;
 	readonly profiles: () => {readonly value?: P; readonly savedAt?: string; readonly notices: string[]};
 	readonly saveProfiles: (profiles: P) => Promise<void>;
@@ -141,6 +143,7 @@ export const openStore = <C, R, M, P, S>(options: StoreOptions<C, R, M, P, S>): 
 			);
 		},
 		remark: (id) => idFault(id, dataDir) ?? remarks.find(id),
+		remarked: () => remarks.ids(),
 		saveRemark: (id, remark) => withId(id, () => remarks.save(id, remark)),
 		profiles: () => profiles.load(),
 		saveProfiles: (value) => saving(() => profiles.save(value)),

@@ -1,4 +1,4 @@
-import type {MeasuredWith, PastProbe} from '../findings/past-check.js';
+import type {MeasuredWith, PastProbe} from '../check/past-check.js';
 import type {Summary} from './summary.js';
 
 /** A summary with the size and time of the file it was taken from. */

@@ -1,5 +1,7 @@
+import fs from 'node:fs';
 import path from 'node:path';
 import {checkContent} from './check-content.js';
+import {isCheckId} from './check-id.js';
 import type {Codec, StoreContext} from './context.js';
 import {placeDocument} from './place-document.js';
 import {type Place, readDocument} from './read-document.js';
@@ -8,6 +10,8 @@ import {StoreError} from './store-error.js';
 
 /** Small later facts beside a finished check, whose own file never changes. */
 export type Remarks<M> = {
+	/** Ids of the checks that have a remark; none where the folder cannot be read. */
+	readonly ids: () => ReadonlySet<string>;
 	readonly find: (id: string) => M | StoreError | undefined;
 	/** Replaces the remark. To be called under the lock. @throws StoreError */
 	readonly save: (id: string, remark: M) => Promise<void>;
@@ -28,6 +32,14 @@ export const createRemarks = <M>(codec: Codec<M>, context: StoreContext): Remark
 		return {state: 'sound', remark: parsed.value, body: reading.body} as const;
 	};
 	return {
+		ids() {
+			try {
+				const names = fs.readdirSync(path.join(context.dataDir, 'remarks'));
+				return new Set(names.map((name) => path.basename(name, '.json')).filter(isCheckId));
+			} catch {
+				return new Set();
+			}
+		},
 		find(id) {
 			const found = read(id);
 			if (found.state === 'missing') return undefined;

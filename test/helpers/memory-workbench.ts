@@ -4,6 +4,7 @@ import {progressOf} from '../../source/check/progress.js';
 import {reduce} from '../../source/check/reduce.js';
 import {profilesWith} from '../../source/findings/profiles.js';
 import {type FinishedCheck, finishedCheck, summaryOf} from '../../source/findings/record.js';
+import {historyOf} from '../../source/findings/years/arms.js';
 import type {Profile} from '../../source/procedure/facts.js';
 import {usualSettings} from '../../source/procedure/settings.js';
 import type {Workbench} from '../../source/workbench.js';
@@ -72,6 +73,7 @@ export function memoryWorkbench(
 			rows: kept.records.slice(offset, offset + limit).map(summaryOf),
 			notices: [],
 		}),
+		history: (check) => historyOf(check, kept.records.map(summaryOf).reverse(), kept.profiles),
 		record: (id) => {
 			const record = kept.records.find((one) => one.check.id === id);
 			return record ? {ok: true, record} : {ok: false, sentence: 'There is no such check.'};

@@ -16,6 +16,8 @@ export type PastCheck = {
 	readonly measuredWith: MeasuredWith | null;
 	/** Day of the next check; null where none was wanted. */
 	readonly nextDate: string | null;
+	/** Why it does not count, where it was marked void later. */
+	readonly voidBecause?: string;
 };
 
 /** What must agree, or be said, when two checks are compared. */

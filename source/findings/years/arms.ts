@@ -1,0 +1,33 @@
+import type {Check} from '../../check/check.js';
+import type {PastCheck} from '../../check/past-check.js';
+import type {Profile} from '../../procedure/facts.js';
+
+/** Every name under which an arm was checked: the one it has, and those that it had before it was renamed. */
+export function namesOf(armName: string, profiles: readonly Profile[]): readonly string[] {
+	const profile = profiles.find(
+		({kind, name, formerNames = []}) => kind === 'arm' && [name, ...formerNames].includes(armName),
+	);
+	return profile ? [profile.name, ...(profile.formerNames ?? [])] : [armName];
+}
+
+/** A check that may be compared with another: it came to figures, and nobody marked it void. */
+const counts = ({measuredWith, voidBecause}: PastCheck): boolean => measuredWith !== null && voidBecause === undefined;
+
+/** The checks of an arm that count, newest first. */
+export const checksOfArm = (
+	all: readonly PastCheck[],
+	armName: string,
+	profiles: readonly Profile[],
+): readonly PastCheck[] => {
+	const names = new Set(namesOf(armName, profiles));
+	return all.filter((one) => names.has(one.arm) && counts(one));
+};
+
+/** What came before a check of the same arm, newest first. */
+export function historyOf(check: Check, all: readonly PastCheck[], profiles: readonly Profile[]): readonly PastCheck[] {
+	const armName = check.answers['arm-name']?.value;
+	if (typeof armName !== 'string') return [];
+	return checksOfArm(all, armName, profiles).filter(
+		({id, startedAt}) => id !== check.id && startedAt <= check.startedAt,
+	);
+}
