@@ -2,6 +2,8 @@ import stringWidth from 'string-width';
 import wrapAnsi from 'wrap-ansi';
 import type {Shown, Tone} from '../findings/shown-lines.js';
 import {printable} from '../terminal/printable.js';
+import {curvePicture} from './curve-picture.js';
+import {leverPicture} from './lever-picture.js';
 import {type Look, markOf, written} from './look.js';
 import {bandsPicture, planPicture, windowPicture} from './pictures.js';
 
@@ -42,15 +44,24 @@ function rowsOfOne(one: Shown, width: number, look: Look): Row[] {
 	if (look.screenReader) return textRows(one.caption, width, look);
 	switch (one.kind) {
 		case 'bands':
-			return bandsPicture(one, width, look.unicode).map((text) => ({text, tone: 'plain'}));
+			return plainRows(bandsPicture(one, width, look.unicode));
 		case 'window':
 			return [{text: windowPicture(one, width, look.unicode), tone: 'plain'}];
 		case 'table':
 			return tableRows(one.head, one.rows, width, look);
+		case 'curve':
+			// An arm that reaches no part of the record has no curve, and the caption says so.
+			return one.wanted.length === 0
+				? textRows(one.caption, width, look)
+				: plainRows(curvePicture(one, width, look.unicode));
+		case 'lever':
+			return plainRows(leverPicture(one, width, look.unicode));
 		case 'plan':
-			return planPicture(look.unicode).map((text) => ({text, tone: 'plain'}));
+			return plainRows(planPicture(look.unicode));
 	}
 }
+
+const plainRows = (lines: readonly string[]): Row[] => lines.map((text) => ({text, tone: 'plain'}));
 
 /** The lines of one page, and how many pages there are. A body that fits has one. */
 export function pageOf(
