@@ -2,6 +2,7 @@ import type {Check} from './check/check.js';
 import type {Dialogue} from './check/dialogue.js';
 import type {PastCheck} from './check/past-check.js';
 import type {FinishedCheck} from './findings/record.js';
+import type {DueArm} from './findings/years/due.js';
 import type {Profile} from './procedure/facts.js';
 import type {Settings} from './procedure/settings.js';
 
@@ -25,6 +26,27 @@ export type Opened =
 /** The check that is not finished, in words for the home screen. */
 export type Unfinished = {readonly arm: string; readonly step: string; readonly ago: string};
 
+/** Past checks by arm, over the years. */
+export type Archive = {
+	/** Earlier checks of the same arm that count, newest first. */
+	readonly history: (check: Check) => readonly PastCheck[];
+	/** The checks of an arm that count, newest first. */
+	readonly ofArm: (armName: string) => readonly PastCheck[];
+	/** Arms with a date for their next check, the first one due first. */
+	readonly due: () => readonly DueArm[];
+	/** A page of all past checks, newest first. */
+	readonly past: (page: {readonly offset: number; readonly limit: number}) => {
+		readonly total: number;
+		readonly rows: readonly PastCheck[];
+		readonly notices: readonly string[];
+	};
+	readonly record: (
+		id: string,
+	) =>
+		| {readonly ok: true; readonly record: FinishedCheck; readonly putBackAt?: string}
+		| {readonly ok: false; readonly sentence: string};
+};
+
 /** All that a face may ask of the world outside: the disk and the clock. Faces know no other way to either. */
 export type Workbench = {
 	readonly version: string;
@@ -35,23 +57,14 @@ export type Workbench = {
 	readonly unfinished: () => Unfinished | undefined;
 	/** Starts a check; an open one is filed as interrupted first. */
 	readonly start: (armName?: string) => Promise<Opened>;
+	/** Repeats the last check of an arm; without a name, of the arm that is due first. An open check is filed as interrupted first. */
+	readonly recheck: (armName?: string) => Promise<Opened>;
 	readonly resume: () => Promise<Opened>;
 	/** Opens a filed check again whose deck was never put back. */
 	readonly reopen: (id: string) => Promise<Opened>;
 	/** Puts the answers of a dialogue on the disk; returns once they are read back. */
 	readonly save: (dialogue: Dialogue) => Promise<Saved>;
-	readonly past: (page: {readonly offset: number; readonly limit: number}) => {
-		readonly total: number;
-		readonly rows: readonly PastCheck[];
-		readonly notices: readonly string[];
-	};
-	/** Earlier checks of the same arm that count, newest first. */
-	readonly history: (check: Check) => readonly PastCheck[];
-	readonly record: (
-		id: string,
-	) =>
-		| {readonly ok: true; readonly record: FinishedCheck; readonly putBackAt?: string}
-		| {readonly ok: false; readonly sentence: string};
+	readonly archive: Archive;
 	readonly profiles: () => readonly Profile[];
 	readonly settings: () => Settings;
 	readonly saveSettings: (settings: Settings) => Promise<Saved>;

@@ -48,7 +48,7 @@ const fences: readonly Fence[] = [
 	{
 		layer: 'measures',
 		why: 'numbers in, numbers out: checkable value for value against an independent calculation',
-		may: ['shared', '@stdlib/stats-base-dists-t-quantile'],
+		may: ['shared', '@stdlib/stats-base-dists-t-quantile', /^date-fns\//],
 	},
 	{
 		layer: 'procedure',

@@ -35,7 +35,7 @@ type Found =
 function savedDocument(id: string, data: string | undefined): Found {
 	try {
 		const workbench = new OpenWorkbench({dataDir: dataDirectory({flag: data, env: process.env}), version: ''});
-		const check = workbench.checkNamed(id);
+		const check = workbench.archive.checkNamed(id);
 		if (!check.ok) return {ok: false, sentence: check.sentence, status: 1};
 		const made = documentOfCheck(check.value);
 		return made.ok ? made : {ok: false, sentence: `${id}: ${made.sentence}`, status: 2};

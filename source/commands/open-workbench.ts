@@ -1,19 +1,19 @@
 import {formatISO} from 'date-fns/formatISO';
 import type {Check} from '../check/check.js';
 import {type Dialogue, startDialogue} from '../check/dialogue.js';
-import type {PastCheck} from '../check/past-check.js';
 import {progressOf} from '../check/progress.js';
 import {newCheck, reduce} from '../check/reduce.js';
 import type {FinishedCheck} from '../findings/record.js';
-import {historyOf} from '../findings/years/arms.js';
 import type {Profile} from '../procedure/facts.js';
 import {limitsOf, type Settings} from '../procedure/settings.js';
 import {newCheckId} from '../store/check-id.js';
-import type {Lock} from '../store/lock-keeper.js';
 import {StoreError} from '../store/store-error.js';
 import type {Opened, Saved, Unfinished, Workbench} from '../workbench.js';
+import {OpenArchive} from './archive.js';
+import {CheckLock} from './check-lock.js';
 import {fileCheck, isEmpty, reopened, withRemark} from './filing.js';
-import {type Attempt, attempt, Shelf, sentenceOf} from './shelf.js';
+import {answersOfLast} from './rechecking.js';
+import {attempt, Shelf, sentenceOf} from './shelf.js';
 import {answersFor, unfinishedOf} from './starting.js';
 
 type Options = {readonly dataDir: string; readonly version: string; readonly clock?: () => Date};
@@ -21,10 +21,11 @@ type Options = {readonly dataDir: string; readonly version: string; readonly clo
 /** The workbench on the real disk and clock: the check in progress, its lock, and the shelf of what is kept. */
 export class OpenWorkbench implements Workbench {
 	readonly version: string;
+	readonly archive: OpenArchive;
 	readonly #dataDir: string;
 	readonly #clock: () => Date;
 	readonly #shelf: Shelf;
-	#lock: Lock | undefined;
+	readonly #lock = new CheckLock(() => this.#store);
 	#open: Check | undefined;
 	#filed: FinishedCheck | undefined;
 
@@ -33,6 +34,7 @@ export class OpenWorkbench implements Workbench {
 		this.#dataDir = dataDir;
 		this.#clock = clock;
 		this.#shelf = new Shelf(dataDir, clock);
+		this.archive = new OpenArchive(this.#shelf, () => this.now());
 	}
 
 	/** Reads what the first screen needs. @throws StoreError for a data folder that must be left alone */
@@ -43,10 +45,7 @@ export class OpenWorkbench implements Workbench {
 	}
 
 	/** Gives the lock back; for every way out. */
-	readonly release = (): void => {
-		if (this.#lock?.held) this.#lock.release();
-		this.#lock = undefined;
-	};
+	readonly release = (): void => this.#lock.release();
 
 	/** Loads what the first save needs and puts left-overs away, while nobody waits. */
 	async settleIn(): Promise<void> {
@@ -62,11 +61,6 @@ export class OpenWorkbench implements Workbench {
 	/** The check that this copy has filed last. */
 	get filed(): FinishedCheck | undefined {
 		return this.#filed;
-	}
-
-	/** A filed check, or the one in progress, by its id. */
-	checkNamed(id: string): Attempt<Check> {
-		return this.#shelf.checkNamed(id);
 	}
 
 	now(): string {
@@ -91,11 +85,18 @@ export class OpenWorkbench implements Workbench {
 	start(armName?: string): Promise<Opened> {
 		return this.#opening(async () => {
 			await this.#fileOpenOne();
-			const at = this.now();
-			const limits = limitsOf(this.settings());
-			const empty = newCheck({id: newCheckId(this.#clock()), at, program: this.version, limits});
-			const check = reduce(empty, {type: 'fill', answers: answersFor(armName, this.profiles()), at});
+			const answers = answersFor(armName, this.profiles());
+			const check = reduce(this.#empty(), {type: 'fill', answers, at: this.now()});
 			return isEmpty(check) ? this.#dialogue(check) : this.#taken(check);
+		});
+	}
+
+	recheck(armName?: string): Promise<Opened> {
+		return this.#opening(async () => {
+			const last = this.archive.lastOf(armName);
+			await this.#fileOpenOne();
+			const answers = answersOfLast(last, this.profiles());
+			return this.#taken(reduce(this.#empty(), {type: 'recheck', of: last.id, answers, at: this.now()}));
 		});
 	}
 
@@ -136,18 +137,6 @@ export class OpenWorkbench implements Workbench {
 		return filed.ok ? {ok: true, finished: filed.value} : {...filed, answerSaved: true};
 	}
 
-	past(page: {readonly offset: number; readonly limit: number}): ReturnType<Workbench['past']> {
-		return this.#shelf.past(page);
-	}
-
-	history(check: Check): readonly PastCheck[] {
-		return historyOf(check, this.#shelf.all(), this.profiles());
-	}
-
-	record(id: string): ReturnType<Workbench['record']> {
-		return this.#shelf.record(id);
-	}
-
 	profiles(): readonly Profile[] {
 		return this.#shelf.profiles();
 	}
@@ -170,12 +159,8 @@ export class OpenWorkbench implements Workbench {
 
 	/** Opens a check under the lock, or says why not. */
 	async #opening(work: () => Promise<Dialogue>): Promise<Opened> {
-		const locking = await attempt(() => {
-			if (!this.#lock?.held) this.#lock = this.#store.lock();
-			return this.#lock;
-		});
-		if (!locking.ok) return {...locking, locked: false};
-		if (!locking.value.held) return {ok: false, sentence: locking.value.sentence, locked: true};
+		const locking = await this.#lock.take();
+		if (!locking.ok) return locking;
 		const done = await attempt(work);
 		if (!done.ok) return {...done, locked: false};
 		this.#open = done.value.check;
@@ -188,8 +173,13 @@ export class OpenWorkbench implements Workbench {
 		return this.#dialogue(check);
 	}
 
+	#empty(): Check {
+		const limits = limitsOf(this.settings());
+		return newCheck({id: newCheckId(this.#clock()), at: this.now(), program: this.version, limits});
+	}
+
 	#dialogue(check: Check): Dialogue {
-		return startDialogue(check, this.profiles(), this.history(check));
+		return startDialogue(check, this.profiles(), this.archive.history(check));
 	}
 
 	/** One check is open at a time: the one that is open is filed as interrupted. */

@@ -6,7 +6,7 @@ import type {Profile} from '../procedure/facts.js';
 import {type Settings, usualSettings} from '../procedure/settings.js';
 import {openStore} from '../store/open-store.js';
 import {StoreError} from '../store/store-error.js';
-import type {Saved, Workbench} from '../workbench.js';
+import type {Archive, Saved} from '../workbench.js';
 import {withRemark} from './filing.js';
 import {type Remark, storedForms} from './stored-forms.js';
 
@@ -43,12 +43,14 @@ export function sentenceOf(error: unknown): string {
 /** What stands beside the check in progress: past checks, profiles, settings, and what was noticed on reading them. */
 export class Shelf {
 	readonly notices: string[] = [];
+	readonly dataDir: string;
 	readonly #store: CheckStore;
 	#profiles: readonly Profile[] | undefined;
 	#settings: Settings | undefined;
 	#all: readonly PastCheck[] | undefined;
 
 	constructor(dataDir: string, clock: () => Date) {
+		this.dataDir = dataDir;
 		this.#store = storeOf(dataDir, clock, (sentence) => this.notices.push(sentence));
 	}
 
@@ -62,7 +64,7 @@ export class Shelf {
 		return read;
 	}
 
-	past(page: {readonly offset: number; readonly limit: number}): ReturnType<Workbench['past']> {
+	past(page: {readonly offset: number; readonly limit: number}): ReturnType<Archive['past']> {
 		try {
 			const {rows, ...rest} = this.#store.list(page);
 			return {...rest, rows: this.#withRemarks(rows)};
@@ -71,7 +73,7 @@ export class Shelf {
 		}
 	}
 
-	record(id: string): ReturnType<Workbench['record']> {
+	record(id: string): ReturnType<Archive['record']> {
 		const record = this.#store.record(id);
 		if (record instanceof StoreError) return {ok: false, sentence: record.sentence};
 		const remark = this.remark(id);

@@ -94,7 +94,7 @@ async function putAside(
 async function past(workbench: Workbench, lines: Lines): Promise<HomeEnd | undefined> {
 	const size = 20;
 	for (let offset = 0; ; ) {
-		const {total, rows, notices} = workbench.past({offset, limit: size});
+		const {total, rows, notices} = workbench.archive.past({offset, limit: size});
 		const options = [
 			...rows.map((row) => ({id: row.id, label: pastLabel(row, 100)})),
 			...(offset + size < total ? [{id: 'older', label: 'older'}] : []),
@@ -117,7 +117,7 @@ async function past(workbench: Workbench, lines: Lines): Promise<HomeEnd | undef
 }
 
 async function one(workbench: Workbench, id: string, lines: Lines): Promise<HomeEnd | undefined> {
-	const found = workbench.record(id);
+	const found = workbench.archive.record(id);
 	if (!found.ok) {
 		lines.say(found.sentence);
 		return;

@@ -22,7 +22,7 @@ export const PastScreen = ({workbench, onBack, onReopen}: PastScreenProps): Reac
 		return (
 			<OneCheck key={open} workbench={workbench} id={open} onBack={() => setOpen(undefined)} onReopen={onReopen} />
 		);
-	const {total, rows, notices} = workbench.past({offset, limit: size});
+	const {total, rows, notices} = workbench.archive.past({offset, limit: size});
 	const shownTo = Math.min(total, offset + size);
 	return (
 		<MenuScreen
@@ -46,7 +46,7 @@ export const PastScreen = ({workbench, onBack, onReopen}: PastScreenProps): Reac
 };
 
 const OneCheck = ({workbench, id, onBack, onReopen}: PastScreenProps & {readonly id: string}): ReactNode => {
-	const [found] = useState(() => workbench.record(id));
+	const [found] = useState(() => workbench.archive.record(id));
 	const canPutBack = found.ok && found.record.outcome === 'interrupted' && found.putBackAt === undefined;
 	return (
 		<MenuScreen

@@ -57,7 +57,7 @@ export function useCheck(
 			const saved = await workbench.save(next);
 			if (!saved.ok) setUnsaved({dialogue: next, sentence: saved.sentence, answerSaved: saved.answerSaved ?? false});
 			else if (saved.finished) onFinished(saved.finished);
-			else show({...next, profiles: workbench.profiles(), history: workbench.history(next.check)});
+			else show({...next, profiles: workbench.profiles(), history: workbench.archive.history(next.check)});
 		} finally {
 			keys?.release();
 		}

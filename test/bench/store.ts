@@ -77,7 +77,7 @@ const benches = await Promise.all(
 		const dataDir = await folderWith(count);
 		const workbench = new OpenWorkbench({dataDir, version: 'bench'});
 		await workbench.settleIn();
-		workbench.past({offset: 0, limit: 9});
+		workbench.archive.past({offset: 0, limit: 9});
 		await workbench.settleIn();
 		return {
 			count,
@@ -110,14 +110,14 @@ for (let index = 0; index < saves; index++) {
 for (let index = 0; index < saves / 5; index++) {
 	for (const bench of benches) {
 		const reader = new OpenWorkbench({dataDir: bench.dataDir, version: 'bench'});
-		bench.list.push(await timed(() => reader.past({offset: 0, limit: 9})));
+		bench.list.push(await timed(() => reader.archive.past({offset: 0, limit: 9})));
 	}
 }
-const newest = benches.map(({workbench}) => workbench.past({offset: 0, limit: 1}).rows[0]?.id ?? '');
+const newest = benches.map(({workbench}) => workbench.archive.past({offset: 0, limit: 1}).rows[0]?.id ?? '');
 for (let index = 0; index < saves; index++) {
 	for (const [number, {dataDir, open}] of benches.entries()) {
 		const reader = new OpenWorkbench({dataDir, version: 'bench'});
-		open.push(await timed(() => reader.record(newest[number] ?? '')));
+		open.push(await timed(() => reader.archive.record(newest[number] ?? '')));
 	}
 }
 for (const {workbench} of benches) workbench.release();

@@ -2,9 +2,11 @@ import type {Check} from '../../source/check/check.js';
 import {type Dialogue, startDialogue} from '../../source/check/dialogue.js';
 import {progressOf} from '../../source/check/progress.js';
 import {reduce} from '../../source/check/reduce.js';
+import {answersOfLast} from '../../source/commands/rechecking.js';
 import {profilesWith} from '../../source/findings/profiles.js';
 import {type FinishedCheck, finishedCheck, summaryOf} from '../../source/findings/record.js';
-import {historyOf} from '../../source/findings/years/arms.js';
+import {checksOfArm, historyOf} from '../../source/findings/years/arms.js';
+import {dueArms} from '../../source/findings/years/due.js';
 import type {Profile} from '../../source/procedure/facts.js';
 import {usualSettings} from '../../source/procedure/settings.js';
 import type {Workbench} from '../../source/workbench.js';
@@ -32,6 +34,7 @@ export function memoryWorkbench(
 		const sentence = kept.failures.shift();
 		return sentence === undefined ? undefined : ({ok: false, sentence} as const);
 	};
+	const all = () => kept.records.map(summaryOf).reverse();
 	return {
 		memory: kept,
 		version: '0.0.0',
@@ -47,6 +50,15 @@ export function memoryWorkbench(
 			delete kept.draft;
 			started++;
 			return opened(freshDialogue(kept.profiles, `sample-${started}`));
+		},
+		recheck: async () => {
+			const last = kept.records.at(-1)?.check;
+			if (!last) return {ok: false, sentence: 'There is no past check.', locked: false};
+			started++;
+			const {check} = freshDialogue(kept.profiles, `sample-${started}`);
+			const answers = answersOfLast(last, kept.profiles);
+			const repeated = reduce(check, {type: 'recheck', of: last.id, answers, at: now()});
+			return opened(startDialogue(repeated, kept.profiles, historyOf(repeated, all(), kept.profiles)));
 		},
 		resume: async () =>
 			kept.draft
@@ -68,15 +80,19 @@ export function memoryWorkbench(
 			delete kept.draft;
 			return {ok: true, finished};
 		},
-		past: ({offset, limit}) => ({
-			total: kept.records.length,
-			rows: kept.records.slice(offset, offset + limit).map(summaryOf),
-			notices: [],
-		}),
-		history: (check) => historyOf(check, kept.records.map(summaryOf).reverse(), kept.profiles),
-		record: (id) => {
-			const record = kept.records.find((one) => one.check.id === id);
-			return record ? {ok: true, record} : {ok: false, sentence: 'There is no such check.'};
+		archive: {
+			history: (check) => historyOf(check, all(), kept.profiles),
+			ofArm: (armName) => checksOfArm(all(), armName, kept.profiles),
+			due: () => dueArms(all(), kept.profiles, now()),
+			past: ({offset, limit}) => ({
+				total: kept.records.length,
+				rows: kept.records.slice(offset, offset + limit).map(summaryOf),
+				notices: [],
+			}),
+			record: (id) => {
+				const record = kept.records.find((one) => one.check.id === id);
+				return record ? {ok: true, record} : {ok: false, sentence: 'There is no such check.'};
+			},
 		},
 		profiles: () => kept.profiles,
 		settings: () => settings,
