@@ -14,7 +14,7 @@ import {factsOfTrial, partialDocument} from './document-of-check.js';
 import type {Document} from './document-schema.js';
 import {type Figures, figuresOf} from './figures.js';
 import {type BiasFigures, type BiasRow, isMeasured} from './figures-types.js';
-import {grooveTable} from './groove-lines.js';
+import {grooveLines} from './groove-lines.js';
 import {leverLines} from './lever-lines.js';
 import {settingsOf} from './settings.js';
 import {line, type Shown} from './shown-lines.js';
@@ -150,7 +150,7 @@ export function biasLines(check: Check, series: Series = openSeries(check)): Sho
 		...settingsTried(check, series),
 		curveOf({document, probe: figures.probe, rows: bias.rows}),
 		...(problem ? leverLines(problem, facts) : []),
-		...(problem && bias.fit ? [grooveTable(problem, document, bias.fit.factor)] : []),
+		...(problem && bias.fit ? grooveLines(problem, document, bias.fit.factor) : []),
 	];
 }
 

@@ -3,7 +3,7 @@ import {wallForce, wallShares} from '../measures/groove-walls.js';
 import {skatingFraction, wantedReadingPct} from '../measures/skating.js';
 import {leanDegrees, leanMicrometres} from '../measures/stylus-lean.js';
 import type {Document} from './document-schema.js';
-import type {Shown} from './shown-lines.js';
+import {line, type Shown} from './shown-lines.js';
 import {plainNumber} from './wording.js';
 
 const shares = (forcePct: number): string => {
@@ -15,12 +15,12 @@ function lean(forcePct: number, {cartridge = {}, trackingForce}: Document): stri
 	const {staticComplianceUmPerMn, cantileverMm} = cartridge;
 	if (staticComplianceUmPerMn === undefined) return '';
 	const micrometres = leanMicrometres(forcePct, trackingForce.playingMn, staticComplianceUmPerMn);
-	const degrees = cantileverMm === undefined ? '' : `, ${leanDegrees(micrometres, cantileverMm).toFixed(2)}°`;
+	const degrees = cantileverMm === undefined ? '' : ` ${leanDegrees(micrometres, cantileverMm).toFixed(2)}°`;
 	return `; ${micrometres.toFixed(1)} µm${degrees}`;
 }
 
 /** What bias means in the groove: load on the inner and the outer wall, and the lean of the stylus, before and after. */
-export function grooveTable(problem: BiasProblem, document: Document, bestFactor: number): Shown {
+export function grooveLines(problem: BiasProblem, document: Document, bestFactor: number): Shown[] {
 	const {arm, drag, own, bias} = problem;
 	const cell = (radiusMm: number, pct: number): string => {
 		const forcePct = wallForce(pct, skatingFraction(arm, radiusMm));
@@ -33,16 +33,19 @@ export function grooveTable(problem: BiasProblem, document: Document, bestFactor
 		cell(radiusMm, leftoverAt(problem, radiusMm, bestFactor)),
 	]);
 	const isLeaning = document.cartridge?.staticComplianceUmPerMn !== undefined;
-	const head = [`inner / outer wall, %${isLeaning ? '; lean' : ''}`, 'no bias', 'as set', 'at best'];
-	return {
-		kind: 'table',
-		head,
-		rows,
-		caption: rows
-			.map(
-				([name, ...cells]) =>
-					`In the groove at ${name}, load on inner / outer wall in %${isLeaning ? ' and lean of the stylus' : ''}: ${cells.map((text, index) => `${head[index + 1] ?? ''} ${text}`).join(', ')}.`,
-			)
-			.join(' '),
-	};
+	const head = ['', 'no bias', 'as set', 'at best'];
+	return [
+		line(`In the groove: load on inner / outer wall in %${isLeaning ? '; lean of the stylus' : ''}.`, 'strong'),
+		{
+			kind: 'table',
+			head,
+			rows,
+			caption: rows
+				.map(
+					([name, ...cells]) =>
+						`${name}: ${cells.map((text, index) => `${head[index + 1] ?? ''} ${text}`).join(', ')}.`,
+				)
+				.join(' '),
+		},
+	];
 }

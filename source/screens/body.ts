@@ -8,7 +8,12 @@ import {type Look, markOf, written} from './look.js';
 import {bandsPicture, planPicture, windowPicture} from './pictures.js';
 
 /** One line of the screen, no wider than it. */
-export type Row = {readonly text: string; readonly tone: Tone};
+export type Row = {
+	readonly text: string;
+	readonly tone: Tone;
+	/** Belongs to the line before: a page does not end between them if it can help it. */
+	readonly goesOn?: boolean;
+};
 
 /** A text as lines of the screen: what this terminal can show, foreign characters made safe, broken to the width. */
 export const textRows = (text: string, width: number, look: Look, tone: Tone = 'plain'): Row[] =>
@@ -31,7 +36,13 @@ const mostBroken = 500;
 
 /** All that is shown beside the question, as lines of the screen. */
 export const rowsOf = (shown: readonly Shown[], width: number, look: Look): Row[] =>
-	shown.flatMap((one) => rowsOfOne(one, width, look)).map(({text, tone}) => ({text: clipped(text, width), tone}));
+	shown.flatMap((one) =>
+		rowsOfOne(one, width, look).map(({text, tone}, index) => ({
+			text: clipped(text, width),
+			tone,
+			...(index > 0 ? {goesOn: true} : {}),
+		})),
+	);
 
 /** Ink cuts a text of many lines as one when a single line is too wide, so none may be. */
 const clipped = (text: string, width: number): string => (stringWidth(text) > width ? printable(text, width) : text);
@@ -62,18 +73,6 @@ function rowsOfOne(one: Shown, width: number, look: Look): Row[] {
 }
 
 const plainRows = (lines: readonly string[]): Row[] => lines.map((text) => ({text, tone: 'plain'}));
-
-/** The lines of one page, and how many pages there are. A body that fits has one. */
-export function pageOf(
-	rows: readonly Row[],
-	page: number,
-	height: number,
-): {rows: readonly Row[]; page: number; pages: number} {
-	const room = Math.max(1, height);
-	const pages = Math.max(1, Math.ceil(rows.length / room));
-	const shown = Math.min(Math.max(0, page), pages - 1);
-	return {rows: rows.slice(shown * room, (shown + 1) * room), page: shown, pages};
-}
 
 /** A table in columns; where it is too wide, each cell on a line of its own under the name of its row. */
 function tableRows(heading: readonly string[], body: readonly (readonly string[])[], width: number, look: Look): Row[] {

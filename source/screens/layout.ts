@@ -1,11 +1,12 @@
 import stringWidth from 'string-width';
 import type {View} from '../findings/view.js';
 import {printable} from '../terminal/printable.js';
-import {pageOf, type Row, rowsOf, textRows} from './body.js';
+import {type Row, rowsOf, textRows} from './body.js';
 import {keyedLines} from './keyed-lines.js';
 import {footText, type HintId} from './keys-table.js';
 import type {Look} from './look.js';
 import {linesOfOptions} from './option-pages.js';
+import {pageOf} from './pages.js';
 
 export type LayoutInput = {
 	readonly view: View;

@@ -4,12 +4,13 @@ import type {Shown} from '../findings/shown-lines.js';
 import type {Option} from '../procedure/step.js';
 import {KEYS} from '../terminal/keys.js';
 import {useTerminalSize} from '../terminal/use-terminal-size.js';
-import {pageOf, type Row, rowsOf, textRows} from './body.js';
+import {type Row, rowsOf, textRows} from './body.js';
 import {Frame} from './frame.js';
 import {Choice} from './inputs/choice.js';
 import {useCommands} from './keys-context.js';
 import {useLook} from './look.js';
 import {linesOfOptions} from './option-pages.js';
+import {pageOf} from './pages.js';
 
 type MenuScreenProps = {
 	readonly title: string;

@@ -151,7 +151,7 @@ describe('What a bias setting came to', () => {
 
 	it('tells what it means in the groove, before and after', () => {
 		expect(seen(at('bias-result'))).toMatch(
-			/In the groove at 140 mm.*no bias \d+ \/ \d+; [\d.]+ µm, [\d.]+°.*as set.*at best/s,
+			/In the groove.*140 mm: no bias \d+ \/ \d+; [\d.]+ µm [\d.]+°, as set.*at best/s,
 		);
 	});
 
