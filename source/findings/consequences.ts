@@ -10,7 +10,9 @@ import type {Step} from '../procedure/step.js';
 import {tickStates} from '../procedure/ticks.js';
 import {carriedMn, guardHandling} from '../procedure/weighing.js';
 import {fixed, formatIn} from '../units.js';
-import {biasLines, skatingLines} from './bias-lines.js';
+import {biasLines} from './bias/lines.js';
+import {skatingLines} from './bias/skating-lines.js';
+import {lastAdvice} from './bias/so-far.js';
 import {geometryLines, workedOutLines} from './geometry-lines.js';
 import {levelConsequence} from './level-consequence.js';
 import {nextCheckOf} from './next-check.js';
@@ -130,6 +132,7 @@ export function consequencesOf(dialogue: Dialogue, {step, slot, progress}: Posit
 	if (step.input.kind === 'rounds') return probeSoFar(dialogue.check, facts, step.input.place, slot);
 	if (step.input.kind === 'verdict') return verdictLines(dialogue.check);
 	if (step.input.kind === 'bias-result') return biasLines(dialogue.check);
+	if (step.id === 'bias-weight' || step.id === 'bias-set') return lastAdvice(dialogue.check);
 	if (step.input.kind === 'still') return earlierAnswers(dialogue, step);
 	if (step.id === 'next-check') {
 		const {date, because} = nextCheckOf(dialogue.check);

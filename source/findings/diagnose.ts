@@ -1,4 +1,4 @@
-import {biasRows} from './bias-rows.js';
+import {biasRows} from './bias/rows.js';
 import {closingRows} from './closing-rows.js';
 import {diagnosisFacts} from './diagnosis-facts.js';
 import type {Document, PlaceName} from './document-schema.js';

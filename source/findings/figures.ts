@@ -1,5 +1,5 @@
 import {betweenRadiiOf} from './between-radii-figures.js';
-import {biasFigures} from './bias-figures.js';
+import {biasFigures} from './bias/figures.js';
 import type {Document} from './document-schema.js';
 import type {Figures} from './figures-types.js';
 import {overallOf} from './overall.js';

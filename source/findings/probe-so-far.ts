@@ -9,7 +9,7 @@ import {gaugeUnitOf} from '../procedure/readings.js';
 import type {Place} from '../procedure/step.js';
 import {units} from '../units.js';
 import {bandsPicture} from './band-rows.js';
-import {biasSoFar} from './bias-lines.js';
+import {biasSoFar} from './bias/so-far.js';
 import {partialDocument} from './document-of-check.js';
 import type {Document} from './document-schema.js';
 import {figuresOf} from './figures.js';
@@ -27,12 +27,12 @@ export function probeSoFar(check: Check, facts: Facts, place: Place, slot: Slot 
 		...zeroLine(facts, slot),
 		...pending(rounds, facts),
 		...offScale(facts, place),
-		...figuresSoFar(facts, place),
+		...figuresSoFar(check, facts, place),
 	];
 }
 
-function figuresSoFar(facts: Facts, place: Place): Shown[] {
-	if (isOnPlace(place)) return biasSoFar(facts, place);
+function figuresSoFar(check: Check, facts: Facts, place: Place): Shown[] {
+	if (isOnPlace(place)) return biasSoFar(check, facts, place);
 	return place === 'closing' ? closingLines(facts) : figureLines(facts, place);
 }
 

@@ -5,7 +5,7 @@ import {zeroOf} from '../procedure/hold-limits.js';
 import {stepById} from '../procedure/index.js';
 import {bandsPicture} from './band-rows.js';
 import {beforeAndAfter, earlierRows} from './before-and-after.js';
-import {biasLines} from './bias-lines.js';
+import {biasLines} from './bias/lines.js';
 import type {Finding} from './diagnose.js';
 import {documentOfCheck, partialDocument} from './document-of-check.js';
 import {type Figures, figuresOf} from './figures.js';

@@ -103,7 +103,10 @@ function bestFactor(samples: readonly Sample[]): number {
 		if (worst(samples, low + third) <= worst(samples, high - third)) high -= third;
 		else low += third;
 	}
-	const bottom = (low + high) / 2;
+	// Thirds never reach an end of the range, and the bottom may lie there.
+	const [bottom = 1] = [(low + high) / 2, 0, mostFactor].sort(
+		(one, other) => worst(samples, one) - worst(samples, other),
+	);
 	const least = worst(samples, bottom);
 	const isBottom = (factor: number) => worst(samples, factor) <= least + levelSlack;
 	if (isBottom(1)) return 1;
@@ -117,7 +120,7 @@ function bestFactor(samples: readonly Sample[]): number {
 }
 
 // Far below what decides anything, and far above the rounding of a sum of three figures.
-const levelSlack = 1e-11;
+const levelSlack = 1e-13;
 
 /** The leftover at one radius with a factor on the bias. */
 export const leftoverAt = ({arm, drag, own, bias}: BiasProblem, radiusMm: number, factor: number): number =>

@@ -155,6 +155,13 @@ describe('What a bias setting came to', () => {
 		);
 	});
 
+	it('is at hand while the next one is set, and read', () => {
+		const next = say(at('bias-result'), [choose('adjust')]);
+		expect(seen(next)).toContain('reads 14.7 % out at 140 mm');
+		const reading = follow(next, scriptWith({}), {until: 'probe-bias-outer'});
+		expect(seen(reading)).toContain('Best with this device: 14.7 % out here.');
+	});
+
 	it('stands beside the others that were tried, the best one marked', () => {
 		const first = at('bias-result', {}, onAt(9, 8));
 		const better = scriptWith({'bias-weight': '3.2'}, onAt(12.5, 12));

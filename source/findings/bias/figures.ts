@@ -1,12 +1,12 @@
-import defaults from '../../shared/limits.json' with {type: 'json'};
-import {type BiasProblem, biasAt, biasFit, type ForceAt, ownPullAt} from '../measures/bias-fit.js';
-import {bandPct, pullPct} from '../measures/hold-band.js';
-import {clockDeg, leverShare} from '../measures/lever.js';
-import {leastSkatingRadiusMm, skatingFraction, wantedReadingPct} from '../measures/skating.js';
-import type {Document} from './document-schema.js';
-import {type BiasFigures, type BiasFitFigures, type BiasRow, isMeasured, type RadiusFigures} from './figures-types.js';
-import {isOffScale} from './radius-figures.js';
-import type {Settings} from './settings.js';
+import defaults from '../../../shared/limits.json' with {type: 'json'};
+import {type BiasProblem, biasAt, biasFit, type ForceAt, ownPullAt} from '../../measures/bias-fit.js';
+import {bandPct, pullPct} from '../../measures/hold-band.js';
+import {clockDeg, leverShare} from '../../measures/lever.js';
+import {leastSkatingRadiusMm, skatingFraction, wantedReadingPct} from '../../measures/skating.js';
+import type {Document} from '../document-schema.js';
+import {type BiasFigures, type BiasFitFigures, type BiasRow, isMeasured, type RadiusFigures} from '../figures-types.js';
+import {isOffScale} from '../radius-figures.js';
+import type {Settings} from '../settings.js';
 
 type BiasReading = NonNullable<NonNullable<Document['bias']>['readings']>[number];
 

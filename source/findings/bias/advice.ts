@@ -1,12 +1,12 @@
-import limits from '../../shared/limits.json' with {type: 'json'};
-import {type BiasProblem, biasFit} from '../measures/bias-fit.js';
-import {isAbove, isAtMost} from '../measures/compare.js';
-import {biasDeviceOf} from '../procedure/bias-devices.js';
-import type {Facts} from '../procedure/facts.js';
-import {formatIn} from '../units.js';
-import type {BiasFitFigures} from './figures-types.js';
-import {line, type Shown} from './shown-lines.js';
-import {forceWithWay, listed, plainNumber} from './wording.js';
+import limits from '../../../shared/limits.json' with {type: 'json'};
+import {type BiasProblem, biasFit} from '../../measures/bias-fit.js';
+import {isAbove, isAtMost} from '../../measures/compare.js';
+import {biasDeviceOf} from '../../procedure/bias-devices.js';
+import type {Facts} from '../../procedure/facts.js';
+import {formatIn} from '../../units.js';
+import type {BiasFitFigures} from '../figures-types.js';
+import {line, type Shown} from '../shown-lines.js';
+import {forceWithWay, listed, plainNumber} from '../wording.js';
 
 /** A gain smaller than this is not worth a hand on the arm, in percent. */
 export const worthwhilePct = 0.1;

@@ -1,14 +1,14 @@
-import type {BiasProblem} from '../measures/bias-fit.js';
-import {isAbove} from '../measures/compare.js';
-import {clockDeg, clockText} from '../measures/lever.js';
-import {type LeverFit, leverFit} from '../measures/lever-fit.js';
-import {skatingFraction} from '../measures/skating.js';
-import {biasDeviceOf} from '../procedure/bias-devices.js';
-import {onRadii} from '../procedure/bias-on.js';
-import type {Facts} from '../procedure/facts.js';
-import {worthwhilePct} from './bias-advice.js';
-import {type LeverAt, line, type Shown} from './shown-lines.js';
-import {listed, plainNumber} from './wording.js';
+import type {BiasProblem} from '../../measures/bias-fit.js';
+import {isAbove} from '../../measures/compare.js';
+import {clockDeg, clockText} from '../../measures/lever.js';
+import {type LeverFit, leverFit} from '../../measures/lever-fit.js';
+import {skatingFraction} from '../../measures/skating.js';
+import {biasDeviceOf} from '../../procedure/bias-devices.js';
+import {onRadii} from '../../procedure/bias-on.js';
+import type {Facts} from '../../procedure/facts.js';
+import {type LeverAt, line, type Shown} from '../shown-lines.js';
+import {listed, plainNumber} from '../wording.js';
+import {worthwhilePct} from './advice.js';
 
 /** How lever or thread stood at each radius, in degrees of the clock face or between thread and stub. */
 function anglesOf(facts: Facts): readonly LeverAt[] {

@@ -1,10 +1,10 @@
-import {type BiasProblem, leftoverAt, ownPullAt} from '../measures/bias-fit.js';
-import {wallForce, wallShares} from '../measures/groove-walls.js';
-import {skatingFraction, wantedReadingPct} from '../measures/skating.js';
-import {leanDegrees, leanMicrometres} from '../measures/stylus-lean.js';
-import type {Document} from './document-schema.js';
-import {line, type Shown} from './shown-lines.js';
-import {plainNumber} from './wording.js';
+import {type BiasProblem, leftoverAt, ownPullAt} from '../../measures/bias-fit.js';
+import {wallForce, wallShares} from '../../measures/groove-walls.js';
+import {skatingFraction, wantedReadingPct} from '../../measures/skating.js';
+import {leanDegrees, leanMicrometres} from '../../measures/stylus-lean.js';
+import type {Document} from '../document-schema.js';
+import {line, type Shown} from '../shown-lines.js';
+import {plainNumber} from '../wording.js';
 
 const shares = (forcePct: number): string => {
 	const {inner, outer} = wallShares(forcePct);

@@ -1,11 +1,11 @@
-import limits from '../../shared/limits.json' with {type: 'json'};
-import {recordRadiiMm} from '../measures/bias-fit.js';
-import {leastSkatingRadiusMm, wantedReadingPct} from '../measures/skating.js';
-import {dragOf} from './bias-figures.js';
-import type {Document} from './document-schema.js';
-import {type BiasRow, isMeasured, type RadiusFigures} from './figures-types.js';
-import type {PullAt, Shown, WantedAt} from './shown-lines.js';
-import {forceWithWay, listed, plainNumber} from './wording.js';
+import limits from '../../../shared/limits.json' with {type: 'json'};
+import {recordRadiiMm} from '../../measures/bias-fit.js';
+import {leastSkatingRadiusMm, wantedReadingPct} from '../../measures/skating.js';
+import type {Document} from '../document-schema.js';
+import {type BiasRow, isMeasured, type RadiusFigures} from '../figures-types.js';
+import type {PullAt, Shown, WantedAt} from '../shown-lines.js';
+import {forceWithWay, listed, plainNumber} from '../wording.js';
+import {dragOf} from './figures.js';
 
 const band = limits.effectiveDragBand.value;
 const everyMm = 2;

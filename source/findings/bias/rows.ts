@@ -1,13 +1,13 @@
-import {leftoverAt} from '../measures/bias-fit.js';
-import {isAbove, isAtLeast, isAtMost} from '../measures/compare.js';
-import {units} from '../units.js';
-import {biasBandsPct, biasProblem, usableReadings} from './bias-figures.js';
-import {type DiagnosisFacts, placesWhere} from './diagnosis-facts.js';
-import type {PlaceName} from './document-schema.js';
-import type {FindingRow} from './finding-row.js';
-import {isOffScale} from './radius-figures.js';
-import {settingsOf} from './settings.js';
-import {forceWithWay, listed, plainNumber, pullAt} from './wording.js';
+import {leftoverAt} from '../../measures/bias-fit.js';
+import {isAbove, isAtLeast, isAtMost} from '../../measures/compare.js';
+import {units} from '../../units.js';
+import {type DiagnosisFacts, placesWhere} from '../diagnosis-facts.js';
+import type {PlaceName} from '../document-schema.js';
+import type {FindingRow} from '../finding-row.js';
+import {isOffScale} from '../radius-figures.js';
+import {settingsOf} from '../settings.js';
+import {forceWithWay, listed, plainNumber, pullAt} from '../wording.js';
+import {biasBandsPct, biasProblem, usableReadings} from './figures.js';
 
 /** A bias radius by its place among those read: the innermost, the outermost, or between. */
 function placeOf(radiusMm: number, {document}: DiagnosisFacts): PlaceName {

@@ -1,0 +1,83 @@
+import type {Check, Series} from '../../check/check.js';
+import {openSeries} from '../../check/series.js';
+import {chosenTrial, nameOfTrial, trialsOf} from '../../check/trials.js';
+import type {BiasFigures} from '../figures-types.js';
+import {settingsOf} from '../settings.js';
+import {line, type Shown} from '../shown-lines.js';
+import {forceWithWay, plainNumber} from '../wording.js';
+import {biasAdvice} from './advice.js';
+import {curveOf, leftWord} from './curve.js';
+import {biasProblem} from './figures.js';
+import {grooveLines} from './groove-lines.js';
+import {leverLines} from './lever-lines.js';
+import {settingRead, topOfScalePct} from './setting-read.js';
+import {frictionFirst} from './skating-lines.js';
+
+function rowsTable({rows, fit}: BiasFigures): Shown {
+	const out = (pct: number | null) => (pct === null ? 'off scale' : forceWithWay(pct, '%', 1));
+	const body = rows.map(({radiusMm, wantedPct, pullOnPct, biasPct, leftoverPct}) => {
+		const target = fit?.targets.find((one) => one.radiusMm === radiusMm);
+		return [
+			`${plainNumber(radiusMm)} mm`,
+			out(wantedPct),
+			out(pullOnPct),
+			out(biasPct),
+			leftoverPct === null ? '-' : leftWord(leftoverPct),
+			target ? out(target.targetPct) : '-',
+		];
+	});
+	const head = ['', 'wanted', 'read', 'bias alone', 'left over', 'set gauge to'];
+	return {
+		kind: 'table',
+		head,
+		rows: body,
+		caption: body
+			.map(
+				([name = '', ...cells]) =>
+					`${name}: ${cells.map((cell, index) => `${head[index + 1] ?? ''} ${cell}`).join(', ')}.`,
+			)
+			.join(' '),
+	};
+}
+
+/** Every setting that was read, the best one marked. */
+function settingsTried(check: Check, series: Series): Shown[] {
+	const trials = trialsOf(check, series);
+	if (trials.length < 2) return [];
+	const left = trials.map((trial) => settingRead(check, series, trial)?.bias.fit?.worstBeforePct);
+	const least = Math.min(...left.map((pct) => pct ?? Number.POSITIVE_INFINITY));
+	return trials.map((trial, index) => {
+		const pct = left[index];
+		const said = pct === undefined ? 'no figures' : `at most ${pct.toFixed(1)} % left over the record`;
+		return line(
+			`Setting ${nameOfTrial(index + 1, trial)}: ${said}${pct === least ? ' (best so far)' : ''}`,
+			pct === least ? 'good' : 'plain',
+		);
+	});
+}
+
+/** What the readings with the bias on came to; nothing when there are none at two radii. */
+export function biasLines(check: Check, series: Series = openSeries(check)): Shown[] {
+	const chosen = chosenTrial(check, series);
+	const read = chosen && settingRead(check, series, chosen.trial);
+	if (!chosen || !read) return [];
+	const {document, figures, bias, facts} = read;
+	if (bias.rows.every(({pullOnPct}) => pullOnPct === null))
+		return [line('No reading with the bias on that has figures.', 'warn')];
+	const problem = biasProblem(document, settingsOf(document), figures.probe);
+	return [
+		line(
+			`Bias setting ${nameOfTrial(chosen.number, chosen.trial)}; drag ${bias.effectiveDrag.toFixed(2)} assumed`,
+			'strong',
+		),
+		...frictionFirst(figures),
+		rowsTable(bias),
+		...(problem && bias.fit
+			? biasAdvice({fit: bias.fit, problem, facts, topPct: topOfScalePct(document)})
+			: [line('Too few radii, or no bias worth the name: no best setting.', 'warn')]),
+		...settingsTried(check, series),
+		curveOf({document, probe: figures.probe, rows: bias.rows}),
+		...(problem ? leverLines(problem, facts) : []),
+		...(problem && bias.fit ? grooveLines(problem, document, bias.fit.factor) : []),
+	];
+}
