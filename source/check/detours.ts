@@ -1,4 +1,4 @@
-import {onPlaces, places} from '../procedure/places.js';
+import {places} from '../procedure/places.js';
 import {readText} from '../procedure/read-answer.js';
 import {remedies} from '../procedure/remedies.js';
 import {type StageId, type Step, stages} from '../procedure/step.js';
@@ -35,8 +35,7 @@ export function chooseVerdict(dialogue: Dialogue, step: Step, entry: Entry, at: 
 export function chooseBias(dialogue: Dialogue, step: Step, entry: Entry, at: string): Dialogue {
 	const [what, which = ''] = textOf(entry).split(/:(.*)/s);
 	if (what === 'adjust') return act(dialogue, {type: 'next-trial', at});
-	const place = onPlaces.find((one) => one === which);
-	if (what === 'more') return place ? moreRounds(dialogue, place, at) : dialogue;
+	if (what === 'steps') return {...calm(dialogue), mode: {kind: 'steps', stage: step.stage}};
 	const trial = trialsOf(dialogue.check)[Number(which) - 1];
 	if (!trial || (what !== 'keep' && what !== 'back-to')) return dialogue;
 	return act(dialogue, {

@@ -2,7 +2,7 @@ import {hasBias} from '../procedure/bias-devices.js';
 import type {Facts} from '../procedure/facts.js';
 import {isOffScale} from '../procedure/hold-limits.js';
 import {afterStop, stepById} from '../procedure/index.js';
-import {onPlaces, placeLabel, places} from '../procedure/places.js';
+import {placeLabel, places} from '../procedure/places.js';
 import {signOfPlus} from '../procedure/readings.js';
 import {remedies} from '../procedure/remedies.js';
 import {type Option, type Sides, type StageId, type Step, stages} from '../procedure/step.js';
@@ -79,12 +79,10 @@ export function biasOptions({check}: Dialogue): readonly Option[] {
 			: [{id: `back-to:${number}`, label: `go back to setting ${nameOfTrial(number, trial)}`}];
 	});
 	return [
-		{id: 'adjust', label: 'adjust the device and probe again'},
+		{id: 'adjust', label: 'adjust the device, probe again'},
 		...(open === undefined ? [] : [{id: `keep:${open}`, label: 'keep this setting'}]),
 		...earlier,
-		...onPlaces
-			.filter((place) => series[place].length > 0)
-			.map((place) => ({id: `more:${place}`, label: `one more round: ${placeLabel(place)}`})),
+		{id: 'steps', label: 'one more round, or a correction'},
 	];
 }
 

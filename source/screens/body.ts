@@ -37,10 +37,10 @@ const mostBroken = 500;
 /** All that is shown beside the question, as lines of the screen. */
 export const rowsOf = (shown: readonly Shown[], width: number, look: Look): Row[] =>
 	shown.flatMap((one) =>
-		rowsOfOne(one, width, look).map(({text, tone}, index) => ({
+		rowsOfOne(one, width, look).map(({text, tone, goesOn = true}, index) => ({
 			text: clipped(text, width),
 			tone,
-			...(index > 0 ? {goesOn: true} : {}),
+			...(goesOn && index > 0 ? {goesOn} : {}),
 		})),
 	);
 
@@ -90,7 +90,7 @@ function tableRows(heading: readonly string[], body: readonly (readonly string[]
 		return [{text: laid(head), tone: 'plain'}, ...rows.map((row): Row => ({text: laid(row), tone: 'plain'}))];
 	}
 	return rows.flatMap(([name = '', ...cells]) => [
-		{text: name, tone: 'strong'} as const,
+		{text: name, tone: 'strong', goesOn: false} as const,
 		...cells.flatMap((cell, column) => textRows(`${head[column + 1] ?? ''}: ${cell}`, width, look)),
 	]);
 }

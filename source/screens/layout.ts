@@ -76,7 +76,7 @@ function whyRows({why, mistake}: View, width: number, look: Look): Row[] {
 }
 
 /** Lines that the control wants, and at least gets: a list keeps three, so that it can be scrolled. */
-function rowsOfControl({prompt}: View, width: number, free: number, bodyRows: number, look: Look): number {
+function rowsOfControl({prompt, long}: View, width: number, free: number, bodyRows: number, look: Look): number {
 	switch (prompt.kind) {
 		case 'none':
 			return 0;
@@ -87,7 +87,8 @@ function rowsOfControl({prompt}: View, width: number, free: number, bodyRows: nu
 		case 'still':
 			return keyedLines(prompt).flatMap((line) => textRows(line, width, look)).length;
 		case 'choice': {
-			const kept = Math.min(bodyRows, 6);
+			// What is to be read whole needs room for a picture; the list can be scrolled.
+			const kept = Math.min(bodyRows, long ? 10 : 6);
 			return Math.min(linesOfOptions(prompt.options, width), Math.max(3, free - kept));
 		}
 	}

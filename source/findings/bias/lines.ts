@@ -5,7 +5,7 @@ import type {BiasFigures} from '../figures-types.js';
 import {settingsOf} from '../settings.js';
 import {line, type Shown} from '../shown-lines.js';
 import {forceWithWay, plainNumber} from '../wording.js';
-import {biasAdvice} from './advice.js';
+import {biasAdvice, isDone} from './advice.js';
 import {curveOf, leftWord} from './curve.js';
 import {biasProblem} from './figures.js';
 import {grooveLines} from './groove-lines.js';
@@ -15,6 +15,9 @@ import {frictionFirst} from './skating-lines.js';
 
 function rowsTable({rows, fit}: BiasFigures): Shown {
 	const out = (pct: number | null) => (pct === null ? 'off scale' : forceWithWay(pct, '%', 1));
+	// Once it is to be left so, nothing is to be set.
+	const isToBeSet = fit !== null && !isDone(fit);
+	const head = ['', 'wanted', 'read', 'bias alone', 'left over', ...(isToBeSet ? ['set gauge to'] : [])];
 	const body = rows.map(({radiusMm, wantedPct, pullOnPct, biasPct, leftoverPct}) => {
 		const target = fit?.targets.find((one) => one.radiusMm === radiusMm);
 		return [
@@ -23,10 +26,9 @@ function rowsTable({rows, fit}: BiasFigures): Shown {
 			out(pullOnPct),
 			out(biasPct),
 			leftoverPct === null ? '-' : leftWord(leftoverPct),
-			target ? out(target.targetPct) : '-',
+			...(isToBeSet ? [target ? out(target.targetPct) : '-'] : []),
 		];
 	});
-	const head = ['', 'wanted', 'read', 'bias alone', 'left over', 'set gauge to'];
 	return {
 		kind: 'table',
 		head,
@@ -71,11 +73,11 @@ export function biasLines(check: Check, series: Series = openSeries(check)): Sho
 			'strong',
 		),
 		...frictionFirst(figures),
-		rowsTable(bias),
 		...(problem && bias.fit
 			? biasAdvice({fit: bias.fit, problem, facts, topPct: topOfScalePct(document)})
 			: [line('Too few radii, or no bias worth the name: no best setting.', 'warn')]),
 		...settingsTried(check, series),
+		rowsTable(bias),
 		curveOf({document, probe: figures.probe, rows: bias.rows}),
 		...(problem ? leverLines(problem, facts) : []),
 		...(problem && bias.fit ? grooveLines(problem, document, bias.fit.factor) : []),
