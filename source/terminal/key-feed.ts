@@ -145,8 +145,9 @@ export class KeyFeed extends EventEmitter {
 		while (this.#turnsLeft === 0 && this.#holds === 0 && this.listenerCount('readable') > 0) {
 			const key = this.#followers.shift() ?? this.#next();
 			if (key === undefined) return;
-			if (key === '') continue;
+			// A key that the gate took may have brought up another screen, which has to be listening before the next one.
 			this.#waitTurns();
+			if (key === '') return;
 			if (key === KEYS.clear) {
 				this.onClear?.();
 				return;
