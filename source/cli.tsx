@@ -29,6 +29,18 @@ function commandLine(): Command {
 			leave(await runCheck({...flags, version: packageJson.version}));
 		});
 	program
+		.command('recheck')
+		.description('repeat the last check of an arm: of the one that is due first, where none is named')
+		.allowExcessArguments(false)
+		.argument('[arm]', 'name of the arm')
+		.action(async (arm: string | undefined) => {
+			const flags = program.opts<Flags>();
+			const {runCheck} = await import('./commands/check.js');
+			leave(
+				await runCheck({...flags, ...(arm === undefined ? {} : {arm}), recheck: true, version: packageJson.version}),
+			);
+		});
+	program
 		.command('compute')
 		.description('work out the figures of a JSON document, as JSON')
 		.allowExcessArguments(false)

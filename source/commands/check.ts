@@ -9,6 +9,8 @@ import {startedAs} from './parting-lines.js';
 
 export type CheckFlags = {
 	readonly arm?: string;
+	/** The last check of the arm is repeated. */
+	readonly recheck?: boolean;
 	readonly data?: string;
 	readonly plain?: boolean;
 	readonly color: boolean;
@@ -33,12 +35,13 @@ export async function runCheck(flags: CheckFlags): Promise<number> {
 		const workbench = new OpenWorkbench({dataDir, version: flags.version});
 		workbench.look();
 		const goOn = startedAs(process.env, flags.data);
+		const asked = {arm: flags.arm?.trim(), recheck: flags.recheck ?? false};
 		if (environment.face === 'plain') {
 			const {runPlain} = await import('./plain-face.js');
-			return await runPlain({workbench, arm: flags.arm?.trim(), goOn});
+			return await runPlain({workbench, asked, goOn});
 		}
 		const {runInk} = await import('./ink-face.js');
-		return await runInk({workbench, environment, arm: flags.arm?.trim(), goOn});
+		return await runInk({workbench, environment, asked, goOn});
 	} catch (error) {
 		if (error instanceof StoreError)
 			return refuse(error.sentence, error.code === 'locked' ? EXIT.locked : EXIT.cannotReadOrWrite);

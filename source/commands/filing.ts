@@ -1,4 +1,5 @@
 import type {Check} from '../check/check.js';
+import type {PastCheck} from '../check/past-check.js';
 import {isReadyToPlay, progressOf} from '../check/progress.js';
 import {reduce} from '../check/reduce.js';
 import {type FinishedCheck, finishedCheck} from '../findings/record.js';
@@ -14,8 +15,13 @@ const isPutBack = (step: string): boolean => step.startsWith('back-');
  * Puts a check away. The file of a filed check never changes: what was put back later stands beside it, with the
  * answers and the overrides that were given then, whether or not the list came to its end.
  */
-export async function fileCheck(store: CheckStore, check: Check, at: string): Promise<FinishedCheck> {
-	const record = finishedCheck(check, at);
+export async function fileCheck(
+	store: CheckStore,
+	check: Check,
+	at: string,
+	history: readonly PastCheck[],
+): Promise<FinishedCheck> {
+	const record = finishedCheck(check, at, history);
 	if (check.reopened) {
 		const noted = store.remark(check.id);
 		await store.saveRemark(check.id, {...(noted instanceof StoreError ? {} : noted), ...remarkOf(check, at)});

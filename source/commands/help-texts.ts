@@ -2,6 +2,7 @@
 export const examples = `Examples:
   armdrift                      start, or go on where you stopped
   armdrift --arm "north deck"   check this arm straight away
+  armdrift recheck              the arm that is due first, quicker than a full check
   armdrift --plain < answers    answer line by line, or from a file
   armdrift compute check.json   only the figures
 `;

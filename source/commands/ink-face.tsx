@@ -4,20 +4,20 @@ import {EXIT, ExitPaths} from '../terminal/exit-paths.js';
 import {FullScreen} from '../terminal/full-screen.js';
 import {KeyFeed} from '../terminal/key-feed.js';
 import {printable} from '../terminal/printable.js';
-import {openArm} from './open-arm.js';
+import {type Asked, openArm} from './open-arm.js';
 import type {OpenWorkbench} from './open-workbench.js';
 import {partingLines} from './parting-lines.js';
 
 type InkFace = {
 	readonly workbench: OpenWorkbench;
 	readonly environment: Environment;
-	readonly arm: string | undefined;
+	readonly asked: Asked;
 	readonly goOn: string;
 };
 
 /** The check on full screens. */
-export async function runInk({workbench, environment, arm, goOn}: InkFace): Promise<number> {
-	const {opened, notice} = await openArm(workbench, arm);
+export async function runInk({workbench, environment, asked, goOn}: InkFace): Promise<number> {
+	const {opened, notice} = await openArm(workbench, asked);
 	if (opened && !opened.ok) {
 		process.stderr.write(`${printable(opened.sentence)}\n`);
 		return opened.locked ? EXIT.locked : EXIT.cannotReadOrWrite;

@@ -1,16 +1,19 @@
-import {otherArmOpen} from '../findings/home.js';
+import {checkOpen, otherArmOpen} from '../findings/home.js';
 import type {Opened, Workbench} from '../workbench.js';
+
+/** What the command line asks for: a full check of a named arm, or the last check of an arm repeated. */
+export type Asked = {readonly arm?: string | undefined; readonly recheck?: boolean};
 
 type OpenedArm = {readonly opened?: Opened; readonly notice?: string};
 
 /**
- * What `--arm NAME` leads to: the open check of that arm is taken up again, else a new one starts. An open check of
- * another arm is never put aside without a question.
+ * What `--arm NAME` or `recheck` lead to: the open check of that arm is taken up again, else a new one starts. An open
+ * check of another arm is never put aside without a question.
  */
-export async function openArm(workbench: Workbench, arm: string | undefined): Promise<OpenedArm> {
-	if (arm === undefined) return {};
+export async function openArm(workbench: Workbench, {arm, recheck = false}: Asked): Promise<OpenedArm> {
+	if (arm === undefined && !recheck) return {};
 	const unfinished = workbench.unfinished();
-	if (!unfinished) return {opened: await workbench.start(arm)};
+	if (!unfinished) return {opened: await (recheck ? workbench.recheck(arm) : workbench.start(arm))};
 	if (unfinished.arm === arm) return {opened: await workbench.resume()};
-	return {notice: otherArmOpen(arm, unfinished)};
+	return {notice: arm === undefined ? checkOpen(unfinished) : otherArmOpen(arm, unfinished)};
 }

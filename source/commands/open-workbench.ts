@@ -187,11 +187,11 @@ export class OpenWorkbench implements Workbench {
 		const {check} = this.#draft();
 		if (!check) return;
 		if (isEmpty(check)) await this.#store.clearDraft();
-		else await fileCheck(this.#store, check, this.now());
+		else await fileCheck(this.#store, check, this.now(), this.archive.history(check));
 	}
 
 	async #file(check: Check): Promise<FinishedCheck> {
-		const record = await fileCheck(this.#store, check, this.now());
+		const record = await fileCheck(this.#store, check, this.now(), this.archive.history(check));
 		this.#open = undefined;
 		this.#filed = record;
 		this.#shelf.forget();

@@ -4,11 +4,11 @@ import {converse, type Lines, type PlainEnd, textOf} from '../plain/converse.js'
 import {home} from '../plain/home.js';
 import {EXIT, ExitPaths} from '../terminal/exit-paths.js';
 import {printable} from '../terminal/printable.js';
-import {openArm} from './open-arm.js';
+import {type Asked, openArm} from './open-arm.js';
 import type {OpenWorkbench} from './open-workbench.js';
 import {partingLines} from './parting-lines.js';
 
-type PlainFace = {readonly workbench: OpenWorkbench; readonly arm: string | undefined; readonly goOn: string};
+type PlainFace = {readonly workbench: OpenWorkbench; readonly asked: Asked; readonly goOn: string};
 
 /** The check in plain lines: for screen readers, simple terminals, and answers from a pipe. */
 export async function runPlain(face: PlainFace): Promise<number> {
@@ -24,8 +24,8 @@ export async function runPlain(face: PlainFace): Promise<number> {
 	}
 }
 
-async function run({workbench, arm, goOn}: PlainFace, lines: Lines): Promise<number> {
-	const {opened, notice} = await openArm(workbench, arm);
+async function run({workbench, asked, goOn}: PlainFace, lines: Lines): Promise<number> {
+	const {opened, notice} = await openArm(workbench, asked);
 	if (notice !== undefined) lines.say(notice);
 	let opening = opened;
 	for (;;) {

@@ -6,8 +6,11 @@ import type {AnswerValue, ProfileKind} from '../procedure/step.js';
 
 type Answers = Record<string, {readonly value: AnswerValue; readonly typed: string}>;
 
-/** What cannot have changed unseen since the last check, beside what belongs to a profile. */
-const kept = ['mat', 'mat-thickness'] as const;
+/**
+ * What cannot have changed unseen since the last check, beside what belongs to a profile. That the guard is on is said
+ * by the weighing, which is asked; whether the gauge can be turned is a matter of the gauge.
+ */
+const kept = ['mat', 'mat-thickness', 'guard-on', 'zero-way'] as const;
 
 /**
  * What a check that repeats an earlier one starts with: arm, cartridge and tools from their profiles, which may have

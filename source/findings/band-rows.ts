@@ -19,7 +19,7 @@ export function bandsPicture(
 	earlier: readonly BandRow[] = [],
 ): Shown[] {
 	const measured = probe.filter(isMeasured);
-	if (measured.length === 0) return [];
+	if (measured.length === 0 && earlier.length === 0) return [];
 	return [
 		{
 			kind: 'bands',

@@ -14,6 +14,7 @@ import {biasLines} from './bias/lines.js';
 import {skatingLines} from './bias/skating-lines.js';
 import {lastAdvice} from './bias/so-far.js';
 import {geometryLines, workedOutLines} from './geometry-lines.js';
+import {issuedOf} from './issued.js';
 import {levelConsequence} from './level-consequence.js';
 import {nextCheckOf} from './next-check.js';
 import {probeSoFar} from './probe-so-far.js';
@@ -129,13 +130,13 @@ export function consequencesOf(dialogue: Dialogue, {step, slot, progress}: Posit
 				mark === 'yes' ? 'good' : mark === 'no' ? 'warn' : 'plain',
 			),
 		);
-	if (step.input.kind === 'rounds') return probeSoFar(dialogue.check, facts, step.input.place, slot);
-	if (step.input.kind === 'verdict') return verdictLines(dialogue.check);
+	if (step.input.kind === 'rounds') return probeSoFar(dialogue, facts, step.input.place, slot);
+	if (step.input.kind === 'verdict') return verdictLines(dialogue.check, issuedOf(dialogue.check), dialogue.history);
 	if (step.input.kind === 'bias-result') return biasLines(dialogue.check);
 	if (step.id === 'bias-weight' || step.id === 'bias-set') return lastAdvice(dialogue.check);
 	if (step.input.kind === 'still') return earlierAnswers(dialogue, step);
 	if (step.id === 'next-check') {
-		const {date, because} = nextCheckOf(dialogue.check);
+		const {date, because} = nextCheckOf(dialogue.check, dialogue.history);
 		return [line(`Next check: ${date}`, 'strong'), line(because)];
 	}
 	return consequences[step.id]?.(facts) ?? [];

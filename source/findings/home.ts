@@ -1,6 +1,7 @@
 import type {Option} from '../procedure/step.js';
 import type {Unfinished} from '../workbench.js';
 import {line, type Shown} from './shown-lines.js';
+import {type DueArm, dueText} from './years/due.js';
 
 /** What the home screen says above its list. */
 export function homeLines(unfinished: Unfinished | undefined): Shown[] {
@@ -11,9 +12,10 @@ export function homeLines(unfinished: Unfinished | undefined): Shown[] {
 }
 
 /** What can be chosen at home; the unfinished check comes first. */
-export const homeOptions = (unfinished: Unfinished | undefined): Option[] => [
+export const homeOptions = (unfinished: Unfinished | undefined, due: DueArm | undefined): Option[] => [
 	...(unfinished ? [{id: 'resume', label: `go on with the check of ${unfinished.arm}`}] : []),
 	{id: 'start', label: 'new full check'},
+	...(due ? [{id: 'recheck', label: `re-check ${due.arm} (${dueText(due)})`}] : []),
 	{id: 'past', label: 'past checks'},
 	{id: 'profiles', label: 'profiles of arms, cartridges and tools'},
 	{id: 'settings', label: 'settings: limits, countdown, bell'},
@@ -32,6 +34,10 @@ export const closingOptions: readonly Option[] = [
 	{id: 'start', label: 'file it as interrupted'},
 	{id: 'back', label: 'back'},
 ];
+
+/** When a check was to be repeated while one is open. */
+export const checkOpen = ({arm}: Unfinished): string =>
+	`The check of ${arm} is still open, so none was repeated: go on with it, or choose another one here.`;
 
 /** When a check of a named arm was asked for while one of another arm is open. */
 export const otherArmOpen = (asked: string, {arm}: Unfinished): string =>

@@ -1,4 +1,6 @@
 import type {Check, Round} from '../check/check.js';
+import type {Dialogue} from '../check/dialogue.js';
+import type {PastCheck} from '../check/past-check.js';
 import {type Slot, usualRoundsAt} from '../check/rounds.js';
 import {counts, openSeries} from '../check/series.js';
 import {reachesTop} from '../measures/hold-band.js';
@@ -17,23 +19,29 @@ import {isMeasured, type MeasuredRadius} from './figures-types.js';
 import {afterOneMoreRound} from './one-more-round.js';
 import {line, type Shown} from './shown-lines.js';
 import {bandAt, plainNumber, pullAt, sureFirst, wouldDecideIt} from './wording.js';
+import {lastBands} from './years/last-bands.js';
 import {zeroText} from './zero-text.js';
 
 /** What the probe screens show: the rounds so far at a place, the band to scale, and what one more would bring. */
-export function probeSoFar(check: Check, facts: Facts, place: Place, slot: Slot | undefined): readonly Shown[] {
+export function probeSoFar(
+	{check, history}: Pick<Dialogue, 'check' | 'history'>,
+	facts: Facts,
+	place: Place,
+	slot: Slot | undefined,
+): readonly Shown[] {
 	const rounds = openSeries(check)[place];
 	return [
 		line([slot ? roundOf(slot) : howMany(rounds), ...soFar(rounds)].join(' · ')),
 		...zeroLine(facts, slot),
 		...pending(rounds, facts),
 		...offScale(facts, place),
-		...figuresSoFar(check, facts, place),
+		...figuresSoFar(check, facts, place, history),
 	];
 }
 
-function figuresSoFar(check: Check, facts: Facts, place: Place): Shown[] {
+function figuresSoFar(check: Check, facts: Facts, place: Place, history: readonly PastCheck[]): Shown[] {
 	if (isOnPlace(place)) return biasSoFar(check, facts, place);
-	return place === 'closing' ? closingLines(facts) : figureLines(facts, place);
+	return place === 'closing' ? closingLines(facts) : figureLines(facts, place, history);
 }
 
 const roundOf = ({place, index}: Slot): string => {
@@ -98,15 +106,17 @@ function closingLines(facts: Facts): Shown[] {
 	];
 }
 
-function figureLines(facts: Facts, place: Place): Shown[] {
+function figureLines(facts: Facts, place: Place, history: readonly PastCheck[]): Shown[] {
 	const document = partialDocument(facts);
 	if (!document) return [];
 	const {probe} = figuresOf(document);
-	const here = probe.find((one) => one.place === (place === 'extra' ? 'other' : place));
+	const named = place === 'extra' ? 'other' : place;
+	const here = probe.find((one) => one.place === named);
+	const before = lastBands(history, [named]);
 	const others = probe.filter((one) => one !== here);
-	if (!here || !isMeasured(here)) return bandsPicture(others, facts.limits);
+	if (!here || !isMeasured(here)) return bandsPicture(others, facts.limits, before);
 	return [
-		...bandsPicture([here, ...others], facts.limits),
+		...bandsPicture([here, ...others], facts.limits, before),
 		line(
 			`Pull ${pullAt(here)} (good to ${plainNumber(facts.limits.pullGoodPct)} %): ${verdictOf(here.pullVerdict, here.pullAtWorst)}`,
 			'strong',

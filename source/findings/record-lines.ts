@@ -12,16 +12,21 @@ const outcomeWords = {
 	interrupted: 'interrupted, deck not ready to play',
 } as const;
 
+/** Whether the deck was put back: in the check itself, or later. */
+export const isDeckReady = ({check}: FinishedCheck, putBackAt?: string): boolean =>
+	putBackAt !== undefined || isReadyToPlay(progressOf(check));
+
+/** How a check ended, and what became of its deck. */
+export const outcomeText = ({outcome}: FinishedCheck, putBackAt?: string): string =>
+	putBackAt === undefined ? outcomeWords[outcome] : `interrupted; put back on ${putBackAt.slice(0, 10)}`;
+
 /** A filed check, whole: outcome, verdict, readings as taken, and every answer. */
-export function recordLines({check, outcome, nextCheck, issued}: FinishedCheck, putBackAt?: string): readonly Shown[] {
+export function recordLines(record: FinishedCheck, putBackAt?: string): readonly Shown[] {
+	const {check, nextCheck, issued} = record;
 	const progress = progressOf(check);
-	const ready = isReadyToPlay(progress) || putBackAt !== undefined;
 	return [
-		line(
-			`Check of ${check.startedAt.slice(0, 10)}: ${putBackAt === undefined ? outcomeWords[outcome] : `interrupted; put back on ${putBackAt.slice(0, 10)}`}`,
-			'strong',
-		),
-		...(ready ? [] : [line('Deck not ready to play.', 'bad')]),
+		line(`Check of ${check.startedAt.slice(0, 10)}: ${outcomeText(record, putBackAt)}`, 'strong'),
+		...(isDeckReady(record, putBackAt) ? [] : [line('Deck not ready to play.', 'bad')]),
 		...(nextCheck ? [line(`Next check: ${nextCheck.date}. ${nextCheck.because}`)] : []),
 		...verdictLines(check, issued),
 		...readings(check),

@@ -1,13 +1,12 @@
 import * as z from 'zod/mini';
 import {type Check, checkSchema} from '../check/check.js';
-import type {MeasuredWith, PastCheck} from '../check/past-check.js';
-import {factsOfSeries, isReadyToPlay, progressOf} from '../check/progress.js';
-import {openSeries} from '../check/series.js';
+import type {PastCheck} from '../check/past-check.js';
+import {isReadyToPlay, progressOf} from '../check/progress.js';
 import type {Finding} from './diagnose.js';
-import {documentOfCheck} from './document-of-check.js';
 import type {Figures} from './figures.js';
 import {issuedOf} from './issued.js';
 import {nextCheckOf} from './next-check.js';
+import {rowOf} from './past-row.js';
 
 const isFigures = (value: unknown): boolean =>
 	typeof value === 'object' && value !== null && 'probe' in value && 'verdict' in value;
@@ -31,8 +30,8 @@ export const recordSchema = z.looseObject({
 });
 export type FinishedCheck = z.infer<typeof recordSchema>;
 
-/** The record of a check that ends now; pure, the time comes in. */
-export function finishedCheck(check: Check, finishedAt: string): FinishedCheck {
+/** The record of a check that ends now, after the earlier ones of its arm; pure, the time comes in. */
+export function finishedCheck(check: Check, finishedAt: string, history: readonly PastCheck[] = []): FinishedCheck {
 	const progress = progressOf(check);
 	const isWhole = !progress.current && isReadyToPlay(progress);
 	const outcome: Outcome = isWhole ? (check.stopped ? 'stopped' : 'complete') : 'interrupted';
@@ -42,59 +41,14 @@ export function finishedCheck(check: Check, finishedAt: string): FinishedCheck {
 		check,
 		finishedAt,
 		outcome,
-		...(wantsDate ? {nextCheck: nextCheckOf(check)} : {}),
+		...(wantsDate ? {nextCheck: nextCheckOf(check, history)} : {}),
 		issued,
 	};
 }
 
 /** One line of the list of past checks. */
-export function summaryOf({check, outcome, finishedAt, nextCheck, issued}: FinishedCheck) {
-	const facts = factsOfSeries(check, openSeries(check));
-	return {
-		id: check.id,
-		date: check.startedAt.slice(0, 10),
-		startedAt: check.startedAt,
-		finishedAt,
-		arm: facts.text('arm-name') ?? 'unnamed arm',
-		outcome,
-		verdict: issued?.figures.verdict ?? null,
-		atWorst: issued?.figures.atWorst ?? null,
-		probe: (issued?.figures.probe ?? []).map(
-			({
-				place,
-				radiusMm,
-				pullPct,
-				pullUncertaintyPct,
-				bandPct,
-				bandUncertaintyPct,
-				tiltShareUncertaintyPct: tiltUncertaintyPct,
-			}) => ({
-				place,
-				radiusMm,
-				pullPct,
-				pullUncertaintyPct,
-				bandPct,
-				bandUncertaintyPct,
-				tiltUncertaintyPct,
-			}),
-		),
-		measuredWith: measuredWith(check),
-		nextDate: nextCheck?.date ?? null,
-	} satisfies PastCheck & {finishedAt: string};
-}
-
-/** Under what the series that counts was measured. */
-function measuredWith(check: Check): MeasuredWith | null {
-	const found = documentOfCheck(check);
-	if (!found.ok) return null;
-	const {arm, trackingForce} = found.document;
-	const facts = factsOfSeries(check, openSeries(check));
-	return {
-		playingMn: trackingForce.playingMn,
-		effectiveLengthMm: arm.effectiveLengthMm,
-		loading: arm.loading,
-		guard: trackingForce.guard,
-		tools: facts.text('tools-name') ?? '',
-		temperatureC: facts.number('room-temperature') ?? null,
-	};
-}
+export const summaryOf = ({check, outcome, nextCheck, issued}: FinishedCheck): PastCheck => ({
+	...rowOf(check, issued),
+	outcome,
+	nextDate: nextCheck?.date ?? null,
+});

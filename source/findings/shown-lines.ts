@@ -14,6 +14,8 @@ export type BandRow = {
 /** A reading against the radius, in percent of tracking force, positive toward the rim. */
 export type PullAt = {readonly radiusMm: number; readonly pct: number};
 export type WantedAt = PullAt & {readonly lowPct: number; readonly highPct: number};
+/** A day, as yyyy-mm-dd, and what was measured then. */
+export type HistoryPoint = {readonly date: string; readonly pct: number; readonly uncertaintyPct: number};
 /** Degrees from 12 o'clock, clockwise. */
 export type LeverAt = {readonly radiusMm: number; readonly clockDeg: number};
 
@@ -59,6 +61,16 @@ export type Shown =
 	  }
 	/** A weighted lever, and where it stands at each radius. */
 	| {readonly kind: 'lever'; readonly places: readonly LeverAt[]; readonly caption: string}
+	/** A figure over the years, with its uncertainty and the limits. */
+	| {
+			readonly kind: 'history';
+			readonly label: string;
+			/** Oldest first. */
+			readonly points: readonly HistoryPoint[];
+			/** Where the zones end: to both sides of zero for a pull. */
+			readonly limitsPct: readonly number[];
+			readonly caption: string;
+	  }
 	/** The deck from above, with the places where a pivot may stand. */
 	| {readonly kind: 'plan'; readonly caption: string};
 

@@ -1,4 +1,5 @@
 import type {Check} from '../check/check.js';
+import type {PastCheck} from '../check/past-check.js';
 import {factsOfSeries, progressOf} from '../check/progress.js';
 import {openSeries} from '../check/series.js';
 import {zeroOf} from '../procedure/hold-limits.js';
@@ -13,50 +14,64 @@ import {type Issued, issuedOf} from './issued.js';
 import {detailLines, radiusTable} from './radius-lines.js';
 import {line, type Shown, type Tone} from './shown-lines.js';
 import {sureFirst, verdictWord} from './wording.js';
+import {lastBands} from './years/last-bands.js';
+import {changesOf, longRunOf} from './years/years-lines.js';
 
 /** Everything that a check came to, in the order in which a technician wants it; a filed one as it was issued. */
-export function verdictLines(check: Check, issued: Issued | null = issuedOf(check)): readonly Shown[] {
+export function verdictLines(
+	check: Check,
+	issued: Issued | null = issuedOf(check),
+	history: readonly PastCheck[] = [],
+): readonly Shown[] {
 	if (!issued) return unfinishedLines(check);
 	const {figures, findings} = issued;
 	return [
 		line(headline(figures), toneOf(figures.atWorst)),
 		radiusTable(figures.probe, check.limits),
+		...changesOf(check, history),
 		...notMeasured(check),
 		...zeroLine(check),
 		...overrideLines(check),
-		...bandsPicture(figures.probe, check.limits, earlierRows(check)),
+		...bandsPicture(figures.probe, check.limits, [...earlierRows(check), ...lastBands(history)]),
 		...findings.flatMap(findingLines),
 		...biasLines(check),
 		...beforeAndAfter(check, figures),
+		...longRunOf(check, history),
 		...detailLines(figures),
 	];
 }
 
 /** A check that was stopped in a series that was begun only: the figures are those of the one before. */
-function notMeasured(check: Check): Shown[] {
+export function notMeasured(check: Check): Shown[] {
 	if (!check.stopped || documentOfCheck(check, openSeries(check)).ok) return [];
 	return [line('The last series was begun and not measured; these are the figures of the one before it.', 'warn')];
 }
 
 /** No verdict, but what there is all the same. */
-function unfinishedLines(check: Check): readonly Shown[] {
+const unfinishedLines = (check: Check): readonly Shown[] => [
+	...noVerdictLines(check),
+	...overrideLines(check),
+	...figuresSoFar(check),
+];
+
+/** That there is no verdict, and why. */
+export function noVerdictLines(check: Check): Shown[] {
 	const found = documentOfCheck(check);
+	return [line('No verdict: not measured to the end.', 'strong'), ...(found.ok ? [] : [line(found.sentence)])];
+}
+
+/** What was measured in a check that came to no verdict. */
+export function figuresSoFar(check: Check): Shown[] {
 	const document = partialDocument(factsOfSeries(check, openSeries(check)));
 	const probe = document ? figuresOf(document).probe : [];
-	return [
-		line('No verdict: not measured to the end.', 'strong'),
-		...(found.ok ? [] : [line(found.sentence)]),
-		...overrideLines(check),
-		...(probe.length > 0 ? [radiusTable(probe, check.limits)] : []),
-		...bandsPicture(probe, check.limits),
-	];
+	return [...(probe.length > 0 ? [radiusTable(probe, check.limits)] : []), ...bandsPicture(probe, check.limits)];
 }
 
 const toneOf = (atWorst: Figures['atWorst']): Tone =>
 	atWorst === 'good' ? 'good' : atWorst === 'usable' ? 'warn' : 'bad';
 
 /** What is sure comes first. */
-function headline({verdict, atWorst}: Figures): string {
+export function headline({verdict, atWorst}: Figures): string {
 	if (verdict !== 'undecided' || atWorst === 'off-scale') return `Verdict: ${verdictWord[verdict]}`;
 	return `Verdict: ${sureFirst(atWorst)} (${verdictWord.undecided})`;
 }
@@ -67,21 +82,38 @@ const findingLines = ({found, likely, next}: Finding): Shown[] => [
 	line(`Next: ${next}.`),
 ];
 
-/** What was gone past, with the reason; it stays beside the verdict for good, also where it no longer holds. */
-export function overrideLines(check: Check): Shown[] {
+/** Something that was gone past although it did not pass. */
+export type Overridden = {
+	readonly title: string;
+	/** What did not pass. */
+	readonly sentence: string;
+	readonly reason: string;
+	readonly series: number;
+	/** Still so; else it was put right later. */
+	readonly holds: boolean;
+};
+
+/** What was gone past, in order; it stays beside the verdict for good, also where it no longer holds. */
+export function overriddenIn(check: Check): readonly Overridden[] {
 	const {visible, stateOf} = progressOf(check);
 	return check.overrides.map(({step: id, reason, sentence, at, series}) => {
 		const step = visible.find((one) => one.id === id);
-		const holds = step && stateOf(step) === 'overridden' && check.answers[id]?.override?.at === at;
-		const title = stepById(id)?.title ?? id;
-		return line(
-			`${holds ? 'Overridden' : `Overridden earlier, in series ${series}`}: ${title}. ${sentence} Reason: ${reason}.`,
-			holds ? 'warn' : 'plain',
-		);
+		const holds = step !== undefined && stateOf(step) === 'overridden' && check.answers[id]?.override?.at === at;
+		return {title: stepById(id)?.title ?? id, sentence, reason, series, holds};
 	});
 }
 
-function zeroLine(check: Check): Shown[] {
+/** What was gone past, in sentences. */
+export const overrideLines = (check: Check): Shown[] =>
+	overriddenIn(check).map(({title, sentence, reason, series, holds}) =>
+		line(
+			`${holds ? 'Overridden' : `Overridden earlier, in series ${series}`}: ${title}. ${sentence} Reason: ${reason}.`,
+			holds ? 'warn' : 'plain',
+		),
+	);
+
+/** A zero of the gauge that nobody looked at. */
+export function zeroLine(check: Check): Shown[] {
 	return zeroOf(factsOfSeries(check, openSeries(check))).checked
 		? []
 		: [line('Zero not checked: the pull may be off by the zero of the gauge.', 'warn')];

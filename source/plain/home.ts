@@ -19,14 +19,22 @@ export type HomeEnd =
 export async function home(workbench: Workbench, lines: Lines): Promise<HomeEnd> {
 	for (;;) {
 		const unfinished = workbench.unfinished();
+		const [due] = workbench.archive.due();
 		const notices = workbench.notices().map((text) => line(text));
-		const chosen = await choose('What next?', [...homeLines(unfinished), ...notices], homeOptions(unfinished), lines);
+		const chosen = await choose(
+			'What next?',
+			[...homeLines(unfinished), ...notices],
+			homeOptions(unfinished, due),
+			lines,
+		);
 		if (chosen.kind !== 'chosen') return chosen;
 		switch (chosen.id) {
 			case 'resume':
 				return {kind: 'opened', opened: await workbench.resume()};
-			case 'start': {
-				const end = await putAside(workbench, lines, () => workbench.start());
+			case 'start':
+			case 'recheck': {
+				const open = chosen.id;
+				const end = await putAside(workbench, lines, () => workbench[open]());
 				if (end) return end;
 				break;
 			}

@@ -21,7 +21,7 @@ type Place =
 	| {readonly kind: 'finished'; readonly record: FinishedCheck}
 	| {readonly kind: 'past' | 'profiles' | 'settings'}
 	/** Another check would put this one aside: a new one, or an old one whose deck is put back. */
-	| {readonly kind: 'closing'; readonly unfinished: Unfinished; readonly reopen?: string}
+	| {readonly kind: 'closing'; readonly unfinished: Unfinished; readonly other: Other}
 	| {readonly kind: 'leaving'};
 
 type AppProps = {
@@ -43,6 +43,9 @@ export const App = ({workbench, keys, look, dialogue, notice = ''}: AppProps): R
 	</LookProvider>
 );
 
+/** Another check than the open one: a new one, a repeated one, or the put-back list of an old one. */
+type Other = {readonly start: 'start' | 'recheck'; readonly reopen?: string};
+
 const Places = ({workbench, first}: {readonly workbench: Workbench; readonly first: Place}): ReactNode => {
 	const [place, setPlace] = useState(first);
 	const {isTooSmall, columns, rows} = useTerminalSize();
@@ -60,16 +63,16 @@ const Places = ({workbench, first}: {readonly workbench: Workbench; readonly fir
 		if (opened.ok) setPlace({kind: 'check', dialogue: opened.dialogue});
 		else home(opened.sentence);
 	};
-	/** A new check, or the put-back list of an old one. */
-	const openOther = (reopen?: string) => open(reopen === undefined ? workbench.start() : workbench.reopen(reopen));
-	const ask = (reopen?: string): void => {
+	const openOther = ({start, reopen}: Other) =>
+		open(reopen === undefined ? workbench[start]() : workbench.reopen(reopen));
+	const ask = (other: Other): void => {
 		const unfinished = workbench.unfinished();
-		if (unfinished) setPlace({kind: 'closing', unfinished, ...(reopen === undefined ? {} : {reopen})});
-		else void openOther(reopen);
+		if (unfinished) setPlace({kind: 'closing', unfinished, other});
+		else void openOther(other);
 	};
 	const choose = (choice: HomeChoice): void => {
 		if (choice === 'resume') void open(workbench.resume());
-		else if (choice === 'start') ask();
+		else if (choice === 'start' || choice === 'recheck') ask({start: choice});
 		else setPlace({kind: choice === 'leave' ? 'leaving' : choice});
 	};
 	const screen = (): ReactNode => {
@@ -97,14 +100,20 @@ const Places = ({workbench, first}: {readonly workbench: Workbench; readonly fir
 						options={closingOptions}
 						onChoose={(id) => {
 							if (id === 'back') home();
-							else void (id === 'resume' ? open(workbench.resume()) : openOther(place.reopen));
+							else void (id === 'resume' ? open(workbench.resume()) : openOther(place.other));
 						}}
 						onBack={() => home()}
 						backHint="Esc back"
 					/>
 				);
 			case 'past':
-				return <PastScreen workbench={workbench} onBack={() => home()} onReopen={ask} />;
+				return (
+					<PastScreen
+						workbench={workbench}
+						onBack={() => home()}
+						onReopen={(id) => ask({start: 'start', reopen: id})}
+					/>
+				);
 			case 'profiles':
 				return <ProfilesScreen workbench={workbench} onBack={() => home()} />;
 			case 'settings':

@@ -3,6 +3,7 @@ import wrapAnsi from 'wrap-ansi';
 import type {Shown, Tone} from '../findings/shown-lines.js';
 import {printable} from '../terminal/printable.js';
 import {curvePicture} from './curve-picture.js';
+import {historyPicture} from './history-picture.js';
 import {leverPicture} from './lever-picture.js';
 import {type Look, markOf, written} from './look.js';
 import {bandsPicture, planPicture, windowPicture} from './pictures.js';
@@ -67,6 +68,8 @@ function rowsOfOne(one: Shown, width: number, look: Look): Row[] {
 				: plainRows(curvePicture(one, width, look.unicode));
 		case 'lever':
 			return plainRows(leverPicture(one, width, look.unicode));
+		case 'history':
+			return plainRows(historyPicture(one, width, look.unicode));
 		case 'plan':
 			return plainRows(planPicture(look.unicode));
 	}

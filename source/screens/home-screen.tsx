@@ -4,7 +4,7 @@ import {line} from '../findings/shown-lines.js';
 import type {Workbench} from '../workbench.js';
 import {MenuScreen} from './menu-screen.js';
 
-export type HomeChoice = 'resume' | 'start' | 'profiles' | 'past' | 'settings' | 'leave';
+export type HomeChoice = 'resume' | 'recheck' | 'start' | 'profiles' | 'past' | 'settings' | 'leave';
 
 type HomeScreenProps = {
 	readonly workbench: Workbench;
@@ -12,11 +12,12 @@ type HomeScreenProps = {
 	readonly onChoose: (choice: HomeChoice) => void;
 };
 
-const choices: readonly HomeChoice[] = ['resume', 'start', 'profiles', 'past', 'settings', 'leave'];
+const choices: readonly HomeChoice[] = ['resume', 'recheck', 'start', 'profiles', 'past', 'settings', 'leave'];
 
 /** The first screen: an unfinished check before anything else. */
 export const HomeScreen = ({workbench, notice, onChoose}: HomeScreenProps): ReactNode => {
 	const [unfinished] = useState(() => workbench.unfinished());
+	const [due] = useState(() => workbench.archive.due()[0]);
 	const [notices] = useState(() => workbench.notices());
 	return (
 		<MenuScreen
@@ -25,7 +26,7 @@ export const HomeScreen = ({workbench, notice, onChoose}: HomeScreenProps): Reac
 				...homeLines(unfinished),
 				...[...notices, ...(notice === '' ? [] : [notice])].map((text) => line(text, 'warn')),
 			]}
-			options={homeOptions(unfinished)}
+			options={homeOptions(unfinished, due)}
 			onChoose={(id) => {
 				const choice = choices.find((one) => one === id);
 				if (choice) onChoose(choice);

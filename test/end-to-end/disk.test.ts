@@ -72,10 +72,10 @@ test('With both files of the check damaged, past checks and profiles are still t
 	const program = begin({dataDir});
 	await program.waitFor(asks(start));
 	expect(readdirSync(dataDir).filter((name) => name.includes('.damaged-'))).toHaveLength(2);
-	await walk(program, [turn('2', '2 past checks')]);
+	await walk(program, [turn('3', '3 past checks')]);
 	await program.waitFor(/1 to 1 of 1[\s\S]*north deck/);
 	program.press('esc');
-	await walk(program, [turn('3', '3 profiles')]);
+	await walk(program, [turn('4', '4 profiles')]);
 	await program.waitFor('north deck');
 });
 

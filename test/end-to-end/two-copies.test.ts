@@ -30,7 +30,7 @@ test('A second copy says which process writes and since when, starts nothing, an
 	await walk(second, [resume]);
 	const refused = words(await second.waitFor('Another copy'));
 	expect(refused).toMatch(new RegExp(`Another copy \\(process ${first.pid}, since .*\\d\\d:\\d\\d.*\\) is writing`));
-	await walk(second, [turn('3', '3 past checks'), turn('1', '1 to 1 of 1')]);
+	await walk(second, [turn('4', '4 past checks'), turn('1', '1 to 1 of 1')]);
 	await second.waitFor(/^Past check$/m);
 	await second.waitFor('6.8 % out ± 0.6 %');
 	const plain = run(dataDir, ['--plain'], {input: asLines([resume])});

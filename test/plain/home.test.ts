@@ -46,6 +46,12 @@ describe('Home in plain lines', () => {
 		expect((await visit([line])).end).toEqual({kind: 'left'});
 	});
 
+	it('offers to repeat the check that is due first', async () => {
+		const {end, text} = await visit(['2'], {records: [whole]});
+		expect(text).toMatch(/2\. re-check north deck \(in \d+ days\)/);
+		expect(end).toMatchObject({kind: 'opened', opened: {dialogue: {check: {recheckOf: whole.check.id}}}});
+	});
+
 	it('ends with the input', async () => {
 		expect((await visit([])).end).toEqual({kind: 'input-ended'});
 	});
@@ -66,7 +72,7 @@ describe('Home in plain lines', () => {
 
 describe('Past checks in plain lines', () => {
 	it('are listed with their verdict and read out whole', async () => {
-		const {text} = await visit(['2', '1', '2', '/leave'], {records: [whole]});
+		const {text} = await visit(['past', '1', '2', '/leave'], {records: [whole]});
 		expect(text).toMatch(/1\. 2026-03-02 +north deck .*beyond/i);
 		expect(text).toContain('Check of 2026-03-02: complete');
 		expect(text).toContain('Effective length: 229 mm');
@@ -83,7 +89,7 @@ describe('Past checks in plain lines', () => {
 
 	it('come twenty at a time', async () => {
 		const records = Array.from({length: 45}, () => whole);
-		const {text, end} = await visit(['2', '21', '21', 'back', '/leave'], {records});
+		const {text, end} = await visit(['past', '21', '21', 'back', '/leave'], {records});
 		expect(text.match(/Past checks, 45 in all/g)).toHaveLength(3);
 		expect(end).toEqual({kind: 'left'});
 	});

@@ -1,0 +1,47 @@
+import type {Check} from '../check/check.js';
+import type {MeasuredWith, PastCheck, PastProbe} from '../check/past-check.js';
+import {factsOfSeries} from '../check/progress.js';
+import {openSeries} from '../check/series.js';
+import {documentOfCheck} from './document-of-check.js';
+import type {RadiusFigures} from './figures.js';
+import {type Issued, issuedOf} from './issued.js';
+
+/** A check as a row among the past ones, with the figures that were issued or, while it goes on, those of now. */
+export const rowOf = (check: Check, issued: Issued | null = issuedOf(check)): PastCheck => ({
+	id: check.id,
+	date: check.startedAt.slice(0, 10),
+	startedAt: check.startedAt,
+	arm: factsOfSeries(check, openSeries(check)).text('arm-name') ?? 'unnamed arm',
+	outcome: 'open',
+	verdict: issued?.figures.verdict ?? null,
+	atWorst: issued?.figures.atWorst ?? null,
+	probe: (issued?.figures.probe ?? []).map(probeOf),
+	measuredWith: measuredWith(check),
+	nextDate: null,
+});
+
+const probeOf = ({place, radiusMm, pullPct, pullUncertaintyPct, ...rest}: RadiusFigures): PastProbe => ({
+	place,
+	radiusMm,
+	pullPct,
+	pullUncertaintyPct,
+	bandPct: rest.bandPct,
+	bandUncertaintyPct: rest.bandUncertaintyPct,
+	tiltUncertaintyPct: rest.tiltShareUncertaintyPct,
+});
+
+/** Under what the series that counts was measured. */
+function measuredWith(check: Check): MeasuredWith | null {
+	const found = documentOfCheck(check);
+	if (!found.ok) return null;
+	const {arm, trackingForce} = found.document;
+	const facts = factsOfSeries(check, openSeries(check));
+	return {
+		playingMn: trackingForce.playingMn,
+		effectiveLengthMm: arm.effectiveLengthMm,
+		loading: arm.loading,
+		guard: trackingForce.guard,
+		tools: facts.text('tools-name') ?? '',
+		temperatureC: facts.number('room-temperature') ?? null,
+	};
+}

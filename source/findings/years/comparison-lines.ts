@@ -1,0 +1,75 @@
+import type {PastCheck} from '../../check/past-check.js';
+import {placeLabel} from '../../procedure/places.js';
+import {line, type Shown, type Tone} from '../shown-lines.js';
+import {plainNumber} from '../wording.js';
+import {type ComparedFigure, type Comparison, comparisonsOf, gravestOf} from './comparison.js';
+
+const months = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'] as const;
+
+/** '2026-05-04' as '4 May 2026'. */
+export function dayText(date: string): string {
+	const [year, month, day] = date.split('-').map(Number);
+	return `${day} ${months[(month ?? 1) - 1]} ${year}`;
+}
+
+const tones = {changed: 'warn', perhaps: 'warn', 'not changed': 'plain'} as const satisfies Record<string, Tone>;
+
+/** Which way a figure went: a pull toward rim or spindle, a band wider or narrower. */
+function way({figure, change: {differenceMn}}: ComparedFigure): string {
+	if (figure === 'band') return differenceMn < 0 ? 'narrower' : 'wider';
+	return differenceMn < 0 ? 'toward the spindle' : 'toward the rim';
+}
+
+const percentOf = (forceMn: number, {playingMn}: ComparedFigure): string =>
+	((100 * Math.abs(forceMn)) / playingMn).toFixed(1);
+
+/** 'The pull at the inner radius moved 1.4 ± 0.6 % toward the rim since 4 May 2026: changed.' */
+function sentence(one: ComparedFigure, then: PastCheck): string {
+	const {figure, place, radiusMm, change} = one;
+	const name = figure === 'pull' ? 'pull' : 'hold band';
+	const where = `The ${name} at the ${placeLabel(place)} radius (${plainNumber(radiusMm)} mm)`;
+	const size = `${percentOf(change.differenceMn, one)} ± ${percentOf(change.uncertaintyMn, one)} %`;
+	const since = `since ${dayText(then.date)}`;
+	if (change.verdict === 'not changed') return `${where}: not changed ${since} (${size} ${way(one)}).`;
+	const moved = figure === 'pull' ? `moved ${size} ${way(one)}` : `became ${size} ${way(one)}`;
+	return `${where} ${moved} ${since}: ${change.verdict}${change.verdict === 'perhaps' ? '; probe once more' : ''}.`;
+}
+
+const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
+
+/** One comparison in sentences. */
+export function linesOfComparison({then, figures, notes, obstacles}: Comparison): Shown[] {
+	return [
+		...figures.map((one) => line(sentence(one, then), tones[one.change.verdict])),
+		...obstacles.map((why) => line(`Not comparable with ${dayText(then.date)}: ${why}.`, 'warn')),
+		...notes.map((note) => line(capital(note), 'dim')),
+	];
+}
+
+const summaries = {
+	changed: 'CHANGED since the last check.',
+	perhaps: 'PERHAPS CHANGED since the last check: probe once more.',
+	'not changed': 'Not changed since the last check.',
+} as const;
+
+/** A check against the last one and the first: the word first, then the sizes. */
+export function comparisonLines(
+	now: PastCheck,
+	earlier: readonly PastCheck[],
+	{wireMoves = false}: {readonly wireMoves?: boolean} = {},
+): Shown[] {
+	const [last, first] = comparisonsOf(now, earlier);
+	if (!last) return [];
+	const word = gravestOf(last);
+	return [
+		line(
+			word ? summaries[word] : `Not comparable with the last check, of ${dayText(last.then.date)}.`,
+			word ? tones[word] : 'warn',
+		),
+		...linesOfComparison(last),
+		...(wireMoves && word && word !== 'not changed'
+			? [line('Likely first: the wire, stiff or exposed as it is, relaxing or moving with the season.')]
+			: []),
+		...(first ? [line('Against the first check:', 'strong'), ...linesOfComparison(first)] : []),
+	];
+}

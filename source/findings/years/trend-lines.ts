@@ -1,0 +1,119 @@
+import {differenceInCalendarDays} from 'date-fns/differenceInCalendarDays';
+import {parseISO} from 'date-fns/parseISO';
+import limits from '../../../shared/limits.json' with {type: 'json'};
+import type {PastCheck, PastProbe} from '../../check/past-check.js';
+import {isAbove} from '../../measures/compare.js';
+import {isSeasonTold} from '../../measures/season.js';
+import {isTrend, type Trend, trendOf} from '../../measures/trend.js';
+import {placeLabel} from '../../procedure/places.js';
+import {line, type Shown} from '../shown-lines.js';
+import {plainNumber} from '../wording.js';
+import {dayText} from './comparison-lines.js';
+
+const daysInYear = 365.25;
+
+/** One check of an arm at one radius, in percent of the newest playing force. */
+type Point = {
+	readonly date: string;
+	readonly temperatureC: number | null;
+	readonly pullPct: number;
+	readonly pullUncertaintyPct: number;
+	readonly bandPct: number;
+	readonly bandUncertaintyPct: number;
+};
+
+export type RadiusHistory = {readonly place: string; readonly radiusMm: number; readonly points: readonly Point[]};
+
+function pointOf(check: PastCheck, probe: PastProbe, newestMn: number): Point[] {
+	const {pullPct, pullUncertaintyPct, bandPct, bandUncertaintyPct} = probe;
+	const {measuredWith} = check;
+	if (pullPct === null || pullUncertaintyPct === null || bandPct === null || bandUncertaintyPct === null) return [];
+	if (!measuredWith) return [];
+	// Compared as forces: percent of one and the same playing force.
+	const scale = measuredWith.playingMn / newestMn;
+	return [
+		{
+			date: check.date,
+			temperatureC: measuredWith.temperatureC,
+			pullPct: pullPct * scale,
+			pullUncertaintyPct: pullUncertaintyPct * scale,
+			bandPct: bandPct * scale,
+			bandUncertaintyPct: bandUncertaintyPct * scale,
+		},
+	];
+}
+
+/** The checks of an arm by radius, oldest first, as far as they can be compared with the newest. */
+export function historiesOf(checks: readonly PastCheck[]): readonly RadiusHistory[] {
+	const [newest] = checks;
+	const now = newest?.measuredWith;
+	if (!newest || !now) return [];
+	const comparable = checks.filter(
+		({measuredWith: then}) =>
+			then !== null &&
+			then.loading === now.loading &&
+			!isAbove(Math.abs(then.effectiveLengthMm - now.effectiveLengthMm), 0),
+	);
+	return newest.probe.map(({place, radiusMm}) => ({
+		place,
+		radiusMm,
+		points: comparable
+			.flatMap((check) => {
+				const probe = check.probe.find((one) => !isAbove(Math.abs(one.radiusMm - radiusMm), limits.sameRadiusMm.value));
+				return probe ? pointOf(check, probe, now.playingMn) : [];
+			})
+			.toReversed(),
+	}));
+}
+
+const yearsSince = (first: string, date: string): number =>
+	differenceInCalendarDays(parseISO(date), parseISO(first)) / daysInYear;
+
+const slopeText = ({slope, slopeUncertainty}: Trend, digits: number): string =>
+	`${Math.abs(slope).toFixed(digits)} ± ${slopeUncertainty.toFixed(digits)} %`;
+
+/** The drift of the pull at one radius over the years, and with temperature where that is known. */
+function trendOfRadius({place, radiusMm, points}: RadiusHistory): Shown[] {
+	const [first] = points;
+	if (!first) return [];
+	const where = `Pull at the ${placeLabel(place)} radius (${plainNumber(radiusMm)} mm)`;
+	const years = trendOf(points.map(({date, pullPct}) => ({x: yearsSince(first.date, date), y: pullPct})));
+	const warm = points.flatMap(({temperatureC, pullPct}) =>
+		temperatureC === null ? [] : [{x: temperatureC, y: pullPct}],
+	);
+	const byTemperature = trendOf(warm);
+	if (!years) return [];
+	const span = `${points.length} checks since ${dayText(first.date)}`;
+	const drift = isTrend(years)
+		? line(
+				`${where}: drifts ${slopeText(years, 1)} a year toward the ${years.slope < 0 ? 'spindle' : 'rim'} (${span}).`,
+				'warn',
+			)
+		: line(`${where}: no trend seen (${years.slope < 0 ? '-' : ''}${slopeText(years, 1)} a year, ${span}).`);
+	const isSeasonOpen = isTrend(years) && !isSeasonTold(points.map(({date}) => date));
+	return [
+		drift,
+		...(isSeasonOpen
+			? [line('Season not told from drift yet: that takes 18 months and three quarters of the year.', 'warn')]
+			: []),
+		...(byTemperature && isTrend(byTemperature)
+			? [
+					line(
+						`${where}: goes with the temperature, ${slopeText(byTemperature, 2)} per °C toward the ${byTemperature.slope < 0 ? 'spindle' : 'rim'} (${warm.length} checks).`,
+						'warn',
+					),
+				]
+			: []),
+	];
+}
+
+/** The long run of an arm: drift with time and temperature; its newest check first. */
+export function trendLines(checks: readonly PastCheck[]): Shown[] {
+	const histories = historiesOf(checks);
+	const lines = histories.flatMap(trendOfRadius);
+	const most = Math.max(0, ...histories.map(({points}) => points.length));
+	const least = limits.trendChecks.value;
+	if (lines.length === 0 && most > 1)
+		return [line(`${most} checks so far; a trend is looked for from ${least} on.`, 'dim')];
+	return lines;
+}

@@ -1,0 +1,105 @@
+import {describe, expect, it} from 'vitest';
+import {type Dialogue, positionOf, startDialogue} from '../../source/check/dialogue.js';
+import {promptOf} from '../../source/check/prompt.js';
+import {reduce} from '../../source/check/reduce.js';
+import type {Entry} from '../../source/check/respond.js';
+import {answersOfLast} from '../../source/commands/rechecking.js';
+import {profilesWith} from '../../source/findings/profiles.js';
+import {finishedCheck, summaryOf} from '../../source/findings/record.js';
+import {viewOf} from '../../source/findings/view.js';
+import {northDeckWith} from '../helpers/sample-check.js';
+import {follow, freshDialogue, no, type Script, say} from '../helpers/script.js';
+import {stored} from '../helpers/wandering.js';
+
+/** An invented arm with all that costs a key: damping, a bias device, a zero that is checked. */
+const script = northDeckWith({'arm-damping': 'yes', 'arm-bearing': 'unipivot', 'bias-setting': 'third notch'});
+const last = follow(freshDialogue(), script).check;
+const profiles = profilesWith([], last, '2026-03-02T12:00:00Z');
+const history = [summaryOf(finishedCheck(last, '2026-03-02T12:00:00Z'))];
+
+const later = '2026-09-01T09:00:00Z';
+function recheckOf(known = profiles): Dialogue {
+	const {check} = freshDialogue([], 'sample-2');
+	const empty = {...check, startedAt: later, touchedAt: later};
+	const action = {type: 'recheck', of: last.id, answers: answersOfLast(last, known), at: later} as const;
+	return startDialogue(reduce(empty, action), known, history);
+}
+
+/** Key presses that are no reading: one for each list, confirmation and offer that is only accepted. */
+function presses(dialogue: Dialogue, entry: Entry, {answers}: Script): number {
+	const prompt = promptOf(dialogue);
+	const {step, slot} = positionOf(dialogue);
+	if (prompt.kind !== 'field') return 1;
+	const isReading =
+		slot !== undefined || (step !== undefined && answers[step.id] !== undefined && answers[step.id] !== '');
+	return isReading && entry.kind === 'text' && entry.text !== prompt.initial ? 0 : 1;
+}
+
+describe('A check that repeats the last one', () => {
+	it('needs at most 20 keys beyond the readings and their Enter, from the start to the verdict', () => {
+		let count = 0;
+		const seen: string[] = [];
+		const end = follow(recheckOf(), script, {
+			until: 'verdict',
+			seen: (dialogue, entry) => {
+				const one = presses(dialogue, entry, script);
+				count += one;
+				if (one > 0) seen.push(promptOf(dialogue).key);
+			},
+		});
+		expect(positionOf(end).step?.id).toBe('verdict');
+		// And one for starting it from the first screen.
+		expect(1 + count, seen.join(' ')).toBeLessThanOrEqual(20);
+	});
+
+	it('asks anew all that can have changed unseen, and nothing else', () => {
+		const asked = new Set<string>();
+		follow(recheckOf(), script, {until: 'verdict', seen: (dialogue) => asked.add(positionOf(dialogue).step?.id ?? '')});
+		for (const id of ['safe', 'level-lr-1', 'damping-off', 'bias-off', 'wires', 'weighed', 'force-reading'])
+			expect(asked).toContain(id);
+		for (const id of ['clearance', 'zero-first-inner', 'probe-inner', 'room-temperature']) expect(asked).toContain(id);
+		for (const id of ['arm-name', 'arm-length', 'guard-mass', 'radius-inner', 'gauge-unit', 'mat', 'room-note'])
+			expect(asked).not.toContain(id);
+	});
+
+	it('asks first whether the rest is as last time, and offers again what is not', () => {
+		const start = recheckOf();
+		expect(positionOf(start).step?.id).toBe('still-last-time');
+		const mat = say(start, [{kind: 'number', number: 4}]);
+		expect(positionOf(mat).step?.id).toBe('still-last-time');
+		const others = say(mat, [{kind: 'yes'}]);
+		const atMat = follow(others, script, {until: 'mat'});
+		expect(promptOf(atMat)).toMatchObject({kind: 'choice', initial: 'off'});
+		expect(() => say(start, [no])).toThrow();
+	});
+
+	it('takes a profile that was corrected since, and what was answered then where there is none', () => {
+		const corrected = profiles.map((one) =>
+			one.kind === 'cartridge' ? {...one, answers: {...one.answers, 'guard-mass': {typed: '0.6 g', value: 0.6}}} : one,
+		);
+		expect(recheckOf(corrected).check.answers['guard-mass']?.value).toBe(0.6);
+		expect(recheckOf([]).check.answers['guard-mass']?.value).toBe(0.5);
+	});
+
+	it('shows the band of last time beside that of today while rounds are taken', () => {
+		const atProbe = follow(recheckOf(), script, {until: 'probe-outer'});
+		const bands = viewOf(atProbe).shown.find((one) => one.kind === 'bands');
+		expect(bands?.kind === 'bands' && bands.rows.map(({label}) => label)).toContain('last outer');
+	});
+
+	it('says in the end what changed, and the disk gives it back whole', () => {
+		const {check} = follow(recheckOf(), script, {until: 'verdict'});
+		expect(stored(check)).toEqual(check);
+		const shown = viewOf(startDialogue(check, profiles, history)).shown;
+		const text = shown.map((one) => (one.kind === 'line' ? one.text : one.caption)).join('\n');
+		expect(text).toContain('Not changed since the last check.');
+		expect(text).toMatch(/The pull at the inner radius \(65 mm\): not changed since 2 Mar 2026 \(0\.0 ± \d\.\d %/);
+	});
+
+	it('is due in a month where something changed', () => {
+		const moved = northDeckWith(script.answers, {inner: [['1 out', '6 out']], closing: [['1 out', '6 out']]});
+		const {check} = follow(recheckOf(), moved);
+		const {nextCheck} = finishedCheck(check, later, history);
+		expect(nextCheck?.date).toBe('2026-10-01');
+	});
+});
