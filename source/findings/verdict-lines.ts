@@ -28,7 +28,7 @@ export function verdictLines(
 	return [
 		line(headline(figures), toneOf(figures.atWorst)),
 		radiusTable(figures.probe, check.limits),
-		...changesOf(check, history),
+		...changesOf(check, history, issued),
 		...notMeasured(check),
 		...zeroLine(check),
 		...overrideLines(check),
@@ -36,7 +36,7 @@ export function verdictLines(
 		...findings.flatMap(findingLines),
 		...biasLines(check),
 		...beforeAndAfter(check, figures),
-		...longRunOf(check, history),
+		...longRunOf(check, history, issued),
 		...detailLines(figures),
 	];
 }
