@@ -1,24 +1,5 @@
 import stringWidth from 'string-width';
-
-// Control strings of ECMA-48 (5.6): window titles, links, clipboard writes. Their payload is meant for no reader.
-const CONTROL_STRING =
-	/(?:\u001B[\]PX^_]|[\u0090\u0098\u009D-\u009F])[^\u0007\u001B\u009C]*(?:\u0007|\u001B\\|\u009C)/g;
-
-// Controls, direction changes, zero-width and other invisible characters, line and paragraph separators, halves of a
-// surrogate pair. A joiner or variation selector stays where it follows what it is there for, an emoji or a mark.
-const INVISIBLE =
-	/(?![\u200C\u200D](?<=[\p{Extended_Pictographic}\p{Emoji_Modifier}\p{M}\p{Script=Arabic}].))(?:[\p{Cc}\p{Cf}\p{Zl}\p{Zp}\p{Cs}\u115F\u1160\u3164\uFFA0]|\u034F)/gu;
-
-// No script stacks more; a longer stack spills over the lines above.
-const MARK_STACK = /(\p{M}{8})\p{M}+/gu;
-
-const ESCAPES: Readonly<Record<string, string>> = {'\n': '\\n', '\r': '\\r', '\t': '\\t'};
-
-const escapeOf = (character: string): string => {
-	const code = character.codePointAt(0) ?? 0;
-	const hex = code.toString(16);
-	return ESCAPES[character] ?? (code < 0x100 ? `\\x${hex.padStart(2, '0')}` : `\\u{${hex}}`);
-};
+import {visibleText} from '../visible-text.js';
 
 let segmenter: Intl.Segmenter | undefined;
 
@@ -41,7 +22,5 @@ const cutToWidth = (text: string, maxWidth: number): string => {
  * steers the terminal or hides.
  * @param maxWidth columns that it may take; without it the text is not cut
  */
-export const printable = (text: string, maxWidth = Number.POSITIVE_INFINITY): string => {
-	const shown = text.replaceAll(CONTROL_STRING, '').replaceAll(INVISIBLE, escapeOf).replaceAll(MARK_STACK, '$1');
-	return cutToWidth(shown, maxWidth);
-};
+export const printable = (text: string, maxWidth = Number.POSITIVE_INFINITY): string =>
+	cutToWidth(visibleText(text), maxWidth);
