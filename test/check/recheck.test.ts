@@ -93,7 +93,7 @@ describe('A check that repeats the last one', () => {
 		const shown = viewOf(startDialogue(check, profiles, history)).shown;
 		const text = shown.map((one) => (one.kind === 'line' ? one.text : one.caption)).join('\n');
 		expect(text).toContain('Not changed since the last check.');
-		expect(text).toMatch(/The pull at the inner radius \(65 mm\): not changed since 2 Mar 2026 \(0\.0 ± \d\.\d %/);
+		expect(text).toMatch(/Not changed since 2 Mar 2026: pull at the inner radius \(65 mm\), 0\.0 ± \d\.\d %,/);
 	});
 
 	it('is due in a month where something changed', () => {

@@ -1,7 +1,7 @@
 import type {PastCheck} from '../../check/past-check.js';
 import {placeLabel} from '../../procedure/places.js';
 import {line, type Shown, type Tone} from '../shown-lines.js';
-import {plainNumber} from '../wording.js';
+import {listed, plainNumber} from '../wording.js';
 import {type ComparedFigure, type Comparison, comparisonsOf, gravestOf} from './comparison.js';
 
 const months = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'] as const;
@@ -23,24 +23,41 @@ function way({figure, change: {differenceMn}}: ComparedFigure): string {
 const percentOf = (forceMn: number, {playingMn}: ComparedFigure): string =>
 	((100 * Math.abs(forceMn)) / playingMn).toFixed(1);
 
-/** 'The pull at the inner radius moved 1.4 ± 0.6 % toward the rim since 4 May 2026: changed.' */
+/** '1.4 ± 0.6 % toward the rim'; a difference that prints as zero has no way. */
+function size(one: ComparedFigure): string {
+	const moved = percentOf(one.change.differenceMn, one);
+	const text = `${moved} ± ${percentOf(one.change.uncertaintyMn, one)} %`;
+	return Number(moved) === 0 ? text : `${text} ${way(one)}`;
+}
+
+const nameOf = ({figure, place, radiusMm}: ComparedFigure): string =>
+	`${figure === 'pull' ? 'pull' : 'hold band'} at the ${placeLabel(place)} radius (${plainNumber(radiusMm)} mm)`;
+
+/** 'The pull at the inner radius (65 mm) moved 1.4 ± 0.6 % toward the rim since 4 May 2026: changed.' */
 function sentence(one: ComparedFigure, then: PastCheck): string {
-	const {figure, place, radiusMm, change} = one;
-	const name = figure === 'pull' ? 'pull' : 'hold band';
-	const where = `The ${name} at the ${placeLabel(place)} radius (${plainNumber(radiusMm)} mm)`;
-	const size = `${percentOf(change.differenceMn, one)} ± ${percentOf(change.uncertaintyMn, one)} %`;
-	const since = `since ${dayText(then.date)}`;
-	if (change.verdict === 'not changed') return `${where}: not changed ${since} (${size} ${way(one)}).`;
-	const moved = figure === 'pull' ? `moved ${size} ${way(one)}` : `became ${size} ${way(one)}`;
-	return `${where} ${moved} ${since}: ${change.verdict}${change.verdict === 'perhaps' ? '; probe once more' : ''}.`;
+	const {figure, change} = one;
+	const more = change.verdict === 'perhaps' ? '; probe once more' : '';
+	return `The ${nameOf(one)} ${figure === 'pull' ? 'moved' : 'became'} ${size(one)} since ${dayText(then.date)}: ${change.verdict}${more}.`;
+}
+
+/** All that stayed as it was, in one line. */
+function unchanged(figures: readonly ComparedFigure[], then: PastCheck): Shown[] {
+	const same = figures.filter(({change}) => change.verdict === 'not changed');
+	if (same.length === 0) return [];
+	return [
+		line(`Not changed since ${dayText(then.date)}: ${listed(same.map((one) => `${nameOf(one)}, ${size(one)}`))}.`),
+	];
 }
 
 const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
 
-/** One comparison in sentences. */
-export function linesOfComparison({then, figures, notes, obstacles}: Comparison): Shown[] {
+/** One comparison in sentences: first what changed, then what did not. */
+function linesOfComparison({then, figures, notes, obstacles}: Comparison): Shown[] {
 	return [
-		...figures.map((one) => line(sentence(one, then), tones[one.change.verdict])),
+		...figures
+			.filter(({change}) => change.verdict !== 'not changed')
+			.map((one) => line(sentence(one, then), tones[one.change.verdict])),
+		...unchanged(figures, then),
 		...obstacles.map((why) => line(`Not comparable with ${dayText(then.date)}: ${why}.`, 'warn')),
 		...notes.map((note) => line(capital(note), 'dim')),
 	];

@@ -86,10 +86,10 @@ function trendOfRadius({place, radiusMm, points}: RadiusHistory): Shown[] {
 	const span = `${points.length} checks since ${dayText(first.date)}`;
 	const drift = isTrend(years)
 		? line(
-				`${where}: drifts ${slopeText(years, 1)} a year toward the ${years.slope < 0 ? 'spindle' : 'rim'} (${span}).`,
+				`${where}: drifts ${slopeText(years, 2)} a year toward the ${years.slope < 0 ? 'spindle' : 'rim'} (${span}).`,
 				'warn',
 			)
-		: line(`${where}: no trend seen (${years.slope < 0 ? '-' : ''}${slopeText(years, 1)} a year, ${span}).`);
+		: line(`${where}: no trend seen (${years.slope < 0 ? '-' : ''}${slopeText(years, 2)} a year, ${span}).`);
 	const isSeasonOpen = isTrend(years) && !isSeasonTold(points.map(({date}) => date));
 	return [
 		drift,
