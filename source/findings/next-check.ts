@@ -9,6 +9,7 @@ import {findingsOf} from './diagnose.js';
 import {documentOfCheck} from './document-of-check.js';
 import {figuresOf} from './figures.js';
 import {rowOf} from './past-row.js';
+import {listed} from './wording.js';
 import {changeSince} from './years/comparison.js';
 
 export type NextCheck = {readonly date: string; readonly because: string};
@@ -21,17 +22,21 @@ export function nextCheckOf(check: Check, history: readonly PastCheck[] = []): N
 }
 
 function interval(check: Check, history: readonly PastCheck[]): {months: number; because: string} {
+	const soon = [...(isUndecided(check) ? ['something is undecided'] : []), ...changedSince(check, history)];
+	if (soon.length > 0) return {months: 1, because: `In a month: ${listed(soon)} (default of this program).`};
 	const facts = factsOfSeries(check, openSeries(check));
-	const found = documentOfCheck(check);
-	if (found.ok && findingsOf(found.document, figuresOf(found.document)).some(({code}) => code === 'undecided'))
-		return {months: 1, because: 'In a month: something is undecided (default of this program).'};
-	const word = changeSince(rowOf(check), history);
-	if (word === 'changed' || word === 'perhaps')
-		return {
-			months: 1,
-			because: `In a month: ${word === 'changed' ? 'something changed' : 'something perhaps changed'} since the last check (default of this program).`,
-		};
 	if (facts.is('arm-wire-path', 'exposed-loop') || facts.is('arm-wire-stiffness', 'stiff'))
 		return {months: 3, because: 'In three months: stiff or exposed wires relax sooner (default of this program).'};
 	return {months: 6, because: 'In six months (common practice).'};
+}
+
+function isUndecided(check: Check): boolean {
+	const found = documentOfCheck(check);
+	return found.ok && findingsOf(found.document, figuresOf(found.document)).some(({code}) => code === 'undecided');
+}
+
+function changedSince(check: Check, history: readonly PastCheck[]): string[] {
+	const word = changeSince(rowOf(check), history);
+	if (word === 'changed') return ['something changed since the last check'];
+	return word === 'perhaps' ? ['something perhaps changed since the last check'] : [];
 }

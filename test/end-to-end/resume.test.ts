@@ -1,15 +1,9 @@
-import {fileURLToPath} from 'node:url';
 import {expect, onTestFinished, test} from 'vitest';
 import {prepare, probe, resume, springy, start} from '../helpers/check-turns.js';
 import {playPlain} from '../helpers/plain-run.js';
-import {freshFolder} from '../helpers/program-environment.js';
+import {earlier, freshFolder} from '../helpers/program-environment.js';
 import {type RunningProgram, startProgram} from '../helpers/pty.js';
 import {answer, type Turn, typed, waitForTurn, walk, words} from '../helpers/walk.js';
-
-const CLOCK = fileURLToPath(new URL('shifted-clock.mjs', import.meta.url));
-
-/** An environment in which the program's clock is behind by so many minutes. */
-const earlier = (minutes: number) => ({NODE_OPTIONS: `--import=${CLOCK}`, CLOCK_BEHIND_MINUTES: String(minutes)});
 
 const begin = (dataDir: string): RunningProgram => {
 	const program = startProgram({dataDir});

@@ -1,6 +1,7 @@
 import {mkdtempSync, rmSync} from 'node:fs';
 import {tmpdir} from 'node:os';
 import path from 'node:path';
+import {fileURLToPath} from 'node:url';
 
 const foldersToRemove = new Set<string>();
 process.on('exit', () => {
@@ -37,3 +38,11 @@ export const cleanEnvironment = (
 	const isSet = (entry: [string, string | undefined]): entry is [string, string] => entry[1] !== undefined;
 	return Object.fromEntries(Object.entries(variables).filter(isSet));
 };
+
+const CLOCK = fileURLToPath(new URL('shifted-clock.mjs', import.meta.url));
+
+/** An environment in which the program's clock is behind by so many minutes. */
+export const earlier = (minutes: number) => ({
+	NODE_OPTIONS: `--import=${CLOCK}`,
+	CLOCK_BEHIND_MINUTES: String(minutes),
+});
