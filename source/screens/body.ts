@@ -37,13 +37,19 @@ const mostBroken = 500;
 
 /** All that is shown beside the question, as lines of the screen. */
 export const rowsOf = (shown: readonly Shown[], width: number, look: Look): Row[] =>
-	shown.flatMap((one) =>
+	shown.flatMap((one, place) =>
 		rowsOfOne(one, width, look).map(({text, tone, goesOn = true}, index) => ({
 			text: clipped(text, width),
 			tone,
-			...(goesOn && index > 0 ? {goesOn} : {}),
+			...(goesOn && (index > 0 || hasHeading(shown, place)) ? {goesOn} : {}),
 		})),
 	);
+
+/** Whether the line before a picture or a table is its heading, which must not stand alone at the foot of a page. */
+function hasHeading(shown: readonly Shown[], place: number): boolean {
+	const before = shown[place - 1];
+	return shown[place]?.kind !== 'line' && before?.kind === 'line' && before.tone === 'strong';
+}
 
 /** Ink cuts a text of many lines as one when a single line is too wide, so none may be. */
 const clipped = (text: string, width: number): string => (stringWidth(text) > width ? printable(text, width) : text);
