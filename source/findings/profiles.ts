@@ -3,6 +3,7 @@ import {answerValue, type Check} from '../check/check.js';
 import {progressOf} from '../check/progress.js';
 import type {Profile} from '../procedure/facts.js';
 import type {ProfileKind, Step} from '../procedure/step.js';
+import {answersAfter, type ProfileAnswers} from './profile-answers.js';
 
 /** Profiles as they are kept on file. */
 export const profilesSchema = z.array(
@@ -13,11 +14,13 @@ export const profilesSchema = z.array(
 		usedAt: z.string(),
 		formerNames: z.optional(z.readonly(z.array(z.string()))),
 		setAside: z.optional(z.literal(true)),
+		correctedAt: z.optional(z.string()),
 		answers: z.record(z.string(), z.looseObject({typed: z.string(), value: answerValue})),
 	}),
 );
 
-const nameSteps = {arm: 'arm-name', cartridge: 'cartridge-name', tools: 'tools-name'} as const satisfies Record<
+/** The question for the name of a profile. */
+export const nameSteps = {arm: 'arm-name', cartridge: 'cartridge-name', tools: 'tools-name'} as const satisfies Record<
 	ProfileKind,
 	string
 >;
@@ -30,15 +33,29 @@ export function profilesWith(profiles: readonly Profile[], check: Check, usedAt:
 	const asked = askedSteps(check);
 	return (['arm', 'cartridge', 'tools'] as const).reduce<readonly Profile[]>((list, kind) => {
 		const made = profileOf(check, kind, asked, usedAt);
-		if (!made) return list;
-		const old = list.find((one) => one.kind === kind && (one.name === made.name || one.id === made.id));
-		if (old && JSON.stringify(old.answers) === JSON.stringify(made.answers)) return list;
-		const formerNames = old?.formerNames;
-		return [
-			{...made, id: old?.id ?? made.id, ...(formerNames ? {formerNames} : {})},
-			...list.filter((one) => one !== old),
-		];
+		return made ? withMade(list, made, check) : list;
 	}, profiles);
+}
+
+function withMade(list: readonly Profile[], made: Profile, check: Check): readonly Profile[] {
+	const {kind, id, name} = made;
+	const old = profileNamed(list, kind, name) ?? list.find((one) => one.kind === kind && one.id === id);
+	if (!old) return [made, ...list];
+	const next = {...old, ...made, id: old.id, ...taken(old, made, check)};
+	if (JSON.stringify(old.answers) === JSON.stringify(next.answers)) return list;
+	return [next, ...list.filter((one) => one !== old)];
+}
+
+/** The profile that has a name, else the one that had it before. */
+export const profileNamed = (profiles: readonly Profile[], kind: ProfileKind, name: string): Profile | undefined =>
+	profiles.find((one) => one.kind === kind && one.name === name) ??
+	profiles.find((one) => one.kind === kind && one.formerNames?.includes(name));
+
+/** Whether a check has taken its answers from a profile, or the profile was made from it. */
+export function isTakenBy(check: Check, {id, kind, name, formerNames = []}: Profile): boolean {
+	if (id === `${kind}-${check.id}` || check.answers[`${kind}-profile`]?.value === id) return true;
+	const named = check.answers[nameSteps[kind]]?.value;
+	return typeof named === 'string' && [name, ...formerNames].includes(named);
 }
 
 /** The steps that apply, also those that a check which was stopped no longer asks. */
@@ -57,4 +74,20 @@ function profileOf(check: Check, kind: ProfileKind, asked: readonly Step[], used
 		}),
 	);
 	return {id: `${kind}-${check.id}`, kind, name, answers, usedAt};
+}
+
+/** Name and answers of a profile on file after a check: what was renamed or corrected meanwhile stays as it is. */
+function taken(old: Profile, made: Profile, check: Check): {name: string; answers: ProfileAnswers} {
+	const answers = old.correctedAt === undefined ? made.answers : laterOn(old, old.correctedAt, made, check);
+	if (!old.formerNames?.includes(made.name)) return {name: made.name, answers};
+	const nameStep = nameSteps[old.kind];
+	const named = old.answers[nameStep];
+	return {name: old.name, answers: named ? {...answers, [nameStep]: named} : answers};
+}
+
+function laterOn({kind, answers}: Profile, correctedAt: string, made: Profile, check: Check): ProfileAnswers {
+	const isLater = (id: string): boolean => Date.parse(check.answers[id]?.at ?? '') > Date.parse(correctedAt);
+	const later = Object.entries(made.answers).filter(([id]) => isLater(id));
+	const ids = later.map(([id]) => id);
+	return answersAfter(kind, {...answers, ...Object.fromEntries(later)}, ids);
 }

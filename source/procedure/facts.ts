@@ -14,6 +14,8 @@ export type Profile = {
 	readonly formerNames?: readonly string[] | undefined;
 	/** Not offered any more; its past checks stay. */
 	readonly setAside?: true | undefined;
+	/** When it was last renamed or corrected outside a check: what a check took over before does not undo that. */
+	readonly correctedAt?: string | undefined;
 };
 
 /** What steps may look at: the answers by step id, read by type, and the profiles on file. */
