@@ -50,6 +50,12 @@ export type Store<C, R, M, P, S> = {
 	readonly list: (page: Page) => Listing;
 	/** A finished check, or the reason why there is none. */
 	readonly record: (id: string) => R | StoreError;
+	/** Ids of all finished checks, newest first. @throws StoreError */
+	readonly ids: () => readonly string[];
+	/** A finished check beside the very content of its file, which may hold more than this program knows. */
+	readonly filed: (id: string) => {readonly record: R; readonly json: unknown} | StoreError;
+	/** Writes a finished check that was recorded elsewhere, once. The list finds it when it is shown next. */
+	readonly add: (id: string, json: unknown) => Promise<void>;
 	readonly remark: (id: string) => M | StoreError | undefined;
 	/** Ids of the checks that have a remark. */
 	readonly remarked: () => ReadonlySet<string>;
@@ -111,6 +117,21 @@ export const openStore = <C, R, M, P, S>(options: StoreOptions<C, R, M, P, S>): 
 		if (value !== undefined && options.idOf(value) === id) await drafts.save(null);
 	};
 
+	const filed = (id: string): {readonly record: R; readonly json: unknown} | StoreError => {
+		const fault = idFault(id, dataDir);
+		if (fault !== undefined) return fault;
+		const {what, file} = records.placeOf(id);
+		const found = records.find(id);
+		if (found.state === 'sound') return found;
+		if (found.state === 'closed') return found.error;
+		if (found.state === 'damaged') return new StoreError('damaged', file, records.report(id, found.why));
+		return new StoreError(
+			'missing',
+			file,
+			`${what} is not in "${dataDir}". See the list of past checks for their ids.`,
+		);
+	};
+
 	return {
 		draft() {
 			const {value, savedAt, notices} = drafts.load();
@@ -129,19 +150,12 @@ export const openStore = <C, R, M, P, S>(options: StoreOptions<C, R, M, P, S>): 
 			}),
 		list: (page) => history.list(page),
 		record(id) {
-			const fault = idFault(id, dataDir);
-			if (fault !== undefined) return fault;
-			const {what, file} = records.placeOf(id);
-			const found = records.find(id);
-			if (found.state === 'sound') return found.record;
-			if (found.state === 'closed') return found.error;
-			if (found.state === 'damaged') return new StoreError('damaged', file, records.report(id, found.why));
-			return new StoreError(
-				'missing',
-				file,
-				`${what} is not in "${dataDir}". See the list of past checks for their ids.`,
-			);
+			const found = filed(id);
+			return found instanceof StoreError ? found : found.record;
 		},
+		ids: () => records.ids(),
+		filed,
+		add: (id, json) => withId(id, () => records.write(id, json)),
 		remark: (id) => idFault(id, dataDir) ?? remarks.find(id),
 		remarked: () => remarks.ids(),
 		saveRemark: (id, remark) => withId(id, () => remarks.save(id, remark)),

@@ -1,6 +1,7 @@
 import {StoreError} from './store-error.js';
 
-const faultAt = (value: unknown, path: string): string | undefined => {
+/** What JSON would turn into something else, with its place: 'content.a[0] is Infinity'; undefined where there is nothing. */
+export const faultAt = (value: unknown, path: string): string | undefined => {
 	if (typeof value === 'number') return Number.isFinite(value) ? undefined : `${path} is ${value}`;
 	if (Array.isArray(value)) {
 		for (const [index, item] of value.entries()) {

@@ -12,7 +12,7 @@ export type PlainFile =
 	| {readonly state: 'blocked'; readonly error: StoreError};
 
 /** Tells one state of a file from another without reading it. */
-const markOf = (stats: fs.Stats): string => `${stats.ino}:${stats.size}:${stats.mtimeMs}:${stats.ctimeMs}`;
+export const markOf = (stats: fs.Stats): string => `${stats.ino}:${stats.size}:${stats.mtimeMs}:${stats.ctimeMs}`;
 
 /** The mark of what stands at `file` now, `''` where nothing can be seen. */
 export const fileMark = (file: string): string => {

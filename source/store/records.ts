@@ -11,7 +11,14 @@ import {StoreError} from './store-error.js';
 
 /** One finished check as it was found. */
 export type FoundRecord<R> =
-	| {readonly state: 'sound'; readonly record: R; readonly sizeBytes: number; readonly changedMs: number}
+	| {
+			readonly state: 'sound';
+			readonly record: R;
+			/** The record as it lies in the file. */
+			readonly json: unknown;
+			readonly sizeBytes: number;
+			readonly changedMs: number;
+	  }
 	| {readonly state: 'missing'}
 	| {readonly state: 'damaged'; readonly why: string}
 	| {readonly state: 'closed'; readonly error: StoreError};
@@ -22,8 +29,8 @@ export type Records<R> = {
 	/** All ids on file, newest first. @throws StoreError */
 	readonly ids: () => string[];
 	readonly find: (id: string) => FoundRecord<R>;
-	/** Writes a finished check, unless it is on file already. To be called under the lock. @throws StoreError */
-	readonly write: (id: string, record: R) => Promise<void>;
+	/** Writes what the codec takes for a finished check, unless it is on file already. To be called under the lock. @throws StoreError */
+	readonly write: (id: string, record: unknown) => Promise<void>;
 	/** Moves a damaged one aside if possible, and says so. */
 	readonly report: (id: string, why: string) => string;
 };
@@ -41,7 +48,8 @@ export const createRecords = <R>(codec: Codec<R>, context: StoreContext): Record
 		if (reading.body.id !== id) return {state: 'damaged', why: 'it holds another check than its name says'};
 		const parsed = codec.parse(reading.body.record);
 		if (!parsed.ok) return {state: 'damaged', why: `its content does not fit (${parsed.sentence})`};
-		return {state: 'sound', record: parsed.value, sizeBytes: reading.sizeBytes, changedMs: reading.changedMs};
+		const {sizeBytes, changedMs} = reading;
+		return {state: 'sound', record: parsed.value, json: reading.body.record, sizeBytes, changedMs};
 	};
 	return {
 		placeOf,

@@ -1,0 +1,107 @@
+import fs from 'node:fs';
+import path from 'node:path';
+import {codeOf, targetFault} from './describe-fault.js';
+import {syncFolder} from './folder.js';
+import {closeQuietly} from './read-plain-file.js';
+import {StoreError} from './store-error.js';
+
+type Options = {
+	/** The content, as it begins a sentence: 'The export'. */
+	readonly what: string;
+	/** A plain file that is there already is replaced. */
+	readonly force: boolean;
+};
+
+/**
+ * A file that is written piece by piece under another name in the same folder and gets its own name only when it is
+ * whole and on the disk; a file that was there stays until then.
+ */
+export class TargetFile {
+	readonly #file: string;
+	readonly #part: string;
+	readonly #options: Options;
+	#descriptor: number | undefined;
+	#sizeBytes = 0;
+
+	/** @throws StoreError where it cannot be written, or must not be overwritten */
+	constructor(file: string, options: Options) {
+		this.#file = path.resolve(file);
+		this.#part = `${this.#file}.part-${process.pid}-${Math.random().toString(36).slice(2, 10)}`;
+		this.#options = options;
+		this.#guarded(() => {
+			this.#assertFree();
+			this.#descriptor = fs.openSync(this.#part, 'wx');
+		});
+	}
+
+	/** @throws StoreError; then nothing is left of it */
+	write(text: string): void {
+		this.#guarded(() => {
+			if (this.#descriptor !== undefined) fs.writeFileSync(this.#descriptor, text);
+			this.#sizeBytes += Buffer.byteLength(text);
+		});
+	}
+
+	/** Makes it last, and gives it its name. @throws StoreError; then nothing is left of it */
+	finish(): void {
+		this.#guarded(() => {
+			if (this.#descriptor === undefined) return;
+			fs.fsyncSync(this.#descriptor);
+			this.#assertWhole(fs.fstatSync(this.#descriptor).size);
+			fs.closeSync(this.#descriptor);
+			this.#descriptor = undefined;
+			this.#place();
+			syncFolder(path.dirname(this.#file));
+		});
+	}
+
+	/** For every way out before the end: nothing is left of it. */
+	readonly discard = (): void => {
+		if (this.#descriptor !== undefined) closeQuietly(this.#descriptor);
+		this.#descriptor = undefined;
+		fs.rmSync(this.#part, {force: true});
+	};
+
+	#place(): void {
+		if (this.#options.force) {
+			this.#assertFree();
+			fs.renameSync(this.#part, this.#file);
+			return;
+		}
+		try {
+			// Unlike a rename it never replaces a file that came up meanwhile.
+			fs.linkSync(this.#part, this.#file);
+		} catch (error) {
+			if (!['EPERM', 'ENOTSUP', 'EOPNOTSUPP', 'ENOSYS', 'EMLINK'].includes(codeOf(error) ?? '')) throw error;
+			this.#assertFree();
+			fs.renameSync(this.#part, this.#file);
+			return;
+		}
+		fs.unlinkSync(this.#part);
+	}
+
+	#assertWhole(sizeBytes: number): void {
+		if (sizeBytes === this.#sizeBytes) return;
+		const sentence = `${this.#options.what} was not saved: the disk took only a part of "${this.#file}". Free some space on it, then try again.`;
+		throw new StoreError('unwritable', this.#file, sentence);
+	}
+
+	#assertFree(): void {
+		const stats = fs.lstatSync(this.#file, {throwIfNoEntry: false});
+		if (stats === undefined || (stats.isFile() && this.#options.force)) return;
+		const {what} = this.#options;
+		const sentence = stats.isFile()
+			? `"${this.#file}" is there already. Add --force to overwrite it, or name another file with --out.`
+			: `${what} was not saved: "${this.#file}" is no plain file. Name another file with --out.`;
+		throw new StoreError('blocked', this.#file, sentence);
+	}
+
+	#guarded(work: () => void): void {
+		try {
+			work();
+		} catch (error) {
+			this.discard();
+			throw targetFault(this.#options.what, this.#file, error);
+		}
+	}
+}
