@@ -1,5 +1,6 @@
 import {Command, CommanderError, Option} from 'commander';
 import packageJson from '../package.json' with {type: 'json'};
+import {addDataCommands} from './commands/data/add-data-commands.js';
 import {examples, exitStatuses} from './commands/help-texts.js';
 
 type Flags = {readonly arm?: string; readonly data?: string; readonly plain?: boolean; readonly color: boolean};
@@ -51,6 +52,7 @@ function commandLine(): Command {
 			const {runComputeCommand} = await import('./commands/compute-command.js');
 			leave(await runComputeCommand({file, ...options, data: program.opts<Flags>().data}));
 		});
+	addDataCommands(program, leave);
 	return program;
 }
 
