@@ -42,7 +42,8 @@ export function factsOfTrial(check: Check, series: Series, trial: Trial): Facts 
 	return factsOfSeries(then.check, then.series);
 }
 
-function seriesThatCounts(check: Check): Series {
+/** The series whose figures a check is judged by: the last one, or the last that was measured where it was stopped. */
+export function seriesThatCounts(check: Check): Series {
 	const open = openSeries(check);
 	if (!check.stopped || documentOfCheck(check, open).ok) return open;
 	return check.series.findLast((one) => documentOfCheck(check, one).ok) ?? open;

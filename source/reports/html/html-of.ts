@@ -1,0 +1,76 @@
+import {visibleText} from '../../visible-text.js';
+import {type Block, type Part, plainWords, type Report, type Section} from '../report.js';
+import {blockHtml} from './block-html.js';
+import {escapeHtml} from './escape.js';
+import {inline} from './inline.js';
+import {style} from './style.js';
+
+/** A report as one HTML page that needs nothing else: no script, no outside resource. */
+export function htmlOf(report: Report): string {
+	const {title, about, sections, foot} = report;
+	return [
+		'<!DOCTYPE html>',
+		'<html lang="en">',
+		'<head>',
+		'<meta charset="utf-8">',
+		`<title>${escapeHtml(shortTitle(plainWords(title)))}</title>`,
+		'<meta name="viewport" content="width=device-width, initial-scale=1">',
+		'<meta name="color-scheme" content="light">',
+		// Should anything ever slip through the escaping, a browser still loads and runs nothing.
+		`<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">`,
+		`<style>${style}</style>`,
+		'</head>',
+		'<body>',
+		'<header>',
+		`<h1>${inline(title)}</h1>`,
+		`<dl class="about">\n${about.map(([name, value]) => `<div><dt>${escapeHtml(name)}</dt><dd>${inline(value)}</dd></div>`).join('\n')}\n</dl>`,
+		'</header>',
+		'<main>',
+		...sections.map(sectionHtml),
+		'</main>',
+		`<footer><p>${escapeHtml(foot)}</p></footer>`,
+		'</body>',
+		'</html>',
+		'',
+	].join('\n');
+}
+
+function sectionHtml({title, blocks, parts = []}: Section, index: number): string {
+	const id = `s${index + 1}`;
+	return [
+		`<section aria-labelledby="${id}">`,
+		`<h2 id="${id}">${escapeHtml(title)}</h2>`,
+		...blocksHtml(blocks, id),
+		...parts.map((part, number) => partHtml(part, `${id}-${number + 1}`)),
+		'</section>',
+	].join('\n');
+}
+
+const partHtml = ({title, blocks}: Part, id: string): string =>
+	[`<div class="part">`, `<h3>${escapeHtml(title)}</h3>`, ...blocksHtml(blocks, id), '</div>'].join('\n');
+
+/** What is narrow stands side by side where there is room. */
+const sideBySide: Readonly<Partial<Record<Block['kind'], string>>> = {picture: 'pictures', facts: 'columns'};
+
+function blocksHtml(blocks: readonly Block[], id: string): string[] {
+	return blocks.flatMap((block, index) => {
+		const html = blockHtml(block, `${id}-b${index + 1}`);
+		const group = sideBySide[block.kind];
+		const isFirst = group !== undefined && blocks[index - 1]?.kind !== block.kind;
+		const isLast = group !== undefined && blocks[index + 1]?.kind !== block.kind;
+		return [...(isFirst ? [`<div class="${group}">`] : []), html, ...(isLast ? ['</div>'] : [])];
+	});
+}
+
+/** Search results and window titles show no more; the page itself has the whole. */
+const longestTitle = 70;
+
+function shortTitle(title: string): string {
+	const letters = [...new Intl.Segmenter().segment(visibleText(title))].map(({segment}) => segment);
+	let kept = '';
+	for (const letter of letters) {
+		if (kept.length + letter.length >= longestTitle) return `${kept.trimEnd()}…`;
+		kept += letter;
+	}
+	return kept;
+}

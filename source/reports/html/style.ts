@@ -1,0 +1,93 @@
+/**
+ * How a report looks: on a screen, on a phone, and on A4 paper. Light ground, and no meaning in a colour alone: every
+ * colour goes with a word and a shape. Figures, tables and findings are not torn apart at the end of a page.
+ */
+export const style = `
+:root {
+	--ink: #1c2733; --soft: #54626f; --line: #ccd5dd; --blue: #1f5f8b;
+	--good: #1d6b3c; --good-ground: #e6f4ea;
+	--warn: #7a5200; --warn-ground: #fdf3d7;
+	--bad: #a01c1c; --bad-ground: #fce8e6;
+}
+* { box-sizing: border-box; }
+html { font: 100%/1.5 system-ui, sans-serif; color: var(--ink); background: #fff; -webkit-text-size-adjust: 100%; }
+body { max-width: 50rem; margin: 0 auto; padding: 1.5rem 1rem 3rem; overflow-wrap: break-word; }
+bdi { overflow-wrap: anywhere; }
+h1 { font-size: 1.7rem; line-height: 1.2; margin: 0 0 .75rem; }
+h2 { font-size: 1.25rem; line-height: 1.25; margin: 2.25rem 0 .75rem; padding-bottom: .25rem; border-bottom: 2px solid var(--line); }
+h3 { font-size: 1.05rem; margin: 1.5rem 0 .5rem; }
+p, ul, ol { margin: .5rem 0; }
+ul { padding-left: 1.25rem; }
+p.good, p.warn, p.bad { border-left: 4px solid currentcolor; padding-left: .6rem; }
+.about { display: flex; flex-wrap: wrap; gap: .25rem 1.75rem; margin: 0; color: var(--soft); }
+.about div { display: flex; gap: .4rem; }
+.about dt::after { content: ":"; }
+.about dd { margin: 0; color: var(--ink); }
+p.verdict, p.notice { border: 1px solid currentcolor; border-left-width: 8px; border-radius: 4px; padding: .6rem .9rem; }
+.verdict { font-size: 1.35rem; line-height: 1.3; }
+.good { color: var(--good); } .warn { color: var(--warn); } .bad { color: var(--bad); }
+.dim { color: var(--soft); font-size: .92rem; }
+.strong { font-weight: 600; }
+.verdict.good, .notice.good { background: var(--good-ground); }
+.verdict.warn, .notice.warn { background: var(--warn-ground); }
+.verdict.bad, .notice.bad { background: var(--bad-ground); }
+.mark { width: 1em; height: 1em; vertical-align: -.12em; fill: currentcolor; }
+.mark .ink { fill: none; stroke: #fff; stroke-width: 1.8; }
+.mark .ink.dark { stroke: currentcolor; }
+table { border-collapse: collapse; width: 100%; margin: 1rem 0; font-variant-numeric: tabular-nums; }
+caption { text-align: left; font-weight: 600; padding: 0 0 .35rem; }
+th, td { text-align: left; vertical-align: top; padding: .3rem .6rem .3rem 0; border-bottom: 1px solid var(--line); }
+thead th { color: var(--soft); font-weight: 600; }
+tbody th { font-weight: 500; }
+.columns { columns: 20rem; column-gap: 2rem; margin: 1rem 0; }
+.columns table { margin: 0 0 1rem; break-inside: avoid; }
+.facts th { width: 55%; font-weight: 400; color: var(--soft); }
+.findings { padding-left: 1.5rem; }
+.findings li { margin: 0 0 1rem; }
+.findings p { margin: .15rem 0; }
+.who { display: inline-block; border: 1px solid var(--blue); border-radius: 1em; padding: 0 .6em; color: var(--blue); font-size: .85rem; }
+.pictures { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(100%, 21rem), 1fr)); gap: .5rem 1.5rem; }
+figure { margin: .75rem 0; max-width: 34rem; }
+figcaption { color: var(--soft); font-size: .92rem; }
+.picture { display: block; width: 100%; height: auto; font: 12.5px system-ui, sans-serif; }
+.picture text { fill: var(--ink); paint-order: stroke; stroke: #fff; stroke-width: 3px; stroke-linejoin: round; }
+.picture .soft { fill: var(--soft); }
+.picture line, .picture polyline { fill: none; stroke: var(--ink); stroke-width: 1; }
+.picture .zone-good { fill: #e3f1e8; } .picture .zone-usable { fill: #fbf4df; }
+.picture .limit-good { stroke: var(--good); stroke-width: 1.5; stroke-dasharray: 2 3; }
+.picture .limit-usable { stroke: var(--warn); stroke-width: 1.5; stroke-dasharray: 7 4; }
+.picture .zero { stroke: #44515d; } .picture .axis { stroke: #7a8793; } .picture .grid { stroke: #e4e9ed; }
+.picture .band { fill: #b9d3e6; stroke: var(--blue); }
+.picture .band.earlier { fill: #fff; stroke: var(--soft); stroke-dasharray: 4 3; }
+.picture .band-end { stroke: var(--blue); stroke-width: 2; }
+.picture .whisker { stroke: var(--ink); stroke-width: 1.5; }
+.picture .point { fill: var(--ink); }
+.picture .point-open { fill: #fff; stroke: var(--ink); stroke-width: 1.75; }
+.picture .wanted { stroke: var(--blue); stroke-width: 2.5; }
+.picture .drag { fill: #dbe8f2; }
+.picture .own { stroke: var(--soft); stroke-dasharray: 2 4; stroke-width: 1.5; }
+.picture .left-over { stroke: var(--bad); stroke-width: 2; stroke-dasharray: 5 2; }
+.picture .least { fill: var(--soft); }
+.picture .face { fill: #fff; stroke: #7a8793; }
+footer { margin-top: 2.5rem; border-top: 1px solid var(--line); color: var(--soft); font-size: .88rem; }
+@media (max-width: 34rem) {
+	body { padding-top: 1rem; }
+	.about { display: block; }
+	th, td { padding-right: .4rem; }
+	table { font-size: .93rem; }
+}
+@page { size: A4; margin: 16mm 16mm 18mm; @bottom-right { content: counter(page) " / " counter(pages); font: 9pt sans-serif; color: #54626f; } }
+@media print {
+	html { font-size: 9.5pt; line-height: 1.4; print-color-adjust: exact; -webkit-print-color-adjust: exact; }
+	body { max-width: none; padding: 0; }
+	h2, h3, caption { break-after: avoid; }
+	h2 { margin-top: 1.4rem; }
+	th, td { padding-top: .18rem; padding-bottom: .18rem; }
+	.columns { columns: 2; }
+	figure, tr, .findings li, .verdict, .notice, .about { break-inside: avoid; }
+	thead { display: table-header-group; }
+	p, li { orphans: 3; widows: 3; }
+	.pictures { grid-template-columns: 1fr 1fr; }
+	.pictures:has(> :only-child) { grid-template-columns: 1fr; }
+}
+`;

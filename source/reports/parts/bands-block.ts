@@ -1,0 +1,17 @@
+import {bandsPicture} from '../../findings/band-rows.js';
+import {earlierRows} from '../../findings/before-and-after.js';
+import {isMeasured, type RadiusFigures} from '../../findings/figures-types.js';
+import {lastBands} from '../../findings/years/last-bands.js';
+import type {CheckSource} from '../check-source.js';
+import type {Block} from '../report.js';
+
+/** The hold bands beside those of the series before and of the last check, with how surely their middles are known. */
+export function bandsBlock({record: {check}, history}: CheckSource, probe: readonly RadiusFigures[]): Block[] {
+	const measured = probe.filter(isMeasured);
+	return bandsPicture(probe, check.limits, [...earlierRows(check), ...lastBands(history)]).flatMap((shown): Block[] => {
+		if (shown.kind !== 'bands') return [];
+		const rows = shown.rows.map((row, index) => ({...row, pullUncertaintyPct: measured[index]?.pullUncertaintyPct}));
+		const caption = `${shown.caption} Limits of the pull: good to ${shown.goodPct} %, usable to ${shown.usablePct} %.`;
+		return [{kind: 'picture', title: 'Hold bands', drawing: {...shown, rows, caption}, isTold: true}];
+	});
+}

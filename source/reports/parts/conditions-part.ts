@@ -1,0 +1,65 @@
+import type {Answer, Check} from '../../check/check.js';
+import {factsOfSeries, progressOf} from '../../check/progress.js';
+import {seriesThatCounts} from '../../findings/document-of-check.js';
+import {levelConsequence} from '../../findings/level-consequence.js';
+import {zeroText} from '../../findings/zero-text.js';
+import type {Facts} from '../../procedure/facts.js';
+import type {StageId, Step} from '../../procedure/step.js';
+import {tickStates} from '../../procedure/ticks.js';
+import {carriedMn} from '../../procedure/weighing.js';
+import {formatIn} from '../../units.js';
+import type {Block, Cell, Section} from '../report.js';
+import {typed} from '../report.js';
+
+type Fact = readonly [name: string, value: Cell];
+type Group = {readonly title: string; readonly stages: readonly StageId[]};
+
+const groups: readonly Group[] = [
+	{title: 'Room, mat and level', stages: ['room', 'mat', 'level']},
+	{title: 'Prepared', stages: ['safe', 'damping', 'bias', 'wires']},
+	{title: 'Guard, tracking force, clearance, zero of the gauge', stages: ['force', 'clearance', 'zero']},
+	{title: 'Bias on', stages: ['bias-on']},
+	{title: 'Arm', stages: ['arm']},
+	{title: 'Cartridge', stages: ['cartridge']},
+	{title: 'Gauge and tools', stages: ['tools']},
+];
+
+/** Under what it was measured: every answer as it was typed, and what was worked out from it at once. */
+export function conditionsPart(check: Check): Section {
+	const {visible, facts} = progressOf(check);
+	const tables = groups.flatMap(({title, stages}): Block[] => {
+		const rows = visible
+			.filter(({stage}) => stages.includes(stage))
+			.flatMap((step) => rowsOf(step, facts, check.answers));
+		return rows.length === 0 ? [] : [{kind: 'facts', caption: title, facts: rows}];
+	});
+	const workedOut = workedOutLines(factsOfSeries(check, seriesThatCounts(check)));
+	return {
+		title: 'Conditions',
+		blocks: [...(workedOut.length > 0 ? [{kind: 'list', items: workedOut} as const] : []), ...tables],
+	};
+}
+
+function rowsOf({id, title, input}: Step, facts: Facts, answers: Readonly<Record<string, Answer>>): Fact[] {
+	const answer = answers[id];
+	if (!answer || answer.typed === '' || ['profile', 'still', 'rounds', 'verdict', 'bias-result'].includes(input.kind))
+		return [];
+	if (input.kind === 'ticks')
+		return tickStates(input, facts, facts.list(id)).map(({line, mark}) => [line.text, mark ?? 'not answered']);
+	return [[title, [typed(answer.typed), ...(answer.override ? [' (overridden)'] : [])]]];
+}
+
+function workedOutLines(facts: Facts): string[] {
+	const carried = carriedMn(facts);
+	const playing = facts.number('playing-force');
+	const level = levelConsequence(facts).flatMap((one) => (one.kind === 'line' ? [one.text] : []));
+	return [
+		...level,
+		...(carried === undefined || playing === undefined
+			? []
+			: [
+					`The gauge carried ${formatIn(carried, 'gf')} = ${formatIn(carried, 'mN')}, ${((100 * carried) / playing).toFixed(1)} % of the playing force.`,
+				]),
+		...(facts.answered('zero-way') ? [zeroText(facts)] : []),
+	];
+}

@@ -1,0 +1,24 @@
+import {beforeAndAfter} from '../../findings/before-and-after.js';
+import type {Issued} from '../../findings/issued.js';
+import {detailLines} from '../../findings/radius-lines.js';
+import {blocksOfShown} from '../blocks-of-shown.js';
+import type {CheckSource} from '../check-source.js';
+import type {Section} from '../report.js';
+
+/** What it means, who acts, and what comes next. */
+export function findingsPart({record: {issued}}: CheckSource): Section[] {
+	if (!issued || issued.findings.length === 0) return [];
+	return [{title: 'What it means, and what to do', blocks: [{kind: 'findings', findings: issued.findings}]}];
+}
+
+/** The smaller figures, for those who want to know more. */
+export function detailsPart({figures}: Issued): Section {
+	return {title: 'More figures', blocks: blocksOfShown(detailLines(figures), {table: '', picture: ''})};
+}
+
+/** Earlier series beside the last one: what each remedy did. */
+export function beforeAndAfterPart({record: {check, issued}}: CheckSource): Section[] {
+	const shown = issued ? beforeAndAfter(check, issued.figures) : [];
+	if (shown.length === 0) return [];
+	return [{title: 'Before and after', blocks: blocksOfShown(shown, {table: 'Before and now', picture: ''})}];
+}

@@ -1,0 +1,67 @@
+import type {AtWorst, Figures, RadiusFigures, Verdict} from '../../findings/figures-types.js';
+import {radiusTable} from '../../findings/radius-lines.js';
+import {figuresSoFar, headline, notMeasured, noVerdictLines, zeroLine} from '../../findings/verdict-lines.js';
+import {dayText} from '../../findings/years/comparison-lines.js';
+import {blocksOfShown} from '../blocks-of-shown.js';
+import type {CheckSource} from '../check-source.js';
+import {type Block, type Cell, type Section, sentence} from '../report.js';
+import {bandsBlock} from './bands-block.js';
+import {deckNotice, voidNotice} from './notices.js';
+import {overridesTable} from './overrides-part.js';
+
+const names = {
+	table: 'Side pull and hold band, percent of the playing force, each with its ± for 95 %',
+	picture: 'Hold bands',
+	isTold: true,
+};
+
+/** What a check came to: the verdict, its figures with limits, and what must be known beside it. */
+export function verdictPart(source: CheckSource): Section {
+	const {check, issued, nextCheck} = source.record;
+	return {
+		title: 'Verdict',
+		blocks: [
+			...voidNotice(source),
+			...(issued ? [verdictBlock(issued.figures)] : blocksOfShown(noVerdictLines(check), names)),
+			...deckNotice(source),
+			...(issued ? figuresOfVerdict(source, issued.figures) : blocksOfShown(figuresSoFar(check), names)),
+			...overridesTable(check),
+			...(nextCheck ? [sentence(`Next check: ${dayText(nextCheck.date)}. ${nextCheck.because}`)] : []),
+		],
+	};
+}
+
+const verdictBlock = (figures: Figures): Block => ({
+	kind: 'verdict',
+	words: headline(figures),
+	verdict: figures.verdict,
+	atWorst: figures.atWorst,
+});
+
+const figuresOfVerdict = (source: CheckSource, {probe}: Figures): Block[] => [
+	...blocksOfShown([radiusTable(probe, source.record.check.limits)], names).map((block) => judgedTable(block, probe)),
+	...blocksOfShown([...notMeasured(source.record.check), ...zeroLine(source.record.check)], names),
+	...bandsBlock(source, probe),
+];
+
+/** The table of the radii with the shape of each verdict; its last row, the limits, has none. */
+function judgedTable(block: Block, probe: readonly RadiusFigures[]): Block {
+	if (block.kind !== 'table') return block;
+	return {
+		...block,
+		head: ['radius', ...block.head.slice(1)],
+		rows: block.rows.map((cells, index) => judgedRow(cells, probe[index])),
+	};
+}
+
+function judgedRow(cells: readonly Cell[], figures: RadiusFigures | undefined): readonly Cell[] {
+	const [name = '', pull, band] = cells;
+	if (!figures) return cells;
+	const judged = (cell: Cell | undefined, verdict: Verdict, atWorst: AtWorst): Cell =>
+		typeof cell === 'string' ? {words: cell, verdict, atWorst} : '';
+	return [
+		name,
+		judged(pull, figures.pullVerdict, figures.pullAtWorst),
+		judged(band, figures.bandVerdict, figures.bandAtWorst),
+	];
+}
