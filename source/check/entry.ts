@@ -1,6 +1,7 @@
+import {stepById} from '../procedure/index.js';
 import type {Action} from './actions.js';
 import type {Check} from './check.js';
-import type {Dialogue} from './dialogue.js';
+import {type Dialogue, positionOf} from './dialogue.js';
 import {reduce} from './reduce.js';
 import type {Slot} from './rounds.js';
 import {openSeries} from './series.js';
@@ -35,8 +36,18 @@ export const refuse = (dialogue: Dialogue, refusal: string): Dialogue => ({...di
 export function act(dialogue: Dialogue, action: Action): Dialogue {
 	const {visiting: _visiting, ...rest} = ask(dialogue);
 	const check = reduce(dialogue.check, action);
-	const notice = seriesNotice(dialogue.check, check);
-	return notice === undefined ? {...rest, check} : {...rest, check, notice};
+	const next = {...rest, check};
+	const notice = seriesNotice(dialogue.check, check) ?? backNotice(next, action);
+	return notice === undefined ? next : {...next, notice};
+}
+
+/** Says why an answer leads back: what came before does not pass any more. */
+function backNotice(next: Dialogue, action: Action): string | undefined {
+	if (action.type !== 'answer') return;
+	const {progress, step, stuck} = positionOf(next);
+	const places = progress.visible.map(({id}) => id);
+	if (!step || !stuck || places.indexOf(step.id) >= places.indexOf(action.step)) return;
+	return `With the answer to '${stepById(action.step)?.title ?? action.step}' this does not pass any more:`;
 }
 
 /** Says that the rounds so far are closed: they are kept, and those that come are not mixed with them. */

@@ -168,3 +168,19 @@ describe('The side of a reading', () => {
 		expect(after.check.answers['level-lr-1']?.value).toBe(0.1);
 	});
 });
+
+describe('An answer that makes an earlier one fail', () => {
+	it('leads back to it and says which answer it was', () => {
+		// 0.275° makes 0.47 % with 18 mN and 0.63 % with the 24 mN that the gauge carries; half a percent is allowed.
+		const script = northDeckWith({
+			'level-lr-1': '0.3 right',
+			'level-lr-2': '0.25 right',
+			'force-high': '24 mN',
+			'force-reading': '24 mN',
+		});
+		const weighed = follow(freshDialogue(), script, {until: 'force-reading'});
+		const back = say(weighed, [{kind: 'text', text: '24 mN'}]);
+		expect(positionOf(back).step?.id).toMatch(/^level-/);
+		expect(back.notice).toBe("With the answer to 'Tracking force' this does not pass any more:");
+	});
+});
