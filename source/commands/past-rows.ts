@@ -1,0 +1,30 @@
+import type {PastCheck} from '../check/past-check.js';
+import {dataDirectory} from '../store/data-directory.js';
+import {StoreError} from '../store/store-error.js';
+import {EXIT} from '../terminal/exit-paths.js';
+import {sayFault} from './print-out.js';
+import {attempt, Shelf} from './shelf.js';
+
+type Wanted = {readonly data?: string | undefined; readonly limit?: number};
+type Work = (rows: readonly PastCheck[], shelf: Shelf) => number | Promise<number>;
+
+/**
+ * Hands the past checks, newest first, to a command. What was wrong with some of them is said on standard error; where
+ * none could be read the command does not run. Afterwards, what reading had to make good is kept for the next time.
+ * @returns exit status of the command, or 1 where nothing could be read
+ */
+export async function withPastRows({data, limit = Number.POSITIVE_INFINITY}: Wanted, work: Work): Promise<number> {
+	try {
+		const shelf = new Shelf(dataDirectory({flag: data, env: process.env}), () => new Date());
+		const {total, rows, notices} = shelf.past({offset: 0, limit});
+		sayFault(...notices);
+		if (total === 0 && notices.length > 0) return EXIT.cannotReadOrWrite;
+		const status = await work(rows, shelf);
+		await attempt(() => shelf.store.tidy());
+		return status;
+	} catch (error) {
+		if (!(error instanceof StoreError)) throw error;
+		sayFault(error.sentence);
+		return EXIT.cannotReadOrWrite;
+	}
+}

@@ -1,0 +1,33 @@
+import {EXIT} from '../terminal/exit-paths.js';
+import {printable} from '../terminal/printable.js';
+
+let isWatched = false;
+
+/** Without a listener a full disk or a closed pipe would end the process with a stack trace. */
+function watchOutput(): void {
+	if (isWatched) return;
+	isWatched = true;
+	for (const stream of [process.stdout, process.stderr]) stream.on('error', () => {});
+}
+
+/**
+ * Writes to standard output. A full disk is said in a sentence; a reader that went away (`| head`) is no fault worth one.
+ * @returns exit status: 0, or 1 where it could not be written
+ */
+export function printOut(text: string): Promise<number> {
+	watchOutput();
+	return new Promise((resolve) => {
+		process.stdout.write(text, (error) => {
+			if (!error) return resolve(EXIT.done);
+			const code = 'code' in error ? String(error.code) : error.message;
+			if (code !== 'EPIPE') sayFault(`Standard output could not be written (${code}).`);
+			resolve(EXIT.cannotReadOrWrite);
+		});
+	});
+}
+
+/** One sentence, or several, on standard error. */
+export function sayFault(...sentences: readonly string[]): void {
+	watchOutput();
+	for (const sentence of sentences) process.stderr.write(`${printable(sentence)}\n`);
+}
