@@ -10,6 +10,16 @@ export function namesOf(armName: string, profiles: readonly Profile[]): readonly
 	return profile ? [profile.name, ...(profile.formerNames ?? [])] : [armName];
 }
 
+/** The name under which each arm was first checked, by its name of today: it stays when the arm is renamed again. */
+export function firstNames(
+	newestFirst: readonly PastCheck[],
+	profiles: readonly Profile[],
+): ReadonlyMap<string, string> {
+	const first = new Map<string, string>();
+	for (const {arm} of newestFirst) first.set(namesOf(arm, profiles)[0] ?? arm, arm);
+	return first;
+}
+
 /** A check that may be compared with another: it came to figures, and nobody marked it void. */
 const counts = ({measuredWith, voidBecause}: PastCheck): boolean => measuredWith !== null && voidBecause === undefined;
 

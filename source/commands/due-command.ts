@@ -1,0 +1,52 @@
+import {formatISO} from 'date-fns/formatISO';
+import {firstNames} from '../findings/years/arms.js';
+import {type DueArm, dueArms, dueText} from '../findings/years/due.js';
+import {columns} from '../terminal/columns.js';
+import {EXIT} from '../terminal/exit-paths.js';
+import {giveCalendar} from './due-calendar.js';
+import {withPastRows} from './past-rows.js';
+import {printOut, sayFault} from './print-out.js';
+import type {Shelf} from './shelf.js';
+
+type Options = {
+	readonly within?: number | undefined;
+	readonly quiet?: boolean | undefined;
+	readonly calendar?: string | undefined;
+	readonly force?: boolean | undefined;
+	readonly data?: string | undefined;
+};
+
+/** `armdrift due`: arms by the day of their next check, or as a calendar. @returns exit status: 10 when some are due */
+export function runDueCommand({within, quiet = false, calendar, force = false, data}: Options): Promise<number> {
+	return withPastRows({data}, async (all, shelf) => {
+		const now = formatISO(new Date());
+		const arms = dueArms(all, shelf.profiles(), now);
+		const isDue = ({inDays}: DueArm): boolean => inDays <= (within ?? 0);
+		const reasonOf = ({last}: DueArm): string => nextCheckOn(shelf, last.id)?.because ?? '';
+		const status =
+			calendar === undefined
+				? await printArms(within === undefined ? arms : arms.filter(isDue), reasonOf, quiet)
+				: await giveCalendar(
+						{arms, reasonOf, firstNames: firstNames(all, shelf.profiles()), now},
+						{calendar, force, quiet},
+					);
+		if (status !== EXIT.done) return status;
+		return arms.some(isDue) ? EXIT.due : EXIT.done;
+	});
+}
+
+/** Day and reason as they were said at the check; nothing where it can't be read. */
+function nextCheckOn(shelf: Shelf, id: string) {
+	const found = shelf.record(id);
+	return found.ok ? found.record.nextCheck : undefined;
+}
+
+async function printArms(arms: readonly DueArm[], reasonOf: (due: DueArm) => string, quiet: boolean): Promise<number> {
+	if (quiet) return EXIT.done;
+	if (arms.length > 0)
+		return printOut(
+			columns(arms.map((due) => [due.date, dueText(due), due.arm, `last check ${due.last.date}. ${reasonOf(due)}`])),
+		);
+	sayFault('No arm is to be checked in that time.');
+	return EXIT.done;
+}

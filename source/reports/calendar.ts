@@ -1,0 +1,47 @@
+import {createHash} from 'node:crypto';
+import {ICalAlarmType, ICalCalendar, ICalCalendarMethod, ICalEventTransparency} from 'ical-generator';
+import type {DueArm} from '../findings/years/due.js';
+import {visibleText} from '../visible-text.js';
+
+export type CalendarEvent = {
+	readonly due: DueArm;
+	/** Why it is due then, as it was said at the check. */
+	readonly because: string;
+	/** What tells this arm from every other one, and stays when the arm is renamed. */
+	readonly identity: string;
+};
+
+const PRODUCT = '//armdrift//next checks//EN';
+const WEEK_SECONDS = 7 * 86_400;
+
+/**
+ * A calendar file (RFC 5545): for every arm the day of its next check, with a reminder a week before. The UID of an
+ * event is always the same for the same arm, so that a calendar that takes the file in again moves the event.
+ * @param stamp time of writing, ISO
+ */
+export function calendarOf(events: readonly CalendarEvent[], stamp: string): string {
+	const calendar = new ICalCalendar({prodId: PRODUCT, method: ICalCalendarMethod.PUBLISH});
+	for (const {due, because, identity} of events) {
+		const summary = visibleText(`Check tonearm: ${due.arm}`);
+		const event = calendar.createEvent({
+			id: uidOf(identity),
+			stamp,
+			// A date alone is taken as midnight UTC and written back in UTC: the same day in any time zone.
+			start: due.date,
+			allDay: true,
+			summary,
+			description: visibleText(`${because} Last checked on ${due.last.date} (${due.last.id}).`),
+			transparency: ICalEventTransparency.TRANSPARENT,
+		});
+		event.createAlarm({type: ICalAlarmType.display, triggerBefore: WEEK_SECONDS, description: summary});
+	}
+	return calendar.toString();
+}
+
+/** Whether a file is one that this program wrote, by its beginning. */
+export const isOwnCalendar = (head: string): boolean =>
+	head.startsWith('BEGIN:VCALENDAR\r\n') && head.split('\r\n').includes(`PRODID:-${PRODUCT}`);
+
+// RFC 7986 5.3: a UID should not be told from by whom or where it was made; a name in it would.
+const uidOf = (identity: string): string =>
+	`${createHash('sha256').update(`next check of ${identity}`).digest('hex').slice(0, 32)}@armdrift`;
