@@ -1,5 +1,7 @@
 import {Command, CommanderError, Option} from 'commander';
 import packageJson from '../package.json' with {type: 'json'};
+import {addHelpCommands} from './commands/add-help-commands.js';
+import {addYearsCommands} from './commands/add-years-commands.js';
 import {addDataCommands} from './commands/data/add-data-commands.js';
 import {examples, exitStatuses} from './commands/help-texts.js';
 
@@ -24,7 +26,11 @@ function commandLine(): Command {
 			const [unknown] = command.args;
 			if (unknown !== undefined)
 				command.error(
-					`error: unknown command '${shown(unknown)}'; the commands are: ${command.commands.map((one) => one.name()).join(', ')}`,
+					`error: unknown command '${shown(unknown)}'; the commands are: ${command
+						.createHelp()
+						.visibleCommands(command)
+						.map((one) => one.name())
+						.join(', ')}`,
 				);
 			const {runCheck} = await import('./commands/check.js');
 			leave(await runCheck({...flags, version: packageJson.version}));
@@ -53,6 +59,8 @@ function commandLine(): Command {
 			leave(await runComputeCommand({file, ...options, data: program.opts<Flags>().data}));
 		});
 	addDataCommands(program, leave);
+	addYearsCommands(program, leave);
+	addHelpCommands(program, leave);
 	return program;
 }
 

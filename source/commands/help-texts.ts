@@ -7,8 +7,22 @@ export const examples = `Examples:
   armdrift compute check.json   only the figures
 `;
 
+/** How the program ends. */
+export const exitStatusRows = [
+	['0', 'done'],
+	['1', 'could not read or write'],
+	['2', 'usage, bad input or no terminal'],
+	['3', 'input ended, or left with a check open (saved)'],
+	['4', 'another copy is writing'],
+	['10', 'something is due'],
+	['70', 'internal fault'],
+	['130', 'Ctrl+C'],
+	['143', 'SIGTERM'],
+	['129', 'SIGHUP'],
+] as const;
+
+const inLine = exitStatusRows.map(([status, meaning]) => `${status} ${meaning}`).join('; ');
+
+/** Stands behind the options. */
 export const exitStatuses = `
-Exit status: 0 done; 1 could not read or write; 2 usage, bad input or no terminal;
-3 input ended, or left with a check open (saved); 4 another copy is writing;
-10 something is due; 70 internal fault; 130 Ctrl+C, 143 SIGTERM, 129 SIGHUP.
-A verdict never changes the status.`;
+${`Exit status: ${inLine}.`.replace(/(.{1,79})(?: |$)/g, '$1\n')}A verdict never changes the status.`;
