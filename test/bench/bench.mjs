@@ -7,6 +7,7 @@ import path from 'node:path';
 import {fileURLToPath} from 'node:url';
 import {parseArgs} from 'node:util';
 import {build} from 'esbuild';
+import {dataOutAndIn} from './data.mjs';
 import {makeReferences} from './references.mjs';
 import {median, printTable, quantile, ratio, ratioText} from './statistics.mjs';
 import {environment, freshFolder, Target} from './target.mjs';
@@ -189,5 +190,6 @@ console.log(`Node ${process.version}, ${process.platform}; ${runs} runs, ${keys}
 await startUp();
 await keyToFrame();
 await storage();
+dataOutAndIn(10_000);
 await leaving();
 await idle();
