@@ -1,7 +1,9 @@
 import type {Check} from './check/check.js';
 import type {Dialogue} from './check/dialogue.js';
 import type {PastCheck} from './check/past-check.js';
+import type {ProfilesChanged} from './findings/profile-changes.js';
 import type {FinishedCheck} from './findings/record.js';
+import type {Voids} from './findings/voids.js';
 import type {DueArm} from './findings/years/due.js';
 import type {Profile} from './procedure/facts.js';
 import type {Settings} from './procedure/settings.js';
@@ -43,8 +45,18 @@ export type Archive = {
 	readonly record: (
 		id: string,
 	) =>
-		| {readonly ok: true; readonly record: FinishedCheck; readonly putBackAt?: string}
+		| ({readonly ok: true; readonly record: FinishedCheck; readonly putBackAt?: string} & Voids)
 		| {readonly ok: false; readonly sentence: string};
+	/** Marks a past check void: it stays as it is, and does not count any more. */
+	readonly markVoid: (id: string, reason: string) => Promise<Saved>;
+	/** Takes that back; both stand beside the check for good. */
+	readonly countAgain: (id: string) => Promise<Saved>;
+	/** Names of arms that have a check on file or open, as they were typed. */
+	readonly checkedArms: () => readonly string[];
+	/** Whether the open check has taken its answers from a profile. */
+	readonly isTakenOver: (profile: Profile) => boolean;
+	/** Changes the list of profiles as it is on the disk by now. */
+	readonly changeProfiles: (change: (profiles: readonly Profile[]) => ProfilesChanged) => Promise<Saved>;
 };
 
 /** All that a face may ask of the world outside: the disk and the clock. Faces know no other way to either. */

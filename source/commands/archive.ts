@@ -1,10 +1,13 @@
 import type {Check} from '../check/check.js';
 import type {PastCheck} from '../check/past-check.js';
+import {isTakenBy} from '../findings/profiles.js';
 import {checksOfArm, historyOf} from '../findings/years/arms.js';
 import {type DueArm, dueArms} from '../findings/years/due.js';
+import type {Profile} from '../procedure/facts.js';
 import {StoreError} from '../store/store-error.js';
-import type {Archive} from '../workbench.js';
-import type {Attempt, Shelf} from './shelf.js';
+import type {Archive, Saved} from '../workbench.js';
+import {type Attempt, type Shelf, sentenceOf} from './shelf.js';
+import {countingAgain, markedVoid} from './void-marks.js';
 
 /** Past checks by arm, over the years. */
 export class OpenArchive implements Archive {
@@ -39,6 +42,37 @@ export class OpenArchive implements Archive {
 
 	due(): readonly DueArm[] {
 		return dueArms(this.#shelf.all(), this.#shelf.profiles(), this.#now());
+	}
+
+	markVoid(id: string, reason: string): Promise<Saved> {
+		return this.#shelf.note(id, (remark) => markedVoid(remark, reason, this.#now()));
+	}
+
+	countAgain(id: string): Promise<Saved> {
+		return this.#shelf.note(id, (remark) => countingAgain(remark, this.#now()));
+	}
+
+	checkedArms(): readonly string[] {
+		const open = this.#openCheck()?.answers['arm-name']?.value;
+		return [...new Set([...this.#shelf.all().map(({arm}) => arm), ...(typeof open === 'string' ? [open] : [])])];
+	}
+
+	isTakenOver(profile: Profile): boolean {
+		const open = this.#openCheck();
+		return open !== undefined && isTakenBy(open, profile);
+	}
+
+	changeProfiles(change: Parameters<Archive['changeProfiles']>[0]): Promise<Saved> {
+		return this.#shelf.changeProfiles(change);
+	}
+
+	#openCheck(): Check | undefined {
+		try {
+			return this.#shelf.noted(this.#shelf.store.draft()).check;
+		} catch (error) {
+			this.#shelf.noted({notices: [sentenceOf(error)]});
+			return;
+		}
 	}
 
 	/** The last check of an arm that counts; of the arm that is due first where none is named. @throws StoreError */

@@ -1,4 +1,5 @@
 import {checkOpen, otherArmOpen} from '../findings/home.js';
+import {namesOf} from '../findings/years/arms.js';
 import type {Opened, Workbench} from '../workbench.js';
 
 /** What the command line asks for: a full check of a named arm, or the last check of an arm repeated. */
@@ -14,6 +15,7 @@ export async function openArm(workbench: Workbench, {arm, recheck = false}: Aske
 	if (arm === undefined && !recheck) return {};
 	const unfinished = workbench.unfinished();
 	if (!unfinished) return {opened: await (recheck ? workbench.recheck(arm) : workbench.start(arm))};
-	if (unfinished.arm === arm) return {opened: await workbench.resume()};
+	if (arm !== undefined && namesOf(arm, workbench.profiles()).includes(unfinished.arm))
+		return {opened: await workbench.resume()};
 	return {notice: arm === undefined ? checkOpen(unfinished) : otherArmOpen(arm, unfinished)};
 }

@@ -85,7 +85,7 @@ export class OpenWorkbench implements Workbench {
 	start(armName?: string): Promise<Opened> {
 		return this.#opening(async () => {
 			await this.#fileOpenOne();
-			const answers = answersFor(armName, this.profiles());
+			const answers = answersFor(armName, this.#shelf.rereadProfiles());
 			const check = reduce(this.#empty(), {type: 'fill', answers, at: this.now()});
 			return isEmpty(check) ? this.#dialogue(check) : this.#taken(check);
 		});
@@ -95,7 +95,7 @@ export class OpenWorkbench implements Workbench {
 		return this.#opening(async () => {
 			const last = this.archive.lastOf(armName);
 			await this.#fileOpenOne();
-			const answers = answersOfLast(last, this.profiles());
+			const answers = answersOfLast(last, this.#shelf.rereadProfiles());
 			return this.#taken(reduce(this.#empty(), {type: 'recheck', of: last.id, answers, at: this.now()}));
 		});
 	}
@@ -104,7 +104,7 @@ export class OpenWorkbench implements Workbench {
 		return this.#opening(async () => {
 			const {check} = this.#draft();
 			if (!check) throw new StoreError('missing', this.#dataDir, 'There is no unfinished check; start a new one.');
-			if (progressOf(check, this.profiles()).current)
+			if (progressOf(check, this.#shelf.rereadProfiles()).current)
 				return this.#taken(reduce(check, {type: 'resume', at: this.now()}));
 			await this.#file(check);
 			throw new StoreError(

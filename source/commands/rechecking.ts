@@ -1,5 +1,5 @@
 import type {Check} from '../check/check.js';
-import {namesOf} from '../findings/years/arms.js';
+import {profileNamed} from '../findings/profiles.js';
 import type {Profile} from '../procedure/facts.js';
 import {profileSteps} from '../procedure/index.js';
 import type {AnswerValue, ProfileKind} from '../procedure/step.js';
@@ -26,8 +26,7 @@ const pick = ({answers}: Check, id: string) => ({value: answers[id]?.value ?? nu
 
 function profileAnswers(last: Check, kind: ProfileKind, profiles: readonly Profile[]): Answers {
 	const name = String(last.answers[`${kind}-name`]?.value ?? '');
-	const names = kind === 'arm' ? namesOf(name, profiles) : [name];
-	const profile = profiles.find((one) => one.kind === kind && names.includes(one.name));
+	const profile = profileNamed(profiles, kind, name);
 	if (profile) return {[`${kind}-profile`]: {value: profile.id, typed: profile.name}, ...profile.answers};
 	const ids = profileSteps(kind).filter((id) => last.answers[id]);
 	return Object.fromEntries(ids.map((id) => [id, pick(last, id)]));

@@ -9,6 +9,7 @@ import {StoreError} from '../store/store-error.js';
 import type {Archive, Saved} from '../workbench.js';
 import {withRemark} from './filing.js';
 import {type Remark, storedForms} from './stored-forms.js';
+import type {Marked} from './void-marks.js';
 
 /** The store with the forms of this program in it. */
 export const storeOf = (dataDir: string, now: () => Date, onNotice: (sentence: string) => void) =>
@@ -78,9 +79,8 @@ export class Shelf {
 		if (record instanceof StoreError) return {ok: false, sentence: record.sentence};
 		const remark = this.remark(id);
 		const whole = {...record, check: withRemark(record.check, remark)};
-		return remark?.putBackAt === undefined
-			? {ok: true, record: whole}
-			: {ok: true, record: whole, putBackAt: remark.putBackAt};
+		const {putBackAt, void: voided, formerVoids} = remark ?? {};
+		return {ok: true, record: whole, voided, formerVoids, ...(putBackAt === undefined ? {} : {putBackAt})};
 	}
 
 	checkNamed(id: string): Attempt<Check> {
@@ -91,18 +91,52 @@ export class Shelf {
 	}
 
 	profiles(): readonly Profile[] {
-		this.#profiles ??= this.noted(this.#store.profiles()).value?.profiles ?? [];
+		return this.#profiles ?? this.rereadProfiles();
+	}
+
+	/** Another copy may have changed some. Where they cannot be read the ones known stay. @throws StoreError */
+	rereadProfiles(): readonly Profile[] {
+		this.#profiles = this.noted(this.#store.profiles()).value?.profiles ?? [];
 		return this.#profiles;
 	}
 
 	/** Profiles are a convenience: where they cannot be kept the answer counts all the same, and a notice says so. */
 	async keepProfilesOf(check: Check, at: string): Promise<void> {
-		const next = profilesWith(this.profiles(), check, at);
-		if (next === this.profiles()) return;
+		const kept = await this.#saveProfiles(profilesWith(this.profiles(), check, at));
+		if (!kept.ok) this.noted({notices: [kept.sentence]});
+	}
+
+	/** Changes the profiles as they are on the disk by now. */
+	async changeProfiles(change: Parameters<Archive['changeProfiles']>[0]): Promise<Saved> {
+		const read = await attempt(() => change(this.rereadProfiles()));
+		if (!read.ok || !read.value.ok) return read.ok ? read.value : read;
+		return this.#saveProfiles(read.value.profiles);
+	}
+
+	async #saveProfiles(next: readonly Profile[]): Promise<Saved> {
+		if (next === this.profiles()) return {ok: true};
 		const plain = next.map((one) => ({...one, answers: {...one.answers}}));
 		const kept = await attempt(() => this.#store.saveProfiles({profiles: plain}));
-		if (kept.ok) this.#profiles = next;
-		else this.noted({notices: [kept.sentence]});
+		if (!kept.ok) return kept;
+		this.#profiles = next;
+		return {ok: true};
+	}
+
+	/** Changes what is noted beside a filed check, whose own file stays as it is. */
+	async note(id: string, change: (remark: Remark | undefined) => Marked): Promise<Saved> {
+		const done = await attempt(async () => {
+			const filed = this.#store.record(id);
+			if (filed instanceof StoreError) throw filed;
+			const noted = this.#store.remark(id);
+			// One that is damaged is put aside when the new one is saved; any other trouble would lose it.
+			if (noted instanceof StoreError && noted.code !== 'damaged') throw noted;
+			const marked = change(noted instanceof StoreError ? undefined : noted);
+			if (marked.ok) await this.#store.saveRemark(id, marked.remark);
+			return marked;
+		});
+		this.forget();
+		if (!done.ok) return done;
+		return done.value.ok ? {ok: true} : done.value;
 	}
 
 	settings(): Settings {

@@ -1,13 +1,14 @@
 import {formatDistanceStrict} from 'date-fns/formatDistanceStrict';
 import type {Check} from '../check/check.js';
 import {progressOf} from '../check/progress.js';
+import {profileNamed} from '../findings/profiles.js';
 import type {Profile} from '../procedure/facts.js';
 import type {Unfinished} from '../workbench.js';
 
 /** What is known of an arm when its check starts: its profile, or its name alone. */
 export function answersFor(armName: string | undefined, profiles: readonly Profile[]) {
 	if (armName === undefined) return {};
-	const known = profiles.find(({kind, name}) => kind === 'arm' && name === armName);
+	const known = profileNamed(profiles, 'arm', armName);
 	if (!known) return {'arm-name': {value: armName, typed: armName}};
 	return {'arm-profile': {value: known.id, typed: known.name}, ...known.answers};
 }

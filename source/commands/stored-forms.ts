@@ -26,13 +26,15 @@ const settingsSchema = z.looseObject({
 	bell: z.boolean(),
 });
 
-const remarkSchema = z.looseObject({
+export const remarkSchema = z.looseObject({
 	/** When the deck was ready to play again. */
 	putBackAt: z.optional(z.string()),
 	putBack: z.optional(checkSchema.shape.answers),
 	overrides: z.optional(checkSchema.shape.overrides),
 	/** Why the check does not count; it stays on file. */
 	void: z.optional(z.looseObject({reason: z.string(), at: z.string()})),
+	/** Marks of that kind that were taken back since. */
+	formerVoids: z.optional(z.array(z.looseObject({reason: z.string(), at: z.string(), takenBackAt: z.string()}))),
 });
 export type Remark = z.output<typeof remarkSchema>;
 

@@ -5,6 +5,7 @@ import {offPlaces, onPlaces, placeLabel} from '../procedure/places.js';
 import type {FinishedCheck} from './record.js';
 import {line, type Shown} from './shown-lines.js';
 import {verdictLines} from './verdict-lines.js';
+import {type Voids, voidLines} from './voids.js';
 
 const outcomeWords = {
 	complete: 'complete',
@@ -21,11 +22,12 @@ export const outcomeText = ({outcome}: FinishedCheck, putBackAt?: string): strin
 	putBackAt === undefined ? outcomeWords[outcome] : `interrupted; put back on ${putBackAt.slice(0, 10)}`;
 
 /** A filed check, whole: outcome, verdict, readings as taken, and every answer. */
-export function recordLines(record: FinishedCheck, putBackAt?: string): readonly Shown[] {
+export function recordLines(record: FinishedCheck, putBackAt?: string, voids: Voids = {}): readonly Shown[] {
 	const {check, nextCheck, issued} = record;
 	const progress = progressOf(check);
 	return [
 		line(`Check of ${check.startedAt.slice(0, 10)}: ${outcomeText(record, putBackAt)}`, 'strong'),
+		...voidLines(voids),
 		...(isDeckReady(record, putBackAt) ? [] : [line('Deck not ready to play.', 'bad')]),
 		...(nextCheck ? [line(`Next check: ${nextCheck.date}. ${nextCheck.because}`)] : []),
 		...verdictLines(check, issued),

@@ -1,15 +1,19 @@
+import * as z from 'zod/mini';
 import type {Check} from '../../source/check/check.js';
 import {type Dialogue, startDialogue} from '../../source/check/dialogue.js';
+import type {PastCheck} from '../../source/check/past-check.js';
 import {progressOf} from '../../source/check/progress.js';
 import {reduce} from '../../source/check/reduce.js';
 import {answersOfLast} from '../../source/commands/rechecking.js';
-import {profilesWith} from '../../source/findings/profiles.js';
+import {type Remark, remarkSchema} from '../../source/commands/stored-forms.js';
+import {countingAgain, type Marked, markedVoid} from '../../source/commands/void-marks.js';
+import {isTakenBy, profilesSchema, profilesWith} from '../../source/findings/profiles.js';
 import {type FinishedCheck, finishedCheck, summaryOf} from '../../source/findings/record.js';
 import {checksOfArm, historyOf} from '../../source/findings/years/arms.js';
 import {dueArms} from '../../source/findings/years/due.js';
 import type {Profile} from '../../source/procedure/facts.js';
 import {usualSettings} from '../../source/procedure/settings.js';
-import type {Workbench} from '../../source/workbench.js';
+import type {Saved, Workbench} from '../../source/workbench.js';
 import {clockFrom, freshDialogue} from './script.js';
 import {stored} from './wandering.js';
 
@@ -17,6 +21,8 @@ type Memory = {
 	draft?: Check;
 	records: FinishedCheck[];
 	profiles: readonly Profile[];
+	/** Later facts beside the records, by the id of the check. */
+	remarks: Record<string, Remark>;
 	/** Saves that fail before one works, and why. */
 	failures: string[];
 };
@@ -26,7 +32,7 @@ export function memoryWorkbench(
 	memory: Partial<Memory> = {},
 	now = clockFrom('2026-03-02T09:00:00Z'),
 ): Workbench & {readonly memory: Memory} {
-	const kept: Memory = {records: [], profiles: [], failures: [], ...memory};
+	const kept: Memory = {records: [], profiles: [], remarks: {}, failures: [], ...memory};
 	let settings = usualSettings;
 	let started = 0;
 	const opened = (dialogue: Dialogue) => ({ok: true, dialogue}) as const;
@@ -34,7 +40,17 @@ export function memoryWorkbench(
 		const sentence = kept.failures.shift();
 		return sentence === undefined ? undefined : ({ok: false, sentence} as const);
 	};
-	const all = () => kept.records.map(summaryOf).reverse();
+	const rowOf = (record: FinishedCheck): PastCheck => {
+		const voided = kept.remarks[record.check.id]?.void;
+		return {...summaryOf(record), ...(voided ? {voidBecause: voided.reason} : {})};
+	};
+	const all = () => kept.records.map(rowOf).reverse();
+	const note = async (id: string, change: (remark: Remark | undefined) => Marked): Promise<Saved> => {
+		const marked = failure() ?? change(kept.remarks[id]);
+		if (!('remark' in marked)) return marked;
+		kept.remarks[id] = z.parse(remarkSchema, JSON.parse(JSON.stringify(marked.remark)));
+		return {ok: true};
+	};
 	return {
 		memory: kept,
 		version: '0.0.0',
@@ -86,12 +102,23 @@ export function memoryWorkbench(
 			due: () => dueArms(all(), kept.profiles, now()),
 			past: ({offset, limit}) => ({
 				total: kept.records.length,
-				rows: kept.records.slice(offset, offset + limit).map(summaryOf),
+				rows: kept.records.slice(offset, offset + limit).map(rowOf),
 				notices: [],
 			}),
 			record: (id) => {
 				const record = kept.records.find((one) => one.check.id === id);
-				return record ? {ok: true, record} : {ok: false, sentence: 'There is no such check.'};
+				const {void: voided, formerVoids} = kept.remarks[id] ?? {};
+				return record ? {ok: true, record, voided, formerVoids} : {ok: false, sentence: 'There is no such check.'};
+			},
+			markVoid: (id, reason) => note(id, (remark) => markedVoid(remark, reason, now())),
+			countAgain: (id) => note(id, (remark) => countingAgain(remark, now())),
+			checkedArms: () => all().map(({arm}) => arm),
+			isTakenOver: (profile) => kept.draft !== undefined && isTakenBy(kept.draft, profile),
+			changeProfiles: async (change) => {
+				const changed = failure() ?? change(kept.profiles);
+				if (!('profiles' in changed)) return changed;
+				kept.profiles = z.parse(profilesSchema, JSON.parse(JSON.stringify(changed.profiles)));
+				return {ok: true};
 			},
 		},
 		profiles: () => kept.profiles,
