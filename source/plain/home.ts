@@ -1,14 +1,14 @@
 import {closingLines, closingOptions, homeLines, homeOptions} from '../findings/home.js';
 import {pastLabel} from '../findings/past.js';
-import {profileLines} from '../findings/profile-lines.js';
-import {recordLines} from '../findings/record-lines.js';
+import {pastPages} from '../findings/past-pages.js';
+import {profilePages} from '../findings/profile-pages.js';
 import {readSetting, settingOptions} from '../findings/settings-menu.js';
-import {line, type Shown} from '../findings/shown-lines.js';
+import {line} from '../findings/shown-lines.js';
 import type {Settings} from '../procedure/settings.js';
-import type {Option} from '../procedure/step.js';
 import type {Opened, Workbench} from '../workbench.js';
-import {entryOf, promptLines} from './ask.js';
-import {type Lines, textOf} from './converse.js';
+import {choose} from './choose.js';
+import type {Lines} from './converse.js';
+import {walkPages} from './walk-pages.js';
 
 export type HomeEnd =
 	| {readonly kind: 'opened'; readonly opened: Opened}
@@ -43,10 +43,11 @@ export async function home(workbench: Workbench, lines: Lines): Promise<HomeEnd>
 				if (end) return end;
 				break;
 			}
-			case 'profiles':
-				for (const profile of workbench.profiles())
-					for (const one of [line(profile.name), ...profileLines(profile)]) lines.say(textOf(one));
+			case 'profiles': {
+				const end = await walkPages(profilePages(workbench), lines);
+				if (end.kind !== 'out') return end;
 				break;
+			}
 			case 'settings': {
 				const end = await settings(workbench, lines);
 				if (end) return end;
@@ -55,32 +56,6 @@ export async function home(workbench: Workbench, lines: Lines): Promise<HomeEnd>
 			default:
 				return {kind: 'left'};
 		}
-	}
-}
-
-type Chosen =
-	| {readonly kind: 'chosen'; readonly id: string}
-	| {readonly kind: 'left' | 'input-ended'}
-	| {readonly kind: 'refused'; readonly sentence: string};
-
-async function choose(
-	title: string,
-	shown: readonly Shown[],
-	options: readonly Option[],
-	lines: Lines,
-): Promise<Chosen> {
-	const prompt = {key: title, kind: 'choice', options} as const;
-	lines.say('');
-	for (const text of [title, ...shown.map(textOf), ...promptLines(prompt)]) lines.say(text);
-	for (;;) {
-		const text = await lines.read();
-		if (text === undefined) return {kind: 'input-ended'};
-		if (text.trim() === '/leave') return {kind: 'left'};
-		const entry = entryOf(prompt, text);
-		if (typeof entry !== 'string' && entry.kind === 'choose') return {kind: 'chosen', id: entry.id};
-		const sentence = typeof entry === 'string' ? entry : 'Answer with a number.';
-		if (lines.piped) return {kind: 'refused', sentence: `${title} '${text.trim()}': ${sentence}`};
-		lines.say(sentence);
 	}
 }
 
@@ -125,25 +100,10 @@ async function past(workbench: Workbench, lines: Lines): Promise<HomeEnd | undef
 }
 
 async function one(workbench: Workbench, id: string, lines: Lines): Promise<HomeEnd | undefined> {
-	const found = workbench.archive.record(id);
-	if (!found.ok) {
-		lines.say(found.sentence);
-		return;
-	}
-	for (const shown of recordLines(found.record, found.putBackAt)) lines.say(textOf(shown));
-	if (found.record.outcome !== 'interrupted' || found.putBackAt !== undefined) return;
-	const chosen = await choose(
-		'Its deck was never put back.',
-		[],
-		[
-			{id: 'put-back', label: 'do its put-back list now'},
-			{id: 'back', label: 'back'},
-		],
-		lines,
-	);
-	if (chosen.kind !== 'chosen') return chosen;
-	if (chosen.id !== 'put-back') return;
-	return putAside(workbench, lines, () => workbench.reopen(id));
+	const end = await walkPages(pastPages(workbench, id), lines);
+	if (end.kind !== 'out') return end;
+	const {reopen} = end;
+	return reopen === undefined ? undefined : putAside(workbench, lines, () => workbench.reopen(reopen));
 }
 
 async function settings(workbench: Workbench, lines: Lines): Promise<HomeEnd | undefined> {

@@ -1,10 +1,11 @@
-import {type ReactNode, useState} from 'react';
+import {type ReactNode, useMemo, useState} from 'react';
 import {pastHeading, pastLabel} from '../findings/past.js';
-import {recordLines} from '../findings/record-lines.js';
+import {pastPages} from '../findings/past-pages.js';
 import {line} from '../findings/shown-lines.js';
 import {useTerminalSize} from '../terminal/use-terminal-size.js';
 import type {Workbench} from '../workbench.js';
 import {MenuScreen} from './menu-screen.js';
+import {PagesScreen} from './pages-screen.js';
 
 type PastScreenProps = {
 	readonly workbench: Workbench;
@@ -46,19 +47,6 @@ export const PastScreen = ({workbench, onBack, onReopen}: PastScreenProps): Reac
 };
 
 const OneCheck = ({workbench, id, onBack, onReopen}: PastScreenProps & {readonly id: string}): ReactNode => {
-	const [found] = useState(() => workbench.archive.record(id));
-	const canPutBack = found.ok && found.record.outcome === 'interrupted' && found.putBackAt === undefined;
-	return (
-		<MenuScreen
-			title="Past check"
-			shown={found.ok ? recordLines(found.record, found.putBackAt) : [line(found.sentence, 'bad')]}
-			options={[
-				...(canPutBack ? [{id: 'put-back', label: 'do its put-back list now'}] : []),
-				{id: 'back', label: 'back to the list'},
-			]}
-			onChoose={(choice) => (choice === 'put-back' ? onReopen(id) : onBack())}
-			onBack={onBack}
-			backHint="Esc back"
-		/>
-	);
+	const pages = useMemo(() => pastPages(workbench, id), [workbench, id]);
+	return <PagesScreen pages={pages} onOut={(reopen) => (reopen === undefined ? onBack() : onReopen(reopen))} />;
 };

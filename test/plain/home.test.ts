@@ -72,7 +72,7 @@ describe('Home in plain lines', () => {
 
 describe('Past checks in plain lines', () => {
 	it('are listed with their verdict and read out whole', async () => {
-		const {text} = await visit(['past', '1', '2', '/leave'], {records: [whole]});
+		const {text} = await visit(['past', '1', '1', '/leave'], {records: [whole]});
 		expect(text).toMatch(/1\. 2026-03-02 +north deck .*beyond/i);
 		expect(text).toContain('Check of 2026-03-02: complete');
 		expect(text).toContain('Effective length: 229 mm');
@@ -126,22 +126,6 @@ describe('Settings in plain lines', () => {
 		const {text} = await visit(['4', '6', '7', '5'], {failures: ['The disk is full.']}, false);
 		expect(text).toContain('NOT SAVED: The disk is full.');
 		expect((await visit(['4', '1', '1.5'], {failures: ['The disk is full.']})).end).toMatchObject({kind: 'not-saved'});
-	});
-});
-
-describe('Profiles in plain lines', () => {
-	it('are read out', async () => {
-		const profiles = [
-			{
-				id: 'arm-1',
-				kind: 'arm' as const,
-				name: 'north deck',
-				usedAt: '2026-03-02T12:00:00Z',
-				answers: {'arm-length': {typed: '229 mm', value: 229}},
-			},
-		];
-		const {said} = await visit(['3', '/leave'], {profiles});
-		expect(said).toEqual(expect.arrayContaining(['north deck', 'Kept on 2026-03-02.', 'Effective length: 229 mm']));
 	});
 });
 

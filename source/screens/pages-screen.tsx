@@ -1,0 +1,60 @@
+import {type ReactNode, useMemo, useState} from 'react';
+import type {Pages} from '../findings/page.js';
+import {line} from '../findings/shown-lines.js';
+import {FieldScreen} from './field-screen.js';
+import {useKeys} from './keys-context.js';
+import {MenuScreen} from './menu-screen.js';
+
+type PagesScreenProps<P> = {
+	readonly pages: Pages<P>;
+	/** To where the pages were called from; or to the put-back list of a check. */
+	readonly onOut: (reopen?: string) => void;
+};
+
+/** Pages beside a check, one at a time: Esc goes back, and what is changed is on the disk before the next one shows. */
+export function PagesScreen<P>({pages, onOut}: PagesScreenProps<P>): ReactNode {
+	// A new object for each visit, so that a page shows what was changed meanwhile.
+	const [visit, setVisit] = useState({place: pages.start, fault: ''});
+	const {place, fault} = visit;
+	const keys = useKeys();
+	const page = useMemo(() => pages.pageOf(visit.place), [pages, visit]);
+	const goTo = (next: P): void => setVisit({place: next, fault: ''});
+	const enter = async (entry: string): Promise<void> => {
+		const turn = pages.turn(place, entry);
+		if (turn.kind === 'out') return onOut(turn.reopen);
+		if (turn.kind === 'go') return goTo(turn.to);
+		if (turn.kind === 'refused') return setVisit({place, fault: turn.sentence});
+		// What is typed ahead is meant for the next page.
+		keys?.hold();
+		const saved = await turn.save().finally(() => keys?.release());
+		if (saved.ok) goTo(turn.to);
+		else setVisit({place, fault: `NOT SAVED: ${saved.sentence}`});
+	};
+	const leave = (): void => {
+		const before = pages.backOf(place);
+		if (before === undefined) onOut();
+		else goTo(before);
+	};
+	const shown = [...(fault === '' ? [] : [line(fault, 'warn')]), ...page.shown];
+	const key = JSON.stringify(place);
+	return page.prompt.kind === 'choice' ? (
+		<MenuScreen
+			key={key}
+			title={page.title}
+			shown={shown}
+			options={page.prompt.options}
+			onChoose={(id) => void enter(id)}
+			onBack={leave}
+			backHint="Esc back"
+		/>
+	) : (
+		<FieldScreen
+			key={key}
+			title={page.title}
+			shown={shown}
+			prompt={page.prompt}
+			onEnter={(text) => void enter(text)}
+			onBack={leave}
+		/>
+	);
+}

@@ -1,0 +1,68 @@
+import {describe, expect, it} from 'vitest';
+import {finishedCheck} from '../../source/findings/record.js';
+import {home} from '../../source/plain/home.js';
+import {linesOf} from '../helpers/lines.js';
+import {memoryWorkbench} from '../helpers/memory-workbench.js';
+import {northDeck} from '../helpers/sample-check.js';
+import {follow, freshDialogue} from '../helpers/script.js';
+
+const whole = finishedCheck(follow(freshDialogue(), northDeck).check, '2026-03-02T12:00:00Z');
+const id = whole.check.id;
+
+/** Opens the only past check from home and answers line by line. */
+const visit = async (given: readonly string[], memory: Parameters<typeof memoryWorkbench>[0] = {}, piped = true) => {
+	const workbench = memoryWorkbench({records: [whole], ...memory});
+	const lines = linesOf(['past checks', '1', ...given], piped);
+	const end = await home(workbench, lines);
+	return {end, text: lines.said.join('\n'), workbench, memory: workbench.memory};
+};
+const markVoid = '2';
+
+describe('A past check in plain lines', () => {
+	it('is marked void with a reason by number, and says so from then on', async () => {
+		const before = JSON.stringify(whole);
+		const {text, workbench, memory} = await visit([markVoid, '2', '/back', '/leave']);
+		expect(text).toContain('VOID since 2026-03-02: the deck was disturbed. It does not count:');
+		expect(text).toMatch(/1\. 2026-03-02 +north deck +void/);
+		expect(memory.remarks[id]?.void?.reason).toBe('the deck was disturbed');
+		expect(JSON.stringify(memory.records)).toBe(`[${before}]`);
+		expect(workbench.archive.ofArm('north deck')).toEqual([]);
+		expect(workbench.archive.due()).toEqual([]);
+	});
+
+	it('is marked void with a reason of its own, at most 80 letters long', async () => {
+		const {text, memory} = await visit([markVoid, '5', 'x'.repeat(81), '', 'wrong stylus', '/leave'], {}, false);
+		expect(text.match(/Type the reason in a few words, at most 80 letters\./g)).toHaveLength(2);
+		expect(memory.remarks[id]?.void?.reason).toBe('wrong stylus');
+	});
+
+	it('is left as it is where no reason is given after all', async () => {
+		for (const given of [
+			[markVoid, '/back'],
+			[markVoid, '6'],
+			[markVoid, '5', '/back', '/back'],
+			[markVoid, '/leave'],
+		])
+			expect((await visit(given)).memory.remarks).toEqual({});
+	});
+
+	it('counts again when that is taken back, and both stay beside it', async () => {
+		const {text, workbench, memory} = await visit([markVoid, '1', markVoid, '/leave']);
+		expect(text).toContain(
+			'Was void from 2026-03-02 to 2026-03-02 (something was forgotten before the probe); counts again.',
+		);
+		expect(memory.remarks[id]).toMatchObject({
+			formerVoids: [{reason: 'something was forgotten before the probe', takenBackAt: expect.any(String)}],
+		});
+		expect(memory.remarks[id]?.void).toBeUndefined();
+		expect(workbench.archive.ofArm('north deck')).toHaveLength(1);
+	});
+
+	it('whose mark could not be saved says so and counts on', async () => {
+		const {end, text, memory} = await visit([markVoid, '1'], {failures: ['The disk is full.']}, false);
+		expect(text).toContain('NOT SAVED: The disk is full.');
+		expect(memory.remarks).toEqual({});
+		expect(end.kind).toBe('input-ended');
+		expect((await visit([markVoid, '1'], {failures: ['The disk is full.']})).end.kind).toBe('not-saved');
+	});
+});
