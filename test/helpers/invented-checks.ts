@@ -12,24 +12,26 @@ export type Played = {
 	/** Time of its start, with the offset of the place. */
 	readonly at: string;
 	readonly script: Script;
-	/** What is done at the verdict of the first series, before the rest is played. */
-	readonly detour?: {readonly until: string; readonly entries: readonly Entry[]; readonly then?: Script};
+	/** What is done at some steps in place of the script's answer. */
+	readonly detours?: readonly {readonly until: string; readonly entries: readonly Entry[]}[];
+	/** Left just before this step: the deck is in pieces. */
+	readonly leftAt?: string;
 };
 
 /** An id in the form that ids have, made of the time of the start. */
 export const idFor = (at: string): string =>
 	`${new Date(at).toISOString().slice(0, 19).replace(/[-:]/g, '').replace('T', '-')}-invented`;
 
-/** Plays an invented check to its end. */
-export function played({at, script, detour}: Played, history: readonly PastCheck[] = []): FinishedCheck {
+/** Plays an invented check to its end, or to where it is left. */
+export function played({at, script, detours = [], leftAt}: Played, history: readonly PastCheck[] = []): FinishedCheck {
 	const now = clockFrom(at);
 	const check = newCheck({id: idFor(at), at, program: '0.0.0', limits: limitsOf(usualSettings)});
-	let here = startDialogue(check, [], history);
-	if (detour) {
-		here = say(follow(here, script, {until: detour.until, now}), detour.entries, now);
-		here = follow(here, detour.then ?? script, {now});
-	} else here = follow(here, script, {now});
-	return finishedCheck(here.check, now(), history);
+	const there = detours.reduce(
+		(here, {until, entries}) => say(follow(here, script, {until, now}), entries, now),
+		startDialogue(check, [], history),
+	);
+	const end = follow(there, script, leftAt === undefined ? {now} : {now, until: leftAt});
+	return finishedCheck(end.check, now(), history);
 }
 
 /** Checks of one arm, oldest first, each with those before it as its history, newest first. */
@@ -72,9 +74,21 @@ export const driftingArm: readonly Played[] = [
 /** A check with everything in it: a clearance gone past, a round struck out, a remedy, and the bias set. */
 export const fullStory: Played = {
 	at: '2026-11-14T09:40:00+01:00',
-	script: northDeckWith({'arm-wire-stiffness': 'stiff', 'arm-serial': 'N 0042', ...biasAnswers, verdict: 'go-on'}),
-	detour: {
-		until: 'clearance',
-		entries: [text('3'), waysOut, choose('override'), choose('the arm touches elsewhere')],
-	},
+	script: northDeckWith({'arm-wire-stiffness': 'stiff', 'arm-serial': 'N 0042', ...biasAnswers}),
+	detours: [
+		{until: 'clearance', entries: [text('3'), waysOut, choose('override'), choose('the arm touches elsewhere')]},
+		{
+			until: 'verdict',
+			entries: [
+				choose('strike'),
+				choose('inner:0'),
+				choose('draught or a door'),
+				text('4 out'),
+				text('9 out'),
+				choose('go-on'),
+				choose('remedy'),
+				choose('again'),
+			],
+		},
+	],
 };

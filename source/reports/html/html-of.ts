@@ -13,7 +13,7 @@ export function htmlOf(report: Report): string {
 		'<html lang="en">',
 		'<head>',
 		'<meta charset="utf-8">',
-		`<title>${escapeHtml(shortTitle(plainWords(title)))}</title>`,
+		`<title>${titleHtml(plainWords(title))}</title>`,
 		'<meta name="viewport" content="width=device-width, initial-scale=1">',
 		'<meta name="color-scheme" content="light">',
 		// Should anything ever slip through the escaping, a browser still loads and runs nothing.
@@ -65,12 +65,14 @@ function blocksHtml(blocks: readonly Block[], id: string): string[] {
 /** Search results and window titles show no more; the page itself has the whole. */
 const longestTitle = 70;
 
-function shortTitle(title: string): string {
-	const letters = [...new Intl.Segmenter().segment(visibleText(title))].map(({segment}) => segment);
+/** A title cut between what a reader sees as letters; its length is that of the markup. */
+function titleHtml(title: string): string {
+	const letters = [...new Intl.Segmenter().segment(visibleText(title))].map(({segment}) => escapeHtml(segment));
+	if (letters.join('').length <= longestTitle) return letters.join('');
 	let kept = '';
 	for (const letter of letters) {
-		if (kept.length + letter.length >= longestTitle) return `${kept.trimEnd()}…`;
+		if (kept.length + letter.length >= longestTitle) break;
 		kept += letter;
 	}
-	return kept;
+	return `${kept.trimEnd()}…`;
 }

@@ -1,0 +1,192 @@
+import {readFileSync} from 'node:fs';
+import {describe, expect, it} from 'vitest';
+import {visibleText} from '../../source/visible-text.js';
+import {parsedMarkdown, textOfPage} from './reading.js';
+import {
+	formsOf,
+	halfSource,
+	leftSource,
+	nasty,
+	nastySources,
+	offScaleSource,
+	poorSource,
+	sources,
+	storySource,
+	voidSource,
+} from './support.js';
+
+/** What a reader reads, by kind of report. */
+const textsOf = (source: Parameters<typeof formsOf>[0]) => {
+	const {html, markdown, maker, arm, armMarkdown} = formsOf(source);
+	return {
+		html: textOfPage(html),
+		markdown: parsedMarkdown(markdown).text,
+		maker: textOfPage(maker),
+		arm: textOfPage(arm),
+		armMarkdown: parsedMarkdown(armMarkdown).text,
+	};
+};
+const story = textsOf(storySource);
+const kinds = Object.entries(story);
+
+describe.each(Object.entries(sources))('A report of %s', (_name, source) => {
+	const {check, issued} = source.record;
+
+	it('has every finding and every override with its reason, in every format', () => {
+		for (const text of Object.values(textsOf(source))) {
+			for (const {found} of issued?.findings ?? []) expect(text).toContain(found);
+			for (const {sentence, reason} of check.overrides) {
+				expect(text).toContain(sentence);
+				expect(text).toContain(visibleText(reason).trim());
+			}
+		}
+	});
+
+	it('has every reading as it was typed, struck ones too, wherever readings belong', () => {
+		const {html, markdown, maker} = textsOf(source);
+		const readings = check.series.flatMap((series) =>
+			[...series.inner, ...series.outer, ...series['bias-inner'], ...series['bias-outer']].flatMap(
+				({innerLimit, outerLimit, struck}) => [
+					innerLimit.typed,
+					...(outerLimit ? [outerLimit.typed] : []),
+					...(struck ? [struck.reason] : []),
+				],
+			),
+		);
+		for (const text of [html, markdown, maker]) for (const reading of readings) expect(text).toContain(reading);
+	});
+});
+
+describe('A report', () => {
+	it.each(kinds)('as %s says verdict or figures first, each with its ± and its limits', (_kind, text) => {
+		expect(text).toMatch(/6\.8 % out ± 0\.\d %/);
+		expect(text).toMatch(/good to 2 ?%?, usable to 4 %/);
+	});
+
+	it('says what the verdict is, who acts and what comes next, and when the next check is due', () => {
+		for (const text of [story.html, story.markdown, story.arm]) {
+			expect(text).toContain('Verdict: BEYOND LIMITS');
+			expect(text).toMatch(/technician/);
+			for (const {next} of storySource.record.issued?.findings ?? []) expect(text).toContain(next);
+			expect(text).toMatch(/Next check: 14 Dec 2026\. In a month: something is undecided/);
+		}
+	});
+
+	it('keeps an earlier series beside the last one, with why it was closed', () => {
+		for (const text of [story.html, story.markdown, story.maker]) {
+			expect(text).toContain('Series 1 closed: remedy: touch nothing, only probe again');
+			expect(text).toContain('inner pull');
+		}
+	});
+
+	it('shows what the bias leaves over, and what to set the gauge to', () => {
+		for (const text of [story.html, story.markdown]) {
+			expect(text).toContain('Bias setting 1: 2.4 g, third notch');
+			expect(text).toContain('Set it so that the middle of both limits reads');
+		}
+	});
+
+	it('compares with the checks before it, in words, and lists them all', () => {
+		for (const text of Object.values(story)) {
+			expect(text).toMatch(/since the last check/);
+			for (const {id} of storySource.history) expect(text).toContain(id);
+		}
+	});
+
+	it('has the cautions and the limits of the method as the manual has them', () => {
+		const manual = readFileSync(new URL('../../README.md', import.meta.url), 'utf8');
+		const itemsUnder = (heading: string) =>
+			(manual.split(`## ${heading}\n`)[1]?.split('\n## ')[0] ?? '')
+				.split('\n')
+				.filter((line) => line.startsWith('- '))
+				.map((line) => line.slice(2).replaceAll('**', ''));
+		expect(itemsUnder('Cautions').length).toBeGreaterThan(2);
+		for (const text of [story.html, story.markdown, story.arm])
+			for (const caution of itemsUnder('Cautions')) expect(text).toContain(caution);
+		for (const text of Object.values(story))
+			for (const limit of itemsUnder('Limits of the method')) expect(text).toContain(limit);
+	});
+
+	it('of a deck in pieces says so beside the verdict, in every format', () => {
+		for (const text of Object.values(textsOf(leftSource))) expect(text).toContain('Deck not ready to play');
+		for (const text of Object.values(story)) expect(text).not.toContain('Deck not ready to play');
+		const back = {...leftSource, putBackAt: '2026-11-15T10:00:00+01:00'};
+		for (const text of Object.values(textsOf(back))) expect(text).not.toContain('Deck not ready to play');
+		expect(textsOf(back).html).toContain('interrupted; put back on 2026-11-15');
+	});
+
+	it('of a void check says so before its verdict, with the reason, and compares it with nothing', () => {
+		for (const text of Object.values(textsOf(voidSource))) {
+			expect(text).toContain('This check is void and does not count: the level had slipped.');
+			expect(text).not.toMatch(/since the last check/);
+		}
+		const {html} = textsOf(voidSource);
+		expect(html.indexOf('This check is void')).toBeLessThan(html.indexOf('Verdict: BEYOND'));
+	});
+
+	it('of a check left half measured says that there is no verdict, and shows what there is', () => {
+		const {html, markdown} = textsOf(halfSource);
+		for (const text of [html, markdown]) {
+			expect(text).toContain('No verdict: not measured to the end.');
+			expect(text).toContain('There is no complete round at the outer radius yet');
+			expect(text).toMatch(/inner 65 mm/);
+		}
+	});
+
+	it('of a radius off the scale has no figure there', () => {
+		for (const text of Object.values(textsOf(offScaleSource))) expect(text).toMatch(/off scale/i);
+	});
+});
+
+describe('A page for the maker', () => {
+	it('has arm, serial number, readings, figures as percent, force and torque, and says that it blames nobody', () => {
+		expect(story.maker).toContain('N 0042');
+		expect(story.maker).toMatch(/the same as a force\n+1\.2\d mN out ± 0\.\d\d mN/);
+		expect(story.maker).toMatch(/the same as a torque\n+2\d\d µN·m out ± \d\d µN·m/);
+		expect(story.maker).toContain('does not judge who or what is to blame');
+		expect(story.maker).not.toContain('Verdict: ');
+	});
+
+	it.each([
+		['tilt of the deck', /ruled out\n+its share of the pull: 0\.11 % in ± 0\.03 % at the inner radius/],
+		['bias device', /ruled out\n+confirmed out of action \(weighted lever with pulley\)/],
+		['damping', /not fitted/],
+		['leads that pull or rub', /ruled out/],
+		['zero of the gauge', /ruled out\n+gauge turned end for end/],
+		['a guard that touches', /not ruled out\n+stylus 3 mm above the surface, window 4 to 5 mm/],
+		['something that moved during the probe', /ruled out\n+the closing round lay 0\.\d\d % from the inner rounds/],
+	])('says of %s whether it was ruled out, and by what', (name, wanted) => {
+		expect(afterCause(story.maker, name)).toMatch(wanted);
+	});
+
+	it.each([
+		['tilt of the deck', /^not ruled out\n+its share of the pull: 1\.\d\d % in/],
+		['bias device', /^not ruled out\n+weighted lever with pulley: still acting, or not confirmed/],
+		['damping', /^not ruled out\n+the damper was not confirmed free of the arm/],
+		['leads that pull or rub', /^not ruled out\n+Leads lie as always, nothing touches the arm: not so/],
+		['lifter touching the arm', /^ruled out/],
+		['zero of the gauge', /^not ruled out\n+not checked/],
+	])('says so where %s was not ruled out', (name, wanted) => {
+		expect(afterCause(textsOf(poorSource).maker, name)).toMatch(wanted);
+	});
+});
+
+/** What stands in the row of a cause. */
+const afterCause = (page: string, name: string): string => {
+	const [, after = ''] = page.replaceAll('\u00A0', ' ').split(`\n${name}\n`);
+	return after.trimStart().slice(0, 200);
+};
+
+describe('Texts that people typed', () => {
+	it.each(Object.entries(nasty))('are read as they were typed: %s', (name, typed) => {
+		const source = nastySources[`texts with ${name}`];
+		const texts = source ? Object.values(textsOf(source)) : [];
+		expect(texts).toHaveLength(5);
+		for (const text of texts) expect(text).toContain(visibleText(typed).trim());
+	});
+
+	it('keep their own direction to themselves on a page', () => {
+		const source = nastySources['texts with rightToLeft'];
+		expect(source && formsOf(source).html).toContain(`<bdi>${visibleText(nasty.rightToLeft)}</bdi>`);
+	});
+});

@@ -1,0 +1,232 @@
+import fc from 'fast-check';
+import {SaxesParser} from 'saxes';
+import {describe, expect, it} from 'vitest';
+import type {Bands, Curve, History, Lever} from '../../source/reports/report.js';
+import {bandsSvg} from '../../source/reports/svg/bands-svg.js';
+import {curveSvg} from '../../source/reports/svg/curve-svg.js';
+import {dateTicks, dayNumber} from '../../source/reports/svg/dates.js';
+import {historySvg} from '../../source/reports/svg/history-svg.js';
+import {leverSvg} from '../../source/reports/svg/lever-svg.js';
+import {pictureWidth} from '../../source/reports/svg/picture.js';
+import {nineInch} from '../helpers/curves.js';
+
+const told = {id: 'p', title: 'A picture', description: 'In words.'};
+
+type Drawn = {readonly name: string; readonly at: Readonly<Record<string, string>>; text: string};
+
+/** The elements of a picture with their attributes, read by an XML parser. */
+function drawnIn(svg: string): Drawn[] {
+	const found: Drawn[] = [];
+	const parser = new SaxesParser();
+	parser.on('opentag', ({name, attributes}) => found.push({name, at: attributes, text: ''}));
+	parser.on('text', (text) => {
+		const last = found.at(-1);
+		if (last) last.text += text;
+	});
+	parser.write(svg).close();
+	return found;
+}
+
+const number = (one: Drawn | undefined, name: string): number => Number(one?.at[name]);
+const ofClass = (all: readonly Drawn[], className: string): Drawn[] => all.filter(({at}) => at.class === className);
+/** A number on an axis, with the minus sign of a printer. */
+const axisNumbers = (all: readonly Drawn[]) =>
+	all
+		.filter(({name, text}) => name === 'text' && /^[+\u2212]?\d+(?:\.\d+)?$/.test(text))
+		.map((one) => ({one, value: Number(one.text.replace('\u2212', '-'))}));
+
+/** The scale that the printed numbers of an axis tell; the place of a label against its tick is taken off. */
+function scaleBy(all: readonly Drawn[], coordinate: 'x' | 'y', keep: (one: Drawn) => boolean, offset = 0) {
+	const numbers = axisNumbers(all).filter(({one}) => keep(one));
+	const [first, last] = [numbers[0], numbers.at(-1)];
+	if (!first || !last) throw new Error('fewer than two numbers on the axis');
+	const [from, to] = [number(first.one, coordinate), number(last.one, coordinate)];
+	return (value: number) => from - offset + ((value - first.value) / (last.value - first.value)) * (to - from);
+}
+
+const bands: Bands = {
+	kind: 'bands',
+	goodPct: 2,
+	usablePct: 4,
+	caption: 'In words.',
+	rows: [
+		{label: 'inner 65', lowPct: 3.5, highPct: 9.5, pullPct: 6.5, pullUncertaintyPct: 0.6},
+		{label: 'before inner', lowPct: -2, highPct: 1, pullPct: -0.5, earlier: true},
+	],
+};
+
+describe('Hold bands', () => {
+	const all = drawnIn(bandsSvg(bands, told));
+	const x = scaleBy(all, 'x', ({at}) => at['text-anchor'] === 'middle');
+
+	it('stand where the numbers of the axis say, with pull, its ± and the limits', () => {
+		// Two decimals of a drawing unit are kept.
+		const [band, legendBand] = ofClass(all, 'band');
+		expect(legendBand).toBeDefined();
+		expect(number(band, 'x')).toBeCloseTo(x(3.5), 1);
+		expect(number(band, 'x') + number(band, 'width')).toBeCloseTo(x(9.5), 1);
+		expect(number(ofClass(all, 'point')[0], 'cx')).toBeCloseTo(x(6.5), 1);
+		expect(number(ofClass(all, 'whisker')[0], 'x1')).toBeCloseTo(x(5.9), 1);
+		expect(number(ofClass(all, 'whisker')[0], 'x2')).toBeCloseTo(x(7.1), 1);
+		expect(number(ofClass(all, 'zero')[0], 'x1')).toBeCloseTo(x(0), 1);
+		expect(
+			ofClass(all, 'limit-good')
+				.slice(0, 2)
+				.map((one) => number(one, 'x1')),
+		).toEqual([x(-2), x(2)].map((one) => expect.closeTo(one, 1)));
+		expect(
+			ofClass(all, 'limit-usable')
+				.slice(0, 2)
+				.map((one) => number(one, 'x1')),
+		).toEqual([x(-4), x(4)].map((one) => expect.closeTo(one, 1)));
+	});
+
+	it('of an earlier series differ by their shape', () => {
+		const [earlier] = ofClass(all, 'band earlier');
+		expect(number(earlier, 'x')).toBeCloseTo(x(-2), 1);
+		expect(number(ofClass(all, 'point-open')[0], 'cx')).toBeCloseTo(x(-0.5), 1);
+	});
+});
+
+const history: History = {
+	kind: 'history',
+	label: 'pull, inner 65 mm',
+	points: [
+		{date: '2024-05-11', pct: -1, uncertaintyPct: 0.5},
+		{date: '2025-05-11', pct: 2.5, uncertaintyPct: 0.7},
+		{date: '2026-05-11', pct: 3, uncertaintyPct: 0.6},
+	],
+	limitsPct: [-4, -2, 2, 4],
+	caption: 'In words.',
+};
+
+describe('A figure over the years', () => {
+	const all = drawnIn(historySvg(history, told));
+	const y = scaleBy(all, 'y', ({at}) => at['text-anchor'] === 'end', 4);
+	const points = ofClass(all, 'point');
+
+	it('stands where the numbers of the axis say, with whiskers and limits', () => {
+		expect(points.map((one) => number(one, 'cy'))).toEqual([-1, 2.5, 3].map((pct) => expect.closeTo(y(pct), 1)));
+		const whiskers = ofClass(all, 'whisker').filter(({at}) => at.x1 === at.x2);
+		expect(whiskers.map((one) => number(one, 'y1'))).toEqual([-0.5, 3.2, 3.6].map((pct) => expect.closeTo(y(pct), 1)));
+		expect(whiskers.map((one) => number(one, 'y2'))).toEqual([-1.5, 1.8, 2.4].map((pct) => expect.closeTo(y(pct), 1)));
+		expect(ofClass(all, 'limit-good').map((one) => number(one, 'y1'))).toEqual(
+			[-2, 2].map((pct) => expect.closeTo(y(pct), 1)),
+		);
+		expect(ofClass(all, 'limit-usable').map((one) => number(one, 'y1'))).toEqual(
+			[-4, 4].map((pct) => expect.closeTo(y(pct), 1)),
+		);
+	});
+
+	it('goes with the calendar: a year apart stays a year apart', () => {
+		const [first = 0, second = 0, third = 0] = points.map((one) => number(one, 'cx'));
+		expect(second - first).toBeCloseTo(third - second, 1);
+	});
+
+	it('of one day has that day under it', () => {
+		const [point] = history.points;
+		const texts = drawnIn(historySvg({...history, points: point ? [point] : []}, told)).map(({text}) => text);
+		expect(texts).toContain('11 May 2024');
+	});
+});
+
+// The calendar is the outside truth: 1970-01-01 is day 0, 2024 a leap year.
+describe('Days under a picture', () => {
+	it.each([
+		['1970-01-01', 0],
+		['1970-12-31', 364],
+		['2024-03-01', 19783],
+	])('%s is day %i', (date, day) => {
+		expect(dayNumber(date)).toBe(day);
+	});
+
+	it.each([
+		['2026-05-01', '2026-05-20', ['1 May 2026', '20 May 2026']],
+		['2026-01-15', '2026-05-20', ['Feb 2026', 'Mar 2026', 'Apr 2026', 'May 2026']],
+		['2024-05-11', '2026-05-16', ['Jul 2024', 'Jan 2025', 'Jul 2025', 'Jan 2026']],
+		['2010-05-11', '2026-05-16', ['2015', '2020', '2025']],
+	])('from %s to %s are few round ones', (first, last, texts) => {
+		const ticks = dateTicks([first, last], dayNumber(first), dayNumber(last));
+		expect(ticks.map(({text}) => text)).toEqual(texts);
+	});
+});
+
+describe('The wanted reading over the record', () => {
+	const curve: Curve = nineInch();
+	const all = drawnIn(curveSvg(curve, told));
+	const y = scaleBy(all, 'y', ({at}) => at['text-anchor'] === 'end', 4);
+	const x = scaleBy(all, 'x', ({at}) => at['text-anchor'] === 'middle');
+
+	it('and what was read stand where the numbers of both axes say', () => {
+		const open = ofClass(all, 'point-open');
+		expect([number(open[0], 'cx'), number(open[0], 'cy')]).toEqual([
+			expect.closeTo(x(65), 1),
+			expect.closeTo(y(6.75), 1),
+		]);
+		const read = ofClass(all, 'point');
+		expect([number(read[0], 'cx'), number(read[0], 'cy')]).toEqual([
+			expect.closeTo(x(140), 1),
+			expect.closeTo(y(10.75), 1),
+		]);
+		const [first = '', last = ''] = [/^\S+/, /\S+$/].map(
+			(end) => end.exec(ofClass(all, 'wanted')[0]?.at.points ?? '')?.[0] ?? '',
+		);
+		const [ends, wanted] = [
+			[first, last],
+			[curve.wanted[0], curve.wanted.at(-1)],
+		];
+		expect(ends.map((one) => one.split(',').map(Number))).toEqual(
+			wanted.map((one) => [expect.closeTo(x(one?.radiusMm ?? 0), 0), expect.closeTo(y(one?.pct ?? 0), 0)]),
+		);
+	});
+});
+
+describe('A lever on its clock face', () => {
+	it('points where an hour hand would, and is listed with its radius', () => {
+		const lever: Lever = {
+			kind: 'lever',
+			places: [
+				{radiusMm: 140, clockDeg: 90},
+				{radiusMm: 65, clockDeg: 45},
+			],
+			caption: 'In words.',
+		};
+		const all = drawnIn(leverSvg(lever, told));
+		const [flat, steep] = ofClass(all, 'wanted');
+		expect(number(flat, 'y2')).toBeCloseTo(number(flat, 'y1'), 6);
+		expect(number(flat, 'x2')).toBeGreaterThan(number(flat, 'x1'));
+		expect(number(steep, 'x2') - number(steep, 'x1')).toBeCloseTo(number(steep, 'y1') - number(steep, 'y2'), 1);
+		expect(all.map(({text}) => text)).toEqual(expect.arrayContaining(['a   140 mm: 3:00', 'b   65 mm: 1:30']));
+	});
+});
+
+describe('Any history', () => {
+	const day = fc
+		.integer({min: 0, max: 4000})
+		.map((days) => new Date(Date.UTC(2018, 0, 1 + days)).toISOString().slice(0, 10));
+	const point = fc.record({
+		date: day,
+		pct: fc.double({min: -80, max: 80, noNaN: true}),
+		uncertaintyPct: fc.double({min: 0, max: 20, noNaN: true}),
+	});
+
+	it('is drawn within its picture, with only a few numbers on each axis', () => {
+		fc.assert(
+			fc.property(fc.array(point, {minLength: 1, maxLength: 30}), (points) => {
+				const all = drawnIn(
+					historySvg({...history, points: points.toSorted((one, other) => one.date.localeCompare(other.date))}, told),
+				);
+				const height = Number(all[0]?.at.viewBox?.split(' ')[3]);
+				for (const {at} of all)
+					for (const [name, value] of Object.entries(at)) {
+						if (['x', 'x1', 'x2', 'cx'].includes(name))
+							expect(Number(value)).toSatisfy((one: number) => one >= 0 && one <= pictureWidth);
+						if (['y', 'y1', 'y2', 'cy'].includes(name))
+							expect(Number(value)).toSatisfy((one: number) => one >= -1 && one <= height);
+					}
+				expect(all.filter(({name}) => name === 'text').length).toBeLessThan(24);
+			}),
+			{numRuns: 200},
+		);
+	});
+});
