@@ -1,6 +1,7 @@
 import {Command, CommanderError, Option} from 'commander';
 import packageJson from '../package.json' with {type: 'json'};
 import {addHelpCommands} from './commands/add-help-commands.js';
+import {addReportCommand} from './commands/add-report-command.js';
 import {addYearsCommands} from './commands/add-years-commands.js';
 import {addDataCommands} from './commands/data/add-data-commands.js';
 import {examples, exitStatuses} from './commands/help-texts.js';
@@ -60,6 +61,7 @@ function commandLine(): Command {
 		});
 	addDataCommands(program, leave);
 	addYearsCommands(program, leave);
+	addReportCommand(program, leave, packageJson.version);
 	addHelpCommands(program, leave);
 	return program;
 }
