@@ -40,9 +40,9 @@ function checkNamed(id: string, arm: string | undefined, all: readonly PastCheck
 function checkOf(id: string, all: readonly PastCheck[], shelf: Shelf): Subject {
 	const found = shelf.record(id);
 	if (!found.ok) return nothing(found.sentence, EXIT.cannotReadOrWrite);
-	const {record, putBackAt, voided} = found;
+	const {record, putBackAt, voided, formerVoids} = found;
 	const history = historyOf(record.check, all, shelf.profiles());
-	return {of: 'check', source: {record, putBackAt, voidBecause: voided?.reason, history}};
+	return {of: 'check', source: {record, putBackAt, voids: {voided, formerVoids}, history}};
 }
 
 function armNamed(arm: string, all: readonly PastCheck[], shelf: Shelf): Subject {

@@ -1,13 +1,14 @@
 import type {PastCheck} from '../check/past-check.js';
 import type {FinishedCheck} from '../findings/record.js';
+import type {Voids} from '../findings/voids.js';
 
 /** Everything that a report on one check is made from. */
 export type CheckSource = {
 	readonly record: FinishedCheck;
 	/** Time at which the deck was put back, where that was done later. */
 	readonly putBackAt?: string | undefined;
-	/** Why it does not count, where it was marked void. */
-	readonly voidBecause?: string | undefined;
+	/** Whether it is marked void, and marks of that kind that were taken back. */
+	readonly voids?: Voids;
 	/** Earlier checks of the same arm that count, newest first. */
 	readonly history: readonly PastCheck[];
 };

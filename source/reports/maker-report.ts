@@ -12,7 +12,7 @@ import {bandsBlock} from './parts/bands-block.js';
 import {conditionsPart} from './parts/conditions-part.js';
 import {beforeAndAfterPart} from './parts/findings-part.js';
 import {methodPart} from './parts/method-part.js';
-import {deckNotice, voidNotice} from './parts/notices.js';
+import {deckNotice, voidNotices} from './parts/notices.js';
 import {overridesTable} from './parts/overrides-part.js';
 import {readingsPart} from './parts/readings-part.js';
 import {ruledOutPart} from './parts/ruled-out-part.js';
@@ -43,7 +43,7 @@ function measuredPart(source: CheckSource): Section {
 	return {
 		title: 'What was measured',
 		blocks: [
-			...voidNotice(source),
+			...voidNotices(source),
 			...deckNotice(source),
 			sentence(
 				'For the maker of the arm: the figures of one check, with all that was ruled out before it. The page does not judge who or what is to blame.',

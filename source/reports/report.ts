@@ -65,6 +65,12 @@ export type Report = {
 export const isJudged = (cell: Cell): cell is Judged => typeof cell === 'object' && 'verdict' in cell;
 
 export const typed = (text: string): Typed => ({typed: text});
+/** A sentence with what somebody typed within it set apart. */
+export function withTyped(text: string, part: string): Words {
+	const at = part === '' ? -1 : text.indexOf(part);
+	return at < 0 ? text : [text.slice(0, at), typed(part), text.slice(at + part.length)];
+}
+
 export const sentence = (words: Words, tone: Tone = 'plain'): Block => ({kind: 'line', words, tone});
 export const notice = (words: Words, tone: Tone): Block => ({kind: 'notice', words, tone});
 

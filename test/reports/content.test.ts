@@ -117,11 +117,23 @@ describe('A report', () => {
 
 	it('of a void check says so before its verdict, with the reason, and compares it with nothing', () => {
 		for (const text of Object.values(textsOf(voidSource))) {
-			expect(text).toContain('This check is void and does not count: the level had slipped.');
+			expect(text).toContain('VOID since 2026-11-20: the level had slipped.');
 			expect(text).not.toMatch(/since the last check/);
 		}
 		const {html} = textsOf(voidSource);
-		expect(html.indexOf('This check is void')).toBeLessThan(html.indexOf('Verdict: BEYOND'));
+		expect(html.indexOf('VOID since')).toBeLessThan(html.indexOf('Verdict: BEYOND'));
+	});
+
+	it('of a check that was void and counts again says so, and compares it', () => {
+		const former = {
+			reason: 'only tried out',
+			at: '2026-11-20T09:00:00+01:00',
+			takenBackAt: '2026-11-21T09:00:00+01:00',
+		};
+		for (const text of Object.values(textsOf({...storySource, voids: {formerVoids: [former]}}))) {
+			expect(text).toContain('Was void from 2026-11-20 to 2026-11-21 (only tried out); counts again.');
+			expect(text).toMatch(/since the last check/);
+		}
 	});
 
 	it('of a check left half measured says that there is no verdict, and shows what there is', () => {

@@ -40,7 +40,7 @@ function nastyCheck(name: string): CheckSource {
 	const overrides = check.overrides.map((one) => ({...one, reason: name}));
 	const whole = {...record, check: {...check, answers: {...check.answers, ...answers}, overrides}};
 	const past = {...summaryOf(whole), id: 'earlier', date: '2025-11-14', startedAt: '2025-11-14T09:40:00+01:00'};
-	return {record: whole, history: [past], voidBecause: name};
+	return {record: whole, history: [past], voids: {voided: {reason: name, at: '2026-11-20T09:00:00+01:00'}}};
 }
 
 const inTurn = playedInTurn([...driftingArm, fullStory]);
@@ -97,7 +97,10 @@ export const poorSource: CheckSource = {
 	}),
 	history: [],
 };
-export const voidSource: CheckSource = {...storySource, voidBecause: 'the level had slipped'};
+export const voidSource: CheckSource = {
+	...storySource,
+	voids: {voided: {reason: 'the level had slipped', at: '2026-11-20T09:00:00+01:00'}},
+};
 
 export const nastySources: Readonly<Record<string, CheckSource>> = Object.fromEntries(
 	Object.entries(nasty).map(([name, value]) => [`texts with ${name}`, nastyCheck(value)]),

@@ -1,12 +1,17 @@
 import {isDeckReady} from '../../findings/record-lines.js';
+import {voidLines} from '../../findings/voids.js';
 import type {CheckSource} from '../check-source.js';
-import {type Block, notice, typed} from '../report.js';
+import {type Block, notice, sentence, type Words, withTyped} from '../report.js';
 
-/** A check that was marked void says so before anything else. */
-export const voidNotice = ({voidBecause}: CheckSource): Block[] =>
-	voidBecause === undefined
-		? []
-		: [notice(['This check is void and does not count: ', typed(voidBecause), '.'], 'bad')];
+/** A check that is void says so before anything else; one that was void and counts again says that. */
+export function voidNotices({voids = {}}: CheckSource): Block[] {
+	const reasons = [voids.voided, ...(voids.formerVoids ?? [])].flatMap((one) => (one ? [one.reason] : []));
+	return voidLines(voids).flatMap((one, index): Block[] => {
+		if (one.kind !== 'line') return [];
+		const words: Words = withTyped(one.text, reasons[index] ?? '');
+		return [one.tone === 'bad' ? notice(words, one.tone) : sentence(words, one.tone)];
+	});
+}
 
 /** A deck that was not put back says so beside the verdict. */
 export const deckNotice = ({record, putBackAt}: CheckSource): Block[] =>

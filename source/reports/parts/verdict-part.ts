@@ -6,7 +6,7 @@ import {blocksOfShown} from '../blocks-of-shown.js';
 import type {CheckSource} from '../check-source.js';
 import {type Block, type Cell, type Section, sentence} from '../report.js';
 import {bandsBlock} from './bands-block.js';
-import {deckNotice, voidNotice} from './notices.js';
+import {deckNotice, voidNotices} from './notices.js';
 import {overridesTable} from './overrides-part.js';
 
 const names = {
@@ -21,7 +21,7 @@ export function verdictPart(source: CheckSource): Section {
 	return {
 		title: 'Verdict',
 		blocks: [
-			...voidNotice(source),
+			...voidNotices(source),
 			...(issued ? [verdictBlock(issued.figures)] : blocksOfShown(noVerdictLines(check), names)),
 			...deckNotice(source),
 			...(issued ? figuresOfVerdict(source, issued.figures) : blocksOfShown(figuresSoFar(check), names)),

@@ -15,9 +15,9 @@ import {type Block, type Cell, type Section, typed} from '../report.js';
 const names = {table: '', picture: '', isTold: true};
 
 /** A check among the earlier ones of its arm: what changed, the trend, pictures and all figures. */
-export function yearsPart({record: {check, issued}, history, voidBecause}: CheckSource): Section[] {
+export function yearsPart({record: {check, issued}, history, voids}: CheckSource): Section[] {
 	const now = rowOf(check, issued);
-	if (history.length === 0 || !now.measuredWith || voidBecause !== undefined) return [];
+	if (history.length === 0 || !now.measuredWith || voids?.voided) return [];
 	const checks = [now, ...history];
 	return [
 		{
