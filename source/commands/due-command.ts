@@ -22,31 +22,27 @@ export function runDueCommand({within, quiet = false, calendar, force = false, d
 		const now = formatISO(new Date());
 		const arms = dueArms(all, shelf.profiles(), now);
 		const isDue = ({inDays}: DueArm): boolean => inDays <= (within ?? 0);
-		const reasonOf = ({last}: DueArm): string => nextCheckOn(shelf, last.id)?.because ?? '';
+		const reasonOf = ({last}: DueArm): string => reasonAt(shelf, last.id);
+		const dates = {arms, reasonOf, firstNames: firstNames(all, shelf.profiles()), now};
 		const status =
 			calendar === undefined
 				? await printArms(within === undefined ? arms : arms.filter(isDue), reasonOf, quiet)
-				: await giveCalendar(
-						{arms, reasonOf, firstNames: firstNames(all, shelf.profiles()), now},
-						{calendar, force, quiet},
-					);
+				: await giveCalendar(dates, {calendar, force, quiet});
 		if (status !== EXIT.done) return status;
 		return arms.some(isDue) ? EXIT.due : EXIT.done;
 	});
 }
 
-/** Day and reason as they were said at the check; nothing where it can't be read. */
-function nextCheckOn(shelf: Shelf, id: string) {
+/** Why the next check is due then, as it was said at this one; nothing where it can't be read. */
+function reasonAt(shelf: Shelf, id: string): string {
 	const found = shelf.record(id);
-	return found.ok ? found.record.nextCheck : undefined;
+	return found.ok ? (found.record.nextCheck?.because ?? '') : '';
 }
 
 async function printArms(arms: readonly DueArm[], reasonOf: (due: DueArm) => string, quiet: boolean): Promise<number> {
 	if (quiet) return EXIT.done;
-	if (arms.length > 0)
-		return printOut(
-			columns(arms.map((due) => [due.date, dueText(due), due.arm, `last check ${due.last.date}. ${reasonOf(due)}`])),
-		);
-	sayFault('No arm is to be checked in that time.');
+	const rows = arms.map((due) => [due.date, dueText(due), due.arm, `last check ${due.last.date}. ${reasonOf(due)}`]);
+	if (rows.length > 0) return printOut(columns(rows));
+	sayFault('No arm has a date for its next check, or none in that time.');
 	return EXIT.done;
 }

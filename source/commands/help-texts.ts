@@ -2,9 +2,11 @@
 export const examples = `Examples:
   armdrift                      start, or go on where you stopped
   armdrift --arm "north deck"   check this arm straight away
-  armdrift recheck              the arm that is due first, quicker than a full check
+  armdrift recheck              the arm due first, quicker than a full check
+  armdrift due                  which arms are due, and when
   armdrift --plain < answers    answer line by line, or from a file
   armdrift compute check.json   only the figures
+  armdrift help readings        how readings are typed; alone it lists topics
 `;
 
 /** How the program ends. */

@@ -12,7 +12,7 @@ export type CalendarEvent = {
 };
 
 const PRODUCT = '//armdrift//next checks//EN';
-const WEEK_SECONDS = 7 * 86_400;
+const DAY_SECONDS = 86_400;
 
 /**
  * A calendar file (RFC 5545): for every arm the day of its next check, with a reminder a week before. The UID of an
@@ -26,6 +26,8 @@ export function calendarOf(events: readonly CalendarEvent[], stamp: string): str
 		const event = calendar.createEvent({
 			id: uidOf(identity),
 			stamp,
+			// RFC 5545 3.8.7.4: it grows with every revision. The day of writing does, and nobody has to remember it.
+			sequence: Math.floor(Date.parse(stamp) / (1000 * DAY_SECONDS)),
 			// A date alone is taken as midnight UTC and written back in UTC: the same day in any time zone.
 			start: due.date,
 			allDay: true,
@@ -33,7 +35,7 @@ export function calendarOf(events: readonly CalendarEvent[], stamp: string): str
 			description: visibleText(`${because} Last checked on ${due.last.date} (${due.last.id}).`),
 			transparency: ICalEventTransparency.TRANSPARENT,
 		});
-		event.createAlarm({type: ICalAlarmType.display, triggerBefore: WEEK_SECONDS, description: summary});
+		event.createAlarm({type: ICalAlarmType.display, triggerBefore: 7 * DAY_SECONDS, description: summary});
 	}
 	return calendar.toString();
 }

@@ -36,7 +36,8 @@ export function dueArms(all: readonly PastCheck[], profiles: readonly Profile[],
 		.flatMap(([arm, last]): DueArm[] => {
 			if (last.nextDate === null || aside.has(arm)) return [];
 			const inDays = differenceInCalendarDays(parseISO(last.nextDate), parseISO(today.slice(0, 10)));
-			return [{arm, date: last.nextDate, last, inDays}];
+			// A file may have been edited by hand, so that this is no day.
+			return Number.isNaN(inDays) ? [] : [{arm, date: last.nextDate, last, inDays}];
 		})
 		.sort((one, other) => (one.date < other.date ? -1 : one.date > other.date ? 1 : one.arm < other.arm ? -1 : 1));
 }
