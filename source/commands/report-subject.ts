@@ -57,6 +57,7 @@ function armNamed(arm: string, all: readonly PastCheck[], shelf: Shelf): Subject
 	return {
 		of: 'arm',
 		source: {
+			arm: namesOf(arm, shelf.profiles())[0] ?? arm,
 			newest: {...found.source, history},
 			overridden: history.flatMap((row) => overriddenAt(row, shelf)),
 			notCounted: ofArm.filter((one) => !counting.includes(one)),

@@ -95,6 +95,7 @@ export type Overridden = {
 
 /** What was gone past, in order; it stays beside the verdict for good, also where it no longer holds. */
 export function overriddenIn(check: Check): readonly Overridden[] {
+	if (check.overrides.length === 0) return [];
 	const {visible, stateOf} = progressOf(check);
 	return check.overrides.map(({step: id, reason, sentence, at, series}) => {
 		const step = visible.find((one) => one.id === id);

@@ -3,7 +3,7 @@ import {rowOf} from '../findings/past-row.js';
 import type {Overridden} from '../findings/verdict-lines.js';
 import {dayText} from '../findings/years/comparison-lines.js';
 import type {CheckSource, Imprint} from './check-source.js';
-import {aboutCheck, armName, footOf} from './parts/about.js';
+import {aboutCheck, footOf} from './parts/about.js';
 import {cautionsPart} from './parts/cautions-part.js';
 import {deckPart} from './parts/deck-part.js';
 import {findingsPart} from './parts/findings-part.js';
@@ -14,6 +14,8 @@ import {type Report, type Section, sentence, typed} from './report.js';
 
 /** What a report on an arm's history is made from. */
 export type ArmSource = {
+	/** The name that it has today. */
+	readonly arm: string;
 	/** Its newest check that counts, with the ones before it. */
 	readonly newest: CheckSource;
 	/** What was overridden in the earlier checks, newest first. */
@@ -27,7 +29,7 @@ export function armReport(source: ArmSource, imprint: Imprint): Report {
 	const {newest} = source;
 	const {check, issued} = newest.record;
 	return {
-		title: ['History of a tonearm: ', typed(armName(check))],
+		title: ['History of a tonearm: ', typed(source.arm)],
 		about: [['Checks that count', String(1 + newest.history.length)], ...aboutCheck(check)],
 		sections: [
 			{...verdictPart(newest), title: `Where it stands: check of ${dayText(check.startedAt.slice(0, 10))}`},

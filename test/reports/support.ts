@@ -118,6 +118,7 @@ export const sources: Readonly<Record<string, CheckSource>> = {
 
 /** The history of an arm, with one check that does not count. */
 export const armSourceOf = (newest: CheckSource): ArmSource => ({
+	arm: newest.record.check.answers['arm-name']?.typed ?? '',
 	newest,
 	overridden: [
 		{

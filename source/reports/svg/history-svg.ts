@@ -83,13 +83,13 @@ function dayAxis(dates: readonly string[], {at, low}: Scale): string[] {
 /** A text at the edge stays within the picture. */
 const anchorAt = (x: number): string => (x < left + 30 ? 'start' : x > right - 34 ? 'end' : 'middle');
 
+/** More points than this stand too close for the ends of their whiskers. */
+const fewPoints = 60;
+
 function pointAt({pct, uncertaintyPct}: History['points'][number], x: number, {at}: Scale, count: number): string[] {
 	const [high, low] = [at(pct + uncertaintyPct), at(pct - uncertaintyPct)];
-	const half = count > 60 ? 1.5 : 4;
-	return [
-		stroke([x, high], [x, low], 'whisker'),
-		stroke([x - half, high], [x + half, high], 'whisker'),
-		stroke([x - half, low], [x + half, low], 'whisker'),
-		dot(x, at(pct), 'point', count > 60 ? 2 : 4),
-	];
+	const bar = stroke([x, high], [x, low], 'whisker');
+	if (count > fewPoints) return [bar, dot(x, at(pct), 'point', 2)];
+	const end = (y: number) => stroke([x - 4, y], [x + 4, y], 'whisker');
+	return [bar, end(high), end(low), dot(x, at(pct), 'point')];
 }

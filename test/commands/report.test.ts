@@ -1,0 +1,149 @@
+import {readdirSync, readFileSync, writeFileSync} from 'node:fs';
+import path from 'node:path';
+import {beforeAll, describe, expect, it} from 'vitest';
+import {newCheck} from '../../source/check/reduce.js';
+import {runReportCommand} from '../../source/commands/report-command.js';
+import {storeOf} from '../../source/commands/shelf.js';
+import {limitsOf, usualSettings} from '../../source/procedure/settings.js';
+import {armProfile, filed, folderWith} from '../helpers/filed-checks.js';
+import {idFor} from '../helpers/invented-checks.js';
+import {run} from '../helpers/plain-run.js';
+import {printedBy} from '../helpers/printed.js';
+import {freshFolder} from '../helpers/program-environment.js';
+
+// Invented checks of two arms; one of them was renamed, and its newest check is void.
+const days = {
+	first: '2024-05-11T09:00:00+02:00',
+	second: '2025-05-17T09:00:00+02:00',
+	third: '2026-03-02T09:00:00+01:00',
+	voided: '2026-04-02T09:00:00+02:00',
+	other: '2025-11-02T09:00:00+01:00',
+} as const;
+const idOf = (day: keyof typeof days): string => idFor(days[day]);
+const openId = '20261101-090000-stillopen';
+
+let data = '';
+beforeAll(async () => {
+	data = await folderWith(
+		[
+			filed({at: days.first, arm: 'old name'}),
+			filed({at: days.second}),
+			filed({at: days.third}),
+			filed({at: days.voided}),
+			filed({at: days.other, arm: 'west deck'}),
+		],
+		{profiles: [armProfile('north deck', {formerNames: ['old name']})], voids: {[idOf('voided')]: 'draught'}},
+	);
+	const open = newCheck({id: openId, at: days.third, program: '0.0.0', limits: limitsOf(usualSettings)});
+	await storeOf(
+		data,
+		() => new Date(),
+		() => {},
+	).saveDraft(open);
+});
+
+type Options = Partial<Parameters<typeof runReportCommand>[0]>;
+const report = (options: Options = {}) =>
+	printedBy(() => runReportCommand({as: 'html', data, version: '0.0.0', ...options}));
+
+describe('armdrift report', () => {
+	it('without anything named is of the newest check that is not void', async () => {
+		const {status, out} = await report();
+		expect(status).toBe(0);
+		expect(out).toMatch(/^<!DOCTYPE html>/);
+		expect(out).toContain(`Check ${idOf('third')}, made with`);
+	});
+
+	it('of one check compares it with those before it, under the former name of the arm too', async () => {
+		const {status, out} = await report({id: idOf('third'), as: 'markdown'});
+		expect(status).toBe(0);
+		expect(out).toMatch(/^# Tonearm check: north deck/);
+		for (const day of ['first', 'second'] as const) expect(out).toContain(idOf(day));
+		for (const day of ['voided', 'other'] as const) expect(out).not.toContain(idOf(day));
+	});
+
+	it('of the first check has no history, and of a void one says so', async () => {
+		expect((await report({id: idOf('first')})).out).not.toContain('Over the years');
+		expect((await report({id: idOf('voided')})).out).toMatch(/VOID since 2026-03-03: <bdi>draught<\/bdi>/);
+	});
+
+	it('of an arm is its history, with what does not count and why', async () => {
+		const {status, out} = await report({arm: 'old name', as: 'markdown'});
+		expect(status).toBe(0);
+		expect(out).toMatch(/^# History of a tonearm: north deck/);
+		expect(out).toContain('Checks that count: 3');
+		expect(out).toMatch(new RegExp(`void: draught \\| ${idOf('voided')}`));
+		expect(out).not.toContain('west deck');
+	});
+
+	it('for the maker of an arm is of its newest check that counts', async () => {
+		const {status, out} = await report({arm: 'north deck', as: 'maker'});
+		expect(status).toBe(0);
+		expect(out).toContain('Measured on a tonearm');
+		expect(out).toContain(`Check ${idOf('third')}, made with`);
+	});
+
+	it.each([
+		[{id: '20200101-000000-nowhere1'}, 1, /20200101-000000-nowhere1.*is not in/],
+		[{id: '../../etc'}, 1, /./],
+		[{arm: 'nort deck'}, 2, /There is no past check of "nort deck"; did you mean "north deck"\?/],
+		[{arm: 'quite another'}, 2, /There is no past check of "quite another"; see "armdrift list"/],
+		[{id: idFor(days.other), arm: 'north deck'}, 2, /is one of "west deck", not of "north deck"/],
+		[{id: openId}, 2, /is still open: come to its end first/],
+	] as const)('of %j ends with %i and says why', async (options, status, sentence) => {
+		const printed = await report(options);
+		expect(printed).toMatchObject({status, out: ''});
+		expect(printed.faults).toMatch(sentence);
+	});
+
+	it('of an arm whose checks are all void says so', async () => {
+		const only = await folderWith([filed({at: days.first})], {voids: {[idOf('first')]: 'draught'}});
+		expect((await report({data: only, arm: 'north deck'})).faults).toMatch(/No check of "north deck" counts/);
+		expect(await report({data: only})).toMatchObject({status: 2, out: ''});
+	});
+});
+
+describe('armdrift report --out', () => {
+	it('writes the same into a file, and replaces none without --force', async () => {
+		const folder = freshFolder();
+		const out = path.join(folder, 'report.html');
+		expect(await report({out})).toMatchObject({status: 0, out: ''});
+		expect(readFileSync(out, 'utf8')).toBe((await report()).out);
+		writeFileSync(out, 'dear to someone');
+		const refused = await report({out});
+		expect(refused.status).toBe(2);
+		expect(refused.faults).toMatch(/is there already\. Add --force/);
+		expect(readFileSync(out, 'utf8')).toBe('dear to someone');
+		expect((await report({out, force: true})).status).toBe(0);
+		expect(readFileSync(out, 'utf8')).toMatch(/^<!DOCTYPE html>/);
+		expect(readdirSync(folder)).toEqual(['report.html']);
+	});
+
+	it('says where it cannot be written, and leaves nothing', async () => {
+		const folder = freshFolder();
+		const printed = await report({out: path.join(folder, 'nowhere', 'report.html')});
+		expect(printed).toMatchObject({status: 1, out: ''});
+		expect(printed.faults).toMatch(/nowhere/);
+		expect(readdirSync(folder)).toEqual([]);
+	});
+});
+
+describe('The built program', () => {
+	it('writes a report to standard output and into a file', () => {
+		const printed = run(data, ['report', '--arm', 'north deck', '--as', 'markdown']);
+		expect(printed).toMatchObject({status: 0, faults: ''});
+		expect(printed.out).toMatch(/^# History of a tonearm: north deck/);
+		const written = run(data, ['report', idOf('third'), '--as', 'maker', '--out', 'maker.html']);
+		expect(written).toEqual({status: 0, out: '', faults: ''});
+		expect(readFileSync(path.join(data, 'maker.html'), 'utf8')).toContain('What was ruled out');
+	});
+
+	it.each([
+		[['report'], /--as/],
+		[['report', '--as', 'pdf'], /html, markdown, maker/],
+	] as const)('%j ends with 2 and says which kinds there are', (args, sentence) => {
+		const printed = run(data, args);
+		expect(printed).toMatchObject({status: 2, out: ''});
+		expect(printed.faults).toMatch(sentence);
+	});
+});
