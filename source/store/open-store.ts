@@ -56,6 +56,11 @@ export type Store<C, R, M, P, S> = {
 	readonly filed: (id: string) => {readonly record: R; readonly json: unknown} | StoreError;
 	/** Writes a finished check that was recorded elsewhere, once. The list finds it when it is shown next. */
 	readonly add: (id: string, json: unknown) => Promise<void>;
+	/**
+	 * Removes finished checks for good, then what is noted beside them, so that a check that is left never lacks it. Whoever
+	 * calls it has made sure that all of it is kept elsewhere.
+	 */
+	readonly remove: (ids: readonly string[]) => Promise<void>;
 	readonly remark: (id: string) => M | StoreError | undefined;
 	/** Ids of the checks that have a remark. */
 	readonly remarked: () => ReadonlySet<string>;
@@ -122,7 +127,7 @@ export const openStore = <C, R, M, P, S>(options: StoreOptions<C, R, M, P, S>): 
 		if (fault !== undefined) return fault;
 		const {what, file} = records.placeOf(id);
 		const found = records.find(id);
-		if (found.state === 'sound') return found;
+		if (found.state === 'sound') return {record: found.record, json: found.json};
 		if (found.state === 'closed') return found.error;
 		if (found.state === 'damaged') return new StoreError('damaged', file, records.report(id, found.why));
 		return new StoreError(
@@ -156,6 +161,15 @@ export const openStore = <C, R, M, P, S>(options: StoreOptions<C, R, M, P, S>): 
 		ids: () => records.ids(),
 		filed,
 		add: (id, json) => withId(id, () => records.write(id, json)),
+		remove: (ids) =>
+			saving(async () => {
+				const fault = ids.map((id) => idFault(id, dataDir)).find((one) => one !== undefined);
+				if (fault) throw fault;
+				records.remove(ids);
+				remarks.remove(ids);
+				// The list goes by the files; what the index keeps too long does no harm.
+				await history.remove(ids).catch(() => {});
+			}),
 		remark: (id) => idFault(id, dataDir) ?? remarks.find(id),
 		remarked: () => remarks.ids(),
 		saveRemark: (id, remark) => withId(id, () => remarks.save(id, remark)),

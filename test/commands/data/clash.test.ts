@@ -1,0 +1,132 @@
+import {rmSync, writeFileSync} from 'node:fs';
+import path from 'node:path';
+import {beforeAll, describe, expect, it} from 'vitest';
+import {newCheck} from '../../../source/check/reduce.js';
+import type {Remark} from '../../../source/commands/stored-forms.js';
+import {limitsOf, usualSettings} from '../../../source/procedure/settings.js';
+import {
+	type DataFolder,
+	dataFolder,
+	exported,
+	fileWith,
+	fullFolder,
+	fullId,
+	importing,
+	inventedRecords,
+	leftId,
+	plainId,
+} from '../../helpers/data-folders.js';
+
+let from: DataFolder;
+let file: string;
+beforeAll(async () => {
+	from = await fullFolder();
+	file = fileWith(exported(from));
+});
+
+const recordOf = (id: string) => {
+	const record = inventedRecords.find(({check}) => check.id === id);
+	if (!record) throw new Error(`there is no check ${id}`);
+	return record;
+};
+
+describe('A check that is here with other content', () => {
+	it('is never overwritten, and named by its id; all the rest is added', async () => {
+		const to = dataFolder();
+		const ours = {...recordOf(fullId), finishedAt: '2020-01-01T00:00:00Z'};
+		await to.store.finish(fullId, ours);
+		const {plan, lines} = await importing(file, to);
+		expect(plan).toMatchObject({clashes: [fullId], same: 0});
+		expect(lines).toContain(`Left out: ${fullId} is here with other content, and a filed check never changes.`);
+		expect(to.store.record(fullId)).toEqual(ours);
+		expect(to.store.ids()).toEqual(from.store.ids());
+		expect((await importing(file, to)).plan).toMatchObject({newChecks: [], clashes: [fullId], same: 6});
+	});
+
+	it('brings none of its later notes along', async () => {
+		const to = dataFolder();
+		await to.store.finish(plainId, {...recordOf(plainId), finishedAt: '2020-01-01T00:00:00Z'});
+		await importing(file, to);
+		expect(to.store.remark(plainId)).toBeUndefined();
+	});
+
+	it('is left out while it is in progress here, so that its answers of today are not lost', async () => {
+		const to = dataFolder();
+		const at = '2026-11-14T09:40:00+01:00';
+		const open = newCheck({id: fullId, at, program: '0.0.0', limits: limitsOf(usualSettings)});
+		await to.store.saveDraft(open);
+		const {lines} = await importing(file, to);
+		expect(lines).toContain(`Left out: ${fullId} is the check in progress here. File it first.`);
+		expect(to.store.draft().check).toEqual(open);
+		expect(to.store.ids()).toHaveLength(6);
+	});
+
+	it('is made good where its file here is damaged, which is set aside', async () => {
+		const to = dataFolder();
+		await importing(file, to);
+		writeFileSync(path.join(to.dataDir, 'checks', `${fullId}.json`), '{"half');
+		rmSync(path.join(to.dataDir, 'checks', `${plainId}.json`));
+		const {plan} = await importing(file, to);
+		expect(plan).toMatchObject({same: 5, clashes: []});
+		expect(plan.newChecks).toHaveLength(2);
+		expect(to.store.record(fullId)).toEqual(recordOf(fullId));
+	});
+});
+
+describe('Later notes on a check that is here', () => {
+	it('are added where there are none, and left out, by id, where others are here', async () => {
+		const to = dataFolder();
+		for (const id of [plainId, leftId]) await to.store.finish(id, recordOf(id));
+		const ours: Remark = {void: {reason: 'only tried out', at: '2026-06-02T08:00:00+02:00'}};
+		await to.store.saveRemark(plainId, ours);
+		const {plan, lines} = await importing(file, to);
+		expect(lines[1]).toBe('New: 5 checks, later notes on 1 check, 3 profiles, the settings.');
+		expect(lines).toContain(`Left out: what is noted later on ${plainId}, because something else is noted here.`);
+		expect(plan.remarkClashes).toEqual([plainId]);
+		expect(to.store.remark(plainId)).toEqual(ours);
+		expect(to.store.remark(leftId)).toEqual(from.store.remark(leftId));
+		expect((await importing(file, to)).plan).toMatchObject({newRemarks: [], remarkClashes: [plainId]});
+	});
+});
+
+describe('Profiles and settings', () => {
+	const profile = (name: string, more: object = {}) => ({
+		id: `arm-${name}`,
+		kind: 'arm' as const,
+		name,
+		usedAt: '2026-01-01T00:00:00Z',
+		answers: {'arm-name': {typed: name, value: name}},
+		...more,
+	});
+
+	it('that are left out are told in a sentence each', async () => {
+		const to = dataFolder();
+		const arm = profile('north deck');
+		await to.store.saveProfiles({profiles: [arm]});
+		await to.store.saveSettings({...usualSettings, settleSeconds: 9});
+		const {lines} = await importing(file, to);
+		expect(lines.slice(1)).toEqual([
+			'New: 7 checks, 2 profiles.',
+			'Left out: the arm "north deck", because one of that name is here with other answers.',
+			'Left out: the settings, because there are settings here already.',
+		]);
+		expect(to.store.profiles().value?.profiles[0]).toEqual(arm);
+		expect(to.store.settings().value?.settleSeconds).toBe(9);
+	});
+
+	it('that were renamed here are named by both names', async () => {
+		const to = dataFolder();
+		await to.store.saveProfiles({profiles: [profile('south deck', {formerNames: ['north deck']})]});
+		expect((await importing(file, to)).lines).toContain(
+			'Left out: the arm "north deck", because it is here as "south deck".',
+		);
+	});
+});
+
+it('What this version has no place for is left out aloud', async () => {
+	const text = exported(from).replace('"checks":[\n{', '"photographs":{},\n"checks":[\n{"weather":1,');
+	expect((await importing(fileWith(text), dataFolder())).lines.slice(-2)).toEqual([
+		'Left out: "photographs", which this version has no place for.',
+		'Left out: "weather", which this version has no place for.',
+	]);
+});

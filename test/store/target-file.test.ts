@@ -1,0 +1,108 @@
+import fs from 'node:fs';
+import path from 'node:path';
+import {afterEach, beforeEach, describe, expect, it, vi} from 'vitest';
+import {TargetFile} from '../../source/store/target-file.js';
+import {newFolder, removeFoldersAfterwards} from './support.js';
+
+removeFoldersAfterwards();
+
+let folder: string;
+let file: string;
+beforeEach(() => {
+	folder = newFolder();
+	file = path.join(folder, 'out.json');
+});
+afterEach(() => {
+	vi.restoreAllMocks();
+});
+
+const target = (force = false) => new TargetFile(file, {what: 'The export', force});
+const failing = (code: string) => () => {
+	throw Object.assign(new Error(`${code}: invented`), {code});
+};
+
+describe('A file that is written piece by piece', () => {
+	it('gets its name only at its end, whole', () => {
+		const writing = target();
+		writing.write('one ');
+		writing.write('twö');
+		expect(fs.existsSync(file)).toBe(false);
+		writing.finish();
+		expect(fs.readdirSync(folder)).toEqual(['out.json']);
+		expect(fs.readFileSync(file, 'utf8')).toBe('one twö');
+	});
+
+	it('leaves nothing behind when it is given up', () => {
+		const writing = target();
+		writing.write('one');
+		writing.discard();
+		expect(fs.readdirSync(folder)).toEqual([]);
+	});
+
+	it('does not overwrite a file without being told to, and says how', () => {
+		fs.writeFileSync(file, 'mine');
+		expect(() => target()).toThrow(/is there already\. Add --force/);
+		expect(fs.readdirSync(folder)).toEqual(['out.json']);
+		const writing = target(true);
+		writing.write('new');
+		expect(fs.readFileSync(file, 'utf8')).toBe('mine');
+		writing.finish();
+		expect(fs.readFileSync(file, 'utf8')).toBe('new');
+	});
+
+	it('does not overwrite a file that came up meanwhile', () => {
+		const writing = target();
+		fs.writeFileSync(file, 'mine');
+		expect(() => writing.finish()).toThrow(/something else stands in its place/);
+		expect(fs.readFileSync(file, 'utf8')).toBe('mine');
+		expect(fs.readdirSync(folder)).toEqual(['out.json']);
+	});
+
+	it.each([
+		['a folder', () => fs.mkdirSync(file)],
+		['a link', () => fs.symlinkSync('/etc/hostname', file)],
+		['a link that leads nowhere', () => fs.symlinkSync('nowhere', file)],
+	])('never takes the place of %s, whatever it is told', (_, place) => {
+		place();
+		expect(() => target(true)).toThrow(/is no plain file/);
+		expect(fs.readdirSync(folder)).toEqual(['out.json']);
+	});
+
+	it('says which folder is missing', () => {
+		file = path.join(folder, 'none', 'out.json');
+		expect(() => target()).toThrow(/none\/out\.json": a folder on the way is missing/);
+	});
+
+	it.each([
+		['writeFileSync', 'ENOSPC', 'the disk is full'],
+		['fsyncSync', 'EIO', 'the disk reports a fault'],
+		['linkSync', 'EACCES', 'this user has no permission'],
+	] as const)('leaves nothing behind when %s fails with %s, and says so', (call, code, meaning) => {
+		const writing = target();
+		vi.spyOn(fs, call).mockImplementation(failing(code));
+		expect(() => {
+			writing.write('one');
+			writing.finish();
+		}).toThrow(`The export was not saved in "${file}": ${meaning}.`);
+		vi.restoreAllMocks();
+		expect(fs.readdirSync(folder)).toEqual([]);
+	});
+
+	it('is not taken for whole where the disk took only a part and said nothing', () => {
+		const writing = target();
+		const write = fs.writeFileSync;
+		vi.spyOn(fs, 'writeFileSync').mockImplementation((descriptor, text) => write(descriptor, String(text).slice(1)));
+		writing.write('one');
+		expect(() => writing.finish()).toThrow(/took only a part/);
+		expect(fs.readdirSync(folder)).toEqual([]);
+	});
+
+	it('gets its name by a rename where the disk knows no hard links', () => {
+		vi.spyOn(fs, 'linkSync').mockImplementation(failing('EPERM'));
+		const writing = target();
+		writing.write('one');
+		writing.finish();
+		expect(fs.readFileSync(file, 'utf8')).toBe('one');
+		expect(fs.readdirSync(folder)).toEqual(['out.json']);
+	});
+});
