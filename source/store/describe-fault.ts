@@ -45,6 +45,10 @@ export const saveFault = (what: string, file: string, error: unknown): StoreErro
 export const readFault = (what: string, file: string, error: unknown): StoreError =>
 	describe('unreadable', `${what} could not be read from`, file, error);
 
+/** The error for a file that could not be removed. */
+export const removeFault = (what: string, file: string, error: unknown): StoreError =>
+	describe('unwritable', `${what} was not removed from`, file, error);
+
 /** The error for a file outside the data folder that could not be written; its place was named with --out. */
 export const targetFault = (what: string, file: string, error: unknown): StoreError => {
 	const fault = saveFault(what, file, error);

@@ -15,6 +15,8 @@ export type History = {
 	readonly list: (page: Page) => Listing;
 	/** Adds a check just written. To be called under the lock. */
 	readonly add: (id: string) => Promise<void>;
+	/** Takes removed checks out of the index, where the list no longer finds them in any case. To be called under the lock. */
+	readonly remove: (ids: readonly string[]) => Promise<void>;
 	/** Whether listing had to make something good. */
 	readonly isPending: () => boolean;
 	/** Writes what listing had to make good. To be called under the lock. */
@@ -82,6 +84,13 @@ export const createHistory = <R>(
 			const row = rowOf(id, []);
 			if (row !== undefined) rows.set(id, row);
 			await write(month, rows, new Set(rows.keys()));
+		},
+		async remove(ids) {
+			for (const month of new Set(ids.map(monthOf))) {
+				const rows = changed.get(month) ?? readMonth(month, context);
+				for (const id of ids) rows.delete(id);
+				await write(month, rows, new Set(rows.keys()));
+			}
 		},
 		isPending: () => changed.size > 0,
 		async settle() {

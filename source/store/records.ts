@@ -6,6 +6,7 @@ import type {Codec, StoreContext} from './context.js';
 import {codeOf, readFault} from './describe-fault.js';
 import {placeDocument} from './place-document.js';
 import {type Place, readDocument, reportDamage} from './read-document.js';
+import {removable, removeFiles} from './remove-files.js';
 import {setAside} from './set-aside.js';
 import {StoreError} from './store-error.js';
 
@@ -31,6 +32,8 @@ export type Records<R> = {
 	readonly find: (id: string) => FoundRecord<R>;
 	/** Writes what the codec takes for a finished check, unless it is on file already. To be called under the lock. @throws StoreError */
 	readonly write: (id: string, record: unknown) => Promise<void>;
+	/** Removes sound ones for good; one that is gone already is no fault. To be called under the lock. @throws StoreError */
+	readonly remove: (ids: readonly string[]) => void;
 	/** Moves a damaged one aside if possible, and says so. */
 	readonly report: (id: string, why: string) => string;
 };
@@ -75,6 +78,10 @@ export const createRecords = <R>(codec: Codec<R>, context: StoreContext): Record
 			if (found.state === 'closed') throw found.error;
 			if (found.state === 'damaged') context.onNotice(setAside(place.what, place.file, found.why, context.now()));
 			await placeDocument(place, {id, finishedAt: context.now().toISOString(), record}, context);
+		},
+		remove(ids) {
+			for (const id of ids) removable(placeOf(id), find(id));
+			removeFiles(ids.map(placeOf), folder);
 		},
 		report: (id, why) => reportDamage(placeOf(id), why, context),
 	};

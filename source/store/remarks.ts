@@ -5,6 +5,7 @@ import {isCheckId} from './check-id.js';
 import type {Codec, StoreContext} from './context.js';
 import {placeDocument} from './place-document.js';
 import {type Place, readDocument} from './read-document.js';
+import {removable, removeFiles} from './remove-files.js';
 import {setAside} from './set-aside.js';
 import {StoreError} from './store-error.js';
 
@@ -15,13 +16,16 @@ export type Remarks<M> = {
 	readonly find: (id: string) => M | StoreError | undefined;
 	/** Replaces the remark. To be called under the lock. @throws StoreError */
 	readonly save: (id: string, remark: M) => Promise<void>;
+	/** Removes sound ones for good; one that is gone already is no fault. To be called under the lock. @throws StoreError */
+	readonly remove: (ids: readonly string[]) => void;
 };
 
 export const createRemarks = <M>(codec: Codec<M>, context: StoreContext): Remarks<M> => {
+	const folder = path.join(context.dataDir, 'remarks');
 	const placeOf = (id: string): Place => ({
 		what: `The remark on the check ${id}`,
 		kind: 'armdrift-remark',
-		file: path.join(context.dataDir, 'remarks', `${id}.json`),
+		file: path.join(folder, `${id}.json`),
 	});
 	const read = (id: string) => {
 		const reading = readDocument(placeOf(id), context);
@@ -34,7 +38,7 @@ export const createRemarks = <M>(codec: Codec<M>, context: StoreContext): Remark
 	return {
 		ids() {
 			try {
-				const names = fs.readdirSync(path.join(context.dataDir, 'remarks'));
+				const names = fs.readdirSync(folder);
 				return new Set(names.map((name) => path.basename(name, '.json')).filter(isCheckId));
 			} catch {
 				return new Set();
@@ -57,6 +61,10 @@ export const createRemarks = <M>(codec: Codec<M>, context: StoreContext): Remark
 			if (found.state === 'damaged') context.onNotice(setAside(place.what, place.file, found.why, context.now()));
 			const kept = found.state === 'sound' ? found.body : {};
 			await placeDocument(place, {...kept, id, savedAt: context.now().toISOString(), remark}, context);
+		},
+		remove(ids) {
+			for (const id of ids) removable(placeOf(id), read(id));
+			removeFiles(ids.map(placeOf), folder);
 		},
 	};
 };
