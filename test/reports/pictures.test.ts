@@ -144,6 +144,7 @@ describe('Days under a picture', () => {
 		['2026-05-01', '2026-05-20', ['1 May 2026', '20 May 2026']],
 		['2026-01-15', '2026-05-20', ['Feb 2026', 'Mar 2026', 'Apr 2026', 'May 2026']],
 		['2024-05-11', '2026-05-16', ['Jul 2024', 'Jan 2025', 'Jul 2025', 'Jan 2026']],
+		['2024-05-11', '2026-11-14', ['2025', '2026']],
 		['2010-05-11', '2026-05-16', ['2015', '2020', '2025']],
 	])('from %s to %s are few round ones', (first, last, texts) => {
 		const ticks = dateTicks([first, last], dayNumber(first), dayNumber(last));

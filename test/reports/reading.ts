@@ -1,6 +1,6 @@
 import markdownIt from 'markdown-it';
 
-const entities: Readonly<Record<string, string>> = {amp: '&', lt: '<', gt: '>', quot: '"', '#39': "'"};
+const entities: Readonly<Record<string, string>> = {nbsp: ' ', amp: '&', lt: '<', gt: '>', quot: '"', '#39': "'"};
 
 /** What a reader sees of a page: its texts, entities turned back, a line for each element. */
 export const textOfPage = (html: string): string =>
@@ -8,7 +8,7 @@ export const textOfPage = (html: string): string =>
 		.replace(/<(style|title|desc)\b.*?<\/\1>/gs, '')
 		.replaceAll(/<\/?(?:bdi|span|strong)\b[^>]*>/g, '')
 		.replaceAll(/<[^>]*>/g, '\n')
-		.replaceAll(/&(amp|lt|gt|quot|#39);/g, (whole, name: string) => entities[name] ?? whole);
+		.replaceAll(/&(nbsp|amp|lt|gt|quot|#39);/g, (whole, name: string) => entities[name] ?? whole);
 
 const parser = markdownIt({html: true, linkify: false}).enable(['table', 'strikethrough']);
 

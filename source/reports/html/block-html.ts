@@ -29,10 +29,13 @@ export function blockHtml(block: Block, id: string): string {
 	}
 }
 
+/** A table with no more rows is not torn apart where it is printed. */
+const fewRows = 12;
+
 function tableHtml({caption, head, rows}: Of<'table'>): string {
 	const heads = head.map((text) => (text === '' ? '<td></td>' : `<th scope="col">${escapeHtml(text)}</th>`));
 	return [
-		'<table>',
+		rows.length > fewRows ? '<table>' : '<table class="short">',
 		`<caption>${inline(caption)}</caption>`,
 		`<thead><tr>${heads.join('')}</tr></thead>`,
 		bodyHtml(rows),

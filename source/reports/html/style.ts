@@ -86,6 +86,8 @@ footer { margin-top: 2.5rem; border-top: 1px solid var(--line); color: var(--sof
 	.columns { columns: 2; }
 	figure, tr, .findings li, .verdict, .notice, .about { break-inside: avoid; }
 	thead { display: table-header-group; }
+	tbody tr:first-child { break-before: avoid; }
+	.short { break-inside: avoid; }
 	p, li { orphans: 3; widows: 3; }
 	.pictures { grid-template-columns: 1fr 1fr; }
 	.pictures:has(> :only-child) { grid-template-columns: 1fr; }

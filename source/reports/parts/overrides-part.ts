@@ -15,7 +15,7 @@ export function overridesTable(check: Check): Block[] {
 				title,
 				sentence,
 				typed(reason),
-				holds ? 'still so' : `earlier, in series ${series}`,
+				holds ? 'still\u00A0so' : `earlier, in series ${series}`,
 			]),
 		},
 	];

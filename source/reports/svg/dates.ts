@@ -11,7 +11,7 @@ export const dayNumber = (date: string): number => {
 export type DateTick = {readonly day: number; readonly text: string};
 
 const monthSteps = [1, 3, 6, 12, 24, 60, 120, 240];
-const mostTicks = 5;
+const mostTicks = 4;
 
 /** Firsts of months or years within a range of days; where there are fewer than two, the first and the last date. */
 export function dateTicks(dates: readonly string[], low: number, high: number): DateTick[] {

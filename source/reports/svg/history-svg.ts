@@ -14,7 +14,7 @@ export function historySvg(history: History, told: Told): string {
 	const [first, last] = [Math.min(...days), Math.max(...days)];
 	const span = Math.max(1, last - first);
 	// On the right, room is kept for the names of the limits.
-	const over = scaleOf([first - 0.04 * span, last + 0.32 * span], [left, right]);
+	const over = scaleOf([first - 0.04 * span, last + 0.4 * span], [left, right]);
 	const up = scaleOf(niceRange(...rangeOf(history), 7), [bottom, top]);
 	return picture(told, bottom + 34, [
 		...ground(history, up),
