@@ -119,7 +119,7 @@ export const topics: readonly Topic[] = [
 		name: 'data',
 		title: 'where the data lies, what the environment changes, exit statuses',
 		blocks: [
-			'Every answer is on the disk before the next question. Each finished check is a file of its own in the folder of the data, with the result as it was issued that day. The folder is the one given with --data, else the one that ARMDRIFT_DATA names, else armdrift in the usual place for settings of programs.',
+			'Every answer is on the disk before the next question. Each finished check is a file of its own in the folder of the data, with the result as it was issued that day. The folder is the one given with --data, else the one that ARMDRIFT_DATA names, else one called armdrift, in the usual place for settings of programs.',
 			{
 				rows: [
 					['ARMDRIFT_DATA', 'folder of the data'],
