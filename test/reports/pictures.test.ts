@@ -1,48 +1,15 @@
 import fc from 'fast-check';
-import {SaxesParser} from 'saxes';
 import {describe, expect, it} from 'vitest';
 import type {Bands, Curve, History, Lever} from '../../source/reports/report.js';
 import {bandsSvg} from '../../source/reports/svg/bands-svg.js';
 import {curveSvg} from '../../source/reports/svg/curve-svg.js';
-import {dateTicks, dayNumber} from '../../source/reports/svg/dates.js';
 import {historySvg} from '../../source/reports/svg/history-svg.js';
 import {leverSvg} from '../../source/reports/svg/lever-svg.js';
 import {pictureWidth} from '../../source/reports/svg/picture.js';
 import {nineInch} from '../helpers/curves.js';
+import {drawnIn, number, ofClass, scaleBy} from './drawn.js';
 
 const told = {id: 'p', title: 'A picture', description: 'In words.'};
-
-type Drawn = {readonly name: string; readonly at: Readonly<Record<string, string>>; text: string};
-
-/** The elements of a picture with their attributes, read by an XML parser. */
-function drawnIn(svg: string): Drawn[] {
-	const found: Drawn[] = [];
-	const parser = new SaxesParser();
-	parser.on('opentag', ({name, attributes}) => found.push({name, at: attributes, text: ''}));
-	parser.on('text', (text) => {
-		const last = found.at(-1);
-		if (last) last.text += text;
-	});
-	parser.write(svg).close();
-	return found;
-}
-
-const number = (one: Drawn | undefined, name: string): number => Number(one?.at[name]);
-const ofClass = (all: readonly Drawn[], className: string): Drawn[] => all.filter(({at}) => at.class === className);
-/** A number on an axis, with the minus sign of a printer. */
-const axisNumbers = (all: readonly Drawn[]) =>
-	all
-		.filter(({name, text}) => name === 'text' && /^[+\u2212]?\d+(?:\.\d+)?$/.test(text))
-		.map((one) => ({one, value: Number(one.text.replace('\u2212', '-'))}));
-
-/** The scale that the printed numbers of an axis tell; the place of a label against its tick is taken off. */
-function scaleBy(all: readonly Drawn[], coordinate: 'x' | 'y', keep: (one: Drawn) => boolean, offset = 0) {
-	const numbers = axisNumbers(all).filter(({one}) => keep(one));
-	const [first, last] = [numbers[0], numbers.at(-1)];
-	if (!first || !last) throw new Error('fewer than two numbers on the axis');
-	const [from, to] = [number(first.one, coordinate), number(last.one, coordinate)];
-	return (value: number) => from - offset + ((value - first.value) / (last.value - first.value)) * (to - from);
-}
 
 const bands: Bands = {
 	kind: 'bands',
@@ -127,28 +94,6 @@ describe('A figure over the years', () => {
 		const [point] = history.points;
 		const texts = drawnIn(historySvg({...history, points: point ? [point] : []}, told)).map(({text}) => text);
 		expect(texts).toContain('11 May 2024');
-	});
-});
-
-// The calendar is the outside truth: 1970-01-01 is day 0, 2024 a leap year.
-describe('Days under a picture', () => {
-	it.each([
-		['1970-01-01', 0],
-		['1970-12-31', 364],
-		['2024-03-01', 19783],
-	])('%s is day %i', (date, day) => {
-		expect(dayNumber(date)).toBe(day);
-	});
-
-	it.each([
-		['2026-05-01', '2026-05-20', ['1 May 2026', '20 May 2026']],
-		['2026-01-15', '2026-05-20', ['Feb 2026', 'Mar 2026', 'Apr 2026', 'May 2026']],
-		['2024-05-11', '2026-05-16', ['Jul 2024', 'Jan 2025', 'Jul 2025', 'Jan 2026']],
-		['2024-05-11', '2026-11-14', ['2025', '2026']],
-		['2010-05-11', '2026-05-16', ['2015', '2020', '2025']],
-	])('from %s to %s are few round ones', (first, last, texts) => {
-		const ticks = dateTicks([first, last], dayNumber(first), dayNumber(last));
-		expect(ticks.map(({text}) => text)).toEqual(texts);
 	});
 });
 

@@ -1,4 +1,6 @@
 import markdownIt from 'markdown-it';
+import type {CheckSource} from '../../source/reports/check-source.js';
+import {formsOf} from './support.js';
 
 const entities: Readonly<Record<string, string>> = {nbsp: ' ', amp: '&', lt: '<', gt: '>', quot: '"', '#39': "'"};
 
@@ -38,3 +40,15 @@ export function parsedMarkdown(source: string): Markdown {
 	}
 	return {text: texts.join('\n'), kinds, tables};
 }
+
+/** What a reader reads, by kind of report. */
+export const textsOf = (source: CheckSource) => {
+	const {html, markdown, maker, arm, armMarkdown} = formsOf(source);
+	return {
+		html: textOfPage(html),
+		markdown: parsedMarkdown(markdown).text,
+		maker: textOfPage(maker),
+		arm: textOfPage(arm),
+		armMarkdown: parsedMarkdown(armMarkdown).text,
+	};
+};
