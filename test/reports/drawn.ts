@@ -16,7 +16,8 @@ export function drawnIn(svg: string): Drawn[] {
 }
 
 export const number = (one: Drawn | undefined, name: string): number => Number(one?.at[name]);
-export const ofClass = (all: readonly Drawn[], className: string): Drawn[] => all.filter(({at}) => at.class === className);
+export const ofClass = (all: readonly Drawn[], className: string): Drawn[] =>
+	all.filter(({at}) => at.class === className);
 /** A number on an axis, with the minus sign of a printer. */
 const axisNumbers = (all: readonly Drawn[]) =>
 	all
@@ -25,10 +26,9 @@ const axisNumbers = (all: readonly Drawn[]) =>
 
 /** The scale that the printed numbers of an axis tell; the place of a label against its tick is taken off. */
 export function scaleBy(all: readonly Drawn[], coordinate: 'x' | 'y', keep: (one: Drawn) => boolean, offset = 0) {
-	export const numbers = axisNumbers(all).filter(({one}) => keep(one));
+	const numbers = axisNumbers(all).filter(({one}) => keep(one));
 	const [first, last] = [numbers[0], numbers.at(-1)];
 	if (!first || !last) throw new Error('fewer than two numbers on the axis');
 	const [from, to] = [number(first.one, coordinate), number(last.one, coordinate)];
 	return (value: number) => from - offset + ((value - first.value) / (last.value - first.value)) * (to - from);
 }
-
