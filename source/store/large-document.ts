@@ -28,7 +28,7 @@ export class LargeDocument {
 		this.#what = what;
 		this.#descriptor = this.#guarded(() => openPlain(what, file));
 		try {
-			this.#mark = this.#markNow();
+			this.#mark = this.#guarded(() => this.#markNow());
 			this.#outline = this.#guarded(() => outlineOf(this.#descriptor, this.#start()));
 			for (const [key, value] of this.#outline.entries) this.#add(key, value);
 		} catch (error) {
