@@ -25,6 +25,7 @@ export const limitsOfMethod: readonly string[] = [
 	'A limit is read at the last nudge that held, so each falls short by half a nudge on average; the band is corrected for it.',
 	"With a gauge whose zero was not checked, an unknown steady part of the pull may be the gauge's own. The verdict says so.",
 	'The room matters: wires and oil stiffen in the cold. A tilt counts fully for an arm loaded by gravity and hardly at all for a spring-loaded one.',
+	'Comparisons take the uncertainties of two checks as independent; an error that both share (the same gauge out by the same amount) does not show as a change, and is not meant to.',
 	'The drag behind the wanted reading is assumed; it changes with record, stylus and music. Readings with the bias on are usually one round a radius and carry no ± of their own.',
 	'The uncertainty covers reading step, nudge, repeatability, zero and scale. It cannot cover a step that was confirmed and not done.',
 ];
