@@ -37,8 +37,15 @@ export function calendarOf(events: readonly CalendarEvent[], stamp: string): str
 		});
 		event.createAlarm({type: ICalAlarmType.display, triggerBefore: 7 * DAY_SECONDS, description: summary});
 	}
-	return calendar.toString();
+	return withoutExtensions(calendar.toString());
 }
+
+/** The library adds lines of its own for some calendar programs; a dated event needs none of them. */
+const withoutExtensions = (text: string): string =>
+	text
+		.split('\r\n')
+		.filter((line) => !line.startsWith('X-'))
+		.join('\r\n');
 
 /** Whether a file is one that this program wrote, by its beginning. */
 export const isOwnCalendar = (head: string): boolean =>

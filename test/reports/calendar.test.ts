@@ -35,6 +35,10 @@ const long = 'Übergroßer Tonarm 横田式 🎧 '.repeat(8).trim();
 afterEach(() => void vi.unstubAllEnvs());
 
 describe('The calendar of next checks, read back by another library', () => {
+	it('has no properties of any one calendar program', () => {
+		expect(calendarOf([eventFor('north deck', '2026-11-25')], STAMP)).not.toMatch(/^X-/m);
+	});
+
 	it('has what RFC 5545 wants of a calendar (3.6), an event (3.6.1) and a displayed alarm (3.6.6)', () => {
 		const {calendar, events} = readBack(calendarOf([eventFor('north deck', '2026-11-25')], STAMP));
 		expect(calendar.name).toBe('vcalendar');
