@@ -1,4 +1,5 @@
 import type {Check, Round, Series} from '../check/check.js';
+import type {PastCheck} from '../check/past-check.js';
 import {isReadyToPlay, progressOf} from '../check/progress.js';
 import {nameOfTrial, trialsOf} from '../check/trials.js';
 import {offPlaces, onPlaces, placeLabel} from '../procedure/places.js';
@@ -21,8 +22,12 @@ export const isDeckReady = ({check}: FinishedCheck, putBackAt?: string): boolean
 export const outcomeText = ({outcome}: FinishedCheck, putBackAt?: string): string =>
 	putBackAt === undefined ? outcomeWords[outcome] : `interrupted; put back on ${putBackAt.slice(0, 10)}`;
 
-/** A filed check, whole: outcome, verdict, readings as taken, and every answer. */
-export function recordLines(record: FinishedCheck, putBackAt?: string, voids: Voids = {}): readonly Shown[] {
+/** A filed check, whole: outcome, verdict, how it stands against what came before, readings as taken, and every answer. */
+export function recordLines(
+	record: FinishedCheck,
+	putBackAt?: string,
+	{history = [], ...voids}: Voids & {readonly history?: readonly PastCheck[]} = {},
+): readonly Shown[] {
 	const {check, nextCheck, issued} = record;
 	const progress = progressOf(check);
 	return [
@@ -30,7 +35,7 @@ export function recordLines(record: FinishedCheck, putBackAt?: string, voids: Vo
 		...voidLines(voids),
 		...(isDeckReady(record, putBackAt) ? [] : [line('Deck not ready to play.', 'bad')]),
 		...(nextCheck ? [line(`Next check: ${nextCheck.date}. ${nextCheck.because}`)] : []),
-		...verdictLines(check, issued),
+		...verdictLines(check, issued, history),
 		...readings(check),
 		line(`Id of this check, for compute --check: ${check.id}`),
 		line('Answers', 'strong'),
