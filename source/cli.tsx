@@ -4,6 +4,7 @@ import {addHelpCommands} from './commands/add-help-commands.js';
 import {addReportCommand} from './commands/add-report-command.js';
 import {addYearsCommands} from './commands/add-years-commands.js';
 import {addDataCommands} from './commands/data/add-data-commands.js';
+import {addDeleteCommand} from './commands/deletion/add-delete-command.js';
 import {examples, exitStatuses} from './commands/help-texts.js';
 
 type Flags = {readonly arm?: string; readonly data?: string; readonly plain?: boolean; readonly color: boolean};
@@ -61,6 +62,7 @@ function commandLine(): Command {
 		});
 	addDataCommands(program, leave);
 	addYearsCommands(program, leave);
+	addDeleteCommand(program, leave);
 	addReportCommand(program, leave, packageJson.version);
 	addHelpCommands(program, leave);
 	return program;

@@ -49,8 +49,10 @@ export const readFault = (what: string, file: string, error: unknown): StoreErro
 export const removeFault = (what: string, file: string, error: unknown): StoreError =>
 	describe('unwritable', `${what} was not removed from`, file, error);
 
-/** The error for a file outside the data folder that could not be written; its place was named with --out. */
-export const targetFault = (what: string, file: string, error: unknown): StoreError => {
+type Target = {readonly what: string; readonly option?: string};
+
+/** The error for a file outside the data folder that could not be written; its place was named with an option. */
+export const targetFault = ({what, option = '--out'}: Target, file: string, error: unknown): StoreError => {
 	const fault = saveFault(what, file, error);
-	return new StoreError(fault.code, file, fault.sentence.replaceAll('--data', '--out'), error);
+	return new StoreError(fault.code, file, fault.sentence.replaceAll('--data', option), error);
 };

@@ -8,8 +8,10 @@ import {StoreError} from './store-error.js';
 type Options = {
 	/** The content, as it begins a sentence: 'The export'. */
 	readonly what: string;
-	/** A plain file that is there already is replaced. */
-	readonly force: boolean;
+	/** A plain file that is there already is replaced; undefined where no option of the command line can ask for that. */
+	readonly force?: boolean | undefined;
+	/** The option that names the file; --out where none is given. */
+	readonly option?: string;
 };
 
 /**
@@ -89,10 +91,10 @@ export class TargetFile {
 	#assertFree(): void {
 		const stats = fs.lstatSync(this.#file, {throwIfNoEntry: false});
 		if (stats === undefined || (stats.isFile() && this.#options.force)) return;
-		const {what} = this.#options;
+		const {what, force, option = '--out'} = this.#options;
 		const sentence = stats.isFile()
-			? `"${this.#file}" is there already. Add --force to overwrite it, or name another file with --out.`
-			: `${what} was not saved: "${this.#file}" is no plain file. Name another file with --out.`;
+			? `"${this.#file}" is there already. ${force === undefined ? 'Name' : 'Add --force to overwrite it, or name'} another file with ${option}.`
+			: `${what} was not saved: "${this.#file}" is no plain file. Name another file with ${option}.`;
 		throw new StoreError('blocked', this.#file, sentence);
 	}
 
@@ -101,7 +103,7 @@ export class TargetFile {
 			work();
 		} catch (error) {
 			this.discard();
-			throw targetFault(this.#options.what, this.#file, error);
+			throw targetFault(this.#options, this.#file, error);
 		}
 	}
 }

@@ -16,6 +16,8 @@ export type ExportSource = {
 	readonly at: string;
 	/** Takes sentences about what could not be read and is left out. */
 	readonly tell: (sentence: string) => void;
+	/** Only these checks and profiles, and no settings. */
+	readonly only?: {readonly checkIds: readonly string[]; readonly profileIds: readonly string[]};
 };
 
 /**
@@ -23,19 +25,17 @@ export type ExportSource = {
  * noted beside them, profiles and settings as they are in their files. The check in progress is not in it.
  * @throws StoreError
  */
-export function* jsonExport({store, program, at, tell}: ExportSource): Generator<string> {
+export function* jsonExport({store, program, at, tell, only}: ExportSource): Generator<string> {
 	const head = JSON.stringify({kind: exportKind, version: exportVersion, program, exportedAt: at});
 	yield head.slice(0, -1);
-	for (const [name, {value, notices}] of [
-		['settings', store.settings()],
-		['profiles', store.profiles()],
-	] as const) {
-		notices.forEach(tell);
-		if (value) yield `,\n"${name}":${JSON.stringify(value)}`;
-	}
+	const [settings, profiles] = [store.settings(), store.profiles()];
+	for (const {notices} of only ? [profiles] : [settings, profiles]) notices.forEach(tell);
+	if (!only && settings.value) yield `,\n"settings":${JSON.stringify(settings.value)}`;
+	const wanted = profiles.value?.profiles.filter(({id}) => only?.profileIds.includes(id) ?? true);
+	if (profiles.value) yield `,\n"profiles":${JSON.stringify({...profiles.value, profiles: wanted})}`;
 	yield ',\n"checks":[';
 	let between = '\n';
-	for (const {id, json, remark} of filedChecks(store, tell)) {
+	for (const {id, json, remark} of filedChecks(store, tell, only?.checkIds)) {
 		yield between + JSON.stringify({id, record: json, ...(remark && {remark})});
 		between = ',\n';
 	}

@@ -13,10 +13,15 @@ export type FiledCheck = {
 
 /**
  * All filed checks, oldest first, one in memory at a time. Those that cannot be used are left out and told.
+ * @param ids newest first
  * @throws StoreError where the folder cannot be read
  */
-export function* filedChecks(store: CheckStore, tell: (sentence: string) => void): Generator<FiledCheck> {
-	for (const id of [...store.ids()].reverse()) {
+export function* filedChecks(
+	store: CheckStore,
+	tell: (sentence: string) => void,
+	ids: readonly string[] = store.ids(),
+): Generator<FiledCheck> {
+	for (const id of [...ids].reverse()) {
 		const filed = store.filed(id);
 		if (filed instanceof StoreError) tell(filed.sentence);
 		else if (filed.record.check.id !== id)

@@ -1,0 +1,227 @@
+import fs from 'node:fs';
+import path from 'node:path';
+import {beforeAll, describe, expect, onTestFinished, test} from 'vitest';
+import {storeOf} from '../../source/commands/shelf.js';
+import {dataFolder, fullFolder} from '../helpers/data-folders.js';
+import {folderWith} from '../helpers/filed-checks.js';
+import {run} from '../helpers/plain-run.js';
+import {freshFolder} from '../helpers/program-environment.js';
+import {startProgram} from '../helpers/pty.js';
+import {words} from '../helpers/walk.js';
+
+let source: string;
+beforeAll(async () => {
+	source = (await fullFolder()).dataDir;
+});
+
+/** Seven checks of the north deck, with notes on two, and its profile beside those of cartridge and tools. */
+const folder = (): string => {
+	const dataDir = path.join(freshFolder(), 'data');
+	fs.cpSync(source, dataDir, {recursive: true});
+	return dataDir;
+};
+
+/** What lies under a folder, with its bytes; locks and leftovers of saving apart. */
+const bytesIn = (dataDir: string, name: string): Record<string, string> =>
+	Object.fromEntries(
+		(fs.existsSync(path.join(dataDir, name)) ? fs.readdirSync(path.join(dataDir, name)).sort() : []).map((one) => [
+			one,
+			fs.readFileSync(path.join(dataDir, name, one), 'utf8'),
+		]),
+	);
+const filesIn = (dataDir: string, name: string): string[] => Object.keys(bytesIn(dataDir, name));
+const namesOf = (dataDir: string): string[] =>
+	dataFolder(dataDir)
+		.store.profiles()
+		.value?.profiles.map(({name}) => name) ?? [];
+const listOf = (dataDir: string): string => run(dataDir, ['list']).out;
+
+const twice = ['delete', '--arm', 'north deck', '--name', 'north deck'];
+
+describe('armdrift delete', () => {
+	test('writes a back-up and deletes the arm, and the import that it names brings everything back', () => {
+		const dataDir = folder();
+		const [checks, remarks, list] = [bytesIn(dataDir, 'checks'), bytesIn(dataDir, 'remarks'), listOf(dataDir)];
+		const profiles = namesOf(dataDir);
+		const {status, out, faults} = run(dataDir, [...twice]);
+		expect(faults).toBe('');
+		expect(status).toBe(0);
+		expect(out).toMatch(
+			/^north deck: 7 checks and its profile \(2024-05-11 to 2026-11-14\), with what is noted beside 2 checks\.$/m,
+		);
+		expect(out).toContain('Called "an older name" before.');
+		expect(out).toMatch(/^Deleted north deck: 7 checks and its profile\.$/m);
+		expect(filesIn(dataDir, 'checks')).toEqual([]);
+		expect(filesIn(dataDir, 'remarks')).toEqual([]);
+		expect(namesOf(dataDir)).toEqual(profiles.filter((name) => name !== 'north deck'));
+		expect(listOf(dataDir)).toBe('');
+		const [, backup = ''] = /Back-up: "(.*)"\. To bring it back: armdrift import \S+$/m.exec(out) ?? [];
+		expect(path.dirname(backup)).toBe(path.join(dataDir, 'backups'));
+		expect(path.basename(backup)).toMatch(/^\d{4}-\d\d-\d\d-north-deck\.json$/);
+		expect(run(dataDir, ['import', backup, '--yes']).status).toBe(0);
+		const contentOf = (files: Record<string, string>, key: string) =>
+			Object.entries(files).map(([name, text]) => [name, JSON.parse(text)[key]]);
+		expect(contentOf(bytesIn(dataDir, 'checks'), 'record')).toEqual(contentOf(checks, 'record'));
+		expect(contentOf(bytesIn(dataDir, 'remarks'), 'remark')).toEqual(contentOf(remarks, 'remark'));
+		expect(namesOf(dataDir).sort()).toEqual(profiles.toSorted());
+		expect(listOf(dataDir)).toBe(list);
+	});
+
+	test('a second arm of another name is not touched, nor are the settings', async () => {
+		const dataDir = folder();
+		const store = storeOf(
+			dataDir,
+			() => new Date(),
+			() => {},
+		);
+		const [id = ''] = store.ids();
+		const filed = store.record(id);
+		if (filed instanceof Error) throw filed;
+		const other = '20261120-090000-invented';
+		const named = {...filed.check.answers['arm-name'], value: 'south deck', typed: 'south deck', at: filed.finishedAt};
+		await store.finish(other, {
+			...filed,
+			check: {...filed.check, id: other, answers: {...filed.check.answers, 'arm-name': named}},
+		});
+		await store.saveRemark(other, {void: {reason: 'only tried out', at: '2026-11-21T09:00:00Z'}});
+		const [checks, settings] = [bytesIn(dataDir, 'checks'), store.settings().value];
+		expect(run(dataDir, [...twice]).status).toBe(0);
+		expect(bytesIn(dataDir, 'checks')).toEqual({[`${other}.json`]: checks[`${other}.json`]});
+		expect(filesIn(dataDir, 'remarks')).toEqual([`${other}.json`]);
+		expect(dataFolder(dataDir).store.settings().value).toEqual(settings);
+		expect(listOf(dataDir)).toMatch(/^2026-11-14 +south deck +void .*\n$/);
+	});
+
+	test('may be told a former name, but wants the name of today', () => {
+		const dataDir = folder();
+		const wrong = run(dataDir, ['delete', '--arm', 'an older name', '--name', 'an older name']);
+		expect(wrong).toMatchObject({status: 2});
+		expect(wrong.faults).toContain('"an older name" is not the name of the arm, which is "north deck".');
+		expect(filesIn(dataDir, 'checks')).toHaveLength(7);
+		expect(run(dataDir, ['delete', '--arm', 'an older name', '--name', 'north deck']).status).toBe(0);
+		expect(filesIn(dataDir, 'checks')).toEqual([]);
+	});
+
+	test.each([
+		['without an arm', ['delete'], 'Name the arm to delete: armdrift delete --arm NAME.'],
+		['without a terminal to ask at', twice.slice(0, 3), 'give the name of the arm once more with --name'],
+		['with another name', [...twice.slice(0, 4), 'north'], '"north" is not the name of the arm'],
+		['of an unknown arm', ['delete', '--arm', 'nord deck', '--name', 'nord deck'], 'did you mean "north deck"?'],
+		['with --yes alone', [...twice.slice(0, 3), '--yes'], "unknown option '--yes'"],
+	])('%s changes nothing and says why, with status 2', (_, args, sentence) => {
+		const dataDir = folder();
+		const before = bytesIn(dataDir, 'checks');
+		const {status, faults} = run(dataDir, args);
+		expect(faults).toContain(sentence);
+		expect(status).toBe(2);
+		expect(bytesIn(dataDir, 'checks')).toEqual(before);
+		expect(filesIn(dataDir, 'backups')).toEqual([]);
+	});
+
+	test('writes its back-up where it is told, over nothing that is there, and never twice over one of the same day', () => {
+		const named = path.join(freshFolder(), 'deck of mine.json');
+		const dataDir = folder();
+		const {out} = run(dataDir, [...twice, '--backup', named]);
+		expect(out).toContain(`armdrift import '${named}'`);
+		expect(fs.existsSync(named)).toBe(true);
+		expect(filesIn(dataDir, 'backups')).toEqual([]);
+		const bytes = fs.readFileSync(named, 'utf8');
+		const other = folder();
+		const refused = run(other, [...twice, '--backup', named]);
+		expect(refused).toMatchObject({status: 2});
+		expect(refused.faults).toMatch(/is there already\. Name another file with --backup\. Nothing was deleted\.\n$/);
+		expect(fs.readFileSync(named, 'utf8')).toBe(bytes);
+		expect(filesIn(other, 'checks')).toHaveLength(7);
+		expect(run(dataDir, ['import', named, '--yes']).status).toBe(0);
+		for (const count of [1, 2]) {
+			expect(run(dataDir, twice).status).toBe(0);
+			expect(filesIn(dataDir, 'backups')).toHaveLength(count);
+			expect(run(dataDir, ['import', named, '--yes']).status).toBe(0);
+		}
+	});
+
+	test('deletes nothing where the back-up cannot be written', () => {
+		const dataDir = folder();
+		const {status, faults} = run(dataDir, [...twice, '--backup', path.join(dataDir, 'no', 'such', 'folder.json')]);
+		expect(status).toBe(1);
+		expect(faults).toMatch(/^The back-up was not saved in .* with --backup, then try again\. Nothing was deleted\.\n$/);
+		expect(filesIn(dataDir, 'checks')).toHaveLength(7);
+		expect(namesOf(dataDir)).toContain('north deck');
+	});
+
+	test('deletes nothing where a part of it cannot be read, so could not be backed up', () => {
+		const dataDir = folder();
+		const [remark = ''] = filesIn(dataDir, 'remarks');
+		fs.writeFileSync(path.join(dataDir, 'remarks', remark), 'x');
+		const {status, faults} = run(dataDir, twice);
+		expect(faults).toContain(remark);
+		expect(faults).toMatch(/Move that file away, then delete again\. Nothing was deleted\.\n$/);
+		expect(status).toBe(1);
+		expect(filesIn(dataDir, 'checks')).toHaveLength(7);
+	});
+
+	test('is refused while a check of the arm is open, with the way out', async () => {
+		const dataDir = folder();
+		const opened = run(dataDir, ['--plain', '--arm', 'north deck'], {input: 'y\n'});
+		expect(opened.status).toBe(3);
+		const {status, faults} = run(dataDir, twice);
+		expect(status).toBe(2);
+		expect(faults).toMatch(/^Nothing was deleted: a check of "north deck" is open\. .*; then delete again\.\n$/);
+		expect(filesIn(dataDir, 'checks')).toHaveLength(7);
+	});
+
+	test('deletes an arm that has a profile only', async () => {
+		const profile = {id: 'arm-1', kind: 'arm' as const, name: 'west deck', usedAt: '2026-03-02T09:00:00Z', answers: {}};
+		const dataDir = await folderWith([], {profiles: [profile]});
+		const {out, status} = run(dataDir, ['delete', '--arm', 'west deck', '--name', 'west deck']);
+		expect(out).toMatch(/^west deck: its profile\.$/m);
+		expect(status).toBe(0);
+		expect(namesOf(dataDir)).toEqual([]);
+	});
+});
+
+describe('armdrift delete at a terminal', () => {
+	const begin = (dataDir: string) => {
+		const program = startProgram({dataDir, args: ['delete', '--arm', 'north deck'], cols: 160});
+		onTestFinished(() => program.stop());
+		return program;
+	};
+	const asked = 'Type the name of the arm to delete it:';
+
+	test('asks for the name, and deletes when it is typed exactly', async () => {
+		const dataDir = folder();
+		const program = begin(dataDir);
+		await program.waitFor(asked);
+		program.type('north deck\r');
+		expect((await program.exited).exitCode).toBe(0);
+		expect(words(program.normalScreen())).toContain('Deleted north deck: 7 checks and its profile.');
+		expect(filesIn(dataDir, 'checks')).toEqual([]);
+	});
+
+	test.each([
+		['y\r', 2, 'is not the name of the arm'],
+		['\r', 2, 'is not the name of the arm'],
+		['North Deck\r', 2, 'is not the name of the arm'],
+		['\u0004', 3, 'Nothing was deleted: the input ended.'],
+		['north deck\u0003', 130, 'Nothing was deleted.'],
+	])('anything else than its name deletes nothing: %j', async (keys, exitCode, sentence) => {
+		const dataDir = folder();
+		const program = begin(dataDir);
+		await program.waitFor(asked);
+		program.type(keys);
+		expect((await program.exited).exitCode).toBe(exitCode);
+		expect(words(program.normalScreen())).toContain(sentence);
+		expect(filesIn(dataDir, 'checks')).toHaveLength(7);
+		expect(filesIn(dataDir, 'backups')).toEqual([]);
+		expect(fs.existsSync(path.join(dataDir, 'lock'))).toBe(false);
+	});
+
+	test('is refused while another copy is writing', async () => {
+		const dataDir = folder();
+		const program = begin(dataDir);
+		await program.waitFor(asked);
+		const {status, faults} = run(dataDir, twice);
+		expect(status).toBe(4);
+		expect(faults).toContain(`Another copy (process ${program.pid}`);
+	});
+});
