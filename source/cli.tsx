@@ -37,6 +37,15 @@ function commandLine(): Command {
 			const {runCheck} = await import('./commands/check.js');
 			leave(await runCheck({...flags, version: packageJson.version}));
 		});
+	if (mayNameCommand(process.argv.slice(2))) addCommands(program);
+	return program;
+}
+
+/** Whether a word may be a command's name, or help wants their table. Else the first screen need not wait for it. */
+const mayNameCommand = (words: readonly string[]): boolean =>
+	words.some((word) => !/^-./.test(word) || /^(?:-\w*h|--help)$/.test(word));
+
+function addCommands(program: Command): void {
 	program
 		.command('recheck')
 		.description('repeat the last check of an arm: of the one that is due first, where none is named')
@@ -65,16 +74,21 @@ function commandLine(): Command {
 	addDeleteCommand(program, leave);
 	addReportCommand(program, leave, packageJson.version);
 	addHelpCommands(program, leave);
-	return program;
 }
 
 /** A word from the command line, safe to print. */
 const shown = (word: string): string => word.replace(/[\p{Cc}\p{Cf}]/gu, '?').slice(0, 40);
 
+// A full disk or a reader that went away would end the process with a stack trace, were nobody listening.
+let isOutputLost = false;
+process.stdout.on('error', () => {
+	isOutputLost = true;
+});
+
 /** Ends the process as soon as its output is out: timers of libraries would hold it up for no one. */
 function leave(status: number): void {
 	process.exitCode = status;
-	process.stdout.write('', () => process.exit(status));
+	process.stdout.write('', () => process.exit(status === 0 && isOutputLost ? 1 : status));
 }
 
 /** Faults of the command line end with 2; help and version with 0; anything else is a fault of the program. */

@@ -70,6 +70,14 @@ describe('What is printed', () => {
 		},
 	);
 
+	test.each(['--help', '--version', 'due --help', 'compute --schema'])(
+		'to a full disk ends %s with 1 and no trace of the program',
+		(words) => {
+			const {status, faults} = shell(freshFolder(), `"$0" "$1" ${words} > /dev/full`);
+			expect([status, faults]).toEqual([1, '']);
+		},
+	);
+
 	test('to a reader that goes away ends quietly', async () => {
 		const dataDir = await folderWith([filed({at: '2026-01-01T10:00:00Z'})]);
 		const {out, faults} = shell(dataDir, `"$0" "$1" list | true; echo "\${PIPESTATUS[0]}"`);
