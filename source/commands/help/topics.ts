@@ -112,7 +112,7 @@ export const topics: readonly Topic[] = [
 			{lines: ['armdrift due --quiet; [ $? -eq 10 ] && echo "an arm is due"', 'armdrift due --calendar checks.ics']},
 			'The calendar has one event for each arm and a reminder a week before. Take the file in again after the next check: the event moves, it does not double.',
 			'"armdrift recheck" repeats the last check of an arm. What cannot have changed unseen is filled in, and last time\'s hold band stands beside this time\'s. It ends in changed, perhaps or not changed, at each radius: changed is what re-seating and the ± of both checks cannot explain. From four checks on there is a trend, with what is known of the temperature.',
-			'"armdrift list" shows past checks with their ids, the newest first; with --as json it is made for scripts. "armdrift report" writes a check or the history of an arm for reading, for an e-mail or for the maker of the arm. "armdrift export" and "armdrift import" bring checks from one machine to another. Nothing that was filed is changed later: a check that should not count is marked void, with the reason.',
+			'"armdrift list" shows past checks with their ids, the newest first; with --as json it is made for scripts. "armdrift report" writes a check or the history of an arm for reading, for an e-mail or for the maker of the arm. "armdrift export" and "armdrift import" bring checks from one machine to another. Nothing that was filed is changed later: a check that should not count is marked void, with the reason. Only "armdrift delete" takes an arm away with all its checks, after its name was typed and a back-up was written.',
 		],
 	},
 	{
