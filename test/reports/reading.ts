@@ -2,7 +2,7 @@ import markdownIt from 'markdown-it';
 import type {CheckSource} from '../../source/reports/check-source.js';
 import {formsOf} from './support.js';
 
-const entities: Readonly<Record<string, string>> = {nbsp: ' ', amp: '&', lt: '<', gt: '>', quot: '"', '#39': "'"};
+const entities: Readonly<Record<string, string>> = {amp: '&', lt: '<', gt: '>', quot: '"', '#39': "'"};
 
 /** What a reader sees of a page: its texts, entities turned back, a line for each element. */
 export const textOfPage = (html: string): string =>
@@ -10,7 +10,7 @@ export const textOfPage = (html: string): string =>
 		.replace(/<(style|title|desc)\b.*?<\/\1>/gs, '')
 		.replaceAll(/<\/?(?:bdi|span|strong)\b[^>]*>/g, '')
 		.replaceAll(/<[^>]*>/g, '\n')
-		.replaceAll(/&(nbsp|amp|lt|gt|quot|#39);/g, (whole, name: string) => entities[name] ?? whole);
+		.replaceAll(/&(amp|lt|gt|quot|#39);/g, (whole, name: string) => entities[name] ?? whole);
 
 const parser = markdownIt({html: true, linkify: false}).enable(['table', 'strikethrough']);
 

@@ -16,5 +16,5 @@ export const colourOf = (atWorst: AtWorst): string =>
 
 export const cellHtml = (cell: Cell): string =>
 	isJudged(cell)
-		? `<span class="judged ${colourOf(cell.atWorst)}">${markSvg(cell.verdict)}&nbsp;${inline(cell.words)}</span>`
+		? `<span class="judged ${colourOf(cell.atWorst)}">${markSvg(cell.verdict)}<span>${inline(cell.words)}</span></span>`
 		: inline(cell);

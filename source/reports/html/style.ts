@@ -31,6 +31,8 @@ p.verdict, p.notice { border: 1px solid currentcolor; border-left-width: 8px; bo
 .verdict.good, .notice.good { background: var(--good-ground); }
 .verdict.warn, .notice.warn { background: var(--warn-ground); }
 .verdict.bad, .notice.bad { background: var(--bad-ground); }
+.judged { display: inline-flex; gap: .3em; }
+.judged .mark { flex: none; margin-top: .25em; }
 .mark { width: 1em; height: 1em; vertical-align: -.12em; fill: currentcolor; }
 .mark .ink { fill: none; stroke: #fff; stroke-width: 1.8; }
 .mark .ink.dark { stroke: currentcolor; }
