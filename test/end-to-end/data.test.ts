@@ -102,6 +102,16 @@ test('The table goes to standard output, and another parser reads it', () => {
 	]);
 });
 
+test('A check that cannot be read is named and missing in the export, all others are in it: status 1', () => {
+	const damaged = freshFolder();
+	run(damaged, ['import', file, '--yes']);
+	const id = '20200101-000000-invented';
+	writeFileSync(path.join(damaged, 'checks', `${id}.json`), '{"half');
+	const {status, out, faults} = run(damaged, ['export', '--as', 'json']);
+	expect([status, lines(faults)]).toEqual([1, [expect.stringContaining(id)]]);
+	expect(JSON.parse(out).checks.map((one: {id: string}) => one.id)).toEqual(filedIds(from));
+});
+
 test('A file that is there is not overwritten unless that is said', () => {
 	const target = path.join(freshFolder(), 'mine.csv');
 	writeFileSync(target, 'mine');

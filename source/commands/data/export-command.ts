@@ -40,7 +40,7 @@ export async function runExportCommand(options: Options): Promise<number> {
 		const {out = '-', force = false} = options;
 		const target = out === '-' ? standardOutput : fileTarget(out, force);
 		try {
-			return await exported(store, target, options);
+			return await exported({store, dataDir}, target, options);
 		} finally {
 			target.discard();
 		}
@@ -81,7 +81,9 @@ function fileTarget(out: string, force: boolean): Target {
 
 const PIECE_LETTERS = 64 * 1024;
 
-async function exported(store: CheckStore, target: Target, {as, version: program}: Options): Promise<number> {
+type Source = {readonly store: CheckStore; readonly dataDir: string};
+
+async function exported({store, dataDir}: Source, target: Target, {as, version: program}: Options): Promise<number> {
 	const faults: string[] = [];
 	const tell = (sentence: string) => {
 		faults.push(sentence);
@@ -98,15 +100,15 @@ async function exported(store: CheckStore, target: Target, {as, version: program
 	const status = await target.write(waiting);
 	if (status !== EXIT.done) return status;
 	target.finish();
-	sayFault(...faults, ...asides(store));
+	sayFault(...faults, ...asides(store, dataDir));
 	return faults.length === 0 ? EXIT.done : EXIT.cannotReadOrWrite;
 }
 
 /** What is not in an export, though it is in the data folder. */
-function asides(store: CheckStore): string[] {
+function asides(store: CheckStore, dataDir: string): string[] {
 	const {check, notices} = store.draft();
 	const isOpen = check !== undefined && !isEmpty(check);
-	const nothing = store.ids().length === 0 ? ['No check is on file, so the export holds none.'] : [];
+	const nothing = store.ids().length === 0 ? [`No check is on file in "${dataDir}", so the export holds none.`] : [];
 	return [
 		...notices,
 		...nothing,

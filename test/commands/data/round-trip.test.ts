@@ -111,6 +111,13 @@ describe('From one data folder to another', () => {
 		expect((await importing(fileWith(other), to)).lines[1]).toBe('Nothing in it is new.');
 	});
 
+	it('a zero with a minus, which is written without one, is the same zero the second time', async () => {
+		const to = dataFolder();
+		const other = fileWith(readFileSync(file, 'utf8').replace('"record":{', '"record":{"more":-0,'));
+		await importing(other, to);
+		expect((await importing(other, to)).plan).toMatchObject({same: 7, clashes: []});
+	});
+
 	it('what lies in a file of a check that this program does not know goes over too', async () => {
 		const to = dataFolder();
 		const [record] = inventedRecords;
