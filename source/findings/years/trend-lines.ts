@@ -94,7 +94,7 @@ function trendOfRadius({place, radiusMm, points}: RadiusHistory): Shown[] {
 	return [
 		drift,
 		...(isSeasonOpen
-			? [line('Season not told from drift yet: that takes 18 months and three quarters of the year.', 'warn')]
+			? [line(`${where}: season not told from drift yet; that takes 18 months and three quarters of the year.`, 'warn')]
 			: []),
 		...(byTemperature && isTrend(byTemperature)
 			? [

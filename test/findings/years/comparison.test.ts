@@ -174,12 +174,12 @@ describe('The long run', () => {
 
 	it('does not tell drift from season before the dates allow it', () => {
 		expect(said(run([1, 1.5, 2, 2.5].map((one, index) => one + 0.01 * index)))).toContain(
-			'Season not told from drift yet',
+			'season not told from drift yet',
 		);
 		const quarters = ['2022-02-04', '2022-08-04', '2023-05-04', '2024-05-04'].map((date, index) =>
 			pastCheck(date, {pull: index + 0.01 * index ** 2}),
 		);
-		expect(said(quarters.reverse())).not.toContain('Season not told');
+		expect(said(quarters.reverse())).not.toContain('season not told');
 	});
 
 	it('goes with the temperature where it does', () => {
