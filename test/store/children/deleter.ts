@@ -1,11 +1,17 @@
-// Deletes an arm and is killed at the file call of the given number.
+// Deletes an arm, and before each file call that writes keeps what is on the disk: what a process killed there leaves.
+import fs from 'node:fs';
+import path from 'node:path';
 import {runDeleteCommand} from '../../../source/commands/deletion/delete-command.js';
 import {arm, install} from './faulty-fs.js';
 
-const [folder = '', at = ''] = process.argv.slice(2);
+const [folder = '', root = ''] = process.argv.slice(2);
+let count = 0;
 
 install();
-arm({at: Number(at), kind: 'kill'});
-const status = await runDeleteCommand({arm: 'north deck', name: 'north deck', data: folder, version: '0.0.0'});
-process.stdout.write(`\nended ${status}`);
-process.exit(status);
+arm({
+	at: 1,
+	kind: 'look',
+	sticky: true,
+	look: () => fs.cpSync(folder, path.join(root, String(++count)), {recursive: true}),
+});
+process.exitCode = await runDeleteCommand({arm: 'north deck', name: 'north deck', data: folder, version: '0.0.0'});

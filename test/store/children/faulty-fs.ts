@@ -3,10 +3,12 @@ import fs from 'node:fs';
 /** How the call with the number `at`, counted from arming, goes wrong. */
 export type Fault = {
 	readonly at: number;
-	readonly kind: 'error' | 'short' | 'kill';
+	readonly kind: 'error' | 'short' | 'kill' | 'look';
 	readonly code?: string;
 	/** All later calls fail too. */
 	readonly sticky?: boolean;
+	/** Called before the call, which then goes on; for the kind of that name. */
+	readonly look?: () => void;
 };
 
 /** A process killed at a call that only reads is one killed at the next that writes. */
@@ -46,7 +48,7 @@ export const arm = (next: Fault | undefined): void => {
 export const hasHit = (): boolean => fault !== undefined && count >= fault.at;
 
 const isDue = (name: string): boolean => {
-	if (fault === undefined || (fault.kind === 'kill' && READING.has(name))) return false;
+	if (fault === undefined || (['kill', 'look'].includes(fault.kind) && READING.has(name))) return false;
 	if (fault.kind === 'short' && name !== 'writeSync') return false;
 	count++;
 	return count === fault.at || (fault.sticky === true && count > fault.at);
@@ -59,6 +61,13 @@ const wrap =
 	(...parameters) => {
 		if (!isDue(name)) return call(...parameters);
 		if (fault?.kind === 'kill') process.kill(process.pid, 'SIGKILL');
+		if (fault?.kind === 'look') {
+			const looked = fault;
+			fault = undefined;
+			looked.look?.();
+			fault = looked;
+			return call(...parameters);
+		}
 		if (fault?.kind === 'short') {
 			const [descriptor, text] = parameters;
 			if (typeof text !== 'string') return call(...parameters);
