@@ -1,6 +1,6 @@
 import type {PastCheck} from '../check/past-check.js';
 import {overriddenIn} from '../findings/verdict-lines.js';
-import {checksOfArm, historyOf, namesOf} from '../findings/years/arms.js';
+import {checksOfArm, historyOf, namesOf, withTools} from '../findings/years/arms.js';
 import type {ArmSource} from '../reports/arm-report.js';
 import type {CheckSource} from '../reports/check-source.js';
 import {EXIT} from '../terminal/exit-paths.js';
@@ -53,7 +53,7 @@ function armNamed(arm: string, all: readonly PastCheck[], shelf: Shelf): Subject
 	if (!newest) return nothing(noneOf(arm, ofArm, all));
 	const found = checkOf(newest.id, all, shelf);
 	if (found.of !== 'check') return found;
-	const history = counting.slice(1);
+	const history = withTools(counting.slice(1), newest.measuredWith?.tools ?? '', shelf.profiles());
 	return {
 		of: 'arm',
 		source: {

@@ -37,7 +37,8 @@ function checkPage({archive}: Workbench, id: string): Page {
 		toList,
 		voided ? {id: 'counts-again', label: 'let it count again'} : {id: 'void', label: 'mark it void'},
 	];
-	const history = archive.history(record.check);
+	// What does not count is not compared either.
+	const history = voided ? [] : archive.history(record.check);
 	return {title, shown: recordLines(record, putBackAt, {...found, history}), prompt: {kind: 'choice', options}};
 }
 

@@ -3,11 +3,30 @@ import type {PastCheck} from '../../check/past-check.js';
 import type {Profile} from '../../procedure/facts.js';
 
 /** Every name under which an arm was checked: the one it has, and those that it had before it was renamed. */
-export function namesOf(armName: string, profiles: readonly Profile[]): readonly string[] {
+export function namesOf(
+	known: string,
+	profiles: readonly Profile[],
+	kindOf: Profile['kind'] = 'arm',
+): readonly string[] {
 	const profile = profiles.find(
-		({kind, name, formerNames = []}) => kind === 'arm' && [name, ...formerNames].includes(armName),
+		({kind, name, formerNames = []}) => kind === kindOf && [name, ...formerNames].includes(known),
 	);
-	return profile ? [profile.name, ...(profile.formerNames ?? [])] : [armName];
+	return profile ? [profile.name, ...(profile.formerNames ?? [])] : [known];
+}
+
+/** Checks made with a gauge and tools under any of their names, with this one: a new name is no other gauge. */
+export function withTools(
+	past: readonly PastCheck[],
+	tools: string,
+	profiles: readonly Profile[],
+): readonly PastCheck[] {
+	const names = namesOf(tools, profiles, 'tools');
+	if (names.length === 1) return past;
+	return past.map((one) =>
+		one.measuredWith && names.includes(one.measuredWith.tools)
+			? {...one, measuredWith: {...one.measuredWith, tools}}
+			: one,
+	);
 }
 
 /** The name under which each arm was first checked, by its name of today: it stays when the arm is renamed again. */
@@ -33,11 +52,13 @@ export const checksOfArm = (
 	return all.filter((one) => names.has(one.arm) && counts(one));
 };
 
-/** What came before a check of the same arm, newest first. */
+/** What came before a check of the same arm, newest first, with its tools called as they are in the check. */
 export function historyOf(check: Check, all: readonly PastCheck[], profiles: readonly Profile[]): readonly PastCheck[] {
 	const armName = check.answers['arm-name']?.value;
 	if (typeof armName !== 'string') return [];
-	return checksOfArm(all, armName, profiles).filter(
+	const earlier = checksOfArm(all, armName, profiles).filter(
 		({id, startedAt}) => id !== check.id && startedAt <= check.startedAt,
 	);
+	const tools = check.answers['tools-name']?.value;
+	return typeof tools === 'string' ? withTools(earlier, tools, profiles) : earlier;
 }
