@@ -36,7 +36,7 @@ function listPage(profiles: readonly Profile[]): Page {
 	const text =
 		profiles.length === 0
 			? 'None yet: they are kept as you answer the questions of a check.'
-			: 'Kept from your checks. Choose one to look at it, rename it, correct it or set it aside.';
+			: 'Kept from your checks. Choose one to see it, rename, correct or set it aside.';
 	const options = sorted.map(({id, kind, name, ...rest}) => ({
 		id,
 		label: `${kind}: ${name}${rest.setAside ? ' (set aside)' : ''}`,
