@@ -1,6 +1,7 @@
 import {Command, CommanderError, Option} from 'commander';
 import packageJson from '../package.json' with {type: 'json'};
 import {addHelpCommands} from './commands/add-help-commands.js';
+import {addPracticeCommand} from './commands/add-practice-command.js';
 import {addReportCommand} from './commands/add-report-command.js';
 import {addYearsCommands} from './commands/add-years-commands.js';
 import {addDataCommands} from './commands/data/add-data-commands.js';
@@ -73,6 +74,7 @@ function addCommands(program: Command): void {
 	addYearsCommands(program, leave);
 	addDeleteCommand(program, leave);
 	addReportCommand(program, leave, packageJson.version);
+	addPracticeCommand(program, leave);
 	addHelpCommands(program, leave);
 }
 

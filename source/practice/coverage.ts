@@ -1,0 +1,70 @@
+import defaults from '../../shared/limits.json' with {type: 'json'};
+import type {ComputeOutput} from '../findings/compute.js';
+import {zoneOf} from '../measures/verdict.js';
+import type {ArmSpec} from './arm-spec.js';
+import {type Truth, truthOf} from './truth.js';
+
+/** How one figure did over many probes; in percent of the playing force. */
+export type FigureTally = {intervals: number; holding: number; statedPct: number; errorPct: number; squaredPct: number};
+
+/** Counted over many arms. */
+export type Tally = {
+	arms: number;
+	pull: FigureTally;
+	band: FigureTally;
+	offScaleRadii: number;
+	/** Arms truly not good at some radius, and how many of them were called good. */
+	notGood: number;
+	notGoodCalledGood: number;
+	/** Arms truly beyond the usable limits at some radius, and how many of them were called good. */
+	beyond: number;
+	beyondCalledGood: number;
+};
+
+const emptyFigure = (): FigureTally => ({intervals: 0, holding: 0, statedPct: 0, errorPct: 0, squaredPct: 0});
+
+export const emptyTally = (): Tally => ({
+	arms: 0,
+	pull: emptyFigure(),
+	band: emptyFigure(),
+	offScaleRadii: 0,
+	notGood: 0,
+	notGoodCalledGood: 0,
+	beyond: 0,
+	beyondCalledGood: 0,
+});
+
+function addFigure(tally: FigureTally, found: number, statedPct: number, truth: number): void {
+	const error = found - truth;
+	tally.intervals++;
+	if (Math.abs(error) <= statedPct) tally.holding++;
+	tally.statedPct += statedPct;
+	tally.errorPct += error;
+	tally.squaredPct += error ** 2;
+}
+
+const pullLimits = {good: defaults.pullGoodPct.value, usable: defaults.pullUsablePct.value};
+const bandLimits = {good: defaults.bandGoodPct.value, usable: defaults.bandUsablePct.value};
+
+const zonesOf = ({pullPct, bandPct}: Truth) => [zoneOf(Math.abs(pullPct), pullLimits), zoneOf(bandPct, bandLimits)];
+
+/** Counts what was found of one arm against its hidden truth. */
+export function addProbe(tally: Tally, spec: ArmSpec, {probe, verdict}: ComputeOutput): void {
+	tally.arms++;
+	for (const one of probe) {
+		const truth = truthOf(spec, one.radiusMm);
+		if (one.pullPct === null) {
+			tally.offScaleRadii++;
+			continue;
+		}
+		addFigure(tally.pull, one.pullPct, one.pullUncertaintyPct, truth.pullPct);
+		addFigure(tally.band, one.bandPct, one.bandUncertaintyPct, truth.bandPct);
+	}
+	const zones = probe.flatMap(({radiusMm}) => zonesOf(truthOf(spec, radiusMm)));
+	if (zones.every((zone) => zone === 'good')) return;
+	tally.notGood++;
+	if (verdict === 'good') tally.notGoodCalledGood++;
+	if (!zones.includes('beyond')) return;
+	tally.beyond++;
+	if (verdict === 'good') tally.beyondCalledGood++;
+}

@@ -1,0 +1,58 @@
+import {describe, expect, it} from 'vitest';
+import {compute} from '../../source/findings/compute.js';
+import {parseDocument} from '../../source/findings/document.js';
+import {lessonArms} from '../../source/practice/arms.js';
+import {levelShownDeg, leverClockShown, scaleShownMn} from '../../source/practice/bench.js';
+import {probed} from '../../source/practice/operator.js';
+import {radiiMm} from '../../source/practice/proof.js';
+import {soundArm} from '../../source/practice/sound-arm.js';
+
+describe.each(lessonArms.map((arm) => [arm.id, arm] as const))('the practice arm %s', (_id, arm) => {
+	const document = probed({...arm, radiiMm, rounds: 3, nudgeSteps: 1}, 1);
+
+	it('is read into a document that the program takes', () => {
+		expect(parseDocument(document)).toEqual({ok: true, document});
+	});
+
+	it('has its lesson named by what was read at half a percent', () => {
+		expect(compute(document).findings.map(({code}) => code)).toContain(arm.finding);
+	});
+
+	it('says in words what it teaches, and what is to be seen', () => {
+		for (const words of [arm.lesson, ...Object.values(arm.looks)]) expect(words).toMatch(/^[A-Z].*\.$/);
+	});
+});
+
+describe('the practice arms', () => {
+	it('differ in their names and in what is wrong', () => {
+		expect(new Set(lessonArms.map(({id}) => id)).size).toBe(lessonArms.length);
+		expect(new Set(lessonArms.map(({spec}) => JSON.stringify(spec))).size).toBe(lessonArms.length);
+	});
+});
+
+describe('the bench', () => {
+	const bench = {
+		level: {stepDeg: 0.05, errorDeg: 0.1},
+		scaleStepMn: 0.1,
+		gaugeScalePct: 2,
+		clearance: {stylusMm: 2.5, matRemovedMm: 0, guardDepthMm: 1},
+	};
+
+	it('shows the level with its own error, which turning it round takes out', () => {
+		// Reversal: half the difference is the tilt, half the sum the error of the level.
+		const spec = {...soundArm, tilt: {leftRightDeg: -0.3, frontBackDeg: 0.02}};
+		expect(levelShownDeg(spec, bench, 'leftRightDeg')).toEqual([-0.2, 0.4]);
+		expect(levelShownDeg(spec, bench, 'frontBackDeg')).toEqual([0.1, 0.1]);
+	});
+
+	it('shows the scale with the guard on it', () => {
+		// 18 mN and 0.25 g of 9.80665 mN each (3rd CGPM 1901), in steps of 0.1 mN.
+		expect(scaleShownMn(soundArm, bench)).toBe(20.5);
+	});
+
+	it('shows the lever on a clock face, to a quarter of an hour', () => {
+		const lever = lessonArms.find(({id}) => id === 'lever-badly-set')?.spec ?? soundArm;
+		expect([leverClockShown(lever, 140), leverClockShown(lever, 65)]).toEqual(['3:00', '1:00']);
+		expect(leverClockShown(soundArm, 65)).toBeUndefined();
+	});
+});
