@@ -107,8 +107,9 @@ const explanation = `Why a coarse step holds more often than 95 %: step and nudg
 as if they were the same in every round, and once more in the spread of the
 rounds, which they make. Why bands come out a little narrow: the side force
 wanders, and the arm lets go when it is weakest; more rounds do not cure that. Why
-the pull of a restless arm holds less often: the spread of few rounds goes into
-the zero of the gauge as if it were well known. tilt-explains asks that two 95 %
+the pull of a restless arm holds less often: rounds that follow each other soon
+share where the force has wandered to, and the spread of few rounds goes into the
+zero of the gauge as if it were well known. tilt-explains asks that two 95 %
 intervals hold at once, so it may miss one time in ten.
 `;
 
