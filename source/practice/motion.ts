@@ -42,8 +42,8 @@ export function isHeld(body: Body, around: Surroundings): boolean {
 /**
  * One time step. Stick and slip after Karnopp (ASME J. Dyn. Syst. Meas. Control 107 (1985) 100–103, from memory): within a
  * small zone about rest the friction takes whatever value keeps the arm still, up to its limit. Between stops the step
- * is velocity Verlet (Verlet, Phys. Rev. 159 (1967) 98, from memory); the first half of the fluid's drag is implicit. A step in
- * which friction would turn the arm back ends at rest.
+ * is velocity Verlet (Verlet, Phys. Rev. 159 (1967) 98, from memory); the first half of the fluid's drag is implicit.
+ * A step in which friction would turn the arm back ends at rest.
  */
 export function step(body: Body, around: Surroundings, seconds: number): void {
 	const torque = driving(body, around);

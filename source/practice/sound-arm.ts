@@ -1,7 +1,7 @@
 import type {ArmSpec, Gauge} from './arm-spec.js';
 import type {Bench} from './bench.js';
 
-/** An ordinary gauge. Its stiffness is invented: four mm of travel either side, little beside what a wire changes on the way. */
+/** An ordinary gauge. Its stiffness is invented: four mm of travel either side, on which a wire changes little. */
 export const ordinaryGauge: Gauge = {
 	stepPct: 0.5,
 	topPct: 16,
