@@ -101,6 +101,7 @@ export const biasOnSteps: readonly Step[] = steps([
 		id: 'bias-set',
 		stage: 'bias-on',
 		title: 'How it is set',
+		caution: 'Arm locked in its rest, guard on, while your hands are at the device.',
 		ask: 'How is it set for these readings: notch, number on the dial? Empty if there is nothing to note.',
 		why: 'Each setting is kept with its readings, so that you can go back to the best one.',
 		mistake: 'Noting only what you changed.',

@@ -55,7 +55,7 @@ export const putBackSteps: readonly Step[] = steps([
 	confirmation({
 		id: 'back-lock',
 		title: 'Lock the arm',
-		ask: 'Take the gauge away and lock the arm in its rest, guard still on. Done?',
+		ask: 'Raise the arm with its lifter, lock it in its rest, guard still on; then take the gauge away. Done?',
 		why: 'Everything that follows is done around a stylus; locked and guarded it is safest.',
 		mistake: 'Lifting the gauge with the arm still lying on it.',
 		left: 'Lock the arm before anything else is touched.',
