@@ -1,3 +1,4 @@
+import {askAgain} from './ask-again.js';
 import type {Check} from './check.js';
 import {hasReadings, newSeries, openSeries} from './series.js';
 import {leaveBias} from './trials.js';
@@ -9,13 +10,11 @@ const fallsWithSeries = (id: string): boolean => id.startsWith('probe-') || id =
 export function closeSeries(before: Check, because: string, at: string): Check {
 	const check = leaveBias(before, at);
 	const open = openSeries(check);
-	const left = Object.entries(check.answers).filter(([id]) => !fallsWithSeries(id));
-	// What was put back before is no longer: the deck is being worked on again.
-	const answers = Object.fromEntries(
-		left.map(([id, answer]) => [id, id.startsWith('back-') ? {...answer, again: true as const} : answer]),
-	);
+	const answers = Object.fromEntries(Object.entries(check.answers).filter(([id]) => !fallsWithSeries(id)));
 	const series = hasReadings(open)
 		? [...check.series.slice(0, -1), {...open, closed: {at, because}}, newSeries(at)]
 		: check.series;
-	return {...check, answers, series};
+	// What was put back before is no longer: the deck is being worked on again.
+	const putBack = Object.keys(answers).filter((id) => id.startsWith('back-'));
+	return askAgain({...check, answers, series}, putBack);
 }

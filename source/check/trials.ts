@@ -1,5 +1,6 @@
 import {type OnPlace, onPlaces} from '../procedure/places.js';
 import {trialSteps} from '../procedure/step-groups.js';
+import {askAgain} from './ask-again.js';
 import type {Answer, Check, Series, Trial} from './check.js';
 import {openSeries, withOpenSeries} from './series.js';
 
@@ -29,7 +30,7 @@ export const trialsOf = (check: Check, series: Series = openSeries(check)): read
 	hasOnReadings(series) ? [...series.trials, openTrial(check, series, series.openedAt)] : series.trials;
 
 /** What stays as an offer for the next setting; everything that was read is read anew. */
-const isOffered = (id: string): boolean => id === 'bias-weight' || id === 'bias-set';
+const offered: readonly string[] = ['bias-weight', 'bias-set'];
 
 /** Keeps the present setting with its readings, so that another one can be tried. */
 export function closeTrial(check: Check, at: string): Check {
@@ -40,22 +41,16 @@ export function closeTrial(check: Check, at: string): Check {
 		...emptyRounds(),
 		trials: [...series.trials, openTrial(check, series, at)],
 	});
-	const answers = only(check.answers, (id) => !isOfTrial(id) || isOffered(id) || id === 'bias-on');
-	return {...closed, answers: offered(answers)};
+	const answers = only(check.answers, (id) => !isOfTrial(id) || offered.includes(id) || id === 'bias-on');
+	return askAgain({...closed, answers}, offered);
 }
-
-const offered = (answers: Answers): Record<string, Answer> =>
-	Object.fromEntries(
-		Object.entries(answers).map(([id, one]) => [id, isOffered(id) ? {...one, again: true as const} : one]),
-	);
 
 /** Takes the bias out of a check whose series closes: it is switched off again before the next one. */
 export function leaveBias(check: Check, at: string): Check {
 	const closed = closeTrial(check, at);
 	const wasOn = closed.answers['bias-on']?.value === true;
-	const {'bias-off': off, ...answers} = only(closed.answers, (id) => !isOfTrial(id) || isOffered(id));
-	if (!off) return {...closed, answers: offered(answers)};
-	return {...closed, answers: {...offered(answers), 'bias-off': wasOn ? {...off, again: true as const} : off}};
+	const answers = only(closed.answers, (id) => !isOfTrial(id) || offered.includes(id));
+	return askAgain({...closed, answers}, wasOn ? [...offered, 'bias-off'] : offered);
 }
 
 /** The setting that counts, with its number: the one that was chosen, else the last one that was read at two radii. */
