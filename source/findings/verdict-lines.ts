@@ -15,7 +15,7 @@ import {detailLines, radiusTable} from './radius-lines.js';
 import {line, type Shown, type Tone} from './shown-lines.js';
 import {sureFirst, verdictWord} from './wording.js';
 import {lastBands} from './years/last-bands.js';
-import {changesOf, longRunOf} from './years/years-lines.js';
+import {yearsOf} from './years/years-lines.js';
 
 /** Everything that a check came to, in the order in which a technician wants it; a filed one as it was issued. */
 export function verdictLines(
@@ -25,10 +25,11 @@ export function verdictLines(
 ): readonly Shown[] {
 	if (!issued) return unfinishedLines(check);
 	const {figures, findings} = issued;
+	const years = yearsOf(check, history, issued);
 	return [
 		line(headline(figures), toneOf(figures.atWorst)),
 		radiusTable(figures.probe, check.limits),
-		...changesOf(check, history, issued),
+		...(years?.changes ?? []),
 		...notMeasured(check),
 		...zeroLine(check),
 		...overrideLines(check),
@@ -36,7 +37,7 @@ export function verdictLines(
 		...findings.flatMap(findingLines),
 		...biasLines(check),
 		...beforeAndAfter(check, figures),
-		...longRunOf(check, history, issued),
+		...(years ? [line('Over the years', 'strong'), ...years.trend, ...years.pictures] : []),
 		...detailLines(figures),
 	];
 }

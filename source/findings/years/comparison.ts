@@ -46,11 +46,12 @@ function forceOf(figure: Figure, probe: PastProbe, playingMn: number): CheckedFo
 const isSameRadius = (one: number, other: number): boolean =>
 	!isAbove(Math.abs(one - other), limits.sameRadiusMm.value);
 
-const probeAt = ({probe}: PastCheck, radiusMm: number): PastProbe | undefined =>
+/** The figures of a check at a radius, where it was probed there. */
+export const probeAt = ({probe}: PastCheck, radiusMm: number): PastProbe | undefined =>
 	probe.find((one) => isSameRadius(one.radiusMm, radiusMm));
 
 /** What forbids comparing two checks at all. */
-function obstaclesOf({measuredWith: now}: PastCheck, {measuredWith: then}: PastCheck): string[] {
+export function obstaclesOf({measuredWith: now}: PastCheck, {measuredWith: then}: PastCheck): string[] {
 	if (!now || !then) return ['one of the two came to no figures'];
 	return [
 		...(now.loading === then.loading

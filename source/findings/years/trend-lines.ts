@@ -2,12 +2,12 @@ import {differenceInCalendarDays} from 'date-fns/differenceInCalendarDays';
 import {parseISO} from 'date-fns/parseISO';
 import limits from '../../../shared/limits.json' with {type: 'json'};
 import type {PastCheck, PastProbe} from '../../check/past-check.js';
-import {isAbove} from '../../measures/compare.js';
 import {isSeasonTold} from '../../measures/season.js';
 import {isTrend, type Trend, trendOf} from '../../measures/trend.js';
 import {placeLabel} from '../../procedure/places.js';
 import {line, type Shown} from '../shown-lines.js';
 import {plainNumber} from '../wording.js';
+import {obstaclesOf, probeAt} from './comparison.js';
 import {dayText} from './comparison-lines.js';
 
 const daysInYear = 365.25;
@@ -48,18 +48,13 @@ export function historiesOf(checks: readonly PastCheck[]): readonly RadiusHistor
 	const [newest] = checks;
 	const now = newest?.measuredWith;
 	if (!newest || !now) return [];
-	const comparable = checks.filter(
-		({measuredWith: then}) =>
-			then !== null &&
-			then.loading === now.loading &&
-			!isAbove(Math.abs(then.effectiveLengthMm - now.effectiveLengthMm), 0),
-	);
+	const comparable = checks.filter((then) => obstaclesOf(newest, then).length === 0);
 	return newest.probe.map(({place, radiusMm}) => ({
 		place,
 		radiusMm,
 		points: comparable
 			.flatMap((check) => {
-				const probe = check.probe.find((one) => !isAbove(Math.abs(one.radiusMm - radiusMm), limits.sameRadiusMm.value));
+				const probe = probeAt(check, radiusMm);
 				return probe ? pointOf(check, probe, now.playingMn) : [];
 			})
 			.toReversed(),

@@ -4,7 +4,7 @@ import {factsOfSeries} from '../../check/progress.js';
 import {openSeries} from '../../check/series.js';
 import {type Issued, issuedOf} from '../issued.js';
 import {rowOf} from '../past-row.js';
-import {line, type Shown} from '../shown-lines.js';
+import type {Shown} from '../shown-lines.js';
 import {comparisonLines} from './comparison-lines.js';
 import {historyPictures} from './history-pictures.js';
 import {trendLines} from './trend-lines.js';
@@ -14,26 +14,28 @@ const wireMoves = (check: Check): boolean => {
 	return facts.is('arm-wire-path', 'exposed-loop') || facts.is('arm-wire-stiffness', 'stiff');
 };
 
-/** What changed since the last check and the first, in words; nothing for an arm without a past. */
-export function changesOf(
-	check: Check,
-	history: readonly PastCheck[],
-	issued: Issued | null = issuedOf(check),
-): Shown[] {
-	if (history.length === 0) return [];
-	const now = rowOf(check, issued);
-	return now.measuredWith ? comparisonLines(now, history, {wireMoves: wireMoves(check)}) : [];
-}
+export type Years = {
+	/** This check and what came before it, newest first. */
+	readonly checks: readonly PastCheck[];
+	/** What changed since the last check and the first, in words. */
+	readonly changes: readonly Shown[];
+	readonly trend: readonly Shown[];
+	readonly pictures: readonly Shown[];
+};
 
-/** The long run: trend and pictures. */
-export function longRunOf(
+/** How a check stands against what came before it; undefined for an arm without a past, or without figures. */
+export function yearsOf(
 	check: Check,
 	history: readonly PastCheck[],
 	issued: Issued | null = issuedOf(check),
-): Shown[] {
-	if (history.length === 0) return [];
-	const now = rowOf(check, issued);
-	if (!now.measuredWith) return [];
-	const all = [now, ...history];
-	return [line('Over the years', 'strong'), ...trendLines(all), ...historyPictures(all, check.limits)];
+): Years | undefined {
+	const now = history.length === 0 ? undefined : rowOf(check, issued);
+	if (!now?.measuredWith) return;
+	const checks = [now, ...history];
+	return {
+		checks,
+		changes: comparisonLines(now, history, {wireMoves: wireMoves(check)}),
+		trend: trendLines(checks),
+		pictures: historyPictures(checks, check.limits),
+	};
 }

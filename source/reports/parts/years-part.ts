@@ -1,11 +1,8 @@
 import type {PastCheck, PastProbe} from '../../check/past-check.js';
 import type {AtWorst, Verdict} from '../../findings/figures-types.js';
-import {rowOf} from '../../findings/past-row.js';
 import {plainNumber, sideForce, span, verdictWord} from '../../findings/wording.js';
 import {dayText} from '../../findings/years/comparison-lines.js';
-import {historyPictures} from '../../findings/years/history-pictures.js';
-import {trendLines} from '../../findings/years/trend-lines.js';
-import {changesOf} from '../../findings/years/years-lines.js';
+import {yearsOf} from '../../findings/years/years-lines.js';
 import {placeLabel} from '../../procedure/places.js';
 import {formatIn} from '../../units.js';
 import {blocksOfShown} from '../blocks-of-shown.js';
@@ -16,16 +13,15 @@ const names = {table: '', picture: '', isTold: true};
 
 /** A check among the earlier ones of its arm: what changed, the trend, pictures and all figures. */
 export function yearsPart({record: {check, issued}, history, voids}: CheckSource): Section[] {
-	const now = rowOf(check, issued);
-	if (history.length === 0 || !now.measuredWith || voids?.voided) return [];
-	const checks = [now, ...history];
+	const years = yearsOf(check, history, issued);
+	if (!years || voids?.voided) return [];
 	return [
 		{
 			title: 'Over the years',
 			blocks: [
-				...blocksOfShown([...changesOf(check, history, issued), ...trendLines(checks)], names),
-				...blocksOfShown(historyPictures(checks, check.limits), names),
-				...checksTables(checks),
+				...blocksOfShown([...years.changes, ...years.trend], names),
+				...blocksOfShown(years.pictures, names),
+				...checksTables(years.checks),
 			],
 		},
 	];

@@ -4,7 +4,7 @@ import {renamed} from '../../../source/findings/profile-changes.js';
 import {profilesWith} from '../../../source/findings/profiles.js';
 import {summaryOf} from '../../../source/findings/record.js';
 import {checksOfArm, historyOf, namesOf} from '../../../source/findings/years/arms.js';
-import {changesOf} from '../../../source/findings/years/years-lines.js';
+import {yearsOf} from '../../../source/findings/years/years-lines.js';
 import type {Profile} from '../../../source/procedure/facts.js';
 import {driftingArm, playedInTurn} from '../../helpers/invented-checks.js';
 
@@ -41,7 +41,8 @@ describe('The checks of an arm', () => {
 			const name = answers['tools-name'];
 			if (name) answers['tools-name'] = {...name, typed: tools, value: tools};
 			const check = {...last.check, answers};
-			return changesOf(check, historyOf(check, rows, profiles)).map((one) => (one.kind === 'line' ? one.text : ''));
+			const {changes = []} = yearsOf(check, historyOf(check, rows, profiles)) ?? {};
+			return changes.map((one) => (one.kind === 'line' ? one.text : ''));
 		};
 		const other = "with 'bench set' then, with 'new set' now";
 		expect(said(kept, 'new set').join(' ')).toContain(other);
