@@ -93,12 +93,13 @@ export function biasFit(problem: BiasProblem): BiasFit | null {
 }
 
 const mostFactor = limits.mostBiasFactor.value;
+// (2/3)^100 of the range is below the last digit of a factor.
 const halvings = 100;
 
 /** The worst leftover is convex in the factor, so thirds close in on its bottom; of a level bottom, the place nearest 1. */
 function bestFactor(samples: readonly Sample[]): number {
 	let [low, high] = [0, mostFactor];
-	for (let round = 0; round < 2 * halvings; round++) {
+	for (let round = 0; round < halvings; round++) {
 		const third = (high - low) / 3;
 		if (worst(samples, low + third) <= worst(samples, high - third)) high -= third;
 		else low += third;

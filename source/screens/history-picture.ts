@@ -1,4 +1,5 @@
 import type {HistoryPoint, Shown} from '../findings/shown-lines.js';
+import {numberAt} from './curve-axes.js';
 import {type CurveScale, curveScale} from './curve-scale.js';
 
 type History = Extract<Shown, {kind: 'history'}>;
@@ -99,11 +100,9 @@ function drawPoint(
 	draw(middle, column, glyph.point);
 }
 
-/** Every second row has its number. */
-function sideOf(row: number, {pctAt}: CurveScale, glyph: Glyphs): string {
-	if (row % 2 === 1) return `${' '.repeat(marginColumns - 1)}${glyph.axis}`;
-	const text = `${Number(pctAt(row).toFixed(2))}%`;
-	return `${text.padStart(marginColumns - 1)}${glyph.tick}`;
+function sideOf(row: number, scale: CurveScale, glyph: Glyphs): string {
+	const text = numberAt(row, scale);
+	return `${text.padStart(marginColumns - 1)}${text === '' ? glyph.axis : glyph.tick}`;
 }
 
 /** First and last day under the axis. */
