@@ -109,3 +109,13 @@ export async function refusalOf(file: string, folder: DataFolder): Promise<Store
 	}
 	throw new Error('It was not refused.');
 }
+
+/** The profile of an invented arm, by its name. */
+export const inventedProfile = (name: string, more: object = {}) => ({
+	id: `arm-${name}`,
+	kind: 'arm' as const,
+	name,
+	usedAt: '2026-01-01T00:00:00Z',
+	answers: {'arm-name': {typed: name, value: name}},
+	...more,
+});

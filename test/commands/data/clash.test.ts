@@ -12,6 +12,7 @@ import {
 	fullFolder,
 	fullId,
 	importing,
+	inventedProfile,
 	inventedRecords,
 	leftId,
 	plainId,
@@ -90,18 +91,9 @@ describe('Later notes on a check that is here', () => {
 });
 
 describe('Profiles and settings', () => {
-	const profile = (name: string, more: object = {}) => ({
-		id: `arm-${name}`,
-		kind: 'arm' as const,
-		name,
-		usedAt: '2026-01-01T00:00:00Z',
-		answers: {'arm-name': {typed: name, value: name}},
-		...more,
-	});
-
 	it('that are left out are told in a sentence each', async () => {
 		const to = dataFolder();
-		const arm = profile('north deck');
+		const arm = inventedProfile('north deck');
 		await to.store.saveProfiles({profiles: [arm]});
 		await to.store.saveSettings({...usualSettings, settleSeconds: 9});
 		const {lines} = await importing(file, to);
@@ -116,7 +108,7 @@ describe('Profiles and settings', () => {
 
 	it('that were renamed here are named by both names', async () => {
 		const to = dataFolder();
-		await to.store.saveProfiles({profiles: [profile('south deck', {formerNames: ['north deck']})]});
+		await to.store.saveProfiles({profiles: [inventedProfile('south deck', {formerNames: ['north deck']})]});
 		expect((await importing(file, to)).lines).toContain(
 			'Left out: the arm "north deck", because it is here as "south deck".',
 		);
