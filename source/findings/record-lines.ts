@@ -34,7 +34,8 @@ export function recordLines(
 		line(`Check of ${check.startedAt.slice(0, 10)}: ${outcomeText(record, putBackAt)}`, 'strong'),
 		...voidLines(voids),
 		...(isDeckReady(record, putBackAt) ? [] : [line('Deck not ready to play.', 'bad')]),
-		...(nextCheck ? [line(`Next check: ${nextCheck.date}. ${nextCheck.because}`)] : []),
+		// What does not count gives no date either.
+		...(nextCheck && !voids.voided ? [line(`Next check: ${nextCheck.date}. ${nextCheck.because}`)] : []),
 		...verdictLines(check, issued, history),
 		...readings(check),
 		line(`Id of this check, for compute --check: ${check.id}`),

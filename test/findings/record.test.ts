@@ -129,6 +129,12 @@ describe('The next date', () => {
 });
 
 describe('A record in words', () => {
+	it('that is marked void hands out no next date', () => {
+		const lines = linesOf(whole, undefined, {voided: {reason: 'the deck was disturbed', at: day}});
+		expect(lines.join('\n')).not.toMatch(/Next check: \d/);
+		expect(lines).toContainEqual(expect.stringMatching(/^VOID since 2026-03-02.*does not count/));
+	});
+
 	it('tells outcome, next date, verdict, readings as taken and every answer', () => {
 		const lines = linesOf(whole);
 		expect(lines[0]).toBe('Check of 2026-03-02: complete');

@@ -103,10 +103,11 @@ describe('A report', () => {
 		expect(textsOf(back).html).toContain('interrupted; put back on 2026-11-15');
 	});
 
-	it('of a void check says so before its verdict, with the reason, and compares it with nothing', () => {
+	it('of a void check says so before its verdict, with the reason, compares it with nothing and hands out no next date', () => {
 		for (const text of Object.values(textsOf(voidSource))) {
 			expect(text).toContain('VOID since 2026-11-20: the level had slipped.');
 			expect(text).not.toMatch(/since the last check/);
+			expect(text).not.toMatch(/Next check: \d/);
 		}
 		const {html} = textsOf(voidSource);
 		expect(html.indexOf('VOID since')).toBeLessThan(html.indexOf('Verdict: BEYOND'));

@@ -121,7 +121,7 @@ describe('The table of probe radii', () => {
 		expect(row?.arm).toBe('north deck');
 	});
 
-	it('says what was noted later: put back, and void with its reason', () => {
+	it('says what was noted later: put back, and void with its reason and without a next date', () => {
 		const [drifting] = driftingArm;
 		if (!drifting) throw new Error('there is no such check');
 		const noted = {record: played(drifting), putBackAt: '2026-05-20T10:00:00Z', voidBecause: '=a reason'};
@@ -131,6 +131,7 @@ describe('The table of probe radii', () => {
 				put_back_at: '2026-05-20T10:00:00Z',
 				void: 'yes',
 				void_reason: "'=a reason",
+				next_check_date: '',
 			});
 	});
 

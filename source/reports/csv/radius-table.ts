@@ -79,7 +79,7 @@ const conditions: readonly Column[] = [
 	['pull_usable_limit_pct', ({record}) => record.check.limits.pullUsablePct],
 	['band_good_limit_pct', ({record}) => record.check.limits.bandGoodPct],
 	['band_usable_limit_pct', ({record}) => record.check.limits.bandUsablePct],
-	['next_check_date', ({record}) => record.nextCheck?.date],
+	['next_check_date', ({record, voidBecause}) => (voidBecause === undefined ? record.nextCheck?.date : undefined)],
 	['program', ({record}) => record.check.program],
 ];
 

@@ -26,7 +26,10 @@ export function verdictPart(source: CheckSource): Section {
 			...deckNotice(source),
 			...(issued ? figuresOfVerdict(source, issued.figures) : blocksOfShown(figuresSoFar(check), names)),
 			...overridesTable(check),
-			...(nextCheck ? [sentence(`Next check: ${dayText(nextCheck.date)}. ${nextCheck.because}`)] : []),
+			// What does not count gives no date either.
+			...(nextCheck && !source.voids?.voided
+				? [sentence(`Next check: ${dayText(nextCheck.date)}. ${nextCheck.because}`)]
+				: []),
 		],
 	};
 }
