@@ -53,15 +53,22 @@ export function leaveBias(check: Check, at: string): Check {
 	return askAgain({...closed, answers}, wasOn ? [...offered, 'bias-off'] : offered);
 }
 
+type ChosenTrial = {
+	readonly number: number;
+	readonly trial: Trial;
+	/** Somebody chose it; else it only stands for the series. */
+	readonly isKept: boolean;
+};
+
 /** The setting that counts, with its number: the one that was chosen, else the last one that was read at two radii. */
-export function chosenTrial(check: Check, series: Series): {number: number; trial: Trial} | undefined {
+export function chosenTrial(check: Check, series: Series): ChosenTrial | undefined {
 	const trials = trialsOf(check, series);
 	const chosen = check.answers['bias-result']?.value;
 	const last = trials.findLastIndex(isWhole);
-	const number =
-		series === openSeries(check) && Array.isArray(chosen) ? Number(chosen[0]) : last < 0 ? trials.length : last + 1;
+	const isKept = series === openSeries(check) && Array.isArray(chosen);
+	const number = isKept ? Number(chosen[0]) : last < 0 ? trials.length : last + 1;
 	const trial = trials[number - 1];
-	return trial && {number, trial};
+	return trial && {number, trial, isKept};
 }
 
 /** Read at two radii at least: fewer say nothing about the record. */

@@ -1,5 +1,6 @@
 import {describe, expect, it} from 'vitest';
 import {type Dialogue, positionOf} from '../../source/check/dialogue.js';
+import {biasLines} from '../../source/findings/bias/lines.js';
 import {finishedCheck} from '../../source/findings/record.js';
 import {recordLines} from '../../source/findings/record-lines.js';
 import type {Shown} from '../../source/findings/shown-lines.js';
@@ -174,7 +175,27 @@ describe('What a bias setting came to', () => {
 	it('stays in the record, with the readings of every setting', () => {
 		const {check} = follow(freshDialogue(), scriptWith({}));
 		const text = words(recordLines(finishedCheck(check, '2026-03-02T12:00:00Z')));
-		expect(text).toContain('Bias setting 1: 2.4 g, third notch; drag 0.30 assumed');
+		expect(text).toContain('Bias setting kept: number 1: 2.4 g, third notch; drag 0.30 assumed');
 		expect(text).toContain('bias on, outer, setting 1: 2.4 g, third notch, round 1: 9 % out / 13 % out');
+	});
+
+	it('that was kept is named, and nothing is to be set any more; what was not taken is told', () => {
+		const {check} = follow(freshDialogue(), scriptWith({}));
+		const shown = biasLines(check);
+		const text = words(shown);
+		expect(text).toContain(
+			'At most 3.4 % is left over the record (friction floor 3.1 %). Not taken: about 1.7 times its pull, which would leave 1.9 %.',
+		);
+		expect(text).not.toMatch(/Set it so|set gauge to|probe again\. Left/);
+	});
+
+	it('that was kept is marked among those that were tried, beside the one that leaves least', () => {
+		const first = at('bias-result', {}, onAt(9, 8));
+		const better = scriptWith({'bias-weight': '3.2'}, onAt(12.5, 12));
+		const second = follow(say(first, [choose('adjust')]), better, {until: 'bias-result'});
+		const text = words(biasLines(say(second, [choose('back-to:1')]).check));
+		expect(text).toContain('Bias setting kept: number 1: 2.4 g, third notch');
+		expect(text).toMatch(/Setting 1: 2\.4 g, third notch: at most \d\.\d % left over the record \(kept\)/);
+		expect(text).toMatch(/Setting 2: 3\.2 g, third notch: at most \d\.\d % left over the record \(least left\)/);
 	});
 });

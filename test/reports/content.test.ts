@@ -1,6 +1,7 @@
 import {readFileSync} from 'node:fs';
 import {describe, expect, it} from 'vitest';
 import {visibleText} from '../../source/visible-text.js';
+import {fullStory, played} from '../helpers/invented-checks.js';
 import {textsOf} from './reading.js';
 import {
 	formsOf,
@@ -67,10 +68,20 @@ describe('A report', () => {
 		}
 	});
 
-	it('shows what the bias leaves over, and what to set the gauge to', () => {
-		for (const text of [story.html, story.markdown]) {
+	it('shows what the bias leaves over, and what to set the gauge to as long as no setting was chosen', () => {
+		const {html, markdown} = textsOf({record: played({...fullStory, leftAt: 'bias-result'}), history: []});
+		for (const text of [html, markdown]) {
 			expect(text).toContain('Bias setting 1: 2.4 g, third notch');
 			expect(text).toContain('Set it so that the middle of both limits reads');
+		}
+	});
+
+	it('names the bias setting that was kept, and asks for no other one', () => {
+		for (const text of [story.html, story.markdown]) {
+			expect(text).toContain('Bias setting kept: number 1: 2.4 g, third notch');
+			expect(text).toContain('Not taken: about 1.7 times its pull');
+			expect(text).not.toContain('Set it so that the middle of both limits reads');
+			expect(text).not.toContain('set gauge to');
 		}
 	});
 

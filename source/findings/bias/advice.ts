@@ -69,10 +69,12 @@ type Advice = {
 	readonly facts: Facts;
 	/** Top of the gauge's scale in percent of tracking force. */
 	readonly topPct: number;
+	/** The setting was chosen: nothing is to be set any more. */
+	readonly isKept?: boolean;
 };
 
-/** What to do with the device next. */
-export function biasAdvice({fit, problem, facts, topPct}: Advice): Shown[] {
+/** What to do with the device next, or what a setting that was kept leaves. */
+export function biasAdvice({fit, problem, facts, topPct, isKept = false}: Advice): Shown[] {
 	const {factor, worstBeforePct, worstAfterPct, frictionFloorPct, rmsAfterPct} = fit;
 	if (isDone(fit))
 		return [
@@ -99,11 +101,18 @@ export function biasAdvice({fit, problem, facts, topPct}: Advice): Shown[] {
 			...otherDrags(problem),
 		];
 	return [
-		...targets(fit, topPct),
-		line(`${strength(factor, facts)} ${left.charAt(0).toUpperCase()}${left.slice(1)}`),
+		...(isKept
+			? [line(keptText(fit))]
+			: [...targets(fit, topPct), line(`${strength(factor, facts)} ${left.charAt(0).toUpperCase()}${left.slice(1)}`)]),
 		...shape,
 		...otherDrags(problem),
 	];
+}
+
+/** What a setting leaves that was kept although another would leave less. */
+function keptText({factor, worstBeforePct, worstAfterPct, frictionFloorPct}: BiasFitFigures): string {
+	const other = isAtMost(factor, 0) ? 'no bias at all' : `about ${factor.toFixed(factor < 1 ? 2 : 1)} times its pull`;
+	return `At most ${worstBeforePct.toFixed(1)} % is left over the record (friction floor ${frictionFloorPct.toFixed(1)} %). Not taken: ${other}, which would leave ${worstAfterPct.toFixed(1)} %.`;
 }
 
 function strength(factor: number, facts: Facts): string {

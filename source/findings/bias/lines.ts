@@ -13,10 +13,10 @@ import {leverLines} from './lever-lines.js';
 import {settingRead, topOfScalePct} from './setting-read.js';
 import {frictionFirst} from './skating-lines.js';
 
-function rowsTable({rows, fit}: BiasFigures): Shown {
+function rowsTable({rows, fit}: BiasFigures, isKept: boolean): Shown {
 	const out = (pct: number | null) => (pct === null ? 'off scale' : forceWithWay(pct, '%', 1));
-	// Once it is to be left so, nothing is to be set.
-	const isToBeSet = fit !== null && !isDone(fit);
+	// Once it is to be left so, or was chosen, nothing is to be set.
+	const isToBeSet = fit !== null && !isKept && !isDone(fit);
 	const head = ['', 'wanted', 'read', 'bias alone', 'left over', ...(isToBeSet ? ['set gauge to'] : [])];
 	const body = rows.map(({radiusMm, wantedPct, pullOnPct, biasPct, leftoverPct}) => {
 		const target = fit?.targets.find((one) => one.radiusMm === radiusMm);
@@ -42,8 +42,8 @@ function rowsTable({rows, fit}: BiasFigures): Shown {
 	};
 }
 
-/** Every setting that was read, the best one marked. */
-function settingsTried(check: Check, series: Series): Shown[] {
+/** Every setting that was read, the best one marked, and the one that was kept. */
+function settingsTried(check: Check, series: Series, kept: number | undefined): Shown[] {
 	const trials = trialsOf(check, series);
 	if (trials.length < 2) return [];
 	const left = trials.map((trial) => settingRead(check, series, trial)?.bias.fit?.worstBeforePct);
@@ -51,8 +51,12 @@ function settingsTried(check: Check, series: Series): Shown[] {
 	return trials.map((trial, index) => {
 		const pct = left[index];
 		const said = pct === undefined ? 'no figures' : `at most ${pct.toFixed(1)} % left over the record`;
+		const marks = [
+			...(kept === index + 1 ? ['kept'] : []),
+			...(pct === least ? [kept === undefined ? 'best so far' : 'least left'] : []),
+		];
 		return line(
-			`Setting ${nameOfTrial(index + 1, trial)}: ${said}${pct === least ? ' (best so far)' : ''}`,
+			`Setting ${nameOfTrial(index + 1, trial)}: ${said}${marks.length === 0 ? '' : ` (${marks.join(', ')})`}`,
 			pct === least ? 'good' : 'plain',
 		);
 	});
@@ -64,20 +68,19 @@ export function biasLines(check: Check, series: Series = openSeries(check)): Sho
 	const read = chosen && settingRead(check, series, chosen.trial);
 	if (!chosen || !read) return [];
 	const {document, figures, bias, facts} = read;
+	const {number, isKept} = chosen;
+	const name = `Bias setting ${isKept ? 'kept: number ' : ''}${nameOfTrial(number, chosen.trial)}`;
 	if (bias.rows.every(({pullOnPct}) => pullOnPct === null))
-		return [line('No reading with the bias on that has figures.', 'warn')];
+		return [line(name, 'strong'), line('No reading with the bias on that has figures.', 'warn')];
 	const problem = biasProblem(document, settingsOf(document), figures.probe);
 	return [
-		line(
-			`Bias setting ${nameOfTrial(chosen.number, chosen.trial)}; drag ${bias.effectiveDrag.toFixed(2)} assumed`,
-			'strong',
-		),
+		line(`${name}; drag ${bias.effectiveDrag.toFixed(2)} assumed`, 'strong'),
 		...frictionFirst(figures),
 		...(problem && bias.fit
-			? biasAdvice({fit: bias.fit, problem, facts, topPct: topOfScalePct(document)})
+			? biasAdvice({fit: bias.fit, problem, facts, topPct: topOfScalePct(document), isKept})
 			: [line('Too few radii, or no bias worth the name: no best setting.', 'warn')]),
-		...settingsTried(check, series),
-		rowsTable(bias),
+		...settingsTried(check, series, isKept ? number : undefined),
+		rowsTable(bias, isKept),
 		curveOf({document, probe: figures.probe, rows: bias.rows}),
 		...(problem ? leverLines(problem, facts) : []),
 		...(problem && bias.fit ? grooveLines(problem, document, bias.fit.factor) : []),
