@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import {practiceNotes} from './practice-notes.js';
 
 const instant = z.iso.datetime({offset: true, error: 'a point in time like 2026-05-04T10:00:00+02:00'});
 const finite = z.number({error: 'a finite number'});
@@ -85,6 +86,8 @@ export const checkSchema = z.looseObject({
 	recheckOf: z.optional(z.string()),
 	/** A check that had been closed with its put-back undone, opened again for that. */
 	reopened: z.optional(z.literal(true)),
+	/** The arm is an invented one: nothing of this check is a real reading. */
+	practice: z.optional(practiceNotes),
 });
 
 export type Answer = z.infer<typeof answer>;

@@ -15,6 +15,8 @@ export type LessonArm = {
 	readonly bench: Bench;
 	/** What is to be seen by looking. */
 	readonly looks: {readonly wires: string; readonly bias: string; readonly damping: string};
+	/** The weight on its bias device as it came, in g. */
+	readonly biasWeightG?: number;
 	/** Whether the lesson only shows with the bias on. */
 	readonly readsBias: boolean;
 };
@@ -103,6 +105,7 @@ export const lessonArms: readonly LessonArm[] = [
 			},
 		},
 		looks: {...plainLooks, bias: 'A small weight hangs on its thread, and the thread is taut.'},
+		biasWeightG: 1.2,
 	},
 	{
 		...plain,
@@ -137,6 +140,7 @@ export const lessonArms: readonly LessonArm[] = [
 			...plainLooks,
 			bias: 'The thread runs over a pulley to a lever with a weight; the weight lies beside the deck.',
 		},
+		biasWeightG: 2.4,
 		readsBias: true,
 	},
 	{

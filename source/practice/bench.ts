@@ -38,3 +38,9 @@ export function leverClockShown(spec: ArmSpec, radiusMm: number): string | undef
 	const deg = turnedAngleDeg(spec.bias.device.angle, swingAngleDeg(spec.geometry, radiusMm));
 	return clockText(inSteps(deg, clockStepDeg));
 }
+
+/** Angle between thread and stub of the bias at a radius, read to 5 degrees; undefined for an arm without one. */
+export function threadAngleShownDeg(spec: ArmSpec, radiusMm: number): number | undefined {
+	if (spec.bias?.device.kind !== 'weight-on-thread') return;
+	return inSteps(turnedAngleDeg(spec.bias.device.angle, swingAngleDeg(spec.geometry, radiusMm)), 5);
+}

@@ -1,0 +1,94 @@
+import {advance, isMoving, readingShown} from './advance.js';
+import {nudge, type PracticeArm, placeGauge, stillForMs, type Way} from './practice-arm.js';
+
+/** A time at rest between two movements: what the gauge showed meanwhile, and how long it lasted. */
+export type Rest = {readonly lowPct: number; readonly highPct: number; readonly stillMs: number};
+
+/** An arm on its gauge with a finger at it, and what is noted while one limit is looked for. */
+export type Probing = {
+	readonly arm: PracticeArm;
+	/** Oldest first. */
+	readonly rests: readonly Rest[];
+	readonly nudges: number;
+	/** Nudges on an arm that moved, or had only just come to rest. */
+	readonly hurried: number;
+	/** How often the arm went back by itself after a nudge. */
+	readonly lettingGo: number;
+	/** The way of the latest nudge, as long as the arm has not gone back from it. */
+	readonly nudged: Way | null;
+};
+
+/** A nudge sooner than this after the last movement is hasty; invented: about the time that the eye needs. */
+export const hastyMs = 800;
+
+/** What is looked at in one piece: the gauge shows anew five times a second. */
+const lookMs = 50;
+
+const anew = {rests: [], nudges: 0, hurried: 0, lettingGo: 0, nudged: null} as const;
+
+/** The gauge is put under the arm at a radius, and the arm let go on it. */
+export const probingAt = (arm: PracticeArm, radiusMm: number, isTurned: boolean): Probing => ({
+	...anew,
+	arm: placeGauge(arm, radiusMm, isTurned),
+});
+
+/** The arm stays where it is, and the next limit is looked for. */
+export const nextLimit = ({arm}: Probing): Probing => ({...anew, arm});
+
+/** So many ms later. */
+export function passed(probing: Probing, ms: number): Probing {
+	let now = probing;
+	for (let left = ms; left > 0; left -= lookMs) now = looked(now, Math.min(left, lookMs));
+	return now;
+}
+
+function looked(before: Probing, ms: number): Probing {
+	const arm = advance(before.arm, ms);
+	const now = {...before, arm};
+	if (isMoving(arm)) return goesBack(now) ? {...now, lettingGo: now.lettingGo + 1, nudged: null} : now;
+	const shownPct = readingShown(arm);
+	if (shownPct === null) return now;
+	const last = before.rests.at(-1);
+	const stillMs = stillForMs(arm);
+	if (!last || stillMs < last.stillMs)
+		return {...now, rests: [...now.rests, {lowPct: shownPct, highPct: shownPct, stillMs}]};
+	const {lowPct, highPct} = last;
+	const rest = {lowPct: Math.min(lowPct, shownPct), highPct: Math.max(highPct, shownPct), stillMs};
+	return {...now, rests: [...now.rests.slice(0, -1), rest]};
+}
+
+/** Whether the arm, left to itself, moves against the nudge. */
+const goesBack = ({arm, nudged}: Probing): boolean =>
+	nudged !== null && arm.finger === null && wayOf(arm) !== null && wayOf(arm) !== nudged;
+
+/** The way in which the arm moves by itself; null while it is still, or pushed. */
+export function wayOf({rateRadPerS, finger}: PracticeArm): Way | null {
+	if (finger !== null || rateRadPerS === 0) return null;
+	return rateRadPerS > 0 ? 'out' : 'in';
+}
+
+/** How much a push moves the arm, as percent on the gauge, and how quickly. */
+export type Push = {readonly pct: number; readonly quicknessMmPerS: number};
+
+/** Nudges the arm. One that still moves, or was not looked at, is nudged in haste. */
+export function nudged(probing: Probing, way: Way, {pct, quicknessMmPerS}: Push): Probing {
+	const {arm} = probing;
+	const isHasty = isMoving(arm) || stillForMs(arm) < hastyMs;
+	return {
+		...probing,
+		arm: nudge(arm, pct / arm.spec.gauge.restoringPctPerMm, way, quicknessMmPerS),
+		nudges: probing.nudges + 1,
+		hurried: probing.hurried + (isHasty && probing.nudges > 0 ? 1 : 0),
+		nudged: way,
+	};
+}
+
+/**
+ * For how long, in ms, the arm was at rest with a reading on the gauge: the longest time, counted up to one step beside what
+ * was shown, since a reading may be typed halfway; null where the gauge never showed it at rest.
+ */
+export function restWith(shownPct: number, {rests, arm}: Probing): number | null {
+	const {stepPct} = arm.spec.gauge;
+	const fitting = rests.filter(({lowPct, highPct}) => shownPct >= lowPct - stepPct && shownPct <= highPct + stepPct);
+	return fitting.length === 0 ? null : Math.max(...fitting.map(({stillMs}) => stillMs));
+}
