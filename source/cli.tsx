@@ -74,7 +74,7 @@ function addCommands(program: Command): void {
 	addYearsCommands(program, leave);
 	addDeleteCommand(program, leave);
 	addReportCommand(program, leave, packageJson.version);
-	addPracticeCommand(program, leave);
+	addPracticeCommand(program, leave, packageJson.version);
 	addHelpCommands(program, leave);
 }
 

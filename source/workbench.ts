@@ -3,6 +3,7 @@ import type {Dialogue} from './check/dialogue.js';
 import type {PastCheck} from './check/past-check.js';
 import type {ProfilesChanged} from './findings/profile-changes.js';
 import type {FinishedCheck} from './findings/record.js';
+import type {Shown} from './findings/shown-lines.js';
 import type {Voids} from './findings/voids.js';
 import type {DueArm} from './findings/years/due.js';
 import type {Profile} from './procedure/facts.js';
@@ -59,6 +60,38 @@ export type Archive = {
 	readonly changeProfiles: (change: (profiles: readonly Profile[]) => ProfilesChanged) => Promise<Saved>;
 };
 
+/** A hand's nudge at an invented arm: which way, and whether to come near a limit or to find it. */
+export type Nudge = {readonly way: 'in' | 'out'; readonly size: 'large' | 'fine'};
+
+/** An invented bench that stands in for the real one. */
+export type PracticeBench = {
+	/** What there is to see and to do at a question. The gauge goes where the question wants it. */
+	readonly shown: (dialogue: Dialogue) => readonly Shown[];
+	/** Whether a reading is wanted, so that the arm lies on the gauge and time matters. */
+	readonly isProbing: (dialogue: Dialogue) => boolean;
+	readonly nudge: (nudge: Nudge) => void;
+	/** So many ms go by. */
+	readonly pass: (ms: number) => void;
+	/** Whether the arm is on its way: pushed, or swinging by itself. */
+	readonly isMoving: () => boolean;
+	/** Does by hand what the question offers. @returns whether it offered anything */
+	readonly doByHand: (dialogue: Dialogue) => boolean;
+	/** The hidden truth beside what a check came to. */
+	readonly truth: (record: FinishedCheck) => readonly Shown[];
+};
+
+/** Where practice begins: an invented arm is chosen, and how much of its check is practised. */
+export type PracticeDesk = Workbench & {
+	readonly practice: PracticeBench;
+	/** Invented arms by id and name. */
+	readonly arms: readonly {readonly id: string; readonly name: string}[];
+	/**
+	 * @param arm id of an invented arm; without one, one of them that is not told
+	 * @param isPrepared everything before the probe was done by somebody else
+	 */
+	readonly begin: (arm: string | undefined, isPrepared: boolean) => Promise<Opened>;
+};
+
 /** All that a face may ask of the world outside: the disk and the clock. Faces know no other way to either. */
 export type Workbench = {
 	readonly version: string;
@@ -80,4 +113,6 @@ export type Workbench = {
 	readonly profiles: () => readonly Profile[];
 	readonly settings: () => Settings;
 	readonly saveSettings: (settings: Settings) => Promise<Saved>;
+	/** Only where the arm is an invented one. */
+	readonly practice?: PracticeBench;
 };

@@ -80,6 +80,12 @@ const fences: readonly Fence[] = [
 		typesOf: ['findings'],
 	},
 	{
+		layer: 'teaching',
+		why: 'practice is taught beside the steps and not in them: a real check never meets it',
+		may: ['units', 'measures', 'procedure', 'check', 'findings', 'practice'],
+		typesOf: ['workbench'],
+	},
+	{
 		layer: 'reports',
 		why: 'a report is made of what was found and kept, and of nothing else: the same record gives the same report',
 		may: [
@@ -89,6 +95,7 @@ const fences: readonly Fence[] = [
 			'check',
 			'procedure',
 			'findings',
+			'teaching',
 			'ical-generator',
 			'crypto',
 			/^date-fns\//,

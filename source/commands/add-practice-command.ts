@@ -1,24 +1,44 @@
 import type {Command} from 'commander';
 
 type Leave = (status: number) => void;
-type Options = {readonly prove?: string; readonly seed?: string; readonly arms?: boolean};
+type Options = {
+	readonly on?: string;
+	readonly probe?: boolean;
+	readonly prove?: string;
+	readonly seed?: string;
+	readonly arms?: boolean;
+	readonly plain?: boolean;
+	readonly color: boolean;
+	readonly data?: string;
+};
 
-/** `practice`: invented arms whose hidden truth is known, so that the figures can be held against it. */
-export function addPracticeCommand(program: Command, leave: Leave): void {
+const explained = `
+Practice data stay in a folder of their own, marked as practice, and are never mixed with real checks.`;
+
+/** `practice`: a check on an invented arm, and the proof of the figures on many of them. */
+export function addPracticeCommand(program: Command, leave: Leave, version: string): void {
 	program
 		.command('practice')
-		.description('prove the figures on many invented arms')
+		.description('practise the check on an invented arm, without a turntable')
 		.allowExcessArguments(false)
+		.option('--on <arm>', 'begin with this invented arm at once, see --arms')
+		.option('--probe', 'only the probe: somebody else has prepared the deck')
+		.option('--seed <number>', 'another seed gives other chance, the same seed the same')
+		.option('--arms', 'list the invented arms')
 		.option('--prove <count>', 'probe so many random arms and print how often the figures are right')
-		.option('--seed <number>', 'another seed gives other arms, the same seed the same')
-		.option('--arms', 'list the practice arms')
-		.action(async ({prove, seed, arms}: Options, command: Command) => {
+		.addHelpText('after', explained)
+		.action(async (_own: unknown, command: Command) => {
+			const options = command.optsWithGlobals<Options>();
+			const {prove, seed, arms} = options;
 			if (prove !== undefined) {
 				const {runPracticeProve} = await import('./practice-prove.js');
 				return leave(await runPracticeProve({prove, seed}));
 			}
-			if (!arms) return command.error('error: say what to do with the invented arms: --prove COUNT or --arms');
-			const {printPracticeArms} = await import('./practice-arms.js');
-			leave(await printPracticeArms());
+			if (arms) {
+				const {printPracticeArms} = await import('./practice-arms.js');
+				return leave(await printPracticeArms());
+			}
+			const {runPractice} = await import('./practice-command.js');
+			leave(await runPractice({...options, version}));
 		});
 }

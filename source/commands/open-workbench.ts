@@ -86,7 +86,7 @@ export class OpenWorkbench implements Workbench {
 		return this.#opening(async () => {
 			await this.#fileOpenOne();
 			const answers = answersFor(armName, this.#shelf.rereadProfiles());
-			const check = reduce(this.#empty(), {type: 'fill', answers, at: this.now()});
+			const check = reduce(this.blankCheck(), {type: 'fill', answers, at: this.now()});
 			return isEmpty(check) ? this.#dialogue(check) : this.#taken(check);
 		});
 	}
@@ -96,7 +96,7 @@ export class OpenWorkbench implements Workbench {
 			const last = this.archive.lastOf(armName);
 			await this.#fileOpenOne();
 			const answers = answersOfLast(last, this.#shelf.rereadProfiles());
-			return this.#taken(reduce(this.#empty(), {type: 'recheck', of: last.id, answers, at: this.now()}));
+			return this.#taken(reduce(this.blankCheck(), {type: 'recheck', of: last.id, answers, at: this.now()}));
 		});
 	}
 
@@ -128,8 +128,8 @@ export class OpenWorkbench implements Workbench {
 		const done = await attempt(async () => {
 			await this.#store.saveDraft(check);
 			this.#open = check;
-			// What a filed check knew of its arm may be outdated.
-			if (!check.reopened) await this.#shelf.keepProfilesOf(check, this.now());
+			// What a filed check knew of its arm may be outdated; an invented arm is known anyway.
+			if (!check.reopened && !check.practice) await this.#shelf.keepProfilesOf(check, this.now());
 		});
 		if (!done.ok) return done;
 		if (progressOf(check, this.profiles()).current) return {ok: true};
@@ -173,7 +173,7 @@ export class OpenWorkbench implements Workbench {
 		return this.#dialogue(check);
 	}
 
-	#empty(): Check {
+	protected blankCheck(): Check {
 		const limits = limitsOf(this.settings());
 		return newCheck({id: newCheckId(this.#clock()), at: this.now(), program: this.version, limits});
 	}

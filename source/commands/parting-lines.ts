@@ -28,9 +28,13 @@ export function partingLines(workbench: OpenWorkbench, goOn: string): readonly s
 }
 
 /** How this program was started, to be typed again: through npm, and with its data folder. */
-export function startedAs(variables: Readonly<Record<string, string | undefined>>, data: string | undefined): string {
+export function startedAs(
+	variables: Readonly<Record<string, string | undefined>>,
+	data: string | undefined,
+	command = '',
+): string {
 	const isNpm = variables.npm_lifecycle_event === 'start';
-	const option = data === undefined ? '' : ` --data ${printable(data)}`;
-	if (isNpm) return option === '' ? 'npm start' : `npm start --${option}`;
-	return `armdrift${option}`;
+	const words = `${data === undefined ? '' : ` --data ${printable(data)}`}${command === '' ? '' : ` ${command}`}`;
+	if (isNpm) return words === '' ? 'npm start' : `npm start --${words}`;
+	return `armdrift${words}`;
 }

@@ -2,35 +2,33 @@ import {createInterface} from 'node:readline';
 import {recordLines} from '../findings/record-lines.js';
 import {converse, type Lines, type PlainEnd, textOf} from '../plain/converse.js';
 import {home} from '../plain/home.js';
+import {practiceHome} from '../plain/practice-home.js';
 import {EXIT, ExitPaths} from '../terminal/exit-paths.js';
 import {printable} from '../terminal/printable.js';
-import {type Asked, openArm} from './open-arm.js';
 import type {OpenWorkbench} from './open-workbench.js';
 import {partingLines} from './parting-lines.js';
-
-type PlainFace = {readonly workbench: OpenWorkbench; readonly asked: Asked; readonly goOn: string};
+import {refuse, type Start} from './show-face.js';
 
 /** The check in plain lines: for screen readers, simple terminals, and answers from a pipe. */
-export async function runPlain(face: PlainFace): Promise<number> {
-	const {workbench, goOn} = face;
+export async function runPlain(start: Start): Promise<number> {
+	const {workbench, goOn} = start;
 	const paths = new ExitPaths({partingText: () => `${partingLines(workbench, goOn).join('\n')}\n`});
 	paths.onLeave(workbench.release);
 	paths.install();
 	const lines = linesOfProcess();
 	try {
-		return await run(face, lines);
+		return await run(start, lines);
 	} finally {
 		workbench.release();
 	}
 }
 
-async function run({workbench, asked, goOn}: PlainFace, lines: Lines): Promise<number> {
-	const {opened, notice} = await openArm(workbench, asked);
+async function run({workbench, desk, opened, notice, goOn}: Start, lines: Lines): Promise<number> {
 	if (notice !== undefined) lines.say(notice);
 	let opening = opened;
 	for (;;) {
 		if (!opening) {
-			const end = await home(workbench, lines);
+			const end = await (desk ? practiceHome(desk, lines) : home(workbench, lines));
 			if (end.kind === 'refused') return refuse(end.sentence, EXIT.usage);
 			if (end.kind === 'not-saved') return refuse(end.sentence, EXIT.cannotReadOrWrite);
 			if (end.kind !== 'opened') return leave(workbench, lines, goOn);
@@ -38,14 +36,19 @@ async function run({workbench, asked, goOn}: PlainFace, lines: Lines): Promise<n
 		}
 		if (!opening.ok) return refuse(opening.sentence, opening.locked ? EXIT.locked : EXIT.cannotReadOrWrite);
 		const end = await converse(workbench, opening.dialogue, lines);
-		if (end.kind !== 'home') return finish(workbench, end, lines, goOn);
+		if (end.kind !== 'home') return finish({workbench, desk, goOn}, end, lines);
 		opening = undefined;
 	}
 }
 
-function finish(workbench: OpenWorkbench, end: Exclude<PlainEnd, {kind: 'home'}>, lines: Lines, goOn: string): number {
+function finish(
+	{workbench, desk, goOn}: Pick<Start, 'workbench' | 'desk' | 'goOn'>,
+	end: Exclude<PlainEnd, {kind: 'home'}>,
+	lines: Lines,
+): number {
 	if (end.kind === 'finished') {
-		for (const one of recordLines(end.record)) lines.say(textOf(one));
+		const truth = desk?.practice.truth(end.record) ?? [];
+		for (const one of [...truth, ...recordLines(end.record)]) lines.say(textOf(one));
 		for (const text of partingLines(workbench, goOn)) lines.say(text);
 		return EXIT.done;
 	}
@@ -59,11 +62,6 @@ function finish(workbench: OpenWorkbench, end: Exclude<PlainEnd, {kind: 'home'}>
 function leave(workbench: OpenWorkbench, lines: Lines, goOn: string): number {
 	for (const text of partingLines(workbench, goOn)) lines.say(text);
 	return workbench.openCheck ? EXIT.leftOpen : EXIT.done;
-}
-
-function refuse(sentence: string, status: number): number {
-	process.stderr.write(`${printable(sentence)}\n`);
-	return status;
 }
 
 /** Standard input and output as lines; foreign text made safe on the way out. */

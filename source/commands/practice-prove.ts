@@ -5,27 +5,21 @@ import {type Proof, prove, radiiMm, restlessPct, type WayTally} from '../practic
 import {bars, holdingShare, lessonTotal, shortfalls} from '../practice/shortfalls.js';
 import {columns} from '../terminal/columns.js';
 import {EXIT} from '../terminal/exit-paths.js';
+import {readSeed, seedWanted, wholeNumber} from './practice-seed.js';
 import {printOut, sayFault} from './print-out.js';
 
 type Options = {readonly prove: string; readonly seed?: string | undefined};
 
 const usualSeed = '1';
 const mostArms = 100_000;
-const mostSeed = 2 ** 32 - 1;
-
-const wholeNumber = (text: string, least: number, most: number): number | undefined => {
-	const value = Number(text);
-	return /^\d+$/.test(text) && value >= least && value <= most ? value : undefined;
-};
-
 /**
  * `armdrift practice --prove N`: probes N random arms with a scripted operator, and prints how often the program was right.
  * @returns exit status: 0 where the proof holds, 70 where enough arms show that it does not: the figures promise too much
  */
 export async function runPracticeProve({prove: count, seed: given = usualSeed}: Options): Promise<number> {
-	const [arms, seed] = [wholeNumber(count, 1, mostArms), wholeNumber(given, 0, mostSeed)];
+	const [arms, seed] = [wholeNumber(count, 1, mostArms), readSeed(given)];
 	if (arms === undefined || seed === undefined) {
-		sayFault(`Wanted: --prove with a whole number from 1 to ${mostArms}, --seed with one from 0 to ${mostSeed}.`);
+		sayFault(arms === undefined ? `Wanted: --prove with a whole number from 1 to ${mostArms}.` : seedWanted);
 		return EXIT.usage;
 	}
 	const startMs = performance.now();

@@ -19,6 +19,25 @@ export type HistoryPoint = {readonly date: string; readonly pct: number; readonl
 /** Degrees from 12 o'clock, clockwise. */
 export type LeverAt = {readonly radiusMm: number; readonly clockDeg: number};
 
+/** An arm in plan over the record, on its gauge. */
+export type GaugedArm = {
+	readonly effectiveLengthMm: number;
+	readonly pivotDistanceMm: number;
+	/** Where the pivot stands seen from the spindle: degrees anticlockwise from the right, from above. */
+	readonly pivotDirectionDeg: number;
+	/** Where the stylus stands, and the neutral place of the gauge, from the spindle. */
+	readonly stylusRadiusMm: number;
+	readonly gaugeRadiusMm: number;
+	/** What the gauge shows in its own sign, the end of its scale either way, and its smallest step. */
+	readonly readingPct: number;
+	readonly topPct: number;
+	readonly stepPct: number;
+	/** Turned end for end, its plus end points to the spindle. */
+	readonly isTurned: boolean;
+	/** What the arm does, in a few words. */
+	readonly state: string;
+};
+
 /** What a screen shows beside the question: sentences, and pictures that each have a sentence of their own. */
 export type Shown =
 	| {readonly kind: 'line'; readonly text: string; readonly tone: Tone}
@@ -71,6 +90,8 @@ export type Shown =
 			readonly limitsPct: readonly number[];
 			readonly caption: string;
 	  }
+	/** An arm that can be nudged. */
+	| ({readonly kind: 'gauged-arm'; readonly caption: string} & GaugedArm)
 	/** The deck from above, with the places where a pivot may stand. */
 	| {readonly kind: 'plan'; readonly caption: string};
 

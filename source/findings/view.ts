@@ -42,7 +42,7 @@ export function viewOf(dialogue: Dialogue, typed = ''): View {
 	const prompt = promptOf(dialogue);
 	const count = step ? stageCount(progress, step) : undefined;
 	return {
-		arm: progress.facts.text('arm-name') ?? 'new arm',
+		arm: `${dialogue.check.practice ? 'PRACTICE: ' : ''}${progress.facts.text('arm-name') ?? 'new arm'}`,
 		stage: count ? `${count.title} (${count.number}/${count.of})` : 'Complete',
 		progress: isReadyToPlay(progress) ? 'ready to play' : 'deck not ready to play',
 		title: titleOf(dialogue, step),

@@ -5,6 +5,7 @@ import type {Shown} from '../findings/shown-lines.js';
 import {type View, viewOf} from '../findings/view.js';
 import type {Workbench} from '../workbench.js';
 import {entryOf, plainCommands, promptLines, unknownCommand} from './ask.js';
+import {readAnswer} from './at-bench.js';
 
 /** Lines in, lines out. Undefined means that the input has ended. */
 export type Lines = {
@@ -29,13 +30,14 @@ export async function converse(workbench: Workbench, start: Dialogue, lines: Lin
 	let dialogue = start;
 	lines.say(`Answer line by line. Commands: ${plainCommands}.`);
 	for (let number = 1; ; number++) {
-		const view = viewOf(dialogue, dialogue.draft);
+		const asked = viewOf(dialogue, dialogue.draft);
+		const view = {...asked, shown: [...(workbench.practice?.shown(dialogue) ?? []), ...asked.shown]};
 		if (view.prompt.kind === 'none') {
 			const end = await file(workbench, dialogue, lines);
 			if (end) return end;
 		}
 		sayQuestion(view, number, lines);
-		const text = await lines.read();
+		const text = await readAnswer(workbench.practice, dialogue, lines);
 		if (text === undefined) return {kind: 'input-ended'};
 		if (text.trim() === '/leave') return {kind: 'left'};
 		if (isWhy(text)) {

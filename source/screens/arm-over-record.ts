@@ -1,27 +1,23 @@
+import type {GaugedArm} from '../findings/shown-lines.js';
 import {ascii} from './ascii.js';
-import {type ArmInPlan, deckPlan, planMarks} from './deck-plan.js';
-import {type GaugeReading, gaugeScale, shownPct} from './gauge-scale.js';
-
-/** An arm on its gauge at one moment. */
-export type GaugedArm = ArmInPlan &
-	GaugeReading & {
-		/** In words, short: 'still for 3 s', 'swings inward'. */
-		readonly state: string;
-	};
+import {deckPlan, planMarks} from './deck-plan.js';
+import {gaugeScale, shownPct} from './gauge-scale.js';
 
 // Beside a list of marks; a narrower window keeps what is read off: the scale.
 const leastWidthOfPlan = 60;
 
 /**
- * The arm in plan over the record, where there is room, and under it what its gauge shows: eleven lines, or four.
+ * The arm in plan over the record, where there is room, and under it what its gauge shows: eleven lines, or five.
  * How many does not depend on the reading, so that nothing jumps while the arm moves.
  */
 export function armOverRecord(arm: GaugedArm, width: number, unicode: boolean): string[] {
-	const sentence = `the gauge shows ${shownPct(arm)} % · ${arm.state}`;
+	const isNarrow = width < leastWidthOfPlan;
+	const reading = `the gauge shows ${shownPct(arm)} %`;
+	const sentences = isNarrow ? [reading, arm.state] : [`${reading} · ${arm.state}`];
 	return [
-		...(width < leastWidthOfPlan ? [] : planWithMarks(arm, unicode)),
+		...(isNarrow ? [] : planWithMarks(arm, unicode)),
 		...gaugeScale(arm, width, unicode),
-		unicode ? sentence : ascii(sentence),
+		...sentences.map((one) => (unicode ? one : ascii(one))),
 	].map((text) => text.trimEnd().slice(0, width));
 }
 

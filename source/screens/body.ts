@@ -2,6 +2,7 @@ import stringWidth from 'string-width';
 import wrapAnsi from 'wrap-ansi';
 import type {Shown, Tone} from '../findings/shown-lines.js';
 import {printable} from '../terminal/printable.js';
+import {armOverRecord} from './arm-over-record.js';
 import {curvePicture} from './curve-picture.js';
 import {historyPicture} from './history-picture.js';
 import {leverPicture} from './lever-picture.js';
@@ -76,6 +77,8 @@ function rowsOfOne(one: Shown, width: number, look: Look): Row[] {
 			return plainRows(leverPicture(one, width, look.unicode));
 		case 'history':
 			return plainRows(historyPicture(one, width, look.unicode));
+		case 'gauged-arm':
+			return plainRows(armOverRecord(one, width, look.unicode));
 		case 'plan':
 			return plainRows(planPicture(look.unicode));
 	}

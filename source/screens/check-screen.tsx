@@ -12,6 +12,7 @@ import {Unsaved} from './unsaved.js';
 import {type CheckProps, useCheck} from './use-check.js';
 import {countdownText, useCountdown} from './use-countdown.js';
 import {useFieldKeys} from './use-field-keys.js';
+import {usePractice} from './use-practice.js';
 
 /** What belongs to one question and goes with it. */
 const blankSheet = {typed: '', page: 0, isWhy: false};
@@ -38,7 +39,9 @@ export const CheckScreen = (props: CheckProps): ReactNode => {
 	const fieldKeys = useFieldKeys(prompt, typed);
 	// A hold limit shows what it brings once it is taken; other fields show it while it is typed.
 	const tried = prompt.kind === 'field' && prompt.settle ? '' : typed;
-	const view = useMemo(() => viewOf(dialogue, tried), [dialogue, tried]);
+	const asked = useMemo(() => viewOf(dialogue, tried), [dialogue, tried]);
+	const practice = usePractice(props.workbench.practice, {dialogue, prompt, typed}, look.screenReader);
+	const view = practice.shown.length === 0 ? asked : {...asked, shown: [...practice.shown, ...asked.shown]};
 	const notice = countdown.left === undefined ? '' : countdownText(countdown.left, settleSeconds, look.unicode);
 	const layout = useMemo(
 		() => layoutOf({view, width, height: frameRows, page, isWhy, notice, look}),
@@ -64,6 +67,7 @@ export const CheckScreen = (props: CheckProps): ReactNode => {
 			if (key === KEYS.escape) check.drop();
 			return true;
 		}
+		if (!isWhy && practice.takes(key)) return true;
 		if (key === KEYS.pageDown || (takesArrows && key === KEYS.right)) return turn(1);
 		if (key === KEYS.pageUp || (takesArrows && key === KEYS.left)) return turn(-1);
 		const asksWhy = key === KEYS.f1 || (key === '?' && (isEmptyField || prompt.kind !== 'field'));

@@ -3,11 +3,14 @@ import type {Environment} from '../terminal/environment.js';
 import type {FullScreen} from '../terminal/full-screen.js';
 import type {KeyFeed} from '../terminal/key-feed.js';
 import {type Repaints, renderApp} from '../terminal/render.js';
-import type {Workbench} from '../workbench.js';
+import type {PracticeDesk, Workbench} from '../workbench.js';
 import {App} from './app.js';
+import {PracticeApp} from './practice-app.js';
 
 type ShowApp = {
 	readonly workbench: Workbench;
+	/** Practice on invented arms, instead of real checks. */
+	readonly desk: PracticeDesk | undefined;
 	readonly dialogue: Dialogue | undefined;
 	readonly notice: string | undefined;
 	readonly environment: Environment;
@@ -19,6 +22,7 @@ type ShowApp = {
 /** Shows the program until it is left. */
 export const showApp = ({
 	workbench,
+	desk,
 	dialogue,
 	notice,
 	environment,
@@ -26,8 +30,15 @@ export const showApp = ({
 	screen,
 	repaints,
 }: ShowApp): Promise<unknown> =>
-	renderApp(<App workbench={workbench} dialogue={dialogue} notice={notice} keys={feed} look={environment} />, {
-		feed,
-		...(screen ? {screen, repaints} : {}),
-		screenReader: environment.screenReader,
-	});
+	renderApp(
+		desk ? (
+			<PracticeApp desk={desk} dialogue={dialogue} keys={feed} look={environment} />
+		) : (
+			<App workbench={workbench} dialogue={dialogue} notice={notice} keys={feed} look={environment} />
+		),
+		{
+			feed,
+			...(screen ? {screen, repaints} : {}),
+			screenReader: environment.screenReader,
+		},
+	);

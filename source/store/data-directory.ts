@@ -1,5 +1,6 @@
 import {homedir} from 'node:os';
 import path from 'node:path';
+import {refusePractice} from './practice-folder.js';
 import {StoreError} from './store-error.js';
 
 const PROGRAM = 'armdrift';
@@ -27,7 +28,7 @@ const usualParent = (env: DataDirectoryOptions['env'], platform: NodeJS.Platform
 /**
  * Full path of the folder that holds the data: `--data` beats `ARMDRIFT_DATA` beats the place that conf itself would take
  * (worked out here, because loading conf only to ask for it would delay the first frame).
- * @throws StoreError where no folder outside the current one can be named
+ * @throws StoreError where no folder outside the current one can be named, or the one named holds practice data
  */
 export const dataDirectory = ({
 	flag,
@@ -39,7 +40,7 @@ export const dataDirectory = ({
 	if (chosen !== undefined) {
 		if (chosen.trim() === '' || chosen.includes('\0'))
 			throw noPlace(chosen, 'The folder given for the data has no usable name.');
-		return path.resolve(chosen);
+		return refusePractice(path.resolve(chosen));
 	}
 	const parent = usualParent(env, platform, home);
 	if (!path.isAbsolute(parent)) throw noPlace(parent, 'No home folder is known (HOME is not a full path).');

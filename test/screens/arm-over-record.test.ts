@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import stringWidth from 'string-width';
 import {describe, expect, it} from 'vitest';
+import type {GaugedArm} from '../../source/findings/shown-lines.js';
 import {pivotPlaces} from '../../source/procedure/pivot-places.js';
-import {armOverRecord, type GaugedArm} from '../../source/screens/arm-over-record.js';
+import {armOverRecord} from '../../source/screens/arm-over-record.js';
 
 /** Invented, of ordinary size. */
 const usual: GaugedArm = {
@@ -62,7 +63,7 @@ describe('The arm over the record', () => {
 			fc.property(anyArm, anyWidth, fc.boolean(), (arm, width, unicode) => {
 				const picture = armOverRecord(arm, width, unicode);
 				for (const text of picture) expect(stringWidth(text)).toBeLessThanOrEqual(width);
-				expect(picture).toHaveLength(width < 60 ? 4 : 11);
+				expect(picture).toHaveLength(width < 60 ? 5 : 11);
 			}),
 			{numRuns: 500},
 		);
@@ -158,7 +159,12 @@ describe('The sentence under it', () => {
 		[-0.01, 0.5, '0.0 %'],
 	])('says the reading %d with step %d as %s, with its state', (readingPct, stepPct, said) => {
 		const arm = armWith({readingPct, stepPct});
-		expect(armOverRecord(arm, 40, true).at(-1)).toBe(`the gauge shows ${said} · still for 3 s`);
-		expect(armOverRecord(arm, 40, false).at(-1)).toBe(`the gauge shows ${said} - still for 3 s`);
+		expect(armOverRecord(arm, 60, true).at(-1)).toBe(`the gauge shows ${said} · still for 3 s`);
+		expect(armOverRecord(arm, 60, false).at(-1)).toBe(`the gauge shows ${said} - still for 3 s`);
+	});
+
+	it('gives the state a line of its own in a narrow window, where it would be cut', () => {
+		const arm = armWith({state: 'it let go and went back; still for 4 s'});
+		expect(armOverRecord(arm, 40, true).slice(-2)).toEqual(['the gauge shows +4.5 %', arm.state]);
 	});
 });

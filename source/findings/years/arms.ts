@@ -52,10 +52,10 @@ export const checksOfArm = (
 	return all.filter((one) => names.has(one.arm) && counts(one));
 };
 
-/** What came before a check of the same arm, newest first, with its tools called as they are in the check. */
+/** What came before a check of the same arm, newest first, with its tools called as they are in the check; an invented arm has no past. */
 export function historyOf(check: Check, all: readonly PastCheck[], profiles: readonly Profile[]): readonly PastCheck[] {
 	const armName = check.answers['arm-name']?.value;
-	if (typeof armName !== 'string') return [];
+	if (typeof armName !== 'string' || check.practice) return [];
 	const earlier = checksOfArm(all, armName, profiles).filter(
 		({id, startedAt}) => id !== check.id && startedAt <= check.startedAt,
 	);

@@ -1,0 +1,48 @@
+import {lessonArms} from '../practice/arms.js';
+import {dataDirectory} from '../store/data-directory.js';
+import {readyPracticeFolder} from '../store/practice-folder.js';
+import {EXIT} from '../terminal/exit-paths.js';
+import {didYouMean} from './did-you-mean.js';
+import {startedAs} from './parting-lines.js';
+import {readSeed, seedWanted} from './practice-seed.js';
+import {PracticeWorkbench} from './practice-workbench.js';
+import {sayFault} from './print-out.js';
+import {type FaceFlags, onFace} from './show-face.js';
+
+type Options = FaceFlags & {
+	/** Id of an invented arm, to begin with it at once. */
+	readonly on?: string | undefined;
+	/** Only the probe is practised. */
+	readonly probe?: boolean | undefined;
+	readonly seed?: string | undefined;
+	readonly data?: string | undefined;
+	readonly version: string;
+};
+
+/** `armdrift practice`: the check on an invented arm, apart from all real data. @returns exit status */
+export function runPractice(options: Options): Promise<number> {
+	const {on, probe = false, data, version} = options;
+	const seed = options.seed === undefined ? undefined : readSeed(options.seed);
+	if (on !== undefined && !lessonArms.some(({id}) => id === on)) return Promise.resolve(refused(unknownArm(on)));
+	if (options.seed !== undefined && seed === undefined) return Promise.resolve(refused(seedWanted));
+	return onFace(options, async () => {
+		const dataDir = readyPracticeFolder(dataDirectory({flag: data, env: process.env}));
+		const desk = new PracticeWorkbench({dataDir, version, seed: () => seed ?? Date.now() % 100_000});
+		desk.look();
+		const goOn = `${startedAs(process.env, data, 'practice')}`;
+		return {workbench: desk, desk, goOn, ...(on === undefined ? {} : {opened: await desk.begin(on, probe)})};
+	});
+}
+
+function refused(sentence: string): number {
+	sayFault(sentence);
+	return EXIT.usage;
+}
+
+function unknownArm(on: string): string {
+	const meant = didYouMean(
+		on,
+		lessonArms.map(({id}) => id),
+	);
+	return `There is no practice arm "${on}"; ${meant === undefined ? 'see "armdrift practice --arms".' : `did you mean "${meant}"?`}`;
+}

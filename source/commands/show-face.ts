@@ -1,0 +1,58 @@
+import {StoreError} from '../store/store-error.js';
+import {type Environment, readEnvironment} from '../terminal/environment.js';
+import {EXIT} from '../terminal/exit-paths.js';
+import {printable} from '../terminal/printable.js';
+import type {Opened, PracticeDesk} from '../workbench.js';
+import type {OpenWorkbench} from './open-workbench.js';
+
+export type FaceFlags = {readonly plain?: boolean; readonly color: boolean};
+
+/** What a face begins with. */
+export type Start = {
+	readonly workbench: OpenWorkbench;
+	/** The same workbench, where its arms are invented ones. */
+	readonly desk?: PracticeDesk | undefined;
+	/** A check to begin with, instead of the first screen; or why there is none. */
+	readonly opened?: Opened;
+	/** Something to say on the first screen. */
+	readonly notice?: string;
+	/** How to go on later, as it is typed. */
+	readonly goOn: string;
+};
+
+export type InkStart = Start & {readonly environment: Environment};
+
+/** Picks the face that the terminal can show, and begins there. @returns exit status */
+export async function onFace(flags: FaceFlags, begin: () => Promise<Start>): Promise<number> {
+	const environment = readEnvironment({
+		variables: process.env,
+		inputIsTerminal: process.stdin.isTTY === true,
+		outputIsTerminal: process.stdout.isTTY === true,
+		platform: process.platform,
+		plain: flags.plain ?? false,
+		color: flags.color,
+	});
+	const {face} = environment;
+	if (typeof face === 'object') return refuse(face.refusal, EXIT.usage);
+	try {
+		const start = await begin();
+		if (start.opened?.ok === false)
+			return refuse(start.opened.sentence, start.opened.locked ? EXIT.locked : EXIT.cannotReadOrWrite);
+		if (face === 'plain') {
+			const {runPlain} = await import('./plain-face.js');
+			return await runPlain(start);
+		}
+		const {runInk} = await import('./ink-face.js');
+		return await runInk({...start, environment});
+	} catch (error) {
+		if (error instanceof StoreError)
+			return refuse(error.sentence, error.code === 'locked' ? EXIT.locked : EXIT.cannotReadOrWrite);
+		throw error;
+	}
+}
+
+/** One sentence, and the status to leave with. */
+export function refuse(sentence: string, status: number): number {
+	process.stderr.write(`${printable(sentence)}\n`);
+	return status;
+}

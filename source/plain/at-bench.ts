@@ -1,0 +1,54 @@
+import type {Dialogue} from '../check/dialogue.js';
+import type {Nudge, PracticeBench} from '../workbench.js';
+import {type Lines, textOf} from './converse.js';
+
+const nudges: Readonly<Record<string, Nudge>> = {
+	'<': {way: 'in', size: 'large'},
+	'>': {way: 'out', size: 'large'},
+	',': {way: 'in', size: 'fine'},
+	'.': {way: 'out', size: 'fine'},
+};
+
+/** After each nudge, in ms: common practice, no source, is to wait until an arm has not moved for five seconds. */
+const waitMs = 5500;
+/** A finger is off the arm, and the arm at rest, within this time. */
+const mostWaits = 10;
+
+/**
+ * Reads until a line is an answer. A line for an invented bench is not: `!` does by hand what is offered; one of `<`, `>`,
+ * `,` and `.` nudges the arm so often, each time until it is still.
+ */
+export async function readAnswer(
+	bench: PracticeBench | undefined,
+	dialogue: Dialogue,
+	lines: Lines,
+): Promise<string | undefined> {
+	for (;;) {
+		const text = await lines.read();
+		if (text === undefined || !bench || !isForBench(bench, dialogue, text.trim(), lines)) return text;
+	}
+}
+
+function isForBench(bench: PracticeBench, dialogue: Dialogue, line: string, lines: Lines): boolean {
+	if (line === '!') {
+		const isDone = bench.doByHand(dialogue);
+		if (isDone) for (const one of bench.shown(dialogue)) lines.say(textOf(one));
+		return isDone;
+	}
+	if (!bench.isProbing(dialogue) || !/^[<>,.]+$/.test(line)) return false;
+	for (const key of line) {
+		const nudge = nudges[key];
+		if (nudge) bench.nudge(nudge);
+		settle(bench);
+		const [arm] = bench.shown(dialogue);
+		if (arm) lines.say(`${key} ${textOf(arm)}`);
+	}
+	return true;
+}
+
+function settle(bench: PracticeBench): void {
+	for (let waits = 0; waits < mostWaits; waits++) {
+		bench.pass(waitMs);
+		if (!bench.isMoving()) return;
+	}
+}

@@ -1,0 +1,104 @@
+import type {Check} from '../check/check.js';
+import type {ReadingNote} from '../check/practice-notes.js';
+import {line, type Shown} from '../findings/shown-lines.js';
+import {isOnPlace, placeLabel} from '../procedure/places.js';
+import {fixed} from '../units.js';
+import {lessonOf, specOn} from './deck.js';
+import {deckAdvice} from './deck-advice.js';
+import {limitShownPct} from './hidden-limit.js';
+import {misreadAdvice} from './misread-advice.js';
+
+/** Common practice, no source: an arm that has not moved for so long has settled. */
+const settledMs = 5000;
+
+/** What to do better, gravest first; one line of praise where there is nothing. */
+export function adviceLines(check: Check, notes: readonly ReadingNote[]): readonly Shown[] {
+	const {practice} = check;
+	if (!practice) return [];
+	const own = practice.isPrepared ? notes.filter(({step}) => !step.startsWith('zero-')) : notes;
+	const advice = [
+		...deckAdvice(check, notes),
+		...misreadAdvice(check),
+		...zeroAdvice(check),
+		...neverShown(own),
+		...shortOfLimit(check, own),
+		...unsettled(own),
+		...hurried(own),
+	];
+	if (advice.length > 0) return advice.map((text) => line(text));
+	return own.length === 0
+		? [line('No reading was taken yet.')]
+		: [line('Nothing: every reading stood at its limit, and was read with the arm at rest.', 'good')];
+}
+
+/** A reading by name: 'inner radius, outer limit, round 2'. */
+function nameOf({step, which, index}: ReadingNote): string {
+	const limit = which === 'innerLimit' ? 'inner limit' : 'outer limit';
+	if (step.startsWith('zero-')) return `${step.startsWith('zero-turned') ? 'zero, gauge turned' : 'zero'}, ${limit}`;
+	const place = step.replace('probe-', '');
+	const where = isOnPlace(place) || place === 'closing' ? placeLabel(place) : `${placeLabel(place)} radius`;
+	return `${where}, ${limit}${place === 'closing' ? '' : `, round ${index + 1}`}`;
+}
+
+const mostNamed = 3;
+
+/** The first few by name, the others by number. */
+function named(notes: readonly ReadingNote[], text: (note: ReadingNote) => string = nameOf): string {
+	const more = notes.length - mostNamed;
+	return `${notes.slice(0, mostNamed).map(text).join('; ')}${more > 0 ? `; and ${more} more` : ''}`;
+}
+
+const some = (notes: readonly ReadingNote[], text: (notes: readonly ReadingNote[]) => string): string[] =>
+	notes.length === 0 ? [] : [text(notes)];
+
+const zeroAdvice = (check: Check): string[] =>
+	check.answers['zero-way']?.value === 'cannot'
+		? [
+				'The zero of the gauge was left unchecked: it is off, and all of it went into the pull. Turn the gauge end for end.',
+			]
+		: [];
+
+const signedPct = (pct: number): string => (pct < 0 ? `${pct}` : `+${pct}`);
+
+const neverShown = (notes: readonly ReadingNote[]): string[] =>
+	some(
+		notes.filter(({restMs}) => restMs === null),
+		(found) =>
+			`Typed, but never shown while the arm stood still: ${named(found, (note) => `${signedPct(note.readingPct)} (${nameOf(note)})`)}. Type what stood there at the last place that held.`,
+	);
+
+/** How far inside its limit a reading may stand, in percent: two fine nudges, and the trembling of the gauge. */
+const shortPct = 1.5;
+
+function shortOfLimit(check: Check, notes: readonly ReadingNote[]): string[] {
+	const {practice} = check;
+	if (!practice) return [];
+	const missing = (note: ReadingNote): number => {
+		const hiddenPct = limitShownPct(specOn(lessonOf(practice), note.deck), note);
+		// Turned end for end, the gauge counts the other way.
+		const outward = (note.isTurned ? -1 : 1) * (hiddenPct - note.readingPct);
+		return note.which === 'outerLimit' ? outward : -outward;
+	};
+	return some(
+		notes.filter((note) => note.restMs !== null && missing(note) > shortPct),
+		(found) =>
+			`Short of the limit, the arm would have held on: ${named(found, (note) => `${fixed(missing(note), 1)} % (${nameOf(note)})`)}. Nudge on in fine steps until it goes back by itself, then type the last place that held.`,
+	);
+}
+
+const unsettled = (notes: readonly ReadingNote[]): string[] =>
+	some(
+		notes.filter(({restMs}) => restMs !== null && restMs < settledMs),
+		(found) =>
+			`Read before it had settled, in less than ${settledMs / 1000} s at rest: ${named(found)}. Wait with Space; an arm that creeps shows itself only then.`,
+	);
+
+function hurried(notes: readonly ReadingNote[]): string[] {
+	const hasty = notes.reduce((sum, one) => sum + one.hurried, 0);
+	const all = notes.reduce((sum, one) => sum + one.nudges, 0);
+	// One in ten is nobody's fault.
+	if (hasty <= 0.1 * all) return [];
+	return [
+		`Nudged too fast: ${hasty} of ${all} nudges met an arm that still moved or had only just stopped. It then flies past its limit. Nudge, wait until it is still, look, nudge again.`,
+	];
+}

@@ -1,0 +1,48 @@
+import type {Check} from '../check/check.js';
+import type {ReadingNote} from '../check/practice-notes.js';
+import type {ArmSpec} from '../practice/arm-spec.js';
+import {truthOf} from '../practice/truth.js';
+import {isOnPlace} from '../procedure/places.js';
+import {fixed} from '../units.js';
+import {lessonOf, specOn} from './deck.js';
+
+/** A part of the pull that a level deck would not have, from which on it is worth a word, in percent. */
+const tiltWorthPct = 0.5;
+
+/** What the preparation of the deck left in the readings: tilt, bias, damping. */
+export function deckAdvice({practice, overrides}: Check, notes: readonly ReadingNote[]): string[] {
+	if (!practice) return [];
+	const off = notes.filter(({step}) => step.startsWith('probe-') && !isOnPlace(step.replace('probe-', '')));
+	const decks = off.map((note) => ({spec: specOn(lessonOf(practice), note.deck), radiusMm: note.radiusMm}));
+	const who = practice.isPrepared ? 'whoever prepared this deck' : 'you';
+	const skipped = overrides.some(({step}) => step.startsWith('level-'));
+	return [...tilted(decks, who, skipped), ...biased(decks, who), ...damped(decks, who)];
+}
+
+type Deck = {readonly spec: ArmSpec; readonly radiusMm: number};
+
+function tilted(decks: readonly Deck[], who: string, skipped: boolean): string[] {
+	const shares = decks.map(({spec, radiusMm}) => truthOf(spec, radiusMm).tiltPct);
+	const worst = Math.max(0, ...shares.map(Math.abs));
+	if (worst < tiltWorthPct) return [];
+	return [
+		`Level skipped: the deck stood tilted while you probed, and up to ${fixed(worst, 1)} % of the pull is the tilt alone.${skipped ? ` The level did not pass, and ${who} went on regardless.` : ''} Press ! at the level questions to level it, then probe.`,
+	];
+}
+
+function biased(decks: readonly Deck[], who: string): string[] {
+	const share = Math.max(0, ...decks.map(({spec, radiusMm}) => truthOf(spec, radiusMm).biasPct));
+	return share === 0
+		? []
+		: [
+				`The bias was on while the arm was probed, and made up to ${fixed(share, 1)} % of the pull: ${who} confirmed 'bias off' without looking. Press ! there to take the weight off, look, and confirm then.`,
+			];
+}
+
+function damped(decks: readonly Deck[], who: string): string[] {
+	return decks.some(({spec}) => spec.damping?.isIn)
+		? [
+				`The damping was in while the arm was probed: ${who} confirmed it as out without looking. Press ! there to lift the paddle, look, and confirm then.`,
+			]
+		: [];
+}

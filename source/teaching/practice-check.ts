@@ -1,0 +1,38 @@
+import type {Check} from '../check/check.js';
+import {startDialogue} from '../check/dialogue.js';
+import type {PracticeNotes} from '../check/practice-notes.js';
+import {lessonArms} from '../practice/arms.js';
+import {benchOf} from './bench-state.js';
+import {lessonOf} from './deck.js';
+import {knownAnswers} from './prepared.js';
+
+export type Lesson = {
+	/** Id of an invented arm; without one the seed chooses. */
+	readonly arm: string | undefined;
+	readonly seed: number;
+	readonly isPrepared: boolean;
+};
+
+/** What is kept beside a practice check that begins. */
+export function newNotes({arm, seed, isPrepared}: Lesson): PracticeNotes {
+	const chosen = arm ?? lessonArms[seed % lessonArms.length]?.id ?? '';
+	return {
+		arm: chosen,
+		seed,
+		isPrepared,
+		deck: {done: []},
+		readings: [],
+		isRevealed: false,
+		...(arm === undefined ? {isHidden: true} : {}),
+	};
+}
+
+/** What the arm is called in its check: a hidden one has a number instead of its name. */
+export const nameOf = (notes: PracticeNotes): string =>
+	notes.isHidden ? `Hidden arm ${notes.seed}` : lessonOf(notes).name;
+
+/** A new check of an invented arm: what is known of arm, cartridge and tools is filled in. */
+export function practiceCheck(blank: Check, notes: PracticeNotes): Check {
+	const check = {...blank, practice: notes};
+	return {...check, answers: knownAnswers(startDialogue(check, []), benchOf(notes), nameOf(notes))};
+}

@@ -1,0 +1,87 @@
+import {type Dialogue, positionOf} from '../check/dialogue.js';
+import {promptOf} from '../check/prompt.js';
+import {type Entry, respond} from '../check/respond.js';
+import {chanceFrom} from '../practice/chance.js';
+import {carefulHabit, type Hand, type ReadLimits, roundBy, standAt} from '../practice/hand.js';
+import type {StageId, Step} from '../procedure/step.js';
+import {atQuestion, type BenchState, benchNow} from './bench-state.js';
+import {lessonOf} from './deck.js';
+import {instruments} from './instruments.js';
+import {knownOf} from './known-of-arm.js';
+import {readingWanted, type Wanted} from './reading-wanted.js';
+
+/** A conversation whose questions are answered by somebody who reads the bench rightly, but takes its deck as it came. */
+type Run = {readonly name: string; readonly at: string; readonly isDone: (step: Step) => boolean};
+
+// More questions than a check has; a run that is still going is lost.
+const mostQuestions = 300;
+
+function answered(start: Dialogue, bench: BenchState, {name, at, isDone}: Run): Dialogue {
+	let [dialogue, state] = [start, bench];
+	for (let asked = 0; asked < mostQuestions; asked++) {
+		const {step} = positionOf(dialogue);
+		if (!step || isDone(step)) return dialogue;
+		state = atQuestion(state, dialogue);
+		const next = respond(dialogue, entryFor(dialogue, step, state, name), at);
+		if (!next || next.refusal !== undefined)
+			throw new RangeError(`The invented bench has no answer to '${step.title}': ${next?.refusal ?? 'left'}`);
+		dialogue = next;
+	}
+	throw new RangeError('The invented bench came to no end.');
+}
+
+function entryFor(dialogue: Dialogue, step: Step, state: BenchState, name: string): Entry {
+	const prompt = promptOf(dialogue);
+	const wanted = readingWanted(dialogue);
+	if (wanted) return {kind: 'text', text: zeroReading(state, wanted)};
+	const {facts} = positionOf(dialogue).progress;
+	const answer =
+		instruments[step.id]?.answer?.(benchNow(state, facts)) ?? knownOf(lessonOf(state.notes), name)[step.id];
+	switch (prompt.kind) {
+		case 'choice': {
+			const wishes = [answer, prompt.initial, 'override', prompt.options[0]?.id];
+			const chosen = wishes.find((wish) => prompt.options.some(({id}) => id === wish)) ?? '';
+			return {kind: 'choose', id: chosen};
+		}
+		case 'field':
+			return {kind: 'text', text: answer ?? prompt.initial};
+		default:
+			return {kind: 'yes'};
+	}
+}
+
+/** A limit of the gauge's zero as a careful hand finds it, in the gauge's own sign. */
+function zeroReading({notes, probing}: BenchState, {radiusMm, isTurned, which}: Wanted): string {
+	const hand: Hand = {
+		arm: probing.arm,
+		habit: carefulHabit(probing.arm.spec.gauge.stepPct),
+		chance: chanceFrom(notes.seed),
+	};
+	standAt(hand, radiusMm, isTurned);
+	const limits = rightWayRound(() => roundBy(hand), isTurned);
+	const pct = which === 'innerLimit' ? limits.inner : limits.outer;
+	return pct < 0 ? String(pct) : `+${pct}`;
+}
+
+/** Where the band is narrow a trembling step may show a round upside down: it is taken again. */
+function rightWayRound(round: () => ReadLimits, isTurned: boolean): ReadLimits {
+	for (let tries = 0; tries < 20; tries++) {
+		const limits = round();
+		if (isTurned ? limits.outer <= limits.inner : limits.inner <= limits.outer) return limits;
+	}
+	throw new RangeError('No round came out the right way round.');
+}
+
+const knownStages: readonly StageId[] = ['arm', 'cartridge', 'tools'];
+
+/** What is known of the arm, the cartridge and the tools: answers to fill in, by step. */
+export function knownAnswers(blank: Dialogue, bench: BenchState, name: string): Dialogue['check']['answers'] {
+	const isDone = ({stage}: Step): boolean => stage !== 'safe' && !knownStages.includes(stage);
+	const {check} = answered(blank, bench, {name, at: blank.check.startedAt, isDone});
+	const {safe: _asked, ...known} = check.answers;
+	return known;
+}
+
+/** The check of an invented arm as somebody else has prepared it, up to the probe; no deed was done to the deck. */
+export const preparedBy = (dialogue: Dialogue, bench: BenchState, name: string, at: string): Dialogue =>
+	answered(dialogue, bench, {name, at, isDone: ({id}) => id === 'probe-inner'});
