@@ -3,7 +3,7 @@ import {placeLabel} from '../procedure/places.js';
 import {fixed} from '../units.js';
 import {type Figures, isMeasured, type MeasuredRadius, type RadiusFigures} from './figures.js';
 import {line, type Shown} from './shown-lines.js';
-import {forceWithWay, plainNumber, sideForce, span} from './wording.js';
+import {forceWithWay, plainNumber, sideForce, span, withUncertainty} from './wording.js';
 
 /** A verdict on one figure in a word or two, what is sure first. */
 const judged = (verdict: MeasuredRadius['pullVerdict'], atWorst: MeasuredRadius['pullAtWorst']): string =>
@@ -46,15 +46,22 @@ function detailsOf(one: MeasuredRadius): Shown[] {
 		one.tiltSharePct === null
 			? ''
 			: `; tilt's share of the pull ${sideForce(one.tiltSharePct, one.tiltShareUncertaintyPct ?? 0)}`;
-	const lean = one.lean
-		? `; stylus leans ${one.lean.micrometres.toFixed(1)} µm${one.lean.degrees === null ? '' : ` (${one.lean.degrees.toFixed(2)}°)`}`
-		: '';
 	return [
 		line(
-			`${nameOf(one)}: breakaway ±${one.breakawayPct.toFixed(1)} %, torque ${forceWithWay(one.torqueMicroNm, 'µN·m', 0)}${tilt}; load on inner and outer groove wall ${(100 * inner).toFixed(1)} and ${(100 * outer).toFixed(1)} %${lean}.`,
+			`${nameOf(one)}: breakaway ±${one.breakawayPct.toFixed(1)} %, torque ${forceWithWay(one.torqueMicroNm, 'µN·m', 0)}${tilt}; load on inner and outer groove wall ${(100 * inner).toFixed(1)} and ${(100 * outer).toFixed(1)} %${leanOf(one)}.`,
 			'dim',
 		),
 	];
+}
+
+/** The lean as finely as the pull lets it be known; the compliance is taken as it was stated. */
+function leanOf({lean, pullPct, pullUncertaintyPct}: MeasuredRadius): string {
+	if (!lean) return '';
+	if (pullPct === 0) return '; stylus does not lean';
+	const share = pullUncertaintyPct / Math.abs(pullPct);
+	const size = (value: number) => withUncertainty(value, value * share);
+	const degrees = lean.degrees === null ? '' : ` (${size(lean.degrees)}°)`;
+	return `; stylus leans ${size(lean.micrometres)} µm${degrees}`;
 }
 
 function between({

@@ -31,6 +31,12 @@ export const span = (widthPct: number, uncertaintyPct: number): string => {
 	return `${widthPct.toFixed(decimals)} % ± ${uncertaintyPct.toFixed(decimals)} %`;
 };
 
+/** A size that follows from others, '18 ± 1': whole where its uncertainty is one or more. */
+export const withUncertainty = (value: number, uncertainty: number): string => {
+	const decimals = uncertainty >= 1 ? 0 : decimalsFor(uncertainty);
+	return `${value.toFixed(decimals)} ± ${uncertainty.toFixed(decimals)}`;
+};
+
 export const pullAt = (figures: MeasuredRadius): string =>
 	`${sideForce(figures.pullPct, figures.pullUncertaintyPct)} at ${plainNumber(figures.radiusMm)} mm`;
 

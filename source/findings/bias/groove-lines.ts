@@ -11,12 +11,13 @@ const shares = (forcePct: number): string => {
 	return `${(100 * inner).toFixed(0)} / ${(100 * outer).toFixed(0)}`;
 };
 
+/** The drag that is assumed leaves several µm open, and with a usual cantilever a twentieth of a degree. */
 function lean(forcePct: number, {cartridge = {}, trackingForce}: Document): string {
 	const {staticComplianceUmPerMn, cantileverMm} = cartridge;
 	if (staticComplianceUmPerMn === undefined) return '';
 	const micrometres = leanMicrometres(forcePct, trackingForce.playingMn, staticComplianceUmPerMn);
-	const degrees = cantileverMm === undefined ? '' : ` ${leanDegrees(micrometres, cantileverMm).toFixed(2)}°`;
-	return `; ${micrometres.toFixed(1)} µm${degrees}`;
+	const degrees = cantileverMm === undefined ? '' : ` ${leanDegrees(micrometres, cantileverMm).toFixed(1)}°`;
+	return `; ${micrometres.toFixed(0)} µm${degrees}`;
 }
 
 /** What bias means in the groove: load on the inner and the outer wall, and the lean of the stylus, before and after. */

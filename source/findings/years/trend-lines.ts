@@ -64,8 +64,25 @@ export function historiesOf(checks: readonly PastCheck[]): readonly RadiusHistor
 const yearsSince = (first: string, date: string): number =>
 	differenceInCalendarDays(parseISO(date), parseISO(first)) / daysInYear;
 
-const slopeText = ({slope, slopeUncertainty}: Trend, digits: number): string =>
-	`${Math.abs(slope).toFixed(digits)} ± ${slopeUncertainty.toFixed(digits)} %`;
+const slopeDigits = 2;
+
+/** Prints as nothing: readings in coarse steps fell alike, which is no proof that the line is known without error. */
+const isNothing = (slope: number): boolean => Number(Math.abs(slope).toFixed(slopeDigits)) === 0;
+
+/** '0.52 ± 0.07 %'; without the ± where that would be printed as zero. */
+const slopeText = ({slope, slopeUncertainty}: Trend): string =>
+	[
+		Math.abs(slope).toFixed(slopeDigits),
+		...(isNothing(slopeUncertainty) ? [] : ['±', slopeUncertainty.toFixed(slopeDigits)]),
+		'%',
+	].join(' ');
+
+/** That no trend is seen, and how sure that is. */
+const noTrendText = (years: Trend, span: string): string => {
+	if (isNothing(years.slope) && isNothing(years.slopeUncertainty))
+		return `no trend seen; the readings agree within their step (${span})`;
+	return `no trend seen (${years.slope < 0 ? '-' : ''}${slopeText(years)} a year, ${span})`;
+};
 
 /** The drift of the pull at one radius over the years, and with temperature where that is known. */
 function trendOfRadius({place, radiusMm, points}: RadiusHistory): Shown[] {
@@ -81,10 +98,10 @@ function trendOfRadius({place, radiusMm, points}: RadiusHistory): Shown[] {
 	const span = `${points.length} checks since ${dayText(first.date)}`;
 	const drift = isTrend(years)
 		? line(
-				`${where}: drifts ${slopeText(years, 2)} a year toward the ${years.slope < 0 ? 'spindle' : 'rim'} (${span}).`,
+				`${where}: drifts ${slopeText(years)} a year toward the ${years.slope < 0 ? 'spindle' : 'rim'} (${span}).`,
 				'warn',
 			)
-		: line(`${where}: no trend seen (${years.slope < 0 ? '-' : ''}${slopeText(years, 2)} a year, ${span}).`);
+		: line(`${where}: ${noTrendText(years, span)}.`);
 	const isSeasonOpen = isTrend(years) && !isSeasonTold(points.map(({date}) => date));
 	return [
 		drift,
@@ -94,7 +111,7 @@ function trendOfRadius({place, radiusMm, points}: RadiusHistory): Shown[] {
 		...(byTemperature && isTrend(byTemperature)
 			? [
 					line(
-						`${where}: goes with the temperature, ${slopeText(byTemperature, 2)} per °C toward the ${byTemperature.slope < 0 ? 'spindle' : 'rim'} (${warm.length} checks).`,
+						`${where}: goes with the temperature, ${slopeText(byTemperature)} per °C toward the ${byTemperature.slope < 0 ? 'spindle' : 'rim'} (${warm.length} checks).`,
 						'warn',
 					),
 				]

@@ -172,6 +172,19 @@ describe('The long run', () => {
 		expect(said(run([1, 2, 1, 2, 1.5]))).toContain('no trend seen');
 	});
 
+	it('claims no uncertainty of nothing where coarse readings fell alike', () => {
+		const alike = said(run([1, 1, 1, 1]));
+		expect(alike).toContain('no trend seen; the readings agree within their step (4 checks since 4 May 2022)');
+		// Exactly half a percent more each time: the line goes through every reading.
+		const even = said(
+			['2022-05-04', '2023-05-04', '2024-05-03', '2025-05-03']
+				.map((date, index) => pastCheck(date, {pull: 1 + 0.5 * index}))
+				.reverse(),
+		);
+		expect(even).toContain('drifts 0.50 % a year toward the rim');
+		for (const text of [alike, even]) expect(text).not.toContain('± 0.00');
+	});
+
 	it('does not tell drift from season before the dates allow it', () => {
 		expect(said(run([1, 1.5, 2, 2.5].map((one, index) => one + 0.01 * index)))).toContain(
 			'season not told from drift yet',
