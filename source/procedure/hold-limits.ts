@@ -10,6 +10,7 @@ import {probeRadii} from './geometry.js';
 import {gaugeUnitOf} from './readings.js';
 import type {Place, Problem, Way} from './step.js';
 import {carriedMn} from './weighing.js';
+import {isCrossed, zeroRoundOf} from './zero-rounds.js';
 
 /** A base value in the gauge's own unit, free of the dust that conversions leave. */
 export const inGaugeUnit = (value: number, facts: Facts): number =>
@@ -22,13 +23,12 @@ export const roundsAt = (facts: Facts, place: Place): readonly Round[] =>
 		outerLimit: inGaugeUnit(outerLimit, facts),
 	}));
 
-/** The gauge's zero in its own unit (0 when not checked), from one round before and one after turning it. */
+/** The gauge's zero in its own unit (0 when not checked), from one round before and one after turning it that both pass. */
 export function zeroOf(facts: Facts): {readonly zero: number; readonly checked: boolean} {
-	const at = (id: string) => facts.number(`zero-${id}`);
-	const readings = [at('first-inner'), at('first-outer'), at('turned-inner'), at('turned-outer')];
-	const [a, b, c, d] = readings;
-	if (a === undefined || b === undefined || c === undefined || d === undefined) return {zero: 0, checked: false};
-	return {zero: inGaugeUnit(gaugeZero((a + b) / 2, (c + d) / 2), facts), checked: true};
+	const [first, turned] = [zeroRoundOf(facts, 'first'), zeroRoundOf(facts, 'turned')];
+	if (!first || !turned || isCrossed(facts, 'first') || isCrossed(facts, 'turned')) return {zero: 0, checked: false};
+	const zero = gaugeZero((first.inner + first.outer) / 2, (turned.inner + turned.outer) / 2);
+	return {zero: inGaugeUnit(zero, facts), checked: true};
 }
 
 /** Standard uncertainty of the gauge's zero, in its own unit; 0 when it was not checked. */

@@ -1,9 +1,9 @@
 import limits from '../../shared/limits.json' with {type: 'json'};
-import {isAbove} from '../measures/compare.js';
 import type {Facts} from './facts.js';
 import {gaugeSides, gaugeUnitOf, showsHandForce} from './readings.js';
 import {type Problem, type Step, steps} from './step.js';
 import {halfADay} from './step-groups.js';
+import {isCrossed, type ZeroRound} from './zero-rounds.js';
 
 /** Stage 11: the zero of the gauge, by turning it end for end. */
 export const zeroStageSteps: readonly Step[] = steps([
@@ -28,7 +28,7 @@ export const zeroStageSteps: readonly Step[] = steps([
 ]);
 
 /** One round of the zero check: two limits, typed in the gauge's own sign. */
-function zeroRound(round: 'first' | 'turned', setting: string): readonly Step[] {
+function zeroRound(round: ZeroRound, setting: string): readonly Step[] {
 	return (['inner', 'outer'] as const).map((limit) => ({
 		id: `zero-${round}-${limit}`,
 		stage: 'zero' as const,
@@ -49,13 +49,8 @@ function zeroRound(round: 'first' | 'turned', setting: string): readonly Step[] 
 	}));
 }
 
-/** Turned round, the gauge shows the same pushes with the other sign, so its limits lie the other way. */
-function crossedZero(facts: Facts, round: 'first' | 'turned'): Problem | undefined {
-	const inner = facts.number(`zero-${round}-inner`);
-	const outer = facts.number(`zero-${round}-outer`);
-	if (inner === undefined || outer === undefined) return;
-	const [low, high] = round === 'first' ? [inner, outer] : [outer, inner];
-	if (!isAbove(low, high)) return;
+function crossedZero(facts: Facts, round: ZeroRound): Problem | undefined {
+	if (!isCrossed(facts, round)) return;
 	return {
 		sentence: 'The two limits of this round lie the wrong way round: they are swapped, or a sign is wrong.',
 		ways: [

@@ -94,6 +94,15 @@ describe('What is typed', () => {
 		expect(shownAt(at('zero-turned-outer'), '-9.5')).toMatch(/Zero of the gauge: 0\.25 %/);
 	});
 
+	it('shows no zero of a round whose limits lie the wrong way round, until it passes', () => {
+		const crossed = at('zero-turned-outer', {'zero-turned-inner': '-9.5'});
+		expect(shownAt(crossed, '-3.5')).not.toMatch(/Zero of the gauge/);
+		const stuck = say(crossed, [text('-3.5')]);
+		expect(shownAt(stuck)).toMatch(/wrong way round/);
+		expect(shownAt(stuck)).not.toMatch(/Zero of the gauge/);
+		expect(shownAt(crossed, '-12')).toMatch(/Zero of the gauge/);
+	});
+
 	it('shows nothing new while it could not be taken', () => {
 		for (const typed of ['', '4.', 'four', '99999', '\u0007'])
 			expect(shownAt(at('arm-pivot-distance'), typed === '4.' ? '' : typed)).toBe(shownAt(at('arm-pivot-distance')));
