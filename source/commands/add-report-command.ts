@@ -21,10 +21,11 @@ export function addReportCommand(program: Command, leave: Leave, version: string
 				.makeOptionMandatory(),
 		)
 		.option('--out <file>', 'write to this file; else, and with -, to standard output')
+		.option('--practice', 'a practice check instead of a real one')
 		.option('--force', 'replace a file that is there already')
 		.addHelpText('after', explained)
 		.action(async (id: string | undefined, _own: unknown, command: Command) => {
-			type Options = {arm?: string; as: ReportForm; out?: string; force?: boolean; data?: string};
+			type Options = {arm?: string; as: ReportForm; out?: string; force?: boolean; practice?: boolean; data?: string};
 			// The program itself has --arm too, and is the one that gets it.
 			const options = command.optsWithGlobals<Options>();
 			const {runReportCommand} = await import('./report-command.js');

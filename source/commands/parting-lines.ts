@@ -22,8 +22,10 @@ export function partingLines(workbench: OpenWorkbench, goOn: string): readonly s
 			? 'Deck NOT ready to play: see its put-back list under past checks.'
 			: 'Deck ready to play; volume down for the first record.';
 	return [
-		`Filed as ${filed.check.id}: ${filed.issued ? verdictWord[filed.issued.figures.verdict].toLowerCase() : 'no verdict'}.`,
-		deck,
+		`${filed.check.practice ? 'PRACTICE, filed' : 'Filed'} as ${filed.check.id}: ${filed.issued ? verdictWord[filed.issued.figures.verdict].toLowerCase() : 'no verdict'}.`,
+		filed.check.practice
+			? `Report on it: armdrift report ${filed.check.id} --practice --as html --out practice.html`
+			: deck,
 	];
 }
 

@@ -1,11 +1,17 @@
 import type {PastCheck} from '../check/past-check.js';
 import {dataDirectory} from '../store/data-directory.js';
+import {practiceFolderIn} from '../store/practice-folder.js';
 import {StoreError} from '../store/store-error.js';
 import {EXIT} from '../terminal/exit-paths.js';
 import {sayFault} from './print-out.js';
 import {attempt, Shelf} from './shelf.js';
 
-type Wanted = {readonly data?: string | undefined; readonly limit?: number};
+type Wanted = {
+	readonly data?: string | undefined;
+	/** The practice checks instead of the real ones. */
+	readonly practice?: boolean | undefined;
+	readonly limit?: number;
+};
 type Work = (rows: readonly PastCheck[], shelf: Shelf) => number | Promise<number>;
 
 /**
@@ -13,9 +19,13 @@ type Work = (rows: readonly PastCheck[], shelf: Shelf) => number | Promise<numbe
  * none could be read the command does not run. Afterwards, what reading had to make good is kept for the next time.
  * @returns exit status of the command, or 1 where nothing could be read
  */
-export async function withPastRows({data, limit = Number.POSITIVE_INFINITY}: Wanted, work: Work): Promise<number> {
+export async function withPastRows(
+	{data, practice = false, limit = Number.POSITIVE_INFINITY}: Wanted,
+	work: Work,
+): Promise<number> {
 	try {
-		const shelf = new Shelf(dataDirectory({flag: data, env: process.env}), () => new Date());
+		const dataDir = dataDirectory({flag: data, env: process.env});
+		const shelf = new Shelf(practice ? practiceFolderIn(dataDir) : dataDir, () => new Date());
 		const {total, rows, notices} = shelf.past({offset: 0, limit});
 		sayFault(...notices);
 		if (total === 0 && notices.length > 0) return EXIT.cannotReadOrWrite;

@@ -23,6 +23,8 @@ type Options = {
 	readonly out?: string | undefined;
 	/** Replaces a file that is there already. */
 	readonly force?: boolean | undefined;
+	/** It is about a practice check. */
+	readonly practice?: boolean | undefined;
 	readonly data?: string | undefined;
 	readonly version: string;
 };
@@ -32,8 +34,8 @@ type Options = {
  * @returns exit status
  */
 export function runReportCommand(options: Options): Promise<number> {
-	const {id, arm, as, out = '-', force = false, data, version} = options;
-	return withPastRows({data}, async (all, shelf) => {
+	const {id, arm, as, out = '-', force = false, practice, data, version} = options;
+	return withPastRows({data, practice}, async (all, shelf) => {
 		const subject = subjectOf({id, arm: arm?.trim()}, all, shelf);
 		if (subject.of === 'nothing') {
 			sayFault(subject.sentence);

@@ -3,6 +3,7 @@ import type {PastCheck} from '../check/past-check.js';
 import {isReadyToPlay, progressOf} from '../check/progress.js';
 import {nameOfTrial, trialsOf} from '../check/trials.js';
 import {offPlaces, onPlaces, placeLabel} from '../procedure/places.js';
+import {practiceNotice} from './practice-menus.js';
 import type {FinishedCheck} from './record.js';
 import {line, type Shown} from './shown-lines.js';
 import {verdictLines} from './verdict-lines.js';
@@ -32,13 +33,16 @@ export function recordLines(
 	const progress = progressOf(check);
 	return [
 		line(`Check of ${check.startedAt.slice(0, 10)}: ${outcomeText(record, putBackAt)}`, 'strong'),
+		...(check.practice ? [line(practiceNotice, 'warn')] : []),
 		...voidLines(voids),
 		...(isDeckReady(record, putBackAt) ? [] : [line('Deck not ready to play.', 'bad')]),
 		// What does not count gives no date either.
-		...(nextCheck && !voids.voided ? [line(`Next check: ${nextCheck.date}. ${nextCheck.because}`)] : []),
+		...(nextCheck && !check.practice && !voids.voided
+			? [line(`Next check: ${nextCheck.date}. ${nextCheck.because}`)]
+			: []),
 		...verdictLines(check, issued, history),
 		...readings(check),
-		line(`Id of this check, for compute --check: ${check.id}`),
+		line(`Id of this check${check.practice ? '' : ', for compute --check'}: ${check.id}`),
 		line('Answers', 'strong'),
 		...progress.visible.flatMap(({id, title}) => {
 			const answer = check.answers[id];

@@ -9,10 +9,11 @@ const nudges: Readonly<Record<string, Nudge>> = {
 	'.': {way: 'out', size: 'fine'},
 };
 
-/** After each nudge, in ms: common practice, no source, is to wait until an arm has not moved for five seconds. */
-const waitMs = 5500;
-/** A finger is off the arm, and the arm at rest, within this time. */
-const mostWaits = 10;
+/** An arm that has not moved for so long has settled, in ms: common practice, no source. */
+const settledMs = 5000;
+const lookMs = 500;
+/** An arm that still creeps after so many looks is left to creep. */
+const mostLooks = 60;
 
 /**
  * Reads until a line is an answer. A line for an invented bench is not: `!` does by hand what is offered; one of `<`, `>`,
@@ -47,8 +48,9 @@ function isForBench(bench: PracticeBench, dialogue: Dialogue, line: string, line
 }
 
 function settle(bench: PracticeBench): void {
-	for (let waits = 0; waits < mostWaits; waits++) {
-		bench.pass(waitMs);
-		if (!bench.isMoving()) return;
+	for (let looks = 0; looks < mostLooks; looks++) {
+		bench.pass(lookMs);
+		if (!bench.isMoving()) break;
 	}
+	bench.pass(settledMs);
 }

@@ -8,6 +8,7 @@ import {cautionsPart} from './parts/cautions-part.js';
 import {deckPart} from './parts/deck-part.js';
 import {findingsPart} from './parts/findings-part.js';
 import {methodPart} from './parts/method-part.js';
+import {titleOf} from './parts/practice-part.js';
 import {verdictPart} from './parts/verdict-part.js';
 import {checksTables, yearsPart} from './parts/years-part.js';
 import {type Report, type Section, sentence, typed} from './report.js';
@@ -29,7 +30,7 @@ export function armReport(source: ArmSource, imprint: Imprint): Report {
 	const {newest} = source;
 	const {check, issued} = newest.record;
 	return {
-		title: ['History of a tonearm: ', typed(source.arm)],
+		title: titleOf(check, 'History of a tonearm: ', typed(source.arm)),
 		about: [['Checks that count', String(1 + newest.history.length)], ...aboutCheck(check)],
 		sections: [
 			{...verdictPart(newest), title: `Where it stands: check of ${dayText(check.startedAt.slice(0, 10))}`},

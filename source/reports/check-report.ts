@@ -6,6 +6,7 @@ import {conditionsPart} from './parts/conditions-part.js';
 import {deckPart} from './parts/deck-part.js';
 import {beforeAndAfterPart, detailsPart, findingsPart} from './parts/findings-part.js';
 import {methodPart} from './parts/method-part.js';
+import {practicePart, titleOf} from './parts/practice-part.js';
 import {readingsPart} from './parts/readings-part.js';
 import {verdictPart} from './parts/verdict-part.js';
 import {yearsPart} from './parts/years-part.js';
@@ -15,10 +16,11 @@ import {type Report, typed} from './report.js';
 export function checkReport(source: CheckSource, imprint: Imprint): Report {
 	const {check, issued} = source.record;
 	return {
-		title: ['Tonearm check: ', typed(armName(check))],
+		title: titleOf(check, 'Tonearm check: ', typed(armName(check))),
 		about: aboutCheck(check),
 		sections: [
 			verdictPart(source),
+			...practicePart(source),
 			...findingsPart(source),
 			...beforeAndAfterPart(source),
 			...biasPart(source),

@@ -14,6 +14,7 @@ import {beforeAndAfterPart} from './parts/findings-part.js';
 import {methodPart} from './parts/method-part.js';
 import {deckNotice, voidNotices} from './parts/notices.js';
 import {overridesTable} from './parts/overrides-part.js';
+import {practiceNotices, titleOf} from './parts/practice-part.js';
 import {readingsPart} from './parts/readings-part.js';
 import {ruledOutPart} from './parts/ruled-out-part.js';
 import {yearsPart} from './parts/years-part.js';
@@ -23,7 +24,7 @@ import {type Block, type Cell, type Report, type Section, sentence, typed} from 
 export function makerReport(source: CheckSource, imprint: Imprint): Report {
 	const {check, issued} = source.record;
 	return {
-		title: ['Measured on a tonearm: ', typed(armName(check))],
+		title: titleOf(check, 'Measured on a tonearm: ', typed(armName(check))),
 		about: aboutCheck(check),
 		sections: [
 			measuredPart(source),
@@ -43,6 +44,7 @@ function measuredPart(source: CheckSource): Section {
 	return {
 		title: 'What was measured',
 		blocks: [
+			...practiceNotices(source),
 			...voidNotices(source),
 			...deckNotice(source),
 			sentence(

@@ -164,7 +164,7 @@ describe('The sentence under it', () => {
 	});
 
 	it('gives the state a line of its own in a narrow window, where it would be cut', () => {
-		const arm = armWith({state: 'it let go and went back; still for 4 s'});
+		const arm = armWith({readingPct: 4.5, stepPct: 0.5, state: 'it let go and went back; still for 4 s'});
 		expect(armOverRecord(arm, 40, true).slice(-2)).toEqual(['the gauge shows +4.5 %', arm.state]);
 	});
 });

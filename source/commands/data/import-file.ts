@@ -79,6 +79,10 @@ export class ImportFile {
 			const record = this.#parsed(`${where}.record`, json, storedForms.record);
 			if (typeof id !== 'string' || !isCheckId(id) || record.check.id !== id)
 				throw this.#document.fault(`${where}.id: found ${shown(id)}. Wanted: the id of the check in its record.`);
+			if (record.check.practice)
+				throw this.#document.fault(
+					`${where}: the check ${id} is practice on an invented arm. Take it out of the file.`,
+				);
 			const {remark} = found;
 			const parsed = remark === undefined ? {} : {remark: this.#parsed(`${where}.remark`, remark, storedForms.remark)};
 			if (!this.#shown.has(index) && !isShowable(record))

@@ -22,6 +22,7 @@ const named = {
 
 /** What a check is about: day, arm, cartridge, gauge, room. */
 export const aboutCheck = (check: Check): (readonly [string, Words])[] => [
+	...(check.practice ? [['Practice', 'an invented arm: nothing here is real'] as const] : []),
 	['Arm', typed(armName(check))],
 	['Date', dayText(check.startedAt.slice(0, 10))],
 	...Object.entries(named).flatMap(([step, name]) => {

@@ -8,6 +8,7 @@ import {type Block, type Cell, type Section, sentence} from '../report.js';
 import {bandsBlock} from './bands-block.js';
 import {deckNotice, voidNotices} from './notices.js';
 import {overridesTable} from './overrides-part.js';
+import {practiceNotices} from './practice-part.js';
 
 const names = {
 	table: 'Side pull and hold band, percent of the playing force, each with its ± for 95 %',
@@ -21,13 +22,14 @@ export function verdictPart(source: CheckSource): Section {
 	return {
 		title: 'Verdict',
 		blocks: [
+			...practiceNotices(source),
 			...voidNotices(source),
 			...(issued ? [verdictBlock(issued.figures)] : blocksOfShown(noVerdictLines(check), names)),
 			...deckNotice(source),
 			...(issued ? figuresOfVerdict(source, issued.figures) : blocksOfShown(figuresSoFar(check), names)),
 			...overridesTable(check),
 			// What does not count gives no date either.
-			...(nextCheck && !source.voids?.voided
+			...(nextCheck && !check.practice && !source.voids?.voided
 				? [sentence(`Next check: ${dayText(nextCheck.date)}. ${nextCheck.because}`)]
 				: []),
 		],
