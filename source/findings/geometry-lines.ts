@@ -23,11 +23,23 @@ export function geometryLines(facts: Facts): readonly Shown[] {
 		offsetDeg === undefined
 			? line(`${reach}, and overhangs the spindle by ${overhang(arm)} mm.`)
 			: line(`${reach}.`, 'dim'),
-		...(Math.abs(overhangMm(arm) - 15) > 15
-			? [line('Most arms overhang by some 13 to 20 mm (common practice): look at both lengths again.', 'warn')]
-			: []),
+		...(isUnusual(arm) ? [line(`${usual}: look at both lengths again.`, 'warn')] : []),
 		...(offsetDeg === undefined ? [] : besideLayouts(arm, offsetDeg)),
 	];
+}
+
+const usual = 'Most arms overhang by some 13 to 20 mm (common practice)';
+const isUnusual = (arm: ArmGeometry): boolean => Math.abs(overhangMm(arm) - 15) > 15;
+
+/** Lengths that an arm may have and few have, in one sentence with both of them; undefined where they are as usual. */
+export function unusualLengths(facts: Facts): string | undefined {
+	const arm = armOf(facts);
+	if (!arm || !isUnusual(arm)) return;
+	const {effectiveLengthMm, pivotDistanceMm} = arm;
+	const byMm = overhangMm(arm);
+	const ends =
+		byMm < 0 ? `ends ${fixed(-byMm, 1)} mm short of the spindle` : `overhangs the spindle by ${fixed(byMm, 1)} mm`;
+	return `With an effective length of ${formatIn(effectiveLengthMm, 'mm')} and a pivot distance of ${formatIn(pivotDistanceMm, 'mm')} the stylus ${ends}. ${usual}: look at both lengths, and correct what is wrong.`;
 }
 
 const overhang = (arm: ArmGeometry): string => fixed(overhangMm(arm), 1);

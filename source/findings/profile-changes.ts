@@ -97,7 +97,7 @@ export const corrected = (profiles: readonly Profile[], {id, step: stepId, typed
 		if (before && before.typed === read.typed && isSame(before.value, read.value)) return old;
 		const next = {...old.answers, [stepId]: {typed: read.typed, value: read.value}};
 		const problem = step.verify?.(profileQuestions({kind: old.kind, answers: next}).facts);
-		if (problem) return problem.sentence;
+		if (problem) return `${problem.sentence} What helps: ${problem.ways.map(({label}) => label).join(', or ')}.`;
 		return {...old, answers: answersAfter(old.kind, next, [stepId]), correctedAt: at};
 	});
 

@@ -56,6 +56,23 @@ describe('Profiles in plain lines', () => {
 		expect(text).toMatch(/\d+\. Pivot distance, worked out: no answer yet/);
 	});
 
+	it('say at once, as a check does, that corrected lengths are unusual, and what to do', async () => {
+		const {text, said} = await visit([arm, correct, '3', '240', 'back', 'back', '/back']);
+		const sentence =
+			'With an effective length of 229 mm and a pivot distance of 240 mm the stylus ends 11.0 mm short of the spindle. Most arms overhang by some 13 to 20 mm (common practice): look at both lengths, and correct what is wrong.';
+		// After the correction, and on the page of the profile.
+		expect(said.filter((line) => line === sentence)).toHaveLength(2);
+		expect((await visit([arm, correct, '3', '212', '/back'])).text).not.toContain('Most arms overhang');
+		expect(text).toContain('Past checks keep the answers');
+	});
+
+	it('refuse, as a check does, lengths with which the stylus never crosses a record', async () => {
+		const {text} = await visit([arm, correct, '3', '350', '/back'], {}, false);
+		expect(text).toMatch(
+			/With these lengths the stylus reaches only radii from 121\.0 to 579\.0 mm: it never crosses the record\. What helps: correct the effective length, or correct the pivot distance\./,
+		);
+	});
+
 	it('can be set aside and taken back', async () => {
 		const {text, memory} = await visit([arm, aside, '/back']);
 		expect(text).toContain('Set aside: checks do not offer it.');
