@@ -15,6 +15,8 @@ export type Action = {readonly at: string} & (
 			readonly type: 'recheck';
 			readonly of: string;
 			readonly answers: Readonly<Record<string, {readonly value: AnswerValue; readonly typed: string}>>;
+			/** By step: what had been typed in the earlier check, where its profile has another answer by now. */
+			readonly changedSince?: Readonly<Record<string, string>>;
 	  }
 	| {readonly type: 'override'; readonly step: string; readonly reason: string; readonly sentence: string}
 	| {readonly type: 'ask-again'; readonly steps: readonly string[]}

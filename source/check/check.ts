@@ -84,6 +84,8 @@ export const checkSchema = z.looseObject({
 	stopped: z.optional(z.looseObject({at: instant})),
 	/** The filed check that this one repeats, with its answers filled in. */
 	recheckOf: z.optional(z.string()),
+	/** What was changed in a profile since that check: by step, what had been typed in it. */
+	changedSince: z.optional(z.record(z.string(), z.string())),
 	/** A check that had been closed with its put-back undone, opened again for that. */
 	reopened: z.optional(z.literal(true)),
 	/** The arm is an invented one: nothing of this check is a real reading. */

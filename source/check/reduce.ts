@@ -46,7 +46,12 @@ function changed(check: Check, action: Action): Check {
 		case 'fill':
 			return fill(check, action);
 		case 'recheck':
-			return {...fill(check, {...action, type: 'fill'}), recheckOf: action.of, doubts: ['last-time']};
+			return {
+				...fill(check, {...action, type: 'fill'}),
+				recheckOf: action.of,
+				...(action.changedSince ? {changedSince: {...action.changedSince}} : {}),
+				doubts: ['last-time'],
+			};
 		case 'override':
 			return override(check, action);
 		case 'ask-again':

@@ -12,7 +12,7 @@ import type {Opened, Saved, Unfinished, Workbench} from '../workbench.js';
 import {OpenArchive} from './archive.js';
 import {CheckLock} from './check-lock.js';
 import {fileCheck, isEmpty, reopened, withRemark} from './filing.js';
-import {answersOfLast} from './rechecking.js';
+import {recheckAction} from './rechecking.js';
 import {attempt, Shelf, sentenceOf} from './shelf.js';
 import {answersFor, unfinishedOf} from './starting.js';
 
@@ -95,8 +95,7 @@ export class OpenWorkbench implements Workbench {
 		return this.#opening(async () => {
 			const last = this.archive.lastOf(armName);
 			await this.#fileOpenOne();
-			const answers = answersOfLast(last, this.#shelf.rereadProfiles());
-			return this.#taken(reduce(this.blankCheck(), {type: 'recheck', of: last.id, answers, at: this.now()}));
+			return this.#taken(reduce(this.blankCheck(), recheckAction(last, this.#shelf.rereadProfiles(), this.now())));
 		});
 	}
 

@@ -1,7 +1,8 @@
+import type {Action} from '../check/actions.js';
 import type {Check} from '../check/check.js';
 import {profileNamed} from '../findings/profiles.js';
 import type {Profile} from '../procedure/facts.js';
-import {profileSteps} from '../procedure/index.js';
+import {profileSteps, stepById} from '../procedure/index.js';
 import type {AnswerValue, ProfileKind} from '../procedure/step.js';
 
 type Answers = Record<string, {readonly value: AnswerValue; readonly typed: string}>;
@@ -12,15 +13,32 @@ type Answers = Record<string, {readonly value: AnswerValue; readonly typed: stri
  */
 const kept = ['mat', 'mat-thickness', 'guard-on', 'zero-way'] as const;
 
+/** What makes a new check repeat an earlier one, with what was changed in its profiles since. */
+export function recheckAction(last: Check, profiles: readonly Profile[], at: string): Action {
+	const answers = answersOfLast(last, profiles);
+	return {type: 'recheck', of: last.id, answers, changedSince: changedSince(last, answers), at};
+}
+
 /**
  * What a check that repeats an earlier one starts with: arm, cartridge and tools from their profiles, which may have
  * been corrected since, else as they were then; and the mat. Everything that can have changed unseen is left out.
  */
-export function answersOfLast(last: Check, profiles: readonly Profile[]): Answers {
+function answersOfLast(last: Check, profiles: readonly Profile[]): Answers {
 	const profiled = (['arm', 'cartridge', 'tools'] as const).map((kind) => profileAnswers(last, kind, profiles));
 	const others = kept.map((id): Answers => (last.answers[id] ? {[id]: pick(last, id)} : {}));
 	return Object.assign({}, ...profiled, ...others, {'room-note': {value: '', typed: ''}});
 }
+
+/** What of these answers is another one than it was in the last check: by step, what had been typed then. */
+const changedSince = (last: Check, answers: Answers): Readonly<Record<string, string>> =>
+	Object.fromEntries(
+		Object.entries(answers).flatMap(([id, {value}]) => {
+			const then = last.answers[id];
+			return !then || stepById(id)?.profile === undefined || isSame(then.value, value) ? [] : [[id, then.typed]];
+		}),
+	);
+
+const isSame = (one: AnswerValue, other: AnswerValue): boolean => JSON.stringify(one) === JSON.stringify(other);
 
 const pick = ({answers}: Check, id: string) => ({value: answers[id]?.value ?? null, typed: answers[id]?.typed ?? ''});
 

@@ -1,18 +1,16 @@
 import limits from '../../shared/limits.json' with {type: 'json'};
 import type {Dialogue, Position} from '../check/dialogue.js';
-import {stillItems} from '../check/prompt-options.js';
 import {mnPerGram} from '../measures/tracking-force.js';
 import {clearanceOf} from '../procedure/clearance.js';
 import type {Facts} from '../procedure/facts.js';
 import {zeroOf} from '../procedure/hold-limits.js';
-import {stepById} from '../procedure/index.js';
-import type {Step} from '../procedure/step.js';
 import {tickStates} from '../procedure/ticks.js';
 import {carriedMn, guardHandling} from '../procedure/weighing.js';
 import {fixed, formatIn} from '../units.js';
 import {biasLines} from './bias/lines.js';
 import {skatingLines} from './bias/skating-lines.js';
 import {lastAdvice} from './bias/so-far.js';
+import {earlierAnswers} from './earlier-answers.js';
 import {geometryLines, workedOutLines} from './geometry-lines.js';
 import {issuedOf} from './issued.js';
 import {levelConsequence} from './level-consequence.js';
@@ -140,15 +138,4 @@ export function consequencesOf(dialogue: Dialogue, {step, slot, progress}: Posit
 		return [line(`Next check: ${date}`, 'strong'), line(because)];
 	}
 	return consequences[step.id]?.(facts) ?? [];
-}
-
-/** What was answered before the check was left, beside the question whether it is still so. */
-function earlierAnswers(dialogue: Dialogue, step: Step): Shown[] {
-	return stillItems(dialogue, step).flatMap(({steps, shows = steps}) =>
-		shows.flatMap((id) => {
-			const answer = dialogue.check.answers[id];
-			const asked = stepById(id);
-			return answer && asked && answer.typed !== '' ? [line(`${asked.title}: ${answer.typed}`)] : [];
-		}),
-	);
 }

@@ -36,12 +36,20 @@ export const doubts: readonly Doubt[] = [
 		id: 'last-time',
 		newSeries: true,
 		title: 'As last time?',
-		ask: 'This was filled in from the last check. Is all of it still so?',
+		ask: 'This was filled in from the last check and from the profiles. Is all of it still so?',
 		items: [
 			{
 				label: 'arm: lengths, wires, bias device, probe radii',
 				steps: profileStepsOf(armSteps),
-				shows: ['arm-name', 'arm-length', 'arm-wire-stiffness', 'arm-bias-device', 'radius-inner', 'radius-outer'],
+				shows: [
+					'arm-name',
+					'arm-length',
+					'arm-pivot-distance',
+					'arm-wire-stiffness',
+					'arm-bias-device',
+					'radius-inner',
+					'radius-outer',
+				],
 			},
 			{
 				label: 'cartridge, its guard and tracking force',

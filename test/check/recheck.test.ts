@@ -3,7 +3,8 @@ import {type Dialogue, positionOf, startDialogue} from '../../source/check/dialo
 import {promptOf} from '../../source/check/prompt.js';
 import {reduce} from '../../source/check/reduce.js';
 import type {Entry} from '../../source/check/respond.js';
-import {answersOfLast} from '../../source/commands/rechecking.js';
+import {recheckAction} from '../../source/commands/rechecking.js';
+import {corrected} from '../../source/findings/profile-changes.js';
 import {profilesWith} from '../../source/findings/profiles.js';
 import {finishedCheck, summaryOf} from '../../source/findings/record.js';
 import {viewOf} from '../../source/findings/view.js';
@@ -21,8 +22,7 @@ const later = '2026-09-01T09:00:00Z';
 function recheckOf(known = profiles): Dialogue {
 	const {check} = freshDialogue([], 'sample-2');
 	const empty = {...check, startedAt: later, touchedAt: later};
-	const action = {type: 'recheck', of: last.id, answers: answersOfLast(last, known), at: later} as const;
-	return startDialogue(reduce(empty, action), known, history);
+	return startDialogue(reduce(empty, recheckAction(last, known, later)), known, history);
 }
 
 /** Key presses that are no reading: one for each list, confirmation and offer that is only accepted. */
@@ -79,6 +79,25 @@ describe('A check that repeats the last one', () => {
 		);
 		expect(recheckOf(corrected).check.answers['guard-mass']?.value).toBe(0.6);
 		expect(recheckOf([]).check.answers['guard-mass']?.value).toBe(0.5);
+	});
+
+	it('names what was corrected in a profile since, and does not say that it came from the last check', () => {
+		const shownWith = (known: typeof profiles) =>
+			viewOf(recheckOf(known)).shown.flatMap((one) => (one.kind === 'line' ? [one.text] : []));
+		const same = shownWith(profiles);
+		expect(same).toContain('Pivot distance: 211.3 mm');
+		expect(same.join('\n')).not.toContain('corrected');
+		const changes = {'arm-pivot-distance': '212.3', 'arm-serial': 'N 7'};
+		const corrections = Object.entries(changes).reduce((list, [step, typed]) => {
+			const done = corrected(list, {id: list.find(({kind}) => kind === 'arm')?.id ?? '', step, typed, at: later});
+			if (!done.ok) throw new Error(done.sentence);
+			return done.profiles;
+		}, profiles);
+		const shown = shownWith(corrections);
+		expect(shown).toContain('Pivot distance: 212.3 mm, corrected in its profile since the last check (211.3 mm then)');
+		// Also where it is not among what is shown else.
+		expect(shown).toContain('Serial number: N 7, corrected in its profile since the last check (not known then)');
+		expect(viewOf(recheckOf(corrections)).ask).toContain('from the last check and from the profiles');
 	});
 
 	it('shows the band of last time beside that of today while rounds are taken', () => {

@@ -4,7 +4,7 @@ import {type Dialogue, startDialogue} from '../../source/check/dialogue.js';
 import type {PastCheck} from '../../source/check/past-check.js';
 import {progressOf} from '../../source/check/progress.js';
 import {reduce} from '../../source/check/reduce.js';
-import {answersOfLast} from '../../source/commands/rechecking.js';
+import {recheckAction} from '../../source/commands/rechecking.js';
 import {type Remark, remarkSchema} from '../../source/commands/stored-forms.js';
 import {countingAgain, type Marked, markedVoid} from '../../source/commands/void-marks.js';
 import {isTakenBy, profilesSchema, profilesWith} from '../../source/findings/profiles.js';
@@ -72,8 +72,7 @@ export function memoryWorkbench(
 			if (!last) return {ok: false, sentence: 'There is no past check.', locked: false};
 			started++;
 			const {check} = freshDialogue(kept.profiles, `sample-${started}`);
-			const answers = answersOfLast(last, kept.profiles);
-			const repeated = reduce(check, {type: 'recheck', of: last.id, answers, at: now()});
+			const repeated = reduce(check, recheckAction(last, kept.profiles, now()));
 			return opened(startDialogue(repeated, kept.profiles, historyOf(repeated, all(), kept.profiles)));
 		},
 		resume: async () =>

@@ -1,0 +1,29 @@
+import type {Dialogue} from '../check/dialogue.js';
+import {stillItems} from '../check/prompt-options.js';
+import {stepById} from '../procedure/index.js';
+import type {Step} from '../procedure/step.js';
+import {line, type Shown} from './shown-lines.js';
+
+/** What was answered before, beside the question whether it is still so; what a profile says otherwise by now, first. */
+export function earlierAnswers(dialogue: Dialogue, step: Step): Shown[] {
+	const {check} = dialogue;
+	const then = (step.id === 'still-last-time' && check.changedSince) || {};
+	return stillItems(dialogue, step).flatMap(({steps, shows = steps}) =>
+		[...steps.filter((id) => id in then), ...shows.filter((id) => !(id in then))].flatMap((id) => {
+			const answer = check.answers[id];
+			const asked = stepById(id);
+			if (!answer || !asked) return [];
+			const since = then[id];
+			if (since !== undefined)
+				return [
+					line(
+						`${asked.title}: ${known(answer.typed)}, corrected in its profile since the last check (${known(since)} then)`,
+						'warn',
+					),
+				];
+			return answer.typed === '' ? [] : [line(`${asked.title}: ${answer.typed}`)];
+		}),
+	);
+}
+
+const known = (typed: string): string => (typed === '' ? 'not known' : typed);
