@@ -29,12 +29,13 @@ export function verdictLines(
 	return [
 		line(headline(figures), toneOf(figures.atWorst)),
 		radiusTable(figures.probe, check.limits),
-		...(years?.changes ?? []),
 		...notMeasured(check),
 		...zeroLine(check),
 		...overrideLines(check),
-		...bandsPicture(figures.probe, check.limits, [...earlierRows(check), ...lastBands(history)]),
+		// What is to be done comes before all that only bears it out: on a small screen the rest is pages further.
 		...findings.flatMap(findingLines),
+		...(years?.changes ?? []),
+		...bandsPicture(figures.probe, check.limits, [...earlierRows(check), ...lastBands(history)]),
 		...biasLines(check),
 		...beforeAndAfter(check, figures),
 		...(years ? [line('Over the years', 'strong'), ...years.trend, ...years.pictures] : []),

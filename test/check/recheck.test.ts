@@ -115,6 +115,28 @@ describe('A check that repeats the last one', () => {
 		expect(text).toMatch(/Not changed since 2 Mar 2026: pull at the inner radius \(65 mm\), 0\.0 ± \d\.\d %,/);
 	});
 
+	it('says what was found and what comes next before it looks back, and the smallest figures last', () => {
+		const {check} = follow(recheckOf(), script, {until: 'verdict'});
+		const shown = viewOf(startDialogue(check, profiles, history)).shown.map((one) =>
+			one.kind === 'line' ? one.text : `<${one.kind}>`,
+		);
+		const placeOf = (wanted: RegExp) => shown.findIndex((text) => wanted.test(text));
+		const order = [
+			/^Verdict:/,
+			/^<table>/,
+			/^Likely:/,
+			/^Next:/,
+			/since the last check/,
+			/^<bands>/,
+			/^Over the years/,
+		];
+		const places = [...order, /: breakaway/, /E_n/].map(placeOf);
+		expect(places).not.toContain(-1);
+		expect(places).toEqual(places.toSorted((one, other) => one - other));
+		expect(places.slice(0, 2)).toEqual([0, 1]);
+		expect(shown.at(-1)).toMatch(/E_n/);
+	});
+
 	it('is due in a month where something changed', () => {
 		const moved = northDeckWith(script.answers, {inner: [['1 out', '6 out']], closing: [['1 out', '6 out']]});
 		const {check} = follow(recheckOf(), moved);
