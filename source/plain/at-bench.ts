@@ -1,4 +1,5 @@
 import type {Dialogue} from '../check/dialogue.js';
+import type {Shown} from '../findings/shown-lines.js';
 import type {Nudge, PracticeBench} from '../workbench.js';
 import {type Lines, textOf} from './converse.js';
 
@@ -14,6 +15,14 @@ const settledMs = 5000;
 const lookMs = 500;
 /** An arm that still creeps after so many looks is left to creep. */
 const mostLooks = 60;
+
+/** What an invented bench shows at a question: while that is read, the arm has come to rest. */
+export function seenAtBench(bench: PracticeBench | undefined, dialogue: Dialogue): readonly Shown[] {
+	const shown = bench?.shown(dialogue) ?? [];
+	if (!bench?.isProbing(dialogue)) return shown;
+	settle(bench);
+	return bench.shown(dialogue);
+}
 
 /**
  * Reads until a line is an answer. A line for an invented bench is not: `!` does by hand what is offered; one of `<`, `>`,

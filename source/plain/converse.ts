@@ -5,7 +5,7 @@ import type {Shown} from '../findings/shown-lines.js';
 import {type View, viewOf} from '../findings/view.js';
 import type {Workbench} from '../workbench.js';
 import {entryOf, plainCommands, promptLines, unknownCommand} from './ask.js';
-import {readAnswer} from './at-bench.js';
+import {readAnswer, seenAtBench} from './at-bench.js';
 
 /** Lines in, lines out. Undefined means that the input has ended. */
 export type Lines = {
@@ -31,7 +31,7 @@ export async function converse(workbench: Workbench, start: Dialogue, lines: Lin
 	lines.say(`Answer line by line. Commands: ${plainCommands}.`);
 	for (let number = 1; ; number++) {
 		const asked = viewOf(dialogue, dialogue.draft);
-		const view = {...asked, shown: [...(workbench.practice?.shown(dialogue) ?? []), ...asked.shown]};
+		const view = {...asked, shown: [...seenAtBench(workbench.practice, dialogue), ...asked.shown]};
 		if (view.prompt.kind === 'none') {
 			const end = await file(workbench, dialogue, lines);
 			if (end) return end;

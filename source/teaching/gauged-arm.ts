@@ -27,7 +27,7 @@ export function gaugedArm(probing: Probing, {radiusMm, isTurned}: Wanted): Shown
 	const readingPct = readingShown(arm) ?? 0;
 	const state = stateOf(probing);
 	const decimals = (String(gauge.stepPct).split('.')[1] ?? '').length;
-	const reading = `${readingPct < 0 ? '' : '+'}${fixed(readingPct, decimals)} %`;
+	const reading = `${readingPct > 0 ? '+' : ''}${fixed(readingPct, decimals)} %`;
 	return {
 		kind: 'gauged-arm',
 		...geometry,

@@ -1,0 +1,111 @@
+import {readFileSync} from 'node:fs';
+import path from 'node:path';
+import {expect, onTestFinished, test} from 'vitest';
+import {PracticeWorkbench} from '../../source/commands/practice-workbench.js';
+import {converse} from '../../source/plain/converse.js';
+import {readyPracticeFolder} from '../../source/store/practice-folder.js';
+import {run} from '../helpers/plain-run.js';
+import {PracticeTechnician} from '../helpers/practice-lines.js';
+import {freshFolder} from '../helpers/program-environment.js';
+import {startProgram} from '../helpers/pty.js';
+import {filedCheck, filedIds} from '../helpers/saved-checks.js';
+
+const start = (dataDir: string, ...args: readonly string[]) => {
+	const program = startProgram({dataDir, args: ['practice', ...args]});
+	onTestFinished(() => program.stop());
+	return program;
+};
+
+/** The answers of a careful technician to a practice check, found by doing it. */
+async function careful(arm: string, isPrepared: boolean, seed: number) {
+	const dataDir = readyPracticeFolder(freshFolder());
+	const desk = new PracticeWorkbench({dataDir, version: '0.0.0', seed: () => seed});
+	const opened = await desk.begin(arm, isPrepared);
+	if (!opened.ok) throw new Error(opened.sentence);
+	const technician = new PracticeTechnician();
+	const end = await converse(desk, opened.dialogue, technician);
+	desk.release();
+	if (end.kind !== 'finished') throw new Error(`${end.kind}: ${technician.heard.slice(-8).join('\n')}`);
+	return technician.answers;
+}
+
+const practised = (dataDir: string, answers: readonly string[], ...args: readonly string[]) =>
+	run(dataDir, ['--plain', 'practice', ...args], {input: `${answers.join('\n')}\n`});
+
+test('the arm with both faults, done whole on the built program, ends in its finding with the hidden truth beside it', async () => {
+	const dataDir = freshFolder();
+	const answers = await careful('wire-and-bearing', false, 7);
+	const {status, out, faults} = practised(dataDir, answers, '--on', 'wire-and-bearing', '--seed', '7');
+	expect(faults).toBe('');
+	expect(status).toBe(0);
+	expect(out).toContain('Verdict: BEYOND LIMITS');
+	expect(out).toContain('What was hidden: an arm with both faults');
+	expect(out).toContain('Your findings name it: friction and a pull at once');
+	expect(out).toMatch(/inner 65 mm: side pull found [\d.]+ % out ± [\d.]+ %, hidden [\d.]+ % out \((within|outside)\)/);
+	expect(out).toContain('Nothing: every reading stood at its limit');
+	// Every question says that it is practice.
+	const questions = out.split('\n').filter((line) => line.startsWith('Question '));
+	expect(questions.length).toBeGreaterThan(40);
+	expect(questions.filter((line) => !line.includes('PRACTICE: An arm with both faults'))).toEqual([]);
+});
+
+test('practice lies apart from real checks, and every report on it says what it is', async () => {
+	const dataDir = freshFolder();
+	const answers = await careful('well-behaved', true, 3);
+	expect(practised(dataDir, answers, '--on', 'well-behaved', '--probe', '--seed', '3').status).toBe(0);
+	expect(run(dataDir, ['list']).faults).toContain('There are no past checks');
+	expect(run(dataDir, ['export']).out).not.toContain('well-behaved');
+	const folder = path.join(dataDir, 'practice');
+	expect(readFileSync(path.join(folder, 'PRACTICE.txt'), 'utf8')).toContain('No reading in this folder is real');
+	const [id = ''] = filedIds(folder);
+	expect(filedCheck(folder, id).check.practice?.arm).toBe('well-behaved');
+	for (const form of ['html', 'markdown', 'maker'])
+		expect(run(dataDir, ['report', '--practice', '--as', form]).out).toContain('PRACTICE: ');
+	const refused = run(dataDir, ['--data', folder, 'list']);
+	expect(refused.status).toBe(1);
+	expect(refused.faults).toContain('holds practice checks of invented arms only');
+});
+
+test('on full screens arrows nudge the arm, the gauge follows, and an interrupted practice goes on where it was', async () => {
+	const dataDir = freshFolder();
+	const program = start(dataDir);
+	await program.waitFor('PRACTICE: which invented arm?');
+	program.type('4');
+	await program.waitFor('how much of the check?');
+	program.type('1');
+	const before = await program.waitFor(/the gauge shows .* still for \d s/);
+	expect(before).toContain('PRACTICE: An arm with a sticky bearing · Probe');
+	expect(before).toContain('● stylus on the');
+	program.press('right');
+	await program.waitFor(/the gauge shows \+(1|1\.5|0\.5) % · it holds/);
+	program.type(',');
+	await program.waitFor(/the gauge shows \+(0|0\.5|1)(\.0)? % · it holds/);
+	program.type('-4\r');
+	expect(await program.waitFor('OUTERMOST')).toContain('This round: -4 %');
+	program.type('\u0003');
+	expect(await program.exited).toEqual({exitCode: 130, signal: 0});
+	expect(program.normalScreen()).toContain('armdrift practice');
+	const again = start(dataDir);
+	expect(await again.waitFor('1 go on with')).toContain('An arm with a sticky bearing');
+	again.type('1');
+	expect(await again.waitFor('OUTERMOST')).toContain('This round: -4 %');
+});
+
+test('an arm that is not told keeps its name until its truth is shown', async () => {
+	const dataDir = freshFolder();
+	const program = start(dataDir, '--seed', '12');
+	await program.waitFor('1 one of them, not told which');
+	program.type('1');
+	await program.waitFor('how much of the check?');
+	program.type('2');
+	expect(await program.waitFor('Make safe')).toContain('PRACTICE: Hidden arm 12');
+});
+
+test('an unknown arm is refused with the one that was meant, and a seed that is no number', () => {
+	const meant = run(freshFolder(), ['practice', '--on', 'sticky-bearings']);
+	expect(meant.status).toBe(2);
+	expect(meant.faults).toContain('did you mean "sticky-bearing"?');
+	const seed = run(freshFolder(), ['practice', '--seed', 'x']);
+	expect(seed.status).toBe(2);
+	expect(seed.faults).toContain('Wanted: --seed with a whole number');
+});
