@@ -6,7 +6,8 @@ import {type DueArm, dueArms} from '../findings/years/due.js';
 import type {Profile} from '../procedure/facts.js';
 import {StoreError} from '../store/store-error.js';
 import type {Archive, Saved} from '../workbench.js';
-import {type Attempt, type Shelf, sentenceOf} from './shelf.js';
+import {didYouMean} from './did-you-mean.js';
+import {type Shelf, sentenceOf} from './shelf.js';
 import {countingAgain, markedVoid} from './void-marks.js';
 
 /** Past checks by arm, over the years. */
@@ -28,7 +29,7 @@ export class OpenArchive implements Archive {
 	}
 
 	/** A filed check, or the one in progress, by its id. */
-	checkNamed(id: string): Attempt<Check> {
+	checkNamed(id: string): ReturnType<Shelf['checkNamed']> {
 		return this.#shelf.checkNamed(id);
 	}
 
@@ -81,10 +82,14 @@ export class OpenArchive implements Archive {
 		const record = named && this.#shelf.store.record(named.id);
 		if (record instanceof StoreError) throw record;
 		if (record) return record.check;
-		const sentence =
-			armName === undefined
-				? 'No arm has a past check to repeat; start a full one.'
-				: `There is no past check of "${armName}" to repeat; start a full one with --arm.`;
-		throw new StoreError('missing', this.#shelf.dataDir, sentence);
+		throw new StoreError('missing', this.#shelf.dataDir, nothingToRepeat(armName, this.checkedArms()));
 	}
+}
+
+/** That an arm, or any arm, has no past check to repeat, with the way out. */
+export function nothingToRepeat(armName: string | undefined, known: readonly string[]): string {
+	if (armName === undefined) return 'No arm has a past check to repeat; start a full one.';
+	const meant = didYouMean(armName, known);
+	const way = meant === undefined ? 'start a full one with --arm.' : `did you mean "${meant}"?`;
+	return `There is no past check of "${armName}" to repeat; ${way}`;
 }

@@ -1,9 +1,11 @@
 import {readText} from '../procedure/read-answer.js';
 import {dataDirectory} from '../store/data-directory.js';
+import {StoreError} from '../store/store-error.js';
 import {EXIT} from '../terminal/exit-paths.js';
 import {openArm} from './open-arm.js';
 import {OpenWorkbench} from './open-workbench.js';
 import {startedAs} from './parting-lines.js';
+import {Seat} from './seat.js';
 import {type FaceFlags, onFace, refuse} from './show-face.js';
 
 export type CheckFlags = FaceFlags & {
@@ -20,9 +22,12 @@ export function runCheck(flags: CheckFlags): Promise<number> {
 	const name = arm === undefined ? undefined : readText(arm.trim());
 	if (name?.kind === 'refused') return Promise.resolve(refuse(`--arm: ${name.sentence}`, EXIT.usage));
 	return onFace(flags, async () => {
-		const workbench = new OpenWorkbench({dataDir: dataDirectory({flag: data, env: process.env}), version});
+		const dataDir = dataDirectory({flag: data, env: process.env});
+		const workbench = new OpenWorkbench({dataDir, version});
 		workbench.look();
-		const opening = await openArm(workbench, {arm: arm?.trim(), recheck});
-		return {workbench, goOn: startedAs(process.env, data), ...opening};
+		const {unknown, ...opening} = await openArm(workbench, {arm: arm?.trim(), recheck});
+		if (unknown !== undefined) throw new StoreError('missing', dataDir, unknown);
+		const practise = async () => (await import('./practice-desk.js')).practiceDesk({data, version});
+		return {seat: new Seat({workbench, goOn: startedAs(process.env, data), practise}), ...opening};
 	});
 }

@@ -1,6 +1,7 @@
 import {documentOfCheck} from '../findings/document-of-check.js';
 import {dataDirectory} from '../store/data-directory.js';
 import {StoreError} from '../store/store-error.js';
+import {EXIT} from '../terminal/exit-paths.js';
 import {printable} from '../terminal/printable.js';
 import {runCompute} from './compute.js';
 import {OpenWorkbench} from './open-workbench.js';
@@ -16,7 +17,7 @@ type Options = {
 export async function runComputeCommand({file, schema, check, data}: Options): Promise<number> {
 	const {stdin, stdout, stderr} = process;
 	if ([file, schema, check].filter((one) => one !== undefined).length > 1)
-		return refuse('Give one of these only: a file, --check or --schema.', 2);
+		return refuse('Give one of these only: a file, --check or --schema.', EXIT.usage);
 	if (check === undefined) return runCompute({file, schema, stdin, stdout, stderr});
 	const found = savedDocument(check, data);
 	if (!found.ok) return refuse(found.sentence, found.status);
@@ -36,11 +37,12 @@ function savedDocument(id: string, data: string | undefined): Found {
 	try {
 		const workbench = new OpenWorkbench({dataDir: dataDirectory({flag: data, env: process.env}), version: ''});
 		const check = workbench.archive.checkNamed(id);
-		if (!check.ok) return {ok: false, sentence: check.sentence, status: 1};
+		if (!check.ok)
+			return {ok: false, sentence: check.sentence, status: check.isUnknown ? EXIT.usage : EXIT.cannotReadOrWrite};
 		const made = documentOfCheck(check.value);
-		return made.ok ? made : {ok: false, sentence: `${id}: ${made.sentence}`, status: 2};
+		return made.ok ? made : {ok: false, sentence: `${id}: ${made.sentence}`, status: EXIT.usage};
 	} catch (error) {
-		if (error instanceof StoreError) return {ok: false, sentence: error.sentence, status: 1};
+		if (error instanceof StoreError) return {ok: false, sentence: error.sentence, status: EXIT.cannotReadOrWrite};
 		throw error;
 	}
 }

@@ -39,7 +39,11 @@ function checkNamed(id: string, arm: string | undefined, all: readonly PastCheck
 
 function checkOf(id: string, all: readonly PastCheck[], shelf: Shelf): Subject {
 	const found = shelf.record(id);
-	if (!found.ok) return nothing(found.sentence, EXIT.cannotReadOrWrite);
+	if (!found.ok) {
+		// One that is listed and not there any more is no fault of the command line.
+		const isMistyped = found.isUnknown && all.every((one) => one.id !== id);
+		return nothing(found.sentence, isMistyped ? EXIT.usage : EXIT.cannotReadOrWrite);
+	}
 	const {record, putBackAt, voided, formerVoids} = found;
 	const history = historyOf(record.check, all, shelf.profiles());
 	return {of: 'check', source: {record, putBackAt, voids: {voided, formerVoids}, history}};

@@ -26,6 +26,16 @@ export type CheckStore = ReturnType<typeof storeOf>;
 
 export type Attempt<T> = {readonly ok: true; readonly value: T} | {readonly ok: false; readonly sentence: string};
 
+/** Why a check cannot be had. */
+export type NoCheck = {
+	readonly ok: false;
+	readonly sentence: string;
+	/** It is not the disk: no check has that id. */
+	readonly isUnknown: boolean;
+};
+
+const noCheck = ({code, sentence}: StoreError): NoCheck => ({ok: false, sentence, isUnknown: code === 'missing'});
+
 /** Errors of the disk become sentences; anything else is a fault of the program. */
 export async function attempt<T>(work: () => T | Promise<T>): Promise<Attempt<T>> {
 	try {
@@ -74,20 +84,20 @@ export class Shelf {
 		}
 	}
 
-	record(id: string): ReturnType<Archive['record']> {
+	record(id: string): Extract<ReturnType<Archive['record']>, {ok: true}> | NoCheck {
 		const record = this.#store.record(id);
-		if (record instanceof StoreError) return {ok: false, sentence: record.sentence};
+		if (record instanceof StoreError) return noCheck(record);
 		const remark = this.remark(id);
 		const whole = {...record, check: withRemark(record.check, remark)};
 		const {putBackAt, void: voided, formerVoids} = remark ?? {};
 		return {ok: true, record: whole, voided, formerVoids, ...(putBackAt === undefined ? {} : {putBackAt})};
 	}
 
-	checkNamed(id: string): Attempt<Check> {
+	checkNamed(id: string): {readonly ok: true; readonly value: Check} | NoCheck {
 		const draft = this.#store.draft().check;
 		if (draft?.id === id) return {ok: true, value: draft};
 		const found = this.#store.record(id);
-		return found instanceof StoreError ? {ok: false, sentence: found.sentence} : {ok: true, value: found.check};
+		return found instanceof StoreError ? noCheck(found) : {ok: true, value: found.check};
 	}
 
 	profiles(): readonly Profile[] {

@@ -3,21 +3,19 @@ import {type Environment, readEnvironment} from '../terminal/environment.js';
 import {EXIT} from '../terminal/exit-paths.js';
 import {printable} from '../terminal/printable.js';
 import type {Opened, PracticeDesk} from '../workbench.js';
-import type {OpenWorkbench} from './open-workbench.js';
+import type {Seat} from './seat.js';
 
 export type FaceFlags = {readonly plain?: boolean; readonly color: boolean};
 
 /** What a face begins with. */
 export type Start = {
-	readonly workbench: OpenWorkbench;
-	/** The same workbench, where its arms are invented ones. */
+	readonly seat: Seat;
+	/** The workbench, where practice comes first. */
 	readonly desk?: PracticeDesk | undefined;
 	/** A check to begin with, instead of the first screen; or why there is none. */
 	readonly opened?: Opened;
 	/** Something to say on the first screen. */
 	readonly notice?: string;
-	/** How to go on later, as it is typed. */
-	readonly goOn: string;
 };
 
 export type InkStart = Start & {readonly environment: Environment};
@@ -45,10 +43,15 @@ export async function onFace(flags: FaceFlags, begin: () => Promise<Start>): Pro
 		const {runInk} = await import('./ink-face.js');
 		return await runInk({...start, environment});
 	} catch (error) {
-		if (error instanceof StoreError)
-			return refuse(error.sentence, error.code === 'locked' ? EXIT.locked : EXIT.cannotReadOrWrite);
+		if (error instanceof StoreError) return refuse(error.sentence, statusOf(error));
 		throw error;
 	}
+}
+
+/** What is not there was named wrongly; all else is the disk. */
+function statusOf({code}: StoreError): number {
+	if (code === 'locked') return EXIT.locked;
+	return code === 'missing' ? EXIT.usage : EXIT.cannotReadOrWrite;
 }
 
 /** One sentence, and the status to leave with. */

@@ -84,8 +84,8 @@ describe('armdrift report', () => {
 	});
 
 	it.each([
-		[{id: '20200101-000000-nowhere1'}, 1, /20200101-000000-nowhere1.*is not in/],
-		[{id: '../../etc'}, 1, /./],
+		[{id: '20200101-000000-nowhere1'}, 2, /20200101-000000-nowhere1.*is not in/],
+		[{id: '../../etc'}, 2, /./],
 		[{arm: 'nort deck'}, 2, /There is no past check of "nort deck"; did you mean "north deck"\?/],
 		[{arm: 'quite another'}, 2, /There is no past check of "quite another"; see "armdrift list"/],
 		[{id: idFor(days.other), arm: 'north deck'}, 2, /is one of "west deck", not of "north deck"/],
@@ -94,6 +94,12 @@ describe('armdrift report', () => {
 		const printed = await report(options);
 		expect(printed).toMatchObject({status, out: ''});
 		expect(printed.faults).toMatch(sentence);
+	});
+
+	it('of a check that is there and cannot be read ends with 1: that is no fault of the command line', async () => {
+		const damaged = await folderWith([filed({at: days.first})]);
+		writeFileSync(path.join(damaged, 'checks', `${idOf('first')}.json`), 'torn');
+		expect(await report({data: damaged, id: idOf('first')})).toMatchObject({status: 1, out: ''});
 	});
 
 	it('of an arm whose checks are all void says so', async () => {

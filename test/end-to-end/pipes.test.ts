@@ -109,9 +109,9 @@ describe('The command line', () => {
 		expect(run(freshFolder(), ['--version'])).toEqual({status: 0, out: `${version}\n`, faults: ''});
 	});
 
-	test('compute refuses a check that is not there with one sentence', () => {
+	test('compute refuses a check that is not there with one sentence, as a fault of the command line', () => {
 		const {status, out, faults} = run(freshFolder(), ['compute', '--check', 'nothing']);
-		expect([status, out]).toEqual([1, '']);
+		expect([status, out]).toEqual([2, '']);
 		expect(lines(faults)).toHaveLength(1);
 	});
 });

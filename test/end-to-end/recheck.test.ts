@@ -37,7 +37,21 @@ test('After five checks over two years, a re-check says what changed at one radi
 
 test('Where there is nothing to repeat, one sentence says so with the way out', () => {
 	const {status, out, faults} = run(freshFolder(), ['--plain', 'recheck', 'south deck']);
-	expect(status).toBe(1);
+	expect(status).toBe(2);
 	expect(out).toBe('');
 	expect(faults).toMatch(/^There is no past check of "south deck" to repeat; start a full one with --arm\.\n$/);
+});
+
+test('A name that is not known is said at once, while a check of another arm is open too', () => {
+	const dataDir = freshFolder();
+	expect(run(dataDir, ['--plain', '--arm', 'north deck'], {input: 'y\n'}).status).toBe(3);
+	const unknown = run(dataDir, ['--plain', 'recheck', 'north dekc']);
+	expect(unknown).toEqual({
+		status: 2,
+		out: '',
+		faults: 'There is no past check of "north dekc" to repeat; did you mean "north deck"?\n',
+	});
+	expect(run(dataDir, ['--plain', 'recheck', 'quite another']).faults).toMatch(/start a full one with --arm\.\n$/);
+	// The open one is taken up again, whether it has a past or not.
+	expect(run(dataDir, ['--plain', 'recheck', 'north deck'], {input: ''})).toMatchObject({status: 3, faults: ''});
 });
