@@ -107,6 +107,7 @@ describe('armdrift delete', () => {
 		['without a terminal to ask at', twice.slice(0, 3), 'give the name of the arm once more with --name'],
 		['with another name', [...twice.slice(0, 4), 'north'], '"north" is not the name of the arm'],
 		['of an unknown arm', ['delete', '--arm', 'nord deck', '--name', 'nord deck'], 'did you mean "north deck"?'],
+		['of an unknown arm, before its name is asked for', ['delete', '--arm', 'nord deck'], 'there is no arm called'],
 		['with --yes alone', [...twice.slice(0, 3), '--yes'], "unknown option '--yes'"],
 	])('%s changes nothing and says why, with status 2', (_, args, sentence) => {
 		const dataDir = folder();

@@ -27,11 +27,8 @@ type Options = {
  * @returns exit status
  */
 export async function runDeleteCommand(options: Options): Promise<number> {
-	const {arm, name, data} = options;
+	const {arm, data} = options;
 	if (arm === undefined) return refuse('Name the arm to delete: armdrift delete --arm NAME.');
-	const canAsk = process.stdin.isTTY === true && process.stdout.isTTY === true;
-	if (name === undefined && !canAsk)
-		return refuse('Nothing was deleted: without a terminal to ask at, give the name of the arm once more with --name.');
 	try {
 		const shelf = new Shelf(dataDirectory({flag: data, env: process.env}), () => new Date());
 		return await underLock(shelf, arm.trim(), options);
@@ -49,6 +46,10 @@ function refuse(sentence: string): number {
 	return EXIT.usage;
 }
 
+const canAsk = (): boolean => process.stdin.isTTY === true && process.stdout.isTTY === true;
+const nobodyToAsk =
+	'Nothing was deleted: without a terminal to ask at, give the name of the arm once more with --name.';
+
 /** From the look at the data folder to the last file that goes nobody else writes. */
 async function underLock(shelf: Shelf, arm: string, options: Options): Promise<number> {
 	const deletion = new Deletion(shelf, options.version);
@@ -64,6 +65,7 @@ async function underLock(shelf: Shelf, arm: string, options: Options): Promise<n
 		sayFault(...shelf.notices);
 		if (!found) return refuse(unknownArm(shelf, arm));
 		if (isOpenOn(shelf.store.draft().check, found)) return refuse(openCheck(found));
+		if (options.name === undefined && !canAsk()) return refuse(nobodyToAsk);
 		const file = path.resolve(options.backup ?? backupPlace(shelf.dataDir, found.name, new Date()));
 		const shown = await printLines(goingLines(found, file));
 		if (shown !== EXIT.done) return shown;
