@@ -1,3 +1,4 @@
+import path from 'node:path';
 import {formatISO} from 'date-fns/formatISO';
 import {armReport} from '../reports/arm-report.js';
 import {checkReport} from '../reports/check-report.js';
@@ -9,6 +10,7 @@ import type {Report} from '../reports/report.js';
 import {StoreError} from '../store/store-error.js';
 import {TargetFile} from '../store/target-file.js';
 import {EXIT} from '../terminal/exit-paths.js';
+import {printable} from '../terminal/printable.js';
 import {withPastRows} from './past-rows.js';
 import {printOut, sayFault} from './print-out.js';
 import {type Subject, subjectOf} from './report-subject.js';
@@ -57,12 +59,13 @@ function reportOn(subject: Found, as: ReportForm, imprint: Imprint): Report {
 /** A maker gets one check: of an arm, the newest that counts, with those before it as its history. */
 const checkIn = (subject: Found): CheckSource => (subject.of === 'arm' ? subject.source.newest : subject.source);
 
-function intoFile(text: string, out: string, force: boolean): number {
+/** Writes the file, and says where it lies: a name alone may be meant from another folder. */
+function intoFile(text: string, out: string, force: boolean): number | Promise<number> {
 	try {
 		const file = new TargetFile(out, {what: 'The report', force});
 		file.write(text);
 		file.finish();
-		return EXIT.done;
+		return printOut(`Wrote the report to "${printable(path.resolve(out))}".\n`);
 	} catch (error) {
 		if (!(error instanceof StoreError)) throw error;
 		sayFault(error.sentence);

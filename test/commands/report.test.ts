@@ -110,10 +110,10 @@ describe('armdrift report', () => {
 });
 
 describe('armdrift report --out', () => {
-	it('writes the same into a file, and replaces none without --force', async () => {
+	it('writes the same into a file and says where, and replaces none without --force', async () => {
 		const folder = freshFolder();
 		const out = path.join(folder, 'report.html');
-		expect(await report({out})).toMatchObject({status: 0, out: ''});
+		expect(await report({out})).toEqual({status: 0, out: `Wrote the report to "${out}".\n`, faults: ''});
 		expect(readFileSync(out, 'utf8')).toBe((await report()).out);
 		writeFileSync(out, 'dear to someone');
 		const refused = await report({out});
@@ -140,7 +140,8 @@ describe('The built program', () => {
 		expect(printed).toMatchObject({status: 0, faults: ''});
 		expect(printed.out).toMatch(/^# History of a tonearm: north deck/);
 		const written = run(data, ['report', idOf('third'), '--as', 'maker', '--out', 'maker.html']);
-		expect(written).toEqual({status: 0, out: '', faults: ''});
+		expect(written).toMatchObject({status: 0, faults: ''});
+		expect(written.out).toMatch(/^Wrote the report to "\/.*\/maker\.html"\.\n$/);
 		expect(readFileSync(path.join(data, 'maker.html'), 'utf8')).toContain('What was ruled out');
 	});
 
