@@ -2,9 +2,11 @@ import type {Option} from '../procedure/step.js';
 import type {Saved} from '../workbench.js';
 import type {Shown} from './shown-lines.js';
 
-/** What is wanted on a page: a choice from a list, or a line of text. */
+/** What is wanted on a page: a choice from a list, a yes or no, or a line of text. */
 export type PagePrompt =
 	| {readonly kind: 'choice'; readonly options: readonly Option[]}
+	/** One explicit key; the entry is `yes` or `no`. */
+	| {readonly kind: 'yes-no'; readonly question: string}
 	| {
 			readonly kind: 'field';
 			/** What an empty line keeps. */

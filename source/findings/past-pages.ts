@@ -4,24 +4,45 @@ import {recordLines} from './record-lines.js';
 import {line} from './shown-lines.js';
 import {isTypedReason, readReason, voidReasons} from './voids.js';
 
-export type PastPlace = {readonly at: 'check' | 'reason' | 'reason-typed'};
+export type PastPlace =
+	| {readonly at: 'check' | 'reason' | 'reason-typed'}
+	/** A reason that was typed, to be confirmed. */
+	| {readonly at: 'confirm'; readonly reason: string};
 
 /** A past check: to look at whole, to do its put-back list, to mark it void and to let it count again. */
 export const pastPages = (workbench: Workbench, id: string): Pages<PastPlace> => ({
 	start: {at: 'check'},
-	pageOf: ({at}) => (at === 'check' ? checkPage(workbench, id) : reasonPages[at]),
-	turn: ({at}, entry) => {
-		if (at === 'check') return chosen(workbench, id, entry);
-		if (at === 'reason') {
-			if (entry === back.id) return {kind: 'go', to: {at: 'check'}};
-			if (isTypedReason(entry)) return {kind: 'go', to: {at: 'reason-typed'}};
-		}
-		const read = readReason(entry);
-		if (!read.ok) return {kind: 'refused', sentence: read.sentence};
-		return saved(() => workbench.archive.markVoid(id, read.reason));
+	pageOf: (place) => {
+		if (place.at === 'check') return checkPage(workbench, id);
+		return place.at === 'confirm' ? confirmPage(place.reason) : reasonPages[place.at];
 	},
-	backOf: ({at}) => (at === 'check' ? undefined : {at: at === 'reason' ? 'check' : 'reason'}),
+	turn: (place, entry) => {
+		switch (place.at) {
+			case 'check':
+				return chosen(workbench, id, entry);
+			case 'reason':
+				if (entry === back.id) return {kind: 'go', to: {at: 'check'}};
+				if (isTypedReason(entry)) return {kind: 'go', to: {at: 'reason-typed'}};
+				return saved(() => workbench.archive.markVoid(id, entry));
+			case 'reason-typed': {
+				const read = readReason(entry);
+				return read.ok
+					? {kind: 'go', to: {at: 'confirm', reason: read.reason}}
+					: {kind: 'refused', sentence: read.sentence};
+			}
+			case 'confirm':
+				if (entry !== 'yes') return {kind: 'go', to: {at: 'reason-typed'}};
+				return saved(() => workbench.archive.markVoid(id, place.reason));
+		}
+	},
+	backOf: ({at}) => (at === 'check' ? undefined : before[at]),
 });
+
+const before = {
+	reason: {at: 'check'},
+	'reason-typed': {at: 'reason'},
+	confirm: {at: 'reason-typed'},
+} as const satisfies Record<Exclude<PastPlace['at'], 'check'>, PastPlace>;
 
 const saved = (save: () => Promise<Saved>): Turn<PastPlace> => ({kind: 'save', save, to: {at: 'check'}});
 
@@ -62,6 +83,12 @@ const voidShown = [
 		'A void check stays on file, unchanged, with this reason beside it. Comparisons, trend and the day of the next check leave it out. It can be taken back.',
 	),
 ];
+const confirmPage = (reason: string): Page => ({
+	title: 'Why does this check not count?',
+	shown: [...voidShown, line(`Reason: ${reason}`, 'strong')],
+	prompt: {kind: 'yes-no', question: 'Mark this check void?'},
+});
+
 const reasonPages: Readonly<Record<'reason' | 'reason-typed', Page>> = {
 	reason: {
 		title: 'Why does this check not count?',

@@ -4,6 +4,7 @@ import {line} from '../findings/shown-lines.js';
 import {FieldScreen} from './field-screen.js';
 import {useKeys} from './keys-context.js';
 import {MenuScreen} from './menu-screen.js';
+import {YesNoScreen} from './yes-no-screen.js';
 
 type PagesScreenProps<P> = {
 	readonly pages: Pages<P>;
@@ -37,24 +38,41 @@ export function PagesScreen<P>({pages, onOut}: PagesScreenProps<P>): ReactNode {
 	};
 	const shown = [...(fault === '' ? [] : [line(fault, 'warn')]), ...page.shown];
 	const key = JSON.stringify(place);
-	return page.prompt.kind === 'choice' ? (
-		<MenuScreen
-			key={key}
-			title={page.title}
-			shown={shown}
-			options={page.prompt.options}
-			onChoose={(id) => void enter(id)}
-			onBack={leave}
-			backHint="Esc back"
-		/>
-	) : (
-		<FieldScreen
-			key={key}
-			title={page.title}
-			shown={shown}
-			prompt={page.prompt}
-			onEnter={(text) => void enter(text)}
-			onBack={leave}
-		/>
-	);
+	const {prompt, title} = page;
+	switch (prompt.kind) {
+		case 'choice':
+			return (
+				<MenuScreen
+					key={key}
+					title={title}
+					shown={shown}
+					options={prompt.options}
+					onChoose={(id) => void enter(id)}
+					onBack={leave}
+					backHint="Esc back"
+				/>
+			);
+		case 'yes-no':
+			return (
+				<YesNoScreen
+					key={key}
+					title={title}
+					shown={shown}
+					question={prompt.question}
+					onAnswer={(answer) => void enter(answer)}
+					onBack={leave}
+				/>
+			);
+		case 'field':
+			return (
+				<FieldScreen
+					key={key}
+					title={title}
+					shown={shown}
+					prompt={prompt}
+					onEnter={(text) => void enter(text)}
+					onBack={leave}
+				/>
+			);
+	}
 }

@@ -30,10 +30,29 @@ describe('A past check in plain lines', () => {
 		expect(workbench.archive.due()).toEqual([]);
 	});
 
-	it('is marked void with a reason of its own, at most 80 letters long', async () => {
-		const {text, memory} = await visit([markVoid, '5', 'x'.repeat(81), '', 'wrong stylus', '/leave'], {}, false);
+	it('is marked void with a reason of its own, at most 80 letters long, once that is confirmed', async () => {
+		const {text, memory} = await visit([markVoid, '5', 'x'.repeat(81), '', 'wrong stylus', 'y', '/leave'], {}, false);
 		expect(text.match(/Type the reason in a few words, at most 80 letters\./g)).toHaveLength(2);
 		expect(memory.remarks[id]?.void?.reason).toBe('wrong stylus');
+	});
+
+	it('is not marked by an empty line after a reason was typed: y or n is wanted', async () => {
+		const typed = [markVoid, '5', 'wrong stylus'];
+		const {text, memory} = await visit([...typed, '', 'perhaps', 'n', 'only tried', 'yes'], {}, false);
+		expect(text).toContain('Reason: wrong stylus\nMark this check void? Answer y or n.');
+		expect(memory.remarks[id]?.void?.reason).toBe('only tried');
+		for (const given of [
+			[...typed, 'n', '/leave'],
+			[...typed, '/back', '/back', '/leave'],
+			[...typed, '/leave'],
+			typed,
+		])
+			expect((await visit(given)).memory.remarks).toEqual({});
+		// A pipe that was made for other questions ends here.
+		expect((await visit([...typed, '/back', 'x', '/past'])).end).toEqual({
+			kind: 'refused',
+			sentence: "Why does this check not count? '/past': Answer y or n.",
+		});
 	});
 
 	it('is left as it is where no reason is given after all', async () => {

@@ -47,7 +47,7 @@ test('A past check is marked void with a reason and counts again when that is ta
 	expect(memory.remarks[whole.check.id]?.void).toBeUndefined();
 });
 
-test('A reason may be typed; Esc leaves the check as it was', async () => {
+test('A reason may be typed and is confirmed by y, not by Enter; Esc leaves the check as it was', async () => {
 	const {waitFor, type, press, memory} = show({records: [whole]});
 	await waitFor('1 2026-03-02');
 	await type('1');
@@ -63,6 +63,14 @@ test('A reason may be typed; Esc leaves the check as it was', async () => {
 	await type('5');
 	await waitFor('at most 80 letters');
 	await type('wrong stylus\r');
+	await waitFor('Mark this check void? y / n');
+	await type('\r');
+	await press('esc');
+	await waitFor('at most 80 letters');
+	expect(memory.remarks).toEqual({});
+	await type('wrong stylus\r');
+	await waitFor('Reason: wrong stylus');
+	await type('y');
 	await waitFor('VOID since 2026-03-02: wrong stylus.');
 });
 
