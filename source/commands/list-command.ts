@@ -23,7 +23,7 @@ export function runListCommand({arm, limit, as, data}: Options): Promise<number>
 		const rows = (names ? all.filter((one) => names.has(one.arm)) : all).slice(0, limit);
 		if (rows.length === 0 && arm !== undefined) return refuse(arm.trim(), all);
 		if (as === 'json') return printOut(asJson(rows));
-		if (rows.length > 0) return printOut(columns(rows.map(pastCells)));
+		if (rows.length > 0) return printOut(columns(pastCells(rows)));
 		sayFault(`There are no past checks in "${shelf.dataDir}".`);
 		return EXIT.done;
 	});

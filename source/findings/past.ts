@@ -4,22 +4,36 @@ import {forceWithWay, plainNumber, sideForce, span} from './wording.js';
 /** What the columns of the list are. */
 export const pastHeading = 'Date, arm, verdict; then radius in mm: pull / hold band in %.';
 
-/** A past check in a line; a long name is broken, not cut, for two arms may differ at its end. */
-export function pastLabel(past: PastCheck, columns: number): string {
-	const {date, arm, probe} = past;
-	const state = stateOf(past);
-	if (columns < 60) return `${date} ${arm} ${state}`;
-	return [date, arm.padEnd(14), state.padEnd(11), ...probe.map(figuresOf)].join('  ').trimEnd();
+/** Past checks, each in a line; a long name is broken, not cut, for two arms may differ at its end. */
+export function pastLabels(rows: readonly PastCheck[], columns: number): readonly string[] {
+	const whenOf = whenIn(rows);
+	const widest = Math.max(0, ...rows.map((past) => whenOf(past).length));
+	return rows.map((past) => {
+		const {arm, probe} = past;
+		const [when, state] = [whenOf(past), stateOf(past)];
+		if (columns < 60) return `${when} ${arm} ${state}`;
+		return [when.padEnd(widest), arm.padEnd(14), state.padEnd(11), ...probe.map(figuresOf)].join('  ').trimEnd();
+	});
 }
 
-/** A past check in columns, with every ±: day, arm, verdict or how it ended, figures at each radius, id. */
-export const pastCells = (past: PastCheck): readonly string[] => [
-	past.date,
-	past.arm,
-	stateOf(past),
-	past.probe.map(wholeFiguresOf).join('; '),
-	past.id,
-];
+/** Past checks in columns, with every ±: day, arm, verdict or how it ended, figures at each radius, id. */
+export function pastCells(rows: readonly PastCheck[]): readonly (readonly string[])[] {
+	const whenOf = whenIn(rows);
+	return rows.map((past) => [
+		whenOf(past),
+		past.arm,
+		stateOf(past),
+		past.probe.map(wholeFiguresOf).join('; '),
+		past.id,
+	]);
+}
+
+/** The day of a check, with the time on the wall clock there where the list has another one of that day. */
+function whenIn(rows: readonly PastCheck[]): (past: PastCheck) => string {
+	const counts = new Map<string, number>();
+	for (const {date} of rows) counts.set(date, (counts.get(date) ?? 0) + 1);
+	return ({date, startedAt}) => ((counts.get(date) ?? 0) > 1 ? `${date} ${startedAt.slice(11, 16)}` : date);
+}
 
 /** A check that did not come to its end, or does not count, says so in place of its verdict. */
 function stateOf({outcome, verdict, voidBecause}: PastCheck): string {

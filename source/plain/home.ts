@@ -1,5 +1,5 @@
 import {closingLines, closingOptions, homeLines, homeOptions} from '../findings/home.js';
-import {pastLabel} from '../findings/past.js';
+import {pastLabels} from '../findings/past.js';
 import {pastPages} from '../findings/past-pages.js';
 import {profilePages} from '../findings/profile-pages.js';
 import {readSetting, settingOptions} from '../findings/settings-menu.js';
@@ -78,8 +78,9 @@ async function past(workbench: Workbench, lines: Lines): Promise<HomeEnd | undef
 	const size = 20;
 	for (let offset = 0; ; ) {
 		const {total, rows, notices} = workbench.archive.past({offset, limit: size});
+		const labels = pastLabels(rows, 100);
 		const options = [
-			...rows.map((row) => ({id: row.id, label: pastLabel(row, 100)})),
+			...rows.map(({id}, index) => ({id, label: labels[index] ?? id})),
 			...(offset + size < total ? [{id: 'older', label: 'older'}] : []),
 			{id: 'back', label: 'back'},
 		];

@@ -1,5 +1,5 @@
 import {type ReactNode, useMemo, useState} from 'react';
-import {pastHeading, pastLabel} from '../findings/past.js';
+import {pastHeading, pastLabels} from '../findings/past.js';
 import {pastPages} from '../findings/past-pages.js';
 import {line} from '../findings/shown-lines.js';
 import {useTerminalSize} from '../terminal/use-terminal-size.js';
@@ -24,6 +24,7 @@ export const PastScreen = ({workbench, onBack, onReopen}: PastScreenProps): Reac
 			<OneCheck key={open} workbench={workbench} id={open} onBack={() => setOpen(undefined)} onReopen={onReopen} />
 		);
 	const {total, rows, notices} = workbench.archive.past({offset, limit: size});
+	const labels = pastLabels(rows, columns);
 	const shownTo = Math.min(total, offset + size);
 	return (
 		<MenuScreen
@@ -37,7 +38,7 @@ export const PastScreen = ({workbench, onBack, onReopen}: PastScreenProps): Reac
 				),
 				...notices.map((text) => line(text, 'warn')),
 			]}
-			options={rows.map((row) => ({id: row.id, label: pastLabel(row, columns)}))}
+			options={rows.map(({id}, index) => ({id, label: labels[index] ?? id}))}
 			onChoose={setOpen}
 			onPage={(by) => setOffset((now) => (now + by * size >= 0 && now + by * size < total ? now + by * size : now))}
 			onBack={onBack}

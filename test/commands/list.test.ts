@@ -44,6 +44,13 @@ describe('The list of past checks', () => {
 		expect(lines[1]).toContain('  interrupted  ');
 	});
 
+	it('shows the time too where a day has more than one, and only there', async () => {
+		const days = ['2026-05-21T08:05:00+02:00', '2026-05-21T14:30:00+02:00', '2026-05-22T10:00:00+02:00'];
+		const lines = linesOf((await list({data: await folderWith(days.map((at) => filed({at})))})).out);
+		expect(lines.map((line) => line.split('  ')[0])).toEqual(['2026-05-22', '2026-05-21 14:30', '2026-05-21 08:05']);
+		expect(new Set(lines.map((line) => line.indexOf('north deck'))).size).toBe(1);
+	});
+
 	it('stops after so many, of all arms or of one', async () => {
 		expect(linesOf((await list({limit: 2})).out)).toHaveLength(2);
 		const {out} = await list({limit: 1, arm: 'south deck'});

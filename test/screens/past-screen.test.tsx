@@ -86,3 +86,12 @@ test('A check whose deck was never put back still leads to its put-back list, vo
 	await type('1');
 	expect(reopened).toEqual(['sample-2']);
 });
+
+test('Two checks of one day are told apart by their time', async () => {
+	const at = (startedAt: string, id: string) => ({...whole, check: {...whole.check, id, startedAt}});
+	const records = [at('2026-03-02T09:05:00+01:00', 'one'), at('2026-03-02T15:40:00+01:00', 'two')];
+	const {waitFor} = show({records: [...records, at('2026-03-03T10:00:00+01:00', 'three')]});
+	await waitFor(/2026-03-03 {8}north deck/);
+	await waitFor(/2026-03-02 15:40 {2}north deck/);
+	await waitFor(/2026-03-02 09:05 {2}north deck/);
+});
