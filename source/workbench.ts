@@ -80,6 +80,13 @@ export type PracticeBench = {
 	readonly truth: (record: FinishedCheck) => readonly Shown[];
 };
 
+export type PracticeOpened =
+	| {readonly ok: true; readonly desk: PracticeDesk}
+	| {readonly ok: false; readonly sentence: string};
+
+/** The way from real checks to practice and back. */
+export type PracticeDoor = {readonly open: () => Promise<PracticeOpened>; readonly close: () => void};
+
 /** Where practice begins: an invented arm is chosen, and how much of its check is practised. */
 export type PracticeDesk = Workbench & {
 	readonly practice: PracticeBench;

@@ -2,32 +2,32 @@ import {prepareForInk} from '../terminal/environment.js';
 import {EXIT, ExitPaths} from '../terminal/exit-paths.js';
 import {FullScreen} from '../terminal/full-screen.js';
 import {KeyFeed} from '../terminal/key-feed.js';
-import {partingLines} from './parting-lines.js';
 import type {InkStart} from './show-face.js';
 
 /** The check on full screens. */
-export async function runInk({workbench, desk, environment, opened, notice, goOn}: InkStart): Promise<number> {
+export async function runInk({seat, desk, environment, opened, notice}: InkStart): Promise<number> {
 	prepareForInk(process.env, process.argv);
+	const {workbench} = seat;
 	const feed = new KeyFeed(process.stdin);
 	const screen = environment.screenReader ? undefined : new FullScreen(process.stdout);
 	const repaints = {onRepaint: null as (() => void) | null};
-	const partingText = (): string => `${partingLines(workbench, goOn).join('\n')}\n`;
+	const partingText = (): string => `${seat.parting().join('\n')}\n`;
 	const paths = new ExitPaths({feed, ...(screen ? {screen} : {}), partingText, repaint: () => repaints.onRepaint?.()});
-	paths.onLeave(workbench.release);
+	paths.onLeave(seat.release);
 	paths.install();
 	// Raw mode first: what is typed while Ink loads must wait for the first frame, not be echoed.
 	feed.start();
 	screen?.enter();
 	const {showApp} = await import('../screens/show-app.js');
 	const dialogue = opened?.ok ? opened.dialogue : undefined;
-	const shown = showApp({workbench, desk, dialogue, notice, environment, feed, screen, repaints});
+	const shown = showApp({workbench, desk, door: seat.door, dialogue, notice, environment, feed, screen, repaints});
 	setTimeout(() => void workbench.settleIn(), 300).unref();
 	try {
 		await shown;
 	} catch (error) {
 		paths.fail(error);
 	}
-	const status = workbench.openCheck ? EXIT.leftOpen : EXIT.done;
+	const status = seat.workbench.openCheck ? EXIT.leftOpen : EXIT.done;
 	paths.leave(status, partingText());
 	return status;
 }

@@ -5,63 +5,70 @@ import {home} from '../plain/home.js';
 import {practiceHome} from '../plain/practice-home.js';
 import {EXIT, ExitPaths} from '../terminal/exit-paths.js';
 import {printable} from '../terminal/printable.js';
-import type {OpenWorkbench} from './open-workbench.js';
-import {partingLines} from './parting-lines.js';
+import type {PracticeDesk} from '../workbench.js';
+import type {Seat} from './seat.js';
 import {refuse, type Start} from './show-face.js';
 
 /** The check in plain lines: for screen readers, simple terminals, and answers from a pipe. */
 export async function runPlain(start: Start): Promise<number> {
-	const {workbench, goOn} = start;
-	const paths = new ExitPaths({partingText: () => `${partingLines(workbench, goOn).join('\n')}\n`});
-	paths.onLeave(workbench.release);
+	const {seat} = start;
+	const paths = new ExitPaths({partingText: () => `${seat.parting().join('\n')}\n`});
+	paths.onLeave(seat.release);
 	paths.install();
 	const lines = linesOfProcess();
 	try {
 		return await run(start, lines);
 	} finally {
-		workbench.release();
+		seat.release();
 	}
 }
 
-async function run({workbench, desk, opened, notice, goOn}: Start, lines: Lines): Promise<number> {
+async function run({seat, opened, notice, desk: first}: Start, lines: Lines): Promise<number> {
 	if (notice !== undefined) lines.say(notice);
-	let opening = opened;
+	let [opening, desk] = [opened, first];
 	for (;;) {
 		if (!opening) {
-			const end = await (desk ? practiceHome(desk, lines) : home(workbench, lines));
+			const end = await (desk ? practiceHome(desk, lines) : home(seat.workbench, lines));
+			if (end.kind === 'practice') {
+				const practice = await seat.door.open();
+				if (!practice.ok) return refuse(practice.sentence, EXIT.cannotReadOrWrite);
+				desk = practice.desk;
+				continue;
+			}
 			if (end.kind === 'refused') return refuse(end.sentence, EXIT.usage);
 			if (end.kind === 'not-saved') return refuse(end.sentence, EXIT.cannotReadOrWrite);
-			if (end.kind !== 'opened') return leave(workbench, lines, goOn);
+			if (end.kind !== 'opened') return leave(seat, lines);
 			opening = end.opened;
 		}
 		if (!opening.ok) return refuse(opening.sentence, opening.locked ? EXIT.locked : EXIT.cannotReadOrWrite);
-		const end = await converse(workbench, opening.dialogue, lines);
-		if (end.kind !== 'home') return finish({workbench, desk, goOn}, end, lines);
+		const end = await converse(desk ?? seat.workbench, opening.dialogue, lines);
+		if (end.kind !== 'home') return finish(seat, desk, end, lines);
 		opening = undefined;
 	}
 }
 
 function finish(
-	{workbench, desk, goOn}: Pick<Start, 'workbench' | 'desk' | 'goOn'>,
+	seat: Seat,
+	desk: PracticeDesk | undefined,
 	end: Exclude<PlainEnd, {kind: 'home'}>,
 	lines: Lines,
 ): number {
 	if (end.kind === 'finished') {
 		const truth = desk?.practice.truth(end.record) ?? [];
 		for (const one of [...truth, ...recordLines(end.record)]) lines.say(textOf(one));
-		for (const text of partingLines(workbench, goOn)) lines.say(text);
+		for (const text of seat.parting()) lines.say(text);
 		return EXIT.done;
 	}
 	if ('sentence' in end) process.stderr.write(`${printable(end.sentence)}\n`);
-	for (const text of partingLines(workbench, goOn)) lines.say(text);
+	for (const text of seat.parting()) lines.say(text);
 	if (end.kind === 'not-saved') return EXIT.cannotReadOrWrite;
 	return end.kind === 'refused' ? EXIT.usage : EXIT.leftOpen;
 }
 
 /** Left from the first questions: a check may still be open. */
-function leave(workbench: OpenWorkbench, lines: Lines, goOn: string): number {
-	for (const text of partingLines(workbench, goOn)) lines.say(text);
-	return workbench.openCheck ? EXIT.leftOpen : EXIT.done;
+function leave(seat: Seat, lines: Lines): number {
+	for (const text of seat.parting()) lines.say(text);
+	return seat.workbench.openCheck ? EXIT.leftOpen : EXIT.done;
 }
 
 /** Standard input and output as lines; foreign text made safe on the way out. */

@@ -1,12 +1,10 @@
 import {lessonArms} from '../practice/arms.js';
-import {dataDirectory} from '../store/data-directory.js';
-import {readyPracticeFolder} from '../store/practice-folder.js';
 import {EXIT} from '../terminal/exit-paths.js';
 import {didYouMean} from './did-you-mean.js';
-import {startedAs} from './parting-lines.js';
+import {practiceDesk} from './practice-desk.js';
 import {readSeed, seedWanted} from './practice-seed.js';
-import {PracticeWorkbench} from './practice-workbench.js';
 import {sayFault} from './print-out.js';
+import {Seat} from './seat.js';
 import {type FaceFlags, onFace} from './show-face.js';
 
 type Options = FaceFlags & {
@@ -26,11 +24,9 @@ export function runPractice(options: Options): Promise<number> {
 	if (on !== undefined && !lessonArms.some(({id}) => id === on)) return Promise.resolve(refused(unknownArm(on)));
 	if (options.seed !== undefined && seed === undefined) return Promise.resolve(refused(seedWanted));
 	return onFace(options, async () => {
-		const dataDir = readyPracticeFolder(dataDirectory({flag: data, env: process.env}));
-		const desk = new PracticeWorkbench({dataDir, version, seed: () => seed ?? Date.now() % 100_000});
-		desk.look();
-		const goOn = `${startedAs(process.env, data, 'practice')}`;
-		return {workbench: desk, desk, goOn, ...(on === undefined ? {} : {opened: await desk.begin(on, probe)})};
+		const {desk, goOn} = practiceDesk({data, version, seed});
+		const seat = new Seat({workbench: desk, goOn, practise: async () => ({desk, goOn})});
+		return {seat, desk, ...(on === undefined ? {} : {opened: await desk.begin(on, probe)})};
 	});
 }
 

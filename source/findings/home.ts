@@ -19,6 +19,7 @@ export const homeOptions = (unfinished: Unfinished | undefined, due: DueArm | un
 	{id: 'past', label: 'past checks'},
 	{id: 'profiles', label: 'profiles of arms, cartridges and tools'},
 	{id: 'settings', label: 'settings: limits, countdown, bell'},
+	{id: 'practice', label: 'practise on an invented arm, without a turntable'},
 	{id: 'leave', label: 'leave'},
 ];
 

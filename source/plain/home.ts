@@ -12,7 +12,7 @@ import {walkPages} from './walk-pages.js';
 
 export type HomeEnd =
 	| {readonly kind: 'opened'; readonly opened: Opened}
-	| {readonly kind: 'left' | 'input-ended'}
+	| {readonly kind: 'left' | 'input-ended' | 'practice'}
 	| {readonly kind: 'refused' | 'not-saved'; readonly sentence: string};
 
 /** The first questions of the plain face, until a check is opened or the program left. */
@@ -53,6 +53,8 @@ export async function home(workbench: Workbench, lines: Lines): Promise<HomeEnd>
 				if (end) return end;
 				break;
 			}
+			case 'practice':
+				return {kind: 'practice'};
 			default:
 				return {kind: 'left'};
 		}

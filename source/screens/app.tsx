@@ -4,7 +4,7 @@ import type {Dialogue} from '../check/dialogue.js';
 import {closingLines, closingOptions} from '../findings/home.js';
 import type {FinishedCheck} from '../findings/record.js';
 import {useTerminalSize} from '../terminal/use-terminal-size.js';
-import type {Opened, Unfinished, Workbench} from '../workbench.js';
+import type {Opened, PracticeDesk, PracticeDoor, Unfinished, Workbench} from '../workbench.js';
 import {CheckScreen} from './check-screen.js';
 import {FinishedScreen} from './finished-screen.js';
 import {type HomeChoice, HomeScreen} from './home-screen.js';
@@ -12,6 +12,7 @@ import {type KeyControl, KeysProvider, useKeys} from './keys-context.js';
 import {type Look, LookProvider} from './look.js';
 import {MenuScreen} from './menu-screen.js';
 import {PastScreen} from './past-screen.js';
+import {PracticePlaces} from './practice-places.js';
 import {ProfilesScreen} from './profiles-screen.js';
 import {SettingsScreen} from './settings-screen.js';
 
@@ -20,11 +21,12 @@ type Place =
 	| {readonly kind: 'check'; readonly dialogue: Dialogue}
 	| {readonly kind: 'finished'; readonly record: FinishedCheck}
 	| {readonly kind: 'past' | 'profiles' | 'settings'}
+	| {readonly kind: 'practice'; readonly desk: PracticeDesk; readonly dialogue?: Dialogue | undefined}
 	/** Another check would put this one aside: a new one, or an old one whose deck is put back. */
 	| {readonly kind: 'closing'; readonly unfinished: Unfinished; readonly other: Other}
 	| {readonly kind: 'leaving'};
 
-type AppProps = {
+export type AppProps = {
 	readonly workbench: Workbench;
 	readonly keys?: KeyControl;
 	readonly look: Look;
@@ -32,21 +34,32 @@ type AppProps = {
 	readonly dialogue?: Dialogue | undefined;
 	/** Something to say on the home screen. */
 	readonly notice?: string | undefined;
+	/** Practice to begin with, instead of the home screen. */
+	readonly desk?: PracticeDesk | undefined;
+	/** The way to practice from the home screen. */
+	readonly door?: PracticeDoor | undefined;
 };
 
 /** The whole program on a terminal: home, a check, past checks, profiles, settings. */
-export const App = ({workbench, keys, look, dialogue, notice = ''}: AppProps): ReactNode => (
+export const App = ({keys, look, ...props}: AppProps): ReactNode => (
 	<LookProvider value={look}>
 		<KeysProvider value={keys}>
-			<Places workbench={workbench} first={dialogue ? {kind: 'check', dialogue} : {kind: 'home', notice}} />
+			<Places {...props} first={firstPlace(props)} />
 		</KeysProvider>
 	</LookProvider>
 );
 
+function firstPlace({desk, dialogue, notice = ''}: Pick<AppProps, 'desk' | 'dialogue' | 'notice'>): Place {
+	if (desk) return {kind: 'practice', desk, dialogue};
+	return dialogue ? {kind: 'check', dialogue} : {kind: 'home', notice};
+}
+
+type PlacesProps = Pick<AppProps, 'workbench' | 'desk' | 'door'> & {readonly first: Place};
+
 /** Another check than the open one: a new one, a repeated one, or the put-back list of an old one. */
 type Other = {readonly start: 'start' | 'recheck'; readonly reopen?: string};
 
-const Places = ({workbench, first}: {readonly workbench: Workbench; readonly first: Place}): ReactNode => {
+const Places = ({workbench, desk, door, first}: PlacesProps): ReactNode => {
 	const [place, setPlace] = useState(first);
 	const {isTooSmall, columns, rows} = useTerminalSize();
 	const {exit} = useApp();
@@ -73,7 +86,18 @@ const Places = ({workbench, first}: {readonly workbench: Workbench; readonly fir
 	const choose = (choice: HomeChoice): void => {
 		if (choice === 'resume') void open(workbench.resume());
 		else if (choice === 'start' || choice === 'recheck') ask({start: choice});
+		else if (choice === 'practice') void practise();
 		else setPlace({kind: choice === 'leave' ? 'leaving' : choice});
+	};
+	const practise = async (): Promise<void> => {
+		keys?.hold();
+		const opened = await door?.open().finally(() => keys?.release());
+		if (opened?.ok) setPlace({kind: 'practice', desk: opened.desk});
+		else home(opened?.sentence);
+	};
+	const toRealChecks = (): void => {
+		door?.close();
+		home();
 	};
 	const screen = (): ReactNode => {
 		switch (place.kind) {
@@ -118,6 +142,15 @@ const Places = ({workbench, first}: {readonly workbench: Workbench; readonly fir
 				return <ProfilesScreen workbench={workbench} onBack={() => home()} />;
 			case 'settings':
 				return <SettingsScreen workbench={workbench} onBack={() => home()} />;
+			case 'practice':
+				return (
+					<PracticePlaces
+						desk={place.desk}
+						dialogue={place.dialogue}
+						onLeave={() => setPlace({kind: 'leaving'})}
+						onHome={desk ? undefined : toRealChecks}
+					/>
+				);
 			case 'leaving':
 				return null;
 		}

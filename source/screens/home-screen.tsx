@@ -4,7 +4,7 @@ import {line} from '../findings/shown-lines.js';
 import type {Workbench} from '../workbench.js';
 import {MenuScreen} from './menu-screen.js';
 
-export type HomeChoice = 'resume' | 'recheck' | 'start' | 'profiles' | 'past' | 'settings' | 'leave';
+export type HomeChoice = 'resume' | 'recheck' | 'start' | 'profiles' | 'past' | 'settings' | 'practice' | 'leave';
 
 type HomeScreenProps = {
 	readonly workbench: Workbench;
@@ -12,7 +12,16 @@ type HomeScreenProps = {
 	readonly onChoose: (choice: HomeChoice) => void;
 };
 
-const choices: readonly HomeChoice[] = ['resume', 'recheck', 'start', 'profiles', 'past', 'settings', 'leave'];
+const choices: readonly HomeChoice[] = [
+	'resume',
+	'recheck',
+	'start',
+	'profiles',
+	'past',
+	'settings',
+	'practice',
+	'leave',
+];
 
 /** The first screen: an unfinished check before anything else. */
 export const HomeScreen = ({workbench, notice, onChoose}: HomeScreenProps): ReactNode => {

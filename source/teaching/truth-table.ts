@@ -8,49 +8,61 @@ import {fixed} from '../units.js';
 /** What was found at a radius, and what was hidden there while it was probed. */
 export type FoundAndHidden = {readonly figures: RadiusFigures; readonly truth: Truth};
 
-const isWithin = (found: number, statedPct: number, hidden: number): boolean => Math.abs(found - hidden) <= statedPct;
-const stands = (within: boolean): string => (within ? 'within' : 'outside');
+type Line = {
+	readonly name: string;
+	readonly found: string;
+	readonly hidden: string;
+	readonly isWithin: boolean | undefined;
+};
 
-function pullCells({figures, truth}: FoundAndHidden): [found: string, hidden: string] {
-	const hidden = forceWithWay(truth.pullPct, '%', 1);
-	if (!isMeasured(figures)) return ['off scale', hidden];
-	const {pullPct, pullUncertaintyPct} = figures;
+/** One figure at one radius; off scale there is nothing to be within. */
+function lineOf(name: string, hidden: string, hiddenPct: number, measured: Measured | undefined): Line {
+	if (!measured) return {name, found: 'off scale', hidden, isWithin: undefined};
+	const {found, foundPct, statedPct} = measured;
+	return {name, found, hidden, isWithin: Math.abs(foundPct - hiddenPct) <= statedPct};
+}
+
+type Measured = {readonly found: string; readonly foundPct: number; readonly statedPct: number};
+
+function linesOf({figures, truth}: FoundAndHidden): readonly Line[] {
+	const where = `${placeLabel(figures.place)} ${figures.radiusMm} mm`;
+	const pull = isMeasured(figures)
+		? {
+				found: sideForce(figures.pullPct, figures.pullUncertaintyPct),
+				foundPct: figures.pullPct,
+				statedPct: figures.pullUncertaintyPct,
+			}
+		: undefined;
+	const band = isMeasured(figures)
+		? {
+				found: span(figures.bandPct, figures.bandUncertaintyPct),
+				foundPct: figures.bandPct,
+				statedPct: figures.bandUncertaintyPct,
+			}
+		: undefined;
 	return [
-		sideForce(pullPct, pullUncertaintyPct),
-		`${hidden} (${stands(isWithin(pullPct, pullUncertaintyPct, truth.pullPct))})`,
+		lineOf(`${where}, side pull`, forceWithWay(truth.pullPct, '%', 1), truth.pullPct, pull),
+		lineOf(`${where}, hold band`, `${fixed(truth.bandPct, 1)} %`, truth.bandPct, band),
 	];
 }
 
-function bandCells({figures, truth}: FoundAndHidden): [found: string, hidden: string] {
-	const hidden = `${fixed(truth.bandPct, 1)} %`;
-	if (!isMeasured(figures)) return ['off scale', hidden];
-	const {bandPct, bandUncertaintyPct} = figures;
-	return [
-		span(bandPct, bandUncertaintyPct),
-		`${hidden} (${stands(isWithin(bandPct, bandUncertaintyPct, truth.bandPct))})`,
-	];
-}
+const answerOf = (isWithin: boolean | undefined): string => (isWithin === undefined ? '' : isWithin ? 'yes' : 'no');
 
-/** Found beside hidden, radius by radius; whether the hidden value lies within the stated ± stands beside it. */
+/** Found beside hidden, radius by radius, and whether the hidden value lies within the stated ±. */
 export function truthTable(places: readonly FoundAndHidden[]): readonly Shown[] {
-	const rows = places.map((one) => [
-		`${placeLabel(one.figures.place)} ${one.figures.radiusMm} mm`,
-		...pullCells(one),
-		...bandCells(one),
-	]);
-	const caption = rows.map(
-		([where, pull, truePull, band, trueBand]) =>
-			`${where}: side pull found ${pull}, hidden ${truePull}; hold band found ${band}, hidden ${trueBand}.`,
+	const lines = places.flatMap(linesOf);
+	const caption = lines.map(
+		({name, found, hidden, isWithin}) =>
+			`${name}: found ${found}, hidden ${hidden}${isWithin === undefined ? '' : isWithin ? ', within the ±' : ', outside the ±'}.`,
 	);
-	const isMissed = rows.some((cells) => cells.some((cell) => cell.endsWith('(outside)')));
 	return [
 		{
 			kind: 'table',
-			head: ['', 'side pull found', 'hidden', 'hold band found', 'hidden'],
-			rows,
+			head: ['', 'found', 'hidden', 'within ±'],
+			rows: lines.map(({name, found, hidden, isWithin}) => [name, found, hidden, answerOf(isWithin)]),
 			caption: caption.join(' '),
 		},
-		...(isMissed
+		...(lines.some(({isWithin}) => isWithin === false)
 			? [
 					line(
 						'A hidden value lies outside its ± once in twenty times by chance; oftener where the advice below was not kept.',

@@ -80,8 +80,8 @@ describe('Ctrl+C', () => {
 
 test('Left from the list of the first screen, it ends with 0', async () => {
 	const program = begin();
-	await program.waitFor('5 leave');
-	program.type('5');
+	await program.waitFor('6 leave');
+	program.type('6');
 	expect(await program.exited).toEqual({exitCode: 0, signal: 0});
 	expect(program.normalScreen()).toMatch(/^Left; .*\.$/);
 });

@@ -25,8 +25,8 @@ test('npm start ends with the parting line as the last thing on the screen, afte
 test('npm start ends with the parting line after leaving with a check open', async () => {
 	const program = await startedByNpm();
 	program.press('esc');
-	await program.waitFor('6 leave');
-	program.type('6');
+	await program.waitFor('7 leave');
+	program.type('7');
 	await program.exited;
 	expect(words(program.normalScreen())).toMatch(/Go on with: [^:]+$/);
 });

@@ -41,7 +41,9 @@ test('the arm with both faults, done whole on the built program, ends in its fin
 	expect(out).toContain('Verdict: BEYOND LIMITS');
 	expect(out).toContain('What was hidden: an arm with both faults');
 	expect(out).toContain('Your findings name it: friction and a pull at once');
-	expect(out).toMatch(/inner 65 mm: side pull found [\d.]+ % out ± [\d.]+ %, hidden [\d.]+ % out \((within|outside)\)/);
+	expect(out).toMatch(
+		/inner 65 mm, side pull: found [\d.]+ % out ± [\d.]+ %, hidden [\d.]+ % out, (within|outside) the ±/,
+	);
 	expect(out).toContain('Nothing: every reading stood at its limit');
 	// Every question says that it is practice.
 	const questions = out.split('\n').filter((line) => line.startsWith('Question '));
@@ -89,6 +91,26 @@ test('on full screens arrows nudge the arm, the gauge follows, and an interrupte
 	expect(await again.waitFor('1 go on with')).toContain('An arm with a sticky bearing');
 	again.type('1');
 	expect(await again.waitFor('OUTERMOST')).toContain('This round: -4 %');
+});
+
+test('from the first screen practice opens and is left again, and the parting line is about what was open last', async () => {
+	const program = startProgram();
+	onTestFinished(() => program.stop());
+	await program.waitFor('5 practise on an invented arm');
+	program.type('5');
+	expect(await program.waitFor('PRACTICE: which invented arm?')).toContain('Esc real checks');
+	program.press('esc');
+	await program.waitFor('does the arm swing freely?');
+	program.type('5');
+	await program.waitFor('which invented arm?');
+	program.type('2');
+	await program.waitFor('how much of the check?');
+	program.type('1');
+	await program.waitFor('INNERMOST');
+	program.press('ctrl+c');
+	await program.exited;
+	expect(program.normalScreen()).toContain("stands at 'Probe at the inner radius'");
+	expect(program.normalScreen()).toMatch(/Go on with: armdrift practice$/m);
 });
 
 test('an arm that is not told keeps its name until its truth is shown', async () => {

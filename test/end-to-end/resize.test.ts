@@ -70,7 +70,7 @@ async function standsAt(turns: readonly Turn[]): Promise<RunningProgram> {
 test('The first screen follows the window', async () => {
 	const program = begin();
 	await program.waitFor('1 new full check');
-	await expectFollows(program, ['1 new full check', '5 leave', 'does the arm swing'], []);
+	await expectFollows(program, ['1 new full check', '6 leave', 'does the arm swing'], []);
 });
 
 test('A half-typed field follows the window and loses nothing', async () => {

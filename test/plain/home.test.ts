@@ -42,7 +42,7 @@ describe('Home in plain lines', () => {
 		expect(workbench.memory.draft).toEqual(draft);
 	});
 
-	it.each([['leave'], ['/leave'], ['5']])("is left by '%s'", async (line) => {
+	it.each([['leave'], ['/leave'], ['6']])("is left by '%s'", async (line) => {
 		expect((await visit([line])).end).toEqual({kind: 'left'});
 	});
 
@@ -59,13 +59,13 @@ describe('Home in plain lines', () => {
 	it('ends a pipe at the first line that is not taken, with the question', async () => {
 		expect((await visit(['nonsense', '1'])).end).toEqual({
 			kind: 'refused',
-			sentence: "What next? 'nonsense': Answer with a number from 1 to 5.",
+			sentence: "What next? 'nonsense': Answer with a number from 1 to 6.",
 		});
 	});
 
 	it('asks someone at the keyboard again', async () => {
 		const {end, text} = await visit(['nonsense', '1'], {}, false);
-		expect(text).toContain('Answer with a number from 1 to 5.');
+		expect(text).toContain('Answer with a number from 1 to 6.');
 		expect(end.kind).toBe('opened');
 	});
 });
@@ -99,16 +99,20 @@ describe('Past checks in plain lines', () => {
 	});
 });
 
+it('practice is one of the first questions, and another workbench', async () => {
+	expect((await visit(['practise on an invented arm, without a turntable'])).end).toEqual({kind: 'practice'});
+});
+
 describe('Settings in plain lines', () => {
 	it('take a number and show it', async () => {
-		const {workbench, text} = await visit(['4', '1', '1,5 %', '7', '5']);
+		const {workbench, text} = await visit(['4', '1', '1,5 %', '7', '6']);
 		expect(workbench.settings()).toEqual({...usualSettings, pullGoodPct: 1.5});
 		expect(text).toContain('pull: good to 1.5 %');
 	});
 
 	it('turn the bell off and on', async () => {
-		expect((await visit(['4', '6', '7', '5'])).workbench.settings().bell).toBe(false);
-		expect((await visit(['4', '6', '6', '7', '5'])).workbench.settings().bell).toBe(true);
+		expect((await visit(['4', '6', '7', '6'])).workbench.settings().bell).toBe(false);
+		expect((await visit(['4', '6', '6', '7', '6'])).workbench.settings().bell).toBe(true);
 	});
 
 	it('refuse a good limit above the usable one', async () => {
@@ -119,11 +123,11 @@ describe('Settings in plain lines', () => {
 
 	it('can be left in the middle of a number', async () => {
 		expect((await visit(['4', '1', '/leave'], {}, false)).end).toEqual({kind: 'left'});
-		expect((await visit(['4', '1', '/back', '7', '5'], {}, false)).end).toEqual({kind: 'left'});
+		expect((await visit(['4', '1', '/back', '7', '6'], {}, false)).end).toEqual({kind: 'left'});
 	});
 
 	it('that could not be saved say so', async () => {
-		const {text} = await visit(['4', '6', '7', '5'], {failures: ['The disk is full.']}, false);
+		const {text} = await visit(['4', '6', '7', '6'], {failures: ['The disk is full.']}, false);
 		expect(text).toContain('NOT SAVED: The disk is full.');
 		expect((await visit(['4', '1', '1.5'], {failures: ['The disk is full.']})).end).toMatchObject({kind: 'not-saved'});
 	});
