@@ -55,8 +55,11 @@ function heldAdvice({heldPct}: LeverFit, reads: 'clock' | 'angle'): string {
 	return `if it stayed ${where} over the whole record: ${heldPct.toFixed(1)} % (${how})`;
 }
 
-/** What lever or thread do to the bias over the record, and what another place of the pulley would gain. */
-export function leverLines(problem: BiasProblem, facts: Facts): Shown[] {
+/**
+ * What lever or thread do to the bias over the record, and what another place of the pulley would gain.
+ * @param isKept the setting was chosen, so nothing is to be done now
+ */
+export function leverLines(problem: BiasProblem, facts: Facts, isKept = false): Shown[] {
 	const {reads} = biasDeviceOf(facts);
 	const places = anglesOf(facts);
 	if (reads === undefined || places.length === 0) return [];
@@ -80,20 +83,19 @@ export function leverLines(problem: BiasProblem, facts: Facts): Shown[] {
 					line(
 						`${name} lets ${percent(fit.shares[0])} to ${percent(fit.shares[1])} % of the weight act, where skating asks for ${percent(askedShare(problem))} to 100 %.`,
 					),
-					...gains(fit, places, reads),
+					...gains(fit, places, reads, isKept),
 				]
 			: []),
 	];
 }
 
-function gains(fit: LeverFit, places: readonly LeverAt[], reads: 'clock' | 'angle'): Shown[] {
+function gains(fit: LeverFit, places: readonly LeverAt[], reads: 'clock' | 'angle', isKept: boolean): Shown[] {
 	const isWorth = (worstPct: number) => isAbove(fit.nowPct - worstPct, worthwhilePct);
 	const parts = [
 		...(isWorth(fit.turned.worstPct) ? [threadAdvice(fit, places, reads)] : []),
 		...(isWorth(fit.heldPct) ? [heldAdvice(fit, reads)] : []),
 	];
 	if (parts.length === 0) return [line('Moving pulley or thread would gain nothing.', 'dim')];
-	return [
-		line(`At its best setting ${fit.nowPct.toFixed(1)} % is left; ${parts.join('; ')}. A guide: probe again after it.`),
-	];
+	const gained = `its best setting ${fit.nowPct.toFixed(1)} % is left; ${parts.join('; ')}.`;
+	return [line(isKept ? `For another time: at ${gained}` : `At ${gained} A guide: probe again after it.`)];
 }

@@ -82,7 +82,7 @@ export function biasLines(check: Check, series: Series = openSeries(check)): Sho
 		...settingsTried(check, series, isKept ? number : undefined),
 		rowsTable(bias, isKept),
 		curveOf({document, probe: figures.probe, rows: bias.rows}),
-		...(problem ? leverLines(problem, facts) : []),
+		...(problem ? leverLines(problem, facts, isKept) : []),
 		...(problem && bias.fit ? grooveLines(problem, document, bias.fit.factor) : []),
 	];
 }
