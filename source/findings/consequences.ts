@@ -132,7 +132,7 @@ export function consequencesOf(dialogue: Dialogue, {step, slot, progress}: Posit
 	if (step.input.kind === 'verdict') return verdictLines(dialogue.check, issuedOf(dialogue.check), dialogue.history);
 	if (step.input.kind === 'bias-result') return biasLines(dialogue.check);
 	if (step.id === 'bias-weight' || step.id === 'bias-set') return lastAdvice(dialogue.check);
-	if (step.input.kind === 'still') return earlierAnswers(dialogue, step);
+	if (step.input.kind === 'still') return earlierAnswers(dialogue, step, facts);
 	if (step.id === 'next-check') {
 		const {date, because} = nextCheckOf(dialogue.check, dialogue.history);
 		return [line(`Next check: ${date}`, 'strong'), line(because)];

@@ -25,6 +25,14 @@ function recheckOf(known = profiles): Dialogue {
 	return startDialogue(reduce(empty, recheckAction(last, known, later)), known, history);
 }
 
+/** The profiles with some answers of the arm corrected. */
+const correctedTo = (changes: Readonly<Record<string, string>>): typeof profiles =>
+	Object.entries(changes).reduce((list, [step, typed]) => {
+		const done = corrected(list, {id: list.find(({kind}) => kind === 'arm')?.id ?? '', step, typed, at: later});
+		if (!done.ok) throw new Error(done.sentence);
+		return done.profiles;
+	}, profiles);
+
 /** Key presses that are no reading: one for each list, confirmation and offer that is only accepted. */
 function presses(dialogue: Dialogue, entry: Entry, {answers}: Script): number {
 	const prompt = promptOf(dialogue);
@@ -87,16 +95,15 @@ describe('A check that repeats the last one', () => {
 		const same = shownWith(profiles);
 		expect(same).toContain('Pivot distance: 211.3 mm');
 		expect(same.join('\n')).not.toContain('corrected');
-		const changes = {'arm-pivot-distance': '212.3', 'arm-serial': 'N 7'};
-		const corrections = Object.entries(changes).reduce((list, [step, typed]) => {
-			const done = corrected(list, {id: list.find(({kind}) => kind === 'arm')?.id ?? '', step, typed, at: later});
-			if (!done.ok) throw new Error(done.sentence);
-			return done.profiles;
-		}, profiles);
+		const corrections = correctedTo({'arm-pivot-distance': '212.3', 'arm-serial': 'N 7'});
 		const shown = shownWith(corrections);
 		expect(shown).toContain('Pivot distance: 212.3 mm, corrected in its profile since the last check (211.3 mm then)');
 		// Also where it is not among what is shown else.
 		expect(shown).toContain('Serial number: N 7, corrected in its profile since the last check (not known then)');
+		expect(shown.join('\n')).not.toContain('Most arms overhang');
+		// As it is said where lengths are typed.
+		const unusual = correctedTo({'arm-pivot-distance': '240'});
+		expect(shownWith(unusual)[0]).toMatch(/ends 11\.0 mm short of the spindle.*look at both lengths/);
 		expect(viewOf(recheckOf(corrections)).ask).toContain('from the last check and from the profiles');
 	});
 
