@@ -42,7 +42,9 @@ export function closeTrial(check: Check, at: string): Check {
 		trials: [...series.trials, openTrial(check, series, at)],
 	});
 	const answers = only(check.answers, (id) => !isOfTrial(id) || offered.includes(id) || id === 'bias-on');
-	return askAgain({...closed, answers}, offered);
+	// Hands were at the device: that it is on is confirmed afresh. Until then it counts as on, so that the arm itself is
+	// not probed with it.
+	return askAgain({...closed, answers}, [...offered, 'bias-on']);
 }
 
 /** Takes the bias out of a check whose series closes: it is switched off again before the next one. */

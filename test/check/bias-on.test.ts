@@ -1,14 +1,15 @@
 import {describe, expect, it} from 'vitest';
-import {type Dialogue, positionOf} from '../../source/check/dialogue.js';
+import {type Dialogue, positionOf, startDialogue} from '../../source/check/dialogue.js';
 import {promptOf} from '../../source/check/prompt.js';
 import {respond} from '../../source/check/respond.js';
 import {openSeries} from '../../source/check/series.js';
 import {trialsOf} from '../../source/check/trials.js';
 import {compute} from '../../source/findings/compute.js';
 import {documentOfCheck} from '../../source/findings/document-of-check.js';
+import {viewOf} from '../../source/findings/view.js';
 import {example} from '../findings/example.js';
 import {biasAnswers, northDeckWith} from '../helpers/sample-check.js';
-import {choose, clockOf, follow, freshDialogue, goTo, no, say, text, yes} from '../helpers/script.js';
+import {back, choose, clockOf, follow, freshDialogue, goTo, no, say, text, yes} from '../helpers/script.js';
 import {stored} from '../helpers/wandering.js';
 
 const script = northDeckWith(biasAnswers);
@@ -91,6 +92,32 @@ describe('Another setting', () => {
 		expect(openSeries(next.check).trials).toHaveLength(1);
 		expect(next.check.answers['bias-clock-outer']).toBeUndefined();
 		expect(next.notice).toContain('bias setting 1');
+	});
+
+	it('is read only after the bias was confirmed on once more, with the caution for hands at the device', () => {
+		const atOn = follow(say(atResult, [choose('adjust')]), heavier, {until: 'bias-on'});
+		expect(stepOf(atOn)).toBe('bias-on');
+		const cautions = viewOf(atOn).shown.flatMap((one) =>
+			one.kind === 'line' && one.tone === 'warn' ? [one.text] : [],
+		);
+		expect(cautions.join(' ')).toContain('Guard on, arm locked');
+		expect(positionOf(say(atOn, [no])).stuck).toBe(true);
+		expect(stepOf(say(atOn, [yes]))).toBe('probe-bias-outer');
+		expect(stepOf(second)).toBe('bias-result');
+	});
+
+	it('is asked the same after a pause, and back leads to the question before it', () => {
+		const atOn = follow(say(atResult, [choose('adjust')]), heavier, {until: 'bias-on'});
+		const resumed = startDialogue(stored(atOn.check), []);
+		expect(stepOf(resumed)).toBe('bias-on');
+		expect(stepOf(say(resumed, [back]))).toBe('bias-set');
+		expect(stepOf(say(resumed, [yes, back]))).toBe('bias-on');
+	});
+
+	it('that was not confirmed on yet still has to be switched off before the arm itself is probed again', () => {
+		const atVerdict = say(say(atResult, [choose('adjust')]), goTo('verdict', 'verdict'));
+		const asked = respond(atVerdict, choose('more-inner'), clockOf(atVerdict)());
+		expect(asked?.refusal).toContain('switch it off first');
 	});
 
 	it('gives the figures of the one that was read last', () => {

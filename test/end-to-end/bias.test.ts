@@ -52,6 +52,7 @@ test('A weighted lever is adjusted once, until what is left lies under the frict
 		answer('bias-result', '1', '1 adjust the device'),
 		typed('bias-weight', '3.6', 'Its weight from 2.4 g'),
 		typed('bias-set', 'notch 3'),
+		answer('bias-on', 'y'),
 		...setting(
 			[
 				['12 out', '15.5 out'],
