@@ -21,7 +21,7 @@ export function addPracticeCommand(program: Command, leave: Leave, version: stri
 		.command('practice')
 		.description('practise the check on an invented arm, without a turntable')
 		.allowExcessArguments(false)
-		.option('--on <arm>', 'begin with this invented arm at once, see --arms')
+		.option('--on <lesson>', 'begin with this invented arm at once, see --arms')
 		.option('--probe', 'only the probe: somebody else has prepared the deck')
 		.option('--seed <number>', 'another seed gives other chance, the same seed the same')
 		.option('--arms', 'list the invented arms')

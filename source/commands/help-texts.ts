@@ -3,6 +3,7 @@ export const examples = `Examples:
   armdrift                      start, or go on where you stopped
   armdrift --arm "north deck"   check this arm straight away
   armdrift recheck              the arm due first, quicker than a full check
+  armdrift practice             learn it on an invented arm, no turntable
   armdrift due                  which arms are due, and when
   armdrift --plain < answers    answer line by line, or from a file
   armdrift compute check.json   only the figures

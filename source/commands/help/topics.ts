@@ -140,4 +140,22 @@ export const topics: readonly Topic[] = [
 			},
 		],
 	},
+	{
+		name: 'practice',
+		title: 'how to practise on an invented arm',
+		blocks: [
+			'"armdrift practice" leads through the same check on an arm that lives in the program. Nothing can break, and at the end its truth stands beside what was found, with what to do better. Practice data lie in a folder of their own, are never mixed with real checks, and every screen and report of them says PRACTICE.',
+			'"Only the probe" begins where somebody else has prepared the deck; whether rightly, the readings will tell. "The whole check" begins at the first line: the screen says what there is to see on the bench.',
+			{
+				rows: [
+					['Left, Right', 'nudge the arm inward and outward by about 1 % of tracking force, to come near a limit'],
+					[', .', 'the same in fine steps of about half a percent, to find it'],
+					['!', 'do by hand what the question offers; at the verdict, show the truth of the arm'],
+					['< > , .', 'the same nudges with --plain: a line of them is so many nudges, each until the arm is still'],
+				],
+			},
+			'Nudge, wait until the arm is still, look. Where it comes back by itself the place before was the limit: go there once more in fine steps, wait for five seconds, and type what the gauge showed, with its sign.',
+			'The same --seed gives the same arm the same draught and trembling, as long as the same is done to it.',
+		],
+	},
 ];
