@@ -57,6 +57,16 @@ const lastTakenAt = (series: Series): Place | undefined =>
 			undefined,
 		);
 
+/** Where the gauge stands for the rounds of a place. */
+const stand = (place: Place): Place => (place === 'closing' ? 'inner' : place);
+
+/** Whether the gauge goes to another radius for the round that begins with this reading. */
+export function movesGauge(series: Series, {place, index, which}: Slot): boolean {
+	const last = lastTakenAt(series);
+	const isNew = which === 'innerLimit' && index === series[place].length;
+	return isNew && last !== undefined && stand(last) !== stand(place);
+}
+
 const takenAt = (series: Series, place: Place): number => {
 	const round = series[place].at(-1);
 	return Date.parse(round?.outerLimit?.at ?? round?.innerLimit.at ?? '');

@@ -1,7 +1,7 @@
 import type {Check, Round} from '../check/check.js';
 import type {Dialogue} from '../check/dialogue.js';
 import type {PastCheck} from '../check/past-check.js';
-import {type Slot, usualRoundsAt} from '../check/rounds.js';
+import {movesGauge, type Slot, usualRoundsAt} from '../check/rounds.js';
 import {counts, openSeries} from '../check/series.js';
 import {reachesTop} from '../measures/hold-band.js';
 import type {Facts} from '../procedure/facts.js';
@@ -9,6 +9,7 @@ import {closingOf, inGaugeUnit, isOffScale, topOfScale} from '../procedure/hold-
 import {isOnPlace} from '../procedure/places.js';
 import {gaugeUnitOf} from '../procedure/readings.js';
 import type {Place} from '../procedure/step.js';
+import {gaugeMoves} from '../procedure/steps-probe.js';
 import {units} from '../units.js';
 import {bandsPicture} from './band-rows.js';
 import {biasSoFar} from './bias/so-far.js';
@@ -29,9 +30,11 @@ export function probeSoFar(
 	place: Place,
 	slot: Slot | undefined,
 ): readonly Shown[] {
-	const rounds = openSeries(check)[place];
+	const series = openSeries(check);
+	const rounds = series[place];
 	return [
 		line([slot ? roundOf(slot) : howMany(rounds), ...soFar(rounds)].join(' · ')),
+		...(slot && movesGauge(series, slot) ? [line(gaugeMoves, 'warn')] : []),
 		...zeroLine(facts, slot),
 		...pending(rounds, facts),
 		...offScale(facts, place),

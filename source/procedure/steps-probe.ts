@@ -20,6 +20,9 @@ const why =
 const mistake =
 	"Nudging too far, or reading before the arm has settled. An inner limit of '4 out' is quite normal: the arm may push outward at both limits.";
 
+/** Said where the gauge goes to another radius: dragged along under the arm it would bend the cantilever. */
+export const gaugeMoves = 'Lift the arm with its lifter, move the gauge, lower the arm onto it.';
+
 const where = (place: OffPlace, facts: Facts): string => {
 	const radius = facts.number(`radius-${place === 'closing' ? 'inner' : place}`);
 	return radius === undefined ? '' : ` at ${Number(radius.toFixed(1))} mm`;
