@@ -7,6 +7,7 @@ import {zeroOf} from '../procedure/hold-limits.js';
 import {tickStates} from '../procedure/ticks.js';
 import {carriedMn, guardHandling} from '../procedure/weighing.js';
 import {fixed, formatIn} from '../units.js';
+import {biasLater} from './bias/cure-first.js';
 import {biasLines} from './bias/lines.js';
 import {skatingLines} from './bias/skating-lines.js';
 import {lastAdvice} from './bias/so-far.js';
@@ -117,6 +118,12 @@ const consequences: Readonly<Record<string, Consequence>> = {
 	'back-force': putBackForce,
 };
 
+/** The verdict, and right under its headline whether the bias had better wait: both are seen with what may be chosen. */
+function verdictScreen({check, history}: Dialogue, facts: Facts): readonly Shown[] {
+	const issued = issuedOf(check);
+	return verdictLines(check, issued, history).toSpliced(1, 0, ...biasLater(issued?.findings ?? [], facts));
+}
+
 /** What the screen of a step shows beside its question. */
 export function consequencesOf(dialogue: Dialogue, {step, slot, progress}: Position): readonly Shown[] {
 	if (!step) return [];
@@ -129,7 +136,7 @@ export function consequencesOf(dialogue: Dialogue, {step, slot, progress}: Posit
 			),
 		);
 	if (step.input.kind === 'rounds') return probeSoFar(dialogue, facts, step.input.place, slot);
-	if (step.input.kind === 'verdict') return verdictLines(dialogue.check, issuedOf(dialogue.check), dialogue.history);
+	if (step.input.kind === 'verdict') return verdictScreen(dialogue, facts);
 	if (step.input.kind === 'bias-result') return biasLines(dialogue.check);
 	if (step.id === 'bias-weight' || step.id === 'bias-set') return lastAdvice(dialogue.check);
 	if (step.input.kind === 'still') return earlierAnswers(dialogue, step, facts);
