@@ -7,6 +7,8 @@ const deckState = z.looseObject({done: z.array(z.string()), biasWeightG: z.optio
 const readingNote = z.looseObject({
 	/** Step that asked for it. */
 	step: z.string(),
+	/** When it was typed: the reading itself has the same time. */
+	at: z.string(),
 	/** Which of the limits, and of which round, counted from 0. */
 	which: z.enum(['innerLimit', 'outerLimit']),
 	index: z.number(),

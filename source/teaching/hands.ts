@@ -19,6 +19,10 @@ const isDressed = ({done}: PracticeNotes['deck']): boolean => done.includes('lea
 /** Leads are probed as they are used; only as a remedy are they laid anew. */
 const isRemedy = ({readings}: PracticeNotes): boolean => readings.length > 0;
 
+/** A lever is moved for what the readings say, not beforehand. */
+const wasReadWithBias = ({readings}: PracticeNotes): boolean =>
+	readings.some(({step}) => step.startsWith('probe-bias-'));
+
 /** The deeds, in the order in which they are offered where several fit. */
 export const handsOn: readonly HandsOn[] = [
 	{
@@ -52,7 +56,10 @@ export const handsOn: readonly HandsOn[] = [
 	{
 		deed: 'pulley-moved',
 		at: ['bias-set'],
-		when: ({spec}, {deck}) => spec.bias?.device.kind === 'weighted-lever' && !deck.done.includes('pulley-moved'),
+		when: ({spec}, notes) =>
+			spec.bias?.device.kind === 'weighted-lever' &&
+			wasReadWithBias(notes) &&
+			!notes.deck.done.includes('pulley-moved'),
 		label: "move the pulley so that the thread runs nearer to the arm's pivot",
 		did: 'You moved the pulley: the lever travels a quarter as far now.',
 	},

@@ -22,7 +22,13 @@ export function standingReadings(check: Check): readonly ReadingNote[] {
 		series[place].flatMap((round, index) =>
 			(['innerLimit', 'outerLimit'] as const).map((which) =>
 				round[which] && !round.struck
-					? notes.findLast((note) => note.step === `probe-${place}` && note.index === index && note.which === which)
+					? notes.findLast(
+							(note) =>
+								note.step === `probe-${place}` &&
+								note.index === index &&
+								note.which === which &&
+								note.at === round[which]?.at,
+						)
 					: undefined,
 			),
 		),

@@ -7,7 +7,7 @@ import {truthOf} from '../practice/truth.js';
 import {adviceLines} from './advice.js';
 import {type Deed, lessonOf, specOn} from './deck.js';
 import {standingReadings} from './standing-readings.js';
-import {type FoundAndHidden, madeOf, truthTable} from './truth-table.js';
+import {biasLine, type FoundAndHidden, type Line, madeOf, truthTable} from './truth-table.js';
 
 /** The hidden truth of an invented arm beside what was found of it, and what to do better; empty for a real check. */
 export function truthLines(check: Check, issued: Issued | null): readonly Shown[] {
@@ -21,7 +21,7 @@ export function truthLines(check: Check, issued: Issued | null): readonly Shown[
 		line(lesson.lesson),
 		...(places.length === 0
 			? [line('The probe was not taken to its end, so there is nothing to compare.', 'warn')]
-			: truthTable(places)),
+			: truthTable(places, biasFound(check, issued, notes))),
 		...places.map(madeOf),
 		...lessonNamed(check, issued),
 		line('What to do better', 'strong'),
@@ -39,6 +39,15 @@ function placeOf({practice}: Check, figures: RadiusFigures, notes: readonly Read
 	const note = notes.findLast((one) => one.step === step);
 	if (!practice || !note) return [];
 	return [{figures, truth: truthOf(specOn(lessonOf(practice), note.deck), figures.radiusMm)}];
+}
+
+/** What the bias device was found to do, with the setting that was read last. */
+function biasFound({practice}: Check, issued: Issued | null, notes: readonly ReadingNote[]): Line[] {
+	return (issued?.figures.bias?.rows ?? []).flatMap(({radiusMm, biasPct}) => {
+		const note = notes.findLast((one) => one.step.startsWith('probe-bias-') && one.radiusMm === radiusMm);
+		if (!practice || !note || biasPct === null) return [];
+		return [biasLine(radiusMm, biasPct, truthOf(specOn(lessonOf(practice), note.deck), radiusMm).biasPct)];
+	});
 }
 
 const cures: Readonly<Record<string, Deed>> = {
@@ -60,9 +69,7 @@ function lessonNamed(check: Check, issued: Issued | null): Shown[] {
 		return [line(`Your findings name it: ${finding.likely === '' ? finding.found : `${finding.likely}.`}`, 'good')];
 	const cure = cures[lesson.id];
 	if (cure !== undefined && practice.deck.done.includes(cure))
-		return [
-			line('Your findings do not name it, because you put it right: that is what the preparation is for.', 'good'),
-		];
+		return [line('Your findings do not name it, because you had put it right before these readings.', 'good')];
 	const isBias = lesson.readsBias;
 	return [
 		line(

@@ -8,7 +8,8 @@ import {fixed} from '../units.js';
 /** What was found at a radius, and what was hidden there while it was probed. */
 export type FoundAndHidden = {readonly figures: RadiusFigures; readonly truth: Truth};
 
-type Line = {
+/** A figure beside its hidden value, in words. */
+export type Line = {
 	readonly name: string;
 	readonly found: string;
 	readonly hidden: string;
@@ -48,9 +49,17 @@ function linesOf({figures, truth}: FoundAndHidden): readonly Line[] {
 
 const answerOf = (isWithin: boolean | undefined): string => (isWithin === undefined ? '' : isWithin ? 'yes' : 'no');
 
+/** What the bias alone was found to do at a radius; it is stated without ±. */
+export const biasLine = (radiusMm: number, foundPct: number, hiddenPct: number): Line => ({
+	name: `bias alone at ${Number(radiusMm.toFixed(1))} mm`,
+	found: forceWithWay(foundPct, '%', 1),
+	hidden: forceWithWay(hiddenPct, '%', 1),
+	isWithin: undefined,
+});
+
 /** Found beside hidden, radius by radius, and whether the hidden value lies within the stated ±. */
-export function truthTable(places: readonly FoundAndHidden[]): readonly Shown[] {
-	const lines = places.flatMap(linesOf);
+export function truthTable(places: readonly FoundAndHidden[], bias: readonly Line[]): readonly Shown[] {
+	const lines = [...places.flatMap(linesOf), ...bias];
 	const caption = lines.map(
 		({name, found, hidden, isWithin}) =>
 			`${name}: found ${found}, hidden ${hidden}${isWithin === undefined ? '' : isWithin ? ', within the ±' : ', outside the ±'}.`,
