@@ -101,15 +101,15 @@ export function withReading(state: BenchState, asked: Dialogue, answered: Check)
 	if (!wanted || !reading || (before?.at === reading.at && before.value === reading.value)) return state;
 	const {facts} = positionOf(asked).progress;
 	const sign = wanted.slot ? signOfPlus(facts) : 1;
-	const note = {...noteOf(state, wanted, sign * inGaugeUnit(reading.value, facts)), at: reading.at};
+	const note = noteOf(state, wanted, sign * inGaugeUnit(reading.value, facts), reading.at);
 	return {...state, notes: {...state.notes, readings: [...state.notes.readings, note]}};
 }
 
-function noteOf({notes, probing}: BenchState, wanted: Wanted, readingPct: number): Omit<ReadingNote, 'at'> {
+function noteOf({notes, probing}: BenchState, wanted: Wanted, readingPct: number, at: string): ReadingNote {
 	const {step, which, index, radiusMm, isTurned} = wanted;
 	const {nudges, hurried, lettingGo} = probing;
 	const restMs = restWith(readingPct, probing);
-	return {step, which, index, radiusMm, isTurned, readingPct, deck: notes.deck, nudges, hurried, lettingGo, restMs};
+	return {step, at, which, index, radiusMm, isTurned, readingPct, deck: notes.deck, nudges, hurried, lettingGo, restMs};
 }
 
 /** The bench once the hidden truth was looked at. */
