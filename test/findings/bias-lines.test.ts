@@ -144,10 +144,45 @@ describe('What a bias setting came to', () => {
 	});
 
 	it('tells of a thread by its angle to the stub', () => {
-		const answers = {'arm-bias-device': 'weight-on-thread', 'bias-angle-outer': '85', 'bias-angle-inner': '40'};
+		const answers = {'arm-bias-device': 'weight-on-thread', 'bias-angle-outer': '85', 'bias-angle-inner': '30'};
 		const text = seen(at('bias-result', answers, onAt(12, 6)));
-		expect(text).toContain('Thread to stub: 85° at 140 mm and 40° at 65 mm');
+		expect(text).toContain('Thread to stub: 85° at 140 mm and 30° at 65 mm');
 		expect(text).toMatch(/square to the stub/);
+	});
+
+	it('says that the lever does not explain the bias where both change otherwise over the record, and advises no other place', () => {
+		// Skating of this arm is nearly level over the record, and so is this bias; the lever lets half of it act inside.
+		const text = seen(at('bias-result', {'bias-clock-inner': '1:00'}, onAt(12, 11.5)));
+		expect(text).toMatch(
+			/The lever as read does not explain the bias: from 140 to 65 mm the lever would make it fall by \d\.\d %, but the readings make it fall by 0\.5 %/,
+		);
+		expect(text).not.toMatch(/gain nothing|leaves less|would be left|For another time/);
+	});
+
+	it('says the same of a thread', () => {
+		const answers = {'arm-bias-device': 'weight-on-thread', 'bias-angle-outer': '85', 'bias-angle-inner': '40'};
+		expect(seen(at('bias-result', answers, onAt(12, 12)))).toContain('The thread as read does not explain the bias');
+	});
+
+	it('doubts no lever where friction hides the difference', () => {
+		// Half the widest band is 3.1 %.
+		expect(seen(at('bias-result'))).not.toContain('does not explain');
+	});
+
+	it('says that another place would gain nothing only where the lever does what skating asks for', () => {
+		const even = {'bias-clock-outer': '3:00', 'bias-clock-inner': '2:30'};
+		expect(seen(at('bias-result', even, onAt(12.5, 12)))).toContain('Moving pulley or thread would gain nothing.');
+	});
+
+	it('says otherwise where the arm’s own pull makes up for what the lever does not do', () => {
+		const pulled: Script['rounds'] = {
+			...onAt(12.5, 12),
+			inner: [['5.5 out', '6.5 out']],
+			closing: [['5.5 out', '6.5 out']],
+		};
+		const text = seen(at('bias-result', {'bias-clock-inner': '1:00'}, pulled));
+		expect(text).toContain("with the arm's own pull as it is, no other place of pulley or thread leaves less");
+		expect(text).not.toMatch(/gain nothing|does not explain/);
 	});
 
 	it('tells what it means in the groove, before and after', () => {

@@ -2,13 +2,13 @@ import type {BiasProblem} from '../../measures/bias-fit.js';
 import {isAbove} from '../../measures/compare.js';
 import {clockDeg, clockText} from '../../measures/lever.js';
 import {type LeverFit, leverFit} from '../../measures/lever-fit.js';
-import {skatingFraction} from '../../measures/skating.js';
 import {biasDeviceOf} from '../../procedure/bias-devices.js';
 import {onRadii} from '../../procedure/bias-on.js';
 import type {Facts} from '../../procedure/facts.js';
 import {type LeverAt, line, type Shown} from '../shown-lines.js';
 import {listed, plainNumber} from '../wording.js';
 import {worthwhilePct} from './advice.js';
+import {askedShares, followsSkating, leverDoubt} from './lever-doubt.js';
 
 /** How lever or thread stood at each radius, in degrees of the clock face or between thread and stub. */
 function anglesOf(facts: Facts): readonly LeverAt[] {
@@ -22,12 +22,6 @@ function anglesOf(facts: Facts): readonly LeverAt[] {
 }
 
 const percent = (share: number): string => (100 * share).toFixed(0);
-
-/** What skating asks for over the same radii, least as part of most. */
-function askedShare({arm, bias}: BiasProblem): number {
-	const fractions = bias.map(({radiusMm}) => Math.abs(skatingFraction(arm, radiusMm)));
-	return Math.min(...fractions) / Math.max(...fractions);
-}
 
 /** Raising the weight turns the lever toward 12 o'clock: back on the right half of the face, on on the left. */
 const isRaised = (byDeg: number, deg: number): boolean => (deg % 360 < 180 ? byDeg < 0 : byDeg > 0);
@@ -55,11 +49,17 @@ function heldAdvice({heldPct}: LeverFit, reads: 'clock' | 'angle'): string {
 	return `if it stayed ${where} over the whole record: ${heldPct.toFixed(1)} % (${how})`;
 }
 
-/**
- * What lever or thread do to the bias over the record, and what another place of the pulley would gain.
- * @param isKept the setting was chosen, so nothing is to be done now
- */
-export function leverLines(problem: BiasProblem, facts: Facts, isKept = false): Shown[] {
+type LeverOf = {
+	readonly problem: BiasProblem;
+	readonly facts: Facts;
+	/** A change of bias between radii smaller than this cannot be told, in percent. */
+	readonly leastChangePct: number;
+	/** The setting was chosen, so nothing is to be done now. */
+	readonly isKept?: boolean;
+};
+
+/** What lever or thread do to the bias over the record, and what another place of the pulley would gain. */
+export function leverLines({problem, facts, leastChangePct, isKept = false}: LeverOf): Shown[] {
 	const {reads} = biasDeviceOf(facts);
 	const places = anglesOf(facts);
 	if (reads === undefined || places.length === 0) return [];
@@ -72,8 +72,11 @@ export function leverLines(problem: BiasProblem, facts: Facts, isKept = false): 
 	const used = problem.bias.map(
 		({radiusMm}) => places.find((one) => one.radiusMm === radiusMm)?.clockDeg ?? Number.NaN,
 	);
-	const fit = used.some(Number.isNaN) ? undefined : leverFit(problem, used);
+	const isWhole = !used.some(Number.isNaN);
+	const fit = isWhole ? leverFit(problem, used) : undefined;
+	const doubt = isWhole ? leverDoubt({problem, anglesDeg: used, reads, leastChangePct}) : [];
 	const name = reads === 'clock' ? 'The lever' : 'The thread';
+	const asked = percent(Math.min(...askedShares(problem)));
 	return [
 		...(reads === 'clock'
 			? [{kind: 'lever', places, caption: `The lever stands at ${stands}.`} as const]
@@ -81,21 +84,39 @@ export function leverLines(problem: BiasProblem, facts: Facts, isKept = false): 
 		...(fit
 			? [
 					line(
-						`${name} lets ${percent(fit.shares[0])} to ${percent(fit.shares[1])} % of the weight act, where skating asks for ${percent(askedShare(problem))} to 100 %.`,
+						`${name} lets ${percent(fit.shares[0])} to ${percent(fit.shares[1])} % of the weight act, where skating asks for ${asked} to 100 %.`,
 					),
-					...gains(fit, places, reads, isKept),
 				]
+			: []),
+		...doubt,
+		// What another place would gain is worked out from the angles: of no use where they do not explain the readings.
+		...(fit && doubt.length === 0
+			? gains({fit, places, reads, isKept, isAlike: followsSkating(problem, used, leastChangePct)})
 			: []),
 	];
 }
 
-function gains(fit: LeverFit, places: readonly LeverAt[], reads: 'clock' | 'angle', isKept: boolean): Shown[] {
+type GainsOf = {
+	readonly fit: LeverFit;
+	readonly places: readonly LeverAt[];
+	readonly reads: 'clock' | 'angle';
+	readonly isKept: boolean;
+	/** The lever does what skating asks for, as far as can be told. */
+	readonly isAlike: boolean;
+};
+
+function gains({fit, places, reads, isKept, isAlike}: GainsOf): Shown[] {
 	const isWorth = (worstPct: number) => isAbove(fit.nowPct - worstPct, worthwhilePct);
 	const parts = [
 		...(isWorth(fit.turned.worstPct) ? [threadAdvice(fit, places, reads)] : []),
 		...(isWorth(fit.heldPct) ? [heldAdvice(fit, reads)] : []),
 	];
-	if (parts.length === 0) return [line('Moving pulley or thread would gain nothing.', 'dim')];
-	const gained = `its best setting ${fit.nowPct.toFixed(1)} % is left; ${parts.join('; ')}.`;
-	return [line(isKept ? `For another time: at ${gained}` : `At ${gained} A guide: probe again after it.`)];
+	const left = `its best setting ${fit.nowPct.toFixed(1)} % is left;`;
+	if (parts.length > 0) {
+		const gained = `${left} ${parts.join('; ')}.`;
+		return [line(isKept ? `For another time: at ${gained}` : `At ${gained} A guide: probe again after it.`)];
+	}
+	return isAlike
+		? [line('Moving pulley or thread would gain nothing.', 'dim')]
+		: [line(`At ${left} with the arm's own pull as it is, no other place of pulley or thread leaves less.`, 'dim')];
 }

@@ -9,6 +9,7 @@ import {biasAdvice, isDone} from './advice.js';
 import {curveOf, leftWord} from './curve.js';
 import {biasProblem} from './figures.js';
 import {grooveLines} from './groove-lines.js';
+import {leastChangePct} from './lever-doubt.js';
 import {leverLines} from './lever-lines.js';
 import {settingRead, topOfScalePct} from './setting-read.js';
 import {frictionFirst} from './skating-lines.js';
@@ -82,7 +83,7 @@ export function biasLines(check: Check, series: Series = openSeries(check)): Sho
 		...settingsTried(check, series, isKept ? number : undefined),
 		rowsTable(bias, isKept),
 		curveOf({document, probe: figures.probe, rows: bias.rows}),
-		...(problem ? leverLines(problem, facts, isKept) : []),
+		...(problem ? leverLines({problem, facts, isKept, leastChangePct: leastChangePct(figures)}) : []),
 		...(problem && bias.fit ? grooveLines(problem, document, bias.fit.factor) : []),
 	];
 }
