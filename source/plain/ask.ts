@@ -15,7 +15,11 @@ export function promptLines(prompt: Prompt): string[] {
 	switch (prompt.kind) {
 		case 'field':
 			if (prompt.waysOut) return ['Type it anew, or an empty line for other ways out.'];
-			return prompt.initial === '' ? [] : [`Empty line ${prompt.given ? 'keeps' : 'takes'}: ${prompt.initial}`];
+			if (prompt.initial === '') return [];
+			return [
+				`Empty line ${prompt.given ? 'keeps' : 'takes'}: ${prompt.initial}`,
+				...(prompt.mayBeEmpty ? ['- for none.'] : []),
+			];
 		case 'choice':
 			return prompt.options.map(({label}, index) => `  ${index + 1}. ${label}`);
 		case 'yes-no':

@@ -52,7 +52,6 @@ async function enter({title, shown, prompt}: Page, lines: Lines): Promise<Entere
 	const {initial, mayBeEmpty, unit} = prompt;
 	const asked = promptLines({key: title, kind: 'field', initial, mayBeEmpty, given: true});
 	for (const text of [title, ...shown.map(textOf), ...asked]) lines.say(text);
-	if (mayBeEmpty) lines.say('- for none.');
 	if (unit !== '') lines.say(`Unit if none is typed: ${unit}`);
 	const text = await lines.read();
 	if (text === undefined) return {kind: 'input-ended'};

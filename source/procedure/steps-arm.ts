@@ -27,7 +27,7 @@ const asked = steps([
 		id: 'arm-serial',
 		stage: 'arm',
 		title: 'Serial number',
-		ask: "The arm's serial number; leave it empty if there is none.",
+		ask: "The arm's serial number, or - if there is none.",
 		why: 'A maker who is asked to look at the figures will ask for it.',
 		mistake: "Taking the deck's number for the arm's.",
 		input: {kind: 'text', optional: true},
@@ -46,7 +46,7 @@ const asked = steps([
 		id: 'arm-pivot-distance',
 		stage: 'arm',
 		title: 'Pivot distance',
-		ask: 'Pivot distance: spindle to pivot, seen from above; leave it empty to work it out from null radii.',
+		ask: 'Pivot distance: spindle to pivot, seen from above, or - to work it out from null radii.',
 		why: 'Length and pivot distance together say where the stylus stands at each radius, and so what a tilt of the deck does.',
 		mistake: 'Measuring from the edge of the pivot housing instead of its middle.',
 		input: {kind: 'number', unit: 'mm', between: believablePivotMm, optional: true},
@@ -57,12 +57,12 @@ const asked = steps([
 		id: 'arm-offset',
 		stage: 'arm',
 		title: 'Offset angle',
-		ask: "The headshell's offset angle; leave it empty if you do not know it.",
+		ask: "The headshell's offset angle, or - if you do not know it.",
 		why: (facts) =>
 			isWorkedOut(facts)
 				? 'With it one null radius is enough to work out the pivot distance.'
 				: "With it the arm's own overhang and null radii are shown, as information. No figure of this check needs it.",
-		mistake: 'Guessing: an empty answer is better.',
+		mistake: 'Guessing: no answer is better.',
 		input: {kind: 'number', unit: 'deg', between: [0, 45], optional: true},
 		touches: ['arm-null-radius'],
 	},

@@ -110,7 +110,7 @@ export const putBackSteps: readonly Step[] = steps([
 		id: 'back-force',
 		stage: 'back',
 		title: 'Weigh as played',
-		ask: 'Weigh at record height, bias and damping as played, without the guard. Leave it empty if it cannot be weighed.',
+		ask: 'Weigh at record height, bias and damping as played, without the guard. Type - if it cannot be weighed.',
 		why: 'It is the last thing that can go wrong unnoticed: within 2 % of the playing force is wanted.',
 		mistake: 'Weighing with the guard on again.',
 		input: {kind: 'number', unit: 'gf', between: [grams(0.1), grams(12)], optional: true},

@@ -33,7 +33,7 @@ export const radiusSteps: readonly Step[] = steps([
 		id: 'radius-extra',
 		stage: 'arm',
 		title: 'One more probe radius',
-		ask: 'A third radius to probe, if you want one; leave it empty for none.',
+		ask: 'A third radius to probe, if you want one, or - for none.',
 		why: 'A rub that sits in mid-record shows at neither end.',
 		mistake: 'Two are enough for most arms.',
 		input: {kind: 'number', unit: 'mm', between: [50, 160], optional: true},

@@ -159,7 +159,7 @@ export const weighingSteps: readonly Step[] = steps([
 		id: 'force-at-height',
 		stage: 'clearance',
 		title: 'Weighed again at probe height',
-		ask: 'Weigh once more at probe height, guard as before. Leave it empty to keep the first reading.',
+		ask: 'Weigh once more at probe height, guard as before. Type - to keep the first reading.',
 		why: 'With the centre of gravity far from the pivot, or a magnet near steel, the tracking force changes with height.',
 		mistake: 'Guessing the height: stand the scale on blocks until the arm is where the gauge holds it.',
 		input: {kind: 'number', unit: 'gf', between: [grams(0.1), grams(12)], optional: true},

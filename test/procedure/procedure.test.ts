@@ -52,6 +52,17 @@ describe('The procedure', () => {
 		expect(step.title.length).toBeLessThanOrEqual(40);
 	});
 
+	it.each(each)('%s names the dash where there may be no answer: an empty line takes what is offered', (id, step) => {
+		const {input, ask, mistake} = step;
+		if (!('optional' in input && input.optional)) return;
+		const facts = factsWith({'radius-inner': 65, 'radius-outer': 140});
+		expect(`${words(ask, facts)} ${words(mistake, facts)}`).not.toMatch(/empty/i);
+		// A second reading of the level is not done without; it may only be missing.
+		if (!id.startsWith('level-')) expect(words(ask, facts)).toMatch(/(?:, or|Type) - (?:if|for|to) /);
+		const read = readAnswer(step, '-', facts);
+		expect(read.kind === 'value' && (read.value === null || read.value === '')).toBe(true);
+	});
+
 	it.each(each)('%s offers at least two options, each once', (_id, {input}) => {
 		if (input.kind !== 'choice') return;
 		const options = optionsOf(input, factsWith());

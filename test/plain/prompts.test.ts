@@ -1,0 +1,25 @@
+import {expect, it} from 'vitest';
+import {positionOf} from '../../source/check/dialogue.js';
+import {promptOf} from '../../source/check/prompt.js';
+import {entryOf, promptLines} from '../../source/plain/ask.js';
+import {biasAnswers, northDeckWith} from '../helpers/sample-check.js';
+import {follow, freshDialogue, say} from '../helpers/script.js';
+
+it('A question that may have no answer says how to give none where an empty line takes what is offered', () => {
+	const prompt = {key: 'middle', kind: 'field', initial: '88 mm', mayBeEmpty: true} as const;
+	expect(promptLines(prompt)).toEqual(['Empty line takes: 88 mm', '- for none.']);
+	expect(promptLines({...prompt, given: true})).toEqual(['Empty line keeps: 88 mm', '- for none.']);
+	expect(promptLines({...prompt, mayBeEmpty: false})).toEqual(['Empty line takes: 88 mm']);
+	expect(promptLines({...prompt, initial: ''})).toEqual([]);
+});
+
+it('The middle radius that is suggested for the bias can be done without by a dash', () => {
+	const atMiddle = follow(freshDialogue(), northDeckWith(biasAnswers), {until: 'bias-radius-middle'});
+	const prompt = promptOf(atMiddle);
+	expect(promptLines(prompt)).toContain('Empty line takes: 88 mm');
+	const none = entryOf(prompt, '-');
+	if (typeof none === 'string') throw new Error(none);
+	const after = say(atMiddle, [none]);
+	expect(after.check.answers['bias-radius-middle']?.value).toBeNull();
+	expect(positionOf(after).step?.id).toBe('bias-weight');
+});
