@@ -1,8 +1,13 @@
 import {advance, isMoving, readingShown} from './advance.js';
 import {nudge, type PracticeArm, placeGauge, stillForMs, type Way} from './practice-arm.js';
 
-/** A time at rest between two movements: what the gauge showed meanwhile, and how long it lasted. */
-export type Rest = {readonly lowPct: number; readonly highPct: number; readonly stillMs: number};
+/** A time at rest between two movements: when it began, what the gauge showed meanwhile, and how long it lasted. */
+export type Rest = {
+	readonly sinceMs: number;
+	readonly lowPct: number;
+	readonly highPct: number;
+	readonly stillMs: number;
+};
 
 /** An arm on its gauge with a finger at it, and what is noted while one limit is looked for. */
 export type Probing = {
@@ -35,25 +40,30 @@ export const probingAt = (arm: PracticeArm, radiusMm: number, isTurned: boolean)
 /** The arm stays where it is, and the next limit is looked for. */
 export const nextLimit = ({arm}: Probing): Probing => ({...anew, arm});
 
-/** So many ms later. */
+/** So many ms later. It is looked at by the clock of the arm, so that splitting a time gives the same as the whole. */
 export function passed(probing: Probing, ms: number): Probing {
+	const endMs = probing.arm.timeMs + ms;
 	let now = probing;
-	for (let left = ms; left > 0; left -= lookMs) now = looked(now, Math.min(left, lookMs));
+	while (now.arm.timeMs < endMs) {
+		const lookAtMs = (Math.floor(now.arm.timeMs / lookMs) + 1) * lookMs;
+		const arm = advance(now.arm, Math.min(endMs, lookAtMs) - now.arm.timeMs);
+		now = arm.timeMs === lookAtMs ? looked({...now, arm}) : {...now, arm};
+	}
 	return now;
 }
 
-function looked(before: Probing, ms: number): Probing {
-	const arm = advance(before.arm, ms);
-	const now = {...before, arm};
+function looked(now: Probing): Probing {
+	const {arm} = now;
 	if (isMoving(arm)) return goesBack(now) ? {...now, lettingGo: now.lettingGo + 1, nudged: null} : now;
 	const shownPct = readingShown(arm);
 	if (shownPct === null) return now;
-	const last = before.rests.at(-1);
+	const last = now.rests.at(-1);
 	const stillMs = stillForMs(arm);
-	if (!last || stillMs < last.stillMs)
-		return {...now, rests: [...now.rests, {lowPct: shownPct, highPct: shownPct, stillMs}]};
+	const sinceMs = arm.movedAtMs;
+	if (last?.sinceMs !== sinceMs)
+		return {...now, rests: [...now.rests, {sinceMs, lowPct: shownPct, highPct: shownPct, stillMs}]};
 	const {lowPct, highPct} = last;
-	const rest = {lowPct: Math.min(lowPct, shownPct), highPct: Math.max(highPct, shownPct), stillMs};
+	const rest = {sinceMs, lowPct: Math.min(lowPct, shownPct), highPct: Math.max(highPct, shownPct), stillMs};
 	return {...now, rests: [...now.rests.slice(0, -1), rest]};
 }
 
