@@ -118,10 +118,10 @@ const consequences: Readonly<Record<string, Consequence>> = {
 	'back-force': putBackForce,
 };
 
-/** The verdict, and right under its headline whether the bias had better wait: both are seen with what may be chosen. */
+/** The verdict, and right under its figures whether the bias had better wait, so that it is read before what may be chosen. */
 function verdictScreen({check, history}: Dialogue, facts: Facts): readonly Shown[] {
 	const issued = issuedOf(check);
-	return verdictLines(check, issued, history).toSpliced(1, 0, ...biasLater(issued?.findings ?? [], facts));
+	return verdictLines(check, issued, history).toSpliced(2, 0, ...biasLater(issued?.findings ?? [], facts));
 }
 
 /** What the screen of a step shows beside its question. */
