@@ -111,7 +111,9 @@ export function earlierText(dialogue: Dialogue, {step, slot, progress, mendable}
 	// What has just been refused is not offered again.
 	if (mendable) return '';
 	if (slot) return readingAt(openSeries(dialogue.check), slot)?.typed ?? '';
-	const earlier = dialogue.check.answers[step.id]?.typed;
+	const answer = dialogue.check.answers[step.id];
+	if (answer?.again && step.typedAnew) return '';
+	const earlier = answer?.typed;
 	// Under another unit of the gauge the earlier text may no longer be an answer.
 	if (earlier !== undefined && readAnswer(step, earlier, progress.facts).kind !== 'refused') return earlier;
 	const suggested = step.suggest?.(progress.facts) ?? '';

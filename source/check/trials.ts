@@ -29,8 +29,8 @@ const openTrial = (check: Check, series: Series, at: string): Trial => ({
 export const trialsOf = (check: Check, series: Series = openSeries(check)): readonly Trial[] =>
 	hasOnReadings(series) ? [...series.trials, openTrial(check, series, series.openedAt)] : series.trials;
 
-/** What stays as an offer for the next setting; everything that was read is read anew. */
-const offered: readonly string[] = ['bias-weight', 'bias-set'];
+/** How it was set is asked again for the next setting; everything that was read is read anew. */
+const setting: readonly string[] = ['bias-weight', 'bias-set'];
 
 /** Keeps the present setting with its readings, so that another one can be tried. */
 export function closeTrial(check: Check, at: string): Check {
@@ -41,18 +41,18 @@ export function closeTrial(check: Check, at: string): Check {
 		...emptyRounds(),
 		trials: [...series.trials, openTrial(check, series, at)],
 	});
-	const answers = only(check.answers, (id) => !isOfTrial(id) || offered.includes(id) || id === 'bias-on');
+	const answers = only(check.answers, (id) => !isOfTrial(id) || setting.includes(id) || id === 'bias-on');
 	// Hands were at the device: that it is on is confirmed afresh. Until then it counts as on, so that the arm itself is
 	// not probed with it.
-	return askAgain({...closed, answers}, [...offered, 'bias-on']);
+	return askAgain({...closed, answers}, [...setting, 'bias-on']);
 }
 
 /** Takes the bias out of a check whose series closes: it is switched off again before the next one. */
 export function leaveBias(check: Check, at: string): Check {
 	const closed = closeTrial(check, at);
 	const wasOn = closed.answers['bias-on']?.value === true;
-	const answers = only(closed.answers, (id) => !isOfTrial(id) || offered.includes(id));
-	return askAgain({...closed, answers}, wasOn ? [...offered, 'bias-off'] : offered);
+	const answers = only(closed.answers, (id) => !isOfTrial(id) || setting.includes(id));
+	return askAgain({...closed, answers}, wasOn ? [...setting, 'bias-off'] : setting);
 }
 
 type ChosenTrial = {

@@ -113,6 +113,8 @@ export type Step = {
 	readonly verify?: (facts: Facts) => Problem | undefined;
 	/** What is offered in the empty field; Enter takes it. */
 	readonly suggest?: (facts: Facts) => string | undefined;
+	/** Asked again because it was to be changed: what it was is told, not offered, lest an Enter keep it unseen. */
+	readonly typedAnew?: true;
 	/** After this time the answer is asked again on return. */
 	readonly staysTrueMinutes?: number;
 	/** Answers to be confirmed again when this one changes; 'rounds' closes the series, 'trial' the bias setting. */

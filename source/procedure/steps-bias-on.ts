@@ -93,6 +93,7 @@ export const biasOnSteps: readonly Step[] = steps([
 		why: 'With it the advice is in grams: from so much to so much.',
 		mistake: 'Forgetting the weight of the lever or hook itself: write down what you hang on.',
 		input: {kind: 'number', unit: 'g', between: [0.05, 60], optional: true},
+		typedAnew: true,
 		when: (facts) => isSet(facts) && biasDeviceOf(facts).setBy === 'weight',
 		touches: ['trial'],
 		staysTrueMinutes: 30,
@@ -107,6 +108,7 @@ export const biasOnSteps: readonly Step[] = steps([
 		mistake: 'Noting only what you changed.',
 		input: {kind: 'text', optional: true},
 		suggest: (facts) => facts.text('bias-setting'),
+		typedAnew: true,
 		when: isSet,
 	},
 	{

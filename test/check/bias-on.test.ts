@@ -6,7 +6,7 @@ import {openSeries} from '../../source/check/series.js';
 import {trialsOf} from '../../source/check/trials.js';
 import {compute} from '../../source/findings/compute.js';
 import {documentOfCheck} from '../../source/findings/document-of-check.js';
-import {viewOf} from '../../source/findings/view.js';
+import {type View, viewOf} from '../../source/findings/view.js';
 import {example} from '../findings/example.js';
 import {biasAnswers, northDeckWith} from '../helpers/sample-check.js';
 import {back, choose, clockOf, follow, freshDialogue, goTo, no, say, text, yes} from '../helpers/script.js';
@@ -87,11 +87,35 @@ describe('Another setting', () => {
 	it('keeps the one before with its readings, and reads all of it anew', () => {
 		const next = say(atResult, [choose('adjust')]);
 		expect(stepOf(next)).toBe('bias-weight');
-		expect(promptOf(next)).toMatchObject({initial: '2.4 g'});
+		expect(next.check.answers['bias-weight']?.again).toBe(true);
 		expect(openSeries(next.check)['bias-outer']).toEqual([]);
 		expect(openSeries(next.check).trials).toHaveLength(1);
 		expect(next.check.answers['bias-clock-outer']).toBeUndefined();
 		expect(next.notice).toContain('bias setting 1');
+	});
+
+	it('tells how the last one was, but an Enter keeps neither its weight nor its notch unseen', () => {
+		const next = say(atResult, [choose('adjust')]);
+		const told = ({shown}: View) => shown.flatMap((one) => (one.kind === 'line' ? [one.text] : []));
+		expect(promptOf(next)).toMatchObject({kind: 'field', initial: ''});
+		expect(told(viewOf(next))).toContain('It was set to: 2.4 g, third notch.');
+		const entered = say(next, [text('')]);
+		expect(entered.check.answers['bias-weight']?.value).toBeNull();
+		expect(stepOf(entered)).toBe('bias-set');
+		expect(promptOf(entered)).toMatchObject({kind: 'field', initial: ''});
+		expect(told(viewOf(entered))).toContain('It was set to: 2.4 g, third notch.');
+	});
+
+	it('is told in a new series too, once the bias is set there', () => {
+		const remedied = say(atResult, [...goTo('verdict', 'verdict'), choose('remedy'), choose('leads')]);
+		const again = follow(remedied, script, {until: 'bias-weight'});
+		expect(promptOf(again)).toMatchObject({kind: 'field', initial: ''});
+		expect(viewOf(again).shown).toContainEqual(expect.objectContaining({text: 'It was set to: 2.4 g, third notch.'}));
+	});
+
+	it('is offered as it was typed to someone who comes back to it', () => {
+		const typed = say(say(atResult, [choose('adjust')]), [text('3.2'), back]);
+		expect(promptOf(typed)).toMatchObject({initial: '3.2 g', given: true});
 	});
 
 	it('is read only after the bias was confirmed on once more, with the caution for hands at the device', () => {

@@ -1,4 +1,5 @@
 import type {Check} from '../../check/check.js';
+import {textOfTrial} from '../../check/trials.js';
 import {wantedReadingPct} from '../../measures/skating.js';
 import {onRadiusMm} from '../../procedure/bias-on.js';
 import type {Facts} from '../../procedure/facts.js';
@@ -14,8 +15,14 @@ import {curveOf, leftWord} from './curve.js';
 import {biasProblem} from './figures.js';
 import {lastSettingRead, topOfScalePct} from './setting-read.js';
 
-/** What the last setting was to be changed to, for the hand that changes it. */
+/** How the last setting was, and what it was to be changed to, for the hand that changes it. */
 export function lastAdvice(check: Check): Shown[] {
+	const last = check.series.flatMap(({trials}) => trials).at(-1);
+	const text = last ? textOfTrial(last) : '';
+	return [...(text === '' ? [] : [line(`It was set to: ${text}.`)]), ...toBeSet(check)];
+}
+
+function toBeSet(check: Check): Shown[] {
 	const read = lastSettingRead(check);
 	const problem = read && biasProblem(read.document, settingsOf(read.document), read.figures.probe);
 	const fit = read?.bias.fit;
