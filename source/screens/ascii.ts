@@ -13,6 +13,8 @@ const spellings: Readonly<Record<string, string>> = {
 	'×': 'x',
 	'\u00a0': ' ',
 	'← →': 'Left, Right',
+	'←': 'Left',
+	'→': 'Right',
 };
 
 const beyond = new RegExp(Object.keys(spellings).join('|'), 'gu');
