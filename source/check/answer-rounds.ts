@@ -124,6 +124,8 @@ export function chooseRounds(
 				? act(dialogue, {type: 'new-series', because: way.because, steps: way.steps, at})
 				: dialogue;
 		}
+		case 'adjust':
+			return act(dialogue, {type: 'next-trial', at});
 		case 'more':
 			return moreRounds(dialogue, place, at);
 		case 'strike':

@@ -2,7 +2,7 @@ import {hasBias} from '../procedure/bias-devices.js';
 import type {Facts} from '../procedure/facts.js';
 import {isOffScale} from '../procedure/hold-limits.js';
 import {afterStop, stepById} from '../procedure/index.js';
-import {placeLabel, places} from '../procedure/places.js';
+import {isOnPlace, placeLabel, places} from '../procedure/places.js';
 import {signOfPlus} from '../procedure/readings.js';
 import {remedies} from '../procedure/remedies.js';
 import {type Option, type Sides, type StageId, type Step, stages} from '../procedure/step.js';
@@ -45,7 +45,12 @@ export function roundOptions(dialogue: Dialogue, {step, progress: {facts}}: Posi
 			{id: 'go-on', label: 'go on regardless, with a reason'},
 		];
 	if (isOffScale(facts, place))
-		return [...takeBack, more, {id: 'go-on', label: 'go on without figures at this radius'}];
+		return [
+			...(isOnPlace(place) ? [{id: 'adjust', label: 'set less bias, probe again'}] : []),
+			...takeBack,
+			more,
+			{id: 'go-on', label: 'go on without figures at this radius'},
+		];
 	return [
 		{id: 'go-on', label: place === 'closing' ? 'go on to the verdict' : 'enough: go on'},
 		more,

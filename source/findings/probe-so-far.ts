@@ -33,10 +33,10 @@ export function probeSoFar(
 	const series = openSeries(check);
 	const rounds = series[place];
 	return [
-		line([slot ? roundOf(slot) : howMany(rounds), ...soFar(rounds)].join(' · ')),
+		line([slot ? roundOf(slot) : howMany(rounds, isOffScale(facts, place)), ...soFar(rounds)].join(' · ')),
 		...(slot && movesGauge(series, slot) ? [line(gaugeMoves, 'warn')] : []),
 		...zeroLine(facts, slot),
-		...pending(rounds, facts),
+		...pending(rounds, facts, place),
 		...offScale(facts, place),
 		...figuresSoFar(check, facts, place, history),
 	];
@@ -52,8 +52,9 @@ const roundOf = ({place, index}: Slot): string => {
 	return `Round ${index + 1}${usual === 1 ? '' : ` of ${Math.max(usual, index + 1)}`}`;
 };
 
-function howMany(rounds: readonly Round[]): string {
+function howMany(rounds: readonly Round[], isOff: boolean): string {
 	const {length} = rounds.filter(counts);
+	if (isOff) return `${length} ${length === 1 ? 'round' : 'rounds'}, off scale`;
 	return length === 1 ? '1 round counts' : `${length} rounds count`;
 }
 
@@ -75,26 +76,24 @@ function zeroLine(facts: Facts, slot: Slot | undefined): Shown[] {
 }
 
 /** A round that lacks its outer limit. Its reading may be off scale already. */
-function pending(rounds: readonly Round[], facts: Facts): Shown[] {
+function pending(rounds: readonly Round[], facts: Facts, place: Place): Shown[] {
 	const last = rounds.at(-1);
 	if (!last || last.outerLimit) return [];
 	const taken = line(`This round: ${last.innerLimit.typed} / …`);
 	return reachesTop(inGaugeUnit(last.innerLimit.value, facts), topOfScale(facts))
-		? [taken, offScaleLine(facts)]
+		? [taken, offScaleLine(facts, place)]
 		: [taken];
 }
 
-const offScale = (facts: Facts, place: Place): Shown[] => (isOffScale(facts, place) ? [offScaleLine(facts)] : []);
+const offScale = (facts: Facts, place: Place): Shown[] =>
+	isOffScale(facts, place) ? [offScaleLine(facts, place)] : [];
 
-function offScaleLine(facts: Facts): Shown {
+function offScaleLine(facts: Facts, place: Place): Shown {
 	const top = `${plainNumber(topOfScale(facts))} ${units[gaugeUnitOf(facts)].label}`;
-	const hint = facts.yes('bias-on')
-		? 'Set less bias, or go on without figures here.'
-		: 'Look at the level and whether the bias is really off.';
-	return line(
-		`Off scale: a reading of ${top} or more gives no figure. ${hint} You may take the reading back, or go on without figures here.`,
-		'bad',
-	);
+	const ways = isOnPlace(place)
+		? 'Set less bias, take the reading back, or go on without figures here.'
+		: 'Look at the level and whether the bias is really off; take the reading back, or go on without figures here.';
+	return line(`Off scale: a reading of ${top} or more gives no figure. ${ways}`, 'bad');
 }
 
 function closingLines(facts: Facts): Shown[] {

@@ -170,6 +170,42 @@ describe('Another setting', () => {
 	});
 });
 
+describe('A reading off scale with the bias on', () => {
+	const shownAt = (dialogue: Dialogue) =>
+		viewOf(dialogue)
+			.shown.map((one) => (one.kind === 'line' ? one.text : one.caption))
+			.join('\n');
+	const off = say(follow(freshDialogue(), script, {until: 'probe-bias-outer'}), [text('13 out'), text('16 out')]);
+
+	it('counts for no figure, and says what to do once', () => {
+		const told = shownAt(off);
+		expect(told).toContain('1 round, off scale');
+		expect(told).not.toContain('counts');
+		expect(told).toContain('Set less bias, take the reading back, or go on without figures here.');
+		expect(told.match(/go on without figures/g)).toHaveLength(1);
+	});
+
+	it('is followed by less bias at one key: the reading is kept with its setting, and all is read anew', () => {
+		const prompt = promptOf(off);
+		if (prompt.kind !== 'choice') throw new Error(prompt.kind);
+		expect(prompt.options[0]).toEqual({id: 'adjust', label: 'set less bias, probe again'});
+		const less = say(off, [choose('adjust')]);
+		expect(stepOf(less)).toBe('bias-weight');
+		expect(openSeries(less.check)['bias-outer']).toEqual([]);
+		expect(openSeries(less.check).trials[0]?.['bias-outer']).toHaveLength(1);
+		const read = follow(less, script, {until: 'bias-result'});
+		expect(biasOf(read).document.bias).toEqual(example().bias);
+	});
+
+	it('offers no bias to be lessened where the bias is off', () => {
+		const without = say(follow(freshDialogue(), script, {until: 'probe-inner'}), [text('4 out'), text('16 out')]);
+		const prompt = promptOf(without);
+		expect(prompt.kind === 'choice' && prompt.options.map(({id}) => id)).toEqual(['take-back', 'more', 'go-on']);
+		expect(shownAt(without)).not.toContain('Set less bias');
+		expect(shownAt(without)).toContain('whether the bias is really off');
+	});
+});
+
 describe('The arm itself, probed again', () => {
 	it('is so only with the bias off, in the same series', () => {
 		const atVerdict = say(atResult, goTo('verdict', 'verdict'));
