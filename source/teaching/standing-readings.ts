@@ -1,7 +1,8 @@
 import type {Check, Series} from '../check/check.js';
 import type {ReadingNote} from '../check/practice-notes.js';
 import {isComplete} from '../check/series.js';
-import {places} from '../procedure/places.js';
+import {chosenTrial} from '../check/trials.js';
+import {isOnPlace, places} from '../procedure/places.js';
 
 const hasBothRadii = (series: Series): boolean => series.inner.some(isComplete) && series.outer.some(isComplete);
 
@@ -18,8 +19,10 @@ export function standingReadings(check: Check): readonly ReadingNote[] {
 	const zero = ['zero-first', 'zero-turned'].flatMap((round) =>
 		['inner', 'outer'].map((limit) => notes.findLast(({step}) => step === `${round}-${limit}`)),
 	);
+	// With the bias on, the figures are those of the setting that was kept.
+	const on = chosenTrial(check, series)?.trial ?? series;
 	const probed = places.flatMap((place) =>
-		series[place].flatMap((round, index) =>
+		(isOnPlace(place) ? on[place] : series[place]).flatMap((round, index) =>
 			(['innerLimit', 'outerLimit'] as const).map((which) =>
 				round[which] && !round.struck
 					? notes.findLast(

@@ -23,7 +23,7 @@ export function truthLines(check: Check, issued: Issued | null): readonly Shown[
 			? [line('The probe was not taken to its end, so there is nothing to compare.', 'warn')]
 			: truthTable(places, biasFound(check, issued, notes))),
 		...places.map(madeOf),
-		...lessonNamed(check, issued),
+		...lessonNamed(check, issued, notes),
 		line('What to do better', 'strong'),
 		...adviceLines(check, notes),
 		line(
@@ -41,7 +41,7 @@ function placeOf({practice}: Check, figures: RadiusFigures, notes: readonly Read
 	return [{figures, truth: truthOf(specOn(lessonOf(practice), note.deck), figures.radiusMm)}];
 }
 
-/** What the bias device was found to do, with the setting that was read last. */
+/** What the bias device was found to do, with the setting that was kept. */
 function biasFound({practice}: Check, issued: Issued | null, notes: readonly ReadingNote[]): Line[] {
 	return (issued?.figures.bias?.rows ?? []).flatMap(({radiusMm, biasPct}) => {
 		const note = notes.findLast((one) => one.step.startsWith('probe-bias-') && one.radiusMm === radiusMm);
@@ -60,15 +60,14 @@ const cures: Readonly<Record<string, Deed>> = {
 };
 
 /** Whether the findings name the lesson; what was put right before the probe cannot be found in it. */
-function lessonNamed(check: Check, issued: Issued | null): Shown[] {
-	const {practice} = check;
+function lessonNamed({practice}: Check, issued: Issued | null, notes: readonly ReadingNote[]): Shown[] {
 	if (!practice || !issued) return [];
 	const lesson = lessonOf(practice);
 	const finding = issued.findings.find(({code}) => code === lesson.finding);
 	if (finding)
 		return [line(`Your findings name it: ${finding.likely === '' ? finding.found : `${finding.likely}.`}`, 'good')];
 	const cure = cures[lesson.id];
-	if (cure !== undefined && practice.deck.done.includes(cure))
+	if (cure !== undefined && notes.some(({deck}) => deck.done.includes(cure)))
 		return [line('Your findings do not name it, because you had put it right before these readings.', 'good')];
 	const isBias = lesson.readsBias;
 	return [

@@ -5,7 +5,7 @@ import {truthOf} from '../../source/practice/truth.js';
 import {type Deed, lessonOf, specOn, withDeed} from '../../source/teaching/deck.js';
 
 const radiiMm = [65, 100, 140];
-const deckOf = (arm: string, ...done: readonly string[]): ArmSpec => specOn(lessonOf({arm}), {done});
+const deckOf = (arm: string, ...done: readonly string[]): ArmSpec => specOn(lessonOf({arm}), {done: [...done]});
 const truths = (spec: ArmSpec) => radiiMm.map((radiusMm) => truthOf(spec, radiusMm));
 /** The truth of an arm before and after a deed, radius by radius. */
 const pairs = (arm: string, deed: Deed) =>

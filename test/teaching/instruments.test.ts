@@ -24,7 +24,7 @@ const everyArm = lessonArms.map(({id}) => id);
 function answeredBench(arm: string, habits: Habits = {}) {
 	const {bench, dialogue} = goneOn(begun({arm, seed: 1, isPrepared: false}), habits, 'zero-way');
 	const {facts} = positionOf(dialogue).progress;
-	return {facts, ...benchNow(bench.state, facts)};
+	return benchNow(bench.state, facts);
 }
 
 /** A step by its id. */
@@ -135,7 +135,7 @@ describe.each(Object.keys(instruments))('the instrument at %s', (id) => {
 describe('looking at the deck', () => {
 	const seen = (arm: string, id: string, ...done: readonly string[]) => {
 		const lesson = lessonOf({arm});
-		return instruments[id]?.see({lesson, spec: specOn(lesson, {done}), facts: withRadii});
+		return instruments[id]?.see({lesson, spec: specOn(lesson, {done: [...done]}), facts: withRadii});
 	};
 
 	it('shows what is wrong, and once it was put right, that it is', () => {

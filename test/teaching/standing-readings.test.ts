@@ -1,0 +1,101 @@
+import {describe, expect, it} from 'vitest';
+import {issuedOf} from '../../source/findings/issued.js';
+import {standingReadings} from '../../source/teaching/standing-readings.js';
+import {truthLines} from '../../source/teaching/truth-lines.js';
+import {type AtPractice, answered, begun, checkOf, goneOn, wordsOf} from '../helpers/practised.js';
+import {choose, text, yes} from '../helpers/script.js';
+
+const toProbe = (arm = 'well-behaved', seed = 1) => begun({arm, seed, isPrepared: true});
+const standing = (here: AtPractice) => standingReadings(checkOf(here));
+const truth = (here: AtPractice) => wordsOf(truthLines(checkOf(here), issuedOf(checkOf(here))));
+const pct = (here: AtPractice) => standing(here).map(({readingPct}) => readingPct);
+const takenBack = (here: AtPractice) => [{kind: 'steps'} as const, choose('take-back')].reduce(answered, here);
+
+describe('a reading that was taken back', () => {
+	it('leaves its note, but does not stand', () => {
+		const wrong = answered(toProbe(), text('-7'));
+		expect(pct(wrong)).toEqual([-7]);
+		const back = takenBack(wrong);
+		expect(back.bench.notes.readings).toHaveLength(1);
+		expect(standing(back)).toEqual([]);
+		const right = answered(back, text('-0.5'));
+		expect(right.bench.notes.readings.map(({readingPct}) => readingPct)).toEqual([-7, -0.5]);
+		expect(pct(right)).toEqual([-0.5]);
+	});
+
+	it('and is not taken anew stands no more, also where others do', () => {
+		const round = [text('-0.5'), text('+1'), text('-7')].reduce(answered, toProbe());
+		expect(pct(takenBack(round))).toEqual([-0.5, 1]);
+	});
+
+	it('and typed over by going back stands as it is now', () => {
+		const over = [text('-7'), {kind: 'back'} as const, text('-0.5')].reduce(answered, toProbe());
+		expect(pct(over)).toEqual([-0.5]);
+	});
+});
+
+it('a round that was struck out stands no more', () => {
+	const rounds = ['-7', '+1', '-0.5', '+1', '-0.5', '+1'].map(text).reduce(answered, toProbe());
+	const struck = [choose('strike'), choose('inner:0'), choose('misread the gauge')].reduce(answered, rounds);
+	expect(pct(struck)).toEqual([-0.5, 1, -0.5, 1]);
+});
+
+it('the zero stands as it was found last', () => {
+	const zero = goneOn(begun({arm: 'well-behaved', seed: 1, isPrepared: false}), {}, 'probe-inner');
+	expect(standing(zero).map(({step}) => step)).toEqual([
+		'zero-first-inner',
+		'zero-first-outer',
+		'zero-turned-inner',
+		'zero-turned-outer',
+	]);
+	const anew = answered({...zero, dialogue: {...zero.dialogue, visiting: {step: 'zero-first-inner'}}}, text('-0.5'));
+	expect(zero.bench.notes.readings).toHaveLength(5);
+	expect(pct(anew)[0]).toBe(-0.5);
+});
+
+describe('a series that was begun after a remedy and not measured', () => {
+	const seen = goneOn(toProbe('tilted-deck'), {}, 'verdict');
+	const before = truth(seen);
+	const relevel = [choose('remedy'), choose('level')].reduce(answered, seen);
+	const levelled = goneOn(relevel, {deeds: ['levelled']}, 'probe-inner');
+
+	it('takes nothing from the readings of the one before, nor from the deck that it found', () => {
+		const oneMore = answered(levelled, text('-0.5'));
+		expect(standing(oneMore).every(({deck}) => deck.done.length === 0)).toBe(true);
+		expect(standing(oneMore)).toHaveLength(14);
+		const stopped = [{kind: 'stop'} as const, yes].reduce(answered, oneMore);
+		expect(truth(stopped)).toBe(before);
+	});
+
+	it('gives way to one that was measured, on the deck as it was by then', () => {
+		const after = goneOn(levelled, {}, 'verdict');
+		expect(standing(after).every(({deck}) => deck.done.includes('levelled'))).toBe(true);
+		expect(truth(after)).toContain('you had put it right');
+		expect(before).toContain('Your findings name it');
+	});
+});
+
+describe('of several settings of the bias device', () => {
+	const seen = answered(goneOn(toProbe('lever-badly-set'), {}, 'verdict'), choose('bias'));
+	const first = goneOn(seen, {deeds: ['bias-on']}, 'bias-result');
+	const second = goneOn(answered(first, choose('adjust')), {deeds: ['pulley-moved']}, 'bias-result');
+	const onDecks = (here: AtPractice) =>
+		standing(here)
+			.filter(({step}) => step.startsWith('probe-bias-'))
+			.map(({deck}) => deck.done.join(' and '));
+
+	it('the readings of the one that was read last stand', () => {
+		expect(new Set(onDecks(second))).toEqual(new Set(['bias-on and pulley-moved']));
+		expect(truth(second)).toContain('you had put it right');
+	});
+
+	it('the readings of an earlier one stand where that was gone back to, with what it had hidden', () => {
+		const back = answered(second, choose('back-to:1'));
+		expect(new Set(onDecks(back))).toEqual(new Set(['bias-on']));
+		expect(onDecks(back)).toHaveLength(6);
+		expect(truth(back)).toContain('Your findings name it');
+		const hidden = (here: AtPractice) => /bias alone at 65 mm: found .*?, hidden ([\d.]+) %/.exec(truth(here))?.[1];
+		// Of a weight of 12 %, half is lost at 1 o'clock; near 3 o'clock nearly all of it acts.
+		expect([hidden(back), hidden(second)]).toEqual(['6.0', '11.6']);
+	});
+});
