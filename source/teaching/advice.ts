@@ -13,20 +13,18 @@ const settledMs = 5000;
 
 /** What to do better, gravest first; one line of praise where there is nothing. */
 export function adviceLines(check: Check, notes: readonly ReadingNote[]): readonly Shown[] {
-	const {practice} = check;
-	if (!practice) return [];
-	const own = practice.isPrepared ? notes.filter(({step}) => !step.startsWith('zero-')) : notes;
+	if (!check.practice) return [];
 	const advice = [
 		...deckAdvice(check, notes),
 		...misreadAdvice(check),
 		...zeroAdvice(check),
-		...neverShown(own),
-		...shortOfLimit(check, own),
-		...unsettled(own),
-		...hurried(own),
+		...neverShown(notes),
+		...shortOfLimit(check, notes),
+		...unsettled(notes),
+		...hurried(notes),
 	];
 	if (advice.length > 0) return advice.map((text) => line(text));
-	return own.length === 0
+	return notes.length === 0
 		? [line('No reading was taken yet.')]
 		: [line('Nothing: every reading stood at its limit, and was read with the arm at rest.', 'good')];
 }

@@ -9,14 +9,16 @@ import {lessonOf, specOn} from './deck.js';
 /** A part of the pull that a level deck would not have, from which on it is worth a word, in percent. */
 const tiltWorthPct = 0.5;
 
-/** What the preparation of the deck left in the readings: tilt, bias, damping. */
+/** What the state of the deck left in the readings: tilt, bias, damping. */
 export function deckAdvice({practice, overrides}: Check, notes: readonly ReadingNote[]): string[] {
 	if (!practice) return [];
-	const off = notes.filter(({step}) => step.startsWith('probe-') && !isOnPlace(step.replace('probe-', '')));
-	const decks = off.map((note) => ({spec: specOn(lessonOf(practice), note.deck), radiusMm: note.radiusMm}));
+	const decksOf = (probed: readonly ReadingNote[]) =>
+		probed.map(({deck, radiusMm}) => ({spec: specOn(lessonOf(practice), deck), radiusMm}));
+	const decks = decksOf(notes.filter(({step}) => step.startsWith('probe-') && !isOnPlace(step.replace('probe-', ''))));
+	const withBias = decksOf(notes.filter(({step}) => isOnPlace(step.replace('probe-', ''))));
 	const who = practice.isPrepared ? 'whoever prepared this deck' : 'you';
 	const skipped = overrides.some(({step}) => step.startsWith('level-'));
-	return [...tilted(decks, who, skipped), ...biased(decks, who), ...damped(decks, who)];
+	return [...tilted(decks, who, skipped), ...biased(decks, who), ...damped(decks, who), ...unhung(withBias)];
 }
 
 type Deck = {readonly spec: ArmSpec; readonly radiusMm: number};
@@ -43,6 +45,14 @@ function damped(decks: readonly Deck[], who: string): string[] {
 	return decks.some(({spec}) => spec.damping?.isIn)
 		? [
 				`The damping was in while the arm was probed: ${who} confirmed it as out without looking. Press ! there to lift the paddle, look, and confirm then.`,
+			]
+		: [];
+}
+
+function unhung(withBias: readonly Deck[]): string[] {
+	return withBias.some(({spec}) => spec.bias?.isOn === false)
+		? [
+				"The bias was off while its readings were taken: you confirmed 'bias on' without looking. Press ! there to hang the weight on, look, and confirm then.",
 			]
 		: [];
 }

@@ -4,7 +4,10 @@ import {carriedMn} from '../practice/torques.js';
 import {truthOf} from '../practice/truth.js';
 
 /** What the gauge would show, without trembling, at the hold limit that a reading was to find; in its own sign, in percent. */
-export function limitShownPct(spec: ArmSpec, {radiusMm, isTurned, which}: ReadingNote): number {
+export function limitShownPct(
+	spec: ArmSpec,
+	{radiusMm, isTurned, which}: Pick<ReadingNote, 'radiusMm' | 'isTurned' | 'which'>,
+): number {
 	const {pullPct, bandPct} = truthOf(spec, radiusMm);
 	const limitPct = pullPct + (which === 'outerLimit' ? 0.5 : -0.5) * bandPct;
 	const {gainPct, zeroPct} = spec.gauge;

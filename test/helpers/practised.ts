@@ -47,13 +47,15 @@ export type Habits = {
 	readonly deeds?: readonly Deed[];
 	/** Answers of their own, by step; a choice by its id. */
 	readonly answers?: Readonly<Record<string, string>>;
+	/** How they come to a reading; a careful hand unless told otherwise. */
+	readonly hand?: (bench: BenchAtWork, dialogue: Dialogue) => string;
 };
 
 /** The entry of a technician who types what the bench shows. */
-function entryAt({bench, dialogue}: AtPractice, {answers = {}}: Habits): Entry {
+function entryAt({bench, dialogue}: AtPractice, {answers = {}, hand = limitFound}: Habits): Entry {
 	const prompt = promptOf(dialogue);
 	const {step, progress} = positionOf(dialogue);
-	if (readingWanted(dialogue)) return {kind: 'text', text: limitFound(bench, dialogue)};
+	if (readingWanted(dialogue)) return {kind: 'text', text: hand(bench, dialogue)};
 	const own = step && answers[step.id];
 	const shown = step && instruments[step.id]?.answer?.(benchNow(bench.state, progress.facts));
 	const answer = own ?? shown;

@@ -1,0 +1,139 @@
+import {describe, expect, it} from 'vitest';
+import type {Dialogue} from '../../source/check/dialogue.js';
+import {adviceLines} from '../../source/teaching/advice.js';
+import {limitShownPct} from '../../source/teaching/hidden-limit.js';
+import type {BenchAtWork} from '../../source/teaching/practice-bench.js';
+import {readingWanted} from '../../source/teaching/reading-wanted.js';
+import {standingReadings} from '../../source/teaching/standing-readings.js';
+import {gaugeOf, limitFound, settle, typed} from '../helpers/hand-at-bench.js';
+import {type AtPractice, answered, begun, checkOf, goneOn, type Habits, wordsOf} from '../helpers/practised.js';
+import {choose} from '../helpers/script.js';
+
+const adviceOf = (here: AtPractice): readonly string[] => {
+	const check = checkOf(here);
+	return wordsOf(adviceLines(check, standingReadings(check))).split('\n');
+};
+const prepared = (arm: string, habits: Habits = {}): AtPractice =>
+	goneOn(begun({arm, seed: 1, isPrepared: true}), habits, 'verdict');
+const whole = (arm: string, habits: Habits = {}): AtPractice =>
+	goneOn(begun({arm, seed: 1, isPrepared: false}), habits, 'verdict');
+
+const praise = 'Nothing: every reading stood at its limit, and was read with the arm at rest.';
+
+/** A careful hand that does something else for some readings. */
+const otherwise =
+	(when: (wanted: NonNullable<ReturnType<typeof readingWanted>>) => boolean, hand: NonNullable<Habits['hand']>) =>
+	(bench: BenchAtWork, dialogue: Dialogue): string => {
+		const wanted = readingWanted(dialogue);
+		return wanted && when(wanted) ? hand(bench, dialogue) : limitFound(bench, dialogue);
+	};
+
+/** What the gauge would show at the limit that is asked for, without trembling, and so many percent beside it. */
+const beside =
+	(pct: number): NonNullable<Habits['hand']> =>
+	(bench, dialogue) => {
+		const wanted = readingWanted(dialogue);
+		if (!wanted) throw new Error('No reading is wanted.');
+		return typed(Number((limitShownPct(bench.state.probing.arm.spec, wanted) + pct).toFixed(1)));
+	};
+
+describe('a reading', () => {
+	it('that the gauge never showed at rest is named with its place', () => {
+		const hand = otherwise(
+			({step, which, index}) => step === 'probe-outer' && which === 'outerLimit' && index === 1,
+			beside(3),
+		);
+		const [advice, ...more] = adviceOf(prepared('sticky-bearing', {hand}));
+		expect(advice).toMatch(
+			/^Typed, but never shown while the arm stood still: \+[\d.]+ \(outer radius, outer limit, round 2\)\./,
+		);
+		expect(more).toEqual([]);
+	});
+
+	it('that was typed before the arm was looked at is not taken for one that was shown', () => {
+		const hand = otherwise(({step}) => step === 'probe-closing', beside(0));
+		expect(adviceOf(prepared('sticky-bearing', {hand})).join()).toContain('(closing, outer limit)');
+	});
+
+	it('of the zero is named by what it was read for', () => {
+		const hand = otherwise(({step}) => step === 'zero-turned-inner', beside(3));
+		expect(adviceOf(whole('sticky-bearing', {hand})).join()).toContain('(zero, gauge turned, inner limit)');
+	});
+
+	/** Types what stands there without nudging. */
+	const untouched: NonNullable<Habits['hand']> = (bench, dialogue) => {
+		settle(bench);
+		return typed(gaugeOf(bench, dialogue).readingPct);
+	};
+
+	it('that stands short of its limit is named with what was missing', () => {
+		const hand = otherwise(
+			({step, which, index}) => step === 'probe-outer' && which === 'innerLimit' && index === 2,
+			untouched,
+		);
+		const [advice = '', ...more] = adviceOf(prepared('sticky-bearing', {hand}));
+		const missing =
+			/^Short of the limit, the arm would have held on: ([\d.]+) % \(outer radius, inner limit, round 3\)\./;
+		// The arm lies inside the outer limit by as much as it slips back there: most of the band is missing.
+		expect(Number(missing.exec(advice)?.[1])).toBeGreaterThan(1.5);
+		expect(more).toEqual([]);
+	});
+
+	it.each(['first', 'turned'] as const)(
+		'of the zero (%s) is short of its limit whichever way the gauge stands',
+		(round) => {
+			const hand = otherwise(({step}) => step === `zero-${round}-outer`, untouched);
+			const advice = adviceOf(whole('sticky-bearing', {hand}));
+			expect(advice).toEqual([
+				expect.stringMatching(/^Short of the limit, the arm would have held on: \d\.\d % \(zero/),
+			]);
+		},
+	);
+
+	it('of the zero counts as well where the zero that somebody else had found was found anew', () => {
+		const again = [choose('remedy'), choose('zero')].reduce(answered, prepared('sticky-bearing'));
+		const hand = otherwise(({step}) => step === 'zero-first-outer', untouched);
+		expect(adviceOf(goneOn(again, {hand}, 'verdict'))).toEqual([
+			expect.stringMatching(/^Short of .* \(zero, outer limit\)/),
+		]);
+	});
+
+	it('that was read before the arm had settled is named', () => {
+		const hand = otherwise(
+			({step, index}) => step === 'probe-inner' && index === 2,
+			(bench, dialogue) => limitFound(bench, dialogue, 900),
+		);
+		const [advice, ...more] = adviceOf(prepared('sticky-bearing', {hand}));
+		expect(advice).toMatch(
+			/^Read before it had settled, in less than 5 s at rest: inner radius, inner limit, round 3; inner radius, outer limit, round 3\. Wait with Space/,
+		);
+		expect(more).toEqual([]);
+	});
+
+	it('stands for its like where there are many: three by name, the others by number', () => {
+		const advice = adviceOf(prepared('sticky-bearing', {hand: (bench, dialogue) => limitFound(bench, dialogue, 900)}));
+		expect(advice.join()).toContain(
+			'inner radius, inner limit, round 1; inner radius, outer limit, round 1; inner radius, inner limit, round 2; and 11 more.',
+		);
+	});
+});
+
+it('nudges in haste are counted, and named where they are more than one in ten', () => {
+	const hasty: NonNullable<Habits['hand']> = (bench, dialogue) => {
+		const way = readingWanted(dialogue)?.which === 'innerLimit' ? 'in' : 'out';
+		for (let nudges = 0; nudges < 4; nudges++) {
+			bench.nudge({way, size: 'fine'});
+			bench.pass(300);
+		}
+		return limitFound(bench, dialogue);
+	};
+	const all = adviceOf(prepared('sticky-bearing', {hand: hasty}));
+	const [, hurried = 0, of = 0] = (
+		/^Nudged too fast: (\d+) of (\d+) nudges met an arm/.exec(all.at(-1) ?? '') ?? []
+	).map(Number);
+	// Three of every four, at fourteen readings.
+	expect(hurried).toBeGreaterThanOrEqual(3 * 14);
+	expect(of).toBeGreaterThan(hurried);
+	const once = otherwise(({step}) => step === 'probe-closing', hasty);
+	expect(adviceOf(prepared('sticky-bearing', {hand: once}))).toEqual([praise]);
+});

@@ -1,0 +1,92 @@
+import {describe, expect, it} from 'vitest';
+import {lessonArms} from '../../source/practice/arms.js';
+import {adviceLines} from '../../source/teaching/advice.js';
+import {standingReadings} from '../../source/teaching/standing-readings.js';
+import {type AtPractice, answered, begun, checkOf, goneOn, type Habits, wordsOf} from '../helpers/practised.js';
+import {northDeck} from '../helpers/sample-check.js';
+import {choose, follow, freshDialogue} from '../helpers/script.js';
+
+const adviceOf = (here: AtPractice): readonly string[] => {
+	const check = checkOf(here);
+	return wordsOf(adviceLines(check, standingReadings(check))).split('\n');
+};
+const prepared = (arm: string, habits: Habits = {}): AtPractice =>
+	goneOn(begun({arm, seed: 1, isPrepared: true}), habits, 'verdict');
+const whole = (arm: string, habits: Habits = {}): AtPractice =>
+	goneOn(begun({arm, seed: 1, isPrepared: false}), habits, 'verdict');
+const deeds = ['levelled', 'bias-off', 'damping-out', 'bias-on'] as const;
+
+const praise = 'Nothing: every reading stood at its limit, and was read with the arm at rest.';
+
+describe('a careful hand', () => {
+	it.each(lessonArms.map(({id}) => id))('that prepares the deck of %s and probes it gets praise only', (arm) => {
+		expect(adviceOf(whole(arm, {deeds}))).toEqual([praise]);
+	});
+
+	it('gets praise only for a deck that was rightly prepared by somebody else', () => {
+		expect(adviceOf(prepared('sticky-bearing'))).toEqual([praise]);
+	});
+
+	it('gets neither before there is a reading', () => {
+		expect(adviceOf(begun({arm: 'well-behaved', seed: 1, isPrepared: true}))).toEqual(['No reading was taken yet.']);
+	});
+});
+
+describe('what the deck left in the readings', () => {
+	it.each([
+		[
+			'tilted-deck',
+			/^Level skipped: .* up to 2\.9 % of the pull is the tilt alone\. The level did not pass, and (.*) went on/,
+		],
+		['bias-left-on', /^The bias was on while the arm was probed, and made up to 5\.5 % of the pull: (.*) confirmed/],
+		['paddle-left-in', /^The damping was in while the arm was probed: (.*) confirmed it as out without looking/],
+	])('is said of %s: by whom, how much, and what to press', (arm, wanted) => {
+		const [others, ...more] = adviceOf(prepared(arm));
+		expect([wanted.exec(others ?? '')?.[1], more]).toEqual(['whoever prepared this deck', []]);
+		const [own] = adviceOf(whole(arm));
+		expect(wanted.exec(own ?? '')?.[1]).toBe('you');
+		expect(own).toContain('Press !');
+	});
+
+	it('is that nothing hung on the device, where the bias was confirmed on without looking', () => {
+		const read = (habits: Habits) =>
+			adviceOf(goneOn(answered(prepared('lever-badly-set'), choose('bias')), habits, 'bias-result'));
+		expect(read({deeds: ['bias-on']})).toEqual([praise]);
+		const [advice, ...more] = read({});
+		expect(advice).toMatch(/^The bias was off while its readings were taken: you confirmed 'bias on' without looking/);
+		expect(more).toEqual([]);
+	});
+});
+
+describe('an instrument that was typed otherwise than it showed', () => {
+	it.each([
+		['force-reading', '1.95 g', /1\.95 g was typed, the instrument showed 2\.09 g\.$/],
+		['level-lr-1', '0.35 left', /0\.35° left was typed, the instrument showed 0\.15 right\.$/],
+		['mat-thickness', '2.5', /2\.5 mm was typed, the instrument showed 2\.$/],
+		['clearance', '4', /4 mm was typed, the instrument showed 4\.5\.$/],
+	])('is named: %s', (step, answer, wanted) => {
+		const [advice, ...more] = adviceOf(whole('well-behaved', {answers: {[step]: answer}}));
+		expect(advice).toMatch(wanted);
+		expect(more).toEqual([]);
+	});
+
+	it('is not, where the difference is none that a hand could see', () => {
+		const answers = {'force-reading': '2.1 g', 'level-lr-1': '0.2 right', clearance: '4.4', 'room-temperature': '25'};
+		expect(adviceOf(whole('well-behaved', {answers}))).toEqual([praise]);
+	});
+
+	it('is not, where the level was read before the deck was levelled', () => {
+		const before = {'level-lr-1': '1.4 left'};
+		expect(adviceOf(whole('tilted-deck', {deeds, answers: before})).join()).not.toContain('the instrument showed');
+	});
+});
+
+it('a zero that was left unchecked is named', () => {
+	const advice = adviceOf(whole('well-behaved', {answers: {'zero-way': 'cannot'}}));
+	expect(advice).toEqual([expect.stringContaining('The zero of the gauge was left unchecked')]);
+});
+
+it('a real check gets no advice on hands', () => {
+	const {check} = follow(freshDialogue(), northDeck, {until: 'verdict'});
+	expect(adviceLines(check, [])).toEqual([]);
+});

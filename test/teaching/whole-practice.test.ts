@@ -1,0 +1,85 @@
+import {describe, expect, it} from 'vitest';
+import {lessonArms} from '../../source/practice/arms.js';
+import {lessonOf} from '../../source/teaching/deck.js';
+import {type Habits, practised} from '../helpers/practised.js';
+
+/** Seed 6 is among them for a reason: see below. */
+const seeds = [1, 2, 3, 4, 5, 6];
+
+/** The lever shows its lesson with the bias on only, and is not moved before it has shown it. */
+const habitsAt = (arm: string): Habits =>
+	lessonOf({arm}).readsBias ? {deeds: ['bias-on'], answers: {verdict: 'bias', 'bias-result': 'keep:1'}} : {};
+
+/**
+ * How many of the checks must name the lesson. 'The tilt explains it' asks that at two radii the pull less the tilt lies
+ * within its 95 % interval, so that up to one in ten may miss it by chance; by seed 6 the zero of the gauge is found 0.3 %
+ * off, which both radii share. Any other lesson stands so far from its limits that it is never missed.
+ */
+const leastNamed = (arm: string): number => (arm === 'tilted-deck' ? seeds.length - 1 : seeds.length);
+
+const checksOf = (arm: string) => seeds.map((seed) => practised({arm, seed, isPrepared: true}, habitsAt(arm)));
+const all = new Map(lessonArms.map(({id}) => [id, checksOf(id)]));
+
+describe.each(lessonArms.map((arm) => [arm.id, arm] as const))('the whole check of %s by a careful hand', (id, arm) => {
+	it('on the deck as somebody else has prepared it names its lesson, and the truth says so', () => {
+		const checks = all.get(id) ?? [];
+		const named = checks.filter(({codes}) => codes.includes(arm.finding));
+		expect(named.length).toBeGreaterThanOrEqual(leastNamed(id));
+		for (const {said, codes, check} of checks) {
+			expect(said.includes('Your findings name it: ')).toBe(codes.includes(arm.finding));
+			expect(said).toContain(`What was hidden: ${arm.name.toLowerCase()}\n${arm.lesson}`);
+			expect(said).not.toContain('nothing to compare');
+			expect(check.practice?.isRevealed).toBe(false);
+		}
+	});
+});
+
+/** Arms whose lesson is in the preparation, and what would have to be done first. */
+const forgotten = [
+	['tilted-deck', 'levelled'],
+	['bias-left-on', 'bias-off'],
+	['paddle-left-in', 'damping-out'],
+] as const;
+
+describe.each(forgotten)('%s, whole from its first question', (id, deed) => {
+	const seed = 2;
+	const name = lessonOf({arm: id}).finding;
+
+	it('and with the deck put right first ends sound, and says that it was put right', () => {
+		const {codes, said, check} = practised({arm: id, seed, isPrepared: false}, {deeds: [deed]});
+		expect(codes).toEqual(['sound']);
+		expect(check.practice?.deck.done).toEqual([deed]);
+		expect(check.overrides).toEqual([]);
+		expect(said).toContain('Your findings do not name it, because you had put it right before these readings.');
+		expect(said).toContain('Nothing: every reading stood at its limit, and was read with the arm at rest.');
+	});
+
+	it('and confirmed without looking names it as well, and says who did not look', () => {
+		const {codes, said} = practised({arm: id, seed, isPrepared: false});
+		expect(codes).toContain(name);
+		expect(said).toContain('Your findings name it');
+		expect(said).toMatch(/you (went on regardless|confirmed)/);
+	});
+});
+
+describe('the arm with a weighted lever', () => {
+	it('is not named by who never reads it with its bias on, and is told where it shows', () => {
+		const {codes, said} = practised({arm: 'lever-badly-set', seed: 2, isPrepared: true});
+		expect(codes).toEqual(['sound']);
+		expect(said).toContain(
+			"It only shows with the bias on: at the verdict choose 'set the bias device against skating'.",
+		);
+	});
+});
+
+describe('what is set beside the truth', () => {
+	it('lies within the stated ± for a careful hand, but for what chance may do', () => {
+		const texts = [...all.values()].flat().map(({said}) => said);
+		expect(texts).toHaveLength(lessonArms.length * seeds.length);
+		const within = texts.join().match(/, within the ±/g)?.length ?? 0;
+		const outside = texts.join().match(/, outside the ±/g)?.length ?? 0;
+		// Pull and band at two radii of every check, each of them an interval of 95 %.
+		expect(within + outside).toBe(4 * texts.length);
+		expect(within / (within + outside)).toBeGreaterThanOrEqual(0.95);
+	});
+});
