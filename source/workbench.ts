@@ -13,6 +13,8 @@ export type Saved =
 	| {
 			readonly ok: true /** The check came to its end with this answer and is filed. */;
 			readonly finished?: FinishedCheck;
+			/** As it was kept, where something was noted beside the answers. */
+			readonly kept?: Check;
 	  }
 	/** Nothing counts as saved; the same call can be made again. */
 	| {
@@ -72,8 +74,8 @@ export type PracticeBench = {
 	readonly nudge: (nudge: Nudge) => void;
 	/** So many ms go by. */
 	readonly pass: (ms: number) => void;
-	/** Whether the arm is on its way: pushed, or swinging by itself. */
-	readonly isMoving: () => boolean;
+	/** Whether the arm is on its way, has only just come to rest, or has settled. */
+	readonly motion: () => 'moves' | 'rests' | 'settled';
 	/** Does by hand what the question offers. @returns whether it offered anything */
 	readonly doByHand: (dialogue: Dialogue) => boolean;
 	/** The hidden truth beside what a check came to. */

@@ -9,6 +9,9 @@ import type {Remark} from './stored-forms.js';
 
 export const isEmpty = (check: Check): boolean => Object.keys(check.answers).length === 0;
 
+/** Nothing would be lost with it: a check without answers, or practice in which no reading was taken. */
+export const isIdle = (check: Check): boolean => isEmpty(check) || check.practice?.readings.length === 0;
+
 const isPutBack = (step: string): boolean => step.startsWith('back-');
 
 /**

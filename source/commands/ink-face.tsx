@@ -27,7 +27,7 @@ export async function runInk({seat, desk, environment, opened, notice}: InkStart
 	} catch (error) {
 		paths.fail(error);
 	}
-	const status = seat.workbench.openCheck ? EXIT.leftOpen : EXIT.done;
+	const status = seat.isLeftOpen ? EXIT.leftOpen : EXIT.done;
 	paths.leave(status, partingText());
 	return status;
 }

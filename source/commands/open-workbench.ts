@@ -11,7 +11,7 @@ import {StoreError} from '../store/store-error.js';
 import type {Opened, Saved, Unfinished, Workbench} from '../workbench.js';
 import {OpenArchive} from './archive.js';
 import {CheckLock} from './check-lock.js';
-import {fileCheck, isEmpty, reopened, withRemark} from './filing.js';
+import {fileCheck, isEmpty, isIdle, reopened, withRemark} from './filing.js';
 import {recheckAction} from './rechecking.js';
 import {attempt, Shelf, sentenceOf} from './shelf.js';
 import {answersFor, unfinishedOf} from './starting.js';
@@ -185,7 +185,7 @@ export class OpenWorkbench implements Workbench {
 	async #fileOpenOne(): Promise<void> {
 		const {check} = this.#draft();
 		if (!check) return;
-		if (isEmpty(check)) await this.#store.clearDraft();
+		if (isIdle(check)) await this.#store.clearDraft();
 		else await fileCheck(this.#store, check, this.now(), this.archive.history(check));
 	}
 

@@ -28,9 +28,15 @@ async function run({seat, opened, notice, desk: first}: Start, lines: Lines): Pr
 	let [opening, desk] = [opened, first];
 	for (;;) {
 		if (!opening) {
-			const end = await (desk ? practiceHome(desk, lines) : home(seat.workbench, lines));
+			const end = await (desk ? practiceHome(desk, lines, first === undefined) : home(seat.workbench, lines));
+			if (end.kind === 'home') {
+				seat.door?.close();
+				desk = undefined;
+				continue;
+			}
 			if (end.kind === 'practice') {
-				const practice = await seat.door.open();
+				const practice = await seat.door?.open();
+				if (!practice) continue;
 				if (!practice.ok) return refuse(practice.sentence, EXIT.cannotReadOrWrite);
 				desk = practice.desk;
 				continue;
@@ -68,7 +74,7 @@ function finish(
 /** Left from the first questions: a check may still be open. */
 function leave(seat: Seat, lines: Lines): number {
 	for (const text of seat.parting()) lines.say(text);
-	return seat.workbench.openCheck ? EXIT.leftOpen : EXIT.done;
+	return seat.isLeftOpen ? EXIT.leftOpen : EXIT.done;
 }
 
 /** Standard input and output as lines; foreign text made safe on the way out. */

@@ -10,7 +10,7 @@ import {type FaceFlags, onFace} from './show-face.js';
 type Options = FaceFlags & {
 	/** Id of an invented arm, to begin with it at once. */
 	readonly on?: string | undefined;
-	/** Only the probe is practised. */
+	/** Only the probe is practised; without an arm, on one that is not told. */
 	readonly probe?: boolean | undefined;
 	readonly seed?: string | undefined;
 	readonly data?: string | undefined;
@@ -25,8 +25,8 @@ export function runPractice(options: Options): Promise<number> {
 	if (options.seed !== undefined && seed === undefined) return Promise.resolve(refused(seedWanted));
 	return onFace(options, async () => {
 		const {desk, goOn} = practiceDesk({data, version, seed});
-		const seat = new Seat({workbench: desk, goOn, practise: async () => ({desk, goOn})});
-		return {seat, desk, ...(on === undefined ? {} : {opened: await desk.begin(on, probe)})};
+		const seat = new Seat({workbench: desk, goOn});
+		return {seat, desk, ...(on === undefined && !probe ? {} : {opened: await desk.begin(on, probe)})};
 	});
 }
 

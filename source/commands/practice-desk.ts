@@ -2,7 +2,8 @@ import {dataDirectory} from '../store/data-directory.js';
 import {readyPracticeFolder} from '../store/practice-folder.js';
 import {startedAs} from './parting-lines.js';
 import {PracticeWorkbench} from './practice-workbench.js';
-import type {AtPractice} from './seat.js';
+import type {OpenPractice} from './seat.js';
+import {Shelf} from './shelf.js';
 
 type Options = {readonly data: string | undefined; readonly version: string; readonly seed?: number | undefined};
 
@@ -10,9 +11,11 @@ type Options = {readonly data: string | undefined; readonly version: string; rea
 const seeds = 100_000;
 
 /** The workbench of practice, in a folder of its own within that of the data. @throws StoreError */
-export function practiceDesk({data, version, seed}: Options): AtPractice {
-	const dataDir = readyPracticeFolder(dataDirectory({flag: data, env: process.env}));
-	const desk = new PracticeWorkbench({dataDir, version, seed: () => seed ?? Date.now() % seeds});
+export function practiceDesk({data, version, seed}: Options): OpenPractice {
+	const realDir = dataDirectory({flag: data, env: process.env});
+	const settings = new Shelf(realDir, () => new Date()).settings();
+	const dataDir = readyPracticeFolder(realDir);
+	const desk = new PracticeWorkbench({dataDir, version, settings, seed: () => seed ?? Date.now() % seeds});
 	desk.look();
 	return {desk, goOn: startedAs(process.env, data, 'practice')};
 }

@@ -1,6 +1,9 @@
 import type {Check} from '../check/check.js';
 import type {Dialogue} from '../check/dialogue.js';
+import type {PracticeNotes} from '../check/practice-notes.js';
 import {lessonArms} from '../practice/arms.js';
+import type {Settings} from '../procedure/settings.js';
+import {lessonFor} from '../teaching/deck.js';
 import {BenchAtWork} from '../teaching/practice-bench.js';
 import {nameOf, newNotes, practiceCheck} from '../teaching/practice-check.js';
 import {preparedBy} from '../teaching/prepared.js';
@@ -11,6 +14,7 @@ type Options = {
 	/** Folder of practice data, apart from all real data. */
 	readonly dataDir: string;
 	readonly version: string;
+	readonly settings: Settings;
 	/** Chosen for every practice check that begins. */
 	readonly seed: () => number;
 };
@@ -19,16 +23,25 @@ type Options = {
 export class PracticeWorkbench extends OpenWorkbench implements PracticeDesk {
 	readonly arms = lessonArms.map(({id, name}) => ({id, name}));
 	readonly #seed: () => number;
-	#bench: BenchAtWork;
+	#bench: BenchAtWork | undefined;
 
-	constructor({dataDir, version, seed}: Options) {
+	readonly #settings: Settings;
+
+	constructor({dataDir, version, settings, seed}: Options) {
 		super({dataDir, version});
+		this.#settings = settings;
 		this.#seed = seed;
-		this.#bench = new BenchAtWork(newNotes({arm: undefined, seed: 0, isPrepared: false}));
 	}
 
+	/** The invented bench of the check that is open, or was filed last. */
 	get practice(): BenchAtWork {
+		if (!this.#bench) throw new Error('No practice check was begun.');
 		return this.#bench;
+	}
+
+	/** Those of real checks: practice has none of its own. */
+	override settings(): Settings {
+		return this.#settings;
 	}
 
 	async begin(arm: string | undefined, isPrepared: boolean): Promise<Opened> {
@@ -38,27 +51,34 @@ export class PracticeWorkbench extends OpenWorkbench implements PracticeDesk {
 	}
 
 	protected override blankCheck(): Check {
-		return practiceCheck(super.blankCheck(), this.#bench.notes);
+		return practiceCheck(super.blankCheck(), this.practice.notes);
 	}
 
 	override async resume(): Promise<Opened> {
 		const opened = await super.resume();
 		const notes = opened.ok ? opened.dialogue.check.practice : undefined;
-		if (notes) this.#bench = new BenchAtWork(notes);
+		if (!notes) return opened;
+		if (!lessonFor(notes)) return {ok: false, sentence: unknownTo(notes), locked: false};
+		this.#bench = new BenchAtWork(notes);
 		return opened;
 	}
 
 	override async save(dialogue: Dialogue): Promise<Saved> {
-		const state = this.#bench.noted(dialogue);
-		const saved = await super.save({...dialogue, check: {...dialogue.check, practice: state.notes}});
-		if (saved.ok) this.#bench.saved(state);
-		return saved;
+		const state = this.practice.noted(dialogue);
+		const kept = {...dialogue.check, practice: state.notes};
+		const saved = await super.save({...dialogue, check: kept});
+		if (!saved.ok) return saved;
+		this.practice.saved(state);
+		return {...saved, kept};
 	}
 
 	/** Somebody else has prepared the deck; the probe is next. */
 	async #prepared(dialogue: Dialogue): Promise<Opened> {
-		const prepared = preparedBy(dialogue, this.#bench.state, nameOf(this.#bench.notes), this.now());
+		const prepared = preparedBy(dialogue, this.practice.state, nameOf(this.practice.notes), this.now());
 		const saved = await super.save(prepared);
 		return saved.ok ? {ok: true, dialogue: prepared} : {ok: false, sentence: saved.sentence, locked: false};
 	}
 }
+
+const unknownTo = ({arm}: PracticeNotes): string =>
+	`The practice check that is open is of an arm "${arm}", which this version of the program does not have: begin another one.`;

@@ -3,7 +3,7 @@ import type {PastCheck} from '../check/past-check.js';
 import {isReadyToPlay, progressOf} from '../check/progress.js';
 import {nameOfTrial, trialsOf} from '../check/trials.js';
 import {offPlaces, onPlaces, placeLabel} from '../procedure/places.js';
-import {practiceNotice} from './practice-menus.js';
+import {practiceNotice} from './practice-words.js';
 import type {FinishedCheck} from './record.js';
 import {line, type Shown} from './shown-lines.js';
 import {verdictLines} from './verdict-lines.js';

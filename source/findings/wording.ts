@@ -10,6 +10,16 @@ const decimalsFor = (uncertaintyPct: number): number => {
 /** A number with no more decimals than it needs, three at most: 4, 1.5, 0.25. */
 export const plainNumber = (value: number): string => String(Number(value.toFixed(3)));
 
+/** A number with its sign, as a gauge shows it; one that prints as zero has none. */
+export const withSign = (value: number, decimals?: number): string => {
+	const size = decimals === undefined ? String(Math.abs(value)) : Math.abs(value).toFixed(decimals);
+	return Number(size) === 0 ? size : `${value < 0 ? '-' : '+'}${size}`;
+};
+
+/** A reading of a gauge with its sign and as many decimals as its smallest step has. */
+export const readingText = (reading: number, step: number): string =>
+	withSign(reading, String(step).split('.')[1]?.length ?? 0);
+
 /** Which way the arm pushes: toward the rim, or toward the spindle. */
 export const wayOf = (forcePct: number): 'out' | 'in' => (forcePct < 0 ? 'in' : 'out');
 

@@ -1,17 +1,9 @@
 import type {Dialogue} from '../check/dialogue.js';
-import type {Shown} from '../findings/shown-lines.js';
-import type {Nudge, PracticeBench} from '../workbench.js';
+import {nudgeHelp, nudgeKeys} from '../findings/practice-words.js';
+import {line, type Shown} from '../findings/shown-lines.js';
+import type {PracticeBench} from '../workbench.js';
 import {type Lines, textOf} from './converse.js';
 
-const nudges: Readonly<Record<string, Nudge>> = {
-	'<': {way: 'in', size: 'large'},
-	'>': {way: 'out', size: 'large'},
-	',': {way: 'in', size: 'fine'},
-	'.': {way: 'out', size: 'fine'},
-};
-
-/** An arm that has not moved for so long has settled, in ms: common practice, no source. */
-const settledMs = 5000;
 const lookMs = 500;
 /** An arm that still creeps after so many looks is left to creep. */
 const mostLooks = 60;
@@ -21,7 +13,8 @@ export function seenAtBench(bench: PracticeBench | undefined, dialogue: Dialogue
 	const shown = bench?.shown(dialogue) ?? [];
 	if (!bench?.isProbing(dialogue)) return shown;
 	settle(bench);
-	return bench.shown(dialogue);
+	const [arm, ...others] = bench.shown(dialogue);
+	return [...(arm ? [arm] : []), line(nudgeHelp.lines), ...others];
 }
 
 /**
@@ -39,15 +32,15 @@ export async function readAnswer(
 	}
 }
 
-function isForBench(bench: PracticeBench, dialogue: Dialogue, line: string, lines: Lines): boolean {
-	if (line === '!') {
+function isForBench(bench: PracticeBench, dialogue: Dialogue, entry: string, lines: Lines): boolean {
+	if (entry === '!') {
 		const isDone = bench.doByHand(dialogue);
 		if (isDone) for (const one of bench.shown(dialogue)) lines.say(textOf(one));
 		return isDone;
 	}
-	if (!bench.isProbing(dialogue) || !/^[<>,.]+$/.test(line)) return false;
-	for (const key of line) {
-		const nudge = nudges[key];
+	if (!bench.isProbing(dialogue) || !/^[<>,.]+$/.test(entry)) return false;
+	for (const key of entry) {
+		const nudge = nudgeKeys[key];
 		if (nudge) bench.nudge(nudge);
 		settle(bench);
 		const [arm] = bench.shown(dialogue);
@@ -57,9 +50,5 @@ function isForBench(bench: PracticeBench, dialogue: Dialogue, line: string, line
 }
 
 function settle(bench: PracticeBench): void {
-	for (let looks = 0; looks < mostLooks; looks++) {
-		bench.pass(lookMs);
-		if (!bench.isMoving()) break;
-	}
-	bench.pass(settledMs);
+	for (let looks = 0; looks < mostLooks && bench.motion() !== 'settled'; looks++) bench.pass(lookMs);
 }

@@ -128,7 +128,12 @@ async function kept(workbench: Workbench, next: Dialogue): Promise<Taken> {
 	const saved = await workbench.save(next);
 	if (!saved.ok) return {kind: 'not-saved', sentence: `NOT SAVED: ${saved.sentence} Give the answer again.`};
 	if (saved.finished) return {kind: 'end', end: {kind: 'finished', record: saved.finished}};
-	return told({...next, profiles: workbench.profiles(), history: workbench.archive.history(next.check)});
+	return told({
+		...next,
+		check: saved.kept ?? next.check,
+		profiles: workbench.profiles(),
+		history: workbench.archive.history(next.check),
+	});
 }
 
 function commandOf(text: string) {

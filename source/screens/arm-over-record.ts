@@ -1,21 +1,23 @@
 import type {GaugedArm} from '../findings/shown-lines.js';
+import {readingText} from '../findings/wording.js';
 import {ascii} from './ascii.js';
 import {deckPlan, planMarks} from './deck-plan.js';
-import {gaugeScale, shownPct} from './gauge-scale.js';
+import {gaugeScale} from './gauge-scale.js';
 
 // Beside a list of marks; a narrower window keeps what is read off: the scale.
 const leastWidthOfPlan = 60;
+// The longest reading with the longest state.
+const leastWidthOfSentence = 66;
 
 /**
- * The arm in plan over the record, where there is room, and under it what its gauge shows: eleven lines, or five.
+ * The arm in plan over the record, where there is room, and under it what its gauge shows: eleven lines or twelve, else five.
  * How many does not depend on the reading, so that nothing jumps while the arm moves.
  */
 export function armOverRecord(arm: GaugedArm, width: number, unicode: boolean): string[] {
-	const isNarrow = width < leastWidthOfPlan;
-	const reading = `the gauge shows ${shownPct(arm)} %`;
-	const sentences = isNarrow ? [reading, arm.state] : [`${reading} · ${arm.state}`];
+	const reading = `the gauge shows ${readingText(arm.readingPct, arm.stepPct)} %`;
+	const sentences = width < leastWidthOfSentence ? [reading, arm.state] : [`${reading} · ${arm.state}`];
 	return [
-		...(isNarrow ? [] : planWithMarks(arm, unicode)),
+		...(width < leastWidthOfPlan ? [] : planWithMarks(arm, unicode)),
 		...gaugeScale(arm, width, unicode),
 		...sentences.map((one) => (unicode ? one : ascii(one))),
 	].map((text) => text.trimEnd().slice(0, width));

@@ -40,7 +40,11 @@ export const CheckScreen = (props: CheckProps): ReactNode => {
 	// A hold limit shows what it brings once it is taken; other fields show it while it is typed.
 	const tried = prompt.kind === 'field' && prompt.settle ? '' : typed;
 	const asked = useMemo(() => viewOf(dialogue, tried), [dialogue, tried]);
-	const practice = usePractice(props.workbench.practice, {dialogue, prompt, typed}, look.screenReader);
+	const practice = usePractice(
+		props.workbench.practice,
+		{dialogue, prompt, typed},
+		{isSpoken: look.screenReader, isShown: !isWhy && !isTooSmall && !unsaved},
+	);
 	const view = practice.shown.length === 0 ? asked : {...asked, shown: [...practice.shown, ...asked.shown]};
 	const notice = countdown.left === undefined ? '' : countdownText(countdown.left, settleSeconds, look.unicode);
 	const layout = useMemo(
@@ -67,7 +71,11 @@ export const CheckScreen = (props: CheckProps): ReactNode => {
 			if (key === KEYS.escape) check.drop();
 			return true;
 		}
-		if (!isWhy && practice.takes(key)) return true;
+		if (!isWhy && practice.takes(key)) {
+			// An arm that is touched begins to settle anew.
+			countdown.stop();
+			return true;
+		}
 		if (key === KEYS.pageDown || (takesArrows && key === KEYS.right)) return turn(1);
 		if (key === KEYS.pageUp || (takesArrows && key === KEYS.left)) return turn(-1);
 		const asksWhy = key === KEYS.f1 || (key === '?' && (isEmptyField || prompt.kind !== 'field'));

@@ -1,3 +1,5 @@
+import {readingText, withSign} from '../findings/wording.js';
+
 /** What a gauge shows in its own sign, in percent. */
 export type GaugeReading = {
 	readonly readingPct: number;
@@ -29,7 +31,7 @@ export function gaugeScale(gauge: GaugeReading, width: number, unicode: boolean)
 	cells[0] = glyph.left;
 	cells[2 * half] = glyph.right;
 	cells[half] = glyph.zero;
-	cells[columnOf(Number(shownPct(gauge)))] = glyph.pointer;
+	cells[columnOf(Number(readingText(gauge.readingPct, gauge.stepPct)))] = glyph.pointer;
 	const names = [`${glyph.spindle} in, spindle`, gauge.isTurned ? '(turned)' : '', `out, rim ${glyph.rim}`];
 	const numbers = [0, -gauge.topPct, gauge.topPct, ...ticks].map((pct) => ({
 		text: withSign(pct),
@@ -45,13 +47,6 @@ export function gaugeScale(gauge: GaugeReading, width: number, unicode: boolean)
 	];
 }
 
-/** The reading with its sign and as many decimals as the step has. */
-export function shownPct({readingPct, stepPct}: Pick<GaugeReading, 'readingPct' | 'stepPct'>): string {
-	const decimals = String(stepPct).split('.')[1]?.length ?? 0;
-	const size = Math.abs(readingPct).toFixed(decimals);
-	return Number(size) === 0 ? size : `${readingPct < 0 ? '-' : '+'}${size}`;
-}
-
 /** A reading beside zero is never drawn on it: on which side it lies is what matters. */
 function columnsFromZero(pct: number, topPct: number, half: number): number {
 	if (pct === 0) return 0;
@@ -64,8 +59,6 @@ function ticksPct(topPct: number): number[] {
 	const count = Math.ceil(topPct / step - 1e-9) - 1;
 	return Array.from({length: count}, (_, index) => (index + 1) * step).flatMap((tick) => [-tick, tick]);
 }
-
-const withSign = (pct: number): string => (pct > 0 ? `+${pct}` : String(pct));
 
 /** Texts about their columns, pushed inside at the ends; the first ones go first, one that would touch another is left out. */
 function written(texts: readonly {readonly text: string; readonly column: number}[], half: number): string {

@@ -4,12 +4,13 @@ import {
 	armOptions,
 	armsLines,
 	armsTitle,
+	extentLines,
 	extentOptions,
 	extentTitle,
 	practiceNotice,
 	practisedOptions,
 	practisedTitle,
-} from '../findings/practice-menus.js';
+} from '../findings/practice-words.js';
 import type {FinishedCheck} from '../findings/record.js';
 import {recordLines} from '../findings/record-lines.js';
 import {line} from '../findings/shown-lines.js';
@@ -63,7 +64,7 @@ const PracticePlace = ({desk, place, open, go, onLeave, onHome}: PlaceProps): Re
 				<MenuScreen
 					key="extent"
 					title={extentTitle}
-					shown={[]}
+					shown={extentLines(desk.unfinished())}
 					options={extentOptions}
 					onChoose={(id) => (id === 'back' ? toArms() : void open(desk.begin(place.arm, id === 'probe')))}
 					onBack={toArms}
@@ -104,9 +105,10 @@ const Arms = ({desk, notice, open, go, onLeave, onHome}: ArmsProps): ReactNode =
 			key="arms"
 			title={armsTitle}
 			shown={[line(practiceNotice, 'warn'), ...armsLines, ...notices.map((text) => line(text, 'warn'))]}
-			options={armOptions(desk.arms, unfinished)}
+			options={armOptions(desk.arms, unfinished, onHome !== undefined)}
 			onChoose={(id) => {
 				if (id === 'leave') onLeave();
+				else if (id === 'home') onHome?.();
 				else if (id === 'resume') void open(desk.resume());
 				else go({kind: 'extent', arm: id === 'hidden' ? undefined : id});
 			}}

@@ -57,7 +57,13 @@ export function useCheck(
 			const saved = await workbench.save(next);
 			if (!saved.ok) setUnsaved({dialogue: next, sentence: saved.sentence, answerSaved: saved.answerSaved ?? false});
 			else if (saved.finished) onFinished(saved.finished);
-			else show({...next, profiles: workbench.profiles(), history: workbench.archive.history(next.check)});
+			else
+				show({
+					...next,
+					check: saved.kept ?? next.check,
+					profiles: workbench.profiles(),
+					history: workbench.archive.history(next.check),
+				});
 		} finally {
 			keys?.release();
 		}

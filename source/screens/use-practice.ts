@@ -1,26 +1,21 @@
-import {useEffect, useReducer} from 'react';
+import {useEffect, useReducer, useRef} from 'react';
 import type {Dialogue} from '../check/dialogue.js';
 import type {Prompt} from '../check/prompt.js';
-import type {Shown} from '../findings/shown-lines.js';
+import {nudgeHelp, nudgeKeys} from '../findings/practice-words.js';
+import {line, type Shown} from '../findings/shown-lines.js';
 import {KEYS} from '../terminal/keys.js';
-import type {Nudge, PracticeBench} from '../workbench.js';
+import type {PracticeBench} from '../workbench.js';
 
 /** How often an invented arm moves on, in ms: more often than the eye follows in a terminal costs power for nothing. */
 const beatMs = 100;
 
-/** A key on the keyboard for each nudge; the letters only where nothing is typed yet. */
-const arrows: ReadonlyMap<string, Nudge> = new Map([
-	[KEYS.left, {way: 'in', size: 'large'}],
-	[KEYS.right, {way: 'out', size: 'large'}],
-]);
-const letters: ReadonlyMap<string, Nudge> = new Map([
-	['<', {way: 'in', size: 'large'}],
-	['>', {way: 'out', size: 'large'}],
-	[',', {way: 'in', size: 'fine'}],
-	['.', {way: 'out', size: 'fine'}],
+/** The large nudges, also while something is typed. */
+const arrows: ReadonlyMap<string, string> = new Map([
+	[KEYS.left, '<'],
+	[KEYS.right, '>'],
 ]);
 
-export type AtPractice = {
+export type PracticeOnScreen = {
 	/** What the invented bench shows beside the question. */
 	readonly shown: readonly Shown[];
 	/** @returns whether it took the key */
@@ -29,23 +24,33 @@ export type AtPractice = {
 
 type Question = {readonly dialogue: Dialogue; readonly prompt: Prompt; readonly typed: string};
 
+type Seen = {
+	/** A voice reads the screen out. */
+	readonly isSpoken: boolean;
+	/** The question is on the screen: while it is not, time stands still at the bench. */
+	readonly isShown: boolean;
+};
+
 /** The invented bench on the screen: it moves by itself while a reading is wanted, and takes the keys of the hand. */
 export function usePractice(
 	bench: PracticeBench | undefined,
 	{dialogue, prompt, typed}: Question,
-	isSpoken: boolean,
-): AtPractice {
+	{isSpoken, isShown}: Seen,
+): PracticeOnScreen {
 	const [, redraw] = useReducer((count: number) => count + 1, 0);
 	const isProbing = bench?.isProbing(dialogue) ?? false;
+	// A beat that comes between two questions must not go back to the one before.
+	const latest = useRef(dialogue);
+	latest.current = dialogue;
 	useEffect(() => {
-		if (!bench || !isProbing) return;
+		if (!bench || !isProbing || !isShown) return;
 		const timer = setInterval(() => {
-			const before = factOf(bench, dialogue, isSpoken);
+			const before = factOf(bench, latest.current, isSpoken);
 			bench.pass(beatMs);
-			if (factOf(bench, dialogue, isSpoken) !== before) redraw();
+			if (factOf(bench, latest.current, isSpoken) !== before) redraw();
 		}, beatMs);
 		return () => clearInterval(timer);
-	}, [bench, dialogue, isProbing, isSpoken]);
+	}, [bench, isProbing, isShown, isSpoken]);
 	const takes = (key: string): boolean => {
 		if (!bench) return false;
 		const isFree = prompt.kind !== 'field' || typed === '';
@@ -53,17 +58,22 @@ export function usePractice(
 			redraw();
 			return true;
 		}
-		const nudge = arrows.get(key) ?? (isFree ? letters.get(key) : undefined);
+		const nudge = nudgeKeys[arrows.get(key) ?? (isFree ? key : '')];
 		if (!isProbing || prompt.kind !== 'field' || !nudge) return false;
 		bench.nudge(nudge);
 		return true;
 	};
-	return {shown: bench?.shown(dialogue) ?? [], takes};
+	return {shown: bench ? shownBeside(bench, dialogue, isProbing) : [], takes};
+}
+
+function shownBeside(bench: PracticeBench, dialogue: Dialogue, isProbing: boolean): readonly Shown[] {
+	const [arm, ...others] = bench.shown(dialogue);
+	return arm && isProbing ? [arm, line(nudgeHelp.keys), ...others] : [...(arm ? [arm] : []), ...others];
 }
 
 /** What makes a new drawing worth while; a voice is not to read out every trembling of the gauge. */
 function factOf(bench: PracticeBench, dialogue: Dialogue, isSpoken: boolean): string {
-	if (isSpoken) return String(bench.isMoving());
+	if (isSpoken) return bench.motion();
 	return bench
 		.shown(dialogue)
 		.map((one) => (one.kind === 'line' ? one.text : one.caption))

@@ -2,7 +2,7 @@ import {type Dialogue, positionOf} from '../check/dialogue.js';
 import {issuedOf} from '../findings/issued.js';
 import {line, type Shown} from '../findings/shown-lines.js';
 import {type BenchState, benchNow, handsAt} from './bench-state.js';
-import {gaugedArm, nudgeHelp} from './gauged-arm.js';
+import {gaugedArm} from './gauged-arm.js';
 import {instruments} from './instruments.js';
 import {readingWanted} from './reading-wanted.js';
 import {truthLines} from './truth-lines.js';
@@ -15,7 +15,7 @@ export function benchShown(state: BenchState, dialogue: Dialogue): readonly Show
 	if (step.id === 'safe')
 		return [line('Nothing can break here: arm, deck and stylus are invented. At a real one every line counts.')];
 	const wanted = readingWanted(dialogue);
-	if (wanted) return [gaugedArm(state.probing, wanted), nudgeHelp];
+	if (wanted) return [gaugedArm(state.probing, wanted)];
 	const seen = instruments[step.id]?.see(benchNow(state, progress.facts));
 	const hands = handsAt(state, dialogue);
 	return [

@@ -3,9 +3,13 @@ import type {ArmSpec} from '../practice/arm-spec.js';
 import {type LessonArm, lessonArms} from '../practice/arms.js';
 import type {BiasDevice} from '../practice/bias-torque.js';
 
-/** The invented arm that a practice check is about. @throws RangeError for one that this program does not know */
+/** The invented arm that a practice check is about; undefined for one that this program does not know. */
+export const lessonFor = ({arm}: Pick<PracticeNotes, 'arm'>): LessonArm | undefined =>
+	lessonArms.find(({id}) => id === arm);
+
+/** The same, where it must be known. @throws RangeError */
 export function lessonOf({arm}: Pick<PracticeNotes, 'arm'>): LessonArm {
-	const found = lessonArms.find(({id}) => id === arm);
+	const found = lessonFor({arm});
 	if (!found) throw new RangeError(`This program has no practice arm "${arm}".`);
 	return found;
 }

@@ -1,9 +1,16 @@
-import {line, type Shown} from '../findings/shown-lines.js';
+import type {Shown} from '../findings/shown-lines.js';
+import {readingText} from '../findings/wording.js';
 import {isMoving, readingShown} from '../practice/advance.js';
-import {stillForMs, stylusRadiusMm} from '../practice/practice-arm.js';
+import {type PracticeArm, stillForMs, stylusRadiusMm} from '../practice/practice-arm.js';
 import {type Probing, wayOf} from '../practice/probing.js';
-import {fixed} from '../units.js';
 import type {Wanted} from './reading-wanted.js';
+import {settledMs} from './settled.js';
+
+/** Whether an arm moves, has only just come to rest, or has settled. */
+export function motionOf(arm: PracticeArm): 'moves' | 'rests' | 'settled' {
+	if (isMoving(arm)) return 'moves';
+	return stillForMs(arm) < settledMs ? 'rests' : 'settled';
+}
 
 /** Longer than this nobody waits for an arm to settle. */
 const longMs = 10_000;
@@ -26,8 +33,7 @@ export function gaugedArm(probing: Probing, {radiusMm, isTurned}: Wanted): Shown
 	const {geometry, pivotDirectionDeg, gauge} = arm.spec;
 	const readingPct = readingShown(arm) ?? 0;
 	const state = stateOf(probing);
-	const decimals = (String(gauge.stepPct).split('.')[1] ?? '').length;
-	const reading = `${readingPct > 0 ? '+' : ''}${fixed(readingPct, decimals)} %`;
+	const reading = `${readingText(readingPct, gauge.stepPct)} %`;
 	return {
 		kind: 'gauged-arm',
 		...geometry,
@@ -42,6 +48,3 @@ export function gaugedArm(probing: Probing, {radiusMm, isTurned}: Wanted): Shown
 		caption: `The gauge${isTurned ? ', turned end for end,' : ''} shows ${reading}; the arm: ${state}.`,
 	};
 }
-
-/** How to nudge; the same keys on every face, arrows where there are any. */
-export const nudgeHelp = line('← in, → out: nudge it · fine: , in . out · then type what the gauge showed');

@@ -16,6 +16,7 @@ import {
 	revealed,
 	withReading,
 } from './bench-state.js';
+import {motionOf} from './gauged-arm.js';
 import {readingWanted} from './reading-wanted.js';
 import {truthLines} from './truth-lines.js';
 
@@ -52,6 +53,8 @@ export class BenchAtWork {
 	};
 
 	readonly isMoving = (): boolean => isMoving(this.#state.probing.arm);
+
+	readonly motion = () => motionOf(this.#state.probing.arm);
 
 	readonly doByHand = (dialogue: Dialogue): boolean => {
 		this.#follow(dialogue);

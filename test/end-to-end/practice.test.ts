@@ -3,6 +3,7 @@ import path from 'node:path';
 import {expect, onTestFinished, test} from 'vitest';
 import {PracticeWorkbench} from '../../source/commands/practice-workbench.js';
 import {converse} from '../../source/plain/converse.js';
+import {usualSettings} from '../../source/procedure/settings.js';
 import {readyPracticeFolder} from '../../source/store/practice-folder.js';
 import {run} from '../helpers/plain-run.js';
 import {PracticeTechnician} from '../helpers/practice-lines.js';
@@ -19,7 +20,7 @@ const start = (dataDir: string, ...args: readonly string[]) => {
 /** The answers of a careful technician to a practice check, found by doing it. */
 async function careful(arm: string, isPrepared: boolean, seed: number) {
 	const dataDir = readyPracticeFolder(freshFolder());
-	const desk = new PracticeWorkbench({dataDir, version: '0.0.0', seed: () => seed});
+	const desk = new PracticeWorkbench({dataDir, version: '0.0.0', settings: usualSettings, seed: () => seed});
 	const opened = await desk.begin(arm, isPrepared);
 	if (!opened.ok) throw new Error(opened.sentence);
 	const technician = new PracticeTechnician();

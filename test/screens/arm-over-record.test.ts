@@ -63,7 +63,7 @@ describe('The arm over the record', () => {
 			fc.property(anyArm, anyWidth, fc.boolean(), (arm, width, unicode) => {
 				const picture = armOverRecord(arm, width, unicode);
 				for (const text of picture) expect(stringWidth(text)).toBeLessThanOrEqual(width);
-				expect(picture).toHaveLength(width < 60 ? 5 : 11);
+				expect(picture).toHaveLength(width < 60 ? 5 : width < 66 ? 12 : 11);
 			}),
 			{numRuns: 500},
 		);
@@ -159,8 +159,8 @@ describe('The sentence under it', () => {
 		[-0.01, 0.5, '0.0 %'],
 	])('says the reading %d with step %d as %s, with its state', (readingPct, stepPct, said) => {
 		const arm = armWith({readingPct, stepPct});
-		expect(armOverRecord(arm, 60, true).at(-1)).toBe(`the gauge shows ${said} · still for 3 s`);
-		expect(armOverRecord(arm, 60, false).at(-1)).toBe(`the gauge shows ${said} - still for 3 s`);
+		expect(armOverRecord(arm, 66, true).at(-1)).toBe(`the gauge shows ${said} · still for 3 s`);
+		expect(armOverRecord(arm, 66, false).at(-1)).toBe(`the gauge shows ${said} - still for 3 s`);
 	});
 
 	it('gives the state a line of its own in a narrow window, where it would be cut', () => {

@@ -1,5 +1,5 @@
 import type {Option} from '../procedure/step.js';
-import type {Unfinished} from '../workbench.js';
+import type {Nudge, Unfinished} from '../workbench.js';
 import {line, type Shown} from './shown-lines.js';
 
 /** Said wherever a practice check is shown or reported. */
@@ -15,10 +15,13 @@ export const armsLines: readonly Shown[] = [
 export const armOptions = (
 	arms: readonly {readonly id: string; readonly name: string}[],
 	open: Unfinished | undefined,
+	/** Practice was opened from the first screen of real checks. */
+	hasHome: boolean,
 ): Option[] => [
 	...(open ? [{id: 'resume', label: `go on with "${open.arm}", left ${open.ago} at '${open.step}'`}] : []),
 	{id: 'hidden', label: 'one of them, not told which'},
 	...arms.map(({id, name}) => ({id, label: name})),
+	...(hasHome ? [{id: 'home', label: 'back to real checks'}] : []),
 	{id: 'leave', label: 'leave'},
 ];
 
@@ -29,6 +32,23 @@ export const extentOptions: readonly Option[] = [
 	{id: 'whole', label: 'the whole check, from the first line (ten minutes)'},
 	{id: 'back', label: 'back'},
 ];
+
+/** Said before another arm takes the place of one that is not finished. */
+export const extentLines = (open: Unfinished | undefined): Shown[] =>
+	open ? [line(`The practice on "${open.arm}" is put away as it stands.`)] : [];
+
+/** The keys of the hand in practice, the same on every face; arrows stand for the large ones where there are any. */
+export const nudgeKeys: Readonly<Record<string, Nudge>> = {
+	'<': {way: 'in', size: 'large'},
+	'>': {way: 'out', size: 'large'},
+	',': {way: 'in', size: 'fine'},
+	'.': {way: 'out', size: 'fine'},
+};
+export const nudgeHelp = {
+	keys: '← in, → out: nudge it · fine: , in . out · then type what the gauge showed',
+	lines:
+		'Nudge it with a line of < in, > out, fine: , in . out (as many as you like); then type what the gauge showed.',
+};
 
 /** What can follow once a practice check is filed. */
 export const practisedOptions: readonly Option[] = [
