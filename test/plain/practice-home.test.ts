@@ -1,0 +1,72 @@
+import {describe, expect, it} from 'vitest';
+import {practiceHome} from '../../source/plain/practice-home.js';
+import {lessonArms} from '../../source/practice/arms.js';
+import type {PracticeDesk} from '../../source/workbench.js';
+import {linesOf} from '../helpers/lines.js';
+import {memoryWorkbench} from '../helpers/memory-workbench.js';
+import {begun} from '../helpers/practised.js';
+
+/** A desk at which nothing is begun, but what was asked for is noted. */
+function desk(open?: string) {
+	const begunWith: unknown[] = [];
+	const opened = {ok: false, sentence: 'nothing is begun in this test', locked: false} as const;
+	const {bench} = begun({arm: 'well-behaved', seed: 1, isPrepared: true});
+	const made: PracticeDesk = {
+		...memoryWorkbench(),
+		practice: bench,
+		arms: lessonArms.map(({id, name}) => ({id, name})),
+		unfinished: () => (open === undefined ? undefined : {arm: open, step: 'Probe', ago: '5 minutes ago'}),
+		resume: async () => {
+			begunWith.push('resume');
+			return opened;
+		},
+		begin: async (...wanted) => {
+			begunWith.push(wanted);
+			return opened;
+		},
+	};
+	return {made, begunWith};
+}
+
+describe('the menus of practice', () => {
+	const chosen = async (given: readonly string[], open?: string) => {
+		const {made, begunWith} = desk(open);
+		const lines = linesOf(given);
+		const end = await practiceHome(made, lines, false);
+		return {end, begunWith, said: lines.said.join('\n')};
+	};
+
+	it('offer every invented arm by number, and how much of its check', async () => {
+		for (const [index, {id, name}] of lessonArms.entries()) {
+			const {begunWith, said} = await chosen([String(index + 2), index % 2 === 0 ? '1' : '2']);
+			expect(said).toContain(`  ${index + 2}. ${name}`);
+			expect(begunWith).toEqual([[id, index % 2 === 0]]);
+		}
+	});
+
+	it('say first that nothing here is real', async () => {
+		const {said} = await chosen([]);
+		expect(said).toMatch(/^\s*PRACTICE: which invented arm\?\nPRACTICE: arm, deck and readings are invented/);
+	});
+
+	it('offer one that is not told', async () => {
+		expect((await chosen(['1', '1'])).begunWith).toEqual([[undefined, true]]);
+	});
+
+	it('lead back from the second to the first', async () => {
+		for (const back of ['3', '/back'])
+			expect((await chosen(['2', back, '3', '2'])).begunWith).toEqual([[lessonArms[1]?.id, false]]);
+	});
+
+	it('offer first to go on with what was left', async () => {
+		const {begunWith, said} = await chosen(['1'], 'Hidden arm 7');
+		expect(said).toContain('1. go on with "Hidden arm 7", left 5 minutes ago at \'Probe\'');
+		expect(begunWith).toEqual(['resume']);
+	});
+
+	it('are left, refuse what is no number of theirs, and end with the input', async () => {
+		expect((await chosen([String(lessonArms.length + 2)])).end).toEqual({kind: 'left'});
+		expect((await chosen(['99'])).end).toMatchObject({kind: 'refused', sentence: expect.stringContaining("'99'")});
+		expect((await chosen([])).end).toEqual({kind: 'input-ended'});
+	});
+});

@@ -1,0 +1,170 @@
+import {describe, expect, it} from 'vitest';
+import {converse, type Lines} from '../../source/plain/converse.js';
+import type {Workbench} from '../../source/workbench.js';
+import {at} from '../helpers/conversation.js';
+import {linesOf} from '../helpers/lines.js';
+import {memoryWorkbench} from '../helpers/memory-workbench.js';
+import {type AtPractice, begun, goneOn} from '../helpers/practised.js';
+import {clockOf} from '../helpers/script.js';
+
+const toProbe = (arm = 'well-behaved') => begun({arm, seed: 1, isPrepared: true});
+const whole = (arm: string, until: string) => goneOn(begun({arm, seed: 1, isPrepared: false}), {}, until);
+
+/** A workbench in memory with an invented bench, which keeps its notes with every answer that is saved. */
+function practising({bench, dialogue}: AtPractice): Workbench {
+	const workbench = memoryWorkbench({}, clockOf(dialogue));
+	return {
+		...workbench,
+		practice: bench,
+		save: async (next) => {
+			const state = bench.noted(next);
+			const saved = await workbench.save({...next, check: {...next.check, practice: state.notes}});
+			if (saved.ok) bench.saved(state);
+			return saved;
+		},
+	};
+}
+
+const run = async (here: AtPractice, given: readonly string[], piped = true) => {
+	const lines = linesOf(given, piped);
+	const end = await converse(practising(here), here.dialogue, lines);
+	return {
+		end,
+		said: lines.said,
+		questions: lines.said.filter((one) => one.startsWith('Question ')),
+		left: lines.left(),
+	};
+};
+
+const gaugeLine = /^(?:[<>,.] )?The gauge shows [+-]?[\d.]+ %; the arm: (?:it |still)/;
+
+describe('at the probe, a line of < > , .', () => {
+	it('nudges the arm key by key, and tells each time what the gauge shows', async () => {
+		const {said, questions} = await run(toProbe('sticky-bearing'), ['>>,.<']);
+		const told = said.filter((one) => /^[<>,.] /.test(one));
+		expect(told.map((one) => one.charAt(0))).toEqual(['>', '>', ',', '.', '<']);
+		for (const one of told) expect(one).toMatch(gaugeLine);
+		expect(questions).toHaveLength(1);
+	});
+
+	it('is counted as so many nudges, none of them in haste: each is looked at', async () => {
+		const here = toProbe('sticky-bearing');
+		await run(here, ['<<', ' ,, ', '<', '-0.5']);
+		expect(here.bench.notes.readings).toMatchObject([{readingPct: -0.5, hurried: 0}]);
+		expect(here.bench.notes.readings[0]?.nudges).toBe(5);
+	});
+
+	it('moves the arm the way it says: large ones farther than fine ones', async () => {
+		const shown = async (keys: string) => {
+			const {said} = await run(toProbe('sticky-bearing'), [keys]);
+			return said.flatMap((one) => /^(?:[<>,.] )?The gauge shows ([+-]?[\d.]+) %/.exec(one)?.[1] ?? []).map(Number);
+		};
+		const moved = async (keys: string) => {
+			const all = await shown(keys);
+			return (all.at(-1) ?? 0) - (all[0] ?? 0);
+		};
+		const [out, fine, inward] = [await moved('>>'), await moved('..'), await moved('<<')];
+		expect(out).toBeGreaterThan(fine);
+		expect(fine).toBeGreaterThan(0);
+		expect(inward).toBeLessThan(0);
+	});
+
+	it('is an ordinary answer, and refused as one, where no reading is asked for', async () => {
+		const {end} = await run(whole('well-behaved', 'clearance'), ['>>']);
+		expect(end).toMatchObject({kind: 'refused', sentence: expect.stringContaining("answer '>>'")});
+	});
+
+	it('is no nudge where other letters stand in it', async () => {
+		const here = toProbe();
+		expect((await run(here, ['> out'])).end.kind).toBe('refused');
+		expect(here.bench.state.probing.nudges).toBe(0);
+	});
+
+	it('is refused in a real check', async () => {
+		const dialogue = at('probe-inner');
+		const end = await converse(memoryWorkbench({}, clockOf(dialogue)), dialogue, linesOf(['<']));
+		expect(end.kind).toBe('refused');
+	});
+});
+
+describe('what the gauge shows', () => {
+	it('is said with the question, and with how to nudge', async () => {
+		const {said} = await run(toProbe(), []);
+		expect(said.filter((one) => gaugeLine.test(one))).toHaveLength(1);
+		expect(said.join('\n')).toMatch(/fine: , in . out/);
+	});
+
+	it('is taken as a reading as it stands there', async () => {
+		const here = toProbe('sticky-bearing');
+		const said: string[] = [];
+		const given = ['<<', 'as shown', '>>>>', 'as shown'];
+		const shown = () =>
+			/shows ([+-]?[\d.]+) %/.exec(said.findLast((one) => one.includes('The gauge shows')) ?? '')?.[1];
+		const lines: Lines = {
+			piped: true,
+			say: (text) => said.push(text),
+			read: async () => {
+				const next = given.shift();
+				return next === 'as shown' ? shown() : next;
+			},
+		};
+		expect(await converse(practising(here), here.dialogue, lines)).toEqual({kind: 'input-ended'});
+		expect(here.bench.notes.readings.map(({which}) => which)).toEqual(['innerLimit', 'outerLimit']);
+		for (const {restMs} of here.bench.notes.readings) expect(restMs).toBeGreaterThanOrEqual(5000);
+		expect(said.filter((one) => one.startsWith('Question '))).toHaveLength(3);
+	});
+});
+
+describe('the line !', () => {
+	it('does what is offered, says so, and leaves the question as it stands', async () => {
+		const here = whole('bias-left-on', 'bias-off');
+		const {said, questions, end} = await run(here, ['!', 'y']);
+		expect(said).toContain('! take the bias weight off and lay the thread clear');
+		const done = said.indexOf('You took the weight off.');
+		expect(done).toBeGreaterThan(0);
+		expect(said[done + 1]).toContain('the thread hangs slack');
+		expect(here.bench.notes.deck.done).toEqual(['bias-off']);
+		// The one at which it was done, and the next one.
+		expect(questions).toHaveLength(2);
+		expect(end.kind).toBe('input-ended');
+	});
+
+	it.each([
+		['at the probe', () => toProbe()],
+		['where the bias is off', () => whole('lever-badly-set', 'bias-off')],
+	])('is an ordinary answer, and refused as one, %s', async (_where, start) => {
+		const here = start();
+		const {end, left} = await run(here, ['!', 'y']);
+		expect(end).toMatchObject({kind: 'refused', sentence: expect.stringContaining("answer '!'")});
+		expect(left).toBe(1);
+		expect(here.bench.notes.deck.done).toEqual([]);
+	});
+
+	it('is refused in one sentence, and the question asked again, where a person types', async () => {
+		const {said, questions} = await run(whole('lever-badly-set', 'bias-off'), ['!', 'y'], false);
+		expect(said).toContain('Answer y or n.');
+		expect(questions).toHaveLength(3);
+	});
+
+	it('shows at the verdict what was hidden, and not before', async () => {
+		const here = goneOn(toProbe('tilted-deck'), {}, 'verdict');
+		const {said, questions} = await run(here, ['!']);
+		const shown = said.findIndex((one) => one.startsWith('What was hidden: a good arm on a tilted deck'));
+		expect(shown).toBeGreaterThan(said.indexOf('! shows what was hidden in this arm, and what to do better'));
+		expect(questions).toHaveLength(1);
+		expect(here.bench.notes.isRevealed).toBe(true);
+	});
+});
+
+it('every question of a practice check says that it is practice', async () => {
+	const {questions} = await run(begun({arm: 'well-behaved', seed: 1, isPrepared: false}), [
+		'y',
+		'y',
+		'y',
+		'y',
+		'21',
+		'-',
+	]);
+	expect(questions.length).toBeGreaterThan(5);
+	expect(questions.filter((one) => !one.includes('PRACTICE: A well-behaved arm'))).toEqual([]);
+});
