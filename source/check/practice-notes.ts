@@ -18,10 +18,8 @@ const readingNote = z.looseObject({
 	readingPct: z.number(),
 	deck: deckState,
 	nudges: z.number(),
-	/** Nudges on an arm that still moved. */
+	/** Nudges on an arm that still moved, or had only just come to rest. */
 	hurried: z.number(),
-	/** How often the arm let go and went back. */
-	lettingGo: z.number(),
 	/** How long the arm was at rest with this reading, in ms; null: it was never shown at rest. */
 	restMs: z.nullable(z.number()),
 });

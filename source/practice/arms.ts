@@ -17,6 +17,9 @@ export type LessonArm = {
 	readonly looks: {readonly wires: string; readonly bias: string; readonly damping: string};
 	/** The weight on its bias device as it came, in g. */
 	readonly biasWeightG?: number;
+	readonly wireStiffness: 'supple' | 'stiff';
+	/** The deed by which its fault is put right at the bench, where there is one. */
+	readonly cure?: string;
 	/** Whether the lesson only shows with the bias on. */
 	readonly readsBias: boolean;
 };
@@ -27,7 +30,7 @@ const plainLooks = {
 	damping: 'The arm has no damping.',
 };
 
-const plain = {bench: ordinaryBench, looks: plainLooks, readsBias: false};
+const plain = {bench: ordinaryBench, looks: plainLooks, wireStiffness: 'supple', readsBias: false} as const;
 
 const stickyFriction = {staticMicroNm: 4.4 * onePercentMicroNm, kineticShare: 0.85};
 
@@ -47,6 +50,8 @@ export const lessonArms: readonly LessonArm[] = [
 		name: 'An arm with a stiff wire',
 		lesson: 'The wire pulls like a spring: toward the rim inside, hardly at all outside, while friction is small.',
 		finding: 'spring-pull',
+		cure: 'leads-dressed',
+		wireStiffness: 'stiff',
 		spec: {
 			...soundArm,
 			wire: {springMicroNmPerDeg: 8, restRadiusMm: 110, twistMicroNm: 2 * onePercentMicroNm},
@@ -68,6 +73,8 @@ export const lessonArms: readonly LessonArm[] = [
 		name: 'An arm with both faults',
 		lesson: 'Pull and friction at once: one reading wanders over the whole band, only both limits tell them apart.',
 		finding: 'hard-case',
+		cure: 'leads-dressed',
+		wireStiffness: 'stiff',
 		spec: {
 			...soundArm,
 			friction: stickyFriction,
@@ -81,6 +88,7 @@ export const lessonArms: readonly LessonArm[] = [
 		name: 'A good arm on a tilted deck',
 		lesson: 'The arm is sound: it leans with the deck, and the level says by how much.',
 		finding: 'tilt-explains',
+		cure: 'levelled',
 		spec: {
 			...soundArm,
 			wire: {springMicroNmPerDeg: 0, restRadiusMm: 100, twistMicroNm: 0},
@@ -93,6 +101,7 @@ export const lessonArms: readonly LessonArm[] = [
 		name: 'An arm whose last user forgot something',
 		lesson: 'The bias was still on: a steady pull toward the rim at both radii.',
 		finding: 'constant-pull',
+		cure: 'bias-off',
 		spec: {
 			...soundArm,
 			bias: {
@@ -113,6 +122,7 @@ export const lessonArms: readonly LessonArm[] = [
 		name: 'An arm with a trough of fluid',
 		lesson: 'The paddle stood in the fluid: the arm creeps, and the skin of the fluid holds it like a bad bearing.',
 		finding: 'friction',
+		cure: 'damping-out',
 		spec: {
 			...soundArm,
 			damping: {isIn: true, viscousMicroNmS: 19_000, yieldMicroNm: 3.4 * onePercentMicroNm},
@@ -125,6 +135,7 @@ export const lessonArms: readonly LessonArm[] = [
 		name: 'An arm with a weighted lever',
 		lesson: "The lever stands at 3 o'clock outside and at 1 o'clock inside, where half of its weight is lost.",
 		finding: 'bias-uneven',
+		cure: 'pulley-moved',
 		spec: {
 			...soundArm,
 			bias: {

@@ -1,15 +1,14 @@
 import type {Check} from '../check/check.js';
 import type {ReadingNote} from '../check/practice-notes.js';
 import {line, type Shown} from '../findings/shown-lines.js';
+import {withSign} from '../findings/wording.js';
 import {isOnPlace, placeLabel} from '../procedure/places.js';
 import {fixed} from '../units.js';
 import {lessonOf, specOn} from './deck.js';
 import {deckAdvice} from './deck-advice.js';
 import {limitShownPct} from './hidden-limit.js';
 import {misreadAdvice} from './misread-advice.js';
-
-/** Common practice, no source: an arm that has not moved for so long has settled. */
-const settledMs = 5000;
+import {settledMs} from './settled.js';
 
 /** What to do better, gravest first; one line of praise where there is nothing. */
 export function adviceLines(check: Check, notes: readonly ReadingNote[]): readonly Shown[] {
@@ -30,7 +29,7 @@ export function adviceLines(check: Check, notes: readonly ReadingNote[]): readon
 }
 
 /** A reading by name: 'inner radius, outer limit, round 2'. */
-function nameOf({step, which, index}: ReadingNote): string {
+function readingName({step, which, index}: ReadingNote): string {
 	const limit = which === 'innerLimit' ? 'inner limit' : 'outer limit';
 	if (step.startsWith('zero-')) return `${step.startsWith('zero-turned') ? 'zero, gauge turned' : 'zero'}, ${limit}`;
 	const place = step.replace('probe-', '');
@@ -41,7 +40,7 @@ function nameOf({step, which, index}: ReadingNote): string {
 const mostNamed = 3;
 
 /** The first few by name, the others by number. */
-function named(notes: readonly ReadingNote[], text: (note: ReadingNote) => string = nameOf): string {
+function named(notes: readonly ReadingNote[], text: (note: ReadingNote) => string = readingName): string {
 	const more = notes.length - mostNamed;
 	return `${notes.slice(0, mostNamed).map(text).join('; ')}${more > 0 ? `; and ${more} more` : ''}`;
 }
@@ -56,13 +55,11 @@ const zeroAdvice = (check: Check): string[] =>
 			]
 		: [];
 
-const signedPct = (pct: number): string => (pct < 0 ? `${pct}` : `+${pct}`);
-
 const neverShown = (notes: readonly ReadingNote[]): string[] =>
 	some(
 		notes.filter(({restMs}) => restMs === null),
 		(found) =>
-			`Typed, but never shown while the arm stood still: ${named(found, (note) => `${signedPct(note.readingPct)} (${nameOf(note)})`)}. Type what stood there at the last place that held.`,
+			`Typed, but never shown while the arm stood still: ${named(found, (note) => `${withSign(note.readingPct)} (${readingName(note)})`)}. Type what stood there at the last place that held.`,
 	);
 
 /** How far inside its limit a reading may stand, in percent: two fine nudges, and the trembling of the gauge. */
@@ -80,7 +77,7 @@ function shortOfLimit(check: Check, notes: readonly ReadingNote[]): string[] {
 	return some(
 		notes.filter((note) => note.restMs !== null && missing(note) > shortPct),
 		(found) =>
-			`Short of the limit, the arm would have held on: ${named(found, (note) => `${fixed(missing(note), 1)} % (${nameOf(note)})`)}. Nudge on in fine steps until it goes back by itself, then type the last place that held.`,
+			`Short of the limit, the arm would have held on: ${named(found, (note) => `${fixed(missing(note), 1)} % (${readingName(note)})`)}. Nudge on in fine steps until it goes back by itself, then type the last place that held.`,
 	);
 }
 
@@ -88,7 +85,7 @@ const unsettled = (notes: readonly ReadingNote[]): string[] =>
 	some(
 		notes.filter(({restMs}) => restMs !== null && restMs < settledMs),
 		(found) =>
-			`Read before it had settled, in less than ${settledMs / 1000} s at rest: ${named(found)}. Wait with Space; an arm that creeps shows itself only then.`,
+			`Read before it had settled, in less than ${settledMs / 1000} s at rest: ${named(found)}. Wait; an arm that creeps shows itself only then.`,
 	);
 
 function hurried(notes: readonly ReadingNote[]): string[] {

@@ -30,6 +30,7 @@ export function benchOf(notes: PracticeNotes): BenchState {
 export const benchNow = ({notes, probing}: BenchState, facts: Facts): BenchNow => ({
 	lesson: lessonOf(notes),
 	spec: probing.arm.spec,
+	done: notes.deck.done,
 	facts,
 });
 
@@ -66,6 +67,7 @@ const withDeck = (state: BenchState, deck: PracticeNotes['deck']): BenchState =>
 /** What a hand can do where a question stands; undefined where nothing is to be done. */
 export function handsAt(state: BenchState, dialogue: Dialogue): HandsOn | undefined {
 	const {step, progress} = positionOf(dialogue);
+	if (dialogue.mode.kind !== 'ask') return;
 	const bench = benchNow(state, progress.facts);
 	return step && handsOn.find(({at, when}) => at.includes(step.id) && when(bench, state.notes));
 }
@@ -107,9 +109,9 @@ export function withReading(state: BenchState, asked: Dialogue, answered: Check)
 
 function noteOf({notes, probing}: BenchState, wanted: Wanted, readingPct: number, at: string): ReadingNote {
 	const {step, which, index, radiusMm, isTurned} = wanted;
-	const {nudges, hurried, lettingGo} = probing;
+	const {nudges, hurried} = probing;
 	const restMs = restWith(readingPct, probing);
-	return {step, at, which, index, radiusMm, isTurned, readingPct, deck: notes.deck, nudges, hurried, lettingGo, restMs};
+	return {step, at, which, index, radiusMm, isTurned, readingPct, deck: notes.deck, nudges, hurried, restMs};
 }
 
 /** The bench once the hidden truth was looked at. */

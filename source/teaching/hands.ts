@@ -17,7 +17,7 @@ export type HandsOn = {
 const isTilted = ({spec, lesson}: BenchNow): boolean => spec.tilt === lesson.spec.tilt;
 const isDressed = ({done}: PracticeNotes['deck']): boolean => done.includes('leads-dressed');
 /** Leads are probed as they are used; only as a remedy are they laid anew. */
-const isRemedy = ({readings}: PracticeNotes): boolean => readings.length > 0;
+const isRemedy = ({readings}: PracticeNotes): boolean => readings.some(({step}) => step.startsWith('probe-'));
 
 /** A lever is moved for what the readings say, not beforehand. */
 const wasReadWithBias = ({readings}: PracticeNotes): boolean =>

@@ -7,7 +7,13 @@ import type {OnPlace} from '../procedure/places.js';
 import {formatIn} from '../units.js';
 
 /** An invented deck as it stands, and what its technician has answered. */
-export type BenchNow = {readonly lesson: LessonArm; readonly spec: ArmSpec; readonly facts: Facts};
+export type BenchNow = {
+	readonly lesson: LessonArm;
+	readonly spec: ArmSpec;
+	/** What was done to the deck by hand. */
+	readonly done: readonly string[];
+	readonly facts: Facts;
+};
 
 /** What there is to see or to read at a question, and what a careful technician answers to it. */
 export type Instrument = {
@@ -108,7 +114,7 @@ export const instruments: Readonly<Record<string, Instrument>> = {
 	'bias-setting': {see: biasDeviceSeen},
 	'bias-off': {see: biasDeviceSeen},
 	wires: looks('wires', {
-		when: ({spec, lesson}) => spec.wire.springMicroNmPerDeg < lesson.spec.wire.springMicroNmPerDeg,
+		when: ({done}) => done.includes('leads-dressed'),
 		text: 'The leads lie in a wide, easy loop, their twist taken out.',
 	}),
 	'guard-on': {see: () => 'The guard is on the stylus.', answer: () => 'on'},

@@ -8,7 +8,7 @@ const pivotPlaceOf = (directionDeg: number): string =>
  * What is known of an invented arm, its cartridge and the tools before the check begins, as a technician would type it; a
  * choice by its id. All of it is invented.
  */
-export function knownOf({spec, bench, looks}: LessonArm, name: string): Readonly<Record<string, string>> {
+export function knownOf({spec, bench, wireStiffness}: LessonArm, name: string): Readonly<Record<string, string>> {
 	const {geometry, gauge} = spec;
 	return {
 		'arm-name': name,
@@ -20,7 +20,7 @@ export function knownOf({spec, bench, looks}: LessonArm, name: string): Readonly
 		'arm-loading': spec.loading,
 		'arm-auto-stop': 'no',
 		'arm-wire-path': 'exposed-loop',
-		'arm-wire-stiffness': looks.wires.includes('thick') ? 'stiff' : 'supple',
+		'arm-wire-stiffness': wireStiffness,
 		'arm-bias-device': spec.bias?.device.kind ?? 'none',
 		'arm-damping': spec.damping ? 'yes' : 'no',
 		'deck-sprung': 'no',

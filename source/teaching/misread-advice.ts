@@ -1,6 +1,7 @@
 import type {Check} from '../check/check.js';
 import type {DeckState} from '../check/practice-notes.js';
 import {progressOf} from '../check/progress.js';
+import {isAbove} from '../measures/compare.js';
 import {readAnswer} from '../procedure/read-answer.js';
 import type {Step} from '../procedure/step.js';
 import {lessonOf, specOn} from './deck.js';
@@ -19,12 +20,17 @@ const toleranceOf: Readonly<Record<string, number>> = {
 	'back-force': 0.2,
 };
 
-/** Instruments that were not typed as they showed; what they showed before a deed or after it both count as right. */
+/**
+ * Instruments that were not typed as they showed. Where hands were at the deck in between, what they showed before counts as
+ * right too; but a level that was turned is to be read anew.
+ */
 export function misreadAdvice(check: Check): string[] {
 	const {practice} = check;
 	if (!practice) return [];
 	const {visible} = progressOf(check);
-	return visible.flatMap((step) => misread(check, step, [{done: []}, practice.deck]));
+	const decksFor = ({id}: Step): DeckState[] =>
+		id.startsWith('level-') ? [practice.deck] : [{done: []}, practice.deck];
+	return visible.flatMap((step) => misread(check, step, decksFor(step)));
 }
 
 function misread(check: Check, step: Step, decks: readonly DeckState[]): string[] {
@@ -34,14 +40,14 @@ function misread(check: Check, step: Step, decks: readonly DeckState[]): string[
 	const lesson = lessonOf(check.practice);
 	const {facts} = progressOf(check);
 	const shown = decks.flatMap(
-		(deck) => instruments[step.id]?.answer?.({lesson, spec: specOn(lesson, deck), facts}) ?? [],
+		(deck) => instruments[step.id]?.answer?.({lesson, spec: specOn(lesson, deck), done: deck.done, facts}) ?? [],
 	);
 	const isRight = shown.some((text) => {
 		const read = readAnswer(step, text, facts);
 		return (
 			read.kind === 'value' &&
 			typeof read.value === 'number' &&
-			Math.abs(read.value - Number(answer.value)) <= tolerance
+			!isAbove(Math.abs(read.value - Number(answer.value)), tolerance)
 		);
 	});
 	return isRight || shown.length === 0

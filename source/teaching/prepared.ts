@@ -1,6 +1,7 @@
 import {type Dialogue, positionOf} from '../check/dialogue.js';
 import {promptOf} from '../check/prompt.js';
 import {type Entry, respond} from '../check/respond.js';
+import {withSign} from '../findings/wording.js';
 import {chanceFrom} from '../practice/chance.js';
 import {carefulHabit, type Hand, type ReadLimits, roundBy, standAt} from '../practice/hand.js';
 import type {StageId, Step} from '../procedure/step.js';
@@ -60,7 +61,7 @@ function zeroReading({notes, probing}: BenchState, {radiusMm, isTurned, which}: 
 	standAt(hand, radiusMm, isTurned);
 	const limits = rightWayRound(() => roundBy(hand), isTurned);
 	const pct = which === 'innerLimit' ? limits.inner : limits.outer;
-	return pct < 0 ? String(pct) : `+${pct}`;
+	return withSign(pct);
 }
 
 /** Where the band is narrow a trembling step may show a round upside down: it is taken again. */

@@ -1,23 +1,19 @@
-import type {Check, Series} from '../check/check.js';
+import type {Check} from '../check/check.js';
 import type {ReadingNote} from '../check/practice-notes.js';
-import {isComplete} from '../check/series.js';
+import {answersOfSeries} from '../check/series.js';
 import {chosenTrial} from '../check/trials.js';
+import {seriesThatCounts} from '../findings/document-of-check.js';
 import {isOnPlace, places} from '../procedure/places.js';
 
-const hasBothRadii = (series: Series): boolean => series.inner.some(isComplete) && series.outer.some(isComplete);
-
-/** The series whose figures a practice check came to: the last one that was probed at both radii, else the last. */
-function measuredSeries({series}: Check): Series | undefined {
-	return series.findLast(hasBothRadii) ?? series.at(-1);
-}
-
-/** How the readings came about that still stand in the figures: the zero of the gauge, and the rounds of the last series. */
+/** How the readings came about that still stand in the figures: the zero of the gauge, and the rounds of the series that counts. */
 export function standingReadings(check: Check): readonly ReadingNote[] {
-	const series = measuredSeries(check);
+	const series = seriesThatCounts(check);
 	const notes = check.practice?.readings ?? [];
-	if (!series) return [];
+	const answers = answersOfSeries(check, series);
+	const isStanding = ({step, at}: ReadingNote): boolean =>
+		answers['zero-way']?.value === 'turn' && answers[step]?.at === at && answers[step]?.again === undefined;
 	const zero = ['zero-first', 'zero-turned'].flatMap((round) =>
-		['inner', 'outer'].map((limit) => notes.findLast(({step}) => step === `${round}-${limit}`)),
+		['inner', 'outer'].map((limit) => notes.findLast((note) => note.step === `${round}-${limit}` && isStanding(note))),
 	);
 	// With the bias on, the figures are those of the setting that was kept.
 	const on = chosenTrial(check, series)?.trial ?? series;

@@ -5,7 +5,7 @@ import type {Issued} from '../findings/issued.js';
 import {line, type Shown} from '../findings/shown-lines.js';
 import {truthOf} from '../practice/truth.js';
 import {adviceLines} from './advice.js';
-import {type Deed, lessonOf, specOn} from './deck.js';
+import {lessonFor, lessonOf, specOn} from './deck.js';
 import {standingReadings} from './standing-readings.js';
 import {biasLine, type FoundAndHidden, type Line, madeOf, truthTable} from './truth-table.js';
 
@@ -13,7 +13,11 @@ import {biasLine, type FoundAndHidden, type Line, madeOf, truthTable} from './tr
 export function truthLines(check: Check, issued: Issued | null): readonly Shown[] {
 	const {practice} = check;
 	if (!practice) return [];
-	const lesson = lessonOf(practice);
+	const lesson = lessonFor(practice);
+	if (!lesson)
+		return [
+			line(`This version of the program does not have the arm "${practice.arm}", so its truth stays hidden.`, 'warn'),
+		];
 	const notes = standingReadings(check);
 	const places = (issued?.figures.probe ?? []).flatMap((figures) => placeOf(check, figures, notes));
 	return [
@@ -50,15 +54,6 @@ function biasFound({practice}: Check, issued: Issued | null, notes: readonly Rea
 	});
 }
 
-const cures: Readonly<Record<string, Deed>> = {
-	'tilted-deck': 'levelled',
-	'bias-left-on': 'bias-off',
-	'paddle-left-in': 'damping-out',
-	'stiff-wire': 'leads-dressed',
-	'wire-and-bearing': 'leads-dressed',
-	'lever-badly-set': 'pulley-moved',
-};
-
 /** Whether the findings name the lesson; what was put right before the probe cannot be found in it. */
 function lessonNamed({practice}: Check, issued: Issued | null, notes: readonly ReadingNote[]): Shown[] {
 	if (!practice || !issued) return [];
@@ -66,13 +61,14 @@ function lessonNamed({practice}: Check, issued: Issued | null, notes: readonly R
 	const finding = issued.findings.find(({code}) => code === lesson.finding);
 	if (finding)
 		return [line(`Your findings name it: ${finding.likely === '' ? finding.found : `${finding.likely}.`}`, 'good')];
-	const cure = cures[lesson.id];
-	if (cure !== undefined && notes.some(({deck}) => deck.done.includes(cure)))
+	const {cure} = lesson;
+	const probed = notes.filter(({step}) => step.startsWith('probe-'));
+	const isCured = cure !== undefined && probed.some(({deck}) => deck.done.includes(cure));
+	if (isCured)
 		return [line('Your findings do not name it, because you had put it right before these readings.', 'good')];
-	const isBias = lesson.readsBias;
 	return [
 		line(
-			isBias
+			lesson.readsBias
 				? "It only shows with the bias on: at the verdict choose 'set the bias device against skating'."
 				: 'Your findings do not name it. Look at what the readings lacked, below.',
 			'warn',

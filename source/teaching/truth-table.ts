@@ -1,6 +1,7 @@
 import {isMeasured, type RadiusFigures} from '../findings/figures-types.js';
 import {line, type Shown} from '../findings/shown-lines.js';
 import {forceWithWay, sideForce, span} from '../findings/wording.js';
+import {isAbove} from '../measures/compare.js';
 import type {Truth} from '../practice/truth.js';
 import {placeLabel} from '../procedure/places.js';
 import {fixed} from '../units.js';
@@ -20,7 +21,7 @@ export type Line = {
 function lineOf(name: string, hidden: string, hiddenPct: number, measured: Measured | undefined): Line {
 	if (!measured) return {name, found: 'off scale', hidden, isWithin: undefined};
 	const {found, foundPct, statedPct} = measured;
-	return {name, found, hidden, isWithin: Math.abs(foundPct - hiddenPct) <= statedPct};
+	return {name, found, hidden, isWithin: !isAbove(Math.abs(foundPct - hiddenPct), statedPct)};
 }
 
 type Measured = {readonly found: string; readonly foundPct: number; readonly statedPct: number};

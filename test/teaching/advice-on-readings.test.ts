@@ -105,7 +105,7 @@ describe('a reading', () => {
 		);
 		const [advice, ...more] = adviceOf(prepared('sticky-bearing', {hand}));
 		expect(advice).toMatch(
-			/^Read before it had settled, in less than 5 s at rest: inner radius, inner limit, round 3; inner radius, outer limit, round 3\. Wait with Space/,
+			/^Read before it had settled, in less than 5 s at rest: inner radius, inner limit, round 3; inner radius, outer limit, round 3\. Wait; an arm that creeps/,
 		);
 		expect(more).toEqual([]);
 	});

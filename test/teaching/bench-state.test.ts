@@ -88,7 +88,6 @@ describe('a reading', () => {
 			deck: {done: []},
 			nudges: 2,
 			hurried: 0,
-			lettingGo: 0,
 		});
 		expect(notes(next)[0]?.restMs).toBeGreaterThan(5000);
 		const elsewhere = [{kind: 'steps'} as const, {kind: 'back'} as const].reduce(answered, next);

@@ -80,7 +80,7 @@ const placed = [
 /** What a step reads of an instrument. */
 function readOf(id: string, arm: string) {
 	const lesson = lessonOf({arm});
-	const text = instruments[id]?.answer?.({lesson, spec: lesson.spec, facts: withRadii});
+	const text = instruments[id]?.answer?.({lesson, spec: lesson.spec, done: [], facts: withRadii});
 	return text === undefined ? undefined : readAnswer(stepOf(id), text, withRadii);
 }
 
@@ -120,7 +120,7 @@ describe.each(Object.keys(instruments))('the instrument at %s', (id) => {
 	it.each(everyArm)('shows in a sentence what its step takes as an answer, on %s', (arm) => {
 		const lesson = lessonOf({arm});
 		for (const done of [[], ['levelled', 'damping-out', 'bias-off', 'leads-dressed'], ['bias-on']]) {
-			const bench = {lesson, spec: specOn(lesson, {done}), facts: withRadii};
+			const bench = {lesson, spec: specOn(lesson, {done}), done, facts: withRadii};
 			const seen = instruments[id]?.see(bench);
 			const text = instruments[id]?.answer?.(bench);
 			if (seen !== undefined) expect(seen).toMatch(/^[A-Z].*\.$/);
@@ -135,7 +135,7 @@ describe.each(Object.keys(instruments))('the instrument at %s', (id) => {
 describe('looking at the deck', () => {
 	const seen = (arm: string, id: string, ...done: readonly string[]) => {
 		const lesson = lessonOf({arm});
-		return instruments[id]?.see({lesson, spec: specOn(lesson, {done: [...done]}), facts: withRadii});
+		return instruments[id]?.see({lesson, spec: specOn(lesson, {done: [...done]}), done, facts: withRadii});
 	};
 
 	it('shows what is wrong, and once it was put right, that it is', () => {

@@ -40,7 +40,7 @@ it('a round that was struck out stands no more', () => {
 	expect(pct(struck)).toEqual([-0.5, 1, -0.5, 1]);
 });
 
-it('the zero stands as it was found last', () => {
+it('the zero stands as it was found last, and not at all where it was left unchecked in the end', () => {
 	const zero = goneOn(begun({arm: 'well-behaved', seed: 1, isPrepared: false}), {}, 'probe-inner');
 	expect(standing(zero).map(({step}) => step)).toEqual([
 		'zero-first-inner',
@@ -51,6 +51,8 @@ it('the zero stands as it was found last', () => {
 	const anew = answered({...zero, dialogue: {...zero.dialogue, visiting: {step: 'zero-first-inner'}}}, text('-0.5'));
 	expect(zero.bench.notes.readings).toHaveLength(5);
 	expect(pct(anew)[0]).toBe(-0.5);
+	const left = answered({...zero, dialogue: {...zero.dialogue, visiting: {step: 'zero-way'}}}, choose('cannot'));
+	expect(standing(left).some(({step}) => step.startsWith('zero-'))).toBe(false);
 });
 
 describe('a series that was begun after a remedy and not measured', () => {
@@ -61,9 +63,20 @@ describe('a series that was begun after a remedy and not measured', () => {
 
 	it('takes nothing from the readings of the one before, nor from the deck that it found', () => {
 		const oneMore = answered(levelled, text('-0.5'));
-		expect(standing(oneMore).every(({deck}) => deck.done.length === 0)).toBe(true);
-		expect(standing(oneMore)).toHaveLength(14);
 		const stopped = [{kind: 'stop'} as const, yes].reduce(answered, oneMore);
+		expect(standing(stopped).every(({deck}) => deck.done.length === 0)).toBe(true);
+		expect(standing(stopped)).toHaveLength(14);
+		expect(truth(stopped)).toBe(before);
+	});
+
+	it('takes nothing from them either where its own rounds were struck out', () => {
+		const rounds = goneOn(levelled, {}, 'probe-closing');
+		const struck = ['outer:0', 'outer:1', 'outer:2'].reduce(
+			(here, round) =>
+				[{kind: 'steps'} as const, choose('strike'), choose(round), choose('misread the gauge')].reduce(answered, here),
+			rounds,
+		);
+		const stopped = [{kind: 'stop'} as const, yes].reduce(answered, struck);
 		expect(truth(stopped)).toBe(before);
 	});
 
