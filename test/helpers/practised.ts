@@ -6,15 +6,16 @@ import {type Entry, respond} from '../../source/check/respond.js';
 import {issuedOf} from '../../source/findings/issued.js';
 import type {Shown} from '../../source/findings/shown-lines.js';
 import {limitsOf, usualSettings} from '../../source/procedure/settings.js';
+import {BenchAtWork} from '../../source/teaching/bench-at-work.js';
 import {benchNow, handsAt} from '../../source/teaching/bench-state.js';
 import type {Deed} from '../../source/teaching/deck.js';
 import {instruments} from '../../source/teaching/instruments.js';
-import {BenchAtWork} from '../../source/teaching/practice-bench.js';
-import {type Lesson, nameOf, newNotes, practiceCheck} from '../../source/teaching/practice-check.js';
+import {armNameOf, newNotes, type PracticeTask, practiceCheck} from '../../source/teaching/practice-check.js';
 import {preparedBy} from '../../source/teaching/prepared.js';
 import {readingWanted} from '../../source/teaching/reading-wanted.js';
 import {truthLines} from '../../source/teaching/truth-lines.js';
 import {limitFound} from './hand-at-bench.js';
+import {idFor} from './invented-checks.js';
 import {clockFrom} from './script.js';
 
 /** An invented bench and the conversation about it, as a face holds them; what is answered is kept as when it is saved. */
@@ -23,11 +24,11 @@ export type AtPractice = {readonly bench: BenchAtWork; readonly dialogue: Dialog
 const startedAt = '2026-03-02T09:00:00Z';
 
 /** A practice check that begins, at its first question or, prepared by somebody else, at the probe. */
-export function begun(lesson: Lesson): AtPractice {
+export function begun(lesson: PracticeTask): AtPractice {
 	const bench = new BenchAtWork(newNotes(lesson));
-	const blank = newCheck({id: 'practised-1', at: startedAt, program: '0.0.0', limits: limitsOf(usualSettings)});
+	const blank = newCheck({id: idFor(startedAt), at: startedAt, program: '0.0.0', limits: limitsOf(usualSettings)});
 	const dialogue = startDialogue(practiceCheck(blank, bench.notes), []);
-	const start = lesson.isPrepared ? preparedBy(dialogue, bench.state, nameOf(bench.notes), startedAt) : dialogue;
+	const start = lesson.isPrepared ? preparedBy(dialogue, bench.state, armNameOf(bench.notes), startedAt) : dialogue;
 	return {bench, dialogue: start, now: clockFrom(startedAt)};
 }
 
@@ -98,7 +99,7 @@ export function goneOn(start: AtPractice, habits: Habits = {}, until?: string): 
 export const checkOf = ({bench, dialogue}: AtPractice): Check => ({...dialogue.check, practice: bench.notes});
 
 /** A whole check, what its figures and findings are, and what is said at its end. */
-export function practised(lesson: Lesson, habits: Habits = {}) {
+export function practised(lesson: PracticeTask, habits: Habits = {}) {
 	const check = checkOf(goneOn(begun(lesson), habits));
 	const issued = issuedOf(check);
 	const truth = truthLines(check, issued);
