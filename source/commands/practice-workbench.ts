@@ -3,9 +3,9 @@ import type {Dialogue} from '../check/dialogue.js';
 import type {PracticeNotes} from '../check/practice-notes.js';
 import {lessonArms} from '../practice/arms.js';
 import type {Settings} from '../procedure/settings.js';
+import {BenchAtWork} from '../teaching/bench-at-work.js';
 import {lessonFor} from '../teaching/deck.js';
-import {BenchAtWork} from '../teaching/practice-bench.js';
-import {nameOf, newNotes, practiceCheck} from '../teaching/practice-check.js';
+import {armNameOf, newNotes, practiceCheck} from '../teaching/practice-check.js';
 import {preparedBy} from '../teaching/prepared.js';
 import type {Opened, PracticeDesk, Saved} from '../workbench.js';
 import {OpenWorkbench} from './open-workbench.js';
@@ -74,7 +74,7 @@ export class PracticeWorkbench extends OpenWorkbench implements PracticeDesk {
 
 	/** Somebody else has prepared the deck; the probe is next. */
 	async #prepared(dialogue: Dialogue): Promise<Opened> {
-		const prepared = preparedBy(dialogue, this.practice.state, nameOf(this.practice.notes), this.now());
+		const prepared = preparedBy(dialogue, this.practice.state, armNameOf(this.practice.notes), this.now());
 		const saved = await super.save(prepared);
 		return saved.ok ? {ok: true, dialogue: prepared} : {ok: false, sentence: saved.sentence, locked: false};
 	}

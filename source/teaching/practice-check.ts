@@ -6,7 +6,8 @@ import {benchOf} from './bench-state.js';
 import {lessonOf} from './deck.js';
 import {knownAnswers} from './prepared.js';
 
-export type Lesson = {
+/** What is practised. */
+export type PracticeTask = {
 	/** Id of an invented arm; without one the seed chooses. */
 	readonly arm: string | undefined;
 	readonly seed: number;
@@ -14,7 +15,7 @@ export type Lesson = {
 };
 
 /** What is kept beside a practice check that begins. */
-export function newNotes({arm, seed, isPrepared}: Lesson): PracticeNotes {
+export function newNotes({arm, seed, isPrepared}: PracticeTask): PracticeNotes {
 	const chosen = arm ?? lessonArms[seed % lessonArms.length]?.id ?? '';
 	return {
 		arm: chosen,
@@ -28,11 +29,11 @@ export function newNotes({arm, seed, isPrepared}: Lesson): PracticeNotes {
 }
 
 /** What the arm is called in its check: a hidden one has a number instead of its name. */
-export const nameOf = (notes: PracticeNotes): string =>
+export const armNameOf = (notes: PracticeNotes): string =>
 	notes.isHidden ? `Hidden arm ${notes.seed}` : lessonOf(notes).name;
 
 /** A new check of an invented arm: what is known of arm, cartridge and tools is filled in. */
 export function practiceCheck(blank: Check, notes: PracticeNotes): Check {
 	const check = {...blank, practice: notes};
-	return {...check, answers: knownAnswers(startDialogue(check, []), benchOf(notes), nameOf(notes))};
+	return {...check, answers: knownAnswers(startDialogue(check, []), benchOf(notes), armNameOf(notes))};
 }

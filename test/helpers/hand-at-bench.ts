@@ -1,6 +1,6 @@
 import type {Dialogue} from '../../source/check/dialogue.js';
 import {isMoving} from '../../source/practice/advance.js';
-import type {BenchAtWork} from '../../source/teaching/practice-bench.js';
+import type {BenchAtWork} from '../../source/teaching/bench-at-work.js';
 import {readingWanted} from '../../source/teaching/reading-wanted.js';
 import type {Nudge} from '../../source/workbench.js';
 

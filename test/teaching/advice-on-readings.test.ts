@@ -1,8 +1,8 @@
 import {describe, expect, it} from 'vitest';
 import type {Dialogue} from '../../source/check/dialogue.js';
 import {adviceLines} from '../../source/teaching/advice.js';
+import type {BenchAtWork} from '../../source/teaching/bench-at-work.js';
 import {limitShownPct} from '../../source/teaching/hidden-limit.js';
-import type {BenchAtWork} from '../../source/teaching/practice-bench.js';
 import {readingWanted} from '../../source/teaching/reading-wanted.js';
 import {standingReadings} from '../../source/teaching/standing-readings.js';
 import {gaugeOf, limitFound, settle, typed} from '../helpers/hand-at-bench.js';

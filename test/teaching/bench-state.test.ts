@@ -1,8 +1,8 @@
 import {describe, expect, it} from 'vitest';
 import {lessonArms} from '../../source/practice/arms.js';
 import {stylusRadiusMm} from '../../source/practice/practice-arm.js';
+import {BenchAtWork} from '../../source/teaching/bench-at-work.js';
 import {later, pushed} from '../../source/teaching/bench-state.js';
-import {BenchAtWork} from '../../source/teaching/practice-bench.js';
 import {readingWanted} from '../../source/teaching/reading-wanted.js';
 import {gaugeOf, settle} from '../helpers/hand-at-bench.js';
 import {type AtPractice, answered, begun, goneOn, type Habits, wordsOf} from '../helpers/practised.js';

@@ -2,7 +2,6 @@ import type {Dialogue} from '../check/dialogue.js';
 import {positionOf} from '../check/dialogue.js';
 import type {PracticeNotes} from '../check/practice-notes.js';
 import type {FinishedCheck} from '../findings/record.js';
-import {isMoving} from '../practice/advance.js';
 import type {Nudge} from '../workbench.js';
 import {benchShown} from './bench-shown.js';
 import {
@@ -51,8 +50,6 @@ export class BenchAtWork {
 	readonly pass = (ms: number): void => {
 		this.#state = later(this.#state, ms);
 	};
-
-	readonly isMoving = (): boolean => isMoving(this.#state.probing.arm);
 
 	readonly motion = () => motionOf(this.#state.probing.arm);
 
