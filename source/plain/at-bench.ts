@@ -38,10 +38,11 @@ function isForBench(bench: PracticeBench, dialogue: Dialogue, entry: string, lin
 		if (isDone) for (const one of bench.shown(dialogue)) lines.say(textOf(one));
 		return isDone;
 	}
-	if (!bench.isProbing(dialogue) || !/^[<>,.]+$/.test(entry)) return false;
+	if (!bench.isProbing(dialogue) || !/^[<>,.][<>,.\s]*$/.test(entry)) return false;
 	for (const key of entry) {
 		const nudge = nudgeKeys[key];
-		if (nudge) bench.nudge(nudge);
+		if (!nudge) continue;
+		bench.nudge(nudge);
 		settle(bench);
 		const [arm] = bench.shown(dialogue);
 		if (arm) lines.say(`${key} ${textOf(arm)}`);

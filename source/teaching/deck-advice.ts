@@ -1,5 +1,6 @@
 import type {Check} from '../check/check.js';
 import type {ReadingNote} from '../check/practice-notes.js';
+import {seriesThatCounts} from '../findings/document-of-check.js';
 import type {ArmSpec} from '../practice/arm-spec.js';
 import {truthOf} from '../practice/truth.js';
 import {isOnPlace} from '../procedure/places.js';
@@ -10,13 +11,15 @@ import {lessonOf, specOn} from './deck.js';
 const tiltWorthPct = 0.5;
 
 /** What the state of the deck left in the readings: tilt, bias, damping. */
-export function deckAdvice({practice, overrides}: Check, notes: readonly ReadingNote[]): string[] {
+export function deckAdvice(check: Check, notes: readonly ReadingNote[]): string[] {
+	const {practice, overrides} = check;
 	if (!practice) return [];
 	const decksOf = (probed: readonly ReadingNote[]) =>
 		probed.map(({deck, radiusMm}) => ({spec: specOn(lessonOf(practice), deck), radiusMm}));
 	const decks = decksOf(notes.filter(({step}) => step.startsWith('probe-') && !isOnPlace(step.replace('probe-', ''))));
 	const withBias = decksOf(notes.filter(({step}) => isOnPlace(step.replace('probe-', ''))));
-	const who = practice.isPrepared ? 'whoever prepared this deck' : 'you';
+	// After a remedy the hands at the deck were one's own.
+	const who = practice.isPrepared && seriesThatCounts(check) === check.series[0] ? 'whoever prepared this deck' : 'you';
 	const skipped = overrides.some(({step}) => step.startsWith('level-'));
 	return [...tilted(decks, who, skipped), ...biased(decks, who), ...damped(decks, who), ...unhung(withBias)];
 }

@@ -70,7 +70,7 @@ function lessonNamed({practice}: Check, issued: Issued | null, notes: readonly R
 		line(
 			lesson.readsBias
 				? "It only shows with the bias on: at the verdict choose 'set the bias device against skating'."
-				: 'Your findings do not name it. Look at what the readings lacked, below.',
+				: 'Your findings do not name it: by chance, which more rounds would even out, or for what is said below.',
 			'warn',
 		),
 	];

@@ -1,0 +1,87 @@
+import {expect, it} from 'vitest';
+import {OpenWorkbench} from '../../source/commands/open-workbench.js';
+import {PracticeWorkbench} from '../../source/commands/practice-workbench.js';
+import {Seat} from '../../source/commands/seat.js';
+import {usualSettings} from '../../source/procedure/settings.js';
+import {readyPracticeFolder} from '../../source/store/practice-folder.js';
+import {StoreError} from '../../source/store/store-error.js';
+import {freshFolder} from '../helpers/program-environment.js';
+
+async function seated() {
+	const dataDir = freshFolder();
+	const workbench = new OpenWorkbench({dataDir, version: '0.0.0'});
+	const practise = async () => ({
+		desk: new PracticeWorkbench({
+			dataDir: readyPracticeFolder(dataDir),
+			version: '0.0.0',
+			settings: usualSettings,
+			seed: () => 1,
+		}),
+		goOn: 'armdrift practice',
+	});
+	return {workbench, seat: new Seat({workbench, goOn: 'armdrift', practise})};
+}
+
+async function practising(seat: Seat) {
+	const opened = await seat.door?.open();
+	if (!opened?.ok) throw new Error('practice was not opened');
+	return opened.desk;
+}
+
+it('what is said on leaving is about the workbench that was sat at', async () => {
+	const {seat} = await seated();
+	expect(seat.parting()).toEqual(['Left; no check is open.']);
+	const desk = await practising(seat);
+	await desk.begin('stiff-wire', true);
+	expect(seat.parting().join(' ')).toContain('Go on with: armdrift practice');
+	expect(seat.isLeftOpen).toBe(true);
+	seat.door?.close();
+	expect(seat.parting()).toEqual(['Left; no check is open.']);
+	expect(seat.isLeftOpen).toBe(false);
+	seat.release();
+});
+
+it('a real check that was left open is said too when practice is left, and decides how the program ends', async () => {
+	const {seat, workbench} = await seated();
+	const opened = await workbench.start('north deck');
+	expect(opened.ok).toBe(true);
+	await practising(seat);
+	expect(seat.parting().join(' ')).toContain('Saved: the check of north deck');
+	expect(seat.isLeftOpen).toBe(true);
+	seat.release();
+});
+
+it('the same practice is sat at again', async () => {
+	const {seat} = await seated();
+	const first = await practising(seat);
+	seat.door?.close();
+	expect(await practising(seat)).toBe(first);
+	seat.release();
+});
+
+it('practice that cannot be kept is refused with a sentence, and the real workbench stays', async () => {
+	const workbench = new OpenWorkbench({dataDir: freshFolder(), version: '0.0.0'});
+	const practise = () => Promise.reject(new StoreError('blocked', '/x', 'Something else is kept there.'));
+	const seat = new Seat({workbench, goOn: 'armdrift', practise});
+	expect(await seat.door?.open()).toEqual({ok: false, sentence: 'Something else is kept there.'});
+	expect(seat.workbench).toBe(workbench);
+});
+
+it('a check that holds no reading goes without a trace when another one begins', async () => {
+	const dataDir = readyPracticeFolder(freshFolder());
+	const desk = new PracticeWorkbench({dataDir, version: '0.0.0', settings: usualSettings, seed: () => 1});
+	await desk.begin('stiff-wire', true);
+	await desk.begin('sticky-bearing', true);
+	expect(desk.archive.past({offset: 0, limit: 9}).total).toBe(0);
+	desk.release();
+});
+
+it('practice has the settings of real checks', async () => {
+	const dataDir = readyPracticeFolder(freshFolder());
+	const settings = {...usualSettings, pullGoodPct: 1.5, settleSeconds: 8};
+	const desk = new PracticeWorkbench({dataDir, version: '0.0.0', settings, seed: () => 1});
+	const opened = await desk.begin('stiff-wire', false);
+	expect(desk.settings()).toBe(settings);
+	expect(opened.ok && opened.dialogue.check.limits.pullGoodPct).toBe(1.5);
+	desk.release();
+});
