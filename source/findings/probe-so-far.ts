@@ -4,6 +4,7 @@ import type {PastCheck} from '../check/past-check.js';
 import {movesGauge, type Slot, usualRoundsAt} from '../check/rounds.js';
 import {counts, openSeries} from '../check/series.js';
 import {reachesTop} from '../measures/hold-band.js';
+import type {Zone} from '../measures/verdict.js';
 import type {Facts} from '../procedure/facts.js';
 import {closingOf, inGaugeUnit, isOffScale, topOfScale} from '../procedure/hold-limits.js';
 import {isOnPlace} from '../procedure/places.js';
@@ -117,20 +118,25 @@ function figureLines(facts: Facts, place: Place, history: readonly PastCheck[]):
 	const before = lastBands(history, [named]);
 	const others = probe.filter((one) => one !== here);
 	if (!here || !isMeasured(here)) return bandsPicture(others, facts.limits, before);
+	const {pullGoodPct, pullUsablePct, bandGoodPct, bandUsablePct} = facts.limits;
 	return [
 		...bandsPicture([here, ...others], facts.limits, before),
 		line(
-			`Pull ${pullAt(here)} (good to ${plainNumber(facts.limits.pullGoodPct)} %): ${verdictOf(here.pullVerdict, here.pullAtWorst)}`,
+			`Pull ${pullAt(here)} (${limitInQuestion(here.pullAtWorst, pullGoodPct, pullUsablePct)}): ${verdictOf(here.pullVerdict, here.pullAtWorst)}`,
 			'strong',
 		),
 		line(
-			`Band ${bandAt(here)} (good to ${plainNumber(facts.limits.bandGoodPct)} %): ${verdictOf(here.bandVerdict, here.bandAtWorst)}`,
+			`Band ${bandAt(here)} (${limitInQuestion(here.bandAtWorst, bandGoodPct, bandUsablePct)}): ${verdictOf(here.bandVerdict, here.bandAtWorst)}`,
 			'strong',
 		),
 		...wouldDecide(here),
 		...oneMore(document, here),
 	];
 }
+
+/** The limit that a figure is held against: what is good at worst against the first one, what may be beyond against the last. */
+const limitInQuestion = (atWorst: Zone, goodPct: number, usablePct: number): string =>
+	atWorst === 'beyond' ? `usable to ${plainNumber(usablePct)} %` : `good to ${plainNumber(goodPct)} %`;
 
 const verdictOf = (verdict: MeasuredRadius['pullVerdict'], atWorst: MeasuredRadius['pullAtWorst']): string =>
 	verdict === 'undecided' ? sureFirst(atWorst) : verdict;

@@ -48,7 +48,7 @@ function detailsOf(one: MeasuredRadius): Shown[] {
 			: `; tilt's share of the pull ${sideForce(one.tiltSharePct, one.tiltShareUncertaintyPct ?? 0)}`;
 	return [
 		line(
-			`${nameOf(one)}: breakaway ±${one.breakawayPct.toFixed(1)} %, torque ${forceWithWay(one.torqueMicroNm, 'µN·m', 0)}${tilt}; load on inner and outer groove wall ${(100 * inner).toFixed(1)} and ${(100 * outer).toFixed(1)} %${leanOf(one)}.`,
+			`${nameOf(one)}: breakaway ±${one.breakawayPct.toFixed(1)} %, torque ${forceWithWay(one.torqueMicroNm, 'µN·m', 0)}${tilt}; load on inner and outer groove wall by this pull alone ${(100 * inner).toFixed(1)} and ${(100 * outer).toFixed(1)} %${leanOf(one)}.`,
 			'dim',
 		),
 	];
