@@ -1,9 +1,11 @@
 import {useInput} from 'ink';
 import {createContext, useContext, useLayoutEffect} from 'react';
+import type {KeyGate} from '../terminal/key-gate.js';
 
 /** The part of the key feed that screens use. */
 export type KeyControl = {
-	gate: ((key: string) => string | readonly string[] | null) | null;
+	gate: KeyGate | null;
+	fieldGate: KeyGate | null;
 	onClear: (() => void) | null;
 	onPasteCut: (() => void) | null;
 	hold(): void;

@@ -25,11 +25,9 @@ export function useFieldKeys(prompt: Prompt, typed: string): FieldKeys {
 	const replaced = (key: string): boolean | readonly string[] => {
 		if (key === KEYS.enter) return isInHaste();
 		if (prompt.kind === 'choice' && /^[1-9]$/.test(key)) lastEnter.current = performance.now();
-		if (prompt.kind !== 'field') return false;
-		if (key === KEYS.backspace) return backspaces(lengthOfLast(typed));
-		if (!isRefused.current || !isText(key)) return false;
+		if (prompt.kind !== 'field' || !isRefused.current || !isText(key)) return false;
 		isRefused.current = false;
-		return [...backspaces(typed.length), key];
+		return [KEYS.clear, key];
 	};
 	return {
 		replaced,
@@ -41,9 +39,3 @@ export function useFieldKeys(prompt: Prompt, typed: string): FieldKeys {
 		},
 	};
 }
-
-const backspaces = (count: number): string[] => Array.from({length: count}, () => KEYS.backspace);
-
-/** The text field takes a backspace for one code unit; an emoji or an accented letter may have several. */
-const lengthOfLast = (typed: string): number =>
-	Math.max(1, [...new Intl.Segmenter().segment(typed.slice(-40))].at(-1)?.segment.length ?? 0);

@@ -1,4 +1,5 @@
 import {EventEmitter} from 'node:events';
+import {inPieces, type KeyGate, through} from './key-gate.js';
 import {KeyIntake} from './key-intake.js';
 import {KeyQueue, MAX_WAITING_KEYS} from './key-queue.js';
 import {KEYS} from './keys.js';
@@ -9,9 +10,6 @@ export interface KeySource extends EventEmitter {
 	resume(): unknown;
 	pause(): unknown;
 }
-
-/** What a screen does to a key before its input sees it: hand it on, put others in its place, or drop it (null). */
-export type KeyGate = (key: string) => string | readonly string[] | null;
 
 // The inputs renew their key handlers in passive effects, which React runs through setImmediate; a key that comes
 // sooner works on the previous value. Measured on a pseudo-terminal, 15 bursts each: 1 or 2 turns keep 0 or 1 of
@@ -28,6 +26,8 @@ export class KeyFeed extends EventEmitter {
 	readonly isTTY = true;
 	/** Filter of the screen that is shown. A pasted piece passes it character by character. */
 	gate: KeyGate | null = null;
+	/** Filter of the text field that is shown, for what the gate lets through. */
+	fieldGate: KeyGate | null = null;
 	/** Ctrl+U, in its turn among the keys. */
 	onClear: (() => void) | null = null;
 	/** Ctrl+C, at once and ahead of everything that waits. */
@@ -162,10 +162,8 @@ export class KeyFeed extends EventEmitter {
 		const taken = this.#queue.take();
 		if (taken === undefined) return undefined;
 		if (taken.cut) this.onPasteCut?.();
-		const {gate} = this;
-		const passed = taken.characters.flatMap((character) => (gate === null ? character : (gate(character) ?? [])));
-		if (taken.characters.length > 1) return passed.join('');
-		const [first = '', ...others] = passed;
+		const passed = through(this.fieldGate, through(this.gate, taken.characters));
+		const [first = '', ...others] = taken.characters.length > 1 ? inPieces(passed) : passed;
 		this.#followers = others;
 		return first;
 	}

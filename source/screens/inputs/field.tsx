@@ -4,6 +4,7 @@ import {type ReactNode, useLayoutEffect, useRef, useState} from 'react';
 import type {Prompt} from '../../check/prompt.js';
 import {printable} from '../../terminal/printable.js';
 import {useLook, written} from '../look.js';
+import {useCursorKeys} from './use-cursor-keys.js';
 
 /** What a field offers while nothing is typed. */
 export type FieldPrompt = Pick<Extract<Prompt, {kind: 'field'}>, 'initial' | 'mayBeEmpty' | 'waysOut' | 'given'>;
@@ -29,6 +30,7 @@ export const Field = ({value, unit, prompt, onChange, onSubmit}: FieldProps): Re
 	const look = useLook();
 	const latest = useRef(value);
 	latest.current = value;
+	const edited = useCursorKeys(value);
 	const submit = (text: string): void => onSubmit(text.trim() === '' ? prompt.initial : text);
 	// The text field renews its key handler in a passive effect; a layout effect makes React run it in the same turn.
 	const [, settle] = useState(value);
@@ -37,6 +39,7 @@ export const Field = ({value, unit, prompt, onChange, onSubmit}: FieldProps): Re
 		const end = next.search(/[\r\n]/);
 		const text = end === -1 ? next : next.slice(0, end);
 		latest.current = text;
+		edited(next);
 		onChange(text);
 		if (end !== -1) submit(text);
 	};
