@@ -89,16 +89,19 @@ export type PracticeOpened =
 /** The way from real checks to practice and back. */
 export type PracticeDoor = {readonly open: () => Promise<PracticeOpened>; readonly close: () => void};
 
+/**
+ * How much of a check is practised: the probe with one round at each radius, the probe, or all of it. Before a probe the deck
+ * was prepared by somebody else.
+ */
+export type PracticeExtent = 'once' | 'probe' | 'whole';
+
 /** Where practice begins: an invented arm is chosen, and how much of its check is practised. */
 export type PracticeDesk = Workbench & {
 	readonly practice: PracticeBench;
 	/** Invented arms by id and name. */
 	readonly arms: readonly {readonly id: string; readonly name: string}[];
-	/**
-	 * @param arm id of an invented arm; without one, one of them that is not told
-	 * @param isPrepared everything before the probe was done by somebody else
-	 */
-	readonly begin: (arm: string | undefined, isPrepared: boolean) => Promise<Opened>;
+	/** @param arm id of an invented arm; without one, one of them that is not told */
+	readonly begin: (arm: string | undefined, extent: PracticeExtent) => Promise<Opened>;
 };
 
 /** All that a face may ask of the world outside: the disk and the clock. Faces know no other way to either. */

@@ -100,7 +100,7 @@ function slotAt(check: Check, facts: Facts, step: Step | undefined, chosen: Slot
 	const {place} = step.input;
 	const pending = nextSlot(series, place);
 	if (pending.which === 'outerLimit') return pending;
-	if (check.answers[step.id] || isOffScale(facts, place) || hasEnough(series, place)) return;
+	if (check.answers[step.id] || isOffScale(facts, place) || hasEnough(check, place)) return;
 	return pending;
 }
 

@@ -34,6 +34,8 @@ export const practiceNotes = z.looseObject({
 	seed: z.number(),
 	/** Everything before the probe was done by somebody else. */
 	isPrepared: z.boolean(),
+	/** How many rounds are asked for at each radius, where it is fewer than usual. */
+	roundsEach: z.optional(z.number()),
 	deck: deckState,
 	readings: z.array(readingNote),
 	/** The hidden truth was looked at. */

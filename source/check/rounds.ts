@@ -28,11 +28,14 @@ export const readingAt = (series: Series, {place, index, which}: Slot): Reading 
 	series[place][index]?.[which];
 
 /** How many rounds are usual at a place: three at a probe radius; one where it closes the probe or bias is on. */
-export const usualRoundsAt = (place: Place): number => (place === 'closing' || isOnPlace(place) ? 1 : usualRounds);
+export const usualRoundsAt = (check: Check, place: Place): number =>
+	place === 'closing' || isOnPlace(place) ? 1 : (check.practice?.roundsEach ?? usualRounds);
 
 /** Whether enough rounds count at a place for the usual check. */
-export const hasEnough = (series: Series, place: Place): boolean =>
-	series[place].filter(counts).length >= usualRoundsAt(place) && !series[place].some((round) => !round.outerLimit);
+export function hasEnough(check: Check, place: Place): boolean {
+	const rounds = openSeries(check)[place];
+	return rounds.filter(counts).length >= usualRoundsAt(check, place) && !rounds.some((round) => !round.outerLimit);
+}
 
 export function setLimit(check: Check, {place, index, which, value, typed, at}: Of<'limit'>): Check {
 	const series = openSeries(check);
@@ -96,7 +99,7 @@ export function strike(check: Check, {place, index, reason, at}: Of<'strike'>): 
 		[place]: series[place].with(index, {...round, struck: {reason, at}}),
 	});
 	const {[`probe-${place}`]: reopened, ...answers} = struck.answers;
-	return askResultAgain(reopened && !hasEnough(openSeries(struck), place) ? {...struck, answers} : struck, place);
+	return askResultAgain(reopened && !hasEnough(struck, place) ? {...struck, answers} : struck, place);
 }
 
 /** What was read with other figures is shown again: the verdict, or what the bias leaves. */

@@ -1,9 +1,10 @@
-import type {Command} from 'commander';
+import {type Command, Option} from 'commander';
+import type {PracticeExtent} from '../workbench.js';
 
 type Leave = (status: number) => void;
 type Options = {
 	readonly on?: string;
-	readonly probe?: boolean;
+	readonly extent?: PracticeExtent;
 	readonly prove?: string;
 	readonly seed?: string;
 	readonly arms?: boolean;
@@ -22,7 +23,12 @@ export function addPracticeCommand(program: Command, leave: Leave, version: stri
 		.description('practise the check on an invented arm, without a turntable')
 		.allowExcessArguments(false)
 		.option('--on <which>', 'begin with this invented arm at once, see --arms')
-		.option('--probe', 'only the probe: somebody else has prepared the deck; without --on, on an arm that is not told')
+		.addOption(
+			new Option(
+				'--extent <much>',
+				'begin at once: one round at each radius, the whole probe, or the whole check',
+			).choices(['once', 'probe', 'whole']),
+		)
 		.option('--seed <number>', 'another seed gives other chance, the same seed the same')
 		.option('--arms', 'list the invented arms')
 		.option('--prove <count>', 'probe so many random arms and print how often the figures are right')

@@ -7,7 +7,7 @@ import {BenchAtWork} from '../teaching/bench-at-work.js';
 import {lessonFor} from '../teaching/deck.js';
 import {armNameOf, newNotes, practiceCheck} from '../teaching/practice-check.js';
 import {preparedBy} from '../teaching/prepared.js';
-import type {Opened, PracticeDesk, Saved} from '../workbench.js';
+import type {Opened, PracticeDesk, PracticeExtent, Saved} from '../workbench.js';
 import {OpenWorkbench} from './open-workbench.js';
 
 type Options = {
@@ -44,8 +44,10 @@ export class PracticeWorkbench extends OpenWorkbench implements PracticeDesk {
 		return this.#settings;
 	}
 
-	async begin(arm: string | undefined, isPrepared: boolean): Promise<Opened> {
-		this.#bench = new BenchAtWork(newNotes({arm, seed: this.#seed(), isPrepared}));
+	async begin(arm: string | undefined, extent: PracticeExtent): Promise<Opened> {
+		const isPrepared = extent !== 'whole';
+		const rounds = extent === 'once' ? {roundsEach: 1} : {};
+		this.#bench = new BenchAtWork(newNotes({arm, seed: this.#seed(), isPrepared, ...rounds}));
 		const opened = await this.start();
 		return opened.ok && isPrepared ? this.#prepared(opened.dialogue) : opened;
 	}

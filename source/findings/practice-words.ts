@@ -1,5 +1,5 @@
 import type {Option} from '../procedure/step.js';
-import type {Nudge, Unfinished} from '../workbench.js';
+import type {Nudge, PracticeExtent, Unfinished} from '../workbench.js';
 import {line, type Shown} from './shown-lines.js';
 
 /** Said wherever a practice check is shown or reported. */
@@ -28,10 +28,12 @@ export const armOptions = (
 /** The second one: how much of the check. */
 export const extentTitle = 'PRACTICE: how much of the check?';
 export const extentOptions: readonly Option[] = [
-	{id: 'probe', label: 'only the probe: somebody else has prepared the deck (three minutes)'},
-	{id: 'whole', label: 'the whole check, from the first line (ten minutes)'},
+	{id: 'once', label: 'a first try: one round at each radius, deck prepared (three minutes)'},
+	{id: 'probe', label: 'the whole probe: three rounds at each radius, deck prepared (ten minutes)'},
+	{id: 'whole', label: 'the whole check, from the first line (twenty minutes)'},
 	{id: 'back', label: 'back'},
 ];
+export const extentOf = (id: string): PracticeExtent => (id === 'once' || id === 'probe' ? id : 'whole');
 
 /** Said before another arm takes the place of one that is not finished. */
 export const extentLines = (open: Unfinished | undefined): Shown[] =>

@@ -3,6 +3,7 @@ import {
 	armsLines,
 	armsTitle,
 	extentLines,
+	extentOf,
 	extentOptions,
 	extentTitle,
 	practiceNotice,
@@ -31,6 +32,6 @@ export async function practiceHome(
 		if (extent.kind !== 'chosen') return extent;
 		if (extent.id === 'back') continue;
 		const chosen = arm.id === 'hidden' ? undefined : arm.id;
-		return {kind: 'opened', opened: await desk.begin(chosen, extent.id === 'probe')};
+		return {kind: 'opened', opened: await desk.begin(chosen, extentOf(extent.id))};
 	}
 }

@@ -16,11 +16,11 @@ const leastWidthOfSentence = 66;
 export function armOverRecord(arm: GaugedArm, width: number, unicode: boolean): string[] {
 	const reading = `the gauge shows ${readingText(arm.readingPct, arm.stepPct)} %`;
 	const sentences = width < leastWidthOfSentence ? [reading, arm.state] : [`${reading} · ${arm.state}`];
-	return [
-		...(width < leastWidthOfPlan ? [] : planWithMarks(arm, unicode)),
-		...gaugeScale(arm, width, unicode),
-		...sentences.map((one) => (unicode ? one : ascii(one))),
-	].map((text) => text.trimEnd().slice(0, width));
+	const said = sentences.map((one) => (unicode ? one : ascii(one)));
+	const scale = gaugeScale(arm, width, unicode);
+	// In a small window what does not fit is a page further: the words come first.
+	const lines = width < leastWidthOfPlan ? [...said, ...scale] : [...planWithMarks(arm, unicode), ...scale, ...said];
+	return lines.map((text) => text.trimEnd().slice(0, width));
 }
 
 function planWithMarks(arm: GaugedArm, unicode: boolean): string[] {

@@ -5,6 +5,7 @@ import {
 	armsLines,
 	armsTitle,
 	extentLines,
+	extentOf,
 	extentOptions,
 	extentTitle,
 	practiceNotice,
@@ -66,7 +67,7 @@ const PracticePlace = ({desk, place, open, go, onLeave, onHome}: PlaceProps): Re
 					title={extentTitle}
 					shown={extentLines(desk.unfinished())}
 					options={extentOptions}
-					onChoose={(id) => (id === 'back' ? toArms() : void open(desk.begin(place.arm, id === 'probe')))}
+					onChoose={(id) => (id === 'back' ? toArms() : void open(desk.begin(place.arm, extentOf(id))))}
 					onBack={toArms}
 					backHint="Esc back"
 				/>

@@ -43,6 +43,6 @@ export function refusePractice(folder: string): string {
 	throw new StoreError(
 		'blocked',
 		folder,
-		`"${folder}" holds practice checks of invented arms only: use "armdrift practice", or name another folder with --data.`,
+		`"${folder}" holds practice checks of invented arms only: name the folder in which it lies, or another one, with --data.`,
 	);
 }

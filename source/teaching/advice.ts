@@ -13,19 +13,21 @@ import {settledMs} from './settled.js';
 /** What to do better, gravest first; one line of praise where there is nothing. */
 export function adviceLines(check: Check, notes: readonly ReadingNote[]): readonly Shown[] {
 	if (!check.practice) return [];
+	const nudged = notes.filter(({nudges}) => nudges > 0);
 	const advice = [
 		...deckAdvice(check, notes),
 		...misreadAdvice(check),
 		...zeroAdvice(check),
-		...neverShown(notes),
-		...shortOfLimit(check, notes),
-		...unsettled(notes),
-		...hurried(notes),
+		...withoutNudge(notes),
+		...neverShown(nudged),
+		...shortOfLimit(check, nudged),
+		...unsettled(nudged),
+		...hurried(nudged),
 	];
 	if (advice.length > 0) return advice.map((text) => line(text));
 	return notes.length === 0
 		? [line('No reading was taken yet.')]
-		: [line('Nothing: every reading stood at its limit, and was read with the arm at rest.', 'good')];
+		: [line('Nothing to do better: every reading stood at its limit, and was read with the arm at rest.', 'good')];
 }
 
 /** A reading by name: 'inner radius, outer limit, round 2'. */
@@ -54,6 +56,13 @@ const zeroAdvice = (check: Check): string[] =>
 				'The zero of the gauge was left unchecked: it is off, and all of it went into the pull. Turn the gauge end for end.',
 			]
 		: [];
+
+const withoutNudge = (notes: readonly ReadingNote[]): string[] =>
+	some(
+		notes.filter(({nudges}) => nudges === 0),
+		(found) =>
+			`Typed without a nudge: ${named(found)}. Where the arm happens to lie is no limit: nudge it until it goes back by itself.`,
+	);
 
 const neverShown = (notes: readonly ReadingNote[]): string[] =>
 	some(

@@ -21,7 +21,7 @@ export function benchShown(state: BenchState, dialogue: Dialogue): readonly Show
 	return [
 		...(state.did?.step === step.id ? [line(state.did.text, 'good')] : []),
 		...(seen === undefined ? [] : [line(`On the bench: ${seen}`, 'strong')]),
-		...(hands ? [line(`! ${hands.label}`)] : []),
+		...(hands ? [line(`Press ! to ${hands.label}.`)] : []),
 	];
 }
 
@@ -29,5 +29,5 @@ function atVerdict({notes}: BenchState, {check, mode}: Dialogue): readonly Shown
 	if (mode.kind !== 'ask') return [];
 	return notes.isRevealed
 		? truthLines({...check, practice: notes}, issuedOf(check))
-		: [line('! shows what was hidden in this arm, and what to do better', 'strong')];
+		: [line('Press ! to see what was hidden in this arm, and what to do better.', 'strong')];
 }

@@ -78,7 +78,8 @@ export function handled(state: BenchState, dialogue: Dialogue): BenchState {
 	const {step} = positionOf(dialogue);
 	if (!hands || !step) return state;
 	const next = withDeck(state, withDeed(state.notes.deck, hands.deed));
-	return {...next, did: {step: step.id, text: hands.did}};
+	const before = benchNow(state, positionOf(dialogue).progress.facts);
+	return {...next, did: {step: step.id, text: hands.did(before)}};
 }
 
 /** How a finger nudges: an arrow to come near the limit, a comma or a point to find it. Quickness is invented. */

@@ -143,6 +143,6 @@ export const instruments: Readonly<Record<string, Instrument>> = {
 	'bias-angle-inner': thread('bias-inner'),
 	'back-force': reading(
 		(text) => `Without the guard the scale shows ${text}.`,
-		({spec}) => formatIn(spec.playingMn, 'gf'),
+		({spec}) => formatIn(spec.playingMn, 'gf', 2),
 	),
 };

@@ -11,16 +11,20 @@ export type PracticeTask = {
 	/** Id of an invented arm; without one the seed chooses. */
 	readonly arm: string | undefined;
 	readonly seed: number;
+	/** Everything before the probe was done by somebody else. */
 	readonly isPrepared: boolean;
+	/** How many rounds at each radius, where it is fewer than usual. */
+	readonly roundsEach?: number;
 };
 
 /** What is kept beside a practice check that begins. */
-export function newNotes({arm, seed, isPrepared}: PracticeTask): PracticeNotes {
+export function newNotes({arm, seed, isPrepared, roundsEach}: PracticeTask): PracticeNotes {
 	const chosen = arm ?? lessonArms[seed % lessonArms.length]?.id ?? '';
 	return {
 		arm: chosen,
 		seed,
 		isPrepared,
+		...(roundsEach === undefined ? {} : {roundsEach}),
 		deck: {done: []},
 		readings: [],
 		isRevealed: false,

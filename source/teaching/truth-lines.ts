@@ -1,9 +1,10 @@
 import type {Check} from '../check/check.js';
-import type {ReadingNote} from '../check/practice-notes.js';
+import type {PracticeNotes, ReadingNote} from '../check/practice-notes.js';
 import type {RadiusFigures} from '../findings/figures-types.js';
 import type {Issued} from '../findings/issued.js';
 import {line, type Shown} from '../findings/shown-lines.js';
 import {truthOf} from '../practice/truth.js';
+import type {PracticeExtent} from '../workbench.js';
 import {adviceLines} from './advice.js';
 import {lessonFor, lessonOf, specOn} from './deck.js';
 import {standingReadings} from './standing-readings.js';
@@ -28,14 +29,17 @@ export function truthLines(check: Check, issued: Issued | null): readonly Shown[
 			: truthTable(places, biasFound(check, issued, notes))),
 		...places.map(madeOf),
 		...lessonNamed(check, issued, notes),
-		line('What to do better', 'strong'),
+		line('To do better', 'strong'),
 		...adviceLines(check, notes),
 		line(
-			`The same arm with the same chance: armdrift practice --on ${lesson.id}${practice.isPrepared ? ' --probe' : ''} --seed ${practice.seed}`,
+			`The same arm with the same chance: armdrift practice --on ${lesson.id} --extent ${extentOf(practice)} --seed ${practice.seed}`,
 			'dim',
 		),
 	];
 }
+
+const extentOf = ({isPrepared, roundsEach}: PracticeNotes): PracticeExtent =>
+	isPrepared ? (roundsEach === 1 ? 'once' : 'probe') : 'whole';
 
 /** The arm as its deck stood when it was probed at a radius. */
 function placeOf({practice}: Check, figures: RadiusFigures, notes: readonly ReadingNote[]): FoundAndHidden[] {

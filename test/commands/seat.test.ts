@@ -32,7 +32,7 @@ it('what is said on leaving is about the workbench that was sat at', async () =>
 	const {seat} = await seated();
 	expect(seat.parting()).toEqual(['Left; no check is open.']);
 	const desk = await practising(seat);
-	await desk.begin('stiff-wire', true);
+	await desk.begin('stiff-wire', 'probe');
 	expect(seat.parting().join(' ')).toContain('Go on with: armdrift practice');
 	expect(seat.isLeftOpen).toBe(true);
 	seat.door?.close();
@@ -70,8 +70,8 @@ it('practice that cannot be kept is refused with a sentence, and the real workbe
 it('a check that holds no reading goes without a trace when another one begins', async () => {
 	const dataDir = readyPracticeFolder(freshFolder());
 	const desk = new PracticeWorkbench({dataDir, version: '0.0.0', settings: usualSettings, seed: () => 1});
-	await desk.begin('stiff-wire', true);
-	await desk.begin('sticky-bearing', true);
+	await desk.begin('stiff-wire', 'probe');
+	await desk.begin('sticky-bearing', 'probe');
 	expect(desk.archive.past({offset: 0, limit: 9}).total).toBe(0);
 	desk.release();
 });
@@ -80,7 +80,7 @@ it('practice has the settings of real checks', async () => {
 	const dataDir = readyPracticeFolder(freshFolder());
 	const settings = {...usualSettings, pullGoodPct: 1.5, settleSeconds: 8};
 	const desk = new PracticeWorkbench({dataDir, version: '0.0.0', settings, seed: () => 1});
-	const opened = await desk.begin('stiff-wire', false);
+	const opened = await desk.begin('stiff-wire', 'whole');
 	expect(desk.settings()).toBe(settings);
 	expect(opened.ok && opened.dialogue.check.limits.pullGoodPct).toBe(1.5);
 	desk.release();

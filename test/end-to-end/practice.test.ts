@@ -21,7 +21,7 @@ const start = (dataDir: string, ...args: readonly string[]) => {
 async function careful(arm: string, isPrepared: boolean, seed: number) {
 	const dataDir = readyPracticeFolder(freshFolder());
 	const desk = new PracticeWorkbench({dataDir, version: '0.0.0', settings: usualSettings, seed: () => seed});
-	const opened = await desk.begin(arm, isPrepared);
+	const opened = await desk.begin(arm, isPrepared ? 'probe' : 'whole');
 	if (!opened.ok) throw new Error(opened.sentence);
 	const technician = new PracticeTechnician();
 	const end = await converse(desk, opened.dialogue, technician);
@@ -49,7 +49,7 @@ test('the arm with both faults, done whole on the built program, ends in its fin
 	expect(figures.length).toBeGreaterThanOrEqual(4);
 	for (const [, found, stated, hidden] of figures)
 		expect(Math.abs(Number(found) - Number(hidden))).toBeLessThanOrEqual(2 * Number(stated));
-	expect(out).toContain('Nothing: every reading stood at its limit');
+	expect(out).toContain('Nothing to do better: every reading stood at its limit');
 	// Every question says that it is practice.
 	const questions = out.split('\n').filter((line) => line.startsWith('Question '));
 	expect(questions.length).toBeGreaterThan(40);
@@ -59,7 +59,7 @@ test('the arm with both faults, done whole on the built program, ends in its fin
 test('practice lies apart from real checks, and every report on it says what it is', async () => {
 	const dataDir = freshFolder();
 	const answers = await careful('well-behaved', true, 3);
-	expect(practised(dataDir, answers, '--on', 'well-behaved', '--probe', '--seed', '3').status).toBe(0);
+	expect(practised(dataDir, answers, '--on', 'well-behaved', '--extent', 'probe', '--seed', '3').status).toBe(0);
 	expect(run(dataDir, ['list']).faults).toContain('There are no past checks');
 	expect(run(dataDir, ['export']).out).not.toContain('well-behaved');
 	const folder = path.join(dataDir, 'practice');
@@ -124,7 +124,7 @@ test('an arm that is not told keeps its name until its truth is shown', async ()
 	await program.waitFor('1 one of them, not told which');
 	program.type('1');
 	await program.waitFor('how much of the check?');
-	program.type('2');
+	program.type('3');
 	expect(await program.waitFor('Make safe')).toContain('PRACTICE: Hidden arm 12');
 });
 

@@ -38,9 +38,10 @@ describe('the menus of practice', () => {
 
 	it('offer every invented arm by number, and how much of its check', async () => {
 		for (const [index, {id, name}] of lessonArms.entries()) {
-			const {begunWith, said} = await chosen([String(index + 2), index % 2 === 0 ? '1' : '2']);
+			const extent = index % 3;
+			const {begunWith, said} = await chosen([String(index + 2), String(extent + 1)]);
 			expect(said).toContain(`  ${index + 2}. ${name}`);
-			expect(begunWith).toEqual([[id, index % 2 === 0]]);
+			expect(begunWith).toEqual([[id, ['once', 'probe', 'whole'][extent]]]);
 		}
 	});
 
@@ -50,12 +51,19 @@ describe('the menus of practice', () => {
 	});
 
 	it('offer one that is not told', async () => {
-		expect((await chosen(['1', '1'])).begunWith).toEqual([[undefined, true]]);
+		expect((await chosen(['1', '1'])).begunWith).toEqual([[undefined, 'once']]);
 	});
 
 	it('lead back from the second to the first', async () => {
-		for (const back of ['3', '/back'])
-			expect((await chosen(['2', back, '3', '2'])).begunWith).toEqual([[lessonArms[1]?.id, false]]);
+		for (const back of ['4', '/back'])
+			expect((await chosen(['2', back, '3', '3'])).begunWith).toEqual([[lessonArms[1]?.id, 'whole']]);
+	});
+
+	it('lead back to real checks where practice was opened from there', async () => {
+		const {made} = desk();
+		const lines = linesOf([String(lessonArms.length + 2)]);
+		expect(await practiceHome(made, lines, true)).toEqual({kind: 'home'});
+		expect(lines.said.join('\n')).toContain('back to real checks');
 	});
 
 	it('offer first to go on with what was left', async () => {

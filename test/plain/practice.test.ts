@@ -119,7 +119,7 @@ describe('the line !', () => {
 	it('does what is offered, says so, and leaves the question as it stands', async () => {
 		const here = whole('bias-left-on', 'bias-off');
 		const {said, questions, end} = await run(here, ['!', 'y']);
-		expect(said).toContain('! take the bias weight off and lay the thread clear');
+		expect(said).toContain('Press ! to take the bias weight off and lay the thread clear.');
 		const done = said.indexOf('You took the weight off.');
 		expect(done).toBeGreaterThan(0);
 		expect(said[done + 1]).toContain('the thread hangs slack');

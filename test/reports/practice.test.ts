@@ -52,7 +52,7 @@ describe('the report of a practice check', () => {
 		for (const text of [texts.html, texts.markdown].map((one) => one.replaceAll('\u00a0', ' '))) {
 			expect(text).toContain('What was hidden: an arm with a sticky bearing');
 			expect(text).toContain('Your findings name it');
-			expect(text).toContain('armdrift practice --on sticky-bearing --probe --seed 1');
+			expect(text).toContain('armdrift practice --on sticky-bearing --extent probe --seed 1');
 		}
 	});
 

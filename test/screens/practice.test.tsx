@@ -18,7 +18,7 @@ afterEach(() => {
 async function atFirstLimit(options: InkOptions = {}) {
 	const dataDir = readyPracticeFolder(freshFolder());
 	const desk = new PracticeWorkbench({dataDir, version: '0.0.0', settings: usualSettings, seed: () => 7});
-	const opened = await desk.begin('sticky-bearing', true);
+	const opened = await desk.begin('sticky-bearing', 'probe');
 	if (!opened.ok) throw new Error(opened.sentence);
 	const look = {unicode: true, color: false, screenReader: options.screenReader ?? false};
 	const shown = renderInk(

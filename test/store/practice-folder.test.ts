@@ -102,7 +102,7 @@ describe('real data', () => {
 			const refusal = refusalOf(() => dataDirectory({...options, platform: 'linux', home: '/home/invented'}));
 			expect(refusal.code).toBe('blocked');
 			expect(refusal.message).toBe(
-				`"${folder}" holds practice checks of invented arms only: use "armdrift practice", or name another folder with --data.`,
+				`"${folder}" holds practice checks of invented arms only: name the folder in which it lies, or another one, with --data.`,
 			);
 		}
 	});

@@ -18,7 +18,7 @@ const prepared = (arm: string, habits: Habits = {}): AtPractice =>
 const whole = (arm: string, habits: Habits = {}): AtPractice =>
 	goneOn(begun({arm, seed: 1, isPrepared: false}), habits, 'verdict');
 
-const praise = 'Nothing: every reading stood at its limit, and was read with the arm at rest.';
+const praise = 'Nothing to do better: every reading stood at its limit, and was read with the arm at rest.';
 
 /** A careful hand that does something else for some readings. */
 const otherwise =
@@ -28,12 +28,16 @@ const otherwise =
 		return wanted && when(wanted) ? hand(bench, dialogue) : limitFound(bench, dialogue);
 	};
 
+const nudgeOn = (bench: BenchAtWork, {which}: NonNullable<ReturnType<typeof readingWanted>>): void =>
+	bench.nudge({way: which === 'innerLimit' ? 'in' : 'out', size: 'fine'});
+
 /** What the gauge would show at the limit that is asked for, without trembling, and so many percent beside it. */
 const beside =
 	(pct: number): NonNullable<Habits['hand']> =>
 	(bench, dialogue) => {
 		const wanted = readingWanted(dialogue);
 		if (!wanted) throw new Error('No reading is wanted.');
+		nudgeOn(bench, wanted);
 		return typed(Number((limitShownPct(bench.state.probing.arm.spec, wanted) + pct).toFixed(1)));
 	};
 
@@ -60,8 +64,11 @@ describe('a reading', () => {
 		expect(adviceOf(whole('sticky-bearing', {hand})).join()).toContain('(zero, gauge turned, inner limit)');
 	});
 
-	/** Types what stands there without nudging. */
-	const untouched: NonNullable<Habits['hand']> = (bench, dialogue) => {
+	/** Types what stands there after one nudge. */
+	const timid: NonNullable<Habits['hand']> = (bench, dialogue) => {
+		settle(bench);
+		const wanted = readingWanted(dialogue);
+		if (wanted) nudgeOn(bench, wanted);
 		settle(bench);
 		return typed(gaugeOf(bench, dialogue).readingPct);
 	};
@@ -69,7 +76,7 @@ describe('a reading', () => {
 	it('that stands short of its limit is named with what was missing', () => {
 		const hand = otherwise(
 			({step, which, index}) => step === 'probe-outer' && which === 'innerLimit' && index === 2,
-			untouched,
+			timid,
 		);
 		const [advice = '', ...more] = adviceOf(prepared('sticky-bearing', {hand}));
 		const missing =
@@ -82,7 +89,7 @@ describe('a reading', () => {
 	it.each(['first', 'turned'] as const)(
 		'of the zero (%s) is short of its limit whichever way the gauge stands',
 		(round) => {
-			const hand = otherwise(({step}) => step === `zero-${round}-outer`, untouched);
+			const hand = otherwise(({step}) => step === `zero-${round}-outer`, timid);
 			const advice = adviceOf(whole('sticky-bearing', {hand}));
 			expect(advice).toEqual([
 				expect.stringMatching(/^Short of the limit, the arm would have held on: \d\.\d % \(zero/),
@@ -92,10 +99,22 @@ describe('a reading', () => {
 
 	it('of the zero counts as well where the zero that somebody else had found was found anew', () => {
 		const again = [choose('remedy'), choose('zero')].reduce(answered, prepared('sticky-bearing'));
-		const hand = otherwise(({step}) => step === 'zero-first-outer', untouched);
+		const hand = otherwise(({step}) => step === 'zero-first-outer', timid);
 		expect(adviceOf(goneOn(again, {hand}, 'verdict'))).toEqual([
 			expect.stringMatching(/^Short of .* \(zero, outer limit\)/),
 		]);
+	});
+
+	it('that was typed without a nudge is named for that alone', () => {
+		const hand = otherwise(
+			({step, which, index}) => step === 'probe-inner' && which === 'innerLimit' && index === 1,
+			(bench, dialogue) => {
+				settle(bench);
+				return typed(gaugeOf(bench, dialogue).readingPct);
+			},
+		);
+		const advice = adviceOf(prepared('sticky-bearing', {hand}));
+		expect(advice).toEqual([expect.stringMatching(/^Typed without a nudge: inner radius, inner limit, round 2\./)]);
 	});
 
 	it('that was read before the arm had settled is named', () => {

@@ -16,7 +16,7 @@ const whole = (arm: string, habits: Habits = {}): AtPractice =>
 	goneOn(begun({arm, seed: 1, isPrepared: false}), habits, 'verdict');
 const deeds = ['levelled', 'bias-off', 'damping-out', 'bias-on'] as const;
 
-const praise = 'Nothing: every reading stood at its limit, and was read with the arm at rest.';
+const praise = 'Nothing to do better: every reading stood at its limit, and was read with the arm at rest.';
 
 describe('a careful hand', () => {
 	it.each(lessonArms.map(({id}) => id))('that prepares the deck of %s and probes it gets praise only', (arm) => {

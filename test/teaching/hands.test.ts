@@ -38,7 +38,7 @@ describe('hands', () => {
 
 	it('do a deed once, say that it is done, and offer it no more', () => {
 		const here = whole('bias-left-on', 'bias-off');
-		expect(said(here)).toContain('! take the bias weight off');
+		expect(said(here)).toContain('Press ! to take the bias weight off');
 		expect(here.bench.doByHand(here.dialogue)).toBe(true);
 		expect(said(here)).toContain('You took the weight off.');
 		expect(said(here)).not.toContain('! ');

@@ -51,7 +51,9 @@ describe.each(forgotten)('%s, whole from its first question', (id, deed) => {
 		expect(check.practice?.deck.done).toEqual([deed]);
 		expect(check.overrides).toEqual([]);
 		expect(said).toContain('Your findings do not name it, because you had put it right before these readings.');
-		expect(said).toContain('Nothing: every reading stood at its limit, and was read with the arm at rest.');
+		expect(said).toContain(
+			'Nothing to do better: every reading stood at its limit, and was read with the arm at rest.',
+		);
 	});
 
 	it('and confirmed without looking names it as well, and says who did not look', () => {

@@ -145,7 +145,7 @@ export const topics: readonly Topic[] = [
 		title: 'how to practise on an invented arm',
 		blocks: [
 			'"armdrift practice" leads through the same check on an arm that lives in the program. Nothing can break, and at the end its truth stands beside what was found, with what to do better. Practice data lie in a folder of their own, are never mixed with real checks, and every screen and report of them says PRACTICE.',
-			'"Only the probe" begins where somebody else has prepared the deck; whether rightly, the readings will tell. "The whole check" begins at the first line: the screen says what there is to see on the bench.',
+			'"A first try" asks one round at each radius and "the whole probe" three, on a deck that somebody else has prepared; whether rightly, the readings will tell. "The whole check" begins at the first line: the screen says what there is to see on the bench.',
 			{
 				rows: [
 					['Left, Right', 'nudge the arm inward and outward by about 1 % of tracking force, to come near a limit'],
