@@ -46,7 +46,7 @@ export const CheckScreen = (props: CheckProps): ReactNode => {
 		{isSpoken: look.screenReader, isShown: !isWhy && !isTooSmall && !unsaved},
 	);
 	const view = practice.shown.length === 0 ? asked : {...asked, shown: [...practice.shown, ...asked.shown]};
-	const notice = countdown.left === undefined ? '' : countdownText(countdown.left, settleSeconds, look.unicode);
+	const notice = countdown.left === undefined ? '' : countdownText(countdown.left, settleSeconds, look);
 	const layout = useMemo(
 		() => layoutOf({view, width, height: frameRows, page, isWhy, notice, look}),
 		[view, width, frameRows, page, isWhy, notice, look],

@@ -1,5 +1,6 @@
 import {useStdout} from 'ink';
 import {useCallback, useEffect, useState} from 'react';
+import type {Look} from './look.js';
 
 /** The settle countdown: whole seconds, ended by the first key of a reading; rings once at its end. */
 export function useCountdown(
@@ -21,8 +22,10 @@ export function useCountdown(
 	return {left, start, stop};
 }
 
-/** `settling ███░░ 2 s`, or `settled: read the gauge now`. */
-export const countdownText = (left: number, seconds: number, unicode: boolean): string =>
-	left === 0
-		? 'Settled: read the gauge now.'
-		: `Keep still ${(unicode ? '█' : '#').repeat(seconds - left)}${(unicode ? '░' : '.').repeat(left)} ${left} s`;
+/** `Keep still ███░░ 2 s`, or `Settled: read the gauge now.`; a bar is noise to who hears it read out. */
+export function countdownText(left: number, seconds: number, {unicode, screenReader}: Omit<Look, 'color'>): string {
+	if (left === 0) return 'Settled: read the gauge now.';
+	if (screenReader) return `Keep still: ${left} s`;
+	const [gone, toCome] = unicode ? ['█', '░'] : ['#', '.'];
+	return `Keep still ${gone.repeat(seconds - left)}${toCome.repeat(left)} ${left} s`;
+}
