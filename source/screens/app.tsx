@@ -3,13 +3,13 @@ import {type ReactNode, useEffect, useState} from 'react';
 import type {Dialogue} from '../check/dialogue.js';
 import {closingLines, closingOptions} from '../findings/home.js';
 import type {FinishedCheck} from '../findings/record.js';
-import {useTerminalSize} from '../terminal/use-terminal-size.js';
+import {MIN_COLUMNS, MIN_ROWS, useTerminalSize} from '../terminal/use-terminal-size.js';
 import type {Opened, PracticeDesk, PracticeDoor, Unfinished, Workbench} from '../workbench.js';
 import {CheckScreen} from './check-screen.js';
 import {FinishedScreen} from './finished-screen.js';
 import {type HomeChoice, HomeScreen} from './home-screen.js';
 import {type KeyControl, KeysProvider, useKeys} from './keys-context.js';
-import {type Look, LookProvider} from './look.js';
+import {type Look, LookProvider, useLook, written} from './look.js';
 import {MenuScreen} from './menu-screen.js';
 import {PastScreen} from './past-screen.js';
 import {PracticePlaces} from './practice-places.js';
@@ -54,6 +54,9 @@ function firstPlace({desk, dialogue, notice = ''}: Pick<AppProps, 'desk' | 'dial
 	return dialogue ? {kind: 'check', dialogue} : {kind: 'home', notice};
 }
 
+const tooSmall = (columns: number, rows: number): string =>
+	`This window (${columns} × ${rows}) is too small: make it at least ${MIN_COLUMNS} × ${MIN_ROWS}, or start with --plain.`;
+
 type PlacesProps = Pick<AppProps, 'workbench' | 'desk' | 'door'> & {readonly first: Place};
 
 /** Another check than the open one: a new one, a repeated one, or the put-back list of an old one. */
@@ -64,6 +67,7 @@ const Places = ({workbench, desk, door, first}: PlacesProps): ReactNode => {
 	const {isTooSmall, columns, rows} = useTerminalSize();
 	const {exit} = useApp();
 	const keys = useKeys();
+	const look = useLook();
 	// Leaving from an effect lets the last frame be drawn first.
 	useEffect(() => {
 		if (place.kind === 'leaving') exit();
@@ -161,9 +165,7 @@ const Places = ({workbench, desk, door, first}: PlacesProps): ReactNode => {
 			<Box display={isTooSmall ? 'none' : 'flex'} flexDirection="column">
 				{screen()}
 			</Box>
-			{isTooSmall ? (
-				<Text>{`This window (${columns} × ${rows}) is too small: make it larger, or start with --plain.`}</Text>
-			) : null}
+			{isTooSmall ? <Text>{written(tooSmall(columns, rows), look)}</Text> : null}
 		</>
 	);
 };

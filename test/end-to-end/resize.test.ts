@@ -115,7 +115,7 @@ test('A window too small for any screen says so, and check and typed text are ba
 	await program.waitFor('> 0.05 ba');
 	const before = program.screen();
 	program.resize(20, 8);
-	await program.waitFor((screen) => /too small/.test(words(screen)));
+	await program.waitFor((screen) => words(screen).includes('(20 × 8) is too small: make it at least 40 × 20, or'));
 	program.resize(80, 24);
 	await program.waitFor((screen) => screen === before);
 	program.type('ck\r');
