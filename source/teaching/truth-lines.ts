@@ -3,7 +3,9 @@ import type {PracticeNotes, ReadingNote} from '../check/practice-notes.js';
 import type {RadiusFigures} from '../findings/figures-types.js';
 import type {Issued} from '../findings/issued.js';
 import {line, type Shown} from '../findings/shown-lines.js';
+import {isAbove} from '../measures/compare.js';
 import {truthOf} from '../practice/truth.js';
+import {fixed} from '../units.js';
 import type {PracticeExtent} from '../workbench.js';
 import {adviceLines} from './advice.js';
 import {lessonFor, lessonOf, specOn} from './deck.js';
@@ -58,6 +60,19 @@ function biasFound({practice}: Check, issued: Issued | null, notes: readonly Rea
 	});
 }
 
+/** A device whose fault was cured may still be set too strong or too weak. */
+function stillOff({figures: {bias}}: Issued): Shown[] {
+	const most = Math.max(0, ...(bias?.rows ?? []).map(({leftoverPct}) => Math.abs(leftoverPct ?? 0)));
+	return bias?.fit && isAbove(most, bias.fit.frictionFloorPct)
+		? [
+				line(
+					`As it was set it still left up to ${fixed(most, 1)} % over the record, more than the friction floor of ${fixed(bias.fit.frictionFloorPct, 1)} %.`,
+					'warn',
+				),
+			]
+		: [];
+}
+
 /** Whether the findings name the lesson; what was put right before the probe cannot be found in it. */
 function lessonNamed({practice}: Check, issued: Issued | null, notes: readonly ReadingNote[]): Shown[] {
 	if (!practice || !issued) return [];
@@ -69,7 +84,10 @@ function lessonNamed({practice}: Check, issued: Issued | null, notes: readonly R
 	const probed = notes.filter(({step}) => step.startsWith('probe-'));
 	const isCured = cure !== undefined && probed.some(({deck}) => deck.done.includes(cure));
 	if (isCured)
-		return [line('Your findings do not name it, because you had put it right before these readings.', 'good')];
+		return [
+			line('Your findings do not name it, because you had put it right before these readings.', 'good'),
+			...stillOff(issued),
+		];
 	return [
 		line(
 			lesson.readsBias
