@@ -74,6 +74,7 @@ export const CheckScreen = (props: CheckProps): ReactNode => {
 		if (!isWhy && practice.takes(key)) {
 			// An arm that is touched begins to settle anew.
 			countdown.stop();
+			if (key === '!') setSheet((now) => ({...now, page: 0}));
 			return true;
 		}
 		if (key === KEYS.pageDown || (takesArrows && key === KEYS.right)) return turn(1);
