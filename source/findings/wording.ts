@@ -16,9 +16,11 @@ export const withSign = (value: number, decimals?: number): string => {
 	return Number(size) === 0 ? size : `${value < 0 ? '-' : '+'}${size}`;
 };
 
+/** As many decimals as a gauge's smallest step has. */
+export const stepDecimals = (step: number): number => String(step).split('.')[1]?.length ?? 0;
+
 /** A reading of a gauge with its sign and as many decimals as its smallest step has. */
-export const readingText = (reading: number, step: number): string =>
-	withSign(reading, String(step).split('.')[1]?.length ?? 0);
+export const readingText = (reading: number, step: number): string => withSign(reading, stepDecimals(step));
 
 /** Which way the arm pushes: toward the rim, or toward the spindle. */
 export const wayOf = (forcePct: number): 'out' | 'in' => (forcePct < 0 ? 'in' : 'out');

@@ -69,10 +69,12 @@ describe('What skating asks of the arm', () => {
 	});
 
 	it('warns where the wanted reading and half the band pass the top of the scale', () => {
-		expect(seen(at('bias-on'))).not.toContain('top of the scale');
-		expect(seen(at('bias-drag'))).not.toContain('top of the scale');
-		expect(words(viewOf(at('bias-drag'), '0.4').shown)).toMatch(
-			/pass the top of the scale \(15\.8 %\) at 65 mm and 140 mm/,
+		expect(seen(at('bias-on'))).not.toContain('cannot show it');
+		expect(seen(at('bias-drag'))).not.toContain('cannot show it');
+		// A drag of 0.4 wants 100 × 0.4 × 0.403705 = 16.15 % at 65 mm and 17.09 % at 140 mm; half the bands of 6.17 and
+		// 4.67 % and the zero of 0.25 % make 19.48 and 19.67 %, to the step of 0.5 %.
+		expect(words(viewOf(at('bias-drag'), '0.4').shown)).toContain(
+			'the outer limit may come to 19.5 % out at 65 mm and 19.5 % out at 140 mm: this gauge ends at 16 % and cannot show it.',
 		);
 	});
 });
@@ -95,7 +97,10 @@ describe('What a bias setting came to', () => {
 
 	it('says first what to set the gauge to, then the device in its own words', () => {
 		const text = seen(at('bias-result'));
-		const reading = text.indexOf('the middle of both limits reads 14.7 % out at 140 mm and 10.5 % out at 65 mm');
+		// The worked example: 14.71 and 10.55 % of the playing force; with the zero of 0.25 %, to the step of 0.5 %.
+		const reading = text.indexOf(
+			'Set it so that the gauge shows 15.0 % out at 140 mm and 11.0 % out at 65 mm, in the middle of both limits.',
+		);
 		const weight = text.indexOf('Its weight from 2.4 g to 4.1 g');
 		expect(reading).toBeGreaterThan(0);
 		expect(weight).toBeGreaterThan(reading);
@@ -193,9 +198,11 @@ describe('What a bias setting came to', () => {
 
 	it('is at hand while the next one is set, and read', () => {
 		const next = say(at('bias-result'), [choose('adjust')]);
-		expect(seen(next)).toContain('reads 14.7 % out at 140 mm');
+		expect(seen(next)).toContain('the gauge shows 15.0 % out at 140 mm');
 		const reading = follow(next, scriptWith({}), {until: 'probe-bias-outer'});
-		expect(seen(reading)).toContain('Best with this device: 14.7 % out here.');
+		expect(seen(reading)).toContain(
+			'Best with this device: the gauge shows 13.0 % out at the inner and 17.0 % out at the outer limit, 15.0 % out in the middle.',
+		);
 	});
 
 	it('stands beside the others that were tried, the best one marked', () => {

@@ -72,7 +72,8 @@ describe('A report', () => {
 		const {html, markdown} = textsOf({record: played({...fullStory, leftAt: 'bias-result'}), history: []});
 		for (const text of [html, markdown]) {
 			expect(text).toContain('Bias setting 1: 2.4 g, third notch');
-			expect(text).toContain('Set it so that the middle of both limits reads');
+			expect(text).toContain('Set it so that the gauge shows');
+			expect(text).toMatch(/is what this gauge itself shows in the middle of both limits/);
 		}
 	});
 
@@ -80,7 +81,7 @@ describe('A report', () => {
 		for (const text of [story.html, story.markdown]) {
 			expect(text).toContain('Bias setting kept: number 1: 2.4 g, third notch');
 			expect(text).toContain('Not taken: about 1.7 times its pull');
-			expect(text).not.toContain('Set it so that the middle of both limits reads');
+			expect(text).not.toContain('Set it so that the gauge shows');
 			expect(text).not.toContain('set gauge to');
 		}
 	});

@@ -6,7 +6,7 @@ import type {Facts} from '../../procedure/facts.js';
 import {formatIn} from '../../units.js';
 import type {BiasFitFigures} from '../figures-types.js';
 import {line, type Shown} from '../shown-lines.js';
-import {forceWithWay, listed, plainNumber} from '../wording.js';
+import {listed} from '../wording.js';
 
 /** A gain smaller than this is not worth a hand on the arm, in percent. */
 export const worthwhilePct = 0.1;
@@ -46,35 +46,18 @@ function otherDrags(problem: BiasProblem): Shown[] {
 	return [line(`The drag is assumed. Best would be ${listed(each)}: nothing finer than that is worth setting.`, 'dim')];
 }
 
-/** The reading to set the gauge to, first of all: that is what a hand can set. */
-function targets({targets: all, frictionFloorPct}: BiasFitFigures, topPct: number): Shown[] {
-	const each = all.map(({radiusMm, targetPct}) => `${forceWithWay(targetPct, '%', 1)} at ${plainNumber(radiusMm)} mm`);
-	const isHigh = all.some(({targetPct}) => isAbove(Math.abs(targetPct) + frictionFloorPct, topPct));
-	return [
-		line(`Set it so that the middle of both limits reads ${listed(each)}.`, 'strong'),
-		...(isHigh
-			? [
-					line(
-						`Half the hold band on top of that passes the top of the scale, ${plainNumber(topPct)} % here: an outer limit may be off scale.`,
-						'warn',
-					),
-				]
-			: []),
-	];
-}
-
 type Advice = {
 	readonly fit: BiasFitFigures;
 	readonly problem: BiasProblem;
 	readonly facts: Facts;
-	/** Top of the gauge's scale in percent of tracking force. */
-	readonly topPct: number;
+	/** What the gauge is to show: first of all, because that is what a hand can set. */
+	readonly targets: readonly Shown[];
 	/** The setting was chosen: nothing is to be set any more. */
 	readonly isKept?: boolean;
 };
 
 /** What to do with the device next, or what a setting that was kept leaves. */
-export function biasAdvice({fit, problem, facts, topPct, isKept = false}: Advice): Shown[] {
+export function biasAdvice({fit, problem, facts, targets, isKept = false}: Advice): Shown[] {
 	const {factor, worstBeforePct, worstAfterPct, frictionFloorPct, rmsAfterPct} = fit;
 	if (isDone(fit))
 		return [
@@ -103,7 +86,7 @@ export function biasAdvice({fit, problem, facts, topPct, isKept = false}: Advice
 	return [
 		...(isKept
 			? [line(keptText(fit))]
-			: [...targets(fit, topPct), line(`${strength(factor, facts)} ${left.charAt(0).toUpperCase()}${left.slice(1)}`)]),
+			: [...targets, line(`${strength(factor, facts)} ${left.charAt(0).toUpperCase()}${left.slice(1)}`)]),
 		...shape,
 		...otherDrags(problem),
 	];

@@ -67,7 +67,7 @@ function wantedInWords(
 	);
 	const {pct, highPct} = wantedAt(outermost);
 	return [
-		`With bias the gauge should show ${listed(said)}, if the drag is ${drag.toFixed(2)}, which is assumed.`,
+		`Wanted with bias, in percent of the playing force: ${listed(said)}, if the drag is ${drag.toFixed(2)}, which is assumed.`,
 		`A drag of ${band} more or less moves that by ${Math.abs(highPct - pct).toFixed(1)} % at the outside.`,
 		...(isInside ? [`Skating is least at ${Math.round(leastRadiusMm)} mm.`] : []),
 	];

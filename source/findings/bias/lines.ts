@@ -1,7 +1,7 @@
 import type {Check, Series} from '../../check/check.js';
 import {openSeries} from '../../check/series.js';
 import {chosenTrial, nameOfTrial, trialsOf} from '../../check/trials.js';
-import type {BiasFigures} from '../figures-types.js';
+import {type Aim, onGauge, readingWithWay, scaleLine, showsMiddle} from '../on-gauge.js';
 import {settingsOf} from '../settings.js';
 import {line, type Shown} from '../shown-lines.js';
 import {forceWithWay, plainNumber} from '../wording.js';
@@ -11,25 +11,34 @@ import {biasProblem} from './figures.js';
 import {grooveLines} from './groove-lines.js';
 import {leastChangePct} from './lever-doubt.js';
 import {leverLines} from './lever-lines.js';
-import {settingRead, topOfScalePct} from './setting-read.js';
+import {type SettingRead, settingRead} from './setting-read.js';
 import {frictionFirst} from './skating-lines.js';
+import {targetAims, targetLines} from './targets.js';
 
-function rowsTable({rows, fit}: BiasFigures, isKept: boolean): Shown {
+/** Heading of the column that is what the gauge shows; all others are percent of the playing force. */
+export const gaugeColumn = 'set gauge to';
+
+function rowsTable(read: SettingRead, isKept: boolean): Shown {
+	const {rows, fit} = read.bias;
 	const out = (pct: number | null) => (pct === null ? 'off scale' : forceWithWay(pct, '%', 1));
 	// Once it is to be left so, or was chosen, nothing is to be set.
-	const isToBeSet = fit !== null && !isKept && !isDone(fit);
-	const head = ['', 'wanted', 'read', 'bias alone', 'left over', ...(isToBeSet ? ['set gauge to'] : [])];
-	const body = rows.map(({radiusMm, wantedPct, pullOnPct, biasPct, leftoverPct}) => {
-		const target = fit?.targets.find((one) => one.radiusMm === radiusMm);
-		return [
-			`${plainNumber(radiusMm)} mm`,
-			out(wantedPct),
-			out(pullOnPct),
-			out(biasPct),
-			leftoverPct === null ? '-' : leftWord(leftoverPct),
-			...(isToBeSet ? [target ? out(target.targetPct) : '-'] : []),
-		];
-	});
+	const toBeSet = fit !== null && !isKept && !isDone(fit) ? targetAims(read) : undefined;
+	const head = ['', 'wanted', 'read', 'bias alone', 'left over', ...(toBeSet ? [gaugeColumn] : [])];
+	const body = rows.map(({radiusMm, wantedPct, pullOnPct, biasPct, leftoverPct}) => [
+		`${plainNumber(radiusMm)} mm`,
+		out(wantedPct),
+		out(pullOnPct),
+		out(biasPct),
+		leftoverPct === null ? '-' : leftWord(leftoverPct),
+		...(toBeSet
+			? [
+					gaugeCell(
+						toBeSet.find((one) => one.radiusMm === radiusMm),
+						read,
+					),
+				]
+			: []),
+	]);
 	return {
 		kind: 'table',
 		head,
@@ -41,6 +50,12 @@ function rowsTable({rows, fit}: BiasFigures, isKept: boolean): Shown {
 			)
 			.join(' '),
 	};
+}
+
+function gaugeCell(aim: Aim | undefined, {document, facts}: SettingRead): string {
+	if (!aim) return '-';
+	const gauge = onGauge(document, facts);
+	return showsMiddle(aim, gauge) ? readingWithWay(aim.middle, gauge) : 'off scale';
 }
 
 /** Every setting that was read, the best one marked, and the one that was kept. */
@@ -78,10 +93,11 @@ export function biasLines(check: Check, series: Series = openSeries(check)): Sho
 		line(`${name}; drag ${bias.effectiveDrag.toFixed(2)} assumed`, 'strong'),
 		...frictionFirst(figures),
 		...(problem && bias.fit
-			? biasAdvice({fit: bias.fit, problem, facts, topPct: topOfScalePct(document), isKept})
+			? biasAdvice({fit: bias.fit, problem, facts, targets: targetLines(read), isKept})
 			: [line('Too few radii, or no bias worth the name: no best setting.', 'warn')]),
 		...settingsTried(check, series, isKept ? number : undefined),
-		rowsTable(bias, isKept),
+		...scaleLine(onGauge(document, facts)),
+		rowsTable(read, isKept),
 		curveOf({document, probe: figures.probe, rows: bias.rows}),
 		...(problem ? leverLines({problem, facts, isKept, leastChangePct: leastChangePct(figures)}) : []),
 		...(problem && bias.fit ? grooveLines(problem, document, bias.fit.factor) : []),

@@ -5,7 +5,6 @@ import {factsOfTrial, partialDocument} from '../document-of-check.js';
 import type {Document} from '../document-schema.js';
 import {type Figures, figuresOf} from '../figures.js';
 import type {BiasFigures} from '../figures-types.js';
-import {settingsOf} from '../settings.js';
 
 /** A setting of the bias device that has figures. */
 export type SettingRead = {
@@ -28,10 +27,4 @@ export function lastSettingRead(check: Check): SettingRead | undefined {
 	const series = openSeries(check);
 	const trial = series.trials.at(-1);
 	return trial && settingRead(check, series, trial);
-}
-
-/** Top of the gauge's scale in percent of tracking force. */
-export function topOfScalePct(document: Document): number {
-	const {topOfScale, scale} = settingsOf(document);
-	return Number((scale.factor * (topOfScale - scale.zero)).toFixed(1));
 }

@@ -1,14 +1,15 @@
 import {isAbove} from '../../measures/compare.js';
+import {gaugeShows} from '../../measures/gauge-shows.js';
 import {wantedReadingPct} from '../../measures/skating.js';
 import {hasBias} from '../../procedure/bias-devices.js';
 import type {Facts} from '../../procedure/facts.js';
 import {partialDocument} from '../document-of-check.js';
 import type {Document} from '../document-schema.js';
 import {type Figures, figuresOf, isMeasured} from '../figures.js';
+import {endText, type OnGauge, onGauge, readingWithWay, scaleLine} from '../on-gauge.js';
 import {line, type Shown} from '../shown-lines.js';
-import {plainNumber} from '../wording.js';
+import {listed, plainNumber} from '../wording.js';
 import {curveOf} from './curve.js';
-import {topOfScalePct} from './setting-read.js';
 
 /** An arm that sticks is told first that bias cannot be set finer than half its hold band. */
 export function frictionFirst({probe}: Figures): Shown[] {
@@ -24,22 +25,19 @@ export function frictionFirst({probe}: Figures): Shown[] {
 }
 
 /** A wanted reading that the gauge cannot show. */
-function overTheTop(document: Document, {probe}: Figures): Shown[] {
-	const topPct = topOfScalePct(document);
-	const drag = document.bias?.effectiveDrag;
+function overTheTop({arm, bias}: Document, {probe}: Figures, gauge: OnGauge): Shown[] {
+	const drag = bias?.effectiveDrag;
+	if (drag === undefined) return [];
 	const over = probe
 		.filter(isMeasured)
-		.filter(
-			({radiusMm, bandPct}) =>
-				drag !== undefined && isAbove(wantedReadingPct(document.arm, drag, radiusMm) + bandPct / 2, topPct),
-		);
+		.map(({radiusMm, bandPct}) => ({
+			radiusMm,
+			outer: gaugeShows(wantedReadingPct(arm, drag, radiusMm) + bandPct / 2, gauge.scale),
+		}))
+		.filter(({outer}) => isAbove(outer, gauge.topOfScale));
 	if (over.length === 0) return [];
-	return [
-		line(
-			`The wanted reading and half the hold band together pass the top of the scale (${plainNumber(topPct)} %) at ${over.map(({radiusMm}) => `${plainNumber(radiusMm)} mm`).join(' and ')}: the outer limit may be off scale there.`,
-			'warn',
-		),
-	];
+	const each = over.map(({radiusMm, outer}) => `${readingWithWay(outer, gauge)} at ${plainNumber(radiusMm)} mm`);
+	return [line(`With the bias as wanted the outer limit may come to ${listed(each)}: ${endText(gauge)}.`, 'warn')];
 }
 
 /** Before any bias reading: what skating asks of this arm, beside the arm's own pull. */
@@ -47,10 +45,12 @@ export function skatingLines(facts: Facts): Shown[] {
 	const document = partialDocument(facts);
 	if (!document) return [];
 	const figures = figuresOf(document);
+	const gauge = onGauge(document, facts);
 	return [
 		...frictionFirst(figures),
-		...overTheTop(document, figures),
+		...overTheTop(document, figures, gauge),
 		curveOf({document, probe: figures.probe, rows: []}),
+		...scaleLine(gauge),
 		line(
 			'Wanted is the torque that bias must cancel: drag times the sine of the angle between groove tangent and the line stylus to pivot. The groove wall, without bias, gives a little more: drag times the tangent.',
 			'dim',

@@ -5,15 +5,29 @@ import {onRadiusMm} from '../../procedure/bias-on.js';
 import type {Facts} from '../../procedure/facts.js';
 import type {OnPlace} from '../../procedure/places.js';
 import {partialDocument} from '../document-of-check.js';
+import type {Document} from '../document-schema.js';
 import {figuresOf} from '../figures.js';
 import type {BiasRow} from '../figures-types.js';
+import {
+	type Aim,
+	aimAt,
+	aimText,
+	beyondTop,
+	endText,
+	type OnGauge,
+	onGauge,
+	readingWithWay,
+	scaleLine,
+	showsMiddle,
+} from '../on-gauge.js';
 import {settingsOf} from '../settings.js';
-import {line, type Shown} from '../shown-lines.js';
+import {line, type Shown, type Tone} from '../shown-lines.js';
 import {forceWithWay} from '../wording.js';
 import {biasAdvice} from './advice.js';
 import {curveOf, leftWord} from './curve.js';
-import {biasProblem} from './figures.js';
-import {lastSettingRead, topOfScalePct} from './setting-read.js';
+import {biasProblem, dragOf} from './figures.js';
+import {lastSettingRead} from './setting-read.js';
+import {roundsNear, targetAims, targetLines} from './targets.js';
 
 /** How the last setting was, and what it was to be changed to, for the hand that changes it. */
 export function lastAdvice(check: Check): Shown[] {
@@ -27,16 +41,16 @@ function toBeSet(check: Check): Shown[] {
 	const problem = read && biasProblem(read.document, settingsOf(read.document), read.figures.probe);
 	const fit = read?.bias.fit;
 	if (!fit || !problem) return [];
-	const {document, facts} = read;
-	return biasAdvice({fit, problem, facts, topPct: topOfScalePct(document)}).filter(
+	return biasAdvice({fit, problem, facts: read.facts, targets: targetLines(read)}).filter(
 		(one) => one.kind !== 'line' || one.tone !== 'dim',
 	);
 }
 
-/** The reading to aim at, from the setting before. */
-function aim(check: Check, radiusMm: number): Shown[] {
-	const target = lastSettingRead(check)?.bias.fit?.targets.find((one) => one.radiusMm === radiusMm);
-	return target ? [line(`Best with this device: ${forceWithWay(target.targetPct, '%', 1)} here.`)] : [];
+/** What the gauge shows once the bias is as it should be, or that it ends before that. */
+function aimLines(name: string, aim: Aim, gauge: OnGauge, tone: Tone): Shown[] {
+	if (!showsMiddle(aim, gauge))
+		return [line(`${name}: ${readingWithWay(aim.middle, gauge)} in the middle, but ${endText(gauge)}.`, 'warn')];
+	return [line(`${name}: the gauge shows ${aimText(aim, gauge)}.`, tone), ...beyondTop(aim, gauge)];
 }
 
 /** With the bias on, at one radius: what is wanted there, what was read, and the curve so far. */
@@ -48,13 +62,25 @@ export function biasSoFar(check: Check, facts: Facts, place: OnPlace): Shown[] {
 	const {bias, probe} = figures;
 	const isRead = (document.bias?.readings ?? []).length > 0;
 	const row = bias.rows.find((one) => one.radiusMm === radiusMm && one.pullOnPct !== null);
-	const wanted = `Wanted here: ${forceWithWay(wantedReadingPct(document.arm, bias.effectiveDrag, radiusMm), '%', 1)} in the middle of both limits.`;
+	const gauge = onGauge(document, facts);
 	return [
-		line(row ? readingText(row) : wanted, 'strong'),
-		...(row ? [] : aim(check, radiusMm)),
+		...(row ? [line(readText(row), 'strong')] : aims(check, document, radiusMm, gauge)),
 		curveOf({document, probe, rows: isRead ? bias.rows : [], brief: true}),
+		...scaleLine(gauge),
 	];
 }
 
-const readingText = ({wantedPct, pullOnPct, biasPct, leftoverPct}: BiasRow): string =>
+/** What to aim at where nothing was read yet: what skating asks for, and the best that the setting before promises. */
+function aims(check: Check, document: Document, radiusMm: number, gauge: OnGauge): Shown[] {
+	const last = lastSettingRead(check);
+	const best = last && targetAims(last).find((one) => one.radiusMm === radiusMm);
+	const wantedPct = wantedReadingPct(document.arm, dragOf(document), radiusMm);
+	const wanted = aimAt(radiusMm, wantedPct, gauge, roundsNear(last?.document ?? document, radiusMm));
+	return [
+		...aimLines('Wanted here', wanted, gauge, 'strong'),
+		...(best ? aimLines('Best with this device', best, gauge, 'plain') : []),
+	];
+}
+
+const readText = ({wantedPct, pullOnPct, biasPct, leftoverPct}: BiasRow): string =>
 	`Read ${forceWithWay(pullOnPct ?? 0, '%', 1)}, wanted ${forceWithWay(wantedPct, '%', 1)}: ${leftWord(leftoverPct ?? 0)}. Bias alone: ${forceWithWay(biasPct ?? 0, '%', 1)}.`;

@@ -1,4 +1,4 @@
-import {biasLines} from '../../findings/bias/lines.js';
+import {biasLines, gaugeColumn} from '../../findings/bias/lines.js';
 import {blocksOfShown} from '../blocks-of-shown.js';
 import type {CheckSource} from '../check-source.js';
 import type {Section} from '../report.js';
@@ -7,6 +7,8 @@ import type {Section} from '../report.js';
 export function biasPart({record: {check}}: CheckSource): Section[] {
 	const shown = biasLines(check);
 	if (shown.length === 0) return [];
-	const names = {table: 'Bias by radius, percent of the playing force', picture: 'Wanted reading over the record'};
+	const isToBeSet = shown.some((one) => one.kind === 'table' && one.head.includes(gaugeColumn));
+	const table = `Bias by radius, percent of the playing force${isToBeSet ? `; '${gaugeColumn}' is what this gauge itself shows in the middle of both limits` : ''}`;
+	const names = {table, picture: 'Wanted reading over the record, percent of the playing force'};
 	return [{title: 'Bias against skating', blocks: blocksOfShown(shown, names)}];
 }
