@@ -2,6 +2,7 @@ import type {Limits, WouldDecide, Zone} from '../measures/verdict.js';
 import {type DiagnosisFacts, placesWhere} from './diagnosis-facts.js';
 import type {MeasuredRadius} from './figures-types.js';
 import type {FindingRow} from './finding-row.js';
+import {roundsAgree} from './rounds-agree.js';
 import {bandAt, listed, plainNumber, pullAt, sureFirst, wouldDecideIt} from './wording.js';
 
 type Open = {
@@ -21,6 +22,12 @@ const openAt = (figures: MeasuredRadius): Open[] => {
 		...(bandWouldDecide ? [{...band, wouldDecide: bandWouldDecide}] : []),
 	];
 };
+
+/** What to do about an undecided figure; what would decide it says nothing while its rounds do not agree. */
+const wayOn = ({document}: DiagnosisFacts, {atWorst, wouldDecide}: Open): string =>
+	roundsAgree(document)
+		? wouldDecideIt(wouldDecide, atWorst)
+		: 'the rounds do not agree, so take them again or strike the odd one out';
 
 const allOpen = ({measured}: DiagnosisFacts): Open[] => measured.flatMap(openAt);
 
@@ -45,7 +52,7 @@ export const closingRows = [
 		likely: '',
 		next: (facts) =>
 			`the technician goes on: ${allOpen(facts)
-				.map(({name, atWorst, wouldDecide}) => `${name}: ${wouldDecideIt(wouldDecide, atWorst)}`)
+				.map((open) => `${open.name}: ${wayOn(facts, open)}`)
 				.join('; ')}`,
 	},
 	{

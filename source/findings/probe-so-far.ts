@@ -6,7 +6,7 @@ import {counts, openSeries} from '../check/series.js';
 import {reachesTop} from '../measures/hold-band.js';
 import type {Zone} from '../measures/verdict.js';
 import type {Facts} from '../procedure/facts.js';
-import {closingOf, inGaugeUnit, isOffScale, topOfScale} from '../procedure/hold-limits.js';
+import {inGaugeUnit, isOffScale, topOfScale} from '../procedure/hold-limits.js';
 import {isOnPlace} from '../procedure/places.js';
 import {gaugeUnitOf} from '../procedure/readings.js';
 import type {Place} from '../procedure/step.js';
@@ -14,11 +14,13 @@ import {gaugeMoves} from '../procedure/steps-probe.js';
 import {units} from '../units.js';
 import {bandsPicture} from './band-rows.js';
 import {biasSoFar} from './bias/so-far.js';
+import {closingLines} from './closing-lines.js';
 import {partialDocument} from './document-of-check.js';
-import type {Document} from './document-schema.js';
 import {figuresOf} from './figures.js';
 import {isMeasured, type MeasuredRadius} from './figures-types.js';
-import {afterOneMoreRound} from './one-more-round.js';
+import {onGauge, scaleLine} from './on-gauge.js';
+import {oneMoreLine} from './one-more-round.js';
+import {apartLines, roundsAgree} from './rounds-agree.js';
 import {line, type Shown} from './shown-lines.js';
 import {bandAt, plainNumber, pullAt, sureFirst, wouldDecideIt} from './wording.js';
 import {lastBands} from './years/last-bands.js';
@@ -34,7 +36,7 @@ export function probeSoFar(
 	const series = openSeries(check);
 	const rounds = series[place];
 	return [
-		line([slot ? roundOf(slot) : howMany(rounds, isOffScale(facts, place)), ...soFar(rounds)].join(' · ')),
+		line([slot ? roundOf(check, slot) : howMany(rounds, isOffScale(facts, place)), ...soFar(rounds)].join(' · ')),
 		...(slot && movesGauge(series, slot) ? [line(gaugeMoves, 'warn')] : []),
 		...zeroLine(facts, slot),
 		...pending(rounds, facts, place),
@@ -48,8 +50,8 @@ function figuresSoFar(check: Check, facts: Facts, place: Place, history: readonl
 	return place === 'closing' ? closingLines(facts) : figureLines(facts, place, history);
 }
 
-const roundOf = ({place, index}: Slot): string => {
-	const usual = usualRoundsAt(place);
+const roundOf = (check: Check, {place, index}: Slot): string => {
+	const usual = usualRoundsAt(check, place);
 	return `Round ${index + 1}${usual === 1 ? '' : ` of ${Math.max(usual, index + 1)}`}`;
 };
 
@@ -97,18 +99,6 @@ function offScaleLine(facts: Facts, place: Place): Shown {
 	return line(`Off scale: a reading of ${top} or more gives no figure. ${ways}`, 'bad');
 }
 
-function closingLines(facts: Facts): Shown[] {
-	const closing = closingOf(facts);
-	if (!closing) return [];
-	const off = Math.abs(closing.centrePct - closing.meanPct).toFixed(2);
-	const allowed = `up to ${closing.allowedPct.toFixed(2)} % is no change`;
-	return [
-		closing.moved
-			? line(`${off} % off the inner mean (${allowed}): something moved. Probe again.`, 'bad')
-			: line(`${off} % off the inner mean (${allowed}): nothing moved.`, 'good'),
-	];
-}
-
 function figureLines(facts: Facts, place: Place, history: readonly PastCheck[]): Shown[] {
 	const document = partialDocument(facts);
 	if (!document) return [];
@@ -120,6 +110,7 @@ function figureLines(facts: Facts, place: Place, history: readonly PastCheck[]):
 	if (!here || !isMeasured(here)) return bandsPicture(others, facts.limits, before);
 	const {pullGoodPct, pullUsablePct, bandGoodPct, bandUsablePct} = facts.limits;
 	return [
+		...apartLines(document, here.radiusMm),
 		...bandsPicture([here, ...others], facts.limits, before),
 		line(
 			`Pull ${pullAt(here)} (${limitInQuestion(here.pullAtWorst, pullGoodPct, pullUsablePct)}): ${verdictOf(here.pullVerdict, here.pullAtWorst)}`,
@@ -129,8 +120,9 @@ function figureLines(facts: Facts, place: Place, history: readonly PastCheck[]):
 			`Band ${bandAt(here)} (${limitInQuestion(here.bandAtWorst, bandGoodPct, bandUsablePct)}): ${verdictOf(here.bandVerdict, here.bandAtWorst)}`,
 			'strong',
 		),
-		...wouldDecide(here),
-		...oneMore(document, here),
+		// Rounds that do not agree say nothing about what more of them would bring.
+		...(roundsAgree(document) ? [...wouldDecide(here), oneMoreLine(document, here)] : []),
+		...scaleLine(onGauge(document, facts)),
 	];
 }
 
@@ -145,16 +137,5 @@ function wouldDecide(here: MeasuredRadius): Shown[] {
 	return [
 		...(here.pullWouldDecide ? [line(`Pull: ${wouldDecideIt(here.pullWouldDecide, here.pullAtWorst)}.`)] : []),
 		...(here.bandWouldDecide ? [line(`Band: ${wouldDecideIt(here.bandWouldDecide, here.bandAtWorst)}.`)] : []),
-	];
-}
-
-function oneMore(document: Document, here: MeasuredRadius): Shown[] {
-	const more = afterOneMoreRound(document, here);
-	if (!more) return [line('A second round will show how well rounds repeat.', 'dim')];
-	return [
-		line(
-			`One round more would bring the pull to ± ${more.pullUncertaintyPct.toFixed(2)} %, the band to ± ${more.bandUncertaintyPct.toFixed(2)} %.`,
-			'dim',
-		),
 	];
 }

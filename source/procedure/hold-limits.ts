@@ -1,5 +1,6 @@
 import limits from '../../shared/limits.json' with {type: 'json'};
 import {closingAllowedPct, somethingMoved} from '../measures/closing-round.js';
+import {isAtMost} from '../measures/compare.js';
 import {gaugeZero, gaugeZeroUncertainty} from '../measures/gauge-zero.js';
 import {type GaugeScale, pullPct, type Round, reachesTop, roundCentresPct} from '../measures/hold-band.js';
 import {pooledSpread, type Spread} from '../measures/statistics.js';
@@ -83,6 +84,8 @@ export type Closing = {
 	readonly meanPct: number;
 	readonly allowedPct: number;
 	readonly moved: boolean;
+	/** What counts as no change is no more than a good pull: else the rounds scatter too much to tell. */
+	readonly tells: boolean;
 };
 
 /** The closing round against the mean of the inner rounds; undefined until both are there with figures. */
@@ -94,11 +97,13 @@ export function closingOf(facts: Facts): Closing | undefined {
 	const centrePct = pullPct([closing], scale);
 	const meanPct = pullPct(inner, scale);
 	const spread = spreadPct(facts)?.sd ?? null;
+	const allowedPct = closingAllowedPct(inner.length, spread);
 	return {
 		centrePct,
 		meanPct,
-		allowedPct: closingAllowedPct(inner.length, spread),
+		allowedPct,
 		moved: somethingMoved(centrePct, meanPct, inner.length, spread),
+		tells: isAtMost(allowedPct, facts.limits.pullGoodPct),
 	};
 }
 

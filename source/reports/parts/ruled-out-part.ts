@@ -127,8 +127,8 @@ function movedMeanwhile(facts: Facts): Cause {
 	const off = Math.abs(closing.centrePct - closing.meanPct).toFixed(2);
 	return cause(
 		'something that moved during the probe',
-		!closing.moved,
-		`the closing round lay ${off} % from the inner rounds, allowed ${closing.allowedPct.toFixed(2)} %`,
+		!closing.moved && closing.tells,
+		`the closing round lay ${off} % from the inner rounds, allowed ${closing.allowedPct.toFixed(2)} %${closing.tells ? '' : ': the rounds scatter too much to tell'}`,
 	);
 }
 
