@@ -3,7 +3,7 @@ import type {Lines} from '../../source/plain/converse.js';
 /** A reading as a gauge shows it, typed. */
 const typedReading = (pct: number): string => (pct < 0 ? String(pct) : `+${pct}`);
 
-const lastShown = (said: string): number => Number([...said.matchAll(/shows ([+-]?[\d.]+) %/g)].at(-1)?.[1]);
+const lastShown = (said: string): number => Number([...said.matchAll(/shows ([+-]?[\d.]+) %; the arm/g)].at(-1)?.[1]);
 
 /** Nudges toward a limit: in large steps until the arm lets go, then in fine ones; then the farthest reading that held. */
 class LimitSearch {
