@@ -73,6 +73,7 @@ function visibleSteps(
 		answers,
 		onFile,
 		rounds: limitsOfSeries(series),
+		roundsEach: check.practice?.roundsEach,
 		profiles,
 		doubts: check.doubts,
 		limits: check.limits,

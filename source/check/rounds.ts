@@ -1,8 +1,9 @@
+import {usualRounds} from '../procedure/facts.js';
 import {isOnPlace, places} from '../procedure/places.js';
 import type {Place} from '../procedure/step.js';
 import type {Action, LimitName} from './actions.js';
 import type {Check, Reading, Round, Series} from './check.js';
-import {counts, openSeries, usualRounds, withOpenSeries} from './series.js';
+import {counts, openSeries, withOpenSeries} from './series.js';
 
 type Of<T extends Action['type']> = Extract<Action, {type: T}>;
 

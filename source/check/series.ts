@@ -3,9 +3,6 @@ import {places} from '../procedure/places.js';
 import type {Place} from '../procedure/step.js';
 import type {Answer, Check, Round, Series} from './check.js';
 
-/** Three rounds show how well they repeat; more is always possible. */
-export const usualRounds = 3;
-
 export const newSeries = (at: string): Series => ({
 	openedAt: at,
 	inner: [],

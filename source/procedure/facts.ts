@@ -34,6 +34,8 @@ export type Facts = {
 	readonly unknown: (step: string) => boolean;
 	/** Complete rounds of the present series that count, in base units. */
 	readonly rounds: (place: Place) => readonly HoldLimits[];
+	/** How many rounds are asked for at each radius. */
+	readonly roundsEach: number;
 	readonly profiles: readonly Profile[];
 	/** What is asked again on return, by doubt id. */
 	readonly doubts: readonly string[];
@@ -48,6 +50,9 @@ export type Limits = {
 	readonly bandUsablePct: number;
 };
 
+/** Three rounds show how well they repeat; more is always possible. */
+export const usualRounds = 3;
+
 type Values = Readonly<Record<string, {readonly value: AnswerValue} | undefined>>;
 type Sources = {
 	/** Answers of visible steps. */
@@ -55,6 +60,7 @@ type Sources = {
 	/** All answers on file, hidden ones included; the same when left out. */
 	readonly onFile?: Values;
 	readonly rounds?: (place: Place) => readonly HoldLimits[];
+	readonly roundsEach?: number | undefined;
 	readonly profiles?: readonly Profile[];
 	readonly doubts?: readonly string[];
 	readonly limits: Limits;
@@ -64,6 +70,7 @@ export function factsOf({
 	answers,
 	onFile = answers,
 	rounds = () => [],
+	roundsEach = usualRounds,
 	profiles = [],
 	doubts = [],
 	limits,
@@ -88,6 +95,7 @@ export function factsOf({
 		everAnswered: (step) => onFile[step] !== undefined,
 		unknown: (step) => value(step) === null || value(step) === '',
 		rounds,
+		roundsEach,
 		profiles,
 		doubts,
 		limits,

@@ -48,6 +48,8 @@ export const probeSteps: readonly Step[] = steps([
 	probe('outer', 'Probe at the outer radius'),
 	probe('extra', 'Probe at the third radius', {when: (facts) => facts.number('radius-extra') !== undefined}),
 	probe('closing', 'Closing round at the inner radius', {
+		// One round does not show how well rounds repeat, so there is nothing to hold a closing one against.
+		when: (facts) => facts.roundsEach > 1,
 		ask: (facts) => `Go back to the inner radius${where('closing', facts)} for one round more.`,
 		why: 'It shows whether anything moved while you probed. It enters no figure.',
 		mistake: 'Skipping it because the figures look fine already.',

@@ -5,6 +5,7 @@ import {PracticeWorkbench} from '../../source/commands/practice-workbench.js';
 import {converse} from '../../source/plain/converse.js';
 import {usualSettings} from '../../source/procedure/settings.js';
 import {readyPracticeFolder} from '../../source/store/practice-folder.js';
+import type {PracticeExtent} from '../../source/workbench.js';
 import {run} from '../helpers/plain-run.js';
 import {PracticeTechnician} from '../helpers/practice-lines.js';
 import {freshFolder} from '../helpers/program-environment.js';
@@ -18,10 +19,10 @@ const start = (dataDir: string, ...args: readonly string[]) => {
 };
 
 /** The answers of a careful technician to a practice check, found by doing it. */
-async function careful(arm: string, isPrepared: boolean, seed: number) {
+async function careful(arm: string, extent: PracticeExtent, seed: number) {
 	const dataDir = readyPracticeFolder(freshFolder());
 	const desk = new PracticeWorkbench({dataDir, version: '0.0.0', settings: usualSettings, seed: () => seed});
-	const opened = await desk.begin(arm, isPrepared ? 'probe' : 'whole');
+	const opened = await desk.begin(arm, extent);
 	if (!opened.ok) throw new Error(opened.sentence);
 	const technician = new PracticeTechnician();
 	const end = await converse(desk, opened.dialogue, technician);
@@ -35,7 +36,7 @@ const practised = (dataDir: string, answers: readonly string[], ...args: readonl
 
 test('the arm with both faults, done whole on the built program, ends in its finding with the hidden truth beside it', async () => {
 	const dataDir = freshFolder();
-	const answers = await careful('wire-and-bearing', false, 7);
+	const answers = await careful('wire-and-bearing', 'whole', 7);
 	const {status, out, faults} = practised(dataDir, answers, '--on', 'wire-and-bearing', '--seed', '7');
 	expect(faults).toBe('');
 	expect(status).toBe(0);
@@ -56,9 +57,19 @@ test('the arm with both faults, done whole on the built program, ends in its fin
 	expect(questions.filter((line) => !line.includes('PRACTICE: An arm with both faults'))).toEqual([]);
 });
 
+test('a first try asks four limits, and comes to a verdict and the hidden truth', async () => {
+	const dataDir = freshFolder();
+	const answers = await careful('sticky-bearing', 'once', 5);
+	expect(answers.filter((one) => /^[+-]?\d+(\.\d)?$/.test(one) && one !== '1').length).toBeLessThanOrEqual(5);
+	const {out} = practised(dataDir, answers, '--on', 'sticky-bearing', '--extent', 'once', '--seed', '5');
+	expect(out).not.toContain('Closing round');
+	expect(out).toContain('What was hidden: an arm with a sticky bearing');
+	expect(out).toContain('armdrift practice --on sticky-bearing --extent once --seed 5');
+});
+
 test('practice lies apart from real checks, and every report on it says what it is', async () => {
 	const dataDir = freshFolder();
-	const answers = await careful('well-behaved', true, 3);
+	const answers = await careful('well-behaved', 'probe', 3);
 	expect(practised(dataDir, answers, '--on', 'well-behaved', '--extent', 'probe', '--seed', '3').status).toBe(0);
 	expect(run(dataDir, ['list']).faults).toContain('There are no past checks');
 	expect(run(dataDir, ['export']).out).not.toContain('well-behaved');

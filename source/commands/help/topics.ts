@@ -141,7 +141,7 @@ export const topics: readonly Topic[] = [
 		],
 	},
 	{
-		name: 'practice',
+		name: 'practising',
 		title: 'how to practise on an invented arm',
 		blocks: [
 			'"armdrift practice" leads through the same check on an arm that lives in the program. Nothing can break, and at the end its truth stands beside what was found, with what to do better. Practice data lie in a folder of their own, are never mixed with real checks, and every screen and report of them says PRACTICE.',
