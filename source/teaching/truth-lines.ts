@@ -31,13 +31,18 @@ export function truthLines(check: Check, issued: Issued | null): readonly Shown[
 			: truthTable(places, biasFound(check, issued, notes))),
 		...places.map(madeOf),
 		...lessonNamed(check, issued, notes),
-		line('To do better', 'strong'),
-		...adviceLines(check, notes),
+		...headed(adviceLines(check, notes)),
 		line(
 			`The same arm with the same chance: armdrift practice --on ${lesson.id} --extent ${extentOf(practice)} --seed ${practice.seed}`,
 			'dim',
 		),
 	];
+}
+
+/** Advice is headed in its own line, which no page can part from it. */
+function headed([first, ...others]: readonly Shown[]): readonly Shown[] {
+	if (first?.kind !== 'line' || first.tone === 'good') return first ? [first, ...others] : [];
+	return [{...first, text: `To do better: ${first.text}`}, ...others];
 }
 
 const extentOf = ({isPrepared, roundsEach}: PracticeNotes): PracticeExtent =>
