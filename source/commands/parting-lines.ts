@@ -11,7 +11,9 @@ export function partingLines(workbench: OpenWorkbench, goOn: string): readonly s
 		const {current, facts} = progress;
 		const deck = isReadyToPlay(progress) ? 'Deck ready to play.' : 'Deck not ready to play.';
 		const arm = printable(facts.text('arm-name') ?? 'a new arm', 40);
-		return [`Saved: the check of ${arm} stands at '${current?.title ?? 'its end'}'.`, `${deck} Go on with: ${goOn}`];
+		const stands = `stands at '${current?.title ?? 'its end'}'.`;
+		if (openCheck.practice) return [`PRACTICE saved: ${arm} ${stands}`, `Go on with: ${goOn}`];
+		return [`Saved: the check of ${arm} ${stands}`, `${deck} Go on with: ${goOn}`];
 	}
 	const unfinished = workbench.unfinished();
 	if (!filed && unfinished)
