@@ -15,6 +15,8 @@ export type Saved =
 			readonly finished?: FinishedCheck;
 			/** As it was kept, where something was noted beside the answers. */
 			readonly kept?: Check;
+			/** What came of that, for the next question. */
+			readonly notice?: string;
 	  }
 	/** Nothing counts as saved; the same call can be made again. */
 	| {

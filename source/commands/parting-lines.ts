@@ -26,7 +26,7 @@ export function partingLines(workbench: OpenWorkbench, goOn: string): readonly s
 	return [
 		`${filed.check.practice ? 'PRACTICE, filed' : 'Filed'} as ${filed.check.id}: ${filed.issued ? verdictWord[filed.issued.figures.verdict].toLowerCase() : 'no verdict'}.`,
 		filed.check.practice
-			? `Report on it: armdrift report ${filed.check.id} --practice --as html --out practice.html`
+			? `Report on it: ${goOn.replace(/practice$/, `report ${filed.check.id} --practice --as html --out practice.html`)}`
 			: deck,
 	];
 }

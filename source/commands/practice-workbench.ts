@@ -1,10 +1,12 @@
 import type {Check} from '../check/check.js';
 import type {Dialogue} from '../check/dialogue.js';
 import type {PracticeNotes} from '../check/practice-notes.js';
+import {reduce} from '../check/reduce.js';
 import {lessonArms} from '../practice/arms.js';
 import type {Settings} from '../procedure/settings.js';
 import {BenchAtWork} from '../teaching/bench-at-work.js';
 import {lessonFor} from '../teaching/deck.js';
+import {isDeckChanged} from '../teaching/deck-changed.js';
 import {armNameOf, newNotes, practiceCheck} from '../teaching/practice-check.js';
 import {preparedBy} from '../teaching/prepared.js';
 import type {Opened, PracticeDesk, PracticeExtent, Saved} from '../workbench.js';
@@ -67,11 +69,20 @@ export class PracticeWorkbench extends OpenWorkbench implements PracticeDesk {
 
 	override async save(dialogue: Dialogue): Promise<Saved> {
 		const state = this.practice.noted(dialogue);
-		const kept = {...dialogue.check, practice: state.notes};
+		const {kept, notice} = this.#onItsDeck({...dialogue.check, practice: state.notes});
 		const saved = await super.save({...dialogue, check: kept});
 		if (!saved.ok) return saved;
 		this.practice.saved(state);
-		return {...saved, kept};
+		return {...saved, kept, ...(notice === undefined ? {} : {notice})};
+	}
+
+	/** Rounds of one series are taken on one deck: what hands have put right since begins another one. */
+	#onItsDeck(check: Check): {readonly kept: Check; readonly notice?: string} {
+		if (!isDeckChanged(check)) return {kept: check};
+		const because = 'the deck was put right by hand';
+		const kept = reduce(check, {type: 'new-series', because, steps: [], at: this.now()});
+		const notice = `The rounds so far are kept as series ${kept.series.length - 1} (${because}); the next ones are a new series.`;
+		return {kept, notice};
 	}
 
 	/** Somebody else has prepared the deck; the probe is next. */

@@ -1,9 +1,11 @@
 import limits from '../../shared/limits.json' with {type: 'json'};
 import type {Dialogue, Position} from '../check/dialogue.js';
+import {hasReadings, openSeries} from '../check/series.js';
 import {mnPerGram} from '../measures/tracking-force.js';
 import {clearanceOf} from '../procedure/clearance.js';
 import type {Facts} from '../procedure/facts.js';
 import {zeroOf} from '../procedure/hold-limits.js';
+import type {Step} from '../procedure/step.js';
 import {tickStates} from '../procedure/ticks.js';
 import {carriedMn, guardHandling} from '../procedure/weighing.js';
 import {fixed, formatIn} from '../units.js';
@@ -135,6 +137,8 @@ export function consequencesOf(dialogue: Dialogue, {step, slot, progress}: Posit
 				mark === 'yes' ? 'good' : mark === 'no' ? 'warn' : 'plain',
 			),
 		);
+	if (step.input.kind === 'confirm' && step.id !== 'next-check')
+		return [...(consequences[step.id]?.(facts) ?? []), ...confirmedAgain(dialogue, step)];
 	if (step.input.kind === 'rounds') return probeSoFar(dialogue, facts, step.input.place, slot);
 	if (step.input.kind === 'verdict') return verdictScreen(dialogue, facts);
 	if (step.input.kind === 'bias-result') return biasLines(dialogue.check);
@@ -145,4 +149,17 @@ export function consequencesOf(dialogue: Dialogue, {step, slot, progress}: Posit
 		return [line(`Next check: ${date}`, 'strong'), line(because)];
 	}
 	return consequences[step.id]?.(facts) ?? [];
+}
+
+/** A condition that is confirmed once more while rounds hang on it. */
+function confirmedAgain({check}: Dialogue, {id, touches}: Step): Shown[] {
+	const hangsOnIt = touches?.includes('rounds') && check.answers[id]?.value === true && hasReadings(openSeries(check));
+	return hangsOnIt
+		? [
+				line(
+					'Was it not so while the rounds were taken? Then answer n first: they are kept apart, and new ones begin.',
+					'warn',
+				),
+			]
+		: [];
 }

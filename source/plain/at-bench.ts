@@ -36,7 +36,8 @@ function isForBench(bench: PracticeBench, dialogue: Dialogue, entry: string, lin
 	if (entry === '!') {
 		const isDone = bench.doByHand(dialogue);
 		if (isDone) for (const one of bench.shown(dialogue)) lines.say(textOf(one));
-		return isDone;
+		else lines.say('Nothing is offered here that hands could do.');
+		return true;
 	}
 	if (!bench.isProbing(dialogue) || !/^[<>,.][<>,.\s]*$/.test(entry)) return false;
 	for (const key of entry) {

@@ -131,6 +131,7 @@ async function kept(workbench: Workbench, next: Dialogue): Promise<Taken> {
 	return told({
 		...next,
 		check: saved.kept ?? next.check,
+		...(saved.notice === undefined ? {} : {notice: saved.notice}),
 		profiles: workbench.profiles(),
 		history: workbench.archive.history(next.check),
 	});

@@ -61,6 +61,7 @@ export function useCheck(
 				show({
 					...next,
 					check: saved.kept ?? next.check,
+					...(saved.notice === undefined ? {} : {notice: saved.notice}),
 					profiles: workbench.profiles(),
 					history: workbench.archive.history(next.check),
 				});

@@ -54,8 +54,9 @@ export function usePractice(
 	const takes = (key: string): boolean => {
 		if (!bench) return false;
 		const isFree = prompt.kind !== 'field' || typed === '';
-		if (key === '!' && isFree && bench.doByHand(dialogue)) {
-			redraw();
+		if (key === '!' && isFree) {
+			// Where nothing is offered the key does nothing: it is no answer either.
+			if (bench.doByHand(dialogue)) redraw();
 			return true;
 		}
 		const nudge = nudgeKeys[arrows.get(key) ?? (isFree ? key : '')];
@@ -63,12 +64,12 @@ export function usePractice(
 		bench.nudge(nudge);
 		return true;
 	};
-	return {shown: bench ? shownBeside(bench, dialogue, isProbing) : [], takes};
+	return {shown: bench ? shownBeside(bench, dialogue, isProbing && prompt.kind === 'field') : [], takes};
 }
 
-function shownBeside(bench: PracticeBench, dialogue: Dialogue, isProbing: boolean): readonly Shown[] {
+function shownBeside(bench: PracticeBench, dialogue: Dialogue, takesNudges: boolean): readonly Shown[] {
 	const [arm, ...others] = bench.shown(dialogue);
-	return arm && isProbing ? [arm, line(nudgeHelp.keys), ...others] : [...(arm ? [arm] : []), ...others];
+	return arm && takesNudges ? [arm, line(nudgeHelp.keys), ...others] : [...(arm ? [arm] : []), ...others];
 }
 
 /** What makes a new drawing worth while; a voice is not to read out every trembling of the gauge. */

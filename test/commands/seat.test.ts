@@ -1,4 +1,6 @@
 import {expect, it} from 'vitest';
+import type {Dialogue} from '../../source/check/dialogue.js';
+import {type Entry, respond} from '../../source/check/respond.js';
 import {OpenWorkbench} from '../../source/commands/open-workbench.js';
 import {PracticeWorkbench} from '../../source/commands/practice-workbench.js';
 import {Seat} from '../../source/commands/seat.js';
@@ -83,5 +85,29 @@ it('practice has the settings of real checks', async () => {
 	const opened = await desk.begin('stiff-wire', 'whole');
 	expect(desk.settings()).toBe(settings);
 	expect(opened.ok && opened.dialogue.check.limits.pullGoodPct).toBe(1.5);
+	desk.release();
+});
+
+it('what hands put right between rounds closes the series, and says so', async () => {
+	const dataDir = readyPracticeFolder(freshFolder());
+	const desk = new PracticeWorkbench({dataDir, version: '0.0.0', settings: usualSettings, seed: () => 1});
+	const opened = await desk.begin('bias-left-on', 'probe');
+	if (!opened.ok) throw new Error(opened.sentence);
+	const enter = async (dialogue: Dialogue, entry: Entry) => {
+		desk.practice.shown(dialogue);
+		const next = respond(dialogue, entry, desk.now());
+		if (!next) throw new Error('left');
+		const saved = await desk.save(next);
+		if (!saved.ok) throw new Error(saved.sentence);
+		return {saved, dialogue: {...next, check: saved.kept ?? next.check}};
+	};
+	const first = await enter(opened.dialogue, {kind: 'text', text: '+5'});
+	const second = await enter(first.dialogue, {kind: 'text', text: '+6'});
+	const visiting = {...second.dialogue, visiting: {step: 'bias-off'}};
+	desk.practice.shown(visiting);
+	expect(desk.practice.doByHand(visiting)).toBe(true);
+	const {saved, dialogue} = await enter(visiting, {kind: 'yes'});
+	expect(dialogue.check.series).toHaveLength(2);
+	expect(saved.ok && saved.notice).toContain('kept as series 1 (the deck was put right by hand)');
 	desk.release();
 });

@@ -115,6 +115,19 @@ describe('What is typed', () => {
 	});
 });
 
+describe('A condition that is looked at again', () => {
+	const words = /Was it not so while the rounds were taken\? Then answer n first/;
+
+	it('asks for n first where rounds hang on it, for they were taken with it as it was', () => {
+		const seen = viewOf({...at('verdict'), visiting: {step: 'bias-off'}});
+		expect(wordsOf(seen.shown)).toMatch(words);
+	});
+
+	it('asks for nothing before there are rounds', () => {
+		expect(wordsOf(viewOf({...at('probe-inner'), visiting: {step: 'bias-off'}}).shown)).not.toMatch(words);
+	});
+});
+
 describe('A probe screen', () => {
 	const two = say(at('probe-outer'), [text('3 out'), text('7.5 out'), text('3 out'), text('7 out')]);
 

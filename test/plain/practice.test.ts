@@ -132,25 +132,21 @@ describe('the line !', () => {
 	it.each([
 		['at the probe', () => toProbe()],
 		['where the bias is off', () => whole('lever-badly-set', 'bias-off')],
-	])('is an ordinary answer, and refused as one, %s', async (_where, start) => {
+		['at a text', () => whole('lever-badly-set', 'bias-setting')],
+	])('is no answer where nothing is offered, and says so: %s', async (_where, start) => {
 		const here = start();
-		const {end, left} = await run(here, ['!', 'y']);
-		expect(end).toMatchObject({kind: 'refused', sentence: expect.stringContaining("answer '!'")});
-		expect(left).toBe(1);
+		const {said, end, questions} = await run(here, ['!']);
+		expect(said).toContain('Nothing is offered here that hands could do.');
+		expect(end.kind).toBe('input-ended');
+		expect(questions).toHaveLength(1);
 		expect(here.bench.notes.deck.done).toEqual([]);
-	});
-
-	it('is refused in one sentence, and the question asked again, where a person types', async () => {
-		const {said, questions} = await run(whole('lever-badly-set', 'bias-off'), ['!', 'y'], false);
-		expect(said).toContain('Answer y or n.');
-		expect(questions).toHaveLength(3);
 	});
 
 	it('shows at the verdict what was hidden, and not before', async () => {
 		const here = goneOn(toProbe('tilted-deck'), {}, 'verdict');
 		const {said, questions} = await run(here, ['!']);
 		const shown = said.findIndex((one) => one.startsWith('What was hidden: a good arm on a tilted deck'));
-		expect(shown).toBeGreaterThan(said.indexOf('! shows what was hidden in this arm, and what to do better'));
+		expect(shown).toBeGreaterThan(said.indexOf('Press ! to see what was hidden in this arm, and what to do better.'));
 		expect(questions).toHaveLength(1);
 		expect(here.bench.notes.isRevealed).toBe(true);
 	});

@@ -154,7 +154,7 @@ export const topics: readonly Topic[] = [
 					['< > , .', 'the same nudges with --plain: a line of them is so many nudges, each until the arm is still'],
 				],
 			},
-			'Nudge, wait until the arm is still, look. Where it comes back by itself the place before was the limit: go there once more in fine steps, wait for five seconds, and type what the gauge showed, with its sign.',
+			'Nudge, wait until the arm is still, look. Where it comes back by itself the place before was the limit (where every nudge comes back, nudge the other way first): go there once more in fine steps, wait for five seconds, and type what the gauge showed, with its sign.',
 			'The same --seed gives the same arm the same draught and trembling, as long as the same is done to it.',
 		],
 	},

@@ -1,0 +1,27 @@
+import type {Check} from '../check/check.js';
+import {openSeries} from '../check/series.js';
+import type {ArmSpec} from '../practice/arm-spec.js';
+import {offPlaces} from '../procedure/places.js';
+import {lessonOf, specOn} from './deck.js';
+
+/** What of an arm the rounds without bias hang on. */
+const stateOf = ({tilt, wire, damping, bias}: ArmSpec): string =>
+	JSON.stringify([tilt, wire, damping?.isIn ?? false, bias?.isOn ?? false]);
+
+/**
+ * Whether hands have put something right at the deck since the rounds of the open series were taken: they hang on a deck
+ * that is no more. A bias that was switched on for readings of its own is none of that.
+ */
+export function isDeckChanged({practice, ...check}: Check): boolean {
+	if (!practice) return false;
+	const series = openSeries(check);
+	const times = offPlaces.flatMap((place) =>
+		series[place].flatMap((round) => [round.innerLimit.at, round.outerLimit?.at]),
+	);
+	const last = practice.readings.findLast(
+		({step, at}) => offPlaces.some((place) => step === `probe-${place}`) && times.includes(at),
+	);
+	if (!last || practice.deck.done.at(-1) === 'bias-on' || practice.deck.done.at(-1) === 'pulley-moved') return false;
+	const lesson = lessonOf(practice);
+	return stateOf(specOn(lesson, last.deck)) !== stateOf(specOn(lesson, practice.deck));
+}
