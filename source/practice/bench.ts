@@ -1,3 +1,4 @@
+import {toStep} from '../measures/gauge-shows.js';
 import {swingAngleDeg} from '../measures/geometry.js';
 import {clockText} from '../measures/lever.js';
 import type {ArmSpec} from './arm-spec.js';
@@ -18,16 +19,14 @@ export type Bench = {
 	readonly clearance: {readonly stylusMm: number; readonly matRemovedMm: number; readonly guardDepthMm: number};
 };
 
-const inSteps = (value: number, step: number): number => Number((Math.round(value / step) * step).toPrecision(12));
-
 /** What the level shows in one direction, in its own sign: as it lies, and turned round on the same spot. */
 export function levelShownDeg(spec: ArmSpec, {level}: Bench, axis: 'leftRightDeg' | 'frontBackDeg'): [number, number] {
 	const tiltDeg = spec.tilt[axis];
-	return [inSteps(level.errorDeg + tiltDeg, level.stepDeg), inSteps(level.errorDeg - tiltDeg, level.stepDeg)];
+	return [toStep(level.errorDeg + tiltDeg, level.stepDeg), toStep(level.errorDeg - tiltDeg, level.stepDeg)];
 }
 
 /** What the stylus scale shows with the guard on, not zeroed on it, in mN. */
-export const scaleShownMn = (spec: ArmSpec, {scaleStepMn}: Bench): number => inSteps(carriedMn(spec), scaleStepMn);
+export const scaleShownMn = (spec: ArmSpec, {scaleStepMn}: Bench): number => toStep(carriedMn(spec), scaleStepMn);
 
 /** A lever is read to a quarter of an hour. */
 const clockStepDeg = 7.5;
@@ -36,11 +35,11 @@ const clockStepDeg = 7.5;
 export function leverClockShown(spec: ArmSpec, radiusMm: number): string | undefined {
 	if (spec.bias?.device.kind !== 'weighted-lever') return;
 	const deg = turnedAngleDeg(spec.bias.device.angle, swingAngleDeg(spec.geometry, radiusMm));
-	return clockText(inSteps(deg, clockStepDeg));
+	return clockText(toStep(deg, clockStepDeg));
 }
 
 /** Angle between thread and stub of the bias at a radius, read to 5 degrees; undefined for an arm without one. */
 export function threadAngleShownDeg(spec: ArmSpec, radiusMm: number): number | undefined {
 	if (spec.bias?.device.kind !== 'weight-on-thread') return;
-	return inSteps(turnedAngleDeg(spec.bias.device.angle, swingAngleDeg(spec.geometry, radiusMm)), 5);
+	return toStep(turnedAngleDeg(spec.bias.device.angle, swingAngleDeg(spec.geometry, radiusMm)), 5);
 }

@@ -4,6 +4,7 @@ import {type ArmGeometry, reaches, reachMm} from '../measures/geometry.js';
 import {formatIn} from '../units.js';
 import type {Facts} from './facts.js';
 import {pivotPlaces} from './pivot-places.js';
+import type {OffPlace} from './places.js';
 import type {Problem, Way} from './step.js';
 import {workedOutArm} from './worked-out-arm.js';
 
@@ -27,6 +28,10 @@ export const probeRadii = (facts: Facts): readonly ProbeRadius[] =>
 		const radiusMm = facts.number(`radius-${place}`);
 		return radiusMm === undefined ? [] : [{place, radiusMm}];
 	});
+
+/** Where the rounds of a place without bias are taken; the closing one is an inner one. */
+export const offRadiusMm = (facts: Facts, place: OffPlace): number | undefined =>
+	facts.number(`radius-${place === 'closing' ? 'inner' : place}`);
 
 const wayTo = (id: string, name: string): Way => ({label: `correct the ${name}`, do: 'ask-again', steps: [id]});
 const reachText = ([least, most]: readonly [number, number]): string =>

@@ -1,4 +1,5 @@
 import type {Facts} from './facts.js';
+import {offRadiusMm} from './geometry.js';
 import {closingProblem} from './hold-limits.js';
 import type {OffPlace} from './places.js';
 import {showsHandForce} from './readings.js';
@@ -24,7 +25,7 @@ const mistake =
 export const gaugeMoves = 'Lift the arm with its lifter, move the gauge, lower the arm onto it.';
 
 const where = (place: OffPlace, facts: Facts): string => {
-	const radius = facts.number(`radius-${place === 'closing' ? 'inner' : place}`);
+	const radius = offRadiusMm(facts, place);
 	return radius === undefined ? '' : ` at ${Number(radius.toFixed(1))} mm`;
 };
 

@@ -4,6 +4,7 @@ import {readingAt, type Slot} from '../check/rounds.js';
 import {openSeries} from '../check/series.js';
 import {onRadiusMm} from '../procedure/bias-on.js';
 import type {Facts} from '../procedure/facts.js';
+import {offRadiusMm} from '../procedure/geometry.js';
 import {isOnPlace} from '../procedure/places.js';
 import type {Place} from '../procedure/step.js';
 
@@ -18,10 +19,8 @@ export type Wanted = Pick<Slot, 'index' | 'which'> & {
 
 const zeroStep = /^zero-(first|turned)-(inner|outer)$/;
 
-function radiusOf(place: Place, facts: Facts): number | undefined {
-	if (isOnPlace(place)) return onRadiusMm(facts, place);
-	return facts.number(`radius-${place === 'closing' ? 'inner' : place}`);
-}
+const radiusOf = (place: Place, facts: Facts): number | undefined =>
+	isOnPlace(place) ? onRadiusMm(facts, place) : offRadiusMm(facts, place);
 
 /** The reading that is asked for now; undefined where something else is. */
 export function readingWanted(dialogue: Dialogue): Wanted | undefined {
