@@ -1,6 +1,6 @@
 import type {Page, Pages} from '../findings/page.js';
-import {entryOf, promptLines} from './ask.js';
-import {choose} from './choose.js';
+import {promptLines} from './ask.js';
+import {askUntil, choose} from './choose.js';
 import {type Lines, textOf} from './converse.js';
 
 export type PagesEnd =
@@ -47,7 +47,11 @@ async function enter({title, shown, prompt}: Page, lines: Lines): Promise<Entere
 		const chosen = await choose(title, shown, prompt.options, lines);
 		return chosen.kind === 'chosen' ? {kind: 'entry', entry: chosen.id} : chosen;
 	}
-	if (prompt.kind === 'yes-no') return yesOrNo(title, shown, prompt.question, lines);
+	if (prompt.kind === 'yes-no') {
+		// An empty line decides nothing.
+		const asked = await askUntil(title, shown, {key: title, ...prompt}, lines, true);
+		return asked.kind === 'entry' ? {kind: 'entry', entry: asked.entry.kind} : asked;
+	}
 	lines.say('');
 	const {initial, mayBeEmpty, unit} = prompt;
 	const asked = promptLines({key: title, kind: 'field', initial, mayBeEmpty, given: true});
@@ -58,21 +62,4 @@ async function enter({title, shown, prompt}: Page, lines: Lines): Promise<Entere
 	if (text.trim() === '/leave') return {kind: 'left'};
 	if (text.trim() === '/back') return {kind: 'back'};
 	return {kind: 'entry', entry: text.trim() === '' ? initial : text};
-}
-
-/** Asks until it is answered with y or n, so that an empty line decides nothing. */
-async function yesOrNo(title: string, shown: Page['shown'], question: string, lines: Lines): Promise<Entered> {
-	const prompt = {key: title, kind: 'yes-no', question} as const;
-	lines.say('');
-	for (const text of [title, ...shown.map(textOf), ...promptLines(prompt)]) lines.say(text);
-	for (;;) {
-		const text = await lines.read();
-		if (text === undefined) return {kind: 'input-ended'};
-		if (text.trim() === '/leave') return {kind: 'left'};
-		if (text.trim() === '/back') return {kind: 'back'};
-		const entry = entryOf(prompt, text);
-		if (typeof entry !== 'string') return {kind: 'entry', entry: entry.kind};
-		if (lines.piped) return {kind: 'refused', sentence: `${title} '${text.trim()}': ${entry}`};
-		lines.say(entry);
-	}
 }
