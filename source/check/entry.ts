@@ -51,7 +51,7 @@ function backNotice(next: Dialogue, action: Action): string | undefined {
 }
 
 /** Says that the rounds so far are closed: they are kept, and those that come are not mixed with them. */
-function seriesNotice(before: Check, after: Check): string | undefined {
+export function seriesNotice(before: Check, after: Check): string | undefined {
 	const tried = openSeries(after).trials.length;
 	if (after.series.length === before.series.length)
 		return tried > openSeries(before).trials.length

@@ -1,5 +1,6 @@
 import type {Check} from '../check/check.js';
 import type {Dialogue} from '../check/dialogue.js';
+import {seriesNotice} from '../check/entry.js';
 import type {PracticeNotes} from '../check/practice-notes.js';
 import {reduce} from '../check/reduce.js';
 import {lessonArms} from '../practice/arms.js';
@@ -69,11 +70,11 @@ export class PracticeWorkbench extends OpenWorkbench implements PracticeDesk {
 
 	override async save(dialogue: Dialogue): Promise<Saved> {
 		const state = this.practice.noted(dialogue);
-		const {kept, notice} = this.#onItsDeck({...dialogue.check, practice: state.notes});
-		const saved = await super.save({...dialogue, check: kept});
+		const onDeck = this.#onItsDeck({...dialogue.check, practice: state.notes});
+		const saved = await super.save({...dialogue, check: onDeck.kept});
 		if (!saved.ok) return saved;
 		this.practice.saved(state);
-		return {...saved, kept, ...(notice === undefined ? {} : {notice})};
+		return {...saved, ...onDeck};
 	}
 
 	/** Rounds of one series are taken on one deck: what hands have put right since begins another one. */
@@ -81,8 +82,8 @@ export class PracticeWorkbench extends OpenWorkbench implements PracticeDesk {
 		if (!isDeckChanged(check)) return {kept: check};
 		const because = 'the deck was put right by hand';
 		const kept = reduce(check, {type: 'new-series', because, steps: [], at: this.now()});
-		const notice = `The rounds so far are kept as series ${kept.series.length - 1} (${because}); the next ones are a new series.`;
-		return {kept, notice};
+		const notice = seriesNotice(check, kept);
+		return {kept, ...(notice === undefined ? {} : {notice})};
 	}
 
 	/** Somebody else has prepared the deck; the probe is next. */

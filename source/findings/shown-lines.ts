@@ -95,4 +95,7 @@ export type Shown =
 	/** The deck from above, with the places where a pivot may stand. */
 	| {readonly kind: 'plan'; readonly caption: string};
 
+/** What is shown, in words. */
+export const inWords = (shown: Shown): string => (shown.kind === 'line' ? shown.text : shown.caption);
+
 export const line = (text: string, tone: Tone = 'plain'): Shown => ({kind: 'line', text, tone});

@@ -1,7 +1,8 @@
 import type {Dialogue} from '../check/dialogue.js';
 import {respond} from '../check/respond.js';
+import {afterSaving} from '../findings/after-saving.js';
 import type {FinishedCheck} from '../findings/record.js';
-import type {Shown} from '../findings/shown-lines.js';
+import {inWords, type Shown} from '../findings/shown-lines.js';
 import {type View, viewOf} from '../findings/view.js';
 import type {Workbench} from '../workbench.js';
 import {entryOf, plainCommands, promptLines, unknownCommand} from './ask.js';
@@ -22,8 +23,7 @@ export type PlainEnd =
 	| {readonly kind: 'refused' | 'not-saved'; readonly sentence: string};
 
 /** A line in words; held-together spaces matter on a screen only. */
-export const textOf = (shown: Shown): string =>
-	(shown.kind === 'line' ? shown.text : shown.caption).replaceAll('\u00a0', ' ');
+export const textOf = (shown: Shown): string => inWords(shown).replaceAll('\u00a0', ' ');
 
 /** A whole check line by line. Each question has a number, so that a voice or a log can refer to it. */
 export async function converse(workbench: Workbench, start: Dialogue, lines: Lines): Promise<PlainEnd> {
@@ -128,13 +128,7 @@ async function kept(workbench: Workbench, next: Dialogue): Promise<Taken> {
 	const saved = await workbench.save(next);
 	if (!saved.ok) return {kind: 'not-saved', sentence: `NOT SAVED: ${saved.sentence} Give the answer again.`};
 	if (saved.finished) return {kind: 'end', end: {kind: 'finished', record: saved.finished}};
-	return told({
-		...next,
-		check: saved.kept ?? next.check,
-		...(saved.notice === undefined ? {} : {notice: saved.notice}),
-		profiles: workbench.profiles(),
-		history: workbench.archive.history(next.check),
-	});
+	return told(afterSaving(next, saved, workbench));
 }
 
 function commandOf(text: string) {

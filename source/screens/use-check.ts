@@ -1,6 +1,7 @@
 import {useState} from 'react';
 import type {Dialogue} from '../check/dialogue.js';
 import {type Entry, respond} from '../check/respond.js';
+import {afterSaving} from '../findings/after-saving.js';
 import type {FinishedCheck} from '../findings/record.js';
 import type {Workbench} from '../workbench.js';
 import {useKeys} from './keys-context.js';
@@ -57,14 +58,7 @@ export function useCheck(
 			const saved = await workbench.save(next);
 			if (!saved.ok) setUnsaved({dialogue: next, sentence: saved.sentence, answerSaved: saved.answerSaved ?? false});
 			else if (saved.finished) onFinished(saved.finished);
-			else
-				show({
-					...next,
-					check: saved.kept ?? next.check,
-					...(saved.notice === undefined ? {} : {notice: saved.notice}),
-					profiles: workbench.profiles(),
-					history: workbench.archive.history(next.check),
-				});
+			else show(afterSaving(next, saved, workbench));
 		} finally {
 			keys?.release();
 		}

@@ -2,7 +2,7 @@ import {useEffect, useReducer, useRef} from 'react';
 import type {Dialogue} from '../check/dialogue.js';
 import type {Prompt} from '../check/prompt.js';
 import {nudgeHelp, nudgeKeys} from '../findings/practice-words.js';
-import {line, type Shown} from '../findings/shown-lines.js';
+import {inWords, line, type Shown} from '../findings/shown-lines.js';
 import {KEYS} from '../terminal/keys.js';
 import type {PracticeBench} from '../workbench.js';
 
@@ -75,8 +75,5 @@ function shownBeside(bench: PracticeBench, dialogue: Dialogue, takesNudges: bool
 /** What makes a new drawing worth while; a voice is not to read out every trembling of the gauge. */
 function factOf(bench: PracticeBench, dialogue: Dialogue, isSpoken: boolean): string {
 	if (isSpoken) return bench.motion();
-	return bench
-		.shown(dialogue)
-		.map((one) => (one.kind === 'line' ? one.text : one.caption))
-		.join();
+	return bench.shown(dialogue).map(inWords).join();
 }
