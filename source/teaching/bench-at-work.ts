@@ -4,17 +4,7 @@ import type {PracticeNotes} from '../check/practice-notes.js';
 import type {FinishedCheck} from '../findings/record.js';
 import type {Nudge} from '../workbench.js';
 import {benchShown} from './bench-shown.js';
-import {
-	atQuestion,
-	type BenchState,
-	benchOf,
-	handled,
-	handsAt,
-	later,
-	pushed,
-	revealed,
-	withReading,
-} from './bench-state.js';
+import {atQuestion, type BenchState, benchOf, handled, later, pushed, revealed, withReading} from './bench-state.js';
 import {motionOf} from './gauged-arm.js';
 import {readingWanted} from './reading-wanted.js';
 import {truthLines} from './truth-lines.js';
@@ -43,8 +33,8 @@ export class BenchAtWork {
 
 	readonly isProbing = (dialogue: Dialogue): boolean => readingWanted(dialogue) !== undefined;
 
-	readonly nudge = ({way, size}: Nudge): void => {
-		this.#state = pushed(this.#state, way, size);
+	readonly nudge = (nudge: Nudge): void => {
+		this.#state = pushed(this.#state, nudge);
 	};
 
 	readonly pass = (ms: number): void => {
@@ -56,9 +46,9 @@ export class BenchAtWork {
 	readonly doByHand = (dialogue: Dialogue): boolean => {
 		this.#follow(dialogue);
 		const isVerdict = positionOf(dialogue).step?.input.kind === 'verdict' && dialogue.mode.kind === 'ask';
-		if (!isVerdict && !handsAt(this.#state, dialogue)) return false;
-		this.#state = isVerdict ? revealed(this.#state) : handled(this.#state, dialogue);
-		return true;
+		const next = isVerdict ? revealed(this.#state) : handled(this.#state, dialogue);
+		if (next) this.#state = next;
+		return next !== undefined;
 	};
 
 	readonly truth = ({check, issued}: FinishedCheck) => truthLines(check, issued);

@@ -1,11 +1,12 @@
 import type {Check} from '../check/check.js';
 import {type Dialogue, positionOf} from '../check/dialogue.js';
 import type {PracticeNotes, ReadingNote} from '../check/practice-notes.js';
-import {newPracticeArm, type Way, withChange} from '../practice/practice-arm.js';
-import {nextLimit, nudged, type Probing, passed, probingAt, restWith} from '../practice/probing.js';
+import {newPracticeArm, withChange} from '../practice/practice-arm.js';
+import {nextLimit, nudged, type Probing, type Push, passed, probingAt, restWith} from '../practice/probing.js';
 import type {Facts} from '../procedure/facts.js';
 import {inGaugeUnit} from '../procedure/hold-limits.js';
 import {signOfPlus} from '../procedure/readings.js';
+import type {Nudge} from '../workbench.js';
 import {lessonOf, specOn, withDeed} from './deck.js';
 import {type HandsOn, handsOn} from './hands.js';
 import type {BenchNow} from './instruments.js';
@@ -72,13 +73,13 @@ export function handsAt(state: BenchState, dialogue: Dialogue): HandsOn | undefi
 	return step && handsOn.find(({at, when}) => at.includes(step.id) && when(bench, state.notes));
 }
 
-/** The bench after a hand has done what is offered. */
-export function handled(state: BenchState, dialogue: Dialogue): BenchState {
+/** The bench after a hand has done what is offered; undefined where nothing is. */
+export function handled(state: BenchState, dialogue: Dialogue): BenchState | undefined {
 	const hands = handsAt(state, dialogue);
-	const {step} = positionOf(dialogue);
-	if (!hands || !step) return state;
+	const {step, progress} = positionOf(dialogue);
+	if (!hands || !step) return;
 	const next = withDeck(state, withDeed(state.notes.deck, hands.deed));
-	const before = benchNow(state, positionOf(dialogue).progress.facts);
+	const before = benchNow(state, progress.facts);
 	return {...next, did: {step: step.id, text: hands.did(before)}};
 }
 
@@ -86,10 +87,9 @@ export function handled(state: BenchState, dialogue: Dialogue): BenchState {
 const pushes = {
 	large: {pct: 1, quicknessMmPerS: 1},
 	fine: {pct: 0.5, quicknessMmPerS: 0.3},
-} as const;
-export type PushSize = keyof typeof pushes;
+} as const satisfies Record<Nudge['size'], Push>;
 
-export const pushed = (state: BenchState, way: Way, size: PushSize): BenchState =>
+export const pushed = (state: BenchState, {way, size}: Nudge): BenchState =>
 	state.wanted ? {...state, probing: nudged(state.probing, way, pushes[size])} : state;
 
 /** So many ms later; an arm that lies on no gauge is locked in its rest. */

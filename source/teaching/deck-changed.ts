@@ -4,9 +4,10 @@ import type {ArmSpec} from '../practice/arm-spec.js';
 import {offPlaces} from '../procedure/places.js';
 import {lessonOf, specOn} from './deck.js';
 
-/** What of an arm the rounds without bias hang on. */
-const stateOf = ({tilt, wire, damping, bias}: ArmSpec): string =>
-	JSON.stringify([tilt, wire, damping?.isIn ?? false, bias?.isOn ?? false]);
+/** What of an arm the rounds without bias hang on, beside the bias. */
+const stateOf = ({tilt, wire, damping}: ArmSpec): string => JSON.stringify([tilt, wire, damping?.isIn ?? false]);
+
+const isOn = ({bias}: ArmSpec): boolean => bias?.isOn ?? false;
 
 /**
  * Whether hands have put something right at the deck since the rounds of the open series were taken: they hang on a deck
@@ -21,7 +22,8 @@ export function isDeckChanged({practice, ...check}: Check): boolean {
 	const last = practice.readings.findLast(
 		({step, at}) => offPlaces.some((place) => step === `probe-${place}`) && times.includes(at),
 	);
-	if (!last || practice.deck.done.at(-1) === 'bias-on' || practice.deck.done.at(-1) === 'pulley-moved') return false;
+	if (!last) return false;
 	const lesson = lessonOf(practice);
-	return stateOf(specOn(lesson, last.deck)) !== stateOf(specOn(lesson, practice.deck));
+	const [then, now] = [specOn(lesson, last.deck), specOn(lesson, practice.deck)];
+	return stateOf(then) !== stateOf(now) || (isOn(then) && !isOn(now));
 }

@@ -1,7 +1,8 @@
-import type {Check} from '../check/check.js';
+import type {Answer, Check} from '../check/check.js';
 import type {DeckState} from '../check/practice-notes.js';
 import {progressOf} from '../check/progress.js';
 import {isAbove} from '../measures/compare.js';
+import type {Facts} from '../procedure/facts.js';
 import {readAnswer} from '../procedure/read-answer.js';
 import type {Step} from '../procedure/step.js';
 import {lessonOf, specOn} from './deck.js';
@@ -27,30 +28,27 @@ const toleranceOf: Readonly<Record<string, number>> = {
 export function misreadAdvice(check: Check): string[] {
 	const {practice} = check;
 	if (!practice) return [];
-	const {visible} = progressOf(check);
+	const {visible, facts} = progressOf(check);
+	const lesson = lessonOf(practice);
 	const decksFor = ({id}: Step): DeckState[] =>
 		id.startsWith('level-') ? [practice.deck] : [{done: []}, practice.deck];
-	return visible.flatMap((step) => misread(check, step, decksFor(step)));
+	const judged = visible.filter(({id}) => toleranceOf[id] !== undefined);
+	return judged.flatMap((step) => {
+		const shown = decksFor(step).flatMap(
+			(deck) => instruments[step.id]?.answer?.({lesson, spec: specOn(lesson, deck), done: deck.done, facts}) ?? [],
+		);
+		return misread(step, check.answers[step.id], shown, facts);
+	});
 }
 
-function misread(check: Check, step: Step, decks: readonly DeckState[]): string[] {
+/** @param shown what the instrument showed, as it would be typed; any of it counts as right */
+function misread(step: Step, answer: Answer | undefined, shown: readonly string[], facts: Facts): string[] {
 	const tolerance = toleranceOf[step.id];
-	const answer = check.answers[step.id];
-	if (tolerance === undefined || typeof answer?.value !== 'number' || !check.practice) return [];
-	const lesson = lessonOf(check.practice);
-	const {facts} = progressOf(check);
-	const shown = decks.flatMap(
-		(deck) => instruments[step.id]?.answer?.({lesson, spec: specOn(lesson, deck), done: deck.done, facts}) ?? [],
-	);
+	const value = answer?.value;
+	if (tolerance === undefined || typeof value !== 'number' || shown.length === 0) return [];
 	const isRight = shown.some((text) => {
 		const read = readAnswer(step, text, facts);
-		return (
-			read.kind === 'value' &&
-			typeof read.value === 'number' &&
-			!isAbove(Math.abs(read.value - Number(answer.value)), tolerance)
-		);
+		return read.kind === 'value' && typeof read.value === 'number' && !isAbove(Math.abs(read.value - value), tolerance);
 	});
-	return isRight || shown.length === 0
-		? []
-		: [`${step.title}: ${answer.typed} was typed, the instrument showed ${shown.at(-1)}.`];
+	return isRight ? [] : [`${step.title}: ${answer?.typed} was typed, the instrument showed ${shown.at(-1)}.`];
 }

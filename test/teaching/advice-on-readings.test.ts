@@ -1,24 +1,12 @@
 import {describe, expect, it} from 'vitest';
 import type {Dialogue} from '../../source/check/dialogue.js';
-import {adviceLines} from '../../source/teaching/advice.js';
 import type {BenchAtWork} from '../../source/teaching/bench-at-work.js';
 import {limitShownPct} from '../../source/teaching/hidden-limit.js';
 import {readingWanted} from '../../source/teaching/reading-wanted.js';
-import {standingReadings} from '../../source/teaching/standing-readings.js';
+import {adviceOf, praise, prepared, whole} from '../helpers/advised.js';
 import {gaugeOf, limitFound, settle, typed} from '../helpers/hand-at-bench.js';
-import {type AtPractice, answered, begun, checkOf, goneOn, type Habits, wordsOf} from '../helpers/practised.js';
+import {answered, goneOn, type Habits} from '../helpers/practised.js';
 import {choose} from '../helpers/script.js';
-
-const adviceOf = (here: AtPractice): readonly string[] => {
-	const check = checkOf(here);
-	return wordsOf(adviceLines(check, standingReadings(check))).split('\n');
-};
-const prepared = (arm: string, habits: Habits = {}): AtPractice =>
-	goneOn(begun({arm, seed: 1, isPrepared: true}), habits, 'verdict');
-const whole = (arm: string, habits: Habits = {}): AtPractice =>
-	goneOn(begun({arm, seed: 1, isPrepared: false}), habits, 'verdict');
-
-const praise = 'Nothing to do better: every reading stood at its limit, and was read with the arm at rest.';
 
 /** A careful hand that does something else for some readings. */
 const otherwise =

@@ -1,22 +1,12 @@
 import {describe, expect, it} from 'vitest';
 import {lessonArms} from '../../source/practice/arms.js';
 import {adviceLines} from '../../source/teaching/advice.js';
-import {standingReadings} from '../../source/teaching/standing-readings.js';
-import {type AtPractice, answered, begun, checkOf, goneOn, type Habits, wordsOf} from '../helpers/practised.js';
+import {adviceOf, praise, prepared, whole} from '../helpers/advised.js';
+import {answered, begun, goneOn, type Habits} from '../helpers/practised.js';
 import {northDeck} from '../helpers/sample-check.js';
 import {choose, follow, freshDialogue} from '../helpers/script.js';
 
-const adviceOf = (here: AtPractice): readonly string[] => {
-	const check = checkOf(here);
-	return wordsOf(adviceLines(check, standingReadings(check))).split('\n');
-};
-const prepared = (arm: string, habits: Habits = {}): AtPractice =>
-	goneOn(begun({arm, seed: 1, isPrepared: true}), habits, 'verdict');
-const whole = (arm: string, habits: Habits = {}): AtPractice =>
-	goneOn(begun({arm, seed: 1, isPrepared: false}), habits, 'verdict');
 const deeds = ['levelled', 'bias-off', 'damping-out', 'bias-on'] as const;
-
-const praise = 'Nothing to do better: every reading stood at its limit, and was read with the arm at rest.';
 
 describe('a careful hand', () => {
 	it.each(lessonArms.map(({id}) => id))('that prepares the deck of %s and probes it gets praise only', (arm) => {

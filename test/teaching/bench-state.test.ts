@@ -62,7 +62,7 @@ describe('the gauge', () => {
 		bench.shown(dialogue);
 		const {state} = bench;
 		expect(later(state, 5000)).toBe(state);
-		expect(pushed(state, 'out', 'large')).toBe(state);
+		expect(pushed(state, {way: 'out', size: 'large'})).toBe(state);
 		expect(bench.isProbing(dialogue)).toBe(false);
 	});
 });

@@ -28,6 +28,10 @@ describe('rounds that were taken on another deck', () => {
 		expect(isDeckChanged(withHands(check, 'bias-on', 'bias-off'))).toBe(false);
 	});
 
+	it('are told too where the bias was switched on after something else was put right', () => {
+		expect(isDeckChanged(withHands(probed('lever-badly-set'), 'levelled', 'bias-on'))).toBe(true);
+	});
+
 	it('are none while nothing was read, and none in a real check', () => {
 		const fresh = checkOf(begun({arm: 'bias-left-on', seed: 1, isPrepared: true}));
 		expect(isDeckChanged(withHands(fresh, 'bias-off'))).toBe(false);

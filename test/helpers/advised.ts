@@ -1,0 +1,19 @@
+import {adviceLines} from '../../source/teaching/advice.js';
+import {standingReadings} from '../../source/teaching/standing-readings.js';
+import {type AtPractice, begun, checkOf, goneOn, type Habits, wordsOf} from './practised.js';
+
+/** What a practice check is told to do better, a line for each advice. */
+export const adviceOf = (here: AtPractice): readonly string[] => {
+	const check = checkOf(here);
+	return wordsOf(adviceLines(check, standingReadings(check))).split('\n');
+};
+
+/** Up to the verdict, on a deck that somebody else has prepared. */
+export const prepared = (arm: string, habits: Habits = {}): AtPractice =>
+	goneOn(begun({arm, seed: 1, isPrepared: true}), habits, 'verdict');
+
+/** Up to the verdict, from the first question. */
+export const whole = (arm: string, habits: Habits = {}): AtPractice =>
+	goneOn(begun({arm, seed: 1, isPrepared: false}), habits, 'verdict');
+
+export const praise = 'Nothing to do better: every reading stood at its limit, and was read with the arm at rest.';
