@@ -29,7 +29,7 @@ describe('rounds that were taken on another deck', () => {
 	});
 
 	it('are told too where the bias was switched on after something else was put right', () => {
-		expect(isDeckChanged(withHands(probed('lever-badly-set'), 'levelled', 'bias-on'))).toBe(true);
+		expect(isDeckChanged(withHands(probed('lever-badly-set'), 'leads-dressed', 'bias-on'))).toBe(true);
 	});
 
 	it('are none while nothing was read, and none in a real check', () => {
