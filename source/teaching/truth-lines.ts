@@ -29,6 +29,7 @@ export function truthLines(check: Check, issued: Issued | null): readonly Shown[
 		...(places.length === 0
 			? [line('The probe was not taken to its end, so there is nothing to compare.', 'warn')]
 			: truthTable(places, biasFound(check, issued, notes))),
+		...oneRoundOnly(practice),
 		...places.map(madeOf),
 		...lessonNamed(check, issued, notes),
 		...headed(adviceLines(check, notes)),
@@ -44,6 +45,16 @@ function headed([first, ...others]: readonly Shown[]): readonly Shown[] {
 	if (first?.kind !== 'line' || first.tone === 'good') return first ? [first, ...others] : [];
 	return [{...first, text: `To do better: ${first.text}`}, ...others];
 }
+
+/** A ± that says nothing of how well rounds repeat is not to be taken for one that does. */
+const oneRoundOnly = ({roundsEach}: PracticeNotes): readonly Shown[] =>
+	roundsEach === 1
+		? [
+				line(
+					'One round does not show how well rounds repeat, so this ± leaves that out and misses more often; three rounds count it in.',
+				),
+			]
+		: [];
 
 const extentOf = ({isPrepared, roundsEach}: PracticeNotes): PracticeExtent =>
 	isPrepared ? (roundsEach === 1 ? 'once' : 'probe') : 'whole';

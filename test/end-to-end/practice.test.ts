@@ -63,6 +63,7 @@ test('a first try asks four limits, and comes to a verdict and the hidden truth'
 	expect(answers.filter((one) => /^[+-]?\d+(\.\d)?$/.test(one) && one !== '1').length).toBeLessThanOrEqual(5);
 	const {out} = practised(dataDir, answers, '--on', 'sticky-bearing', '--extent', 'once', '--seed', '5');
 	expect(out).not.toContain('Closing round');
+	expect(out).toContain('One round does not show how well rounds repeat');
 	expect(out).toContain('What was hidden: an arm with a sticky bearing');
 	expect(out).toContain('armdrift practice --on sticky-bearing --extent once --seed 5');
 });
