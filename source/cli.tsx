@@ -10,6 +10,8 @@ import {examples, exitStatuses} from './commands/help-texts.js';
 
 type Flags = {readonly arm?: string; readonly data?: string; readonly plain?: boolean; readonly color: boolean};
 
+type ComputeFlags = {readonly schema?: boolean; readonly id?: string; readonly check?: string};
+
 /** Builds the command line. What a command needs is loaded when it runs, so that help and version are quick. */
 function commandLine(): Command {
 	const program = new Command('armdrift')
@@ -65,10 +67,12 @@ function addCommands(program: Command): void {
 		.allowExcessArguments(false)
 		.argument('[file]', 'the document; - or nothing for standard input')
 		.option('--schema', 'print the JSON Schema of the document')
-		.option('--check <id>', 'take a saved check instead of a file')
-		.action(async (file: string | undefined, options: {schema?: boolean; check?: string}) => {
+		.option('--id <id>', 'take a saved check instead of a file')
+		// The spelling of earlier versions.
+		.addOption(new Option('--check <id>').hideHelp())
+		.action(async (file: string | undefined, {check, id = check, ...options}: ComputeFlags) => {
 			const {runComputeCommand} = await import('./commands/compute-command.js');
-			leave(await runComputeCommand({file, ...options, data: program.opts<Flags>().data}));
+			leave(await runComputeCommand({file, ...options, id, data: program.opts<Flags>().data}));
 		});
 	addDataCommands(program, leave);
 	addYearsCommands(program, leave);

@@ -25,6 +25,8 @@ export type Action = {readonly at: string} & (
 			readonly place: Place;
 			readonly index: number;
 			readonly which: LimitName;
+			/** The gauge stands end for end for this round. */
+			readonly gauge?: 'turned';
 			readonly value: number;
 			readonly typed: string;
 	  }

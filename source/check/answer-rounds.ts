@@ -1,7 +1,8 @@
+import type {Facts} from '../procedure/facts.js';
 import {inGaugeUnit, topOfScale, topText} from '../procedure/hold-limits.js';
 import {isOnPlace} from '../procedure/places.js';
 import {readSigned, signOfWord} from '../procedure/read-signed.js';
-import {gaugeUnitOf, pushSides, showsHandForce} from '../procedure/readings.js';
+import {gaugeSides, gaugeUnitOf, pushSides, showsHandForce} from '../procedure/readings.js';
 import type {Place, Step} from '../procedure/step.js';
 import {withUnit} from '../procedure/typed-text.js';
 import type {LimitName} from './actions.js';
@@ -19,16 +20,16 @@ export function takeLimit(
 ): Dialogue {
 	const typed = textOf(entry).trim();
 	const unit = gaugeUnitOf(facts);
-	const read = readSigned(typed, unit, pushSides, facts);
+	const sides = slot.gauge === 'turned' ? gaugeSides : pushSides;
+	const read = readSigned(typed, unit, sides, facts);
 	if (read.kind === 'refused') return refuse(dialogue, read.sentence);
 	const size = read.kind === 'value' ? Math.abs(read.value) : read.size;
-	if (inGaugeUnit(size, facts) > mostOverTop * topOfScale(facts))
+	if (inGaugeUnit(size, facts) > mostOverTop * (topOfScale(facts) ?? Number.POSITIVE_INFINITY))
 		return refuse(
 			dialogue,
 			`'${typed}' cannot be right: the scale of the gauge ends at ${topText(facts)}. Type the top of the scale if the pointer leans on its stop.`,
 		);
-	if (read.kind === 'side-wanted')
-		return {...calm(dialogue), mode: {kind: 'side', typed, size: read.size, sides: pushSides}};
+	if (read.kind === 'side-wanted') return {...calm(dialogue), mode: {kind: 'side', typed, size: read.size, sides}};
 	return setLimit(dialogue, slot, read.value, typed, at);
 }
 
@@ -43,16 +44,27 @@ function setLimit(dialogue: Dialogue, slot: Slot, value: number, typed: string, 
 	const round = openSeries(dialogue.check)[slot.place][slot.index];
 	const other = round?.[otherLimit[slot.which]];
 	const [inner, outer] = slot.which === 'innerLimit' ? [value, other?.value] : [other?.value, value];
-	if (inner !== undefined && outer !== undefined && inGaugeUnit(inner, facts) > inGaugeUnit(outer, facts)) {
-		const hint = showsHandForce(facts) ? 'the pushes may be swapped' : 'the limits may be swapped, or a sign is wrong';
-		return refuse(
-			dialogue,
-			`The outer limit cannot lie inward of the inner one (${other?.typed ?? ''}): ${hint}. Type it again, or go back (Esc) to the other limit.`,
-		);
-	}
+	if (
+		inner !== undefined &&
+		outer !== undefined &&
+		isCrossed(slot, inGaugeUnit(inner, facts), inGaugeUnit(outer, facts))
+	)
+		return refuse(dialogue, crossedText(slot, other?.typed ?? '', facts));
 	const first = firstThis(dialogue, slot.place, at);
 	if (first) return first;
 	return act(dialogue, {type: 'limit', ...slot, value, typed: withUnit(typed, gaugeUnitOf(facts), true), at});
+}
+
+/** With the gauge turned the limits lie the other way round in its sign. */
+const isCrossed = ({gauge}: Slot, inner: number, outer: number): boolean =>
+	gauge === 'turned' ? outer > inner : inner > outer;
+
+function crossedText({gauge}: Slot, other: string, facts: Facts): string {
+	const again = 'Type it again, or go back (Esc) to the other limit.';
+	if (gauge === 'turned')
+		return `With the gauge turned its sign turns too, so these limits cannot be (${other}): a sign is wrong, or the gauge still stands as used. ${again}`;
+	const hint = showsHandForce(facts) ? 'the pushes may be swapped' : 'the limits may be swapped, or a sign is wrong';
+	return `The outer limit cannot lie inward of the inner one (${other}): ${hint}. ${again}`;
 }
 
 const isBeingPutBack = ({check}: Dialogue): boolean =>
@@ -83,7 +95,7 @@ const probeAnew = (dialogue: Dialogue, at: string): Dialogue =>
 
 /** More rounds at a place; where the putting back has begun, only after what it changed was asked. */
 export const moreRounds = (dialogue: Dialogue, place: Place, at: string): Dialogue =>
-	firstThis(dialogue, place, at) ?? visit(dialogue, `probe-${place}`, nextSlot(openSeries(dialogue.check), place));
+	firstThis(dialogue, place, at) ?? visit(dialogue, `probe-${place}`, nextSlot(dialogue.check, place));
 
 export function chooseSide(dialogue: Dialogue, position: Position, entry: Entry, at: string): Dialogue {
 	const {mode} = dialogue;

@@ -1,4 +1,5 @@
 import {stepById} from '../procedure/index.js';
+import {freeZeroSteps} from '../procedure/step-groups.js';
 import type {Check} from './check.js';
 import {closeSeries} from './close-series.js';
 import {keepWas} from './series.js';
@@ -9,7 +10,7 @@ export function isCondition(id: string): boolean {
 	const step = stepById(id);
 	return (
 		step !== undefined &&
-		(step.stage === 'zero' || step.stage === 'tools' || (step.touches?.includes('rounds') ?? false))
+		(step.stage === 'tools' || freeZeroSteps.some((one) => one === id) || (step.touches?.includes('rounds') ?? false))
 	);
 }
 

@@ -26,6 +26,8 @@ const answer = z.looseObject({
 const reading = z.looseObject({typed: z.string(), value: finite, at: instant});
 
 const round = z.looseObject({
+	/** The gauge stands end for end: the limits are in its own sign. */
+	gauge: z.optional(z.literal('turned')),
 	innerLimit: reading,
 	outerLimit: z.optional(reading),
 	struck: z.optional(excuse),
@@ -70,6 +72,8 @@ export const checkSchema = z.looseObject({
 	startedAt: instant,
 	program: z.string(),
 	limits: z.looseObject({pullGoodPct: limit, pullUsablePct: limit, bandGoodPct: limit, bandUsablePct: limit}),
+	/** Arm and gauge are set up anew for each round. */
+	setAnew: z.boolean(),
 	answers: z.record(z.string(), answer),
 	series: z.array(series).check(z.minLength(1)),
 	/** What is asked again after an interruption. */

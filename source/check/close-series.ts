@@ -1,10 +1,12 @@
+import {freeZeroSteps} from '../procedure/step-groups.js';
 import {askAgain} from './ask-again.js';
 import type {Check} from './check.js';
-import {hasReadings, newSeries, openSeries} from './series.js';
+import {hasReadings, keepWas, newSeries, openSeries} from './series.js';
 import {leaveBias} from './trials.js';
 
 /** Answers that hang on the rounds of the open series and fall with it. */
-const fallsWithSeries = (id: string): boolean => id.startsWith('probe-') || id === 'verdict';
+const fallsWithSeries = (id: string): boolean =>
+	id.startsWith('probe-') || id === 'verdict' || freeZeroSteps.some((one) => one === id);
 
 /** Closes the open series, if it holds readings, and opens the next one. */
 export function closeSeries(before: Check, because: string, at: string): Check {
@@ -16,5 +18,10 @@ export function closeSeries(before: Check, because: string, at: string): Check {
 		: check.series;
 	// What was put back before is no longer: the deck is being worked on again.
 	const putBack = Object.keys(answers).filter((id) => id.startsWith('back-'));
-	return askAgain({...check, answers, series}, putBack);
+	const closed = freeZeroSteps.reduce((sofar, id) => keepWas(sofar, id, check.answers[id]), {
+		...check,
+		answers,
+		series,
+	});
+	return askAgain(closed, putBack);
 }

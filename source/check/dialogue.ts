@@ -96,9 +96,8 @@ function isMendable({id, input}: Step, problem: Problem | undefined): boolean {
 function slotAt(check: Check, facts: Facts, step: Step | undefined, chosen: Slot | undefined): Slot | undefined {
 	if (step?.input.kind !== 'rounds') return;
 	if (chosen) return chosen;
-	const series = openSeries(check);
 	const {place} = step.input;
-	const pending = nextSlot(series, place);
+	const pending = nextSlot(check, place);
 	if (pending.which === 'outerLimit') return pending;
 	if (check.answers[step.id] || isOffScale(facts, place) || hasEnough(check, place)) return;
 	return pending;

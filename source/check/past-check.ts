@@ -16,6 +16,8 @@ export type PastCheck = {
 	readonly measuredWith: MeasuredWith | null;
 	/** Day of the next check; null where none was wanted. */
 	readonly nextDate: string | null;
+	/** What was done to the arm since the check before, by id; null where nothing was, or nobody was asked. */
+	readonly doneSince: string | null;
 	/** Why it does not count, where it was marked void later. */
 	readonly voidBecause?: string;
 };
@@ -31,6 +33,8 @@ export type MeasuredWith = {
 	readonly tools: string;
 	/** Room temperature in °C; null when not known. */
 	readonly temperatureC: number | null;
+	/** Its uncertainties leave out what setting arm and gauge up makes: it was issued before they held that. */
+	readonly withoutSettingUp: boolean;
 };
 
 export type PastProbe = {
@@ -40,6 +44,7 @@ export type PastProbe = {
 	readonly pullUncertaintyPct: number | null;
 	readonly bandPct: number | null;
 	readonly bandUncertaintyPct: number | null;
-	/** Uncertainty (95 %) of what the tilt makes of the pull; null without level readings. */
+	/** What the tilt makes of the pull, and its uncertainty (95 %); null without level readings. */
+	readonly tiltPct: number | null;
 	readonly tiltUncertaintyPct: number | null;
 };

@@ -74,6 +74,8 @@ function visibleSteps(
 		onFile,
 		rounds: limitsOfSeries(series),
 		roundsEach: check.practice?.roundsEach,
+		setAnew: check.setAnew,
+		isRecheck: check.recheckOf !== undefined,
 		profiles,
 		doubts: check.doubts,
 		limits: check.limits,

@@ -14,11 +14,14 @@ import {closeTrial, leaveBias} from './trials.js';
 type Of<T extends Action['type']> = Extract<Action, {type: T}>;
 
 /** A check with nothing answered yet. */
-export const newCheck = (start: Pick<Check, 'id' | 'limits' | 'program'> & {readonly at: string}): Check => ({
+export const newCheck = (
+	start: Pick<Check, 'id' | 'limits' | 'program' | 'setAnew'> & {readonly at: string},
+): Check => ({
 	id: start.id,
 	startedAt: start.at,
 	program: start.program,
 	limits: start.limits,
+	setAnew: start.setAnew,
 	answers: {},
 	series: [newSeries(start.at)],
 	doubts: [],

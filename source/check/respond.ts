@@ -6,7 +6,6 @@ import {type Dialogue, type Position, positionOf} from './dialogue.js';
 import {wasLeft} from './doubts.js';
 import {act, ask, calm, type Entry, refuse, visit} from './entry.js';
 import {nextSlot, type Slot, slotBefore} from './rounds.js';
-import {openSeries} from './series.js';
 
 export type {Entry} from './entry.js';
 
@@ -53,7 +52,7 @@ function goBack(dialogue: Dialogue, {progress, step, slot}: Position): Dialogue 
 	if (mode.kind === 'reason-typed') return {...calm(dialogue), mode: {kind: 'reason', excused: mode.excused}};
 	if (mode.kind !== 'ask') return ask(dialogue);
 	if (step?.input.kind === 'rounds') {
-		const before = slot ? slotBefore(slot) : lastSlot(dialogue, step.input.place);
+		const before = slot ? slotBefore(dialogue.check, slot) : lastSlot(dialogue, step.input.place);
 		if (before) return visit(dialogue, step.id, before);
 	}
 	const {visible} = progress;
@@ -65,5 +64,5 @@ function goBack(dialogue: Dialogue, {progress, step, slot}: Position): Dialogue 
 }
 
 function lastSlot({check}: Dialogue, place: Slot['place']): Slot | undefined {
-	return slotBefore(nextSlot(openSeries(check), place));
+	return slotBefore(check, nextSlot(check, place));
 }

@@ -1,5 +1,5 @@
 import {usualRounds} from '../procedure/facts.js';
-import {isOnPlace, places} from '../procedure/places.js';
+import {isOnPlace, places, turningPlaces} from '../procedure/places.js';
 import type {Place} from '../procedure/step.js';
 import type {Action, LimitName} from './actions.js';
 import type {Check, Reading, Round, Series} from './check.js';
@@ -8,22 +8,52 @@ import {counts, openSeries, withOpenSeries} from './series.js';
 type Of<T extends Action['type']> = Extract<Action, {type: T}>;
 
 /** A place in the probe where a reading stands or is wanted. */
-export type Slot = {readonly place: Place; readonly index: number; readonly which: LimitName};
+export type Slot = {
+	readonly place: Place;
+	readonly index: number;
+	readonly which: LimitName;
+	/** The gauge stands end for end for this round. */
+	readonly gauge?: 'turned';
+};
+
+const slotOf = (check: Check, place: Place, index: number, which: LimitName): Slot =>
+	isTurnedRound(check, place, index) ? {place, index, which, gauge: 'turned'} : {place, index, which};
 
 /** The reading that is wanted next at a place. */
-export function nextSlot(series: Series, place: Place): Slot {
-	const rounds = series[place];
+export function nextSlot(check: Check, place: Place): Slot {
+	const rounds = openSeries(check)[place];
 	const last = rounds.length - 1;
 	return rounds[last] && !rounds[last].outerLimit
-		? {place, index: last, which: 'outerLimit'}
-		: {place, index: last + 1, which: 'innerLimit'};
+		? slotOf(check, place, last, 'outerLimit')
+		: slotOf(check, place, last + 1, 'innerLimit');
 }
 
 /** The reading before a slot at the same place, if there is one. */
-export function slotBefore({place, index, which}: Slot): Slot | undefined {
-	if (which === 'outerLimit') return {place, index, which: 'innerLimit'};
-	return index === 0 ? undefined : {place, index: index - 1, which: 'outerLimit'};
+export function slotBefore(check: Check, {place, index, which}: Slot): Slot | undefined {
+	if (which === 'outerLimit') return slotOf(check, place, index, 'innerLimit');
+	return index === 0 ? undefined : slotOf(check, place, index - 1, 'outerLimit');
 }
+
+/** The place at which one round is taken with the gauge turned; undefined where it cannot be, or one round is all. */
+function turningPlace({answers, practice}: Check): Place | undefined {
+	if ((practice?.roundsEach ?? usualRounds) < usualRounds) return;
+	return turningPlaces.find((place) => answers['gauge-turns']?.value === place);
+}
+
+const isTurned = ({gauge}: Round): boolean => gauge === 'turned';
+
+/** Of the rounds of a place the second one is taken with the gauge turned: as used, turned, as used. */
+function isTurnedRound(check: Check, place: Place, index: number): boolean {
+	const rounds = openSeries(check)[place];
+	const taken = rounds[index];
+	if (taken) return isTurned(taken);
+	const counting = rounds.filter(counts);
+	return place === turningPlace(check) && counting.length > 0 && !counting.some(isTurned);
+}
+
+/** Whether the round before this one, at the same place, was taken with the gauge turned: then it is turned back. */
+export const followsTurned = (series: Series, {place, index, gauge}: Slot): boolean =>
+	gauge === undefined && series[place][index - 1]?.gauge === 'turned';
 
 export const readingAt = (series: Series, {place, index, which}: Slot): Reading | undefined =>
 	series[place][index]?.[which];
@@ -35,14 +65,19 @@ export const usualRoundsAt = (check: Check, place: Place): number =>
 /** Whether enough rounds count at a place for the usual check. */
 export function hasEnough(check: Check, place: Place): boolean {
 	const rounds = openSeries(check)[place];
-	return rounds.filter(counts).length >= usualRoundsAt(check, place) && !rounds.some((round) => !round.outerLimit);
+	const counting = rounds.filter(counts);
+	return (
+		counting.length >= usualRoundsAt(check, place) &&
+		(place !== turningPlace(check) || counting.some(isTurned)) &&
+		!rounds.some((round) => !round.outerLimit)
+	);
 }
 
-export function setLimit(check: Check, {place, index, which, value, typed, at}: Of<'limit'>): Check {
+export function setLimit(check: Check, {place, index, which, gauge, value, typed, at}: Of<'limit'>): Check {
 	const series = openSeries(check);
 	const reading: Reading = {typed, value, at};
 	const old = series[place][index];
-	const round: Round = old ? {...old, [which]: reading} : {innerLimit: reading};
+	const round: Round = old ? {...old, [which]: reading} : {...(gauge ? {gauge} : {}), innerLimit: reading};
 	const rounds = old ? series[place].with(index, round) : [...series[place], round];
 	const replaced = old?.[which];
 	const withdrawn =

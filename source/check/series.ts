@@ -39,9 +39,10 @@ export const hasReadings = (series: Series): boolean =>
 export const limitsOfSeries =
 	(series: Series) =>
 	(place: Place): readonly HoldLimits[] =>
-		series[place].filter(counts).map(({innerLimit, outerLimit}) => ({
+		series[place].filter(counts).map(({innerLimit, outerLimit, gauge}) => ({
 			innerLimit: innerLimit.value,
 			outerLimit: outerLimit?.value ?? 0,
+			...(gauge ? {gauge} : {}),
 		}));
 
 /** The answers under which a series was taken: today's, but for those that have changed since. */

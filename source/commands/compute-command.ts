@@ -9,17 +9,17 @@ import {OpenWorkbench} from './open-workbench.js';
 type Options = {
 	readonly file: string | undefined;
 	readonly schema?: boolean;
-	readonly check?: string;
+	readonly id?: string | undefined;
 	readonly data: string | undefined;
 };
 
 /** `armdrift compute`: a document from a file, standard input, or a saved check. */
-export async function runComputeCommand({file, schema, check, data}: Options): Promise<number> {
+export async function runComputeCommand({file, schema, id, data}: Options): Promise<number> {
 	const {stdin, stdout, stderr} = process;
-	if ([file, schema, check].filter((one) => one !== undefined).length > 1)
-		return refuse('Give one of these only: a file, --check or --schema.', EXIT.usage);
-	if (check === undefined) return runCompute({file, schema, stdin, stdout, stderr});
-	const found = savedDocument(check, data);
+	if ([file, schema, id].filter((one) => one !== undefined).length > 1)
+		return refuse('Give one of these only: a file, --id or --schema.', EXIT.usage);
+	if (id === undefined) return runCompute({file, schema, stdin, stdout, stderr});
+	const found = savedDocument(id, data);
 	if (!found.ok) return refuse(found.sentence, found.status);
 	return runCompute({checkDocument: () => found.document, stdin, stdout, stderr});
 }

@@ -78,7 +78,7 @@ const computed = ({name, json}: Source): Result => {
 
 const resultOf = async ({file, schema, checkDocument, stdin}: ComputeOptions): Promise<Result> => {
 	if (schema) return {status: 0, out: asJson(documentJsonSchema())};
-	if (checkDocument) return computed({name: '--check', json: await checkDocument()});
+	if (checkDocument) return computed({name: '--id', json: await checkDocument()});
 	if (file === undefined && stdin.isTTY) {
 		return refusal(2, 'Name a FILE to read, or send a document to standard input: armdrift compute FILE.');
 	}

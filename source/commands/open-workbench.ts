@@ -173,8 +173,15 @@ export class OpenWorkbench implements Workbench {
 	}
 
 	protected blankCheck(): Check {
-		const limits = limitsOf(this.settings());
-		return newCheck({id: newCheckId(this.#clock()), at: this.now(), program: this.version, limits});
+		const settings = this.settings();
+		const {setAnew} = settings;
+		return newCheck({
+			id: newCheckId(this.#clock()),
+			at: this.now(),
+			program: this.version,
+			limits: limitsOf(settings),
+			setAnew,
+		});
 	}
 
 	#dialogue(check: Check): Dialogue {

@@ -11,7 +11,7 @@ type Answers = Record<string, {readonly value: AnswerValue; readonly typed: stri
  * What cannot have changed unseen since the last check, beside what belongs to a profile. That the guard is on is said
  * by the weighing, which is asked; whether the gauge can be turned is a matter of the gauge.
  */
-const kept = ['mat', 'mat-thickness', 'guard-on', 'zero-way'] as const;
+const kept = ['mat', 'mat-thickness', 'guard-on'] as const;
 
 /** What makes a new check repeat an earlier one, with what was changed in its profiles since. */
 export function recheckAction(last: Check, profiles: readonly Profile[], at: string): Action {

@@ -23,6 +23,7 @@ const settingsSchema = z.looseObject({
 	bandGoodPct: aboveZero,
 	bandUsablePct: aboveZero,
 	settleSeconds: aboveZero,
+	setAnew: z.boolean(),
 	bell: z.boolean(),
 });
 

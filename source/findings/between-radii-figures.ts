@@ -1,7 +1,10 @@
 import {differenceEn, type FigureAt, neutralRadiusMm, torqueSlopeMicroNmPerDeg} from '../measures/between-radii.js';
 import {isAbove} from '../measures/compare.js';
-import type {Document} from './document-schema.js';
+import {outwardDirection, slantPct} from '../measures/tilt-share.js';
+import {bandDifferenceBudget, expandedUncertainty, pullDifferenceBudget} from '../measures/uncertainty.js';
 import {type BetweenRadii, isMeasured, type MeasuredRadius, type RadiusFigures} from './figures-types.js';
+import {tiltStandardDeg} from './radius-figures.js';
+import type {RadiusRead, SeriesRead} from './series-read.js';
 
 /** The pull that tilt does not explain, in percent: what the arm itself does. A tilt share not known counts as none. */
 export const ownPullPct = ({pullPct, tiltSharePct}: MeasuredRadius): number => pullPct - (tiltSharePct ?? 0);
@@ -18,28 +21,48 @@ export const endsOf = (
 const ownPullAt = (figures: MeasuredRadius): FigureAt => ({
 	radiusMm: figures.radiusMm,
 	valuePct: ownPullPct(figures),
-	uncertaintyPct: figures.pullUncertaintyPct,
 });
 
-const bandAt = ({radiusMm, bandPct, bandUncertaintyPct}: MeasuredRadius): FigureAt => ({
-	radiusMm,
-	valuePct: bandPct,
-	uncertaintyPct: bandUncertaintyPct,
-});
+/** Standard uncertainty of what the tilt makes of the difference of the pulls, in percent; 0 without level readings. */
+function slantBetween({document, settings}: SeriesRead, innerMm: number, outerMm: number): number {
+	const standardDeg = tiltStandardDeg(document);
+	if (standardDeg === null) return 0;
+	const outward = (radiusMm: number) => outwardDirection(document.arm, settings.pivotDirectionDeg, radiusMm);
+	return slantPct(settings.leaning, standardDeg, [outward(innerMm), outward(outerMm)]);
+}
+
+const readAt = ({onScale}: SeriesRead, place: 'inner' | 'outer'): RadiusRead | undefined =>
+	onScale.find(({radius}) => radius.place === place);
 
 /** How the inner and the outer radius differ; null where either has no figures. */
-export const betweenRadiiOf = (
-	{arm, trackingForce}: Document,
-	probe: readonly RadiusFigures[],
-): BetweenRadii | null => {
+export const betweenRadiiOf = (series: SeriesRead, probe: readonly RadiusFigures[]): BetweenRadii | null => {
 	const ends = endsOf(probe);
-	if (ends === null) return null;
+	const [innerRead, outerRead] = [readAt(series, 'inner'), readAt(series, 'outer')];
+	if (ends === null || !innerRead || !outerRead) return null;
+	const {arm, trackingForce} = series.document;
 	const inner = ownPullAt(ends.inner);
 	const outer = ownPullAt(ends.outer);
-	const en = differenceEn(outer, inner);
-	const bandEn = differenceEn(bandAt(ends.outer), bandAt(ends.inner));
+	const pullDifferencePct = outer.valuePct - inner.valuePct;
+	const bandDifferencePct = ends.outer.bandPct - ends.inner.bandPct;
+	const ofPull = expandedUncertainty(
+		pullDifferenceBudget(
+			ends.outer.pullPct - ends.inner.pullPct,
+			[outerRead.usedPct.length, innerRead.usedPct.length],
+			slantBetween(series, inner.radiusMm, outer.radiusMm),
+			series.known,
+		),
+	);
+	const ofBand = expandedUncertainty(
+		bandDifferenceBudget(bandDifferencePct, [outerRead.widthsPct.length, innerRead.widthsPct.length], series.known),
+	);
+	const en = differenceEn(pullDifferencePct, ofPull.uncertaintyPct);
+	const bandEn = differenceEn(bandDifferencePct, ofBand.uncertaintyPct);
 	const differs = isAbove(en, 1);
 	return {
+		pullDifferencePct,
+		pullDifferenceUncertaintyPct: ofPull.uncertaintyPct,
+		bandDifferencePct,
+		bandDifferenceUncertaintyPct: ofBand.uncertaintyPct,
 		en,
 		differs,
 		bandEn,

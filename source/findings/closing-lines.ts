@@ -7,8 +7,8 @@ import {plainNumber} from './wording.js';
 export function closingLines(facts: Facts): Shown[] {
 	const closing = closingOf(facts);
 	if (!closing) return [];
-	const {centrePct, meanPct, allowedPct, moved, tells} = closing;
-	const off = `${Math.abs(centrePct - meanPct).toFixed(2)} % off the inner mean`;
+	const {movedPct, allowedPct, moved, tells} = closing;
+	const off = `${Math.abs(movedPct).toFixed(2)} % off the inner mean`;
 	const allowed = `up to ${allowedPct.toFixed(2)} % is no change`;
 	if (moved) return [line(`${off} (${allowed}): something moved. Probe again.`, 'bad')];
 	if (tells) return [line(`${off} (${allowed}): nothing moved.`, 'good')];

@@ -7,7 +7,7 @@ export type ComputeOutput = Figures & {
 	readonly findings: readonly Pick<Finding, 'code' | 'places' | 'who' | 'text'>[];
 };
 
-/** Everything that a document says: figures and findings, keys in the order of the contract. */
+/** Everything that a document says: figures and findings, keys in the order of the JSON document (`armdrift compute --schema`). */
 export const compute = (document: Document): ComputeOutput => {
 	const figures = figuresOf(document);
 	const findings = findingsOf(document, figures).map(({code, places, who, text}) => ({code, places, who, text}));

@@ -4,7 +4,7 @@ import {hasReadings, openSeries} from '../check/series.js';
 import {mnPerGram} from '../measures/tracking-force.js';
 import {clearanceOf} from '../procedure/clearance.js';
 import type {Facts} from '../procedure/facts.js';
-import {zeroOf} from '../procedure/hold-limits.js';
+import {statedZero} from '../procedure/stated-zero.js';
 import type {Step} from '../procedure/step.js';
 import {tickStates} from '../procedure/ticks.js';
 import {carriedMn, guardHandling} from '../procedure/weighing.js';
@@ -71,8 +71,13 @@ const clearance: Consequence = (facts) => {
 	];
 };
 
-const zero: Consequence = (facts) =>
-	zeroOf(facts).checked || facts.is('zero-way', 'cannot') ? [line(zeroText(facts))] : [];
+/** The stated zero, once both readings are there. */
+const freeZero: Consequence = (facts) => {
+	const stated = statedZero(facts);
+	if (!stated || !facts.answered('zero-free-after')) return [];
+	const figures = {source: 'stated', zero: stated.zero, zeroUncertainty: null} as const;
+	return [line(zeroText(figures, facts))];
+};
 
 const putBackForce: Consequence = (facts) => {
 	const weighed = facts.number('back-force');
@@ -113,9 +118,7 @@ const consequences: Readonly<Record<string, Consequence>> = {
 			? []
 			: [line(`The guard hangs ${plainNumber(facts.number('guard-depth') ?? 0)} mm below the stylus.`)],
 	'mat-thickness': clearance,
-	'zero-way': zero,
-	'zero-turned-inner': zero,
-	'zero-turned-outer': zero,
+	'zero-free-after': freeZero,
 	'bias-drag': skatingLines,
 	'back-force': putBackForce,
 };

@@ -1,6 +1,6 @@
 import defaults from '../../shared/limits.json' with {type: 'json'};
 import {isAbove, isAtMost} from '../measures/compare.js';
-import {reaches, reachMm} from '../measures/geometry.js';
+import {canBeProbed, reachMm} from '../measures/geometry.js';
 import type {Fault} from './document.js';
 import type {Document, PlaceName} from './document-schema.js';
 
@@ -19,13 +19,33 @@ const limitFaults: Check = ({limits = {}}) =>
 		];
 	});
 
-const gaugeFaults: Check = ({gauge}) =>
-	gauge.unit === 'percent' || gauge.topOfScale !== undefined
+const gaugeFaults: Check = ({gauge, probe}) => {
+	if (gauge.zero === undefined)
+		return gauge.zeroUncertainty === undefined
+			? []
+			: [
+					{
+						path: 'gauge.zeroUncertainty',
+						sentence: `Found ${gauge.zeroUncertainty} without a zero. Wanted: the zero too.`,
+					},
+				];
+	return probe.some(({rounds}) => rounds.some(isTurned))
+		? [
+				{
+					path: 'gauge.zero',
+					sentence: `Found ${gauge.zero} beside rounds with the gauge turned. Wanted: one of the two, since those rounds show the zero.`,
+				},
+			]
+		: [];
+};
+
+const floatedFaults: Check = ({gauge, trackingForce}) =>
+	gauge.unit !== 'percent' || isAbove(trackingForce.scaleReadingMn, 0)
 		? []
 		: [
 				{
-					path: 'gauge.topOfScale',
-					sentence: `Found nothing. Wanted: the top of the scale in ${gauge.unit}; only a percent gauge has a usual one.`,
+					path: 'trackingForce.scaleReadingMn',
+					sentence: `Found ${trackingForce.scaleReadingMn} with a percent gauge, which carries the arm. Wanted: what the stylus scale showed, above zero.`,
 				},
 			];
 
@@ -52,17 +72,20 @@ const placeFaults: Check = ({probe}) => {
 		.map((wanted) => ({path: 'probe', sentence: `Found no "${wanted}" radius. Wanted: exactly one.`}));
 };
 
-type Radius = {readonly radiusMm: number; readonly rounds: Document['probe'][number]['rounds']};
+type ProbeRound = Document['probe'][number]['rounds'][number];
+type Radius = {readonly radiusMm: number; readonly rounds: readonly ProbeRound[]};
+
+const isTurned = ({gauge}: ProbeRound): boolean => gauge === 'turned';
 
 const radiusFaults = (arm: Document['arm'], base: string, radii: readonly Radius[]): Fault[] =>
 	radii.flatMap(({radiusMm}, index) => {
 		const path = `${base}[${index}].radiusMm`;
 		const faults: Fault[] = [];
-		if (!reaches(arm, radiusMm)) {
+		if (!canBeProbed(arm, radiusMm)) {
 			const [least, most] = reachMm(arm).map((radius) => Number(radius.toPrecision(6)));
 			faults.push({
 				path,
-				sentence: `Found ${radiusMm} mm, which an arm of effectiveLengthMm ${arm.effectiveLengthMm} and pivotDistanceMm ${arm.pivotDistanceMm} does not reach. Wanted: a radius from ${least} to ${most} mm.`,
+				sentence: `Found ${radiusMm} mm, which an arm of effectiveLengthMm ${arm.effectiveLengthMm} and pivotDistanceMm ${arm.pivotDistanceMm} does not reach. Wanted: a radius between ${least} and ${most} mm.`,
 			});
 		}
 		if (radii.slice(0, index).some((earlier) => !isAbove(Math.abs(earlier.radiusMm - radiusMm), 0))) {
@@ -73,17 +96,57 @@ const radiusFaults = (arm: Document['arm'], base: string, radii: readonly Radius
 
 const roundFaults = (base: string, radii: readonly Radius[]): Fault[] =>
 	radii.flatMap(({rounds}, radius) =>
-		rounds.flatMap(({innerLimit, outerLimit}, round) =>
-			isAbove(innerLimit, outerLimit)
-				? [
-						{
-							path: `${base}[${radius}].rounds[${round}].innerLimit`,
-							sentence: `Found ${innerLimit}, above the outer limit ${outerLimit}. Wanted: an inner limit no higher than the outer one.`,
-						},
-					]
+		rounds.flatMap((round, index) => {
+			const {innerLimit, outerLimit} = round;
+			const turned = isTurned(round);
+			if (!isAbove(turned ? outerLimit : innerLimit, turned ? innerLimit : outerLimit)) return [];
+			return [
+				{
+					path: `${base}[${radius}].rounds[${index}].innerLimit`,
+					sentence: turned
+						? `Found ${innerLimit}, below the outer limit ${outerLimit}. Wanted: with the gauge turned, an inner limit no lower than the outer one.`
+						: `Found ${innerLimit}, above the outer limit ${outerLimit}. Wanted: an inner limit no higher than the outer one.`,
+				},
+			];
+		}),
+	);
+
+/** Rounds with the gauge turned: at one radius only, beside a round as used. */
+const turnedFaults: Check = ({probe}) => {
+	const first = probe.findIndex(({rounds}) => rounds.some(isTurned));
+	return probe.flatMap(({rounds}, radius) => {
+		const wanted = rounds.every(isTurned)
+			? 'a round as used at this radius too'
+			: radius !== first
+				? 'rounds with the gauge turned at one radius only'
+				: undefined;
+		if (wanted === undefined) return [];
+		return rounds.flatMap((round, index) =>
+			isTurned(round)
+				? [{path: `probe[${radius}].rounds[${index}].gauge`, sentence: `Found "turned". Wanted: ${wanted}.`}]
 				: [],
+		);
+	});
+};
+
+/** The closing round: one in all, as used, with another one as used at its radius. */
+const closingFaults: Check = ({probe}) => {
+	const closing = probe.flatMap(({rounds}, radius) =>
+		rounds.flatMap((round, index) =>
+			round.closing ? [{round, rounds, path: `probe[${radius}].rounds[${index}].closing`}] : [],
 		),
 	);
+	return closing.flatMap(({round, rounds, path}, index) => {
+		const wanted = isTurned(round)
+			? 'a closing round with the gauge as used'
+			: index > 0
+				? 'one closing round in all'
+				: rounds.every((one) => one === round || isTurned(one))
+					? 'another round as used at its radius, to hold it against'
+					: undefined;
+		return wanted === undefined ? [] : [{path, sentence: `Found true. Wanted: ${wanted}.`}];
+	});
+};
 
 const orderFaults: Check = ({probe}) => {
 	const index = probe.findIndex(({place}) => place === 'inner');
@@ -114,11 +177,14 @@ const clockFaults: Check = ({bias}) =>
 
 const checks: readonly Check[] = [
 	gaugeFaults,
+	floatedFaults,
 	guardFaults,
 	placeFaults,
 	orderFaults,
 	({arm, probe}) => radiusFaults(arm, 'probe', probe),
 	({probe}) => roundFaults('probe', probe),
+	turnedFaults,
+	closingFaults,
 	limitFaults,
 	({arm, bias}) => radiusFaults(arm, 'bias.readings', bias?.readings ?? []),
 	({bias}) => roundFaults('bias.readings', bias?.readings ?? []),

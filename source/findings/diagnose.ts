@@ -5,11 +5,19 @@ import type {Document, PlaceName} from './document-schema.js';
 import type {Figures} from './figures-types.js';
 import type {FindingRow, Who} from './finding-row.js';
 import {frictionRows} from './friction-rows.js';
+import {levelRows} from './level-rows.js';
 import {pullRows} from './pull-rows.js';
 import {severeRows} from './severe-rows.js';
 
 /** Every finding, in order of weight. A row added here is found, worded and printed without further edits. */
-export const findingRows = [...severeRows, ...pullRows, ...frictionRows, ...biasRows, ...closingRows] as const;
+export const findingRows = [
+	...severeRows,
+	...levelRows,
+	...pullRows,
+	...frictionRows,
+	...biasRows,
+	...closingRows,
+] as const;
 
 export type FindingCode = (typeof findingRows)[number]['code'];
 

@@ -1,7 +1,8 @@
 import type {Limits} from '../measures/verdict.js';
-import {endsOf, ownPullPct} from './between-radii-figures.js';
+import {endsOf} from './between-radii-figures.js';
 import type {Document, PlaceName} from './document-schema.js';
 import {type BetweenRadii, type Figures, isMeasured, type MeasuredRadius, type RadiusFigures} from './figures-types.js';
+import {type SeriesRead, seriesRead} from './series-read.js';
 import {limitsOf} from './settings.js';
 
 /** The inner and the outer radius side by side, where both have figures. */
@@ -18,6 +19,7 @@ export type EndFacts = {
 /** Everything that the rows of the findings look at. */
 export type DiagnosisFacts = {
 	readonly document: Document;
+	readonly series: SeriesRead;
 	readonly figures: Figures;
 	readonly measured: readonly MeasuredRadius[];
 	readonly ends: EndFacts | null;
@@ -34,8 +36,8 @@ const endFacts = ({probe, betweenRadii}: Figures): EndFacts | null => {
 		outer,
 		both: [inner, outer],
 		between: betweenRadii,
-		pullDifferencePct: Math.abs(ownPullPct(outer) - ownPullPct(inner)),
-		bandDifferencePct: Math.abs(outer.bandPct - inner.bandPct),
+		pullDifferencePct: Math.abs(betweenRadii.pullDifferencePct),
+		bandDifferencePct: Math.abs(betweenRadii.bandDifferencePct),
 	};
 };
 
@@ -43,6 +45,7 @@ export const diagnosisFacts = (document: Document, figures: Figures): DiagnosisF
 	const {pull, band} = limitsOf(document);
 	return {
 		document,
+		series: seriesRead(document),
 		figures,
 		measured: figures.probe.filter(isMeasured),
 		ends: endFacts(figures),

@@ -5,12 +5,13 @@ import {chosenTrial, withTrial} from '../check/trials.js';
 import {biasDeviceIds} from '../procedure/bias-devices.js';
 import {onRadii} from '../procedure/bias-on.js';
 import type {Facts} from '../procedure/facts.js';
-import {armOf, pivotDirectionDeg, probeRadii} from '../procedure/geometry.js';
-import {inGaugeUnit, roundsAt, topOfScale, zeroOf, zeroUncertainty} from '../procedure/hold-limits.js';
+import {armOf, type ProbeRadius as ProbePlace, pivotDirectionDeg} from '../procedure/geometry.js';
+import {gaugeReading, probeRounds, roundsAt, topOfScale} from '../procedure/hold-limits.js';
 import {levelReadings} from '../procedure/level.js';
 import {gaugeUnitOf} from '../procedure/readings.js';
+import {type StatedZero, statedZero} from '../procedure/stated-zero.js';
 import {guardHandling, scaleReadingMn} from '../procedure/weighing.js';
-import type {Document} from './document-schema.js';
+import type {Document, PlaceName} from './document-schema.js';
 
 /** A whole document, or which part of the check is still missing for one. */
 export type DocumentOfCheck =
@@ -65,7 +66,11 @@ export function partialDocument(facts: Facts, leastBiasRadii = 2): Document | un
 	const playingMn = facts.number('playing-force');
 	const scaleMn = scaleReadingMn(facts);
 	const guard = guardHandling(facts);
-	if (!arm || playingMn === undefined || scaleMn === undefined || guard === undefined) return;
+	const top = topOfScale(facts);
+	if (!arm || playingMn === undefined || scaleMn === undefined || guard === undefined || top === undefined) return;
+	const probe = probeRounds(facts)
+		.filter(({rounds}) => rounds.length > 0)
+		.map(({place, radiusMm, rounds}) => ({place: documentPlace(place), radiusMm, rounds: [...rounds]}));
 	const guardMassG = facts.number('guard-mass');
 	return {
 		arm: {
@@ -73,7 +78,7 @@ export function partialDocument(facts: Facts, leastBiasRadii = 2): Document | un
 			loading: facts.is('arm-loading', 'spring') ? 'spring' : 'gravity',
 			pivotDirectionDeg: pivotDirectionDeg(facts),
 		},
-		gauge: gaugeOf(facts),
+		gauge: {...gaugeOf(facts, top), ...zeroPart(facts, probe)},
 		trackingForce: {
 			playingMn,
 			scaleReadingMn: scaleMn,
@@ -84,25 +89,26 @@ export function partialDocument(facts: Facts, leastBiasRadii = 2): Document | un
 		...levelPart(facts),
 		...clearancePart(facts),
 		...cartridgePart(facts),
-		probe: probeRadii(facts).flatMap(({place, radiusMm}) => {
-			const rounds = roundsAt(facts, place);
-			return rounds.length === 0 ? [] : [{place: place === 'extra' ? 'other' : place, radiusMm, rounds: [...rounds]}];
-		}),
+		probe,
 		limits: {...facts.limits},
 		...biasPart(facts, leastBiasRadii),
 	};
 }
 
-function gaugeOf(facts: Facts): Document['gauge'] {
-	return {
-		unit: gaugeUnitOf(facts),
-		step: inGaugeUnit(facts.number('gauge-step') ?? 0.5, facts),
-		topOfScale: topOfScale(facts),
-		relativeUncertaintyPct: standard(facts.number('gauge-scale-uncertainty') ?? 0),
-		zero: zeroOf(facts).zero,
-		zeroUncertainty: zeroUncertainty(facts),
-		nudge: inGaugeUnit(facts.number('gauge-nudge') ?? 0, facts),
-	};
+const documentPlace = (place: ProbePlace['place']): PlaceName => (place === 'extra' ? 'other' : place);
+
+const gaugeOf = (facts: Facts, topOfScale: number): Document['gauge'] => ({
+	unit: gaugeUnitOf(facts),
+	topOfScale,
+	...gaugeReading(facts),
+	relativeUncertaintyPct: standard(facts.number('gauge-scale-uncertainty') ?? 0),
+	setAnew: facts.setAnew,
+});
+
+/** The zero that was read free of the arm; rounds with the gauge turned show it better. */
+function zeroPart(facts: Facts, probe: Document['probe']): Partial<StatedZero> {
+	const isTurned = probe.some(({rounds}) => rounds.some(({gauge}) => gauge === 'turned'));
+	return isTurned ? {} : (statedZero(facts) ?? {});
 }
 
 function levelPart(facts: Facts): Pick<Document, 'level'> {

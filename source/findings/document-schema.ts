@@ -20,17 +20,18 @@ const arm = part('a group of keys about the arm: its geometry and what makes its
 });
 
 const gauge = part(
-	'a group of keys about the gauge, all but relativeUncertaintyPct in its own unit',
+	'a group of keys about the gauge, all but relativeUncertaintyPct and setAnew in its own unit',
 	{
 		unit: field.gaugeUnit,
 		step: field.gaugeStep,
-		topOfScale: z.optional(field.topOfScale),
+		topOfScale: field.topOfScale,
 		relativeUncertaintyPct: z.optional(field.relativeUncertaintyPct),
 		zero: z.optional(field.gaugeZero),
 		zeroUncertainty: z.optional(field.zeroUncertainty),
 		nudge: z.optional(field.nudge),
+		setAnew: z.optional(field.setAnew),
 	},
-	{anyOf: [{properties: {unit: {const: 'percent'}}}, {required: ['topOfScale']}]},
+	{anyOf: [{required: ['zero']}, {not: {required: ['zeroUncertainty']}}]},
 );
 
 const trackingForce = part(
@@ -75,9 +76,20 @@ const round = part('a round with its inner and its outer limit', {
 });
 const rounds = listOf('a list of at least one round', round, 1);
 
+const probeRound = part('a round with its inner and its outer limit', {
+	innerLimit: field.innerLimit,
+	outerLimit: field.outerLimit,
+	gauge: z.optional(field.gaugeTurned),
+	closing: z.optional(field.closing),
+});
+
 const probe = listOf(
 	'a list of probe radii: exactly one inner, exactly one outer, and any others',
-	part('a probe radius with its rounds', {place: field.placeName, radiusMm: field.radiusMm, rounds}),
+	part('a probe radius with its rounds', {
+		place: field.placeName,
+		radiusMm: field.radiusMm,
+		rounds: listOf('a list of at least one round as used', probeRound, 1),
+	}),
 	1,
 );
 

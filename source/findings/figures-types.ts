@@ -1,5 +1,6 @@
 import type {BiasFit} from '../measures/bias-fit.js';
 import type {WindowMm} from '../measures/clearance.js';
+import type {ClosingRound} from '../measures/closing-round.js';
 import type {WallShare} from '../measures/groove-walls.js';
 import type {Tilt} from '../measures/level.js';
 import type {WouldDecide, Zone} from '../measures/verdict.js';
@@ -41,11 +42,14 @@ export type MeasuredRadius = Placed & {
 	readonly torqueMicroNm: number;
 	/** Those of the pull; null for infinite. */
 	readonly effectiveDegreesOfFreedom: number | null;
-	readonly repeatability: 'pooled' | 'unknown';
+	/** 'assumed': no radius has two rounds alike, so how well they repeat is an assumption. */
+	readonly repeatability: 'pooled' | 'assumed';
 	readonly pullVerdict: Zone | 'undecided';
 	readonly pullAtWorst: Zone;
 	readonly bandVerdict: Zone | 'undecided';
 	readonly bandAtWorst: Zone;
+	/** The pull less what the tilt makes of it; null without level readings. */
+	readonly ownPullPct: number | null;
 	/** Null unless undecided. */
 	readonly pullWouldDecide: WouldDecide | null;
 	readonly bandWouldDecide: WouldDecide | null;
@@ -68,7 +72,21 @@ export type RadiusFigures = MeasuredRadius | OffScaleRadius;
 
 export const isMeasured = (figures: RadiusFigures): figures is MeasuredRadius => figures.pullPct !== null;
 
+/** The zero of the gauge, in its own unit, its uncertainty for 95 %: known by turning it, stated, or not looked at. */
+export type ZeroFigures = {
+	readonly source: 'turned' | 'stated' | 'unchecked';
+	readonly zero: number | null;
+	readonly zeroUncertainty: number | null;
+};
+
+export type ClosingFigures = ClosingRound;
+
+/** Differences are outer less inner, of the arm's own pulls and of the hold bands; uncertainties for 95 %. */
 export type BetweenRadii = {
+	readonly pullDifferencePct: number;
+	readonly pullDifferenceUncertaintyPct: number;
+	readonly bandDifferencePct: number;
+	readonly bandDifferenceUncertaintyPct: number;
 	readonly en: number;
 	readonly differs: boolean;
 	readonly bandEn: number;
@@ -109,7 +127,10 @@ export type Figures = {
 	readonly carriedMn: number;
 	readonly level: LevelFigures | null;
 	readonly clearance: ClearanceFigures | null;
+	readonly zero: ZeroFigures;
 	readonly probe: readonly RadiusFigures[];
+	/** Null without a closing round, and where its radius is off scale. */
+	readonly closing: ClosingFigures | null;
 	readonly verdict: Verdict;
 	readonly atWorst: AtWorst;
 	readonly betweenRadii: BetweenRadii | null;

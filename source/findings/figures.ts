@@ -4,24 +4,30 @@ import type {Document} from './document-schema.js';
 import type {Figures} from './figures-types.js';
 import {overallOf} from './overall.js';
 import {clearanceOf, levelOf} from './preparation-figures.js';
-import {radiusFigures} from './radius-figures.js';
-import {settingsOf} from './settings.js';
+import {placedOf, radiusFigures} from './radius-figures.js';
+import {closingFigures, zeroFigures} from './series-figures.js';
+import {seriesRead} from './series-read.js';
 
 export type * from './figures-types.js';
 export {isMeasured} from './figures-types.js';
 
 /** All figures of one series, worked out from its document. Pure; parts whose input is absent are null. */
 export const figuresOf = (document: Document): Figures => {
-	const settings = settingsOf(document);
-	const probe = radiusFigures(document, settings);
+	const series = seriesRead(document);
+	const {settings} = series;
+	const placed = document.probe.map((radius) => placedOf(document, settings, radius));
+	const level = levelOf(document, settings, placed);
+	const probe = radiusFigures(series, placed, level?.passes ?? true);
 	return {
-		scaleFactor: settings.scale.factor,
+		scaleFactor: settings.factor,
 		carriedMn: settings.carriedMn,
-		level: levelOf(document, settings, probe),
+		level,
 		clearance: clearanceOf(document),
+		zero: zeroFigures(series),
 		probe,
+		closing: closingFigures(series),
 		...overallOf(probe),
-		betweenRadii: betweenRadiiOf(document, probe),
-		bias: biasFigures(document, settings, probe),
+		betweenRadii: betweenRadiiOf(series, probe),
+		bias: biasFigures(series, probe),
 	};
 };

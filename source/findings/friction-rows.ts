@@ -1,7 +1,9 @@
 import {isAtLeast} from '../measures/compare.js';
-import type {DiagnosisFacts} from './diagnosis-facts.js';
+import {type DiagnosisFacts, placesWhere} from './diagnosis-facts.js';
+import type {MeasuredRadius} from './figures-types.js';
 import {type FindingRow, repeatFirst} from './finding-row.js';
-import {bandAt, listed, plainNumber} from './wording.js';
+import {pullRows} from './pull-rows.js';
+import {bandAt, listed, plainNumber, pullAt} from './wording.js';
 
 const bothEnds = ['inner', 'outer'] as const;
 
@@ -14,10 +16,10 @@ const sticksAtOne = ({ends, bandLimits}: DiagnosisFacts): boolean =>
 const bandsAtEnds = ({ends}: DiagnosisFacts): string => listed(ends?.both.map(bandAt) ?? []);
 
 /** What the hold band says, in order of weight. */
-export const frictionRows = [
+const bandRows = [
 	{
 		code: 'friction',
-		who: 'maker',
+		who: 'technician',
 		places: (facts) => (sticksAtBoth(facts) ? bothEnds : []),
 		say: (facts) => `The hold band is ${bandsAtEnds(facts)} (usable to ${plainNumber(facts.bandLimits.usable)} %)`,
 		likely: 'dirt, preload, dried oil, damping left in, or a lead rubbing',
@@ -31,6 +33,30 @@ export const frictionRows = [
 		say: (facts) =>
 			`The hold band is ${bandsAtEnds(facts)}: it differs by ${(facts.ends?.bandDifferencePct ?? 0).toFixed(1)} %, where half the good limit is ${plainNumber(facts.bandLimits.good / 2)} %`,
 		likely: 'a local rub, a damaged race, a lead that touches at one end, or the stop or return linkage',
-		next: () => 'the technician watches leads and linkage through the whole swing',
+		next: () => 'the technician watches leads, lifter, rest and linkage along the whole swing',
+	},
+] as const satisfies readonly FindingRow[];
+
+const isBeyond = ({pullVerdict, bandVerdict}: MeasuredRadius): boolean =>
+	pullVerdict === 'beyond' || bandVerdict === 'beyond';
+
+const hasPattern = (facts: DiagnosisFacts): boolean =>
+	[...pullRows, ...bandRows].some((row: FindingRow) => row.places(facts).length > 0);
+
+const patternless = (facts: DiagnosisFacts): readonly MeasuredRadius[] =>
+	hasPattern(facts) ? [] : facts.measured.filter(isBeyond);
+
+/** What the hold band says, and what shows no pattern at all. */
+export const frictionRows = [
+	...bandRows,
+	{
+		code: 'no-pattern',
+		who: 'technician',
+		places: (facts) => placesWhere(patternless(facts), () => true),
+		say: (facts) =>
+			`Beyond limits, but no single cause shows: side pull ${listed(patternless(facts).map(pullAt))} (usable to ${plainNumber(facts.pullLimits.usable)} %), hold band ${listed(patternless(facts).map(bandAt))} (usable to ${plainNumber(facts.bandLimits.usable)} %)`,
+		likely: '',
+		next: () =>
+			'take rounds at one more radius between; if no cause shows then, the arm goes to its maker with the figures',
 	},
 ] as const satisfies readonly FindingRow[];

@@ -4,7 +4,12 @@ import {documentOfCheck} from './document-of-check.js';
 import {type Figures, figuresOf} from './figures.js';
 
 /** What the day made of a check. */
-export type Issued = {readonly figures: Figures; readonly findings: readonly Finding[]};
+export type Issued = {
+	readonly figures: Figures;
+	readonly findings: readonly Finding[];
+	/** Issued in the first stored form: its ± do not hold what setting arm and gauge up makes of a pull. */
+	readonly form?: 1 | undefined;
+};
 
 /** The figures of a check and what they mean; null before there are any. */
 export function issuedOf(check: Check): Issued | null {

@@ -5,9 +5,7 @@ import type {Check} from '../check/check.js';
 import type {PastCheck} from '../check/past-check.js';
 import {factsOfSeries} from '../check/progress.js';
 import {openSeries} from '../check/series.js';
-import {findingsOf} from './diagnose.js';
-import {documentOfCheck} from './document-of-check.js';
-import {figuresOf} from './figures.js';
+import {type Issued, issuedOf} from './issued.js';
 import {rowOf} from './past-row.js';
 import {listed} from './wording.js';
 import {changeSince} from './years/comparison.js';
@@ -22,18 +20,30 @@ export function nextCheckOf(check: Check, history: readonly PastCheck[] = []): N
 }
 
 function interval(check: Check, history: readonly PastCheck[]): {months: number; because: string} {
-	const soon = [...(isUndecided(check) ? ['something is undecided'] : []), ...changedSince(check, history)];
+	const issued = issuedOf(check);
+	if (issued && isToBePutRight(issued))
+		return {
+			months: 1,
+			because: 'Check again after it was put right; the reminder comes in a month (default of this program).',
+		};
+	const soon = [...(issued && canBeDecided(issued) ? ['something is undecided'] : []), ...changedSince(check, history)];
 	if (soon.length > 0) return {months: 1, because: `In a month: ${listed(soon)} (default of this program).`};
 	const facts = factsOfSeries(check, openSeries(check));
-	if (facts.is('arm-wire-path', 'exposed-loop') || facts.is('arm-wire-stiffness', 'stiff'))
-		return {months: 3, because: 'In three months: stiff or exposed wires relax sooner (default of this program).'};
-	return {months: 6, because: 'In six months (common practice).'};
+	if (facts.is('arm-wire-path', 'free-loop') || facts.is('arm-wire-stiffness', 'stiff'))
+		return {
+			months: 3,
+			because: 'In three months: a stiff wire or a free loop creeps sooner (default of this program).',
+		};
+	return {months: 6, because: 'In six months (common practice, no source).'};
 }
 
-function isUndecided(check: Check): boolean {
-	const found = documentOfCheck(check);
-	return found.ok && findingsOf(found.document, figuresOf(found.document)).some(({code}) => code === 'undecided');
-}
+const isToBePutRight = ({figures: {verdict}}: Issued): boolean => verdict === 'beyond' || verdict === 'off-scale';
+
+/** Something is undecided that more rounds or a finer step would probably decide; a figure on its limit stays there. */
+const canBeDecided = ({figures: {probe}}: Issued): boolean =>
+	probe
+		.flatMap(({pullWouldDecide, bandWouldDecide}) => [pullWouldDecide, bandWouldDecide])
+		.some((one) => one !== null && !('onLimit' in one));
 
 function changedSince(check: Check, history: readonly PastCheck[]): string[] {
 	const word = changeSince(rowOf(check), history);

@@ -5,7 +5,7 @@ import type {Facts} from '../procedure/facts.js';
 import {showsHandForce} from '../procedure/readings.js';
 import {type GaugeUnit, units} from '../units.js';
 import type {Document} from './document-schema.js';
-import {settingsOf} from './settings.js';
+import {seriesRead} from './series-read.js';
 import {line, type Shown} from './shown-lines.js';
 import {forceWithWay, plainNumber, stepDecimals} from './wording.js';
 
@@ -20,8 +20,8 @@ export type OnGauge = {
 };
 
 export function onGauge(document: Document, facts: Facts): OnGauge {
-	const {scale, topOfScale} = settingsOf(document);
-	const {unit, step} = document.gauge;
+	const {scale} = seriesRead(document);
+	const {unit, step, topOfScale} = document.gauge;
 	return {scale, unit, step, topOfScale, isHandForce: showsHandForce(facts)};
 }
 

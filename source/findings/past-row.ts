@@ -2,6 +2,7 @@ import type {Check} from '../check/check.js';
 import type {MeasuredWith, PastCheck, PastProbe} from '../check/past-check.js';
 import {factsOfSeries} from '../check/progress.js';
 import {openSeries} from '../check/series.js';
+import {nothingDone} from '../procedure/steps-since.js';
 import {documentOfCheck} from './document-of-check.js';
 import type {RadiusFigures} from './figures.js';
 import {type Issued, issuedOf} from './issued.js';
@@ -16,9 +17,16 @@ export const rowOf = (check: Check, issued: Issued | null = issuedOf(check)): Pa
 	verdict: issued?.figures.verdict ?? null,
 	atWorst: issued?.figures.atWorst ?? null,
 	probe: (issued?.figures.probe ?? []).map(probeOf),
-	measuredWith: measuredWith(check),
+	measuredWith: measuredWith(check, issued),
+	doneSince: doneSince(check),
 	nextDate: null,
 });
+
+/** What was done since the check before; nothing is no event. */
+function doneSince({answers}: Check): string | null {
+	const done = answers['done-since']?.value;
+	return typeof done === 'string' && done !== nothingDone ? done : null;
+}
 
 const probeOf = ({place, radiusMm, pullPct, pullUncertaintyPct, ...rest}: RadiusFigures): PastProbe => ({
 	place,
@@ -27,11 +35,12 @@ const probeOf = ({place, radiusMm, pullPct, pullUncertaintyPct, ...rest}: Radius
 	pullUncertaintyPct,
 	bandPct: rest.bandPct,
 	bandUncertaintyPct: rest.bandUncertaintyPct,
+	tiltPct: rest.tiltSharePct,
 	tiltUncertaintyPct: rest.tiltShareUncertaintyPct,
 });
 
 /** Under what the series that counts was measured. */
-function measuredWith(check: Check): MeasuredWith | null {
+function measuredWith(check: Check, issued: Issued | null): MeasuredWith | null {
 	const found = documentOfCheck(check);
 	if (!found.ok) return null;
 	const {arm, trackingForce} = found.document;
@@ -43,5 +52,6 @@ function measuredWith(check: Check): MeasuredWith | null {
 		guard: trackingForce.guard,
 		tools: facts.text('tools-name') ?? '',
 		temperatureC: facts.number('room-temperature') ?? null,
+		withoutSettingUp: issued?.form === 1,
 	};
 }

@@ -8,7 +8,7 @@ import type {Settings} from './settings.js';
 export const levelOf = (
 	{level}: Document,
 	{pullLimits}: Settings,
-	probe: readonly RadiusFigures[],
+	probe: readonly Pick<RadiusFigures, 'tiltSharePct'>[],
 ): LevelFigures | null => {
 	if (level === undefined) return null;
 	const leftRight = levelTilt(level.leftRightDeg);

@@ -1,30 +1,27 @@
 import type {Check, Round} from '../check/check.js';
 import type {Dialogue} from '../check/dialogue.js';
 import type {PastCheck} from '../check/past-check.js';
-import {movesGauge, type Slot, usualRoundsAt} from '../check/rounds.js';
+import {followsTurned, movesGauge, type Slot, usualRoundsAt} from '../check/rounds.js';
 import {counts, openSeries} from '../check/series.js';
-import {reachesTop} from '../measures/hold-band.js';
 import type {Zone} from '../measures/verdict.js';
 import type {Facts} from '../procedure/facts.js';
-import {inGaugeUnit, isOffScale, topOfScale} from '../procedure/hold-limits.js';
+import {inGaugeUnit, isOffScale, isOverTop, topText} from '../procedure/hold-limits.js';
 import {isOnPlace} from '../procedure/places.js';
-import {gaugeUnitOf} from '../procedure/readings.js';
 import type {Place} from '../procedure/step.js';
-import {gaugeMoves} from '../procedure/steps-probe.js';
-import {units} from '../units.js';
+import {gaugeMoves, roundHeads} from '../procedure/steps-probe.js';
 import {bandsPicture} from './band-rows.js';
 import {biasSoFar} from './bias/so-far.js';
 import {closingLines} from './closing-lines.js';
 import {partialDocument} from './document-of-check.js';
+import type {Document} from './document-schema.js';
 import {figuresOf} from './figures.js';
 import {isMeasured, type MeasuredRadius} from './figures-types.js';
 import {onGauge, scaleLine} from './on-gauge.js';
-import {oneMoreLine} from './one-more-round.js';
+import {assumedLine, isWorthAdvice, oneMoreLine} from './one-more-round.js';
 import {apartLines, roundsAgree} from './rounds-agree.js';
 import {line, type Shown} from './shown-lines.js';
 import {bandAt, plainNumber, pullAt, sureFirst, wouldDecideIt} from './wording.js';
 import {lastBands} from './years/last-bands.js';
-import {zeroText} from './zero-text.js';
 
 /** What the probe screens show: the rounds so far at a place, the band to scale, and what one more would bring. */
 export function probeSoFar(
@@ -37,12 +34,24 @@ export function probeSoFar(
 	const rounds = series[place];
 	return [
 		line([slot ? roundOf(check, slot) : howMany(rounds, isOffScale(facts, place)), ...soFar(rounds)].join(' · ')),
-		...(slot && movesGauge(series, slot) ? [line(gaugeMoves, 'warn')] : []),
-		...zeroLine(facts, slot),
+		...headOf(check, slot),
 		...pending(rounds, facts, place),
 		...offScale(facts, place),
 		...figuresSoFar(check, facts, place, history),
 	];
+}
+
+/** What the hands do before the first limit of a round. */
+function headOf(check: Check, slot: Slot | undefined): Shown[] {
+	if (slot?.which !== 'innerLimit') return [];
+	const series = openSeries(check);
+	// A reading that is corrected is no new round.
+	if (series[slot.place][slot.index]) return [];
+	if (movesGauge(series, slot)) return [line(gaugeMoves, 'warn')];
+	if (slot.index === 0) return [];
+	if (slot.gauge === 'turned') return [line(roundHeads.turned, 'warn')];
+	if (followsTurned(series, slot)) return [line(roundHeads.turnedBack, 'warn')];
+	return check.setAnew && !isOnPlace(slot.place) ? [line(roundHeads.anew, 'warn')] : [];
 }
 
 function figuresSoFar(check: Check, facts: Facts, place: Place, history: readonly PastCheck[]): Shown[] {
@@ -50,9 +59,10 @@ function figuresSoFar(check: Check, facts: Facts, place: Place, history: readonl
 	return place === 'closing' ? closingLines(facts) : figureLines(facts, place, history);
 }
 
-const roundOf = (check: Check, {place, index}: Slot): string => {
+const roundOf = (check: Check, {place, index, gauge}: Slot): string => {
 	const usual = usualRoundsAt(check, place);
-	return `Round ${index + 1}${usual === 1 ? '' : ` of ${Math.max(usual, index + 1)}`}`;
+	const turned = gauge === 'turned' ? ', gauge turned' : '';
+	return `Round ${index + 1}${usual === 1 ? '' : ` of ${Math.max(usual, index + 1)}`}${turned}`;
 };
 
 function howMany(rounds: readonly Round[], isOff: boolean): string {
@@ -64,35 +74,29 @@ function howMany(rounds: readonly Round[], isOff: boolean): string {
 /** The last rounds as they were typed; there may be a dozen. */
 const soFar = (rounds: readonly Round[]): string[] =>
 	rounds
-		.map(({innerLimit, outerLimit, struck}, index) =>
-			outerLimit ? `${index + 1}: ${innerLimit.typed} / ${outerLimit.typed}${struck ? ' (struck)' : ''}` : '',
-		)
+		.map((round, index) => {
+			const {innerLimit, outerLimit, struck, gauge} = round;
+			const marks = `${gauge === 'turned' ? ' turned' : ''}${struck ? ' (struck)' : ''}`;
+			return outerLimit ? `${index + 1}: ${innerLimit.typed} / ${outerLimit.typed}${marks}` : '';
+		})
 		.filter((text) => text !== '')
 		// Held together, so that a line never breaks within a round.
 		.map((text) => text.replaceAll(' ', '\u00a0'))
 		.slice(-3);
-
-/** At the first reading: what is taken off every one of them. */
-function zeroLine(facts: Facts, slot: Slot | undefined): Shown[] {
-	const isFirst = slot?.place === 'inner' && slot.index === 0 && slot.which === 'innerLimit';
-	return isFirst ? [line(zeroText(facts), 'dim')] : [];
-}
 
 /** A round that lacks its outer limit. Its reading may be off scale already. */
 function pending(rounds: readonly Round[], facts: Facts, place: Place): Shown[] {
 	const last = rounds.at(-1);
 	if (!last || last.outerLimit) return [];
 	const taken = line(`This round: ${last.innerLimit.typed} / …`);
-	return reachesTop(inGaugeUnit(last.innerLimit.value, facts), topOfScale(facts))
-		? [taken, offScaleLine(facts, place)]
-		: [taken];
+	return isOverTop(facts, inGaugeUnit(last.innerLimit.value, facts)) ? [taken, offScaleLine(facts, place)] : [taken];
 }
 
 const offScale = (facts: Facts, place: Place): Shown[] =>
 	isOffScale(facts, place) ? [offScaleLine(facts, place)] : [];
 
 function offScaleLine(facts: Facts, place: Place): Shown {
-	const top = `${plainNumber(topOfScale(facts))} ${units[gaugeUnitOf(facts)].label}`;
+	const top = topText(facts);
 	const ways = isOnPlace(place)
 		? 'Set less bias, take the reading back, or go on without figures here.'
 		: 'Look at the level and whether the bias is really off; take the reading back, or go on without figures here.';
@@ -121,7 +125,7 @@ function figureLines(facts: Facts, place: Place, history: readonly PastCheck[]):
 			'strong',
 		),
 		// Rounds that do not agree say nothing about what more of them would bring.
-		...(roundsAgree(document) ? [...wouldDecide(here), oneMoreLine(document, here)] : []),
+		...(roundsAgree(document) ? wouldDecide(document, here) : []),
 		...scaleLine(onGauge(document, facts)),
 	];
 }
@@ -133,9 +137,13 @@ const limitInQuestion = (atWorst: Zone, goodPct: number, usablePct: number): str
 const verdictOf = (verdict: MeasuredRadius['pullVerdict'], atWorst: MeasuredRadius['pullAtWorst']): string =>
 	verdict === 'undecided' ? sureFirst(atWorst) : verdict;
 
-function wouldDecide(here: MeasuredRadius): Shown[] {
+/** What more rounds would bring: with fewer than three of them nobody can tell. */
+function wouldDecide(document: Document, here: MeasuredRadius): Shown[] {
+	if (here.repeatability === 'assumed') return [assumedLine];
+	if (!isWorthAdvice(document, here)) return [];
 	return [
 		...(here.pullWouldDecide ? [line(`Pull: ${wouldDecideIt(here.pullWouldDecide, here.pullAtWorst)}.`)] : []),
 		...(here.bandWouldDecide ? [line(`Band: ${wouldDecideIt(here.bandWouldDecide, here.bandAtWorst)}.`)] : []),
+		oneMoreLine(document, here),
 	];
 }

@@ -1,25 +1,22 @@
-import {isAbove, isAtLeast, isAtMost, isBelow} from '../measures/compare.js';
-import type {DiagnosisFacts} from './diagnosis-facts.js';
+import {isAtLeast, isBelow} from '../measures/compare.js';
+import {type DiagnosisFacts, placesWhere} from './diagnosis-facts.js';
 import type {MeasuredRadius} from './figures-types.js';
-import type {FindingRow} from './finding-row.js';
-import {listed, plainNumber, pullAt, sideForce} from './wording.js';
+import {type FindingRow, repeatFirst} from './finding-row.js';
+import {levelRows} from './level-rows.js';
+import {bandAt, listed, plainNumber, pullAt} from './wording.js';
 
 const bothEnds = ['inner', 'outer'] as const;
 
-const tiltExplainsAt = ({pullPct, pullUncertaintyPct, tiltSharePct}: MeasuredRadius): boolean =>
-	tiltSharePct !== null &&
-	isAbove(Math.abs(pullPct), pullUncertaintyPct) &&
-	isAtMost(Math.abs(pullPct - tiltSharePct), pullUncertaintyPct) &&
-	isAtLeast(Math.abs(tiltSharePct), Math.abs(pullPct) / 2);
+const isHardCase = ({pullAtWorst, bandVerdict}: MeasuredRadius): boolean =>
+	bandVerdict === 'beyond' && pullAtWorst === 'beyond';
 
-const isPair = (readings: readonly number[] = []): boolean => readings.length === 2;
+const hardCases = ({measured}: DiagnosisFacts): MeasuredRadius[] => measured.filter(isHardCase);
 
-const tiltExplains = ({document: {level}, ends}: DiagnosisFacts): boolean =>
-	isPair(level?.leftRightDeg) && isPair(level?.frontBackDeg) && (ends?.both.every(tiltExplainsAt) ?? false);
+const isFired = (row: FindingRow, facts: DiagnosisFacts): boolean => row.places(facts).length > 0;
 
 const staysConstant = (facts: DiagnosisFacts): boolean =>
 	facts.ends !== null &&
-	!tiltExplains(facts) &&
+	!isFired(levelRows[0], facts) &&
 	facts.ends.both.every(({pullVerdict}) => pullVerdict !== 'good') &&
 	Math.sign(facts.ends.inner.pullPct) * Math.sign(facts.ends.outer.pullPct) > 0 &&
 	isBelow(facts.ends.pullDifferencePct, facts.pullLimits.good / 2);
@@ -34,24 +31,20 @@ const pullsAtEnds = ({ends}: DiagnosisFacts): string => listed(ends?.both.map(pu
 const pullChange = (facts: DiagnosisFacts): string =>
 	`The side pull is ${pullsAtEnds(facts)}: without the tilt it changes by ${(facts.ends?.pullDifferencePct ?? 0).toFixed(1)} %, where half the good limit is ${plainNumber(facts.pullLimits.good / 2)} %`;
 
-const tiltShares = ({ends}: DiagnosisFacts): string =>
-	listed(
-		ends?.both.map(
-			({tiltSharePct, tiltShareUncertaintyPct, radiusMm}) =>
-				`${sideForce(tiltSharePct ?? 0, tiltShareUncertaintyPct ?? 0)} at ${plainNumber(radiusMm)} mm`,
-		) ?? [],
-	);
-
 /** What the side pull says, in order of weight. */
 export const pullRows = [
 	{
-		code: 'tilt-explains',
-		who: 'owner',
-		places: (facts) => (tiltExplains(facts) ? bothEnds : []),
+		code: 'pull-and-friction',
+		who: 'technician',
+		places: ({measured}) => placesWhere(measured, isHardCase),
 		say: (facts) =>
-			`The side pull is ${pullsAtEnds(facts)} (good to ${plainNumber(facts.pullLimits.good)} %), and the tilt alone makes ${tiltShares(facts)}`,
-		likely: 'the deck is out of level',
-		next: () => 'the owner levels the armboard, then probe again',
+			`The side pull is ${listed(hardCases(facts).map(pullAt))} (usable to ${plainNumber(facts.pullLimits.usable)} %) and the hold band ${listed(hardCases(facts).map(bandAt))} (usable to ${plainNumber(facts.bandLimits.usable)} %)`,
+		likely:
+			'friction and a pull at once: the arm reads differently wherever it rests, and neither shows in one reading',
+		next: (facts) => {
+			const half = Math.max(...hardCases(facts).map(({breakawayPct}) => breakawayPct));
+			return `${repeatFirst}; if it stays so the arm goes to its maker, and until then bias can be set no finer than half the band, ±${half.toFixed(1)} %`;
+		},
 	},
 	{
 		code: 'constant-pull',
@@ -60,8 +53,8 @@ export const pullRows = [
 		say: (facts) =>
 			`The side pull is much the same at both ends, ${pullsAtEnds(facts)} (good to ${plainNumber(facts.pullLimits.good)} %)`,
 		likely: "the gauge's zero, a bias that is not off, or a twist of the lead at the bearing",
-		next: () =>
-			'the technician turns the gauge end for end, checks that the bias is off, then dresses the leads; inside the arm it is work for the maker',
+		next: (facts) =>
+			`the technician ${facts.figures.zero.source === 'turned' ? '' : 'turns the gauge end for end for one round, '}checks that the bias is off, then dresses the leads as far as the maker allows; inside the arm it is work for the maker`,
 	},
 	{
 		code: 'spring-pull',
@@ -69,7 +62,7 @@ export const pullRows = [
 		places: (facts) => (changes(facts) && slopeOf(facts) < 0 ? bothEnds : []),
 		say: (facts) => `${pullChange(facts)}, and it pushes back like a spring${neutralPlace(facts)}`,
 		likely: 'the wire acts as a spring',
-		next: () => 'the technician dresses the wire anew so that its neutral place lies mid-record',
+		next: () => 'the technician dresses the leads, as far as the maker allows, so that they hang slack at mid-record',
 	},
 	{
 		code: 'runaway-pull',

@@ -1,27 +1,51 @@
 import {torqueMicroNm} from '../measures/between-radii.js';
-import {wallShares} from '../measures/groove-walls.js';
-import {bandPct, pullPct, reachesTop, roundCentresPct, roundWidthsPct} from '../measures/hold-band.js';
+import {pullByTurningPct} from '../measures/gauge-zero.js';
+import {wallForce, wallShares} from '../measures/groove-walls.js';
+import {bandPct} from '../measures/hold-band.js';
 import {levelTilt, tiltUncertaintyDeg} from '../measures/level.js';
-import {pooledSpread, type Spread} from '../measures/statistics.js';
+import {skatingFraction} from '../measures/skating.js';
+import {mean, rootSumSquares} from '../measures/statistics.js';
 import {leanDegrees, leanMicrometres} from '../measures/stylus-lean.js';
 import {outwardDirection, tiltSharePct, tiltShareUncertaintyPct} from '../measures/tilt-share.js';
-import {bandBudget, expandedUncertainty, pullBudget} from '../measures/uncertainty.js';
-import {guardedVerdict, whatWouldDecide} from '../measures/verdict.js';
+import {
+	type Budget,
+	bandBudget,
+	expandedUncertainty,
+	isAssumed,
+	pullBudget,
+	type ZeroOfPull,
+} from '../measures/uncertainty.js';
+import {type Figure, gravest, guardedVerdict, type Limits, whatWouldDecide} from '../measures/verdict.js';
 import type {Document, ProbeRadius} from './document-schema.js';
 import type {MeasuredRadius, OffScaleRadius, RadiusFigures} from './figures-types.js';
+import {type RadiusRead, roundsRead, type SeriesRead} from './series-read.js';
 import type {Settings} from './settings.js';
 
-type Pool = {readonly centres: Spread | null; readonly widths: Spread | null};
+type Placed = Pick<RadiusFigures, 'place' | 'radiusMm' | 'tiltSharePct' | 'tiltShareUncertaintyPct'>;
 
-/** Whether any reading at a radius reached the top of the scale. */
-export const isOffScale = ({rounds}: Pick<ProbeRadius, 'rounds'>, {topOfScale}: Settings): boolean =>
-	rounds.some(({innerLimit, outerLimit}) => reachesTop(innerLimit, topOfScale) || reachesTop(outerLimit, topOfScale));
+/** Standard uncertainty of the tilt in degrees: the larger of both directions; null without level readings. */
+export const tiltStandardDeg = ({level}: Document): number | null =>
+	level === undefined
+		? null
+		: Math.max(
+				tiltUncertaintyDeg(level.stepDeg, level.leftRightDeg),
+				tiltUncertaintyDeg(level.stepDeg, level.frontBackDeg),
+			);
 
-const placed = ({arm, level}: Document, {leaning, pivotDirectionDeg}: Settings, {place, radiusMm}: ProbeRadius) => {
-	if (level === undefined) return {place, radiusMm, tiltSharePct: null, tiltShareUncertaintyPct: null};
-	const {leftRightDeg, frontBackDeg, stepDeg} = level;
-	const tilt = {leftRightDeg: levelTilt(leftRightDeg).tiltDeg, frontBackDeg: levelTilt(frontBackDeg).tiltDeg};
-	const uncertaintyDeg = Math.max(tiltUncertaintyDeg(stepDeg, leftRightDeg), tiltUncertaintyDeg(stepDeg, frontBackDeg));
+/** A radius with what the tilt makes of its pull. */
+export const placedOf = (
+	document: Document,
+	{leaning, pivotDirectionDeg}: Settings,
+	{place, radiusMm}: ProbeRadius,
+): Placed => {
+	const {arm, level} = document;
+	const uncertaintyDeg = tiltStandardDeg(document);
+	if (level === undefined || uncertaintyDeg === null)
+		return {place, radiusMm, tiltSharePct: null, tiltShareUncertaintyPct: null};
+	const tilt = {
+		leftRightDeg: levelTilt(level.leftRightDeg).tiltDeg,
+		frontBackDeg: levelTilt(level.frontBackDeg).tiltDeg,
+	};
 	return {
 		place,
 		radiusMm,
@@ -30,7 +54,7 @@ const placed = ({arm, level}: Document, {leaning, pivotDirectionDeg}: Settings, 
 	};
 };
 
-const offScaleFigures = (where: ReturnType<typeof placed>): OffScaleRadius => ({
+const offScaleFigures = (where: Placed): OffScaleRadius => ({
 	...where,
 	pullPct: null,
 	pullUncertaintyPct: null,
@@ -44,74 +68,119 @@ const offScaleFigures = (where: ReturnType<typeof placed>): OffScaleRadius => ({
 	pullAtWorst: 'off-scale',
 	bandVerdict: 'off-scale',
 	bandAtWorst: 'off-scale',
+	ownPullPct: null,
 	pullWouldDecide: null,
 	bandWouldDecide: null,
 	wallShare: null,
 	lean: null,
 });
 
-const leanOf = ({cartridge = {}, trackingForce}: Document, pull: number): MeasuredRadius['lean'] => {
+const leanOf = ({cartridge = {}, trackingForce}: Document, wallPct: number): MeasuredRadius['lean'] => {
 	const {staticComplianceUmPerMn, cantileverMm} = cartridge;
 	if (staticComplianceUmPerMn === undefined) return null;
-	const micrometres = leanMicrometres(pull, trackingForce.playingMn, staticComplianceUmPerMn);
+	const micrometres = leanMicrometres(wallPct, trackingForce.playingMn, staticComplianceUmPerMn);
 	return {micrometres, degrees: cantileverMm === undefined ? null : leanDegrees(micrometres, cantileverMm)};
 };
 
-const measuredFigures = (
-	document: Document,
-	{scale, uncertainty, pullLimits, bandLimits}: Settings,
-	{rounds}: ProbeRadius,
-	pool: Pool,
-	where: ReturnType<typeof placed>,
-): MeasuredRadius => {
-	const pull = pullPct(rounds, scale);
-	const band = bandPct(rounds, scale);
-	const ofPull = pullBudget(pull, rounds.length, pool.centres, uncertainty);
-	const ofBand = bandBudget(band, rounds.length, pool.widths, uncertainty);
-	const pullExpanded = expandedUncertainty(ofPull);
-	const bandExpanded = expandedUncertainty(ofBand);
-	const pullVerdict = guardedVerdict(pull, pullExpanded.uncertaintyPct, pullLimits);
-	const bandVerdict = guardedVerdict(band, bandExpanded.uncertaintyPct, bandLimits);
-	const {degreesOfFreedom} = pullExpanded;
+function zeroOfPull(here: RadiusRead, {zero}: SeriesRead): ZeroOfPull {
+	if (zero.source !== 'turned') return {kind: 'apart', variance: zero.standardPct ** 2};
+	return zero.at === here
+		? {kind: 'turned-here', turned: here.turnedPct.length}
+		: {kind: 'turned-there', there: roundsRead(zero.at)};
+}
+
+/** The side pull at a radius, and its uncertainty with so many rounds as used more. */
+export function pullFigure(here: RadiusRead, series: SeriesRead): Figure {
+	const {zero, known} = series;
+	const {usedPct, turnedPct} = here;
+	const value =
+		zero.source === 'turned' && zero.at === here ? pullByTurningPct(usedPct, turnedPct) : mean(usedPct) - zero.pct;
+	const of = zeroOfPull(here, series);
+	return {
+		value,
+		used: usedPct.length,
+		isAssumed: isAssumed(known.centres),
+		budgetWith: (more, isFiner) => {
+			const budget = pullBudget(value, usedPct.length + more, of, {
+				...known,
+				...(isFiner ? {centreReading: 0} : {}),
+			});
+			return withMore(budget, more);
+		},
+	};
+}
+
+/** The hold band at a radius, likewise. */
+export function bandFigure({usedPct, widthsPct}: RadiusRead, {known, settings}: SeriesRead): Figure {
+	const value = bandPct(widthsPct, settings);
+	return {
+		value,
+		used: usedPct.length,
+		isAssumed: isAssumed(known.widths),
+		budgetWith: (more, isFiner) => {
+			const budget = bandBudget(value, widthsPct.length + more, {...known, ...(isFiner ? {widthReading: 0} : {})});
+			return withMore(budget, more);
+		},
+	};
+}
+
+/** Each round more is a degree of freedom more. */
+const withMore = (budget: Budget, rounds: number): Budget => ({
+	...budget,
+	degreesOfFreedom: budget.degreesOfFreedom + rounds,
+});
+
+/** A tilt must not hide a pull: where the level does not pass, the arm's own pull is judged too, and the graver stands. */
+function judgedPull(pullPct: number, uncertaintyPct: number, where: Placed, limits: Limits, isLevel: boolean) {
+	const asItIs = guardedVerdict(pullPct, uncertaintyPct, limits);
+	const {tiltSharePct, tiltShareUncertaintyPct} = where;
+	if (isLevel || tiltSharePct === null) return asItIs;
+	const ownUncertaintyPct = rootSumSquares(uncertaintyPct, tiltShareUncertaintyPct ?? 0);
+	return gravest(asItIs, guardedVerdict(pullPct - tiltSharePct, ownUncertaintyPct, limits));
+}
+
+function measuredFigures(here: RadiusRead, series: SeriesRead, where: Placed, isLevel: boolean): MeasuredRadius {
+	const {document, settings, known} = series;
+	const {arm, trackingForce} = document;
+	const pull = pullFigure(here, series);
+	const band = bandFigure(here, series);
+	const ofPull = expandedUncertainty(pull.budgetWith(0, false));
+	const ofBand = expandedUncertainty(band.budgetWith(0, false));
+	const pullVerdict = judgedPull(pull.value, ofPull.uncertaintyPct, where, settings.pullLimits, isLevel);
+	const bandVerdict = guardedVerdict(band.value, ofBand.uncertaintyPct, settings.bandLimits);
+	const {degreesOfFreedom} = ofPull;
+	const wallPct = wallForce(pull.value, skatingFraction(arm, where.radiusMm));
+	const isOpen = ({verdict}: typeof bandVerdict): boolean => verdict === 'undecided';
 	return {
 		...where,
-		pullPct: pull,
-		pullUncertaintyPct: pullExpanded.uncertaintyPct,
-		bandPct: band,
-		bandUncertaintyPct: bandExpanded.uncertaintyPct,
-		breakawayPct: band / 2,
-		torqueMicroNm: torqueMicroNm(pull, document.trackingForce.playingMn, document.arm.effectiveLengthMm),
+		pullPct: pull.value,
+		pullUncertaintyPct: ofPull.uncertaintyPct,
+		bandPct: band.value,
+		bandUncertaintyPct: ofBand.uncertaintyPct,
+		breakawayPct: band.value / 2,
+		torqueMicroNm: torqueMicroNm(pull.value, trackingForce.playingMn, arm.effectiveLengthMm),
 		effectiveDegreesOfFreedom: Number.isFinite(degreesOfFreedom) ? degreesOfFreedom : null,
-		repeatability: pool.centres === null ? 'unknown' : 'pooled',
+		repeatability: isAssumed(known.centres) ? 'assumed' : 'pooled',
 		pullVerdict: pullVerdict.verdict,
 		pullAtWorst: pullVerdict.atWorst,
 		bandVerdict: bandVerdict.verdict,
 		bandAtWorst: bandVerdict.atWorst,
-		pullWouldDecide: whatWouldDecide(pull, ofPull, pullLimits),
-		bandWouldDecide: whatWouldDecide(band, ofBand, bandLimits),
-		wallShare: wallShares(pull),
-		lean: leanOf(document, pull),
+		ownPullPct: where.tiltSharePct === null ? null : pull.value - where.tiltSharePct,
+		pullWouldDecide: isOpen(pullVerdict) ? whatWouldDecide(pull, settings.pullLimits) : null,
+		bandWouldDecide: isOpen(bandVerdict) ? whatWouldDecide(band, settings.bandLimits) : null,
+		wallShare: wallShares(wallPct),
+		lean: leanOf(document, wallPct),
 	};
-};
+}
 
-const onScaleOf = (document: Document, settings: Settings): ProbeRadius[] =>
-	document.probe.filter((radius) => !isOffScale(radius, settings));
-
-/** Spread of centres and widths over the radii of a series; rounds of an off-scale radius do not enter. */
-export const poolOf = (document: Document, settings: Settings): Pool => {
-	const onScale = onScaleOf(document, settings);
-	return {
-		centres: pooledSpread(onScale.map(({rounds}) => roundCentresPct(rounds, settings.scale))),
-		widths: pooledSpread(onScale.map(({rounds}) => roundWidthsPct(rounds, settings.scale))),
-	};
-};
-
-/** Figures at each probe radius, in the order of the document. */
-export const radiusFigures = (document: Document, settings: Settings): RadiusFigures[] => {
-	const onScale = onScaleOf(document, settings);
-	const pool = poolOf(document, settings);
-	return document.probe.map((radius) => {
-		const where = placed(document, settings, radius);
-		return onScale.includes(radius) ? measuredFigures(document, settings, radius, pool, where) : offScaleFigures(where);
+/**
+ * Figures at each probe radius, in the order of the document.
+ *
+ * @param isLevel the level passes, or was not read
+ */
+export const radiusFigures = (series: SeriesRead, placed: readonly Placed[], isLevel: boolean): RadiusFigures[] =>
+	series.document.probe.map((radius, index) => {
+		const where = placed[index] ?? placedOf(series.document, series.settings, radius);
+		const here = series.onScale.find((one) => one.radius === radius);
+		return here ? measuredFigures(here, series, where, isLevel) : offScaleFigures(where);
 	});
-};

@@ -42,7 +42,7 @@ export function recordLines(
 			: []),
 		...verdictLines(check, issued, history),
 		...readings(check),
-		line(`Id of this check${check.practice ? '' : ', for compute --check'}: ${check.id}`),
+		line(`Id of this check${check.practice ? '' : ', for compute --id'}: ${check.id}`),
 		line('Answers', 'strong'),
 		...progress.visible.flatMap(({id, title}) => {
 			const answer = check.answers[id];
@@ -60,7 +60,7 @@ const roundLine =
 	(where: string) =>
 	(round: Round, number: number): Shown =>
 		line(
-			`${where}, round ${number + 1}: ${round.innerLimit.typed} / ${round.outerLimit?.typed ?? '…'}${round.struck ? ` (struck out: ${round.struck.reason})` : ''}`,
+			`${where}, round ${number + 1}${round.gauge === 'turned' ? ', gauge turned' : ''}: ${round.innerLimit.typed} / ${round.outerLimit?.typed ?? '…'}${round.struck ? ` (struck out: ${round.struck.reason})` : ''}`,
 		);
 
 function seriesLines(check: Check, series: Series, index: number): Shown[] {

@@ -25,7 +25,11 @@ export const recordSchema = z.looseObject({
 	outcome: z.enum(outcomes),
 	nextCheck: z.optional(z.looseObject({date: z.string(), because: z.string()})),
 	issued: z.nullable(
-		z.looseObject({figures: z.custom<Figures>(isFigures), findings: z.custom<readonly Finding[]>(Array.isArray)}),
+		z.looseObject({
+			figures: z.custom<Figures>(isFigures),
+			findings: z.custom<readonly Finding[]>(Array.isArray),
+			form: z.optional(z.literal(1)),
+		}),
 	),
 });
 export type FinishedCheck = z.infer<typeof recordSchema>;

@@ -1,14 +1,15 @@
 import {roundsApart} from '../measures/rounds-apart.js';
 import {decimalsApart, fixed, units} from '../units.js';
 import type {Document, ProbeRadius} from './document-schema.js';
-import {isOffScale} from './radius-figures.js';
+import {isOffScale} from './series-read.js';
 import {settingsOf} from './settings.js';
 import {line, type Shown} from './shown-lines.js';
 import {plainNumber, stepDecimals} from './wording.js';
 
 /** In the gauge's own unit, so that it can be checked against the readings as they were typed; undefined where they agree. */
 function apartText({gauge}: Document, {rounds}: ProbeRadius): string | undefined {
-	const found = roundsApart(rounds, gauge.step, gauge.nudge ?? 0);
+	const asUsed = rounds.filter((round) => round.gauge !== 'turned');
+	const found = roundsApart(asUsed, gauge.step, gauge.nudge ?? 0);
 	if (!found) return;
 	const {apart, usual} = found;
 	const {label} = units[gauge.unit];

@@ -1,18 +1,28 @@
 import {readNumber} from '../procedure/read-number.js';
-import {type SettingId, type Settings, settingItems, settingsFault} from '../procedure/settings.js';
+import {
+	type SettingId,
+	type Settings,
+	type SwitchId,
+	settingItems,
+	settingsFault,
+	switchItems,
+} from '../procedure/settings.js';
 import {units} from '../units.js';
 import {plainNumber} from './wording.js';
 
-type SettingOption = {readonly id: SettingId | 'bell' | 'back'; readonly label: string};
+type SettingOption = {readonly id: SettingId | SwitchId | 'back'; readonly label: string};
 
 /** The settings as a list, each with its present value. */
 export const settingOptions = (settings: Settings): SettingOption[] => [
 	...settingItems.map(
 		({id, label, unit}): SettingOption => ({id, label: `${label} ${plainNumber(settings[id])} ${units[unit].label}`}),
 	),
-	{id: 'bell', label: `bell at the end of the countdown: ${settings.bell ? 'on' : 'off'}`},
+	...switchItems.map(({id, label}): SettingOption => ({id, label: `${label}: ${settings[id] ? 'on' : 'off'}`})),
 	{id: 'back', label: 'back'},
 ];
+
+/** Whether a line of the list is switched on or off. */
+export const isSwitch = (id: string): id is SwitchId => switchItems.some((one) => one.id === id);
 
 /** The settings with one number changed, or one sentence saying why not. */
 export function readSetting(

@@ -1,8 +1,7 @@
 import defaults from '../../shared/limits.json' with {type: 'json'};
-import type {GaugeScale} from '../measures/hold-band.js';
 import {rootSumSquares} from '../measures/statistics.js';
 import {carriedForceMn, forceScaleFactor, mnPerGram, percentScaleFactor} from '../measures/tracking-force.js';
-import type {GaugeUncertainty} from '../measures/uncertainty.js';
+import {settingUpVariance} from '../measures/uncertainty.js';
 import type {Limits} from '../measures/verdict.js';
 import {units} from '../units.js';
 import type {Document} from './document-schema.js';
@@ -10,9 +9,16 @@ import type {Document} from './document-schema.js';
 /** What holds for every radius of a document, with the optional keys filled in. */
 export type Settings = {
 	readonly carriedMn: number;
-	readonly scale: GaugeScale;
-	readonly uncertainty: GaugeUncertainty;
+	/** Percent of the playing force for each unit of the gauge. */
+	readonly factor: number;
+	/** Smallest step and size of a nudge, in the gauge's unit. */
+	readonly step: number;
+	readonly nudge: number;
 	readonly topOfScale: number;
+	/** Relative standard uncertainty of a whole figure, in percent. */
+	readonly gainPct: number;
+	/** Variance of setting the gauge up, in %²; nothing where it was set anew between rounds. */
+	readonly settingUp: number;
 	readonly pivotDirectionDeg: number;
 	/** The force that leans with the deck over the playing force. */
 	readonly leaning: number;
@@ -32,7 +38,7 @@ const leaningOf = ({arm, trackingForce}: Document, carriedMn: number): number =>
 	return guard === 'none' ? 0 : (guardMassG * mnPerGram) / playingMn;
 };
 
-/** The limits of a document, those left out filled in with the project's own. */
+/** The limits of a document, those left out filled in with the program's own. */
 export const limitsOf = ({limits = {}}: Document): {pull: Limits; band: Limits} => ({
 	pull: {
 		good: limits.pullGoodPct ?? defaults.pullGoodPct.value,
@@ -48,22 +54,17 @@ export const settingsOf = (document: Document): Settings => {
 	const {arm, gauge, trackingForce} = document;
 	const {guard, guardMassG = 0, scaleReadingMn} = trackingForce;
 	const carriedMn = carriedForceMn(scaleReadingMn, guard === 'left-out' ? guardMassG : 0);
-	const factor = factorOf(document, carriedMn);
-	const nudge = gauge.nudge ?? 0;
 	// With a percent gauge the gain of the stylus scale cancels in carried over playing force.
 	const forcePct = gauge.unit === 'percent' ? 0 : (trackingForce.relativeUncertaintyPct ?? 0);
 	const {pull, band} = limitsOf(document);
 	return {
 		carriedMn,
-		scale: {factor, zero: gauge.zero ?? 0, nudge},
-		uncertainty: {
-			factor,
-			step: gauge.step,
-			nudge,
-			zeroUncertainty: gauge.zeroUncertainty ?? 0,
-			relativePct: rootSumSquares(gauge.relativeUncertaintyPct ?? 0, forcePct),
-		},
-		topOfScale: gauge.topOfScale ?? defaults.topOfScalePct.value,
+		factor: factorOf(document, carriedMn),
+		step: gauge.step,
+		nudge: gauge.nudge ?? 0,
+		topOfScale: gauge.topOfScale,
+		gainPct: rootSumSquares(gauge.relativeUncertaintyPct ?? 0, forcePct),
+		settingUp: settingUpVariance(gauge.setAnew ?? false),
 		pivotDirectionDeg: arm.pivotDirectionDeg ?? defaults.pivotDirectionDeg.value,
 		leaning: leaningOf(document, carriedMn),
 		pullLimits: pull,

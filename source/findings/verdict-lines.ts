@@ -2,20 +2,21 @@ import type {Check} from '../check/check.js';
 import type {PastCheck} from '../check/past-check.js';
 import {factsOfSeries, progressOf} from '../check/progress.js';
 import {openSeries} from '../check/series.js';
-import {zeroOf} from '../procedure/hold-limits.js';
 import {stepById} from '../procedure/index.js';
 import {bandsPicture} from './band-rows.js';
 import {beforeAndAfter, earlierRows} from './before-and-after.js';
 import {biasLines} from './bias/lines.js';
 import type {Finding} from './diagnose.js';
-import {documentOfCheck, partialDocument} from './document-of-check.js';
-import {type Figures, figuresOf} from './figures.js';
+import {documentOfCheck, partialDocument, seriesThatCounts} from './document-of-check.js';
+import {type Figures, figuresOf, isMeasured} from './figures.js';
 import {type Issued, issuedOf} from './issued.js';
+import {assumedLine} from './one-more-round.js';
 import {detailLines, radiusTable} from './radius-lines.js';
 import {line, type Shown, type Tone} from './shown-lines.js';
-import {sureFirst, verdictWord} from './wording.js';
+import {listed, plainNumber, sureFirst, verdictWord} from './wording.js';
 import {lastBands} from './years/last-bands.js';
 import {yearsOf} from './years/years-lines.js';
+import {zeroText} from './zero-text.js';
 
 /** Everything that a check came to, in the order in which a technician wants it; a filed one as it was issued. */
 export function verdictLines(
@@ -30,10 +31,12 @@ export function verdictLines(
 		line(headline(figures), toneOf(figures.atWorst)),
 		radiusTable(figures.probe, check.limits),
 		...notMeasured(check),
-		...zeroLine(check),
 		...overrideLines(check),
 		// What is to be done comes before all that only bears it out: on a small screen the rest is pages further.
-		...findings.flatMap(findingLines),
+		...findingLines(findings),
+		...(figures.probe.some(({repeatability}) => repeatability === 'assumed') ? [assumedLine] : []),
+		...zeroLine(check, figures),
+		...(issued.form === 1 ? [] : setAnewLine(check)),
 		...(years?.changes ?? []),
 		...bandsPicture(figures.probe, check.limits, [...earlierRows(check), ...lastBands(history)]),
 		...biasLines(check),
@@ -78,11 +81,16 @@ export function headline({verdict, atWorst}: Figures): string {
 	return `Verdict: ${sureFirst(atWorst)} (${verdictWord.undecided})`;
 }
 
-const findingLines = ({found, likely, next}: Finding): Shown[] => [
-	line(found, 'strong'),
-	...(likely === '' ? [] : [line(`Likely: ${likely}.`)]),
-	line(`Next: ${next}.`),
-];
+/** The gravest finding gives the one thing to do now; the others stand beside it without an action of their own. */
+const findingLines = ([first, ...others]: readonly Finding[]): Shown[] =>
+	first
+		? [
+				line(first.found, 'strong'),
+				...(first.likely === '' ? [] : [line(`Likely: ${first.likely}.`)]),
+				line(`Next: ${first.next}.`),
+				...others.map(({found}) => line(`Also seen: ${found}`)),
+			]
+		: [];
 
 /** Something that was gone past although it did not pass. */
 export type Overridden = {
@@ -115,9 +123,25 @@ export const overrideLines = (check: Check): Shown[] =>
 		),
 	);
 
-/** A zero of the gauge that nobody looked at. */
-export function zeroLine(check: Check): Shown[] {
-	return zeroOf(factsOfSeries(check, openSeries(check))).checked
-		? []
-		: [line('Zero not checked: the pull may be off by the zero of the gauge.', 'warn')];
+/** What is known of the zero of the gauge. */
+export const zeroLine = (check: Check, {zero}: Figures): Shown[] => [
+	line(zeroText(zero, factsOfSeries(check, seriesThatCounts(check))), zero.source === 'unchecked' ? 'warn' : 'dim'),
+];
+
+/** What it costs that the gauge was not set anew for each round; nothing where it was. */
+export function setAnewLine(check: Check): Shown[] {
+	const found = documentOfCheck(check);
+	if (check.setAnew || !found.ok) return [];
+	const {document} = found;
+	const anew = figuresOf({...document, gauge: {...document.gauge, setAnew: true}});
+	const said = figuresOf(document).probe.flatMap((one, index) => {
+		const other = anew.probe[index];
+		return isMeasured(one) && other && isMeasured(other)
+			? [
+					`± ${one.pullUncertaintyPct.toFixed(1)} instead of ± ${other.pullUncertaintyPct.toFixed(1)} % at ${plainNumber(one.radiusMm)} mm`,
+				]
+			: [];
+	});
+	if (said.length === 0) return [];
+	return [line(`The gauge was not set anew for each round: that costs the pull ${listed(said)}.`, 'dim')];
 }

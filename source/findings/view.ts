@@ -112,7 +112,7 @@ const isFirstReading = (slot: Slot | undefined): boolean => slot?.index === 0 &&
 /** Where to set the gauge, once; then only which way to nudge. */
 function askOfRounds(step: Step, slot: Slot | undefined, facts: Facts): string {
 	if (!slot) return '';
-	return `${isFirstReading(slot) ? `${words(step.ask, facts)} ` : ''}${limitAsk(facts, slot.which)}`;
+	return `${isFirstReading(slot) ? `${words(step.ask, facts)} ` : ''}${limitAsk(facts, slot)}`;
 }
 
 function shownFor(dialogue: Dialogue, position: Position, prompt: Prompt, typed: string): readonly Shown[] {

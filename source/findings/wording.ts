@@ -65,8 +65,8 @@ export const sureFirst = (atWorst: Zone): string =>
 
 /** What would decide an undecided figure. */
 export const wouldDecideIt = (wouldDecide: WouldDecide, atWorst: Zone): string => {
-	if ('rounds' in wouldDecide) return `${wouldDecide.rounds} rounds in all at that radius would decide it`;
-	if ('finerStep' in wouldDecide) return 'a finer reading step and nudge would decide it';
+	if ('rounds' in wouldDecide) return `${wouldDecide.rounds} rounds in all at that radius would probably decide it`;
+	if ('finerStep' in wouldDecide) return 'a finer reading step and nudge would probably decide it';
 	return `it stands on the limit and more rounds will not help, so take it as ${atWorst}`;
 };
 

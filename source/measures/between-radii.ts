@@ -1,14 +1,13 @@
 import limits from '../../shared/limits.json' with {type: 'json'};
-import {isAtLeast, isAtMost} from './compare.js';
+import {isAbove, isAtLeast, isAtMost} from './compare.js';
 import {type ArmGeometry, radiusAtSwingMm, reachMm, swingAngleDeg} from './geometry.js';
-import {rootSumSquares} from './statistics.js';
 
-/** A figure at a radius, with its uncertainty for 95 %. */
-export type FigureAt = {readonly radiusMm: number; readonly valuePct: number; readonly uncertaintyPct: number};
+/** A figure at a radius, in percent of the playing force. */
+export type FigureAt = {readonly radiusMm: number; readonly valuePct: number};
 
-/** E_n, the size of a difference over the uncertainties of both (ISO 13528); above 1 the two differ. */
-export const differenceEn = (one: FigureAt, other: FigureAt): number =>
-	Math.abs(one.valuePct - other.valuePct) / rootSumSquares(one.uncertaintyPct, other.uncertaintyPct);
+/** E_n, the size of a difference over its uncertainty (ISO 13528); above 1 the two differ. */
+export const differenceEn = (differencePct: number, uncertaintyPct: number): number =>
+	Math.abs(differencePct) / uncertaintyPct;
 
 /** Torque at the pivot that a side force at the stylus makes, in µN·m (mN·mm). */
 export const torqueMicroNm = (sideForcePct: number, playingMn: number, effectiveLengthMm: number): number =>
@@ -36,7 +35,8 @@ export const neutralRadiusMm = (arm: ArmGeometry, inner: FigureAt, outer: Figure
 	const slope = slopePctPerDeg(arm, inner, outer);
 	if (slope === 0) return null;
 	const swingDeg = swingAngleDeg(arm, inner.radiusMm) - inner.valuePct / slope;
-	if (!isAtLeast(swingDeg, 0)) return null;
+	// Past half a turn the law of cosines would give the radius of another place.
+	if (!isAtLeast(swingDeg, 0) || isAbove(swingDeg, 180)) return null;
 	const radiusMm = radiusAtSwingMm(arm, swingDeg);
 	const [leastMm] = reachMm(arm);
 	return isAtLeast(radiusMm, leastMm) && isAtMost(radiusMm, limits.neutralOutermostMm.value) ? radiusMm : null;

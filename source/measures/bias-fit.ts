@@ -1,3 +1,4 @@
+import constants from '../../shared/constants.json' with {type: 'json'};
 import limits from '../../shared/limits.json' with {type: 'json'};
 import {isBelow} from './compare.js';
 import {type ArmGeometry, reaches, swingAngleDeg} from './geometry.js';
@@ -52,6 +53,8 @@ export type BiasFit = {
 	readonly factor: number;
 	readonly worstBeforePct: number;
 	readonly worstAfterPct: number;
+	/** The worst leftover of the best setting, were the drag as much more or less as it is not known. */
+	readonly worstAfterDragPct: number;
 	readonly rmsBeforePct: number;
 	readonly rmsAfterPct: number;
 };
@@ -73,6 +76,10 @@ const samplesOf = ({arm, drag, own, bias}: BiasProblem): Sample[] =>
 		wantedPct: wantedReadingPct(arm, drag, radiusMm),
 	}));
 
+/** Whether a bias device does nothing worth the name at any radius. */
+export const isIdle = (bias: readonly ForceAt[]): boolean =>
+	bias.every(({pct}) => isBelow(Math.abs(pct), limits.leastBiasPct.value));
+
 /**
  * The factor on the present bias that makes the worst leftover over the record smallest, and what is left before and
  * after. Null with fewer than two radii, with no bias worth the name at any, or for an arm that reaches no part of the
@@ -80,13 +87,17 @@ const samplesOf = ({arm, drag, own, bias}: BiasProblem): Sample[] =>
  */
 export function biasFit(problem: BiasProblem): BiasFit | null {
 	const samples = samplesOf(problem);
-	const isNothing = problem.bias.every(({pct}) => isBelow(Math.abs(pct), limits.leastBiasPct.value));
-	if (problem.bias.length < 2 || isNothing || samples.length === 0) return null;
+	if (problem.bias.length < 2 || isIdle(problem.bias) || samples.length === 0) return null;
 	const factor = bestFactor(samples);
 	return {
 		factor,
 		worstBeforePct: worst(samples, 1),
 		worstAfterPct: worst(samples, factor),
+		worstAfterDragPct: Math.max(
+			...[-1, 1].map((sign) =>
+				worst(samplesOf({...problem, drag: problem.drag + sign * limits.effectiveDragBand.value}), factor),
+			),
+		),
 		rmsBeforePct: rootMeanSquare(samples, 1),
 		rmsAfterPct: rootMeanSquare(samples, factor),
 	};
@@ -96,7 +107,7 @@ const mostFactor = limits.mostBiasFactor.value;
 // (2/3)^100 of the range is below the last digit of a factor.
 const halvings = 100;
 
-/** The worst leftover is convex in the factor, so thirds close in on its bottom; of a level bottom, the place nearest 1. */
+/** The worst leftover is convex in the factor, so thirds close in on its bottom; of all within 1e-9 of it, the place nearest 1. */
 function bestFactor(samples: readonly Sample[]): number {
 	let [low, high] = [0, mostFactor];
 	for (let round = 0; round < halvings; round++) {
@@ -109,7 +120,7 @@ function bestFactor(samples: readonly Sample[]): number {
 		(one, other) => worst(samples, one) - worst(samples, other),
 	);
 	const least = worst(samples, bottom);
-	const isBottom = (factor: number) => worst(samples, factor) <= least + levelSlack;
+	const isBottom = (factor: number) => worst(samples, factor) <= least + constants.comparisonSlack.value;
 	if (isBottom(1)) return 1;
 	let [inside, outside] = [bottom, 1];
 	for (let round = 0; round < halvings; round++) {
@@ -119,9 +130,6 @@ function bestFactor(samples: readonly Sample[]): number {
 	}
 	return inside;
 }
-
-// Far below what decides anything, and far above the rounding of a sum of three figures.
-const levelSlack = 1e-13;
 
 /** The leftover at one radius with a factor on the bias. */
 export const leftoverAt = ({arm, drag, own, bias}: BiasProblem, radiusMm: number, factor: number): number =>

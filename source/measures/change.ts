@@ -1,4 +1,3 @@
-import constants from '../../shared/constants.json' with {type: 'json'};
 import limits from '../../shared/limits.json' with {type: 'json'};
 import {isAbove} from './compare.js';
 import {rootSumSquares} from './statistics.js';
@@ -6,17 +5,8 @@ import {rootSumSquares} from './statistics.js';
 /** One figure (pull or band) of one check at one radius, as a force in mN. */
 export type CheckedForce = {
 	readonly valueMn: number;
-	/** Uncertainty for 95 %, of the check by itself. */
+	/** Uncertainty for 95 %, setting up and all. */
 	readonly uncertaintyMn: number;
-	/** Playing tracking force of that check. */
-	readonly playingMn: number;
-	/** What the level leaves open (95 %); for a pull only, a tilt does not widen a band. */
-	readonly levelUncertaintyMn?: number | undefined;
-};
-
-export type ChangeOptions = {
-	/** The arm's own standard deviation from check to check; without it the default share of the playing force. */
-	readonly ownSpreadMn?: number | undefined;
 };
 
 export type ChangeVerdict = 'changed' | 'perhaps' | 'not changed';
@@ -32,27 +22,21 @@ export type Change = {
 };
 
 /**
- * Whether a figure changed between two checks, by E_n = |now − then| / √(U_then² + U_now²) (ISO 13528). Each U is
- * first widened by what setting arm and gauge up anew makes of it, and by the level where that is known. 'changed'
- * also needs a difference that matters, as a share of the present playing force; without it the word is 'perhaps'.
+ * Whether a figure changed between two checks, by E_n = |now − then| / √(U_then² + U_now²) (ISO 13528). A difference that
+ * does not matter, as a share of the present playing force, is no change, however surely it was measured. 'changed' asks
+ * for 99 %: a check compares four figures at once, and at 95 % each would cry wolf in every fifth check of a sound arm.
+ *
+ * @param playingMn tracking force in play now
  */
-export const changeBetween = (then: CheckedForce, now: CheckedForce, {ownSpreadMn}: ChangeOptions = {}): Change => {
+export const changeBetween = (then: CheckedForce, now: CheckedForce, playingMn: number): Change => {
 	const differenceMn = now.valueMn - then.valueMn;
-	const uncertaintyMn = rootSumSquares(widenedMn(then, ownSpreadMn), widenedMn(now, ownSpreadMn));
+	const uncertaintyMn = rootSumSquares(then.uncertaintyMn, now.uncertaintyMn);
 	const en = differenceMn === 0 ? 0 : Math.abs(differenceMn) / uncertaintyMn;
-	return {differenceMn, uncertaintyMn, en, verdict: verdictOf(en, Math.abs(differenceMn), now.playingMn)};
+	const matters = isAbove(Math.abs(differenceMn), (limits.changedPct.value / 100) * playingMn);
+	return {differenceMn, uncertaintyMn, en, verdict: matters ? verdictOf(en) : 'not changed'};
 };
 
-const widenedMn = (check: CheckedForce, ownSpreadMn: number | undefined): number => {
-	const reseatingMn = ownSpreadMn ?? (limits.reseatingPct.value / 100) * check.playingMn;
-	return rootSumSquares(
-		check.uncertaintyMn,
-		constants.normalQuantile975.value * reseatingMn,
-		check.levelUncertaintyMn ?? 0,
-	);
-};
-
-const verdictOf = (en: number, sizeMn: number, playingMn: number): ChangeVerdict => {
-	if (!isAbove(en, 1)) return 'not changed';
-	return isAbove(sizeMn, (limits.changedPct.value / 100) * playingMn) ? 'changed' : 'perhaps';
+const verdictOf = (en: number): ChangeVerdict => {
+	if (isAbove(en, limits.surelyChangedEn.value)) return 'changed';
+	return isAbove(en, 1) ? 'perhaps' : 'not changed';
 };

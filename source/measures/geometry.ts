@@ -1,5 +1,6 @@
+import limits from '../../shared/limits.json' with {type: 'json'};
 import {degrees, radians} from './angles.js';
-import {isBelow, isWithin} from './compare.js';
+import {isAbove, isBelow, isWithin} from './compare.js';
 
 /** Effective length L (pivot to stylus) and pivot distance D (pivot to spindle), both in plan. */
 export type ArmGeometry = {readonly effectiveLengthMm: number; readonly pivotDistanceMm: number};
@@ -15,6 +16,13 @@ export const reachMm = ({effectiveLengthMm, pivotDistanceMm}: ArmGeometry): read
 
 /** Whether the stylus can stand at this radius, its ends included. */
 export const reaches = (arm: ArmGeometry, radiusMm: number): boolean => isWithin(radiusMm, reachMm(arm));
+
+/** Whether a probe can stand at this radius: inside the ends of its reach, where the arm's triangle is not flat. */
+export const canBeProbed = (arm: ArmGeometry, radiusMm: number): boolean => {
+	const [least, most] = reachMm(arm);
+	const margin = limits.reachMarginMm.value;
+	return isAbove(radiusMm, least + margin) && isBelow(radiusMm, most - margin);
+};
 
 /** Angle at the pivot between spindle and stylus, 0° over the line to the spindle: law of cosines. */
 export const swingAngleDeg = ({effectiveLengthMm: l, pivotDistanceMm: d}: ArmGeometry, radiusMm: number): number =>

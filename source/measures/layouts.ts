@@ -40,7 +40,7 @@ export function loefgrenBNullsMm(grooves: Grooves): NullRadii {
 }
 
 /**
- * Null radii of Stevenson A: one null at the innermost groove, and the error over the radius as large at the outermost
+ * Null radii after Stevenson, null at the innermost groove (from memory): one null at the innermost groove, and the error over the radius as large at the outermost
  * groove as between the nulls. J. K. Stevenson, "Pickup Arm Design", Wireless World, May and June 1966; the rule is from
  * memory, the closed form derived from it.
  */
@@ -53,7 +53,7 @@ export function stevensonANullsMm({innermostMm, outermostMm}: Grooves): NullRadi
 export const layouts = [
 	{name: 'Loefgren A', nullsMm: loefgrenANullsMm},
 	{name: 'Loefgren B', nullsMm: loefgrenBNullsMm},
-	{name: 'Stevenson A', nullsMm: stevensonANullsMm},
+	{name: 'Stevenson, null at the innermost groove', nullsMm: stevensonANullsMm},
 ] as const satisfies readonly {readonly name: string; readonly nullsMm: (grooves: Grooves) => NullRadii}[];
 
 /**

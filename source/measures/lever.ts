@@ -2,7 +2,7 @@ import {degrees, radians} from './angles.js';
 
 const degreesPerHour = 30;
 
-/** A clock time such as '1:30' as degrees from 12 o'clock, clockwise; undefined when it is none. */
+/** A clock time such as '8:30' as degrees from 12 o'clock, clockwise; undefined when it is none. */
 export function clockDeg(time: string): number | undefined {
 	const found = /^([1-9]|1[0-2]):([0-5]\d)$/.exec(time);
 	if (!found) return;
@@ -18,7 +18,7 @@ export function clockText(deg: number): string {
 
 /**
  * Share of a hanging weight's torque that acts on its lever, or of a thread's tension that acts across a stub: the
- * sine of the angle. All at 3 and 9 o'clock, half at 1, none at 12 and 6 (OpenStax University Physics vol. 1, 15.4:
+ * sine of the angle. All where the lever lies level, half at 30° from upright, none where it stands or hangs upright (OpenStax University Physics vol. 1, 15.4:
  * torque of a hanging weight −L·m·g·sin θ).
  */
 export const leverShare = (deg: number): number => {

@@ -9,6 +9,9 @@ import {rootSumSquares} from './statistics.js';
 export const coverageFactor = (degreesOfFreedom: number): number =>
 	Number.isFinite(degreesOfFreedom) ? quantile(0.975, degreesOfFreedom) : constants.normalQuantile975.value;
 
+/** The same for 99 %, the 0.995 quantile, for finite degrees of freedom. */
+export const coverageFactor99 = (degreesOfFreedom: number): number => quantile(0.995, degreesOfFreedom);
+
 /** A part of a sum: its standard uncertainty, and how well that is known. */
 export type UncertainPart = {readonly uncertainty: number; readonly degreesOfFreedom: number};
 

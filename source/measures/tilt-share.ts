@@ -33,3 +33,10 @@ export const tiltSharePct = (leaning: number, tilt: TiltAxes, outward: PlanVecto
 /** Uncertainty (95 %) of the tilt share, in percent, from the larger standard uncertainty of the two axes. */
 export const tiltShareUncertaintyPct = (leaning: number, uncertaintyDeg: number): number =>
 	constants.normalQuantile975.value * 100 * leaning * Math.tan(radians(uncertaintyDeg));
+
+/** Standard uncertainty, in percent, of what a tilt makes of the difference between the pulls at two radii. */
+export const slantPct = (
+	leaning: number,
+	uncertaintyDeg: number,
+	[one, other]: readonly [PlanVector, PlanVector],
+): number => 100 * leaning * Math.tan(radians(uncertaintyDeg)) * Math.hypot(other.x - one.x, other.y - one.y);

@@ -1,12 +1,12 @@
 import limits from '../../shared/limits.json' with {type: 'json'};
 import {isAbove} from './compare.js';
 import {mean, rootSumSquares, squaredDeviations} from './statistics.js';
-import {coverageFactor} from './student-t.js';
+import {coverageFactor99} from './student-t.js';
 
 /** One check in a trend: x in years or °C, y the figure. */
 export type TrendPoint = {readonly x: number; readonly y: number};
 
-/** A straight line through checks: y = intercept + slope·x, uncertainties for 95 %. */
+/** A straight line through checks: y = intercept + slope·x, uncertainties for 99 %. */
 export type Trend = {
 	/** Units of y for each unit of x. */
 	readonly slope: number;
@@ -20,8 +20,8 @@ export type Trend = {
 };
 
 /**
- * Least-squares straight line with 95 % intervals by Student's t with n − 2 degrees of freedom (JCGM 100:2008 H.3).
- * Sums are taken about the means, else years such as 2026 lose digits. Null below four checks, and where all x are
+ * Least-squares straight line with 99 % intervals by Student's t with n − 2 degrees of freedom (JCGM 100:2008 H.3).
+ * Sums are taken about the means, else years such as 2026 lose digits. Null below five checks, and where all x are
  * equal within 1e-9.
  */
 export const trendOf = (points: readonly TrendPoint[]): Trend | null => {
@@ -34,7 +34,7 @@ export const trendOf = (points: readonly TrendPoint[]): Trend | null => {
 	const slope = points.reduce((sum, {x, y}) => sum + (x - meanX) * (y - meanY), 0) / spreadX;
 	const residuals = points.map(({x, y}) => y - meanY - slope * (x - meanX));
 	const residualSd = rootSumSquares(...residuals) / Math.sqrt(n - 2);
-	const uncertainty = coverageFactor(n - 2) * residualSd;
+	const uncertainty = coverageFactor99(n - 2) * residualSd;
 	return {
 		slope,
 		slopeUncertainty: uncertainty / Math.sqrt(spreadX),
@@ -45,5 +45,5 @@ export const trendOf = (points: readonly TrendPoint[]): Trend | null => {
 	};
 };
 
-/** Whether a trend is seen: the 95 % interval of the slope does not hold zero, within 1e-9. */
+/** Whether a trend is seen: the 99 % interval of the slope does not hold zero, within 1e-9. */
 export const isTrend = ({slope, slopeUncertainty}: Trend): boolean => isAbove(Math.abs(slope), slopeUncertainty);

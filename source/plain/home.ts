@@ -2,7 +2,7 @@ import {closingLines, closingOptions, homeLines, homeOptions} from '../findings/
 import {pastLabels} from '../findings/past.js';
 import {pastPages} from '../findings/past-pages.js';
 import {profilePages} from '../findings/profile-pages.js';
-import {readSetting, settingOptions} from '../findings/settings-menu.js';
+import {isSwitch, readSetting, settingOptions} from '../findings/settings-menu.js';
 import {line} from '../findings/shown-lines.js';
 import type {Settings} from '../procedure/settings.js';
 import type {Opened, Workbench} from '../workbench.js';
@@ -116,13 +116,13 @@ async function settings(workbench: Workbench, lines: Lines): Promise<HomeEnd | u
 		if (chosen.kind !== 'chosen') return chosen;
 		const {id} = chosen;
 		if (id === 'back') return;
-		if (id === 'bell') {
-			const refused = await keep(workbench, {...now, bell: !now.bell}, lines);
+		if (isSwitch(id)) {
+			const refused = await keep(workbench, {...now, [id]: !now[id]}, lines);
 			if (refused) return refused;
 			continue;
 		}
 		const option = settingOptions(now).find((item) => item.id === id);
-		if (!option || option.id === 'bell' || option.id === 'back') continue;
+		if (!option || option.id === 'back' || isSwitch(option.id)) continue;
 		lines.say(option.label);
 		const text = await lines.read();
 		if (text === undefined) return {kind: 'input-ended'};

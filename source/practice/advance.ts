@@ -19,6 +19,8 @@ type Run = {
 	readonly around: Surroundings;
 	readonly chance: Chance;
 	readonly unrestUnitMicroNm: number;
+	/** Side force that stays while one limit is looked for. */
+	readonly steadyMicroNm: number;
 	readonly stepMs: number;
 	timeMs: number;
 	movedAtMs: number;
@@ -62,17 +64,24 @@ function moveTo(run: Run, untilMs: number): void {
 function refresh(run: Run): void {
 	run.tremble = between(run.chance, -1, 1);
 	run.unrest = kept * run.unrest + fresh * evenUnit(run.chance);
-	run.body.unrestMicroNm = run.unrest * run.unrestUnitMicroNm;
+	run.body.unrestMicroNm = run.unrest * run.unrestUnitMicroNm + run.steadyMicroNm;
 }
 
 function startRun(arm: PracticeArm, stepMs: number): Run {
 	const {swingRad, rateRadPerS, finger, unrest, tremble, timeMs, movedAtMs, spec} = arm;
+	const steadyMicroNm = arm.settingUpMicroNm + arm.scatterMicroNm;
 	const unrestUnitMicroNm = torqueOfPct(spec, spec.unrestPct);
 	return {
-		body: {swingRad, rateRadPerS, finger: finger && {...finger}, unrestMicroNm: unrest * unrestUnitMicroNm},
+		body: {
+			swingRad,
+			rateRadPerS,
+			finger: finger && {...finger},
+			unrestMicroNm: unrest * unrestUnitMicroNm + steadyMicroNm,
+		},
 		around: surroundingsOf(arm),
 		chance: resumedChance(arm.chance),
 		unrestUnitMicroNm,
+		steadyMicroNm,
 		stepMs,
 		timeMs,
 		movedAtMs,

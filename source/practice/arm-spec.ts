@@ -68,6 +68,10 @@ export type ArmSpec = {
 	readonly bias?: {readonly isOn: boolean; readonly device: BiasDevice};
 	readonly damping?: Damping;
 	readonly gauge: Gauge;
+	/** What each setting up of arm and gauge makes of the side force: standard deviation in percent of the playing force. */
+	readonly settingUpPct: number;
+	/** How far the place of a limit scatters from one search to the next: standard deviation in percent of the playing force. */
+	readonly scatterPct: number;
 	/** How much the side force wanders with draught and settling wire: standard deviation in percent of the playing force. */
 	readonly unrestPct: number;
 };

@@ -1,4 +1,5 @@
 import type {FindingCode} from '../findings/diagnose.js';
+import {swingAngleDeg} from '../measures/geometry.js';
 import type {ArmSpec} from './arm-spec.js';
 import type {Bench} from './bench.js';
 import {onePercentMicroNm, ordinaryBench, soundArm} from './sound-arm.js';
@@ -17,7 +18,7 @@ export type LessonArm = {
 	readonly looks: {readonly wires: string; readonly bias: string; readonly damping: string};
 	/** The weight on its bias device as it came, in g. */
 	readonly biasWeightG?: number;
-	readonly wireStiffness: 'supple' | 'stiff';
+	readonly wireStiffness: 'limp' | 'stiff';
 	/** The deed by which its fault is put right at the bench, where there is one. */
 	readonly cure?: string;
 	/** Whether the lesson only shows with the bias on. */
@@ -30,7 +31,10 @@ const plainLooks = {
 	damping: 'The arm has no damping.',
 };
 
-const plain = {bench: ordinaryBench, looks: plainLooks, wireStiffness: 'supple', readsBias: false} as const;
+const plain = {bench: ordinaryBench, looks: plainLooks, wireStiffness: 'limp', readsBias: false} as const;
+
+const innerSwingDeg = swingAngleDeg(soundArm.geometry, 68);
+const outerSwingDeg = swingAngleDeg(soundArm.geometry, 136);
 
 const stickyFriction = {staticMicroNm: 4.4 * onePercentMicroNm, kineticShare: 0.85};
 
@@ -63,24 +67,25 @@ export const lessonArms: readonly LessonArm[] = [
 		id: 'sticky-bearing',
 		name: 'An arm with a sticky bearing',
 		lesson:
-			'The arm stays wherever it is put: the two limits lie far apart, and their centre says that it pulls little.',
+			'The arm holds wherever it is put: the two limits lie far apart, and their centre says that it pulls little.',
 		finding: 'friction',
 		spec: {...soundArm, friction: stickyFriction},
 	},
 	{
 		...plain,
-		id: 'wire-and-bearing',
-		name: 'An arm with both faults',
-		lesson: 'Pull and friction at once: one reading wanders over the whole band, only both limits tell them apart.',
-		finding: 'hard-case',
+		id: 'sticks-and-pulls',
+		name: 'An arm that sticks and pulls',
+		lesson:
+			'Friction and a pull toward the spindle at once: the arm reads differently wherever it rests, and only both limits tell the two apart.',
+		finding: 'pull-and-friction',
 		cure: 'leads-dressed',
 		wireStiffness: 'stiff',
 		spec: {
 			...soundArm,
 			friction: stickyFriction,
-			wire: {springMicroNmPerDeg: 3, restRadiusMm: 100, twistMicroNm: 6.2 * onePercentMicroNm},
+			wire: {springMicroNmPerDeg: 3, restRadiusMm: 100, twistMicroNm: -6.6 * onePercentMicroNm},
 		},
-		looks: {...plainLooks, wires: 'The leads are thick and twisted once about themselves.'},
+		looks: {...plainLooks, wires: 'The leads are thick, and a cable tie holds them hard against the pillar.'},
 	},
 	{
 		...plain,
@@ -133,17 +138,19 @@ export const lessonArms: readonly LessonArm[] = [
 		...plain,
 		id: 'lever-badly-set',
 		name: 'An arm with a weighted lever',
-		lesson: "The lever stands at 3 o'clock outside and at 1 o'clock inside, where half of its weight is lost.",
+		lesson:
+			'The lever points to half past eight outside and to a quarter past seven inside, where two fifths of its weight are lost.',
 		finding: 'bias-uneven',
 		cure: 'pulley-moved',
 		spec: {
 			...soundArm,
+			wire: {...soundArm.wire, twistMicroNm: -1.2 * onePercentMicroNm},
 			bias: {
 				isOn: false,
 				device: {
 					kind: 'weighted-lever',
 					fullMicroNm: 12 * onePercentMicroNm,
-					angle: {atSwingDeg: 36.8, deg: 90, degPerDeg: 2.93},
+					angle: {atSwingDeg: outerSwingDeg, deg: 255, degPerDeg: 37.5 / (outerSwingDeg - innerSwingDeg)},
 				},
 			},
 		},

@@ -1,6 +1,6 @@
 import {advance, readingShown} from './advance.js';
 import {between, type Chance} from './chance.js';
-import {nudge, offNeutralMm, type PracticeArm, placeGauge, type Way} from './practice-arm.js';
+import {lookedFor, nudge, offNeutralMm, type PracticeArm, placeGauge, type Way} from './practice-arm.js';
 
 /** How someone probes. */
 export type Habit = {
@@ -76,6 +76,7 @@ function nudgeOn(push: Push, way: Way, hand: Hand): number {
 /** The hold limit on one side: found roughly, then come back to and found with small nudges. */
 function limitAt(way: Way, hand: Hand): number {
 	const {nudgePct, searchPct, quicknessMmPerS, searchQuicknessMmPerS} = hand.habit;
+	hand.arm = lookedFor(hand.arm);
 	const roughly = nudgeOn({pct: searchPct, quicknessMmPerS: searchQuicknessMmPerS}, way, hand);
 	if (isAtEnd(hand)) return roughly;
 	if (searchPct > nudgePct) {
@@ -85,7 +86,7 @@ function limitAt(way: Way, hand: Hand): number {
 	return nudgeOn({pct: nudgePct, quicknessMmPerS}, way, hand);
 }
 
-/** One round: the innermost and the outermost place where the arm stays put. */
+/** One round: the innermost and the outermost place where the arm still holds. */
 export function roundBy(hand: Hand): ReadLimits {
 	const inner = limitAt('in', hand);
 	const outer = limitAt('out', hand);

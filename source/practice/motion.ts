@@ -20,7 +20,7 @@ export type Body = {
 	swingRad: number;
 	rateRadPerS: number;
 	finger: {-readonly [Key in keyof Finger]: Finger[Key]} | null;
-	/** Wandering side force, as a torque in µN·m. */
+	/** Side force beside what the arm makes at its place, as a torque in µN·m. */
 	unrestMicroNm: number;
 };
 

@@ -1,7 +1,5 @@
 import type {Document} from '../findings/document-schema.js';
-import {gaugeZero, gaugeZeroUncertainty} from '../measures/gauge-zero.js';
-import {type Round, roundCentresPct} from '../measures/hold-band.js';
-import {pooledSpread} from '../measures/statistics.js';
+import type {Round} from '../measures/hold-band.js';
 import type {ArmSpec} from './arm-spec.js';
 import {type Bench, levelShownDeg, leverClockShown, scaleShownMn} from './bench.js';
 import {chanceFrom} from './chance.js';
@@ -13,57 +11,56 @@ export type Task = {
 	readonly spec: ArmSpec;
 	readonly bench: Bench;
 	readonly radiiMm: {readonly inner: number; readonly outer: number};
+	/** Rounds at each radius, the one with the gauge turned among them; one alone is taken as used, and none closes. */
 	readonly rounds: number;
-	/** Size of the nudge, in steps of the gauge. */
-	readonly nudgeSteps: number;
+	/** Arm and gauge are set up anew for each round. */
+	readonly setAnew: boolean;
 	/** Whether they read with the bias on as well. */
 	readonly readsBias: boolean;
 };
 
+type ProbeRounds = Document['probe'][number]['rounds'];
+
 // A narrow band may read upside down by a trembling step: such a round is taken again, as the program asks.
 const mostTries = 20;
 
-function soundRound(hand: Hand): Round {
+function soundRound(hand: Hand, isTurned: boolean): Round {
 	for (let tries = 0; tries < mostTries; tries++) {
 		const {inner, outer} = roundBy(hand);
-		if (inner <= outer) return {innerLimit: inner, outerLimit: outer};
+		if (isTurned ? outer <= inner : inner <= outer) return {innerLimit: inner, outerLimit: outer};
 	}
 	throw new RangeError('No round came out the right way round.');
 }
 
-function roundsAt(hand: Hand, radiusMm: number, count: number): Round[] {
-	standAt(hand, radiusMm);
-	return Array.from({length: count}, () => soundRound(hand));
-}
-
-/** Centre of one round in the gauge's own sign, as it stands and turned end for end; half the sum is its zero. */
-function zeroBy(hand: Hand, radiusMm: number): number {
-	const [direct = 0, turned = 0] = [false, true].map((isTurned) => {
-		standAt(hand, radiusMm, isTurned);
-		const {inner, outer} = roundBy(hand);
-		return (inner + outer) / 2;
+/** Rounds at a radius, the gauge as used or turned for each. */
+function roundsAt(hand: Hand, radiusMm: number, turns: readonly boolean[], setAnew: boolean): ProbeRounds {
+	return turns.map((isTurned, index) => {
+		if (setAnew || index === 0 || isTurned !== turns[index - 1]) standAt(hand, radiusMm, isTurned);
+		const round = soundRound(hand, isTurned);
+		return isTurned ? {...round, gauge: 'turned' as const} : round;
 	});
-	return gaugeZero(direct, turned);
 }
 
 /**
- * Probes an arm as the procedure says: zero by turning the gauge, rounds at both radii, and with the bias on where that
- * is wanted. @returns what was read, as a document for the figures
+ * Probes an arm as the procedure says: as used, turned, as used at the inner radius, then the outer one, then a closing
+ * round; and with the bias on where that is wanted. @returns what was read, as a document for the figures
  */
 export function probed(task: Task, seed: number): Document {
-	const {spec, rounds, radiiMm, nudgeSteps} = task;
-	const habit = carefulHabit(nudgeSteps * spec.gauge.stepPct);
+	const {spec, rounds, radiiMm, setAnew} = task;
+	const habit = carefulHabit(spec.gauge.stepPct);
 	const hand: Hand = {arm: newPracticeArm(spec, seed), habit, chance: chanceFrom(~seed)};
-	const zero = zeroBy(hand, radiiMm.inner);
-	const probe: Document['probe'] = (['inner', 'outer'] as const).map((place) => ({
-		place,
-		radiusMm: radiiMm[place],
-		rounds: roundsAt(hand, radiiMm[place], rounds),
-	}));
+	const asUsed = Array.from({length: rounds}, () => false);
+	const isWhole = rounds > 1;
+	const inner = roundsAt(hand, radiiMm.inner, isWhole ? asUsed.with(1, true) : asUsed, setAnew);
+	const outer = roundsAt(hand, radiiMm.outer, asUsed, setAnew);
+	const [last] = isWhole ? roundsAt(hand, radiiMm.inner, [false], setAnew) : [];
 	return {
 		...preparation(task),
-		gauge: {...gaugePart(task, habit.nudgePct), zero, zeroUncertainty: zeroUncertainty(task, habit.nudgePct, probe)},
-		probe,
+		gauge: {...gaugePart(task, habit.nudgePct), setAnew},
+		probe: [
+			{place: 'inner', radiusMm: radiiMm.inner, rounds: last ? [...inner, {...last, closing: true}] : inner},
+			{place: 'outer', radiusMm: radiiMm.outer, rounds: outer},
+		],
 		...(task.readsBias ? biasPart(task, hand) : {}),
 	};
 }
@@ -76,13 +73,6 @@ const gaugePart = ({spec, bench}: Task, nudge: number) => ({
 	relativeUncertaintyPct: bench.gaugeScalePct / Math.sqrt(3),
 	nudge,
 });
-
-/** Of the zero, from step, nudge and how well the rounds repeat. */
-function zeroUncertainty({spec}: Task, nudge: number, probe: Document['probe']): number {
-	const asShown = {factor: 1, zero: 0, nudge};
-	const spread = pooledSpread(probe.map(({rounds}) => roundCentresPct(rounds, asShown)));
-	return gaugeZeroUncertainty({step: spec.gauge.stepPct, nudge, centreSd: spread?.sd ?? 0});
-}
 
 function preparation({spec, bench}: Task): Pick<Document, 'arm' | 'trackingForce' | 'level' | 'clearance'> {
 	const {geometry, loading, pivotDirectionDeg, playingMn, guardMassG} = spec;
@@ -102,13 +92,19 @@ function preparation({spec, bench}: Task): Pick<Document, 'arm' | 'trackingForce
 	};
 }
 
-function biasPart({spec, radiiMm, rounds}: Task, hand: Hand): Pick<Document, 'bias'> {
+function biasPart({spec, radiiMm, rounds, setAnew}: Task, hand: Hand): Pick<Document, 'bias'> {
 	const {bias} = spec;
 	if (!bias) return {};
 	hand.arm = withChange(hand.arm, {bias: {...bias, isOn: true}});
 	const readings = [radiiMm.outer, radiiMm.inner].map((radiusMm) => {
 		const leverClock = leverClockShown(spec, radiusMm);
-		return {radiusMm, rounds: roundsAt(hand, radiusMm, rounds), ...(leverClock === undefined ? {} : {leverClock})};
+		const plain = roundsAt(
+			hand,
+			radiusMm,
+			Array.from({length: rounds}, () => false),
+			setAnew,
+		);
+		return {radiusMm, rounds: plain, ...(leverClock === undefined ? {} : {leverClock})};
 	});
 	return {bias: {device: bias.device.kind, readings}};
 }

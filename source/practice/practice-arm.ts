@@ -1,11 +1,11 @@
 import {degrees} from '../measures/angles.js';
 import {radiusAtSwingMm} from '../measures/geometry.js';
 import type {ArmSpec} from './arm-spec.js';
-import {type ChanceState, chanceFrom, evenUnit} from './chance.js';
+import {type ChanceState, chanceFrom, evenUnit, resumedChance} from './chance.js';
 import {type GaugeStand, standingAt} from './gauge.js';
 import type {Finger} from './motion.js';
 import {type TorqueTable, torqueTable} from './torque-table.js';
-import {swingAt, travelMm} from './torques.js';
+import {swingAt, torqueOfPct, travelMm} from './torques.js';
 
 /** An invented arm at one moment. Plain values; every function of it gives a new one. */
 export type PracticeArm = {
@@ -18,6 +18,9 @@ export type PracticeArm = {
 	/** The gauge that carries the stylus; null while the arm is free of it. */
 	readonly gauge: GaugeStand | null;
 	readonly finger: Finger | null;
+	/** Side force that this setting up of arm and gauge makes, and this search for a limit, as torques in µN·m. */
+	readonly settingUpMicroNm: number;
+	readonly scatterMicroNm: number;
 	/** Wandering side force, in its standard deviations. */
 	readonly unrest: number;
 	/** Trembling of the shown value, from −1 to 1. */
@@ -48,6 +51,8 @@ export function newPracticeArm(spec: ArmSpec, seed: number): PracticeArm {
 		rateRadPerS: 0,
 		gauge: null,
 		finger: null,
+		settingUpMicroNm: 0,
+		scatterMicroNm: 0,
 		unrest,
 		tremble: 0,
 		movedAtMs: 0,
@@ -69,14 +74,27 @@ export const withChange = (arm: PracticeArm, change: Partial<ArmSpec>): Practice
  *
  * @param isTurned the gauge stands end for end, so that in its own sign the arm pushes the other way
  */
-export const placeGauge = (arm: PracticeArm, radiusMm: number, isTurned = false): PracticeArm => ({
-	...arm,
-	gauge: standingAt(arm.spec, radiusMm, isTurned),
-	swingRad: swingAt(arm.spec, radiusMm),
-	rateRadPerS: 0,
-	finger: null,
-	movedAtMs: arm.timeMs,
-});
+export const placeGauge = (arm: PracticeArm, radiusMm: number, isTurned = false): PracticeArm => {
+	const chance = resumedChance(arm.chance);
+	const settingUpMicroNm = torqueOfPct(arm.spec, arm.spec.settingUpPct * evenUnit(chance));
+	return lookedFor({
+		...arm,
+		gauge: standingAt(arm.spec, radiusMm, isTurned),
+		swingRad: swingAt(arm.spec, radiusMm),
+		rateRadPerS: 0,
+		finger: null,
+		movedAtMs: arm.timeMs,
+		settingUpMicroNm,
+		chance: chance.getState(),
+	});
+};
+
+/** The arm as the next limit is looked for: friction lets go a little earlier or later each time. */
+export function lookedFor(arm: PracticeArm): PracticeArm {
+	const chance = resumedChance(arm.chance);
+	const scatterMicroNm = torqueOfPct(arm.spec, arm.spec.scatterPct * evenUnit(chance));
+	return {...arm, scatterMicroNm, chance: chance.getState()};
+}
 
 /**
  * Pushes the arm with a finger, which meets it where it is, moves with it, and pushes on by so many mm. A quick push lets

@@ -1,5 +1,5 @@
 import {advance, isMoving, readingShown} from './advance.js';
-import {nudge, type PracticeArm, placeGauge, stillForMs, type Way} from './practice-arm.js';
+import {lookedFor, nudge, type PracticeArm, placeGauge, stillForMs, type Way} from './practice-arm.js';
 
 /** A time at rest between two movements: when it began, what the gauge showed meanwhile, and how long it lasted. */
 export type Rest = {
@@ -38,7 +38,7 @@ export const probingAt = (arm: PracticeArm, radiusMm: number, isTurned: boolean)
 });
 
 /** The arm stays where it is, and the next limit is looked for. */
-export const nextLimit = ({arm}: Probing): Probing => ({...anew, arm});
+export const nextLimit = ({arm}: Probing): Probing => ({...anew, arm: lookedFor(arm)});
 
 /** So many ms later. It is looked at by the clock of the arm, so that splitting a time gives the same as the whole. */
 export function passed(probing: Probing, ms: number): Probing {

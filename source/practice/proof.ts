@@ -6,19 +6,42 @@ import {addProbe, emptyTally, type Tally} from './coverage.js';
 import {probed} from './operator.js';
 import {type ArmOnBench, randomArm} from './random-arm.js';
 
-/** How the scripted operator goes about it. */
-export type Way = {readonly rounds: number; readonly stepPct: number; readonly nudgeSteps: number};
+/** How rounds are taken and read, and how they scatter; percent of tracking force. */
+export type Way = {
+	readonly rounds: number;
+	readonly stepPct: number;
+	/** Standard deviation of one limit. */
+	readonly scatterPct: number;
+	/** Arm and gauge are set up anew for each round; what that makes of the pull is {@link settingUpPct} either way. */
+	readonly setAnew: boolean;
+};
 
-/** Every combination of few and more rounds, fine and coarse reading step, small and large nudge. */
-export const ways: readonly Way[] = [3, 5].flatMap((rounds) =>
-	[0.1, 0.5].flatMap((stepPct) => [1, 2].map((nudgeSteps) => ({rounds, stepPct, nudgeSteps}))),
-);
+/** Standard deviation of what setting up makes of the side force, in percent of tracking force. */
+export const settingUpPct = 0.3;
+
+const steps = [0.1, 0.25, 0.5, 1];
+const scatters = [0.05, 0.15, 0.3, 0.5];
+
+const combined = (manyRounds: readonly number[]): readonly Way[] =>
+	[true, false].flatMap((setAnew) =>
+		manyRounds.flatMap((rounds) =>
+			steps.flatMap((stepPct) => scatters.map((scatterPct) => ({rounds, stepPct, scatterPct, setAnew}))),
+		),
+	);
+
+/** Every combination of a usual probe and one with more rounds, fine and coarse step, small and large scatter. */
+export const ways: readonly Way[] = combined([3, 5]);
+
+/** One round at each radius: how well rounds repeat is assumed, so that nothing is promised. */
+export const onceWays: readonly Way[] = combined([1]).filter(({stepPct}) => stepPct === 0.5);
 
 export type LessonTally = {readonly way: Way; readonly arm: LessonArm; readonly named: number; readonly of: number};
 export type WayTally = {readonly way: Way; readonly tally: Tally};
 
 export type Proof = {
 	readonly ways: readonly WayTally[];
+	/** One round at each radius: nothing is promised of it. */
+	readonly once: readonly WayTally[];
 	/** The same arms with a side force that wanders more than on a quiet bench: where the figures come to their end. */
 	readonly restless: readonly WayTally[];
 	readonly lessons: readonly LessonTally[];
@@ -33,20 +56,28 @@ export type ProofTask = {
 };
 
 /** Where the arms are probed. */
-export const radiiMm = {inner: 65, outer: 140};
+export const radiiMm = {inner: 68, outer: 136};
 
-/** Twice what the random arms have on average, standard deviation in percent of the playing force. */
+/** How much the side force wanders for the restless arms: standard deviation in percent of the playing force. */
 export const restlessPct = 0.2;
 
-/** What reads finest shows it most. */
-const finest = ways.filter(({stepPct, nudgeSteps}) => stepPct === 0.1 && nudgeSteps === 1);
+/** A quiet hand at a fine step shows it most. */
+const finest = ways.filter(({stepPct, scatterPct, setAnew}) => stepPct === 0.1 && scatterPct === 0.05 && setAnew);
 
-/** Runs of each lesson arm for so many random ones. */
+/** Ways in which the lesson arms are probed: a usual gauge, as most people would. */
+const lessonWays = ways.filter(
+	({stepPct, scatterPct, setAnew}) => (stepPct === 0.5 || stepPct === 0.1) && scatterPct === 0.15 && setAnew,
+);
+
+/** Each arm is probed in one of so many ways, so that the whole takes minutes and not hours. */
+const inOneOf = 3;
+
+/** Runs of each lesson arm in each way for so many random ones. */
 const lessonShare = 0.03;
 
-const withStep = <T extends ArmOnBench>(one: T, stepPct: number): T => ({
+const withWay = <T extends ArmOnBench>(one: T, {stepPct, scatterPct}: Way): T => ({
 	...one,
-	spec: {...one.spec, gauge: {...one.spec.gauge, stepPct}},
+	spec: {...one.spec, settingUpPct, scatterPct, gauge: {...one.spec.gauge, stepPct}},
 });
 
 /**
@@ -59,18 +90,30 @@ export function prove({arms, seed, compute}: ProofTask): Proof {
 	const many = Array.from({length: arms}, () => randomArm(chance));
 	const restless = many.map((one) => ({...one, spec: {...one.spec, unrestPct: restlessPct}}));
 	const repeats = Math.max(1, Math.round(arms * lessonShare));
+	const talliesOf = (chosen: readonly Way[], on: readonly ArmOnBench[]): readonly WayTally[] =>
+		chosen.map((way, index) => ({
+			way,
+			tally: tallyOf(
+				on.filter((_, arm) => (arm + index) % inOneOf === 0),
+				way,
+				chance,
+				compute,
+			),
+		}));
 	return {
-		ways: ways.map((way) => ({way, tally: tallyOf(many, way, chance, compute)})),
-		restless: finest.map((way) => ({way, tally: tallyOf(restless, way, chance, compute)})),
-		lessons: lessonArms.flatMap((arm) => ways.map((way) => lessonTally(arm, way, repeats, chance, compute))),
+		ways: talliesOf(ways, many),
+		once: talliesOf(onceWays, many),
+		restless: talliesOf(finest, restless),
+		lessons: lessonArms.flatMap((arm) => lessonWays.map((way) => lessonTally(arm, way, repeats, chance, compute))),
 	};
 }
 
 function tallyOf(many: readonly ArmOnBench[], way: Way, chance: Chance, compute: ProofTask['compute']): Tally {
 	const tally = emptyTally();
 	for (const one of many) {
-		const {spec, bench} = withStep(one, way.stepPct);
-		const document = probed({spec, bench, radiiMm, ...way, readsBias: false}, chance.next());
+		const {spec, bench} = withWay(one, way);
+		const {rounds, setAnew} = way;
+		const document = probed({spec, bench, radiiMm, rounds, setAnew, readsBias: false}, chance.next());
 		addProbe(tally, spec, compute(document));
 	}
 	return tally;
@@ -83,7 +126,9 @@ function lessonTally(
 	chance: Chance,
 	compute: ProofTask['compute'],
 ): LessonTally {
-	const task = {...withStep(arm, way.stepPct), radiiMm, ...way};
+	const {spec, bench} = withWay(arm, way);
+	const {rounds, setAnew} = way;
+	const task = {spec, bench, radiiMm, rounds, setAnew, readsBias: arm.readsBias};
 	const named = Array.from({length: repeats}, () => compute(probed(task, chance.next())).findings).filter((findings) =>
 		findings.some(({code}) => code === arm.finding),
 	);

@@ -11,7 +11,8 @@ const oneInFour = (chance: Chance): boolean => between(chance, 0, 4) < 1;
 
 /**
  * A random arm, to prove the figures with: pulls to either side and hold bands from good to far beyond the limits, on
- * every kind of nine- to ten-inch arm. Ranges are invented; each value is evenly spread.
+ * every kind of nine- to ten-inch arm. Ranges are invented; each value is evenly spread. How rounds scatter is up to the one
+ * who probes it.
  */
 export function randomArm(chance: Chance): ArmOnBench {
 	const effectiveLengthMm = between(chance, 225, 250);
@@ -26,7 +27,9 @@ export function randomArm(chance: Chance): ArmOnBench {
 		wire: {springMicroNmPerDeg: between(chance, 0, 4), restRadiusMm: between(chance, 60, 150), twistMicroNm: 0},
 		tilt: {leftRightDeg: between(chance, -0.4, 0.4), frontBackDeg: between(chance, -0.4, 0.4)},
 		gauge: {...ordinaryGauge, zeroPct: between(chance, -0.8, 0.8)},
-		unrestPct: between(chance, 0, 0.2),
+		settingUpPct: 0,
+		scatterPct: 0,
+		unrestPct: 0,
 	};
 	return withFaults(bare, chance);
 }

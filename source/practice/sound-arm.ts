@@ -4,7 +4,7 @@ import type {Bench} from './bench.js';
 /** An ordinary gauge. Its stiffness is invented: four mm of travel either side, on which a wire changes little. */
 export const ordinaryGauge: Gauge = {
 	stepPct: 0.5,
-	topPct: 16,
+	topPct: 20,
 	restoringPctPerMm: 4,
 	zeroPct: 0.3,
 	gainPct: 0.8,
@@ -26,7 +26,9 @@ export const soundArm: ArmSpec = {
 	wire: {springMicroNmPerDeg: 0.5, restRadiusMm: 100, twistMicroNm: 0.4 * onePercentMicroNm},
 	tilt: {leftRightDeg: 0.05, frontBackDeg: -0.05},
 	gauge: ordinaryGauge,
-	unrestPct: 0.1,
+	settingUpPct: 0.2,
+	scatterPct: 0.15,
+	unrestPct: 0,
 };
 
 /** The bench that it stands on. */
@@ -34,5 +36,5 @@ export const ordinaryBench: Bench = {
 	level: {stepDeg: 0.05, errorDeg: 0.1},
 	scaleStepMn: 0.1,
 	gaugeScalePct: 2,
-	clearance: {stylusMm: 4.5, matRemovedMm: 2, guardDepthMm: 1},
+	clearance: {stylusMm: 5.6, matRemovedMm: 3, guardDepthMm: 1.3},
 };

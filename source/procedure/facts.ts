@@ -1,7 +1,7 @@
 import type {AnswerValue, Place, ProfileKind} from './step.js';
 
-/** One round: the readings at both hold limits, positive toward the rim. */
-export type HoldLimits = {readonly innerLimit: number; readonly outerLimit: number};
+/** One round: the readings at both hold limits, positive toward the rim; with the gauge turned, in the gauge's own sign. */
+export type HoldLimits = {readonly innerLimit: number; readonly outerLimit: number; readonly gauge?: 'turned'};
 
 /** A profile of an arm, a cartridge or a set of tools: the answers of its steps, used again with one key. */
 export type Profile = {
@@ -36,6 +36,10 @@ export type Facts = {
 	readonly rounds: (place: Place) => readonly HoldLimits[];
 	/** How many rounds are asked for at each radius. */
 	readonly roundsEach: number;
+	/** Arm and gauge are set up anew for each round. */
+	readonly setAnew: boolean;
+	/** An earlier check of the same arm is repeated. */
+	readonly isRecheck: boolean;
 	readonly profiles: readonly Profile[];
 	/** What is asked again on return, by doubt id. */
 	readonly doubts: readonly string[];
@@ -61,6 +65,8 @@ type Sources = {
 	readonly onFile?: Values;
 	readonly rounds?: (place: Place) => readonly HoldLimits[];
 	readonly roundsEach?: number | undefined;
+	readonly setAnew?: boolean;
+	readonly isRecheck?: boolean;
 	readonly profiles?: readonly Profile[];
 	readonly doubts?: readonly string[];
 	readonly limits: Limits;
@@ -71,6 +77,8 @@ export function factsOf({
 	onFile = answers,
 	rounds = () => [],
 	roundsEach = usualRounds,
+	setAnew = true,
+	isRecheck = false,
 	profiles = [],
 	doubts = [],
 	limits,
@@ -96,6 +104,8 @@ export function factsOf({
 		unknown: (step) => value(step) === null || value(step) === '',
 		rounds,
 		roundsEach,
+		setAnew,
+		isRecheck,
 		profiles,
 		doubts,
 		limits,

@@ -43,20 +43,31 @@ export const pivotDirectionDeg = anyNumber(
 
 export const gaugeUnit = oneOf('the unit of the gauge', gaugeUnits);
 export const gaugeStep = aboveZero("the smallest step read on the gauge, in the gauge's unit");
-export const topOfScale = aboveZero(
-	"the reading at which the gauge no longer measures, in the gauge's unit; 16 when left out for percent, never left out for mN and gf",
-);
+export const topOfScale = aboveZero("the end of the gauge's scale, where it no longer measures, in the gauge's unit");
 export const relativeUncertaintyPct = zeroOrMore(
 	'the relative standard uncertainty in percent (a ± divided by √3); 0 when left out',
 );
 export const gaugeZero = anyNumber(
-	"what the gauge shows with nothing pushing it, in the gauge's unit; 0 when left out",
+	"what the gauge shows with nothing pushing it, in the gauge's unit; left out where nobody looked, or the gauge was turned",
 );
-export const zeroUncertainty = zeroOrMore("the standard uncertainty of the gauge's zero, in its unit; 0 when left out");
+export const zeroUncertainty = zeroOrMore(
+	"the standard uncertainty of the gauge's zero, in its unit; 0 when left out, only with a zero",
+);
 export const nudge = zeroOrMore("the size of one nudge, in the gauge's unit; 0 when left out");
 
+const setAnewPhrase = 'true where arm and gauge were set up anew between rounds, else false; false when left out';
+export const setAnew = z.boolean(worded(setAnewPhrase)).check(described(setAnewPhrase));
+
+const turnedPhrase =
+	'"turned" for a round with the gauge turned end for end, its limits in the sign of the gauge; left out as used';
+export const gaugeTurned = z.literal('turned', worded(turnedPhrase)).check(described(turnedPhrase));
+const closingPhrase = 'true for the round that was taken last, to see whether something moved; else left out';
+export const closing = z.literal(true, worded(closingPhrase)).check(described(closingPhrase));
+
 export const playingForceMn = aboveZero('the tracking force in play, in mN');
-export const scaleReadingMn = aboveZero('what the stylus scale showed, in mN');
+export const scaleReadingMn = zeroOrMore(
+	'what the stylus scale showed, in mN; 0 for a floated arm, with an mN or gf gauge only',
+);
 export const guardHandling = oneOf('how the stylus guard was weighed', guardHandlings);
 export const guardMassG = zeroOrMore('the mass of the stylus guard, in g; needed when the guard was left out');
 
@@ -80,10 +91,10 @@ export const cantileverMm = aboveZero('the length of the cantilever, in mm');
 export const placeName = oneOf('the place of the probe', placeNames);
 export const radiusMm = aboveZero('the distance from spindle to stylus, in mm');
 export const innerLimit = anyNumber(
-	"the reading at the innermost place where the arm stays put, in the gauge's unit, positive toward the rim",
+	"the reading at the innermost place where the arm still holds, in the gauge's unit, positive toward the rim",
 );
 export const outerLimit = anyNumber(
-	"the reading at the outermost place where the arm stays put, in the gauge's unit, positive toward the rim",
+	"the reading at the outermost place where the arm still holds, in the gauge's unit, positive toward the rim",
 );
 
 export const pullGoodPct = aboveZero('the largest good side pull, in percent of the tracking force');
@@ -102,7 +113,7 @@ export const effectiveDrag = z
 		described(dragPhrase),
 	);
 const clockPhrase =
-	'the place of the lever as a clock time from 1:00 to 12:59, such as "1:30"; only with a weighted lever';
+	'the place of the lever as a clock time from 1:00 to 12:59, such as "8:30"; only with a weighted lever';
 export const leverClock = z
 	.string(worded(clockPhrase))
 	.check(z.regex(/^(?:[1-9]|1[0-2]):[0-5]\d$/, worded(clockPhrase)), described(clockPhrase));

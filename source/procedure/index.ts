@@ -6,13 +6,14 @@ import {probeSteps} from './steps-probe.js';
 import {putBackSteps} from './steps-put-back.js';
 import {safeSteps} from './steps-safe.js';
 import {settingSteps} from './steps-setting.js';
+import {sinceSteps} from './steps-since.js';
 import {stillSteps} from './steps-still.js';
 import {toolsSteps} from './steps-tools.js';
 import {weighingSteps} from './steps-weighing.js';
-import {zeroStageSteps} from './steps-zero.js';
 
 /** The whole procedure, in the order in which it is asked. */
 export const procedure: readonly Step[] = [
+	...sinceSteps,
 	...stillSteps,
 	...safeSteps,
 	...armSteps,
@@ -20,7 +21,6 @@ export const procedure: readonly Step[] = [
 	...toolsSteps,
 	...settingSteps,
 	...weighingSteps,
-	...zeroStageSteps,
 	...probeSteps,
 	...biasOnSteps,
 	...putBackSteps,

@@ -3,6 +3,9 @@ export const offPlaces = ['inner', 'outer', 'extra', 'closing'] as const;
 export const onPlaces = ['bias-outer', 'bias-middle', 'bias-inner'] as const;
 export const places = [...offPlaces, ...onPlaces] as const;
 
+/** Where a round may be taken with the gauge turned: the ids of the answer that says where. */
+export const turningPlaces = ['inner', 'outer'] as const satisfies readonly (typeof offPlaces)[number][];
+
 export type OffPlace = (typeof offPlaces)[number];
 export type OnPlace = (typeof onPlaces)[number];
 

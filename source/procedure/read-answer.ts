@@ -94,12 +94,12 @@ function readYesNo(text: string): AnswerRead {
 	return refused('Press y for yes or n for not yet.');
 }
 
-/** '1:30', '1.30', '130' or '3': a time of the clock face, kept as 'h:mm'. */
+/** '8:30', '8.30', '830' or '8': a time of the clock face, kept as 'h:mm'. */
 function readClock(text: string): AnswerRead {
 	const found = /^(\d{1,2})(?:[:.,h ]?(\d{2}))?$/.exec(text.replace(/\s*o'?clock$/i, ''));
 	const time = found ? `${Number(found[1])}:${found[2] ?? '00'}` : '';
 	return clockDeg(time) === undefined
-		? refused(`${quoted(text)} is no time of a clock face; type it like 1:30, or 3 for 3 o'clock.`)
+		? refused(`${quoted(text)} is no time of a clock face; type it like 8:30, or 8 for 8 o'clock.`)
 		: {kind: 'value', value: time, typed: time};
 }
 

@@ -12,7 +12,7 @@ export type SignedRead =
 	| {readonly kind: 'refused'; readonly sentence: string};
 
 /**
- * Reads a number with a direction: `4 out`, `3 in`, `+4`, `-3`, `0.1 right`. Zero needs no direction. A size
+ * Reads a number with a direction: `2.5 out`, `1.5 in`, `+2.5`, `-1.5`, `0.1 right`. Zero needs no direction. A size
  * without one asks for it; a sign and a word that contradict each other are refused. A direction is never guessed.
  */
 export function readSigned(typed: string, unit: UnitId, sides: Sides, facts: Facts): SignedRead {

@@ -1,5 +1,5 @@
 import type {Facts} from './facts.js';
-import {forceSteps, guardSteps, levelSteps, zeroSteps} from './step-groups.js';
+import {forceSteps, guardSteps, levelSteps} from './step-groups.js';
 
 export type Remedy = {
 	readonly id: string;
@@ -24,11 +24,6 @@ export const remedies: readonly Remedy[] = [
 		label: 'look at the damping again',
 		steps: ['damping-off'],
 		when: (facts) => facts.answered('damping-off'),
-	},
-	{
-		id: 'zero',
-		label: 'check the zero of the gauge again',
-		steps: zeroSteps,
 	},
 	{
 		id: 'force',

@@ -1,12 +1,7 @@
 /** Steps that are asked anew together. */
 export const levelSteps = ['level-lr-1', 'level-lr-2', 'level-fb-1', 'level-fb-2'] as const;
-export const zeroSteps = [
-	'zero-way',
-	'zero-first-inner',
-	'zero-first-outer',
-	'zero-turned-inner',
-	'zero-turned-outer',
-] as const;
+/** The pointer read free of the arm, where the gauge cannot be turned: read anew for each series. */
+export const freeZeroSteps = ['zero-free-before', 'zero-free-after'] as const;
 export const guardSteps = ['guard-on', 'weighed'] as const;
 export const forceSteps = ['force-reading', 'force-at-height'] as const;
 

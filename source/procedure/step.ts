@@ -17,7 +17,6 @@ export const stages = {
 	wires: 'Wires, screws, draught',
 	force: 'Guard and tracking force',
 	clearance: 'Clearance',
-	zero: 'Gauge zero',
 	probe: 'Probe',
 	verdict: 'Verdict',
 	'bias-on': 'Bias on',

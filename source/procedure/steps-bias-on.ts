@@ -34,7 +34,7 @@ const onSteps = (place: OnPlace): readonly Step[] => {
 			title: `Lever${radius === 'middle' ? ', middle radius' : `, ${radius} radius`}`,
 			ask: (facts) =>
 				`With the arm still${at(facts, place)}: where does the lever point, as on the face of a clock? Its pivot is the middle. Type - if it cannot be seen.`,
-			why: "Only the part of the weight that hangs square to the lever acts: all at 3 and 9 o'clock, half at 1, nothing at 12 and 6. A guide; the readings decide.",
+			why: 'Only the part of the weight that hangs square to the lever acts: all where the lever lies level, half at 30° from upright, nothing where it stands or hangs upright. A guide; the readings decide.',
 			mistake: 'Reading it with the arm back in its rest.',
 			input: {kind: 'clock', optional: true},
 			when: (facts) => isProbed(facts) && biasDeviceOf(facts).reads === 'clock',

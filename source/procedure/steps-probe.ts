@@ -4,22 +4,37 @@ import {closingProblem} from './hold-limits.js';
 import type {OffPlace} from './places.js';
 import {showsHandForce} from './readings.js';
 import {type Step, steps} from './step.js';
+import {zeroAfterStep, zeroBeforeStep} from './steps-zero.js';
+
+type Limit = {readonly which: 'innerLimit' | 'outerLimit'; readonly gauge?: 'turned'};
 
 /** How a limit is found, in the words of the gauge's convention. The place names the limit, not its sign. */
-export function limitAsk(facts: Facts, which: 'innerLimit' | 'outerLimit'): string {
-	if (showsHandForce(facts))
-		return which === 'innerLimit'
-			? 'Push the arm gently toward the RIM: what does the gauge show when it just starts, + or − as it stands there? (out and in mean the way the ARM pushes.)'
-			: 'Push the arm gently toward the SPINDLE: what does the gauge show when it just starts, + or − as it stands there? (out and in mean the way the ARM pushes.)';
+export function limitAsk(facts: Facts, {which, gauge}: Limit): string {
+	const shown =
+		gauge === 'turned' ? 'what does the turned gauge show, + or − as it stands there?' : 'what does the gauge show?';
+	if (showsHandForce(facts)) {
+		const side = which === 'innerLimit' ? 'RIM' : 'SPINDLE';
+		const start = `Push the arm gently toward the ${side} until it just starts:`;
+		return gauge === 'turned'
+			? `${start} ${shown}`
+			: `${start} what does the gauge show, + or − as it stands there? (out and in mean the way the ARM pushes.)`;
+	}
 	return which === 'innerLimit'
-		? 'Nudge the arm INWARD in small steps. At the INNERMOST place where it stays still: what does the gauge show?'
-		: 'Nudge the arm OUTWARD in small steps. At the OUTERMOST place where it stays still: what does the gauge show?';
+		? `Nudge the arm INWARD in small steps. At the INNERMOST place where it still holds: ${shown}`
+		: `Nudge the arm OUTWARD in small steps. At the OUTERMOST place where it still holds: ${shown}`;
 }
+
+/** What the hands do before a round after the first at a place. */
+export const roundHeads = {
+	turned: 'Lift the arm. Turn the gauge end for end on its mark. Lower the arm onto it.',
+	turnedBack: 'Lift the arm. Turn the gauge back and set it on its mark. Lower the arm onto it.',
+	anew: 'Lift the arm. Take the gauge away and set it anew on its mark. Lower the arm onto it.',
+} as const;
 
 const why =
 	'Between the two limits friction holds the arm wherever it is put. Their middle is the pull of wiring, bearings and level; their distance is the friction.';
 const mistake =
-	"Nudging too far, or reading before the arm has settled. An inner limit of '4 out' is quite normal: the arm may push outward at both limits.";
+	'Nudging too far, or reading before the arm has settled. An inner limit that reads out is quite normal: the arm may push outward at both limits.';
 
 /** Said where the gauge goes to another radius: dragged along under the arm it would bend the cantilever. */
 export const gaugeMoves = 'Lift the arm with its lifter, move the gauge, lower the arm onto it.';
@@ -40,11 +55,11 @@ const probe = (place: OffPlace, title: string, extra: Partial<Step> = {}): Step 
 	...extra,
 });
 
-/** Stages 12 and 13: the probe, the closing round and the verdict. */
+/** The probe, the closing round and the verdict. */
 export const probeSteps: readonly Step[] = steps([
+	zeroBeforeStep,
 	probe('inner', 'Probe at the inner radius', {
-		caution:
-			'A gauge that was turned for its zero is turned back first. Lower the arm onto it with the lifter; do not swing it on.',
+		caution: 'Lower the arm onto the gauge with the lifter; do not swing it on.',
 	}),
 	probe('outer', 'Probe at the outer radius'),
 	probe('extra', 'Probe at the third radius', {when: (facts) => facts.number('radius-extra') !== undefined}),
@@ -52,11 +67,12 @@ export const probeSteps: readonly Step[] = steps([
 		// One round does not show how well rounds repeat, so there is nothing to hold a closing one against.
 		when: (facts) => facts.roundsEach > 1,
 		ask: (facts) => `Go back to the inner radius${where('closing', facts)} for one round more.`,
-		why: 'It shows whether anything moved while you probed. It enters no figure.',
+		why: 'It shows whether anything moved while you probed. It counts like any other round.',
 		mistake: 'Skipping it because the figures look fine already.',
 		verify: closingProblem,
-		reasons: ['the gauge was set anew and may stand a little differently', 'time is short'],
+		reasons: ['it is known what moved, and it does not matter', 'time is short'],
 	}),
+	zeroAfterStep,
 	{
 		id: 'verdict',
 		stage: 'verdict',

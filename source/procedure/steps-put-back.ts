@@ -138,7 +138,7 @@ export const putBackSteps: readonly Step[] = steps([
 		stage: 'next',
 		title: 'Next check',
 		ask: 'Keep this date for the next check? n means no date.',
-		why: 'Six months is common practice. Stiff or exposed wires relax sooner, and an open question should not wait.',
+		why: 'Six months is common practice (no source). A stiff wire or a free loop creeps sooner, and an open question should not wait.',
 		mistake: 'Waiting until something is heard.',
 		input: {kind: 'confirm'},
 	},

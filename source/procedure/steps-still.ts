@@ -1,6 +1,6 @@
 import type {Facts} from './facts.js';
 import type {Step} from './step.js';
-import {forceSteps, guardSteps, levelSteps, zeroSteps} from './step-groups.js';
+import {forceSteps, guardSteps, levelSteps} from './step-groups.js';
 import {armSteps} from './steps-arm.js';
 import {cartridgeSteps} from './steps-cartridge.js';
 import {toolsSteps} from './steps-tools.js';
@@ -98,18 +98,6 @@ export const doubts: readonly Doubt[] = [
 		title: 'Tracking force still so?',
 		ask: 'The tracking force was weighed some time ago. Is it still the same?',
 		items: [{label: 'tracking force', steps: forceSteps}],
-	},
-	{
-		id: 'zero',
-		newSeries: true,
-		title: 'Gauge zero still so?',
-		ask: 'The zero of the gauge was checked some time ago. Has the gauge been left alone?',
-		items: [
-			{
-				label: 'gauge zero',
-				steps: zeroSteps,
-			},
-		],
 	},
 	{
 		id: 'room',

@@ -2,7 +2,6 @@ import {fromBase, grams} from '../units.js';
 import type {Facts} from './facts.js';
 import {gaugeUnitOf, showsHandForce} from './readings.js';
 import {type Step, steps} from './step.js';
-import {zeroSteps} from './step-groups.js';
 import {withProfile} from './with-profile.js';
 
 /** A believable range given in percent of tracking force, for a gauge of any unit (at up to about 5 g). */
@@ -43,7 +42,7 @@ const asked = steps([
 				{id: 'gf', label: 'grams (gram-force)'},
 			],
 		},
-		touches: ['gauge-step', 'gauge-top', 'gauge-nudge', 'rounds', ...zeroSteps.slice(1)],
+		touches: ['gauge-step', 'gauge-top', 'gauge-nudge', 'rounds'],
 	},
 	{
 		id: 'gauge-step',
@@ -60,10 +59,9 @@ const asked = steps([
 		stage: 'tools',
 		title: 'Top of the scale',
 		ask: 'Where does the scale of the gauge end?',
-		why: 'At the end of the scale the pointer no longer measures.',
+		why: 'At the end of the scale the pointer no longer measures. Every gauge ends elsewhere, so there is no usual value.',
 		mistake: 'Reading a pointer that leans on its stop.',
 		input: {kind: 'number', unit: gaugeUnitOf, between: onGauge(0.1, 100)},
-		suggest: (facts) => (gaugeUnitOf(facts) === 'percent' ? '16' : undefined),
 	},
 	{
 		id: 'gauge-sign',
@@ -81,7 +79,24 @@ const asked = steps([
 				{id: 'hand-in', label: 'force of my hand to start it, + toward the spindle'},
 			],
 		},
-		touches: ['rounds', ...zeroSteps.slice(1)],
+		touches: ['rounds'],
+	},
+	{
+		id: 'gauge-turns',
+		stage: 'tools',
+		title: 'Turning the gauge',
+		ask: 'Can the gauge be turned end for end under the arm, so that its plus points the other way?',
+		why: "Turned, the gauge shows the arm's pull with the other sign and its own zero error with the same one: one such round tells them apart.",
+		mistake: 'Trusting a pointer that rests on zero in the air: carrying the arm may shift it.',
+		input: {
+			kind: 'choice',
+			options: [
+				{id: 'inner', label: 'yes, at both radii'},
+				{id: 'outer', label: 'yes, but at the inner radius it would hit the spindle'},
+				{id: 'no', label: 'no: its zero is read free of the arm'},
+			],
+		},
+		touches: ['rounds'],
 	},
 	{
 		id: 'gauge-scale-uncertainty',

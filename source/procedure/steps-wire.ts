@@ -13,7 +13,7 @@ export const wireSteps: readonly Step[] = steps([
 			kind: 'choice',
 			options: [
 				{id: 'inside', label: 'inside the column'},
-				{id: 'exposed-loop', label: 'in an exposed loop'},
+				{id: 'free-loop', label: 'in a free loop'},
 			],
 		},
 	},
@@ -22,12 +22,12 @@ export const wireSteps: readonly Step[] = steps([
 		stage: 'arm',
 		title: 'Stiffness of the wires',
 		ask: 'How stiff are they?',
-		why: 'Stiff wires act as a spring and relax over the seasons, so they are checked more often.',
+		why: 'Stiff wires act as a spring and creep over the seasons, so they are checked more often.',
 		mistake: 'Judging by the thickness of the insulation alone.',
 		input: {
 			kind: 'choice',
 			options: [
-				{id: 'supple', label: 'supple, falls limp'},
+				{id: 'limp', label: 'limp, hangs by itself'},
 				{id: 'medium', label: 'medium'},
 				{id: 'stiff', label: 'stiff, springs back'},
 			],

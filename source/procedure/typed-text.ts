@@ -3,7 +3,7 @@ import {findUnit, type UnitId, units} from '../units.js';
 const NUMBER_AND_WORD = /^([-+\u2212]?\s*[\d.,]+)\s*(\p{L}*)$/u;
 
 /**
- * What was typed, with the unit in which it was taken: `4 out` on a percent gauge is kept as `4 % out`. So a reading
+ * What was typed, with the unit in which it was taken: `2.5 out` on a percent gauge is kept as `2.5 % out`. So a reading
  * says for good what it was, whatever unit is usual later. `side` tells whether a trailing word may be a direction.
  */
 export function withUnit(typed: string, unit: UnitId, side = false): string {

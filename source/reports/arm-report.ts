@@ -1,7 +1,7 @@
 import type {PastCheck} from '../check/past-check.js';
 import {rowOf} from '../findings/past-row.js';
 import type {Overridden} from '../findings/verdict-lines.js';
-import {dayText} from '../findings/years/comparison-lines.js';
+import {dayText} from '../findings/years/day-text.js';
 import type {CheckSource, Imprint} from './check-source.js';
 import {aboutCheck, footOf} from './parts/about.js';
 import {cautionsPart} from './parts/cautions-part.js';
@@ -40,7 +40,7 @@ export function armReport(source: ArmSource, imprint: Imprint): Report {
 			...notCountedPart(source),
 			deckPart(newest),
 			cautionsPart,
-			methodPart(check, issued?.figures),
+			methodPart(check, issued),
 		],
 		foot: `${footOf(imprint, check)} The readings of each check are in its own report: armdrift report with its id.`,
 	};

@@ -30,7 +30,7 @@ export function checkReport(source: CheckSource, imprint: Imprint): Report {
 			...(issued ? [detailsPart(issued)] : []),
 			conditionsPart(check),
 			cautionsPart,
-			methodPart(check, issued?.figures),
+			methodPart(check, issued),
 		],
 		foot: footOf(imprint, check),
 	};

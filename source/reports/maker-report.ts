@@ -33,7 +33,7 @@ export function makerReport(source: CheckSource, imprint: Imprint): Report {
 			...readingsPart(check),
 			...yearsPart(source),
 			conditionsPart(check),
-			methodPart(check, issued?.figures),
+			methodPart(check, issued),
 		],
 		foot: footOf(imprint, check),
 	};

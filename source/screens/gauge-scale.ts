@@ -15,7 +15,7 @@ const glyphs = {
 	ascii: {left: '[', right: ']', span: '-', tick: '+', zero: '|', pointer: 'o', rim: '>', spindle: '<'},
 } as const;
 
-// On a scale of 16 % either way this is half a percent a column.
+// On a scale of 20 % either way this is two thirds of a percent a column.
 const mostColumns = 65;
 
 /** The scale as it stands under the arm, the spindle always to the left: directions, the scale with its pointer, numbers. */

@@ -8,8 +8,8 @@ export type IndexRow = {readonly sizeBytes: number; readonly changedMs: number; 
 export type PackedRow = readonly unknown[];
 
 const CONDITIONS_AT = 9;
-const FIXED_FIELDS = 16;
-const PROBE_FIELDS = 7;
+const FIXED_FIELDS = 18;
+const PROBE_FIELDS = 8;
 
 const packProbe = (probe: PastProbe): PackedRow => [
 	probe.place,
@@ -18,12 +18,13 @@ const packProbe = (probe: PastProbe): PackedRow => [
 	probe.pullUncertaintyPct,
 	probe.bandPct,
 	probe.bandUncertaintyPct,
+	probe.tiltPct,
 	probe.tiltUncertaintyPct,
 ];
 
 const packConditions = (measured: MeasuredWith | null): PackedRow =>
 	measured === null
-		? [null, null, null, null, null, null]
+		? [null, null, null, null, null, null, null]
 		: [
 				measured.playingMn,
 				measured.effectiveLengthMm,
@@ -31,6 +32,7 @@ const packConditions = (measured: MeasuredWith | null): PackedRow =>
 				measured.guard,
 				measured.tools,
 				measured.temperatureC,
+				measured.withoutSettingUp,
 			];
 
 export const packRow = ({sizeBytes, changedMs, summary}: IndexRow): PackedRow => [
@@ -44,6 +46,7 @@ export const packRow = ({sizeBytes, changedMs, summary}: IndexRow): PackedRow =>
 	summary.verdict,
 	summary.atWorst,
 	...packConditions(summary.measuredWith),
+	summary.doneSince,
 	summary.nextDate,
 	...summary.probe.flatMap(packProbe),
 ];
@@ -59,12 +62,13 @@ const unpackProbe = (packed: PackedRow, at: number): PastProbe | undefined => {
 	const pullUncertaintyPct = packed[at + 3];
 	const bandPct = packed[at + 4];
 	const bandUncertaintyPct = packed[at + 5];
-	const tiltUncertaintyPct = packed[at + 6];
+	const tiltPct = packed[at + 6];
+	const tiltUncertaintyPct = packed[at + 7];
 	if (typeof place !== 'string' || typeof radiusMm !== 'number') return undefined;
 	if (!isNumberOrNull(pullPct) || !isNumberOrNull(pullUncertaintyPct)) return undefined;
 	if (!isNumberOrNull(bandPct) || !isNumberOrNull(bandUncertaintyPct)) return undefined;
-	if (!isNumberOrNull(tiltUncertaintyPct)) return undefined;
-	return {place, radiusMm, pullPct, pullUncertaintyPct, bandPct, bandUncertaintyPct, tiltUncertaintyPct};
+	if (!isNumberOrNull(tiltPct) || !isNumberOrNull(tiltUncertaintyPct)) return undefined;
+	return {place, radiusMm, pullPct, pullUncertaintyPct, bandPct, bandUncertaintyPct, tiltPct, tiltUncertaintyPct};
 };
 
 /** Null where the check has none; undefined where the list is none of ours, or of before there were any. */
@@ -76,10 +80,11 @@ const unpackConditions = (packed: PackedRow): MeasuredWith | null | undefined =>
 	const guard = packed[CONDITIONS_AT + 3];
 	const tools = packed[CONDITIONS_AT + 4];
 	const temperatureC = packed[CONDITIONS_AT + 5];
+	const withoutSettingUp = packed[CONDITIONS_AT + 6];
 	if (typeof playingMn !== 'number' || typeof effectiveLengthMm !== 'number') return undefined;
 	if (typeof loading !== 'string' || typeof guard !== 'string' || typeof tools !== 'string') return undefined;
-	if (!isNumberOrNull(temperatureC)) return undefined;
-	return {playingMn, effectiveLengthMm, loading, guard, tools, temperatureC};
+	if (!isNumberOrNull(temperatureC) || typeof withoutSettingUp !== 'boolean') return undefined;
+	return {playingMn, effectiveLengthMm, loading, guard, tools, temperatureC, withoutSettingUp};
 };
 
 const isPacked = (value: unknown): value is PackedRow => Array.isArray(value);
@@ -100,9 +105,10 @@ export const unpackRow = (packed: unknown): IndexRow | undefined => {
 	if (typeof id !== 'string' || typeof date !== 'string' || typeof startedAt !== 'string') return undefined;
 	if (typeof arm !== 'string' || typeof outcome !== 'string') return undefined;
 	if (!isTextOrNull(verdict) || !isTextOrNull(atWorst)) return undefined;
+	const doneSince = packed[FIXED_FIELDS - 2];
 	const nextDate = packed[FIXED_FIELDS - 1];
 	const measuredWith = unpackConditions(packed);
-	if (measuredWith === undefined || !isTextOrNull(nextDate)) return undefined;
+	if (measuredWith === undefined || !isTextOrNull(nextDate) || !isTextOrNull(doneSince)) return undefined;
 	const probe: PastProbe[] = [];
 	for (let at = FIXED_FIELDS; at < packed.length; at += PROBE_FIELDS) {
 		const place = unpackProbe(packed, at);
@@ -112,6 +118,6 @@ export const unpackRow = (packed: unknown): IndexRow | undefined => {
 	return {
 		sizeBytes,
 		changedMs,
-		summary: {id, date, startedAt, arm, outcome, verdict, atWorst, probe, measuredWith, nextDate},
+		summary: {id, date, startedAt, arm, outcome, verdict, atWorst, probe, measuredWith, doneSince, nextDate},
 	};
 };

@@ -1,13 +1,14 @@
 import type {Body} from './document.js';
+import {upgradeFrom1} from './upgrade-from-1.js';
 
 /** Version of every document written today. Raise it, and add an upgrade, when an older program could misread a file. */
-export const CURRENT_VERSION = 1;
+export const CURRENT_VERSION = 2;
 
 /** Turns a document of version `from` into one of the next version. Pure: the file on disk is not touched by it. */
 export type Upgrade = {readonly from: number; readonly apply: (body: Body) => Body};
 
 /** All upgrades there are; version 1 is the first. */
-export const UPGRADES: readonly Upgrade[] = [];
+export const UPGRADES: readonly Upgrade[] = [{from: 1, apply: upgradeFrom1}];
 
 /** Which versions are understood; tests bring their own. */
 export type Versions = {readonly current: number; readonly upgrades: readonly Upgrade[]};
@@ -22,3 +23,7 @@ export const upgradeDocument = (body: Body, version: number, {current, upgrades}
 	}
 	return upgraded;
 };
+
+/** What a file of this kind holds under a field, brought from an earlier version to today's. */
+export const upgradeContent = (kind: string, field: string, content: unknown, version: number): unknown =>
+	upgradeDocument({kind, [field]: content}, version, {current: CURRENT_VERSION, upgrades: UPGRADES})?.[field];

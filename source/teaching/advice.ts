@@ -17,7 +17,6 @@ export function adviceLines(check: Check, notes: readonly ReadingNote[]): readon
 	const advice = [
 		...deckAdvice(check, notes),
 		...misreadAdvice(check),
-		...zeroAdvice(check),
 		...withoutNudge(notes),
 		...neverShown(nudged),
 		...shortOfLimit(check, nudged),
@@ -31,12 +30,11 @@ export function adviceLines(check: Check, notes: readonly ReadingNote[]): readon
 }
 
 /** A reading by name: 'inner radius, outer limit, round 2'. */
-function readingName({step, which, index}: ReadingNote): string {
+function readingName({step, which, index, isTurned}: ReadingNote): string {
 	const limit = which === 'innerLimit' ? 'inner limit' : 'outer limit';
-	if (step.startsWith('zero-')) return `${step.startsWith('zero-turned') ? 'zero, gauge turned' : 'zero'}, ${limit}`;
 	const place = step.replace('probe-', '');
 	const where = isOnPlace(place) || place === 'closing' ? placeLabel(place) : `${placeLabel(place)} radius`;
-	return `${where}, ${limit}${place === 'closing' ? '' : `, round ${index + 1}`}`;
+	return `${where}, ${limit}${place === 'closing' ? '' : `, round ${index + 1}${isTurned ? ' (turned)' : ''}`}`;
 }
 
 const mostNamed = 3;
@@ -49,13 +47,6 @@ function named(notes: readonly ReadingNote[], text: (note: ReadingNote) => strin
 
 const some = (notes: readonly ReadingNote[], text: (notes: readonly ReadingNote[]) => string): string[] =>
 	notes.length === 0 ? [] : [text(notes)];
-
-const zeroAdvice = (check: Check): string[] =>
-	check.answers['zero-way']?.value === 'cannot'
-		? [
-				'The zero of the gauge was left unchecked: it is off, and all of it went into the pull. Turn the gauge end for end.',
-			]
-		: [];
 
 const withoutNudge = (notes: readonly ReadingNote[]): string[] =>
 	some(

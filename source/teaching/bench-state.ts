@@ -41,7 +41,12 @@ export function atQuestion(before: BenchState, dialogue: Dialogue): BenchState {
 	const wanted = readingWanted(dialogue);
 	if (!wanted) return state;
 	const {wanted: last, probing} = state;
-	const stays = last?.radiusMm === wanted.radiusMm && last.isTurned === wanted.isTurned && probing.arm.gauge !== null;
+	const isAnew = dialogue.check.setAnew && wanted.which === 'innerLimit' && last?.index !== wanted.index;
+	const stays =
+		last?.radiusMm === wanted.radiusMm &&
+		last.isTurned === wanted.isTurned &&
+		probing.arm.gauge !== null &&
+		!(isAnew && last.step === wanted.step);
 	if (!stays) return {...state, wanted, probing: probingAt(probing.arm, wanted.radiusMm, wanted.isTurned)};
 	const isSame = last.step === wanted.step && last.which === wanted.which && last.index === wanted.index;
 	return isSame ? state : {...state, wanted, probing: nextLimit(probing)};
@@ -103,8 +108,7 @@ export function withReading(state: BenchState, asked: Dialogue, answered: Check)
 	const before = wanted && readingIn(asked.check, wanted);
 	if (!wanted || !reading || (before?.at === reading.at && before.value === reading.value)) return state;
 	const {facts} = positionOf(asked).progress;
-	const sign = wanted.slot ? signOfPlus(facts) : 1;
-	const note = noteOf(state, wanted, sign * inGaugeUnit(reading.value, facts), reading.at);
+	const note = noteOf(state, wanted, signOfPlus(facts) * inGaugeUnit(reading.value, facts), reading.at);
 	return {...state, notes: {...state.notes, readings: [...state.notes.readings, note]}};
 }
 

@@ -125,10 +125,9 @@ export const instruments: Readonly<Record<string, Instrument>> = {
 		(text) => `The ruler shows ${text} mm from the surface to the stylus.`,
 		({lesson, facts}) => {
 			const {stylusMm, matRemovedMm} = lesson.bench.clearance;
-			return String(facts.is('mat', 'off') ? stylusMm : stylusMm - matRemovedMm);
+			return String(facts.is('mat', 'off') ? stylusMm : Number((stylusMm - matRemovedMm).toFixed(1)));
 		},
 	),
-	'zero-way': {see: () => 'The gauge stands free on all sides and can be turned.', answer: () => 'turn'},
 	'bias-weight': reading(
 		(text) =>
 			`The weight that came with the arm is marked ${text} g. Any other can be hung on: type it, and it hangs there.`,

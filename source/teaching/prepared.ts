@@ -1,15 +1,11 @@
 import {type Dialogue, positionOf} from '../check/dialogue.js';
 import {promptOf} from '../check/prompt.js';
 import {type Entry, respond} from '../check/respond.js';
-import {withSign} from '../findings/wording.js';
-import {chanceFrom} from '../practice/chance.js';
-import {carefulHabit, type Hand, type ReadLimits, roundBy, standAt} from '../practice/hand.js';
 import type {StageId, Step} from '../procedure/step.js';
 import {atQuestion, type BenchState, benchNow} from './bench-state.js';
 import {lessonOf} from './deck.js';
 import {instruments} from './instruments.js';
 import {knownOf} from './known-of-arm.js';
-import {readingWanted, type Wanted} from './reading-wanted.js';
 
 /** A conversation whose questions are answered by somebody who reads the bench rightly, but takes its deck as it came. */
 type Run = {readonly name: string; readonly at: string; readonly isDone: (step: Step) => boolean};
@@ -33,8 +29,6 @@ function answered(start: Dialogue, bench: BenchState, {name, at, isDone}: Run): 
 
 function entryFor(dialogue: Dialogue, step: Step, state: BenchState, name: string): Entry {
 	const prompt = promptOf(dialogue);
-	const wanted = readingWanted(dialogue);
-	if (wanted) return {kind: 'text', text: zeroReading(state, wanted)};
 	const {facts} = positionOf(dialogue).progress;
 	const answer =
 		instruments[step.id]?.answer?.(benchNow(state, facts)) ?? knownOf(lessonOf(state.notes), name)[step.id];
@@ -49,28 +43,6 @@ function entryFor(dialogue: Dialogue, step: Step, state: BenchState, name: strin
 		default:
 			return {kind: 'yes'};
 	}
-}
-
-/** A limit of the gauge's zero as a careful hand finds it, in the gauge's own sign. */
-function zeroReading({notes, probing}: BenchState, {radiusMm, isTurned, which}: Wanted): string {
-	const hand: Hand = {
-		arm: probing.arm,
-		habit: carefulHabit(probing.arm.spec.gauge.stepPct),
-		chance: chanceFrom(notes.seed),
-	};
-	standAt(hand, radiusMm, isTurned);
-	const limits = rightWayRound(() => roundBy(hand), isTurned);
-	const pct = which === 'innerLimit' ? limits.inner : limits.outer;
-	return withSign(pct);
-}
-
-/** Where the band is narrow a trembling step may show a round upside down: it is taken again. */
-function rightWayRound(round: () => ReadLimits, isTurned: boolean): ReadLimits {
-	for (let tries = 0; tries < 20; tries++) {
-		const limits = round();
-		if (isTurned ? limits.outer <= limits.inner : limits.inner <= limits.outer) return limits;
-	}
-	throw new RangeError('No round came out the right way round.');
 }
 
 const knownStages: readonly StageId[] = ['arm', 'cartridge', 'tools'];

@@ -11,13 +11,10 @@ import type {Place} from '../procedure/step.js';
 /** A reading of the gauge that a question asks for: where the gauge stands, which limit, which round. */
 export type Wanted = Pick<Slot, 'index' | 'which'> & {
 	readonly step: string;
-	/** Undefined for the zero of the gauge. */
-	readonly slot?: Slot;
+	readonly slot: Slot;
 	readonly radiusMm: number;
 	readonly isTurned: boolean;
 };
-
-const zeroStep = /^zero-(first|turned)-(inner|outer)$/;
 
 const radiusOf = (place: Place, facts: Facts): number | undefined =>
 	isOnPlace(place) ? onRadiusMm(facts, place) : offRadiusMm(facts, place);
@@ -25,24 +22,13 @@ const radiusOf = (place: Place, facts: Facts): number | undefined =>
 /** The reading that is asked for now; undefined where something else is. */
 export function readingWanted(dialogue: Dialogue): Wanted | undefined {
 	const {step, slot, progress, stuck} = positionOf(dialogue);
-	if (!step || stuck || (dialogue.mode.kind !== 'ask' && dialogue.mode.kind !== 'side')) return;
-	const [, round, limit] = zeroStep.exec(step.id) ?? [];
-	const which = slot?.which ?? (limit === 'inner' ? 'innerLimit' : 'outerLimit');
-	const radiusMm = slot ? radiusOf(slot.place, progress.facts) : progress.facts.number('radius-inner');
-	if (radiusMm === undefined || (!slot && round === undefined)) return;
-	return {
-		step: step.id,
-		index: slot?.index ?? 0,
-		which,
-		radiusMm,
-		isTurned: round === 'turned',
-		...(slot ? {slot} : {}),
-	};
+	if (!step || !slot || stuck || (dialogue.mode.kind !== 'ask' && dialogue.mode.kind !== 'side')) return;
+	const radiusMm = radiusOf(slot.place, progress.facts);
+	if (radiusMm === undefined) return;
+	const {index, which, gauge} = slot;
+	return {step: step.id, index, which, radiusMm, isTurned: gauge === 'turned', slot};
 }
 
 /** What was typed for it, as it stands in a check; undefined while it is not there. */
-export function readingIn(check: Check, {slot, step}: Wanted): Pick<Reading, 'value' | 'at'> | undefined {
-	if (slot) return readingAt(openSeries(check), slot);
-	const answer = check.answers[step];
-	return typeof answer?.value === 'number' ? {value: answer.value, at: answer.at} : undefined;
-}
+export const readingIn = (check: Check, {slot}: Wanted): Pick<Reading, 'value' | 'at'> | undefined =>
+	readingAt(openSeries(check), slot);

@@ -1,20 +1,13 @@
 import type {Check} from '../check/check.js';
 import type {ReadingNote} from '../check/practice-notes.js';
-import {answersOfSeries} from '../check/series.js';
 import {chosenTrial} from '../check/trials.js';
 import {seriesThatCounts} from '../findings/document-of-check.js';
 import {isOnPlace, places} from '../procedure/places.js';
 
-/** How the readings came about that still stand in the figures: the zero of the gauge, and the rounds of the series that counts. */
+/** How the readings came about that still stand in the figures: the rounds of the series that counts. */
 export function standingReadings(check: Check): readonly ReadingNote[] {
 	const series = seriesThatCounts(check);
 	const notes = check.practice?.readings ?? [];
-	const answers = answersOfSeries(check, series);
-	const isStanding = ({step, at}: ReadingNote): boolean =>
-		answers['zero-way']?.value === 'turn' && answers[step]?.at === at && answers[step]?.again === undefined;
-	const zero = ['zero-first', 'zero-turned'].flatMap((round) =>
-		['inner', 'outer'].map((limit) => notes.findLast((note) => note.step === `${round}-${limit}` && isStanding(note))),
-	);
 	// With the bias on, the figures are those of the setting that was kept.
 	const on = chosenTrial(check, series)?.trial ?? series;
 	const probed = places.flatMap((place) =>
@@ -32,5 +25,5 @@ export function standingReadings(check: Check): readonly ReadingNote[] {
 			),
 		),
 	);
-	return [...zero, ...probed].filter((note) => note !== undefined);
+	return probed.filter((note) => note !== undefined);
 }

@@ -51,7 +51,7 @@ const oneRoundOnly = ({roundsEach}: PracticeNotes): readonly Shown[] =>
 	roundsEach === 1
 		? [
 				line(
-					'One round does not show how well rounds repeat, so this ± leaves that out and misses more often; three rounds count it in.',
+					'One round does not show how well rounds repeat: this ± rests on an assumption and misses more often. Three rounds show it.',
 				),
 			]
 		: [];

@@ -108,7 +108,7 @@ describe('A pivot distance that was left empty', () => {
 		const changed = say(at('verdict', byNulls), [...goTo('arm', 'arm-null-other'), text('118')]);
 		expect(documentAt(changed).arm.pivotDistanceMm).toBeCloseTo(Math.sqrt(228.6 ** 2 - inner * 118), 9);
 		expect(stepAt(changed)).toBe('radius-inner');
-		expect(stepAt(say(changed, [text('65'), text('140')]))).toBe('verdict');
+		expect(stepAt(say(changed, [text('68'), text('136')]))).toBe('verdict');
 	});
 
 	it('belongs to the profile of the arm, with what it is worked out from', () => {

@@ -47,7 +47,7 @@ describe('Readings taken up again after the verdict was read', () => {
 			...back,
 			visiting: {step: 'probe-inner', slot: {place: 'inner', index: 3, which: 'innerLimit'}},
 		} as const;
-		expect(() => say(wanted, [text('4 out')])).toThrow(/first what may have changed/);
+		expect(() => say(wanted, [text('3 out')])).toThrow(/first what may have changed/);
 	});
 });
 

@@ -9,21 +9,30 @@ import {profilesWith} from '../../source/findings/profiles.js';
 import {finishedCheck, summaryOf} from '../../source/findings/record.js';
 import {viewOf} from '../../source/findings/view.js';
 import {northDeckWith} from '../helpers/sample-check.js';
-import {follow, freshDialogue, no, type Script, say} from '../helpers/script.js';
+import {choose, follow, freshDialogue, no, type Script, say, text} from '../helpers/script.js';
 import {stored} from '../helpers/wandering.js';
 
-/** An invented arm with all that costs a key: damping, a bias device, a zero that is checked. */
+/** An invented arm with all that costs a key: damping, a bias device, a gauge that is turned for one round. */
 const script = northDeckWith({'arm-damping': 'yes', 'arm-bearing': 'unipivot', 'bias-setting': 'third notch'});
 const last = follow(freshDialogue(), script).check;
 const profiles = profilesWith([], last, '2026-03-02T12:00:00Z');
 const history = [summaryOf(finishedCheck(last, '2026-03-02T12:00:00Z'))];
 
 const later = '2026-09-01T09:00:00Z';
-function recheckOf(known = profiles): Dialogue {
+function recheckOf(known = profiles, of = last, past = history): Dialogue {
 	const {check} = freshDialogue([], 'sample-2');
 	const empty = {...check, startedAt: later, touchedAt: later};
-	return startDialogue(reduce(empty, recheckAction(last, known, later)), known, history);
+	return startDialogue(reduce(empty, recheckAction(of, known, later)), known, past);
 }
+const nothing = choose('nothing');
+
+/** The script with the same round all over, and what the turned gauge shows at the inner radius. */
+const bandsAt = (round: readonly [string, string], turned: readonly [string, string]): Script =>
+	northDeckWith(script.answers, {
+		inner: [round, turned, round],
+		outer: [['0.5 in', '0.5 out']],
+		closing: [round],
+	});
 
 /** The profiles with some answers of the arm corrected. */
 const correctedTo = (changes: Readonly<Record<string, string>>): typeof profiles =>
@@ -63,15 +72,33 @@ describe('A check that repeats the last one', () => {
 	it('asks anew all that can have changed unseen, and nothing else', () => {
 		const asked = new Set<string>();
 		follow(recheckOf(), script, {until: 'verdict', seen: (dialogue) => asked.add(positionOf(dialogue).step?.id ?? '')});
-		for (const id of ['safe', 'level-lr-1', 'damping-off', 'bias-off', 'wires', 'weighed', 'force-reading'])
+		for (const id of [
+			'done-since',
+			'safe',
+			'level-lr-1',
+			'damping-off',
+			'bias-off',
+			'wires',
+			'weighed',
+			'force-reading',
+		])
 			expect(asked).toContain(id);
-		for (const id of ['clearance', 'zero-first-inner', 'probe-inner', 'room-temperature']) expect(asked).toContain(id);
-		for (const id of ['arm-name', 'arm-length', 'guard-mass', 'radius-inner', 'gauge-unit', 'mat', 'room-note'])
+		for (const id of ['clearance', 'probe-inner', 'room-temperature']) expect(asked).toContain(id);
+		for (const id of [
+			'arm-name',
+			'arm-length',
+			'guard-mass',
+			'radius-inner',
+			'gauge-unit',
+			'gauge-turns',
+			'mat',
+			'room-note',
+		])
 			expect(asked).not.toContain(id);
 	});
 
-	it('asks first whether the rest is as last time, and offers again what is not', () => {
-		const start = recheckOf();
+	it('asks whether the rest is as last time, and offers again what is not', () => {
+		const start = say(recheckOf(), [nothing]);
 		expect(positionOf(start).step?.id).toBe('still-last-time');
 		const mat = say(start, [{kind: 'number', number: 4}]);
 		expect(positionOf(mat).step?.id).toBe('still-last-time');
@@ -86,25 +113,25 @@ describe('A check that repeats the last one', () => {
 			one.kind === 'cartridge' ? {...one, answers: {...one.answers, 'guard-mass': {typed: '0.6 g', value: 0.6}}} : one,
 		);
 		expect(recheckOf(corrected).check.answers['guard-mass']?.value).toBe(0.6);
-		expect(recheckOf([]).check.answers['guard-mass']?.value).toBe(0.5);
+		expect(recheckOf([]).check.answers['guard-mass']?.value).toBe(0.4);
 	});
 
 	it('names what was corrected in a profile since, and does not say that it came from the last check', () => {
 		const shownWith = (known: typeof profiles) =>
-			viewOf(recheckOf(known)).shown.flatMap((one) => (one.kind === 'line' ? [one.text] : []));
+			viewOf(say(recheckOf(known), [nothing])).shown.flatMap((one) => (one.kind === 'line' ? [one.text] : []));
 		const same = shownWith(profiles);
-		expect(same).toContain('Pivot distance: 211.3 mm');
+		expect(same).toContain('Pivot distance: 215.4 mm');
 		expect(same.join('\n')).not.toContain('corrected');
-		const corrections = correctedTo({'arm-pivot-distance': '212.3', 'arm-serial': 'N 7'});
+		const corrections = correctedTo({'arm-pivot-distance': '216.4', 'arm-serial': 'N 7'});
 		const shown = shownWith(corrections);
-		expect(shown).toContain('Pivot distance: 212.3 mm, corrected in its profile since the last check (211.3 mm then)');
+		expect(shown).toContain('Pivot distance: 216.4 mm, corrected in its profile since the last check (215.4 mm then)');
 		// Also where it is not among what is shown else.
 		expect(shown).toContain('Serial number: N 7, corrected in its profile since the last check (not known then)');
 		expect(shown.join('\n')).not.toContain('Most arms overhang');
 		// As it is said where lengths are typed.
 		const unusual = correctedTo({'arm-pivot-distance': '240'});
-		expect(shownWith(unusual)[0]).toMatch(/ends 11\.0 mm short of the spindle.*look at both lengths/);
-		expect(viewOf(recheckOf(corrections)).ask).toContain('from the last check and from the profiles');
+		expect(shownWith(unusual)[0]).toMatch(/ends 7\.0 mm short of the spindle.*look at both lengths/);
+		expect(viewOf(say(recheckOf(corrections), [nothing])).ask).toContain('from the last check and from the profiles');
 	});
 
 	it('shows the band of last time beside that of today while rounds are taken', () => {
@@ -119,7 +146,7 @@ describe('A check that repeats the last one', () => {
 		const shown = viewOf(startDialogue(check, profiles, history)).shown;
 		const text = shown.map((one) => (one.kind === 'line' ? one.text : one.caption)).join('\n');
 		expect(text).toContain('Not changed since the last check.');
-		expect(text).toMatch(/Not changed since 2 Mar 2026: pull at the inner radius \(65 mm\), 0\.0 ± \d\.\d %,/);
+		expect(text).toMatch(/Not changed since 2 Mar 2026: pull at the inner radius \(68 mm\), 0\.0 ± \d\.\d %,/);
 	});
 
 	it('says what was found and what comes next before it looks back, and the smallest figures last', () => {
@@ -145,9 +172,78 @@ describe('A check that repeats the last one', () => {
 	});
 
 	it('is due in a month where something changed', () => {
-		const moved = northDeckWith(script.answers, {inner: [['1 out', '6 out']], closing: [['1 out', '6 out']]});
-		const {check} = follow(recheckOf(), moved);
-		const {nextCheck} = finishedCheck(check, later, history);
-		expect(nextCheck?.date).toBe('2026-10-01');
+		// Nothing beyond or undecided either time: pull 0 % and then 3 % at the inner radius; the hold band is
+		// 1 % between the readings and 1.5 % with a nudge of 0.5 %.
+		const still = bandsAt(['0.5 in', '0.5 out'], ['+0.5', '-0.5']);
+		const moved = bandsAt(['2.5 out', '3.5 out'], ['-2.5', '-3.5']);
+		const before = follow(freshDialogue(), still).check;
+		const known = profilesWith([], before, '2026-03-02T12:00:00Z');
+		const dueAfter = (today: Script) => {
+			const past = [summaryOf(finishedCheck(before, '2026-03-02T12:00:00Z'))];
+			const {check} = follow(recheckOf(known, before, past), today);
+			return finishedCheck(check, later, past).nextCheck;
+		};
+		expect(dueAfter(still)).toMatchObject({date: '2027-03-01'});
+		expect(dueAfter(moved)).toMatchObject({date: '2026-10-01', because: expect.stringMatching(/something changed/)});
+	});
+});
+
+describe('What was done since the last check', () => {
+	const doneAt = (dialogue: Dialogue) => summaryOf(finishedCheck(dialogue.check, later, history)).doneSince;
+	const shownAt = (dialogue: Dialogue) =>
+		viewOf(follow(dialogue, script, {until: 'verdict'}))
+			.shown.map((one) => (one.kind === 'line' ? one.text : one.caption))
+			.join('\n');
+
+	it('is asked first where a check is repeated, and never in a first one', () => {
+		expect(positionOf(recheckOf()).step?.id).toBe('done-since');
+		const asked = new Set<string | undefined>();
+		follow(freshDialogue(), script, {seen: (dialogue) => asked.add(positionOf(dialogue).step?.id)});
+		expect([...asked].filter((id) => id?.startsWith('done-since'))).toEqual([]);
+	});
+
+	it.each(['levelled', 'leads', 'bearing', 'cartridge', 'moved'])('is kept with the check: %s', (id) => {
+		const after = say(recheckOf(), [choose(id)]);
+		expect(positionOf(after).step?.id).toBe('still-last-time');
+		expect(doneAt(after)).toBe(id);
+	});
+
+	it('is nothing where nothing was done, or nobody was asked', () => {
+		expect(doneAt(say(recheckOf(), [nothing]))).toBeNull();
+		expect(history[0]?.doneSince).toBeNull();
+	});
+
+	it('is asked for in words where it is something else', () => {
+		const other = say(recheckOf(), [choose('other')]);
+		expect(positionOf(other).step?.id).toBe('done-since-note');
+		const noted = say(other, [text('a new belt')]);
+		expect(noted.check.answers['done-since-note']?.value).toBe('a new belt');
+		expect(positionOf(noted).step?.id).toBe('still-last-time');
+		expect(doneAt(noted)).toBe('other');
+	});
+
+	it('closes no series, and is told at the verdict', () => {
+		const after = say(recheckOf(), [choose('leads')]);
+		expect(after.check.series).toHaveLength(1);
+		expect(shownAt(after)).toContain('the leads were dressed');
+		expect(shownAt(say(recheckOf(), [nothing]))).not.toContain('the leads were dressed');
+	});
+});
+
+describe('A check that is repeated with a gauge that cannot be turned', () => {
+	it('reads its zero anew', () => {
+		const turnless = northDeckWith(
+			{...script.answers, 'gauge-turns': 'no', 'zero-free-before': '+0.5', 'zero-free-after': '+0.5'},
+			{inner: [['3 out', '8.5 out']]},
+		);
+		const before = follow(freshDialogue(), turnless).check;
+		const asked = new Set<string | undefined>();
+		follow(recheckOf(profilesWith([], before, later), before), turnless, {
+			until: 'verdict',
+			seen: (dialogue) => asked.add(positionOf(dialogue).step?.id),
+		});
+		expect(asked).toContain('zero-free-before');
+		expect(asked).toContain('zero-free-after');
+		expect(asked).not.toContain('gauge-turns');
 	});
 });

@@ -16,6 +16,8 @@ const resumedAt = (dialogue: Dialogue, time: string): Dialogue =>
 	startDialogue(reduce(dialogue.check, {type: 'resume', at: time}), []);
 const minutesLater = (minutes: number, seconds = 0) =>
 	new Date(Date.parse(confirmedAt) + 60_000 * minutes + 1000 * seconds).toISOString();
+/** For a gauge that cannot be turned: all rounds as used. */
+const asUsedRounds = {inner: [['3 out', '8.5 out']]} as const;
 const stepId = (dialogue: Dialogue) => positionOf(dialogue).step?.id;
 const itemsOf = (dialogue: Dialogue) => {
 	const prompt = promptOf(dialogue);
@@ -31,8 +33,8 @@ describe('Taking a check up again', () => {
 		[30, 0, ['conditions']],
 		[31, 0, ['conditions']],
 		[12 * 60 - 1, 59, ['conditions']],
-		[12 * 60, 0, ['conditions', 'level', 'force', 'zero', 'room']],
-		[60 * 24 * 400, 0, ['conditions', 'level', 'force', 'zero', 'room']],
+		[12 * 60, 0, ['conditions', 'level', 'force', 'room']],
+		[60 * 24 * 400, 0, ['conditions', 'level', 'force', 'room']],
 	] as const)('after %d minutes and %d seconds asks again about %j', (minutes, seconds, doubts) => {
 		expect(resumedAt(probing, minutesLater(minutes, seconds)).check.doubts).toEqual([...doubts]);
 	});
@@ -48,7 +50,7 @@ describe('Taking a check up again', () => {
 	});
 
 	it('with a clock that was set back asks everything: nobody knows how long it was', () => {
-		expect(resumedAt(probing, '2026-03-02T08:00:00Z').check.doubts).toHaveLength(5);
+		expect(resumedAt(probing, '2026-03-02T08:00:00Z').check.doubts).toHaveLength(4);
 	});
 
 	it.each([
@@ -159,12 +161,13 @@ describe('The answer to it', () => {
 		expect(promptOf(changed)).toMatchObject({kind: 'field', initial: ''});
 	});
 
-	it('of the zero opens a new series too: what was read before it keeps its own zero', () => {
-		const night = resumedAt(probing, minutesLater(13 * 60));
-		const now13 = () => minutesLater(13 * 60 + 1);
-		const after = say(night, [yes, yes, yes, {kind: 'number', number: 1}, yes], now13);
+	it('opens a new series where the gauge is read free again, and what was read before keeps its own zero', () => {
+		const turnless = northDeckWith({'gauge-turns': 'no', 'zero-free-before': '+0.5'}, asUsedRounds);
+		const taken = follow(freshDialogue(), turnless, {until: 'probe-outer', now: still});
+		const after = say(resumedAt(taken, minutesLater(31)), [{kind: 'number', number: 4}, yes], now);
 		expect(after.check.series).toHaveLength(2);
-		expect(stepId(after)).toBe('zero-way');
+		expect(stepId(follow(after, turnless, {until: 'zero-free-before', now}))).toBe('zero-free-before');
+		expect(after.check.series[0]?.was['zero-free-before']?.value).toBe(0.5);
 	});
 
 	it('is written down with every return', () => {
@@ -183,7 +186,7 @@ describe('A doubt left open', () => {
 		const later = resumedAt(probing, minutesLater(31));
 		const listed = say(later, [{kind: 'steps'}, choose('stage:clearance'), choose('step:clearance')]);
 		expect(stepId(listed)).toBe('clearance');
-		const answered = say(listed, [text('4.6')], clockFrom(minutesLater(33)));
+		const answered = say(listed, [text('5.4')], clockFrom(minutesLater(33)));
 		expect(stepId(answered)).toBe('still-conditions');
 		expect(progressOf(answered.check).current?.id).toBe('still-conditions');
 	});

@@ -17,58 +17,58 @@ const optionIds = (dialogue: Dialogue) => {
 
 describe('Rounds', () => {
 	it('are asked limit by limit, three of them', () => {
-		const typed = ['4 out', '10 out', '4.5 out', '10 out', '4 out'];
+		const typed = ['3 out', '8.5 out', '-2.5', '-8', '3 out'];
 		const five = say(atProbe, typed.map(text));
 		expect(slotOf(five)).toEqual({place: 'inner', index: 2, which: 'outerLimit'});
-		const six = say(five, [text('9.5 out')]);
+		const six = say(five, [text('8 out')]);
 		expect(slotOf(six)).toBeUndefined();
 		expect(optionIds(six)).toEqual(['go-on', 'more', 'strike', 'take-back']);
 	});
 
 	it('keep each reading as it was typed, with its unit', () => {
-		const after = say(atProbe, [text('+4'), text('10,5 out')]);
+		const after = say(atProbe, [text('+3'), text('8,5 out')]);
 		expect(openSeries(after.check).inner[0]).toMatchObject({
-			innerLimit: {typed: '+4 %', value: 4},
-			outerLimit: {typed: '10,5 % out', value: 10.5},
+			innerLimit: {typed: '+3 %', value: 3},
+			outerLimit: {typed: '8,5 % out', value: 8.5},
 		});
 	});
 
 	it('may be more than three', () => {
-		const four = say(atVerdict, [choose('more-inner'), text('4 out'), text('10 out')]);
+		const four = say(atVerdict, [choose('more-inner'), text('3 out'), text('8.5 out')]);
 		expect(valuesAt(four)).toHaveLength(4);
 		expect(positionOf(four).step?.id).toBe('verdict');
 	});
 
 	it('may be fewer, by the list of steps', () => {
-		const one = say(atProbe, [text('4 out'), text('10 out'), {kind: 'steps'}, choose('enough')]);
+		const one = say(atProbe, [text('3 out'), text('8.5 out'), {kind: 'steps'}, choose('enough')]);
 		expect(positionOf(one).step?.id).toBe('probe-outer');
 		expect(() => say(atProbe, [{kind: 'steps'}, choose('enough')])).toThrow(/One complete round/);
-		const half = [text('4 out'), text('10 out'), text('4 out')];
+		const half = [text('3 out'), text('8.5 out'), text('-2.5')];
 		expect(() => say(atProbe, [...half, {kind: 'steps'}, choose('enough')])).toThrow(/lacks its outer limit/);
 	});
 
 	it('refuse a limit that crosses the other one, and say how to go on', () => {
-		const inner = say(atProbe, [text('4 out')]);
-		expect(() => say(inner, [text('3 out')])).toThrow(/cannot lie inward of the inner one \(4 % out\)/);
-		expect(say(inner, [text('4 out')]).check.series[0]?.inner[0]?.outerLimit?.value).toBe(4);
+		const inner = say(atProbe, [text('3 out')]);
+		expect(() => say(inner, [text('2.5 out')])).toThrow(/cannot lie inward of the inner one \(3 % out\)/);
+		expect(say(inner, [text('3 out')]).check.series[0]?.inner[0]?.outerLimit?.value).toBe(3);
 	});
 
 	it('can be mended where both limits were wrong', () => {
-		const wrong = say(atProbe, [text('4 out'), text('10 out')]);
-		const mended = say(wrong, [back, back, text('-10'), back, text('4 in')]);
-		expect(valuesAt(mended)).toEqual([[-10, -4]]);
+		const wrong = say(atProbe, [text('3 out'), text('8.5 out')]);
+		const mended = say(wrong, [back, back, text('-8.5'), back, text('3 in')]);
+		expect(valuesAt(mended)).toEqual([[-8.5, -3]]);
 	});
 
 	it('keep a reading that was replaced in the record', () => {
-		const mended = say(atProbe, [text('4 out'), back, text('5 out')]);
+		const mended = say(atProbe, [text('3 out'), back, text('3.5 out')]);
 		expect(openSeries(mended.check).withdrawn).toMatchObject([
-			{place: 'inner', limit: 'innerLimit', reading: {value: 4}},
+			{place: 'inner', limit: 'innerLimit', reading: {value: 3}},
 		]);
 	});
 });
 
 describe('A reading off the scale', () => {
-	const off = say(atProbe, [text('4 out'), text('16 out')]);
+	const off = say(atProbe, [text('3 out'), text('20 out')]);
 
 	it('stops the rounds at that place at once', () => {
 		expect(slotOf(off)).toBeUndefined();
@@ -92,16 +92,16 @@ describe('A reading off the scale', () => {
 
 describe('Taking the last reading back', () => {
 	it('takes one limit at a time and keeps it as withdrawn', () => {
-		const two = say(atProbe, [text('4 out'), text('10 out')]);
+		const two = say(atProbe, [text('3 out'), text('8.5 out')]);
 		const one = say(two, [{kind: 'steps'}, choose('take-back')]);
-		expect(valuesAt(one)).toEqual([[4, undefined]]);
+		expect(valuesAt(one)).toEqual([[3, undefined]]);
 		const none = say(one, [{kind: 'steps'}, choose('take-back')]);
 		expect(valuesAt(none)).toEqual([]);
 		expect(openSeries(none.check).withdrawn).toHaveLength(2);
 	});
 
 	it('takes the one that was taken last, not the one that comes last in the procedure', () => {
-		const more = say(atVerdict, [choose('more-inner'), text('4 out')]);
+		const more = say(atVerdict, [choose('more-inner'), text('3 out')]);
 		const after = say(more, [{kind: 'steps'}, choose('take-back')]);
 		expect(valuesAt(after)).toHaveLength(3);
 		expect(valuesAt(after, 'closing')).toHaveLength(1);
@@ -110,8 +110,8 @@ describe('Taking the last reading back', () => {
 	it('takes what was shown: the last reading of the place, even when another place was read later', () => {
 		const inner = say(atVerdict, [{kind: 'steps'}, choose('stage:probe'), choose('step:probe-inner')]);
 		const after = say(inner, [choose('take-back')]);
-		expect([valuesAt(after).length, valuesAt(after).at(-1)]).toEqual([3, [4, undefined]]);
-		expect(valuesAt(after, 'closing')).toEqual([[4, 10]]);
+		expect([valuesAt(after).length, valuesAt(after).at(-1)]).toEqual([3, [3, undefined]]);
+		expect(valuesAt(after, 'closing')).toEqual([[2.5, 8]]);
 	});
 
 	it('opens the place again, and the verdict', () => {
@@ -122,16 +122,16 @@ describe('Taking the last reading back', () => {
 
 describe('Striking a round out', () => {
 	it('keeps it in the record with the reason, and asks for another', () => {
-		const after = say(atVerdict, [choose('strike'), choose('inner:1'), choose('bumped the deck')]);
-		expect(openSeries(after.check).inner[1]?.struck?.reason).toBe('bumped the deck');
+		const after = say(atVerdict, [choose('strike'), choose('inner:2'), choose('bumped the deck')]);
+		expect(openSeries(after.check).inner[2]?.struck?.reason).toBe('bumped the deck');
 		expect(slotOf(after)).toEqual({place: 'inner', index: 3, which: 'innerLimit'});
 	});
 
 	it('leaves the place as it is where enough rounds remain', () => {
-		const four = say(atVerdict, [choose('more-inner'), text('4 out'), text('10 out')]);
-		const after = say(four, [choose('strike'), choose('inner:1'), choose('other'), text('the telephone rang')]);
+		const four = say(atVerdict, [choose('more-inner'), text('3 out'), text('8.5 out')]);
+		const after = say(four, [choose('strike'), choose('inner:2'), choose('other'), text('the telephone rang')]);
 		expect(positionOf(after).step?.id).toBe('verdict');
-		expect(openSeries(after.check).inner[1]?.struck?.reason).toBe('the telephone rang');
+		expect(openSeries(after.check).inner[2]?.struck?.reason).toBe('the telephone rang');
 	});
 
 	it('offers only rounds that still count', () => {
@@ -147,7 +147,7 @@ describe('Striking a round out', () => {
 			choose('inner:2'),
 			choose('misread the gauge'),
 		]);
-		const retyped = say(struck, [{kind: 'steps'}, choose('take-back'), text('9 out')]);
+		const retyped = say(struck, [{kind: 'steps'}, choose('take-back'), text('8 out')]);
 		expect(openSeries(retyped.check).inner[2]?.struck).toBeUndefined();
 	});
 });
@@ -171,6 +171,6 @@ describe('Going back through the rounds', () => {
 			'outerLimit',
 			'innerLimit',
 		]);
-		expect(positionOf(say(here, [back])).step?.id).toBe('zero-turned-outer');
+		expect(positionOf(say(here, [back])).step?.id).toBe('clearance');
 	});
 });

@@ -26,21 +26,18 @@ const again = ({check}: Dialogue) => {
 describe('A changed answer', () => {
 	// Readings of the same stage are named by their step; what is typed differs from the script.
 	it.each([
-		['level', 'level-lr-1', '0.15 right', []],
-		['level', 'level-fb-2', '0.1 front', []],
-		['force', 'force-reading', '18.5 mN', ['clearance']],
-		['clearance', 'clearance', '4.6', []],
-		['mat', 'mat-thickness', '2.1', ['clearance']],
-		['arm', 'radius-inner', '66', []],
-		['arm', 'radius-outer', '139', []],
-		[
-			'tools',
-			'gauge-sign',
-			'arm-in',
-			['zero-first-inner', 'zero-first-outer', 'zero-turned-inner', 'zero-turned-outer'],
-		],
+		['level', 'level-lr-1', '0.2 right', []],
+		['level', 'level-fb-2', '0.15 front', []],
+		['force', 'force-reading', '21.5 mN', ['clearance']],
+		['clearance', 'clearance', '5.4', []],
+		['mat', 'mat-thickness', '3.1', ['clearance']],
+		['arm', 'radius-inner', '70', []],
+		['arm', 'radius-outer', '135', []],
+		['tools', 'gauge-sign', 'arm-in', []],
+		['tools', 'gauge-turns', 'outer', []],
+		['tools', 'gauge-turns', 'no', []],
 	] as const)('in stage %s, to %s, closes the series and marks only what hangs on it', (stage, step, typed, marked) => {
-		const entry = step === 'gauge-sign' ? choose(typed) : text(typed);
+		const entry = step === 'gauge-sign' || step === 'gauge-turns' ? choose(typed) : text(typed);
 		const after = say(atVerdict, [...goTo(stage, step), entry]);
 		expect(after.check.series).toHaveLength(2);
 		expect(after.check.series[0]?.closed?.because).toMatch(/^changed: /);
@@ -49,10 +46,9 @@ describe('A changed answer', () => {
 	});
 
 	it.each([
-		['zero', 'zero-first-inner', '+4.5'],
 		['room', 'room-temperature', '25'],
 		['room', 'room-note', 'a note'],
-		['cartridge', 'cartridge-compliance', '12'],
+		['cartridge', 'cartridge-compliance', '13'],
 		['arm', 'arm-name', 'north deck 2'],
 	] as const)('in stage %s, to %s, keeps the series and its rounds', (stage, step, typed) => {
 		const after = say(atVerdict, [...goTo(stage, step), text(typed)]);
@@ -74,28 +70,30 @@ describe('A changed answer', () => {
 	});
 
 	it('that is the same as before changes nothing but the time of its confirmation', () => {
-		const after = say(atVerdict, [...goTo('force', 'force-reading'), text('18 mN')]);
+		const after = say(atVerdict, [...goTo('force', 'force-reading'), text('21 mN')]);
 		expect(after.check.series).toEqual(atVerdict.check.series);
 		expect(again(after)).toEqual([]);
 	});
 
 	it('before any round was taken closes nothing', () => {
 		const before = follow(freshDialogue(), northDeck, {until: 'probe-inner'});
-		const after = say(before, [...goTo('level', 'level-lr-1'), text('0.15 right')]);
+		const after = say(before, [...goTo('level', 'level-lr-1'), text('0.2 right')]);
 		expect(after.check.series).toHaveLength(1);
 	});
 });
 
 describe('A closed series', () => {
 	const changedThings = [
-		['level', 'level-lr-1', text('0.15 right')],
-		['force', 'force-reading', text('18.5 mN')],
-		['clearance', 'clearance', text('4.6')],
+		['level', 'level-lr-1', text('0.2 right')],
+		['force', 'force-reading', text('21.5 mN')],
+		['clearance', 'clearance', text('5.4')],
 		['mat', 'mat', choose('on')],
-		['mat', 'mat-thickness', text('2.1')],
-		['arm', 'radius-inner', text('66')],
+		['mat', 'mat-thickness', text('3.1')],
+		['arm', 'radius-inner', text('70')],
 		['tools', 'gauge-sign', choose('arm-in')],
 		['tools', 'gauge-unit', choose('mN')],
+		['tools', 'gauge-turns', choose('outer')],
+		['tools', 'gauge-turns', choose('no')],
 		['force', 'guard-on', choose('no-guard')],
 	] as const;
 
@@ -106,19 +104,13 @@ describe('A closed series', () => {
 
 	it('keeps it through all that is asked after it, in another unit', () => {
 		const changed = say(atVerdict, [...goTo('tools', 'gauge-unit'), choose('mN')]);
-		const rounds = [['0.7 out', '1.8 out']] as const;
-		const zero = {
-			'zero-first-inner': '+0.7',
-			'zero-first-outer': '+1.8',
-			'zero-turned-inner': '-0.6',
-			'zero-turned-outer': '-1.7',
-		};
+		const round = ['0.7 out', '1.8 out'] as const;
 		const script = northDeckWith(
-			{...zero, 'gauge-unit': 'mN', 'gauge-step': '0.1', 'gauge-top': '3', 'gauge-nudge': '0.1'},
-			{inner: rounds, outer: rounds, closing: rounds},
+			{'gauge-unit': 'mN', 'gauge-step': '0.1', 'gauge-top': '4', 'gauge-nudge': '0.1'},
+			{inner: [round, ['-0.6', '-1.7'], round], outer: [round], closing: [round]},
 		);
 		const after = follow(changed, script, {until: 'verdict'});
-		expect(documentOf(after).gauge).toMatchObject({unit: 'mN', step: 0.1, topOfScale: 3});
+		expect(documentOf(after).gauge).toMatchObject({unit: 'mN', step: 0.1, topOfScale: 4});
 		expect(documentOf(after, 0)).toEqual(documentOf(atVerdict));
 	});
 
@@ -132,7 +124,7 @@ describe('A closed series', () => {
 		}
 		expect(here.check.series).toHaveLength(4);
 		expect(documents.map((_, index) => documentOf(here, index))).toEqual(documents);
-		expect(documents.map(({level}) => level?.leftRightDeg[0])).toEqual([0.1, 0.2, 0.12, 0.04]);
+		expect(documents.map(({level}) => level?.leftRightDeg[0])).toEqual([0.15, 0.2, 0.12, 0.04]);
 	});
 
 	it('says why it was closed', () => {
@@ -158,21 +150,36 @@ describe('A remedy', () => {
 	it('puts a new verdict at the end, with figures of the new series only', () => {
 		const better = northDeckWith(
 			{},
-			{inner: [['1 in', '1 out']], outer: [['1 in', '1 out']], closing: [['1 in', '1 out']]},
+			{
+				inner: [
+					['1 in', '1 out'],
+					['+1', '-1'],
+					['1 in', '1 out'],
+				],
+				outer: [['1 in', '1 out']],
+				closing: [['1 in', '1 out']],
+			},
 		);
 		const after = follow(say(atVerdict, [choose('remedy'), choose('again')]), better, {until: 'verdict'});
-		expect(documentOf(after).probe[0]?.rounds).toEqual(Array(3).fill({innerLimit: -1, outerLimit: 1}));
+		expect(documentOf(after).probe[0]?.rounds).toEqual([
+			{innerLimit: -1, outerLimit: 1},
+			{innerLimit: 1, outerLimit: -1, gauge: 'turned'},
+			{innerLimit: -1, outerLimit: 1},
+			{innerLimit: -1, outerLimit: 1, closing: true},
+		]);
 		expect(openSeries(after.check).closed).toBeUndefined();
 	});
 });
 
 describe('A closing round that is off', () => {
-	// Three rounds with centres 7, 7.25, 6.75: the spread 0.25 % allows 2 × 0.25 × √(4/3) = 0.58 %; this one is 2 % off.
-	const moved = northDeckWith({}, {closing: [['6 out', '12 out']]});
+	// Middles 5.75 and 5.5 at the inner radius, 3.5, 3.25, 3.75 at the outer one: on 1 + 2 degrees of freedom the pooled
+	// spread is √((0.125² × 2 + 0.25² × 2) / 3) = 0.228 %, and Student's t for 3 is 3.182, so 3.182 × 0.228 × √(1 + 1/2) =
+	// 0.89 % is no change. This one is 8.25 − 5.625 = 2.6 % off.
+	const moved = northDeckWith({}, {closing: [['5.5 out', '11 out']]});
 
 	it('says that something moved, and offers a new series', () => {
 		const here = follow(freshDialogue(), moved, {until: 'probe-closing'});
-		const stuck = say(here, [text('6 out'), text('12 out'), choose('go-on')]);
+		const stuck = say(here, [text('5.5 out'), text('11 out'), choose('go-on')]);
 		expect(positionOf(stuck)).toMatchObject({stuck: true, step: {id: 'probe-closing'}});
 		const after = say(stuck, [choose('way-0')]);
 		expect(after.check.series).toHaveLength(2);
@@ -182,8 +189,8 @@ describe('A closing round that is off', () => {
 	it('can be gone past with a reason', () => {
 		const here = follow(freshDialogue(), moved, {until: 'probe-closing'});
 		const stuck = say(here, [
-			text('6 out'),
-			text('12 out'),
+			text('5.5 out'),
+			text('11 out'),
 			choose('go-on'),
 			choose('override'),
 			choose('time is short'),

@@ -14,14 +14,14 @@ const minutesOn = (minutes: number) => new Date(touchedAt + 60_000 * minutes).to
 
 describe('A program left open without an entry', () => {
 	it('for less than half an hour takes the next reading', () => {
-		const next = respond(probing, text('4 out'), minutesOn(29));
+		const next = respond(probing, text('3 out'), minutesOn(29));
 		expect(next && openSeries(next.check).inner).toHaveLength(1);
 	});
 
 	it.each([30, 45, 900])(
 		'for %d minutes asks first what may have changed, and does not take the reading',
 		(minutes) => {
-			const next = respond(probing, text('4 out'), minutesOn(minutes));
+			const next = respond(probing, text('3 out'), minutesOn(minutes));
 			expect(next && positionOf(next).step?.id).toBe('still-conditions');
 			expect(next?.refusal).toMatch(/not taken/);
 			expect(next && openSeries(next.check).inner).toHaveLength(0);
@@ -32,13 +32,13 @@ describe('A program left open without an entry', () => {
 
 	it('goes on at once where nothing was confirmed that could have changed', () => {
 		const early = follow(freshDialogue(), northDeck, {until: 'arm-length'});
-		const next = respond(early, text('229'), '2026-03-03T09:00:00Z');
-		expect(next?.check.answers['arm-length']?.value).toBe(229);
+		const next = respond(early, text('233'), '2026-03-03T09:00:00Z');
+		expect(next?.check.answers['arm-length']?.value).toBe(233);
 	});
 
 	it('has the question on the disk before it is answered, in plain lines too', async () => {
 		const workbench = memoryWorkbench({}, clockFrom(minutesOn(40)));
-		await converse(workbench, probing, linesOf(['4 out'], false));
+		await converse(workbench, probing, linesOf(['3 out'], false));
 		expect(workbench.memory.draft?.doubts).toEqual(['conditions']);
 	});
 });

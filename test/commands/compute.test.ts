@@ -45,7 +45,9 @@ describe('compute', () => {
 			'carriedMn',
 			'level',
 			'clearance',
+			'zero',
 			'probe',
+			'closing',
 			'verdict',
 			'atWorst',
 			'betweenRadii',
@@ -72,7 +74,7 @@ describe('compute', () => {
 	it('computes the document of a saved check', async () => {
 		const {status, stdout} = await run({checkDocument: () => example()});
 		expect(status).toBe(0);
-		expect(JSON.parse(stdout).carriedMn).toBe(18);
+		expect(JSON.parse(stdout).carriedMn).toBe(21);
 	});
 });
 
@@ -98,7 +100,7 @@ describe('compute with bad input', () => {
 	});
 
 	it('begins with the name of a file that is not JSON', async () => {
-		const file = fileWith('not.json', 'arm: 229\n\u001b[2J');
+		const file = fileWith('not.json', 'arm: 233\n\u001b[2J');
 		const {status, stdout, stderr} = await run({file});
 		expect({status, stdout}).toEqual({status: 2, stdout: ''});
 		expect(linesOf(stderr)).toEqual([expect.stringContaining(`${file}: not a JSON document`)]);

@@ -28,14 +28,14 @@ describe('The list of past checks', () => {
 		expect([status, faults]).toEqual([0, '']);
 		const lines = linesOf(out);
 		expect(lines.map((line) => line.split('  ').at(-1))).toEqual(ids);
-		expect(new Set(lines.map((line) => line.indexOf('65 mm'))).size).toBe(1);
+		expect(new Set(lines.map((line) => line.indexOf('68 mm'))).size).toBe(1);
 	});
 
 	it('shows day, arm, verdict, and pull and band at each radius with their ±', async () => {
 		const [, , line = ''] = linesOf((await list()).out);
-		// The worked example of the figures: pulls 6.75 % and 5 %, both outward; verdict beyond.
-		expect(line).toMatch(/^2025-11-20 {2}north deck {2}beyond +65 mm 6\.8 % out ± \d\.\d %, band \d\.\d % ± \d\.\d %;/);
-		expect(line).toMatch(/; 140 mm 5\.0 % out ± \d\.\d %, band \d\.\d % ± \d\.\d % {2}\S+$/);
+		// The worked example of the figures: pulls 5.375 % and 3.375 %, both outward; verdict beyond.
+		expect(line).toMatch(/^2025-11-20 {2}north deck {2}beyond +68 mm 5\.4 % out ± \d\.\d %, band \d\.\d % ± \d\.\d %;/);
+		expect(line).toMatch(/; 136 mm 3\.4 % out ± \d\.\d %, band \d\.\d % ± \d\.\d % {2}\S+$/);
 	});
 
 	it('says in place of a verdict how a check ended that is not whole, and which one does not count', async () => {

@@ -34,7 +34,7 @@ beforeAll(async () => {
 		],
 		{profiles: [armProfile('north deck', {formerNames: ['old name']})], voids: {[idOf('voided')]: 'draught'}},
 	);
-	const open = newCheck({id: openId, at: days.third, program: '0.0.0', limits: limitsOf(usualSettings)});
+	const open = newCheck({id: openId, at: days.third, program: '0.0.0', limits: limitsOf(usualSettings), setAnew: true});
 	await storeOf(
 		data,
 		() => new Date(),

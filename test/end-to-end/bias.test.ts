@@ -23,17 +23,17 @@ const setting = (rounds: readonly played.Round[], clocks: readonly string[]): re
 const toTheFirst: readonly Turn[] = [
 	answer('verdict', '3', '3 set the bias device against skating'),
 	typed('bias-drag', '0.3', 'least'),
-	typed('bias-radius-middle', '90'),
-	typed('bias-weight', '2.4'),
+	typed('bias-radius-middle', '98'),
+	typed('bias-weight', '2.5'),
 	typed('bias-set', 'notch 3'),
 	answer('bias-on', 'y'),
 	...setting(
 		[
-			['9 out', '13 out'],
-			['9 out', '13 out'],
-			['6.5 out', '12 out'],
+			['7.5 out', '11 out'],
+			['7 out', '11 out'],
+			['6.5 out', '11.5 out'],
 		],
-		['3:00', '2.30', '130'],
+		['8:30', '7.45', '715'],
 	),
 ];
 
@@ -45,21 +45,21 @@ test('A weighted lever is adjusted once, until what is left lies under the frict
 	await walk(program, [played.resume, ...toTheFirst]);
 	await program.waitFor(asks(answer('bias-result', '', '1 adjust the device')));
 	const first = await allPages(program);
-	expect(first).toMatch(/Its weight from 2\.4 g to \d\.\d g/);
+	expect(first).toMatch(/Its weight from 2\.5 g to \d\.\d g/);
 	expect(first).toContain('Lever at');
 
 	await walk(program, [
 		answer('bias-result', '1', '1 adjust the device'),
-		typed('bias-weight', '3.6', 'Its weight from 2.4 g'),
+		typed('bias-weight', '4.1', 'Its weight from 2.5 g'),
 		typed('bias-set', 'notch 3'),
 		answer('bias-on', 'y'),
 		...setting(
 			[
-				['12 out', '15.5 out'],
-				['10 out', '14.5 out'],
-				['8.5 out', '13.5 out'],
+				['11 out', '15 out'],
+				['10.5 out', '14.5 out'],
+				['8.5 out', '14 out'],
 			],
-			['3:00', '2:30', '2:00'],
+			['8:30', '7:45', '7:15'],
 		),
 	]);
 	await program.waitFor(asks(answer('bias-result', '', '3 go back to setting 1')));
@@ -69,20 +69,20 @@ test('A weighted lever is adjusted once, until what is left lies under the frict
 
 	await walk(program, [
 		answer('bias-result', '2', '2 keep this setting'),
-		answer('back-lock', 'y'),
-		answer('back-bias', 'y', 'number 2: 3.6 g, notch 3'),
-		...played.putBack.slice(2),
+		...played.putBack.map((one) =>
+			one.title === 'Bias device' ? answer('back-bias', 'y', 'number 2: 4.1 g, notch 3') : one,
+		),
 	]);
 	await program.waitFor(played.filed);
 	program.type('1');
 	expect(await program.exited).toEqual({exitCode: 0, signal: 0});
 
 	const [id = ''] = filedIds(dataDir);
-	const computed = run(dataDir, ['compute', '--check', id]);
+	const computed = run(dataDir, ['compute', '--id', id]);
 	expect(computed.faults).toBe('');
 	const {bias} = JSON.parse(computed.out);
-	expect(bias.rows.map(({radiusMm}: {radiusMm: number}) => radiusMm)).toEqual([140, 90, 65]);
-	expect(bias.lever.map(({clock}: {clock: string}) => clock)).toEqual(['3:00', '2:30', '2:00']);
+	expect(bias.rows.map(({radiusMm}: {radiusMm: number}) => radiusMm)).toEqual([136, 98, 68]);
+	expect(bias.lever.map(({clock}: {clock: string}) => clock)).toEqual(['8:30', '7:45', '7:15']);
 	expect(bias.fit.worstBeforePct).toBeLessThan(bias.fit.frictionFloorPct);
 	expect(filedCheck(dataDir, id).check.series[0]?.trials).toHaveLength(1);
 });

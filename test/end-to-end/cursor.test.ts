@@ -11,8 +11,8 @@ test('A length typed after arrows in the empty field is filed as it was typed', 
 	playPlain(dataDir, [start, ...makeSafe, ...describeArm.slice(0, 2)]);
 	const program = startProgram({dataDir});
 	onTestFinished(() => program.stop());
-	await walk(program, [resume, typed('arm-length', `${KEYS.left}${KEYS.right}229`)]);
+	await walk(program, [resume, typed('arm-length', `${KEYS.left}${KEYS.right}233`)]);
 	await waitForTurn(program, typed('arm-pivot-distance', ''));
 	program.press('esc');
-	expect(await program.waitFor(/Enter keeps/)).toContain('Enter keeps 229 mm');
+	expect(await program.waitFor(/Enter keeps/)).toContain('Enter keeps 233 mm');
 });

@@ -39,7 +39,7 @@ test('What was exported is imported elsewhere: the same list, the same figures, 
 	const added = run(from, ['--data', to, 'import', file, '--yes']);
 	expect([added.status, added.faults, lines(added.out).at(-1)]).toEqual([0, '', 'Added: 1 check, 3 profiles.']);
 	const [id = ''] = filedIds(to);
-	for (const args of [['list'], ['list', '--as', 'json'], ['compute', '--check', id]])
+	for (const args of [['list'], ['list', '--as', 'json'], ['compute', '--id', id]])
 		expect(run(from, ['--data', to, ...args])).toEqual(run(from, args));
 
 	const again = run(from, ['--data', to, 'import', file, '--yes']);
@@ -97,8 +97,8 @@ test('The table goes to standard output, and another parser reads it', () => {
 	expect(out.startsWith('check_id,')).toBe(true);
 	const rows = parse(out, {columns: true, record_delimiter: '\r\n'});
 	expect(rows).toMatchObject([
-		{check_id: filedIds(from)[0], arm: 'north deck', place: 'inner', radius_mm: '65'},
-		{check_id: filedIds(from)[0], arm: 'north deck', place: 'outer', radius_mm: '140'},
+		{check_id: filedIds(from)[0], arm: 'north deck', place: 'inner', radius_mm: '68'},
+		{check_id: filedIds(from)[0], arm: 'north deck', place: 'outer', radius_mm: '136'},
 	]);
 });
 

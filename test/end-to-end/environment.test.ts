@@ -74,7 +74,7 @@ test("Ink's screen-reader mode says in sentences what is drawn otherwise", async
 	// Box drawing and block elements of Unicode, and the dots and arrows that go with them.
 	expect(seen.join('\n')).not.toMatch(/[\u2500-\u259F●◉◄►]/);
 	expect(words(seen.join('\n'))).toContain(
-		'inner radius: pull 6.8 % out ± 0.6 % at 65 mm; hold band 6.3 % ± 0.7 % at 65 mm.',
+		'inner radius: pull 5.5 % out ± 0.4 % at 68 mm; hold band 6.0 % ± 0.4 % at 68 mm.',
 	);
 });
 

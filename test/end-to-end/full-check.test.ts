@@ -10,53 +10,45 @@ import {allPages, asks, type Turn, turn, walk} from '../helpers/walk.js';
 
 const MN_PER_GF = 9.80665;
 
-/** '4.5 out' as a reading: positive toward the rim. */
+/** '4.5 out' as a reading, positive toward the rim; '-2.5' as the gauge shows it. */
 const signed = (text: string): number => Number.parseFloat(text) * (text.endsWith('in') ? -1 : 1);
 
-const roundsOf = (rounds: readonly played.Round[]) =>
-	rounds.map(([inner, outer]) => ({innerLimit: signed(inner), outerLimit: signed(outer)}));
-
-/** Standard deviation of the round centres, pooled over two radii (GUM 4.2.4), in the gauge's unit. */
-function spreadOfCentres(series: played.Series): number {
-	const squares = [series.inner, series.outer].map((rounds) => {
-		const centres = rounds.map(([inner, outer]) => (signed(inner) + signed(outer)) / 2);
-		const mean = centres.reduce((sum, one) => sum + one, 0) / centres.length;
-		return centres.reduce((sum, one) => sum + (one - mean) ** 2, 0);
-	});
-	const freedom = series.inner.length + series.outer.length - 2;
-	return Math.sqrt(squares.reduce((sum, one) => sum + one, 0) / freedom);
-}
+const limitsOf = ([inner, outer]: played.Round) => ({innerLimit: signed(inner), outerLimit: signed(outer)});
 
 /** The played check as a compute document, put together by hand from what is typed. */
-const documentOf = (series: played.Series): Document => ({
-	arm: {effectiveLengthMm: 229, pivotDistanceMm: 211.3, loading: 'gravity', pivotDirectionDeg: 45},
+const documentOf = ({inner, outer, closing}: played.Series): Document => ({
+	arm: {effectiveLengthMm: 233, pivotDistanceMm: 215.4, loading: 'gravity', pivotDirectionDeg: 45},
 	gauge: {
 		unit: 'percent',
 		step: 0.5,
-		topOfScale: 16,
+		topOfScale: 20,
 		// A ± is a rectangular bound (JCGM 100:2008 4.3.7).
 		relativeUncertaintyPct: 1 / Math.sqrt(3),
-		// Centres 3 as it stands and -2.25 turned, in the gauge's own sign.
-		zero: 0.375,
-		// Half the sum of two centres, each with its step, nudge and spread.
-		zeroUncertainty: Math.sqrt((0.5 ** 2 / 24 + 0.5 ** 2 / 24 + spreadOfCentres(series) ** 2) / 2),
 		nudge: 0.5,
+		setAnew: true,
 	},
 	trackingForce: {
-		playingMn: 1.8 * MN_PER_GF,
-		scaleReadingMn: 1.85 * MN_PER_GF,
+		playingMn: 2.1 * MN_PER_GF,
+		scaleReadingMn: 2.15 * MN_PER_GF,
 		guard: 'included',
-		guardMassG: 0.5,
+		guardMassG: 0.4,
 		// Half a step either way and the ± of the scale, both rectangular.
-		relativeUncertaintyPct: (100 * Math.hypot(0.01 / Math.sqrt(12), 0.02 / Math.sqrt(3))) / 1.85,
+		relativeUncertaintyPct: (100 * Math.hypot(0.01 / Math.sqrt(12), 0.02 / Math.sqrt(3))) / 2.15,
 	},
 	// The second reading in the level's own sign, which is turned round with it.
-	level: {stepDeg: 0.05, leftRightDeg: [0.1, -0.05], frontBackDeg: [0.05, 0.05]},
-	clearance: {stylusMm: 2.5, matRemovedMm: 0, guardDepthMm: 1},
-	cartridge: {staticComplianceUmPerMn: 15, cantileverMm: 6},
+	level: {stepDeg: 0.05, leftRightDeg: [0.15, -0.05], frontBackDeg: [0.05, 0.1]},
+	clearance: {stylusMm: 5.6, matRemovedMm: 3, guardDepthMm: 1.3},
+	cartridge: {staticComplianceUmPerMn: 12, cantileverMm: 5.5},
 	probe: [
-		{place: 'inner', radiusMm: 65, rounds: roundsOf(series.inner)},
-		{place: 'outer', radiusMm: 140, rounds: roundsOf(series.outer)},
+		{
+			place: 'inner',
+			radiusMm: 68,
+			rounds: [
+				...inner.map((round, index) => ({...limitsOf(round), ...(index === 1 ? {gauge: 'turned' as const} : {})})),
+				{...limitsOf(closing), closing: true},
+			],
+		},
+		{place: 'outer', radiusMm: 136, rounds: outer.map(limitsOf)},
 	],
 	limits: {pullGoodPct: 2, pullUsablePct: 4, bandGoodPct: 3, bandUsablePct: 6},
 	bias: {device: 'weighted-lever'},
@@ -73,7 +65,7 @@ function expectSame(actual: unknown, expected: unknown, path = ''): void {
 	} else expect(actual, path).toBe(expected);
 }
 
-/** '6.8 % out ± 0.6 %' and '6.3 % ± 0.7 %', the precision of the screen. */
+/** '5.5 % out ± 0.4 %' and '6.0 % ± 0.4 %', the precision of the screen. */
 const printed = ({pullPct, pullUncertaintyPct, bandPct, bandUncertaintyPct}: RadiusFigures): string[] => {
 	if (pullPct === null) throw new Error('no figures');
 	return [
@@ -86,7 +78,7 @@ const printed = ({pullPct, pullUncertaintyPct, bandPct, bandUncertaintyPct}: Rad
 const dressed: played.Series = {
 	inner: [
 		['0.5 in', '2.5 out'],
-		['0.5 in', '2 out'],
+		['+0.5', '-2'],
 		['0.5 in', '2.5 out'],
 	],
 	outer: [
@@ -132,7 +124,7 @@ test('A full check typed key by key ends in verdict, remedy, put-back and file, 
 	const [id = ''] = filedIds(program.dataDir);
 	expect(program.normalScreen()).toContain(`Filed as ${id}`);
 
-	const computed = run(program.dataDir, ['compute', '--check', id]);
+	const computed = run(program.dataDir, ['compute', '--id', id]);
 	expect(computed.faults).toBe('');
 	expectSame(JSON.parse(computed.out), after);
 	const {findings: _findings, ...figures} = after;

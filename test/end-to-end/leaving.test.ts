@@ -64,7 +64,7 @@ describe('Ctrl+C', () => {
 		expect(program.normalScreen().replaceAll('\n', ' ')).toMatch(
 			/^Saved: the check of north deck stands at '.*'. Deck not/,
 		);
-		expect(program.normalScreen()).not.toContain('Level (7/16)');
+		expect(program.normalScreen()).not.toContain('Level (7/15)');
 		expectTerminalSane(program);
 	});
 
@@ -114,10 +114,10 @@ test('A terminal that is closed ends it at once, all answers saved and the lock 
 	const program = begin({dataDir});
 	await walk(program, [resume]);
 	await program.waitFor('At the INNERMOST place');
-	await program.answer('4 out', 'At the OUTERMOST place');
+	await program.answer('3 out', 'At the OUTERMOST place');
 	program.closeTerminal();
 	expect(await program.exited).toEqual({exitCode: 0, signal: 1});
 	const again = begin({dataDir});
 	await walk(again, [resume]);
-	await again.waitFor((screen) => screen.includes('OUTERMOST') && screen.includes('4 % out / …'));
+	await again.waitFor((screen) => screen.includes('OUTERMOST') && screen.includes('3 % out / …'));
 });

@@ -4,11 +4,11 @@ import path from 'node:path';
 import {beforeAll, describe, expect, test} from 'vitest';
 import {topics} from '../../source/commands/help/topics.js';
 import {filed, folderWith} from '../helpers/filed-checks.js';
-import {playPastYears} from '../helpers/past-years.js';
 import {run} from '../helpers/plain-run.js';
 import {cleanEnvironment, earlier, freshFolder} from '../helpers/program-environment.js';
 import {PROGRAM} from '../helpers/pty.js';
 import {filedIds} from '../helpers/saved-checks.js';
+import {playPastYears} from './past-years.js';
 
 const lines = (text: string): string[] => text.split('\n').slice(0, -1);
 

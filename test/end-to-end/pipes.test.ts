@@ -57,7 +57,7 @@ describe('A pipe', () => {
 			turn('north deck'),
 			turn('-'),
 			turn('two feet'),
-			turn('229'),
+			turn('233'),
 		]);
 		expect(status).toBe(2);
 		expect(lines(faults)).toHaveLength(1);
@@ -90,7 +90,7 @@ describe('The command line', () => {
 		[['--dat', 'x'], '--data'],
 		[['comput'], 'compute'],
 		[['--frobnicate'], '--frobnicate'],
-		[['compute', '--chek', 'x'], '--check'],
+		[['compute', '--ix', 'x'], '--id'],
 	])('%j is refused with 2, one line and what may be meant', (args, meant) => {
 		const {status, out, faults} = run(freshFolder(), args);
 		expect([status, out]).toEqual([2, '']);
@@ -109,8 +109,20 @@ describe('The command line', () => {
 		expect(run(freshFolder(), ['--version'])).toEqual({status: 0, out: `${version}\n`, faults: ''});
 	});
 
+	test('compute takes the id of a saved check by the former spelling --check too, which --help no longer names', () => {
+		const dataDir = freshFolder();
+		playPlain(dataDir, [start, ...fullCheck]);
+		const [id = ''] = filedIds(dataDir);
+		const {status, out, faults} = run(dataDir, ['compute', '--check', id]);
+		expect([status, faults]).toEqual([0, '']);
+		expect(JSON.parse(out)).toEqual(JSON.parse(run(dataDir, ['compute', '--id', id]).out));
+		const {out: help} = run(dataDir, ['compute', '--help']);
+		expect(help).toContain('--id');
+		expect(help).not.toContain('--check');
+	});
+
 	test('compute refuses a check that is not there with one sentence, as a fault of the command line', () => {
-		const {status, out, faults} = run(freshFolder(), ['compute', '--check', 'nothing']);
+		const {status, out, faults} = run(freshFolder(), ['compute', '--id', 'nothing']);
 		expect([status, out]).toEqual([2, '']);
 		expect(lines(faults)).toHaveLength(1);
 	});

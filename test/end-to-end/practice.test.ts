@@ -34,14 +34,14 @@ async function careful(arm: string, extent: PracticeExtent, seed: number) {
 const practised = (dataDir: string, answers: readonly string[], ...args: readonly string[]) =>
 	run(dataDir, ['--plain', 'practice', ...args], {input: `${answers.join('\n')}\n`});
 
-test('the arm with both faults, done whole on the built program, ends in its finding with the hidden truth beside it', async () => {
+test('the arm that sticks and pulls, done whole on the built program, ends in its finding with the hidden truth beside it', async () => {
 	const dataDir = freshFolder();
-	const answers = await careful('wire-and-bearing', 'whole', 7);
-	const {status, out, faults} = practised(dataDir, answers, '--on', 'wire-and-bearing', '--seed', '7');
+	const answers = await careful('sticks-and-pulls', 'whole', 7);
+	const {status, out, faults} = practised(dataDir, answers, '--on', 'sticks-and-pulls', '--seed', '7');
 	expect(faults).toBe('');
 	expect(status).toBe(0);
 	expect(out).toContain('Verdict: BEYOND LIMITS');
-	expect(out).toContain('What was hidden: an arm with both faults');
+	expect(out).toContain('What was hidden: an arm that sticks and pulls');
 	expect(out).toContain('Your findings name it: friction and a pull at once');
 	// By chance one value in twenty lies outside its ±; none lies outside twice of it.
 	const figures = [
@@ -54,7 +54,7 @@ test('the arm with both faults, done whole on the built program, ends in its fin
 	// Every question says that it is practice.
 	const questions = out.split('\n').filter((line) => line.startsWith('Question '));
 	expect(questions.length).toBeGreaterThan(40);
-	expect(questions.filter((line) => !line.includes('PRACTICE: An arm with both faults'))).toEqual([]);
+	expect(questions.filter((line) => !line.includes('PRACTICE: An arm that sticks and pulls'))).toEqual([]);
 });
 
 test('a first try asks four limits, and comes to a verdict and the hidden truth', async () => {

@@ -1,11 +1,11 @@
 import {expect, onTestFinished, test} from 'vitest';
 import * as played from '../helpers/check-turns.js';
-import {playPastYears, prepareAgain, steady} from '../helpers/past-years.js';
-import {run} from '../helpers/plain-run.js';
-import {freshFolder} from '../helpers/program-environment.js';
+import {playPlain, run} from '../helpers/plain-run.js';
+import {earlier, freshFolder} from '../helpers/program-environment.js';
 import {startProgram} from '../helpers/pty.js';
 import {filedCheck, filedIds} from '../helpers/saved-checks.js';
-import {allPages, asks, turn, walk} from '../helpers/walk.js';
+import {allPages, answer, asks, asLines, turn, typed, walk} from '../helpers/walk.js';
+import {playPastYears, prepareAgain, steady} from './past-years.js';
 
 test('After five checks over two years, a re-check says what changed at one radius and what did not at the other', async () => {
 	const dataDir = freshFolder();
@@ -15,15 +15,15 @@ test('After five checks over two years, a re-check says what changed at one radi
 	await walk(program, [turn('2', '2 re-check north deck (due for')]);
 	await walk(program, prepareAgain('16'));
 	await program.waitFor('last inner');
-	await walk(program, played.probeAll(steady(2.5)));
+	await walk(program, played.probeAll(steady({out: 1.5})));
 	await program.waitFor(asks(played.readVerdict));
 	const verdict = await allPages(program);
 	expect(verdict).toContain('CHANGED since the last check.');
-	expect(verdict).toMatch(/The pull at the inner radius \(65 mm\) moved 2\.\d ± \d\.\d % toward the rim since/);
-	expect(verdict).toMatch(/Not changed since .*pull at the outer radius \(140 mm\)/);
-	expect(verdict).toContain('Against the first check:');
+	expect(verdict).toMatch(/The pull at the inner radius \(68 mm\) moved 1\.5 ± \d\.\d % toward the rim since/);
+	expect(verdict).toMatch(/Not changed since .*pull at the outer radius \(136 mm\)/);
+	expect(verdict).toContain('Against the first check of this stretch:');
 	expect(verdict).toContain('Over the years');
-	expect(verdict).toContain('pull, inner 65 mm, up is toward the rim (6 checks)');
+	expect(verdict).toContain('pull, inner 68 mm, up is toward the rim (6 checks)');
 
 	await walk(program, [played.readVerdict, ...played.putBack]);
 	await program.waitFor(played.filed);
@@ -33,6 +33,23 @@ test('After five checks over two years, a re-check says what changed at one radi
 	const filed = filedCheck(dataDir, id);
 	expect(filed.check.recheckOf).toBe(filedIds(dataDir).at(-2));
 	expect(filed.nextCheck?.because).toContain('something changed since the last check');
+});
+
+test('What was done since the last check is asked first, and filed, in words of its own too', () => {
+	const dataDir = freshFolder();
+	const probed = [...played.probeAll(steady()), played.readVerdict, ...played.putBack];
+	expect(playPlain(dataDir, [played.start, ...played.prepare, ...probed], earlier(60 * 24 * 175)).status).toBe(0);
+	const since = [
+		answer('done-since', '7', '7 something else'),
+		typed('done-since-note', 'new belt'),
+		...prepareAgain('20').slice(1),
+	];
+	const {status, out} = run(dataDir, ['--plain', 'recheck'], {input: asLines([...since, ...probed])});
+	expect(status).toBe(0);
+	expect(out.split('\n').find((line) => line.startsWith('Question 1.'))).toContain('Since the last check');
+	const {answers} = filedCheck(dataDir, filedIds(dataDir).at(-1) ?? '').check;
+	expect(answers['done-since']?.value).toBe('other');
+	expect(answers['done-since-note']?.value).toBe('new belt');
 });
 
 test('Where there is nothing to repeat, one sentence says so with the way out', () => {

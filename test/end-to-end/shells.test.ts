@@ -73,7 +73,7 @@ describe.skipIf(shells[0]?.missing)('bash', () => {
 
 	test('is given ids of the folder that the line names', async () => {
 		const other = await folderWith([filed({at: '2025-01-01T10:00:00Z'})]);
-		const ids = (option: string) => completed(`armdrift ${option}compute --check 2`, ['compute', '--check', '2']);
+		const ids = (option: string) => completed(`armdrift ${option}compute --id 2`, ['compute', '--id', '2']);
 		expect(ids('')).toHaveLength(3);
 		expect(ids(`--data ${other} `)).toEqual(['20250101-100000-invented']);
 		expect(ids(`--data ${path.join(other, 'checks')} `)).toEqual([]);
@@ -90,7 +90,7 @@ describe.skipIf(shells[2]?.missing)('fish', () => {
 		expect(completed('armdrift due --wi')).toEqual(['--within\tonly those that are due within so many days']);
 		expect(completed('armdrift list --arm nor')).toEqual(['north deck']);
 		expect(completed('armdrift list --arm=nor')).toEqual(['--arm=north deck']);
-		expect(completed('armdrift compute --check 2')).toHaveLength(3);
+		expect(completed('armdrift compute --id 2')).toHaveLength(3);
 	});
 });
 

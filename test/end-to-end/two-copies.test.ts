@@ -32,7 +32,7 @@ test('A second copy says which process writes and since when, starts nothing, an
 	expect(refused).toMatch(new RegExp(`Another copy \\(process ${first.pid}, since .*\\d\\d:\\d\\d.*\\) is writing`));
 	await walk(second, [turn('4', '4 past checks'), turn('1', '1 to 1 of 1')]);
 	await second.waitFor(/^Past check$/m);
-	await second.waitFor('6.8 % out ± 0.6 %');
+	await second.waitFor('5.5 % out ± 0.4 %');
 	const plain = run(dataDir, ['--plain'], {input: asLines([resume])});
 	expect(plain.status).toBe(4);
 	expect(plain.faults).toContain(`Another copy (process ${first.pid}`);

@@ -4,24 +4,24 @@ import {parseDocument} from '../../source/findings/document.js';
 
 test('A radius that is off scale with the bias on keeps its row and takes no part in the fit', () => {
 	const document = parseDocument({
-		arm: {effectiveLengthMm: 229, pivotDistanceMm: 211.3, loading: 'gravity'},
-		gauge: {unit: 'percent', step: 0.5},
-		trackingForce: {playingMn: 18, scaleReadingMn: 18, guard: 'included'},
+		arm: {effectiveLengthMm: 233, pivotDistanceMm: 215.4, loading: 'gravity'},
+		gauge: {unit: 'percent', step: 0.5, topOfScale: 20},
+		trackingForce: {playingMn: 21, scaleReadingMn: 21, guard: 'included'},
 		probe: [
-			{place: 'inner', radiusMm: 65, rounds: [{innerLimit: -1, outerLimit: 1}]},
-			{place: 'outer', radiusMm: 140, rounds: [{innerLimit: -1, outerLimit: 1}]},
+			{place: 'inner', radiusMm: 68, rounds: [{innerLimit: -1, outerLimit: 1}]},
+			{place: 'outer', radiusMm: 136, rounds: [{innerLimit: -1, outerLimit: 1}]},
 		],
 		bias: {
 			device: 'spring',
 			readings: [
-				{radiusMm: 140, rounds: [{innerLimit: 11, outerLimit: 13}]},
-				{radiusMm: 65, rounds: [{innerLimit: 15, outerLimit: 16}]},
+				{radiusMm: 136, rounds: [{innerLimit: 11, outerLimit: 13}]},
+				{radiusMm: 68, rounds: [{innerLimit: 19, outerLimit: 20}]},
 			],
 		},
 	});
 	if (!document.ok) throw new Error('the document was refused');
 	const {bias, findings} = compute(document.document);
-	expect(bias?.rows[1]).toMatchObject({radiusMm: 65, pullOnPct: null, biasPct: null, leftoverPct: null});
+	expect(bias?.rows[1]).toMatchObject({radiusMm: 68, pullOnPct: null, biasPct: null, leftoverPct: null});
 	expect(bias?.fit).toBeNull();
 	expect(findings.map(({code}) => code)).toContain('bias-off-scale');
 });

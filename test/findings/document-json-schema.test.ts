@@ -33,7 +33,7 @@ describe('the JSON Schema of the document', () => {
 		expect(required).toMatchObject({
 			'': ['arm', 'gauge', 'trackingForce', 'probe'],
 			'.arm': ['effectiveLengthMm', 'pivotDistanceMm', 'loading'],
-			'.gauge': ['unit', 'step'],
+			'.gauge': ['unit', 'step', 'topOfScale'],
 			'.trackingForce': ['playingMn', 'scaleReadingMn', 'guard'],
 			'.probe[]': ['place', 'radiusMm', 'rounds'],
 			'.bias': ['device'],

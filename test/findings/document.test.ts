@@ -22,6 +22,7 @@ const pathsOf = (json: unknown): string[] => {
 };
 
 const round = {innerLimit: 1, outerLimit: 2};
+const turned = {innerLimit: -1, outerLimit: -2, gauge: 'turned'};
 const noReadings = {'bias.readings': undefined};
 
 describe('a sound document', () => {
@@ -42,7 +43,8 @@ describe('a sound document', () => {
 		],
 		['limits that are equal', {limits: {pullGoodPct: 3, pullUsablePct: 3}}],
 		['a round whose limits are equal', {'probe.0.rounds': [{innerLimit: 2, outerLimit: 2}]}],
-		['a radius at the end of the reach', {'probe.0.radiusMm': 229 - 211.3}],
+		['a radius just inside the reach', {'probe.0.radiusMm': 233 - 215.4 + 0.011}],
+		['a zero that is stated where no round is turned', {'probe.0.rounds': [round], 'gauge.zero': 0.2}],
 		['a bias device without readings', {bias: {device: 'magnet'}}],
 		[
 			'zero where zero is allowed',
@@ -74,10 +76,23 @@ describe('a fault of shape is named at its very key', () => {
 		['a key that only looks inherited', {'arm.constructor': 1}, 'arm.constructor'],
 		['null for a part', {level: null}, 'level'],
 		['a list for a part', {arm: []}, 'arm'],
-		['a number as text', {'arm.pivotDistanceMm': '211'}, 'arm.pivotDistanceMm'],
+		['a number as text', {'arm.pivotDistanceMm': '215'}, 'arm.pivotDistanceMm'],
 		['a length of zero', {'arm.effectiveLengthMm': 0}, 'arm.effectiveLengthMm'],
 		['a step of zero', {'gauge.step': 0}, 'gauge.step'],
-		['a negative top of scale', {'gauge.topOfScale': -16}, 'gauge.topOfScale'],
+		['an end of the scale that is not told', {'gauge.topOfScale': undefined}, 'gauge.topOfScale'],
+		['a gauge that is turned otherwise', {'probe.0.rounds.0.gauge': 'as used'}, 'probe[0].rounds[0].gauge'],
+		['a closing round that is none', {'probe.0.rounds.3.closing': false}, 'probe[0].rounds[3].closing'],
+		[
+			'a turned round with the bias on',
+			{'bias.readings.0.rounds.0.gauge': 'turned'},
+			'bias.readings[0].rounds[0].gauge',
+		],
+		[
+			'a closing round with the bias on',
+			{'bias.readings.0.rounds.0.closing': true},
+			'bias.readings[0].rounds[0].closing',
+		],
+		['a negative top of scale', {'gauge.topOfScale': -20}, 'gauge.topOfScale'],
 		['a negative nudge', {'gauge.nudge': -0.1}, 'gauge.nudge'],
 		['a negative uncertainty', {'trackingForce.relativeUncertaintyPct': -1}, 'trackingForce.relativeUncertaintyPct'],
 		['a negative mass', {'trackingForce.guardMassG': -1}, 'trackingForce.guardMassG'],
@@ -93,7 +108,7 @@ describe('a fault of shape is named at its very key', () => {
 		['a tilt of 45°', {'level.leftRightDeg': [0, -45]}, 'level.leftRightDeg[1]'],
 		['a limit of zero', {'limits.bandGoodPct': 0}, 'limits.bandGoodPct'],
 		['a drag out of its range', {'bias.effectiveDrag': 0.61}, 'bias.effectiveDrag'],
-		['a single bias reading', {'bias.readings': [{radiusMm: 65, rounds: [round]}]}, 'bias.readings'],
+		['a single bias reading', {'bias.readings': [{radiusMm: 68, rounds: [round]}]}, 'bias.readings'],
 		['a lever past twelve', {'bias.readings.0.leverClock': '13:00'}, 'bias.readings[0].leverClock'],
 		['a lever of sixty minutes', {'bias.readings.1.leverClock': '1:60'}, 'bias.readings[1].leverClock'],
 	])('%s', (_what, changes, path) => {
@@ -135,15 +150,37 @@ describe('a fault across fields is named at its key', () => {
 		],
 		['a second inner radius', {'probe.1.place': 'inner'}, 'probe[1].place'],
 		['no outer radius', {'probe.1.place': 'other'}, 'probe'],
-		['an inner radius outside the outer one', {'probe.0.radiusMm': 141}, 'probe[0].radiusMm'],
-		['the same radius twice', {'probe.0.radiusMm': 140}, 'probe[1].radiusMm'],
-		['the same bias radius twice', {'bias.readings.1.radiusMm': 140}, 'bias.readings[1].radiusMm'],
+		['an inner radius outside the outer one', {'probe.0.radiusMm': 137}, 'probe[0].radiusMm'],
+		['the same radius twice', {'probe.0.radiusMm': 136}, 'probe[1].radiusMm'],
+		['the same bias radius twice', {'bias.readings.1.radiusMm': 136}, 'bias.readings[1].radiusMm'],
 		['a radius nearer than the arm reaches', {'probe.0.radiusMm': 17}, 'probe[0].radiusMm'],
-		['a radius farther than the arm reaches', {'probe.1.radiusMm': 441}, 'probe[1].radiusMm'],
-		['a bias radius out of reach', {'bias.readings.0.radiusMm': 441}, 'bias.readings[0].radiusMm'],
+		['a radius farther than the arm reaches', {'probe.1.radiusMm': 449}, 'probe[1].radiusMm'],
+		[
+			'a radius a hundredth of a millimetre inside the reach',
+			{'probe.0.radiusMm': 233 - 215.4 + 0.01},
+			'probe[0].radiusMm',
+		],
+		['a bias radius out of reach', {'bias.readings.0.radiusMm': 449}, 'bias.readings[0].radiusMm'],
 		['limits the wrong way round', {'limits.pullGoodPct': 5}, 'limits.pullUsablePct'],
 		['a good limit above the usual usable one', {limits: {bandGoodPct: 7}}, 'limits.bandUsablePct'],
-		['a gauge of force without top of scale', {'gauge.unit': 'mN', 'gauge.topOfScale': undefined}, 'gauge.topOfScale'],
+		['crossed limits of a turned round', {'probe.0.rounds.0.outerLimit': -2}, 'probe[0].rounds[0].innerLimit'],
+		['turned rounds at a second place', {'probe.1.rounds.3': turned}, 'probe[1].rounds[3].gauge'],
+		['a turned round without one as used', {'probe.0.rounds': [turned]}, 'probe[0].rounds[0].gauge'],
+		['a stated zero beside turned rounds', {'gauge.zero': 0}, 'gauge.zero'],
+		[
+			'an uncertainty of a zero that is not stated',
+			{'probe.0.rounds': [round], 'gauge.zeroUncertainty': 0.1},
+			'gauge.zeroUncertainty',
+		],
+		['a second closing round', {'probe.0.rounds.2.closing': true}, 'probe[0].rounds[3].closing'],
+		['a closing round at a second place', {'probe.1.rounds.1.closing': true}, 'probe[1].rounds[1].closing'],
+		['a closing round that is turned', {'probe.0.rounds.3': {...turned, closing: true}}, 'probe[0].rounds[3].closing'],
+		[
+			'a closing round beside turned ones only',
+			{'probe.0.rounds': [turned, {...round, closing: true}]},
+			'probe[0].rounds[1].closing',
+		],
+		['a percent gauge that carries nothing', {'trackingForce.scaleReadingMn': 0}, 'trackingForce.scaleReadingMn'],
 		[
 			'a guard left out without its mass',
 			{'trackingForce.guard': 'left-out', 'trackingForce.guardMassG': undefined},
@@ -159,9 +196,9 @@ describe('a fault across fields is named at its key', () => {
 	});
 
 	it('impossible geometry names the three lengths', () => {
-		const parsed = parseDocument(changed({'probe.1.radiusMm': 441, ...noReadings}));
+		const parsed = parseDocument(changed({'probe.1.radiusMm': 449, ...noReadings}));
 		const [fault] = parsed.ok ? [] : parsed.faults;
-		for (const length of ['441', '229', '211.3']) expect(fault?.sentence).toContain(length);
+		for (const length of ['449', '233', '215.4']) expect(fault?.sentence).toContain(length);
 	});
 
 	it('is not looked for while the shape is not sound', () => {

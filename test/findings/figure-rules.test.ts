@@ -22,7 +22,7 @@ describe('the level', () => {
 					{pull: 1, band: 2},
 					{pull: 1, band: 2},
 					{
-						arm: {effectiveLengthMm: 229, pivotDistanceMm: 211.3, loading: 'spring'},
+						arm: {effectiveLengthMm: 233, pivotDistanceMm: 215.4, loading: 'spring'},
 						level: {stepDeg: 0.05, leftRightDeg: [leftRight, -leftRight], frontBackDeg: [0, 0]},
 					},
 				),
@@ -72,7 +72,7 @@ describe('the force carried', () => {
 					{pull: 1, band: 2},
 					{pull: 1, band: 2},
 					{
-						arm: {effectiveLengthMm: 229, pivotDistanceMm: 211.3, loading},
+						arm: {effectiveLengthMm: 233, pivotDistanceMm: 215.4, loading},
 						trackingForce: {playingMn: 9.80665, scaleReadingMn: 9.80665, guard: 'included', guardMassG},
 						level: {stepDeg: 0, leftRightDeg: [1, -1], frontBackDeg: [0, 0]},
 					},

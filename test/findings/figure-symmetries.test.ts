@@ -31,7 +31,7 @@ describe('symmetries', () => {
 		// 20 mN carried and played: 1 % is 0.2 mN, and 0.2/9.80665 gf by the definition of the gram-force.
 		const readIn = (unit: Document['gauge']['unit'], perPercent: number, document: Document): Document => ({
 			...document,
-			gauge: {unit, step: 0.1 * perPercent, topOfScale: 16 * perPercent, nudge: 0.2 * perPercent},
+			gauge: {unit, step: 0.1 * perPercent, topOfScale: 20 * perPercent, nudge: 0.2 * perPercent},
 			probe: document.probe.map((radius) => ({
 				...radius,
 				rounds: radius.rounds.map(({innerLimit, outerLimit}) => ({

@@ -8,47 +8,49 @@ const near = (printed: number) => expect.toSatisfy((value: number) => Math.abs(v
 
 const innerPrinted = {
 	place: 'inner',
-	radiusMm: 65,
-	tiltSharePct: near(-0.114869),
+	radiusMm: 68,
+	tiltSharePct: near(-0.174481),
 	tiltShareUncertaintyPct: near(0.0349132),
-	pullPct: near(6.75),
-	pullUncertaintyPct: near(0.484857),
-	bandPct: near(6.16667),
-	bandUncertaintyPct: near(0.676362),
-	breakawayPct: near(3.08333),
-	torqueMicroNm: near(278.235),
-	effectiveDegreesOfFreedom: near(29.1319),
+	pullPct: near(5.375),
+	pullUncertaintyPct: near(0.391683),
+	bandPct: near(5.875),
+	bandUncertaintyPct: near(0.385349),
+	breakawayPct: near(2.9375),
+	torqueMicroNm: near(262.999),
+	effectiveDegreesOfFreedom: near(5.18632),
 	repeatability: 'pooled',
 	pullVerdict: 'beyond',
 	pullAtWorst: 'beyond',
 	bandVerdict: 'undecided',
 	bandAtWorst: 'beyond',
+	ownPullPct: near(5.54948),
 	pullWouldDecide: null,
-	bandWouldDecide: {finerStep: true},
-	wallShare: {inner: near(0.46625), outer: near(0.53375)},
-	lean: {micrometres: near(18.225), degrees: near(0.174035)},
+	bandWouldDecide: {onLimit: true},
+	wallShare: {inner: near(0.470747), outer: near(0.529253)},
+	lean: {micrometres: near(14.7438), degrees: near(0.153592)},
 };
 const outerPrinted = {
 	place: 'outer',
-	radiusMm: 140,
-	tiltSharePct: near(-0.129562),
+	radiusMm: 136,
+	tiltSharePct: near(-0.179451),
 	tiltShareUncertaintyPct: near(0.0349132),
-	pullPct: near(5),
-	pullUncertaintyPct: near(0.477505),
-	bandPct: near(4.66667),
-	bandUncertaintyPct: near(0.671911),
-	breakawayPct: near(2.33333),
-	torqueMicroNm: near(206.1),
-	effectiveDegreesOfFreedom: near(27.04),
+	pullPct: near(3.375),
+	pullUncertaintyPct: near(0.562731),
+	bandPct: near(4.16667),
+	bandUncertaintyPct: near(0.420795),
+	breakawayPct: near(2.08333),
+	torqueMicroNm: near(165.139),
+	effectiveDegreesOfFreedom: near(4.22169),
 	repeatability: 'pooled',
-	pullVerdict: 'beyond',
-	pullAtWorst: 'beyond',
+	pullVerdict: 'usable',
+	pullAtWorst: 'usable',
 	bandVerdict: 'usable',
 	bandAtWorst: 'usable',
+	ownPullPct: near(3.55445),
 	pullWouldDecide: null,
 	bandWouldDecide: null,
-	wallShare: {inner: near(0.475), outer: near(0.525)},
-	lean: {micrometres: near(13.5), degrees: near(0.128915)},
+	wallShare: {inner: near(0.48144), outer: near(0.51856)},
+	lean: {micrometres: near(9.35442), degrees: near(0.0974488)},
 };
 
 describe('the worked example of the contract', () => {
@@ -61,25 +63,34 @@ describe('the worked example of the contract', () => {
 	it('has the printed preparation and overall words', () => {
 		expect(figures).toMatchObject({
 			scaleFactor: 1,
-			carriedMn: 18,
+			carriedMn: 21,
 			level: {
-				leftRight: {tiltDeg: near(0.075), zeroErrorDeg: near(0.025)},
-				frontBack: {tiltDeg: 0, zeroErrorDeg: near(0.05)},
+				leftRight: {tiltDeg: near(0.1), zeroErrorDeg: near(0.05)},
+				frontBack: {tiltDeg: near(-0.025), zeroErrorDeg: near(0.075)},
 				passes: true,
 			},
-			clearance: {stylusWindowMm: [4, 5], guardWindowMm: [3, 4], passes: true},
+			clearance: {stylusWindowMm: [near(5), near(6)], guardWindowMm: [near(3.7), near(4.7)], passes: true},
 			verdict: 'beyond',
 			atWorst: 'beyond',
 		});
 	});
 
+	it('has the printed zero of the gauge and closing round', () => {
+		expect(figures.zero).toEqual({source: 'turned', zero: near(0.125), zeroUncertainty: near(0.400745)});
+		expect(figures.closing).toEqual({movedPct: near(-0.375), allowedPct: near(0.889521), moved: false});
+	});
+
 	it('has the printed difference between the radii', () => {
 		expect(figures.betweenRadii).toEqual({
-			en: near(2.55),
+			pullDifferencePct: near(-1.99503),
+			pullDifferenceUncertaintyPct: near(0.565113),
+			bandDifferencePct: near(-1.70833),
+			bandDifferenceUncertaintyPct: near(0.557597),
+			en: near(3.53032),
 			differs: true,
-			bandEn: near(1.57335),
+			bandEn: near(3.06374),
 			bandDiffers: true,
-			torqueSlopeMicroNmPerDeg: near(-3.49668),
+			torqueSlopeMicroNmPerDeg: near(-5.37129),
 			neutralRadiusMm: null,
 		});
 	});
@@ -87,40 +98,41 @@ describe('the worked example of the contract', () => {
 	it('has the printed bias figures', () => {
 		expect(figures.bias).toEqual({
 			effectiveDrag: 0.3,
-			leastRadiusMm: near(88.2797),
+			leastRadiusMm: near(88.836),
 			rows: [
 				{
-					radiusMm: 140,
-					fraction: near(0.427219),
-					wantedPct: near(12.8166),
-					pullOnPct: near(10.75),
+					radiusMm: 136,
+					fraction: near(0.41637),
+					wantedPct: near(12.4911),
+					pullOnPct: near(9.125),
 					biasPct: near(5.75),
-					leftoverPct: near(-2.06658),
+					leftoverPct: near(-3.36609),
 				},
 				{
-					radiusMm: 65,
-					fraction: near(0.403705),
-					wantedPct: near(12.1112),
-					pullOnPct: near(9),
-					biasPct: near(2.25),
-					leftoverPct: near(-3.11116),
+					radiusMm: 68,
+					fraction: near(0.394971),
+					wantedPct: near(11.8491),
+					pullOnPct: near(8.875),
+					biasPct: near(3.5),
+					leftoverPct: near(-2.97413),
 				},
 			],
 			fit: {
-				factor: near(1.68809),
-				worstBeforePct: near(3.43811),
-				worstAfterPct: near(1.88992),
-				rmsBeforePct: near(2.1835),
-				rmsAfterPct: near(1.27159),
-				frictionFloorPct: near(3.08333),
+				factor: near(1.72737),
+				worstBeforePct: near(3.75399),
+				worstAfterPct: near(0.909509),
+				worstAfterDragPct: near(2.96456),
+				rmsBeforePct: near(2.90665),
+				rmsAfterPct: near(0.704211),
+				frictionFloorPct: near(2.9375),
 				targets: [
-					{radiusMm: 140, targetPct: near(14.7065)},
-					{radiusMm: 65, targetPct: near(10.5482)},
+					{radiusMm: 136, targetPct: near(13.3074)},
+					{radiusMm: 68, targetPct: near(11.4208)},
 				],
 			},
 			lever: [
-				{radiusMm: 140, clock: '3:00', share: 1},
-				{radiusMm: 65, clock: '1:30', share: near(Math.SQRT1_2)},
+				{radiusMm: 136, clock: '8:30', share: near(0.965926)},
+				{radiusMm: 68, clock: '7:15', share: near(0.608761)},
 			],
 		});
 	});
@@ -131,7 +143,9 @@ describe('the worked example of the contract', () => {
 			'carriedMn',
 			'level',
 			'clearance',
+			'zero',
 			'probe',
+			'closing',
 			'verdict',
 			'atWorst',
 			'betweenRadii',
@@ -144,21 +158,28 @@ describe('the worked example of the contract', () => {
 describe('what is absent', () => {
 	it('is null', () => {
 		const figures = figuresOf(documentWith({pull: 1, band: 2}, {pull: 1, band: 2}));
-		expect(figures).toMatchObject({level: null, clearance: null, bias: null});
-		expect(figures.probe[0]).toMatchObject({tiltSharePct: null, tiltShareUncertaintyPct: null, lean: null});
+		expect(figures).toMatchObject({level: null, clearance: null, closing: null, bias: null});
+		expect(figures.probe[0]).toMatchObject({
+			tiltSharePct: null,
+			tiltShareUncertaintyPct: null,
+			ownPullPct: null,
+			lean: null,
+		});
 	});
 
 	it('leaves the lean without its angle when the cantilever is not known, and no lean without a compliance', () => {
 		const lean = (cartridge: Document['cartridge']) =>
 			figuresOf(documentWith({pull: 1, band: 2}, {pull: 1, band: 2}, {cartridge})).probe[0]?.lean;
-		expect(lean({staticComplianceUmPerMn: 10})).toEqual({micrometres: near(2), degrees: null});
+		// 1 % of 20 mN is 0.2 mN; the groove wall carries it over the cosine of the angle whose sine is 0.394971 at 68 mm.
+		const micrometres = near((0.2 * 10) / Math.sqrt(1 - 0.394971 ** 2));
+		expect(lean({staticComplianceUmPerMn: 10})).toEqual({micrometres, degrees: null});
 		expect(lean({cantileverMm: 6})).toBeNull();
 	});
 
-	it('says that repeatability is unknown after single rounds', () => {
+	it('says that repeatability is assumed after single rounds', () => {
 		const once = {pull: 1, band: 2, rounds: 1};
 		const figures = figuresOf(documentWith(once, once));
-		expect(figures.probe[0]).toMatchObject({repeatability: 'unknown', effectiveDegreesOfFreedom: null});
+		expect(figures.probe[0]).toMatchObject({repeatability: 'assumed', effectiveDegreesOfFreedom: null});
 	});
 
 	it('shows no window for a guard that is not on, and does not ask it to be clear', () => {
@@ -180,15 +201,15 @@ describe('an off-scale reading', () => {
 		return figuresOf({
 			...document,
 			probe: document.probe.map((radius) =>
-				radius.place === 'outer' ? {...radius, rounds: [{innerLimit: 3, outerLimit: 16}]} : radius,
+				radius.place === 'outer' ? {...radius, rounds: [{innerLimit: 3, outerLimit: 20}]} : radius,
 			),
 		});
 	};
 
 	it('leaves only place, tilt share and verdicts at its radius', () => {
 		const {place, radiusMm, tiltSharePct, tiltShareUncertaintyPct, ...rest} = off().probe[1] ?? {};
-		expect({place, radiusMm}).toEqual({place: 'outer', radiusMm: 140});
-		expect(tiltSharePct).toEqual(near(-0.129562));
+		expect({place, radiusMm}).toEqual({place: 'outer', radiusMm: 136});
+		expect(tiltSharePct).toEqual(near(-0.179451));
 		expect(tiltShareUncertaintyPct).toEqual(near(0.0349132));
 		const verdicts = Object.entries(rest).filter(([, value]) => value !== null);
 		expect(Object.fromEntries(verdicts)).toEqual({
@@ -202,8 +223,44 @@ describe('an off-scale reading', () => {
 	it('makes the whole off-scale, with nothing between the radii, and feeds no pool', () => {
 		const figures = off();
 		expect(figures).toMatchObject({verdict: 'off-scale', atWorst: 'off-scale', betweenRadii: null});
-		// By hand: inner centres 6.75, 7, 6.5 with two degrees of freedom have s = 0.25; with t = 4.30 at most.
+		// By hand: the inner centres 5.75, 5.5 and 5.25 as used have s² = 0.0625 with two degrees of freedom, and with one
+		// turned round A = 0.0625·(1/3 + 1)/4; the step shows in the scatter, so B is the gain alone, 1 % of 5.375 %.
+		const scatter = (0.0625 * (1 / 3 + 1)) / 4;
 		const inner = figures.probe[0];
-		expect(inner && isMeasured(inner) && inner.effectiveDegreesOfFreedom).toBeLessThan(29);
+		expect(inner && isMeasured(inner) && inner.effectiveDegreesOfFreedom).toBeCloseTo(
+			2 * ((scatter + 0.05375 ** 2) / scatter) ** 2,
+			9,
+		);
+	});
+
+	it('at the radius with the turned round leaves the zero unknown and the closing round untold', () => {
+		const document = example();
+		const [inner, outer] = document.probe;
+		if (!inner || !outer) throw new Error('the example has two radii');
+		const rounds = inner.rounds.map((one) => (one.closing ? {...one, outerLimit: 20} : one));
+		const figures = figuresOf({...document, probe: [{...inner, rounds}, outer]});
+		expect(figures.zero).toEqual({source: 'unchecked', zero: null, zeroUncertainty: null});
+		expect(figures.closing).toBeNull();
+	});
+});
+
+describe('the zero of the gauge', () => {
+	const without = (gauge: Partial<Document['gauge']>) => {
+		const {zero: _zero, ...rest} = documentWith({pull: 1, band: 2}, {pull: 1, band: 2}).gauge;
+		return figuresOf(documentWith({pull: 1, band: 2}, {pull: 1, band: 2}, {gauge: {...rest, ...gauge}}));
+	};
+
+	it('that nobody looked at is nothing, and makes every pull less sure', () => {
+		const figures = without({});
+		expect(figures.zero).toEqual({source: 'unchecked', zero: null, zeroUncertainty: null});
+		// Rounds all alike, a step of 0.1 %: u² = 0.1²/24 + 0.5²/3, k = 1.959964 as no scatter shows.
+		expect(figures.probe[0]?.pullPct).toBeCloseTo(1, 9);
+		expect(figures.probe[0]?.pullUncertaintyPct).toBeCloseTo(1.959964 * Math.sqrt(0.01 / 24 + 0.25 / 3), 5);
+	});
+
+	it('that is stated comes off every pull', () => {
+		const figures = without({zero: 0.2, zeroUncertainty: 0.1});
+		expect(figures.zero).toEqual({source: 'stated', zero: 0.2, zeroUncertainty: near(1.959964 * 0.1)});
+		for (const {pullPct} of figures.probe) expect(pullPct).toBeCloseTo(0.8, 9);
 	});
 });

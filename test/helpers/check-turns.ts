@@ -1,6 +1,7 @@
 import {answer, type Turn, turn, typed} from './walk.js';
 
-// The check that the tests play: an invented arm of nine inches on an invented deck. All values are made up.
+// The check that the tests play: an invented arm on an invented deck. All values are made up; its readings are those
+// of the worked example in `test/findings/example.ts`.
 
 /** Home, where nothing is unfinished. */
 export const start: Turn = turn('1', '1 new full check');
@@ -21,8 +22,8 @@ export const makeSafe: readonly Turn[] = ticked('safe', [
 export const describeArm: readonly Turn[] = [
 	typed('arm-name', 'north deck'),
 	typed('arm-serial', '-'),
-	typed('arm-length', '229'),
-	typed('arm-pivot-distance', '211,3 mm'),
+	typed('arm-length', '233'),
+	typed('arm-pivot-distance', '215,4 mm'),
 	typed('arm-offset', '-'),
 	answer('arm-pivot-place', '1'),
 	answer('arm-bearing', '1'),
@@ -34,28 +35,29 @@ export const describeArm: readonly Turn[] = [
 	answer('arm-bias-device', '3'),
 	answer('arm-damping', '1'),
 	answer('deck-sprung', '1'),
-	typed('radius-inner', '65'),
-	typed('radius-outer', '140'),
+	typed('radius-inner', '68'),
+	typed('radius-outer', '136'),
 	typed('radius-extra', '-'),
 ];
 
 export const describeCartridge: readonly Turn[] = [
 	typed('cartridge-name', 'test pickup'),
-	typed('playing-force', '1,8 g'),
-	typed('force-low', '1.6'),
-	typed('force-high', '20 mN'),
-	typed('cartridge-compliance', '15'),
-	typed('cartridge-cantilever', '6'),
-	typed('guard-mass', '0.5'),
-	typed('guard-depth', '1'),
+	typed('playing-force', '2,1 g'),
+	typed('force-low', '1.8'),
+	typed('force-high', '24 mN'),
+	typed('cartridge-compliance', '12'),
+	typed('cartridge-cantilever', '5.5'),
+	typed('guard-mass', '0.4'),
+	typed('guard-depth', '1.3'),
 ];
 
 export const describeTools: readonly Turn[] = [
 	typed('tools-name', 'bench set'),
 	answer('gauge-unit', '1'),
 	typed('gauge-step', '0.5'),
-	typed('gauge-top', '16'),
+	typed('gauge-top', '20'),
 	answer('gauge-sign', '1'),
+	answer('gauge-turns', '1', '1 yes, at both radii'),
 	typed('gauge-scale-uncertainty', '1'),
 	typed('gauge-nudge', '0.5'),
 	typed('scale-step', '0.01'),
@@ -66,14 +68,15 @@ export const describeTools: readonly Turn[] = [
 export const roomAndMat: readonly Turn[] = [
 	typed('room-temperature', '21'),
 	typed('room-note', '-'),
-	answer('mat', '1'),
+	answer('mat', '3', '3 the mat is taken off'),
+	typed('mat-thickness', '3'),
 ];
 
 export type LevelReadings = readonly [leftRight: string, turned: string, frontBack: string, turnedToo: string];
 
 /** Level read twice each way, the level turned round in between. */
 export const readLevel = (
-	[leftRight, turned, frontBack, turnedToo]: LevelReadings = ['0.1 right', '0.05 right', '0.05 back', '0.05 front'],
+	[leftRight, turned, frontBack, turnedToo]: LevelReadings = ['0.15 right', '0.05 right', '0.05 back', '0.1 front'],
 ): readonly [Turn, Turn, Turn, Turn] => [
 	typed('level-lr-1', leftRight),
 	typed('level-lr-2', turned),
@@ -95,17 +98,9 @@ export const lookAlongArm: readonly Turn[] = ticked('wires', [
 export const weigh: readonly Turn[] = [
 	answer('guard-on', '1'),
 	answer('weighed', '1'),
-	typed('force-reading', '1.85 g'),
+	typed('force-reading', '2.15 g'),
 ];
-export const setHeight: Turn = typed('clearance', '2.5');
-
-export const gaugeZero: readonly Turn[] = [
-	answer('zero-way', '1'),
-	typed('zero-first-inner', '+0.5'),
-	typed('zero-first-outer', '+5.5'),
-	typed('zero-turned-inner', '0'),
-	typed('zero-turned-outer', '-4.5'),
-];
+export const setHeight: Turn = typed('clearance', '5.6');
 
 export const describeAll: readonly Turn[] = [
 	...makeSafe,
@@ -121,35 +116,43 @@ export const prepare: readonly Turn[] = [
 	...lookAlongArm,
 	...weigh,
 	setHeight,
-	...gaugeZero,
 ];
 
+/** Both limits as they are typed: with their side, or with the gauge's own sign where it is turned. */
 export type Round = readonly [inner: string, outer: string];
 
-/** Rounds at one place, each limit typed with its side, and on to the next place. */
+/** What the hands are told before a round: the second inner one is taken with the gauge turned. */
+const headOf = (place: 'inner' | 'outer' | 'closing', index: number): readonly string[] => {
+	if (index === 0) return [];
+	if (place === 'inner' && index === 1) return ['Turn the gauge end for end'];
+	return [place === 'inner' && index === 2 ? 'Turn the gauge back' : 'set it anew'];
+};
+
+/** Rounds at one place, and on to the next place. */
 export const probe = (place: 'inner' | 'outer' | 'closing', rounds: readonly Round[]): readonly Turn[] => [
-	...rounds.flatMap(([inner, outer]) => [
-		typed(`probe-${place}`, inner, 'INNERMOST'),
+	...rounds.flatMap(([inner, outer], index) => [
+		typed(`probe-${place}`, inner, 'INNERMOST', ...headOf(place, index)),
 		typed(`probe-${place}`, outer, 'OUTERMOST'),
 	]),
 	answer(`probe-${place}`, '1', '2 one more round'),
 ];
 
+/** The second inner round is taken with the gauge turned. */
 export type Series = {readonly inner: readonly Round[]; readonly outer: readonly Round[]; readonly closing: Round};
 
 /** Readings of an arm whose wire acts as a spring: invented. */
 export const springy: Series = {
 	inner: [
-		['4 out', '10 out'],
-		['4.5 out', '10 out'],
-		['4 out', '9.5 out'],
+		['3 out', '8.5 out'],
+		['-2.5', '-8'],
+		['3 out', '8 out'],
 	],
 	outer: [
-		['3 out', '7.5 out'],
-		['3 out', '7 out'],
-		['3.5 out', '7.5 out'],
+		['1.5 out', '5.5 out'],
+		['1.5 out', '5 out'],
+		['2 out', '5.5 out'],
 	],
-	closing: ['4 out', '10 out'],
+	closing: ['2.5 out', '8 out'],
 };
 
 export const probeAll = ({inner, outer, closing}: Series): readonly Turn[] => [
@@ -163,10 +166,11 @@ export const readVerdict: Turn = answer('verdict', '1', '1 put the deck back');
 
 export const putBack: readonly Turn[] = [
 	answer('back-lock', 'y'),
+	answer('back-mat', 'y'),
 	answer('back-bias', 'y'),
 	answer('back-height', 'y'),
 	answer('back-guard', 'y'),
-	typed('back-force', '1.8'),
+	typed('back-force', '2.1'),
 	answer('back-level', 'y'),
 	answer('back-covers', 'y'),
 	answer('next-check', 'y'),

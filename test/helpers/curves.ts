@@ -17,11 +17,11 @@ function curveOf(lengthMm: number, pivotMm: number, own: readonly PullAt[], meas
 }
 
 export const at = (radiusMm: number, pct: number): PullAt => ({radiusMm, pct});
-const own = [at(65, 6.75), at(140, 5)];
-const read = [at(140, 10.75), at(65, 9)];
+const own = [at(68, 5.375), at(136, 3.375)];
+const read = [at(136, 9.125), at(68, 8.875)];
 export const nineInch = (measured: readonly PullAt[] = read, pulls: readonly PullAt[] = own): Curve =>
-	curveOf(229, 211.3, pulls, measured);
-export const underhung = curveOf(228.6, 240, [at(65, 2), at(140, 1)], [at(140, 5), at(65, 4)]);
+	curveOf(233, 215.4, pulls, measured);
+export const underhung = curveOf(228.6, 240, [at(68, 2), at(136, 1)], [at(136, 5), at(68, 4)]);
 
 const pulls = fc.array(
 	fc.record({radiusMm: fc.integer({min: 55, max: 155}), pct: fc.double({min: -60, max: 60, noNaN: true})}),

@@ -25,7 +25,7 @@ export const idFor = (at: string): string =>
 /** Plays an invented check to its end, or to where it is left. */
 export function played({at, script, detours = [], leftAt}: Played, history: readonly PastCheck[] = []): FinishedCheck {
 	const now = clockFrom(at);
-	const check = newCheck({id: idFor(at), at, program: '0.0.0', limits: limitsOf(usualSettings)});
+	const check = newCheck({id: idFor(at), at, program: '0.0.0', limits: limitsOf(usualSettings), setAnew: true});
 	const there = detours.reduce(
 		(here, {until, entries}) => say(follow(here, script, {until, now}), entries, now),
 		startDialogue(check, [], history),
@@ -51,7 +51,8 @@ type Rounds = Script['rounds'][keyof Script['rounds']];
 
 const shifted = (by: number, band = 0): Script['rounds'] => {
 	const round = (inner: number, outer: number) => [`${inner + by - band} out`, `${outer + by + band} out`] as const;
-	const inner: Rounds = [round(2.5, 7), round(2.5, 7), round(3, 7)];
+	const turned = [`-${2.5 + by - band}`, `-${7 + by + band}`] as const;
+	const inner: Rounds = [round(2.5, 7), turned, round(3, 7)];
 	const outer: Rounds = [round(1.5, 5.5), round(1.5, 5), round(2, 5.5)];
 	return {inner, outer, closing: [round(2.5, 7)]};
 };
@@ -83,8 +84,8 @@ export const fullStory: Played = {
 				choose('strike'),
 				choose('inner:0'),
 				choose('draught or a door'),
-				text('4 out'),
-				text('9 out'),
+				text('3.5 out'),
+				text('8.5 out'),
 				choose('go-on'),
 				choose('remedy'),
 				choose('again'),

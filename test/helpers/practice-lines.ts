@@ -74,7 +74,7 @@ export class PracticeTechnician implements Lines {
 			this.#search = new LimitSearch(limit === 'innermost' ? 'inner' : 'outer', isTurned, lastShown(said));
 			return this.#search.key;
 		}
-		if (!this.#isDeedDone && /^! /m.test(this.#question)) {
+		if (!this.#isDeedDone && /^ *Press ! to /m.test(this.#question)) {
 			this.#isDeedDone = true;
 			return '!';
 		}

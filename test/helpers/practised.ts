@@ -12,7 +12,7 @@ import type {Deed} from '../../source/teaching/deck.js';
 import {instruments} from '../../source/teaching/instruments.js';
 import {armNameOf, newNotes, type PracticeTask, practiceCheck} from '../../source/teaching/practice-check.js';
 import {preparedBy} from '../../source/teaching/prepared.js';
-import {readingWanted} from '../../source/teaching/reading-wanted.js';
+import {readingWanted, type Wanted} from '../../source/teaching/reading-wanted.js';
 import {truthLines} from '../../source/teaching/truth-lines.js';
 import {limitFound} from './hand-at-bench.js';
 import {idFor} from './invented-checks.js';
@@ -26,7 +26,13 @@ const startedAt = '2026-03-02T09:00:00Z';
 /** A practice check that begins, at its first question or, prepared by somebody else, at the probe. */
 export function begun(lesson: PracticeTask): AtPractice {
 	const bench = new BenchAtWork(newNotes(lesson));
-	const blank = newCheck({id: idFor(startedAt), at: startedAt, program: '0.0.0', limits: limitsOf(usualSettings)});
+	const blank = newCheck({
+		id: idFor(startedAt),
+		at: startedAt,
+		program: '0.0.0',
+		limits: limitsOf(usualSettings),
+		setAnew: true,
+	});
 	const dialogue = startDialogue(practiceCheck(blank, bench.notes), []);
 	const start = lesson.isPrepared ? preparedBy(dialogue, bench.state, armNameOf(bench.notes), startedAt) : dialogue;
 	return {bench, dialogue: start, now: clockFrom(startedAt)};
@@ -84,11 +90,25 @@ function doDeeds({bench, dialogue}: AtPractice, {deeds = []}: Habits): void {
 const mostEntries = 400;
 
 /** Goes on to the end of the check, or to a step. */
-export function goneOn(start: AtPractice, habits: Habits = {}, until?: string): AtPractice {
+export const goneOn = (start: AtPractice, habits: Habits = {}, until?: string): AtPractice =>
+	goneTo(start, habits, ({dialogue}) => dialogue.mode.kind === 'ask' && positionOf(dialogue).step?.id === until);
+
+/** Goes on to a reading of a step: a round, counted from 0, and its limit. */
+export const goneToReading = (
+	start: AtPractice,
+	step: string,
+	round: Pick<Wanted, 'index' | 'which'>,
+	habits: Habits = {},
+): AtPractice =>
+	goneTo(start, habits, ({dialogue}) => {
+		const wanted = readingWanted(dialogue);
+		return wanted?.step === step && wanted.index === round.index && wanted.which === round.which;
+	});
+
+function goneTo(start: AtPractice, habits: Habits, isThere: (here: AtPractice) => boolean): AtPractice {
 	let here = start;
 	for (let entries = 0; entries < mostEntries; entries++) {
-		const {step} = positionOf(here.dialogue);
-		if (!step || (step.id === until && here.dialogue.mode.kind === 'ask')) return here;
+		if (!positionOf(here.dialogue).step || isThere(here)) return here;
 		doDeeds(here, habits);
 		here = answered(here, entryAt(here, habits));
 	}

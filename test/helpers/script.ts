@@ -3,7 +3,7 @@ import {type Prompt, promptOf} from '../../source/check/prompt.js';
 import {newCheck} from '../../source/check/reduce.js';
 import {type Entry, respond} from '../../source/check/respond.js';
 import type {Profile} from '../../source/procedure/facts.js';
-import {usualSettings} from '../../source/procedure/settings.js';
+import {limitsOf, usualSettings} from '../../source/procedure/settings.js';
 import type {Place} from '../../source/procedure/step.js';
 
 /** What a technician does at each step: typed text, the id of an option, `yes` or `no`; and the readings by place. */
@@ -24,11 +24,11 @@ export function clockFrom(start: string, stepSeconds = 20): () => string {
 /** Time that goes on where a check stands, so that nobody seems to have been away. */
 export const clockOf = ({check}: Dialogue): (() => string) => clockFrom(check.touchedAt ?? check.startedAt);
 
-const {bell: _bell, settleSeconds: _settle, ...limits} = usualSettings;
+const limits = limitsOf(usualSettings);
 
 /** A conversation over an empty check. */
 export const freshDialogue = (profiles: readonly Profile[] = [], id = 'sample-1'): Dialogue =>
-	startDialogue(newCheck({id, at: '2026-03-02T09:00:00Z', program: '0.0.0', limits}), profiles);
+	startDialogue(newCheck({id, at: '2026-03-02T09:00:00Z', program: '0.0.0', limits, setAnew: true}), profiles);
 
 /** The entry with which a technician following a script answers what is asked now. */
 export function entryFor(dialogue: Dialogue, script: Script): Entry {

@@ -11,8 +11,8 @@ import {biasAnswers, northDeckWith} from './sample-check.js';
 import {clockFrom, entryFor, follow, freshDialogue, type Script} from './script.js';
 
 /**
- * A script that meets every step there is: a pivot distance worked out, damping, a third radius, weighing at height, a
- * guard that was left out.
+ * A script that meets every step of a first check: a pivot distance worked out, damping, a third radius, weighing at
+ * height, a guard that was left out.
  */
 export const everyStep: Script = northDeckWith({
 	'arm-pivot-distance': '',
@@ -22,15 +22,21 @@ export const everyStep: Script = northDeckWith({
 	'arm-null-other': '120.9',
 	'arm-damping': 'yes',
 	'arm-gravity-centre': 'far',
-	'radius-extra': '100',
-	'force-low': '14 mN',
-	'force-high': '24 mN',
+	'radius-extra': '98',
+	'force-low': '16 mN',
+	'force-high': '27 mN',
 	weighed: 'without',
 	'guard-account': 'add',
 	'force-at-height': '',
 	...biasAnswers,
-	'bias-radius-middle': '100',
+	'bias-radius-middle': '98',
 });
+
+/** The same with a gauge that cannot be turned: its pointer is read free of the arm, and all rounds are as used. */
+const turnless: Script = {
+	answers: {...everyStep.answers, 'gauge-turns': 'no', 'zero-free-before': '+0.5', 'zero-free-after': '0'},
+	rounds: {...everyStep.rounds, inner: [['3 out', '8.5 out']], closing: [['3 out', '8.5 out']]},
+};
 
 /** What someone may do next, as far as it can be told without knowing the screen. */
 export type Move =
@@ -49,9 +55,11 @@ const typedTexts = [
 	'4 out',
 	'3 in',
 	'0.1 left',
+	'2.5 plus',
+	'3 minus',
 	'4,5',
 	'100',
-	'18 mN',
+	'21 mN',
 	'0.5 g',
 	'-',
 	'y',
@@ -70,11 +78,13 @@ export const moves = fc.oneof(
 	{weight: 1, arbitrary: fc.constantFrom(1, 31, 800).map((minutes): Move => ({kind: 'leave', minutes}))},
 );
 
-/** Every state on the way of a script, to start a walk from. */
+/** Every state on the way of both scripts, to start a walk from: from an empty check to its end. */
 export const stations: readonly Dialogue[] = (() => {
 	const seen: Dialogue[] = [];
-	seen.push(follow(freshDialogue(), everyStep, {seen: (dialogue) => seen.push(dialogue)}));
-	return seen;
+	const look = (dialogue: Dialogue) => seen.push(dialogue);
+	const end = follow(freshDialogue(), everyStep, {seen: look});
+	follow(follow(freshDialogue(), everyStep, {until: 'gauge-turns'}), turnless, {until: 'verdict', seen: look});
+	return [...seen, end];
 })();
 
 /** A check as it comes back from the disk. @throws ZodError when its schema refuses it */
@@ -105,12 +115,19 @@ export function move(dialogue: Dialogue, one: Move, at: string): Dialogue {
 }
 
 // After odd answers (a gauge whose scale ends at 1 %) the readings of the script are refused; one of these never is.
-const fallbacks: readonly Entry[] = ['0', '140 out', '4 out', '1 out', '0.1', '2', '10', '20 mN', '100', '140'].map(
-	(text) => ({
-		kind: 'text',
-		text,
-	}),
-);
+const fallbacks: readonly Entry[] = [
+	'0',
+	'136 out',
+	'4 out',
+	'1 out',
+	'1 plus',
+	'0.1',
+	'2',
+	'10',
+	'20 mN',
+	'100',
+	'136',
+].map((text) => ({kind: 'text', text}));
 
 // When the script's own answer does not pass time and again: a third radius that someone chose for the inner one.
 // Or plus means something else on the gauge since; zero is zero on any.

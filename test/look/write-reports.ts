@@ -25,7 +25,14 @@ const foreign: Played = {
 const sound: Played = {
 	at: '2026-09-05T10:00:00+02:00',
 	script: northDeckWith(
-		{'arm-name': 'quiet deck', 'zero-way': 'cannot', 'gauge-step': '0.1', 'gauge-nudge': '0.1'},
+		{
+			'arm-name': 'quiet deck',
+			'gauge-turns': 'no',
+			'zero-free-before': '-',
+			'zero-free-after': '-',
+			'gauge-step': '0.1',
+			'gauge-nudge': '0.1',
+		},
 		{inner: [['0.9 in', '1 out']], outer: [['0.8 in', '1.1 out']], closing: [['0.9 in', '1 out']]},
 	),
 };

@@ -1,32 +1,47 @@
 import fc from 'fast-check';
 import {describe, expect, it} from 'vitest';
-import {somethingMoved} from '../../source/measures/closing-round.js';
-import {gaugeZero, gaugeZeroUncertainty} from '../../source/measures/gauge-zero.js';
-import {bandPct, pullPct, reachesTop} from '../../source/measures/hold-band.js';
+import {bandPct, type Round, reachesTop, roundCentresPct, roundWidthsPct} from '../../source/measures/hold-band.js';
+import {mean} from '../../source/measures/statistics.js';
 import {carriedForceMn, forceScaleFactor, mnPerGram, percentScaleFactor} from '../../source/measures/tracking-force.js';
 
-const plain = {factor: 1, zero: 0, nudge: 0};
 const reading = fc.double({min: -15, max: 15, noNaN: true});
 const round = fc.tuple(reading, reading).map(([a, b]) => ({innerLimit: Math.min(a, b), outerLimit: Math.max(a, b)}));
 const rounds = fc.array(round, {minLength: 1, maxLength: 6});
+
+const middle = (some: readonly Round[], factor: number): number => mean(roundCentresPct(some, factor));
+const span = (some: readonly Round[], factor: number): number => mean(roundWidthsPct(some, factor));
 
 describe('pull and hold band', () => {
 	it('tell friction from pull as Coulomb does (OpenStax University Physics 1, 6.2)', () => {
 		// A hand starts the arm outward at +0.35 and inward at −0.15: friction 0.25, own pull −0.10. Turned into what
 		// the arm exerts on the gauge, the limits are −0.35 and +0.15.
 		const limits = [{innerLimit: -0.35, outerLimit: 0.15}];
-		expect(pullPct(limits, plain)).toBeCloseTo(-0.1, 12);
-		expect(bandPct(limits, plain) / 2).toBeCloseTo(0.25, 12);
+		expect(middle(limits, 1)).toBeCloseTo(-0.1, 12);
+		expect(span(limits, 1) / 2).toBeCloseTo(0.25, 12);
+	});
+
+	it('stand for each round apart, in percent of the playing force', () => {
+		// Two percent for each unit: middles 5.75 and 5.5 of the gauge are 11.5 and 11 %, spans 5.5 and 5 are 11 and 10 %.
+		const limits = [
+			{innerLimit: 3, outerLimit: 8.5},
+			{innerLimit: 3, outerLimit: 8},
+		];
+		expect(roundCentresPct(limits, 2)).toEqual([11.5, 11]);
+		expect(roundWidthsPct(limits, 2)).toEqual([11, 10]);
+	});
+
+	it('come alike from a gauge turned end for end, the middle with the other sign', () => {
+		const [used, turned] = [[{innerLimit: 3, outerLimit: 8}], [{innerLimit: -3, outerLimit: -8}]];
+		expect(roundCentresPct(turned, 1)).toEqual([-5.5]);
+		expect(roundWidthsPct(turned, 1)).toEqual(roundWidthsPct(used, 1));
 	});
 
 	it('mirror with the sides swapped', () => {
 		fc.assert(
-			fc.property(rounds, reading, (some, zero) => {
+			fc.property(rounds, (some) => {
 				const mirrored = some.map(({innerLimit, outerLimit}) => ({innerLimit: -outerLimit, outerLimit: -innerLimit}));
-				const scale = {factor: 1.1, zero, nudge: 0.5};
-				const turned = {...scale, zero: -zero};
-				expect(pullPct(mirrored, turned)).toBeCloseTo(-pullPct(some, scale), 9);
-				expect(bandPct(mirrored, turned)).toBeCloseTo(bandPct(some, scale), 9);
+				expect(middle(mirrored, 1.1)).toBeCloseTo(-middle(some, 1.1), 9);
+				expect(span(mirrored, 1.1)).toBeCloseTo(span(some, 1.1), 9);
 			}),
 		);
 	});
@@ -38,18 +53,19 @@ describe('pull and hold band', () => {
 					innerLimit: innerLimit + shift,
 					outerLimit: outerLimit + shift,
 				}));
-				expect(pullPct(moved, plain)).toBeCloseTo(pullPct(some, plain) + shift, 9);
-				expect(bandPct(moved, plain)).toBeCloseTo(bandPct(some, plain), 9);
+				expect(middle(moved, 1)).toBeCloseTo(middle(some, 1) + shift, 9);
+				expect(span(moved, 1)).toBeCloseTo(span(some, 1), 9);
 			}),
 		);
 	});
 
 	it('add a nudge to the band, since each limit stops half a nudge short', () => {
-		expect(bandPct([{innerLimit: 1, outerLimit: 3}], {factor: 2, zero: 5, nudge: 0.5})).toBe(5);
+		// Spans of 4 and 6 % as read, and a nudge of 0.5 at two percent for each unit.
+		expect(bandPct([4, 6], {factor: 2, nudge: 0.5})).toBe(6);
 	});
 
 	it('reach the top of the scale on either side, at it or past it', () => {
-		expect([15.9, 16, -16, 16 - 1e-10].map((value) => reachesTop(value, 16))).toEqual([false, true, true, true]);
+		expect([19.9, 20, -20, 20 - 1e-10].map((value) => reachesTop(value, 20))).toEqual([false, true, true, true]);
 	});
 });
 
@@ -64,35 +80,5 @@ describe('the force carried', () => {
 		expect(forceScaleFactor(1, 20)).toBeCloseTo(5, 12);
 		// 2 gf are 19.6133 mN: a gauge of gf that shows 2 under 19.6133 mN shows all of it.
 		expect(2 * forceScaleFactor(9.80665, 19.6133)).toBeCloseTo(100, 10);
-	});
-});
-
-describe("the gauge's zero", () => {
-	it('is what stays when the gauge is turned end for end, as a level by reversal', () => {
-		// Pull 3, zero 0.25: 3.25 one way, −2.75 the other.
-		expect(gaugeZero(3.25, -2.75)).toBeCloseTo(0.25, 12);
-	});
-
-	it('is as sure as half the sum of two centres (JCGM 100:2008 5.1.2, each centre to step/√24)', () => {
-		const centre = Math.sqrt(0.5 ** 2 / 24 + 0.25 ** 2 / 24 + 0.1 ** 2);
-		expect(gaugeZeroUncertainty({step: 0.5, nudge: 0.25, centreSd: 0.1})).toBeCloseTo(
-			Math.sqrt(centre ** 2 + centre ** 2) / 2,
-			12,
-		);
-		expect(gaugeZeroUncertainty({step: 0.5, nudge: 0})).toBeCloseTo(0.5 / Math.sqrt(48), 12);
-	});
-});
-
-describe('the closing round', () => {
-	it('speaks up only past both twice its spread and half a percent', () => {
-		// 2·0.3·√(1 + 1/3) = 0.6928 by hand.
-		expect(somethingMoved(5.69, 5, 3, 0.3)).toBe(false);
-		expect(somethingMoved(5.7, 5, 3, 0.3)).toBe(true);
-		expect(somethingMoved(5.5, 5, 3, 0.01)).toBe(false);
-		expect(somethingMoved(4.49, 5, 3, 0.01)).toBe(true);
-	});
-
-	it('holds to half a percent while the spread is unknown', () => {
-		expect([5.5, 5.51].map((closing) => somethingMoved(closing, 5, 1, null))).toEqual([false, true]);
 	});
 });

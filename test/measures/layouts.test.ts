@@ -185,6 +185,15 @@ describe('From null radii to the arm and back', () => {
 		expect(armFromNulls(120, [130, 125])).toBeNull();
 		// By arithmetic: 10 · 140 is below 70², the sine 150/140 above 1.
 		expect(armFromNulls(70, [10, 140])).toBeNull();
+		// 100 · 100 is 100²: the pivot would stand in the spindle.
+		expect(armFromNulls(100, [100, 100])).toBeNull();
+	});
+
+	it('has nulls at both ends of its reach where the head stands across', () => {
+		// √(100² − 80·120) = 20: from 100 − 20 to 100 + 20, and a sine of 200/200.
+		const arm = armOf(100, [80, 120]);
+		expect(arm.pivotDistanceMm).toBeCloseTo(20, 12);
+		expect(arm.offsetDeg).toBeCloseTo(90, 9);
 	});
 
 	it('always finds an arm from an offset angle, and its stylus stands at the null radius', () => {

@@ -1,7 +1,7 @@
 import {describe, expect, it} from 'vitest';
 import {leastExplained, unexplainedPct} from '../../source/measures/lever-change.js';
 
-const biasOf = (...pcts: readonly number[]) => pcts.map((pct, index) => ({radiusMm: [140, 100, 65][index] ?? 0, pct}));
+const biasOf = (...pcts: readonly number[]) => pcts.map((pct, index) => ({radiusMm: [136, 98, 68][index] ?? 0, pct}));
 const unexplained = (pcts: readonly number[], anglesDeg: readonly number[]) => {
 	const change = leastExplained(biasOf(...pcts), anglesDeg);
 	return change && unexplainedPct(change);
@@ -19,13 +19,13 @@ describe('The bias that a lever explains', () => {
 	it('is not the whole where the bias stays and the lever does not', () => {
 		// Scale (6 + 3)/1.25 = 7.2: the lever would take 3.6 off, the readings take nothing.
 		const change = leastExplained(biasOf(6, 6), [90, 30]);
-		expect(change).toMatchObject({fromMm: 140, toMm: 100, measuredPct: 0});
+		expect(change).toMatchObject({fromMm: 136, toMm: 98, measuredPct: 0});
 		expect(change?.expectedPct).toBeCloseTo(-3.6, 12);
 	});
 
 	it('is looked at between the two radii where it fits least', () => {
 		expect(leastExplained(biasOf(10, 10, 5), [90, 90, 90])).toMatchObject({measuredPct: -5});
-		expect(leastExplained(biasOf(10, 2, 5), [90, 90, 90])).toMatchObject({fromMm: 140, toMm: 100});
+		expect(leastExplained(biasOf(10, 2, 5), [90, 90, 90])).toMatchObject({fromMm: 136, toMm: 98});
 	});
 
 	it('is left open by reading the angle, most where the lever stands steep, not at all at 3 o’clock', () => {

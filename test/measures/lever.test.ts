@@ -24,9 +24,12 @@ describe('a weighted lever', () => {
 		expect(clockDeg('11:59')).toBe(359.5);
 	});
 
-	it.each(['0:30', '13:00', '3:60', '3', '3:5', 'three', ''])('does not take %j for a place', (time) => {
-		expect(clockDeg(time)).toBeUndefined();
-	});
+	it.each(['0:30', '13:00', '3:60', '3', '3:5', '3:000', '3:00 pm', ' 3:00', 'three', ''])(
+		'does not take %j for a place',
+		(time) => {
+			expect(clockDeg(time)).toBeUndefined();
+		},
+	);
 
 	it('is read back as it is written', () => {
 		fc.assert(

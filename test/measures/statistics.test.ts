@@ -24,6 +24,12 @@ describe('spread', () => {
 		expect(spread?.degreesOfFreedom).toBe(19);
 	});
 
+	it('is, for the ten days of JCGM 100:2008 H.5, that of the daily means', () => {
+		// Printed without decimals: half a digit.
+		const {dailyMeans, sd} = examples.betweenDays;
+		expect(Math.abs((pooledSpread([dailyMeans])?.sd ?? 0) - sd)).toBeLessThanOrEqual(0.5);
+	});
+
 	it('pools groups by their degrees of freedom', () => {
 		// Arithmetic by hand: deviations ±1 and ±3 give (2 + 18)/2 = 10.
 		expect(pooledSpread([[1, 3], [5, 11], [7]])).toEqual({sd: Math.sqrt(10), degreesOfFreedom: 2});
@@ -35,6 +41,8 @@ describe('spread', () => {
 
 	it('is zero where rounding alone makes it', () => {
 		expect(pooledSpread([[0.1 + 0.2, 0.3]])).toEqual({sd: 0, degreesOfFreedom: 1});
+		// Two values 1e-8 apart: 1e-8/√2 is more than the 1e-9 that counts as rounding.
+		expect((pooledSpread([[0, 1e-8]])?.sd ?? 0) * 1e8).toBeCloseTo(Math.SQRT1_2, 9);
 	});
 
 	it('adds uncertainties as in JCGM 100:2008 4.3.7 example 2 and 5.1.5', () => {

@@ -4,7 +4,7 @@ import {describe, expect, it} from 'vitest';
 import published from '../../shared/check-values/student-t.json' with {type: 'json'};
 import examples from '../../shared/check-values/uncertainty-examples.json' with {type: 'json'};
 import {rootSumSquares} from '../../source/measures/statistics.js';
-import {coverageFactor, effectiveDegreesOfFreedom} from '../../source/measures/student-t.js';
+import {coverageFactor, coverageFactor99, effectiveDegreesOfFreedom} from '../../source/measures/student-t.js';
 
 describe('the coverage factor', () => {
 	it.each(published.printed)('is the printed one at $degreesOfFreedom degrees of freedom', (row) => {
@@ -35,6 +35,22 @@ describe('the coverage factor', () => {
 	});
 });
 
+describe('the coverage factor for 99 %', () => {
+	// JCGM 100:2008 table G.2, printed to two decimals, and to three at 100.
+	it.each([
+		[1, 63.66, 0.005],
+		[2, 9.92, 0.005],
+		[3, 5.84, 0.005],
+		[4, 4.6, 0.005],
+		[5, 4.03, 0.005],
+		[10, 3.17, 0.005],
+		[16, 2.92, 0.005],
+		[100, 2.626, 0.0005],
+	])('is the printed one at %d degrees of freedom', (degreesOfFreedom, t99, halfDigit) => {
+		expect(Math.abs(coverageFactor99(degreesOfFreedom) - t99)).toBeLessThanOrEqual(halfDigit);
+	});
+});
+
 describe('the effective degrees of freedom', () => {
 	it.each(examples.welchSatterthwaite)('are those of JCGM 100:2008 $clause', (example) => {
 		const parts = example.parts.map(([uncertainty = 0, degreesOfFreedom = 0]) => ({uncertainty, degreesOfFreedom}));
@@ -50,6 +66,7 @@ describe('the effective degrees of freedom', () => {
 	});
 
 	it('are infinite where nothing was repeated, and above a million', () => {
+		expect(effectiveDegreesOfFreedom([{uncertainty: 1, degreesOfFreedom: 1e6}])).toBeCloseTo(1e6, 3);
 		const steady = {uncertainty: 1, degreesOfFreedom: Number.POSITIVE_INFINITY};
 		expect(effectiveDegreesOfFreedom([{uncertainty: 0, degreesOfFreedom: 4}, steady])).toBe(Number.POSITIVE_INFINITY);
 		expect(effectiveDegreesOfFreedom([{uncertainty: 0.01, degreesOfFreedom: 4}, steady])).toBe(

@@ -3,7 +3,7 @@ import {jStat} from 'jstat';
 import {describe, expect, it} from 'vitest';
 import norris from '../../shared/check-values/nist-norris.json' with {type: 'json'};
 import published from '../../shared/check-values/straight-lines.json' with {type: 'json'};
-import {coverageFactor} from '../../source/measures/student-t.js';
+import {coverageFactor99} from '../../source/measures/student-t.js';
 import {isTrend, type Trend, type TrendPoint, trendOf} from '../../source/measures/trend.js';
 
 const through = (points: readonly TrendPoint[]): Trend => {
@@ -12,10 +12,10 @@ const through = (points: readonly TrendPoint[]): Trend => {
 	return trend;
 };
 
-/** As the sources print it: standard errors in place of 95 %. */
+/** As the sources print it: standard errors in place of 99 %. */
 const withErrors = (points: readonly TrendPoint[]) => {
 	const {slope, slopeUncertainty, intercept, interceptUncertainty, residualSd, n} = through(points);
-	const k = coverageFactor(n - 2);
+	const k = coverageFactor99(n - 2);
 	return {slope, slopeError: slopeUncertainty / k, intercept, interceptError: interceptUncertainty / k, residualSd};
 };
 
@@ -65,22 +65,24 @@ describe('the straight line', () => {
 	});
 
 	it('has no spread where every check lies on it', () => {
-		const line = through([1, 2, 3, 4].map((x) => ({x, y: 2 * x - 1})));
-		expect(line).toMatchObject({slope: 2, intercept: -1, residualSd: 0, slopeUncertainty: 0, n: 4});
+		const line = through([1, 2, 3, 4, 5].map((x) => ({x, y: 2 * x - 1})));
+		expect(line).toMatchObject({slope: 2, intercept: -1, residualSd: 0, slopeUncertainty: 0, n: 5});
 	});
 
-	it('is not drawn below four checks, nor where all were made at one x', () => {
-		expect(trendOf([1, 2, 3].map((x) => ({x, y: x})))).toBeNull();
+	it('is not drawn below five checks, nor where all were made at one x', () => {
+		expect(trendOf([1, 2, 3, 4].map((x) => ({x, y: x})))).toBeNull();
+		expect(trendOf([1, 2, 3, 4, 5].map((x) => ({x, y: x})))).not.toBeNull();
 		expect(trendOf([])).toBeNull();
-		expect(trendOf([1, 2, 3, 4].map((y) => ({x: 0.1 + 0.2, y})))).toBeNull();
-		expect(trendOf([1, 2, 3, 4].map((y, i) => ({x: i === 0 ? 0.3 : 0.1 + 0.2, y})))).toBeNull();
+		expect(trendOf([1, 2, 3, 4, 5].map((y) => ({x: 0.1 + 0.2, y})))).toBeNull();
+		expect(trendOf([1, 2, 3, 4, 5].map((y, i) => ({x: i === 0 ? 0.3 : 0.1 + 0.2, y})))).toBeNull();
+		expect(trendOf([1, 2, 3, 4, 5].map((y, i) => ({x: i === 0 ? 0.3 : 0.300001, y})))).not.toBeNull();
 	});
 });
 
 // Whole numbers, so that x values are either equal or well apart.
 const whole = fc.integer({min: -50, max: 50});
 const checks = fc
-	.array(fc.record({x: whole, y: whole}), {minLength: 4, maxLength: 20})
+	.array(fc.record({x: whole, y: whole}), {minLength: 5, maxLength: 20})
 	.filter((points) => new Set(points.map(({x}) => x)).size > 1);
 
 const isClose = (one: number, other: number, size = 1): boolean =>
@@ -148,7 +150,7 @@ describe('any straight line', () => {
 });
 
 describe('a trend', () => {
-	it('is seen in the thermometer of JCGM 100:2008 H.3: 0.00218 with 2.26 × 0.00067 (table G.2) leaves zero out', () => {
+	it('is seen in the thermometer of JCGM 100:2008 H.3: 0.00218 with 3.25 × 0.00067 (table G.2) leaves zero out', () => {
 		expect(isTrend(through(thermometerPoints))).toBe(true);
 	});
 
@@ -157,18 +159,29 @@ describe('a trend', () => {
 		expect(isTrend(through([1, 3, 2.5, 0.5, 2.5].map((y, x) => ({x, y}))))).toBe(false);
 	});
 
+	it('asks for 99 %: what 95 % would call a trend is none yet', () => {
+		// By hand: residuals 0.4 −0.6 0.4 −0.6 0.4 make 1.2 squared and added, so a standard error of √(1.2/3/10) = 0.2;
+		// 3 degrees of freedom ask for 3.18 of them at 95 % and 5.84 at 99 % (JCGM 100:2008 table G.2): 0.64 and 1.17.
+		const wavy = (slope: number) => through([0.4, -0.6, 0.4, -0.6, 0.4].map((off, x) => ({x, y: slope * x + off})));
+		expect(wavy(0.5).slopeUncertainty).toBeCloseTo(5.84 * 0.2, 2);
+		expect(isTrend(wavy(0.7))).toBe(false);
+		expect(isTrend(wavy(1.2))).toBe(true);
+		expect(isTrend(wavy(-0.7))).toBe(false);
+		expect(isTrend(wavy(-1.2))).toBe(true);
+	});
+
 	it('is not seen in figures that are all equal', () => {
-		expect(isTrend(through([1, 2, 3, 4].map((x) => ({x, y: 0.1}))))).toBe(false);
+		expect(isTrend(through([1, 2, 3, 4, 5].map((x) => ({x, y: 0.1}))))).toBe(false);
 	});
 
 	it('is not seen where zero is the very end of the interval', () => {
-		const line = {slope: 0.1 + 0.2, slopeUncertainty: 0.3, intercept: 0, interceptUncertainty: 1, residualSd: 1, n: 4};
+		const line = {slope: 0.1 + 0.2, slopeUncertainty: 0.3, intercept: 0, interceptUncertainty: 1, residualSd: 1, n: 5};
 		expect(isTrend(line)).toBe(false);
 		expect(isTrend({...line, slopeUncertainty: 0.29})).toBe(true);
 		expect(isTrend({...line, slope: -0.3, slopeUncertainty: 0.29})).toBe(true);
 	});
 
-	it('is seen exactly where a second library finds less than 5 % for no slope', () => {
+	it('is seen exactly where a second library finds less than 1 % for no slope', () => {
 		fc.assert(
 			fc.property(checks, (points) => {
 				const line = through(points);
@@ -178,8 +191,8 @@ describe('a trend', () => {
 					points.map(({y}) => y),
 					points.map(({x}) => [1, x]),
 				).t.p;
-				fc.pre(Math.abs(p - 0.05) > 1e-6);
-				expect(isTrend(line)).toBe(p < 0.05);
+				fc.pre(Math.abs(p - 0.01) > 1e-6);
+				expect(isTrend(line)).toBe(p < 0.01);
 			}),
 		);
 	});

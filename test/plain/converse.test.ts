@@ -59,15 +59,15 @@ describe('A whole check from a pipe', () => {
 describe('An answer of a pipe that is not taken', () => {
 	it('ends the run with the question, the answer, and what is wanted; earlier ones are saved', async () => {
 		const lines = linesFor(northDeck, 'clearance');
-		const {end, left, memory} = await run([...lines, 'about four', '4.5']);
+		const {end, left, memory} = await run([...lines, 'about five', '5.5']);
 		expect(end).toEqual({
 			kind: 'refused',
 			sentence: expect.stringMatching(
-				/^Question \d+, Clearance, answer 'about four': .* type it like this: 12\.5 mm\.$/,
+				/^Question \d+, Clearance, answer 'about five': .* type it like this: 12\.5 mm\.$/,
 			),
 		});
 		expect(left).toBe(1);
-		expect(memory.draft?.answers['force-reading']?.value).toBe(18);
+		expect(memory.draft?.answers['force-reading']?.value).toBe(21);
 		expect(memory.draft?.answers.clearance).toBeUndefined();
 	});
 
@@ -86,15 +86,15 @@ describe('Someone at the keyboard', () => {
 	const typing = {piped: false};
 
 	it('hears what is wanted and is asked again', async () => {
-		const {said, memory} = await run(['about four', '4.5'], {...typing, from: at('clearance')});
-		expect(said).toContainEqual(expect.stringMatching(/^'about four' is not a number/));
+		const {said, memory} = await run(['about five', '5.5'], {...typing, from: at('clearance')});
+		expect(said).toContainEqual(expect.stringMatching(/^'about five' is not a number/));
 		expect(said.filter((line) => line.startsWith('Question '))).toHaveLength(3);
-		expect(memory.draft?.answers.clearance?.value).toBe(4.5);
+		expect(memory.draft?.answers.clearance?.value).toBe(5.5);
 	});
 
 	it('types the reading anew after a side that cannot be', async () => {
-		const {memory} = await run(['4 out', '3', 'o', '10 out'], {...typing, from: at('probe-inner')});
-		expect(memory.draft?.series[0]?.inner[0]?.outerLimit?.value).toBe(10);
+		const {memory} = await run(['3 out', '2', 'o', '8.5 out'], {...typing, from: at('probe-inner')});
+		expect(memory.draft?.series[0]?.inner[0]?.outerLimit?.value).toBe(8.5);
 	});
 
 	it('may ask why', async () => {
@@ -103,9 +103,9 @@ describe('Someone at the keyboard', () => {
 	});
 
 	it('may go back and keep the earlier answer with an empty line', async () => {
-		const {said, memory} = await run(['4.5', '/back', ''], {...typing, from: at('clearance')});
-		expect(said).toContain('Empty line keeps: 4.5 mm');
-		expect(memory.draft?.answers.clearance?.typed).toBe('4.5 mm');
+		const {said, memory} = await run(['5.5', '/back', ''], {...typing, from: at('clearance')});
+		expect(said).toContain('Empty line keeps: 5.5 mm');
+		expect(memory.draft?.answers.clearance?.typed).toBe('5.5 mm');
 	});
 
 	it('may go back to home from the first question', async () => {

@@ -75,7 +75,7 @@ describe('Past checks in plain lines', () => {
 		const {text} = await visit(['past', '1', '1', '/leave'], {records: [whole]});
 		expect(text).toMatch(/1\. 2026-03-02 +north deck .*beyond/i);
 		expect(text).toContain('Check of 2026-03-02: complete');
-		expect(text).toContain('Effective length: 229 mm');
+		expect(text).toContain('Effective length: 233 mm');
 	});
 
 	it('of a deck that was never put back lead to its put-back list', async () => {
@@ -105,14 +105,19 @@ it('practice is one of the first questions, and another workbench', async () => 
 
 describe('Settings in plain lines', () => {
 	it('take a number and show it', async () => {
-		const {workbench, text} = await visit(['4', '1', '1,5 %', '7', '6']);
+		const {workbench, text} = await visit(['4', '1', '1,5 %', '8', '6']);
 		expect(workbench.settings()).toEqual({...usualSettings, pullGoodPct: 1.5});
 		expect(text).toContain('pull: good to 1.5 %');
 	});
 
 	it('turn the bell off and on', async () => {
-		expect((await visit(['4', '6', '7', '6'])).workbench.settings().bell).toBe(false);
-		expect((await visit(['4', '6', '6', '7', '6'])).workbench.settings().bell).toBe(true);
+		expect((await visit(['4', '7', '8', '6'])).workbench.settings().bell).toBe(false);
+		expect((await visit(['4', '7', '7', '8', '6'])).workbench.settings().bell).toBe(true);
+	});
+
+	it('turn setting the gauge anew off and on', async () => {
+		expect((await visit(['4', '6', '8', '6'])).workbench.settings()).toEqual({...usualSettings, setAnew: false});
+		expect((await visit(['4', '6', '6', '8', '6'])).workbench.settings()).toEqual(usualSettings);
 	});
 
 	it('refuse a good limit above the usable one', async () => {
@@ -123,11 +128,11 @@ describe('Settings in plain lines', () => {
 
 	it('can be left in the middle of a number', async () => {
 		expect((await visit(['4', '1', '/leave'], {}, false)).end).toEqual({kind: 'left'});
-		expect((await visit(['4', '1', '/back', '7', '6'], {}, false)).end).toEqual({kind: 'left'});
+		expect((await visit(['4', '1', '/back', '8', '6'], {}, false)).end).toEqual({kind: 'left'});
 	});
 
 	it('that could not be saved say so', async () => {
-		const {text} = await visit(['4', '6', '7', '6'], {failures: ['The disk is full.']}, false);
+		const {text} = await visit(['4', '6', '8', '6'], {failures: ['The disk is full.']}, false);
 		expect(text).toContain('NOT SAVED: The disk is full.');
 		expect((await visit(['4', '1', '1.5'], {failures: ['The disk is full.']})).end).toMatchObject({kind: 'not-saved'});
 	});

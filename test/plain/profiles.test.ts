@@ -23,7 +23,7 @@ describe('Profiles in plain lines', () => {
 	it('are listed, and read out when chosen', async () => {
 		const {said, end} = await visit([arm, '/back', '/back']);
 		expect(said).toEqual(
-			expect.arrayContaining(['  1. arm: north deck', 'Kept on 2026-03-02.', 'Effective length: 229 mm']),
+			expect.arrayContaining(['  1. arm: north deck', 'Kept on 2026-03-02.', 'Effective length: 233 mm']),
 		);
 		expect(end).toEqual({kind: 'left'});
 	});
@@ -41,11 +41,11 @@ describe('Profiles in plain lines', () => {
 	});
 
 	it('can be corrected, by number and by text, with what is wrong in a sentence', async () => {
-		const {text, memory} = await visit([arm, correct, '2', '22.9', '229.5 mm', '7', '2', 'back'], {}, false);
-		expect(text).toContain("'22.9' cannot be right: 120 mm to 420 mm is believable here; did you mean 22.9 cm?");
-		expect(text).toContain('Now: 229 mm');
+		const {text, memory} = await visit([arm, correct, '2', '23.3', '233.5 mm', '7', '2', 'back'], {}, false);
+		expect(text).toContain("'23.3' cannot be right: 120 mm to 420 mm is believable here; did you mean 23.3 cm?");
+		expect(text).toContain('Now: 233 mm');
 		expect(memory.profiles[0]?.answers).toMatchObject({
-			'arm-length': {typed: '229.5 mm', value: 229.5},
+			'arm-length': {typed: '233.5 mm', value: 233.5},
 			'arm-gravity-centre': {value: 'far'},
 		});
 	});
@@ -57,19 +57,19 @@ describe('Profiles in plain lines', () => {
 	});
 
 	it('say at once, as a check does, that corrected lengths are unusual, and what to do', async () => {
-		const {text, said} = await visit([arm, correct, '3', '240', 'back', 'back', '/back']);
+		const {text, said} = await visit([arm, correct, '3', '244', 'back', 'back', '/back']);
 		const sentence =
-			'With an effective length of 229 mm and a pivot distance of 240 mm the stylus ends 11.0 mm short of the spindle. Most arms overhang by some 13 to 20 mm (common practice): look at both lengths, and correct what is wrong.';
+			'With an effective length of 233 mm and a pivot distance of 244 mm the stylus ends 11.0 mm short of the spindle. Most arms overhang by some 13 to 20 mm (common practice): look at both lengths, and correct what is wrong.';
 		// After the correction, and on the page of the profile.
 		expect(said.filter((line) => line === sentence)).toHaveLength(2);
-		expect((await visit([arm, correct, '3', '212', '/back'])).text).not.toContain('Most arms overhang');
+		expect((await visit([arm, correct, '3', '216', '/back'])).text).not.toContain('Most arms overhang');
 		expect(text).toContain('Past checks keep the answers');
 	});
 
 	it('refuse, as a check does, lengths with which the stylus never crosses a record', async () => {
 		const {text} = await visit([arm, correct, '3', '350', '/back'], {}, false);
 		expect(text).toMatch(
-			/With these lengths the stylus reaches only radii from 121\.0 to 579\.0 mm: it never crosses the record\. What helps: correct the effective length, or correct the pivot distance\./,
+			/With these lengths the stylus reaches only radii from 117\.0 to 583\.0 mm: it never crosses the record\. What helps: correct the effective length, or correct the pivot distance\./,
 		);
 	});
 

@@ -14,7 +14,9 @@ export const bareArm: ArmSpec = {
 	friction: {staticMicroNm: 0, kineticShare: 0.8},
 	wire: {springMicroNmPerDeg: 0, restRadiusMm: 100, twistMicroNm: 0},
 	tilt: {leftRightDeg: 0, frontBackDeg: 0},
-	gauge: {stepPct: 0.1, topPct: 16, restoringPctPerMm: 4, zeroPct: 0, gainPct: 0, trembleSteps: 0},
+	gauge: {stepPct: 0.1, topPct: 20, restoringPctPerMm: 4, zeroPct: 0, gainPct: 0, trembleSteps: 0},
+	settingUpPct: 0,
+	scatterPct: 0,
 	unrestPct: 0,
 };
 

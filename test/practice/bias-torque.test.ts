@@ -9,14 +9,17 @@ const at = (kind: 'weighted-lever' | 'weight-on-thread', deg: number): BiasDevic
 
 describe('a bias device', () => {
 	it.each([
-		["3 o'clock", 90, 1],
-		["1 o'clock", 30, 0.5],
+		["9 o'clock", 270, 1],
+		["7 o'clock", 210, 0.5],
+		["5 o'clock", 150, 0.5],
+		['half past eight', 255, 0.965926],
+		['a quarter past seven', 217.5, 0.608761],
 		["12 o'clock", 0, 0],
 		["6 o'clock", 180, 0],
 	])('with a weighted lever at %s lets its share of the weight act', (_clock, deg, share) => {
-		// Half the weight at 1 o'clock, all at 3: common practice, no source; moment of a hanging weight from the vertical:
-		// OpenStax University Physics vol. 1, 15.4.
-		expect(biasTorqueMicroNm(at('weighted-lever', deg), 30)).toBeCloseTo(400 * share, 9);
+		// Moment of a hanging weight by the sine of its lever from the vertical: OpenStax University Physics vol. 1, 15.4. The
+		// sines of 75° and 37.5° are (√6 + √2)/4 and √((1 − cos 75°)/2); half a unit of their last digit.
+		expect(Math.abs(biasTorqueMicroNm(at('weighted-lever', deg), 30) / 400 - share)).toBeLessThan(5e-7);
 	});
 
 	it('with a weight on a thread acts by the angle between thread and stub', () => {

@@ -38,8 +38,8 @@ describe('a careful hand', () => {
 	});
 
 	it('stops at the end of the scale', () => {
-		const hand = handWith({}, {...holding, wire: {...holding.wire, twistMicroNm: 15 * pctMicroNm}});
-		expect(roundBy(hand).outer).toBe(16);
+		const hand = handWith({}, {...holding, wire: {...holding.wire, twistMicroNm: 19 * pctMicroNm}});
+		expect(roundBy(hand).outer).toBe(20);
 	});
 });
 

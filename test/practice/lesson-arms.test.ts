@@ -1,4 +1,5 @@
 import {describe, expect, it} from 'vitest';
+import limits from '../../shared/limits.json' with {type: 'json'};
 import {compute} from '../../source/findings/compute.js';
 import {parseDocument} from '../../source/findings/document.js';
 import {lessonArms} from '../../source/practice/arms.js';
@@ -6,9 +7,10 @@ import {levelShownDeg, leverClockShown, scaleShownMn} from '../../source/practic
 import {probed} from '../../source/practice/operator.js';
 import {radiiMm} from '../../source/practice/proof.js';
 import {soundArm} from '../../source/practice/sound-arm.js';
+import {truthOf} from '../../source/practice/truth.js';
 
 describe.each(lessonArms.map((arm) => [arm.id, arm] as const))('the practice arm %s', (_id, arm) => {
-	const document = probed({...arm, radiiMm, rounds: 3, nudgeSteps: 1}, 1);
+	const document = probed({...arm, radiiMm, rounds: 3, setAnew: true}, 1);
 
 	it('is read into a document that the program takes', () => {
 		expect(parseDocument(document)).toEqual({ok: true, document});
@@ -30,12 +32,33 @@ describe('the practice arms', () => {
 	});
 });
 
+describe('the arm that sticks and pulls', () => {
+	const arm = lessonArms.find(({id}) => id === 'sticks-and-pulls');
+
+	it('pulls toward the spindle at both radii, by more than a sound arm may, and holds as the sticky one does', () => {
+		if (!arm) throw new Error('There is no such arm.');
+		const sticky = lessonArms.find(({id}) => id === 'sticky-bearing')?.spec ?? soundArm;
+		for (const radiusMm of Object.values(radiiMm)) {
+			const {pullPct, bandPct} = truthOf(arm.spec, radiusMm);
+			// The usable limit of the pull: shared/limits.json.
+			expect(pullPct).toBeLessThan(-limits.pullUsablePct.value);
+			expect(bandPct).toBe(truthOf(sticky, radiusMm).bandPct);
+		}
+	});
+
+	it('is found to pull toward the spindle', () => {
+		if (!arm) throw new Error('There is no such arm.');
+		const {probe} = compute(probed({...arm, radiiMm, rounds: 3, setAnew: true}, 1));
+		expect(probe.map(({pullPct}) => Math.sign(pullPct ?? 0))).toEqual([-1, -1]);
+	});
+});
+
 describe('the bench', () => {
 	const bench = {
 		level: {stepDeg: 0.05, errorDeg: 0.1},
 		scaleStepMn: 0.1,
 		gaugeScalePct: 2,
-		clearance: {stylusMm: 2.5, matRemovedMm: 0, guardDepthMm: 1},
+		clearance: {stylusMm: 5.6, matRemovedMm: 3, guardDepthMm: 1.3},
 	};
 
 	it('shows the level with its own error, which turning it round takes out', () => {
@@ -52,7 +75,7 @@ describe('the bench', () => {
 
 	it('shows the lever on a clock face, to a quarter of an hour', () => {
 		const lever = lessonArms.find(({id}) => id === 'lever-badly-set')?.spec ?? soundArm;
-		expect([leverClockShown(lever, 140), leverClockShown(lever, 65)]).toEqual(['3:00', '1:00']);
-		expect(leverClockShown(soundArm, 65)).toBeUndefined();
+		expect([leverClockShown(lever, 136), leverClockShown(lever, 68)]).toEqual(['8:30', '7:15']);
+		expect(leverClockShown(soundArm, 68)).toBeUndefined();
 	});
 });

@@ -91,7 +91,8 @@ describe('the times at rest', () => {
 		const before = pushedOut(begun(), 0.8);
 		const next = nextLimit(before);
 		expect(next).toMatchObject({rests: [], nudges: 0, hurried: 0, lettingGo: 0, nudged: null});
-		expect(next.arm).toBe(before.arm);
+		const {swingRad, rateRadPerS, timeMs, gauge} = before.arm;
+		expect(next.arm).toMatchObject({swingRad, rateRadPerS, timeMs, gauge});
 		expect(passed(next, 100).rests).toMatchObject([{lowPct: 0.8, highPct: 0.8}]);
 	});
 

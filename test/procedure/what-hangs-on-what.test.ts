@@ -26,8 +26,12 @@ describe('What an answer that changes does to others', () => {
 		['force-reading', ['clearance', 'rounds']],
 		['clearance', ['rounds']],
 		['room-temperature', []],
-		['zero-way', []],
-		['zero-first-inner', []],
+		['gauge-sign', ['rounds']],
+		['gauge-turns', ['rounds']],
+		['gauge-unit', ['gauge-step', 'gauge-top', 'gauge-nudge', 'rounds']],
+		['zero-free-before', []],
+		['zero-free-after', []],
+		['done-since', []],
 	] as const)('%s touches %j', (id, wanted) => {
 		expect(touchesOf(id)).toEqual(expect.arrayContaining([...wanted]));
 		if (wanted.length < 2) expect(touchesOf(id)).toEqual([...wanted]);
@@ -43,9 +47,8 @@ describe('What an answer that changes does to others', () => {
 		['force-reading', 12 * 60],
 		['force-at-height', 12 * 60],
 		['clearance', 30],
-		['zero-way', 12 * 60],
-		['zero-first-inner', 12 * 60],
-		['zero-turned-outer', 12 * 60],
+		['zero-free-before', undefined],
+		['gauge-turns', undefined],
 		['room-temperature', 12 * 60],
 		['mat', undefined],
 	] as const)('%s stays true for %s minutes', (id, minutes) => {

@@ -136,10 +136,20 @@ describe('The table of probe radii', () => {
 	});
 
 	it('leaves the figures of a radius that was off scale empty, and says so', () => {
-		const off = {...fullStory.script, rounds: {...fullStory.script.rounds, inner: [['4 out', '16 out']] as const}};
+		const off = {
+			...fullStory.script,
+			rounds: {
+				...fullStory.script.rounds,
+				inner: [
+					['4 out', '20 out'],
+					['-4', '-20'],
+					['4 out', '20 out'],
+				] as const,
+			},
+		};
 		const row = tableOf(
 			radiusHeader() + radiusRecords({record: played({at: '2026-03-02T09:00:00+01:00', script: off})}),
 		)[0];
-		expect(row).toMatchObject({place: 'inner', radius_mm: '65', pull_pct: '', band_pct: '', pull_verdict: 'off-scale'});
+		expect(row).toMatchObject({place: 'inner', radius_mm: '68', pull_pct: '', band_pct: '', pull_verdict: 'off-scale'});
 	});
 });

@@ -17,7 +17,7 @@ const bands: Bands = {
 	usablePct: 4,
 	caption: 'In words.',
 	rows: [
-		{label: 'inner 65', lowPct: 3.5, highPct: 9.5, pullPct: 6.5, pullUncertaintyPct: 0.6},
+		{label: 'inner 68', lowPct: 3.5, highPct: 9.5, pullPct: 6.5, pullUncertaintyPct: 0.6},
 		{label: 'before inner', lowPct: -2, highPct: 1, pullPct: -0.5, earlier: true},
 	],
 };
@@ -57,7 +57,7 @@ describe('Hold bands', () => {
 
 const history: History = {
 	kind: 'history',
-	label: 'pull, inner 65 mm',
+	label: 'pull, inner 68 mm',
 	points: [
 		{date: '2024-05-11', pct: -1, uncertaintyPct: 0.5},
 		{date: '2025-05-11', pct: 2.5, uncertaintyPct: 0.7},
@@ -106,13 +106,13 @@ describe('The wanted reading over the record', () => {
 	it('and what was read stand where the numbers of both axes say', () => {
 		const open = ofClass(all, 'point-open');
 		expect([number(open[0], 'cx'), number(open[0], 'cy')]).toEqual([
-			expect.closeTo(x(65), 1),
-			expect.closeTo(y(6.75), 1),
+			expect.closeTo(x(68), 1),
+			expect.closeTo(y(5.375), 1),
 		]);
 		const read = ofClass(all, 'point');
 		expect([number(read[0], 'cx'), number(read[0], 'cy')]).toEqual([
-			expect.closeTo(x(140), 1),
-			expect.closeTo(y(10.75), 1),
+			expect.closeTo(x(136), 1),
+			expect.closeTo(y(9.125), 1),
 		]);
 		const [first = '', last = ''] = [/^\S+/, /\S+$/].map(
 			(end) => end.exec(ofClass(all, 'wanted')[0]?.at.points ?? '')?.[0] ?? '',
@@ -132,17 +132,19 @@ describe('A lever on its clock face', () => {
 		const lever: Lever = {
 			kind: 'lever',
 			places: [
-				{radiusMm: 140, clockDeg: 90},
-				{radiusMm: 65, clockDeg: 45},
+				{radiusMm: 136, clockDeg: 270},
+				{radiusMm: 68, clockDeg: 225},
 			],
 			caption: 'In words.',
 		};
 		const all = drawnIn(leverSvg(lever, told));
 		const [flat, steep] = ofClass(all, 'wanted');
 		expect(number(flat, 'y2')).toBeCloseTo(number(flat, 'y1'), 6);
-		expect(number(flat, 'x2')).toBeGreaterThan(number(flat, 'x1'));
-		expect(number(steep, 'x2') - number(steep, 'x1')).toBeCloseTo(number(steep, 'y1') - number(steep, 'y2'), 1);
-		expect(all.map(({text}) => text)).toEqual(expect.arrayContaining(['a   140 mm: 3:00', 'b   65 mm: 1:30']));
+		expect(number(flat, 'x2')).toBeLessThan(number(flat, 'x1'));
+		// Halfway between a quarter to and the half hour: as far to the left as down, where y grows downward.
+		expect(number(steep, 'y2')).toBeGreaterThan(number(steep, 'y1'));
+		expect(number(steep, 'x1') - number(steep, 'x2')).toBeCloseTo(number(steep, 'y2') - number(steep, 'y1'), 1);
+		expect(all.map(({text}) => text)).toEqual(expect.arrayContaining(['a   136 mm: 9:00', 'b   68 mm: 7:30']));
 	});
 });
 

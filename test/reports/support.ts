@@ -60,19 +60,42 @@ export const halfSource: CheckSource = {
 	history: [],
 };
 export const offScaleSource: CheckSource = {
-	record: played({at: '2026-11-14T09:40:00+01:00', script: northDeckWith({}, {inner: [['4 out', '17 out']]})}),
+	record: played({
+		at: '2026-11-14T09:40:00+01:00',
+		script: northDeckWith(
+			{},
+			{
+				inner: [
+					['4 out', '20 out'],
+					['-4', '-20'],
+					['4 out', '20 out'],
+				],
+			},
+		),
+	}),
 	history: [],
 };
 /** Nothing was ruled out that could be: damper and bias left in, a lead that touches, out of level, zero not checked. */
 export const poorSource: CheckSource = {
 	record: played({
 		at: '2026-11-14T09:40:00+01:00',
-		script: northDeckWith({
-			'arm-damping': 'yes',
-			'level-lr-1': '1 right',
-			'level-lr-2': '1 right',
-			'zero-way': 'cannot',
-		}),
+		script: northDeckWith(
+			{
+				'arm-damping': 'yes',
+				'level-lr-1': '1 right',
+				'level-lr-2': '1 right',
+				'gauge-turns': 'no',
+				'zero-free-before': '-',
+				'zero-free-after': '-',
+			},
+			{
+				inner: [
+					['3 out', '8.5 out'],
+					['2.5 out', '8 out'],
+					['3 out', '8 out'],
+				],
+			},
+		),
 		detours: [
 			{
 				until: 'level-fb-2',

@@ -7,13 +7,13 @@ import {armOverRecord} from '../../source/screens/arm-over-record.js';
 
 /** Invented, of ordinary size. */
 const usual: GaugedArm = {
-	effectiveLengthMm: 229,
-	pivotDistanceMm: 211.3,
+	effectiveLengthMm: 233,
+	pivotDistanceMm: 215.4,
 	pivotDirectionDeg: 45,
-	stylusRadiusMm: 65,
-	gaugeRadiusMm: 65,
+	stylusRadiusMm: 68,
+	gaugeRadiusMm: 68,
 	readingPct: 0,
-	topPct: 16,
+	topPct: 20,
 	stepPct: 0.5,
 	isTurned: false,
 	state: 'still for 3 s',
@@ -120,7 +120,7 @@ describe('The plan', () => {
 	it('marks the gauge by itself once the stylus has left it, and says where it stands', () => {
 		for (const [unicode, mark] of marks) {
 			const off = armOverRecord(armWith({stylusRadiusMm: 110}), 78, unicode);
-			expect(off.join('\n')).toContain(`${mark.gauge} gauge at 65 mm`);
+			expect(off.join('\n')).toContain(`${mark.gauge} gauge at 68 mm`);
 			expect(placeOf(off, mark.gauge)).toEqual(placeOf(armOverRecord(usual, 78, unicode), mark.stylus));
 		}
 	});

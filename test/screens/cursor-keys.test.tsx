@@ -97,7 +97,7 @@ describe.each([
 	}, 60_000);
 
 	it.each([
-		['arrows in the empty field', [left, left, right, '2', '2', '9', right, 'z'], '229z'],
+		['arrows in the empty field', [left, left, right, '2', '3', '3', right, 'z'], '233z'],
 		['an arrow beyond the end', ['4', '.', right, right, '5', 'z'], '4.5z'],
 		['an arrow beyond the start', ['4', '5', left, left, left, '2', '1', 'z'], '21z45'],
 		['Backspace at the start', ['4', '5', home, backspace, backspace, '2', 'z'], '2z45'],
@@ -111,28 +111,28 @@ describe.each([
 
 describe('The field of a check', () => {
 	it.each([
-		['typed', '229z'],
-		['pasted', pasteOf('229z')],
+		['typed', '233z'],
+		['pasted', pasteOf('233z')],
 	])('makes room for what is %s after a refusal, wherever the cursor stands', async (_, text) => {
 		const screen = check();
 		await screen.waitFor('Effective length');
 		expect(await typedInto(screen, ['1', 'c', 'u', 'b', enter, left, left])).toBe('1cub');
-		expect(await typedInto(screen, [text])).toBe('229z');
-		expect(await typedInto(screen, [left, left, '1'])).toBe('2219z');
+		expect(await typedInto(screen, [text])).toBe('233z');
+		expect(await typedInto(screen, [left, left, '1'])).toBe('2313z');
 	});
 
 	it('goes on at the end of the text after a look at the help', async () => {
 		const screen = check();
 		await screen.waitFor('Effective length');
-		expect(await typedInto(screen, ['2', '2', left, left, f1])).toBe('');
-		expect(await typedInto(screen, [f1, right, '9', 'z'])).toBe('229z');
+		expect(await typedInto(screen, ['2', '3', left, left, f1])).toBe('');
+		expect(await typedInto(screen, [f1, right, '3', 'z'])).toBe('233z');
 	});
 
 	it('begins with the cursor at the end in each question', async () => {
 		const screen = check();
 		await screen.waitFor('Effective length');
-		await typedInto(screen, ['2', '2', '9', left, left, enter]);
+		await typedInto(screen, ['2', '3', '3', left, left, enter]);
 		await screen.waitFor('Pivot');
-		expect(await typedInto(screen, [left, right, '2', '1', '1', 'z'])).toBe('211z');
+		expect(await typedInto(screen, [left, right, '2', '1', '5', 'z'])).toBe('215z');
 	});
 });

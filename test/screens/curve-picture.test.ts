@@ -48,7 +48,7 @@ describe('The curve over the record', () => {
 				fc.double({min: 6, max: 20, noNaN: true}),
 				fc.integer({min: 64, max: 142}),
 				(way, leftoverPct, radiusMm) => {
-					const arm = {effectiveLengthMm: 229, pivotDistanceMm: 211.3};
+					const arm = {effectiveLengthMm: 233, pivotDistanceMm: 215.4};
 					const curve = nineInch([at(radiusMm, wantedReadingPct(arm, 0.3, radiusMm) + way * leftoverPct)], []);
 					const plot = plotOf(curvePicture(curve, width, true));
 					const [point] = placesOf(plot, '●');
@@ -91,7 +91,7 @@ describe('The curve over the record', () => {
 	});
 
 	it('lays readings over the own pull, the own pull over the line, and the line over the band', () => {
-		const wantedPct = wantedReadingPct({effectiveLengthMm: 229, pivotDistanceMm: 211.3}, 0.3, 100);
+		const wantedPct = wantedReadingPct({effectiveLengthMm: 233, pivotDistanceMm: 215.4}, 0.3, 100);
 		const marks = (curve: Curve) => plotOf(curvePicture(curve, 78, true)).join('');
 		expect(marks(nineInch([at(100, wantedPct)], [at(100, wantedPct)]))).toContain('●');
 		expect(marks(nineInch([at(100, wantedPct)], [at(100, wantedPct)]))).not.toContain('○');
@@ -126,7 +126,7 @@ describe('The curve over the record', () => {
 	});
 
 	it('starts at zero where the own pull is nearly nothing', () => {
-		const picture = curvePicture(nineInch(undefined, [at(65, 0.5), at(140, -0.25)]), 78, true);
+		const picture = curvePicture(nineInch(undefined, [at(68, 0.5), at(136, -0.25)]), 78, true);
 		expect(picture.find((row) => row.includes('└'))).toMatch(/^ *0%└.*○.*○/);
 	});
 

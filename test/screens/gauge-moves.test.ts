@@ -5,7 +5,7 @@ import {layoutOf} from '../../source/screens/layout.js';
 import {biasAnswers, northDeckWith} from '../helpers/sample-check.js';
 import {choose, follow, freshDialogue, say, text} from '../helpers/script.js';
 
-const script = northDeckWith({...biasAnswers, 'radius-extra': '100', 'bias-radius-middle': '100'});
+const script = northDeckWith({...biasAnswers, 'radius-extra': '98', 'bias-radius-middle': '98'});
 const look = {color: true, unicode: true, screenReader: false};
 
 /** The first page at 40 by 20, where one line is left free, as one run of words. */
@@ -26,14 +26,14 @@ describe('The reminder to lift the arm before the gauge is moved', () => {
 	);
 
 	it('is not repeated while the gauge stays where it is', () => {
-		const first = say(at('probe-outer'), [text('3 out')]);
+		const first = say(at('probe-outer'), [text('1.5 out')]);
 		expect(firstPage(first)).not.toContain(reminder);
-		expect(firstPage(say(first, [text('7.5 out')]))).not.toContain(reminder);
+		expect(firstPage(say(first, [text('5.5 out')]))).not.toContain(reminder);
 	});
 
 	it('leaves the first reading of all to the caution of its own step', () => {
 		expect(firstPage(at('probe-inner'))).not.toContain(reminder);
-		expect(firstPage(at('probe-inner'))).toContain('Lower the arm onto it with the lifter');
+		expect(firstPage(at('probe-inner'))).toContain('Lower the arm onto the gauge with the lifter');
 	});
 
 	it('comes at the verdict where one more round is wanted at another radius than the last', () => {

@@ -4,7 +4,7 @@ import {describe, expect, it} from 'vitest';
 import {type GaugeReading, gaugeScale} from '../../source/screens/gauge-scale.js';
 
 /** Invented, of ordinary size. */
-const usual: GaugeReading = {readingPct: 0, topPct: 16, stepPct: 0.5, isTurned: false};
+const usual: GaugeReading = {readingPct: 0, topPct: 20, stepPct: 0.5, isTurned: false};
 const gaugeWith = (changes: Partial<GaugeReading>): GaugeReading => ({...usual, ...changes});
 
 const anyGauge: fc.Arbitrary<GaugeReading> = fc.record({
@@ -26,7 +26,7 @@ describe('The scale of the gauge', () => {
 		const stepPct = 0.1;
 		for (const unicode of [true, false]) {
 			expect(pointerOf(gaugeWith({readingPct: 0}), width, unicode)).toBe(0);
-			for (const readingPct of [0.1, 0.5, 4.5, 15.5, 16, 30]) {
+			for (const readingPct of [0.1, 0.5, 4.5, 19.5, 20, 30]) {
 				const outward = pointerOf(gaugeWith({readingPct, stepPct}), width, unicode);
 				expect(outward).toBeGreaterThan(0);
 				expect(pointerOf(gaugeWith({readingPct: -readingPct, stepPct}), width, unicode)).toBe(-outward);
@@ -58,19 +58,19 @@ describe('The scale of the gauge', () => {
 		);
 		const [directions, , numbers] = gaugeScale(gaugeWith({isTurned: true}), 40, true);
 		expect(directions).toMatch(/^◄ in, spindle \(turned\) +out, rim ►$/);
-		expect(numbers).toMatch(/^\+16 .* 0 .* -16 %$/);
+		expect(numbers).toMatch(/^\+20 .* 0 .* -20 %$/);
 		const [plainDirections, , plainNumbers] = gaugeScale(usual, 40, true);
 		expect(plainDirections).toMatch(/^◄ in, spindle +out, rim ►$/);
-		expect(plainNumbers).toMatch(/^-16 .* 0 .* \+16 %$/);
+		expect(plainNumbers).toMatch(/^-20 .* 0 .* \+20 %$/);
 	});
 
 	it('is even: the pointer stands within half a column of its reading', () => {
 		fc.assert(
-			fc.property(fc.integer({min: -32, max: 32}), anyWidth, (steps, width) => {
+			fc.property(fc.integer({min: -40, max: 40}), anyWidth, (steps, width) => {
 				const half = ((gaugeScale(usual, width, true)[1] ?? '').length - 1) / 2;
 				const readingPct = steps * 0.5;
-				if (Math.abs(readingPct / 16) * half < 0.5) return;
-				expect(Math.abs(pointerOf(gaugeWith({readingPct}), width) - (readingPct / 16) * half)).toBeLessThanOrEqual(0.5);
+				if (Math.abs(readingPct / 20) * half < 0.5) return;
+				expect(Math.abs(pointerOf(gaugeWith({readingPct}), width) - (readingPct / 20) * half)).toBeLessThanOrEqual(0.5);
 			}),
 		);
 	});

@@ -9,7 +9,7 @@ type History = Extract<Shown, {kind: 'history'}>;
 /** Invented half-yearly figures. */
 const historyOf = (figures: readonly number[], uncertaintyPct = 0.5): History => ({
 	kind: 'history',
-	label: 'pull, inner 65 mm',
+	label: 'pull, inner 68 mm',
 	points: figures.map((pct, index) => ({
 		date: new Date(Date.UTC(2021, 3 + 6 * index, 4)).toISOString().slice(0, 10),
 		pct,

@@ -5,11 +5,15 @@ import type {Option} from '../../source/procedure/step.js';
 import {Choice} from '../../source/screens/inputs/choice.js';
 import {Field} from '../../source/screens/inputs/field.js';
 import {Keyed} from '../../source/screens/inputs/keyed.js';
+import {turns} from '../helpers/ink.js';
 
 type Rendered = ReturnType<typeof render>;
 
-const shows = ({lastFrame}: Rendered, sentence: string): Promise<void> =>
-	vi.waitFor(() => expect(lastFrame()).toContain(sentence));
+/** Waits for a sentence, and until what was drawn with it listens to keys: React attaches it some turns later. */
+const shows = async ({lastFrame}: Rendered, sentence: string): Promise<void> => {
+	await vi.waitFor(() => expect(lastFrame()).toContain(sentence));
+	await turns(12);
+};
 
 /** The testing library attaches its input in an effect; a key before that would be lost. */
 async function ready(app: Rendered, sentence: string): Promise<Rendered> {
@@ -50,11 +54,11 @@ test('A field takes text and Enter that come in one burst, as from a gauge that 
 
 test('An empty field says what Enter keeps, and keeps it', async () => {
 	const onSubmit = vi.fn();
-	const prompt = {initial: '65 mm', mayBeEmpty: true, given: true} as const;
-	const app = await ready(render(<Typing prompt={prompt} onSubmit={onSubmit} />), 'Enter keeps 65 mm');
+	const prompt = {initial: '68 mm', mayBeEmpty: true, given: true} as const;
+	const app = await ready(render(<Typing prompt={prompt} onSubmit={onSubmit} />), 'Enter keeps 68 mm');
 	expect(app.lastFrame()).toContain('- for none');
 	app.stdin.write('\r');
-	await vi.waitFor(() => expect(onSubmit).toHaveBeenCalledWith('65 mm'));
+	await vi.waitFor(() => expect(onSubmit).toHaveBeenCalledWith('68 mm'));
 });
 
 test('A field with an answer that does not pass says how to get to the ways out', async () => {
@@ -62,7 +66,7 @@ test('A field with an answer that does not pass says how to get to the ways out'
 	expect(app.lastFrame()).toContain('other ways out');
 });
 
-const options: readonly Option[] = ['inside the column', 'in an exposed loop', 'not known'].map((label, index) => ({
+const options: readonly Option[] = ['inside the column', 'in a free loop', 'not known'].map((label, index) => ({
 	id: `o${index}`,
 	label,
 }));
@@ -71,7 +75,7 @@ test('A list numbers its options, and a digit chooses at once', async () => {
 	const onChoose = vi.fn();
 	const app = await ready(
 		render(<Choice options={options} rows={5} width={60} onChoose={onChoose} />),
-		'2 in an exposed loop',
+		'2 in a free loop',
 	);
 	app.stdin.write('2');
 	await vi.waitFor(() => expect(onChoose).toHaveBeenCalledWith('o1'));

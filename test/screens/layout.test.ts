@@ -86,11 +86,14 @@ describe('Every screen of a check', () => {
 		const clearance = say(follow(freshDialogue(), northDeck, {until: 'clearance'}), [text('3')]);
 		const probe = follow(freshDialogue(), northDeck, {until: 'probe-inner'});
 		const detours = [
-			say(probe, [text('4')]),
-			say(probe, [text('4 out'), text('10 out'), text('4 out'), text('9')]),
+			say(probe, [text('3')]),
+			say(probe, [text('3 out'), text('8.5 out'), text('-2.5'), text('8')]),
 			startDialogue(reduce(verdict.check, {type: 'resume', at: '2026-03-04T12:00:00Z'}), []),
 			say(follow(freshDialogue(), northDeck, {until: 'level-fb-1'}), [text('0.1')]),
-			say(follow(freshDialogue(), northDeck, {until: 'zero-first-inner'}), [text('4')]),
+			say(follow(freshDialogue(), northDeckWith({'gauge-turns': 'no'}), {until: 'probe-inner'}), [
+				{kind: 'back'},
+				text('4'),
+			]),
 			clearance,
 			say(clearance, [waysOut, choose('override')]),
 			say(clearance, [waysOut, choose('override'), choose('other')]),

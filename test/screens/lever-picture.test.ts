@@ -62,7 +62,7 @@ describe('The lever on its clock face', () => {
 			[true, '◉'],
 			[false, 'o'],
 		] as const) {
-			const picture = leverPicture(leverOf(at(140, clockDeg)), 38, unicode);
+			const picture = leverPicture(leverOf(at(136, clockDeg)), 38, unicode);
 			const [pivot, tip] = [placeOf(picture, pivotMark), placeOf(picture, 'a')];
 			expect(Math.sign((tip?.row ?? Number.NaN) - (pivot?.row ?? Number.NaN))).toBe(down);
 			expect(Math.sign((tip?.column ?? Number.NaN) - (pivot?.column ?? Number.NaN))).toBe(right);
@@ -85,7 +85,7 @@ describe('The lever on its clock face', () => {
 			[270, 'cba'],
 			[0, 'abc'],
 		] as const) {
-			const places = [140, 100, 65].map((radiusMm) => at(radiusMm, clockDeg));
+			const places = [136, 98, 68].map((radiusMm) => at(radiusMm, clockDeg));
 			expect(placeOf(leverPicture(leverOf(...places), 38, true), letters)).toBeDefined();
 		}
 	});
@@ -95,7 +95,7 @@ describe('The lever on its clock face', () => {
 	});
 
 	it('is a sentence for a screen reader and in plain lines', () => {
-		const lever = leverOf(at(140, 90));
+		const lever = leverOf(at(136, 270));
 		expect(rowsOf([lever], 78, {color: false, unicode: true, screenReader: true})).toEqual([
 			{text: 'In words.', tone: 'plain'},
 		]);

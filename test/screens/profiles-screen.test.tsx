@@ -59,15 +59,15 @@ test('An answer is corrected by typing, and what does not fit is said', async ()
 	await type('1');
 	await waitFor('2 correct an answer');
 	await type('2');
-	await waitFor('2 Effective length: 229 mm');
+	await waitFor('2 Effective length: 233 mm');
 	await type('2');
-	await waitFor('Now: 229 mm');
-	await type('22.9\r');
-	await waitFor(/did you mean 22\.9\s+cm\?/);
+	await waitFor('Now: 233 mm');
+	await type('23.3\r');
+	await waitFor(/did you mean 23\.3\s+cm\?/);
 	await press('ctrl+u');
-	await type('230\r');
-	await waitFor('2 Effective length: 230 mm');
-	expect(memory.profiles[0]?.answers['arm-length']).toEqual({typed: '230 mm', value: 230});
+	await type('234\r');
+	await waitFor('2 Effective length: 234 mm');
+	expect(memory.profiles[0]?.answers['arm-length']).toEqual({typed: '234 mm', value: 234});
 });
 
 test('An answer is corrected by choosing, and set aside and taken back are one key each', async () => {

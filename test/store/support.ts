@@ -31,22 +31,25 @@ export const summaryOf = (record: Check): Summary => ({
 	probe: [
 		{
 			place: 'inner',
-			radiusMm: 65,
+			radiusMm: 68,
 			pullPct: record.answer,
 			pullUncertaintyPct: 0.5,
 			bandPct: 2,
 			bandUncertaintyPct: null,
+			tiltPct: -0.2,
 			tiltUncertaintyPct: 0.03,
 		},
 	],
 	measuredWith: {
-		playingMn: 18,
-		effectiveLengthMm: 229,
+		playingMn: 21,
+		effectiveLengthMm: 233,
 		loading: 'gravity',
 		guard: 'included',
 		tools: 'bench set',
 		temperatureC: null,
+		withoutSettingUp: true,
 	},
+	doneSince: 'levelled',
 	nextDate: null,
 });
 

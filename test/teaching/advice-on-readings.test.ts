@@ -3,10 +3,9 @@ import type {Dialogue} from '../../source/check/dialogue.js';
 import type {BenchAtWork} from '../../source/teaching/bench-at-work.js';
 import {limitShownPct} from '../../source/teaching/hidden-limit.js';
 import {readingWanted} from '../../source/teaching/reading-wanted.js';
-import {adviceOf, praise, prepared, whole} from '../helpers/advised.js';
+import {adviceOf, praise, prepared} from '../helpers/advised.js';
 import {gaugeOf, limitFound, settle, typed} from '../helpers/hand-at-bench.js';
-import {answered, goneOn, type Habits} from '../helpers/practised.js';
-import {choose} from '../helpers/script.js';
+import type {Habits} from '../helpers/practised.js';
 
 /** A careful hand that does something else for some readings. */
 const otherwise =
@@ -47,9 +46,12 @@ describe('a reading', () => {
 		expect(adviceOf(prepared('sticky-bearing', {hand})).join()).toContain('(closing, outer limit)');
 	});
 
-	it('of the zero is named by what it was read for', () => {
-		const hand = otherwise(({step}) => step === 'zero-turned-inner', beside(3));
-		expect(adviceOf(whole('sticky-bearing', {hand})).join()).toContain('(zero, gauge turned, inner limit)');
+	it('with the gauge turned is named as that', () => {
+		// Turned end for end, the inner limit is the larger one: 3 % beside it no arm holds.
+		const hand = otherwise(({isTurned, which}) => isTurned && which === 'innerLimit', beside(3));
+		expect(adviceOf(prepared('sticky-bearing', {hand})).join()).toContain(
+			'(inner radius, inner limit, round 2 (turned))',
+		);
 	});
 
 	/** Types what stands there after one nudge. */
@@ -74,35 +76,32 @@ describe('a reading', () => {
 		expect(more).toEqual([]);
 	});
 
-	it.each(['first', 'turned'] as const)(
-		'of the zero (%s) is short of its limit whichever way the gauge stands',
-		(round) => {
-			const hand = otherwise(({step}) => step === `zero-${round}-outer`, timid);
-			const advice = adviceOf(whole('sticky-bearing', {hand}));
-			expect(advice).toEqual([
-				expect.stringMatching(/^Short of the limit, the arm would have held on: \d\.\d % \(zero/),
-			]);
-		},
-	);
-
-	it('of the zero counts as well where the zero that somebody else had found was found anew', () => {
-		const again = [choose('remedy'), choose('zero')].reduce(answered, prepared('sticky-bearing'));
-		const hand = otherwise(({step}) => step === 'zero-first-outer', timid);
-		expect(adviceOf(goneOn(again, {hand}, 'verdict'))).toEqual([
-			expect.stringMatching(/^Short of .* \(zero, outer limit\)/),
+	it.each([
+		['as used', 0, ''],
+		['turned', 1, ' (turned)'],
+	] as const)('is short of its limit whichever way the gauge stands: %s', (_how, round, said) => {
+		const hand = otherwise(
+			({step, which, index}) => step === 'probe-inner' && which === 'outerLimit' && index === round,
+			timid,
+		);
+		expect(adviceOf(prepared('sticky-bearing', {hand}))).toEqual([
+			expect.stringMatching(
+				/^Short of the limit, the arm would have held on: \d\.\d % \(inner radius, outer limit, round \d/,
+			),
 		]);
+		expect(adviceOf(prepared('sticky-bearing', {hand})).join()).toContain(`round ${round + 1}${said}).`);
 	});
 
 	it('that was typed without a nudge is named for that alone', () => {
 		const hand = otherwise(
-			({step, which, index}) => step === 'probe-inner' && which === 'innerLimit' && index === 1,
+			({step, which, index}) => step === 'probe-outer' && which === 'innerLimit' && index === 1,
 			(bench, dialogue) => {
 				settle(bench);
 				return typed(gaugeOf(bench, dialogue).readingPct);
 			},
 		);
 		const advice = adviceOf(prepared('sticky-bearing', {hand}));
-		expect(advice).toEqual([expect.stringMatching(/^Typed without a nudge: inner radius, inner limit, round 2\./)]);
+		expect(advice).toEqual([expect.stringMatching(/^Typed without a nudge: outer radius, inner limit, round 2\./)]);
 	});
 
 	it('that was read before the arm had settled is named', () => {
@@ -120,7 +119,7 @@ describe('a reading', () => {
 	it('stands for its like where there are many: three by name, the others by number', () => {
 		const advice = adviceOf(prepared('sticky-bearing', {hand: (bench, dialogue) => limitFound(bench, dialogue, 900)}));
 		expect(advice.join()).toContain(
-			'inner radius, inner limit, round 1; inner radius, outer limit, round 1; inner radius, inner limit, round 2; and 11 more.',
+			'inner radius, inner limit, round 1; inner radius, outer limit, round 1; inner radius, inner limit, round 2 (turned); and 11 more.',
 		);
 	});
 });

@@ -2,10 +2,11 @@ import {describe, expect, it} from 'vitest';
 import {lessonArms} from '../../source/practice/arms.js';
 import {adviceLines} from '../../source/teaching/advice.js';
 import {adviceOf, praise, prepared, whole} from '../helpers/advised.js';
-import {answered, begun, goneOn, type Habits} from '../helpers/practised.js';
+import {answered, begun, checkOf, goneOn, type Habits} from '../helpers/practised.js';
 import {northDeck} from '../helpers/sample-check.js';
-import {choose, follow, freshDialogue} from '../helpers/script.js';
+import {choose, follow, freshDialogue, goTo} from '../helpers/script.js';
 
+const toProbe = (arm: string) => begun({arm, seed: 1, isPrepared: true});
 const deeds = ['levelled', 'bias-off', 'damping-out', 'bias-on'] as const;
 
 describe('a careful hand', () => {
@@ -52,8 +53,8 @@ describe('an instrument that was typed otherwise than it showed', () => {
 	it.each([
 		['force-reading', '1.95 g', /1\.95 g was typed, the instrument showed 2\.09 g\.$/],
 		['level-lr-1', '0.35 left', /0\.35° left was typed, the instrument showed 0\.15 right\.$/],
-		['mat-thickness', '2.5', /2\.5 mm was typed, the instrument showed 2\.$/],
-		['clearance', '4', /4 mm was typed, the instrument showed 4\.5\.$/],
+		['mat-thickness', '3.5', /3\.5 mm was typed, the instrument showed 3\.$/],
+		['clearance', '5', /5 mm was typed, the instrument showed 5\.6\.$/],
 	])('is named: %s', (step, answer, wanted) => {
 		const [advice, ...more] = adviceOf(whole('well-behaved', {answers: {[step]: answer}}));
 		expect(advice).toMatch(wanted);
@@ -61,7 +62,7 @@ describe('an instrument that was typed otherwise than it showed', () => {
 	});
 
 	it('is not, where the difference is none that a hand could see', () => {
-		const answers = {'force-reading': '2.1 g', 'level-lr-1': '0.2 right', clearance: '4.4', 'room-temperature': '25'};
+		const answers = {'force-reading': '2.1 g', 'level-lr-1': '0.2 right', clearance: '5.5', 'room-temperature': '25'};
 		expect(adviceOf(whole('well-behaved', {answers}))).toEqual([praise]);
 	});
 
@@ -73,9 +74,15 @@ describe('an instrument that was typed otherwise than it showed', () => {
 	});
 });
 
-it('a zero that was left unchecked is named', () => {
-	const advice = adviceOf(whole('well-behaved', {answers: {'zero-way': 'cannot'}}));
-	expect(advice).toEqual([expect.stringContaining('The zero of the gauge was left unchecked')]);
+it('a gauge that is not turned, and whose zero is not read free, is no matter of hands', () => {
+	const start = [...goTo('tools', 'gauge-turns'), choose('no')].reduce(answered, toProbe('well-behaved'));
+	const probed = goneOn(start, {answers: {'zero-free-before': '-', 'zero-free-after': '-'}}, 'verdict');
+	const {answers} = checkOf(probed);
+	expect(answers['gauge-turns']?.value).toBe('no');
+	// Left out, it is kept as nothing typed.
+	expect([answers['zero-free-before']?.typed, answers['zero-free-after']?.typed]).toEqual(['', '']);
+	expect(checkOf(probed).practice?.readings.some(({isTurned}) => isTurned)).toBe(false);
+	expect(adviceOf(probed)).toEqual([praise]);
 });
 
 it('a real check gets no advice on hands', () => {

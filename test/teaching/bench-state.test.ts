@@ -5,7 +5,7 @@ import {BenchAtWork} from '../../source/teaching/bench-at-work.js';
 import {later, pushed} from '../../source/teaching/bench-state.js';
 import {readingWanted} from '../../source/teaching/reading-wanted.js';
 import {gaugeOf, settle} from '../helpers/hand-at-bench.js';
-import {type AtPractice, answered, begun, goneOn, type Habits, wordsOf} from '../helpers/practised.js';
+import {type AtPractice, answered, begun, goneOn, goneToReading, type Habits, wordsOf} from '../helpers/practised.js';
 import {choose, goTo, text} from '../helpers/script.js';
 
 const toProbe = (arm = 'well-behaved', seed = 1) => begun({arm, seed, isPrepared: true});
@@ -18,22 +18,32 @@ const notes = ({bench}: AtPractice) => bench.notes.readings;
 describe('the gauge', () => {
 	it('goes to the radius that the question asks, and the arm lies on it', () => {
 		const inner = toProbe();
-		expect(gaugeAt(inner)).toMatchObject({gaugeRadiusMm: 65, isTurned: false});
+		expect(gaugeAt(inner)).toMatchObject({gaugeRadiusMm: 68, isTurned: false});
 		const outer = goneOn(inner, {}, 'probe-outer');
-		expect(gaugeAt(outer)).toMatchObject({gaugeRadiusMm: 140, isTurned: false});
-		expect(stylusRadiusMm(outer.bench.state.probing.arm)).toBeCloseTo(140, 0);
-		expect(gaugeAt(goneOn(outer, {}, 'probe-closing')).gaugeRadiusMm).toBe(65);
+		expect(gaugeAt(outer)).toMatchObject({gaugeRadiusMm: 136, isTurned: false});
+		expect(stylusRadiusMm(outer.bench.state.probing.arm)).toBeCloseTo(136, 0);
+		expect(gaugeAt(goneOn(outer, {}, 'probe-closing')).gaugeRadiusMm).toBe(68);
 	});
 
-	it('stands end for end for the second half of its zero, and as it was for the probe after it', () => {
-		const turned = (until: string) => gaugeAt(whole('well-behaved', until));
-		expect(turned('zero-first-inner')).toMatchObject({gaugeRadiusMm: 65, isTurned: false});
-		expect(turned('zero-turned-inner')).toMatchObject({gaugeRadiusMm: 65, isTurned: true});
-		expect(turned('zero-turned-inner').caption).toContain('turned end for end');
-		expect(turned('probe-inner').isTurned).toBe(false);
+	it('stands end for end for the second round at the inner radius, and as used for every other', () => {
+		let here = toProbe();
+		const round = (step: string, index: number) => {
+			here = goneToReading(here, step, {index, which: 'outerLimit'});
+			return gaugeAt(here);
+		};
+		expect(round('probe-inner', 0)).toMatchObject({gaugeRadiusMm: 68, isTurned: false});
+		const turned = round('probe-inner', 1);
+		expect(turned).toMatchObject({gaugeRadiusMm: 68, isTurned: true});
+		expect(turned.caption).toContain('turned end for end');
+		for (const [step, index] of [
+			['probe-inner', 2],
+			['probe-outer', 1],
+			['probe-closing', 0],
+		] as const)
+			expect(round(step, index).isTurned).toBe(false);
 	});
 
-	it('leaves the arm where it is while only another limit or another round is asked for', () => {
+	it('leaves the arm where it is while only another limit is asked for', () => {
 		const start = toProbe();
 		gaugeAt(start);
 		start.bench.nudge({way: 'in', size: 'large'});
@@ -41,11 +51,31 @@ describe('the gauge', () => {
 		const before = start.bench.state.probing.arm;
 		const next = answered(start, text('-0.5'));
 		expect(gaugeAt(next).caption).toBeTruthy();
-		expect(next.bench.state.probing).toMatchObject({arm: before, nudges: 0, rests: []});
-		const nextRound = answered(next, text('+1'));
-		gaugeAt(nextRound);
-		expect(readingWanted(nextRound.dialogue)).toMatchObject({index: 1, which: 'innerLimit'});
-		expect(nextRound.bench.state.probing.arm).toBe(before);
+		expect(readingWanted(next.dialogue)).toMatchObject({index: 0, which: 'outerLimit'});
+		const {swingRad, settingUpMicroNm, timeMs, gauge} = before;
+		const {probing} = next.bench.state;
+		expect(probing).toMatchObject({arm: {swingRad, settingUpMicroNm, timeMs, gauge}, nudges: 0, rests: []});
+		// Each limit lets go a little earlier or later.
+		expect(probing.arm.scatterMicroNm).not.toBe(before.scatterMicroNm);
+	});
+
+	const settingsUp = (start: AtPractice): readonly number[] => {
+		let here = start;
+		return [0, 1, 2].map((index) => {
+			here = goneToReading(here, 'probe-outer', {index, which: 'outerLimit'});
+			gaugeAt(here);
+			return here.bench.state.probing.arm.settingUpMicroNm;
+		});
+	};
+
+	it('is set anew for each round', () => {
+		expect(new Set(settingsUp(toProbe())).size).toBe(3);
+	});
+
+	it('is set once a radius where the check does not set it anew', () => {
+		const {bench, dialogue, now} = toProbe();
+		const once = {...dialogue, check: {...dialogue.check, setAnew: false}};
+		expect(new Set(settingsUp({bench, dialogue: once, now})).size).toBe(1);
 	});
 
 	it('is put under the arm anew after hands were at the deck', () => {
@@ -54,7 +84,7 @@ describe('the gauge', () => {
 		const levelled = goneOn(relevel, {deeds: ['levelled']}, 'probe-inner');
 		const {probing} = levelled.bench.state;
 		expect(probing.arm.gauge).toBeNull();
-		expect(gaugeAt(levelled).gaugeRadiusMm).toBe(65);
+		expect(gaugeAt(levelled).gaugeRadiusMm).toBe(68);
 	});
 
 	it('is not under the arm where no reading is asked for: time and nudges do nothing', () => {
@@ -65,6 +95,17 @@ describe('the gauge', () => {
 		expect(pushed(state, {way: 'out', size: 'large'})).toBe(state);
 		expect(bench.isProbing(dialogue)).toBe(false);
 	});
+});
+
+it('one round alone at each radius is taken as used, and none closes', () => {
+	const once = begun({arm: 'sticky-bearing', seed: 1, isPrepared: true, roundsEach: 1});
+	const read = notes(goneOn(once, {}, 'verdict')).map(({step, which, isTurned}) => [step, which, isTurned]);
+	expect(read).toEqual([
+		['probe-inner', 'innerLimit', false],
+		['probe-inner', 'outerLimit', false],
+		['probe-outer', 'innerLimit', false],
+		['probe-outer', 'outerLimit', false],
+	]);
 });
 
 describe('a reading', () => {
@@ -82,7 +123,7 @@ describe('a reading', () => {
 			step: 'probe-inner',
 			which: 'innerLimit',
 			index: 0,
-			radiusMm: 65,
+			radiusMm: 68,
 			isTurned: false,
 			readingPct: shown,
 			deck: {done: []},
@@ -102,12 +143,12 @@ describe('a reading', () => {
 		expect(notes(answered(asked, choose('in')))).toMatchObject([{readingPct: -0.5}]);
 	});
 
-	it('of the zero is noted in the sign of the gauge', () => {
-		const turned = whole('bias-left-on', 'zero-turned-outer');
-		expect(notes(turned).map(({step, isTurned}) => [step, isTurned])).toEqual([
-			['zero-first-inner', false],
-			['zero-first-outer', false],
-			['zero-turned-inner', true],
+	it('with the gauge turned is noted in the sign of the gauge', () => {
+		const turned = goneToReading(toProbe('bias-left-on'), 'probe-inner', {index: 1, which: 'outerLimit'});
+		expect(notes(turned).map(({step, index, isTurned}) => [step, index, isTurned])).toEqual([
+			['probe-inner', 0, false],
+			['probe-inner', 0, false],
+			['probe-inner', 1, true],
 		]);
 		// The bias that was left on pushes outward: turned end for end, the gauge shows that with the other sign.
 		const [first, , turnedInner] = notes(turned).map(({readingPct}) => readingPct);
@@ -138,7 +179,7 @@ it('a bench goes on from its notes as it was left: deck, readings and what was l
 	const again = new BenchAtWork(bench.notes);
 	expect(again.notes).toEqual(bench.notes);
 	expect(again.state.probing.arm.spec).toEqual(bench.state.probing.arm.spec);
-	expect(gaugeOf(again, dialogue)).toMatchObject({gaugeRadiusMm: 65});
+	expect(gaugeOf(again, dialogue)).toMatchObject({gaugeRadiusMm: 68});
 });
 
 it('a bench has something to show for every question of every arm, and asks nothing of one without it', () => {

@@ -4,7 +4,7 @@ import {lessonArms} from '../../source/practice/arms.js';
 import {truthOf} from '../../source/practice/truth.js';
 import {type Deed, lessonOf, specOn, withDeed} from '../../source/teaching/deck.js';
 
-const radiiMm = [65, 100, 140];
+const radiiMm = [68, 100, 136];
 const deckOf = (arm: string, ...done: readonly string[]): ArmSpec => specOn(lessonOf({arm}), {done: [...done]});
 const truths = (spec: ArmSpec) => radiiMm.map((radiusMm) => truthOf(spec, radiusMm));
 /** The truth of an arm before and after a deed, radius by radius. */
@@ -69,7 +69,7 @@ it('lifting the paddle leaves the friction of the bearing alone', () => {
 
 describe('dressing the leads', () => {
 	it('halves the spring: half as much difference between the radii', () => {
-		const differences = ['stiff-wire', 'wire-and-bearing'].map((arm) => {
+		const differences = ['stiff-wire', 'sticks-and-pulls'].map((arm) => {
 			const [inner, , outer] = pairs(arm, 'leads-dressed');
 			if (!inner || !outer) throw new Error('There are three radii.');
 			return (inner.now.wirePct - outer.now.wirePct) / (inner.before.wirePct - outer.before.wirePct);
@@ -78,23 +78,24 @@ describe('dressing the leads', () => {
 	});
 
 	it('takes four fifths of the twist out, seen where the spring is at rest', () => {
-		const atRest = (...done: readonly string[]) => truthOf(deckOf('wire-and-bearing', ...done), 100).wirePct;
+		const atRest = (...done: readonly string[]) => truthOf(deckOf('sticks-and-pulls', ...done), 100).wirePct;
 		expect(atRest('leads-dressed') / atRest()).toBeCloseTo(0.2, 9);
 	});
 });
 
 describe('moving the pulley', () => {
-	it('evens the lever out: nearly all of its weight acts at every radius', () => {
-		// The sine of a lever that stays within 15° of 3 o'clock is 0.966 or more: moment of a hanging weight from the vertical,
-		// OpenStax University Physics vol. 1, 15.4. Before, half of it is lost inside: sine of 30°.
+	it('evens the lever out: nearly as much of its weight acts inside as outside', () => {
+		// Moment of a hanging weight by the sine of its lever from the vertical: OpenStax University Physics vol. 1, 15.4. Half past
+		// eight is 75° from it and a quarter past seven 37.5°: sin 37.5°/sin 75° = 0.608761/0.965926. Moved, the lever travels a
+		// quarter of those 37.5°, to 65.625°: 0.910864/0.965926.
 		const shares = (...done: readonly string[]) => {
 			const [inner = 0, , outer = 1] = truths(deckOf('lever-badly-set', ...done, 'bias-on')).map(
 				({biasPct}) => biasPct,
 			);
 			return inner / outer;
 		};
-		expect(shares()).toBeCloseTo(0.5, 2);
-		expect(shares('pulley-moved')).toBeGreaterThan(0.96);
+		expect(shares()).toBeCloseTo(0.608761 / 0.965926, 5);
+		expect(shares('pulley-moved')).toBeCloseTo(0.910864 / 0.965926, 5);
 	});
 
 	it.each(everyArm.filter((arm) => arm !== 'lever-badly-set'))('changes nothing at %s', (arm) => {

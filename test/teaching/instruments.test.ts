@@ -20,9 +20,9 @@ import {begun, goneOn, type Habits} from '../helpers/practised.js';
 
 const everyArm = lessonArms.map(({id}) => id);
 
-/** The facts of a check up to its gauge, answered by what the instruments show. */
+/** The facts of a check up to its probe, answered by what the instruments show. */
 function answeredBench(arm: string, habits: Habits = {}) {
-	const {bench, dialogue} = goneOn(begun({arm, seed: 1, isPrepared: false}), habits, 'zero-way');
+	const {bench, dialogue} = goneOn(begun({arm, seed: 1, isPrepared: false}), habits, 'probe-inner');
 	const {facts} = positionOf(dialogue).progress;
 	return benchNow(bench.state, facts);
 }
@@ -69,12 +69,12 @@ describe.each(everyArm)('answering what is shown at %s', (arm) => {
 /** Facts in which the bias is read at three radii, as far as an instrument asks for them. */
 const withRadii: Facts = {
 	...answeredBench('well-behaved').facts,
-	number: (id) => ({'radius-outer': 140, 'bias-radius-middle': 90, 'radius-inner': 65})[id],
+	number: (id) => ({'radius-outer': 136, 'bias-radius-middle': 98, 'radius-inner': 68})[id],
 };
 const placed = [
-	['outer', 140],
-	['middle', 90],
-	['inner', 65],
+	['outer', 136],
+	['middle', 98],
+	['inner', 68],
 ] as const;
 
 /** What a step reads of an instrument. */
@@ -91,6 +91,15 @@ function hiddenDeg(arm: string, radiusMm: number): number {
 	if (!device || !('angle' in device)) throw new Error(`${arm} has nothing that turns.`);
 	return turnedAngleDeg(device.angle, swingAngleDeg(spec.geometry, radiusMm));
 }
+
+describe('the lever that is badly set', () => {
+	it.each([
+		['outer', '8:30'],
+		['inner', '7:15'],
+	])('points, at the %s radius, at %s', (radius, clock) => {
+		expect(readOf(`bias-clock-${radius}`, 'lever-badly-set')).toMatchObject({kind: 'value', value: clock});
+	});
+});
 
 describe('what turns with the arm', () => {
 	it.each(placed)(

@@ -35,24 +35,24 @@ describe('a reading that was taken back', () => {
 });
 
 it('a round that was struck out stands no more', () => {
-	const rounds = ['-7', '+1', '-0.5', '+1', '-0.5', '+1'].map(text).reduce(answered, toProbe());
+	// The second round is taken with the gauge turned.
+	const rounds = ['-7', '+1', '+1', '-0.5', '-0.5', '+1'].map(text).reduce(answered, toProbe());
 	const struck = [choose('strike'), choose('inner:0'), choose('misread the gauge')].reduce(answered, rounds);
-	expect(pct(struck)).toEqual([-0.5, 1, -0.5, 1]);
+	expect(pct(struck)).toEqual([1, -0.5, -0.5, 1]);
 });
 
-it('the zero stands as it was found last, and not at all where it was left unchecked in the end', () => {
-	const zero = goneOn(begun({arm: 'well-behaved', seed: 1, isPrepared: false}), {}, 'probe-inner');
-	expect(standing(zero).map(({step}) => step)).toEqual([
-		'zero-first-inner',
-		'zero-first-outer',
-		'zero-turned-inner',
-		'zero-turned-outer',
+it('the readings with the gauge turned stand among the others, in the sign of the gauge', () => {
+	const probed = goneOn(toProbe('bias-left-on'), {}, 'probe-outer');
+	expect(standing(probed).map(({index, isTurned}) => [index, isTurned])).toEqual([
+		[0, false],
+		[0, false],
+		[1, true],
+		[1, true],
+		[2, false],
+		[2, false],
 	]);
-	const anew = answered({...zero, dialogue: {...zero.dialogue, visiting: {step: 'zero-first-inner'}}}, text('-0.5'));
-	expect(zero.bench.notes.readings).toHaveLength(5);
-	expect(pct(anew)[0]).toBe(-0.5);
-	const left = answered({...zero, dialogue: {...zero.dialogue, visiting: {step: 'zero-way'}}}, choose('cannot'));
-	expect(standing(left).some(({step}) => step.startsWith('zero-'))).toBe(false);
+	// The bias that was left on pushes outward by 5.5 %: turned, the gauge shows that with the other sign.
+	for (const {readingPct, isTurned} of standing(probed)) expect(Math.sign(readingPct)).toBe(isTurned ? -1 : 1);
 });
 
 describe('a series that was begun after a remedy and not measured', () => {
@@ -107,8 +107,9 @@ describe('of several settings of the bias device', () => {
 		expect(new Set(onDecks(back))).toEqual(new Set(['bias-on']));
 		expect(onDecks(back)).toHaveLength(6);
 		expect(truth(back)).toContain('Your findings name it');
-		const hidden = (here: AtPractice) => /bias alone at 65 mm: found .*?, hidden ([\d.]+) %/.exec(truth(here))?.[1];
-		// Of a weight of 12 %, half is lost at 1 o'clock; near 3 o'clock nearly all of it acts.
-		expect([hidden(back), hidden(second)]).toEqual(['6.0', '11.6']);
+		const hidden = (here: AtPractice) => /bias alone at 68 mm: found .*?, hidden ([\d.]+) %/.exec(truth(here))?.[1];
+		// Of a weight of 12 % a lever at a quarter past seven lets 0.608761 act (sin 37.5°), and 0.910864 where it has travelled a
+		// quarter as far from half past eight (sin 65.625°): 7.31 and 10.93 %.
+		expect([hidden(back), hidden(second)]).toEqual(['7.3', '10.9']);
 	});
 });

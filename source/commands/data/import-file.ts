@@ -9,6 +9,7 @@ import {LargeDocument} from '../../store/large-document.js';
 import {packRow, unpackRow} from '../../store/pack-row.js';
 import {faultAt} from '../../store/plain-content.js';
 import {StoreError} from '../../store/store-error.js';
+import {upgradeContent} from '../../store/upgrades.js';
 import {type Remark, storedForms} from '../stored-forms.js';
 import {exportKind, exportVersion} from './exports.js';
 
@@ -16,7 +17,7 @@ import {exportKind, exportVersion} from './exports.js';
 export type ImportedCheck = {
 	readonly id: string;
 	readonly record: FinishedCheck;
-	/** The record as it stands in the file. */
+	/** The record as it stands in the file, in today's stored form. */
 	readonly json: unknown;
 	readonly remark?: Remark;
 };
@@ -39,6 +40,8 @@ export class ImportFile {
 	readonly settings: Settings | undefined;
 	/** Keys that this program has no place for. */
 	readonly unknownKeys: Set<string>;
+	/** Stored form of what is in it. */
+	readonly #version: number;
 	readonly #document: LargeDocument;
 	readonly #checks: readonly Span[];
 	/** Checks that were looked at in full; the file is the same until {@link assertUnchanged} says otherwise. */
@@ -48,7 +51,7 @@ export class ImportFile {
 	constructor(file: string) {
 		this.#document = new LargeDocument('The export', file);
 		try {
-			this.#assertOurs();
+			this.#version = this.#oursOf();
 			this.program = this.#text('program');
 			this.exportedAt = this.#text('exportedAt');
 			this.profiles = this.#content('profiles', storedForms.profiles);
@@ -75,7 +78,8 @@ export class ImportFile {
 		if (!isGroup(found)) throw this.#document.fault(`${where}: found ${shown(found)}. Wanted: a check.`);
 		for (const key of Object.keys(found)) if (!checkKeys.includes(key)) this.unknownKeys.add(key);
 		return this.#guarded(where, () => {
-			const {id, record: json} = found;
+			const {id} = found;
+			const json = this.#upgraded('armdrift-check', 'record', found.record);
 			const record = this.#parsed(`${where}.record`, json, storedForms.record);
 			if (typeof id !== 'string' || !isCheckId(id) || record.check.id !== id)
 				throw this.#document.fault(`${where}.id: found ${shown(id)}. Wanted: the id of the check in its record.`);
@@ -106,14 +110,15 @@ export class ImportFile {
 		this.#document.close();
 	}
 
-	#assertOurs(): void {
+	/** @returns the stored form of an export that is ours and not newer than this program */
+	#oursOf(): number {
 		const {file} = this.#document;
 		if (this.#document.value('kind') !== exportKind)
 			throw this.#document.fault(`it is no export of this program (no "kind": "${exportKind}" in it).`);
 		const version = this.#document.value('version');
 		if (typeof version !== 'number' || !Number.isInteger(version) || version < 1)
 			throw this.#wanted('version', 'a whole number from 1');
-		if (version <= exportVersion) return;
+		if (version <= exportVersion) return version;
 		const sentence = `The export in "${file}" was written by a newer armdrift: it needs one that reads version ${version} of its files. Nothing was taken from it.`;
 		throw new StoreError('newer', file, sentence);
 	}
@@ -130,7 +135,8 @@ export class ImportFile {
 
 	#content<T>(key: string, codec: Codec<T>): T | undefined {
 		const value = this.#document.value(key);
-		return value === undefined ? undefined : this.#guarded(key, () => this.#parsed(key, value, codec));
+		if (value === undefined) return;
+		return this.#guarded(key, () => this.#parsed(key, this.#upgraded(`armdrift-${key}`, 'content', value), codec));
 	}
 
 	#parsed<T>(where: string, json: unknown, codec: Codec<T>): T {
@@ -140,6 +146,10 @@ export class ImportFile {
 		const fault = faultAt(json, where);
 		if (fault !== undefined) throw this.#document.fault(`${fault}.`);
 		return parsed.value;
+	}
+
+	#upgraded(kind: string, field: string, content: unknown): unknown {
+		return upgradeContent(kind, field, content, this.#version);
 	}
 
 	#guarded<T>(where: string, work: () => T): T {

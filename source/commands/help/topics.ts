@@ -41,14 +41,14 @@ export const topics: readonly Topic[] = [
 			'Type a reading as you would write it, then press Enter. A decimal comma is as good as a point; a unit may follow.',
 			{
 				rows: [
-					['4  4.5  4,5', 'bare: one key then says on which side of zero the pointer stands'],
-					['+4  -3', 'with the sign of your gauge'],
-					['4 out  3 in', 'the arm pushes toward the rim, toward the spindle'],
-					['1.8 g  18 mN  2 mm', 'in another unit than the one that is asked for'],
+					['2  2.5  2,5', 'bare: one key then says on which side of zero the pointer stands'],
+					['+2.5  -1.5', 'with the sign of your gauge'],
+					['2.5 out  1.5 in', 'the arm pushes toward the rim, toward the spindle'],
+					['2.1 g  21 mN  3 mm', 'in another unit than the one that is asked for'],
 				],
 			},
 			'A reading is the force that the arm exerts on the gauge, positive toward the rim. A gauge that has its plus the other way, or that shows the force of a hand that starts the arm, is described once with the tools: its readings are turned at entry, and for the force of a hand the two limits are swapped.',
-			'The inner and the outer hold limit are called after the place of the arm, not after the sign: an inner limit of 4 out is quite normal. Nudge the arm in small steps; the last place where it stays still is the limit. Inner limit and outer limit make one round; three rounds at each radius are usual.',
+			'The inner and the outer hold limit are called after the place of the arm, not after the sign: an inner limit that reads out is quite normal. Nudge the arm in small steps; the last place where it still holds is the limit. Inner limit and outer limit make one round; three rounds at each radius are usual. Before each round the arm is lifted and the gauge is set anew. The second round is taken with the gauge turned end for end and typed in the sign of the gauge: it tells the zero of the gauge from the pull of the arm. A gauge that cannot be turned is read free of the arm, before the first round and after the last.',
 			'Digits choose from a list, y and n answer a question. Esc goes back, Tab shows all steps, ? in an empty field (or F1) says why a step is there, Ctrl+C leaves.',
 		],
 	},
@@ -74,7 +74,7 @@ export const topics: readonly Topic[] = [
 					],
 				],
 			},
-			'These limits are defaults of this program, from trade practice; they can be changed in the settings. A verdict is given only where the figure and its whole ± lie on one side of a limit:',
+			'These limits are defaults of this program, from memory of trade practice; no published limits were found. They can be changed in the settings. A verdict is given only where the figure and its whole ± lie on one side of a limit:',
 			{
 				rows: [
 					['good, usable', 'leave it'],
@@ -92,7 +92,7 @@ export const topics: readonly Topic[] = [
 		title: 'setting the bias (anti-skating) device by readings',
 		blocks: [
 			'The groove drags at the stylus, and because the line from stylus to pivot is no tangent of the groove, that makes a torque toward the spindle. Bias must cancel it together with what the arm does by itself. So there is a wanted reading at every radius, toward the rim: 100 × drag × φ percent, where φ follows from effective length and pivot distance.',
-			'No published drag could be found: it is assumed, shown as such, and can be changed. A leftover smaller than what ± 0.05 of drag makes is false precision.',
+			'No published drag was found: it is assumed, shown as such, and can be changed. A leftover smaller than what ± 0.05 of drag makes is false precision.',
 			{
 				rows: [
 					['own pull', 'read in the probe, with the bias off'],
@@ -108,10 +108,10 @@ export const topics: readonly Topic[] = [
 		name: 'years',
 		title: 'the next check, comparing with earlier ones, reports, moving data',
 		blocks: [
-			'A check is worth most when it can be compared. "armdrift due" lists the arms by the day of their next check: six months on, three where the wires are stiff or exposed, one where something changed or stayed undecided. It ends with 10 when an arm is due, else with 0:',
+			'A check is worth most when it can be compared. "armdrift due" lists the arms by the day of their next check: six months on (common practice, no source), three where a wire is stiff or in a free loop, one where something changed, may be decided by more rounds, or was to be put right. It ends with 10 when an arm is due, else with 0:',
 			{lines: ['armdrift due --quiet; [ $? -eq 10 ] && echo "an arm is due"', 'armdrift due --calendar checks.ics']},
 			'The calendar has one event for each arm and a reminder a week before. Take the file in again after the next check: the event moves, it does not double.',
-			'"armdrift recheck" repeats the last check of an arm. What cannot have changed unseen is filled in, and last time\'s hold band stands beside this time\'s. It ends in changed, perhaps or not changed, at each radius: changed is what re-seating and the ± of both checks cannot explain. From four checks on there is a trend, with what is known of the temperature.',
+			'"armdrift recheck" repeats the last check of an arm. What cannot have changed unseen is filled in, and last time\'s hold band stands beside this time\'s. It ends in changed, perhaps or not changed, at each radius: changed is what the ± of both checks cannot explain, with 99 % confidence, and more than half a percent. It begins with what was done since: that begins a new stretch of its history. From five checks of a stretch on there is a trend, with what is known of the temperature.',
 			'"armdrift list" shows past checks with their ids, the newest first; with --as json it is made for scripts. "armdrift report" writes a check or the history of an arm for reading, for an e-mail or for the maker of the arm. "armdrift export" and "armdrift import" bring checks from one machine to another. Nothing that was filed is changed later: a check that should not count is marked void, with the reason. Only "armdrift delete" takes an arm away with all its checks, after its name was typed and a back-up was written.',
 		],
 	},

@@ -6,13 +6,16 @@ import {line, type Shown} from '../shown-lines.js';
 /** Findings whose cure changes the arm's own pull or its friction: a bias set before has to be set once more after it. */
 const cures: readonly FindingCode[] = [
 	'off-scale',
-	'hard-case',
+	'moved',
 	'tilt-explains',
+	'not-level',
+	'pull-and-friction',
 	'constant-pull',
 	'spring-pull',
 	'runaway-pull',
 	'friction',
 	'friction-local',
+	'no-pattern',
 ];
 
 /** Whether findings name something to be cured before the bias is set; not where bias was seen to carry the pull. */

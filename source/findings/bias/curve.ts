@@ -10,7 +10,7 @@ import {dragOf} from './figures.js';
 const band = limits.effectiveDragBand.value;
 const everyMm = 2;
 
-/** A force at a radius in words: '12.8 % out at 140 mm'. */
+/** A force at a radius in words: '12.5 % out at 136 mm'. */
 const at = ({radiusMm, pct}: PullAt): string => `${forceWithWay(pct, '%', 1)} at ${plainNumber(radiusMm)} mm`;
 
 /** What is left of a reading: too little or too much bias. */

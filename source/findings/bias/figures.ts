@@ -1,17 +1,17 @@
 import defaults from '../../../shared/limits.json' with {type: 'json'};
 import {type BiasProblem, biasAt, biasFit, type ForceAt, ownPullAt} from '../../measures/bias-fit.js';
-import {bandPct, pullPct} from '../../measures/hold-band.js';
+import {bandPct, roundCentresPct, roundWidthsPct} from '../../measures/hold-band.js';
 import {clockDeg, leverShare} from '../../measures/lever.js';
 import {leastSkatingRadiusMm, skatingFraction, wantedReadingPct} from '../../measures/skating.js';
+import {mean} from '../../measures/statistics.js';
 import type {Document} from '../document-schema.js';
 import {type BiasFigures, type BiasFitFigures, type BiasRow, isMeasured, type RadiusFigures} from '../figures-types.js';
-import {isOffScale} from '../radius-figures.js';
-import type {Settings} from '../settings.js';
+import {isOffScale, type SeriesRead} from '../series-read.js';
 
 type BiasReading = NonNullable<NonNullable<Document['bias']>['readings']>[number];
 
 /** Readings with the bias on that have figures: nothing in them off scale. */
-export const usableReadings = ({bias}: Document, settings: Settings): BiasReading[] =>
+export const usableReadings = ({document: {bias}, settings}: SeriesRead): BiasReading[] =>
 	(bias?.readings ?? []).filter((reading) => !isOffScale(reading, settings));
 
 /** The drag of a document; the usual assumption where none is given. */
@@ -21,17 +21,14 @@ const ownPulls = (probe: readonly RadiusFigures[]): ForceAt[] =>
 	probe.filter(isMeasured).map((one) => ({radiusMm: one.radiusMm, pct: one.pullPct}));
 
 /** The question that the best setting answers; undefined where no probe radius has figures. */
-export function biasProblem(
-	document: Document,
-	settings: Settings,
-	probe: readonly RadiusFigures[],
-): BiasProblem | undefined {
+export function biasProblem(series: SeriesRead, probe: readonly RadiusFigures[]): BiasProblem | undefined {
+	const {document, settings, zero} = series;
 	const {arm} = document;
 	const own = ownPulls(probe);
 	if (own.length === 0) return;
-	const bias = usableReadings(document, settings).map(({radiusMm, rounds}) => ({
+	const bias = usableReadings(series).map(({radiusMm, rounds}) => ({
 		radiusMm,
-		pct: pullPct(rounds, settings.scale) - ownPullAt(arm, own, radiusMm),
+		pct: mean(roundCentresPct(rounds, settings.factor)) - zero.pct - ownPullAt(arm, own, radiusMm),
 	}));
 	return {arm, drag: dragOf(document), own, bias};
 }
@@ -75,19 +72,16 @@ function leverOf(readings: readonly BiasReading[]): BiasFigures['lever'] {
 }
 
 /** Hold bands with the bias on, in percent. */
-export const biasBandsPct = (document: Document, settings: Settings): number[] =>
-	usableReadings(document, settings).map(({rounds}) => bandPct(rounds, settings.scale));
+export const biasBandsPct = (series: SeriesRead): number[] =>
+	usableReadings(series).map(({rounds}) => bandPct(roundWidthsPct(rounds, series.settings.factor), series.settings));
 
 /** Skating, the bias measured against it, and the best setting; null without a bias part or without any own pull. */
-export function biasFigures(
-	document: Document,
-	settings: Settings,
-	probe: readonly RadiusFigures[],
-): BiasFigures | null {
-	const problem = document.bias && biasProblem(document, settings, probe);
+export function biasFigures(series: SeriesRead, probe: readonly RadiusFigures[]): BiasFigures | null {
+	const {document} = series;
+	const problem = document.bias && biasProblem(series, probe);
 	if (!problem) return null;
 	const {readings = []} = document.bias ?? {};
-	const bandsPct = [...probe.filter(isMeasured).map((one) => one.bandPct), ...biasBandsPct(document, settings)];
+	const bandsPct = [...probe.filter(isMeasured).map((one) => one.bandPct), ...biasBandsPct(series)];
 	return {
 		effectiveDrag: problem.drag,
 		leastRadiusMm: leastSkatingRadiusMm(document.arm),

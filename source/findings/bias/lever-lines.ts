@@ -41,10 +41,10 @@ function threadAdvice({turned}: LeverFit, places: readonly LeverAt[], reads: 'cl
 }
 
 function heldAdvice({heldPct}: LeverFit, reads: 'clock' | 'angle'): string {
-	const where = reads === 'clock' ? "about 3 or 9 o'clock" : 'about square to the stub';
+	const where = reads === 'clock' ? 'about level' : 'about square to the stub';
 	const how =
 		reads === 'clock'
-			? "move the pulley so that the thread runs nearer to the arm's pivot and the lever travels less, and make up for it with weight"
+			? "shift the pulley, as far as its maker allows, so that the thread runs nearer to the arm's pivot and the lever travels less, and make up for it with weight"
 			: 'move the loop farther from the arm, so that the angle changes less';
 	return `if it stayed ${where} over the whole record: ${heldPct.toFixed(1)} % (${how})`;
 }

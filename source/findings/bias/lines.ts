@@ -2,7 +2,7 @@ import type {Check, Series} from '../../check/check.js';
 import {openSeries} from '../../check/series.js';
 import {chosenTrial, nameOfTrial, trialsOf} from '../../check/trials.js';
 import {type Aim, onGauge, readingWithWay, scaleLine, showsMiddle} from '../on-gauge.js';
-import {settingsOf} from '../settings.js';
+import {seriesRead} from '../series-read.js';
 import {line, type Shown} from '../shown-lines.js';
 import {forceWithWay, plainNumber} from '../wording.js';
 import {biasAdvice, isDone} from './advice.js';
@@ -88,7 +88,7 @@ export function biasLines(check: Check, series: Series = openSeries(check)): Sho
 	const name = `Bias setting ${isKept ? 'kept: number ' : ''}${nameOfTrial(number, chosen.trial)}`;
 	if (bias.rows.every(({pullOnPct}) => pullOnPct === null))
 		return [line(name, 'strong'), line('No reading with the bias on that has figures.', 'warn')];
-	const problem = biasProblem(document, settingsOf(document), figures.probe);
+	const problem = biasProblem(seriesRead(document), figures.probe);
 	return [
 		line(`${name}; drag ${bias.effectiveDrag.toFixed(2)} assumed`, 'strong'),
 		...frictionFirst(figures),

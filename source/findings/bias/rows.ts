@@ -1,11 +1,11 @@
-import {leftoverAt} from '../../measures/bias-fit.js';
+import limits from '../../../shared/limits.json' with {type: 'json'};
+import {isIdle, leftoverAt} from '../../measures/bias-fit.js';
 import {isAbove, isAtLeast, isAtMost} from '../../measures/compare.js';
 import {units} from '../../units.js';
 import {type DiagnosisFacts, placesWhere} from '../diagnosis-facts.js';
 import type {PlaceName} from '../document-schema.js';
 import type {FindingRow} from '../finding-row.js';
-import {isOffScale} from '../radius-figures.js';
-import {settingsOf} from '../settings.js';
+import {isOffScale} from '../series-read.js';
 import {forceWithWay, listed, plainNumber, pullAt} from '../wording.js';
 import {biasBandsPct, biasProblem, usableReadings} from './figures.js';
 
@@ -22,21 +22,21 @@ const placesOf = (radiiMm: readonly number[], facts: DiagnosisFacts): PlaceName[
 
 const at = (radiiMm: readonly number[]): string => listed(radiiMm.map((radiusMm) => `${plainNumber(radiusMm)} mm`));
 
-function offScaleRadii({document}: DiagnosisFacts): number[] {
-	const settings = settingsOf(document);
-	return (document.bias?.readings ?? []).filter((one) => isOffScale(one, settings)).map(({radiusMm}) => radiusMm);
+function offScaleRadii({document, series}: DiagnosisFacts): number[] {
+	return (document.bias?.readings ?? [])
+		.filter((one) => isOffScale(one, series.settings))
+		.map(({radiusMm}) => radiusMm);
 }
 
-const topOf = ({document}: DiagnosisFacts): string =>
-	`${plainNumber(settingsOf(document).topOfScale)} ${units[document.gauge.unit].label}`;
+const topOf = ({document: {gauge}}: DiagnosisFacts): string =>
+	`${plainNumber(gauge.topOfScale)} ${units[gauge.unit].label}`;
 
 /** How much wider the widest hold band is with the bias on, and where that is. */
-function rub({document, measured}: DiagnosisFacts) {
-	const settings = settingsOf(document);
-	const bandsPct = biasBandsPct(document, settings);
+function rub({series, measured}: DiagnosisFacts) {
+	const bandsPct = biasBandsPct(series);
 	if (measured.length === 0 || bandsPct.length === 0) return;
 	const widestPct = Math.max(...bandsPct);
-	const radiusMm = usableReadings(document, settings)[bandsPct.indexOf(widestPct)]?.radiusMm ?? 0;
+	const radiusMm = usableReadings(series)[bandsPct.indexOf(widestPct)]?.radiusMm ?? 0;
 	const offPct = Math.max(...measured.map(({bandPct}) => bandPct));
 	return {radiusMm, onPct: widestPct, offPct};
 }
@@ -49,8 +49,8 @@ const rubs = (facts: DiagnosisFacts) => {
 type Left = {readonly radiusMm: number; readonly leftPct: number};
 
 /** What the best setting leaves at the innermost and the outermost radius measured. */
-function leftAtEnds({document, figures}: DiagnosisFacts): Left[] {
-	const problem = biasProblem(document, settingsOf(document), figures.probe);
+function leftAtEnds({series, figures}: DiagnosisFacts): Left[] {
+	const problem = biasProblem(series, figures.probe);
 	const fit = figures.bias?.fit;
 	if (!problem || !fit) return [];
 	const radii = problem.bias.map(({radiusMm}) => radiusMm);
@@ -66,15 +66,35 @@ const allowedPct = ({figures, pullLimits}: DiagnosisFacts): number =>
 const uneven = (facts: DiagnosisFacts): Left[] =>
 	leftAtEnds(facts).filter(({leftPct}) => isAbove(Math.abs(leftPct), allowedPct(facts)));
 
-const isCarried = ({figures, pullLimits}: DiagnosisFacts): boolean =>
-	figures.bias?.fit !== null &&
-	figures.bias?.fit !== undefined &&
-	isAtMost(figures.bias.fit.worstAfterPct, pullLimits.good);
+const isCarried = ({figures, pullLimits}: DiagnosisFacts): boolean => {
+	const fit = figures.bias?.fit;
+	return (
+		fit !== undefined &&
+		fit !== null &&
+		isAtMost(fit.worstAfterPct, pullLimits.good) &&
+		isAtMost(fit.worstAfterDragPct, pullLimits.usable)
+	);
+};
+
+/** Radii at which a bias that is on does nothing. */
+function idleRadii({series, figures}: DiagnosisFacts): number[] {
+	const problem = biasProblem(series, figures.probe);
+	return problem && problem.bias.length > 1 && isIdle(problem.bias) ? problem.bias.map(({radiusMm}) => radiusMm) : [];
+}
 
 const strong = ({measured}: DiagnosisFacts) => measured.filter(({pullVerdict}) => pullVerdict === 'beyond');
 
 /** What the readings with the bias on say, in order of weight. */
 export const biasRows = [
+	{
+		code: 'bias-idle',
+		who: 'technician',
+		places: (facts) => placesOf(idleRadii(facts), facts),
+		say: (facts) =>
+			`With the bias on, less than ${limits.leastBiasPct.value} % more was read at ${at(idleRadii(facts))} than without it`,
+		likely: 'the device does nothing: its weight is not on, its thread is not hooked, or a stop is in its way',
+		next: () => 'the technician looks at the device, arm locked and guard on, then probes again',
+	},
 	{
 		code: 'bias-off-scale',
 		who: 'technician',
@@ -105,16 +125,16 @@ export const biasRows = [
 			),
 		say: (facts) =>
 			`At its best setting the bias still leaves ${listed(uneven(facts).map(({radiusMm, leftPct}) => `${forceWithWay(leftPct, '%', 1)} at ${at([radiusMm])}`))} (allowed: ${plainNumber(allowedPct(facts))} %): its shape over the record does not fit`,
-		likely: "a lever that leaves 3 or 9 o'clock, or the angle of the thread",
+		likely: 'a lever that does not lie about level over the whole record, or the angle of the thread',
 		next: () =>
-			"the technician moves the pulley nearer or farther, or changes the length of the thread, so that a lever stays about 3 or 9 o'clock across the record",
+			'the technician makes the thread longer or shorter, or shifts its pulley as far as its maker allows, until the lever lies about level at every radius read',
 	},
 	{
 		code: 'playable-with-bias',
 		who: 'technician',
-		places: (facts) => (isCarried(facts) ? placesWhere(strong(facts), () => true) : []),
+		places: (facts) => (isCarried(facts) && strong(facts).length > 0 ? placesWhere(facts.measured, () => true) : []),
 		say: (facts) =>
-			`The side pull is ${listed(strong(facts).map(pullAt))}, yet bias can carry it: at its best setting at most ${(facts.figures.bias?.fit?.worstAfterPct ?? 0).toFixed(1)} % is left over the record (good to ${plainNumber(facts.pullLimits.good)} %)`,
+			`The side pull is ${listed(strong(facts).map(pullAt))}, yet bias can carry it: at its best setting at most ${(facts.figures.bias?.fit?.worstAfterPct ?? 0).toFixed(1)} % is left over the record (good to ${plainNumber(facts.pullLimits.good)} %), and ${(facts.figures.bias?.fit?.worstAfterDragPct ?? 0).toFixed(1)} % were the drag ${limits.effectiveDragBand.value} less or more (usable to ${plainNumber(facts.pullLimits.usable)} %)`,
 		likely: 'a steady pull',
 		next: () => 'the technician sets the bias so, it may be played, and the pull is cured at leisure',
 	},

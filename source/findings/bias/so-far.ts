@@ -20,7 +20,7 @@ import {
 	scaleLine,
 	showsMiddle,
 } from '../on-gauge.js';
-import {settingsOf} from '../settings.js';
+import {seriesRead} from '../series-read.js';
 import {line, type Shown, type Tone} from '../shown-lines.js';
 import {forceWithWay} from '../wording.js';
 import {biasAdvice} from './advice.js';
@@ -38,7 +38,7 @@ export function lastAdvice(check: Check): Shown[] {
 
 function toBeSet(check: Check): Shown[] {
 	const read = lastSettingRead(check);
-	const problem = read && biasProblem(read.document, settingsOf(read.document), read.figures.probe);
+	const problem = read && biasProblem(seriesRead(read.document), read.figures.probe);
 	const fit = read?.bias.fit;
 	if (!fit || !problem) return [];
 	return biasAdvice({fit, problem, facts: read.facts, targets: targetLines(read)}).filter(

@@ -1,16 +1,18 @@
+import type {Round} from '../../measures/hold-band.js';
 import type {Document} from '../document-schema.js';
 import {type Aim, aimAt, beyondTop, onGauge, readingWithWay, showsLimits, showsMiddle} from '../on-gauge.js';
-import {isOffScale} from '../radius-figures.js';
+import {isOffScale} from '../series-read.js';
 import {settingsOf} from '../settings.js';
 import {line, type Shown} from '../shown-lines.js';
 import {listed, plainNumber} from '../wording.js';
 import type {SettingRead} from './setting-read.js';
 
 /** The rounds that say how far the limits lie apart at a radius: those with the bias on, else those without. */
-export function roundsNear(document: Document, radiusMm: number): Document['probe'][number]['rounds'] {
+export function roundsNear(document: Document, radiusMm: number): readonly Round[] {
 	const settings = settingsOf(document);
 	const all = [...(document.bias?.readings ?? []), ...document.probe];
-	return all.find((one) => one.radiusMm === radiusMm && !isOffScale(one, settings))?.rounds ?? [];
+	const near = all.find((one) => one.radiusMm === radiusMm && !isOffScale(one, settings));
+	return (near?.rounds ?? []).filter((round) => !('gauge' in round));
 }
 
 /** What the gauge shows at the best setting, radius by radius. */

@@ -1,16 +1,13 @@
+import limits from '../../../shared/limits.json' with {type: 'json'};
 import type {PastCheck} from '../../check/past-check.js';
+import {isAbove} from '../../measures/compare.js';
 import {placeLabel} from '../../procedure/places.js';
+import {eventLabel} from '../../procedure/steps-since.js';
 import {line, type Shown, type Tone} from '../shown-lines.js';
-import {listed, plainNumber} from '../wording.js';
+import {forceWithWay, listed, plainNumber} from '../wording.js';
 import {type ComparedFigure, type Comparison, comparisonsOf, gravestOf} from './comparison.js';
-
-const months = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'] as const;
-
-/** '2026-05-04' as '4 May 2026'. */
-export function dayText(date: string): string {
-	const [year, month, day] = date.split('-').map(Number);
-	return `${day} ${months[(month ?? 1) - 1]} ${year}`;
-}
+import {dayText} from './day-text.js';
+import {slopesOf} from './trend-lines.js';
 
 const tones = {changed: 'warn', perhaps: 'warn', 'not changed': 'plain'} as const satisfies Record<string, Tone>;
 
@@ -33,7 +30,7 @@ function size(one: ComparedFigure): string {
 const nameOf = ({figure, place, radiusMm}: ComparedFigure): string =>
 	`${figure === 'pull' ? 'pull' : 'hold band'} at the ${placeLabel(place)} radius (${plainNumber(radiusMm)} mm)`;
 
-/** 'The pull at the inner radius (65 mm) moved 1.4 ± 0.6 % toward the rim since 4 May 2026: changed.' */
+/** 'The pull at the inner radius (68 mm) moved 1.4 ± 0.6 % toward the rim since 4 May 2026: changed.' */
 function sentence(one: ComparedFigure, then: PastCheck): string {
 	const {figure, change} = one;
 	const more = change.verdict === 'perhaps' ? '; probe once more' : '';
@@ -69,7 +66,30 @@ const summaries = {
 	'not changed': 'Not changed since the last check.',
 } as const;
 
-/** A check against the last one and the first: the word first, then the sizes. */
+/** What was done between two checks, where something was. */
+const doneLine = ({doneSince}: PastCheck): Shown[] => {
+	const label = doneSince === null ? undefined : eventLabel(doneSince);
+	return label === undefined
+		? []
+		: [line(`Done since the last check: ${label}. A new stretch of its history begins here.`)];
+};
+
+/**
+ * How much of a change the warmer or colder room would make, where the arm is known to go with the temperature and the rooms
+ * differ enough.
+ */
+function temperatureLines(now: PastCheck, then: PastCheck, earlier: readonly PastCheck[]): Shown[] {
+	const [warm, before] = [now.measuredWith?.temperatureC ?? null, then.measuredWith?.temperatureC ?? null];
+	if (warm === null || before === null || !isAbove(Math.abs(warm - before), limits.otherRoomC.value)) return [];
+	return slopesOf(earlier).map(({place, radiusMm, pctPerC}) =>
+		line(
+			`The room is ${Math.abs(warm - before).toFixed(0)} °C ${warm > before ? 'warmer' : 'colder'}: from its history that alone would move the pull at the ${placeLabel(place)} radius (${plainNumber(radiusMm)} mm) by ${forceWithWay(pctPerC * (warm - before), '%', 1)}.`,
+			'dim',
+		),
+	);
+}
+
+/** A check against the last one and the first of its stretch: the word first, then the sizes. */
 export function comparisonLines(
 	now: PastCheck,
 	earlier: readonly PastCheck[],
@@ -85,8 +105,10 @@ export function comparisonLines(
 		),
 		...linesOfComparison(last),
 		...(wireMoves && word && word !== 'not changed'
-			? [line('Likely first: the wire, stiff or exposed as it is, relaxing or moving with the season.')]
+			? [line('Likely first: the wire, stiff or in a free loop as it is, creeps over the seasons.')]
 			: []),
-		...(first ? [line('Against the first check:', 'strong'), ...linesOfComparison(first)] : []),
+		...temperatureLines(now, last.then, earlier),
+		...doneLine(now),
+		...(first ? [line('Against the first check of this stretch:', 'strong'), ...linesOfComparison(first)] : []),
 	];
 }

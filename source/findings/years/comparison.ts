@@ -1,8 +1,9 @@
+import constants from '../../../shared/constants.json' with {type: 'json'};
 import limits from '../../../shared/limits.json' with {type: 'json'};
-import type {PastCheck, PastProbe} from '../../check/past-check.js';
+import type {MeasuredWith, PastCheck, PastProbe} from '../../check/past-check.js';
 import {type Change, type CheckedForce, changeBetween} from '../../measures/change.js';
 import {isAbove} from '../../measures/compare.js';
-import {ownSpreadMn} from '../../measures/own-spread.js';
+import {rootSumSquares} from '../../measures/statistics.js';
 import {formatIn} from '../../units.js';
 import {plainNumber} from '../wording.js';
 
@@ -29,18 +30,35 @@ export type Comparison = {
 
 const mn = (pct: number, playingMn: number): number => (pct / 100) * playingMn;
 
+/** What the pull is compared as: the arm's own where the level of both checks was read, else as it is. */
+const pullOf = ({pullPct, tiltPct}: PastProbe, isOwn: boolean): number | null =>
+	pullPct === null ? null : pullPct - (isOwn ? (tiltPct ?? 0) : 0);
+
+/** Uncertainty (95 %) of a pull for a comparison; a check issued before setting up was counted in gets it here. */
+const pullUncertaintyOf = (
+	{pullUncertaintyPct, tiltUncertaintyPct}: PastProbe,
+	isOwn: boolean,
+	{withoutSettingUp}: MeasuredWith,
+): number | null =>
+	pullUncertaintyPct === null
+		? null
+		: rootSumSquares(
+				pullUncertaintyPct,
+				isOwn ? (tiltUncertaintyPct ?? 0) : 0,
+				withoutSettingUp ? constants.normalQuantile975.value * limits.settingUpPct.value : 0,
+			);
+
 /** A figure as a force; undefined where it was not measured. */
-function forceOf(figure: Figure, probe: PastProbe, playingMn: number): CheckedForce | undefined {
-	const valuePct = figure === 'pull' ? probe.pullPct : probe.bandPct;
-	const uncertaintyPct = figure === 'pull' ? probe.pullUncertaintyPct : probe.bandUncertaintyPct;
+function forceOf(
+	figure: Figure,
+	probe: PastProbe,
+	measuredWith: MeasuredWith,
+	isOwn: boolean,
+): CheckedForce | undefined {
+	const valuePct = figure === 'pull' ? pullOf(probe, isOwn) : probe.bandPct;
+	const uncertaintyPct = figure === 'pull' ? pullUncertaintyOf(probe, isOwn, measuredWith) : probe.bandUncertaintyPct;
 	if (valuePct === null || uncertaintyPct === null) return;
-	const tiltPct = figure === 'pull' ? probe.tiltUncertaintyPct : null;
-	return {
-		valueMn: mn(valuePct, playingMn),
-		uncertaintyMn: mn(uncertaintyPct, playingMn),
-		playingMn,
-		...(tiltPct === null ? {} : {levelUncertaintyMn: mn(tiltPct, playingMn)}),
-	};
+	return {valueMn: mn(valuePct, measuredWith.playingMn), uncertaintyMn: mn(uncertaintyPct, measuredWith.playingMn)};
 }
 
 const isSameRadius = (one: number, other: number): boolean =>
@@ -88,32 +106,21 @@ function notesOf({measuredWith: now}: PastCheck, {measuredWith: then}: PastCheck
 	];
 }
 
-/** The forces of checks that can be compared with this one at a radius, for the arm's own spread. */
-function forcesAt(figure: Figure, radiusMm: number, now: PastCheck, earlier: readonly PastCheck[]): number[] {
-	return earlier
-		.filter((one) => obstaclesOf(now, one).length === 0)
-		.flatMap((one) => {
-			const probe = probeAt(one, radiusMm);
-			const force = probe && one.measuredWith && forceOf(figure, probe, one.measuredWith.playingMn);
-			return force ? [force.valueMn] : [];
-		});
-}
-
-/** A check against an earlier one of the same arm; `earlier` are all that came before, for the arm's own spread. */
-export function comparisonOf(now: PastCheck, then: PastCheck, earlier: readonly PastCheck[]): Comparison {
+/** A check against an earlier one of the same arm. */
+export function comparisonOf(now: PastCheck, then: PastCheck): Comparison {
 	const whole = obstaclesOf(now, then);
 	const {measuredWith} = now;
-	if (whole.length > 0 || !measuredWith || !then.measuredWith) return {then, figures: [], notes: [], obstacles: whole};
+	const thenWith = then.measuredWith;
+	if (whole.length > 0 || !measuredWith || !thenWith) return {then, figures: [], notes: [], obstacles: whole};
 	const {playingMn} = measuredWith;
-	const thenPlayingMn = then.measuredWith.playingMn;
+	const isOwn = [now, then].every(({probe}) => probe.every(({tiltPct}) => tiltPct !== null));
 	const figures = now.probe.flatMap((probe) =>
 		(['pull', 'band'] as const).flatMap((figure): ComparedFigure[] => {
 			const before = probeAt(then, probe.radiusMm);
-			const one = before && forceOf(figure, before, thenPlayingMn);
-			const other = forceOf(figure, probe, playingMn);
+			const one = before && forceOf(figure, before, thenWith, isOwn);
+			const other = forceOf(figure, probe, measuredWith, isOwn);
 			if (!one || !other) return [];
-			const spread = ownSpreadMn(forcesAt(figure, probe.radiusMm, now, earlier));
-			const change = changeBetween(one, other, {ownSpreadMn: spread});
+			const change = changeBetween(one, other, playingMn);
 			return [{figure, place: probe.place, radiusMm: probe.radiusMm, playingMn, change}];
 		}),
 	);
@@ -121,10 +128,12 @@ export function comparisonOf(now: PastCheck, then: PastCheck, earlier: readonly 
 	return {
 		then,
 		figures,
-		notes: notesOf(now, then),
+		notes: [...(isOwn ? [] : [levelNotRead]), ...notesOf(now, then)],
 		obstacles: missing.map(({radiusMm}) => `there are no figures of both at ${plainNumber(radiusMm)} mm`),
 	};
 }
+
+const levelNotRead = 'the level was not read both times, so pulls are compared with what the tilt makes of them';
 
 const ranks = {changed: 2, perhaps: 1, 'not changed': 0} as const;
 
@@ -133,16 +142,26 @@ export const gravestOf = ({figures}: Comparison): Change['verdict'] | undefined 
 	figures.map(({change}) => change.verdict).toSorted((one, other) => ranks[other] - ranks[one])[0];
 
 /** The word of a check against the last one; undefined without one that it can be compared with. */
-export function changeSince(now: PastCheck, earlier: readonly PastCheck[]): Change['verdict'] | undefined {
-	const [last] = earlier;
-	return last && gravestOf(comparisonOf(now, last, earlier));
+export function changeSince(now: PastCheck, [last]: readonly PastCheck[]): Change['verdict'] | undefined {
+	return last && gravestOf(comparisonOf(now, last));
 }
 
-/** A check against the last one and, where there are more, the first. */
+/** A check against the last one and, where there are more, the first of the stretch that the last one belongs to. */
 export function comparisonsOf(now: PastCheck, earlier: readonly PastCheck[]): readonly Comparison[] {
 	const [last] = earlier;
-	const first = earlier.at(-1);
+	const first = now.doneSince === null ? stretchOf(earlier).at(-1) : undefined;
 	if (!last) return [];
 	const against = first && first !== last ? [last, first] : [last];
-	return against.map((then) => comparisonOf(now, then, earlier));
+	return against.map((then) => comparisonOf(now, then));
+}
+
+/**
+ * The newest checks of an arm that belong together, newest first: back to the last one that followed on something done to
+ * the arm, or had changed against the one before.
+ */
+export function stretchOf(checks: readonly PastCheck[]): readonly PastCheck[] {
+	const begins = checks.findIndex(
+		(one, index) => one.doneSince !== null || changeSince(one, checks.slice(index + 1)) === 'changed',
+	);
+	return begins < 0 ? checks : checks.slice(0, begins + 1);
 }

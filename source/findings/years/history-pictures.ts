@@ -3,7 +3,7 @@ import type {Limits} from '../../procedure/facts.js';
 import {placeLabel} from '../../procedure/places.js';
 import type {Shown} from '../shown-lines.js';
 import {plainNumber, sideForce, span} from '../wording.js';
-import {dayText} from './comparison-lines.js';
+import {dayText} from './day-text.js';
 import {historiesOf, type RadiusHistory} from './trend-lines.js';
 
 /** One check has no history. */

@@ -7,8 +7,8 @@ import {isTrend, type Trend, trendOf} from '../../measures/trend.js';
 import {placeLabel} from '../../procedure/places.js';
 import {line, type Shown} from '../shown-lines.js';
 import {plainNumber} from '../wording.js';
-import {obstaclesOf, probeAt} from './comparison.js';
-import {dayText} from './comparison-lines.js';
+import {obstaclesOf, probeAt, stretchOf} from './comparison.js';
+import {dayText} from './day-text.js';
 
 const daysInYear = 365.25;
 
@@ -84,15 +84,16 @@ const noTrendText = (years: Trend, span: string): string => {
 	return `no trend seen (${years.slope < 0 ? '-' : ''}${slopeText(years)} a year, ${span})`;
 };
 
+const warmth = (points: readonly Point[]) =>
+	points.flatMap(({temperatureC, pullPct}) => (temperatureC === null ? [] : [{x: temperatureC, y: pullPct}]));
+
 /** The drift of the pull at one radius over the years, and with temperature where that is known. */
 function trendOfRadius({place, radiusMm, points}: RadiusHistory): Shown[] {
 	const [first] = points;
 	if (!first) return [];
 	const where = `Pull at the ${placeLabel(place)} radius (${plainNumber(radiusMm)} mm)`;
 	const years = trendOf(points.map(({date, pullPct}) => ({x: yearsSince(first.date, date), y: pullPct})));
-	const warm = points.flatMap(({temperatureC, pullPct}) =>
-		temperatureC === null ? [] : [{x: temperatureC, y: pullPct}],
-	);
+	const warm = warmth(points);
 	const byTemperature = trendOf(warm);
 	if (!years) return [];
 	const span = `${points.length} checks since ${dayText(first.date)}`;
@@ -106,7 +107,12 @@ function trendOfRadius({place, radiusMm, points}: RadiusHistory): Shown[] {
 	return [
 		drift,
 		...(isSeasonOpen
-			? [line(`${where}: season not told from drift yet; that takes 18 months and three quarters of the year.`, 'warn')]
+			? [
+					line(
+						`${where}: season not told from drift; one check in another season, or the temperature beside each, would tell.`,
+						'warn',
+					),
+				]
 			: []),
 		...(byTemperature && isTrend(byTemperature)
 			? [
@@ -119,9 +125,18 @@ function trendOfRadius({place, radiusMm, points}: RadiusHistory): Shown[] {
 	];
 }
 
+/** How the pull at each radius goes with the temperature, in percent for each °C, where that is seen in the history. */
+export const slopesOf = (
+	checks: readonly PastCheck[],
+): {readonly place: string; readonly radiusMm: number; readonly pctPerC: number}[] =>
+	historiesOf(stretchOf(checks)).flatMap(({place, radiusMm, points}) => {
+		const trend = trendOf(warmth(points));
+		return trend && isTrend(trend) ? [{place, radiusMm, pctPerC: trend.slope}] : [];
+	});
+
 /** The long run of an arm: drift with time and temperature; its newest check first. */
 export function trendLines(checks: readonly PastCheck[]): Shown[] {
-	const histories = historiesOf(checks);
+	const histories = historiesOf(stretchOf(checks));
 	const lines = histories.flatMap(trendOfRadius);
 	const most = Math.max(0, ...histories.map(({points}) => points.length));
 	const least = limits.trendChecks.value;

@@ -11,7 +11,7 @@ import {trendLines} from './trend-lines.js';
 
 const wireMoves = (check: Check): boolean => {
 	const facts = factsOfSeries(check, openSeries(check));
-	return facts.is('arm-wire-path', 'exposed-loop') || facts.is('arm-wire-stiffness', 'stiff');
+	return facts.is('arm-wire-path', 'free-loop') || facts.is('arm-wire-stiffness', 'stiff');
 };
 
 export type Years = {

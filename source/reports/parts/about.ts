@@ -1,5 +1,5 @@
 import type {Check} from '../../check/check.js';
-import {dayText} from '../../findings/years/comparison-lines.js';
+import {dayText} from '../../findings/years/day-text.js';
 import type {Imprint} from '../check-source.js';
 import {typed, type Words} from '../report.js';
 

@@ -2,7 +2,6 @@ import type {Answer, Check} from '../../check/check.js';
 import {factsOfSeries, progressOf} from '../../check/progress.js';
 import {seriesThatCounts} from '../../findings/document-of-check.js';
 import {levelConsequence} from '../../findings/level-consequence.js';
-import {zeroText} from '../../findings/zero-text.js';
 import type {Facts} from '../../procedure/facts.js';
 import type {StageId, Step} from '../../procedure/step.js';
 import {tickStates} from '../../procedure/ticks.js';
@@ -17,7 +16,8 @@ type Group = {readonly title: string; readonly stages: readonly StageId[]};
 const groups: readonly Group[] = [
 	{title: 'Room, mat and level', stages: ['room', 'mat', 'level']},
 	{title: 'Prepared', stages: ['safe', 'damping', 'bias', 'wires']},
-	{title: 'Guard, tracking force, clearance, zero of the gauge', stages: ['force', 'clearance', 'zero']},
+	{title: 'Guard, tracking force, clearance', stages: ['force', 'clearance']},
+	{title: 'Zero of the gauge, read free', stages: ['probe']},
 	{title: 'Bias on', stages: ['bias-on']},
 	{title: 'Arm', stages: ['arm']},
 	{title: 'Cartridge', stages: ['cartridge']},
@@ -60,6 +60,5 @@ function workedOutLines(facts: Facts): string[] {
 			: [
 					`The gauge carried ${formatIn(carried, 'gf')} = ${formatIn(carried, 'mN')}, ${((100 * carried) / playing).toFixed(1)} % of the playing force.`,
 				]),
-		...(facts.answered('zero-way') ? [zeroText(facts)] : []),
 	];
 }

@@ -6,7 +6,7 @@ import {plainNumber, sideForce} from '../../findings/wording.js';
 import {zeroText} from '../../findings/zero-text.js';
 import {biasDeviceOf, hasBias} from '../../procedure/bias-devices.js';
 import type {Facts} from '../../procedure/facts.js';
-import {closingOf, zeroOf} from '../../procedure/hold-limits.js';
+import {closingOf} from '../../procedure/hold-limits.js';
 import {stepById} from '../../procedure/index.js';
 import {placeLabel} from '../../procedure/places.js';
 import {tickStates} from '../../procedure/ticks.js';
@@ -31,7 +31,7 @@ export function ruledOutPart(check: Check, figures: Figures): Section {
 		bias(facts),
 		damping(facts),
 		...ticked(facts),
-		zero(facts),
+		zero(facts, figures),
 		force(facts, figures),
 		clearance(facts, figures),
 		movedMeanwhile(facts),
@@ -99,10 +99,8 @@ function ticked(facts: Facts): Cause[] {
 	});
 }
 
-function zero(facts: Facts): Cause {
-	const {checked} = zeroOf(facts);
-	return cause('zero of the gauge', checked, checked ? `gauge turned end for end. ${zeroText(facts)}` : 'not checked');
-}
+const zero = (facts: Facts, {zero: found}: Figures): Cause =>
+	cause('zero of the gauge', found.source !== 'unchecked', zeroText(found, facts));
 
 function force(facts: Facts, {carriedMn}: Figures): Cause {
 	const playing = facts.number('playing-force');
@@ -124,7 +122,7 @@ function clearance(facts: Facts, {clearance: found}: Figures): Cause {
 function movedMeanwhile(facts: Facts): Cause {
 	const closing = closingOf(facts);
 	if (!closing) return cause('something that moved during the probe', false, 'no closing round with figures');
-	const off = Math.abs(closing.centrePct - closing.meanPct).toFixed(2);
+	const off = Math.abs(closing.movedPct).toFixed(2);
 	return cause(
 		'something that moved during the probe',
 		!closing.moved && closing.tells,

@@ -1,7 +1,7 @@
 import type {AtWorst, Figures, RadiusFigures, Verdict} from '../../findings/figures-types.js';
 import {radiusTable} from '../../findings/radius-lines.js';
 import {figuresSoFar, headline, notMeasured, noVerdictLines, zeroLine} from '../../findings/verdict-lines.js';
-import {dayText} from '../../findings/years/comparison-lines.js';
+import {dayText} from '../../findings/years/day-text.js';
 import {blocksOfShown} from '../blocks-of-shown.js';
 import type {CheckSource} from '../check-source.js';
 import {type Block, type Cell, type Section, sentence} from '../report.js';
@@ -43,9 +43,9 @@ const verdictBlock = (figures: Figures): Block => ({
 	atWorst: figures.atWorst,
 });
 
-const figuresOfVerdict = (source: CheckSource, {probe}: Figures): Block[] => [
+const figuresOfVerdict = (source: CheckSource, {probe, ...figures}: Figures): Block[] => [
 	...blocksOfShown([radiusTable(probe, source.record.check.limits)], names).map((block) => judgedTable(block, probe)),
-	...blocksOfShown([...notMeasured(source.record.check), ...zeroLine(source.record.check)], names),
+	...blocksOfShown([...notMeasured(source.record.check), ...zeroLine(source.record.check, {probe, ...figures})], names),
 	...bandsBlock(source, probe),
 ];
 

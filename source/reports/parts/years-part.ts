@@ -1,7 +1,7 @@
 import type {PastCheck, PastProbe} from '../../check/past-check.js';
 import type {AtWorst, Verdict} from '../../findings/figures-types.js';
 import {plainNumber, sideForce, span, verdictWord} from '../../findings/wording.js';
-import {dayText} from '../../findings/years/comparison-lines.js';
+import {dayText} from '../../findings/years/day-text.js';
 import {yearsOf} from '../../findings/years/years-lines.js';
 import {placeLabel} from '../../procedure/places.js';
 import {formatIn} from '../../units.js';

@@ -1,4 +1,4 @@
-import {dayText} from '../../findings/years/comparison-lines.js';
+import {dayText} from '../../findings/years/day-text.js';
 
 const dayMs = 86_400_000;
 

@@ -54,7 +54,7 @@ describe('A check that is here with other content', () => {
 	it('is left out while it is in progress here, so that its answers of today are not lost', async () => {
 		const to = dataFolder();
 		const at = '2026-11-14T09:40:00+01:00';
-		const open = newCheck({id: fullId, at, program: '0.0.0', limits: limitsOf(usualSettings)});
+		const open = newCheck({id: fullId, at, program: '0.0.0', limits: limitsOf(usualSettings), setAnew: true});
 		await to.store.saveDraft(open);
 		const {lines} = await importing(file, to);
 		expect(lines).toContain(`Left out: ${fullId} is the check in progress here. File it first.`);

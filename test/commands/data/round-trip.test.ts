@@ -8,6 +8,7 @@ import {documentOfCheck} from '../../../source/findings/document-of-check.js';
 import {newCheckId} from '../../../source/store/check-id.js';
 import {sealDocument} from '../../../source/store/document.js';
 import {StoreError} from '../../../source/store/store-error.js';
+import {CURRENT_VERSION} from '../../../source/store/upgrades.js';
 import {
 	type DataFolder,
 	dataFolder,
@@ -132,7 +133,7 @@ describe('From one data folder to another', () => {
 		mkdirSync(path.join(one.dataDir, 'checks'), {recursive: true});
 		const sealed = sealDocument({
 			kind: 'armdrift-check',
-			version: 1,
+			version: CURRENT_VERSION,
 			id,
 			finishedAt: '2026-01-02T04:04:05.000Z',
 			record: json,

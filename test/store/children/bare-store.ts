@@ -33,6 +33,7 @@ export const openBareStore = (dataDir: string) =>
 			atWorst: null,
 			probe: [],
 			measuredWith: null,
+			doneSince: null,
 			nextDate: '2027-05-25',
 		}),
 		now: () => new Date(),

@@ -1,0 +1,82 @@
+import {describe, expect, it} from 'vitest';
+import type {CheckSource} from '../../source/reports/check-source.js';
+import {played} from '../helpers/invented-checks.js';
+import {northDeckWith} from '../helpers/sample-check.js';
+import {textsOf} from './reading.js';
+import {poorSource, storySource} from './support.js';
+
+/** What every report says, hard spaces as plain ones. */
+const said = (source: CheckSource): readonly string[] =>
+	Object.values(textsOf(source)).map((text) => text.replaceAll('\u00a0', ' '));
+
+const {check} = storySource.record;
+const stoodStill: CheckSource = {
+	...storySource,
+	record: {...storySource.record, check: {...check, setAnew: false}},
+};
+const firstForm = (source: CheckSource): CheckSource => {
+	const {issued} = source.record;
+	return {...source, record: {...source.record, issued: issued && {...issued, form: 1}}};
+};
+/** The gauge cannot be turned; read free, it shows half a percent before the first round and after the last. */
+const readFree: CheckSource = {
+	record: played({
+		at: '2026-11-14T09:40:00+01:00',
+		script: northDeckWith(
+			{'gauge-turns': 'no', 'zero-free-before': '+0.5', 'zero-free-after': '+0.5'},
+			{inner: [['3 out', '8.5 out']]},
+		),
+	}),
+	history: [],
+};
+/** One round at each radius, as a first try takes them. */
+const once: CheckSource = {
+	...storySource,
+	record: (() => {
+		const {issued} = storySource.record;
+		if (!issued) throw new Error('nothing was issued');
+		const probe = issued.figures.probe.map((one) => ({...one, repeatability: 'assumed' as const}));
+		return {...storySource.record, issued: {...issued, figures: {...issued.figures, probe}}};
+	})(),
+};
+
+describe('What the ± is made of', () => {
+	it('names the zero by how it was found', () => {
+		for (const text of said(storySource))
+			expect(text).toContain('found by turning the gauge; its ± comes from the same');
+		for (const text of said(poorSource)) expect(text).toContain('not checked; half a percent, or a step, either way');
+		// Two readings of a step of 0.5 %: 0.5/√(12 × 2) = 0.102 % (JCGM 100:2008 F.2.2.1).
+		for (const text of said(readFree)) expect(text).toContain('read free of the arm; standard uncertainty 0.102 %');
+	});
+
+	it('names what setting up makes: in the rounds where the gauge was set anew, else 0.3 %', () => {
+		for (const text of said(storySource)) {
+			expect(text).toContain('the gauge was set anew for each round, so the rounds show it');
+			expect(text).not.toContain('0.3 % of the playing force');
+		}
+		for (const text of said(stoodStill)) expect(text).toContain('0.3 % of the playing force');
+	});
+
+	it('says that the scatter is assumed where rounds cannot show it', () => {
+		for (const text of said(storySource)) expect(text).toContain('from the rounds of all radii together');
+		for (const text of said(once)) expect(text).toContain('assumed: 0.3 % for a middle, 0.6 % for a band');
+	});
+
+	it('is not told of figures that were issued before it was: they say what their ± leave out', () => {
+		for (const text of said(firstForm(storySource))) {
+			expect(text).toContain('issued by an earlier version of the program: their ± leave out what setting up');
+			expect(text).not.toContain('What the ± is made of');
+		}
+		for (const text of said(storySource)) expect(text).not.toContain('issued by an earlier version');
+	});
+});
+
+describe('A zero that was read free of the arm', () => {
+	it('stands beside the verdict with its ±, and among what was ruled out', () => {
+		const {html, markdown, maker} = textsOf(readFree);
+		// Two standard uncertainties of 0.102 %, to 95 %.
+		for (const text of [html, markdown, maker])
+			expect(text.replaceAll('\u00a0', ' ')).toContain('Zero of the gauge, read free of the arm: 0.5 % plus ± 0.2 %');
+		expect(maker.replaceAll('\u00a0', ' ')).toMatch(/\nzero of the gauge\n+ruled out\n/);
+	});
+});
