@@ -173,15 +173,9 @@ export class OpenWorkbench implements Workbench {
 	}
 
 	protected blankCheck(): Check {
+		const start = {id: newCheckId(this.#clock()), at: this.now(), program: this.version};
 		const settings = this.settings();
-		const {setAnew} = settings;
-		return newCheck({
-			id: newCheckId(this.#clock()),
-			at: this.now(),
-			program: this.version,
-			limits: limitsOf(settings),
-			setAnew,
-		});
+		return newCheck({...start, limits: limitsOf(settings), setAnew: settings.setAnew});
 	}
 
 	#dialogue(check: Check): Dialogue {

@@ -53,7 +53,7 @@ export function stevensonANullsMm({innermostMm, outermostMm}: Grooves): NullRadi
 export const layouts = [
 	{name: 'Loefgren A', nullsMm: loefgrenANullsMm},
 	{name: 'Loefgren B', nullsMm: loefgrenBNullsMm},
-	{name: 'Stevenson, null at the innermost groove', nullsMm: stevensonANullsMm},
+	{name: 'Stevenson', nullsMm: stevensonANullsMm},
 ] as const satisfies readonly {readonly name: string; readonly nullsMm: (grooves: Grooves) => NullRadii}[];
 
 /**

@@ -20,7 +20,7 @@ const later = 'The bias is better set after what is found below is dealt with.';
 describe('The offer to set the bias', () => {
 	it('comes with the word that it had better wait where the wire is to be dressed first', () => {
 		const text = atVerdict();
-		expect(text).toContain('dresses the wire anew');
+		expect(text).toContain('dresses the leads');
 		// Before the findings, so that it is on the first page, with the choices.
 		expect(text.split('\n').indexOf(later)).toBeLessThan(text.split('\n').findIndex((one) => one.startsWith('Next: ')));
 	});
@@ -35,7 +35,7 @@ describe('The offer to set the bias', () => {
 
 	it.each([
 		'off-scale',
-		'hard-case',
+		'pull-and-friction',
 		'tilt-explains',
 		'constant-pull',
 		'spring-pull',

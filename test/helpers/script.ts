@@ -30,6 +30,9 @@ const limits = limitsOf(usualSettings);
 export const freshDialogue = (profiles: readonly Profile[] = [], id = 'sample-1'): Dialogue =>
 	startDialogue(newCheck({id, at: '2026-03-02T09:00:00Z', program: '0.0.0', limits, setAnew: true}), profiles);
 
+/** A push in words as a gauge shows it that was turned end for end, zero and all left out: '3 out' is '-3'. */
+const inOwnSign = (typed: string): string => typed.replace(/^([\d.,]+) out$/, '-$1').replace(/^([\d.,]+) in$/, '+$1');
+
 /** The entry with which a technician following a script answers what is asked now. */
 export function entryFor(dialogue: Dialogue, script: Script): Entry {
 	const prompt = promptOf(dialogue);
@@ -42,7 +45,8 @@ export function entryFor(dialogue: Dialogue, script: Script): Entry {
 			if (!slot) return {kind: 'text', text: known ?? prompt.initial};
 			const rounds = script.rounds[slot.place] ?? [];
 			const round = rounds[slot.index % rounds.length];
-			return {kind: 'text', text: round?.[slot.which === 'innerLimit' ? 0 : 1] ?? '0'};
+			const typed = round?.[slot.which === 'innerLimit' ? 0 : 1] ?? '0';
+			return {kind: 'text', text: slot.gauge === 'turned' ? inOwnSign(typed) : typed};
 		}
 		case 'yes-no':
 			return {kind: dialogue.mode.kind !== 'stop' && known !== 'no' ? 'yes' : 'no'};

@@ -1,4 +1,5 @@
 import {describe, expect, it} from 'vitest';
+import {isMeasured} from '../../source/findings/figures.js';
 import type {CheckSource} from '../../source/reports/check-source.js';
 import {played} from '../helpers/invented-checks.js';
 import {northDeckWith} from '../helpers/sample-check.js';
@@ -29,13 +30,15 @@ const readFree: CheckSource = {
 	}),
 	history: [],
 };
-/** One round at each radius, as a first try takes them. */
+/** As figures stand that one round at each radius came to. */
 const once: CheckSource = {
 	...storySource,
 	record: (() => {
 		const {issued} = storySource.record;
 		if (!issued) throw new Error('nothing was issued');
-		const probe = issued.figures.probe.map((one) => ({...one, repeatability: 'assumed' as const}));
+		const probe = issued.figures.probe.map((one) =>
+			isMeasured(one) ? {...one, repeatability: 'assumed' as const} : one,
+		);
 		return {...storySource.record, issued: {...issued, figures: {...issued.figures, probe}}};
 	})(),
 };
