@@ -19,4 +19,4 @@ export type FindingRow = {
 
 /** The maker's time and the owner's money are not spent on one reading. */
 export const repeatFirst =
-	'first repeat at one radius with the leads dressed anew, the guard not touching and the deck undisturbed';
+	'the technician first repeats at one radius with the leads dressed anew, the guard not touching and the deck undisturbed';

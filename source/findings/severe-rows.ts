@@ -18,7 +18,7 @@ export const severeRows = [
 			return `At ${listed(radii)} a reading reached the top of the scale, ${top}, so there is no figure`;
 		},
 		likely: 'the level is wrong, the bias is still on, or the arm has a fault',
-		next: () => `look at bias, level and leads, then ${repeatFirst}; if it stays so the arm goes to its maker`,
+		next: () => `after a look at bias, level and leads ${repeatFirst}; if it stays so the arm goes to its maker`,
 	},
 	{
 		code: 'moved',
@@ -30,6 +30,6 @@ export const severeRows = [
 		say: ({figures: {closing}}) =>
 			`The closing round is ${forceWithWay(closing?.movedPct ?? 0, '%', 1)} of the rounds before it (up to ${(closing?.allowedPct ?? 0).toFixed(1)} % is no change)`,
 		likely: 'the gauge, the deck or a lead shifted meanwhile',
-		next: () => 'find what moved, then probe again',
+		next: () => 'the technician finds what moved, then probes again',
 	},
 ] as const satisfies readonly FindingRow[];

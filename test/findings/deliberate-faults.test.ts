@@ -144,6 +144,59 @@ describe('a tilt that explains the pull', () => {
 	});
 });
 
+describe('a constant pull', () => {
+	// One round each, so ± 0.6 % and more: where 0.5 % is good, none of these is surely good. Half the limit is 0.25 %.
+	const codesAt = (inner: number, outer: number) =>
+		codesOf(
+			documentOf([[inner - 1, inner + 1]], [[outer - 1, outer + 1]], {limits: {pullGoodPct: 0.5, pullUsablePct: 4}}),
+		);
+
+	it('goes the same way at both ends', () => {
+		expect(codesAt(0.3, 0.1)).toContain('constant-pull');
+		expect(codesAt(-0.3, -0.1)).toContain('constant-pull');
+		expect(codesAt(0.1, -0.1)).not.toContain('constant-pull');
+		expect(codesAt(-0.1, 0.1)).not.toContain('constant-pull');
+		// None at all goes no way.
+		expect(codesAt(0.2, 0)).not.toContain('constant-pull');
+	});
+
+	it('changes by less than half the good limit', () => {
+		expect(codesAt(0.4, 0.16)).toContain('constant-pull');
+		expect(codesAt(0.4, 0.15)).not.toContain('constant-pull');
+	});
+});
+
+describe('a deck that is not level', () => {
+	const pulls: readonly Limits[] = Array(3).fill([2.5, 3.5]);
+	const notLevel = (innerPct: number, outerPct: number, more: object = {}) =>
+		printedOf({...documentOf(pulls, pulls, tiltedBy(innerPct, outerPct)), ...more}).findings.find(
+			({code}) => code === 'not-level',
+		);
+
+	it('is so where the tilt makes more than a quarter of the good limit of 2 %', () => {
+		expect(notLevel(0.6, 0.4)?.places).toEqual(['inner']);
+		expect(notLevel(0.4, -0.6)?.places).toEqual(['outer']);
+		expect(notLevel(0.6, 0.6)?.places).toEqual(['inner', 'outer']);
+		expect(notLevel(0.4, 0.4)).toBeUndefined();
+	});
+
+	it('is so all over where only the whole tilt is too large', () => {
+		// Outward turns by some 18° from one radius to the other: a tilt square to the middle of both makes 100·tan(tilt)·sin 9°
+		// at each, in and out; 0.17 % are 0.6° and more.
+		expect(notLevel(0.17, -0.17)?.places).toEqual(['inner', 'outer']);
+		expect(notLevel(0.1, -0.1)).toBeUndefined();
+	});
+
+	it('says how much the tilt makes, and what is left without it', () => {
+		const text = notLevel(0.6, 0.8)?.text;
+		expect(text).toMatch(/makes 0\.60* % out [^;]*at 68 mm/);
+		expect(text).toMatch(/ 0\.80* % out [^;]*at 136 mm/);
+		// 3 % less each.
+		expect(text).toMatch(/2\.40* % out at 68 mm/);
+		expect(text).toMatch(/2\.20* % out at 136 mm/);
+	});
+});
+
 describe('friction at one end', () => {
 	// Spans of 2 and 3.6 % about one middle: 1.6 % apart, where half the good limit of 3 % is 1.5 %.
 	const about = (middle: number, ...spans: readonly number[]): Limits[] =>

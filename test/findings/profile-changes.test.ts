@@ -30,12 +30,12 @@ const one = (profiles: readonly Profile[], id = arm) => profiles.find((profile) 
 const south: Profile = {id: 'arm-south', kind: 'arm', name: 'south deck', usedAt: day, answers: {}};
 
 describe('Renaming a profile', () => {
-	it.skip('keeps the old name, so that its past checks are still found', () => {
+	it('keeps the old name, so that its past checks are still found', () => {
 		const next = listOf(rename('  upper deck '));
 		expect(one(next)).toMatchObject({
 			name: 'upper deck',
 			formerNames: ['north deck'],
-			answers: {'arm-name': {typed: 'upper deck', value: 'upper deck'}, 'arm-length': {value: 229}},
+			answers: {'arm-name': {typed: 'upper deck', value: 'upper deck'}, 'arm-length': {value: 233}},
 		});
 		expect(namesOf('north deck', next)).toEqual(['upper deck', 'north deck']);
 		expect(z.safeParse(profilesSchema, JSON.parse(JSON.stringify(next))).success).toBe(true);
@@ -103,18 +103,18 @@ describe('Correcting an answer of a profile', () => {
 	});
 
 	it('refuses what cannot be believed, and says what was perhaps meant', () => {
-		expect(sentenceOf(correct('arm-length', '22.9'))).toMatch(/did you mean 22\.9 cm\?/);
+		expect(sentenceOf(correct('arm-length', '23.3'))).toMatch(/did you mean 23\.3 cm\?/);
 	});
 
-	it.skip('refuses what does not go with the other answers', () => {
+	it('refuses what does not go with the other answers', () => {
 		expect(sentenceOf(correct('radius-outer', '100 mm', {profiles: listOf(correct('radius-inner', '105'))}))).toMatch(
 			/must be larger than the inner one/,
 		);
-		expect(sentenceOf(correct('force-low', '19 mN', {id: idOf('cartridge')}))).toMatch(/above the playing force/);
+		expect(sentenceOf(correct('force-low', '22 mN', {id: idOf('cartridge')}))).toMatch(/above the playing force/);
 	});
 
-	it.skip('to the same again changes nothing', () => {
-		expect(listOf(correct('arm-length', '229 mm'))).toBe(kept);
+	it('to the same again changes nothing', () => {
+		expect(listOf(correct('arm-length', '233 mm'))).toBe(kept);
 	});
 
 	it('never renames: that is done apart', () => {
@@ -129,12 +129,12 @@ describe('Correcting an answer of a profile', () => {
 		expect(answers['scale-step']).toEqual({typed: '0.01 g', value: expect.closeTo(0.0980665, 9)});
 	});
 
-	it.skip('asks for what becomes needed, and drops what becomes needless', () => {
+	it('asks for what becomes needed, and drops what becomes needless', () => {
 		const open = one(listOf(correct('arm-pivot-distance', '-')));
 		if (!open) throw new Error('the arm is gone');
 		expect(profileQuestions(open).steps.map(({id}) => id)).toContain('arm-pivot-way');
 		const wayed = listOf(correct('arm-pivot-way', 'nulls', {profiles: listOf(correct('arm-pivot-distance', '-'))}));
-		const measured = listOf(correct('arm-pivot-distance', '211.3', {profiles: wayed}));
+		const measured = listOf(correct('arm-pivot-distance', '215.4', {profiles: wayed}));
 		expect(one(measured)?.answers['arm-pivot-way']).toBeUndefined();
 		expect(one(measured)?.answers).toEqual(one(kept)?.answers);
 	});
@@ -206,7 +206,7 @@ describe('Whatever is renamed, corrected or set aside', () => {
 	];
 	const change = fc.record({
 		id: fc.constantFrom(...kept.map(({id}) => id), 'arm-gone'),
-		typed: fc.constantFrom('', '-', 'north deck', 'blue one', 'x', '229', '24', '65 mm', 'mN', '3', '\u0007', '18 mN'),
+		typed: fc.constantFrom('', '-', 'north deck', 'blue one', 'x', '233', '24', '68 mm', 'mN', '3', '\u0007', '21 mN'),
 		step: fc.constantFrom(...steps),
 		what: fc.constantFrom('rename', 'correct', 'aside', 'back', 'check'),
 	});
