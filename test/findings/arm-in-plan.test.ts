@@ -37,8 +37,8 @@ describe('The arm in plan', () => {
 	});
 
 	it('lies over the right side of the record where the pivot stands at the right rear (common practice, no source)', () => {
-		const arm = {effectiveLengthMm: 229, pivotDistanceMm: 211.3};
-		for (const radiusMm of [65, 100, 140]) {
+		const arm = {effectiveLengthMm: 233, pivotDistanceMm: 215.4};
+		for (const radiusMm of [68, 98, 136]) {
 			const {x, y} = stylusPlace(arm, 45, radiusMm);
 			expect(x).toBeGreaterThan(0);
 			expect(y).toBeLessThan(0);

@@ -36,16 +36,20 @@ describe('The offer to set the bias', () => {
 	it.each([
 		'off-scale',
 		'pull-and-friction',
+		'moved',
 		'tilt-explains',
+		'not-level',
 		'constant-pull',
 		'spring-pull',
+		'runaway-pull',
 		'friction',
 		'friction-local',
+		'no-pattern',
 	] as const)('had better wait after the finding %s', (code) =>
 		expect(namesCure([{code: 'undecided'}, {code}])).toBe(true),
 	);
 
-	it.each(['undecided', 'sound', 'bias-uneven', 'bias-rubs', 'bias-off-scale'] as const)(
+	it.each(['undecided', 'sound', 'bias-idle', 'bias-uneven', 'bias-rubs', 'bias-off-scale'] as const)(
 		'need not wait after the finding %s alone',
 		(code) => expect(namesCure([{code}])).toBe(false),
 	);
