@@ -2,7 +2,7 @@ import {units} from '../units.js';
 import {placesWhere} from './diagnosis-facts.js';
 import type {RadiusFigures} from './figures-types.js';
 import {type FindingRow, repeatFirst} from './finding-row.js';
-import {forceWithWay, listed, plainNumber} from './wording.js';
+import {listed, plainNumber, wayOf} from './wording.js';
 
 const isOffScale = ({pullVerdict}: RadiusFigures): boolean => pullVerdict === 'off-scale';
 
@@ -28,7 +28,7 @@ export const severeRows = [
 				? document.probe.filter(({rounds}) => rounds.some(({closing}) => closing)).map(({place}) => place)
 				: [],
 		say: ({figures: {closing}}) =>
-			`The closing round is ${forceWithWay(closing?.movedPct ?? 0, '%', 1)} of the rounds before it (up to ${(closing?.allowedPct ?? 0).toFixed(1)} % is no change)`,
+			`The closing round reads ${Math.abs(closing?.movedPct ?? 0).toFixed(1)} % farther ${wayOf(closing?.movedPct ?? 0)} than the rounds before it (up to ${(closing?.allowedPct ?? 0).toFixed(1)} % is no change)`,
 		likely: 'the gauge, the deck or a lead shifted meanwhile',
 		next: () => 'the technician finds what moved, then probes again',
 	},

@@ -207,7 +207,7 @@ describe('The verdict', () => {
 		// The middle of the closing round lies 2 % above the mean of the two others; it is kept all the same.
 		const closing = say(at('probe-closing'), [text('5 out'), text('10.5 out'), choose('go-on'), choose('override')]);
 		const verdict = follow(closing, northDeck, {until: 'verdict'});
-		expect(shownAt(verdict)).toMatch(/^The closing round is /m);
+		expect(shownAt(verdict)).toMatch(/^The closing round reads /m);
 		expect(shownAt(verdict)).toMatch(/^Next: the technician finds what moved, then probes again\.$/m);
 	});
 

@@ -6,7 +6,7 @@ import {onceWays, prove, ways} from '../../source/practice/proof.js';
 import {bars, holdingShare} from '../../source/practice/shortfalls.js';
 
 /** Each arm is probed in one of three ways: as many for every way. */
-const armsEach = 10;
+const armsEach = 6;
 const proof = prove({arms: 3 * armsEach, seed: 1, compute});
 
 const figures = ['pull', 'band'] as const;
