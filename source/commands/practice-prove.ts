@@ -60,7 +60,9 @@ const signed = (value: number): string => `${value < 0 ? '-' : '+'}${Math.abs(va
 const percents = (share: number): string => (100 * share).toFixed(1);
 
 function figureCells(tally: FigureTally): string[] {
-	const count = Math.max(1, tally.intervals);
+	// Too few arms for every way to get one.
+	if (tally.intervals === 0) return ['-', '-', '-', '-'];
+	const count = tally.intervals;
 	return [
 		`${percents(holdingShare(tally))} %`,
 		shareInterval(tally.holding, tally.intervals).map(percents).join('-'),

@@ -57,6 +57,6 @@ export const frictionRows = [
 			`Beyond limits, but no single cause shows: side pull ${listed(patternless(facts).map(pullAt))} (usable to ${plainNumber(facts.pullLimits.usable)} %), hold band ${listed(patternless(facts).map(bandAt))} (usable to ${plainNumber(facts.bandLimits.usable)} %)`,
 		likely: '',
 		next: () =>
-			'the technician takes rounds at one more radius between; if no cause shows then, the arm goes to its maker with the figures',
+			'the technician takes rounds at one more radius between, with the leads dressed anew, the guard not touching and the deck undisturbed; if no cause shows then, the arm goes to its maker with the figures',
 	},
 ] as const satisfies readonly FindingRow[];

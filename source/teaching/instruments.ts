@@ -1,3 +1,5 @@
+import {stepDecimals, withSign} from '../findings/wording.js';
+import {toStep} from '../measures/gauge-shows.js';
 import type {ArmSpec} from '../practice/arm-spec.js';
 import type {LessonArm} from '../practice/arms.js';
 import {levelShownDeg, leverClockShown, scaleShownMn, threadAngleShownDeg} from '../practice/bench.js';
@@ -87,6 +89,12 @@ const thread = (place: OnPlace): Instrument =>
 		},
 	);
 
+/** The pointer of the gauge with nothing on it, in its own sign. */
+const freeZero = reading(
+	(text) => `Free of the arm the gauge shows ${text} %.`,
+	({spec: {gauge}}) => withSign(toStep(gauge.zeroPct, gauge.stepPct), stepDecimals(gauge.stepPct)),
+);
+
 const matThickness = ({lesson}: BenchNow): number => lesson.bench.clearance.matRemovedMm;
 
 /** What an invented bench shows, by step. */
@@ -128,6 +136,8 @@ export const instruments: Readonly<Record<string, Instrument>> = {
 			return String(facts.is('mat', 'off') ? stylusMm : Number((stylusMm - matRemovedMm).toFixed(1)));
 		},
 	),
+	'zero-free-before': freeZero,
+	'zero-free-after': freeZero,
 	'bias-weight': reading(
 		(text) =>
 			`The weight that came with the arm is marked ${text} g. Any other can be hung on: type it, and it hangs there.`,
