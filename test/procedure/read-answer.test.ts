@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import {describe, expect, it} from 'vitest';
 import {procedure, stepById} from '../../source/procedure/index.js';
-import {type AnswerRead, readAnswer, unitOf} from '../../source/procedure/read-answer.js';
-import type {AnswerValue, Step} from '../../source/procedure/step.js';
+import {type AnswerRead, fits, readAnswer, unitOf} from '../../source/procedure/read-answer.js';
+import type {AnswerValue, Input, Step} from '../../source/procedure/step.js';
 import {withUnit} from '../../source/procedure/typed-text.js';
 import {gaugeUnits} from '../../source/units.js';
 import {factsWith} from '../helpers/facts.js';
@@ -67,6 +67,9 @@ describe('A value that cannot be believed', () => {
 		['room-temperature', '70', /did you mean 70 °F\?$/],
 		['room-temperature', '110', /did you mean 110 °F\?$/],
 		['level-lr-1', '12 right', /did you mean 12 ′\?$/],
+		// The ends of what is believable count as believable: 42 cm are 420 mm, 12 cm are 120 mm.
+		['arm-length', '42', /did you mean 42 cm\?$/],
+		['arm-length', '12', /did you mean 12 cm\?$/],
 	])("for %s, '%s', is refused and the likely unit is named", (id, typed, sentence) => {
 		expect(read(id, typed)).toEqual(refusedWith(sentence));
 	});
@@ -79,6 +82,20 @@ describe('A value that cannot be believed', () => {
 		['playing-force', '0'],
 	])("for %s, '%s', is refused with what is believable and without a guess", (id, typed) => {
 		expect(read(id, typed)).toEqual(refusedWith(/is believable here\.$/));
+	});
+});
+
+describe('The ends of what is believable', () => {
+	it.each(['120', '420'])('are believable themselves: %s mm', (typed) => {
+		expect(read('arm-length', typed)).toMatchObject({kind: 'value', value: Number(typed)});
+	});
+
+	it.each(['119.99', '420.01'])('and what lies beyond them is not: %s mm', (typed) => {
+		expect(read('arm-length', typed)).toEqual(refusedWith(/cannot be right/));
+	});
+
+	it('bear the rounding of another unit: 16.53543307087 in are 420 mm and 1e-10', () => {
+		expect(read('arm-length', '16.53543307087 in')).toMatchObject({kind: 'value'});
 	});
 });
 
@@ -105,8 +122,83 @@ describe('A choice', () => {
 		expect(read('gauge-unit', typed)).toEqual({kind: 'value', value: 'mN', typed: 'millinewtons (mN)'});
 	});
 
-	it.each(['0', '4', '-1', '1.5', '', 'newton', '1 '.repeat(9), '9'.repeat(400)])("is refused for '%s'", (typed) => {
-		expect(read('gauge-unit', typed)).toEqual(refusedWith('Choose by number, 1 to 3.'));
+	it.each(['0', '4', '-1', '1.5', '', 'a2', '2a', 'newton', '1 '.repeat(9), '9'.repeat(400)])(
+		"is refused for '%s'",
+		(typed) => {
+			expect(read('gauge-unit', typed)).toEqual(refusedWith('Choose by number, 1 to 3.'));
+		},
+	);
+});
+
+describe('The place of a lever', () => {
+	const leverAt = step('bias-clock-outer');
+
+	it.each([
+		['8:30', '8:30'],
+		['8.30', '8:30'],
+		['8h30', '8:30'],
+		['8 30', '8:30'],
+		['830', '8:30'],
+		['1215', '12:15'],
+		['8', '8:00'],
+		['08:05', '8:05'],
+		["8 o'clock", '8:00'],
+		["7:15 O'Clock", '7:15'],
+		['8 oclock', '8:00'],
+	])("typed as '%s' is %s on the clock face", (typed, kept) => {
+		expect(readAnswer(leverAt, typed, factsWith())).toEqual({kind: 'value', value: kept, typed: kept});
+	});
+
+	it.each(['13:00', '0:30', '8:60', '8:3', '8:305', 'at 8:30', '8:30 x', "8 o'clock sharp", '8x30', 'noon', '123456'])(
+		"'%s' is no time of the clock face",
+		(typed) => {
+			expect(readAnswer(leverAt, typed, factsWith())).toEqual(refusedWith(/^'.*8:30.*\.$/));
+		},
+	);
+
+	it('may be left out', () => {
+		expect(readAnswer(leverAt, '-', factsWith())).toEqual({kind: 'value', value: '', typed: ''});
+	});
+});
+
+describe('A step that is not answered by text', () => {
+	it('says so', () => {
+		const ticks = procedure.find(({input}) => input.kind === 'ticks');
+		if (!ticks) throw new Error('some step is answered by ticks');
+		expect(readAnswer(ticks, 'y', factsWith())).toEqual(refusedWith(/not answered by text/));
+	});
+});
+
+describe('A stored answer', () => {
+	const number = {kind: 'number', unit: 'mm', between: [0, 9]} as const;
+	const choice = {
+		kind: 'choice',
+		options: [
+			{id: 'left', label: 'Left'},
+			{id: 'right', label: 'Right'},
+		],
+	} as const;
+	const cases: readonly [Input, readonly AnswerValue[], readonly AnswerValue[]][] = [
+		[{kind: 'text'}, ['', 'a'], [1, true, null, ['a']]],
+		[{kind: 'clock'}, ['8:30'], ['', '8:3', 8, null]],
+		[{kind: 'clock', optional: true}, ['8:30', ''], ['8:3', 8, null]],
+		[choice, ['left', 'right'], ['', 'up', 'Left', 1, null]],
+		[{kind: 'confirm'}, [true, false], ['yes', 1, null]],
+		[number, [0, 4.5], ['4', null, true, ['4']]],
+		[{...number, optional: true}, [0, 4.5, null], ['4', true]],
+	];
+
+	it.each(cases)('fits %j or does not', (input, fitting, others) => {
+		for (const value of fitting) expect([value, fits(input, value, factsWith())]).toEqual([value, true]);
+		for (const value of others) expect([value, fits(input, value, factsWith())]).toEqual([value, false]);
+	});
+
+	it('of a profile is its name, and of ticks a list', () => {
+		const kindOf = (kind: Input['kind']) => procedure.find(({input}) => input.kind === kind)?.input;
+		const [profile, ticks] = [kindOf('profile'), kindOf('ticks')];
+		if (!profile || !ticks) throw new Error('there are steps of both kinds');
+		expect([fits(profile, 'a', factsWith()), fits(profile, 1, factsWith())]).toEqual([true, false]);
+		expect([fits(ticks, ['a'], factsWith()), fits(ticks, 'a', factsWith())]).toEqual([true, false]);
 	});
 });
 
@@ -184,8 +276,19 @@ describe('A reading as it is kept', () => {
 		['+4 pct', 'percent', '+4 pct'],
 		['0.1 right', 'deg', '0.1° right'],
 		['6 min right', 'deg', '6 min right'],
+		['6 right', 'arcmin', '6′ right'],
+		['  4  ', 'percent', '4 %'],
+		['- 3', 'mN', '- 3 mN'],
+		['plus 4', 'mN', 'plus 4'],
+		['out 4', 'percent', 'out 4'],
+		['nothing', 'percent', 'nothing'],
 	] as const)("says its unit once: '%s' on a gauge in %s is '%s'", (typed, unit, kept) => {
 		expect(withUnit(typed, unit, true)).toBe(kept);
+	});
+
+	it('takes no word after a plain number for a side', () => {
+		expect(withUnit('4 out', 'percent')).toBe('4 out');
+		expect(withUnit('4', 'percent')).toBe('4 %');
 	});
 
 	it('has the unit of its step', () => {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import {describe, expect, it} from 'vitest';
-import {readNumber} from '../../source/procedure/read-number.js';
+import {quoted, readNumber} from '../../source/procedure/read-number.js';
 import {unitIds, units} from '../../source/units.js';
 
 describe('A number', () => {
@@ -9,6 +9,7 @@ describe('A number', () => {
 		['4.5', 4.5],
 		['4,5', 4.5],
 		['.5', 0.5],
+		['.25', 0.25],
 		[',5', 0.5],
 		['4.', 4],
 		['+4', 4],
@@ -98,6 +99,39 @@ describe('What is no number', () => {
 	])("'%s' is refused in one sentence with an example", (typed) => {
 		const read = readNumber(typed, 'percent', 'percent');
 		expect(read).toMatchObject({ok: false, sentence: expect.stringMatching(/^[A-Z'].*(?:4\.5 %|use %)\.$/su)});
+	});
+
+	it('is quoted as it was typed, cut after twenty letters', () => {
+		expect(quoted('  four  ')).toBe("'four'");
+		expect(quoted('x'.repeat(20))).toBe(`'${'x'.repeat(20)}'`);
+		expect(quoted('x'.repeat(21))).toBe(`'${'x'.repeat(20)}…'`);
+	});
+
+	it('has at most fifteen digits, as many as a double keeps', () => {
+		// IEEE 754 binary64: DBL_DIG = 15 (C standard, float.h).
+		expect(readNumber('9'.repeat(15), 'percent', 'percent')).toMatchObject({ok: true, value: 999_999_999_999_999});
+		expect(readNumber('9'.repeat(16), 'percent', 'percent')).toMatchObject({ok: false});
+	});
+
+	it('says what is wrong: nothing typed, no number, two decimal marks, another unit', () => {
+		const sentence = (typed: string) => {
+			const read = readNumber(typed, 'percent', 'percent');
+			return read.ok ? '' : read.sentence;
+		};
+		expect(sentence(' ')).toMatch(/^Type a number/);
+		expect(sentence('four')).toMatch(/^'four' is not a number/);
+		expect(sentence('1.2.3')).toMatch(/more than one decimal mark/);
+		expect(sentence('4 %2')).toMatch(/^'%2' is not a unit/);
+	});
+
+	it.each([
+		['gf', '1.8 g'],
+		['mN', '18 mN'],
+		['g', '0.5 g'],
+		['mm', '12.5 mm'],
+	] as const)('is shown an example in the unit wanted: %s', (unit, example) => {
+		const read = readNumber('', units[unit].of, unit);
+		expect(read).toEqual({ok: false, sentence: `Type a number, for example ${example}.`});
 	});
 
 	it('is quoted no longer than a screen can bear', () => {

@@ -55,6 +55,16 @@ describe('A reading of the gauge', () => {
 		expect(read('nonsense')).toMatchObject({sentence: expect.stringMatching(/out or in\.$/)});
 	});
 
+	it('keeps what was typed whole in a refusal, points and all', () => {
+		expect(read('1.2.3')).toMatchObject({
+			sentence: expect.stringMatching(/^'1\.2\.3' has .*[^.], with its side: out or in\.$/),
+		});
+	});
+
+	it("says nothing of the gauge's own sign where a direction counts", () => {
+		expect(read('4 in out')).toMatchObject({sentence: expect.not.stringMatching(/own sign/)});
+	});
+
 	// Convention of the program: positive when the arm pushes toward the rim. A hand that starts the arm pushes against it.
 	it.each([
 		['arm-out', 4],
@@ -82,6 +92,7 @@ describe('A reading of the gauge turned end for end, or free of the arm', () => 
 		expect(read('4', convention)).toEqual(sideWanted(4));
 		expect(read('-4 plus', convention)).toEqual(refused);
 		expect(read('4 out', convention)).toMatchObject({sentence: expect.stringMatching(/gauge's own sign counts/)});
+		expect(read('nonsense', convention)).toMatchObject({sentence: expect.stringMatching(/plus or minus\.$/)});
 	});
 });
 
