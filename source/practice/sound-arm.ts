@@ -12,11 +12,11 @@ export const ordinaryGauge: Gauge = {
 };
 
 /** Torque in µN·m of one percent of the playing force, for the arm below. */
-export const onePercentMicroNm = (18 / 100) * 229;
+export const onePercentMicroNm = (18 / 100) * 233;
 
 /** A sound arm of nine inches on a level deck; all values are invented. Every other arm is this one with a fault. */
 export const soundArm: ArmSpec = {
-	geometry: {effectiveLengthMm: 229, pivotDistanceMm: 211.3},
+	geometry: {effectiveLengthMm: 233, pivotDistanceMm: 215.4},
 	pivotDirectionDeg: 45,
 	loading: 'gravity',
 	playingMn: 18,

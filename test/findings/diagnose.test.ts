@@ -309,6 +309,12 @@ describe('A steady pull', () => {
 		expect(carried(2.2)).not.toContain('playable-with-bias');
 	});
 
+	it('beside a bias that rubs: the rub is named by its place among the radii read', () => {
+		const rubbing = (document: Document) => found(document).find(({code}) => code === 'bias-rubs')?.places;
+		expect(rubbing(withBias(quiet, at(136, 12), at(98, 12, 4), at(68, 12)))).toEqual(['other']);
+		expect(rubbing(withBias(quiet, at(136, 12), at(98, 12), at(68, 12, 4)))).toEqual(['inner']);
+	});
+
 	it('is told of the zero of the gauge where no round was turned', () => {
 		const turn = 'turns the gauge end for end for one round';
 		const nextOf = (document: Document) => found(document).find(({code}) => code === 'constant-pull')?.next;

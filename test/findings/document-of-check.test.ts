@@ -40,7 +40,7 @@ describe('The document of a whole check', () => {
 			closing,
 			probe: [inner, outer],
 		} = compute(document);
-		// Six digits, as they are printed in the contract.
+		// Six digits, as they are printed with the worked example.
 		const printed = (value: number) => expect.toSatisfy((one: number) => Math.abs(one / value - 1) < 5e-6);
 		expect(zero).toEqual({source: 'turned', zero: printed(0.125), zeroUncertainty: printed(0.400745)});
 		expect(closing).toEqual({movedPct: printed(-0.375), allowedPct: printed(0.889521), moved: false});
@@ -111,7 +111,7 @@ describe('How a gauge shows its readings', () => {
 			.probe[0]?.rounds[0];
 
 	it('is turned at entry: plus toward the spindle', () => {
-		expect(sideForces({'gauge-sign': 'arm-in'}, [['-4', '-10']])).toEqual({innerLimit: 4, outerLimit: 10});
+		expect(sideForces({'gauge-sign': 'arm-in'}, [['-3.5', '-9']])).toEqual({innerLimit: 3.5, outerLimit: 9});
 	});
 
 	// Force of the hand: outer limit = −(reading that just starts it inward), inner limit = −(reading that starts it outward).

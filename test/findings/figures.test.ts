@@ -3,7 +3,7 @@ import type {Document} from '../../source/findings/document.js';
 import {figuresOf, isMeasured} from '../../source/findings/figures.js';
 import {documentWith, example} from './example.js';
 
-// Six digits, as the contract prints them.
+// Six digits, as they are printed with the worked example.
 const near = (printed: number) => expect.toSatisfy((value: number) => Math.abs(value / printed - 1) < 5e-6);
 
 const innerPrinted = {
@@ -53,7 +53,7 @@ const outerPrinted = {
 	lean: {micrometres: near(9.35442), degrees: near(0.0974488)},
 };
 
-describe('the worked example of the contract', () => {
+describe('the worked example', () => {
 	const figures = figuresOf(example());
 
 	it('has the printed figures at both radii', () => {

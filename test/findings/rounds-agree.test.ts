@@ -32,12 +32,12 @@ const shownAfter = (
 
 describe('Rounds at one radius', () => {
 	it('agree as long as their middles lie within twice step and nudge', () => {
-		// Middles 7 and 9: 2 apart, and 2 × (0.5 + 0.5) = 2 is usual. With 9.25 they are 2.25 apart.
-		const first = {innerLimit: 4, outerLimit: 10};
-		expect(roundsApart([first, {innerLimit: 6, outerLimit: 12}], 0.5, 0.5)).toBeUndefined();
-		expect(roundsApart([first, {innerLimit: 6.5, outerLimit: 12}], 0.5, 0.5)).toEqual({apart: 2.25, usual: 2});
+		// Middles 6 and 8: 2 apart, and 2 × (0.5 + 0.5) = 2 is usual. With 8.25 they are 2.25 apart.
+		const first = {innerLimit: 3.5, outerLimit: 8.5};
+		expect(roundsApart([first, {innerLimit: 5.5, outerLimit: 10.5}], 0.5, 0.5)).toBeUndefined();
+		expect(roundsApart([first, {innerLimit: 5.5, outerLimit: 11}], 0.5, 0.5)).toEqual({apart: 2.25, usual: 2});
 		expect(roundsApart([first], 0.5, 0.5)).toBeUndefined();
-		expect(roundsApart([first, {innerLimit: 5.5, outerLimit: 11}], 0.5, 0)).toEqual({apart: 1.25, usual: 1});
+		expect(roundsApart([first, {innerLimit: 5, outerLimit: 9.5}], 0.5, 0)).toEqual({apart: 1.25, usual: 1});
 	});
 
 	it('that do not agree are told of, with what to do', () => {

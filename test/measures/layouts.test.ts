@@ -90,7 +90,7 @@ describe('What each layout aims at, for any grooves', () => {
 		);
 	});
 
-	it('Stevenson A: no error at the innermost groove, equal ones outermost and between (rule from memory)', () => {
+	it('Stevenson, null at the innermost groove: no error at the innermost groove, equal ones outermost and between (rule from memory)', () => {
 		fc.assert(
 			fc.property(someGrooves, (grooves) => {
 				const nulls = stevensonANullsMm(grooves);

@@ -20,7 +20,7 @@ const deviceAt = (anglesDeg: readonly number[]): BiasProblem => ({
 });
 
 describe('the place of a lever', () => {
-	it("costs nothing at 3 o'clock all over the record", () => {
+	it('costs nothing where it lies level all over the record', () => {
 		const fit = leverFit(deviceAt([90, 90, 90]), [90, 90, 90]);
 		expect(fit?.shares).toEqual([1, 1]);
 		expect(fit?.turned.byDeg).toBe(0);

@@ -8,8 +8,8 @@ describe('a weighted lever', () => {
 	// OpenStax University Physics vol. 1, 15.4: torque of a hanging weight −L·m·g·sin θ; half at 30°, .70711 at 45°, all at 90°.
 	it('lets the sine of its angle act', () => {
 		expect(shareAt('1:00')).toBeCloseTo(0.5, 12);
-		expect(shareAt('1:30')).toBeCloseTo(Math.SQRT1_2, 12);
-		expect(shareAt('3:00')).toBeCloseTo(1, 12);
+		expect(shareAt('10:30')).toBeCloseTo(Math.SQRT1_2, 12);
+		expect(shareAt('9:00')).toBeCloseTo(1, 12);
 	});
 
 	it('has all its weight at 3 and 9, half at 1, none at 12 and 6 (common practice, no source)', () => {
