@@ -1,14 +1,15 @@
 import type {AnswerValue, Place} from '../procedure/step.js';
+import type {DoubtId, StepId} from '../procedure/step-ids.js';
 
 /** Everything that can happen to a check. Time comes in with the action, as an instant with its offset. */
 export type Action = {readonly at: string} & (
-	| {readonly type: 'answer'; readonly step: string; readonly value: AnswerValue; readonly typed: string}
+	| {readonly type: 'answer'; readonly step: StepId; readonly value: AnswerValue; readonly typed: string}
 	/** Answers of a picked profile, filled in at once. */
 	| {
 			readonly type: 'fill';
 			readonly answers: Readonly<Record<string, {readonly value: AnswerValue; readonly typed: string}>>;
 			/** Answers of another profile that this one does not have. */
-			readonly clears?: readonly string[];
+			readonly clears?: readonly StepId[];
 	  }
 	/** A check that repeats an earlier one: what cannot have changed unseen is filled in, and asked about in one question. */
 	| {
@@ -18,8 +19,8 @@ export type Action = {readonly at: string} & (
 			/** By step: what had been typed in the earlier check, where its profile has another answer by now. */
 			readonly changedSince?: Readonly<Record<string, string>>;
 	  }
-	| {readonly type: 'override'; readonly step: string; readonly reason: string; readonly sentence: string}
-	| {readonly type: 'ask-again'; readonly steps: readonly string[]}
+	| {readonly type: 'override'; readonly step: StepId; readonly reason: string; readonly sentence: string}
+	| {readonly type: 'ask-again'; readonly steps: readonly StepId[]}
 	| {
 			readonly type: 'limit';
 			readonly place: Place;
@@ -33,7 +34,7 @@ export type Action = {readonly at: string} & (
 	/** The latest reading of a place, or of the series. */
 	| {readonly type: 'take-back'; readonly place?: Place}
 	| {readonly type: 'strike'; readonly place: Place; readonly index: number; readonly reason: string}
-	| {readonly type: 'new-series'; readonly because: string; readonly steps: readonly string[]}
+	| {readonly type: 'new-series'; readonly because: string; readonly steps: readonly StepId[]}
 	/** The readings with the present bias setting are kept; another setting is tried. */
 	| {readonly type: 'next-trial'}
 	/** The arm itself is probed again while the bias is on. */
@@ -45,7 +46,7 @@ export type Action = {readonly at: string} & (
 	/** The deck was being put back, and is probed again. */
 	| {readonly type: 'work-again'}
 	| {readonly type: 'resume'}
-	| {readonly type: 'still-so'; readonly doubt: string}
-	| {readonly type: 'changed'; readonly doubt: string; readonly steps: readonly string[]; readonly what: string}
+	| {readonly type: 'still-so'; readonly doubt: DoubtId}
+	| {readonly type: 'changed'; readonly doubt: DoubtId; readonly steps: readonly StepId[]; readonly what: string}
 );
 export type LimitName = 'innerLimit' | 'outerLimit';

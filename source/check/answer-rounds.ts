@@ -1,9 +1,11 @@
 import type {Facts} from '../procedure/facts.js';
 import {inGaugeUnit, topOfScale, topText} from '../procedure/hold-limits.js';
+import {isPutBack} from '../procedure/index.js';
 import {isOnPlace} from '../procedure/places.js';
 import {readSigned, signOfWord} from '../procedure/read-signed.js';
 import {gaugeSides, gaugeUnitOf, pushSides, showsHandForce} from '../procedure/readings.js';
 import type {Place, Step} from '../procedure/step.js';
+import {stepIdsOf} from '../procedure/step-ids.js';
 import {withUnit} from '../procedure/typed-text.js';
 import type {LimitName} from './actions.js';
 import {type Dialogue, type Position, positionOf} from './dialogue.js';
@@ -68,7 +70,7 @@ function crossedText({gauge}: Slot, other: string, facts: Facts): string {
 }
 
 const isBeingPutBack = ({check}: Dialogue): boolean =>
-	Object.keys(check.answers).some((id) => id.startsWith('back-') && !check.answers[id]?.again);
+	stepIdsOf(check.answers).some((id) => isPutBack(id) && !check.answers[id]?.again);
 
 /** What must be asked before a reading may join the others. */
 function firstThis(dialogue: Dialogue, place: Place, at: string): Dialogue | undefined {

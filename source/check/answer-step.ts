@@ -1,6 +1,7 @@
 import {profileSteps} from '../procedure/index.js';
 import {readAnswer} from '../procedure/read-answer.js';
-import type {AnswerValue, Step} from '../procedure/step.js';
+import {type AnswerValue, type Step, takes} from '../procedure/step.js';
+import {doubtAskedBy} from '../procedure/steps-still.js';
 import {describeTicks, nextLine, tickStates} from '../procedure/ticks.js';
 import {chooseRounds, takeLimit} from './answer-rounds.js';
 import {chooseBias, chooseVerdict} from './detours.js';
@@ -54,7 +55,7 @@ export function chooseWay(dialogue: Dialogue, {progress}: Position, step: Step, 
 }
 
 function tick(dialogue: Dialogue, {progress}: Position, step: Step, entry: Entry, at: string): Dialogue {
-	if (step.input.kind !== 'ticks') return dialogue;
+	if (!takes(step, 'ticks')) return dialogue;
 	const mark = textOf(entry);
 	if (mark !== 'yes' && mark !== 'no') return refuse(dialogue, 'Press y for yes or n for not yet.');
 	const marks = progress.facts.list(step.id);
@@ -82,8 +83,9 @@ function pickProfile(dialogue: Dialogue, step: Step, entry: Entry, at: string): 
 }
 
 function answerStill(dialogue: Dialogue, step: Step, entry: Entry, at: string): Dialogue {
-	const doubt = step.id.replace('still-', '');
-	if (entry.kind === 'yes') return act(dialogue, {type: 'still-so', doubt, at});
+	const doubt = doubtAskedBy(step);
+	if (!doubt) return dialogue;
+	if (entry.kind === 'yes') return act(dialogue, {type: 'still-so', doubt: doubt.id, at});
 	const items = stillItems(dialogue, step);
 	const item =
 		entry.kind === 'number'
@@ -92,5 +94,5 @@ function answerStill(dialogue: Dialogue, step: Step, entry: Entry, at: string): 
 				? items[0]
 				: undefined;
 	if (!item) return refuse(dialogue, 'Press y if all is still so, or the number of what is not.');
-	return act(dialogue, {type: 'changed', doubt, steps: item.steps, what: item.label, at});
+	return act(dialogue, {type: 'changed', doubt: doubt.id, steps: item.steps, what: item.label, at});
 }

@@ -1,7 +1,8 @@
+import type {StepId} from '../procedure/step-ids.js';
 import type {Check} from './check.js';
 
 /** Marks answers to be confirmed again; each keeps its old value as the offer. */
-export function askAgain(check: Check, steps: readonly string[]): Check {
+export function askAgain(check: Check, steps: readonly StepId[]): Check {
 	const marked = steps.flatMap((id) => {
 		const old = check.answers[id];
 		if (!old) return [];

@@ -1,5 +1,6 @@
 import {stepById} from '../procedure/index.js';
 import {freeZeroSteps} from '../procedure/step-groups.js';
+import type {StepId} from '../procedure/step-ids.js';
 import type {Check} from './check.js';
 import {closeSeries} from './close-series.js';
 import {keepWas} from './series.js';
@@ -14,18 +15,21 @@ export function isCondition(id: string): boolean {
 	);
 }
 
-export const keepAll = (check: Check, steps: readonly string[], before: Check): Check =>
+export const keepAll = (check: Check, steps: readonly StepId[], before: Check): Check =>
 	steps.reduce((sofar, one) => keepWas(sofar, one, before.answers[one]), check);
 
 /**
  * Takes answers out, to be given anew: what was read before the deck was touched must not be mixed with what is read
  * now, nor offered. Readings that hang on them close as a series.
  */
-export function askAnew(check: Check, steps: readonly string[], because: string, at: string): Check {
+export function askAnew(check: Check, steps: readonly StepId[], because: string, at: string): Check {
 	const given = steps.filter((id) => check.answers[id]);
-	const touch = (what: string) => given.some((id) => stepById(id)?.touches?.includes(what));
+	const touch = (what: 'rounds' | 'trial') => given.some((id) => stepById(id)?.touches?.includes(what));
 	const kept = touch('trial') ? closeTrial(check, at) : check;
 	const closed = touch('rounds') ? closeSeries(kept, because, at) : kept;
 	const known = keepAll(closed, given.filter(isCondition), check);
-	return {...known, answers: Object.fromEntries(Object.entries(known.answers).filter(([id]) => !given.includes(id)))};
+	return {
+		...known,
+		answers: Object.fromEntries(Object.entries(known.answers).filter(([id]) => !given.some((one) => one === id))),
+	};
 }

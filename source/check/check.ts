@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import {isStepId, type StepId} from '../procedure/step-ids.js';
 import {practiceNotes} from './practice-notes.js';
 
 const instant = z.iso.datetime({offset: true, error: 'a point in time like 2026-05-04T10:00:00+02:00'});
@@ -23,6 +24,11 @@ const answer = z.looseObject({
 	again: z.optional(z.literal(true)),
 });
 
+export type Answer = z.infer<typeof answer>;
+
+/** Answers by step. A step that this procedure does not know stays on file, and is not looked at. */
+const answers = z.record(z.string(), answer) as unknown as z.ZodMiniType<Readonly<Partial<Record<StepId, Answer>>>>;
+
 const reading = z.looseObject({typed: z.string(), value: finite, at: instant});
 
 const round = z.looseObject({
@@ -41,7 +47,7 @@ const onRounds = z._default(rounds, () => []);
 /** A setting of the bias device that was tried: how it was set, and what was read. */
 const trial = z.looseObject({
 	closedAt: instant,
-	answers: z.record(z.string(), answer),
+	answers,
 	'bias-outer': rounds,
 	'bias-middle': rounds,
 	'bias-inner': rounds,
@@ -62,7 +68,7 @@ const series = z.looseObject({
 	withdrawn: z.array(z.looseObject({place: z.string(), limit: z.string(), reading})),
 	closed: z.optional(z.looseObject({at: instant, because: z.string()})),
 	/** Answers that have changed since: as they were when this series was taken. */
-	was: z.record(z.string(), answer),
+	was: answers,
 });
 
 const limit = z.number().check(z.positive());
@@ -74,7 +80,7 @@ export const checkSchema = z.looseObject({
 	limits: z.looseObject({pullGoodPct: limit, pullUsablePct: limit, bandGoodPct: limit, bandUsablePct: limit}),
 	/** Arm and gauge are set up anew for each round. */
 	setAnew: z.boolean(),
-	answers: z.record(z.string(), answer),
+	answers,
 	series: z.array(series).check(z.minLength(1)),
 	/** What is asked again after an interruption. */
 	doubts: z.array(z.string()),
@@ -96,7 +102,10 @@ export const checkSchema = z.looseObject({
 	practice: z.optional(practiceNotes),
 });
 
-export type Answer = z.infer<typeof answer>;
+/** An answer by an id as it is stored. */
+export const answerOf = ({answers: known}: Pick<Check, 'answers'>, id: string): Answer | undefined =>
+	isStepId(id) ? known[id] : undefined;
+
 export type Reading = z.infer<typeof reading>;
 export type Round = z.infer<typeof round>;
 export type Trial = z.infer<typeof trial>;

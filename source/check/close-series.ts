@@ -1,4 +1,6 @@
+import {isPutBack, placeOfRounds} from '../procedure/index.js';
 import {freeZeroSteps} from '../procedure/step-groups.js';
+import {stepIdsOf} from '../procedure/step-ids.js';
 import {askAgain} from './ask-again.js';
 import type {Check} from './check.js';
 import {hasReadings, keepWas, newSeries, openSeries} from './series.js';
@@ -6,7 +8,7 @@ import {leaveBias} from './trials.js';
 
 /** Answers that hang on the rounds of the open series and fall with it. */
 const fallsWithSeries = (id: string): boolean =>
-	id.startsWith('probe-') || id === 'verdict' || freeZeroSteps.some((one) => one === id);
+	placeOfRounds(id) !== undefined || id === 'verdict' || freeZeroSteps.some((one) => one === id);
 
 /** Closes the open series, if it holds readings, and opens the next one. */
 export function closeSeries(before: Check, because: string, at: string): Check {
@@ -17,7 +19,7 @@ export function closeSeries(before: Check, because: string, at: string): Check {
 		? [...check.series.slice(0, -1), {...open, closed: {at, because}}, newSeries(at)]
 		: check.series;
 	// What was put back before is no longer: the deck is being worked on again.
-	const putBack = Object.keys(answers).filter((id) => id.startsWith('back-'));
+	const putBack = stepIdsOf(answers).filter(isPutBack);
 	const closed = freeZeroSteps.reduce((sofar, id) => keepWas(sofar, id, check.answers[id]), {
 		...check,
 		answers,

@@ -2,6 +2,7 @@ import type {Facts, Profile} from '../procedure/facts.js';
 import {isOffScale} from '../procedure/hold-limits.js';
 import {readAnswer, unitOf} from '../procedure/read-answer.js';
 import type {Place, Problem, Sides, StageId, Step} from '../procedure/step.js';
+import type {StepId} from '../procedure/step-ids.js';
 import {withUnit} from '../procedure/typed-text.js';
 import type {Check} from './check.js';
 import type {PastCheck} from './past-check.js';
@@ -11,7 +12,7 @@ import {openSeries} from './series.js';
 
 /** What a reason is asked for. */
 export type Excused =
-	| {readonly kind: 'override'; readonly step: string}
+	| {readonly kind: 'override'; readonly step: StepId}
 	| {readonly kind: 'strike'; readonly place: Place; readonly index: number};
 
 /** What the dialogue is about beside the question itself. */
@@ -39,7 +40,7 @@ export type Dialogue = {
 	readonly history: readonly PastCheck[];
 	readonly mode: Mode;
 	/** A step that someone went back or jumped to, although another one wants an answer. */
-	readonly visiting?: {readonly step: string; readonly slot?: Slot};
+	readonly visiting?: {readonly step: StepId; readonly slot?: Slot};
 	/** Why the last entry was not taken. */
 	readonly refusal?: string;
 	/** Something that happened with the last entry and is not to be seen otherwise. */

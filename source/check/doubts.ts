@@ -1,5 +1,6 @@
 import {differenceInMinutes} from 'date-fns/differenceInMinutes';
 import {stepById} from '../procedure/index.js';
+import type {StepId} from '../procedure/step-ids.js';
 import {type Doubt, doubts} from '../procedure/steps-still.js';
 import type {Answer, Check} from './check.js';
 import {progressOf} from './progress.js';
@@ -17,14 +18,14 @@ export function wasLeft({touchedAt}: Check, at: string): boolean {
 /** What of a doubt applies here, was answered, and is not being asked anew already. */
 export function itemsInDoubt(check: Check, doubt: Doubt): readonly Doubt['items'][number][] {
 	const asked = new Set(progressOf(check).visible.map(({id}) => id));
-	const isOpen = (id: string) => asked.has(id) && check.answers[id] !== undefined && !check.answers[id].again;
+	const isOpen = (id: StepId) => asked.has(id) && check.answers[id] !== undefined && !check.answers[id].again;
 	return doubt.items
 		.filter(({unless}) => unless === undefined || !check.answers[unless])
 		.map((item) => ({...item, steps: item.steps.filter(isOpen)}))
 		.filter(({steps}) => steps.length > 0);
 }
 
-const idsWhere = (check: Check, holds: (step: string) => boolean): string[] =>
+const idsWhere = (check: Check, holds: (step: StepId) => boolean): string[] =>
 	doubts
 		.filter((doubt) => !doubt.offered && itemsInDoubt(check, doubt).some(({steps}) => steps.some(holds)))
 		.map(({id}) => id);
@@ -45,7 +46,7 @@ function isStale(answer: Answer | undefined, id: string, at: string): boolean {
 
 /** The doubts that a step belongs to. */
 export const doubtsWithStep = (id: string): string[] =>
-	doubts.filter((doubt) => doubt.items.some((item) => item.steps.includes(id))).map((doubt) => doubt.id);
+	doubts.filter(({items}) => items.some(({steps}) => steps.some((one) => one === id))).map((doubt) => doubt.id);
 
 /** Whether anything of a doubt is left to be confirmed. */
 export const isStillInDoubt = (check: Check, id: string): boolean =>

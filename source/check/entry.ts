@@ -1,4 +1,5 @@
 import {stepById} from '../procedure/index.js';
+import type {StepId} from '../procedure/step-ids.js';
 import type {Action} from './actions.js';
 import type {Check} from './check.js';
 import {type Dialogue, positionOf} from './dialogue.js';
@@ -62,7 +63,7 @@ export function seriesNotice(before: Check, after: Check): string | undefined {
 }
 
 /** Goes to a step, or to a reading within it, that is not the one that wants an answer. */
-export const visit = (dialogue: Dialogue, step: string, slot?: Slot): Dialogue => ({
+export const visit = (dialogue: Dialogue, step: StepId, slot?: Slot): Dialogue => ({
 	...ask(dialogue),
 	visiting: slot ? {step, slot} : {step},
 });

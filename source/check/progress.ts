@@ -1,7 +1,7 @@
 import {type Facts, factsOf, type Profile} from '../procedure/facts.js';
 import {afterStop, procedure} from '../procedure/index.js';
 import {fits} from '../procedure/read-answer.js';
-import {type Problem, type StageId, type Step, stages} from '../procedure/step.js';
+import {type Problem, type StageId, type Step, stages, takes} from '../procedure/step.js';
 import {nextLine, tickStates, ticksProblem} from '../procedure/ticks.js';
 import type {Answer, Check, Series} from './check.js';
 import {answersOfSeries, isComplete, limitsOfSeries, openSeries} from './series.js';
@@ -23,7 +23,7 @@ export type Progress = {
 export function progressOf(check: Check, profiles: readonly Profile[] = []): Progress {
 	const {facts, visible} = visibleSteps(check, openSeries(check), profiles);
 	const problemOf = (step: Step) =>
-		step.input.kind === 'ticks' ? ticksProblem(step.id, step.input, facts) : step.verify?.(facts);
+		takes(step, 'ticks') ? ticksProblem(step.id, step.input, facts) : step.verify?.(facts);
 	const stateOf = (step: Step): StepState => {
 		const answer = check.answers[step.id];
 		if (!answer || isHalfDone(step, facts, openSeries(check))) return 'open';
@@ -49,9 +49,9 @@ function isExcused(then: string, now: string): boolean {
 const muchOther = 0.1;
 
 /** Ticked in part, or with a round that lacks its outer limit. */
-function isHalfDone({id, input}: Step, facts: Facts, series: Series): boolean {
-	if (input.kind === 'ticks') return nextLine(tickStates(input, facts, facts.list(id))) !== undefined;
-	return input.kind === 'rounds' && series[input.place].some((round) => !isComplete(round));
+function isHalfDone(step: Step, facts: Facts, series: Series): boolean {
+	if (takes(step, 'ticks')) return nextLine(tickStates(step.input, facts, facts.list(step.id))) !== undefined;
+	return takes(step, 'rounds') && series[step.input.place].some((round) => !isComplete(round));
 }
 
 /** The facts of a series, with the answers as they were when it was taken. */
@@ -111,5 +111,5 @@ export const isReadyToPlay = (progress: Progress): boolean =>
 		.filter(({stage}) => stage === 'back')
 		.every((step) => {
 			const state = progress.stateOf(step);
-			return state === 'done' || (state === 'overridden' && progress.facts.number(step.id) !== undefined);
+			return state === 'done' || (state === 'overridden' && takes(step, 'number') && !progress.facts.unknown(step.id));
 		});

@@ -6,7 +6,7 @@ import {isOnPlace, placeLabel, places} from '../procedure/places.js';
 import {signOfPlus} from '../procedure/readings.js';
 import {remedies} from '../procedure/remedies.js';
 import {type Option, type Sides, type StageId, type Step, stages} from '../procedure/step.js';
-import {doubts} from '../procedure/steps-still.js';
+import {doubtAskedBy} from '../procedure/steps-still.js';
 import type {Dialogue, Position} from './dialogue.js';
 import {itemsInDoubt} from './doubts.js';
 import type {StepState} from './progress.js';
@@ -21,7 +21,7 @@ export const otherReason = 'other';
 
 /** What may have changed, for a question whether it is still so. */
 export const stillItems = ({check}: Dialogue, step: Step) => {
-	const doubt = doubts.find(({id}) => `still-${id}` === step.id);
+	const doubt = doubtAskedBy(step);
 	return doubt ? itemsInDoubt(check, doubt) : [];
 };
 

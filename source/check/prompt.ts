@@ -1,5 +1,6 @@
 import {optionsOf} from '../procedure/read-answer.js';
 import type {Option} from '../procedure/step.js';
+import {takes} from '../procedure/step.js';
 import {nextLine, tickStates} from '../procedure/ticks.js';
 import {type Dialogue, earlierText, type Position, positionOf} from './dialogue.js';
 import {
@@ -101,7 +102,8 @@ function askPrompt(dialogue: Dialogue, position: Position): Prompt {
 		case 'confirm':
 			return {key, kind: 'yes-no'};
 		case 'ticks': {
-			const line = nextLine(tickStates(input, progress.facts, progress.facts.list(step.id)));
+			const marks = takes(step, 'ticks') ? progress.facts.list(step.id) : [];
+			const line = nextLine(tickStates(input, progress.facts, marks));
 			return {key: `${key}-${line?.id ?? 'all'}`, kind: 'yes-no', question: line?.text ?? 'All still so?'};
 		}
 		case 'profile':

@@ -1,10 +1,11 @@
-import {stepById} from '../procedure/index.js';
+import {afterStop, isPutBack, stageOf, stepById} from '../procedure/index.js';
 import type {AnswerValue} from '../procedure/step.js';
+import {isStepId, stepIdsOf} from '../procedure/step-ids.js';
 import {undoneBy} from '../procedure/undone-by.js';
 import type {Action} from './actions.js';
 import {askAgain} from './ask-again.js';
 import {askAnew, isCondition, keepAll} from './ask-anew.js';
-import type {Answer, Check} from './check.js';
+import {type Answer, answerOf, type Check} from './check.js';
 import {closeSeries} from './close-series.js';
 import {allDoubts, doubtsAfter, doubtsWithStep, isOffered, isStillInDoubt, touchesReadings} from './doubts.js';
 import {setLimit, strike, takeBack} from './rounds.js';
@@ -34,12 +35,11 @@ export const newCheck = (
 export const reduce = (check: Check, action: Action): Check =>
 	check.reopened && !putsBack(action) ? check : {...changed(check, action), touchedAt: action.at};
 
-const isPutBack = (id: string): boolean => id.startsWith('back-') || id === 'next-check';
-
 /** A filed check is opened again for its put-back list alone: nothing else of it may change. */
 function putsBack(action: Action): boolean {
-	if (action.type === 'answer' || action.type === 'override') return isPutBack(action.step);
-	return action.type === 'resume' || (action.type === 'ask-again' && action.steps.every(isPutBack));
+	const comesAfterStop = (id: string) => afterStop.some((stage) => stage === stageOf(id));
+	if (action.type === 'answer' || action.type === 'override') return comesAfterStop(action.step);
+	return action.type === 'resume' || (action.type === 'ask-again' && action.steps.every(comesAfterStop));
 }
 
 function changed(check: Check, action: Action): Check {
@@ -122,13 +122,15 @@ const titleOf = (id: string): string => stepById(id)?.title ?? id;
  * of tools begins a new series, and the earlier ones keep what they were taken with.
  */
 function fill(check: Check, {answers, clears = [], at}: Of<'fill'>): Check {
-	const other = Object.entries(answers).some(
-		([id, {value}]) => id.endsWith('-profile') && check.answers[id] !== undefined && check.answers[id].value !== value,
-	);
+	const other = Object.entries(answers).some(([id, {value}]) => {
+		const picked = stepById(id)?.input.kind === 'profile' ? answerOf(check, id) : undefined;
+		return picked !== undefined && picked.value !== value;
+	});
 	const start = other ? keepAll(closeSeries(check, 'another profile', at), clears, check) : check;
-	const left = Object.entries(start.answers).filter(([id]) => !clears.includes(id) || id in answers);
+	const left = Object.entries(start.answers).filter(([id]) => !clears.some((one) => one === id) || id in answers);
 	return Object.entries(answers).reduce(
-		(filled, [step, {value, typed}]) => answer(filled, {type: 'answer', step, value, typed, at}),
+		(filled, [step, {value, typed}]) =>
+			isStepId(step) ? answer(filled, {type: 'answer', step, value, typed, at}) : filled,
 		{...start, answers: Object.fromEntries(left)},
 	);
 }
@@ -159,7 +161,7 @@ function doubted(check: Check): Check {
 
 /** Once the putting back has begun nothing of the preparation can be trusted: a new series begins, and all is asked. */
 function workAgain(check: Check, at: string): Check {
-	const back = Object.keys(check.answers).filter((id) => id.startsWith('back-'));
+	const back = stepIdsOf(check.answers).filter(isPutBack);
 	if (back.length === 0) return check;
 	const closed = closeSeries(check, 'the deck was being put back in between', at);
 	const undone = back.flatMap((id) => undoneBy[id] ?? []);

@@ -1,5 +1,5 @@
 import {usualRounds} from '../procedure/facts.js';
-import {isOnPlace, places, turningPlaces} from '../procedure/places.js';
+import {isOnPlace, places, stepOfRounds, turningPlaces} from '../procedure/places.js';
 import type {Place} from '../procedure/step.js';
 import type {Action, LimitName} from './actions.js';
 import type {Check, Reading, Round, Series} from './check.js';
@@ -121,7 +121,7 @@ export function takeBack(check: Check, chosen?: Place): Check {
 	const limit: LimitName = outerLimit ? 'outerLimit' : 'innerLimit';
 	const rounds = outerLimit ? [...series[place].slice(0, -1), rest] : series[place].slice(0, -1);
 	const withdrawn = [...series.withdrawn, {place, limit, reading: outerLimit ?? last.innerLimit}];
-	const {[`probe-${place}`]: _reopened, ...answers} = check.answers;
+	const {[stepOfRounds(place)]: _reopened, ...answers} = check.answers;
 	return askResultAgain(withOpenSeries({...check, answers}, {...series, [place]: rounds, withdrawn}), place);
 }
 
@@ -134,7 +134,7 @@ export function strike(check: Check, {place, index, reason, at}: Of<'strike'>): 
 		...series,
 		[place]: series[place].with(index, {...round, struck: {reason, at}}),
 	});
-	const {[`probe-${place}`]: reopened, ...answers} = struck.answers;
+	const {[stepOfRounds(place)]: reopened, ...answers} = struck.answers;
 	return askResultAgain(reopened && !hasEnough(struck, place) ? {...struck, answers} : struck, place);
 }
 

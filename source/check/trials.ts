@@ -4,11 +4,9 @@ import {askAgain} from './ask-again.js';
 import type {Answer, Check, Series, Trial} from './check.js';
 import {openSeries, withOpenSeries} from './series.js';
 
-type Answers = Readonly<Record<string, Answer>>;
-
 const isOfTrial = (id: string): boolean => trialSteps.some((one) => one === id);
 
-const only = (answers: Answers, keep: (id: string) => boolean): Record<string, Answer> =>
+const only = (answers: Check['answers'], keep: (id: string) => boolean): Record<string, Answer> =>
 	Object.fromEntries(Object.entries(answers).filter(([id]) => keep(id)));
 
 const emptyRounds = (): Pick<Series, OnPlace> => ({'bias-outer': [], 'bias-middle': [], 'bias-inner': []});
@@ -30,7 +28,8 @@ export const trialsOf = (check: Check, series: Series = openSeries(check)): read
 	hasOnReadings(series) ? [...series.trials, openTrial(check, series, series.openedAt)] : series.trials;
 
 /** How it was set is asked again for the next setting; everything that was read is read anew. */
-const setting: readonly string[] = ['bias-weight', 'bias-set'];
+const setting = ['bias-weight', 'bias-set'] as const;
+const isOfSetting = (id: string): boolean => setting.some((one) => one === id);
 
 /** Keeps the present setting with its readings, so that another one can be tried. */
 export function closeTrial(check: Check, at: string): Check {
@@ -41,7 +40,7 @@ export function closeTrial(check: Check, at: string): Check {
 		...emptyRounds(),
 		trials: [...series.trials, openTrial(check, series, at)],
 	});
-	const answers = only(check.answers, (id) => !isOfTrial(id) || setting.includes(id) || id === 'bias-on');
+	const answers = only(check.answers, (id) => !isOfTrial(id) || isOfSetting(id) || id === 'bias-on');
 	// Hands were at the device: that it is on is confirmed afresh. Until then it counts as on, so that the arm itself is
 	// not probed with it.
 	return askAgain({...closed, answers}, [...setting, 'bias-on']);
@@ -51,7 +50,7 @@ export function closeTrial(check: Check, at: string): Check {
 export function leaveBias(check: Check, at: string): Check {
 	const closed = closeTrial(check, at);
 	const wasOn = closed.answers['bias-on']?.value === true;
-	const answers = only(closed.answers, (id) => !isOfTrial(id) || setting.includes(id));
+	const answers = only(closed.answers, (id) => !isOfTrial(id) || isOfSetting(id));
 	return askAgain({...closed, answers}, wasOn ? [...setting, 'bias-off'] : setting);
 }
 
@@ -91,7 +90,7 @@ export function withTrial(check: Check, series: Series, trial: Trial): {check: C
 
 /** How the device was set, as it was typed: '2.4 g, second notch'; empty when nothing was noted. */
 export const textOfTrial = ({answers}: Trial): string =>
-	['bias-weight', 'bias-set']
+	(['bias-weight', 'bias-set'] as const)
 		.map((id) => answers[id]?.typed ?? '')
 		.filter((text) => text !== '')
 		.join(', ');

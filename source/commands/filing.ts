@@ -3,6 +3,8 @@ import type {PastCheck} from '../check/past-check.js';
 import {isReadyToPlay, progressOf} from '../check/progress.js';
 import {reduce} from '../check/reduce.js';
 import {type FinishedCheck, finishedCheck} from '../findings/record.js';
+import {isPutBack} from '../procedure/index.js';
+import {stepIdsOf} from '../procedure/step-ids.js';
 import {StoreError} from '../store/store-error.js';
 import type {CheckStore} from './shelf.js';
 import type {Remark} from './stored-forms.js';
@@ -11,8 +13,6 @@ export const isEmpty = (check: Check): boolean => Object.keys(check.answers).len
 
 /** Nothing would be lost with it: a check without answers, or practice in which no reading was taken. */
 export const isIdle = (check: Check): boolean => isEmpty(check) || check.practice?.readings.length === 0;
-
-const isPutBack = (step: string): boolean => step.startsWith('back-');
 
 /**
  * Puts a check away. The file of a filed check never changes: what was put back later stands beside it, with the
@@ -52,7 +52,7 @@ export function withRemark(filed: Check, remark: Remark | undefined): Check {
 
 /** A filed check opened again for its put-back list: what was left to somebody else is asked anew. */
 export function reopened(filed: Check, at: string): Check {
-	const undone = Object.entries(filed.answers).filter(([step, answer]) => isPutBack(step) && answer.override);
+	const undone = stepIdsOf(filed.answers).filter((id) => isPutBack(id) && filed.answers[id]?.override);
 	const check: Check = {...filed, reopened: true, stopped: {at}, doubts: []};
-	return reduce(check, {type: 'ask-again', steps: undone.map(([step]) => step), at});
+	return reduce(check, {type: 'ask-again', steps: undone, at});
 }

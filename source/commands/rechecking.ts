@@ -1,9 +1,10 @@
 import type {Action} from '../check/actions.js';
-import type {Check} from '../check/check.js';
+import {answerOf, type Check} from '../check/check.js';
 import {profileNamed} from '../findings/profiles.js';
 import type {Profile} from '../procedure/facts.js';
 import {profileSteps, stepById} from '../procedure/index.js';
 import type {AnswerValue, ProfileKind} from '../procedure/step.js';
+import type {StepId} from '../procedure/step-ids.js';
 
 type Answers = Record<string, {readonly value: AnswerValue; readonly typed: string}>;
 
@@ -33,14 +34,14 @@ function answersOfLast(last: Check, profiles: readonly Profile[]): Answers {
 const changedSince = (last: Check, answers: Answers): Readonly<Record<string, string>> =>
 	Object.fromEntries(
 		Object.entries(answers).flatMap(([id, {value}]) => {
-			const then = last.answers[id];
+			const then = answerOf(last, id);
 			return !then || stepById(id)?.profile === undefined || isSame(then.value, value) ? [] : [[id, then.typed]];
 		}),
 	);
 
 const isSame = (one: AnswerValue, other: AnswerValue): boolean => JSON.stringify(one) === JSON.stringify(other);
 
-const pick = ({answers}: Check, id: string) => ({value: answers[id]?.value ?? null, typed: answers[id]?.typed ?? ''});
+const pick = ({answers}: Check, id: StepId) => ({value: answers[id]?.value ?? null, typed: answers[id]?.typed ?? ''});
 
 function profileAnswers(last: Check, kind: ProfileKind, profiles: readonly Profile[]): Answers {
 	const name = String(last.answers[`${kind}-name`]?.value ?? '');

@@ -6,6 +6,8 @@ import {clearanceOf} from '../procedure/clearance.js';
 import type {Facts} from '../procedure/facts.js';
 import {statedZero} from '../procedure/stated-zero.js';
 import type {Step} from '../procedure/step.js';
+import {takes} from '../procedure/step.js';
+import type {IdOf, StepId} from '../procedure/step-ids.js';
 import {tickStates} from '../procedure/ticks.js';
 import {carriedMn, guardHandling} from '../procedure/weighing.js';
 import {fixed, formatIn} from '../units.js';
@@ -27,7 +29,7 @@ import {zeroText} from './zero-text.js';
 type Consequence = (facts: Facts) => readonly Shown[];
 
 const bothForces =
-	(step: string): Consequence =>
+	(step: IdOf<'number'>): Consequence =>
 	(facts) => {
 		const forceMn = facts.number(step);
 		return forceMn === undefined ? [] : [line(`= ${formatIn(forceMn, 'gf')} = ${formatIn(forceMn, 'mN')}`)];
@@ -92,7 +94,7 @@ const putBackForce: Consequence = (facts) => {
 };
 
 /** What an answer brings about, shown as it is typed and once it is confirmed; by step. */
-const consequences: Readonly<Record<string, Consequence>> = {
+const consequences: Readonly<Partial<Record<StepId, Consequence>>> = {
 	'arm-length': geometryLines,
 	'arm-pivot-distance': geometryLines,
 	'arm-offset': geometryLines,
@@ -133,7 +135,7 @@ function verdictScreen({check, history}: Dialogue, facts: Facts): readonly Shown
 export function consequencesOf(dialogue: Dialogue, {step, slot, progress}: Position): readonly Shown[] {
 	if (!step) return [];
 	const {facts} = progress;
-	if (step.input.kind === 'ticks')
+	if (takes(step, 'ticks'))
 		return tickStates(step.input, facts, facts.list(step.id)).map(({line: {text}, mark}) =>
 			line(
 				`[${mark === 'yes' ? 'x' : mark === 'no' ? '!' : ' '}] ${text}`,

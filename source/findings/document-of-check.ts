@@ -8,6 +8,7 @@ import type {Facts} from '../procedure/facts.js';
 import {armOf, type ProbeRadius as ProbePlace, pivotDirectionDeg} from '../procedure/geometry.js';
 import {gaugeReading, probeRounds, roundsAt, topOfScale} from '../procedure/hold-limits.js';
 import {levelReadings} from '../procedure/level.js';
+import {radiusOf} from '../procedure/places.js';
 import {gaugeUnitOf} from '../procedure/readings.js';
 import {type StatedZero, statedZero} from '../procedure/stated-zero.js';
 import {guardHandling, scaleReadingMn} from '../procedure/weighing.js';
@@ -144,7 +145,7 @@ function biasPart(facts: Facts, leastRadii: number): Pick<Document, 'bias'> {
 	const effectiveDrag = facts.number('bias-drag');
 	const readings = onRadii(facts).flatMap(({place, radiusMm}) => {
 		const rounds = roundsAt(facts, place);
-		const leverClock = facts.text(place.replace('bias-', 'bias-clock-'));
+		const leverClock = facts.text(`bias-clock-${radiusOf(place)}`);
 		return rounds.length === 0
 			? []
 			: [{radiusMm, rounds: [...rounds], ...(leverClock === undefined ? {} : {leverClock})}];

@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import {answerValue, type Check} from '../check/check.js';
+import {answerOf, answerValue, type Check} from '../check/check.js';
 import {progressOf} from '../check/progress.js';
 import type {Profile} from '../procedure/facts.js';
 import type {ProfileKind, Step} from '../procedure/step.js';
@@ -86,7 +86,7 @@ function taken(old: Profile, made: Profile, check: Check): {name: string; answer
 }
 
 function laterOn({kind, answers}: Profile, correctedAt: string, made: Profile, check: Check): ProfileAnswers {
-	const isLater = (id: string): boolean => Date.parse(check.answers[id]?.at ?? '') > Date.parse(correctedAt);
+	const isLater = (id: string): boolean => Date.parse(answerOf(check, id)?.at ?? '') > Date.parse(correctedAt);
 	const later = Object.entries(made.answers).filter(([id]) => isLater(id));
 	const ids = later.map(([id]) => id);
 	return answersAfter(kind, {...answers, ...Object.fromEntries(later)}, ids);

@@ -1,4 +1,5 @@
 import type {Check} from '../check/check.js';
+import {answerOf} from '../check/check.js';
 import type {PastCheck} from '../check/past-check.js';
 import {factsOfSeries, progressOf} from '../check/progress.js';
 import {openSeries} from '../check/series.js';
@@ -109,7 +110,7 @@ export function overriddenIn(check: Check): readonly Overridden[] {
 	const {visible, stateOf} = progressOf(check);
 	return check.overrides.map(({step: id, reason, sentence, at, series}) => {
 		const step = visible.find((one) => one.id === id);
-		const holds = step !== undefined && stateOf(step) === 'overridden' && check.answers[id]?.override?.at === at;
+		const holds = step !== undefined && stateOf(step) === 'overridden' && answerOf(check, id)?.override?.at === at;
 		return {title: stepById(id)?.title ?? id, sentence, reason, series, holds};
 	});
 }

@@ -1,4 +1,5 @@
 import type {AnswerValue, Place, ProfileKind} from './step.js';
+import type {IdOf, OptionOf, StepId} from './step-ids.js';
 
 /** One round: the readings at both hold limits, positive toward the rim; with the gauge turned, in the gauge's own sign. */
 export type HoldLimits = {readonly innerLimit: number; readonly outerLimit: number; readonly gauge?: 'turned'};
@@ -21,17 +22,17 @@ export type Profile = {
 /** What steps may look at: the answers by step id, read by type, and the profiles on file. */
 export type Facts = {
 	/** A number in its base unit; undefined when not answered or not known. */
-	readonly number: (step: string) => number | undefined;
-	readonly text: (step: string) => string | undefined;
-	/** True only when answered with yes (or with everything ticked). */
-	readonly yes: (step: string) => boolean;
-	readonly is: (step: string, ...values: readonly string[]) => boolean;
-	readonly list: (step: string) => readonly string[];
-	readonly answered: (step: string) => boolean;
+	readonly number: (step: IdOf<'number' | 'signed'>) => number | undefined;
+	readonly text: (step: IdOf<'text' | 'clock' | 'choice' | 'profile'>) => string | undefined;
+	/** True only when confirmed with yes. */
+	readonly yes: (step: IdOf<'confirm'>) => boolean;
+	readonly is: <Id extends IdOf<'choice' | 'verdict'>>(step: Id, ...values: readonly OptionOf<Id>[]) => boolean;
+	readonly list: (step: IdOf<'ticks' | 'bias-result'>) => readonly string[];
+	readonly answered: (step: StepId) => boolean;
 	/** Answered at some time, even if the step is hidden now. */
-	readonly everAnswered: (step: string) => boolean;
+	readonly everAnswered: (step: StepId) => boolean;
 	/** The value was answered, with 'not known'. */
-	readonly unknown: (step: string) => boolean;
+	readonly unknown: (step: StepId) => boolean;
 	/** Complete rounds of the present series that count, in base units. */
 	readonly rounds: (place: Place) => readonly HoldLimits[];
 	/** How many rounds are asked for at each radius. */
@@ -83,7 +84,7 @@ export function factsOf({
 	doubts = [],
 	limits,
 }: Sources): Facts {
-	const value = (step: string): AnswerValue | undefined => answers[step]?.value;
+	const value = (step: StepId): AnswerValue | undefined => answers[step]?.value;
 	return {
 		number: (step) => {
 			const found = value(step);

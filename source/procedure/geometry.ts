@@ -6,6 +6,7 @@ import type {Facts} from './facts.js';
 import {pivotPlaces} from './pivot-places.js';
 import type {OffPlace} from './places.js';
 import type {Problem, Way} from './step.js';
+import type {StepId} from './step-ids.js';
 import {workedOutArm} from './worked-out-arm.js';
 
 /** Length and pivot distance, once both are known; the pivot distance as it was typed or, left empty, worked out. */
@@ -33,7 +34,7 @@ export const probeRadii = (facts: Facts): readonly ProbeRadius[] =>
 export const offRadiusMm = (facts: Facts, place: OffPlace): number | undefined =>
 	facts.number(`radius-${place === 'closing' ? 'inner' : place}`);
 
-const wayTo = (id: string, name: string): Way => ({label: `correct the ${name}`, do: 'ask-again', steps: [id]});
+const wayTo = (id: StepId, name: string): Way => ({label: `correct the ${name}`, do: 'ask-again', steps: [id]});
 const reachText = ([least, most]: readonly [number, number]): string =>
 	`from ${least.toFixed(1)} to ${most.toFixed(1)} mm`;
 

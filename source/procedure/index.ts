@@ -1,4 +1,5 @@
-import type {ProfileKind, StageId, Step} from './step.js';
+import {type Place, type ProfileKind, type StageId, type Step, takes} from './step.js';
+import {isStepId, type StepId} from './step-ids.js';
 import {armSteps} from './steps-arm.js';
 import {biasOnSteps} from './steps-bias-on.js';
 import {cartridgeSteps} from './steps-cartridge.js';
@@ -26,13 +27,26 @@ export const procedure: readonly Step[] = [
 	...putBackSteps,
 ];
 
-const byId: ReadonlyMap<string, Step> = new Map(procedure.map((step) => [step.id, step]));
+const byId: ReadonlyMap<StepId, Step> = new Map(procedure.map((step) => [step.id, step]));
 
-export const stepById = (id: string): Step | undefined => byId.get(id);
+/** The step of an id as it is stored; undefined for one that this procedure does not know. */
+export const stepById = (id: string): Step | undefined => (isStepId(id) ? byId.get(id) : undefined);
+
+/** The stage of a step. */
+export const stageOf = (id: string): StageId | undefined => stepById(id)?.stage;
+
+/** Where the rounds of a step are taken; undefined where the step takes none. */
+export function placeOfRounds(id: string): Place | undefined {
+	const step = stepById(id);
+	return step && takes(step, 'rounds') ? step.input.place : undefined;
+}
+
+/** Whether a step is a line of the put-back list. */
+export const isPutBack = (id: string): boolean => stageOf(id) === 'back';
 
 /** Stages that stay when the check is stopped early: the deck must be put back all the same. */
 export const afterStop: readonly StageId[] = ['back', 'next'];
 
 /** The steps whose answers a profile of this kind keeps. */
-export const profileSteps = (kind: ProfileKind): string[] =>
+export const profileSteps = (kind: ProfileKind): StepId[] =>
 	procedure.filter((step) => step.profile === kind).map((step) => step.id);

@@ -107,4 +107,4 @@ export function levelProblem(facts: Facts): Problem | undefined {
 	return {sentence, ways: [again]};
 }
 
-const unread = (facts: Facts): string[] => ['level-lr-2', 'level-fb-2'].filter((id) => facts.number(id) === undefined);
+const unread = (facts: Facts) => (['level-lr-2', 'level-fb-2'] as const).filter((id) => facts.number(id) === undefined);

@@ -9,7 +9,14 @@ export const turningPlaces = ['inner', 'outer'] as const satisfies readonly (typ
 export type OffPlace = (typeof offPlaces)[number];
 export type OnPlace = (typeof onPlaces)[number];
 
-export const isOnPlace = (place: string): place is OnPlace => onPlaces.some((one) => one === place);
+/** The step that takes the rounds of a place. */
+export const stepOfRounds = <P extends OffPlace | OnPlace>(place: P): `probe-${P}` => `probe-${place}`;
+
+/** The radius of a place with the bias on, by its name. */
+export const radiusOf = (place: OnPlace): 'outer' | 'middle' | 'inner' => onRadiusNames[place];
+const onRadiusNames = {'bias-outer': 'outer', 'bias-middle': 'middle', 'bias-inner': 'inner'} as const;
+
+export const isOnPlace = (place: string | undefined): place is OnPlace => onPlaces.some((one) => one === place);
 
 const names: Readonly<Record<string, string>> = {
 	extra: 'third',

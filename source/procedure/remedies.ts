@@ -1,11 +1,12 @@
 import type {Facts} from './facts.js';
 import {forceSteps, guardSteps, levelSteps} from './step-groups.js';
+import type {StepId} from './step-ids.js';
 
 export type Remedy = {
 	readonly id: string;
 	readonly label: string;
 	/** Steps that are asked again before the new series. */
-	readonly steps: readonly string[];
+	readonly steps: readonly StepId[];
 	readonly when?: (facts: Facts) => boolean;
 };
 

@@ -10,11 +10,9 @@ export const trialSteps = [
 	'bias-weight',
 	'bias-set',
 	'bias-on',
-	...['outer', 'middle', 'inner'].flatMap((place) => [
-		`probe-bias-${place}`,
-		`bias-clock-${place}`,
-		`bias-angle-${place}`,
-	]),
+	...(['outer', 'middle', 'inner'] as const).flatMap(
+		(radius) => [`probe-bias-${radius}`, `bias-clock-${radius}`, `bias-angle-${radius}`] as const,
+	),
 	'bias-result',
 ] as const;
 

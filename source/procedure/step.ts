@@ -1,6 +1,7 @@
 import type {UnitId} from '../units.js';
 import type {Facts} from './facts.js';
 import type {OffPlace, OnPlace} from './places.js';
+import type {IdOf, KindOf, OptionOf, StepId} from './step-ids.js';
 
 /** The stages of a check, in the order in which they come; the head line counts them. */
 export const stages = {
@@ -28,10 +29,11 @@ export type StageId = keyof typeof stages;
 /** Words that may depend on what is known so far. */
 export type Words = string | ((facts: Facts) => string);
 
-export type Option = {readonly id: string; readonly label: string};
+export type Option<Id extends string = string> = {readonly id: Id; readonly label: string};
 export type Line = {
 	readonly id: string;
-	readonly text: string /** What to do when the answer is no. */;
+	readonly text: string;
+	/** What to do when the answer is no. */
 	readonly ifNot: string;
 };
 
@@ -49,10 +51,15 @@ export type Side = {readonly word: string; readonly also: readonly string[]; rea
 export type Place = OffPlace | OnPlace;
 export type ProfileKind = 'arm' | 'cartridge' | 'tools';
 
+type ChoiceInput<Id extends string> = {
+	readonly kind: 'choice';
+	readonly options: readonly Option<Id>[] | ((facts: Facts) => readonly Option<Id>[]);
+};
+
 /** What kind of answer is asked. A face has one component per kind, none per step. */
 export type Input =
 	| {readonly kind: 'text'; readonly optional?: boolean}
-	| {readonly kind: 'choice'; readonly options: readonly Option[] | ((facts: Facts) => readonly Option[])}
+	| ChoiceInput<string>
 	| {readonly kind: 'confirm'}
 	| {readonly kind: 'ticks'; readonly lines: readonly Line[] | ((facts: Facts) => readonly Line[])}
 	| {
@@ -77,12 +84,13 @@ export type Input =
 	| {readonly kind: 'rounds'; readonly place: Place}
 	| {readonly kind: 'verdict'}
 	| {readonly kind: 'bias-result'};
+export type AnswerKind = Input['kind'];
 
 /** A way out of an answer that does not pass. */
 export type Way = {readonly label: string} & (
-	| {readonly do: 'ask-again'; readonly steps: readonly string[]}
-	| {readonly do: 'set'; readonly step: string; readonly value: AnswerValue; readonly typed: string}
-	| {readonly do: 'new-series'; readonly because: string; readonly steps: readonly string[]}
+	| {readonly do: 'ask-again'; readonly steps: readonly StepId[]}
+	| {readonly do: 'set'; readonly step: StepId; readonly value: AnswerValue; readonly typed: string}
+	| {readonly do: 'new-series'; readonly because: string; readonly steps: readonly StepId[]}
 );
 export type Problem = {readonly sentence: string; readonly ways: readonly Way[]};
 
@@ -93,8 +101,8 @@ export type AnswerValue = string | number | boolean | null | readonly string[];
  * screen, plain line, progress, back, resume and the stored answer follow by themselves.
  */
 export type Step = {
-	/** Unique, lower case with hyphens; never shown, stored with the answer. */
-	readonly id: string;
+	/** Never shown, stored with the answer. */
+	readonly id: StepId;
 	readonly stage: StageId;
 	readonly title: string;
 	/** What to do: one or two lines. */
@@ -117,12 +125,32 @@ export type Step = {
 	/** After this time the answer is asked again on return. */
 	readonly staysTrueMinutes?: number;
 	/** Answers to be confirmed again when this one changes; 'rounds' closes the series, 'trial' the bias setting. */
-	readonly touches?: readonly (string | 'rounds' | 'trial')[];
+	readonly touches?: readonly (StepId | 'rounds' | 'trial')[];
 	/** Belongs to the profile that is kept and used again. */
 	readonly profile?: ProfileKind;
 	/** Reasons offered when someone goes on although it does not pass. */
 	readonly reasons?: readonly string[];
 };
 
-/** Keeps the literal ids of a list and checks every entry against `Step`. */
-export const steps = <const T extends readonly Step[]>(list: T): T => list;
+/** What a step is besides its id: its answer is of the kind that the table of ids says. */
+type Rest<Id extends StepId> = Omit<Step, 'id' | 'input'> & {
+	readonly input: Id extends IdOf<'choice'> ? ChoiceInput<OptionOf<Id>> : Extract<Input, {kind: KindOf<Id>}>;
+};
+
+/** A step by its id. */
+export const step = <Id extends StepId>(
+	id: Id,
+	rest: Rest<Id>,
+): Step & {readonly id: Id} & Pick<Rest<Id>, 'input'> => ({
+	...rest,
+	id,
+});
+
+/** A step that is answered in this way. */
+export type StepOf<Kind extends AnswerKind> = Step & {
+	readonly id: IdOf<Kind>;
+	readonly input: Extract<Input, {kind: Kind}>;
+};
+
+export const takes = <Kind extends AnswerKind>(asked: Step, kind: Kind): asked is StepOf<Kind> =>
+	asked.input.kind === kind;

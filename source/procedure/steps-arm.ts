@@ -1,7 +1,7 @@
 import {biasDeviceIds, biasDevices} from './bias-devices.js';
 import {armProblem, believablePivotMm} from './geometry.js';
 import {pivotPlaces} from './pivot-places.js';
-import {type Step, steps} from './step.js';
+import {type Step, step} from './step.js';
 import {pivotSteps} from './steps-pivot.js';
 import {radiusSteps} from './steps-radii.js';
 import {wireSteps} from './steps-wire.js';
@@ -13,27 +13,24 @@ const yesNo = [
 	{id: 'yes', label: 'yes'},
 ] as const;
 
-const asked = steps([
-	{
-		id: 'arm-name',
+const asked = [
+	step('arm-name', {
 		stage: 'arm',
 		title: "The arm's name",
 		ask: 'What do you call this arm? Past checks are found by this name.',
 		why: 'The same name six months on puts the two checks side by side.',
 		mistake: 'Naming the deck when two arms take turns on it: each arm needs its own name.',
 		input: {kind: 'text'},
-	},
-	{
-		id: 'arm-serial',
+	}),
+	step('arm-serial', {
 		stage: 'arm',
 		title: 'Serial number',
 		ask: "The arm's serial number, or - if there is none.",
 		why: 'A maker who is asked to look at the figures will ask for it.',
 		mistake: "Taking the deck's number for the arm's.",
 		input: {kind: 'text', optional: true},
-	},
-	{
-		id: 'arm-length',
+	}),
+	step('arm-length', {
 		stage: 'arm',
 		title: 'Effective length',
 		ask: 'Effective length: pivot to stylus, seen from above.',
@@ -41,9 +38,8 @@ const asked = steps([
 		mistake: 'Measuring along the tube to the headshell instead of to the stylus.',
 		input: {kind: 'number', unit: 'mm', between: [120, 420]},
 		touches: ['arm-pivot-distance'],
-	},
-	{
-		id: 'arm-pivot-distance',
+	}),
+	step('arm-pivot-distance', {
 		stage: 'arm',
 		title: 'Pivot distance',
 		ask: 'Pivot distance: spindle to pivot, seen from above, or - to work it out from null radii.',
@@ -52,9 +48,8 @@ const asked = steps([
 		input: {kind: 'number', unit: 'mm', between: believablePivotMm, optional: true},
 		verify: armProblem,
 		touches: ['radius-inner', 'radius-outer'],
-	},
-	{
-		id: 'arm-offset',
+	}),
+	step('arm-offset', {
 		stage: 'arm',
 		title: 'Offset angle',
 		ask: "The headshell's offset angle, or - if you do not know it.",
@@ -65,19 +60,17 @@ const asked = steps([
 		mistake: 'Guessing: no answer is better.',
 		input: {kind: 'number', unit: 'deg', between: [0, 45], optional: true},
 		touches: ['arm-null-radius'],
-	},
+	}),
 	...pivotSteps,
-	{
-		id: 'arm-pivot-place',
+	step('arm-pivot-place', {
 		stage: 'arm',
 		title: 'Where the pivot stands',
 		ask: 'You stand in front of the deck. Where is the pivot, seen from the spindle?',
 		why: 'The same tilt of the deck pushes the stylus outward or inward depending on where the arm stands.',
 		mistake: 'Answering for the rest instead of the pivot.',
 		input: {kind: 'choice', options: pivotPlaces.map(({id, label}) => ({id, label}))},
-	},
-	{
-		id: 'arm-bearing',
+	}),
+	step('arm-bearing', {
 		stage: 'arm',
 		title: 'Bearing',
 		ask: 'What kind of bearing does it swing on?',
@@ -92,9 +85,8 @@ const asked = steps([
 				{id: 'other', label: 'other, or not known'},
 			],
 		},
-	},
-	{
-		id: 'arm-gravity-centre',
+	}),
+	step('arm-gravity-centre', {
 		stage: 'arm',
 		title: 'Centre of gravity',
 		ask: 'Seen from the side: is the counterweight about level with the horizontal pivot, or well below or above it?',
@@ -108,9 +100,8 @@ const asked = steps([
 			],
 		},
 		touches: ['rounds'],
-	},
-	{
-		id: 'arm-loading',
+	}),
+	step('arm-loading', {
 		stage: 'arm',
 		title: 'What makes the tracking force',
 		ask: 'What makes the tracking force?',
@@ -123,9 +114,8 @@ const asked = steps([
 				{id: 'spring', label: 'a spring'},
 			],
 		},
-	},
-	{
-		id: 'arm-auto-stop',
+	}),
+	step('arm-auto-stop', {
 		stage: 'arm',
 		title: 'Automatic stop',
 		ask: 'Is there an automatic stop or return that the arm works near the label?',
@@ -133,10 +123,9 @@ const asked = steps([
 		mistake: 'Forgetting a lifter that is tripped by the arm.',
 		input: {kind: 'choice', options: yesNo},
 		touches: ['radius-inner'],
-	},
+	}),
 	...wireSteps,
-	{
-		id: 'arm-bias-device',
+	step('arm-bias-device', {
 		stage: 'arm',
 		title: 'Bias device',
 		ask: 'Which bias (anti-skating) device does it have?',
@@ -144,9 +133,8 @@ const asked = steps([
 		mistake: 'A device that is set to zero is still there: name it.',
 		input: {kind: 'choice', options: biasDeviceIds.map((id) => ({id, label: biasDevices[id].label}))},
 		touches: ['bias-setting', 'bias-off', 'rounds'],
-	},
-	{
-		id: 'arm-damping',
+	}),
+	step('arm-damping', {
 		stage: 'arm',
 		title: 'Damping fluid',
 		ask: 'Does the arm have a fluid damper?',
@@ -154,29 +142,27 @@ const asked = steps([
 		mistake: 'A dry trough with the paddle touching its wall is a damper too.',
 		input: {kind: 'choice', options: yesNo},
 		touches: ['rounds'],
-	},
-	{
-		id: 'deck-sprung',
+	}),
+	step('deck-sprung', {
 		stage: 'arm',
 		title: 'Suspension',
 		ask: 'Does the deck stand on a spring suspension?',
 		why: 'A sprung deck changes its level with everything that is put on it.',
 		mistake: 'Feet of soft rubber are not a suspension, but look at the level after the gauge is placed all the same.',
 		input: {kind: 'choice', options: yesNo},
-	},
+	}),
 	...radiusSteps,
-]);
+];
 
 /** Stage 2a: the arm. Picked from the profiles with one key, or entered once. */
 export const armSteps: readonly Step[] = withProfile(
-	{
-		id: 'arm-profile',
+	step('arm-profile', {
 		stage: 'arm',
 		title: 'Which arm?',
 		ask: 'Pick an arm from the list, or enter a new one.',
 		why: 'Its answers are filled in; each of them can be corrected from the list of steps (Tab).',
 		mistake: 'Picking the same name for a rewired arm without looking through its answers.',
 		input: {kind: 'profile', of: 'arm'},
-	},
+	}),
 	asked,
 );

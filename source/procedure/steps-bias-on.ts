@@ -2,8 +2,8 @@ import limits from '../../shared/limits.json' with {type: 'json'};
 import {biasDeviceOf, hasBias} from './bias-devices.js';
 import {middleProblem, middleSuggestion, onRadiusMm} from './bias-on.js';
 import type {Facts} from './facts.js';
-import {type OnPlace, placeLabel} from './places.js';
-import {type Step, steps} from './step.js';
+import {type OnPlace, placeLabel, radiusOf} from './places.js';
+import {type Step, step} from './step.js';
 
 const isWanted = (facts: Facts): boolean => facts.is('verdict', 'bias');
 const isSet = (facts: Facts): boolean => isWanted(facts) && hasBias(facts);
@@ -16,10 +16,9 @@ const at = (facts: Facts, place: OnPlace): string => {
 /** Rounds with the bias on at one radius, and how the lever or the thread stands there. */
 const onSteps = (place: OnPlace): readonly Step[] => {
 	const isProbed = (facts: Facts): boolean => isSet(facts) && onRadiusMm(facts, place) !== undefined;
-	const radius = place.replace('bias-', '');
+	const radius = radiusOf(place);
 	return [
-		{
-			id: `probe-${place}`,
+		step(`probe-${place}`, {
 			stage: 'bias-on',
 			title: `Probe, ${placeLabel(place)}`,
 			ask: (facts) => `Set the gauge${at(facts, place)} from the spindle, bias on, and let it carry the arm.`,
@@ -27,9 +26,8 @@ const onSteps = (place: OnPlace): readonly Step[] => {
 			mistake: 'Judging by one limit: the bias shifts both, friction keeps them apart.',
 			input: {kind: 'rounds', place},
 			when: isProbed,
-		},
-		{
-			id: `bias-clock-${radius}`,
+		}),
+		step(`bias-clock-${radius}`, {
 			stage: 'bias-on',
 			title: `Lever${radius === 'middle' ? ', middle radius' : `, ${radius} radius`}`,
 			ask: (facts) =>
@@ -38,9 +36,8 @@ const onSteps = (place: OnPlace): readonly Step[] => {
 			mistake: 'Reading it with the arm back in its rest.',
 			input: {kind: 'clock', optional: true},
 			when: (facts) => isProbed(facts) && biasDeviceOf(facts).reads === 'clock',
-		},
-		{
-			id: `bias-angle-${radius}`,
+		}),
+		step(`bias-angle-${radius}`, {
 			stage: 'bias-on',
 			title: `Thread${radius === 'middle' ? ', middle radius' : `, ${radius} radius`}`,
 			ask: (facts) =>
@@ -49,16 +46,15 @@ const onSteps = (place: OnPlace): readonly Step[] => {
 			mistake: 'Measuring from the arm tube instead of from the stub that the thread hangs on.',
 			input: {kind: 'number', unit: 'deg', between: [0, 180], optional: true},
 			when: (facts) => isProbed(facts) && biasDeviceOf(facts).reads === 'angle',
-		},
+		}),
 	];
 };
 
 const drag = limits.effectiveDrag.value;
 
 /** Stage 14: the bias device set against skating, for those who want it. */
-export const biasOnSteps: readonly Step[] = steps([
-	{
-		id: 'bias-drag',
+export const biasOnSteps: readonly Step[] = [
+	step('bias-drag', {
 		stage: 'bias-on',
 		title: 'Skating on this arm',
 		ask: `How much drag does the groove have, as part of the tracking force? ${drag.toFixed(2)} is assumed; nobody has published a figure for your records.`,
@@ -71,9 +67,8 @@ export const biasOnSteps: readonly Step[] = steps([
 		},
 		suggest: () => drag.toFixed(2),
 		when: isWanted,
-	},
-	{
-		id: 'bias-radius-middle',
+	}),
+	step('bias-radius-middle', {
 		stage: 'bias-on',
 		title: 'Middle radius',
 		ask: 'Beside the outer and the inner probe radius: at which middle radius is the bias read? Type - for none.',
@@ -84,9 +79,8 @@ export const biasOnSteps: readonly Step[] = steps([
 		when: isSet,
 		verify: middleProblem,
 		touches: ['trial'],
-	},
-	{
-		id: 'bias-weight',
+	}),
+	step('bias-weight', {
 		stage: 'bias-on',
 		title: 'Bias weight',
 		ask: 'How heavy is the weight that hangs on the bias device now? Type - if not known.',
@@ -97,9 +91,8 @@ export const biasOnSteps: readonly Step[] = steps([
 		when: (facts) => isSet(facts) && biasDeviceOf(facts).setBy === 'weight',
 		touches: ['trial'],
 		staysTrueMinutes: 30,
-	},
-	{
-		id: 'bias-set',
+	}),
+	step('bias-set', {
 		stage: 'bias-on',
 		title: 'How it is set',
 		caution: 'Arm locked in its rest, guard on, while your hands are at the device.',
@@ -110,9 +103,8 @@ export const biasOnSteps: readonly Step[] = steps([
 		suggest: (facts) => facts.text('bias-setting'),
 		typedAnew: true,
 		when: isSet,
-	},
-	{
-		id: 'bias-on',
+	}),
+	step('bias-on', {
 		stage: 'bias-on',
 		title: 'Bias on',
 		ask: (facts) => `${biasDeviceOf(facts).on} Bias on, and all else untouched?`,
@@ -130,12 +122,11 @@ export const biasOnSteps: readonly Step[] = steps([
 					},
 		touches: ['trial'],
 		staysTrueMinutes: 30,
-	},
+	}),
 	...onSteps('bias-outer'),
 	...onSteps('bias-middle'),
 	...onSteps('bias-inner'),
-	{
-		id: 'bias-result',
+	step('bias-result', {
 		stage: 'bias-on',
 		title: 'Bias against skating',
 		ask: '',
@@ -143,5 +134,5 @@ export const biasOnSteps: readonly Step[] = steps([
 		mistake: 'Chasing the last tenth of a percent at one radius and losing it at another.',
 		input: {kind: 'bias-result'},
 		when: isSet,
-	},
-]);
+	}),
+];

@@ -1,6 +1,6 @@
 import {levelProblem} from './level.js';
 import {frontBack, leftRight} from './readings.js';
-import {type Step, steps} from './step.js';
+import {type Step, step} from './step.js';
 import {halfADay} from './step-groups.js';
 
 const tilt = {kind: 'signed', unit: 'deg', between: [0, 5]} as const;
@@ -8,9 +8,8 @@ const whyLevel =
 	'A deck that is not level pulls the arm downhill: 1° across the arm is 1.7 % of the tracking force. The level lies too: reading it twice, turned round in between, tells its own error from the tilt.';
 const levelTouches = ['rounds'] as const;
 /** Stage 5: the armboard in two directions, each read twice with the level turned round. */
-export const levelStageSteps: readonly Step[] = steps([
-	{
-		id: 'level-lr-1',
+export const levelStageSteps: readonly Step[] = [
+	step('level-lr-1', {
 		stage: 'level',
 		title: 'Level, left to right',
 		ask: (facts) =>
@@ -20,9 +19,8 @@ export const levelStageSteps: readonly Step[] = steps([
 		input: {...tilt, sides: leftRight},
 		touches: levelTouches,
 		staysTrueMinutes: halfADay,
-	},
-	{
-		id: 'level-lr-2',
+	}),
+	step('level-lr-2', {
 		stage: 'level',
 		title: 'Level turned round, left to right',
 		ask: 'Turn the level end for end on the same spot. Which side does it call high now?',
@@ -31,9 +29,8 @@ export const levelStageSteps: readonly Step[] = steps([
 		input: {...tilt, sides: leftRight, optional: true},
 		touches: levelTouches,
 		staysTrueMinutes: halfADay,
-	},
-	{
-		id: 'level-fb-1',
+	}),
+	step('level-fb-1', {
 		stage: 'level',
 		title: 'Level, front to back',
 		ask: 'Level on the armboard, front to back: how much, and is the back or the front high?',
@@ -42,9 +39,8 @@ export const levelStageSteps: readonly Step[] = steps([
 		input: {...tilt, sides: frontBack},
 		touches: levelTouches,
 		staysTrueMinutes: halfADay,
-	},
-	{
-		id: 'level-fb-2',
+	}),
+	step('level-fb-2', {
 		stage: 'level',
 		title: 'Level turned round, front to back',
 		ask: 'Turn the level end for end on the same spot. Which end does it call high now?',
@@ -55,5 +51,5 @@ export const levelStageSteps: readonly Step[] = steps([
 		reasons: ['the deck cannot be levelled here', 'the arm is loaded by a spring', 'the level cannot be turned round'],
 		touches: ['rounds'],
 		staysTrueMinutes: halfADay,
-	},
-]);
+	}),
+];

@@ -1,14 +1,13 @@
 import {nullsProblem} from './geometry.js';
-import {type Step, steps} from './step.js';
+import {type Step, step} from './step.js';
 import {isWorkedOut, pivotWayOf, pivotWays} from './worked-out-arm.js';
 
 /** Believable null radii, mm: within the grooves of a record, with something to spare. */
 const believableNullMm = [40, 150] as const;
 
 /** What the pivot distance is worked out from where it was left empty; kept with the arm. */
-export const pivotSteps: readonly Step[] = steps([
-	{
-		id: 'arm-pivot-way',
+export const pivotSteps: readonly Step[] = [
+	step('arm-pivot-way', {
 		stage: 'arm',
 		title: 'Pivot distance, worked out',
 		ask: 'How is the pivot distance to be worked out?',
@@ -35,9 +34,8 @@ export const pivotSteps: readonly Step[] = steps([
 					}
 				: undefined,
 		touches: ['arm-null-radius', 'radius-inner', 'radius-outer'],
-	},
-	{
-		id: 'arm-null-radius',
+	}),
+	step('arm-null-radius', {
 		stage: 'arm',
 		title: 'Null radius',
 		ask: 'Either null radius: there the cartridge is tangent to the groove.',
@@ -46,9 +44,8 @@ export const pivotSteps: readonly Step[] = steps([
 		input: {kind: 'number', unit: 'mm', between: believableNullMm},
 		when: (facts) => pivotWayOf(facts) !== undefined,
 		touches: ['radius-inner', 'radius-outer'],
-	},
-	{
-		id: 'arm-null-other',
+	}),
+	step('arm-null-other', {
 		stage: 'arm',
 		title: 'The other null radius',
 		ask: 'The second radius at which the cartridge is tangent to the groove.',
@@ -58,5 +55,5 @@ export const pivotSteps: readonly Step[] = steps([
 		when: (facts) => pivotWayOf(facts) === 'nulls',
 		verify: nullsProblem,
 		touches: ['radius-inner', 'radius-outer'],
-	},
-]);
+	}),
+];

@@ -3,7 +3,7 @@ import {offRadiusMm} from './geometry.js';
 import {closingProblem} from './hold-limits.js';
 import type {OffPlace} from './places.js';
 import {showsHandForce} from './readings.js';
-import {type Step, steps} from './step.js';
+import {type Step, step} from './step.js';
 import {zeroAfterStep, zeroBeforeStep} from './steps-zero.js';
 
 type Limit = {readonly which: 'innerLimit' | 'outerLimit'; readonly gauge?: 'turned'};
@@ -44,19 +44,19 @@ const where = (place: OffPlace, facts: Facts): string => {
 	return radius === undefined ? '' : ` at ${Number(radius.toFixed(1))} mm`;
 };
 
-const probe = (place: OffPlace, title: string, extra: Partial<Step> = {}): Step => ({
-	id: `probe-${place}`,
-	stage: 'probe',
-	title,
-	ask: (facts) => `Set the gauge${where(place, facts)} from the spindle and let it carry the arm.`,
-	why,
-	mistake,
-	input: {kind: 'rounds', place},
-	...extra,
-});
+const probe = (place: OffPlace, title: string, extra: Partial<Omit<Step, 'id' | 'input'>> = {}): Step =>
+	step(`probe-${place}`, {
+		stage: 'probe',
+		title,
+		ask: (facts) => `Set the gauge${where(place, facts)} from the spindle and let it carry the arm.`,
+		why,
+		mistake,
+		input: {kind: 'rounds', place},
+		...extra,
+	});
 
 /** The probe, the closing round and the verdict. */
-export const probeSteps: readonly Step[] = steps([
+export const probeSteps: readonly Step[] = [
 	zeroBeforeStep,
 	probe('inner', 'Probe at the inner radius', {
 		caution: 'Lower the arm onto the gauge with the lifter; do not swing it on.',
@@ -73,13 +73,12 @@ export const probeSteps: readonly Step[] = steps([
 		reasons: ['it is known what moved, and it does not matter', 'time is short'],
 	}),
 	zeroAfterStep,
-	{
-		id: 'verdict',
+	step('verdict', {
 		stage: 'verdict',
 		title: 'Verdict',
 		ask: '',
 		why: 'A verdict is given only where value and uncertainty together lie on one side of a limit. Otherwise it is undecided, with what would decide it.',
 		mistake: 'Taking undecided for bad: it says how well you measured, not how bad the arm is.',
 		input: {kind: 'verdict'},
-	},
-]);
+	}),
+];

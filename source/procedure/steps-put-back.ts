@@ -3,7 +3,8 @@ import {isAbove} from '../measures/compare.js';
 import {decimalsApart, formatIn, grams} from '../units.js';
 import {biasDeviceOf, hasBias} from './bias-devices.js';
 import type {Facts} from './facts.js';
-import {type Problem, type Step, steps} from './step.js';
+import {type Problem, type Step, step} from './step.js';
+import type {IdOf} from './step-ids.js';
 
 /** What the bias device is put back to: the setting that was chosen, else the one that it came with. */
 function biasBack(facts: Facts): string {
@@ -14,7 +15,8 @@ function biasBack(facts: Facts): string {
 	return `${biasDeviceOf(facts).restore}${setting === undefined ? '' : ` It was set to: ${setting}.`}`;
 }
 
-type Confirmation = Omit<Step, 'stage' | 'input' | 'verify' | 'reasons'> & {
+type Confirmation = Omit<Step, 'id' | 'stage' | 'input' | 'verify' | 'reasons'> & {
+	readonly id: IdOf<'confirm'>;
 	/** What is still to be done when the answer is no. */
 	readonly left: string;
 };
@@ -51,7 +53,7 @@ function playingForceProblem(facts: Facts): Problem | undefined {
 }
 
 /** Stages 15 and 16: the deck goes back so that it is safe to play, the stylus bare last; then the next date. */
-export const putBackSteps: readonly Step[] = steps([
+export const putBackSteps: readonly Step[] = [
 	confirmation({
 		id: 'back-lock',
 		title: 'Lock the arm',
@@ -106,8 +108,7 @@ export const putBackSteps: readonly Step[] = steps([
 		when: (facts) => !facts.is('guard-on', 'no-guard'),
 		left: 'With the guard on, its mass is in the tracking force and the deck cannot play.',
 	}),
-	{
-		id: 'back-force',
+	step('back-force', {
 		stage: 'back',
 		title: 'Weigh as played',
 		ask: 'Weigh at record height, bias and damping as played, without the guard. Type - if it cannot be weighed.',
@@ -116,7 +117,7 @@ export const putBackSteps: readonly Step[] = steps([
 		input: {kind: 'number', unit: 'gf', between: [grams(0.1), grams(12)], optional: true},
 		verify: playingForceProblem,
 		reasons: ['the owner wants this force', 'the scale is not at hand'],
-	},
+	}),
 	confirmation({
 		id: 'back-level',
 		title: 'A last look at the level',
@@ -133,13 +134,12 @@ export const putBackSteps: readonly Step[] = steps([
 		mistake: 'Trying it out with the volume where it was.',
 		left: 'The deck is not ready to play yet.',
 	}),
-	{
-		id: 'next-check',
+	step('next-check', {
 		stage: 'next',
 		title: 'Next check',
 		ask: 'Keep this date for the next check? n means no date.',
 		why: 'Six months is common practice (no source). A stiff wire or a free loop creeps sooner, and an open question should not wait.',
 		mistake: 'Waiting until something is heard.',
 		input: {kind: 'confirm'},
-	},
-]);
+	}),
+];

@@ -1,11 +1,10 @@
 import limits from '../../shared/limits.json' with {type: 'json'};
 import {radiusProblem} from './geometry.js';
-import {type Step, steps} from './step.js';
+import {type Step, step} from './step.js';
 
 /** Where the rounds are taken; kept with the arm. */
-export const radiusSteps: readonly Step[] = steps([
-	{
-		id: 'radius-inner',
+export const radiusSteps: readonly Step[] = [
+	step('radius-inner', {
 		stage: 'arm',
 		title: 'Inner probe radius',
 		ask: 'Distance from the spindle at which the inner probe is taken.',
@@ -16,9 +15,8 @@ export const radiusSteps: readonly Step[] = steps([
 			String((facts.is('arm-auto-stop', 'yes') ? limits.linkageInnerRadiusMm : limits.innerRadiusMm).value),
 		verify: (facts) => radiusProblem('inner', facts),
 		touches: ['rounds'],
-	},
-	{
-		id: 'radius-outer',
+	}),
+	step('radius-outer', {
 		stage: 'arm',
 		title: 'Outer probe radius',
 		ask: 'Distance from the spindle at which the outer probe is taken.',
@@ -28,9 +26,8 @@ export const radiusSteps: readonly Step[] = steps([
 		suggest: () => String(limits.outerRadiusMm.value),
 		verify: (facts) => radiusProblem('outer', facts),
 		touches: ['rounds'],
-	},
-	{
-		id: 'radius-extra',
+	}),
+	step('radius-extra', {
 		stage: 'arm',
 		title: 'One more probe radius',
 		ask: 'A third radius to probe, if you want one, or - for none.',
@@ -39,5 +36,5 @@ export const radiusSteps: readonly Step[] = steps([
 		input: {kind: 'number', unit: 'mm', between: [50, 160], optional: true},
 		verify: (facts) => radiusProblem('extra', facts),
 		touches: ['rounds'],
-	},
-]);
+	}),
+];

@@ -1,9 +1,8 @@
-import {steps} from './step.js';
+import {step} from './step.js';
 
 /** Stage 1: nobody and nothing gets hurt. Confirmed once a check. */
-export const safeSteps = steps([
-	{
-		id: 'safe',
+export const safeSteps = [
+	step('safe', {
 		stage: 'safe',
 		title: 'Make safe',
 		ask: 'Tick each line: y yes, n not yet.',
@@ -38,5 +37,5 @@ export const safeSteps = steps([
 			],
 		},
 		reasons: ['the maker demands power for this check', 'a licensed person is in charge'],
-	},
-]);
+	}),
+];

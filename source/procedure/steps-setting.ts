@@ -2,8 +2,9 @@ import limits from '../../shared/limits.json' with {type: 'json'};
 import {isAbove} from '../measures/compare.js';
 import {biasDeviceOf, hasBias} from './bias-devices.js';
 import type {Facts} from './facts.js';
-import {type Step, steps} from './step.js';
+import {type Step, step} from './step.js';
 import {halfADay, levelSteps} from './step-groups.js';
+import type {IdOf} from './step-ids.js';
 import {levelStageSteps} from './steps-level.js';
 
 const isDeepGuard = (facts: Facts): boolean => isAbove(facts.number('guard-depth') ?? 0, limits.guardDeepMm.value);
@@ -15,9 +16,8 @@ const uprightLine = {
 	ifNot: 'Set its sideways balance first, the way its maker says; never press the arm down.',
 } as const;
 /** Stages 3 to 8: room, mat, level, damping, bias off, wires. */
-export const settingSteps: readonly Step[] = steps([
-	{
-		id: 'room-temperature',
+export const settingSteps: readonly Step[] = [
+	step('room-temperature', {
 		stage: 'room',
 		title: 'Room',
 		ask: 'Room temperature, or - if not known. The arm should have stood in this room for an hour.',
@@ -26,18 +26,16 @@ export const settingSteps: readonly Step[] = steps([
 		input: {kind: 'number', unit: 'celsius', between: [-10, 50], optional: true},
 		suggest: () => '',
 		staysTrueMinutes: halfADay,
-	},
-	{
-		id: 'room-note',
+	}),
+	step('room-note', {
 		stage: 'room',
 		title: 'Note',
 		ask: 'A note for this check, if you want one, or - for none.',
 		why: 'What you would like to know about today when you look back in a year.',
 		mistake: 'Leaving out that the arm was just transported or rewired.',
 		input: {kind: 'text', optional: true},
-	},
-	{
-		id: 'mat',
+	}),
+	step('mat', {
 		stage: 'mat',
 		title: 'Mat',
 		ask: (facts) =>
@@ -64,7 +62,7 @@ export const settingSteps: readonly Step[] = steps([
 				: undefined,
 		reasons: ['steel platter or magnet near the cartridge: the mat must stay on', 'no guard is used'],
 		touches: ['mat-thickness', ...levelSteps, 'clearance', 'rounds'],
-	},
+	}),
 	{
 		id: 'mat-thickness',
 		caution:
@@ -79,8 +77,7 @@ export const settingSteps: readonly Step[] = steps([
 		touches: ['clearance', 'rounds'],
 	},
 	...levelStageSteps,
-	{
-		id: 'damping-off',
+	step('damping-off', {
 		stage: 'damping',
 		title: 'Damping',
 		caution: 'Keep the fluid clean in a closed vessel; it creeps, and it must not reach the bearing.',
@@ -93,9 +90,8 @@ export const settingSteps: readonly Step[] = steps([
 		reasons: ['the trough cannot be emptied', 'the damper is built into the arm'],
 		touches: ['rounds'],
 		staysTrueMinutes: 30,
-	},
-	{
-		id: 'bias-setting',
+	}),
+	step('bias-setting', {
 		stage: 'bias',
 		title: 'Bias as it is set',
 		ask: 'How is the bias device set now? Write it down as you will want it back: notch, number, grams. Type - if not known.',
@@ -103,9 +99,8 @@ export const settingSteps: readonly Step[] = steps([
 		mistake: 'Trusting your memory until the evening.',
 		input: {kind: 'text', optional: true},
 		when: hasBias,
-	},
-	{
-		id: 'bias-off',
+	}),
+	step('bias-off', {
 		stage: 'bias',
 		title: 'Bias off',
 		ask: (facts) => `${biasDeviceOf(facts).off} ${biasDeviceOf(facts).confirm}`,
@@ -118,9 +113,8 @@ export const settingSteps: readonly Step[] = steps([
 		reasons: ['the device cannot be put out of action', 'its maker forbids unhooking it'],
 		touches: ['rounds'],
 		staysTrueMinutes: 30,
-	},
-	{
-		id: 'wires',
+	}),
+	step('wires', {
 		stage: 'wires',
 		title: 'Wires, screws and draught',
 		ask: 'Look along the arm and tick each line: y yes, n not yet.',
@@ -158,10 +152,10 @@ export const settingSteps: readonly Step[] = steps([
 		reasons: ['it is part of the fault that is looked for', 'cannot be changed here'],
 		touches: ['rounds'],
 		staysTrueMinutes: 30,
-	},
-]);
+	}),
+];
 
-function mustBe(facts: Facts, id: string, sentence: string) {
+function mustBe(facts: Facts, id: IdOf<'confirm'>, sentence: string) {
 	if (facts.yes(id)) return;
 	return {sentence, ways: [{label: 'do it now, then confirm', do: 'ask-again', steps: [id]}]} as const;
 }

@@ -1,4 +1,4 @@
-import {type Step, steps} from './step.js';
+import {type Step, step} from './step.js';
 
 /** The answer that is no event. */
 export const nothingDone = 'nothing';
@@ -15,9 +15,8 @@ export const eventOptions = [
 ] as const;
 
 /** Asked first where a check is repeated: what was done since. */
-export const sinceSteps: readonly Step[] = steps([
-	{
-		id: 'done-since',
+export const sinceSteps: readonly Step[] = [
+	step('done-since', {
 		stage: 'resume',
 		title: 'Since the last check',
 		ask: 'What was done to arm or deck since the last check?',
@@ -25,9 +24,8 @@ export const sinceSteps: readonly Step[] = steps([
 		mistake: 'Leaving out a new cartridge, or a deck that was carried to another room.',
 		input: {kind: 'choice', options: eventOptions},
 		when: (facts) => facts.isRecheck,
-	},
-	{
-		id: 'done-since-note',
+	}),
+	step('done-since-note', {
 		stage: 'resume',
 		title: 'What was done',
 		ask: 'What was done? A few words.',
@@ -35,8 +33,8 @@ export const sinceSteps: readonly Step[] = steps([
 		mistake: 'Writing when instead of what.',
 		input: {kind: 'text'},
 		when: (facts) => facts.is('done-since', 'other'),
-	},
-]);
+	}),
+];
 
 /** An event in words; undefined for an id that is none. */
 export const eventLabel = (id: string): string | undefined =>

@@ -1,22 +1,23 @@
 import type {Facts} from './facts.js';
-import type {Step} from './step.js';
+import {type Step, step} from './step.js';
 import {forceSteps, guardSteps, levelSteps} from './step-groups.js';
+import type {DoubtId, StepId} from './step-ids.js';
 import {armSteps} from './steps-arm.js';
 import {cartridgeSteps} from './steps-cartridge.js';
 import {toolsSteps} from './steps-tools.js';
 
 type DoubtItem = {
 	readonly label: string;
-	readonly steps: readonly string[];
+	readonly steps: readonly StepId[];
 	/** The answers that stand beside the question; all of them when left out. */
-	readonly shows?: readonly string[];
+	readonly shows?: readonly StepId[];
 	/** Not asked once this step was answered. */
-	readonly unless?: string;
+	readonly unless?: StepId;
 };
 
 /** What may have changed while the check was left, asked again with one key each. */
 export type Doubt = {
-	readonly id: string;
+	readonly id: DoubtId;
 	readonly title: string;
 	readonly ask: string;
 	/** What can have changed: shown as a numbered list, with the steps that are asked anew then. */
@@ -27,8 +28,11 @@ export type Doubt = {
 	readonly newSeries: boolean;
 };
 
+/** The step that asks about a doubt. */
+export const stepOfDoubt = (doubt: DoubtId): `still-${DoubtId}` => `still-${doubt}`;
+
 /** The questions of a profile, without the one that picks it. */
-const profileStepsOf = (list: readonly Step[]): string[] =>
+const profileStepsOf = (list: readonly Step[]): StepId[] =>
 	list.filter(({input}) => input.kind !== 'profile').map(({id}) => id);
 
 export const doubts: readonly Doubt[] = [
@@ -108,18 +112,22 @@ export const doubts: readonly Doubt[] = [
 	},
 ];
 
+/** The doubt that a step asks about. */
+export const doubtAskedBy = ({id}: Step): Doubt | undefined => doubts.find((doubt) => stepOfDoubt(doubt.id) === id);
+
 /** Asked first on return, one screen a doubt. */
-export const stillSteps: readonly Step[] = doubts.map(({id, title, ask}) => ({
-	id: `still-${id}`,
-	stage: 'resume',
-	title,
-	ask,
-	why: 'Readings taken under changed conditions must not be mixed with the earlier ones. What has changed is asked anew, and a new series begins.',
-	mistake: 'Saying yes from memory: look.',
-	input: {kind: 'still'},
-	// Once the verdict was read nothing hangs on it, unless the probe is taken up again.
-	when: (facts) => facts.doubts.includes(id) && (!facts.everAnswered('verdict') || isSettingBias(facts)),
-}));
+export const stillSteps: readonly Step[] = doubts.map(({id, title, ask}) =>
+	step(stepOfDoubt(id), {
+		stage: 'resume',
+		title,
+		ask,
+		why: 'Readings taken under changed conditions must not be mixed with the earlier ones. What has changed is asked anew, and a new series begins.',
+		mistake: 'Saying yes from memory: look.',
+		input: {kind: 'still'},
+		// Once the verdict was read nothing hangs on it, unless the probe is taken up again.
+		when: (facts) => facts.doubts.includes(id) && (!facts.everAnswered('verdict') || isSettingBias(facts)),
+	}),
+);
 
 /** The bias is being set: readings hang on the conditions once more. */
 const isSettingBias = (facts: Facts): boolean => facts.everAnswered('bias-on') && !facts.everAnswered('bias-result');

@@ -1,7 +1,7 @@
 import {fromBase, grams} from '../units.js';
 import type {Facts} from './facts.js';
 import {gaugeUnitOf, showsHandForce} from './readings.js';
-import {type Step, steps} from './step.js';
+import {type Step, step} from './step.js';
 import {withProfile} from './with-profile.js';
 
 /** A believable range given in percent of tracking force, for a gauge of any unit (at up to about 5 g). */
@@ -16,9 +16,8 @@ const oneStep = (facts: Facts): string | undefined => {
 	return stepBase === undefined ? undefined : String(Number(fromBase(stepBase, gaugeUnitOf(facts)).toPrecision(6)));
 };
 
-const asked = steps([
-	{
-		id: 'tools-name',
+const asked = [
+	step('tools-name', {
 		stage: 'tools',
 		title: 'Name of the gauge and tools',
 		ask: 'What do you call this set of gauge, scale and level?',
@@ -26,9 +25,8 @@ const asked = steps([
 		mistake: 'Keeping the name after the gauge was repaired or adjusted.',
 		input: {kind: 'text'},
 		suggest: () => 'bench set',
-	},
-	{
-		id: 'gauge-unit',
+	}),
+	step('gauge-unit', {
 		stage: 'tools',
 		title: 'Unit of the gauge',
 		ask: 'What does the gauge read?',
@@ -43,9 +41,8 @@ const asked = steps([
 			],
 		},
 		touches: ['gauge-step', 'gauge-top', 'gauge-nudge', 'rounds'],
-	},
-	{
-		id: 'gauge-step',
+	}),
+	step('gauge-step', {
 		stage: 'tools',
 		title: 'Smallest step of the gauge',
 		ask: 'Smallest step that you can read on the gauge (half a percent of the tracking force, or finer, is advised).',
@@ -53,18 +50,16 @@ const asked = steps([
 		mistake: 'Naming the marks on the scale when you can read halfway between them.',
 		input: {kind: 'number', unit: gaugeUnitOf, between: onGauge(0.01, 5)},
 		suggest: (facts) => ({percent: '0.5', mN: '0.1', gf: '0.01'})[gaugeUnitOf(facts)],
-	},
-	{
-		id: 'gauge-top',
+	}),
+	step('gauge-top', {
 		stage: 'tools',
 		title: 'Top of the scale',
 		ask: 'Where does the scale of the gauge end?',
 		why: 'At the end of the scale the pointer no longer measures. Every gauge ends elsewhere, so there is no usual value.',
 		mistake: 'Reading a pointer that leans on its stop.',
 		input: {kind: 'number', unit: gaugeUnitOf, between: onGauge(0.1, 100)},
-	},
-	{
-		id: 'gauge-sign',
+	}),
+	step('gauge-sign', {
 		stage: 'tools',
 		title: 'Sign of the gauge',
 		ask: 'What does the gauge show, and what does its plus mean?',
@@ -80,9 +75,8 @@ const asked = steps([
 			],
 		},
 		touches: ['rounds'],
-	},
-	{
-		id: 'gauge-turns',
+	}),
+	step('gauge-turns', {
 		stage: 'tools',
 		title: 'Turning the gauge',
 		ask: 'Can the gauge be turned end for end under the arm, so that its plus points the other way?',
@@ -97,9 +91,8 @@ const asked = steps([
 			],
 		},
 		touches: ['rounds'],
-	},
-	{
-		id: 'gauge-scale-uncertainty',
+	}),
+	step('gauge-scale-uncertainty', {
 		stage: 'tools',
 		title: 'How true is the scale of the gauge',
 		ask: 'The gauge is true to plus or minus how many percent of its reading?',
@@ -107,9 +100,8 @@ const asked = steps([
 		mistake: 'Typing the smallest step here. If the maker says nothing, 2 is a careful guess.',
 		input: {kind: 'number', unit: 'percent', between: [0, 50]},
 		suggest: () => '2',
-	},
-	{
-		id: 'gauge-nudge',
+	}),
+	step('gauge-nudge', {
 		stage: 'tools',
 		title: 'Size of a nudge',
 		ask: 'By how much does the reading move with one nudge? One reading step is advised.',
@@ -117,9 +109,8 @@ const asked = steps([
 		mistake: 'Nudging in jumps: the arm then starts early. Type 0 if you read halfway between holding and going.',
 		input: {kind: 'number', unit: gaugeUnitOf, between: onGauge(0, 5)},
 		suggest: (facts) => (showsHandForce(facts) ? '0' : oneStep(facts)),
-	},
-	{
-		id: 'scale-step',
+	}),
+	step('scale-step', {
 		stage: 'tools',
 		title: 'Smallest step of the stylus scale',
 		ask: 'Smallest step that the stylus scale shows.',
@@ -127,9 +118,8 @@ const asked = steps([
 		mistake: 'Taking a fine display for a true one.',
 		input: {kind: 'number', unit: 'gf', between: [0, grams(0.5)]},
 		suggest: () => '0.01',
-	},
-	{
-		id: 'scale-uncertainty',
+	}),
+	step('scale-uncertainty', {
 		stage: 'tools',
 		title: 'Stylus scale',
 		ask: 'The stylus scale is true to plus or minus how much?',
@@ -137,9 +127,8 @@ const asked = steps([
 		mistake: 'Typing its smallest step: that is usually finer than it is true.',
 		input: {kind: 'number', unit: 'gf', between: [0, grams(1)]},
 		suggest: () => '0.02',
-	},
-	{
-		id: 'level-step',
+	}),
+	step('level-step', {
 		stage: 'tools',
 		title: 'Smallest step of the level',
 		ask: 'Smallest tilt that you can read on the level (degrees, or mm/m).',
@@ -147,19 +136,18 @@ const asked = steps([
 		mistake: 'A bubble without marks reads no finer than about 0.2°.',
 		input: {kind: 'number', unit: 'deg', between: [0, 2]},
 		suggest: () => '0.05',
-	},
-]);
+	}),
+];
 
 /** Stage 2c: gauge, scale and level. */
 export const toolsSteps: readonly Step[] = withProfile(
-	{
-		id: 'tools-profile',
+	step('tools-profile', {
 		stage: 'tools',
 		title: 'Which gauge and tools?',
 		ask: 'Pick a set from the list, or enter a new one.',
 		why: 'Its answers are filled in; each of them can be corrected from the list of steps (Tab).',
 		mistake: 'Picking the old set when the gauge was changed.',
 		input: {kind: 'profile', of: 'tools'},
-	},
+	}),
 	asked,
 );

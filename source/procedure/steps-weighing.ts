@@ -2,7 +2,7 @@ import {isAbove, isBelow} from '../measures/compare.js';
 import {formatIn, grams} from '../units.js';
 import {clearanceProblem} from './clearance.js';
 import type {Facts} from './facts.js';
-import {type Problem, type Step, steps} from './step.js';
+import {type Problem, type Step, step} from './step.js';
 import {halfADay} from './step-groups.js';
 import {carriedWith} from './weighing.js';
 
@@ -29,9 +29,8 @@ const forceProblem =
 	};
 
 /** Stages 9 and 10: guard and tracking force, clearance. */
-export const weighingSteps: readonly Step[] = steps([
-	{
-		id: 'guard-on',
+export const weighingSteps: readonly Step[] = [
+	step('guard-on', {
 		stage: 'force',
 		title: 'Stylus guard',
 		ask: (facts) =>
@@ -49,9 +48,8 @@ export const weighingSteps: readonly Step[] = steps([
 		},
 		touches: ['force-reading', 'clearance', 'rounds'],
 		staysTrueMinutes: 30,
-	},
-	{
-		id: 'weighed',
+	}),
+	step('weighed', {
 		stage: 'force',
 		title: 'How it is weighed',
 		ask: 'Weigh with the guard on, and do not zero the scale on it. How do you weigh?',
@@ -78,9 +76,8 @@ export const weighingSteps: readonly Step[] = steps([
 		reasons: [],
 		touches: ['force-reading', 'clearance', 'rounds'],
 		staysTrueMinutes: 30,
-	},
-	{
-		id: 'guard-account',
+	}),
+	step('guard-account', {
 		stage: 'force',
 		title: 'The guard was left out',
 		ask: (facts) =>
@@ -118,9 +115,8 @@ export const weighingSteps: readonly Step[] = steps([
 					}
 				: undefined,
 		reasons: [],
-	},
-	{
-		id: 'force-reading',
+	}),
+	step('force-reading', {
 		stage: 'force',
 		title: 'Tracking force',
 		ask: (facts) =>
@@ -138,9 +134,8 @@ export const weighingSteps: readonly Step[] = steps([
 		],
 		touches: ['clearance', 'rounds'],
 		staysTrueMinutes: halfADay,
-	},
-	{
-		id: 'clearance',
+	}),
+	step('clearance', {
 		stage: 'clearance',
 		title: 'Clearance',
 		ask: (facts) =>
@@ -154,9 +149,8 @@ export const weighingSteps: readonly Step[] = steps([
 		reasons: ['the gauge cannot stand lower or higher', 'the arm touches elsewhere'],
 		touches: ['rounds'],
 		staysTrueMinutes: 30,
-	},
-	{
-		id: 'force-at-height',
+	}),
+	step('force-at-height', {
 		stage: 'clearance',
 		title: 'Weighed again at probe height',
 		ask: 'Weigh once more at probe height, guard as before. Type - to keep the first reading.',
@@ -171,5 +165,5 @@ export const weighingSteps: readonly Step[] = steps([
 		],
 		touches: ['rounds'],
 		staysTrueMinutes: halfADay,
-	},
-]);
+	}),
+];

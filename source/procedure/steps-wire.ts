@@ -1,9 +1,8 @@
-import {type Step, steps} from './step.js';
+import {type Step, step} from './step.js';
 
 /** How the signal wires leave the arm; kept with it. They are the usual cause of a pull that changes over the record. */
-export const wireSteps: readonly Step[] = steps([
-	{
-		id: 'arm-wire-path',
+export const wireSteps: readonly Step[] = [
+	step('arm-wire-path', {
 		stage: 'arm',
 		title: 'Where the wires leave',
 		ask: 'How do the signal wires leave the arm?',
@@ -16,9 +15,8 @@ export const wireSteps: readonly Step[] = steps([
 				{id: 'free-loop', label: 'in a free loop'},
 			],
 		},
-	},
-	{
-		id: 'arm-wire-stiffness',
+	}),
+	step('arm-wire-stiffness', {
 		stage: 'arm',
 		title: 'Stiffness of the wires',
 		ask: 'How stiff are they?',
@@ -32,5 +30,5 @@ export const wireSteps: readonly Step[] = steps([
 				{id: 'stiff', label: 'stiff, springs back'},
 			],
 		},
-	},
-]);
+	}),
+];

@@ -1,6 +1,7 @@
 import type {Facts} from './facts.js';
 import {linesOf} from './read-answer.js';
 import type {Input, Line, Problem} from './step.js';
+import type {IdOf} from './step-ids.js';
 
 type Ticks = Extract<Input, {kind: 'ticks'}>;
 
@@ -18,7 +19,7 @@ export const nextLine = (states: readonly TickState[]): Line | undefined =>
 	states.find(({mark}) => mark === undefined)?.line;
 
 /** What the lines that were answered with no leave to be done. */
-export function ticksProblem(stepId: string, input: Ticks, facts: Facts): Problem | undefined {
+export function ticksProblem(stepId: IdOf<'ticks'>, input: Ticks, facts: Facts): Problem | undefined {
 	const marks = facts.list(stepId);
 	const states = tickStates(input, facts, marks);
 	const missing = states.filter(({mark}) => mark === 'no');

@@ -2,6 +2,7 @@ import type {Check} from '../check/check.js';
 import type {ReadingNote} from '../check/practice-notes.js';
 import {line, type Shown} from '../findings/shown-lines.js';
 import {withSign} from '../findings/wording.js';
+import {placeOfRounds} from '../procedure/index.js';
 import {isOnPlace, placeLabel} from '../procedure/places.js';
 import {fixed} from '../units.js';
 import {lessonOf, specOn} from './deck.js';
@@ -32,7 +33,7 @@ export function adviceLines(check: Check, notes: readonly ReadingNote[]): readon
 /** A reading by name: 'inner radius, outer limit, round 2'. */
 function readingName({step, which, index, isTurned}: ReadingNote): string {
 	const limit = which === 'innerLimit' ? 'inner limit' : 'outer limit';
-	const place = step.replace('probe-', '');
+	const place = placeOfRounds(step) ?? step;
 	const where = isOnPlace(place) || place === 'closing' ? placeLabel(place) : `${placeLabel(place)} radius`;
 	return `${where}, ${limit}${place === 'closing' ? '' : `, round ${index + 1}${isTurned ? ' (turned)' : ''}`}`;
 }

@@ -3,6 +3,7 @@ import type {ReadingNote} from '../check/practice-notes.js';
 import {seriesThatCounts} from '../findings/document-of-check.js';
 import type {ArmSpec} from '../practice/arm-spec.js';
 import {truthOf} from '../practice/truth.js';
+import {placeOfRounds, stageOf} from '../procedure/index.js';
 import {isOnPlace} from '../procedure/places.js';
 import {fixed} from '../units.js';
 import {lessonOf, specOn} from './deck.js';
@@ -16,11 +17,13 @@ export function deckAdvice(check: Check, notes: readonly ReadingNote[]): string[
 	if (!practice) return [];
 	const decksOf = (probed: readonly ReadingNote[]) =>
 		probed.map(({deck, radiusMm}) => ({spec: specOn(lessonOf(practice), deck), radiusMm}));
-	const decks = decksOf(notes.filter(({step}) => step.startsWith('probe-') && !isOnPlace(step.replace('probe-', ''))));
-	const withBias = decksOf(notes.filter(({step}) => isOnPlace(step.replace('probe-', ''))));
+	const probed = notes.filter(({step}) => placeOfRounds(step) !== undefined);
+	const isBiasOn = ({step}: ReadingNote): boolean => isOnPlace(placeOfRounds(step));
+	const decks = decksOf(probed.filter((note) => !isBiasOn(note)));
+	const withBias = decksOf(probed.filter(isBiasOn));
 	// After a remedy the hands at the deck were one's own.
 	const who = practice.isPrepared && seriesThatCounts(check) === check.series[0] ? 'whoever prepared this deck' : 'you';
-	const skipped = overrides.some(({step}) => step.startsWith('level-'));
+	const skipped = overrides.some(({step}) => stageOf(step) === 'level');
 	return [...tilted(decks, who, skipped), ...biased(decks, who), ...damped(decks, who), ...unhung(withBias)];
 }
 

@@ -1,4 +1,6 @@
 import type {PracticeNotes} from '../check/practice-notes.js';
+import {placeOfRounds} from '../procedure/index.js';
+import {isOnPlace} from '../procedure/places.js';
 import type {Deed} from './deck.js';
 import type {BenchNow} from './instruments.js';
 
@@ -20,11 +22,11 @@ const levelDeg = 0.1;
 const isTilted = ({spec, lesson}: BenchNow): boolean => spec.tilt === lesson.spec.tilt;
 const isDressed = ({done}: PracticeNotes['deck']): boolean => done.includes('leads-dressed');
 /** Leads are probed as they are used; only as a remedy are they laid anew. */
-const isRemedy = ({readings}: PracticeNotes): boolean => readings.some(({step}) => step.startsWith('probe-'));
+const isRemedy = ({readings}: PracticeNotes): boolean => readings.some(({step}) => placeOfRounds(step) !== undefined);
 
 /** A lever is moved for what the readings say, not beforehand. */
 const wasReadWithBias = ({readings}: PracticeNotes): boolean =>
-	readings.some(({step}) => step.startsWith('probe-bias-'));
+	readings.some(({step}) => isOnPlace(placeOfRounds(step)));
 
 /** The deeds, in the order in which they are offered where several fit. */
 export const handsOn: readonly HandsOn[] = [

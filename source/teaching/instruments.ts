@@ -6,6 +6,7 @@ import {levelShownDeg, leverClockShown, scaleShownMn, threadAngleShownDeg} from 
 import {onRadiusMm} from '../procedure/bias-on.js';
 import type {Facts} from '../procedure/facts.js';
 import type {OnPlace} from '../procedure/places.js';
+import type {StepId} from '../procedure/step-ids.js';
 import {formatIn} from '../units.js';
 
 /** An invented deck as it stands, and what its technician has answered. */
@@ -98,7 +99,7 @@ const freeZero = reading(
 const matThickness = ({lesson}: BenchNow): number => lesson.bench.clearance.matRemovedMm;
 
 /** What an invented bench shows, by step. */
-export const instruments: Readonly<Record<string, Instrument>> = {
+export const instruments: Readonly<Partial<Record<StepId, Instrument>>> = {
 	'room-temperature': reading(
 		(text) => `The thermometer shows ${text} °C.`,
 		() => '21',

@@ -5,11 +5,12 @@ import {isAbove} from '../measures/compare.js';
 import type {Facts} from '../procedure/facts.js';
 import {readAnswer} from '../procedure/read-answer.js';
 import type {Step} from '../procedure/step.js';
+import type {StepId} from '../procedure/step-ids.js';
 import {lessonOf, specOn} from './deck.js';
 import {instruments} from './instruments.js';
 
 /** How far a typed number may be off what the instrument showed, in base units; instruments that are not here are not judged. */
-const toleranceOf: Readonly<Record<string, number>> = {
+const toleranceOf: Readonly<Partial<Record<StepId, number>>> = {
 	'level-lr-1': 0.1,
 	'level-lr-2': 0.1,
 	'level-fb-1': 0.1,
@@ -30,8 +31,7 @@ export function misreadAdvice(check: Check): string[] {
 	if (!practice) return [];
 	const {visible, facts} = progressOf(check);
 	const lesson = lessonOf(practice);
-	const decksFor = ({id}: Step): DeckState[] =>
-		id.startsWith('level-') ? [practice.deck] : [{done: []}, practice.deck];
+	const decksFor = ({stage}: Step): DeckState[] => (stage === 'level' ? [practice.deck] : [{done: []}, practice.deck]);
 	const judged = visible.filter(({id}) => toleranceOf[id] !== undefined);
 	return judged.flatMap((step) => {
 		const shown = decksFor(step).flatMap(

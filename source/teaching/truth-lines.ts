@@ -5,6 +5,8 @@ import type {Issued} from '../findings/issued.js';
 import {line, type Shown} from '../findings/shown-lines.js';
 import {isAbove} from '../measures/compare.js';
 import {truthOf} from '../practice/truth.js';
+import {placeOfRounds} from '../procedure/index.js';
+import {isOnPlace} from '../procedure/places.js';
 import {fixed} from '../units.js';
 import type {PracticeExtent} from '../workbench.js';
 import {adviceLines} from './advice.js';
@@ -61,8 +63,8 @@ const extentOf = ({isPrepared, roundsEach}: PracticeNotes): PracticeExtent =>
 
 /** The arm as its deck stood when it was probed at a radius. */
 function placeOf({practice}: Check, figures: RadiusFigures, notes: readonly ReadingNote[]): FoundAndHidden[] {
-	const step = `probe-${figures.place === 'other' ? 'extra' : figures.place}`;
-	const note = notes.findLast((one) => one.step === step);
+	const place = figures.place === 'other' ? 'extra' : figures.place;
+	const note = notes.findLast((one) => placeOfRounds(one.step) === place);
 	if (!practice || !note) return [];
 	return [{figures, truth: truthOf(specOn(lessonOf(practice), note.deck), figures.radiusMm)}];
 }
@@ -70,7 +72,7 @@ function placeOf({practice}: Check, figures: RadiusFigures, notes: readonly Read
 /** What the bias device was found to do, with the setting that was kept. */
 function biasFound({practice}: Check, issued: Issued | null, notes: readonly ReadingNote[]): Line[] {
 	return (issued?.figures.bias?.rows ?? []).flatMap(({radiusMm, biasPct}) => {
-		const note = notes.findLast((one) => one.step.startsWith('probe-bias-') && one.radiusMm === radiusMm);
+		const note = notes.findLast((one) => isOnPlace(placeOfRounds(one.step)) && one.radiusMm === radiusMm);
 		if (!practice || !note || biasPct === null) return [];
 		return [biasLine(radiusMm, biasPct, truthOf(specOn(lessonOf(practice), note.deck), radiusMm).biasPct)];
 	});
@@ -97,7 +99,7 @@ function lessonNamed({practice}: Check, issued: Issued | null, notes: readonly R
 	if (finding)
 		return [line(`Your findings name it: ${finding.likely === '' ? finding.found : `${finding.likely}.`}`, 'good')];
 	const {cure} = lesson;
-	const probed = notes.filter(({step}) => step.startsWith('probe-'));
+	const probed = notes.filter(({step}) => placeOfRounds(step) !== undefined);
 	const isCured = cure !== undefined && probed.some(({deck}) => deck.done.includes(cure));
 	if (isCured)
 		return [

@@ -139,7 +139,7 @@ describe('Wherever someone wanders', () => {
 			fc.property(walks, ({from, path}) => {
 				for (const here of wander(from, path)) {
 					const {progress, ask} = viewOf(here);
-					const open = ['back-lock', 'back-height', 'back-level', 'back-covers'].some(
+					const open = (['back-lock', 'back-height', 'back-level', 'back-covers'] as const).some(
 						(id) => here.check.answers[id]?.value !== true,
 					);
 					if (open) expect(progress).toBe('deck not ready to play');

@@ -103,7 +103,7 @@ it('what hands put right between rounds closes the series, and says so', async (
 	};
 	const first = await enter(opened.dialogue, {kind: 'text', text: '+5'});
 	const second = await enter(first.dialogue, {kind: 'text', text: '+6'});
-	const visiting = {...second.dialogue, visiting: {step: 'bias-off'}};
+	const visiting = {...second.dialogue, visiting: {step: 'bias-off' as const}};
 	desk.practice.shown(visiting);
 	expect(desk.practice.doByHand(visiting)).toBe(true);
 	const {saved, dialogue} = await enter(visiting, {kind: 'yes'});

@@ -52,6 +52,7 @@ describe('A deck that is not level', () => {
 	it('says nothing of a pull without it where no radius has figures', () => {
 		const document = documentWith({pull: 18, band: 8}, {pull: 18, band: 8}, {level: across(0.4)});
 		expect(numbersOf('not-level', document)).toHaveLength(7);
+		expect(finding('not-level', document).text).not.toContain('without it');
 	});
 
 	it('says what the pull would be only at the radius that has figures', () => {

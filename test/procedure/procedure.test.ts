@@ -8,7 +8,7 @@ import {factsWith, watched} from '../helpers/facts.js';
 import {troubles} from '../helpers/troubles.js';
 
 const each = procedure.map((step) => [step.id, step] as const);
-const ids = new Set(procedure.map(({id}) => id));
+const ids = new Set<string>(procedure.map(({id}) => id));
 const words = (text: Words, facts: Facts): string => (typeof text === 'function' ? text(facts) : text);
 
 describe('The procedure', () => {

@@ -7,7 +7,7 @@ import type {Words} from '../../source/procedure/step.js';
 import {doubts} from '../../source/procedure/steps-still.js';
 import {factsWith, watched} from '../helpers/facts.js';
 
-const ids = new Set(procedure.map(({id}) => id));
+const ids = new Set<string>(procedure.map(({id}) => id));
 const words = (text: Words, facts: Facts): string => (typeof text === 'function' ? text(facts) : text);
 
 describe('What an answer that changes does to others', () => {

@@ -10,6 +10,7 @@ import type {Facts} from '../../source/procedure/facts.js';
 import {stepById} from '../../source/procedure/index.js';
 import {levelOf} from '../../source/procedure/level.js';
 import {readAnswer} from '../../source/procedure/read-answer.js';
+import {type StepId, stepIdsOf} from '../../source/procedure/step-ids.js';
 import {carriedMn} from '../../source/procedure/weighing.js';
 import {benchNow} from '../../source/teaching/bench-state.js';
 import {lessonOf, specOn} from '../../source/teaching/deck.js';
@@ -50,15 +51,18 @@ describe.each(everyArm)('answering what is shown at %s', (arm) => {
 		}
 	});
 
-	it.each(['with', 'without'])('gives the force that the gauge carries back, weighed %s the guard', (weighed) => {
-		const {facts, spec, lesson} = answeredBench(arm, {answers: {weighed, 'guard-account': 'add'}});
-		expect(facts.is('weighed', weighed)).toBe(true);
-		// Half a step of the scale, and half of the last digit of a gram in which it shows: 0.005 g, or 0.05 mN.
-		const most = lesson.bench.scaleStepMn / 2 + 0.05;
-		expect(Math.abs((carriedMn(facts) ?? 0) - hiddenCarriedMn(spec))).toBeLessThan(most);
-	});
+	it.each(['with', 'without'] as const)(
+		'gives the force that the gauge carries back, weighed %s the guard',
+		(weighed) => {
+			const {facts, spec, lesson} = answeredBench(arm, {answers: {weighed, 'guard-account': 'add'}});
+			expect(facts.is('weighed', weighed)).toBe(true);
+			// Half a step of the scale, and half of the last digit of a gram in which it shows: 0.005 g, or 0.05 mN.
+			const most = lesson.bench.scaleStepMn / 2 + 0.05;
+			expect(Math.abs((carriedMn(facts) ?? 0) - hiddenCarriedMn(spec))).toBeLessThan(most);
+		},
+	);
 
-	it.each(['off', 'on'])('passes the clearance, stylus and guard, with the mat %s', (mat) => {
+	it.each(['off', 'on'] as const)('passes the clearance, stylus and guard, with the mat %s', (mat) => {
 		const {facts} = answeredBench(arm, {answers: {mat}});
 		expect(facts.is('mat', mat)).toBe(true);
 		expect(clearanceOf(facts).stylusMm).toBeGreaterThan(0);
@@ -69,7 +73,12 @@ describe.each(everyArm)('answering what is shown at %s', (arm) => {
 /** Facts in which the bias is read at three radii, as far as an instrument asks for them. */
 const withRadii: Facts = {
 	...answeredBench('well-behaved').facts,
-	number: (id) => ({'radius-outer': 136, 'bias-radius-middle': 98, 'radius-inner': 68})[id],
+	number: (id) =>
+		new Map<string, number>([
+			['radius-outer', 136],
+			['bias-radius-middle', 98],
+			['radius-inner', 68],
+		]).get(id),
 };
 const placed = [
 	['outer', 136],
@@ -78,7 +87,7 @@ const placed = [
 ] as const;
 
 /** What a step reads of an instrument. */
-function readOf(id: string, arm: string) {
+function readOf(id: StepId, arm: string) {
 	const lesson = lessonOf({arm});
 	const text = instruments[id]?.answer?.({lesson, spec: lesson.spec, done: [], facts: withRadii});
 	return text === undefined ? undefined : readAnswer(stepOf(id), text, withRadii);
@@ -96,7 +105,7 @@ describe('the lever that is badly set', () => {
 	it.each([
 		['outer', '8:30'],
 		['inner', '7:15'],
-	])('points, at the %s radius, at %s', (radius, clock) => {
+	] as const)('points, at the %s radius, at %s', (radius, clock) => {
 		expect(readOf(`bias-clock-${radius}`, 'lever-badly-set')).toMatchObject({kind: 'value', value: clock});
 	});
 });
@@ -125,7 +134,7 @@ describe('what turns with the arm', () => {
 	});
 });
 
-describe.each(Object.keys(instruments))('the instrument at %s', (id) => {
+describe.each(stepIdsOf(instruments))('the instrument at %s', (id) => {
 	it.each(everyArm)('shows in a sentence what its step takes as an answer, on %s', (arm) => {
 		const lesson = lessonOf({arm});
 		for (const done of [[], ['levelled', 'damping-out', 'bias-off', 'leads-dressed'], ['bias-on']]) {
@@ -142,7 +151,7 @@ describe.each(Object.keys(instruments))('the instrument at %s', (id) => {
 });
 
 describe('looking at the deck', () => {
-	const seen = (arm: string, id: string, ...done: readonly string[]) => {
+	const seen = (arm: string, id: StepId, ...done: readonly string[]) => {
 		const lesson = lessonOf({arm});
 		return instruments[id]?.see({lesson, spec: specOn(lesson, {done: [...done]}), done, facts: withRadii});
 	};

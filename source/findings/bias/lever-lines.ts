@@ -5,6 +5,7 @@ import {type LeverFit, leverFit} from '../../measures/lever-fit.js';
 import {biasDeviceOf} from '../../procedure/bias-devices.js';
 import {onRadii} from '../../procedure/bias-on.js';
 import type {Facts} from '../../procedure/facts.js';
+import {radiusOf} from '../../procedure/places.js';
 import {type LeverAt, line, type Shown} from '../shown-lines.js';
 import {listed, plainNumber} from '../wording.js';
 import {worthwhilePct} from './advice.js';
@@ -15,8 +16,9 @@ function anglesOf(facts: Facts): readonly LeverAt[] {
 	const {reads} = biasDeviceOf(facts);
 	if (reads === undefined) return [];
 	return onRadii(facts).flatMap(({place, radiusMm}) => {
-		const id = place.replace('bias-', `bias-${reads}-`);
-		const deg = reads === 'clock' ? clockDeg(facts.text(id) ?? '') : facts.number(id);
+		const radius = radiusOf(place);
+		const deg =
+			reads === 'clock' ? clockDeg(facts.text(`bias-clock-${radius}`) ?? '') : facts.number(`bias-angle-${radius}`);
 		return deg === undefined ? [] : [{radiusMm, clockDeg: deg}];
 	});
 }

@@ -4,6 +4,7 @@ import {seriesThatCounts} from '../../findings/document-of-check.js';
 import {levelConsequence} from '../../findings/level-consequence.js';
 import type {Facts} from '../../procedure/facts.js';
 import type {StageId, Step} from '../../procedure/step.js';
+import {takes} from '../../procedure/step.js';
 import {tickStates} from '../../procedure/ticks.js';
 import {carriedMn} from '../../procedure/weighing.js';
 import {formatIn} from '../../units.js';
@@ -40,12 +41,16 @@ export function conditionsPart(check: Check): Section {
 	};
 }
 
-function rowsOf({id, title, input}: Step, facts: Facts, answers: Readonly<Record<string, Answer>>): Fact[] {
+function rowsOf(step: Step, facts: Facts, answers: Readonly<Record<string, Answer>>): Fact[] {
+	const {id, title, input} = step;
 	const answer = answers[id];
 	if (!answer || answer.typed === '' || ['profile', 'still', 'rounds', 'verdict', 'bias-result'].includes(input.kind))
 		return [];
-	if (input.kind === 'ticks')
-		return tickStates(input, facts, facts.list(id)).map(({line, mark}) => [line.text, mark ?? 'not answered']);
+	if (takes(step, 'ticks'))
+		return tickStates(step.input, facts, facts.list(step.id)).map(({line, mark}) => [
+			line.text,
+			mark ?? 'not answered',
+		]);
 	return [[title, [typed(answer.typed), ...(answer.override ? [' (overridden)'] : [])]]];
 }
 

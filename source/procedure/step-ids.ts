@@ -1,0 +1,137 @@
+import type {AnswerKind} from './step.js';
+
+/**
+ * Every step by its id, with the kind of its answer: of a choice the ids that it offers. From this table the compiler
+ * knows which ids there are and what each may be asked for: `facts.number('arm-name')` and `facts.number('arm-lenght')`
+ * do not compile, nor does a row without its step, or a step of another kind than its row. It stands apart from the
+ * steps because their rules look at answers by these very types, and no type can be worked out from itself.
+ */
+export const answerKinds = {
+	'done-since': ['nothing', 'levelled', 'leads', 'bearing', 'cartridge', 'moved', 'other'],
+	'done-since-note': 'text',
+	'still-last-time': 'still',
+	'still-conditions': 'still',
+	'still-bias-on': 'still',
+	'still-level': 'still',
+	'still-force': 'still',
+	'still-room': 'still',
+	safe: 'ticks',
+	'arm-profile': 'profile',
+	'arm-name': 'text',
+	'arm-serial': 'text',
+	'arm-length': 'number',
+	'arm-pivot-distance': 'number',
+	'arm-offset': 'number',
+	'arm-pivot-way': ['nulls', 'offset'],
+	'arm-null-radius': 'number',
+	'arm-null-other': 'number',
+	'arm-pivot-place': ['right-rear', 'right', 'rear', 'left-rear', 'left', 'left-front', 'front', 'right-front'],
+	'arm-bearing': ['gimbal', 'unipivot', 'multi-point', 'other'],
+	'arm-gravity-centre': ['near', 'far'],
+	'arm-loading': ['gravity', 'spring'],
+	'arm-auto-stop': ['no', 'yes'],
+	'arm-wire-path': ['inside', 'free-loop'],
+	'arm-wire-stiffness': ['limp', 'medium', 'stiff'],
+	'arm-bias-device': ['none', 'weight-on-thread', 'weighted-lever', 'spring', 'magnet', 'other'],
+	'arm-damping': ['no', 'yes'],
+	'deck-sprung': ['no', 'yes'],
+	'radius-inner': 'number',
+	'radius-outer': 'number',
+	'radius-extra': 'number',
+	'cartridge-profile': 'profile',
+	'cartridge-name': 'text',
+	'playing-force': 'number',
+	'force-low': 'number',
+	'force-high': 'number',
+	'cartridge-compliance': 'number',
+	'cartridge-cantilever': 'number',
+	'guard-mass': 'number',
+	'guard-depth': 'number',
+	'tools-profile': 'profile',
+	'tools-name': 'text',
+	'gauge-unit': ['percent', 'mN', 'gf'],
+	'gauge-step': 'number',
+	'gauge-top': 'number',
+	'gauge-sign': ['arm-out', 'arm-in', 'hand-out', 'hand-in'],
+	'gauge-turns': ['inner', 'outer', 'no'],
+	'gauge-scale-uncertainty': 'number',
+	'gauge-nudge': 'number',
+	'scale-step': 'number',
+	'scale-uncertainty': 'number',
+	'level-step': 'number',
+	'room-temperature': 'number',
+	'room-note': 'text',
+	mat: ['on', 'on-steel', 'off'],
+	'mat-thickness': 'number',
+	'level-lr-1': 'signed',
+	'level-lr-2': 'signed',
+	'level-fb-1': 'signed',
+	'level-fb-2': 'signed',
+	'damping-off': 'confirm',
+	'bias-setting': 'text',
+	'bias-off': 'confirm',
+	wires: 'ticks',
+	'guard-on': ['on', 'no-guard'],
+	weighed: ['with', 'without'],
+	'guard-account': ['again', 'add'],
+	'force-reading': 'number',
+	clearance: 'number',
+	'force-at-height': 'number',
+	'zero-free-before': 'signed',
+	'probe-inner': 'rounds',
+	'probe-outer': 'rounds',
+	'probe-extra': 'rounds',
+	'probe-closing': 'rounds',
+	'zero-free-after': 'signed',
+	verdict: 'verdict',
+	'bias-drag': 'number',
+	'bias-radius-middle': 'number',
+	'bias-weight': 'number',
+	'bias-set': 'text',
+	'bias-on': 'confirm',
+	'probe-bias-outer': 'rounds',
+	'bias-clock-outer': 'clock',
+	'bias-angle-outer': 'number',
+	'probe-bias-middle': 'rounds',
+	'bias-clock-middle': 'clock',
+	'bias-angle-middle': 'number',
+	'probe-bias-inner': 'rounds',
+	'bias-clock-inner': 'clock',
+	'bias-angle-inner': 'number',
+	'bias-result': 'bias-result',
+	'back-lock': 'confirm',
+	'back-mat': 'confirm',
+	'back-damping': 'confirm',
+	'back-bias': 'confirm',
+	'back-height': 'confirm',
+	'back-guard': 'confirm',
+	'back-force': 'number',
+	'back-level': 'confirm',
+	'back-covers': 'confirm',
+	'next-check': 'confirm',
+} as const satisfies Readonly<Record<string, AnswerKind | readonly string[]>>;
+
+type Kinds = typeof answerKinds;
+
+/** The id of a step. */
+export type StepId = keyof Kinds;
+
+/** The kind of answer of a step. */
+export type KindOf<Id extends StepId> = Kinds[Id] extends readonly string[] ? 'choice' : Kinds[Id];
+
+/** The ids of the steps whose answers are of these kinds. */
+export type IdOf<Kind extends AnswerKind> = {[Id in StepId]: KindOf<Id> extends Kind ? Id : never}[StepId];
+
+/** The ids that a choice offers; at the verdict one may go on to the bias. */
+export type OptionOf<Id extends IdOf<'choice' | 'verdict'>> = Kinds[Id] extends readonly (infer Option extends string)[]
+	? Option
+	: 'bias';
+
+/** What is asked again on return: the step of a doubt is called after it. */
+export type DoubtId = IdOf<'still'> extends `still-${infer Doubt}` ? Doubt : never;
+
+/** The ids of a set of answers, without what this procedure does not know. */
+export const stepIdsOf = (answers: object): StepId[] => Object.keys(answers).filter(isStepId);
+
+/** Whether a text is the id of a step: what is stored may be older than the procedure, or edited by hand. */
+export const isStepId = (id: string): id is StepId => Object.hasOwn(answerKinds, id);
