@@ -27,7 +27,7 @@ export function progressOf(check: Check, profiles: readonly Profile[] = []): Pro
 	const stateOf = (step: Step): StepState => {
 		const answer = check.answers[step.id];
 		if (!answer || isHalfDone(step, facts, openSeries(check))) return 'open';
-		if (answer.again || !fits(step.input, answer.value, facts)) return 'again';
+		if (answer.again || !fits(step.input, answer.value)) return 'again';
 		const problem = problemOf(step);
 		if (!problem) return 'done';
 		return answer.override && isExcused(answer.override.sentence, problem.sentence) ? 'overridden' : 'problem';

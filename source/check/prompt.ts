@@ -1,4 +1,3 @@
-import {optionsOf} from '../procedure/read-answer.js';
 import type {Option} from '../procedure/step.js';
 import {takes} from '../procedure/step.js';
 import {nextLine, tickStates} from '../procedure/ticks.js';
@@ -95,7 +94,7 @@ function askPrompt(dialogue: Dialogue, position: Position): Prompt {
 			return {
 				key,
 				kind: 'choice',
-				options: optionsOf(input, progress.facts),
+				options: input.options,
 				initial: typeof value === 'string' ? value : step.suggest?.(progress.facts),
 			};
 		}

@@ -24,7 +24,7 @@ export function profileQuestions({kind, answers}: Pick<Profile, 'kind' | 'answer
 	const steps = procedure.filter((step) => {
 		if (step.profile !== kind || !(step.when?.(facts) ?? true)) return false;
 		const answer = answers[step.id];
-		if (answer && fits(step.input, answer.value, facts)) visible[step.id] = answer;
+		if (answer && fits(step.input, answer.value)) visible[step.id] = answer;
 		return true;
 	});
 	return {facts, steps};

@@ -1,5 +1,5 @@
 import type {Profile} from '../procedure/facts.js';
-import {optionsOf, unitOf} from '../procedure/read-answer.js';
+import {unitOf} from '../procedure/read-answer.js';
 import type {Step} from '../procedure/step.js';
 import {units} from '../units.js';
 import type {Workbench} from '../workbench.js';
@@ -122,8 +122,7 @@ function answerPage(profile: Profile, id: string, meanwhile: readonly Shown[]): 
 		line(`Now: ${answerText(profile, id)}`),
 		...meanwhile,
 	];
-	if (input.kind === 'choice')
-		return {title, shown, prompt: {kind: 'choice', options: [...optionsOf(input, facts), back]}};
+	if (input.kind === 'choice') return {title, shown, prompt: {kind: 'choice', options: [...input.options, back]}};
 	const unit = input.kind === 'number' || input.kind === 'signed' ? units[unitOf(input, facts)].label : '';
 	const mayBeEmpty = 'optional' in input && (input.optional ?? false);
 	return {title, shown, prompt: {kind: 'field', initial: profile.answers[id]?.typed ?? '', mayBeEmpty, unit}};

@@ -17,9 +17,6 @@ const refused = (sentence: string): AnswerRead => ({kind: 'refused', sentence});
 export const unitOf = (input: Extract<Input, {kind: 'number' | 'signed'}>, facts: Facts): UnitId =>
 	typeof input.unit === 'function' ? input.unit(facts) : input.unit;
 
-export const optionsOf = (input: Extract<Input, {kind: 'choice'}>, facts: Facts): readonly Option[] =>
-	typeof input.options === 'function' ? input.options(facts) : input.options;
-
 export const linesOf = (input: Extract<Input, {kind: 'ticks'}>, facts: Facts) =>
 	typeof input.lines === 'function' ? input.lines(facts) : input.lines;
 
@@ -33,7 +30,7 @@ export function readAnswer(step: Step, typed: string, facts: Facts): AnswerRead 
 		case 'text':
 			return readText(text);
 		case 'choice':
-			return readChoice(text, optionsOf(input, facts));
+			return readChoice(text, input.options);
 		case 'confirm':
 			return readYesNo(text);
 		case 'number': {
@@ -124,7 +121,7 @@ function between(value: number, text: string, input: Bounded, facts: Facts): Ans
 }
 
 /** Whether a stored answer is one that the step can have; a file may be older than the step, or edited by hand. */
-export function fits(input: Input, value: AnswerValue, facts: Facts): boolean {
+export function fits(input: Input, value: AnswerValue): boolean {
 	switch (input.kind) {
 		case 'text':
 		case 'profile':
@@ -132,7 +129,7 @@ export function fits(input: Input, value: AnswerValue, facts: Facts): boolean {
 		case 'clock':
 			return typeof value === 'string' && (value === '' ? (input.optional ?? false) : clockDeg(value) !== undefined);
 		case 'choice':
-			return optionsOf(input, facts).some(({id}) => id === value);
+			return input.options.some(({id}) => id === value);
 		case 'confirm':
 			return typeof value === 'boolean';
 		case 'ticks':

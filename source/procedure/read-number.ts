@@ -44,7 +44,7 @@ export function readNumber(typed: string, quantity: Quantity, defaultUnit: UnitI
 	const entered = Number(`${sign}${digits.replace(',', '.')}`);
 	if (!Number.isFinite(entered) || digits.length > 15)
 		return {ok: false, sentence: `${quoted(typed)} has more digits than a reading can have; type it ${example}.`};
-	return {ok: true, value: toBase(entered, unit) + 0, entered, unit, signed: sign !== ''};
+	return {ok: true, value: toBase(entered, unit), entered, unit, signed: sign !== ''};
 }
 
 function exampleOf(unit: UnitId): string {

@@ -2,9 +2,9 @@ import type {AnswerKind} from './step.js';
 
 /**
  * Every step by its id, with the kind of its answer: of a choice the ids that it offers. From this table the compiler
- * knows which ids there are and what each may be asked for: `facts.number('arm-name')` and `facts.number('arm-lenght')`
- * do not compile, nor does a row without its step, or a step of another kind than its row. It stands apart from the
- * steps because their rules look at answers by these very types, and no type can be worked out from itself.
+ * knows which ids there are and what each may be asked for: an id that is none, or a text asked for a number, does not
+ * compile, nor does a step of another kind than its row. It stands apart from the steps because their rules look at
+ * answers by these very types, and no type can be worked out from itself.
  */
 export const answerKinds = {
 	'done-since': ['nothing', 'levelled', 'leads', 'bearing', 'cartridge', 'moved', 'other'],

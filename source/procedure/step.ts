@@ -53,7 +53,7 @@ export type ProfileKind = 'arm' | 'cartridge' | 'tools';
 
 type ChoiceInput<Id extends string> = {
 	readonly kind: 'choice';
-	readonly options: readonly Option<Id>[] | ((facts: Facts) => readonly Option<Id>[]);
+	readonly options: readonly Option<Id>[];
 };
 
 /** What kind of answer is asked. A face has one component per kind, none per step. */

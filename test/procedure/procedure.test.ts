@@ -1,8 +1,9 @@
 import {describe, expect, it} from 'vitest';
 import type {Facts} from '../../source/procedure/facts.js';
 import {afterStop, procedure, stepById} from '../../source/procedure/index.js';
-import {linesOf, optionsOf, readAnswer, unitOf} from '../../source/procedure/read-answer.js';
+import {linesOf, readAnswer, unitOf} from '../../source/procedure/read-answer.js';
 import {stages, type Words} from '../../source/procedure/step.js';
+import {answerKinds} from '../../source/procedure/step-ids.js';
 import {gaugeUnits, units} from '../../source/units.js';
 import {factsWith, watched} from '../helpers/facts.js';
 import {troubles} from '../helpers/troubles.js';
@@ -72,9 +73,18 @@ describe('The procedure', () => {
 		expect(read.kind === 'value' && (read.value === null || read.value === '')).toBe(true);
 	});
 
+	it('has a step for each row of the table of ids, in its order, with just the options of the row', () => {
+		const rows = Object.entries(answerKinds);
+		expect(procedure.map(({id}) => id)).toEqual(rows.map(([id]) => id));
+		const offered = procedure.map(({input}) =>
+			input.kind === 'choice' ? input.options.map(({id}) => id) : input.kind,
+		);
+		expect(offered).toEqual(rows.map(([, kind]) => kind));
+	});
+
 	it.each(each)('%s offers at least two options, each once', (_id, {input}) => {
 		if (input.kind !== 'choice') return;
-		const options = optionsOf(input, factsWith());
+		const {options} = input;
 		expect(options.length).toBeGreaterThanOrEqual(2);
 		expect(new Set(options.map(({id}) => id)).size).toBe(options.length);
 		expect(new Set(options.map(({label}) => label)).size).toBe(options.length);
