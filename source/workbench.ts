@@ -11,7 +11,8 @@ import type {Settings} from './procedure/settings.js';
 
 export type Saved =
 	| {
-			readonly ok: true /** The check came to its end with this answer and is filed. */;
+			readonly ok: true;
+			/** The check came to its end with this answer and is filed. */
 			readonly finished?: FinishedCheck;
 			/** As it was kept, where something was noted beside the answers. */
 			readonly kept?: Check;

@@ -36,7 +36,7 @@ export const showsHandForce = (facts: Facts): boolean => facts.is('gauge-sign', 
 /** The sign that a typed + has in the program's sense (positive: the arm pushes toward the rim). */
 export const signOfPlus = (facts: Facts): 1 | -1 => (facts.is('gauge-sign', 'arm-in', 'hand-out') ? -1 : 1);
 
-/** In the zero check the gauge's own sign counts, so there are no directions of the arm. */
+/** Read free of the arm or turned, the gauge's own sign counts: there are no directions of the arm. */
 export const gaugeSides: Sides = {
 	plus: {word: 'plus', also: [], label: "on the gauge's plus side"},
 	minus: {word: 'minus', also: [], label: "on the gauge's minus side"},

@@ -154,7 +154,7 @@ const asked = [
 	...radiusSteps,
 ];
 
-/** Stage 2a: the arm. Picked from the profiles with one key, or entered once. */
+/** The arm. Picked from the profiles with one key, or entered once. */
 export const armSteps: readonly Step[] = withProfile(
 	step('arm-profile', {
 		stage: 'arm',

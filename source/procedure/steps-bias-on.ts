@@ -52,7 +52,7 @@ const onSteps = (place: OnPlace): readonly Step[] => {
 
 const drag = limits.effectiveDrag.value;
 
-/** Stage 14: the bias device set against skating, for those who want it. */
+/** The bias device set against skating, for those who want it. */
 export const biasOnSteps: readonly Step[] = [
 	step('bias-drag', {
 		stage: 'bias-on',

@@ -96,7 +96,7 @@ const asked = [
 	}),
 ];
 
-/** Stage 2b: the cartridge. */
+/** The cartridge. */
 export const cartridgeSteps: readonly Step[] = withProfile(
 	step('cartridge-profile', {
 		stage: 'cartridge',

@@ -7,7 +7,7 @@ const tilt = {kind: 'signed', unit: 'deg', between: [0, 5]} as const;
 const whyLevel =
 	'A deck that is not level pulls the arm downhill: 1° across the arm is 1.7 % of the tracking force. The level lies too: reading it twice, turned round in between, tells its own error from the tilt.';
 const levelTouches = ['rounds'] as const;
-/** Stage 5: the armboard in two directions, each read twice with the level turned round. */
+/** The armboard in two directions, each read twice with the level turned round. */
 export const levelStageSteps: readonly Step[] = [
 	step('level-lr-1', {
 		stage: 'level',

@@ -52,7 +52,7 @@ function playingForceProblem(facts: Facts): Problem | undefined {
 	};
 }
 
-/** Stages 15 and 16: the deck goes back so that it is safe to play, the stylus bare last; then the next date. */
+/** The deck goes back so that it is safe to play, the stylus bare last; then the next date. */
 export const putBackSteps: readonly Step[] = [
 	confirmation({
 		id: 'back-lock',

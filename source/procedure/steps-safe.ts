@@ -1,6 +1,6 @@
 import {step} from './step.js';
 
-/** Stage 1: nobody and nothing gets hurt. Confirmed once a check. */
+/** Nobody and nothing gets hurt. Confirmed once a check. */
 export const safeSteps = [
 	step('safe', {
 		stage: 'safe',

@@ -15,7 +15,7 @@ const uprightLine = {
 	text: 'Seen from the front the arm stands upright (unipivot)',
 	ifNot: 'Set its sideways balance first, the way its maker says; never press the arm down.',
 } as const;
-/** Stages 3 to 8: room, mat, level, damping, bias off, wires. */
+/** Room, mat, level, damping, bias off, wires. */
 export const settingSteps: readonly Step[] = [
 	step('room-temperature', {
 		stage: 'room',
@@ -63,8 +63,7 @@ export const settingSteps: readonly Step[] = [
 		reasons: ['steel platter or magnet near the cartridge: the mat must stay on', 'no guard is used'],
 		touches: ['mat-thickness', ...levelSteps, 'clearance', 'rounds'],
 	}),
-	{
-		id: 'mat-thickness',
+	step('mat-thickness', {
 		caution:
 			'With the mat off the stylus can reach the bare platter: lower the lifter only with the gauge under the arm.',
 		stage: 'mat',
@@ -75,7 +74,7 @@ export const settingSteps: readonly Step[] = [
 		input: {kind: 'number', unit: 'mm', between: [0.2, 12]},
 		when: (facts) => facts.is('mat', 'off'),
 		touches: ['clearance', 'rounds'],
-	},
+	}),
 	...levelStageSteps,
 	step('damping-off', {
 		stage: 'damping',

@@ -139,7 +139,7 @@ const asked = [
 	}),
 ];
 
-/** Stage 2c: gauge, scale and level. */
+/** Gauge, scale and level. */
 export const toolsSteps: readonly Step[] = withProfile(
 	step('tools-profile', {
 		stage: 'tools',

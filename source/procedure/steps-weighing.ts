@@ -28,7 +28,7 @@ const forceProblem =
 		};
 	};
 
-/** Stages 9 and 10: guard and tracking force, clearance. */
+/** Guard and tracking force, clearance. */
 export const weighingSteps: readonly Step[] = [
 	step('guard-on', {
 		stage: 'force',

@@ -17,7 +17,8 @@ export type CheckProps = {
 /** An answer that is not on the disk yet, and why. */
 type Unsaved = {
 	readonly dialogue: Dialogue;
-	readonly sentence: string /** Only the filing failed. */;
+	readonly sentence: string;
+	/** Only the filing failed. */
 	readonly answerSaved: boolean;
 };
 
