@@ -57,14 +57,20 @@ const fences: readonly Fence[] = [
 		may: ['shared', 'units', 'measures', 'zod/mini'],
 	},
 	{
+		layer: 'words',
+		why: 'what a person reads stands in one place, and another language is another folder',
+		may: ['units'],
+		typesOf: ['procedure'],
+	},
+	{
 		layer: 'check',
 		why: 'thousands of random walks in a moment, and resuming is nothing but reading back',
-		may: ['procedure', 'zod/mini', /^date-fns\//],
+		may: ['procedure', 'words', 'zod/mini', /^date-fns\//],
 	},
 	{
 		layer: 'findings',
 		why: 'one pure function from answers to words, called by screens, lines, documents and tests alike',
-		may: ['shared', 'units', 'measures', 'procedure', 'check', 'zod/mini', /^date-fns\//],
+		may: ['shared', 'units', 'measures', 'procedure', 'check', 'words', 'zod/mini', /^date-fns\//],
 		typesOf: ['workbench'],
 	},
 	{

@@ -2,6 +2,7 @@ import {places} from '../procedure/places.js';
 import {readText} from '../procedure/read-answer.js';
 import {remedies} from '../procedure/remedies.js';
 import {type StageId, type Step, stages} from '../procedure/step.js';
+import {problemText} from '../words/problem-text.js';
 import {goOnWithFewer, moreRounds} from './answer-rounds.js';
 import {type Dialogue, type Excused, type Position, positionOf} from './dialogue.js';
 import {act, calm, type Entry, refuse, textOf, visit} from './entry.js';
@@ -86,7 +87,8 @@ const excuse = (dialogue: Dialogue, excused: Excused, reason: string, at: string
 function problemOfStep(dialogue: Dialogue, id: string): string {
 	const {progress} = positionOf(dialogue);
 	const step = progress.visible.find((one) => one.id === id);
-	return (step && progress.problemOf(step)?.sentence) ?? '';
+	const problem = step && progress.problemOf(step);
+	return problem ? problemText(problem) : '';
 }
 
 export function chooseStep(

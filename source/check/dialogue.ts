@@ -1,7 +1,8 @@
 import type {Facts, Profile} from '../procedure/facts.js';
 import {isOffScale} from '../procedure/hold-limits.js';
+import type {Problem} from '../procedure/problem.js';
 import {readAnswer, unitOf} from '../procedure/read-answer.js';
-import type {Place, Problem, Sides, StageId, Step} from '../procedure/step.js';
+import type {Place, Sides, StageId, Step} from '../procedure/step.js';
 import type {StepId} from '../procedure/step-ids.js';
 import {withUnit} from '../procedure/typed-text.js';
 import type {Check} from './check.js';

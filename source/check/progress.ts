@@ -1,8 +1,10 @@
 import {type Facts, factsOf, type Profile} from '../procedure/facts.js';
 import {afterStop, procedure} from '../procedure/index.js';
+import type {Problem} from '../procedure/problem.js';
 import {fits} from '../procedure/read-answer.js';
-import {type Problem, type StageId, type Step, stages, takes} from '../procedure/step.js';
+import {type StageId, type Step, stages, takes} from '../procedure/step.js';
 import {nextLine, tickStates, ticksProblem} from '../procedure/ticks.js';
+import {problemText} from '../words/problem-text.js';
 import type {Answer, Check, Series} from './check.js';
 import {answersOfSeries, isComplete, limitsOfSeries, openSeries} from './series.js';
 
@@ -30,7 +32,7 @@ export function progressOf(check: Check, profiles: readonly Profile[] = []): Pro
 		if (answer.again || !fits(step.input, answer.value)) return 'again';
 		const problem = problemOf(step);
 		if (!problem) return 'done';
-		return answer.override && isExcused(answer.override.sentence, problem.sentence) ? 'overridden' : 'problem';
+		return answer.override && isExcused(answer.override.sentence, problemText(problem)) ? 'overridden' : 'problem';
 	};
 	// After 'stop here' nothing but the putting back wants an answer.
 	const isOpen = (step: Step) => !check.stopped || afterStop.includes(step.stage);

@@ -4,7 +4,7 @@ import {formatIn} from '../units.js';
 import type {Facts} from './facts.js';
 import {armOf} from './geometry.js';
 import {type OnPlace, onPlaces} from './places.js';
-import type {Problem} from './step.js';
+import type {Problem} from './problem.js';
 
 const radiusSteps = {
 	'bias-outer': 'radius-outer',
@@ -44,7 +44,8 @@ export function middleProblem(facts: Facts): Problem | undefined {
 	if (radiusMm === undefined || inner === undefined || outer === undefined) return;
 	if (isAbove(radiusMm, inner) && isBelow(radiusMm, outer)) return;
 	return {
-		sentence: `The middle radius must lie between the inner one (${formatIn(inner, 'mm')}) and the outer one (${formatIn(outer, 'mm')}).`,
+		id: 'middle-not-between',
+		values: {innerMm: inner, outerMm: outer},
 		ways: [{label: 'correct the middle radius', do: 'ask-again', steps: ['bias-radius-middle']}],
 	};
 }

@@ -1,7 +1,7 @@
 import {guardIsClear, guardWindowMm, stylusWindowMm, type WindowMm} from '../measures/clearance.js';
 import {isBelow, isWithin} from '../measures/compare.js';
 import type {Facts} from './facts.js';
-import type {Problem} from './step.js';
+import type {Problem} from './problem.js';
 
 export type ClearanceState = {
 	readonly stylusMm: number | undefined;
@@ -32,12 +32,14 @@ export function clearanceProblem(facts: Facts): Problem | undefined {
 	const [low, high] = stylusWindow;
 	if (!isWithin(stylusMm, stylusWindow))
 		return {
-			sentence: `${stylusMm} mm is too ${isBelow(stylusMm, low) ? 'low' : 'high'}: the stylus should stand ${low} to ${high} mm above the surface.`,
+			id: 'stylus-height',
+			values: {stylusMm, side: isBelow(stylusMm, low) ? 'low' : 'high', lowMm: low, highMm: high},
 			ways: [again],
 		};
 	if (guardMm !== undefined && !guardIsClear(stylusMm, stylusMm - guardMm))
 		return {
-			sentence: `The guard's underside is only ${guardMm.toFixed(1)} mm above the surface; more than 0.5 mm is needed.`,
+			id: 'guard-too-near',
+			values: {guardMm},
 			ways: [again, {label: 'take the mat off', do: 'ask-again', steps: ['mat']}],
 		};
 	return;

@@ -1,11 +1,10 @@
 import limits from '../../shared/limits.json' with {type: 'json'};
 import {isBelow, isWithin} from '../measures/compare.js';
 import {type ArmGeometry, reaches, reachMm} from '../measures/geometry.js';
-import {formatIn} from '../units.js';
 import type {Facts} from './facts.js';
 import {pivotPlaces} from './pivot-places.js';
 import type {OffPlace} from './places.js';
-import type {Problem, Way} from './step.js';
+import type {Problem, Trouble, Way} from './problem.js';
 import type {StepId} from './step-ids.js';
 import {workedOutArm} from './worked-out-arm.js';
 
@@ -35,15 +34,15 @@ export const offRadiusMm = (facts: Facts, place: OffPlace): number | undefined =
 	facts.number(`radius-${place === 'closing' ? 'inner' : place}`);
 
 const wayTo = (id: StepId, name: string): Way => ({label: `correct the ${name}`, do: 'ask-again', steps: [id]});
-const reachText = ([least, most]: readonly [number, number]): string =>
-	`from ${least.toFixed(1)} to ${most.toFixed(1)} mm`;
 
 /** An arm whose stylus cannot cross a record. */
 export function armProblem(facts: Facts): Problem | undefined {
 	const arm = armOf(facts);
 	if (!arm || reaches(arm, middleOfRecordMm)) return;
+	const [leastMm, mostMm] = reachMm(arm);
 	return {
-		sentence: `With these lengths the stylus reaches only radii ${reachText(reachMm(arm))}: it never crosses the record.`,
+		id: 'never-crosses-record',
+		values: {leastMm, mostMm},
 		ways: [wayTo('arm-length', 'effective length'), wayTo('arm-pivot-distance', 'pivot distance')],
 	};
 }
@@ -58,11 +57,12 @@ export const believablePivotMm = [80, 450] as const;
 export function nullsProblem(facts: Facts): Problem | undefined {
 	const arm = workedOutArm(facts);
 	if (arm === undefined || (arm && isWithin(arm.pivotDistanceMm, believablePivotMm))) return;
-	const [least, most] = believablePivotMm;
+	const [leastMm, mostMm] = believablePivotMm;
+	const trouble: Trouble = arm
+		? {id: 'pivot-not-believable', values: {pivotMm: arm.pivotDistanceMm, leastMm, mostMm}}
+		: {id: 'no-such-arm', values: {}};
 	return {
-		sentence: arm
-			? `The pivot distance would come out as ${formatIn(arm.pivotDistanceMm, 'mm')}; ${least} to ${most} mm is believable.`
-			: 'No arm of this effective length has these two null radii.',
+		...trouble,
 		ways: [
 			wayTo('arm-null-other', 'other null radius'),
 			wayTo('arm-null-radius', 'first null radius'),
@@ -82,29 +82,30 @@ export function radiusProblem(place: ProbeRadius['place'], facts: Facts): Proble
 	const radiusMm = facts.number(`radius-${place}`);
 	if (radiusMm === undefined) return;
 	const own = wayTo(`radius-${place}`, radiusNames[place]);
-	const sentence = unreachable(radiusMm, facts) ?? clash(place, radiusMm, facts);
-	if (sentence !== undefined)
-		return {sentence, ways: place === 'outer' ? [own, wayTo('radius-inner', 'inner radius')] : [own]};
+	const trouble = unreachable(radiusMm, facts) ?? clash(place, radiusMm, facts);
+	if (trouble !== undefined)
+		return {...trouble, ways: place === 'outer' ? [own, wayTo('radius-inner', 'inner radius')] : [own]};
 	const leastMm = limits.linkageInnerRadiusMm.value;
 	if (place !== 'inner' || !facts.is('arm-auto-stop', 'yes') || !isBelow(radiusMm, leastMm)) return;
 	return {
-		sentence: `The automatic stop takes hold of the arm inside ${leastMm} mm; choose ${leastMm} mm or more.`,
+		id: 'stop-takes-hold',
+		values: {leastMm},
 		ways: [own, wayTo('arm-auto-stop', 'automatic stop')],
 	};
 }
 
-function unreachable(radiusMm: number, facts: Facts): string | undefined {
+function unreachable(radiusMm: number, facts: Facts): Trouble | undefined {
 	const arm = armOf(facts);
 	if (!arm || reaches(arm, radiusMm)) return;
-	return `The stylus does not reach a radius of ${formatIn(radiusMm, 'mm')}: this arm reaches ${reachText(reachMm(arm))}.`;
+	const [leastMm, mostMm] = reachMm(arm);
+	return {id: 'radius-out-of-reach', values: {radiusMm, leastMm, mostMm}};
 }
 
-function clash(place: ProbeRadius['place'], radiusMm: number, facts: Facts): string | undefined {
+function clash(place: ProbeRadius['place'], radiusMm: number, facts: Facts): Trouble | undefined {
 	const inner = facts.number('radius-inner');
 	const outer = facts.number('radius-outer');
 	if (place === 'outer' && inner !== undefined && !isBelow(inner, radiusMm))
-		return `The outer radius (${formatIn(radiusMm, 'mm')}) must be larger than the inner one (${formatIn(inner, 'mm')}).`;
-	if (place === 'extra' && (radiusMm === inner || radiusMm === outer))
-		return `There is a probe at ${formatIn(radiusMm, 'mm')} already; choose another radius.`;
+		return {id: 'outer-not-larger', values: {outerMm: radiusMm, innerMm: inner}};
+	if (place === 'extra' && (radiusMm === inner || radiusMm === outer)) return {id: 'radius-taken', values: {radiusMm}};
 	return;
 }

@@ -6,8 +6,9 @@ import {centreReading, settingUpVariance} from '../measures/uncertainty.js';
 import {fromBase, units} from '../units.js';
 import type {Facts, HoldLimits} from './facts.js';
 import {type ProbeRadius, probeRadii} from './geometry.js';
+import type {Problem, Way} from './problem.js';
 import {gaugeUnitOf} from './readings.js';
-import type {Place, Problem, Way} from './step.js';
+import type {Place} from './step.js';
 import {carriedMn} from './weighing.js';
 
 /** A base value in the gauge's own unit, free of the dust that conversions leave. */
@@ -120,14 +121,15 @@ export function closingProblem(facts: Facts): Problem | undefined {
 	const round = roundsAt(facts, 'closing').at(-1);
 	if (round && isRoundOffScale(facts, round) && !isOffScale(facts, 'inner'))
 		return {
-			sentence: 'The closing round is off scale, though the inner rounds were not: something moved. Probe again.',
+			id: 'closing-off-scale',
+			values: {},
 			ways: [probeAgain],
 		};
 	const closing = closingOf(facts);
 	if (!closing?.moved) return;
-	const off = Math.abs(closing.movedPct).toFixed(2);
 	return {
-		sentence: `Something moved: the closing round is ${off} % away from the inner rounds. Probe again.`,
+		id: 'closing-moved',
+		values: {movedPct: closing.movedPct},
 		ways: [probeAgain],
 	};
 }

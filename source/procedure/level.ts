@@ -10,10 +10,9 @@ import {
 	wholeTiltDeg,
 } from '../measures/level.js';
 import {outwardDirection, tiltSharePct, tiltShareUncertaintyPct} from '../measures/tilt-share.js';
-import {decimalsApart} from '../units.js';
 import type {Facts} from './facts.js';
 import {armOf, type ProbeRadius, pivotDirectionDeg, probeRadii} from './geometry.js';
-import type {Problem} from './step.js';
+import type {Problem, Trouble} from './problem.js';
 import {levelSteps} from './step-groups.js';
 import {carriedMn, guardWeightMn} from './weighing.js';
 
@@ -94,17 +93,17 @@ export function levelProblem(facts: Facts): Problem | undefined {
 	const again = {label: 'level the armboard, then read it again', do: 'ask-again', steps: levelSteps} as const;
 	if (!level.pairs)
 		return {
-			sentence: "One reading alone does not pass: the level's own error may be larger than the tilt.",
+			id: 'level-read-once',
+			values: {},
 			ways: [{label: 'turn the level round and read it again', do: 'ask-again', steps: unread(facts)}],
 		};
 	if (level.passes) return;
 	const worst = Math.max(...level.shares.map(({sharePct}) => Math.abs(sharePct)));
-	const mostDeg = limits.levelWholeTiltDeg.value;
-	const {allowedPct, wholeTiltDeg: wholeDeg} = level;
-	const sentence = isAbove(worst, allowedPct)
-		? `The tilt alone pushes the stylus by ${worst.toFixed(decimalsApart(worst, allowedPct, 2))} %; ${allowedPct} % is allowed.`
-		: `The deck leans by ${wholeDeg.toFixed(decimalsApart(wholeDeg, mostDeg, 2))}°; ${mostDeg}° is allowed.`;
-	return {sentence, ways: [again]};
+	const {allowedPct, wholeTiltDeg} = level;
+	const trouble: Trouble = isAbove(worst, allowedPct)
+		? {id: 'tilt-too-much', values: {sharePct: worst, allowedPct}}
+		: {id: 'deck-leans', values: {leanDeg: wholeTiltDeg, allowedDeg: limits.levelWholeTiltDeg.value}};
+	return {...trouble, ways: [again]};
 }
 
 const unread = (facts: Facts) => (['level-lr-2', 'level-fb-2'] as const).filter((id) => facts.number(id) === undefined);

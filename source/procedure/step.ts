@@ -1,6 +1,7 @@
 import type {UnitId} from '../units.js';
 import type {Facts} from './facts.js';
 import type {OffPlace, OnPlace} from './places.js';
+import type {Problem} from './problem.js';
 import type {IdOf, KindOf, OptionOf, StepId} from './step-ids.js';
 
 /** The stages of a check, in the order in which they come; the head line counts them. */
@@ -33,8 +34,6 @@ export type Option<Id extends string = string> = {readonly id: Id; readonly labe
 export type Line = {
 	readonly id: string;
 	readonly text: string;
-	/** What to do when the answer is no. */
-	readonly ifNot: string;
 };
 
 /** Two directions with a word each; the first is the positive one. */
@@ -85,14 +84,6 @@ export type Input =
 	| {readonly kind: 'verdict'}
 	| {readonly kind: 'bias-result'};
 export type AnswerKind = Input['kind'];
-
-/** A way out of an answer that does not pass. */
-export type Way = {readonly label: string} & (
-	| {readonly do: 'ask-again'; readonly steps: readonly StepId[]}
-	| {readonly do: 'set'; readonly step: StepId; readonly value: AnswerValue; readonly typed: string}
-	| {readonly do: 'new-series'; readonly because: string; readonly steps: readonly StepId[]}
-);
-export type Problem = {readonly sentence: string; readonly ways: readonly Way[]};
 
 export type AnswerValue = string | number | boolean | null | readonly string[];
 

@@ -2,6 +2,7 @@ import limits from '../../shared/limits.json' with {type: 'json'};
 import {biasDeviceOf, hasBias} from './bias-devices.js';
 import {middleProblem, middleSuggestion, onRadiusMm} from './bias-on.js';
 import type {Facts} from './facts.js';
+import {mustBe} from './must-be.js';
 import {type OnPlace, placeLabel, radiusOf} from './places.js';
 import {type Step, step} from './step.js';
 
@@ -113,13 +114,7 @@ export const biasOnSteps: readonly Step[] = [
 		mistake: 'Moving a lead while reaching for the device.',
 		input: {kind: 'confirm'},
 		when: isSet,
-		verify: (facts) =>
-			facts.yes('bias-on')
-				? undefined
-				: {
-						sentence: 'With the bias off there is nothing to read here.',
-						ways: [{label: 'switch it on now, then confirm', do: 'ask-again', steps: ['bias-on']}],
-					},
+		verify: (facts) => mustBe(facts, 'bias-on', 'switch it on now, then confirm'),
 		touches: ['trial'],
 		staysTrueMinutes: 30,
 	}),

@@ -32,7 +32,8 @@ const asked = [
 		verify: (facts) =>
 			isAbove(facts.number('force-low') ?? 0, facts.number('playing-force') ?? 0)
 				? {
-						sentence: 'The lowest force of the range is above the playing force.',
+						id: 'low-force-too-high',
+						values: {},
 						ways: [
 							{label: 'correct the lowest force', do: 'ask-again', steps: ['force-low']},
 							{label: 'correct the playing force', do: 'ask-again', steps: ['playing-force', 'force-low']},
@@ -51,7 +52,8 @@ const asked = [
 		verify: (facts) =>
 			isBelow(facts.number('force-high') ?? 99, facts.number('playing-force') ?? 0)
 				? {
-						sentence: 'The highest force of the range is below the playing force.',
+						id: 'high-force-too-low',
+						values: {},
 						ways: [
 							{label: 'correct the highest force', do: 'ask-again', steps: ['force-high']},
 							{label: 'correct the playing force', do: 'ask-again', steps: ['playing-force', 'force-high']},

@@ -18,8 +18,8 @@ export const pivotSteps: readonly Step[] = [
 		verify: (facts) =>
 			pivotWayOf(facts) === 'offset' && facts.number('arm-offset') === undefined
 				? {
-						sentence:
-							'One null radius says where the pivot is only together with the offset angle, which is not known.',
+						id: 'offset-not-known',
+						values: {},
 						ways: [
 							{label: 'type the offset angle', do: 'ask-again', steps: ['arm-offset']},
 							{

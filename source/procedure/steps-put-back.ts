@@ -1,10 +1,11 @@
 import limits from '../../shared/limits.json' with {type: 'json'};
 import {isAbove} from '../measures/compare.js';
-import {decimalsApart, formatIn, grams} from '../units.js';
+import {grams} from '../units.js';
 import {biasDeviceOf, hasBias} from './bias-devices.js';
 import type {Facts} from './facts.js';
-import {type Problem, type Step, step} from './step.js';
-import type {IdOf} from './step-ids.js';
+import {mustBe} from './must-be.js';
+import type {Problem, UnconfirmedStep} from './problem.js';
+import {type Step, step} from './step.js';
 
 /** What the bias device is put back to: the setting that was chosen, else the one that it came with. */
 function biasBack(facts: Facts): string {
@@ -16,20 +17,15 @@ function biasBack(facts: Facts): string {
 }
 
 type Confirmation = Omit<Step, 'id' | 'stage' | 'input' | 'verify' | 'reasons'> & {
-	readonly id: IdOf<'confirm'>;
-	/** What is still to be done when the answer is no. */
-	readonly left: string;
+	readonly id: UnconfirmedStep;
 };
 
 /** A line of the put-back list that is confirmed by one key. */
-const confirmation = ({left, ...step}: Confirmation): Step => ({
-	...step,
+const confirmation = (line: Confirmation): Step => ({
+	...line,
 	stage: 'back',
 	input: {kind: 'confirm'},
-	verify: (facts) =>
-		facts.yes(step.id)
-			? undefined
-			: {sentence: left, ways: [{label: 'do it now, then confirm', do: 'ask-again', steps: [step.id]}]},
+	verify: (facts) => mustBe(facts, line.id),
 	reasons: ['it will be done by someone else, who knows', 'it cannot be done here'],
 });
 
@@ -38,16 +34,17 @@ function playingForceProblem(facts: Facts): Problem | undefined {
 	const playing = facts.number('playing-force');
 	if (facts.unknown('back-force'))
 		return {
-			sentence: 'It was not weighed as played.',
+			id: 'not-weighed',
+			values: {},
 			ways: [{label: 'weigh it now', do: 'ask-again', steps: ['back-force']}],
 		};
 	if (weighed === undefined || playing === undefined) return;
 	const offPct = 100 * (weighed / playing - 1);
 	const allowedPct = 100 * limits.putBackForceShare.value;
 	if (!isAbove(Math.abs(offPct), allowedPct)) return;
-	const size = Math.abs(offPct).toFixed(decimalsApart(Math.abs(offPct), allowedPct, 1));
 	return {
-		sentence: `${formatIn(weighed, 'gf')} is ${size} % ${offPct > 0 ? 'more' : 'less'} than the playing force of ${formatIn(playing, 'gf')}; within ${allowedPct} % is wanted.`,
+		id: 'playing-force-off',
+		values: {weighedMn: weighed, playingMn: playing, offPct, allowedPct},
 		ways: [{label: 'set the tracking force, weigh again', do: 'ask-again', steps: ['back-force']}],
 	};
 }
@@ -60,7 +57,6 @@ export const putBackSteps: readonly Step[] = [
 		ask: 'Raise the arm with its lifter, lock it in its rest, guard still on; then take the gauge away. Done?',
 		why: 'Everything that follows is done around a stylus; locked and guarded it is safest.',
 		mistake: 'Lifting the gauge with the arm still lying on it.',
-		left: 'Lock the arm before anything else is touched.',
 	}),
 	confirmation({
 		id: 'back-mat',
@@ -69,7 +65,6 @@ export const putBackSteps: readonly Step[] = [
 		why: 'Without it the stylus comes down on a record that lies too low.',
 		mistake: 'Putting it back upside down.',
 		when: (facts) => facts.is('mat', 'off'),
-		left: 'The mat is still off.',
 	}),
 	confirmation({
 		id: 'back-damping',
@@ -78,7 +73,6 @@ export const putBackSteps: readonly Step[] = [
 		why: 'The arm is played with it.',
 		mistake: 'Overfilling: fluid creeps up the paddle into the bearing.',
 		when: (facts) => facts.is('arm-damping', 'yes'),
-		left: 'The damping is not restored yet.',
 	}),
 	confirmation({
 		id: 'back-bias',
@@ -87,7 +81,6 @@ export const putBackSteps: readonly Step[] = [
 		why: 'Without bias the stylus leans on the inner groove wall.',
 		mistake: 'Leaving the thread off its guide.',
 		when: hasBias,
-		left: 'The bias device is still out of action.',
 	}),
 	confirmation({
 		id: 'back-height',
@@ -95,7 +88,6 @@ export const putBackSteps: readonly Step[] = [
 		ask: 'Set the arm to its playing height, if it was moved. Done?',
 		why: 'Height changes the angle of the stylus, and on some arms the tracking force.',
 		mistake: 'Forgetting the height that was set for the guard.',
-		left: 'The arm is not at its playing height yet.',
 	}),
 	confirmation({
 		id: 'back-guard',
@@ -106,7 +98,6 @@ export const putBackSteps: readonly Step[] = [
 		why: "The guard's mass must not stay in the tracking force of a record.",
 		mistake: 'Pulling it sideways. A unipivot arm is never pressed down while this is done.',
 		when: (facts) => !facts.is('guard-on', 'no-guard'),
-		left: 'With the guard on, its mass is in the tracking force and the deck cannot play.',
 	}),
 	step('back-force', {
 		stage: 'back',
@@ -124,7 +115,6 @@ export const putBackSteps: readonly Step[] = [
 		ask: 'Look at the level once more. Still so?',
 		why: 'A deck that was pushed about is no longer where it was.',
 		mistake: 'Levelling now without probing again.',
-		left: 'Level the deck again.',
 	}),
 	confirmation({
 		id: 'back-covers',
@@ -132,7 +122,6 @@ export const putBackSteps: readonly Step[] = [
 		ask: 'Covers back, nothing left on the platter. Turn the volume down before the stylus first meets a record. Done?',
 		why: 'A stylus that lands wrong at full volume can destroy loudspeakers. If anything was opened: mains only when it is closed again, by licensed or authorised people where local codes ask for it.',
 		mistake: 'Trying it out with the volume where it was.',
-		left: 'The deck is not ready to play yet.',
 	}),
 	step('next-check', {
 		stage: 'next',

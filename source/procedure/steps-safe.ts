@@ -17,22 +17,18 @@ export const safeSteps = [
 				{
 					id: 'amplifier',
 					text: 'Amplifier muted or off',
-					ifNot: 'Mute or switch off the amplifier before the stylus is handled.',
 				},
 				{
 					id: 'platter',
 					text: 'Platter stopped, kept from creeping',
-					ifNot: 'Stop the platter and wedge it gently, so that it cannot creep.',
 				},
 				{
 					id: 'mains',
 					text: 'Mains unplugged, or nothing will be opened',
-					ifNot: 'Unplug the mains before anything is opened.',
 				},
 				{
 					id: 'rest',
 					text: 'Arm in its rest, guard at hand',
-					ifNot: 'Put the arm in its rest and lay the stylus guard ready.',
 				},
 			],
 		},

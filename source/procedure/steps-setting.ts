@@ -2,9 +2,9 @@ import limits from '../../shared/limits.json' with {type: 'json'};
 import {isAbove} from '../measures/compare.js';
 import {biasDeviceOf, hasBias} from './bias-devices.js';
 import type {Facts} from './facts.js';
+import {mustBe} from './must-be.js';
 import {type Step, step} from './step.js';
 import {halfADay, levelSteps} from './step-groups.js';
-import type {IdOf} from './step-ids.js';
 import {levelStageSteps} from './steps-level.js';
 
 const isDeepGuard = (facts: Facts): boolean => isAbove(facts.number('guard-depth') ?? 0, limits.guardDeepMm.value);
@@ -13,7 +13,6 @@ const isDeepGuard = (facts: Facts): boolean => isAbove(facts.number('guard-depth
 const uprightLine = {
 	id: 'upright',
 	text: 'Seen from the front the arm stands upright (unipivot)',
-	ifNot: 'Set its sideways balance first, the way its maker says; never press the arm down.',
 } as const;
 /** Room, mat, level, damping, bias off, wires. */
 export const settingSteps: readonly Step[] = [
@@ -56,7 +55,8 @@ export const settingSteps: readonly Step[] = [
 		verify: (facts) =>
 			facts.is('mat', 'on', 'on-steel') && isDeepGuard(facts)
 				? {
-						sentence: 'With the mat on, a guard this deep would touch it.',
+						id: 'mat-meets-guard',
+						values: {},
 						ways: [{label: 'take the mat off', do: 'set', step: 'mat', value: 'off', typed: 'the mat is taken off'}],
 					}
 				: undefined,
@@ -85,7 +85,7 @@ export const settingSteps: readonly Step[] = [
 		mistake: 'A paddle that only just leaves the fluid drags a thread of it along.',
 		input: {kind: 'confirm'},
 		when: (facts) => facts.is('arm-damping', 'yes'),
-		verify: (facts) => mustBe(facts, 'damping-off', 'With damping in, the readings show the fluid and not the arm.'),
+		verify: (facts) => mustBe(facts, 'damping-off'),
 		reasons: ['the trough cannot be emptied', 'the damper is built into the arm'],
 		touches: ['rounds'],
 		staysTrueMinutes: 30,
@@ -107,8 +107,7 @@ export const settingSteps: readonly Step[] = [
 		mistake: (facts) => biasDeviceOf(facts).mistake,
 		input: {kind: 'confirm'},
 		when: hasBias,
-		verify: (facts) =>
-			mustBe(facts, 'bias-off', "While the bias device pulls, its force cannot be told from the arm's own."),
+		verify: (facts) => mustBe(facts, 'bias-off'),
 		reasons: ['the device cannot be put out of action', 'its maker forbids unhooking it'],
 		touches: ['rounds'],
 		staysTrueMinutes: 30,
@@ -127,25 +126,21 @@ export const settingSteps: readonly Step[] = [
 				{
 					id: 'leads',
 					text: 'Leads lie as always, nothing touches the arm',
-					ifNot: 'Lay the leads as they are used and clear the arm.',
 				},
 				{
 					id: 'lifter',
 					text: 'Lifter down and clear of the tube',
-					ifNot: 'Lower the lifter until daylight shows under the tube.',
 				},
-				{id: 'rest', text: 'Rest and its clip are clear', ifNot: 'Turn the clip of the rest out of the way.'},
+				{id: 'rest', text: 'Rest and its clip are clear'},
 				{
 					id: 'screws',
 					text: 'Headshell and cartridge screws tight',
-					ifNot: 'Tighten them by hand: arm locked, stylus guarded, headshell held.',
 				},
 				{
 					id: 'air',
 					text: 'Lid, fan and heating off: no draught',
-					ifNot: 'Switch them off and wait until the air stands still.',
 				},
-				{id: 'static', text: 'No static on mat or hands', ifNot: 'Touch bare earthed metal, and brush the mat.'},
+				{id: 'static', text: 'No static on mat or hands'},
 			],
 		},
 		reasons: ['it is part of the fault that is looked for', 'cannot be changed here'],
@@ -153,8 +148,3 @@ export const settingSteps: readonly Step[] = [
 		staysTrueMinutes: 30,
 	}),
 ];
-
-function mustBe(facts: Facts, id: IdOf<'confirm'>, sentence: string) {
-	if (facts.yes(id)) return;
-	return {sentence, ways: [{label: 'do it now, then confirm', do: 'ask-again', steps: [id]}]} as const;
-}

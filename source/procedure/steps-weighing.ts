@@ -2,7 +2,8 @@ import {isAbove, isBelow} from '../measures/compare.js';
 import {formatIn, grams} from '../units.js';
 import {clearanceProblem} from './clearance.js';
 import type {Facts} from './facts.js';
-import {type Problem, type Step, step} from './step.js';
+import type {Problem} from './problem.js';
+import {type Step, step} from './step.js';
 import {halfADay} from './step-groups.js';
 import {carriedWith} from './weighing.js';
 
@@ -17,13 +18,15 @@ const forceProblem =
 		if (carried === undefined) return;
 		if (low === undefined || high === undefined)
 			return {
-				sentence: `The cartridge's range is not known, so nobody can say whether ${formatIn(carried, 'gf')} is safe for it.`,
+				id: 'force-range-not-known',
+				values: {carriedMn: carried},
 				ways: [{label: "type the maker's range", do: 'ask-again', steps: ['force-low', 'force-high']}],
 			};
 		if (!isBelow(carried, low) && !isAbove(carried, high)) return;
 		const side = isBelow(carried, low) ? 'below' : 'above';
 		return {
-			sentence: `The gauge would carry ${formatIn(carried, 'gf')}, ${side} the cartridge's range of ${formatIn(low, 'gf')} to ${formatIn(high, 'gf')}.`,
+			id: 'force-outside-range',
+			values: {carriedMn: carried, side, lowMn: low, highMn: high},
 			ways: [{label: 'set the tracking force with the guard on, weigh again', do: 'ask-again', steps: [weighing]}],
 		};
 	};
@@ -66,7 +69,8 @@ export const weighingSteps: readonly Step[] = [
 		verify: (facts) =>
 			facts.is('weighed', 'without') && facts.number('guard-mass') === undefined
 				? {
-						sentence: 'The guard was left out and its mass is not known, so the carried force is unknown.',
+						id: 'guard-mass-not-known',
+						values: {},
 						ways: [
 							{label: 'weigh again with the guard on', do: 'ask-again', steps: ['weighed', 'force-reading']},
 							{label: "type the guard's mass", do: 'ask-again', steps: ['guard-mass']},
@@ -95,7 +99,8 @@ export const weighingSteps: readonly Step[] = [
 		verify: (facts) =>
 			facts.is('guard-account', 'again')
 				? {
-						sentence: 'Put the guard on and weigh again, without zeroing the scale on it.',
+						id: 'weigh-with-guard',
+						values: {},
 						ways: [
 							{
 								label: 'done: guard on, scale not zeroed',

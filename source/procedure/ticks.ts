@@ -1,6 +1,7 @@
 import type {Facts} from './facts.js';
+import type {Problem} from './problem.js';
 import {linesOf} from './read-answer.js';
-import type {Input, Line, Problem} from './step.js';
+import type {Input, Line} from './step.js';
 import type {IdOf} from './step-ids.js';
 
 type Ticks = Extract<Input, {kind: 'ticks'}>;
@@ -26,7 +27,8 @@ export function ticksProblem(stepId: IdOf<'ticks'>, input: Ticks, facts: Facts):
 	if (nextLine(states) || missing.length === 0) return;
 	const yes = marks.filter((mark) => mark.endsWith('=yes'));
 	return {
-		sentence: missing.map(({line}) => line.ifNot).join(' '),
+		id: 'lines-left',
+		values: {list: stepId, lines: missing.map(({line}) => line.id)},
 		ways: [{label: 'done now: tick again', do: 'set', step: stepId, value: yes, typed: describeTicks(yes)}],
 	};
 }

@@ -2,9 +2,10 @@ import {describe, expect, it} from 'vitest';
 import type {Facts} from '../../source/procedure/facts.js';
 import {afterStop, procedure, stepById} from '../../source/procedure/index.js';
 import {linesOf, readAnswer, unitOf} from '../../source/procedure/read-answer.js';
-import {stages, type Words} from '../../source/procedure/step.js';
+import {stages, takes, type Words} from '../../source/procedure/step.js';
 import {answerKinds} from '../../source/procedure/step-ids.js';
 import {gaugeUnits, units} from '../../source/units.js';
+import {problemText} from '../../source/words/problem-text.js';
 import {factsWith, watched} from '../helpers/facts.js';
 import {troubles} from '../helpers/troubles.js';
 
@@ -91,14 +92,14 @@ describe('The procedure', () => {
 		for (const {label} of options) expect(label.length).toBeGreaterThan(0);
 	});
 
-	it.each(each)('%s has lines to tick that say what to do when the answer is no', (_id, {input}) => {
-		if (input.kind !== 'ticks') return;
-		const lines = linesOf(input, factsWith({'arm-bearing': 'unipivot'}));
+	it.each(each)('%s has lines to tick that say what to do when the answer is no', (_id, step) => {
+		if (!takes(step, 'ticks')) return;
+		const lines = linesOf(step.input, factsWith({'arm-bearing': 'unipivot'}));
 		expect(lines.length).toBeGreaterThan(1);
-		for (const {id, text, ifNot} of lines) {
+		for (const {id, text} of lines) {
 			expect(id).toMatch(/^[a-z-]+$/);
 			expect(text.length).toBeLessThanOrEqual(70);
-			expect(ifNot).toMatch(/\.$/);
+			expect(problemText({id: 'lines-left', values: {list: step.id, lines: [id]}})).toMatch(/^[A-Z].*\.$/);
 		}
 	});
 

@@ -1,0 +1,81 @@
+import type {AnswerValue} from './step.js';
+import type {StepId} from './step-ids.js';
+
+type Nothing = Readonly<Record<never, never>>;
+
+/**
+ * What may be wrong with an accepted answer: each by its id, with the values that tell of it, in base units. What a
+ * person reads of it stands in `words/`.
+ */
+export type ProblemValues = {
+	'lines-left': {readonly list: 'safe' | 'wires'; readonly lines: readonly string[]};
+	'not-confirmed': {readonly step: UnconfirmedStep};
+	'never-crosses-record': {readonly leastMm: number; readonly mostMm: number};
+	'no-such-arm': Nothing;
+	'pivot-not-believable': {readonly pivotMm: number; readonly leastMm: number; readonly mostMm: number};
+	'offset-not-known': Nothing;
+	'radius-out-of-reach': {readonly radiusMm: number; readonly leastMm: number; readonly mostMm: number};
+	'outer-not-larger': {readonly outerMm: number; readonly innerMm: number};
+	'radius-taken': {readonly radiusMm: number};
+	'stop-takes-hold': {readonly leastMm: number};
+	'middle-not-between': {readonly innerMm: number; readonly outerMm: number};
+	'low-force-too-high': Nothing;
+	'high-force-too-low': Nothing;
+	'mat-meets-guard': Nothing;
+	'level-read-once': Nothing;
+	'tilt-too-much': {readonly sharePct: number; readonly allowedPct: number};
+	'deck-leans': {readonly leanDeg: number; readonly allowedDeg: number};
+	'guard-mass-not-known': Nothing;
+	'weigh-with-guard': Nothing;
+	'force-range-not-known': {readonly carriedMn: number};
+	'force-outside-range': {
+		readonly carriedMn: number;
+		readonly side: 'below' | 'above';
+		readonly lowMn: number;
+		readonly highMn: number;
+	};
+	'stylus-height': {
+		readonly stylusMm: number;
+		readonly side: 'low' | 'high';
+		readonly lowMm: number;
+		readonly highMm: number;
+	};
+	'guard-too-near': {readonly guardMm: number};
+	'closing-off-scale': Nothing;
+	'closing-moved': {readonly movedPct: number};
+	'not-weighed': Nothing;
+	'playing-force-off': {
+		readonly weighedMn: number;
+		readonly playingMn: number;
+		readonly offPct: number;
+		readonly allowedPct: number;
+	};
+};
+
+export type ProblemId = keyof ProblemValues;
+
+/** What is wrong, without the ways out of it. */
+export type Trouble = {[Id in ProblemId]: {readonly id: Id; readonly values: ProblemValues[Id]}}[ProblemId];
+
+/** Steps that are confirmed with yes, and what is left to do says more than their question. */
+export type UnconfirmedStep =
+	| 'damping-off'
+	| 'bias-off'
+	| 'bias-on'
+	| 'back-lock'
+	| 'back-mat'
+	| 'back-damping'
+	| 'back-bias'
+	| 'back-height'
+	| 'back-guard'
+	| 'back-level'
+	| 'back-covers';
+
+/** A way out of an answer that does not pass. */
+export type Way = {readonly label: string} & (
+	| {readonly do: 'ask-again'; readonly steps: readonly StepId[]}
+	| {readonly do: 'set'; readonly step: StepId; readonly value: AnswerValue; readonly typed: string}
+	| {readonly do: 'new-series'; readonly because: string; readonly steps: readonly StepId[]}
+);
+
+export type Problem = Trouble & {readonly ways: readonly Way[]};

@@ -1,0 +1,90 @@
+import type {ProblemId, ProblemValues, UnconfirmedStep} from '../../procedure/problem.js';
+import {decimalsApart, formatIn} from '../../units.js';
+
+/** What is left to do where a line of a list is answered with no. */
+const lineLeft = {
+	safe: {
+		amplifier: 'Mute or switch off the amplifier before the stylus is handled.',
+		platter: 'Stop the platter and wedge it gently, so that it cannot creep.',
+		mains: 'Unplug the mains before anything is opened.',
+		rest: 'Put the arm in its rest and lay the stylus guard ready.',
+	},
+	wires: {
+		upright: 'Set its sideways balance first, the way its maker says; never press the arm down.',
+		leads: 'Lay the leads as they are used and clear the arm.',
+		lifter: 'Lower the lifter until daylight shows under the tube.',
+		rest: 'Turn the clip of the rest out of the way.',
+		screws: 'Tighten them by hand: arm locked, stylus guarded, headshell held.',
+		air: 'Switch them off and wait until the air stands still.',
+		static: 'Touch bare earthed metal, and brush the mat.',
+	},
+} as const satisfies Record<ProblemValues['lines-left']['list'], Readonly<Record<string, string>>>;
+
+const notConfirmed: Readonly<Record<UnconfirmedStep, string>> = {
+	'damping-off': 'With damping in, the readings show the fluid and not the arm.',
+	'bias-off': "While the bias device pulls, its force cannot be told from the arm's own.",
+	'bias-on': 'With the bias off there is nothing to read here.',
+	'back-lock': 'Lock the arm before anything else is touched.',
+	'back-mat': 'The mat is still off.',
+	'back-damping': 'The damping is not restored yet.',
+	'back-bias': 'The bias device is still out of action.',
+	'back-height': 'The arm is not at its playing height yet.',
+	'back-guard': 'With the guard on, its mass is in the tracking force and the deck cannot play.',
+	'back-level': 'Level the deck again.',
+	'back-covers': 'The deck is not ready to play yet.',
+};
+
+const reach = ({leastMm, mostMm}: {readonly leastMm: number; readonly mostMm: number}): string =>
+	`from ${leastMm.toFixed(1)} to ${mostMm.toFixed(1)} mm`;
+
+/** What a person reads of each problem. */
+export const problems: {readonly [Id in ProblemId]: (values: ProblemValues[Id]) => string} = {
+	'lines-left': ({list, lines}) => {
+		const left: Readonly<Record<string, string>> = lineLeft[list];
+		return lines.map((id) => left[id] ?? id).join(' ');
+	},
+	'not-confirmed': ({step}) => notConfirmed[step],
+	'never-crosses-record': (reached) =>
+		`With these lengths the stylus reaches only radii ${reach(reached)}: it never crosses the record.`,
+	'no-such-arm': () => 'No arm of this effective length has these two null radii.',
+	'pivot-not-believable': ({pivotMm, leastMm, mostMm}) =>
+		`The pivot distance would come out as ${formatIn(pivotMm, 'mm')}; ${leastMm} to ${mostMm} mm is believable.`,
+	'offset-not-known': () =>
+		'One null radius says where the pivot is only together with the offset angle, which is not known.',
+	'radius-out-of-reach': ({radiusMm, ...reached}) =>
+		`The stylus does not reach a radius of ${formatIn(radiusMm, 'mm')}: this arm reaches ${reach(reached)}.`,
+	'outer-not-larger': ({outerMm, innerMm}) =>
+		`The outer radius (${formatIn(outerMm, 'mm')}) must be larger than the inner one (${formatIn(innerMm, 'mm')}).`,
+	'radius-taken': ({radiusMm}) => `There is a probe at ${formatIn(radiusMm, 'mm')} already; choose another radius.`,
+	'stop-takes-hold': ({leastMm}) =>
+		`The automatic stop takes hold of the arm inside ${leastMm} mm; choose ${leastMm} mm or more.`,
+	'middle-not-between': ({innerMm, outerMm}) =>
+		`The middle radius must lie between the inner one (${formatIn(innerMm, 'mm')}) and the outer one (${formatIn(outerMm, 'mm')}).`,
+	'low-force-too-high': () => 'The lowest force of the range is above the playing force.',
+	'high-force-too-low': () => 'The highest force of the range is below the playing force.',
+	'mat-meets-guard': () => 'With the mat on, a guard this deep would touch it.',
+	'level-read-once': () => "One reading alone does not pass: the level's own error may be larger than the tilt.",
+	'tilt-too-much': ({sharePct, allowedPct}) =>
+		`The tilt alone pushes the stylus by ${sharePct.toFixed(decimalsApart(sharePct, allowedPct, 2))} %; ${allowedPct} % is allowed.`,
+	'deck-leans': ({leanDeg, allowedDeg}) =>
+		`The deck leans by ${leanDeg.toFixed(decimalsApart(leanDeg, allowedDeg, 2))}°; ${allowedDeg}° is allowed.`,
+	'guard-mass-not-known': () => 'The guard was left out and its mass is not known, so the carried force is unknown.',
+	'weigh-with-guard': () => 'Put the guard on and weigh again, without zeroing the scale on it.',
+	'force-range-not-known': ({carriedMn}) =>
+		`The cartridge's range is not known, so nobody can say whether ${formatIn(carriedMn, 'gf')} is safe for it.`,
+	'force-outside-range': ({carriedMn, side, lowMn, highMn}) =>
+		`The gauge would carry ${formatIn(carriedMn, 'gf')}, ${side} the cartridge's range of ${formatIn(lowMn, 'gf')} to ${formatIn(highMn, 'gf')}.`,
+	'stylus-height': ({stylusMm, side, lowMm, highMm}) =>
+		`${stylusMm} mm is too ${side}: the stylus should stand ${lowMm} to ${highMm} mm above the surface.`,
+	'guard-too-near': ({guardMm}) =>
+		`The guard's underside is only ${guardMm.toFixed(1)} mm above the surface; more than 0.5 mm is needed.`,
+	'closing-off-scale': () =>
+		'The closing round is off scale, though the inner rounds were not: something moved. Probe again.',
+	'closing-moved': ({movedPct}) =>
+		`Something moved: the closing round is ${Math.abs(movedPct).toFixed(2)} % away from the inner rounds. Probe again.`,
+	'not-weighed': () => 'It was not weighed as played.',
+	'playing-force-off': ({weighedMn, playingMn, offPct, allowedPct}) => {
+		const size = Math.abs(offPct).toFixed(decimalsApart(Math.abs(offPct), allowedPct, 1));
+		return `${formatIn(weighedMn, 'gf')} is ${size} % ${offPct > 0 ? 'more' : 'less'} than the playing force of ${formatIn(playingMn, 'gf')}; within ${allowedPct} % is wanted.`;
+	},
+};
