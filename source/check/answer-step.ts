@@ -7,7 +7,7 @@ import {chooseRounds, takeLimit} from './answer-rounds.js';
 import {chooseBias, chooseVerdict} from './detours.js';
 import type {Dialogue, Position} from './dialogue.js';
 import {act, calm, type Entry, refuse, textOf} from './entry.js';
-import {stillItems} from './prompt-options.js';
+import {choiceOf, stillItems} from './prompt-options.js';
 
 /** Takes an entry as the answer to the step that is shown. */
 export function answerStep(dialogue: Dialogue, position: Position, entry: Entry, at: string): Dialogue {
@@ -42,7 +42,7 @@ export function chooseWay(dialogue: Dialogue, {progress}: Position, step: Step, 
 	const chosen = textOf(entry);
 	if (chosen === 'override')
 		return {...calm(dialogue), mode: {kind: 'reason', excused: {kind: 'override', step: step.id}}};
-	const way = progress.problemOf(step)?.ways[Number(chosen.replace('way-', ''))];
+	const way = progress.problemOf(step)?.ways.find((_way, index) => choiceOf.way(index) === chosen);
 	if (!way) return dialogue;
 	switch (way.do) {
 		case 'set':

@@ -1,13 +1,13 @@
 import {places} from '../procedure/places.js';
 import {readText} from '../procedure/read-answer.js';
 import {remedies} from '../procedure/remedies.js';
-import {type StageId, type Step, stages} from '../procedure/step.js';
+import type {Step} from '../procedure/step.js';
 import {problemText} from '../words/problem-text.js';
 import {goOnWithFewer, moreRounds} from './answer-rounds.js';
 import {type Dialogue, type Excused, type Position, positionOf} from './dialogue.js';
 import {act, calm, type Entry, refuse, textOf, visit} from './entry.js';
 import type {Progress} from './progress.js';
-import {otherReason} from './prompt-options.js';
+import {choiceOf, otherReason} from './prompt-options.js';
 import {hasReadings, openSeries} from './series.js';
 import {nameOfTrial, textOfTrial, trialsOf} from './trials.js';
 
@@ -34,16 +34,18 @@ export function chooseVerdict(dialogue: Dialogue, step: Step, entry: Entry, at: 
 
 /** After the readings with a bias setting: another one, or which of them stays. */
 export function chooseBias(dialogue: Dialogue, step: Step, entry: Entry, at: string): Dialogue {
-	const [what, which = ''] = textOf(entry).split(/:(.*)/s);
-	if (what === 'adjust') return act(dialogue, {type: 'next-trial', at});
-	if (what === 'steps') return {...calm(dialogue), mode: {kind: 'steps', stage: step.stage}};
-	const trial = trialsOf(dialogue.check)[Number(which) - 1];
-	if (!trial || (what !== 'keep' && what !== 'back-to')) return dialogue;
+	const chosen = textOf(entry);
+	if (chosen === 'adjust') return act(dialogue, {type: 'next-trial', at});
+	if (chosen === 'steps') return {...calm(dialogue), mode: {kind: 'steps', stage: step.stage}};
+	const trials = trialsOf(dialogue.check);
+	const index = trials.findIndex((_trial, nth) => [choiceOf.keep(nth + 1), choiceOf.backTo(nth + 1)].includes(chosen));
+	const trial = trials[index];
+	if (!trial) return dialogue;
 	return act(dialogue, {
 		type: 'answer',
 		step: step.id,
-		value: [which, textOfTrial(trial)],
-		typed: nameOfTrial(Number(which), trial),
+		value: [String(index + 1), textOfTrial(trial)],
+		typed: nameOfTrial(index + 1, trial),
 		at,
 	});
 }
@@ -56,10 +58,10 @@ export function chooseRemedy(dialogue: Dialogue, entry: Entry, at: string): Dial
 }
 
 export function chooseStruck(dialogue: Dialogue, entry: Entry): Dialogue {
-	const [place, index] = textOf(entry).split(':');
-	const found = places.find((one) => one === place);
-	if (!found || index === undefined) return dialogue;
-	return {...calm(dialogue), mode: {kind: 'reason', excused: {kind: 'strike', place: found, index: Number(index)}}};
+	const series = openSeries(dialogue.check);
+	const rounds = places.flatMap((place) => series[place].map((_round, index) => ({place, index})));
+	const found = rounds.find(({place, index}) => choiceOf.round(place, index) === textOf(entry));
+	return found ? {...calm(dialogue), mode: {kind: 'reason', excused: {kind: 'strike', ...found}}} : dialogue;
 }
 
 export function chooseReason(dialogue: Dialogue, excused: Excused, entry: Entry, at: string): Dialogue {
@@ -106,15 +108,14 @@ export function chooseStep(
 	}
 	if (id === 'enough' && current?.input.kind === 'rounds')
 		return goOnWithFewer(dialogue, current, current.input.place, at);
-	if (id.startsWith('stage:')) {
-		const stage = stageNamed(id.slice('stage:'.length));
-		const inStage = progress.visible.filter((one) => one.stage === stage);
-		const [only] = inStage;
-		if (stage && only && inStage.length === 1) return jump(dialogue, progress, only);
-		return stage ? {...calm(dialogue), mode: {kind: 'steps', stage}} : dialogue;
-	}
-	const step = progress.visible.find((one) => `step:${one.id}` === id);
-	return step ? jump(dialogue, progress, step) : dialogue;
+	const step = progress.visible.find((one) => choiceOf.step(one) === id);
+	if (step) return jump(dialogue, progress, step);
+	const inStage = progress.visible.filter(({stage}) => choiceOf.stage(stage) === id);
+	const [first] = inStage;
+	if (!first) return dialogue;
+	return inStage.length === 1
+		? jump(dialogue, progress, first)
+		: {...calm(dialogue), mode: {kind: 'steps', stage: first.stage}};
 }
 
 function jump(dialogue: Dialogue, progress: Progress, step: Step): Dialogue {
@@ -122,6 +123,3 @@ function jump(dialogue: Dialogue, progress: Progress, step: Step): Dialogue {
 		return refuse(dialogue, `'${step.title}' cannot be asked yet: '${progress.current?.title ?? ''}' comes first.`);
 	return visit(dialogue, step.id);
 }
-
-const stageNamed = (name: string): StageId | undefined =>
-	Object.keys(stages).find((one): one is StageId => one === name);

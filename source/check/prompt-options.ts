@@ -5,7 +5,7 @@ import {afterStop, stepById} from '../procedure/index.js';
 import {isOnPlace, placeLabel, places} from '../procedure/places.js';
 import {signOfPlus} from '../procedure/readings.js';
 import {remedies} from '../procedure/remedies.js';
-import {type Option, type Sides, type StageId, type Step, stages} from '../procedure/step.js';
+import {type Option, type Place, type Sides, type StageId, type Step, stages} from '../procedure/step.js';
 import {doubtAskedBy} from '../procedure/steps-still.js';
 import type {Dialogue, Position} from './dialogue.js';
 import {itemsInDoubt} from './doubts.js';
@@ -19,6 +19,16 @@ const marks = {open: ' ', done: '+', again: '?', problem: '!', overridden: '~'} 
 >;
 export const otherReason = 'other';
 
+/** Ids of what can be chosen, made and recognised in one way. */
+export const choiceOf = {
+	way: (index: number) => `way-${index}`,
+	stage: (stage: StageId) => `stage:${stage}`,
+	step: ({id}: Step) => `step:${id}`,
+	keep: (trial: number) => `keep:${trial}`,
+	backTo: (trial: number) => `back-to:${trial}`,
+	round: (place: Place, index: number) => `${place}:${index}`,
+} as const;
+
 /** What may have changed, for a question whether it is still so. */
 export const stillItems = ({check}: Dialogue, step: Step) => {
 	const doubt = doubtAskedBy(step);
@@ -26,7 +36,7 @@ export const stillItems = ({check}: Dialogue, step: Step) => {
 };
 
 export function wayOptions({progress}: Position, step: Step): readonly Option[] {
-	const ways = (progress.problemOf(step)?.ways ?? []).map(({label}, index) => ({id: `way-${index}`, label}));
+	const ways = (progress.problemOf(step)?.ways ?? []).map(({label}, index) => ({id: choiceOf.way(index), label}));
 	return (step.reasons?.length ?? 0) > 0 ? [...ways, {id: 'override', label: 'go on regardless, with a reason'}] : ways;
 }
 
@@ -81,11 +91,11 @@ export function biasOptions({check}: Dialogue): readonly Option[] {
 		const number = index + 1;
 		return number === open
 			? []
-			: [{id: `back-to:${number}`, label: `go back to setting ${nameOfTrial(number, trial)}`}];
+			: [{id: choiceOf.backTo(number), label: `go back to setting ${nameOfTrial(number, trial)}`}];
 	});
 	return [
 		{id: 'adjust', label: 'adjust the device, probe again'},
-		...(open === undefined ? [] : [{id: `keep:${open}`, label: 'keep this setting'}]),
+		...(open === undefined ? [] : [{id: choiceOf.keep(open), label: 'keep this setting'}]),
 		...earlier,
 		{id: 'steps', label: 'one more round, or a correction'},
 	];
@@ -98,7 +108,7 @@ export function strikeOptions({check}: Dialogue): readonly Option[] {
 			isComplete(round) && !round.struck
 				? [
 						{
-							id: `${place}:${index}`,
+							id: choiceOf.round(place, index),
 							label: `${placeLabel(place)}${place === 'extra' ? ' radius' : ''}, round ${index + 1}: ${round.innerLimit.typed} / ${round.outerLimit?.typed ?? ''}`,
 						},
 					]
@@ -121,7 +131,7 @@ export function stageOptions({check}: Dialogue, {progress, step}: Position): rea
 	const seen = [...new Set<StageId>(progress.visible.map((one) => one.stage))];
 	const stageOption = (stage: StageId): Option => {
 		const states = progress.visible.filter((one) => one.stage === stage).map((one) => progress.stateOf(one));
-		return {id: `stage:${stage}`, label: `[${marks[worstOf(states)]}] ${stages[stage]}`};
+		return {id: choiceOf.stage(stage), label: `[${marks[worstOf(states)]}] ${stages[stage]}`};
 	};
 	// A filed check was opened again for its put-back list alone.
 	if (check.reopened) return seen.filter((stage) => afterStop.includes(stage)).map(stageOption);
@@ -144,7 +154,7 @@ export function stepOptions({progress}: Position, stage: StageId): readonly Opti
 		.filter((one) => one.stage === stage)
 		.map((one) => {
 			const state = progress.stateOf(one);
-			return {id: `step:${one.id}`, label: `[${marks[state]}] ${one.title}`};
+			return {id: choiceOf.step(one), label: `[${marks[state]}] ${one.title}`};
 		});
 }
 
