@@ -28,7 +28,12 @@ export function answerStep(dialogue: Dialogue, position: Position, entry: Entry,
 			return chooseVerdict(dialogue, step, entry, at);
 		case 'bias-result':
 			return chooseBias(dialogue, step, entry, at);
-		default: {
+		case 'text':
+		case 'choice':
+		case 'confirm':
+		case 'number':
+		case 'signed':
+		case 'clock': {
 			const read = readAnswer(step, textOf(entry), position.progress.facts);
 			if (read.kind === 'refused') return refuse(dialogue, read.sentence);
 			if (read.kind === 'side-wanted') return {...calm(dialogue), mode: {...read, kind: 'side'}};

@@ -56,7 +56,12 @@ export function readAnswer(step: Step, typed: string, facts: Facts): AnswerRead 
 		}
 		case 'clock':
 			return readClock(text);
-		default:
+		case 'ticks':
+		case 'profile':
+		case 'still':
+		case 'rounds':
+		case 'verdict':
+		case 'bias-result':
 			return refused('This step is not answered by text.');
 	}
 }
@@ -137,7 +142,10 @@ export function fits(input: Input, value: AnswerValue): boolean {
 		case 'number':
 		case 'signed':
 			return typeof value === 'number' || (value === null && (input.optional ?? false));
-		default:
+		case 'still':
+		case 'rounds':
+		case 'verdict':
+		case 'bias-result':
 			return true;
 	}
 }

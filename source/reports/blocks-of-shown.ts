@@ -40,7 +40,9 @@ function blockOf(one: Shown, caption: Words, {picture, isTold = false}: Names): 
 				drawing: one,
 				isTold,
 			};
-		default:
+		case 'window':
+		case 'gauged-arm':
+		case 'plan':
 			return sentence(one.caption);
 	}
 }

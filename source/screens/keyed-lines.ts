@@ -9,7 +9,9 @@ export function keyedLines(prompt: Prompt): readonly string[] {
 			return prompt.options.map(({label, keys}) => `${keys.join(' or ')}  ${label}`);
 		case 'still':
 			return ['y  all still so', ...prompt.items.map((item, index) => `${index + 1}  no longer so: ${item}`)];
-		default:
+		case 'field':
+		case 'choice':
+		case 'none':
 			return [];
 	}
 }

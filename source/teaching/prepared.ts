@@ -40,7 +40,10 @@ function entryFor(dialogue: Dialogue, step: Step, state: BenchState, name: strin
 		}
 		case 'field':
 			return {kind: 'text', text: answer ?? prompt.initial};
-		default:
+		case 'yes-no':
+		case 'still':
+		case 'side':
+		case 'none':
 			return {kind: 'yes'};
 	}
 }

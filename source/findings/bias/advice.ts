@@ -29,7 +29,8 @@ function setting(factor: number, facts: Facts): string {
 				: `its weight from ${formatIn(weight, 'g', 1)} to ${formatIn(weight * factor, 'g', 1)} (or as much by its notch)`;
 		case 'turning':
 			return `turn it ${factor > 1 ? 'up' : 'down'}, to ${times} its present pull`;
-		default:
+		case 'dial':
+		case 'nothing':
 			return `${times} the present setting`;
 	}
 }
