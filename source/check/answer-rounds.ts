@@ -1,7 +1,7 @@
 import type {Facts} from '../procedure/facts.js';
 import {inGaugeUnit, topOfScale, topText} from '../procedure/hold-limits.js';
 import {isPutBack} from '../procedure/index.js';
-import {isOnPlace} from '../procedure/places.js';
+import {isOnPlace, stepOfRounds} from '../procedure/places.js';
 import {readSigned, signOfWord} from '../procedure/read-signed.js';
 import {gaugeSides, gaugeUnitOf, pushSides, showsHandForce} from '../procedure/readings.js';
 import type {Place, Step} from '../procedure/step.js';
@@ -97,7 +97,7 @@ const probeAnew = (dialogue: Dialogue, at: string): Dialogue =>
 
 /** More rounds at a place; where the putting back has begun, only after what it changed was asked. */
 export const moreRounds = (dialogue: Dialogue, place: Place, at: string): Dialogue =>
-	firstThis(dialogue, place, at) ?? visit(dialogue, `probe-${place}`, nextSlot(dialogue.check, place));
+	firstThis(dialogue, place, at) ?? visit(dialogue, stepOfRounds(place), nextSlot(dialogue.check, place));
 
 export function chooseSide(dialogue: Dialogue, position: Position, entry: Entry, at: string): Dialogue {
 	const {mode} = dialogue;

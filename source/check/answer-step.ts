@@ -64,7 +64,7 @@ function tick(dialogue: Dialogue, {progress}: Position, step: Step, entry: Entry
 	const mark = textOf(entry);
 	if (mark !== 'yes' && mark !== 'no') return refuse(dialogue, 'Press y for yes or n for not yet.');
 	const marks = progress.facts.list(step.id);
-	const line = nextLine(tickStates(step.input, progress.facts, marks));
+	const line = nextLine(tickStates(step, progress.facts));
 	const set = (value: AnswerValue & readonly string[]) =>
 		act(dialogue, {type: 'answer', step: step.id, value, typed: describeTicks(value), at});
 	if (!line) return set(mark === 'yes' ? marks : []);

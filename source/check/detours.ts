@@ -89,8 +89,7 @@ const excuse = (dialogue: Dialogue, excused: Excused, reason: string, at: string
 function problemOfStep(dialogue: Dialogue, id: string): string {
 	const {progress} = positionOf(dialogue);
 	const step = progress.visible.find((one) => one.id === id);
-	const problem = step && progress.problemOf(step);
-	return problem ? problemText(problem) : '';
+	return problemText(step && progress.problemOf(step));
 }
 
 export function chooseStep(

@@ -24,8 +24,7 @@ export type Progress = {
 
 export function progressOf(check: Check, profiles: readonly Profile[] = []): Progress {
 	const {facts, visible} = visibleSteps(check, openSeries(check), profiles);
-	const problemOf = (step: Step) =>
-		takes(step, 'ticks') ? ticksProblem(step.id, step.input, facts) : step.verify?.(facts);
+	const problemOf = (step: Step) => (takes(step, 'ticks') ? ticksProblem(step, facts) : step.verify?.(facts));
 	const stateOf = (step: Step): StepState => {
 		const answer = check.answers[step.id];
 		if (!answer || isHalfDone(step, facts, openSeries(check))) return 'open';
@@ -52,7 +51,7 @@ const muchOther = 0.1;
 
 /** Ticked in part, or with a round that lacks its outer limit. */
 function isHalfDone(step: Step, facts: Facts, series: Series): boolean {
-	if (takes(step, 'ticks')) return nextLine(tickStates(step.input, facts, facts.list(step.id))) !== undefined;
+	if (takes(step, 'ticks')) return nextLine(tickStates(step, facts)) !== undefined;
 	return takes(step, 'rounds') && series[step.input.place].some((round) => !isComplete(round));
 }
 

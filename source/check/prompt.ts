@@ -101,8 +101,7 @@ function askPrompt(dialogue: Dialogue, position: Position): Prompt {
 		case 'confirm':
 			return {key, kind: 'yes-no'};
 		case 'ticks': {
-			const marks = takes(step, 'ticks') ? progress.facts.list(step.id) : [];
-			const line = nextLine(tickStates(input, progress.facts, marks));
+			const line = takes(step, 'ticks') ? nextLine(tickStates(step, progress.facts)) : undefined;
 			return {key: `${key}-${line?.id ?? 'all'}`, kind: 'yes-no', question: line?.text ?? 'All still so?'};
 		}
 		case 'profile':

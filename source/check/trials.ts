@@ -90,7 +90,7 @@ export function withTrial(check: Check, series: Series, trial: Trial): {check: C
 
 /** How the device was set, as it was typed: '2.4 g, second notch'; empty when nothing was noted. */
 export const textOfTrial = ({answers}: Trial): string =>
-	(['bias-weight', 'bias-set'] as const)
+	setting
 		.map((id) => answers[id]?.typed ?? '')
 		.filter((text) => text !== '')
 		.join(', ');

@@ -136,7 +136,7 @@ export function consequencesOf(dialogue: Dialogue, {step, slot, progress}: Posit
 	if (!step) return [];
 	const {facts} = progress;
 	if (takes(step, 'ticks'))
-		return tickStates(step.input, facts, facts.list(step.id)).map(({line: {text}, mark}) =>
+		return tickStates(step, facts).map(({line: {text}, mark}) =>
 			line(
 				`[${mark === 'yes' ? 'x' : mark === 'no' ? '!' : ' '}] ${text}`,
 				mark === 'yes' ? 'good' : mark === 'no' ? 'warn' : 'plain',

@@ -4,7 +4,6 @@ import {type Prompt, promptOf} from '../check/prompt.js';
 import {respond} from '../check/respond.js';
 import type {Slot} from '../check/rounds.js';
 import type {Facts} from '../procedure/facts.js';
-import type {Problem} from '../procedure/problem.js';
 import {unitOf} from '../procedure/read-answer.js';
 import {gaugeUnitOf} from '../procedure/readings.js';
 import type {Step, Words} from '../procedure/step.js';
@@ -87,7 +86,7 @@ function askOf({mode}: Dialogue, {step, slot, progress: {facts, problemOf}}: Pos
 		case 'side':
 			return `You typed ${mode.typed}. On which side?`;
 		case 'ways':
-			return textOfProblem(step && problemOf(step));
+			return problemText(step && problemOf(step));
 		case 'reason':
 		case 'reason-typed':
 			return mode.excused.kind === 'override'
@@ -117,13 +116,11 @@ function askOfRounds(step: Step, slot: Slot | undefined, facts: Facts): string {
 	return `${isFirstReading(slot) ? `${words(step.ask, facts)} ` : ''}${limitAsk(facts, slot)}`;
 }
 
-const textOfProblem = (problem: Problem | undefined): string => (problem ? problemText(problem) : '');
-
 function shownFor(dialogue: Dialogue, position: Position, prompt: Prompt, typed: string): readonly Shown[] {
 	const {mode} = dialogue;
 	if (mode.kind !== 'ask') return mode.kind === 'side' && position.slot ? consequencesOf(dialogue, position) : [];
 	const {step, progress, stuck} = position;
-	const problem = stuck && step && typed.trim() === '' ? [line(textOfProblem(progress.problemOf(step)), 'bad')] : [];
+	const problem = stuck && step && typed.trim() === '' ? [line(problemText(progress.problemOf(step)), 'bad')] : [];
 	const notice = dialogue.notice === undefined ? [] : [line(dialogue.notice, 'warn')];
 	const caution =
 		step?.caution && (!isRounds(step) || isFirstReading(position.slot)) ? [line(step.caution, 'warn')] : [];

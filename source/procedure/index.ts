@@ -1,5 +1,5 @@
 import {type Place, type ProfileKind, type StageId, type Step, takes} from './step.js';
-import {isStepId, type StepId} from './step-ids.js';
+import type {StepId} from './step-ids.js';
 import {armSteps} from './steps-arm.js';
 import {biasOnSteps} from './steps-bias-on.js';
 import {cartridgeSteps} from './steps-cartridge.js';
@@ -27,10 +27,10 @@ export const procedure: readonly Step[] = [
 	...putBackSteps,
 ];
 
-const byId: ReadonlyMap<StepId, Step> = new Map(procedure.map((step) => [step.id, step]));
+const byId: ReadonlyMap<string, Step> = new Map(procedure.map((step) => [step.id, step]));
 
 /** The step of an id as it is stored; undefined for one that this procedure does not know. */
-export const stepById = (id: string): Step | undefined => (isStepId(id) ? byId.get(id) : undefined);
+export const stepById = (id: string): Step | undefined => byId.get(id);
 
 /** The stage of a step. */
 export const stageOf = (id: string): StageId | undefined => stepById(id)?.stage;

@@ -1,20 +1,23 @@
 import type {AnswerValue} from './step.js';
-import type {StepId} from './step-ids.js';
+import type {IdOf, StepId} from './step-ids.js';
 
 type Nothing = Readonly<Record<never, never>>;
+
+/** What can be reached or believed, from the least to the most. */
+export type SpanMm = {readonly leastMm: number; readonly mostMm: number};
 
 /**
  * What may be wrong with an accepted answer: each by its id, with the values that tell of it, in base units. What a
  * person reads of it stands in `words/`.
  */
 export type ProblemValues = {
-	'lines-left': {readonly list: 'safe' | 'wires'; readonly lines: readonly string[]};
+	'lines-left': {readonly list: IdOf<'ticks'>; readonly lines: readonly string[]};
 	'not-confirmed': {readonly step: UnconfirmedStep};
-	'never-crosses-record': {readonly leastMm: number; readonly mostMm: number};
+	'never-crosses-record': SpanMm;
 	'no-such-arm': Nothing;
-	'pivot-not-believable': {readonly pivotMm: number; readonly leastMm: number; readonly mostMm: number};
+	'pivot-not-believable': SpanMm & {readonly pivotMm: number};
 	'offset-not-known': Nothing;
-	'radius-out-of-reach': {readonly radiusMm: number; readonly leastMm: number; readonly mostMm: number};
+	'radius-out-of-reach': SpanMm & {readonly radiusMm: number};
 	'outer-not-larger': {readonly outerMm: number; readonly innerMm: number};
 	'radius-taken': {readonly radiusMm: number};
 	'stop-takes-hold': {readonly leastMm: number};
@@ -57,19 +60,8 @@ export type ProblemId = keyof ProblemValues;
 /** What is wrong, without the ways out of it. */
 export type Trouble = {[Id in ProblemId]: {readonly id: Id; readonly values: ProblemValues[Id]}}[ProblemId];
 
-/** Steps that are confirmed with yes, and what is left to do says more than their question. */
-export type UnconfirmedStep =
-	| 'damping-off'
-	| 'bias-off'
-	| 'bias-on'
-	| 'back-lock'
-	| 'back-mat'
-	| 'back-damping'
-	| 'back-bias'
-	| 'back-height'
-	| 'back-guard'
-	| 'back-level'
-	| 'back-covers';
+/** Steps that must be confirmed with yes; only the date of the next check may be declined. */
+export type UnconfirmedStep = Exclude<IdOf<'confirm'>, 'next-check'>;
 
 /** A way out of an answer that does not pass. */
 export type Way = {readonly label: string} & (

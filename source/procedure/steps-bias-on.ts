@@ -3,7 +3,7 @@ import {biasDeviceOf, hasBias} from './bias-devices.js';
 import {middleProblem, middleSuggestion, onRadiusMm} from './bias-on.js';
 import type {Facts} from './facts.js';
 import {mustBe} from './must-be.js';
-import {type OnPlace, placeLabel, radiusOf} from './places.js';
+import {type OnPlace, placeLabel, radiusOf, stepOfRounds} from './places.js';
 import {type Step, step} from './step.js';
 
 const isWanted = (facts: Facts): boolean => facts.is('verdict', 'bias');
@@ -19,7 +19,7 @@ const onSteps = (place: OnPlace): readonly Step[] => {
 	const isProbed = (facts: Facts): boolean => isSet(facts) && onRadiusMm(facts, place) !== undefined;
 	const radius = radiusOf(place);
 	return [
-		step(`probe-${place}`, {
+		step(stepOfRounds(place), {
 			stage: 'bias-on',
 			title: `Probe, ${placeLabel(place)}`,
 			ask: (facts) => `Set the gauge${at(facts, place)} from the spindle, bias on, and let it carry the arm.`,

@@ -1,7 +1,7 @@
 import type {Facts} from './facts.js';
 import {offRadiusMm} from './geometry.js';
 import {closingProblem} from './hold-limits.js';
-import type {OffPlace} from './places.js';
+import {type OffPlace, stepOfRounds} from './places.js';
 import {showsHandForce} from './readings.js';
 import {type Step, step} from './step.js';
 import {zeroAfterStep, zeroBeforeStep} from './steps-zero.js';
@@ -45,7 +45,7 @@ const where = (place: OffPlace, facts: Facts): string => {
 };
 
 const probe = (place: OffPlace, title: string, extra: Partial<Omit<Step, 'id' | 'input'>> = {}): Step =>
-	step(`probe-${place}`, {
+	step(stepOfRounds(place), {
 		stage: 'probe',
 		title,
 		ask: (facts) => `Set the gauge${where(place, facts)} from the spindle and let it carry the arm.`,

@@ -1,7 +1,7 @@
 import type {Check} from '../check/check.js';
 import {openSeries} from '../check/series.js';
 import type {ArmSpec} from '../practice/arm-spec.js';
-import {offPlaces} from '../procedure/places.js';
+import {offPlaces, stepOfRounds} from '../procedure/places.js';
 import {lessonOf, specOn} from './deck.js';
 
 /** What of an arm the rounds without bias hang on, beside the bias. */
@@ -20,7 +20,7 @@ export function isDeckChanged({practice, ...check}: Check): boolean {
 		series[place].flatMap((round) => [round.innerLimit.at, round.outerLimit?.at]),
 	);
 	const last = practice.readings.findLast(
-		({step, at}) => offPlaces.some((place) => step === `probe-${place}`) && times.includes(at),
+		({step, at}) => offPlaces.some((place) => step === stepOfRounds(place)) && times.includes(at),
 	);
 	if (!last) return false;
 	const lesson = lessonOf(practice);

@@ -2,7 +2,7 @@ import type {Check} from '../check/check.js';
 import type {ReadingNote} from '../check/practice-notes.js';
 import {chosenTrial} from '../check/trials.js';
 import {seriesThatCounts} from '../findings/document-of-check.js';
-import {isOnPlace, places} from '../procedure/places.js';
+import {isOnPlace, places, stepOfRounds} from '../procedure/places.js';
 
 /** How the readings came about that still stand in the figures: the rounds of the series that counts. */
 export function standingReadings(check: Check): readonly ReadingNote[] {
@@ -16,7 +16,7 @@ export function standingReadings(check: Check): readonly ReadingNote[] {
 				round[which] && !round.struck
 					? notes.findLast(
 							(note) =>
-								note.step === `probe-${place}` &&
+								note.step === stepOfRounds(place) &&
 								note.index === index &&
 								note.which === which &&
 								note.at === round[which]?.at,

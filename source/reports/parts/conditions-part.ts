@@ -46,11 +46,7 @@ function rowsOf(step: Step, facts: Facts, answers: Readonly<Record<string, Answe
 	const answer = answers[id];
 	if (!answer || answer.typed === '' || ['profile', 'still', 'rounds', 'verdict', 'bias-result'].includes(input.kind))
 		return [];
-	if (takes(step, 'ticks'))
-		return tickStates(step.input, facts, facts.list(step.id)).map(({line, mark}) => [
-			line.text,
-			mark ?? 'not answered',
-		]);
+	if (takes(step, 'ticks')) return tickStates(step, facts).map(({line, mark}) => [line.text, mark ?? 'not answered']);
 	return [[title, [typed(answer.typed), ...(answer.override ? [' (overridden)'] : [])]]];
 }
 

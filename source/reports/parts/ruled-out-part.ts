@@ -9,6 +9,7 @@ import type {Facts} from '../../procedure/facts.js';
 import {closingOf} from '../../procedure/hold-limits.js';
 import {stepById} from '../../procedure/index.js';
 import {placeLabel} from '../../procedure/places.js';
+import {takes} from '../../procedure/step.js';
 import {tickStates} from '../../procedure/ticks.js';
 import {formatIn} from '../../units.js';
 import type {Block, Cell, Section} from '../report.js';
@@ -91,9 +92,9 @@ const tickedCauses: Readonly<Record<string, string>> = {
 
 /** Leads, lifter, rest, screws, draught, static: one line each, as they were ticked. */
 function ticked(facts: Facts): Cause[] {
-	const input = stepById('wires')?.input;
-	if (input?.kind !== 'ticks') return [];
-	return tickStates(input, facts, facts.list('wires')).map(({line: {id, text}, mark}) => {
+	const wires = stepById('wires');
+	if (!wires || !takes(wires, 'ticks')) return [];
+	return tickStates(wires, facts).map(({line: {id, text}, mark}) => {
 		const said = mark === 'yes' ? 'confirmed' : mark === 'no' ? 'not so' : 'not answered';
 		return cause(tickedCauses[id] ?? text, mark === 'yes', `${text}: ${said}`);
 	});

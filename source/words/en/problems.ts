@@ -1,4 +1,4 @@
-import type {ProblemId, ProblemValues, UnconfirmedStep} from '../../procedure/problem.js';
+import type {ProblemId, ProblemValues, SpanMm, UnconfirmedStep} from '../../procedure/problem.js';
 import {decimalsApart, formatIn} from '../../units.js';
 
 /** What is left to do where a line of a list is answered with no. */
@@ -34,8 +34,7 @@ const notConfirmed: Readonly<Record<UnconfirmedStep, string>> = {
 	'back-covers': 'The deck is not ready to play yet.',
 };
 
-const reach = ({leastMm, mostMm}: {readonly leastMm: number; readonly mostMm: number}): string =>
-	`from ${leastMm.toFixed(1)} to ${mostMm.toFixed(1)} mm`;
+const reach = ({leastMm, mostMm}: SpanMm): string => `from ${leastMm.toFixed(1)} to ${mostMm.toFixed(1)} mm`;
 
 /** What a person reads of each problem. */
 export const problems: {readonly [Id in ProblemId]: (values: ProblemValues[Id]) => string} = {
