@@ -1,13 +1,13 @@
 import type {Check} from './check/check.js';
 import type {Dialogue} from './check/dialogue.js';
 import type {PastCheck} from './check/past-check.js';
-import type {ProfilesChanged} from './findings/profile-changes.js';
-import type {FinishedCheck} from './findings/record.js';
-import type {Shown} from './findings/shown-lines.js';
-import type {Voids} from './findings/voids.js';
-import type {DueArm} from './findings/years/due.js';
+import type {Shown} from './pages/shown-lines.js';
 import type {Profile} from './procedure/facts.js';
 import type {Settings} from './procedure/settings.js';
+import type {ProfilesChanged} from './results/profile-changes.js';
+import type {FinishedCheck} from './results/record.js';
+import type {Voids} from './results/voids.js';
+import type {DueArm} from './results/years/due.js';
 
 export type Saved =
 	| {

@@ -45,6 +45,7 @@ type Fence = {
 /** What each layer may import beside itself. A package is named as it is imported. */
 const fences: readonly Fence[] = [
 	{layer: 'units', why: 'one table, checkable against handbooks', may: ['shared']},
+	{layer: 'said', why: 'something to be told is an id and its values', may: []},
 	{layer: 'visible-text', why: 'text from outside is made safe in one way, whoever shows it', may: []},
 	{
 		layer: 'measures',
@@ -59,8 +60,8 @@ const fences: readonly Fence[] = [
 	{
 		layer: 'words',
 		why: 'what a person reads stands in one place, and another language is another folder',
-		may: ['units'],
-		typesOf: ['procedure'],
+		may: ['shared', 'units'],
+		typesOf: ['measures', 'procedure', 'check', 'results'],
 	},
 	{
 		layer: 'check',
@@ -68,27 +69,33 @@ const fences: readonly Fence[] = [
 		may: ['procedure', 'words', 'zod/mini', /^date-fns\//],
 	},
 	{
-		layer: 'findings',
-		why: 'one pure function from answers to words, called by screens, lines, documents and tests alike',
-		may: ['shared', 'units', 'measures', 'procedure', 'check', 'words', 'zod/mini', /^date-fns\//],
+		layer: 'results',
+		why: 'one pure function from answers to figures and findings, called by pages, documents and tests alike',
+		may: ['shared', 'units', 'measures', 'procedure', 'check', 'words', 'pages', 'zod/mini', /^date-fns\//],
+		typesOf: ['workbench'],
+	},
+	{
+		layer: 'pages',
+		why: 'what a screen shows is data: both faces draw the same',
+		may: ['shared', 'units', 'measures', 'procedure', 'check', 'results', 'words', /^date-fns\//],
 		typesOf: ['workbench'],
 	},
 	{
 		layer: 'workbench',
 		why: 'the door to the world outside is a type',
 		may: [],
-		typesOf: ['check', 'findings', 'procedure'],
+		typesOf: ['check', 'pages', 'results', 'procedure', 'words'],
 	},
 	{
 		layer: 'practice',
 		why: 'an invented arm without screen, disk or clock: the same seed gives the same run, and a proof takes seconds',
-		may: ['shared', 'units', 'measures', /^pure-rand\//],
-		typesOf: ['findings'],
+		may: ['shared', 'units', 'measures', 'words', /^pure-rand\//],
+		typesOf: ['results'],
 	},
 	{
 		layer: 'teaching',
 		why: 'practice is taught beside the steps and not in them: a real check never meets it',
-		may: ['units', 'measures', 'procedure', 'check', 'findings', 'practice'],
+		may: ['units', 'measures', 'procedure', 'check', 'results', 'pages', 'words', 'practice'],
 		typesOf: ['workbench'],
 	},
 	{
@@ -100,7 +107,9 @@ const fences: readonly Fence[] = [
 			'visible-text',
 			'check',
 			'procedure',
-			'findings',
+			'results',
+			'pages',
+			'words',
 			'teaching',
 			'ical-generator',
 			'crypto',
@@ -112,18 +121,18 @@ const fences: readonly Fence[] = [
 		layer: 'store',
 		why: 'one place to be suspicious of the disk, and it need not know what it keeps',
 		may: ['zod/mini', 'conf', /^date-fns\//, 'fs', 'fs/promises', 'path', 'os', 'crypto', 'buffer', 'util', 'url'],
-		typesOf: ['check', 'findings'],
+		typesOf: ['check', 'results', 'pages'],
 	},
 	{
 		layer: 'plain',
 		why: 'a face draws; it cannot compute, save or look at the clock behind the back of the rest',
-		may: ['check', 'findings', 'procedure'],
+		may: ['check', 'pages', 'results', 'procedure', 'words'],
 		typesOf: ['workbench'],
 	},
 	{
 		layer: 'screens',
 		why: 'a screen cannot do physics or save behind the back of the reducer',
-		may: ['check', 'findings', 'procedure', 'terminal', 'react', /^ink/, 'string-width', 'wrap-ansi'],
+		may: ['check', 'pages', 'results', 'procedure', 'words', 'terminal', 'react', /^ink/, 'string-width', 'wrap-ansi'],
 		typesOf: ['workbench'],
 	},
 	{
@@ -146,7 +155,8 @@ const fences: readonly Fence[] = [
 ];
 
 const allowed = ({may, layer}: Fence, from: string): boolean =>
-	from === layer || may.some((one) => (typeof one === 'string' ? one === from : one.test(from)));
+	// What is told by an id and its values may be told from anywhere.
+	from === layer || from === 'said' || may.some((one) => (typeof one === 'string' ? one === from : one.test(from)));
 
 describe('Imports keep to their layer', () => {
 	it.each(fences.map((one) => [one.layer, one.why, one] as const))('%s: %s', (layer, _why, fence) => {

@@ -1,9 +1,9 @@
 import type {Check} from '../check/check.js';
 import type {PastCheck} from '../check/past-check.js';
-import {isTakenBy} from '../findings/profiles.js';
-import {checksOfArm, historyOf} from '../findings/years/arms.js';
-import {type DueArm, dueArms} from '../findings/years/due.js';
 import type {Profile} from '../procedure/facts.js';
+import {isTakenBy} from '../results/profiles.js';
+import {checksOfArm, historyOf} from '../results/years/arms.js';
+import {type DueArm, dueArms} from '../results/years/due.js';
 import {StoreError} from '../store/store-error.js';
 import type {Archive, Saved} from '../workbench.js';
 import {didYouMean} from './did-you-mean.js';

@@ -1,4 +1,4 @@
-import {documentOfCheck} from '../findings/document-of-check.js';
+import {documentOfCheck} from '../results/document-of-check.js';
 import {dataDirectory} from '../store/data-directory.js';
 import {StoreError} from '../store/store-error.js';
 import {EXIT} from '../terminal/exit-paths.js';

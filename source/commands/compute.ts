@@ -1,7 +1,7 @@
 import {readFile} from 'node:fs/promises';
-import {compute} from '../findings/compute.js';
-import {documentJsonSchema, parseDocument} from '../findings/document.js';
-import {escaped} from '../findings/shown.js';
+import {compute} from '../results/compute.js';
+import {documentJsonSchema, parseDocument} from '../results/document.js';
+import {escaped} from '../results/shown.js';
 
 export type ComputeOptions = {
 	/** File to read; `-` or nothing for standard input. */

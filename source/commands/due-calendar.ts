@@ -1,5 +1,5 @@
 import {closeSync, lstatSync, openSync, readSync} from 'node:fs';
-import type {DueArm} from '../findings/years/due.js';
+import type {DueArm} from '../results/years/due.js';
 import {StoreError} from '../store/store-error.js';
 import {TargetFile} from '../store/target-file.js';
 import {EXIT} from '../terminal/exit-paths.js';

@@ -1,6 +1,6 @@
 import {formatISO} from 'date-fns/formatISO';
-import {firstNames} from '../findings/years/arms.js';
-import {type DueArm, dueArms, dueText} from '../findings/years/due.js';
+import {firstNames} from '../results/years/arms.js';
+import {type DueArm, dueArms, dueText} from '../results/years/due.js';
 import {columns} from '../terminal/columns.js';
 import {EXIT} from '../terminal/exit-paths.js';
 import {giveCalendar} from './due-calendar.js';

@@ -1,6 +1,6 @@
 import type {PastCheck} from '../check/past-check.js';
-import {pastCells} from '../findings/past.js';
-import {namesOf} from '../findings/years/arms.js';
+import {pastCells} from '../pages/past.js';
+import {namesOf} from '../results/years/arms.js';
 import {columns} from '../terminal/columns.js';
 import {EXIT} from '../terminal/exit-paths.js';
 import {didYouMean} from './did-you-mean.js';

@@ -1,5 +1,5 @@
-import {checkOpen, otherArmOpen} from '../findings/home.js';
-import {namesOf} from '../findings/years/arms.js';
+import {checkOpen, otherArmOpen} from '../pages/home.js';
+import {namesOf} from '../results/years/arms.js';
 import type {Opened, Workbench} from '../workbench.js';
 import {nothingToRepeat} from './archive.js';
 

@@ -1,6 +1,6 @@
 import {isReadyToPlay, progressOf} from '../check/progress.js';
-import {verdictWord} from '../findings/wording.js';
 import {printable} from '../terminal/printable.js';
+import {verdictWord} from '../words/wording.js';
 import type {OpenWorkbench} from './open-workbench.js';
 
 /** The last lines on the normal screen: what is saved or filed, and how to go on. */

@@ -1,5 +1,5 @@
 import {createInterface} from 'node:readline';
-import {recordLines} from '../findings/record-lines.js';
+import {recordLines} from '../pages/record-lines.js';
 import {converse, type Lines, type PlainEnd, textOf} from '../plain/converse.js';
 import {home} from '../plain/home.js';
 import {practiceHome} from '../plain/practice-home.js';

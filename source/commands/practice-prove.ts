@@ -1,8 +1,8 @@
-import {compute} from '../findings/compute.js';
 import {lessonArms} from '../practice/arms.js';
 import type {FigureTally} from '../practice/coverage.js';
 import {type Proof, prove, radiiMm, restlessPct, settingUpPct, type WayTally} from '../practice/proof.js';
 import {bars, holdingShare, lessonTotal, shareInterval, shortfalls} from '../practice/shortfalls.js';
+import {compute} from '../results/compute.js';
 import {columns} from '../terminal/columns.js';
 import {EXIT} from '../terminal/exit-paths.js';
 import {readSeed, seedWanted, wholeNumber} from './practice-seed.js';

@@ -1,8 +1,8 @@
 import type {PastCheck} from '../check/past-check.js';
-import {overriddenIn} from '../findings/verdict-lines.js';
-import {checksOfArm, historyOf, namesOf, withTools} from '../findings/years/arms.js';
+import {overriddenIn} from '../pages/verdict-lines.js';
 import type {ArmSource} from '../reports/arm-report.js';
 import type {CheckSource} from '../reports/check-source.js';
+import {checksOfArm, historyOf, namesOf, withTools} from '../results/years/arms.js';
 import {EXIT} from '../terminal/exit-paths.js';
 import {didYouMean} from './did-you-mean.js';
 import {sayFault} from './print-out.js';

@@ -1,9 +1,9 @@
 import type {Check} from '../check/check.js';
 import type {PastCheck} from '../check/past-check.js';
-import {profilesWith} from '../findings/profiles.js';
-import {summaryOf} from '../findings/record.js';
 import type {Profile} from '../procedure/facts.js';
 import {type Settings, usualSettings} from '../procedure/settings.js';
+import {profilesWith} from '../results/profiles.js';
+import {summaryOf} from '../results/record.js';
 import {openStore} from '../store/open-store.js';
 import {StoreError} from '../store/store-error.js';
 import type {Archive, Saved} from '../workbench.js';

@@ -1,8 +1,8 @@
 import {formatDistanceStrict} from 'date-fns/formatDistanceStrict';
 import type {Check} from '../check/check.js';
 import {progressOf} from '../check/progress.js';
-import {profileNamed} from '../findings/profiles.js';
 import type {Profile} from '../procedure/facts.js';
+import {profileNamed} from '../results/profiles.js';
 import type {Unfinished} from '../workbench.js';
 
 /** What is known of an arm when its check starts: its profile, or its name alone. */

@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
 import {checkSchema} from '../check/check.js';
-import {profilesSchema} from '../findings/profiles.js';
-import {recordSchema} from '../findings/record.js';
+import {profilesSchema} from '../results/profiles.js';
+import {recordSchema} from '../results/record.js';
 import type {Codec} from '../store/context.js';
 
 /** Turns a schema into what the store asks of its contents. */

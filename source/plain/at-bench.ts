@@ -1,6 +1,6 @@
 import type {Dialogue} from '../check/dialogue.js';
-import {nudgeHelp, nudgeKeys} from '../findings/practice-words.js';
-import {line, type Shown} from '../findings/shown-lines.js';
+import {nudgeHelp, nudgeKeys} from '../pages/practice-words.js';
+import {line, type Shown} from '../pages/shown-lines.js';
 import type {PracticeBench} from '../workbench.js';
 import {type Lines, textOf} from './converse.js';
 

@@ -1,6 +1,6 @@
 import {type Entry, textOf as textOfEntry} from '../check/entry.js';
 import type {Prompt} from '../check/prompt.js';
-import type {Shown} from '../findings/shown-lines.js';
+import type {Shown} from '../pages/shown-lines.js';
 import type {Option} from '../procedure/step.js';
 import {entryOf, promptLines} from './ask.js';
 import {type Lines, textOf} from './converse.js';

@@ -1,9 +1,9 @@
 import type {Dialogue} from '../check/dialogue.js';
 import {respond} from '../check/respond.js';
-import {afterSaving} from '../findings/after-saving.js';
-import type {FinishedCheck} from '../findings/record.js';
-import {inWords, type Shown} from '../findings/shown-lines.js';
-import {type View, viewOf} from '../findings/view.js';
+import {afterSaving} from '../pages/after-saving.js';
+import {inWords, type Shown} from '../pages/shown-lines.js';
+import {type View, viewOf} from '../pages/view.js';
+import type {FinishedCheck} from '../results/record.js';
 import type {Workbench} from '../workbench.js';
 import {entryOf, plainCommands, promptLines, unknownCommand} from './ask.js';
 import {readAnswer, seenAtBench} from './at-bench.js';

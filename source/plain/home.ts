@@ -1,9 +1,9 @@
-import {closingLines, closingOptions, homeLines, homeOptions} from '../findings/home.js';
-import {pastLabels} from '../findings/past.js';
-import {pastPages} from '../findings/past-pages.js';
-import {profilePages} from '../findings/profile-pages.js';
-import {isSwitch, readSetting, settingOptions} from '../findings/settings-menu.js';
-import {line} from '../findings/shown-lines.js';
+import {closingLines, closingOptions, homeLines, homeOptions} from '../pages/home.js';
+import {pastLabels} from '../pages/past.js';
+import {pastPages} from '../pages/past-pages.js';
+import {profilePages} from '../pages/profile-pages.js';
+import {isSwitch, readSetting, settingOptions} from '../pages/settings-menu.js';
+import {line} from '../pages/shown-lines.js';
 import type {Settings} from '../procedure/settings.js';
 import type {Opened, Workbench} from '../workbench.js';
 import {choose} from './choose.js';

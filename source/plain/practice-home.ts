@@ -7,8 +7,8 @@ import {
 	extentOptions,
 	extentTitle,
 	practiceNotice,
-} from '../findings/practice-words.js';
-import {line} from '../findings/shown-lines.js';
+} from '../pages/practice-words.js';
+import {line} from '../pages/shown-lines.js';
 import type {PracticeDesk} from '../workbench.js';
 import {choose} from './choose.js';
 import type {Lines} from './converse.js';

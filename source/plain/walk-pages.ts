@@ -1,4 +1,4 @@
-import type {Page, Pages} from '../findings/page.js';
+import type {Page, Pages} from '../pages/page.js';
 import {promptLines} from './ask.js';
 import {askUntil, choose} from './choose.js';
 import {type Lines, textOf} from './converse.js';

@@ -1,5 +1,5 @@
-import type {FindingCode} from '../findings/diagnose.js';
 import {swingAngleDeg} from '../measures/geometry.js';
+import type {FindingCode} from '../results/diagnose.js';
 import type {ArmSpec} from './arm-spec.js';
 import type {Bench} from './bench.js';
 import {onePercentMicroNm, ordinaryBench, soundArm} from './sound-arm.js';

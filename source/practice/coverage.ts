@@ -1,6 +1,6 @@
 import defaults from '../../shared/limits.json' with {type: 'json'};
-import type {ComputeOutput} from '../findings/compute.js';
 import {zoneOf} from '../measures/verdict.js';
+import type {ComputeOutput} from '../results/compute.js';
 import type {ArmSpec} from './arm-spec.js';
 import {type Truth, truthOf} from './truth.js';
 

@@ -1,5 +1,5 @@
-import type {Document} from '../findings/document-schema.js';
 import type {Round} from '../measures/hold-band.js';
+import type {Document} from '../results/document-schema.js';
 import type {ArmSpec} from './arm-spec.js';
 import {type Bench, levelShownDeg, leverClockShown, scaleShownMn} from './bench.js';
 import {chanceFrom} from './chance.js';

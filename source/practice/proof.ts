@@ -1,5 +1,5 @@
-import type {ComputeOutput} from '../findings/compute.js';
-import type {Document} from '../findings/document-schema.js';
+import type {ComputeOutput} from '../results/compute.js';
+import type {Document} from '../results/document-schema.js';
 import {type LessonArm, lessonArms} from './arms.js';
 import {type Chance, chanceFrom} from './chance.js';
 import {addProbe, emptyTally, type Tally} from './coverage.js';

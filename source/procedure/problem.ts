@@ -1,7 +1,6 @@
+import type {Nothing, Said} from '../said.js';
 import type {AnswerValue} from './step.js';
 import type {IdOf, StepId} from './step-ids.js';
-
-type Nothing = Readonly<Record<never, never>>;
 
 /** What can be reached or believed, from the least to the most. */
 export type SpanMm = {readonly leastMm: number; readonly mostMm: number};
@@ -58,7 +57,7 @@ export type ProblemValues = {
 export type ProblemId = keyof ProblemValues;
 
 /** What is wrong, without the ways out of it. */
-export type Trouble = {[Id in ProblemId]: {readonly id: Id; readonly values: ProblemValues[Id]}}[ProblemId];
+export type Trouble = Said<ProblemValues>;
 
 /** Steps that must be confirmed with yes; only the date of the next check may be declined. */
 export type UnconfirmedStep = Exclude<IdOf<'confirm'>, 'next-check'>;

@@ -1,7 +1,7 @@
 import type {PastCheck} from '../check/past-check.js';
-import {rowOf} from '../findings/past-row.js';
-import type {Overridden} from '../findings/verdict-lines.js';
-import {dayText} from '../findings/years/day-text.js';
+import type {Overridden} from '../pages/verdict-lines.js';
+import {dayText} from '../pages/years/day-text.js';
+import {rowOf} from '../results/past-row.js';
 import type {CheckSource, Imprint} from './check-source.js';
 import {aboutCheck, footOf} from './parts/about.js';
 import {cautionsPart} from './parts/cautions-part.js';

@@ -1,4 +1,4 @@
-import type {Shown} from '../findings/shown-lines.js';
+import type {Shown} from '../pages/shown-lines.js';
 import {type Block, sentence, type Words} from './report.js';
 
 type Names = {

@@ -1,6 +1,6 @@
 import {createHash} from 'node:crypto';
 import {ICalAlarmType, ICalCalendar, ICalCalendarMethod, ICalEventTransparency} from 'ical-generator';
-import type {DueArm} from '../findings/years/due.js';
+import type {DueArm} from '../results/years/due.js';
 import {visibleText} from '../visible-text.js';
 
 export type CalendarEvent = {

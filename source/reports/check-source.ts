@@ -1,6 +1,6 @@
 import type {PastCheck} from '../check/past-check.js';
-import type {FinishedCheck} from '../findings/record.js';
-import type {Voids} from '../findings/voids.js';
+import type {FinishedCheck} from '../results/record.js';
+import type {Voids} from '../results/voids.js';
 
 /** Everything that a report on one check is made from. */
 export type CheckSource = {

@@ -1,10 +1,10 @@
-import {documentOfCheck} from '../findings/document-of-check.js';
-import type {Document} from '../findings/document-schema.js';
-import {isMeasured, type MeasuredRadius, type RadiusFigures} from '../findings/figures-types.js';
-import type {Issued} from '../findings/issued.js';
-import {noVerdictLines} from '../findings/verdict-lines.js';
-import {forceWithWay, plainNumber, sideForce, span} from '../findings/wording.js';
+import {noVerdictLines} from '../pages/verdict-lines.js';
 import {placeLabel} from '../procedure/places.js';
+import {documentOfCheck} from '../results/document-of-check.js';
+import type {Document} from '../results/document-schema.js';
+import {isMeasured, type MeasuredRadius, type RadiusFigures} from '../results/figures-types.js';
+import type {Issued} from '../results/issued.js';
+import {forceWithWay, plainNumber, sideForce, span} from '../words/wording.js';
 import {blocksOfShown} from './blocks-of-shown.js';
 import type {CheckSource, Imprint} from './check-source.js';
 import {aboutCheck, armName, footOf} from './parts/about.js';

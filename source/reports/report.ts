@@ -1,6 +1,6 @@
-import type {Finding} from '../findings/diagnose.js';
-import type {AtWorst, Verdict} from '../findings/figures-types.js';
-import type {BandRow, Shown, Tone} from '../findings/shown-lines.js';
+import type {BandRow, Shown, Tone} from '../pages/shown-lines.js';
+import type {Finding} from '../results/diagnose.js';
+import type {AtWorst, Verdict} from '../results/figures-types.js';
 
 /** A text that somebody typed: set apart, so that its direction disturbs nothing around it. */
 export type Typed = {readonly typed: string};

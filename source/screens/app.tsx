@@ -1,8 +1,8 @@
 import {Box, Text, useApp} from 'ink';
 import {type ReactNode, useEffect, useState} from 'react';
 import type {Dialogue} from '../check/dialogue.js';
-import {closingLines, closingOptions} from '../findings/home.js';
-import type {FinishedCheck} from '../findings/record.js';
+import {closingLines, closingOptions} from '../pages/home.js';
+import type {FinishedCheck} from '../results/record.js';
 import {MIN_COLUMNS, MIN_ROWS, useTerminalSize} from '../terminal/use-terminal-size.js';
 import type {Opened, PracticeDesk, PracticeDoor, Unfinished, Workbench} from '../workbench.js';
 import {CheckScreen} from './check-screen.js';

@@ -1,5 +1,5 @@
-import type {GaugedArm} from '../findings/shown-lines.js';
-import {readingText} from '../findings/wording.js';
+import type {GaugedArm} from '../pages/shown-lines.js';
+import {readingText} from '../words/wording.js';
 import {ascii} from './ascii.js';
 import {deckPlan, planMarks} from './deck-plan.js';
 import {gaugeScale} from './gauge-scale.js';

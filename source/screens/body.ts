@@ -1,6 +1,6 @@
 import stringWidth from 'string-width';
 import wrapAnsi from 'wrap-ansi';
-import type {Shown, Tone} from '../findings/shown-lines.js';
+import type {Shown, Tone} from '../pages/shown-lines.js';
 import {printable} from '../terminal/printable.js';
 import {armOverRecord} from './arm-over-record.js';
 import {curvePicture} from './curve-picture.js';

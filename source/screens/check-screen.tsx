@@ -1,6 +1,6 @@
 import {type ReactNode, useMemo, useState} from 'react';
 import {promptOf} from '../check/prompt.js';
-import {viewOf} from '../findings/view.js';
+import {viewOf} from '../pages/view.js';
 import {KEYS} from '../terminal/keys.js';
 import {useTerminalSize} from '../terminal/use-terminal-size.js';
 import {Frame} from './frame.js';

@@ -1,4 +1,4 @@
-import type {PullAt, Shown, WantedAt} from '../findings/shown-lines.js';
+import type {PullAt, Shown, WantedAt} from '../pages/shown-lines.js';
 import type {CurveScale} from './curve-scale.js';
 
 export type Curve = Extract<Shown, {kind: 'curve'}>;

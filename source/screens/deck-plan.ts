@@ -1,4 +1,4 @@
-import {pivotPlace, stylusPlace} from '../findings/arm-in-plan.js';
+import {pivotPlace, stylusPlace} from '../pages/arm-in-plan.js';
 import {type DotCanvas, dotCanvas, dotsAcross, dotsDown, middleOf} from './dot-canvas.js';
 
 /** An arm over its record with a gauge under it, seen from above. */

@@ -1,6 +1,6 @@
 import {type ReactNode, useState} from 'react';
-import type {PagePrompt} from '../findings/page.js';
-import type {Shown} from '../findings/shown-lines.js';
+import type {PagePrompt} from '../pages/page.js';
+import type {Shown} from '../pages/shown-lines.js';
 import {KEYS} from '../terminal/keys.js';
 import {useTerminalSize} from '../terminal/use-terminal-size.js';
 import {rowsOf, textRows} from './body.js';

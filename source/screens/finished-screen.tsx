@@ -1,6 +1,6 @@
 import type {ReactNode} from 'react';
-import type {FinishedCheck} from '../findings/record.js';
-import {recordLines} from '../findings/record-lines.js';
+import {recordLines} from '../pages/record-lines.js';
+import type {FinishedCheck} from '../results/record.js';
 import {MenuScreen} from './menu-screen.js';
 
 type FinishedScreenProps = {readonly record: FinishedCheck; readonly onHome: () => void; readonly onLeave: () => void};

@@ -1,4 +1,4 @@
-import {readingText, withSign} from '../findings/wording.js';
+import {readingText, withSign} from '../words/wording.js';
 
 /** What a gauge shows in its own sign, in percent. */
 export type GaugeReading = {

@@ -1,4 +1,4 @@
-import type {HistoryPoint, Shown} from '../findings/shown-lines.js';
+import type {HistoryPoint, Shown} from '../pages/shown-lines.js';
 import {numberAt} from './curve-axes.js';
 import {type CurveScale, curveScale} from './curve-scale.js';
 

@@ -1,6 +1,6 @@
 import {type ReactNode, useState} from 'react';
-import {homeLines, homeOptions} from '../findings/home.js';
-import {line} from '../findings/shown-lines.js';
+import {homeLines, homeOptions} from '../pages/home.js';
+import {line} from '../pages/shown-lines.js';
 import type {Workbench} from '../workbench.js';
 import {MenuScreen} from './menu-screen.js';
 

@@ -1,5 +1,5 @@
 import stringWidth from 'string-width';
-import type {View} from '../findings/view.js';
+import type {View} from '../pages/view.js';
 import {printable} from '../terminal/printable.js';
 import {type Row, rowsOf, textRows} from './body.js';
 import {keyedLines} from './keyed-lines.js';

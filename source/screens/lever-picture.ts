@@ -1,4 +1,4 @@
-import type {LeverAt, Shown} from '../findings/shown-lines.js';
+import type {LeverAt, Shown} from '../pages/shown-lines.js';
 
 type Lever = Extract<Shown, {kind: 'lever'}>;
 

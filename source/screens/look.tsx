@@ -1,5 +1,5 @@
 import {createContext, useContext} from 'react';
-import type {Tone} from '../findings/shown-lines.js';
+import type {Tone} from '../pages/shown-lines.js';
 import {ascii} from './ascii.js';
 
 /** How things are drawn here: what the terminal can show and what the user asked for. */

@@ -1,6 +1,6 @@
 import type {ReactNode} from 'react';
 import {useRef, useState} from 'react';
-import type {Shown} from '../findings/shown-lines.js';
+import type {Shown} from '../pages/shown-lines.js';
 import type {Option} from '../procedure/step.js';
 import {KEYS} from '../terminal/keys.js';
 import {useTerminalSize} from '../terminal/use-terminal-size.js';

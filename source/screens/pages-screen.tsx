@@ -1,6 +1,6 @@
 import {type ReactNode, useMemo, useState} from 'react';
-import type {Pages} from '../findings/page.js';
-import {line} from '../findings/shown-lines.js';
+import type {Pages} from '../pages/page.js';
+import {line} from '../pages/shown-lines.js';
 import {FieldScreen} from './field-screen.js';
 import {useKeys} from './keys-context.js';
 import {MenuScreen} from './menu-screen.js';

@@ -1,7 +1,7 @@
 import {type ReactNode, useMemo, useState} from 'react';
-import {pastHeading, pastLabels} from '../findings/past.js';
-import {pastPages} from '../findings/past-pages.js';
-import {line} from '../findings/shown-lines.js';
+import {pastHeading, pastLabels} from '../pages/past.js';
+import {pastPages} from '../pages/past-pages.js';
+import {line} from '../pages/shown-lines.js';
 import {useTerminalSize} from '../terminal/use-terminal-size.js';
 import type {Workbench} from '../workbench.js';
 import {MenuScreen} from './menu-screen.js';

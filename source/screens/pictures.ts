@@ -1,4 +1,4 @@
-import type {BandRow, Shown} from '../findings/shown-lines.js';
+import type {BandRow, Shown} from '../pages/shown-lines.js';
 
 type Bands = Extract<Shown, {kind: 'bands'}>;
 type Window = Extract<Shown, {kind: 'window'}>;

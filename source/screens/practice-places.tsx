@@ -11,10 +11,10 @@ import {
 	practiceNotice,
 	practisedOptions,
 	practisedTitle,
-} from '../findings/practice-words.js';
-import type {FinishedCheck} from '../findings/record.js';
-import {recordLines} from '../findings/record-lines.js';
-import {line} from '../findings/shown-lines.js';
+} from '../pages/practice-words.js';
+import {recordLines} from '../pages/record-lines.js';
+import {line} from '../pages/shown-lines.js';
+import type {FinishedCheck} from '../results/record.js';
 import type {Opened, PracticeDesk} from '../workbench.js';
 import {CheckScreen} from './check-screen.js';
 import {useKeys} from './keys-context.js';

@@ -1,5 +1,5 @@
 import {type ReactNode, useMemo} from 'react';
-import {profilePages} from '../findings/profile-pages.js';
+import {profilePages} from '../pages/profile-pages.js';
 import type {Workbench} from '../workbench.js';
 import {PagesScreen} from './pages-screen.js';
 

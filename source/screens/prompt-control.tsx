@@ -1,6 +1,6 @@
 import type {ReactNode} from 'react';
 import type {Entry} from '../check/respond.js';
-import type {View} from '../findings/view.js';
+import type {View} from '../pages/view.js';
 import {Choice} from './inputs/choice.js';
 import {Field} from './inputs/field.js';
 import {Keyed} from './inputs/keyed.js';

@@ -1,6 +1,6 @@
 import {type ReactNode, useState} from 'react';
-import {isSwitch, readSetting, settingOptions} from '../findings/settings-menu.js';
-import {line} from '../findings/shown-lines.js';
+import {isSwitch, readSetting, settingOptions} from '../pages/settings-menu.js';
+import {line} from '../pages/shown-lines.js';
 import type {SettingId, Settings} from '../procedure/settings.js';
 import {KEYS} from '../terminal/keys.js';
 import {useTerminalSize} from '../terminal/use-terminal-size.js';

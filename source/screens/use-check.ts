@@ -1,8 +1,8 @@
 import {useState} from 'react';
 import type {Dialogue} from '../check/dialogue.js';
 import {type Entry, respond} from '../check/respond.js';
-import {afterSaving} from '../findings/after-saving.js';
-import type {FinishedCheck} from '../findings/record.js';
+import {afterSaving} from '../pages/after-saving.js';
+import type {FinishedCheck} from '../results/record.js';
 import type {Workbench} from '../workbench.js';
 import {useKeys} from './keys-context.js';
 

@@ -1,8 +1,8 @@
 import {useEffect, useReducer, useRef} from 'react';
 import type {Dialogue} from '../check/dialogue.js';
 import type {Prompt} from '../check/prompt.js';
-import {nudgeHelp, nudgeKeys} from '../findings/practice-words.js';
-import {inWords, line, type Shown} from '../findings/shown-lines.js';
+import {nudgeHelp, nudgeKeys} from '../pages/practice-words.js';
+import {inWords, line, type Shown} from '../pages/shown-lines.js';
 import {KEYS} from '../terminal/keys.js';
 import type {PracticeBench} from '../workbench.js';
 

@@ -1,5 +1,5 @@
 import type {ReactNode} from 'react';
-import type {Shown} from '../findings/shown-lines.js';
+import type {Shown} from '../pages/shown-lines.js';
 import {KEYS} from '../terminal/keys.js';
 import {useTerminalSize} from '../terminal/use-terminal-size.js';
 import {rowsOf, textRows} from './body.js';

@@ -1,10 +1,10 @@
 import type {Check} from '../check/check.js';
 import type {ReadingNote} from '../check/practice-notes.js';
-import {line, type Shown} from '../findings/shown-lines.js';
-import {withSign} from '../findings/wording.js';
+import {line, type Shown} from '../pages/shown-lines.js';
 import {placeOfRounds} from '../procedure/index.js';
 import {isOnPlace, placeLabel} from '../procedure/places.js';
 import {fixed} from '../units.js';
+import {withSign} from '../words/wording.js';
 import {lessonOf, specOn} from './deck.js';
 import {deckAdvice} from './deck-advice.js';
 import {limitShownPct} from './hidden-limit.js';

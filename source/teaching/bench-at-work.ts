@@ -1,7 +1,7 @@
 import type {Dialogue} from '../check/dialogue.js';
 import {positionOf} from '../check/dialogue.js';
 import type {PracticeNotes} from '../check/practice-notes.js';
-import type {FinishedCheck} from '../findings/record.js';
+import type {FinishedCheck} from '../results/record.js';
 import type {Nudge} from '../workbench.js';
 import {benchShown} from './bench-shown.js';
 import {atQuestion, type BenchState, benchOf, handled, later, pushed, revealed, withReading} from './bench-state.js';

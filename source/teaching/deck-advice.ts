@@ -1,10 +1,10 @@
 import type {Check} from '../check/check.js';
 import type {ReadingNote} from '../check/practice-notes.js';
-import {seriesThatCounts} from '../findings/document-of-check.js';
 import type {ArmSpec} from '../practice/arm-spec.js';
 import {truthOf} from '../practice/truth.js';
 import {placeOfRounds, stageOf} from '../procedure/index.js';
 import {isOnPlace} from '../procedure/places.js';
+import {seriesThatCounts} from '../results/document-of-check.js';
 import {fixed} from '../units.js';
 import {lessonOf, specOn} from './deck.js';
 

@@ -1,8 +1,8 @@
-import type {Shown} from '../findings/shown-lines.js';
-import {readingText} from '../findings/wording.js';
+import type {Shown} from '../pages/shown-lines.js';
 import {isMoving, readingShown} from '../practice/advance.js';
 import {type PracticeArm, stillForMs, stylusRadiusMm} from '../practice/practice-arm.js';
 import {type Probing, wayOf} from '../practice/probing.js';
+import {readingText} from '../words/wording.js';
 import type {Wanted} from './reading-wanted.js';
 import {settledMs} from './settled.js';
 

@@ -1,4 +1,3 @@
-import {stepDecimals, withSign} from '../findings/wording.js';
 import {toStep} from '../measures/gauge-shows.js';
 import type {ArmSpec} from '../practice/arm-spec.js';
 import type {LessonArm} from '../practice/arms.js';
@@ -8,6 +7,7 @@ import type {Facts} from '../procedure/facts.js';
 import type {OnPlace} from '../procedure/places.js';
 import type {StepId} from '../procedure/step-ids.js';
 import {formatIn} from '../units.js';
+import {stepDecimals, withSign} from '../words/wording.js';
 
 /** An invented deck as it stands, and what its technician has answered. */
 export type BenchNow = {

@@ -1,8 +1,8 @@
 import type {Check} from '../check/check.js';
 import type {ReadingNote} from '../check/practice-notes.js';
 import {chosenTrial} from '../check/trials.js';
-import {seriesThatCounts} from '../findings/document-of-check.js';
 import {isOnPlace, places, stepOfRounds} from '../procedure/places.js';
+import {seriesThatCounts} from '../results/document-of-check.js';
 
 /** How the readings came about that still stand in the figures: the rounds of the series that counts. */
 export function standingReadings(check: Check): readonly ReadingNote[] {

@@ -1,12 +1,12 @@
 import type {Check} from '../check/check.js';
 import type {PracticeNotes, ReadingNote} from '../check/practice-notes.js';
-import type {RadiusFigures} from '../findings/figures-types.js';
-import type {Issued} from '../findings/issued.js';
-import {line, type Shown} from '../findings/shown-lines.js';
 import {isAbove} from '../measures/compare.js';
+import {line, type Shown} from '../pages/shown-lines.js';
 import {truthOf} from '../practice/truth.js';
 import {placeOfRounds} from '../procedure/index.js';
 import {isOnPlace} from '../procedure/places.js';
+import type {RadiusFigures} from '../results/figures-types.js';
+import type {Issued} from '../results/issued.js';
 import {fixed} from '../units.js';
 import type {PracticeExtent} from '../workbench.js';
 import {adviceLines} from './advice.js';

@@ -1,10 +1,10 @@
-import {isMeasured, type RadiusFigures} from '../findings/figures-types.js';
-import {line, type Shown} from '../findings/shown-lines.js';
-import {forceWithWay, sideForce, span} from '../findings/wording.js';
 import {isAbove} from '../measures/compare.js';
+import {line, type Shown} from '../pages/shown-lines.js';
 import type {Truth} from '../practice/truth.js';
 import {placeLabel} from '../procedure/places.js';
+import {isMeasured, type RadiusFigures} from '../results/figures-types.js';
 import {fixed} from '../units.js';
+import {forceWithWay, sideForce, span} from '../words/wording.js';
 
 /** What was found at a radius, and what was hidden there while it was probed. */
 export type FoundAndHidden = {readonly figures: RadiusFigures; readonly truth: Truth};

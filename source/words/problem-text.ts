@@ -1,10 +1,8 @@
-import type {ProblemValues, Trouble} from '../procedure/problem.js';
-import {problems} from './en/problems.js';
+import type {Trouble} from '../procedure/problem.js';
+import {words} from './index.js';
+import {speaker} from './speaker.js';
+
+const say = speaker(words.problems);
 
 /** What a person reads of a problem: one sentence, or one for each line left; nothing where nothing is wrong. */
-export function problemText(trouble: Trouble | undefined): string {
-	if (!trouble) return '';
-	const {id, values} = trouble;
-	// The table has for each id a sentence of just its values; the compiler cannot follow that through a look-up.
-	return (problems[id] as (values: ProblemValues[typeof id]) => string)(values);
-}
+export const problemText = (trouble: Trouble | undefined): string => (trouble ? say(trouble) : '');

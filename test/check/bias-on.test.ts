@@ -4,13 +4,13 @@ import {promptOf} from '../../source/check/prompt.js';
 import {respond} from '../../source/check/respond.js';
 import {openSeries} from '../../source/check/series.js';
 import {trialsOf} from '../../source/check/trials.js';
-import {compute} from '../../source/findings/compute.js';
-import {documentOfCheck} from '../../source/findings/document-of-check.js';
-import {type View, viewOf} from '../../source/findings/view.js';
-import {example} from '../findings/example.js';
+import {type View, viewOf} from '../../source/pages/view.js';
+import {compute} from '../../source/results/compute.js';
+import {documentOfCheck} from '../../source/results/document-of-check.js';
 import {biasAnswers, northDeckWith} from '../helpers/sample-check.js';
 import {back, choose, clockOf, follow, freshDialogue, goTo, no, say, text, yes} from '../helpers/script.js';
 import {stored} from '../helpers/wandering.js';
+import {example} from '../results/example.js';
 
 const script = northDeckWith(biasAnswers);
 const atResult = follow(freshDialogue(), script, {until: 'bias-result'});

@@ -2,7 +2,7 @@ import {describe, expect, it} from 'vitest';
 import {type Dialogue, positionOf} from '../../source/check/dialogue.js';
 import {progressOf} from '../../source/check/progress.js';
 import {promptOf} from '../../source/check/prompt.js';
-import {viewOf} from '../../source/findings/view.js';
+import {viewOf} from '../../source/pages/view.js';
 import {stepById} from '../../source/procedure/index.js';
 import {northDeck, northDeckWith} from '../helpers/sample-check.js';
 import {choose, follow, freshDialogue, goTo, no, say, text, waysOut, yes} from '../helpers/script.js';

@@ -2,8 +2,8 @@ import {describe, expect, it} from 'vitest';
 import {type Dialogue, positionOf} from '../../source/check/dialogue.js';
 import {progressOf} from '../../source/check/progress.js';
 import {openSeries} from '../../source/check/series.js';
-import type {Document} from '../../source/findings/document.js';
-import {documentOfCheck} from '../../source/findings/document-of-check.js';
+import type {Document} from '../../source/results/document.js';
+import {documentOfCheck} from '../../source/results/document-of-check.js';
 import {northDeck, northDeckWith} from '../helpers/sample-check.js';
 import {choose, follow, freshDialogue, goTo, say, text} from '../helpers/script.js';
 

@@ -2,10 +2,10 @@ import fc from 'fast-check';
 import {describe, expect, it} from 'vitest';
 import {type Dialogue, positionOf, startDialogue} from '../../source/check/dialogue.js';
 import {progressOf} from '../../source/check/progress.js';
-import {parseDocument} from '../../source/findings/document.js';
-import {documentOfCheck} from '../../source/findings/document-of-check.js';
-import {finishedCheck} from '../../source/findings/record.js';
-import {viewOf} from '../../source/findings/view.js';
+import {viewOf} from '../../source/pages/view.js';
+import {parseDocument} from '../../source/results/document.js';
+import {documentOfCheck} from '../../source/results/document-of-check.js';
+import {finishedCheck} from '../../source/results/record.js';
 import {clockFrom} from '../helpers/script.js';
 import {deepFreeze, entryOfMove, finish, type Move, move, moves, stations, stored} from '../helpers/wandering.js';
 

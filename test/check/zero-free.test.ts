@@ -1,7 +1,7 @@
 import {describe, expect, it} from 'vitest';
 import {type Dialogue, positionOf} from '../../source/check/dialogue.js';
-import {compute} from '../../source/findings/compute.js';
-import {documentOfCheck} from '../../source/findings/document-of-check.js';
+import {compute} from '../../source/results/compute.js';
+import {documentOfCheck} from '../../source/results/document-of-check.js';
 import {northDeck, northDeckWith} from '../helpers/sample-check.js';
 import {choose, follow, freshDialogue, goTo, type Script, say, text} from '../helpers/script.js';
 

@@ -4,9 +4,9 @@ import {join} from 'node:path';
 import {Readable} from 'node:stream';
 import {afterAll, describe, expect, it} from 'vitest';
 import {type ComputeOptions, runCompute} from '../../source/commands/compute.js';
-import {compute} from '../../source/findings/compute.js';
-import {documentJsonSchema} from '../../source/findings/document.js';
-import {example} from '../findings/example.js';
+import {compute} from '../../source/results/compute.js';
+import {documentJsonSchema} from '../../source/results/document.js';
+import {example} from '../results/example.js';
 
 const folder = mkdtempSync(join(tmpdir(), 'compute-'));
 afterAll(() => rmSync(folder, {recursive: true}));

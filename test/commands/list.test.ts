@@ -2,7 +2,7 @@ import {writeFileSync} from 'node:fs';
 import path from 'node:path';
 import {beforeAll, describe, expect, it} from 'vitest';
 import {runListCommand} from '../../source/commands/list-command.js';
-import {summaryOf} from '../../source/findings/record.js';
+import {summaryOf} from '../../source/results/record.js';
 import {armProfile, filed, folderWith} from '../helpers/filed-checks.js';
 import {printedBy} from '../helpers/printed.js';
 import {freshFolder} from '../helpers/program-environment.js';

@@ -1,7 +1,7 @@
 import {expect, onTestFinished, test} from 'vitest';
-import {compute} from '../../source/findings/compute.js';
-import type {Document} from '../../source/findings/document.js';
-import type {RadiusFigures} from '../../source/findings/figures.js';
+import {compute} from '../../source/results/compute.js';
+import type {Document} from '../../source/results/document.js';
+import type {RadiusFigures} from '../../source/results/figures.js';
 import * as played from '../helpers/check-turns.js';
 import {run} from '../helpers/plain-run.js';
 import {startProgram} from '../helpers/pty.js';

@@ -1,7 +1,7 @@
 import {answer, type Turn, turn, typed} from './walk.js';
 
 // The check that the tests play: an invented arm on an invented deck. All values are made up; its readings are those
-// of the worked example in `test/findings/example.ts`.
+// of the worked example in `test/results/example.ts`.
 
 /** Home, where nothing is unfinished. */
 export const start: Turn = turn('1', '1 new full check');

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
-import type {PullAt, Shown} from '../../source/findings/shown-lines.js';
 import {leastSkatingRadiusMm, wantedReadingPct} from '../../source/measures/skating.js';
+import type {PullAt, Shown} from '../../source/pages/shown-lines.js';
 
 export type Curve = Extract<Shown, {kind: 'curve'}>;
 

@@ -1,6 +1,6 @@
 import {storeOf} from '../../source/commands/shelf.js';
-import type {FinishedCheck} from '../../source/findings/record.js';
 import type {Profile} from '../../source/procedure/facts.js';
+import type {FinishedCheck} from '../../source/results/record.js';
 import {idFor, played} from './invented-checks.js';
 import {freshFolder} from './program-environment.js';
 import {northDeck} from './sample-check.js';

@@ -2,7 +2,7 @@ import type {Script} from './script.js';
 
 /**
  * An invented check: arm, cartridge and readings of no real deck. Its readings are those of the worked example in
- * `test/findings/example.ts`, typed as a technician types them: sides of the level, guard left on in the weighing,
+ * `test/results/example.ts`, typed as a technician types them: sides of the level, guard left on in the weighing,
  * one round with the gauge turned, plus and minus of makers turned into a ± (a bound divided by √3 is the standard
  * uncertainty, JCGM 100:2008 4.3.7).
  */

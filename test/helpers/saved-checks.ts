@@ -1,7 +1,7 @@
 import {readdirSync, readFileSync} from 'node:fs';
 import path from 'node:path';
 import * as z from 'zod/mini';
-import {recordSchema} from '../../source/findings/record.js';
+import {recordSchema} from '../../source/results/record.js';
 
 const stored = z.looseObject({record: recordSchema});
 

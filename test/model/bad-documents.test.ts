@@ -1,5 +1,5 @@
 import {describe, expect, test} from 'vitest';
-import {parseDocument} from '../../source/findings/document.js';
+import {parseDocument} from '../../source/results/document.js';
 import {badShapes} from './bad-shapes.js';
 import {type Edits, edited, gone, told} from './edited.js';
 import example from './printed-example.json' with {type: 'json'};

@@ -1,6 +1,6 @@
 import {describe, expect, test} from 'vitest';
-import {compute} from '../../source/findings/compute.js';
-import {parseDocument} from '../../source/findings/document.js';
+import {compute} from '../../source/results/compute.js';
+import {parseDocument} from '../../source/results/document.js';
 import {type ModelDocument, model} from './model.js';
 import {differences, toAMillionth, toSixDigits} from './model-differences.js';
 import {bestFactor, type Line, worstAt} from './model-envelope.js';

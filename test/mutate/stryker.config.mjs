@@ -7,9 +7,9 @@ const folder = path.join(tmpdir(), 'armdrift-mutate');
 export default {
 	mutate: [
 		'source/measures/**/*.ts',
-		'source/findings/*-rows.ts',
-		'source/findings/bias/rows.ts',
-		'source/findings/diagnosis-facts.ts',
+		'source/results/*-rows.ts',
+		'source/results/bias/rows.ts',
+		'source/results/diagnosis-facts.ts',
 		'source/procedure/read-number.ts',
 		'source/procedure/read-signed.ts',
 		'source/procedure/typed-text.ts',

@@ -1,6 +1,6 @@
 import {describe, expect, it} from 'vitest';
-import {profilesWith} from '../../source/findings/profiles.js';
 import {home} from '../../source/plain/home.js';
+import {profilesWith} from '../../source/results/profiles.js';
 import {linesOf} from '../helpers/lines.js';
 import {memoryWorkbench} from '../helpers/memory-workbench.js';
 import {northDeck} from '../helpers/sample-check.js';

@@ -1,13 +1,13 @@
 import {describe, expect, it} from 'vitest';
 import limits from '../../shared/limits.json' with {type: 'json'};
-import {compute} from '../../source/findings/compute.js';
-import {parseDocument} from '../../source/findings/document.js';
 import {lessonArms} from '../../source/practice/arms.js';
 import {levelShownDeg, leverClockShown, scaleShownMn} from '../../source/practice/bench.js';
 import {probed} from '../../source/practice/operator.js';
 import {radiiMm} from '../../source/practice/proof.js';
 import {soundArm} from '../../source/practice/sound-arm.js';
 import {truthOf} from '../../source/practice/truth.js';
+import {compute} from '../../source/results/compute.js';
+import {parseDocument} from '../../source/results/document.js';
 
 describe.each(lessonArms.map((arm) => [arm.id, arm] as const))('the practice arm %s', (_id, arm) => {
 	const document = probed({...arm, radiiMm, rounds: 3, setAnew: true}, 1);

@@ -1,9 +1,9 @@
 import {describe, expect, it} from 'vitest';
-import {compute} from '../../source/findings/compute.js';
 import {lessonArms} from '../../source/practice/arms.js';
 import {emptyTally, type FigureTally} from '../../source/practice/coverage.js';
 import {onceWays, prove, ways} from '../../source/practice/proof.js';
 import {bars, holdingShare} from '../../source/practice/shortfalls.js';
+import {compute} from '../../source/results/compute.js';
 
 /** Each arm is probed in one of three ways: as many for every way. */
 const armsEach = 6;

@@ -1,8 +1,8 @@
-import type {Document} from '../../source/findings/document-schema.js';
-import {figuresOf} from '../../source/findings/figures.js';
 import {between, type Chance, chanceFrom, evenUnit} from '../../source/practice/chance.js';
 import {onceWays, settingUpPct, type Way, ways} from '../../source/practice/proof.js';
 import {bars, shareInterval} from '../../source/practice/shortfalls.js';
+import type {Document} from '../../source/results/document-schema.js';
+import {figuresOf} from '../../source/results/figures.js';
 
 // Limits are drawn, not found: everything here is invented and in percent of the playing force.
 

@@ -1,8 +1,8 @@
 import ICAL from 'ical.js';
 import {afterEach, describe, expect, it, vi} from 'vitest';
-import {summaryOf} from '../../source/findings/record.js';
-import {dueArms} from '../../source/findings/years/due.js';
 import {type CalendarEvent, calendarOf, isOwnCalendar} from '../../source/reports/calendar.js';
+import {summaryOf} from '../../source/results/record.js';
+import {dueArms} from '../../source/results/years/due.js';
 import {filed} from '../helpers/filed-checks.js';
 import {played} from '../helpers/invented-checks.js';
 import {northDeckWith} from '../helpers/sample-check.js';

@@ -5,9 +5,9 @@ import {parse} from 'csv-parse/sync';
 import fc from 'fast-check';
 import {describe, expect, it} from 'vitest';
 import * as z from 'zod/mini';
-import {isMeasured} from '../../source/findings/figures.js';
 import {csvRecord} from '../../source/reports/csv/csv.js';
 import {radiusHeader, radiusRecords} from '../../source/reports/csv/radius-table.js';
+import {isMeasured} from '../../source/results/figures.js';
 import {driftingArm, fullStory, played} from '../helpers/invented-checks.js';
 
 /** Another parser's reading, with line breaks as RFC 4180 has them and nothing forgiven. */

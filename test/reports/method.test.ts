@@ -1,6 +1,6 @@
 import {describe, expect, it} from 'vitest';
-import {isMeasured} from '../../source/findings/figures.js';
 import type {CheckSource} from '../../source/reports/check-source.js';
+import {isMeasured} from '../../source/results/figures.js';
 import {played} from '../helpers/invented-checks.js';
 import {northDeckWith} from '../helpers/sample-check.js';
 import {textsOf} from './reading.js';

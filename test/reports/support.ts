@@ -1,10 +1,10 @@
-import {summaryOf} from '../../source/findings/record.js';
 import {type ArmSource, armReport} from '../../source/reports/arm-report.js';
 import {checkReport} from '../../source/reports/check-report.js';
 import type {CheckSource} from '../../source/reports/check-source.js';
 import {htmlOf} from '../../source/reports/html/html-of.js';
 import {makerReport} from '../../source/reports/maker-report.js';
 import {markdownOf} from '../../source/reports/markdown/markdown-of.js';
+import {summaryOf} from '../../source/results/record.js';
 import {driftingArm, fullStory, type Played, played, playedInTurn} from '../helpers/invented-checks.js';
 import {northDeckWith} from '../helpers/sample-check.js';
 import {choose, no, text, waysOut, yes} from '../helpers/script.js';

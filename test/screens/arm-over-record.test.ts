@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import stringWidth from 'string-width';
 import {describe, expect, it} from 'vitest';
-import type {GaugedArm} from '../../source/findings/shown-lines.js';
+import type {GaugedArm} from '../../source/pages/shown-lines.js';
 import {pivotPlaces} from '../../source/procedure/pivot-places.js';
 import {armOverRecord} from '../../source/screens/arm-over-record.js';
 

@@ -1,6 +1,6 @@
 import {describe, expect, it} from 'vitest';
 import {type Dialogue, positionOf} from '../../source/check/dialogue.js';
-import {viewOf} from '../../source/findings/view.js';
+import {viewOf} from '../../source/pages/view.js';
 import {layoutOf} from '../../source/screens/layout.js';
 import {biasAnswers, northDeckWith} from '../helpers/sample-check.js';
 import {choose, follow, freshDialogue, say, text} from '../helpers/script.js';

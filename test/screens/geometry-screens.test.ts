@@ -1,5 +1,5 @@
 import {describe, expect, it} from 'vitest';
-import {viewOf} from '../../source/findings/view.js';
+import {viewOf} from '../../source/pages/view.js';
 import {layoutOf} from '../../source/screens/layout.js';
 import type {Look} from '../../source/screens/look.js';
 import {northDeckWith} from '../helpers/sample-check.js';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import stringWidth from 'string-width';
 import {describe, expect, it} from 'vitest';
-import type {Shown} from '../../source/findings/shown-lines.js';
+import type {Shown} from '../../source/pages/shown-lines.js';
 import {historyPicture} from '../../source/screens/history-picture.js';
 
 type History = Extract<Shown, {kind: 'history'}>;

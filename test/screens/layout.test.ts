@@ -4,7 +4,7 @@ import {describe, expect, it} from 'vitest';
 import {type Dialogue, startDialogue} from '../../source/check/dialogue.js';
 import type {Prompt} from '../../source/check/prompt.js';
 import {reduce} from '../../source/check/reduce.js';
-import {type View, viewOf} from '../../source/findings/view.js';
+import {type View, viewOf} from '../../source/pages/view.js';
 import {textRows} from '../../source/screens/body.js';
 import {type Layout, layoutOf} from '../../source/screens/layout.js';
 import type {Look} from '../../source/screens/look.js';

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import stringWidth from 'string-width';
 import {describe, expect, it} from 'vitest';
-import type {LeverAt, Shown} from '../../source/findings/shown-lines.js';
 import {clockText} from '../../source/measures/lever.js';
+import type {LeverAt, Shown} from '../../source/pages/shown-lines.js';
 import {textOf} from '../../source/plain/converse.js';
 import {rowsOf} from '../../source/screens/body.js';
 import {leverPicture} from '../../source/screens/lever-picture.js';

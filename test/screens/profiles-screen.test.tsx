@@ -1,5 +1,5 @@
 import {expect, test} from 'vitest';
-import {profilesWith} from '../../source/findings/profiles.js';
+import {profilesWith} from '../../source/results/profiles.js';
 import {KeysProvider} from '../../source/screens/keys-context.js';
 import {ProfilesScreen} from '../../source/screens/profiles-screen.js';
 import {type InkOptions, renderInk} from '../helpers/ink.js';

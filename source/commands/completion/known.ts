@@ -1,5 +1,5 @@
 import {homedir} from 'node:os';
-import {namesOf} from '../../findings/years/arms.js';
+import {namesOf} from '../../results/years/arms.js';
 import {dataDirectory} from '../../store/data-directory.js';
 import {visibleText} from '../../visible-text.js';
 import {Shelf} from '../shelf.js';

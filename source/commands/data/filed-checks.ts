@@ -1,4 +1,4 @@
-import type {FinishedCheck} from '../../findings/record.js';
+import type {FinishedCheck} from '../../results/record.js';
 import {StoreError} from '../../store/store-error.js';
 import type {CheckStore} from '../shelf.js';
 import type {Remark} from '../stored-forms.js';

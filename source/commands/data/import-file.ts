@@ -1,7 +1,7 @@
-import {type FinishedCheck, summaryOf} from '../../findings/record.js';
-import {recordLines} from '../../findings/record-lines.js';
-import {shown} from '../../findings/shown.js';
+import {recordLines} from '../../pages/record-lines.js';
 import {radiusRecords} from '../../reports/csv/radius-table.js';
+import {type FinishedCheck, summaryOf} from '../../results/record.js';
+import {shown} from '../../results/shown.js';
 import {isCheckId} from '../../store/check-id.js';
 import type {Codec} from '../../store/context.js';
 import type {Span} from '../../store/json-outline.js';

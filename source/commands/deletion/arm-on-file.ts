@@ -1,8 +1,8 @@
 import type {Check} from '../../check/check.js';
-import {isTakenBy, profileNamed} from '../../findings/profiles.js';
-import {summaryOf} from '../../findings/record.js';
-import {namesOf} from '../../findings/years/arms.js';
 import type {Profile} from '../../procedure/facts.js';
+import {isTakenBy, profileNamed} from '../../results/profiles.js';
+import {summaryOf} from '../../results/record.js';
+import {namesOf} from '../../results/years/arms.js';
 import {StoreError} from '../../store/store-error.js';
 import type {Shelf} from '../shelf.js';
 

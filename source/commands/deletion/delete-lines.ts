@@ -1,4 +1,4 @@
-import {listed} from '../../findings/wording.js';
+import {listed} from '../../words/wording.js';
 import type {ArmOnFile} from './arm-on-file.js';
 
 const counted = (count: number, word: string): string => `${count} ${word}${count === 1 ? '' : 's'}`;

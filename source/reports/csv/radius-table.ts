@@ -1,10 +1,10 @@
 import {factsOfSeries} from '../../check/progress.js';
 import {openSeries} from '../../check/series.js';
-import {documentOfCheck} from '../../findings/document-of-check.js';
-import type {Document} from '../../findings/document-schema.js';
-import type {RadiusFigures} from '../../findings/figures-types.js';
-import type {FinishedCheck} from '../../findings/record.js';
 import type {Facts} from '../../procedure/facts.js';
+import {documentOfCheck} from '../../results/document-of-check.js';
+import type {Document} from '../../results/document-schema.js';
+import type {RadiusFigures} from '../../results/figures-types.js';
+import type {FinishedCheck} from '../../results/record.js';
 import {type CsvValue, csvRecord} from './csv.js';
 
 /** A filed check with what was noted beside it later. */

@@ -1,4 +1,4 @@
-import type {Finding} from '../../findings/diagnose.js';
+import type {Finding} from '../../results/diagnose.js';
 import type {Block, Cell} from '../report.js';
 import {drawingSvg} from '../svg/drawing-svg.js';
 import {markSvg} from '../svg/mark-svg.js';

@@ -1,4 +1,4 @@
-import type {AtWorst} from '../../findings/figures-types.js';
+import type {AtWorst} from '../../results/figures-types.js';
 import {type Cell, isJudged, type Words} from '../report.js';
 import {markSvg} from '../svg/mark-svg.js';
 import {escapeHtml} from './escape.js';

@@ -1,5 +1,5 @@
 import type {Check} from '../../check/check.js';
-import {dayText} from '../../findings/years/day-text.js';
+import {dayText} from '../../pages/years/day-text.js';
 import type {StepId} from '../../procedure/step-ids.js';
 import type {Imprint} from '../check-source.js';
 import {typed, type Words} from '../report.js';

@@ -1,4 +1,4 @@
-import {biasLines, gaugeColumn} from '../../findings/bias/lines.js';
+import {biasLines, gaugeColumn} from '../../pages/bias/lines.js';
 import {blocksOfShown} from '../blocks-of-shown.js';
 import type {CheckSource} from '../check-source.js';
 import type {Section} from '../report.js';

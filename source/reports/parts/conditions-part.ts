@@ -1,12 +1,12 @@
 import type {Answer, Check} from '../../check/check.js';
 import {factsOfSeries, progressOf} from '../../check/progress.js';
-import {seriesThatCounts} from '../../findings/document-of-check.js';
-import {levelConsequence} from '../../findings/level-consequence.js';
+import {levelConsequence} from '../../pages/level-consequence.js';
 import type {Facts} from '../../procedure/facts.js';
 import type {StageId, Step} from '../../procedure/step.js';
 import {takes} from '../../procedure/step.js';
 import {tickStates} from '../../procedure/ticks.js';
 import {carriedMn} from '../../procedure/weighing.js';
+import {seriesThatCounts} from '../../results/document-of-check.js';
 import {formatIn} from '../../units.js';
 import type {Block, Cell, Section} from '../report.js';
 import {typed} from '../report.js';

@@ -1,6 +1,6 @@
 import type {Answer} from '../../check/check.js';
 import {progressOf, type StepState} from '../../check/progress.js';
-import {isDeckReady, outcomeText} from '../../findings/record-lines.js';
+import {isDeckReady, outcomeText} from '../../pages/record-lines.js';
 import type {CheckSource} from '../check-source.js';
 import {type Cell, type Section, sentence, typed} from '../report.js';
 

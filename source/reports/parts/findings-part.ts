@@ -1,6 +1,6 @@
-import {beforeAndAfter} from '../../findings/before-and-after.js';
-import type {Issued} from '../../findings/issued.js';
-import {detailLines} from '../../findings/radius-lines.js';
+import {beforeAndAfter} from '../../pages/before-and-after.js';
+import {detailLines} from '../../pages/radius-lines.js';
+import type {Issued} from '../../results/issued.js';
 import {blocksOfShown} from '../blocks-of-shown.js';
 import type {CheckSource} from '../check-source.js';
 import type {Section} from '../report.js';

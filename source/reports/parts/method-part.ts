@@ -1,13 +1,13 @@
 import type {Check} from '../../check/check.js';
 import {factsOfSeries} from '../../check/progress.js';
-import {documentOfCheck, seriesThatCounts} from '../../findings/document-of-check.js';
-import type {Document} from '../../findings/document-schema.js';
-import type {Figures} from '../../findings/figures-types.js';
-import {isMeasured} from '../../findings/figures-types.js';
-import type {Issued} from '../../findings/issued.js';
-import {plainNumber} from '../../findings/wording.js';
 import {showsHandForce} from '../../procedure/readings.js';
+import {documentOfCheck, seriesThatCounts} from '../../results/document-of-check.js';
+import type {Document} from '../../results/document-schema.js';
+import type {Figures} from '../../results/figures-types.js';
+import {isMeasured} from '../../results/figures-types.js';
+import type {Issued} from '../../results/issued.js';
 import {units} from '../../units.js';
+import {plainNumber} from '../../words/wording.js';
 import {type Block, type Part, type Section, sentence, type Words} from '../report.js';
 import {limitsOfMethod} from '../texts.js';
 

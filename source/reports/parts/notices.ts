@@ -1,5 +1,5 @@
-import {isDeckReady} from '../../findings/record-lines.js';
-import {voidLines} from '../../findings/voids.js';
+import {isDeckReady} from '../../pages/record-lines.js';
+import {voidLines} from '../../results/voids.js';
 import type {CheckSource} from '../check-source.js';
 import {type Block, notice, sentence, type Words, withTyped} from '../report.js';
 

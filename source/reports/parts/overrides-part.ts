@@ -1,5 +1,5 @@
 import type {Check} from '../../check/check.js';
-import {overriddenIn} from '../../findings/verdict-lines.js';
+import {overriddenIn} from '../../pages/verdict-lines.js';
 import {type Block, typed} from '../report.js';
 
 /** What was gone past although it did not pass, with the reasons; it stays beside the verdict for good. */

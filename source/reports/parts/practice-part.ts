@@ -1,5 +1,5 @@
 import type {Check} from '../../check/check.js';
-import {practiceNotice} from '../../findings/practice-words.js';
+import {practiceNotice} from '../../pages/practice-words.js';
 import {truthLines} from '../../teaching/truth-lines.js';
 import {blocksOfShown} from '../blocks-of-shown.js';
 import type {CheckSource} from '../check-source.js';

@@ -1,9 +1,6 @@
 import type {Check} from '../../check/check.js';
 import {factsOfSeries} from '../../check/progress.js';
-import {seriesThatCounts} from '../../findings/document-of-check.js';
-import type {Figures} from '../../findings/figures-types.js';
-import {plainNumber, sideForce} from '../../findings/wording.js';
-import {zeroText} from '../../findings/zero-text.js';
+import {zeroText} from '../../pages/zero-text.js';
 import {biasDeviceOf, hasBias} from '../../procedure/bias-devices.js';
 import type {Facts} from '../../procedure/facts.js';
 import {closingOf} from '../../procedure/hold-limits.js';
@@ -11,7 +8,10 @@ import {stepById} from '../../procedure/index.js';
 import {placeLabel} from '../../procedure/places.js';
 import {takes} from '../../procedure/step.js';
 import {tickStates} from '../../procedure/ticks.js';
+import {seriesThatCounts} from '../../results/document-of-check.js';
+import type {Figures} from '../../results/figures-types.js';
 import {formatIn} from '../../units.js';
+import {plainNumber, sideForce} from '../../words/wording.js';
 import type {Block, Cell, Section} from '../report.js';
 
 /** One cause from outside the arm, and whether it can still be behind the readings. */

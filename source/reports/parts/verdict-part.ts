@@ -1,7 +1,7 @@
-import type {AtWorst, Figures, RadiusFigures, Verdict} from '../../findings/figures-types.js';
-import {radiusTable} from '../../findings/radius-lines.js';
-import {figuresSoFar, headline, notMeasured, noVerdictLines, zeroLine} from '../../findings/verdict-lines.js';
-import {dayText} from '../../findings/years/day-text.js';
+import {radiusTable} from '../../pages/radius-lines.js';
+import {figuresSoFar, headline, notMeasured, noVerdictLines, zeroLine} from '../../pages/verdict-lines.js';
+import {dayText} from '../../pages/years/day-text.js';
+import type {AtWorst, Figures, RadiusFigures, Verdict} from '../../results/figures-types.js';
 import {blocksOfShown} from '../blocks-of-shown.js';
 import type {CheckSource} from '../check-source.js';
 import {type Block, type Cell, type Section, sentence} from '../report.js';

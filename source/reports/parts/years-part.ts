@@ -1,10 +1,10 @@
 import type {PastCheck, PastProbe} from '../../check/past-check.js';
-import type {AtWorst, Verdict} from '../../findings/figures-types.js';
-import {plainNumber, sideForce, span, verdictWord} from '../../findings/wording.js';
-import {dayText} from '../../findings/years/day-text.js';
-import {yearsOf} from '../../findings/years/years-lines.js';
+import {dayText} from '../../pages/years/day-text.js';
+import {yearsOf} from '../../pages/years/years-lines.js';
 import {placeLabel} from '../../procedure/places.js';
+import type {AtWorst, Verdict} from '../../results/figures-types.js';
 import {formatIn} from '../../units.js';
+import {plainNumber, sideForce, span, verdictWord} from '../../words/wording.js';
 import {blocksOfShown} from '../blocks-of-shown.js';
 import type {CheckSource} from '../check-source.js';
 import {type Block, type Cell, type Section, typed} from '../report.js';

@@ -1,4 +1,4 @@
-import {plainNumber} from '../../findings/wording.js';
+import {plainNumber} from '../../words/wording.js';
 import type {BandBar, Bands} from '../report.js';
 import {box, dot, label, stroke} from './element.js';
 import {type Entry, legend} from './legend.js';

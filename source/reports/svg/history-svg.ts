@@ -1,4 +1,4 @@
-import {plainNumber} from '../../findings/wording.js';
+import {plainNumber} from '../../words/wording.js';
 import type {History} from '../report.js';
 import {dateTicks, dayNumber} from './dates.js';
 import {box, dot, label, stroke} from './element.js';

@@ -1,4 +1,4 @@
-import {plainNumber} from '../../findings/wording.js';
+import {plainNumber} from '../../words/wording.js';
 import type {Lever} from '../report.js';
 import {dot, element, label, stroke} from './element.js';
 import {picture, type Told} from './picture.js';

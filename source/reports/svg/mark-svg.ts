@@ -1,4 +1,4 @@
-import type {Verdict} from '../../findings/figures-types.js';
+import type {Verdict} from '../../results/figures-types.js';
 import {element} from './element.js';
 
 /** A shape for each verdict, so that none of them is told by its colour alone. */

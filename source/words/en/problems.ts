@@ -1,4 +1,5 @@
-import type {ProblemId, ProblemValues, SpanMm, UnconfirmedStep} from '../../procedure/problem.js';
+import type {ProblemValues, SpanMm, UnconfirmedStep} from '../../procedure/problem.js';
+import type {Sentences} from '../../said.js';
 import {decimalsApart, formatIn} from '../../units.js';
 
 /** What is left to do where a line of a list is answered with no. */
@@ -37,7 +38,7 @@ const notConfirmed: Readonly<Record<UnconfirmedStep, string>> = {
 const reach = ({leastMm, mostMm}: SpanMm): string => `from ${leastMm.toFixed(1)} to ${mostMm.toFixed(1)} mm`;
 
 /** What a person reads of each problem. */
-export const problems: {readonly [Id in ProblemId]: (values: ProblemValues[Id]) => string} = {
+export const problems: Sentences<ProblemValues> = {
 	'lines-left': ({list, lines}) => {
 		const left: Readonly<Record<string, string>> = lineLeft[list];
 		return lines.map((id) => left[id] ?? id).join(' ');

@@ -1,0 +1,44 @@
+import type {Round} from '../../measures/hold-band.js';
+import type {SettingRead} from '../../results/bias/setting-read.js';
+import type {Document} from '../../results/document-schema.js';
+import {isOffScale} from '../../results/series-read.js';
+import {settingsOf} from '../../results/settings.js';
+import {listed, plainNumber} from '../../words/wording.js';
+import {type Aim, aimAt, beyondTop, onGauge, readingWithWay, showsLimits, showsMiddle} from '../on-gauge.js';
+import {line, type Shown} from '../shown-lines.js';
+
+/** The rounds that say how far the limits lie apart at a radius: those with the bias on, else those without. */
+export function roundsNear(document: Document, radiusMm: number): readonly Round[] {
+	const settings = settingsOf(document);
+	const all = [...(document.bias?.readings ?? []), ...document.probe];
+	const near = all.find((one) => one.radiusMm === radiusMm && !isOffScale(one, settings));
+	return (near?.rounds ?? []).filter((round) => !('gauge' in round));
+}
+
+/** What the gauge shows at the best setting, radius by radius. */
+export const targetAims = ({document, facts, bias}: SettingRead): Aim[] =>
+	(bias.fit?.targets ?? []).map(({radiusMm, targetPct}) =>
+		aimAt(radiusMm, targetPct, onGauge(document, facts), roundsNear(document, radiusMm)),
+	);
+
+/** What to set the gauge to, as it shows it, and where it ends before that. */
+export function targetLines(read: SettingRead): Shown[] {
+	const gauge = onGauge(read.document, read.facts);
+	const aims = targetAims(read);
+	const shown = (reading: number) => readingWithWay(reading, gauge);
+	const middles = aims
+		.filter((aim) => showsMiddle(aim, gauge))
+		.map(({middle, radiusMm}) => `${shown(middle)} at ${plainNumber(radiusMm)} mm`);
+	const limits = aims.flatMap((aim) =>
+		aim.limits && showsLimits(aim, gauge)
+			? [`${shown(aim.limits.inner)} and ${shown(aim.limits.outer)} at ${plainNumber(aim.radiusMm)} mm`]
+			: [],
+	);
+	return [
+		...(middles.length === 0
+			? []
+			: [line(`Set it so that the gauge shows ${listed(middles)}, in the middle of both limits.`, 'strong')]),
+		...(limits.length === 0 ? [] : [line(`It then shows inner and outer limit at ${limits.join('; ')}.`)]),
+		...aims.flatMap((aim) => beyondTop(aim, gauge)),
+	];
+}

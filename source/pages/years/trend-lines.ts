@@ -1,0 +1,146 @@
+import {differenceInCalendarDays} from 'date-fns/differenceInCalendarDays';
+import {parseISO} from 'date-fns/parseISO';
+import limits from '../../../shared/limits.json' with {type: 'json'};
+import type {PastCheck, PastProbe} from '../../check/past-check.js';
+import {isSeasonTold} from '../../measures/season.js';
+import {isTrend, type Trend, trendOf} from '../../measures/trend.js';
+import {placeLabel} from '../../procedure/places.js';
+import {obstaclesOf, probeAt, stretchOf} from '../../results/years/comparison.js';
+import {plainNumber} from '../../words/wording.js';
+import {line, type Shown} from '../shown-lines.js';
+import {dayText} from './day-text.js';
+
+const daysInYear = 365.25;
+
+/** One check of an arm at one radius, in percent of the newest playing force. */
+type Point = {
+	readonly date: string;
+	readonly temperatureC: number | null;
+	readonly pullPct: number;
+	readonly pullUncertaintyPct: number;
+	readonly bandPct: number;
+	readonly bandUncertaintyPct: number;
+};
+
+export type RadiusHistory = {readonly place: string; readonly radiusMm: number; readonly points: readonly Point[]};
+
+function pointOf(check: PastCheck, probe: PastProbe, newestMn: number): Point[] {
+	const {pullPct, pullUncertaintyPct, bandPct, bandUncertaintyPct} = probe;
+	const {measuredWith} = check;
+	if (pullPct === null || pullUncertaintyPct === null || bandPct === null || bandUncertaintyPct === null) return [];
+	if (!measuredWith) return [];
+	// Compared as forces: percent of one and the same playing force.
+	const scale = measuredWith.playingMn / newestMn;
+	return [
+		{
+			date: check.date,
+			temperatureC: measuredWith.temperatureC,
+			pullPct: pullPct * scale,
+			pullUncertaintyPct: pullUncertaintyPct * scale,
+			bandPct: bandPct * scale,
+			bandUncertaintyPct: bandUncertaintyPct * scale,
+		},
+	];
+}
+
+/** The checks of an arm by radius, oldest first, as far as they can be compared with the newest. */
+export function historiesOf(checks: readonly PastCheck[]): readonly RadiusHistory[] {
+	const [newest] = checks;
+	const now = newest?.measuredWith;
+	if (!newest || !now) return [];
+	const comparable = checks.filter((then) => obstaclesOf(newest, then).length === 0);
+	return newest.probe.map(({place, radiusMm}) => ({
+		place,
+		radiusMm,
+		points: comparable
+			.flatMap((check) => {
+				const probe = probeAt(check, radiusMm);
+				return probe ? pointOf(check, probe, now.playingMn) : [];
+			})
+			.toReversed(),
+	}));
+}
+
+const yearsSince = (first: string, date: string): number =>
+	differenceInCalendarDays(parseISO(date), parseISO(first)) / daysInYear;
+
+const slopeDigits = 2;
+
+/** Prints as nothing: readings in coarse steps fell alike, which is no proof that the line is known without error. */
+const isNothing = (slope: number): boolean => Number(Math.abs(slope).toFixed(slopeDigits)) === 0;
+
+/** '0.52 ± 0.07 %'; without the ± where that would be printed as zero. */
+const slopeText = ({slope, slopeUncertainty}: Trend): string =>
+	[
+		Math.abs(slope).toFixed(slopeDigits),
+		...(isNothing(slopeUncertainty) ? [] : ['±', slopeUncertainty.toFixed(slopeDigits)]),
+		'%',
+	].join(' ');
+
+/** That no trend is seen, and how sure that is. */
+const noTrendText = (years: Trend, span: string): string => {
+	if (isNothing(years.slope) && isNothing(years.slopeUncertainty))
+		return `no trend seen; the readings agree within their step (${span})`;
+	return `no trend seen (${years.slope < 0 ? '-' : ''}${slopeText(years)} a year, ${span})`;
+};
+
+const warmth = (points: readonly Point[]) =>
+	points.flatMap(({temperatureC, pullPct}) => (temperatureC === null ? [] : [{x: temperatureC, y: pullPct}]));
+
+/** The drift of the pull at one radius over the years, and with temperature where that is known. */
+function trendOfRadius({place, radiusMm, points}: RadiusHistory): Shown[] {
+	const [first] = points;
+	if (!first) return [];
+	const where = `Pull at the ${placeLabel(place)} radius (${plainNumber(radiusMm)} mm)`;
+	const years = trendOf(points.map(({date, pullPct}) => ({x: yearsSince(first.date, date), y: pullPct})));
+	const warm = warmth(points);
+	const byTemperature = trendOf(warm);
+	if (!years) return [];
+	const span = `${points.length} checks since ${dayText(first.date)}`;
+	const drift = isTrend(years)
+		? line(
+				`${where}: drifts ${slopeText(years)} a year toward the ${years.slope < 0 ? 'spindle' : 'rim'} (${span}).`,
+				'warn',
+			)
+		: line(`${where}: ${noTrendText(years, span)}.`);
+	const isSeasonOpen = isTrend(years) && !isSeasonTold(points.map(({date}) => date));
+	return [
+		drift,
+		...(isSeasonOpen
+			? [
+					line(
+						`${where}: season not told from drift; one check in another season, or the temperature beside each, would tell.`,
+						'warn',
+					),
+				]
+			: []),
+		...(byTemperature && isTrend(byTemperature)
+			? [
+					line(
+						`${where}: goes with the temperature, ${slopeText(byTemperature)} per °C toward the ${byTemperature.slope < 0 ? 'spindle' : 'rim'} (${warm.length} checks).`,
+						'warn',
+					),
+				]
+			: []),
+	];
+}
+
+/** How the pull at each radius goes with the temperature, in percent for each °C, where that is seen in the history. */
+export const slopesOf = (
+	checks: readonly PastCheck[],
+): {readonly place: string; readonly radiusMm: number; readonly pctPerC: number}[] =>
+	historiesOf(stretchOf(checks)).flatMap(({place, radiusMm, points}) => {
+		const trend = trendOf(warmth(points));
+		return trend && isTrend(trend) ? [{place, radiusMm, pctPerC: trend.slope}] : [];
+	});
+
+/** The long run of an arm: drift with time and temperature; its newest check first. */
+export function trendLines(checks: readonly PastCheck[]): Shown[] {
+	const histories = historiesOf(stretchOf(checks));
+	const lines = histories.flatMap(trendOfRadius);
+	const most = Math.max(0, ...histories.map(({points}) => points.length));
+	const least = limits.trendChecks.value;
+	if (lines.length === 0 && most > 1)
+		return [line(`${most} checks so far; a trend is looked for from ${least} on.`, 'dim')];
+	return lines;
+}

@@ -1,0 +1,2 @@
+/** The pages beside a check: home, past checks, profiles, settings, practice lobby. */
+export const beside = {};

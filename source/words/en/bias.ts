@@ -1,0 +1,2 @@
+/** The bias setting. */
+export const bias = {};

@@ -1,0 +1,2 @@
+/** The subcommands: their help, and what they print. */
+export const commands = {};

@@ -1,0 +1,2 @@
+/** What the dialogue of a check says beside its steps. */
+export const dialogue = {};

@@ -1,0 +1,38 @@
+import {beside} from './beside.js';
+import {bias} from './bias.js';
+import {commands} from './commands.js';
+import {dialogue} from './dialogue.js';
+import {documents} from './documents.js';
+import {entries} from './entries.js';
+import {faces} from './faces.js';
+import {findings} from './findings.js';
+import {pages} from './pages.js';
+import {practice} from './practice.js';
+import {problems} from './problems.js';
+import {reasons} from './reasons.js';
+import {reports} from './reports.js';
+import {steps} from './steps.js';
+import {store} from './store.js';
+import {terminal} from './terminal.js';
+import {years} from './years.js';
+
+/** Every sentence in English, by room. */
+export const en = {
+	beside,
+	bias,
+	commands,
+	dialogue,
+	documents,
+	entries,
+	faces,
+	findings,
+	pages,
+	practice,
+	problems,
+	reasons,
+	reports,
+	steps,
+	store,
+	terminal,
+	years,
+};

@@ -1,0 +1,2 @@
+/** What the pages of a check say beside the question. */
+export const pages = {};

@@ -1,0 +1,2 @@
+/** The invented arms and their bench. */
+export const practice = {};

@@ -1,0 +1,2 @@
+/** The reports. */
+export const reports = {};

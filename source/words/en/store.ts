@@ -1,0 +1,2 @@
+/** What can go wrong on the disk. */
+export const store = {};

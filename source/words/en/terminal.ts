@@ -1,0 +1,2 @@
+/** What is said about the terminal and the keys. */
+export const terminal = {};

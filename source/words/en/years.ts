@@ -1,0 +1,2 @@
+/** Comparison, trend and due dates. */
+export const years = {};

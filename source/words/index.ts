@@ -1,0 +1,7 @@
+import {en} from './en/index.js';
+
+/** What a language says: every sentence by its id, those with values as functions of them. */
+export type Words = typeof en;
+
+/** The sentences of the language in use. */
+export const words: Words = en;

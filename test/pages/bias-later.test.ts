@@ -1,0 +1,60 @@
+import {describe, expect, it} from 'vitest';
+import {namesCure} from '../../source/pages/bias/cure-first.js';
+import {viewOf} from '../../source/pages/view.js';
+import {northDeckWith} from '../helpers/sample-check.js';
+import {follow, freshDialogue, type Script} from '../helpers/script.js';
+
+// Which findings come before the bias: common practice, no source.
+
+const atVerdict = (answers: Script['answers'] = {}, rounds: Script['rounds'] = {}): string =>
+	viewOf(follow(freshDialogue(), northDeckWith(answers, rounds), {until: 'verdict'}))
+		.shown.map((one) => (one.kind === 'line' ? one.text : one.caption))
+		.join('\n');
+const sound: Script['rounds'] = {
+	inner: [['0.5 in', '0.5 out']],
+	outer: [['0.5 in', '0.5 out']],
+	closing: [['0.5 in', '0.5 out']],
+};
+const later = 'The bias is better set after what is found below is dealt with.';
+
+describe('The offer to set the bias', () => {
+	it('comes with the word that it had better wait where the wire is to be dressed first', () => {
+		const text = atVerdict();
+		expect(text).toContain('dresses the leads');
+		// Before the findings, so that it is on the first page, with the choices.
+		expect(text.split('\n').indexOf(later)).toBeLessThan(text.split('\n').findIndex((one) => one.startsWith('Next: ')));
+	});
+
+	it('comes without it where nothing is to be cured', () => {
+		expect(atVerdict({}, sound)).not.toContain('better set after');
+	});
+
+	it('comes without it where the arm has no bias device', () => {
+		expect(atVerdict({'arm-bias-device': 'none'})).not.toContain('better set after');
+	});
+
+	it.each([
+		'off-scale',
+		'pull-and-friction',
+		'moved',
+		'tilt-explains',
+		'not-level',
+		'constant-pull',
+		'spring-pull',
+		'runaway-pull',
+		'friction',
+		'friction-local',
+		'no-pattern',
+	] as const)('had better wait after the finding %s', (code) =>
+		expect(namesCure([{code: 'undecided'}, {code}])).toBe(true),
+	);
+
+	it.each(['undecided', 'sound', 'bias-idle', 'bias-uneven', 'bias-rubs', 'bias-off-scale'] as const)(
+		'need not wait after the finding %s alone',
+		(code) => expect(namesCure([{code}])).toBe(false),
+	);
+
+	it('need not wait where bias was seen to carry a steady pull', () => {
+		expect(namesCure([{code: 'constant-pull'}, {code: 'playable-with-bias'}])).toBe(false);
+	});
+});

@@ -1,0 +1,17 @@
+import {expect, it} from 'vitest';
+import {verdictLines} from '../../source/pages/verdict-lines.js';
+import {documentOfCheck} from '../../source/results/document-of-check.js';
+import {issuedOf} from '../../source/results/issued.js';
+import {northDeck} from '../helpers/sample-check.js';
+import {choose, follow, freshDialogue, say, yes} from '../helpers/script.js';
+
+it('A check stopped after a remedy was begun keeps the verdict that it had, and says so', () => {
+	const verdict = follow(freshDialogue(), northDeck, {until: 'verdict'});
+	const before = issuedOf(verdict.check);
+	const {check} = say(verdict, [choose('remedy'), choose('leads'), {kind: 'stop'}, yes]);
+	expect(check.series).toHaveLength(2);
+	expect(documentOfCheck(check)).toEqual(documentOfCheck(verdict.check));
+	expect(issuedOf(check)).toEqual(before);
+	const words = verdictLines(check).map((one) => (one.kind === 'line' ? one.text : one.caption));
+	expect(words.join(' ')).toContain('The last series was begun and not measured');
+});
