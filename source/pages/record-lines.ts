@@ -5,7 +5,7 @@ import {nameOfTrial, trialsOf} from '../check/trials.js';
 import {offPlaces, onPlaces, placeLabel} from '../procedure/places.js';
 import type {FinishedCheck} from '../results/record.js';
 import {type Voids, voidLines} from '../results/voids.js';
-import {practiceNotice} from './practice-words.js';
+import {words} from '../words/index.js';
 import {line, type Shown} from './shown-lines.js';
 import {verdictLines} from './verdict-lines.js';
 
@@ -33,7 +33,7 @@ export function recordLines(
 	const progress = progressOf(check);
 	return [
 		line(`Check of ${check.startedAt.slice(0, 10)}: ${outcomeText(record, putBackAt)}`, 'strong'),
-		...(check.practice ? [line(practiceNotice, 'warn')] : []),
+		...(check.practice ? [line(words.beside.practice.notice, 'warn')] : []),
 		...voidLines(voids),
 		...(isDeckReady(record, putBackAt) ? [] : [line('Deck not ready to play.', 'bad')]),
 		// What does not count gives no date either.

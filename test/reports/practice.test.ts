@@ -1,7 +1,6 @@
 import {existsSync} from 'node:fs';
 import path from 'node:path';
 import {describe, expect, it} from 'vitest';
-import {practiceNotice} from '../../source/pages/practice-words.js';
 import type {CheckSource} from '../../source/reports/check-source.js';
 import {finishedCheck} from '../../source/results/record.js';
 import {
@@ -15,6 +14,7 @@ import {
 } from '../helpers/data-folders.js';
 import {practised} from '../helpers/practised.js';
 import {freshFolder} from '../helpers/program-environment.js';
+import {words} from '../helpers/said.js';
 import {textsOf} from './reading.js';
 import {formsOf, storySource} from './support.js';
 
@@ -39,7 +39,7 @@ describe.each(everyForm)('the report of a practice check as %s', (form) => {
 
 	it('says so before its verdict, and before any figure', () => {
 		const text = texts[form].replaceAll('\u00a0', ' ');
-		const said = text.indexOf(practiceNotice);
+		const said = text.indexOf(words.beside.practice.notice);
 		expect(said).toBeGreaterThanOrEqual(0);
 		const verdict = text.search(/BEYOND LIMITS|beyond limits/);
 		expect(verdict === -1 || verdict > said).toBe(true);

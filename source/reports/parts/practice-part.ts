@@ -1,6 +1,6 @@
 import type {Check} from '../../check/check.js';
-import {practiceNotice} from '../../pages/practice-words.js';
 import {truthLines} from '../../teaching/truth-lines.js';
+import {words} from '../../words/index.js';
 import {blocksOfShown} from '../blocks-of-shown.js';
 import type {CheckSource} from '../check-source.js';
 import {type Block, notice, type Section, type Words} from '../report.js';
@@ -11,7 +11,7 @@ export const titleOf = ({practice}: Check, ...words: readonly Extract<Words, rea
 
 /** A practice check says so before anything else. */
 export const practiceNotices = ({record}: CheckSource): Block[] =>
-	record.check.practice ? [notice(practiceNotice, 'bad')] : [];
+	record.check.practice ? [notice(words.beside.practice.notice, 'bad')] : [];
 
 /** The hidden truth of an invented arm beside what was found. */
 export const practicePart = ({record: {check, issued}}: CheckSource): Section[] =>

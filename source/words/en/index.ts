@@ -1,4 +1,4 @@
-import {beside} from './beside.js';
+import {beside} from './beside/index.js';
 import {bias} from './bias.js';
 import {commands} from './commands.js';
 import {dialogue} from './dialogue.js';
