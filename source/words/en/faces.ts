@@ -1,3 +1,5 @@
+import {readingText} from '../wording.js';
+
 type Because = {readonly because: string};
 
 /** What keys do, for the foot of a screen. */
@@ -43,6 +45,22 @@ const spellings = {
 	'← →': 'Left, Right',
 	'←': 'Left',
 	'→': 'Right',
+};
+
+type Reading = {readonly readingPct: number; readonly stepPct: number};
+type AtRadius = {readonly gaugeRadiusMm: number};
+const gaugeAt = ({gaugeRadiusMm}: AtRadius): string => `gauge at ${Number(gaugeRadiusMm.toFixed(1))} mm`;
+
+/** What stands beside and under an arm that can be nudged. */
+const gaugedArm = {
+	shows: ({readingPct, stepPct}: Reading) => `the gauge shows ${readingText(readingPct, stepPct)} %`,
+	pivot: 'pivot',
+	spindle: 'spindle',
+	stylus: 'stylus',
+	gauge: gaugeAt,
+	/** One mark for both, told in two lines. */
+	stylusOnGauge: (at: AtRadius) => ['stylus on the', gaugeAt(at)],
+	front: 'front: you stand here',
 };
 
 type Columns = {readonly columns: number; readonly rows: number};
@@ -108,6 +126,7 @@ export const faces = {
 	hints,
 	escapes,
 	spellings,
+	gaugedArm,
 	/** Said where the screen is read aloud. */
 	spokenMarks: {warn: 'Note: ', bad: 'Problem: '},
 	tooSmall: ({columns, rows, least}: Columns & {readonly least: Columns}) =>
