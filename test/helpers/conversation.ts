@@ -6,6 +6,7 @@ import {plainRoom, walkPages} from '../../source/plain/walk-pages.js';
 import {promptInWords} from '../../source/words/says.js';
 import {linesOf} from './lines.js';
 import {memoryWorkbench} from './memory-workbench.js';
+import {words} from './said.js';
 import {northDeck} from './sample-check.js';
 import {clockOf, follow, freshDialogue, lineOf, type Script} from './script.js';
 
@@ -43,3 +44,8 @@ export const walkBeside = async (
 	const end = await walkPages(besidePages(workbench, plainRoom), lines);
 	return {end, said: lines.said, text: lines.said.join('\n'), workbench, memory: workbench.memory, left: lines.left()};
 };
+
+const aQuestion = words.faces.plain.question({number: 7, arm: '', stage: '', progress: '', title: ''});
+/** The lines with which questions begin. */
+export const questionsIn = (said: readonly string[]): string[] =>
+	said.filter((line) => line.startsWith(aQuestion.slice(0, aQuestion.indexOf('7'))));

@@ -4,6 +4,7 @@ import {describe, expect, it} from 'vitest';
 import type {GaugedArm} from '../../source/pages/shown-lines.js';
 import {pivotPlaces} from '../../source/procedure/pivot-places.js';
 import {armOverRecord} from '../../source/screens/arm-over-record.js';
+import {words} from '../helpers/said.js';
 
 /** Invented, of ordinary size. */
 const usual: GaugedArm = {
@@ -120,7 +121,7 @@ describe('The plan', () => {
 	it('marks the gauge by itself once the stylus has left it, and says where it stands', () => {
 		for (const [unicode, mark] of marks) {
 			const off = armOverRecord(armWith({stylusRadiusMm: 110}), 78, unicode);
-			expect(off.join('\n')).toContain(`${mark.gauge} gauge at 68 mm`);
+			expect(off.join('\n')).toContain(`${mark.gauge} ${words.faces.gaugedArm.gauge(usual)}`);
 			expect(placeOf(off, mark.gauge)).toEqual(placeOf(armOverRecord(usual, 78, unicode), mark.stylus));
 		}
 	});
