@@ -5,6 +5,7 @@ import {dialogue} from './dialogue.js';
 import {documents} from './documents.js';
 import {entries} from './entries.js';
 import {faces} from './faces.js';
+import {figures} from './figures.js';
 import {findings} from './findings.js';
 import {pages} from './pages.js';
 import {practice} from './practice.js';
@@ -25,6 +26,7 @@ export const en = {
 	documents,
 	entries,
 	faces,
+	figures,
 	findings,
 	pages,
 	practice,
