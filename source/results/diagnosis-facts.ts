@@ -1,7 +1,7 @@
 import type {Limits} from '../measures/verdict.js';
 import {endsOf} from './between-radii-figures.js';
 import type {Document, PlaceName} from './document-schema.js';
-import {type BetweenRadii, type Figures, isMeasured, type MeasuredRadius, type RadiusFigures} from './figures-types.js';
+import {type BetweenRadii, type Figures, isMeasured, type MeasuredRadius} from './figures-types.js';
 import {type SeriesRead, seriesRead} from './series-read.js';
 import {limitsOf} from './settings.js';
 
@@ -54,8 +54,7 @@ export const diagnosisFacts = (document: Document, figures: Figures): DiagnosisF
 	};
 };
 
-/** Names of the places where something holds, each once, in the order of the document. */
-export const placesWhere = <T extends RadiusFigures>(
-	radii: readonly T[],
-	holds: (figures: T) => boolean,
-): PlaceName[] => [...new Set(radii.filter(holds).map(({place}) => place))];
+/** Names of the places of radii, each once, in the order of the document. */
+export const placesOf = (radii: readonly {readonly place: PlaceName}[]): PlaceName[] => [
+	...new Set(radii.map(({place}) => place)),
+];

@@ -5,10 +5,10 @@ import {openSeries} from '../check/series.js';
 import {nothingDone} from '../procedure/steps-since.js';
 import {documentOfCheck} from './document-of-check.js';
 import type {RadiusFigures} from './figures.js';
-import {type Issued, issuedOf} from './issued.js';
+import {figuresOfCheck, type IssuedFigures} from './issued.js';
 
 /** A check as a row among the past ones, with the figures that were issued or, while it goes on, those of now. */
-export const rowOf = (check: Check, issued: Issued | null = issuedOf(check)): PastCheck => ({
+export const rowOf = (check: Check, issued: IssuedFigures | null = figuresOfCheck(check)): PastCheck => ({
 	id: check.id,
 	date: check.startedAt.slice(0, 10),
 	startedAt: check.startedAt,
@@ -40,7 +40,7 @@ const probeOf = ({place, radiusMm, pullPct, pullUncertaintyPct, ...rest}: Radius
 });
 
 /** Under what the series that counts was measured. */
-function measuredWith(check: Check, issued: Issued | null): MeasuredWith | null {
+function measuredWith(check: Check, issued: IssuedFigures | null): MeasuredWith | null {
 	const found = documentOfCheck(check);
 	if (!found.ok) return null;
 	const {arm, trackingForce} = found.document;

@@ -2,9 +2,10 @@ import {describe, expect, it} from 'vitest';
 import {type FindingCode, findingRows, findingsOf} from '../../source/results/diagnose.js';
 import type {Document} from '../../source/results/document.js';
 import {figuresOf} from '../../source/results/figures.js';
+import {worded} from '../../source/words/results-text.js';
 import {documentWith, example} from './example.js';
 
-const found = (document: Document) => findingsOf(document, figuresOf(document));
+const found = (document: Document) => findingsOf(document, figuresOf(document)).map(worded);
 const codes = (document: Document) => found(document).map(({code}) => code);
 
 const level = (leftRightDeg: number[]) => ({stepDeg: 0.05, leftRightDeg, frontBackDeg: [0, 0]});

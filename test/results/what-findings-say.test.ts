@@ -2,6 +2,7 @@ import {describe, expect, it} from 'vitest';
 import {findingsOf} from '../../source/results/diagnose.js';
 import type {Document} from '../../source/results/document.js';
 import {figuresOf} from '../../source/results/figures.js';
+import {worded} from '../../source/words/results-text.js';
 import {documentWith, example} from './example.js';
 
 // Each finding shows what was found with its limits, at the places where it holds and at no other. The readings are
@@ -10,7 +11,7 @@ import {documentWith, example} from './example.js';
 const finding = (code: string, document: Document) => {
 	const found = findingsOf(document, figuresOf(document)).find((one) => one.code === code);
 	if (!found) throw new Error(`no ${code} in this document`);
-	return found;
+	return worded(found);
 };
 
 /** The numbers in what is found, in their order; the cause and the way on come after the first full stop. */

@@ -12,6 +12,7 @@ import {practice} from './practice.js';
 import {problems} from './problems.js';
 import {reasons} from './reasons.js';
 import {reports} from './reports.js';
+import {results} from './results.js';
 import {steps} from './steps.js';
 import {store} from './store.js';
 import {terminal} from './terminal.js';
@@ -33,6 +34,7 @@ export const en = {
 	problems,
 	reasons,
 	reports,
+	results,
 	steps,
 	store,
 	terminal,

@@ -164,7 +164,7 @@ describe('A check against an earlier one', () => {
 		expect(comparisonOf(at(70), then).figures).toHaveLength(4);
 		const far = comparisonOf(at(70.1), then);
 		expect(far.figures).toHaveLength(2);
-		expect(far.obstacles).toEqual(['there are no figures of both at 70.1 mm']);
+		expect(far.obstacles).toEqual([{id: 'radius-missing', values: {date: '2026-05-04', radiusMm: 70.1}}]);
 	});
 
 	it('says what else was otherwise', () => {
