@@ -129,8 +129,8 @@ export const documentSchema = z.strictObject({
 
 /** One series of a check as numbers: everything that the figures are worked out from. */
 export type Document = z.infer<typeof documentSchema>;
-export type ProbeRadius = Document['probe'][number];
-export type PlaceName = ProbeRadius['place'];
+export type ProbedRadius = Document['probe'][number];
+export type PlaceName = ProbedRadius['place'];
 
 type KeyIn<Value, Key extends string> =
 	| Key

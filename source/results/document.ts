@@ -4,7 +4,7 @@ import {escaped} from '../visible-text.js';
 import {type CrossFieldFaults, crossFieldFaults} from './cross-field-faults.js';
 import {type Document, type DocumentKey, documentSchema} from './document-schema.js';
 
-export type {Document, PlaceName, ProbeRadius} from './document-schema.js';
+export type {Document, PlaceName, ProbedRadius} from './document-schema.js';
 
 /** What may be wrong with a document, in the units of its keys. `found` is any JSON value, or undefined. */
 export type FaultValues = CrossFieldFaults & {

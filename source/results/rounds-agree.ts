@@ -1,11 +1,11 @@
 import {roundsApart} from '../measures/rounds-apart.js';
 import type {GaugeUnit} from '../units.js';
+import {conditionsOf} from './conditions.js';
 import type {Document} from './document-schema.js';
-import {isOffScale} from './series-read.js';
-import {settingsOf} from './settings.js';
+import {reachesScaleTop} from './series-read.js';
 
 /** Rounds of a radius that do not agree; all but the radius in the gauge's own unit. */
-export type RoundsApart = {
+export type RadiusApart = {
 	readonly radiusMm: number;
 	/** How far their middles lie apart, and how far is usual with this step and nudge. */
 	readonly apart: number;
@@ -15,9 +15,9 @@ export type RoundsApart = {
 };
 
 /** Radii whose rounds as used do not agree, those off scale left out. */
-export const radiiApart = (document: Document): RoundsApart[] =>
+export const radiiApart = (document: Document): RadiusApart[] =>
 	document.probe.flatMap((radius) => {
-		if (isOffScale(radius, settingsOf(document))) return [];
+		if (reachesScaleTop(radius, conditionsOf(document))) return [];
 		const {step, nudge = 0, unit} = document.gauge;
 		const asUsed = radius.rounds.filter((round) => round.gauge !== 'turned');
 		const found = roundsApart(asUsed, step, nudge);

@@ -4,7 +4,7 @@ import {isAbove, isAtLeast, isAtMost} from '../../measures/compare.js';
 import {type DiagnosisFacts, placesOf} from '../diagnosis-facts.js';
 import type {PlaceName} from '../document-schema.js';
 import type {FindingRow} from '../finding-row.js';
-import {isOffScale} from '../series-read.js';
+import {reachesScaleTop} from '../series-read.js';
 import {biasBandsPct, biasProblem, usableReadings} from './figures.js';
 
 /** A bias radius by its place among those read: the innermost, the outermost, or between. */
@@ -20,7 +20,7 @@ const biasPlaces = (radiiMm: readonly number[], facts: DiagnosisFacts): PlaceNam
 
 function offScaleRadii({document, series}: DiagnosisFacts): number[] {
 	return (document.bias?.readings ?? [])
-		.filter((one) => isOffScale(one, series.settings))
+		.filter((one) => reachesScaleTop(one, series.conditions))
 		.map(({radiusMm}) => radiusMm);
 }
 

@@ -6,11 +6,11 @@ import {isAbove} from '../../measures/compare.js';
 import {rootSumSquares} from '../../measures/statistics.js';
 import type {Nothing, Said} from '../../said.js';
 
-export type Figure = 'pull' | 'band';
+type ComparedName = 'pull' | 'band';
 
 /** How one figure at one radius stands against an earlier check. */
 export type ComparedFigure = {
-	readonly figure: Figure;
+	readonly figure: ComparedName;
 	readonly place: string;
 	readonly radiusMm: number;
 	/** Playing force of the present check: a difference in percent is of it. */
@@ -49,7 +49,7 @@ const pullUncertaintyOf = (
 
 /** A figure as a force; undefined where it was not measured. */
 function forceOf(
-	figure: Figure,
+	figure: ComparedName,
 	probe: PastProbe,
 	measuredWith: MeasuredWith,
 	isOwn: boolean,

@@ -1,6 +1,6 @@
 import type {NextCheckValues} from '../../results/next-check.js';
 import type {ProfileRefusals} from '../../results/profile-changes.js';
-import type {RoundsApart} from '../../results/rounds-agree.js';
+import type {RadiusApart} from '../../results/rounds-agree.js';
 import type {VoidReason} from '../../results/voids.js';
 import type {NoteValues, ObstacleValues} from '../../results/years/comparison.js';
 import type {DueArm} from '../../results/years/due.js';
@@ -42,7 +42,7 @@ const profileRefused: Sentences<ProfileRefusals> = {
 };
 
 /** Printed in the gauge's own unit, so that it can be checked against the readings as they were typed. */
-const differ = ({apart, usual, step, unit}: RoundsApart): string => {
+const differ = ({apart, usual, step, unit}: RadiusApart): string => {
 	const {label} = units[unit];
 	const size = rounded(apart, decimalsApart(apart, usual, Math.max(1, stepDecimals(step))));
 	return `their middles differ by ${size} ${label}, where up to ${plainNumber(usual)} ${label} is usual with this step and nudge`;
@@ -104,10 +104,10 @@ export const results = {
 	oneMoreRound: (more: {pullUncertaintyPct: number; bandUncertaintyPct: number}): string =>
 		`One round more would bring the pull to ± ${percent(more.pullUncertaintyPct, 2)}, the band to ± ${percent(more.bandUncertaintyPct, 2)}.`,
 	oneMoreIsIdle: 'One round more would bring hardly anything.',
-	roundsApart: (here: RoundsApart): string =>
+	roundsApart: (here: RadiusApart): string =>
 		`The rounds do not agree: ${differ(here)}. Take them again, or strike the odd one out.`,
 	/** Their spread counts at the other radii too. */
-	roundsApartElsewhere: (there: RoundsApart): string =>
+	roundsApartElsewhere: (there: RadiusApart): string =>
 		`At ${mm(there.radiusMm)} the rounds do not agree, and that widens the ± here: ${differ(there)}.`,
 	obstacles,
 	notes,
