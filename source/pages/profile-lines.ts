@@ -1,7 +1,7 @@
 import type {Profile} from '../procedure/facts.js';
 import {profileQuestions} from '../results/profile-answers.js';
 import {words} from '../words/index.js';
-import {problemText} from '../words/problem-text.js';
+import {says} from '../words/says.js';
 import {listed} from '../words/wording.js';
 import {unusualLengths} from './geometry-lines.js';
 import {line, type Shown} from './shown-lines.js';
@@ -31,7 +31,7 @@ export function profileProblems(profile: Pick<Profile, 'kind' | 'answers'>): rea
 	const problems = steps.flatMap((step) => {
 		if (!facts.answered(step.id)) return [words.results.profileLacks(step)];
 		const problem = step.verify?.(facts);
-		return problem ? [`${step.title}: ${problemText(problem)}`] : [];
+		return problem ? [`${step.title}: ${says.problem(problem)}`] : [];
 	});
 	const unusual = profile.kind === 'arm' ? unusualLengths(facts) : undefined;
 	return unusual === undefined ? problems : [...problems, unusual];

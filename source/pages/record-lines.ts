@@ -6,6 +6,7 @@ import {offPlaces, onPlaces, placeLabel} from '../procedure/places.js';
 import type {FinishedCheck} from '../results/record.js';
 import type {Voids} from '../results/voids.js';
 import {words} from '../words/index.js';
+import {becauseText, reasonText} from '../words/says.js';
 import {practiceNotice} from './practice-words.js';
 import {line, type Shown} from './shown-lines.js';
 import {verdictLines} from './verdict-lines.js';
@@ -61,7 +62,7 @@ const roundLine =
 	(where: string) =>
 	(round: Round, number: number): Shown =>
 		line(
-			`${where}, round ${number + 1}${round.gauge === 'turned' ? ', gauge turned' : ''}: ${round.innerLimit.typed} / ${round.outerLimit?.typed ?? '…'}${round.struck ? ` (struck out: ${round.struck.reason})` : ''}`,
+			`${where}, round ${number + 1}${round.gauge === 'turned' ? ', gauge turned' : ''}: ${round.innerLimit.typed} / ${round.outerLimit?.typed ?? '…'}${round.struck ? ` (struck out: ${reasonText(round.struck.reason)})` : ''}`,
 		);
 
 function seriesLines(check: Check, series: Series, index: number): Shown[] {
@@ -75,7 +76,7 @@ function seriesLines(check: Check, series: Series, index: number): Shown[] {
 	return [
 		...rounds,
 		...trials,
-		...(series.closed ? [line(`Series ${index + 1} closed: ${series.closed.because}`)] : []),
+		...(series.closed ? [line(`Series ${index + 1} closed: ${becauseText(series.closed.because)}`)] : []),
 	];
 }
 

@@ -8,6 +8,7 @@ import {documentOfCheck, partialDocument, seriesThatCounts} from '../results/doc
 import {type Figures, figuresOf, isMeasured} from '../results/figures.js';
 import type {Issued, IssuedFinding} from '../results/issued.js';
 import {words} from '../words/index.js';
+import {overriddenText, reasonText} from '../words/says.js';
 import {listed, plainNumber, sureFirst, verdictWord} from '../words/wording.js';
 import {bandsPicture, lastBands} from './band-rows.js';
 import {beforeAndAfter, earlierRows} from './before-and-after.js';
@@ -112,9 +113,11 @@ export type Overridden = {
 export function overriddenIn(check: Check): readonly Overridden[] {
 	if (check.overrides.length === 0) return [];
 	const {visible, stateOf} = progressOf(check);
-	return check.overrides.map(({step: id, reason, sentence, at, series}) => {
+	return check.overrides.map((given) => {
+		const {step: id, at, series} = given;
 		const step = visible.find((one) => one.id === id);
 		const holds = step !== undefined && stateOf(step) === 'overridden' && answerOf(check, id)?.override?.at === at;
+		const [sentence, reason] = [overriddenText(given), reasonText(given.reason)];
 		return {title: stepById(id)?.title ?? id, sentence, reason, series, holds};
 	});
 }

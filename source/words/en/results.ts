@@ -9,7 +9,7 @@ import {decimalsApart, units} from '../../units.js';
 import {dayText} from '../dates.js';
 import {inUnit, listed, mm, percent, plainNumber, plural, rounded, stepDecimals} from '../numbers.js';
 import {speaker} from '../speaker.js';
-import {problems} from './problems.js';
+import {problems, ways} from './problems.js';
 
 const nextCheck: Sentences<NextCheckValues> = {
 	'to-put-right': () => 'Check again after it was put right; the reminder comes in a month (default of this program).',
@@ -38,7 +38,7 @@ const profileRefused: Sentences<ProfileRefusals> = {
 	'does-not-apply': () => 'That question does not apply to this profile; look at the list of its answers again.',
 	'side-wanted': ({plus, minus}) => `Type it with its side, ${plus} or ${minus}.`,
 	'does-not-pass': ({problem}) =>
-		`${speaker(problems)(problem)} What helps: ${problem.ways.map(({label}) => label).join(', or ')}.`,
+		`${speaker(problems)(problem)} What helps: ${problem.ways.map(({id}) => ways[id]).join(', or ')}.`,
 };
 
 /** Printed in the gauge's own unit, so that it can be checked against the readings as they were typed. */
