@@ -7,12 +7,15 @@ import {documentOfCheck} from './document-of-check.js';
 import type {RadiusFigures} from './figures.js';
 import {figuresOfCheck, type IssuedFigures} from './issued.js';
 
+/** Under what name checks without one stand in the index, on the disk too: a name and no sentence. */
+const unnamedArm = 'unnamed arm';
+
 /** A check as a row among the past ones, with the figures that were issued or, while it goes on, those of now. */
 export const rowOf = (check: Check, issued: IssuedFigures | null = figuresOfCheck(check)): PastCheck => ({
 	id: check.id,
 	date: check.startedAt.slice(0, 10),
 	startedAt: check.startedAt,
-	arm: factsOfSeries(check, openSeries(check)).text('arm-name') ?? 'unnamed arm',
+	arm: factsOfSeries(check, openSeries(check)).text('arm-name') ?? unnamedArm,
 	outcome: 'open',
 	verdict: issued?.figures.verdict ?? null,
 	atWorst: issued?.figures.atWorst ?? null,
