@@ -1,9 +1,8 @@
 import {describe, expect, it} from 'vitest';
 import {progressOf} from '../../source/check/progress.js';
+import {finishedCheck} from '../../source/commands/filing.js';
 import {entryOf, promptLines} from '../../source/plain/ask.js';
 import {usualSettings} from '../../source/procedure/settings.js';
-import {finishedCheck} from '../../source/results/record.js';
-import {dueText} from '../../source/results/years/due.js';
 import {walkBeside as visit} from '../helpers/conversation.js';
 import {words} from '../helpers/said.js';
 import {northDeck} from '../helpers/sample-check.js';
@@ -47,7 +46,7 @@ describe('Home in plain lines', () => {
 	it('offers to repeat the check that is due first', async () => {
 		const {end, text, workbench} = await visit(['2'], {records: [whole]});
 		const [due] = workbench.archive.due();
-		const label = due && home.recheck({arm: 'north deck', due: dueText(due)});
+		const label = due && home.recheck({arm: 'north deck', due: words.results.due(due)});
 		expect(text).toContain(plain.option({number: 2, label: label ?? 'nothing is due'}));
 		expect(end).toMatchObject({kind: 'opened', opened: {dialogue: {check: {recheckOf: whole.check.id}}}});
 	});

@@ -1,8 +1,8 @@
 import {existsSync} from 'node:fs';
 import path from 'node:path';
 import {describe, expect, it} from 'vitest';
+import {finishedCheck} from '../../source/commands/filing.js';
 import type {CheckSource} from '../../source/reports/check-source.js';
-import {finishedCheck} from '../../source/results/record.js';
 import {
 	dataFolder,
 	exported,

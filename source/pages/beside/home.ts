@@ -1,5 +1,4 @@
 import type {Option} from '../../procedure/step.js';
-import {dueText} from '../../results/years/due.js';
 import {words} from '../../words/index.js';
 import type {Unfinished, Workbench} from '../../workbench.js';
 import {recordLines} from '../record-lines.js';
@@ -84,7 +83,7 @@ function homePage(workbench: Workbench, notice: string | undefined): BesidePage 
 	const options: readonly Option[] = [
 		...(unfinished ? [{id: 'resume', label: say.resume(unfinished)}] : []),
 		{id: 'start', label: say.start},
-		...(due ? [{id: 'recheck', label: say.recheck({arm: due.arm, due: dueText(due)})}] : []),
+		...(due ? [{id: 'recheck', label: say.recheck({arm: due.arm, due: words.results.due(due)})}] : []),
 		...(['past', 'profiles', 'settings', 'practice', 'leave'] as const).map((id) => ({id, label: say[id]})),
 	];
 	return {

@@ -1,4 +1,4 @@
-import {isTypedReason, readReason, voidReasons} from '../../results/voids.js';
+import {readReason, voidReasons} from '../../results/voids.js';
 import {words} from '../../words/index.js';
 import type {Saved, Workbench} from '../../workbench.js';
 import {recordLines} from '../record-lines.js';
@@ -15,6 +15,9 @@ export type PastCheckPlace = {readonly id: string; readonly offset: number} & (
 );
 
 const say = words.beside.past;
+const reasonOptions = voidReasons.map((id) => ({id, label: words.results.voidReasons[id]}));
+/** A reason by its id, as it is kept. */
+const reasonText = (chosen: string): string => reasonOptions.find(({id}) => id === chosen)?.label ?? chosen;
 
 /** A past check: to look at whole, to do its put-back list, to mark it void and to let it count again. */
 export function pastCheckAt(workbench: Workbench, place: PastCheckPlace): Stop<BesidePlace> {
@@ -40,11 +43,11 @@ export function pastCheckAt(workbench: Workbench, place: PastCheckPlace): Stop<B
 				page: {
 					title: say.reason.title,
 					shown: [line(say.reason.whatItMeans)],
-					prompt: {kind: 'choice', options: [...voidReasons, back]},
+					prompt: {kind: 'choice', options: [...reasonOptions, back]},
 				},
 				turn: (entry) => {
 					if (entry === back.id) return to('past-check');
-					return isTypedReason(entry) ? to('void-typed') : markVoid(entry);
+					return entry === 'typed' ? to('void-typed') : markVoid(reasonText(entry));
 				},
 				back: to('past-check'),
 			};
@@ -56,10 +59,10 @@ export function pastCheckAt(workbench: Workbench, place: PastCheckPlace): Stop<B
 					prompt: {kind: 'field', initial: '', mayBeEmpty: false, unit: ''},
 				},
 				turn: (entry) => {
-					const read = readReason(entry);
-					return read.ok
-						? go({at: 'void-confirm', id, offset, reason: read.reason})
-						: {kind: 'refused', sentence: read.sentence};
+					const reason = readReason(entry);
+					return reason === undefined
+						? {kind: 'refused', sentence: words.results.voidReasonWanted}
+						: go({at: 'void-confirm', id, offset, reason});
 				},
 				back: to('void-reason'),
 			};

@@ -1,11 +1,13 @@
 import type {Profile} from '../../procedure/facts.js';
 import {unitOf} from '../../procedure/read-answer.js';
 import type {Step} from '../../procedure/step.js';
-import {profileProblems, profileQuestions} from '../../results/profile-answers.js';
+import {profileQuestions} from '../../results/profile-answers.js';
 import {nameSteps} from '../../results/profiles.js';
 import {units} from '../../units.js';
 import {words} from '../../words/index.js';
+import {says} from '../../words/says.js';
 import type {Workbench} from '../../workbench.js';
+import {unusualLengths} from '../geometry-lines.js';
 import {line, type Shown} from '../shown-lines.js';
 import {type BesidePage, back} from './page.js';
 import type {ProfilePlace} from './profiles.js';
@@ -106,4 +108,19 @@ function answerPage(profile: Profile, id: string, meanwhile: readonly Shown[]): 
 	const unit = input.kind === 'number' || input.kind === 'signed' ? units[unitOf(input, facts)].label : '';
 	const mayBeEmpty = 'optional' in input && (input.optional ?? false);
 	return {title, shown, prompt: {kind: 'field', initial: profile.answers[id]?.typed ?? '', mayBeEmpty, unit}};
+}
+
+/**
+ * What does not pass in a profile, or has no answer yet; a check that takes it over asks for it. And lengths that a
+ * check would not ask about but say to look at again.
+ */
+export function profileProblems(profile: Pick<Profile, 'kind' | 'answers'>): readonly string[] {
+	const {facts, steps} = profileQuestions(profile);
+	const problems = steps.flatMap((step) => {
+		if (!facts.answered(step.id)) return [words.results.profileLacks(step)];
+		const problem = step.verify?.(facts);
+		return problem ? [say.answer({title: step.title, text: says.problem(problem)})] : [];
+	});
+	const unusual = profile.kind === 'arm' ? unusualLengths(facts) : undefined;
+	return unusual === undefined ? problems : [...problems, unusual];
 }

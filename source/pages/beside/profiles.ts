@@ -1,5 +1,6 @@
 import type {Profile} from '../../procedure/facts.js';
 import {corrected, type ProfilesChanged, renamed, setAside} from '../../results/profile-changes.js';
+import {profileRefusalText} from '../../words/results-text.js';
 import type {Workbench} from '../../workbench.js';
 import type {BesidePlace} from './beside-pages.js';
 import {back, go, type Stop, type Turn} from './page.js';
@@ -56,6 +57,6 @@ function saving(
 	change: (profiles: readonly Profile[]) => ProfilesChanged,
 ): Turn<BesidePlace> {
 	const tried = change(workbench.profiles());
-	if (!tried.ok) return {kind: 'refused', sentence: tried.sentence};
+	if (!tried.ok) return {kind: 'refused', sentence: profileRefusalText(tried.refusal)};
 	return {kind: 'save', save: () => workbench.archive.changeProfiles(change), to};
 }

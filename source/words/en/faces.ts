@@ -1,4 +1,4 @@
-import {readingText} from '../wording.js';
+import {readingText} from '../numbers.js';
 
 type Because = {readonly because: string};
 

@@ -5,12 +5,14 @@ import {dialogue} from './dialogue.js';
 import {documents} from './documents.js';
 import {entries} from './entries.js';
 import {faces} from './faces.js';
+import {figures} from './figures.js';
 import {findings} from './findings.js';
 import {pages} from './pages.js';
 import {practice} from './practice.js';
 import {problems, ways} from './problems.js';
 import {reasons} from './reasons.js';
 import {reports} from './reports.js';
+import {results} from './results.js';
 import {steps} from './steps.js';
 import {store} from './store.js';
 import {terminal} from './terminal.js';
@@ -25,12 +27,14 @@ export const en = {
 	documents,
 	entries,
 	faces,
+	figures,
 	findings,
 	pages,
 	practice,
 	problems,
 	reasons,
 	reports,
+	results,
 	steps,
 	store,
 	terminal,

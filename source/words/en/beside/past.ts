@@ -1,5 +1,6 @@
 import type {PastCheck, PastProbe} from '../../../check/past-check.js';
-import {forceWithWay, plainNumber, sideForce, span} from '../../wording.js';
+import {mm, plainNumber, rounded, span} from '../../numbers.js';
+import {forceWithWay, sideForce} from '../figures.js';
 
 type Kept = {readonly radiusMm: number; readonly pullPct: number; readonly bandPct: number};
 type WithUncertainty = Kept & {readonly pullUncertaintyPct: number; readonly bandUncertaintyPct: number};
@@ -19,12 +20,12 @@ export const past = {
 	},
 	/** The figures at a radius, as short as can be. */
 	figures: ({radiusMm, pullPct, bandPct}: Kept) =>
-		`${plainNumber(radiusMm)}: ${forceWithWay(pullPct, '', 1).replace('  ', ' ').trim()}/${bandPct.toFixed(1)}`,
+		`${plainNumber(radiusMm)}: ${forceWithWay(pullPct, '', 1).replace('  ', ' ').trim()}/${rounded(bandPct, 1)}`,
 	offScale: ({radiusMm}: Pick<PastProbe, 'radiusMm'>) => `${plainNumber(radiusMm)}: off scale`,
 	/** The same with every ±. */
 	wholeFigures: ({radiusMm, pullPct, pullUncertaintyPct, bandPct, bandUncertaintyPct}: WithUncertainty) =>
-		`${plainNumber(radiusMm)} mm ${sideForce(pullPct, pullUncertaintyPct)}, band ${span(bandPct, bandUncertaintyPct)}`,
-	wholeOffScale: ({radiusMm}: Pick<PastProbe, 'radiusMm'>) => `${plainNumber(radiusMm)} mm off scale`,
+		`${mm(radiusMm)} ${sideForce(pullPct, pullUncertaintyPct)}, band ${span(bandPct, bandUncertaintyPct)}`,
+	wholeOffScale: ({radiusMm}: Pick<PastProbe, 'radiusMm'>) => `${mm(radiusMm)} off scale`,
 	check: {
 		title: 'Past check',
 		putBack: 'do its put-back list now',

@@ -1,8 +1,6 @@
 import type {ProfileKind} from '../../../procedure/step.js';
-import {listed} from '../../wording.js';
-
-/** A profile in a sentence. */
-const kinds: Readonly<Record<ProfileKind, string>> = {arm: 'arm', cartridge: 'cartridge', tools: 'set of tools'};
+import {listed} from '../../numbers.js';
+import {results} from '../results.js';
 
 const renaming = {
 	arm: 'A new name for the same arm; its past checks keep the old one and stay with it. Another arm is entered in a check.',
@@ -32,7 +30,7 @@ export const profiles = {
 	correct: ({name}: Named) => `Correct ${name}`,
 	correcting: 'Past checks keep the answers that they were made with.',
 	takenOver: ({kind}: {readonly kind: ProfileKind}) =>
-		`The open check has taken this ${kinds[kind]} over and keeps its answers: a change here holds for checks that start from now on.`,
+		`The open check has taken this ${results.kinds[kind]} over and keeps its answers: a change here holds for checks that start from now on.`,
 	actions: {
 		rename: 'rename it',
 		answers: 'correct an answer',

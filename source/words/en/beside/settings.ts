@@ -1,5 +1,5 @@
 import type {SettingId, SwitchId} from '../../../procedure/settings.js';
-import {plainNumber} from '../../wording.js';
+import {plainNumber} from '../../numbers.js';
 
 type Number = {readonly value: number};
 
