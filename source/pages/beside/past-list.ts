@@ -44,7 +44,7 @@ export function pastListAt(
 }
 
 /** Past checks, each in a line; a long name is broken, not cut, for two arms may differ at its end. */
-export function pastLabels(rows: readonly PastCheck[], columns: number): readonly string[] {
+function pastLabels(rows: readonly PastCheck[], columns: number): readonly string[] {
 	const whenOf = whenIn(rows);
 	const widest = Math.max(0, ...rows.map((past) => whenOf(past).length));
 	return rows.map((past) => {

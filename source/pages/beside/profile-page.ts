@@ -114,7 +114,7 @@ function answerPage(profile: Profile, id: string, meanwhile: readonly Shown[]): 
  * What does not pass in a profile, or has no answer yet; a check that takes it over asks for it. And lengths that a
  * check would not ask about but say to look at again.
  */
-export function profileProblems(profile: Pick<Profile, 'kind' | 'answers'>): readonly string[] {
+function profileProblems(profile: Pick<Profile, 'kind' | 'answers'>): readonly string[] {
 	const {facts, steps} = profileQuestions(profile);
 	const problems = steps.flatMap((step) => {
 		if (!facts.answered(step.id)) return [words.results.profileLacks(step)];
