@@ -5,7 +5,7 @@ import {bandsSvg} from '../../source/reports/svg/bands-svg.js';
 import {curveSvg} from '../../source/reports/svg/curve-svg.js';
 import {historySvg} from '../../source/reports/svg/history-svg.js';
 import {leverSvg} from '../../source/reports/svg/lever-svg.js';
-import {pictureWidth} from '../../source/reports/svg/picture.js';
+import {pictureWidth} from '../../source/reports/svg/shapes.js';
 import {nineInch} from '../helpers/curves.js';
 import {drawnIn, number, ofClass, scaleBy} from './drawn.js';
 

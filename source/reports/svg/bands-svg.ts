@@ -1,9 +1,7 @@
 import {plainNumber} from '../../words/wording.js';
 import type {BandBar, Bands} from '../report.js';
-import {box, dot, label, stroke} from './element.js';
-import {type Entry, legend} from './legend.js';
-import {picture, pictureWidth, type Told} from './picture.js';
 import {type Scale, scaleOf, signed, ticksOf} from './scale.js';
+import {box, dot, label, legend, picture, pictureWidth, type Sample, stroke, type Told} from './shapes.js';
 
 const [left, right, top, rowHeight] = [92, pictureWidth - 14, 30, 34];
 
@@ -79,7 +77,7 @@ const axis = ({at, low, high}: Scale, bottom: number): string[] => [
 	]),
 ];
 
-function entriesOf({rows, goodPct, usablePct}: Bands): Entry[] {
+function entriesOf({rows, goodPct, usablePct}: Bands): Sample[] {
 	const sample = (className: string) => (x: number, y: number) => stroke([x - 12, y], [x + 12, y], className);
 	const isKnown = rows.some(({pullUncertaintyPct = 0}) => pullUncertaintyPct > 0);
 	return [

@@ -1,8 +1,7 @@
+import {element} from '../html/markup.js';
 import type {Curve} from '../report.js';
-import {dot, element, label, stroke} from './element.js';
-import {type Entry, legend} from './legend.js';
-import {picture, pictureWidth, type Told} from './picture.js';
 import {niceRange, type Scale, scaleOf, signed, ticksOf} from './scale.js';
+import {dot, label, legend, picture, pictureWidth, type Sample, stroke, type Told} from './shapes.js';
 
 const [left, right, top, bottom] = [46, pictureWidth - 14, 26, 216];
 
@@ -102,7 +101,7 @@ function leastMark({leastRadiusMm}: Curve, {over}: Scales): string[] {
 	];
 }
 
-function entriesOf({own, measured}: Curve): Entry[] {
+function entriesOf({own, measured}: Curve): Sample[] {
 	const sample = (className: string) => (x: number, y: number) => stroke([x - 12, y], [x + 12, y], className);
 	return [
 		{draw: sample('wanted'), text: 'wanted reading'},

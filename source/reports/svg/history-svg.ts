@@ -1,9 +1,8 @@
 import {plainNumber} from '../../words/wording.js';
 import type {History} from '../report.js';
 import {dateTicks, dayNumber} from './dates.js';
-import {box, dot, label, stroke} from './element.js';
-import {picture, pictureWidth, type Told} from './picture.js';
 import {niceRange, type Scale, scaleOf, signed, ticksOf} from './scale.js';
+import {box, dot, label, picture, pictureWidth, stroke, type Told} from './shapes.js';
 
 const [left, right, top, bottom] = [46, pictureWidth - 14, 24, 196];
 

@@ -1,7 +1,7 @@
 import {plainNumber} from '../../words/wording.js';
+import {element} from '../html/markup.js';
 import type {Lever} from '../report.js';
-import {dot, element, label, stroke} from './element.js';
-import {picture, type Told} from './picture.js';
+import {dot, label, picture, stroke, type Told} from './shapes.js';
 
 const [middleX, middleY, radius, height] = [104, 100, 70, 200];
 const listX = 226;

@@ -10,7 +10,7 @@ import {pages} from './pages.js';
 import {practice} from './practice.js';
 import {problems} from './problems.js';
 import {reasons} from './reasons.js';
-import {reports} from './reports.js';
+import {reports} from './reports/index.js';
 import {steps} from './steps.js';
 import {store} from './store.js';
 import {terminal} from './terminal.js';
