@@ -1,4 +1,5 @@
-import type {BandRow, Shown, Tone} from '../pages/shown-lines.js';
+import type {BandBars} from '../pages/pictures/bands-layout.js';
+import type {ShownAs, Tone} from '../pages/shown-lines.js';
 import type {Finding} from '../results/diagnose.js';
 import type {AtWorst, Verdict} from '../results/figures-types.js';
 
@@ -10,14 +11,8 @@ export type Phrase = string | Typed | readonly (string | Typed)[];
 export type JudgedPhrase = {readonly phrase: Phrase; readonly verdict: Verdict; readonly atWorst: AtWorst};
 export type TableCell = Phrase | JudgedPhrase;
 
-/** A hold band with the uncertainty (95 %) of its middle, where that is known. */
-export type BandBar = BandRow & {readonly pullUncertaintyPct?: number | undefined};
-export type Bands = Omit<Extract<Shown, {kind: 'bands'}>, 'rows'> & {readonly rows: readonly BandBar[]};
-export type Curve = Extract<Shown, {kind: 'curve'}>;
-export type Lever = Extract<Shown, {kind: 'lever'}>;
-export type History = Extract<Shown, {kind: 'history'}>;
 /** What can be drawn; its caption says the same in sentences. */
-export type Drawing = Bands | Curve | Lever | History;
+export type Drawing = BandBars | ShownAs<'curve' | 'lever' | 'history'>;
 
 /** What a report is made of. Each format shows every kind. */
 export type ReportBlock =

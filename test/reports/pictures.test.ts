@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import {describe, expect, it} from 'vitest';
-import type {Bands, Curve, History, Lever} from '../../source/reports/report.js';
+import type {BandBars} from '../../source/pages/pictures/bands-layout.js';
+import type {ShownAs} from '../../source/pages/shown-lines.js';
 import {bandsSvg} from '../../source/reports/svg/bands-svg.js';
 import {curveSvg} from '../../source/reports/svg/curve-svg.js';
 import {historySvg} from '../../source/reports/svg/history-svg.js';
@@ -11,7 +12,7 @@ import {drawnIn, number, ofClass, scaleBy} from './drawn.js';
 
 const told = {id: 'p', title: 'A picture', description: 'In words.'};
 
-const bands: Bands = {
+const bands: BandBars = {
 	kind: 'bands',
 	goodPct: 2,
 	usablePct: 4,
@@ -55,7 +56,7 @@ describe('Hold bands', () => {
 	});
 });
 
-const history: History = {
+const history: ShownAs<'history'> = {
 	kind: 'history',
 	label: 'pull, inner 68 mm',
 	points: [
@@ -98,7 +99,7 @@ describe('A figure over the years', () => {
 });
 
 describe('The wanted reading over the record', () => {
-	const curve: Curve = nineInch();
+	const curve: ShownAs<'curve'> = nineInch();
 	const all = drawnIn(curveSvg(curve, told));
 	const y = scaleBy(all, 'y', ({at}) => at['text-anchor'] === 'end', 4);
 	const x = scaleBy(all, 'x', ({at}) => at['text-anchor'] === 'middle');
@@ -129,7 +130,7 @@ describe('The wanted reading over the record', () => {
 
 describe('A lever on its clock face', () => {
 	it('points where an hour hand would, and is listed with its radius', () => {
-		const lever: Lever = {
+		const lever: ShownAs<'lever'> = {
 			kind: 'lever',
 			places: [
 				{radiusMm: 136, clockDeg: 270},

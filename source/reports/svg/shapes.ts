@@ -40,6 +40,13 @@ export const picture = ({id, title, description}: Told, height: number, content:
 		...content,
 	);
 
+/** A number of an axis with its sign; plus is toward the rim. */
+export const signed = (value: number): string => {
+	const text = String(Number(Math.abs(value).toFixed(2)));
+	if (Number(text) === 0) return '0';
+	return `${value < 0 ? '\u2212' : '+'}${text}`;
+};
+
 /** One entry of a legend: a small drawing, made where its middle shall be, and what it stands for. */
 export type Sample = {readonly draw: (x: number, y: number) => string; readonly text: string};
 

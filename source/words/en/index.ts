@@ -7,6 +7,7 @@ import {entries} from './entries.js';
 import {faces} from './faces.js';
 import {findings} from './findings.js';
 import {pages} from './pages.js';
+import {pictures} from './pictures.js';
 import {practice} from './practice.js';
 import {problems} from './problems.js';
 import {reasons} from './reasons.js';
@@ -27,6 +28,7 @@ export const en = {
 	faces,
 	findings,
 	pages,
+	pictures,
 	practice,
 	problems,
 	reasons,

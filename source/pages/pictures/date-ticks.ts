@@ -1,4 +1,4 @@
-import {dayText} from '../../pages/years/day-text.js';
+import {dayText} from '../years/day-text.js';
 
 const dayMs = 86_400_000;
 
