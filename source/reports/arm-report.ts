@@ -10,7 +10,7 @@ import {findingsPart} from './parts/findings-part.js';
 import {methodPart} from './parts/method-part.js';
 import {verdictPart} from './parts/verdict-part.js';
 import {checksTables, yearsPart} from './parts/years-part.js';
-import {around, type Report, type Section, sentence, typed} from './report.js';
+import {around, type Report, type Section, sentenceBlock, typed} from './report.js';
 
 const {about, captions, columns, sections, titles, years} = words.reports;
 
@@ -50,7 +50,7 @@ export function armReport(source: ArmSource, imprint: Imprint): Report {
 
 const onlyCheck = ({record: {check, issued}}: CheckSource): Section => ({
 	title: sections.years,
-	blocks: [sentence(years.onlyCheck), ...checksTables([rowOf(check, issued)])],
+	blocks: [sentenceBlock(years.onlyCheck), ...checksTables([rowOf(check, issued)])],
 });
 
 function overriddenPart({overridden}: ArmSource): Section[] {

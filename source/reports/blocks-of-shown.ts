@@ -1,6 +1,6 @@
 import type {Shown} from '../pages/shown-lines.js';
 import {words} from '../words/index.js';
-import {type Phrase, type ReportBlock, sentence} from './report.js';
+import {type Phrase, type ReportBlock, sentenceBlock} from './report.js';
 
 type Names = {
 	/** Caption of a table that has no heading line before it. */
@@ -26,7 +26,7 @@ const isHeading = (one: Shown | undefined): one is Extract<Shown, {kind: 'line'}
 function blockOf(one: Shown, {table = '', picture = '', isTold = false}: Names): ReportBlock {
 	switch (one.kind) {
 		case 'line':
-			return sentence(one.text, one.tone);
+			return sentenceBlock(one.text, one.tone);
 		case 'table':
 			return {kind: 'table', caption: table, head: one.head, rows: one.rows};
 		case 'history':
@@ -39,6 +39,6 @@ function blockOf(one: Shown, {table = '', picture = '', isTold = false}: Names):
 		case 'window':
 		case 'gauged-arm':
 		case 'plan':
-			return sentence(one.caption);
+			return sentenceBlock(one.caption);
 	}
 }

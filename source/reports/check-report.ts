@@ -3,7 +3,7 @@ import type {CheckSource, Imprint} from './check-source.js';
 import {aboutCheck, armName, imprinted} from './parts/about.js';
 import {conditionsPart} from './parts/conditions-part.js';
 import {cautionsPart, deckPart} from './parts/deck-part.js';
-import {beforeAndAfterPart, biasPart, detailsPart, findingsPart, practicePart} from './parts/findings-part.js';
+import {beforeAndAfterPart, biasOnPart, detailsPart, findingsPart, practicePart} from './parts/findings-part.js';
 import {methodPart} from './parts/method-part.js';
 import {readingsPart} from './parts/readings-part.js';
 import {verdictPart} from './parts/verdict-part.js';
@@ -22,7 +22,7 @@ export function checkReport(source: CheckSource, imprint: Imprint): Report {
 			...practicePart(source),
 			...findingsPart(source),
 			...beforeAndAfterPart(source),
-			...biasPart(source),
+			...biasOnPart(source),
 			...yearsPart(source),
 			deckPart(source),
 			...readingsPart(check),

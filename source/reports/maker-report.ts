@@ -16,7 +16,7 @@ import {methodPart} from './parts/method-part.js';
 import {readingsPart} from './parts/readings-part.js';
 import {ruledOutPart} from './parts/ruled-out-part.js';
 import {yearsPart} from './parts/years-part.js';
-import {around, type Report, type ReportBlock, type Section, sentence, type TableCell} from './report.js';
+import {around, type Report, type ReportBlock, type Section, sentenceBlock, type TableCell} from './report.js';
 
 const {about, captions, maker, sections, titles} = words.reports;
 
@@ -48,21 +48,21 @@ function measuredPart(source: CheckSource): Section {
 			...practiceNotices(source),
 			...voidNotices(source),
 			...deckNotice(source),
-			sentence(maker.purpose),
-			...(issued ? figuresOf(source, issued) : blocksOfShown(noVerdictLines(check))),
+			sentenceBlock(maker.purpose),
+			...(issued ? issuedFigures(source, issued) : blocksOfShown(noVerdictLines(check))),
 			...overridesTable(check),
 		],
 	};
 }
 
-function figuresOf(source: CheckSource, {figures, findings}: Issued): ReportBlock[] {
+function issuedFigures(source: CheckSource, {figures, findings}: Issued): ReportBlock[] {
 	const found = documentOfCheck(source.record.check);
 	return [
 		...(found.ok ? [figuresTable(figures.probe, found.document)] : []),
 		...bandsBlock(source, figures.probe),
 		...(findings.length === 0
 			? []
-			: [sentence(maker.inWords, 'strong'), {kind: 'list', items: findings.map((one) => one.found)} as const]),
+			: [sentenceBlock(maker.inWords, 'strong'), {kind: 'list', items: findings.map((one) => one.found)} as const]),
 	];
 }
 

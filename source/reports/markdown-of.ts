@@ -52,17 +52,17 @@ const partText = ({title, blocks}: ReportPart): string[] => [
 function blockText(block: ReportBlock): string[] {
 	switch (block.kind) {
 		case 'line':
-			return [block.tone === 'strong' ? bold(block.phrase) : plain(block.phrase)];
+			return [block.tone === 'strong' ? strong(block.phrase) : plain(block.phrase)];
 		case 'notice':
 		case 'verdict':
-			return [bold(block.phrase)];
+			return [strong(block.phrase)];
 		case 'list':
 			return [block.items.map((item) => `- ${plain(item)}`).join('\n')];
 		case 'table':
-			return [bold(block.caption), tableText(block)];
+			return [strong(block.caption), tableText(block)];
 		case 'facts':
 			return [
-				bold(block.caption),
+				strong(block.caption),
 				block.facts.map(([name, value]) => `- ${plain(name)}: ${cellText(value)}`).join('\n'),
 			];
 		case 'findings':
@@ -72,7 +72,7 @@ function blockText(block: ReportBlock): string[] {
 	}
 }
 
-const bold = (phrase: Phrase): string => `**${plain(phrase)}**`;
+const strong = (phrase: Phrase): string => `**${plain(phrase)}**`;
 
 function tableText({head, rows}: Extract<ReportBlock, {kind: 'table'}>): string {
 	const line = (cells: readonly string[]) => `| ${cells.join(' | ')} |`;
@@ -87,7 +87,7 @@ const cellText = (cell: TableCell): string => plain(isJudged(cell) ? cell.phrase
 
 const findingText = ({found, likely, next, who}: Finding, index: number): string =>
 	[
-		`${index + 1}. ${bold(found)}`,
+		`${index + 1}. ${strong(found)}`,
 		...(likely === '' ? [] : [`   ${escapeMarkdown(words.reports.findings.likely({likely}))}`]),
 		`   ${escapeMarkdown(words.reports.findings.nextBy({who, next}))}`,
 	].join('\n');

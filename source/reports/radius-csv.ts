@@ -50,14 +50,14 @@ export type NotedCheck = {
 };
 
 /** A probe radius of a check; a check without figures has one row without a radius. */
-type Row = NotedCheck & {
+type RadiusRow = NotedCheck & {
 	readonly facts: Facts;
 	readonly document: Document | undefined;
 	readonly figures: Partial<RadiusFigures>;
 };
 
 /** Name of the column, with the unit of its numbers, and what stands in it. */
-type Column = readonly [name: string, value: (row: Row) => CsvValue];
+type Column = readonly [name: string, value: (row: RadiusRow) => CsvValue];
 
 const ofTheCheck: readonly Column[] = [
 	['check_id', ({record}) => record.check.id],
@@ -100,7 +100,7 @@ const ofTheRadius: readonly Column[] = [
 	['tilt_share_uncertainty_95_pct', ({figures}) => figures.tiltShareUncertaintyPct],
 ];
 
-const conditions: readonly Column[] = [
+const ofConditions: readonly Column[] = [
 	['playing_force_mn', ({document}) => document?.trackingForce.playingMn],
 	['scale_reading_mn', ({document}) => document?.trackingForce.scaleReadingMn],
 	['guard', ({document}) => document?.trackingForce.guard],
@@ -116,10 +116,10 @@ const conditions: readonly Column[] = [
 	['program', ({record}) => record.check.program],
 ];
 
-const columns: readonly Column[] = [...ofTheCheck, ...ofTheRadius, ...conditions];
+const csvColumns: readonly Column[] = [...ofTheCheck, ...ofTheRadius, ...ofConditions];
 
 /** The names of the columns, as the first record of the file. */
-export const radiusHeader = (): string => csvRecord(columns.map(([name]) => name));
+export const radiusHeader = (): string => csvRecord(csvColumns.map(([name]) => name));
 
 /**
  * The records of one check, one for each probe radius: figures as they were issued on the day, in percent of the playing
@@ -134,6 +134,6 @@ export function radiusRecords(filed: NotedCheck): string {
 	const probe: readonly Partial<RadiusFigures>[] = issued?.figures.probe ?? [{}];
 	return probe
 		.map((figures) => ({...filed, facts, document, figures}))
-		.map((row) => csvRecord(columns.map(([, value]) => value(row))))
+		.map((row) => csvRecord(csvColumns.map(([, value]) => value(row))))
 		.join('');
 }

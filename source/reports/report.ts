@@ -74,7 +74,7 @@ export function around(text: string, sentenceOf: (text: string) => string): Phra
 // Private use (Unicode 23.5): no sentence has it.
 const placeOfText = '\u{F0000}';
 
-export const sentence = (phrase: Phrase, tone: Tone = 'plain'): ReportBlock => ({kind: 'line', phrase, tone});
+export const sentenceBlock = (phrase: Phrase, tone: Tone = 'plain'): ReportBlock => ({kind: 'line', phrase, tone});
 export const notice = (phrase: Phrase, tone: Tone): ReportBlock => ({kind: 'notice', phrase, tone});
 
 /** A phrase as one plain text. */

@@ -1,4 +1,4 @@
-import type {CurveLayout, Wanted} from '../pages/pictures/curve-layout.js';
+import type {CurveLayout, WantedReading} from '../pages/pictures/curve-layout.js';
 import type {ForceAxis} from '../pages/pictures/scale.js';
 import type {PullAt, ShownAs} from '../pages/shown-lines.js';
 
@@ -80,7 +80,7 @@ function heightInCell(pct: number, {stepPct}: ForceAxis): PlotCell {
 }
 
 /** Shaded from end to end by the rows in which readings stand, so that a reading within the band is drawn within it. */
-function drawBand({lowPct, highPct}: Wanted, column: number, {rowOf}: ForceAxis, draw: Draw): void {
+function drawBand({lowPct, highPct}: WantedReading, column: number, {rowOf}: ForceAxis, draw: Draw): void {
 	const [one, other] = [rowOf(lowPct), rowOf(highPct)];
 	// Below zero the lesser drag is the upper end.
 	for (let row = Math.max(1, Math.min(one, other)); row <= Math.max(one, other); row++) draw(row, column, 'band');

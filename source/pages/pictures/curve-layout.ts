@@ -12,7 +12,7 @@ export type CurveLayout = {
 	/** Round radii on the axis, no nearer to each other than that. */
 	readonly radiiMm: (leastGapMm: number) => number[];
 	/** The wanted reading at any radius, straight between those given; nothing beyond its ends. */
-	readonly wantedAt: (radiusMm: number) => Wanted | undefined;
+	readonly wantedAt: (radiusMm: number) => WantedReading | undefined;
 	/** From the inside to the outside. */
 	readonly own: readonly PullAt[];
 	/** Where skating is least; null where that is not in sight. */
@@ -20,7 +20,7 @@ export type CurveLayout = {
 	readonly marks: readonly CurveMark[];
 };
 
-export type Wanted = Omit<WantedAt, 'radiusMm'>;
+export type WantedReading = Omit<WantedAt, 'radiusMm'>;
 
 /** @param rows above the axis */
 export function curveLayout({wanted, own, measured, leastRadiusMm}: ShownAs<'curve'>, rows: number): CurveLayout {
@@ -49,7 +49,7 @@ function radiiOn({low, high}: Axis, leastGapMm: number): number[] {
 	return Array.from({length: Math.max(0, Math.floor(high / every) - first + 1)}, (_, index) => (first + index) * every);
 }
 
-function wantedAt(wanted: readonly WantedAt[], radiusMm: number): Wanted | undefined {
+function wantedAt(wanted: readonly WantedAt[], radiusMm: number): WantedReading | undefined {
 	// The last column of a drawing may miss the last radius by the rounding of a product.
 	const above = wanted.findIndex((one) => one.radiusMm >= radiusMm - 1e-6);
 	const high = wanted[above];

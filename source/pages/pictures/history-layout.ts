@@ -1,10 +1,9 @@
 import type {HistoryPoint, ShownAs} from '../shown-lines.js';
 import {type DateTick, dateTicks, dayNumber} from './date-ticks.js';
-import {type Axis, type ForceAxis, forceAxis} from './scale.js';
+import {type Axis, type ForceAxis, forceAxis, type LimitZone} from './scale.js';
 
 /** A check with the ends of its uncertainty. */
 export type HistoryMark = HistoryPoint & {readonly day: number; readonly lowPct: number; readonly highPct: number};
-type Zone = 'good' | 'usable';
 
 export type HistoryLayout = {
 	/** In days, from the first check to the last. */
@@ -13,9 +12,9 @@ export type HistoryLayout = {
 	/** Oldest first. */
 	readonly points: readonly HistoryMark[];
 	/** The limits that lie where the figure does: to both sides of zero only for one that lies about there. */
-	readonly limits: readonly {readonly pct: number; readonly zone: Zone}[];
+	readonly limits: readonly {readonly pct: number; readonly zone: LimitZone}[];
 	/** What lies within the limits, as far as it is in sight; the outer one first. */
-	readonly zones: readonly {readonly zone: Zone; readonly lowPct: number; readonly highPct: number}[];
+	readonly zones: readonly {readonly zone: LimitZone; readonly lowPct: number; readonly highPct: number}[];
 	/** A drawing has a little room before the first day, so that a tick may stand there. */
 	readonly dayTicks: readonly DateTick[];
 };
@@ -41,7 +40,7 @@ export function historyLayout({points, limitsPct}: ShownAs<'history'>, rows: num
 	const up = forceAxis([lowest, highest, ...inSight, 0], rows);
 	const [good = 0, usable = good] = [...new Set(limitsPct.map(Math.abs))].sort((one, other) => one - other);
 	const isTwoSided = limitsPct.some((one) => one < 0);
-	const zone = (name: Zone, size: number) => ({
+	const zone = (name: LimitZone, size: number) => ({
 		zone: name,
 		lowPct: Math.max(up.low, isTwoSided ? -size : 0),
 		highPct: Math.min(up.high, size),

@@ -1,3 +1,8 @@
+import type {Zone} from '../../measures/verdict.js';
+
+/** What has a limit: where a figure is good, and where it is usable. */
+export type LimitZone = Exclude<Zone, 'beyond'>;
+
 /** The values of an axis, from one end to the other. */
 export type Axis = {readonly low: number; readonly high: number};
 

@@ -15,13 +15,13 @@ export const escapeHtml = (text: string): string =>
 export type Attributes = Readonly<Record<string, string | number | undefined>>;
 
 /** Two decimals of a drawing unit are finer than any printer. */
-const written = (value: string | number): string =>
+const attributeText = (value: string | number): string =>
 	typeof value === 'number' ? String(Number(value.toFixed(2))) : escapeHtml(value);
 
 /** An element of a picture as text; attributes are escaped, the content is markup already. */
 export function element(name: string, attributes: Attributes, ...content: readonly string[]): string {
 	const list = Object.entries(attributes).flatMap(([key, value]) =>
-		value === undefined ? [] : [` ${key}="${written(value)}"`],
+		value === undefined ? [] : [` ${key}="${attributeText(value)}"`],
 	);
 	const start = `<${name}${list.join('')}`;
 	return content.length === 0 ? `${start}/>` : `${start}>${content.join('')}</${name}>`;

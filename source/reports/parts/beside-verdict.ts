@@ -10,7 +10,7 @@ import {type Voids, voidLines} from '../../results/voids.js';
 import {lastBands} from '../../results/years/last-bands.js';
 import {words} from '../../words/index.js';
 import type {CheckSource} from '../check-source.js';
-import {around, notice, type ReportBlock, sentence, typed} from '../report.js';
+import {around, notice, type ReportBlock, sentenceBlock, typed} from '../report.js';
 
 const {captions, columns, deck, overridden, verdict} = words.reports;
 
@@ -28,7 +28,7 @@ export const voidNotices = ({voids: {voided, formerVoids = []} = {}}: CheckSourc
 				),
 			]
 		: []),
-	...formerVoids.map((one) => sentence(saidOfVoid(one.reason, (reason) => ({formerVoids: [{...one, reason}]})))),
+	...formerVoids.map((one) => sentenceBlock(saidOfVoid(one.reason, (reason) => ({formerVoids: [{...one, reason}]})))),
 ];
 
 const saidOfVoid = (reason: string, voids: (reason: string) => Voids) =>

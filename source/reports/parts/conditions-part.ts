@@ -32,17 +32,17 @@ export function conditionsPart(check: Check): Section {
 	const tables = groups.flatMap(({title, stages}): ReportBlock[] => {
 		const rows = visible
 			.filter(({stage}) => stages.includes(stage))
-			.flatMap((step) => rowsOf(step, facts, check.answers));
+			.flatMap((step) => answerRows(step, facts, check.answers));
 		return rows.length === 0 ? [] : [{kind: 'facts', caption: conditions.groups[title], facts: rows}];
 	});
-	const workedOut = workedOutLines(factsOfSeries(check, seriesThatCounts(check)));
+	const workedOut = workedOutFrom(factsOfSeries(check, seriesThatCounts(check)));
 	return {
 		title: sections.conditions,
 		blocks: [...(workedOut.length > 0 ? [{kind: 'list', items: workedOut} as const] : []), ...tables],
 	};
 }
 
-function rowsOf(step: Step, facts: Facts, answers: Readonly<Record<string, Answer>>): Fact[] {
+function answerRows(step: Step, facts: Facts, answers: Readonly<Record<string, Answer>>): Fact[] {
 	const {id, title, input} = step;
 	const answer = answers[id];
 	if (!answer || answer.typed === '' || ['profile', 'still', 'rounds', 'verdict', 'bias-result'].includes(input.kind))
@@ -57,7 +57,7 @@ function rowsOf(step: Step, facts: Facts, answers: Readonly<Record<string, Answe
 	];
 }
 
-function workedOutLines(facts: Facts): string[] {
+function workedOutFrom(facts: Facts): string[] {
 	const [carried, playingMn] = [carriedMn(facts), facts.number('playing-force')];
 	return [
 		...levelConsequence(facts).flatMap((one) => (one.kind === 'line' ? [one.text] : [])),

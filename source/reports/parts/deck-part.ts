@@ -3,7 +3,7 @@ import {progressOf, type StepState} from '../../check/progress.js';
 import {isDeckReady, outcomeText} from '../../pages/record-lines.js';
 import {words} from '../../words/index.js';
 import type {CheckSource} from '../check-source.js';
-import {around, type Section, sentence, type TableCell, typed} from '../report.js';
+import {around, type Section, sentenceBlock, type TableCell, typed} from '../report.js';
 
 const {captions, cautions, deck, sections} = words.reports;
 
@@ -18,8 +18,8 @@ export function deckPart({record, putBackAt}: CheckSource): Section {
 	return {
 		title: sections.deck,
 		blocks: [
-			isReady ? sentence(deck.ready) : sentence(deck.notReady, 'bad'),
-			sentence(deck.ended({outcome: outcomeText(record, putBackAt)})),
+			isReady ? sentenceBlock(deck.ready) : sentenceBlock(deck.notReady, 'bad'),
+			sentenceBlock(deck.ended({outcome: outcomeText(record, putBackAt)})),
 			{kind: 'facts', caption: captions.putBack, facts},
 		],
 	};

@@ -30,7 +30,7 @@ export function beforeAndAfterPart({record: {check, issued}}: CheckSource): Sect
 }
 
 /** What the readings with the bias on came to; nothing where there are none. */
-export function biasPart({record: {check}}: CheckSource): Section[] {
+export function biasOnPart({record: {check}}: CheckSource): Section[] {
 	const shown = biasLines(check);
 	if (shown.length === 0) return [];
 	const isToBeSet = shown.some((one) => one.kind === 'table' && one.head.includes(gaugeColumn));

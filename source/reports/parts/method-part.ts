@@ -6,7 +6,7 @@ import type {Document} from '../../results/document-schema.js';
 import {type Figures, isMeasured} from '../../results/figures-types.js';
 import type {Issued} from '../../results/issued.js';
 import {words} from '../../words/index.js';
-import {type Phrase, type ReportBlock, type ReportPart, type Section, sentence} from '../report.js';
+import {type Phrase, type ReportBlock, type ReportPart, type Section, sentenceBlock} from '../report.js';
 
 const {captions, limitsOfMethod, method, sections} = words.reports;
 const {budget} = method;
@@ -29,7 +29,7 @@ function howMeasured(check: Check): ReportPart {
 	const isOfHand = showsHandForce(factsOfSeries(check, seriesThatCounts(check)));
 	return {
 		title: sections.howMeasured,
-		blocks: [method.gauge, method.readings({isOfHand}), method.series].map((one) => sentence(one)),
+		blocks: [method.gauge, method.readings({isOfHand}), method.series].map((one) => sentenceBlock(one)),
 	};
 }
 
@@ -50,10 +50,10 @@ function howSure(check: Check, issued: Issued | null): ReportPart {
 	return {
 		title: sections.howSure,
 		blocks: [
-			sentence(method.intervals),
-			...(issued?.form === 1 ? [sentence(method.issuedBefore)] : []),
+			sentenceBlock(method.intervals),
+			...(issued?.form === 1 ? [sentenceBlock(method.issuedBefore)] : []),
 			...(found.ok && issued && issued.form === undefined ? [budgetTable(found.document, issued.figures)] : []),
-			sentence(method.squares),
+			sentenceBlock(method.squares),
 		],
 	};
 }

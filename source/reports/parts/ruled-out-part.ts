@@ -11,7 +11,7 @@ import {tickStates} from '../../procedure/ticks.js';
 import {seriesThatCounts} from '../../results/document-of-check.js';
 import type {Figures} from '../../results/figures-types.js';
 import {words} from '../../words/index.js';
-import {around, type ReportBlock, type Section, sentence, type TableCell} from '../report.js';
+import {around, type ReportBlock, type Section, sentenceBlock, type TableCell} from '../report.js';
 
 const {captions, columns, ruledOut, sections} = words.reports;
 const {causes} = ruledOut;
@@ -30,16 +30,16 @@ const states = {
 export function ruledOutPart(check: Check, figures: Figures): Section {
 	const facts = factsOfSeries(check, seriesThatCounts(check));
 	const found = [
-		level(figures),
-		bias(facts),
-		damping(facts),
+		levelCause(figures),
+		biasCause(facts),
+		dampingCause(facts),
 		...ticked(facts),
 		cause(causes.zero, figures.zero.source !== 'unchecked', zeroText(figures.zero, facts)),
-		force(facts, figures),
-		clearance(facts, figures),
+		forceCause(facts, figures),
+		clearanceCause(facts, figures),
 		movedMeanwhile(facts),
 	];
-	return {title: sections.ruledOut, blocks: [tableOf(found), remedies(check)]};
+	return {title: sections.ruledOut, blocks: [tableOf(found), remediesTried(check)]};
 }
 
 const tableOf = (found: readonly Cause[]): ReportBlock => ({
@@ -55,7 +55,7 @@ const cause = (name: string, isOut: boolean, by: string): Cause => ({
 	by,
 });
 
-function level({level: found, probe}: Figures): Cause {
+function levelCause({level: found, probe}: Figures): Cause {
 	if (!found) return cause(causes.tilt, false, ruledOut.levelNotRead);
 	const shares = probe.map(({place, tiltSharePct, tiltShareUncertaintyPct}) => ({
 		place: placeLabel(place),
@@ -66,14 +66,14 @@ function level({level: found, probe}: Figures): Cause {
 	return cause(causes.tilt, found.passes && isPaired, ruledOut.levelShares({shares, isPaired}));
 }
 
-function bias(facts: Facts): Cause {
+function biasCause(facts: Facts): Cause {
 	if (!hasBias(facts)) return {name: causes.bias, state: 'none', by: ruledOut.noBias};
 	const {label: device, mistake} = biasDeviceOf(facts);
 	const isOff = facts.yes('bias-off');
 	return cause(causes.bias, isOff, isOff ? ruledOut.biasOff({device, mistake}) : ruledOut.biasOn({device}));
 }
 
-function damping(facts: Facts): Cause {
+function dampingCause(facts: Facts): Cause {
 	if (!facts.is('arm-damping', 'yes')) return {name: causes.damping, state: 'none', by: ruledOut.noDamper};
 	const isOff = facts.yes('damping-off');
 	return cause(causes.damping, isOff, isOff ? ruledOut.damperOff : ruledOut.damperOn);
@@ -89,10 +89,10 @@ function ticked(facts: Facts): Cause[] {
 	});
 }
 
-const force = (facts: Facts, {carriedMn}: Figures): Cause =>
+const forceCause = (facts: Facts, {carriedMn}: Figures): Cause =>
 	cause(causes.force, true, ruledOut.weighed({carriedMn, playingMn: facts.number('playing-force')}));
 
-function clearance(facts: Facts, {clearance: found}: Figures): Cause {
+function clearanceCause(facts: Facts, {clearance: found}: Figures): Cause {
 	const stylusMm = facts.number('clearance');
 	if (!found || stylusMm === undefined) return cause(causes.clearance, false, ruledOut.clearanceNotMeasured);
 	const [lowMm, highMm] = found.stylusWindowMm;
@@ -106,9 +106,9 @@ function movedMeanwhile(facts: Facts): Cause {
 }
 
 /** What was tried between series; the figures before and after stand in a part of their own. */
-function remedies(check: Check): ReportBlock {
+function remediesTried(check: Check): ReportBlock {
 	const items = check.series.flatMap(({closed}, index) =>
 		closed ? [around(closed.because, (because) => ruledOut.tried({number: index + 1, because}))] : [],
 	);
-	return items.length === 0 ? sentence(ruledOut.nothingTried) : {kind: 'list', items};
+	return items.length === 0 ? sentenceBlock(ruledOut.nothingTried) : {kind: 'list', items};
 }

@@ -5,7 +5,7 @@ import type {AtWorst, Figures, RadiusFigures, Verdict} from '../../results/figur
 import {words} from '../../words/index.js';
 import {blocksOfShown} from '../blocks-of-shown.js';
 import type {CheckSource} from '../check-source.js';
-import {type ReportBlock, type Section, sentence, type TableCell} from '../report.js';
+import {type ReportBlock, type Section, sentenceBlock, type TableCell} from '../report.js';
 import {bandsBlock, deckNotice, overridesTable, practiceNotices, voidNotices} from './beside-verdict.js';
 
 const {captions, columns, sections, verdict: said} = words.reports;
@@ -26,7 +26,7 @@ export function verdictPart(source: CheckSource): Section {
 			...overridesTable(check),
 			// What does not count gives no date either.
 			...(nextCheck && !check.practice && !source.voids?.voided
-				? [sentence(said.nextCheck({day: dayText(nextCheck.date), because: nextCheck.because}))]
+				? [sentenceBlock(said.nextCheck({day: dayText(nextCheck.date), because: nextCheck.because}))]
 				: []),
 		],
 	};

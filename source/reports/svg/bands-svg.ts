@@ -1,12 +1,23 @@
 import {type BandBar, type BandBars, type BandsLayout, bandsLayout} from '../../pages/pictures/bands-layout.js';
 import {placesOn} from '../../pages/pictures/scale.js';
 import {words} from '../../words/index.js';
-import {box, dot, label, legend, picture, pictureWidth, type Sample, signed, stroke, type Told} from './shapes.js';
+import {
+	axisNumber,
+	box,
+	dot,
+	type LegendSample,
+	label,
+	legend,
+	picture,
+	pictureWidth,
+	stroke,
+	type Told,
+} from './shapes.js';
 
 const [left, right, top, rowHeight] = [92, pictureWidth - 14, 30, 34];
 const said = words.pictures;
 
-type Place = (pct: number) => number;
+type Placing = (pct: number) => number;
 
 /** Hold bands to scale, one under the other, against zero and the limits of the pull. */
 export function bandsSvg(bands: BandBars, told: Told): string {
@@ -14,20 +25,20 @@ export function bandsSvg(bands: BandBars, told: Told): string {
 	const layout = bandsLayout(bands);
 	const at = placesOn(layout.axis, [left, right]);
 	const bottom = top + rows.length * rowHeight;
-	const {height, content} = legend(samplesOf(bands), [8, bottom + 30], pictureWidth - 16);
+	const {height, content} = legend(bandSamples(bands), [8, bottom + 30], pictureWidth - 16);
 	return picture(told, bottom + 34 + height, [
 		...ground(layout, at, bottom),
 		...rows.flatMap((row, index) => bar(row, top + (index + 0.5) * rowHeight, at)),
 		stroke([left, bottom], [right, bottom], 'axis'),
 		...layout.manyTicks.flatMap((tick) => [
 			stroke([at(tick), bottom], [at(tick), bottom + 5], 'axis'),
-			label(at(tick), bottom + 19, signed(tick), {'text-anchor': 'middle'}),
+			label(at(tick), bottom + 19, axisNumber(tick), {'text-anchor': 'middle'}),
 		]),
 		...content,
 	]);
 }
 
-const ground = ({limits}: BandsLayout, at: Place, bottom: number): string[] => [
+const ground = ({limits}: BandsLayout, at: Placing, bottom: number): string[] => [
 	...limits
 		.filter(({pct}) => pct > 0)
 		.map(({pct, zone}) => box(at(-pct), top, at(pct) - at(-pct), bottom - top, `zone-${zone}`)),
@@ -42,7 +53,7 @@ const ground = ({limits}: BandsLayout, at: Place, bottom: number): string[] => [
 function bar(
 	{label: name, lowPct, highPct, pullPct, earlier, pullUncertaintyPct = 0}: BandBar,
 	y: number,
-	at: Place,
+	at: Placing,
 ): string[] {
 	const kind = earlier ? 'band earlier' : 'band';
 	const [from, to] = [at(lowPct), at(highPct)];
@@ -62,7 +73,7 @@ const whisker = (from: number, to: number, y: number): string[] => [
 	stroke([to, y - 4], [to, y + 4], 'whisker'),
 ];
 
-function samplesOf({rows, goodPct, usablePct}: BandBars): Sample[] {
+function bandSamples({rows, goodPct, usablePct}: BandBars): LegendSample[] {
 	const line = (className: string) => (x: number, y: number) => stroke([x - 12, y], [x + 12, y], className);
 	const band = (className: string) => (x: number, y: number) => box(x - 12, y - 6, 24, 12, className);
 	const isKnown = rows.some(({pullUncertaintyPct = 0}) => pullUncertaintyPct > 0);

@@ -3,7 +3,7 @@ import {placesOn} from '../../pages/pictures/scale.js';
 import type {ShownAs, WantedAt} from '../../pages/shown-lines.js';
 import {words} from '../../words/index.js';
 import {element} from '../html/markup.js';
-import {dot, label, legend, picture, pictureWidth, type Sample, signed, stroke, type Told} from './shapes.js';
+import {axisNumber, dot, type LegendSample, label, legend, picture, pictureWidth, stroke, type Told} from './shapes.js';
 
 const [left, right, top, bottom] = [46, pictureWidth - 14, 26, 216];
 /** Beyond the first radius and the last, so that nothing stands on the edge. */
@@ -13,8 +13,8 @@ const rows = 8;
 const mostSteps = 10;
 const said = words.pictures;
 
-type Place = readonly [x: number, y: number];
-type Places = {
+type Spot = readonly [x: number, y: number];
+type Placings = {
 	readonly x: (radiusMm: number) => number;
 	readonly y: (pct: number) => number;
 };
@@ -31,19 +31,19 @@ export function curveSvg(curve: ShownAs<'curve'>, told: Told): string {
 	const {height, content} = legend(samples, [8, bottom + 44], pictureWidth - 16);
 	return picture(told, bottom + 48 + height, [
 		...axes(layout, places),
-		...wantedPart(curve, places),
-		...ownPart(layout, places),
-		...measuredPart(curve, layout, places),
+		...wantedLine(curve, places),
+		...ownMarks(layout, places),
+		...measuredMarks(curve, layout, places),
 		...leastMark(layout, places),
 		...content,
 	]);
 }
 
-function axes({over, up, radiiMm}: CurveLayout, {x, y}: Places): string[] {
+function axes({over, up, radiiMm}: CurveLayout, {x, y}: Placings): string[] {
 	return [
 		...up.ticks.flatMap(({pct}) => [
 			stroke([left, y(pct)], [right, y(pct)], pct === 0 ? 'zero' : 'grid'),
-			label(left - 8, y(pct) + 4, signed(pct), {'text-anchor': 'end'}),
+			label(left - 8, y(pct) + 4, axisNumber(pct), {'text-anchor': 'end'}),
 		]),
 		stroke([left, bottom], [right, bottom], 'axis'),
 		...radiiMm((over.high - over.low) / mostSteps).flatMap((radius) => [
@@ -57,10 +57,10 @@ function axes({over, up, radiiMm}: CurveLayout, {x, y}: Places): string[] {
 	];
 }
 
-const points = (list: readonly Place[]): string => list.map(([x, y]) => `${x.toFixed(1)},${y.toFixed(1)}`).join(' ');
+const points = (list: readonly Spot[]): string => list.map(([x, y]) => `${x.toFixed(1)},${y.toFixed(1)}`).join(' ');
 
 /** The wanted reading as a line, and round it what another drag would make of it. */
-function wantedPart({wanted}: ShownAs<'curve'>, {x, y}: Places): string[] {
+function wantedLine({wanted}: ShownAs<'curve'>, {x, y}: Placings): string[] {
 	const along = (pick: (one: WantedAt) => number) => wanted.map((one) => [x(one.radiusMm), y(pick(one))] as const);
 	return [
 		element('polygon', {
@@ -71,13 +71,13 @@ function wantedPart({wanted}: ShownAs<'curve'>, {x, y}: Places): string[] {
 	];
 }
 
-function ownPart({own}: CurveLayout, {x, y}: Places): string[] {
+function ownMarks({own}: CurveLayout, {x, y}: Placings): string[] {
 	const places = own.map(({radiusMm, pct}) => [x(radiusMm), y(pct)] as const);
 	return [element('polyline', {class: 'own', points: points(places)}), ...places.map(([px, py]) => openDot(px, py))];
 }
 
 /** What was read, each joined to the curve by what is left over. */
-const measuredPart = ({measured}: ShownAs<'curve'>, {wantedAt}: CurveLayout, {x, y}: Places): string[] =>
+const measuredMarks = ({measured}: ShownAs<'curve'>, {wantedAt}: CurveLayout, {x, y}: Placings): string[] =>
 	measured.flatMap(({radiusMm, pct}) => {
 		const [wanted, across] = [wantedAt(radiusMm), x(radiusMm)];
 		return [
@@ -86,7 +86,7 @@ const measuredPart = ({measured}: ShownAs<'curve'>, {wantedAt}: CurveLayout, {x,
 		];
 	});
 
-function leastMark({leastRadiusMm}: CurveLayout, {x}: Places): string[] {
+function leastMark({leastRadiusMm}: CurveLayout, {x}: Placings): string[] {
 	if (leastRadiusMm === null) return [];
 	const at = x(leastRadiusMm);
 	const corners = [
@@ -103,7 +103,7 @@ function leastMark({leastRadiusMm}: CurveLayout, {x}: Places): string[] {
 const openDot = (x: number, y: number): string => dot(x, y, 'point-open', 4.5);
 const fullDot = (x: number, y: number): string => dot(x, y, 'point', 5);
 
-const samplesBy: Readonly<Record<CurveMark, Sample['draw']>> = {
+const samplesBy: Readonly<Record<CurveMark, LegendSample['draw']>> = {
 	wanted: (x, y) => stroke([x - 12, y], [x + 12, y], 'wanted'),
 	band: (x, y) => element('rect', {x: x - 12, y: y - 6, width: 24, height: 12, class: 'drag'}),
 	own: openDot,

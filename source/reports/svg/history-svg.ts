@@ -2,13 +2,13 @@ import {type HistoryLayout, type HistoryMark, historyLayout, roomBeside} from '.
 import {placesOn} from '../../pages/pictures/scale.js';
 import type {ShownAs} from '../../pages/shown-lines.js';
 import {words} from '../../words/index.js';
-import {box, dot, label, picture, pictureWidth, signed, stroke, type Told} from './shapes.js';
+import {axisNumber, box, dot, label, picture, pictureWidth, stroke, type Told} from './shapes.js';
 
 const [left, right, top, bottom] = [46, pictureWidth - 14, 24, 196];
 const rows = 8;
 const said = words.pictures;
 
-type Place = (value: number) => number;
+type Placing = (value: number) => number;
 
 /** A figure over the years: each check with its uncertainty as a whisker, the limits as broken lines. */
 export function historySvg(history: ShownAs<'history'>, told: Told): string {
@@ -26,7 +26,7 @@ export function historySvg(history: ShownAs<'history'>, told: Told): string {
 	]);
 }
 
-const ground = ({zones, limits}: HistoryLayout, y: Place): string[] => [
+const ground = ({zones, limits}: HistoryLayout, y: Placing): string[] => [
 	...zones.map(({zone, lowPct, highPct}) =>
 		box(left, y(highPct), right - left, y(lowPct) - y(highPct), `zone-${zone}`),
 	),
@@ -41,20 +41,20 @@ const ground = ({zones, limits}: HistoryLayout, y: Place): string[] => [
 	stroke([left, y(0)], [right, y(0)], 'zero'),
 ];
 
-function sideAxis({up}: HistoryLayout, y: Place): string[] {
+function sideAxis({up}: HistoryLayout, y: Placing): string[] {
 	// What rounding leaves below zero is no side.
 	const isTwoSided = up.low < -1e-6;
 	return [
 		stroke([left, top], [left, bottom], 'axis'),
 		...up.ticks.flatMap(({pct}) => [
 			stroke([left - 5, y(pct)], [left, y(pct)], 'axis'),
-			label(left - 8, y(pct) + 4, isTwoSided ? signed(pct) : String(pct), {'text-anchor': 'end'}),
+			label(left - 8, y(pct) + 4, isTwoSided ? axisNumber(pct) : String(pct), {'text-anchor': 'end'}),
 		]),
 		label(8, 13, isTwoSided ? said.plusTowardRim : said.ofForce, {class: 'soft'}),
 	];
 }
 
-const dayAxis = ({dayTicks}: HistoryLayout, x: Place): string[] => [
+const dayAxis = ({dayTicks}: HistoryLayout, x: Placing): string[] => [
 	stroke([left, bottom], [right, bottom], 'axis'),
 	...dayTicks.flatMap(({day, text}) => [
 		stroke([x(day), bottom], [x(day), bottom + 5], 'axis'),
@@ -68,7 +68,7 @@ const anchorAt = (x: number): string => (x < left + 30 ? 'start' : x > right - 3
 /** More points than this stand too close for the ends of their whiskers. */
 const fewPoints = 60;
 
-function pointAt({pct, lowPct, highPct}: HistoryMark, x: number, y: Place, count: number): string[] {
+function pointAt({pct, lowPct, highPct}: HistoryMark, x: number, y: Placing, count: number): string[] {
 	const bar = stroke([x, y(highPct)], [x, y(lowPct)], 'whisker');
 	if (count > fewPoints) return [bar, dot(x, y(pct), 'point', 2)];
 	const end = (at: number) => stroke([x - 4, at], [x + 4, at], 'whisker');

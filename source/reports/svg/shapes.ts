@@ -41,14 +41,14 @@ export const picture = ({id, title, description}: Told, height: number, content:
 	);
 
 /** A number of an axis with its sign; plus is toward the rim. */
-export const signed = (value: number): string => {
+export const axisNumber = (value: number): string => {
 	const text = String(Number(Math.abs(value).toFixed(2)));
 	if (Number(text) === 0) return '0';
 	return `${value < 0 ? '\u2212' : '+'}${text}`;
 };
 
 /** One entry of a legend: a small drawing, made where its middle shall be, and what it stands for. */
-export type Sample = {readonly draw: (x: number, y: number) => string; readonly text: string};
+export type LegendSample = {readonly draw: (x: number, y: number) => string; readonly text: string};
 
 const rowHeight = 18;
 const drawingWidth = 26;
@@ -56,11 +56,11 @@ const entryGap = 14;
 /** What a letter of the pictures takes on average, in drawing units; the legend only needs to know when to break. */
 const letterWidth = 6.6;
 
-const widthOf = ({text}: Sample): number => drawingWidth + 5 + text.length * letterWidth + entryGap;
+const widthOf = ({text}: LegendSample): number => drawingWidth + 5 + text.length * letterWidth + entryGap;
 
 /** Entries side by side, broken into rows. */
 export function legend(
-	entries: readonly Sample[],
+	entries: readonly LegendSample[],
 	[left, top]: readonly [number, number],
 	width: number,
 ): {readonly height: number; readonly content: string[]} {
