@@ -2,6 +2,7 @@ import type {Answer} from '../../check/check.js';
 import {progressOf, type StepState} from '../../check/progress.js';
 import {isDeckReady, outcomeText} from '../../pages/record-lines.js';
 import {words} from '../../words/index.js';
+import {reasonText} from '../../words/says.js';
 import type {CheckSource} from '../check-source.js';
 import {around, type Section, sentenceBlock, type TableCell, typed} from '../report.js';
 
@@ -28,7 +29,9 @@ export function deckPart({record, putBackAt}: CheckSource): Section {
 function stateText(state: StepState, answer: Answer | undefined): TableCell {
 	if (!answer || (state !== 'overridden' && state !== 'done')) return deck.notDone;
 	if (state === 'overridden')
-		return around(answer.override?.reason ?? '', (reason) => deck.leftSo({reason, answer: answer.typed}));
+		return around(answer.override ? reasonText(answer.override.reason) : '', (reason) =>
+			deck.leftSo({reason, answer: answer.typed}),
+		);
 	return answer.value === true ? deck.done : typed(answer.typed);
 }
 

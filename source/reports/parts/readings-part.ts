@@ -2,6 +2,7 @@ import type {Check, Round, Series} from '../../check/check.js';
 import {nameOfTrial, trialsOf} from '../../check/trials.js';
 import {offPlaces, onPlaces, placeLabel} from '../../procedure/places.js';
 import {words} from '../../words/index.js';
+import {becauseText, reasonText} from '../../words/says.js';
 import {around, type Phrase, type ReportBlock, type Section, type TableCell, typed} from '../report.js';
 
 const {captions, columns, readings, sections} = words.reports;
@@ -53,7 +54,9 @@ function table(caption: Phrase, head: readonly string[], rows: readonly (readonl
 }
 
 const captionOf = ({closed}: Series, number: number): Phrase =>
-	closed ? around(closed.because, (because) => captions.seriesClosed({number, because})) : captions.series({number});
+	closed
+		? around(becauseText(closed.because), (because) => captions.seriesClosed({number, because}))
+		: captions.series({number});
 
 const roundRows = (place: Phrase, rounds: readonly Round[]): (readonly TableCell[])[] =>
 	rounds.map(({innerLimit, outerLimit, struck}, index) => [
@@ -61,5 +64,5 @@ const roundRows = (place: Phrase, rounds: readonly Round[]): (readonly TableCell
 		String(index + 1),
 		typed(innerLimit.typed),
 		outerLimit ? typed(outerLimit.typed) : readings.notRead,
-		struck ? around(struck.reason, (reason) => readings.struck({reason})) : '',
+		struck ? around(reasonText(struck.reason), (reason) => readings.struck({reason})) : '',
 	]);

@@ -11,6 +11,7 @@ import {tickStates} from '../../procedure/ticks.js';
 import {seriesThatCounts} from '../../results/document-of-check.js';
 import type {Figures} from '../../results/figures-types.js';
 import {words} from '../../words/index.js';
+import {becauseText} from '../../words/says.js';
 import {around, type ReportBlock, type Section, sentenceBlock, type TableCell} from '../report.js';
 
 const {captions, columns, ruledOut, sections} = words.reports;
@@ -108,7 +109,7 @@ function movedMeanwhile(facts: Facts): Cause {
 /** What was tried between series; the figures before and after stand in a part of their own. */
 function remediesTried(check: Check): ReportBlock {
 	const items = check.series.flatMap(({closed}, index) =>
-		closed ? [around(closed.because, (because) => ruledOut.tried({number: index + 1, because}))] : [],
+		closed ? [around(becauseText(closed.because), (because) => ruledOut.tried({number: index + 1, because}))] : [],
 	);
 	return items.length === 0 ? sentenceBlock(ruledOut.nothingTried) : {kind: 'list', items};
 }

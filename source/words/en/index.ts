@@ -9,7 +9,7 @@ import {findings} from './findings.js';
 import {pages} from './pages.js';
 import {pictures} from './pictures.js';
 import {practice} from './practice.js';
-import {problems} from './problems.js';
+import {problems, ways} from './problems.js';
 import {reasons} from './reasons.js';
 import {reports} from './reports/index.js';
 import {steps} from './steps.js';
@@ -36,5 +36,6 @@ export const en = {
 	steps,
 	store,
 	terminal,
+	ways,
 	years,
 };
