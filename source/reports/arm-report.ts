@@ -10,9 +10,9 @@ import {findingsPart} from './parts/findings-part.js';
 import {methodPart} from './parts/method-part.js';
 import {verdictPart} from './parts/verdict-part.js';
 import {checksTables, yearsPart} from './parts/years-part.js';
-import {around, type Report, type Section, sentenceBlock, typed} from './report.js';
+import {around, type Report, type Section, sentenceBlock, tableBlock, typed} from './report.js';
 
-const {about, captions, columns, sections, titles, years} = words.reports;
+const {about, captions, sections, titles, years} = words.reports;
 
 /** What a report on an arm's history is made from. */
 export type ArmSource = {
@@ -58,8 +58,8 @@ function overriddenPart({overridden}: ArmSource): Section[] {
 		list.map(({title, sentence: failed, reason}) => [dayText(date), title, failed, typed(reason)]),
 	);
 	if (rows.length === 0) return [];
-	const head = [columns.date, columns.step, columns.failed, columns.reason];
-	return [{title: sections.overridden, blocks: [{kind: 'table', caption: captions.overriddenEarlier, head, rows}]}];
+	const table = tableBlock(captions.overriddenEarlier, ['date', 'step', 'failed', 'reason'], rows);
+	return [{title: sections.overridden, blocks: [table]}];
 }
 
 function notCountedPart({notCounted}: ArmSource): Section[] {
@@ -71,6 +71,5 @@ function notCountedPart({notCounted}: ArmSource): Section[] {
 			: around(voidBecause, (reason) => years.voidBecause({reason})),
 		id,
 	]);
-	const head = [columns.date, columns.why, columns.id];
-	return [{title: sections.notCounted, blocks: [{kind: 'table', caption: captions.notCounted, head, rows}]}];
+	return [{title: sections.notCounted, blocks: [tableBlock(captions.notCounted, ['date', 'why', 'id'], rows)]}];
 }

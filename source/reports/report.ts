@@ -2,6 +2,7 @@ import type {BandBars} from '../pages/pictures/bands-layout.js';
 import type {ShownAs, Tone} from '../pages/shown-lines.js';
 import type {Finding} from '../results/diagnose.js';
 import type {AtWorst, Verdict} from '../results/figures-types.js';
+import {words} from '../words/index.js';
 
 /** A text that somebody typed: set apart, so that its direction disturbs nothing around it. */
 export type Typed = {readonly typed: string};
@@ -27,7 +28,7 @@ export type ReportBlock =
 			readonly kind: 'table';
 			readonly caption: Phrase;
 			readonly head: readonly string[];
-			readonly rows: readonly (readonly TableCell[])[];
+			readonly rows: TableRows;
 	  }
 	/** Names and what is known of each: a narrow table. */
 	| {
@@ -76,6 +77,14 @@ const placeOfText = '\u{F0000}';
 
 export const sentenceBlock = (phrase: Phrase, tone: Tone = 'plain'): ReportBlock => ({kind: 'line', phrase, tone});
 export const notice = (phrase: Phrase, tone: Tone): ReportBlock => ({kind: 'notice', phrase, tone});
+
+type TableRows = readonly (readonly TableCell[])[];
+/** A table under headings of its columns. */
+export const tableBlock = (
+	caption: Phrase,
+	columns: readonly (keyof typeof words.reports.columns)[],
+	rows: TableRows,
+): ReportBlock => ({kind: 'table', caption, head: columns.map((one) => words.reports.columns[one]), rows});
 
 /** A phrase as one plain text. */
 export const plainText = (phrase: Phrase): string => {

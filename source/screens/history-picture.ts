@@ -4,30 +4,8 @@ import type {ShownAs} from '../pages/shown-lines.js';
 import {words} from '../words/index.js';
 
 const glyphs = {
-	unicode: {
-		point: '●',
-		bar: '│',
-		end: '┬',
-		foot: '┴',
-		limit: '┄',
-		zero: '·',
-		axis: '│',
-		tick: '┤',
-		corner: '└',
-		floor: '─',
-	},
-	ascii: {
-		point: 'o',
-		bar: '|',
-		end: '-',
-		foot: '-',
-		limit: '~',
-		zero: '.',
-		axis: '|',
-		tick: '+',
-		corner: '+',
-		floor: '-',
-	},
+	unicode: {point: '●', bar: '│', end: '┬', foot: '┴', limit: '┄', zero: '·', tick: '┤', corner: '└', floor: '─'},
+	ascii: {point: 'o', bar: '|', end: '-', foot: '-', limit: '~', zero: '.', tick: '+', corner: '+', floor: '-'},
 } as const;
 type Glyphs = (typeof glyphs)['unicode' | 'ascii'];
 
@@ -84,7 +62,7 @@ function drawPoint(
 
 function sideOf(row: number, {ticks}: ForceAxis, glyph: Glyphs): string {
 	const tick = ticks.find((one) => one.row === row);
-	return `${(tick ? `${tick.pct}%` : '').padStart(marginColumns - 1)}${tick ? glyph.tick : glyph.axis}`;
+	return `${(tick ? `${tick.pct}%` : '').padStart(marginColumns - 1)}${tick ? glyph.tick : glyph.bar}`;
 }
 
 /** First and last day under the axis. */

@@ -4,30 +4,8 @@ import type {BandRow, ShownAs} from '../pages/shown-lines.js';
 import {words} from '../words/index.js';
 
 const glyphs = {
-	unicode: {
-		left: '├',
-		right: '┤',
-		span: '─',
-		pull: '●',
-		zero: '│',
-		good: '┊',
-		usable: '┆',
-		value: '●',
-		toRim: '►',
-		toSpindle: '◄',
-	},
-	ascii: {
-		left: '[',
-		right: ']',
-		span: '-',
-		pull: 'o',
-		zero: '|',
-		good: ':',
-		usable: ';',
-		value: 'o',
-		toRim: '>',
-		toSpindle: '<',
-	},
+	unicode: {left: '├', right: '┤', span: '─', pull: '●', zero: '│', good: '┊', usable: '┆', rim: '►', spindle: '◄'},
+	ascii: {left: '[', right: ']', span: '-', pull: 'o', zero: '|', good: ':', usable: ';', rim: '>', spindle: '<'},
 } as const;
 
 /** Hold bands to scale: one row a radius, zero in the middle, the limits of the pull as dotted lines. */
@@ -64,8 +42,8 @@ function bandLine(row: BandRow, base: readonly string[], at: (pct: number) => nu
 }
 
 function directions(columns: number, zero: number, glyph: Glyphs): string {
-	const left = `${glyph.toSpindle} ${words.pictures.spindle}`;
-	const right = `${words.pictures.rim} ${glyph.toRim}`;
+	const left = `${glyph.spindle} ${words.pictures.spindle}`;
+	const right = `${words.pictures.rim} ${glyph.rim}`;
 	if (zero < left.length + 1) return '';
 	return `${left.padEnd(columns - right.length)}${right}`;
 }
@@ -96,7 +74,7 @@ export function windowPicture({label, low, high, value}: ShownAs<'window'>, widt
 	];
 	if (value !== undefined) {
 		const place = high === low ? 0 : Math.round(((value - low) / (high - low)) * (columns - 1));
-		cells[Math.min(cells.length - 1, Math.max(0, place + margin))] = glyph.value;
+		cells[Math.min(cells.length - 1, Math.max(0, place + margin))] = glyph.pull;
 	}
 	const tail = value === undefined ? '' : ` : ${short(value)}`;
 	return `${label.padEnd(7)}${short(low).padStart(4)} ${cells.join('')} ${short(high)} mm${tail}`;

@@ -7,7 +7,10 @@ import {curveSvg} from '../../source/reports/svg/curve-svg.js';
 import {historySvg} from '../../source/reports/svg/history-svg.js';
 import {leverSvg} from '../../source/reports/svg/lever-svg.js';
 import {pictureWidth} from '../../source/reports/svg/shapes.js';
-import {nineInch} from '../helpers/curves.js';
+import {curvePicture} from '../../source/screens/curve-picture.js';
+import {historyPicture} from '../../source/screens/history-picture.js';
+import {bandsPicture} from '../../source/screens/pictures.js';
+import {anyCurve, nineInch} from '../helpers/curves.js';
 import {drawnIn, number, ofClass, scaleBy} from './drawn.js';
 
 const told = {id: 'p', title: 'A picture', description: 'In words.'};
@@ -177,5 +180,40 @@ describe('Any history', () => {
 			}),
 			{numRuns: 200},
 		);
+	});
+});
+
+describe('A picture on the screen and one in a report', () => {
+	const sideNumbers = (rows: readonly string[]) =>
+		rows
+			.flatMap((row) => /^ *(-?[\d.]+)%/.exec(row)?.[1] ?? [])
+			.map(Number)
+			.sort((one, other) => one - other);
+	const axisNumbers = (svg: string) =>
+		drawnIn(svg)
+			.filter(({name, at, text}) => name === 'text' && at['text-anchor'] === 'end' && /^[+\u2212]?[\d.]+$/.test(text))
+			.map(({text}) => Number(text.replace('\u2212', '-')))
+			.sort((one, other) => one - other);
+
+	it('have the same scale for a curve, and for a figure over the years', () => {
+		fc.assert(
+			fc.property(anyCurve, (curve) => {
+				const onScreen = sideNumbers(curvePicture(curve, 78, true));
+				expect(onScreen.length).toBeGreaterThan(1);
+				expect(axisNumbers(curveSvg(curve, told))).toEqual(onScreen);
+			}),
+			{numRuns: 50},
+		);
+		// The foot of a history has no number on the screen.
+		expect(axisNumbers(historySvg(history, told)).slice(-3)).toEqual(
+			sideNumbers(historyPicture(history, 78, true)).slice(-3),
+		);
+	});
+
+	it('reach as far for hold bands', () => {
+		const onScreen = /-(\d+) .*\+(\d+) %$/.exec(bandsPicture(bands, 78, true).at(-2) ?? '');
+		const numbers = drawnIn(bandsSvg(bands, told)).map(({text}) => text);
+		expect(onScreen?.slice(1)).toHaveLength(2);
+		expect(numbers).toEqual(expect.arrayContaining([`\u2212${onScreen?.[1]}`, `+${onScreen?.[2]}`]));
 	});
 });

@@ -10,9 +10,9 @@ import {type Voids, voidLines} from '../../results/voids.js';
 import {lastBands} from '../../results/years/last-bands.js';
 import {words} from '../../words/index.js';
 import type {CheckSource} from '../check-source.js';
-import {around, notice, type ReportBlock, sentenceBlock, typed} from '../report.js';
+import {around, notice, type ReportBlock, sentenceBlock, tableBlock, typed} from '../report.js';
 
-const {captions, columns, deck, overridden, verdict} = words.reports;
+const {captions, deck, overridden, verdict} = words.reports;
 
 /** A practice check says so before anything else. */
 export const practiceNotices = ({record}: CheckSource): ReportBlock[] =>
@@ -52,19 +52,11 @@ export function bandsBlock({record: {check}, history}: CheckSource, probe: reado
 
 /** What was gone past although it did not pass, with the reasons; it stays beside the verdict for good. */
 export function overridesTable(check: Check): ReportBlock[] {
-	const list = overriddenIn(check);
-	if (list.length === 0) return [];
-	return [
-		{
-			kind: 'table',
-			caption: captions.overridden,
-			head: [columns.step, columns.failed, columns.reason, columns.state],
-			rows: list.map(({title, sentence: failed, reason, series, holds}) => [
-				title,
-				failed,
-				typed(reason),
-				holds ? overridden.still : overridden.earlier({series}),
-			]),
-		},
-	];
+	const rows = overriddenIn(check).map(({title, sentence: failed, reason, series, holds}) => [
+		title,
+		failed,
+		typed(reason),
+		holds ? overridden.still : overridden.earlier({series}),
+	]);
+	return rows.length === 0 ? [] : [tableBlock(captions.overridden, ['step', 'failed', 'reason', 'state'], rows)];
 }

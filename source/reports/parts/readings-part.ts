@@ -3,7 +3,7 @@ import {nameOfTrial, trialsOf} from '../../check/trials.js';
 import {offPlaces, onPlaces, placeLabel} from '../../procedure/places.js';
 import {words} from '../../words/index.js';
 import {becauseText, reasonText} from '../../words/says.js';
-import {around, type Phrase, type ReportBlock, type Section, type TableCell, typed} from '../report.js';
+import {around, type Phrase, type ReportBlock, type Section, type TableCell, tableBlock, typed} from '../report.js';
 
 const {captions, columns, readings, sections} = words.reports;
 
@@ -30,28 +30,26 @@ function seriesBlocks(check: Check, series: Series, number: number): ReportBlock
 		columns[limit === 'innerLimit' ? limit : 'outerLimit'],
 		typed(reading.typed),
 	]);
+	const rounds = [...off, ...on];
+	// A column without a note in it is left out.
+	const columnsOf = rounds.every((cells) => cells.at(-1) === '') ? roundColumns : ([...roundColumns, 'note'] as const);
 	return [
-		...(off.length + on.length > 0
+		...(rounds.length > 0
 			? [
-					table(
+					tableBlock(
 						captionOf(series, number),
-						[columns.place, columns.round, columns.innerLimit, columns.outerLimit, columns.note],
-						[...off, ...on],
+						columnsOf,
+						rounds.map((cells) => cells.slice(0, columnsOf.length)),
 					),
 				]
 			: []),
 		...(withdrawn.length > 0
-			? [table(captions.seriesTakenBack({number}), [columns.place, columns.limit, columns.reading], withdrawn)]
+			? [tableBlock(captions.seriesTakenBack({number}), ['place', 'limit', 'reading'], withdrawn)]
 			: []),
 	];
 }
 
-/** A table; its last column is left out where nothing stands in it. */
-function table(caption: Phrase, head: readonly string[], rows: readonly (readonly TableCell[])[]): ReportBlock {
-	const isBare = rows.every((cells) => cells.at(-1) === '');
-	const kept = <T>(cells: readonly T[]): readonly T[] => (isBare ? cells.slice(0, -1) : cells);
-	return {kind: 'table', caption, head: kept(head), rows: rows.map(kept)};
-}
+const roundColumns = ['place', 'round', 'innerLimit', 'outerLimit'] as const;
 
 const captionOf = ({closed}: Series, number: number): Phrase =>
 	closed

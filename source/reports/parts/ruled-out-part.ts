@@ -12,9 +12,9 @@ import {seriesThatCounts} from '../../results/document-of-check.js';
 import type {Figures} from '../../results/figures-types.js';
 import {words} from '../../words/index.js';
 import {becauseText} from '../../words/says.js';
-import {around, type ReportBlock, type Section, sentenceBlock, type TableCell} from '../report.js';
+import {around, type ReportBlock, type Section, sentenceBlock, type TableCell, tableBlock} from '../report.js';
 
-const {captions, columns, ruledOut, sections} = words.reports;
+const {captions, ruledOut, sections} = words.reports;
 const {causes} = ruledOut;
 
 /** One cause from outside the arm, and whether it can still be behind the readings. */
@@ -40,15 +40,10 @@ export function ruledOutPart(check: Check, figures: Figures): Section {
 		clearanceCause(facts, figures),
 		movedMeanwhile(facts),
 	];
-	return {title: sections.ruledOut, blocks: [tableOf(found), remediesTried(check)]};
+	const rows = found.map(({name, state, by}) => [name, states[state], by]);
+	const table = tableBlock(captions.ruledOut, ['cause', 'state', 'by'], rows);
+	return {title: sections.ruledOut, blocks: [table, remediesTried(check)]};
 }
-
-const tableOf = (found: readonly Cause[]): ReportBlock => ({
-	kind: 'table',
-	caption: captions.ruledOut,
-	head: [columns.cause, columns.state, columns.by],
-	rows: found.map(({name, state, by}) => [name, states[state], by]),
-});
 
 const cause = (name: string, isOut: boolean, by: string): Cause => ({
 	name,

@@ -8,9 +8,9 @@ import {words} from '../../words/index.js';
 import {sideForce, span} from '../../words/wording.js';
 import {blocksOfShown} from '../blocks-of-shown.js';
 import type {CheckSource} from '../check-source.js';
-import {type ReportBlock, type Section, type TableCell, typed} from '../report.js';
+import {type ReportBlock, type Section, type TableCell, tableBlock, typed} from '../report.js';
 
-const {captions, columns, sections, years: said} = words.reports;
+const {captions, sections, years: said} = words.reports;
 
 /** A check among the earlier ones of its arm: what changed, the trend, pictures and all figures. */
 export function yearsPart({record: {check, issued}, history, voids}: CheckSource): Section[] {
@@ -32,21 +32,13 @@ export function yearsPart({record: {check, issued}, history, voids}: CheckSource
 export function checksTables(checks: readonly PastCheck[]): ReportBlock[] {
 	const places = [...new Set(checks.flatMap(({probe}) => probe.map(({place}) => place)))];
 	return [
-		{
-			kind: 'table',
-			caption: captions.checks,
-			head: [columns.date, columns.verdict, columns.playingForce, columns.room, columns.tools, columns.id],
-			rows: checks.map(checkRow),
-		},
-		...places.map(
-			(place): ReportBlock => ({
-				kind: 'table',
-				caption: captions.figuresAt({place: placeLabel(place)}),
-				head: [columns.date, columns.radius, columns.sidePull, columns.holdBand],
-				rows: checks.flatMap(({date, probe}) =>
-					probe.filter((one) => one.place === place).map((one) => probeRow(date, one)),
-				),
-			}),
+		tableBlock(captions.checks, ['date', 'verdict', 'playingForce', 'room', 'tools', 'id'], checks.map(checkRow)),
+		...places.map((place) =>
+			tableBlock(
+				captions.figuresAt({place: placeLabel(place)}),
+				['date', 'radius', 'sidePull', 'holdBand'],
+				checks.flatMap(({date, probe}) => probe.filter((one) => one.place === place).map((one) => probeRow(date, one))),
+			),
 		),
 	];
 }
