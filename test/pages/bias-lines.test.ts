@@ -1,11 +1,11 @@
 import {describe, expect, it} from 'vitest';
 import {type Dialogue, positionOf} from '../../source/check/dialogue.js';
+import {finishedCheck} from '../../source/commands/filing.js';
 import {biasLines} from '../../source/pages/bias/lines.js';
 import {recordLines} from '../../source/pages/record-lines.js';
 import type {Shown} from '../../source/pages/shown-lines.js';
 import {viewOf} from '../../source/pages/view.js';
 import type {BiasFitFigures} from '../../source/results/figures-types.js';
-import {finishedCheck} from '../../source/results/record.js';
 import {beginning, withAnyNumbers, words} from '../helpers/said.js';
 import {biasAnswers, northDeckWith} from '../helpers/sample-check.js';
 import type {Script} from '../helpers/script.js';
