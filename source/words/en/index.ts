@@ -1,5 +1,5 @@
 import {beside} from './beside/index.js';
-import {bias} from './bias.js';
+import {bias} from './bias/index.js';
 import {commands} from './commands.js';
 import {dialogue} from './dialogue.js';
 import {documents} from './documents.js';
@@ -8,10 +8,11 @@ import {faces} from './faces.js';
 import {figures} from './figures.js';
 import {findings} from './findings.js';
 import {pages} from './pages.js';
+import {pictures} from './pictures.js';
 import {practice} from './practice.js';
 import {problems, ways} from './problems.js';
 import {reasons} from './reasons.js';
-import {reports} from './reports.js';
+import {reports} from './reports/index.js';
 import {results} from './results.js';
 import {steps} from './steps.js';
 import {store} from './store.js';
@@ -30,6 +31,7 @@ export const en = {
 	figures,
 	findings,
 	pages,
+	pictures,
 	practice,
 	problems,
 	reasons,
