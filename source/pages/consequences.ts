@@ -13,6 +13,7 @@ import {carriedMn, guardHandling} from '../procedure/weighing.js';
 import {issuedOf} from '../results/issued.js';
 import {nextCheckOf} from '../results/next-check.js';
 import {fixed, formatIn} from '../units.js';
+import {tickText} from '../words/step-text.js';
 import {plainNumber} from '../words/wording.js';
 import {biasLater} from './bias/cure-first.js';
 import {biasLines} from './bias/lines.js';
@@ -136,9 +137,9 @@ export function consequencesOf(dialogue: Dialogue, {step, slot, progress}: Posit
 	if (!step) return [];
 	const {facts} = progress;
 	if (takes(step, 'ticks'))
-		return tickStates(step, facts).map(({line: {text}, mark}) =>
+		return tickStates(step, facts).map(({line: id, mark}) =>
 			line(
-				`[${mark === 'yes' ? 'x' : mark === 'no' ? '!' : ' '}] ${text}`,
+				`[${mark === 'yes' ? 'x' : mark === 'no' ? '!' : ' '}] ${tickText(step.id, id)}`,
 				mark === 'yes' ? 'good' : mark === 'no' ? 'warn' : 'plain',
 			),
 		);

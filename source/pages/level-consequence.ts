@@ -1,6 +1,6 @@
 import type {Facts} from '../procedure/facts.js';
 import {type LevelState, levelOf} from '../procedure/level.js';
-import {placeLabel} from '../procedure/places.js';
+import {placeLabel} from '../words/step-text.js';
 import {plainNumber, sideForce} from '../words/wording.js';
 import {line, type Shown} from './shown-lines.js';
 

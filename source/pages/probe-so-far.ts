@@ -8,7 +8,6 @@ import type {Facts} from '../procedure/facts.js';
 import {inGaugeUnit, isOffScale, isOverTop, topText} from '../procedure/hold-limits.js';
 import {isOnPlace} from '../procedure/places.js';
 import type {Place} from '../procedure/step.js';
-import {gaugeMoves, roundHeads} from '../procedure/steps-probe.js';
 import {partialDocument} from '../results/document-of-check.js';
 import type {Document} from '../results/document-schema.js';
 import {figuresOf} from '../results/figures.js';
@@ -16,6 +15,7 @@ import {isMeasured, type MeasuredRadius} from '../results/figures-types.js';
 import {assumedLine, isWorthAdvice, oneMoreLine} from '../results/one-more-round.js';
 import {apartLines, roundsAgree} from '../results/rounds-agree.js';
 import {lastBands} from '../results/years/last-bands.js';
+import {words} from '../words/index.js';
 import {bandAt, plainNumber, pullAt, sureFirst, wouldDecideIt} from '../words/wording.js';
 import {bandsPicture} from './band-rows.js';
 import {biasSoFar} from './bias/so-far.js';
@@ -47,11 +47,11 @@ function headOf(check: Check, slot: Slot | undefined): Shown[] {
 	const series = openSeries(check);
 	// A reading that is corrected is no new round.
 	if (series[slot.place][slot.index]) return [];
-	if (movesGauge(series, slot)) return [line(gaugeMoves, 'warn')];
+	if (movesGauge(series, slot)) return [line(words.rounds.moved, 'warn')];
 	if (slot.index === 0) return [];
-	if (slot.gauge === 'turned') return [line(roundHeads.turned, 'warn')];
-	if (followsTurned(series, slot)) return [line(roundHeads.turnedBack, 'warn')];
-	return check.setAnew && !isOnPlace(slot.place) ? [line(roundHeads.anew, 'warn')] : [];
+	if (slot.gauge === 'turned') return [line(words.rounds.turned, 'warn')];
+	if (followsTurned(series, slot)) return [line(words.rounds.turnedBack, 'warn')];
+	return check.setAnew && !isOnPlace(slot.place) ? [line(words.rounds.anew, 'warn')] : [];
 }
 
 function figuresSoFar(check: Check, facts: Facts, place: Place, history: readonly PastCheck[]): Shown[] {

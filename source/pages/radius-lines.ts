@@ -1,7 +1,7 @@
 import type {Limits} from '../procedure/facts.js';
-import {placeLabel} from '../procedure/places.js';
 import {type Figures, isMeasured, type MeasuredRadius, type RadiusFigures} from '../results/figures.js';
 import {fixed} from '../units.js';
+import {placeLabel} from '../words/step-text.js';
 import {forceWithWay, plainNumber, sideForce, span, withUncertainty} from '../words/wording.js';
 import {line, type Shown} from './shown-lines.js';
 

@@ -3,13 +3,13 @@ import {answerOf} from '../check/check.js';
 import type {PastCheck} from '../check/past-check.js';
 import {factsOfSeries, progressOf} from '../check/progress.js';
 import {openSeries} from '../check/series.js';
-import {stepById} from '../procedure/index.js';
 import type {Finding} from '../results/diagnose.js';
 import {documentOfCheck, partialDocument, seriesThatCounts} from '../results/document-of-check.js';
 import {type Figures, figuresOf, isMeasured} from '../results/figures.js';
 import {type Issued, issuedOf} from '../results/issued.js';
 import {assumedLine} from '../results/one-more-round.js';
 import {lastBands} from '../results/years/last-bands.js';
+import {titleOf} from '../words/step-text.js';
 import {listed, plainNumber, sureFirst, verdictWord} from '../words/wording.js';
 import {bandsPicture} from './band-rows.js';
 import {beforeAndAfter, earlierRows} from './before-and-after.js';
@@ -111,7 +111,7 @@ export function overriddenIn(check: Check): readonly Overridden[] {
 	return check.overrides.map(({step: id, reason, sentence, at, series}) => {
 		const step = visible.find((one) => one.id === id);
 		const holds = step !== undefined && stateOf(step) === 'overridden' && answerOf(check, id)?.override?.at === at;
-		return {title: stepById(id)?.title ?? id, sentence, reason, series, holds};
+		return {title: titleOf(id), sentence, reason, series, holds};
 	});
 }
 

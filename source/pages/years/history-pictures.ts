@@ -1,6 +1,6 @@
 import type {PastCheck} from '../../check/past-check.js';
 import type {Limits} from '../../procedure/facts.js';
-import {placeLabel} from '../../procedure/places.js';
+import {placeLabel} from '../../words/step-text.js';
 import {plainNumber, sideForce, span} from '../../words/wording.js';
 import type {Shown} from '../shown-lines.js';
 import {dayText} from './day-text.js';
