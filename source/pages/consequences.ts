@@ -2,7 +2,7 @@ import limits from '../../shared/limits.json' with {type: 'json'};
 import type {Dialogue, Position} from '../check/dialogue.js';
 import {hasReadings, openSeries} from '../check/series.js';
 import {mnPerGram} from '../measures/tracking-force.js';
-import {clearanceOf} from '../procedure/clearance.js';
+import {clearanceState} from '../procedure/clearance.js';
 import type {Facts} from '../procedure/facts.js';
 import {statedZero} from '../procedure/stated-zero.js';
 import type {Step} from '../procedure/step.js';
@@ -56,7 +56,7 @@ const force: Consequence = (facts) => {
 };
 
 const clearance: Consequence = (facts) => {
-	const {stylusMm, stylusWindow, guardWindow, guardMm} = clearanceOf(facts);
+	const {stylusMm, stylusWindow, guardWindow, guardMm} = clearanceState(facts);
 	const shownWindow = (label: string, [low, high]: readonly [number, number], value: number | undefined): Shown => ({
 		kind: 'window',
 		label,

@@ -5,7 +5,7 @@ import {followsTurned, movesGauge, type Slot, usualRoundsAt} from '../check/roun
 import {counts, openSeries} from '../check/series.js';
 import type {Zone} from '../measures/verdict.js';
 import type {Facts} from '../procedure/facts.js';
-import {inGaugeUnit, isOffScale, isOverTop, topText} from '../procedure/hold-limits.js';
+import {inGaugeUnit, isOverTop, isPlaceOffScale, topText} from '../procedure/hold-limits.js';
 import {isOnPlace} from '../procedure/places.js';
 import type {Place} from '../procedure/step.js';
 import {partialDocument} from '../results/document-of-check.js';
@@ -33,7 +33,7 @@ export function probeSoFar(
 	const series = openSeries(check);
 	const rounds = series[place];
 	return [
-		line([slot ? roundOf(check, slot) : howMany(rounds, isOffScale(facts, place)), ...soFar(rounds)].join(' · ')),
+		line([slot ? roundOf(check, slot) : howMany(rounds, isPlaceOffScale(facts, place)), ...soFar(rounds)].join(' · ')),
 		...headOf(check, slot),
 		...pending(rounds, facts, place),
 		...offScale(facts, place),
@@ -93,7 +93,7 @@ function pending(rounds: readonly Round[], facts: Facts, place: Place): Shown[] 
 }
 
 const offScale = (facts: Facts, place: Place): Shown[] =>
-	isOffScale(facts, place) ? [offScaleLine(facts, place)] : [];
+	isPlaceOffScale(facts, place) ? [offScaleLine(facts, place)] : [];
 
 function offScaleLine(facts: Facts, place: Place): Shown {
 	const top = topText(facts);

@@ -1,5 +1,5 @@
 import type {PastCheck} from '../../check/past-check.js';
-import type {Limits} from '../../procedure/facts.js';
+import type {VerdictLimits} from '../../procedure/facts.js';
 import {placeLabel} from '../../words/step-text.js';
 import {plainNumber, sideForce, span} from '../../words/wording.js';
 import type {Shown} from '../shown-lines.js';
@@ -11,7 +11,7 @@ const leastPoints = 2;
 
 const nameOf = ({place, radiusMm}: RadiusHistory): string => `${placeLabel(place)} ${plainNumber(radiusMm)} mm`;
 
-function pullPicture(history: RadiusHistory, {pullGoodPct, pullUsablePct}: Limits): Shown {
+function pullPicture(history: RadiusHistory, {pullGoodPct, pullUsablePct}: VerdictLimits): Shown {
 	const said = history.points.map(
 		({date, pullPct, pullUncertaintyPct}) => `${dayText(date)} ${sideForce(pullPct, pullUncertaintyPct)}`,
 	);
@@ -28,7 +28,7 @@ function pullPicture(history: RadiusHistory, {pullGoodPct, pullUsablePct}: Limit
 	};
 }
 
-function bandPicture(history: RadiusHistory, {bandGoodPct, bandUsablePct}: Limits): Shown {
+function bandPicture(history: RadiusHistory, {bandGoodPct, bandUsablePct}: VerdictLimits): Shown {
 	const said = history.points.map(
 		({date, bandPct, bandUncertaintyPct}) => `${dayText(date)} ${span(bandPct, bandUncertaintyPct)}`,
 	);
@@ -46,7 +46,7 @@ function bandPicture(history: RadiusHistory, {bandGoodPct, bandUsablePct}: Limit
 }
 
 /** Pull and hold band at every radius of the newest check, over all checks that can be compared with it. */
-export const historyPictures = (checks: readonly PastCheck[], limits: Limits): Shown[] =>
+export const historyPictures = (checks: readonly PastCheck[], limits: VerdictLimits): Shown[] =>
 	historiesOf(checks)
 		.filter(({points}) => points.length >= leastPoints)
 		.flatMap((history) => [pullPicture(history, limits), bandPicture(history, limits)]);
