@@ -29,7 +29,7 @@ export const stages = [
 export type StageId = (typeof stages)[number];
 
 /** What can be chosen, with what it is called. */
-export type Option<Id extends string = string> = {readonly id: Id; readonly label: string};
+export type Option = {readonly id: string; readonly label: string};
 
 /** Two directions with a word each; the first is the positive one. */
 export type Sides = {
