@@ -2,6 +2,7 @@ import limits from '../../../shared/limits.json' with {type: 'json'};
 import type {PastCheck} from '../../check/past-check.js';
 import {isAbove} from '../../measures/compare.js';
 import {type ComparedFigure, type Comparison, comparisonsOf, gravestOf} from '../../results/years/comparison.js';
+import {noteText, obstacleText} from '../../words/results-text.js';
 import {eventLabel, placeLabel} from '../../words/step-text.js';
 import {forceWithWay, listed, plainNumber} from '../../words/wording.js';
 import {line, type Shown, type Tone} from '../shown-lines.js';
@@ -45,8 +46,6 @@ function unchanged(figures: readonly ComparedFigure[], then: PastCheck): Shown[]
 	];
 }
 
-const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
-
 /** One comparison in sentences: first what changed, then what did not. */
 function linesOfComparison({then, figures, notes, obstacles}: Comparison): Shown[] {
 	return [
@@ -54,8 +53,8 @@ function linesOfComparison({then, figures, notes, obstacles}: Comparison): Shown
 			.filter(({change}) => change.verdict !== 'not changed')
 			.map((one) => line(sentence(one, then), tones[one.change.verdict])),
 		...unchanged(figures, then),
-		...obstacles.map((why) => line(`Not comparable with ${dayText(then.date)}: ${why}.`, 'warn')),
-		...notes.map((note) => line(capital(note), 'dim')),
+		...obstacles.map((one) => line(obstacleText(one), 'warn')),
+		...notes.map((one) => line(noteText(one), 'dim')),
 	];
 }
 

@@ -6,6 +6,7 @@ import {dialogue} from './dialogue.js';
 import {documents} from './documents.js';
 import {entries} from './entries.js';
 import {faces} from './faces.js';
+import {figures} from './figures.js';
 import {findings} from './findings.js';
 import {options} from './options.js';
 import {pages} from './pages.js';
@@ -14,6 +15,7 @@ import {problems, ways} from './problems.js';
 import {reasons} from './reasons.js';
 import {refusals} from './refusals.js';
 import {reports} from './reports.js';
+import {results} from './results.js';
 import {rounds} from './rounds.js';
 import {steps} from './steps/index.js';
 import {store} from './store.js';
@@ -30,6 +32,7 @@ export const en = {
 	documents,
 	...entries,
 	faces,
+	figures,
 	findings,
 	options,
 	pages,
@@ -38,6 +41,7 @@ export const en = {
 	reasons,
 	refusals,
 	reports,
+	results,
 	rounds,
 	steps,
 	store,
