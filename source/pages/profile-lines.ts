@@ -2,6 +2,7 @@ import type {Profile} from '../procedure/facts.js';
 import {profileQuestions} from '../results/profile-answers.js';
 import {words} from '../words/index.js';
 import {says} from '../words/says.js';
+import {titleOf} from '../words/step-text.js';
 import {listed} from '../words/wording.js';
 import {unusualLengths} from './geometry-lines.js';
 import {line, type Shown} from './shown-lines.js';
@@ -12,9 +13,9 @@ export const profileLines = (profile: Profile): Shown[] => [
 	...(profile.formerNames?.length ? [line(`Called ${listed(profile.formerNames.map(quoted))} before.`)] : []),
 	...(profile.setAside ? [line('Set aside: checks do not offer it. Its past checks stay.', 'warn')] : []),
 	...profileProblems(profile).map((text) => line(text, 'warn')),
-	...profileQuestions(profile).steps.flatMap(({id, title}) => {
+	...profileQuestions(profile).steps.flatMap(({id}) => {
 		const answer = profile.answers[id];
-		return answer ? [line(`${title}: ${answer.typed === '' ? 'not known' : answer.typed}`)] : [];
+		return answer ? [line(`${titleOf(id)}: ${answer.typed === '' ? 'not known' : answer.typed}`)] : [];
 	}),
 ];
 
@@ -29,9 +30,9 @@ const correctedText = ({correctedAt}: Profile): string =>
 export function profileProblems(profile: Pick<Profile, 'kind' | 'answers'>): readonly string[] {
 	const {facts, steps} = profileQuestions(profile);
 	const problems = steps.flatMap((step) => {
-		if (!facts.answered(step.id)) return [words.results.profileLacks(step)];
+		if (!facts.answered(step.id)) return [words.results.profileLacks({title: titleOf(step.id)})];
 		const problem = step.verify?.(facts);
-		return problem ? [`${step.title}: ${says.problem(problem)}`] : [];
+		return problem ? [`${titleOf(step.id)}: ${says.problem(problem)}`] : [];
 	});
 	const unusual = profile.kind === 'arm' ? unusualLengths(facts) : undefined;
 	return unusual === undefined ? problems : [...problems, unusual];
