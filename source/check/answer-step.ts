@@ -35,8 +35,8 @@ export function answerStep(dialogue: Dialogue, position: Position, entry: Entry,
 		case 'number':
 		case 'signed':
 		case 'clock': {
-			const read = readAnswer(step, textOf(entry), position.progress.facts);
-			if (read.kind === 'refused') return refuse(dialogue, {id: 'not-read', values: {sentence: read.sentence}});
+			const read = readAnswer(step, textOf(entry), position.progress.facts, dialogue.names);
+			if (read.kind === 'refused') return refuse(dialogue, read.refusal);
 			if (read.kind === 'side-wanted') return {...calm(dialogue), mode: {...read, kind: 'side'}};
 			return act(dialogue, {type: 'answer', step: step.id, value: read.value, typed: read.typed, at});
 		}
@@ -69,7 +69,7 @@ function tick(dialogue: Dialogue, {progress}: Position, step: Step, entry: Entry
 	const set = (value: AnswerValue & readonly string[]) =>
 		act(dialogue, {type: 'answer', step: step.id, value, typed: describeTicks(value), at});
 	if (!line) return set(mark === 'yes' ? marks : []);
-	return set([...marks, `${line.id}=${mark}`]);
+	return set([...marks, `${line}=${mark}`]);
 }
 
 function pickProfile(dialogue: Dialogue, step: Step, entry: Entry, at: string): Dialogue {
@@ -100,5 +100,5 @@ function answerStill(dialogue: Dialogue, step: Step, entry: Entry, at: string): 
 				? items[0]
 				: undefined;
 	if (!item) return refuse(dialogue, plainly('press-still'));
-	return act(dialogue, {type: 'changed', doubt: doubt.id, steps: item.steps, what: item.label, at});
+	return act(dialogue, {type: 'changed', doubt: doubt.id, steps: item.steps, item: item.id, at});
 }

@@ -1,7 +1,7 @@
 import type {PastCheck, PastProbe} from '../check/past-check.js';
-import {placeLabel} from '../procedure/places.js';
 import type {MeasuredRadius} from '../results/figures-types.js';
 import {isMeasured, type RadiusFigures} from '../results/figures-types.js';
+import {placeLabel} from '../words/step-text.js';
 import {bandAt, plainNumber, pullAt} from '../words/wording.js';
 import type {BandRow, Shown} from './shown-lines.js';
 

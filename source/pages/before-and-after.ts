@@ -1,8 +1,8 @@
 import type {Check, Series} from '../check/check.js';
-import {placeLabel} from '../procedure/places.js';
 import {documentOfCheck} from '../results/document-of-check.js';
 import {type Figures, figuresOf, isMeasured} from '../results/figures.js';
 import {becauseText} from '../words/says.js';
+import {placeLabel} from '../words/step-text.js';
 import {sideForce, span} from '../words/wording.js';
 import {bandRow} from './band-rows.js';
 import {type BandRow, line, type Shown} from './shown-lines.js';

@@ -2,7 +2,7 @@ import limits from '../../shared/limits.json' with {type: 'json'};
 import type {Dialogue, Position} from '../check/dialogue.js';
 import {hasReadings, openSeries} from '../check/series.js';
 import {mnPerGram} from '../measures/tracking-force.js';
-import {clearanceOf} from '../procedure/clearance.js';
+import {clearanceState} from '../procedure/clearance.js';
 import type {Facts} from '../procedure/facts.js';
 import {statedZero} from '../procedure/stated-zero.js';
 import type {Step} from '../procedure/step.js';
@@ -13,6 +13,7 @@ import {carriedMn, guardHandling} from '../procedure/weighing.js';
 import {nextCheckOf} from '../results/next-check.js';
 import {fixed, formatIn} from '../units.js';
 import {nextCheckText} from '../words/results-text.js';
+import {tickText} from '../words/step-text.js';
 import {plainNumber} from '../words/wording.js';
 import {biasLater} from './bias/cure-first.js';
 import {biasLines} from './bias/lines.js';
@@ -56,7 +57,7 @@ const force: Consequence = (facts) => {
 };
 
 const clearance: Consequence = (facts) => {
-	const {stylusMm, stylusWindow, guardWindow, guardMm} = clearanceOf(facts);
+	const {stylusMm, stylusWindow, guardWindow, guardMm} = clearanceState(facts);
 	const shownWindow = (label: string, [low, high]: readonly [number, number], value: number | undefined): Shown => ({
 		kind: 'window',
 		label,
@@ -137,9 +138,9 @@ export function consequencesOf(dialogue: Dialogue, {step, slot, progress}: Posit
 	if (!step) return [];
 	const {facts} = progress;
 	if (takes(step, 'ticks'))
-		return tickStates(step, facts).map(({line: {text}, mark}) =>
+		return tickStates(step, facts).map(({line: id, mark}) =>
 			line(
-				`[${mark === 'yes' ? 'x' : mark === 'no' ? '!' : ' '}] ${text}`,
+				`[${mark === 'yes' ? 'x' : mark === 'no' ? '!' : ' '}] ${tickText(step.id, id)}`,
 				mark === 'yes' ? 'good' : mark === 'no' ? 'warn' : 'plain',
 			),
 		);

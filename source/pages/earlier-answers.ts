@@ -1,8 +1,8 @@
 import type {Dialogue} from '../check/dialogue.js';
 import {stillItems} from '../check/prompt-options.js';
 import type {Facts} from '../procedure/facts.js';
-import {stepById} from '../procedure/index.js';
 import type {Step} from '../procedure/step.js';
+import {titleOf} from '../words/step-text.js';
 import {unusualLengths} from './geometry-lines.js';
 import {line, type Shown} from './shown-lines.js';
 
@@ -20,17 +20,16 @@ function answersOf(dialogue: Dialogue, step: Step, then: Readonly<Record<string,
 	return stillItems(dialogue, step).flatMap(({steps, shows = steps}) =>
 		[...steps.filter((id) => id in then), ...shows.filter((id) => !(id in then))].flatMap((id) => {
 			const answer = check.answers[id];
-			const asked = stepById(id);
-			if (!answer || !asked) return [];
+			if (!answer) return [];
 			const since = then[id];
 			if (since !== undefined)
 				return [
 					line(
-						`${asked.title}: ${known(answer.typed)}, corrected in its profile since the last check (${known(since)} then)`,
+						`${titleOf(id)}: ${known(answer.typed)}, corrected in its profile since the last check (${known(since)} then)`,
 						'warn',
 					),
 				];
-			return answer.typed === '' ? [] : [line(`${asked.title}: ${answer.typed}`)];
+			return answer.typed === '' ? [] : [line(`${titleOf(id)}: ${answer.typed}`)];
 		}),
 	);
 }

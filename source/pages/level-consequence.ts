@@ -1,6 +1,6 @@
 import type {Facts} from '../procedure/facts.js';
-import {type LevelState, levelOf} from '../procedure/level.js';
-import {placeLabel} from '../procedure/places.js';
+import {type LevelState, levelState} from '../procedure/level.js';
+import {placeLabel} from '../words/step-text.js';
 import {plainNumber, sideForce} from '../words/wording.js';
 import {line, type Shown} from './shown-lines.js';
 
@@ -24,7 +24,7 @@ const tiltText = (tiltDeg: number, plus: string, minus: string): string => {
 
 /** Tilt, the level's own error, and the side force that the tilt makes at each radius. */
 export const levelConsequence = (facts: Facts): readonly Shown[] => {
-	const state = levelOf(facts);
+	const state = levelState(facts);
 	if (!state) return [];
 	const axis = (
 		name: string,

@@ -5,10 +5,9 @@ import {followsTurned, movesGauge, type Slot, usualRoundsAt} from '../check/roun
 import {counts, openSeries} from '../check/series.js';
 import type {Zone} from '../measures/verdict.js';
 import type {Facts} from '../procedure/facts.js';
-import {inGaugeUnit, isOffScale, isOverTop, topText} from '../procedure/hold-limits.js';
+import {inGaugeUnit, isOverTop, isPlaceOffScale, topText} from '../procedure/hold-limits.js';
 import {isOnPlace} from '../procedure/places.js';
 import type {Place} from '../procedure/step.js';
-import {gaugeMoves, roundHeads} from '../procedure/steps-probe.js';
 import {partialDocument} from '../results/document-of-check.js';
 import type {Document} from '../results/document-schema.js';
 import {figuresOf} from '../results/figures.js';
@@ -33,7 +32,7 @@ export function probeSoFar(
 	const series = openSeries(check);
 	const rounds = series[place];
 	return [
-		line([slot ? roundOf(check, slot) : howMany(rounds, isOffScale(facts, place)), ...soFar(rounds)].join(' · ')),
+		line([slot ? roundOf(check, slot) : howMany(rounds, isPlaceOffScale(facts, place)), ...soFar(rounds)].join(' · ')),
 		...headOf(check, slot),
 		...pending(rounds, facts, place),
 		...offScale(facts, place),
@@ -47,11 +46,11 @@ function headOf(check: Check, slot: Slot | undefined): Shown[] {
 	const series = openSeries(check);
 	// A reading that is corrected is no new round.
 	if (series[slot.place][slot.index]) return [];
-	if (movesGauge(series, slot)) return [line(gaugeMoves, 'warn')];
+	if (movesGauge(series, slot)) return [line(words.rounds.moved, 'warn')];
 	if (slot.index === 0) return [];
-	if (slot.gauge === 'turned') return [line(roundHeads.turned, 'warn')];
-	if (followsTurned(series, slot)) return [line(roundHeads.turnedBack, 'warn')];
-	return check.setAnew && !isOnPlace(slot.place) ? [line(roundHeads.anew, 'warn')] : [];
+	if (slot.gauge === 'turned') return [line(words.rounds.turned, 'warn')];
+	if (followsTurned(series, slot)) return [line(words.rounds.turnedBack, 'warn')];
+	return check.setAnew && !isOnPlace(slot.place) ? [line(words.rounds.anew, 'warn')] : [];
 }
 
 function figuresSoFar(check: Check, facts: Facts, place: Place, history: readonly PastCheck[]): Shown[] {
@@ -93,7 +92,7 @@ function pending(rounds: readonly Round[], facts: Facts, place: Place): Shown[] 
 }
 
 const offScale = (facts: Facts, place: Place): Shown[] =>
-	isOffScale(facts, place) ? [offScaleLine(facts, place)] : [];
+	isPlaceOffScale(facts, place) ? [offScaleLine(facts, place)] : [];
 
 function offScaleLine(facts: Facts, place: Place): Shown {
 	const top = topText(facts);

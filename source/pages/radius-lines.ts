@@ -1,7 +1,7 @@
-import type {Limits} from '../procedure/facts.js';
-import {placeLabel} from '../procedure/places.js';
+import type {VerdictLimits} from '../procedure/facts.js';
 import {type Figures, isMeasured, type MeasuredRadius, type RadiusFigures} from '../results/figures.js';
 import {fixed} from '../units.js';
+import {placeLabel} from '../words/step-text.js';
 import {forceWithWay, plainNumber, sideForce, span, withUncertainty} from '../words/wording.js';
 import {line, type Shown} from './shown-lines.js';
 
@@ -12,7 +12,7 @@ const judged = (verdict: MeasuredRadius['pullVerdict'], atWorst: MeasuredRadius[
 const nameOf = ({place, radiusMm}: RadiusFigures): string => `${placeLabel(place)} ${plainNumber(radiusMm)} mm`;
 
 /** Pull and hold band at each radius with their uncertainty, their limits and the verdict on each. */
-export function radiusTable(probe: readonly RadiusFigures[], limits: Limits): Shown {
+export function radiusTable(probe: readonly RadiusFigures[], limits: VerdictLimits): Shown {
 	const rows = probe.map((one) =>
 		isMeasured(one)
 			? [

@@ -2,11 +2,12 @@ import type {Check, Round, Series} from '../check/check.js';
 import type {PastCheck} from '../check/past-check.js';
 import {isReadyToPlay, progressOf} from '../check/progress.js';
 import {nameOfTrial, trialsOf} from '../check/trials.js';
-import {offPlaces, onPlaces, placeLabel} from '../procedure/places.js';
+import {offPlaces, onPlaces} from '../procedure/places.js';
 import type {FinishedCheck} from '../results/record.js';
 import type {Voids} from '../results/voids.js';
 import {words} from '../words/index.js';
 import {becauseText, reasonText} from '../words/says.js';
+import {placeLabel, titleOf} from '../words/step-text.js';
 import {line, type Shown} from './shown-lines.js';
 import {verdictLines} from './verdict-lines.js';
 
@@ -45,9 +46,9 @@ export function recordLines(
 		...readings(check),
 		line(`Id of this check${check.practice ? '' : ', for compute --id'}: ${check.id}`),
 		line('Answers', 'strong'),
-		...progress.visible.flatMap(({id, title}) => {
+		...progress.visible.flatMap(({id}) => {
 			const answer = check.answers[id];
-			return answer && answer.typed !== '' ? [line(`${title}: ${answer.typed}`)] : [];
+			return answer && answer.typed !== '' ? [line(`${titleOf(id)}: ${answer.typed}`)] : [];
 		}),
 	];
 }

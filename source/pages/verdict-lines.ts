@@ -3,12 +3,12 @@ import {answerOf} from '../check/check.js';
 import type {PastCheck} from '../check/past-check.js';
 import {factsOfSeries, progressOf} from '../check/progress.js';
 import {openSeries} from '../check/series.js';
-import {stepById} from '../procedure/index.js';
 import {documentOfCheck, partialDocument, seriesThatCounts} from '../results/document-of-check.js';
 import {type Figures, figuresOf, isMeasured} from '../results/figures.js';
 import type {Issued, IssuedFinding} from '../results/issued.js';
 import {words} from '../words/index.js';
 import {overriddenText, reasonText} from '../words/says.js';
+import {titleOf} from '../words/step-text.js';
 import {listed, plainNumber, sureFirst, verdictWord} from '../words/wording.js';
 import {bandsPicture, lastBands} from './band-rows.js';
 import {beforeAndAfter, earlierRows} from './before-and-after.js';
@@ -118,7 +118,7 @@ export function overriddenIn(check: Check): readonly Overridden[] {
 		const step = visible.find((one) => one.id === id);
 		const holds = step !== undefined && stateOf(step) === 'overridden' && answerOf(check, id)?.override?.at === at;
 		const [sentence, reason] = [overriddenText(given), reasonText(given.reason)];
-		return {title: stepById(id)?.title ?? id, sentence, reason, series, holds};
+		return {title: titleOf(id), sentence, reason, series, holds};
 	});
 }
 

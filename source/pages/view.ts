@@ -7,10 +7,12 @@ import type {Facts} from '../procedure/facts.js';
 import type {Trouble} from '../procedure/problem.js';
 import {unitOf} from '../procedure/read-answer.js';
 import {gaugeUnitOf} from '../procedure/readings.js';
-import type {Step, Words} from '../procedure/step.js';
-import {limitAsk} from '../procedure/steps-probe.js';
+import type {Step} from '../procedure/step.js';
+import {limitAsked} from '../procedure/steps-probe.js';
 import {units} from '../units.js';
+import {words} from '../words/index.js';
 import {promptInWords, says} from '../words/says.js';
+import {askOf, cautionOf, mistakeOf, titleOf, whyOf} from '../words/step-text.js';
 import {consequencesOf} from './consequences.js';
 import {line, type Shown} from './shown-lines.js';
 
@@ -45,21 +47,19 @@ export function viewOf(dialogue: Dialogue, typed = ''): View {
 	const count = step ? stageCount(progress, step) : undefined;
 	return {
 		arm: `${dialogue.check.practice ? 'PRACTICE: ' : ''}${progress.facts.text('arm-name') ?? 'new arm'}`,
-		stage: count ? `${count.title} (${count.number}/${count.of})` : 'Complete',
+		stage: step && count ? `${words.stages[step.stage]} (${count.number}/${count.of})` : 'Complete',
 		progress: isReadyToPlay(progress) ? 'ready to play' : 'deck not ready to play',
-		title: titleOf(dialogue, step),
-		ask: askOf(dialogue, position),
+		title: headOf(dialogue, step),
+		ask: taskOf(dialogue, position),
 		shown: shownFor(dialogue, position, prompt, typed),
 		refusal: dialogue.refusal && says.refusal(dialogue.refusal),
 		unit: unitLabel(step, position),
-		why: step ? words(step.why, progress.facts) : '',
-		mistake: step ? words(step.mistake, progress.facts) : '',
+		why: step ? whyOf(step, progress.facts) : '',
+		mistake: step ? mistakeOf(step, progress.facts) : '',
 		prompt,
 		long: isLong(step) && dialogue.mode.kind === 'ask',
 	};
 }
-
-const words = (text: Words, facts: Facts): string => (typeof text === 'function' ? text(facts) : text);
 
 const detourTitles = {
 	ways: 'What to do?',
@@ -71,19 +71,19 @@ const detourTitles = {
 	stop: 'Stop here?',
 } as const;
 
-function titleOf({mode}: Dialogue, step: Step | undefined): string {
-	if (mode.kind === 'ask') return step?.title ?? 'The check is complete';
-	if (mode.kind === 'side') return `${step?.title ?? ''}: which side?`;
+function headOf({mode}: Dialogue, step: Step | undefined): string {
+	if (mode.kind === 'ask') return step ? titleOf(step.id) : 'The check is complete';
+	if (mode.kind === 'side') return `${step ? titleOf(step.id) : ''}: which side?`;
 	if ((mode.kind === 'reason' || mode.kind === 'reason-typed') && mode.excused.kind === 'strike')
 		return 'Why is it struck out?';
 	return detourTitles[mode.kind];
 }
 
-function askOf({mode}: Dialogue, {step, slot, progress: {facts, problemOf}}: Position): string {
+function taskOf({mode}: Dialogue, {step, slot, progress: {facts, problemOf}}: Position): string {
 	switch (mode.kind) {
 		case 'ask':
 			if (step?.input.kind === 'rounds') return askOfRounds(step, slot, facts);
-			return step ? words(step.ask, facts) : 'The check is complete.';
+			return step ? askOf(step, facts) : 'The check is complete.';
 		case 'side':
 			return `You typed ${mode.typed}. On which side?`;
 		case 'ways':
@@ -116,7 +116,7 @@ const isFirstReading = (slot: Slot | undefined): boolean => slot?.index === 0 &&
 /** Where to set the gauge, once; then only which way to nudge. */
 function askOfRounds(step: Step, slot: Slot | undefined, facts: Facts): string {
 	if (!slot) return '';
-	return `${isFirstReading(slot) ? `${words(step.ask, facts)} ` : ''}${limitAsk(facts, slot)}`;
+	return `${isFirstReading(slot) ? `${askOf(step, facts)} ` : ''}${words.rounds.limit(limitAsked(facts, slot))}`;
 }
 
 function shownFor(dialogue: Dialogue, position: Position, prompt: Prompt, typed: string): readonly Shown[] {
@@ -125,8 +125,8 @@ function shownFor(dialogue: Dialogue, position: Position, prompt: Prompt, typed:
 	const {step, progress, stuck} = position;
 	const problem = stuck && step && typed.trim() === '' ? [line(problemText(progress.problemOf(step)), 'bad')] : [];
 	const notice = dialogue.notice === undefined ? [] : [line(says.notice(dialogue.notice), 'warn')];
-	const caution =
-		step?.caution && (!isRounds(step) || isFirstReading(position.slot)) ? [line(step.caution, 'warn')] : [];
+	const told = step && (!isRounds(step) || isFirstReading(position.slot)) ? cautionOf(step) : undefined;
+	const caution = told === undefined ? [] : [line(told, 'warn')];
 	// What is wrong comes first: on a small screen the rest may be a page further.
 	return [...notice, ...problem, ...triedOut(dialogue, position, prompt, typed), ...caution];
 }

@@ -86,6 +86,6 @@ export function useCheck(
 			if (unsaved?.answerSaved) onHome();
 			else setUnsaved(undefined);
 		},
-		say: (sentence) => setDialogue((now) => ({...now, refusal: {id: 'not-read', values: {sentence}}})),
+		say: (sentence) => setDialogue((now) => ({...now, refusal: {id: 'as-told', values: {sentence}}})),
 	};
 }

@@ -3,6 +3,7 @@ import {progressOf} from '../../source/check/progress.js';
 import {finishedCheck} from '../../source/commands/filing.js';
 import {entryOf, promptLines} from '../../source/plain/ask.js';
 import {usualSettings} from '../../source/procedure/settings.js';
+import {titleOf} from '../../source/words/step-text.js';
 import {walkBeside as visit} from '../helpers/conversation.js';
 import {words} from '../helpers/said.js';
 import {northDeck} from '../helpers/sample-check.js';
@@ -26,7 +27,7 @@ describe('Home in plain lines', () => {
 	it('offers an unfinished check first, and says that its deck is not ready to play', async () => {
 		const draft = say(freshDialogue(), [yes, yes]).check;
 		const {end, said} = await visit(['1'], {draft});
-		const step = progressOf(draft, []).current?.title ?? '';
+		const step = titleOf(progressOf(draft, []).current?.id ?? '');
 		expect(said).toContain(home.unfinished({arm: 'a new arm', ago: '5 minutes ago', step}));
 		expect(end).toMatchObject({kind: 'opened', opened: {ok: true, dialogue: {check: {id: 'sample-1'}}}});
 	});
@@ -155,6 +156,17 @@ describe('A prompt in words', () => {
 		for (const key of ['o', '+', 'i', '-']) expect(promptLines(prompt).join()).toContain(key);
 		for (const line of ['o', 'O', '+', 'out']) expect(entryOf(prompt, line)).toEqual({kind: 'choose', id: 'out'});
 		expect(entryOf(prompt, 'x')).toBe(plain.wanted.side({keys: ['o', 'i']}));
+	});
+
+	it('takes a choice by its number, its id or what it is called', () => {
+		const options = [
+			{id: 'percent', label: 'percent of tracking force'},
+			{id: 'mN', label: 'millinewtons (mN)'},
+		];
+		const prompt = {key: 'gauge-unit', kind: 'choice', options} as const;
+		for (const line of ['2', 'mN', 'millinewtons (mN)'])
+			expect(entryOf(prompt, line)).toEqual({kind: 'choose', id: 'mN'});
+		for (const line of ['0', '3', 'newton']) expect(entryOf(prompt, line)).toMatch(/ 1 to 2\.$/);
 	});
 
 	it('numbers what may have changed', () => {

@@ -6,6 +6,7 @@ import {nameSteps} from '../../results/profiles.js';
 import {units} from '../../units.js';
 import {words} from '../../words/index.js';
 import {says} from '../../words/says.js';
+import {askOf, optionsOf, titleOf} from '../../words/step-text.js';
 import type {Workbench} from '../../workbench.js';
 import {unusualLengths} from '../geometry-lines.js';
 import {line, type Shown} from '../shown-lines.js';
@@ -75,8 +76,8 @@ export const profileLines = (profile: Profile): Shown[] => [
 	...(profile.formerNames?.length ? [line(say.formerNames({names: profile.formerNames}))] : []),
 	...(profile.setAside ? [line(say.aside, 'warn')] : []),
 	...problemLines(profile),
-	...profileQuestions(profile).steps.flatMap(({id, title}) =>
-		profile.answers[id] ? [line(say.answer({title, text: answerText(profile, id)}))] : [],
+	...profileQuestions(profile).steps.flatMap(({id}) =>
+		profile.answers[id] ? [line(say.answer({title: titleOf(id), text: answerText(profile, id)}))] : [],
 	),
 ];
 
@@ -92,19 +93,17 @@ const correctable = (profile: Profile): readonly Step[] =>
 	profileQuestions(profile).steps.filter(({id}) => id !== nameSteps[profile.kind]);
 
 const answerOptions = (profile: Profile) =>
-	correctable(profile).map(({id, title}) => ({id, label: say.answer({title, text: answerText(profile, id)})}));
+	correctable(profile).map(({id}) => ({id, label: say.answer({title: titleOf(id), text: answerText(profile, id)})}));
 
 function answerPage(profile: Profile, id: string, meanwhile: readonly Shown[]): BesidePage {
 	const {facts, steps} = profileQuestions(profile);
 	const step = steps.find((one) => one.id === id);
 	if (!step) return gonePage;
-	const {input, title, ask} = step;
-	const shown = [
-		line(typeof ask === 'string' ? ask : ask(facts)),
-		line(say.now({text: answerText(profile, id)})),
-		...meanwhile,
-	];
-	if (input.kind === 'choice') return {title, shown, prompt: {kind: 'choice', options: [...input.options, back]}};
+	const {input} = step;
+	const title = titleOf(id);
+	const shown = [line(askOf(step, facts)), line(say.now({text: answerText(profile, id)})), ...meanwhile];
+	if (input.kind === 'choice')
+		return {title, shown, prompt: {kind: 'choice', options: [...optionsOf(step.id, input.options), back]}};
 	const unit = input.kind === 'number' || input.kind === 'signed' ? units[unitOf(input, facts)].label : '';
 	const mayBeEmpty = 'optional' in input && (input.optional ?? false);
 	return {title, shown, prompt: {kind: 'field', initial: profile.answers[id]?.typed ?? '', mayBeEmpty, unit}};
@@ -117,9 +116,9 @@ function answerPage(profile: Profile, id: string, meanwhile: readonly Shown[]): 
 function profileProblems(profile: Pick<Profile, 'kind' | 'answers'>): readonly string[] {
 	const {facts, steps} = profileQuestions(profile);
 	const problems = steps.flatMap((step) => {
-		if (!facts.answered(step.id)) return [words.results.profileLacks(step)];
+		if (!facts.answered(step.id)) return [words.results.profileLacks({title: titleOf(step.id)})];
 		const problem = step.verify?.(facts);
-		return problem ? [say.answer({title: step.title, text: says.problem(problem)})] : [];
+		return problem ? [say.answer({title: titleOf(step.id), text: says.problem(problem)})] : [];
 	});
 	const unusual = profile.kind === 'arm' ? unusualLengths(facts) : undefined;
 	return unusual === undefined ? problems : [...problems, unusual];

@@ -1,5 +1,6 @@
 import type {Profile} from '../../procedure/facts.js';
 import {corrected, type ProfilesChanged, renamed, setAside} from '../../results/profile-changes.js';
+import {words} from '../../words/index.js';
 import {profileRefusalText} from '../../words/results-text.js';
 import type {Workbench} from '../../workbench.js';
 import type {BesidePlace} from './beside-pages.js';
@@ -44,7 +45,8 @@ function turn(workbench: Workbench, place: ProfilePlace, entry: string): Turn<Be
 		case 'answer': {
 			if (entry === back.id) return go(before(place));
 			const {step} = place;
-			const change = (profiles: readonly Profile[]) => corrected(profiles, {id, step, typed: entry, at});
+			const change = (profiles: readonly Profile[]) =>
+				corrected(profiles, {id, step, typed: entry, names: words.options, at});
 			return saving(workbench, {at: 'answers', id}, change);
 		}
 	}

@@ -1,7 +1,8 @@
 import {readNumber} from '../../procedure/read-number.js';
-import {type Settings, type SwitchId, settingItems, settingsFault, switchItems} from '../../procedure/settings.js';
+import {type Settings, type SwitchId, settingItems, settingsFault, switchIds} from '../../procedure/settings.js';
 import {units} from '../../units.js';
 import {words} from '../../words/index.js';
+import {refusalText} from '../../words/step-text.js';
 import type {Workbench} from '../../workbench.js';
 import {line} from '../shown-lines.js';
 import type {BesidePlace} from './beside-pages.js';
@@ -57,12 +58,12 @@ export function settingsAt(workbench: Workbench, place: SettingPlace): Stop<Besi
 /** The settings as a list, each with its present value. */
 const settingOptions = (settings: Settings) => [
 	...settingItems.map(({id}) => ({id, label: say.numbers[id]({value: settings[id]})})),
-	...switchItems.map(({id}) => ({id, label: say.switches[id]({isOn: settings[id]})})),
+	...switchIds.map((id) => ({id, label: say.switches[id]({isOn: settings[id]})})),
 	back,
 ];
 
 /** Whether a line of the list is switched on or off. */
-const isSwitch = (id: string): id is SwitchId => switchItems.some((one) => one.id === id);
+const isSwitch = (id: string): id is SwitchId => switchIds.some((one) => one === id);
 
 /** The settings with one number changed, or one sentence saying why not. */
 function readSetting(
@@ -71,10 +72,10 @@ function readSetting(
 	text: string,
 ): {ok: true; settings: Settings} | {ok: false; sentence: string} {
 	const read = readNumber(text, units[unit].of, unit);
-	if (!read.ok) return {ok: false, sentence: read.sentence};
+	if (!read.ok) return {ok: false, sentence: refusalText(read.refusal)};
 	if (whole && !Number.isInteger(read.value)) return {ok: false, sentence: say.typeWhole};
 	if (read.value < low || read.value > high) return {ok: false, sentence: say.typeBetween({low, high})};
 	const next = {...settings, [id]: read.value};
 	const fault = settingsFault(next);
-	return fault === undefined ? {ok: true, settings: next} : {ok: false, sentence: fault};
+	return fault === undefined ? {ok: true, settings: next} : {ok: false, sentence: say.faults[fault]};
 }
