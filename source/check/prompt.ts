@@ -41,8 +41,7 @@ export type Prompt = {readonly key: string} & (
 );
 
 /** The prompt that belongs to a dialogue. */
-export function promptOf(dialogue: Dialogue): Prompt {
-	const position = positionOf(dialogue);
+export function promptOf(dialogue: Dialogue, position: Position = positionOf(dialogue)): Prompt {
 	const {mode} = dialogue;
 	switch (mode.kind) {
 		case 'ask':

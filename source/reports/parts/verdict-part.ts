@@ -1,7 +1,8 @@
 import {radiusTable} from '../../pages/radius-lines.js';
-import {figuresSoFar, headline, notMeasured, noVerdictLines, zeroLine} from '../../pages/verdict-lines.js';
+import {figuresSoFar, notMeasured, noVerdictLines, zeroLine} from '../../pages/verdict-lines.js';
 import {dayText} from '../../pages/years/day-text.js';
 import type {AtWorst, Figures, RadiusFigures, Verdict} from '../../results/figures-types.js';
+import {words} from '../../words/index.js';
 import {blocksOfShown} from '../blocks-of-shown.js';
 import type {CheckSource} from '../check-source.js';
 import {type Block, type Cell, type Section, sentence} from '../report.js';
@@ -38,7 +39,7 @@ export function verdictPart(source: CheckSource): Section {
 
 const verdictBlock = (figures: Figures): Block => ({
 	kind: 'verdict',
-	words: headline(figures),
+	words: words.pages.verdict.headline(figures),
 	verdict: figures.verdict,
 	atWorst: figures.atWorst,
 });

@@ -7,7 +7,7 @@ import {entries} from './entries.js';
 import {faces} from './faces.js';
 import {figures} from './figures.js';
 import {findings} from './findings.js';
-import {pages} from './pages.js';
+import {pages} from './pages/index.js';
 import {practice} from './practice.js';
 import {problems} from './problems.js';
 import {reasons} from './reasons.js';
