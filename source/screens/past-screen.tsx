@@ -1,9 +1,8 @@
 import {type ReactNode, useMemo, useState} from 'react';
-import {pastLabels} from '../pages/past.js';
+import {pastHeading, pastLabels} from '../pages/past.js';
 import {pastPages} from '../pages/past-pages.js';
 import {line} from '../pages/shown-lines.js';
 import {useTerminalSize} from '../terminal/use-terminal-size.js';
-import {words} from '../words/index.js';
 import type {Workbench} from '../workbench.js';
 import {MenuScreen} from './menu-screen.js';
 import {PagesScreen} from './pages-screen.js';
@@ -35,7 +34,7 @@ export const PastScreen = ({workbench, onBack, onReopen}: PastScreenProps): Reac
 				line(
 					total === 0
 						? 'No check is on file yet.'
-						: `${offset + 1} to ${shownTo} of ${total}; left and right for newer and older. ${words.pages.past.heading}`,
+						: `${offset + 1} to ${shownTo} of ${total}; left and right for newer and older. ${pastHeading}`,
 				),
 				...notices.map((text) => line(text, 'warn')),
 			]}

@@ -2,11 +2,10 @@ import {consequences} from './consequences.js';
 import {gauge} from './gauge.js';
 import {geometry} from './geometry.js';
 import {level} from './level.js';
-import {past} from './past.js';
 import {record} from './record.js';
 import {rounds} from './rounds.js';
 import {verdict} from './verdict.js';
 import {view} from './view.js';
 
 /** What the pages of a check say beside the question. */
-export const pages = {consequences, gauge, geometry, level, past, record, rounds, verdict, view};
+export const pages = {consequences, gauge, geometry, level, record, rounds, verdict, view};
