@@ -1,6 +1,7 @@
 import {hasBias} from '../../procedure/bias-devices.js';
 import type {Facts} from '../../procedure/facts.js';
 import type {Finding, FindingCode} from '../../results/diagnose.js';
+import {words} from '../../words/index.js';
 import {line, type Shown} from '../shown-lines.js';
 
 /** Findings whose cure changes the arm's own pull or its friction: a bias set before has to be set once more after it. */
@@ -24,6 +25,4 @@ export const namesCure = (findings: readonly Pick<Finding, 'code'>[]): boolean =
 
 /** What stands beside the offer to set the bias where something is to be cured first. */
 export const biasLater = (findings: readonly Finding[], facts: Facts): Shown[] =>
-	hasBias(facts) && namesCure(findings)
-		? [line('The bias is better set after what is found below is dealt with.', 'warn')]
-		: [];
+	hasBias(facts) && namesCure(findings) ? [line(words.bias.advice.cureFirst, 'warn')] : [];

@@ -1,4 +1,5 @@
-import {biasLines, gaugeColumn} from '../../pages/bias/lines.js';
+import {biasLines} from '../../pages/bias/lines.js';
+import {words} from '../../words/index.js';
 import {blocksOfShown} from '../blocks-of-shown.js';
 import type {CheckSource} from '../check-source.js';
 import type {Section} from '../report.js';
@@ -7,6 +8,7 @@ import type {Section} from '../report.js';
 export function biasPart({record: {check}}: CheckSource): Section[] {
 	const shown = biasLines(check);
 	if (shown.length === 0) return [];
+	const {setGaugeTo: gaugeColumn} = words.bias.setting.columns;
 	const isToBeSet = shown.some((one) => one.kind === 'table' && one.head.includes(gaugeColumn));
 	const table = `Bias by radius, percent of the playing force${isToBeSet ? `; '${gaugeColumn}' is what this gauge itself shows in the middle of both limits` : ''}`;
 	const names = {table, picture: 'Wanted reading over the record, percent of the playing force'};

@@ -1,5 +1,5 @@
 import {beside} from './beside.js';
-import {bias} from './bias.js';
+import {bias} from './bias/index.js';
 import {commands} from './commands.js';
 import {dialogue} from './dialogue.js';
 import {documents} from './documents.js';
