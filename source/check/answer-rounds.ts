@@ -7,6 +7,7 @@ import {gaugeSides, gaugeUnitOf, pushSides, showsHandForce} from '../procedure/r
 import type {Place, Step} from '../procedure/step.js';
 import {stepIdsOf} from '../procedure/step-ids.js';
 import {withUnit} from '../procedure/typed-text.js';
+import {refusalText} from '../words/step-text.js';
 import type {LimitName} from './actions.js';
 import {type Dialogue, type Position, positionOf} from './dialogue.js';
 import {act, ask, calm, type Entry, refuse, textOf, visit} from './entry.js';
@@ -24,7 +25,7 @@ export function takeLimit(
 	const unit = gaugeUnitOf(facts);
 	const sides = slot.gauge === 'turned' ? gaugeSides : pushSides;
 	const read = readSigned(typed, unit, sides, facts);
-	if (read.kind === 'refused') return refuse(dialogue, read.sentence);
+	if (read.kind === 'refused') return refuse(dialogue, refusalText(read.refusal));
 	const size = read.kind === 'value' ? Math.abs(read.value) : read.size;
 	if (inGaugeUnit(size, facts) > mostOverTop * (topOfScale(facts) ?? Number.POSITIVE_INFINITY))
 		return refuse(

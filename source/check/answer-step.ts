@@ -3,6 +3,8 @@ import {readAnswer} from '../procedure/read-answer.js';
 import {type AnswerValue, type Step, takes} from '../procedure/step.js';
 import {doubtAskedBy} from '../procedure/steps-still.js';
 import {describeTicks, nextLine, tickStates} from '../procedure/ticks.js';
+import {words} from '../words/index.js';
+import {keptText, refusalText} from '../words/step-text.js';
 import {chooseRounds, takeLimit} from './answer-rounds.js';
 import {chooseBias, chooseVerdict} from './detours.js';
 import type {Dialogue, Position} from './dialogue.js';
@@ -35,9 +37,9 @@ export function answerStep(dialogue: Dialogue, position: Position, entry: Entry,
 		case 'signed':
 		case 'clock': {
 			const read = readAnswer(step, textOf(entry), position.progress.facts);
-			if (read.kind === 'refused') return refuse(dialogue, read.sentence);
+			if (read.kind === 'refused') return refuse(dialogue, refusalText(read.refusal));
 			if (read.kind === 'side-wanted') return {...calm(dialogue), mode: {...read, kind: 'side'}};
-			return act(dialogue, {type: 'answer', step: step.id, value: read.value, typed: read.typed, at});
+			return act(dialogue, {type: 'answer', step: step.id, value: read.value, typed: keptText(step, read), at});
 		}
 	}
 }
@@ -68,7 +70,7 @@ function tick(dialogue: Dialogue, {progress}: Position, step: Step, entry: Entry
 	const set = (value: AnswerValue & readonly string[]) =>
 		act(dialogue, {type: 'answer', step: step.id, value, typed: describeTicks(value), at});
 	if (!line) return set(mark === 'yes' ? marks : []);
-	return set([...marks, `${line.id}=${mark}`]);
+	return set([...marks, `${line}=${mark}`]);
 }
 
 function pickProfile(dialogue: Dialogue, step: Step, entry: Entry, at: string): Dialogue {
@@ -99,5 +101,5 @@ function answerStill(dialogue: Dialogue, step: Step, entry: Entry, at: string): 
 				? items[0]
 				: undefined;
 	if (!item) return refuse(dialogue, 'Press y if all is still so, or the number of what is not.');
-	return act(dialogue, {type: 'changed', doubt: doubt.id, steps: item.steps, what: item.label, at});
+	return act(dialogue, {type: 'changed', doubt: doubt.id, steps: item.steps, what: words.inDoubt[item.id], at});
 }

@@ -2,7 +2,9 @@ import {places} from '../procedure/places.js';
 import {readText} from '../procedure/read-answer.js';
 import {remedies} from '../procedure/remedies.js';
 import type {Step} from '../procedure/step.js';
+import {words} from '../words/index.js';
 import {problemText} from '../words/problem-text.js';
+import {titleOf} from '../words/step-text.js';
 import {goOnWithFewer, moreRounds} from './answer-rounds.js';
 import {type Dialogue, type Excused, type Position, positionOf} from './dialogue.js';
 import {act, calm, type Entry, refuse, textOf, visit} from './entry.js';
@@ -53,7 +55,7 @@ export function chooseBias(dialogue: Dialogue, step: Step, entry: Entry, at: str
 export function chooseRemedy(dialogue: Dialogue, entry: Entry, at: string): Dialogue {
 	const remedy = remedies.find(({id}) => id === textOf(entry));
 	return remedy
-		? act(dialogue, {type: 'new-series', because: `remedy: ${remedy.label}`, steps: remedy.steps, at})
+		? act(dialogue, {type: 'new-series', because: `remedy: ${words.remedies[remedy.id]}`, steps: remedy.steps, at})
 		: dialogue;
 }
 
@@ -119,6 +121,9 @@ export function chooseStep(
 
 function jump(dialogue: Dialogue, progress: Progress, step: Step): Dialogue {
 	if (progress.stateOf(step) === 'open' && step !== progress.current)
-		return refuse(dialogue, `'${step.title}' cannot be asked yet: '${progress.current?.title ?? ''}' comes first.`);
+		return refuse(
+			dialogue,
+			`'${titleOf(step.id)}' cannot be asked yet: '${progress.current ? titleOf(progress.current.id) : ''}' comes first.`,
+		);
 	return visit(dialogue, step.id);
 }

@@ -1,5 +1,5 @@
-import {stepById} from '../procedure/index.js';
 import type {StepId} from '../procedure/step-ids.js';
+import {titleOf} from '../words/step-text.js';
 import type {Action} from './actions.js';
 import type {Check} from './check.js';
 import {type Dialogue, positionOf} from './dialogue.js';
@@ -48,7 +48,7 @@ function backNotice(next: Dialogue, action: Action): string | undefined {
 	const {progress, step, stuck} = positionOf(next);
 	const places = progress.visible.map(({id}) => id);
 	if (!step || !stuck || places.indexOf(step.id) >= places.indexOf(action.step)) return;
-	return `With the answer to '${stepById(action.step)?.title ?? action.step}' this does not pass any more:`;
+	return `With the answer to '${titleOf(action.step)}' this does not pass any more:`;
 }
 
 /** Says that the rounds so far are closed: they are kept, and those that come are not mixed with them. */

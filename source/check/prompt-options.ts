@@ -2,11 +2,13 @@ import {hasBias} from '../procedure/bias-devices.js';
 import type {Facts} from '../procedure/facts.js';
 import {isOffScale} from '../procedure/hold-limits.js';
 import {afterStop, stepById} from '../procedure/index.js';
-import {isOnPlace, placeLabel, places} from '../procedure/places.js';
+import {isOnPlace, places} from '../procedure/places.js';
 import {signOfPlus} from '../procedure/readings.js';
 import {remedies} from '../procedure/remedies.js';
-import {type Option, type Place, type Sides, type StageId, type Step, stages} from '../procedure/step.js';
+import type {Option, Place, Sides, StageId, Step} from '../procedure/step.js';
 import {doubtAskedBy} from '../procedure/steps-still.js';
+import {words} from '../words/index.js';
+import {placeLabel, titleOf} from '../words/step-text.js';
 import type {Dialogue, Position} from './dialogue.js';
 import {itemsInDoubt} from './doubts.js';
 import type {StepState} from './progress.js';
@@ -131,7 +133,7 @@ export function stageOptions({check}: Dialogue, {progress, step}: Position): rea
 	const seen = [...new Set<StageId>(progress.visible.map((one) => one.stage))];
 	const stageOption = (stage: StageId): Option => {
 		const states = progress.visible.filter((one) => one.stage === stage).map((one) => progress.stateOf(one));
-		return {id: choiceOf.stage(stage), label: `[${marks[worstOf(states)]}] ${stages[stage]}`};
+		return {id: choiceOf.stage(stage), label: `[${marks[worstOf(states)]}] ${words.stages[stage]}`};
 	};
 	// A filed check was opened again for its put-back list alone.
 	if (check.reopened) return seen.filter((stage) => afterStop.includes(stage)).map(stageOption);
@@ -154,23 +156,23 @@ export function stepOptions({progress}: Position, stage: StageId): readonly Opti
 		.filter((one) => one.stage === stage)
 		.map((one) => {
 			const state = progress.stateOf(one);
-			return {id: choiceOf.step(one), label: `[${marks[state]}] ${one.title}`};
+			return {id: choiceOf.step(one), label: `[${marks[state]}] ${titleOf(one.id)}`};
 		});
 }
 
 /** The remedies that make sense for this arm. */
 export const remedyOptions = (facts: Facts): readonly Option[] =>
-	remedies.filter(({when}) => when?.(facts) ?? true).map(({id, label}) => ({id, label}));
+	remedies.filter(({when}) => when?.(facts) ?? true).map(({id}) => ({id, label: words.remedies[id]}));
 
 export type SideOption = Option & {readonly keys: readonly string[]};
 
 /** Two sides, each with its letter; the signs go to the side that they mean on this gauge. */
 export function sideOptions(sides: Sides, facts: Facts): readonly SideOption[] {
-	const {plus, minus, sign, words} = sides;
-	const plusSide = words === 'sign-of-gauge' || signOfPlus(facts) === 1 ? plus : minus;
+	const {plus, minus, sign} = sides;
+	const plusSide = sides.words === 'sign-of-gauge' || signOfPlus(facts) === 1 ? plus : minus;
 	return [plus, minus].map((side) => ({
 		id: side.word,
-		label: side.label,
+		label: words.sides[side.word].label,
 		keys: [side.word.charAt(0), ...(sign === 'of-gauge' ? [side === plusSide ? '+' : '-'] : [])],
 	}));
 }

@@ -1,6 +1,8 @@
 import type {Option} from '../procedure/step.js';
 import {takes} from '../procedure/step.js';
 import {nextLine, tickStates} from '../procedure/ticks.js';
+import {words} from '../words/index.js';
+import {optionsOf, tickText} from '../words/step-text.js';
 import {type Dialogue, earlierText, type Position, positionOf} from './dialogue.js';
 import {
 	biasOptions,
@@ -93,15 +95,20 @@ function askPrompt(dialogue: Dialogue, position: Position): Prompt {
 			return {
 				key,
 				kind: 'choice',
-				options: input.options,
+				options: optionsOf(step.id, input.options),
 				initial: typeof value === 'string' ? value : step.suggest?.(progress.facts),
 			};
 		}
 		case 'confirm':
 			return {key, kind: 'yes-no'};
 		case 'ticks': {
-			const line = takes(step, 'ticks') ? nextLine(tickStates(step, progress.facts)) : undefined;
-			return {key: `${key}-${line?.id ?? 'all'}`, kind: 'yes-no', question: line?.text ?? 'All still so?'};
+			if (!takes(step, 'ticks')) return {key, kind: 'none'};
+			const line = nextLine(tickStates(step, progress.facts));
+			return {
+				key: `${key}-${line ?? 'all'}`,
+				kind: 'yes-no',
+				question: line ? tickText(step.id, line) : 'All still so?',
+			};
 		}
 		case 'profile':
 			return {
@@ -115,7 +122,7 @@ function askPrompt(dialogue: Dialogue, position: Position): Prompt {
 				],
 			};
 		case 'still':
-			return {key, kind: 'still', items: stillItems(dialogue, step).map(({label}) => label)};
+			return {key, kind: 'still', items: stillItems(dialogue, step).map(({id}) => words.inDoubt[id])};
 		case 'rounds':
 			return slot
 				? {key, kind: 'field', initial: earlierText(dialogue, position), mayBeEmpty: false, settle: true}

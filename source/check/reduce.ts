@@ -2,6 +2,7 @@ import {afterStop, isPutBack, stageOf, stepById} from '../procedure/index.js';
 import type {AnswerValue} from '../procedure/step.js';
 import {isStepId, stepIdsOf} from '../procedure/step-ids.js';
 import {undoneBy} from '../procedure/undone-by.js';
+import {titleOf} from '../words/step-text.js';
 import type {Action} from './actions.js';
 import {askAgain} from './ask-again.js';
 import {askAnew, isCondition, keepAll} from './ask-anew.js';
@@ -115,7 +116,6 @@ function answer(check: Check, {step: id, value, typed, at}: Of<'answer'>): Check
 }
 
 const isSame = (one: AnswerValue, other: AnswerValue): boolean => JSON.stringify(one) === JSON.stringify(other);
-const titleOf = (id: string): string => stepById(id)?.title ?? id;
 
 /**
  * Takes the answers of a profile over; what it does not have, and another one had, goes. Another arm, cartridge or set

@@ -6,16 +6,16 @@ import {hasReadings, openSeries} from '../check/series.js';
 import {mnPerGram} from '../measures/tracking-force.js';
 import {type ClearanceState, clearanceOf} from '../procedure/clearance.js';
 import type {Facts} from '../procedure/facts.js';
-import {stepById} from '../procedure/index.js';
 import {statedZero} from '../procedure/stated-zero.js';
-import type {Step} from '../procedure/step.js';
+import type {Step, StepOf} from '../procedure/step.js';
 import {takes} from '../procedure/step.js';
 import type {IdOf, StepId} from '../procedure/step-ids.js';
-import {type TickState, tickStates} from '../procedure/ticks.js';
+import {tickStates} from '../procedure/ticks.js';
 import {carriedMn, guardHandling} from '../procedure/weighing.js';
 import {issuedOf} from '../results/issued.js';
 import {nextCheckOf} from '../results/next-check.js';
 import {words} from '../words/index.js';
+import {tickText, titleOf} from '../words/step-text.js';
 import {biasLater} from './bias/cure-first.js';
 import {biasLines} from './bias/lines.js';
 import {skatingLines} from './bias/skating-lines.js';
@@ -131,7 +131,7 @@ export function consequencesOf(dialogue: Dialogue, {step, slot, progress}: Posit
 	const {input} = step;
 	switch (input.kind) {
 		case 'ticks':
-			return takes(step, 'ticks') ? tickStates(step, facts).map(tickLine) : [];
+			return takes(step, 'ticks') ? tickLines(step, facts) : [];
 		case 'confirm':
 			return step.id === 'next-check' ? nextCheckLines(dialogue) : [...brought, ...confirmedAgain(dialogue, step)];
 		case 'rounds':
@@ -152,8 +152,10 @@ export function consequencesOf(dialogue: Dialogue, {step, slot, progress}: Posit
 	}
 }
 
-const tickLine = ({line: {text}, mark}: TickState): Shown =>
-	line(said.ticked({text, mark}), mark === 'yes' ? 'good' : mark === 'no' ? 'warn' : 'plain');
+const tickLines = (step: StepOf<'ticks'>, facts: Facts): Shown[] =>
+	tickStates(step, facts).map(({line: id, mark}) =>
+		line(said.ticked({text: tickText(step.id, id), mark}), mark === 'yes' ? 'good' : mark === 'no' ? 'warn' : 'plain'),
+	);
 
 function nextCheckLines({check, history}: Dialogue): Shown[] {
 	const next = nextCheckOf(check, history);
@@ -177,9 +179,9 @@ function earlierAnswers(dialogue: Dialogue, step: Step, facts: Facts): Shown[] {
 		...shows.filter((id) => !(id in then)),
 	]);
 	const answers = ids.flatMap((id) => {
-		const {title} = stepById(id) ?? {};
 		const {typed} = check.answers[id] ?? {};
-		if (title === undefined || typed === undefined) return [];
+		if (typed === undefined) return [];
+		const title = titleOf(id);
 		const since = then[id];
 		if (since !== undefined) return [line(said.corrected({title, typed, since}), 'warn')];
 		return typed === '' ? [] : [line(said.answer({title, typed}))];

@@ -8,7 +8,6 @@ import {closingOf, inGaugeUnit, isOffScale, isOverTop, topOfScale} from '../proc
 import {isOnPlace} from '../procedure/places.js';
 import {gaugeUnitOf} from '../procedure/readings.js';
 import type {Place} from '../procedure/step.js';
-import {gaugeMoves, roundHeads} from '../procedure/steps-probe.js';
 import {partialDocument} from '../results/document-of-check.js';
 import type {Document} from '../results/document-schema.js';
 import {figuresOf} from '../results/figures.js';
@@ -45,11 +44,11 @@ function headOf(check: Check, slot: Slot | undefined): Shown[] {
 	const series = openSeries(check);
 	// A reading that is corrected is no new round.
 	if (series[slot.place][slot.index]) return [];
-	if (movesGauge(series, slot)) return [line(gaugeMoves, 'warn')];
+	if (movesGauge(series, slot)) return [line(words.rounds.moved, 'warn')];
 	if (slot.index === 0) return [];
-	if (slot.gauge === 'turned') return [line(roundHeads.turned, 'warn')];
-	if (followsTurned(series, slot)) return [line(roundHeads.turnedBack, 'warn')];
-	return check.setAnew && !isOnPlace(slot.place) ? [line(roundHeads.anew, 'warn')] : [];
+	if (slot.gauge === 'turned') return [line(words.rounds.turned, 'warn')];
+	if (followsTurned(series, slot)) return [line(words.rounds.turnedBack, 'warn')];
+	return check.setAnew && !isOnPlace(slot.place) ? [line(words.rounds.anew, 'warn')] : [];
 }
 
 function figuresSoFar(check: Check, facts: Facts, place: Place, history: readonly PastCheck[]): Shown[] {

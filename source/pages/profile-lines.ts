@@ -1,5 +1,6 @@
 import type {Profile} from '../procedure/facts.js';
 import {profileProblems, profileQuestions} from '../results/profile-answers.js';
+import {titleOf} from '../words/step-text.js';
 import {listed} from '../words/wording.js';
 import {line, type Shown} from './shown-lines.js';
 
@@ -9,9 +10,9 @@ export const profileLines = (profile: Profile): Shown[] => [
 	...(profile.formerNames?.length ? [line(`Called ${listed(profile.formerNames.map(quoted))} before.`)] : []),
 	...(profile.setAside ? [line('Set aside: checks do not offer it. Its past checks stay.', 'warn')] : []),
 	...profileProblems(profile).map((text) => line(text, 'warn')),
-	...profileQuestions(profile).steps.flatMap(({id, title}) => {
+	...profileQuestions(profile).steps.flatMap(({id}) => {
 		const answer = profile.answers[id];
-		return answer ? [line(`${title}: ${answer.typed === '' ? 'not known' : answer.typed}`)] : [];
+		return answer ? [line(`${titleOf(id)}: ${answer.typed === '' ? 'not known' : answer.typed}`)] : [];
 	}),
 ];
 

@@ -5,6 +5,7 @@ import {profileProblems, profileQuestions} from '../results/profile-answers.js';
 import {kindWords} from '../results/profile-changes.js';
 import {nameSteps} from '../results/profiles.js';
 import {units} from '../units.js';
+import {askOf, optionsOf, titleOf} from '../words/step-text.js';
 import type {Workbench} from '../workbench.js';
 import {back, type Page} from './page.js';
 import {profileLines} from './profile-lines.js';
@@ -110,19 +111,17 @@ const answerText = (profile: Profile, id: string): string => {
 };
 
 const answerOptions = (profile: Profile) =>
-	correctable(profile).map(({id, title}) => ({id, label: `${title}: ${answerText(profile, id)}`}));
+	correctable(profile).map(({id}) => ({id, label: `${titleOf(id)}: ${answerText(profile, id)}`}));
 
 function answerPage(profile: Profile, id: string, meanwhile: readonly Shown[]): Page {
 	const {facts, steps} = profileQuestions(profile);
 	const step = steps.find((one) => one.id === id);
 	if (!step) return gonePage;
-	const {input, title, ask} = step;
-	const shown = [
-		line(typeof ask === 'string' ? ask : ask(facts)),
-		line(`Now: ${answerText(profile, id)}`),
-		...meanwhile,
-	];
-	if (input.kind === 'choice') return {title, shown, prompt: {kind: 'choice', options: [...input.options, back]}};
+	const {input} = step;
+	const title = titleOf(id);
+	const shown = [line(askOf(step, facts)), line(`Now: ${answerText(profile, id)}`), ...meanwhile];
+	if (input.kind === 'choice')
+		return {title, shown, prompt: {kind: 'choice', options: [...optionsOf(step.id, input.options), back]}};
 	const unit = input.kind === 'number' || input.kind === 'signed' ? units[unitOf(input, facts)].label : '';
 	const mayBeEmpty = 'optional' in input && (input.optional ?? false);
 	return {title, shown, prompt: {kind: 'field', initial: profile.answers[id]?.typed ?? '', mayBeEmpty, unit}};

@@ -7,6 +7,7 @@ import type {Place} from '../procedure/step.js';
 import type {FinishedCheck} from '../results/record.js';
 import {type Voids, voidLines} from '../results/voids.js';
 import {words} from '../words/index.js';
+import {titleOf} from '../words/step-text.js';
 import {practiceNotice} from './practice-words.js';
 import {line, type Shown} from './shown-lines.js';
 import {verdictLines} from './verdict-lines.js';
@@ -40,9 +41,9 @@ export function recordLines(
 		...readings(check),
 		line(said.id({id: check.id, isPractice: check.practice !== undefined})),
 		line(said.answers, 'strong'),
-		...progress.visible.flatMap(({id, title}) => {
+		...progress.visible.flatMap(({id}) => {
 			const {typed = ''} = check.answers[id] ?? {};
-			return typed === '' ? [] : [line(consequences.answer({title, typed}))];
+			return typed === '' ? [] : [line(consequences.answer({title: titleOf(id), typed}))];
 		}),
 	];
 }

@@ -3,7 +3,6 @@ import {answerOf} from '../check/check.js';
 import type {PastCheck} from '../check/past-check.js';
 import {factsOfSeries, type Progress, progressOf} from '../check/progress.js';
 import {openSeries} from '../check/series.js';
-import {stepById} from '../procedure/index.js';
 import type {Finding} from '../results/diagnose.js';
 import {documentOfCheck, partialDocument, seriesThatCounts} from '../results/document-of-check.js';
 import {type Figures, figuresOf, isMeasured} from '../results/figures.js';
@@ -11,6 +10,7 @@ import {type Issued, issuedOf} from '../results/issued.js';
 import {assumedLine} from '../results/one-more-round.js';
 import {lastBands} from '../results/years/last-bands.js';
 import {words} from '../words/index.js';
+import {titleOf} from '../words/step-text.js';
 import {bandsShown} from './band-rows.js';
 import {beforeAndAfter, earlierRows} from './before-and-after.js';
 import {biasLines} from './bias/lines.js';
@@ -101,7 +101,7 @@ export function overriddenIn(check: Check, progress?: Progress): readonly Overri
 	return check.overrides.map(({step: id, reason, sentence, at, series}) => {
 		const step = visible.find((one) => one.id === id);
 		const holds = step !== undefined && stateOf(step) === 'overridden' && answerOf(check, id)?.override?.at === at;
-		return {title: stepById(id)?.title ?? id, sentence, reason, series, holds};
+		return {title: titleOf(id), sentence, reason, series, holds};
 	});
 }
 

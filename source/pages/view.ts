@@ -6,11 +6,12 @@ import type {Slot} from '../check/rounds.js';
 import type {Facts} from '../procedure/facts.js';
 import {unitOf} from '../procedure/read-answer.js';
 import {gaugeUnitOf} from '../procedure/readings.js';
-import type {Step, Words} from '../procedure/step.js';
-import {limitAsk} from '../procedure/steps-probe.js';
+import type {Step} from '../procedure/step.js';
+import {limitAsked} from '../procedure/steps-probe.js';
 import {units} from '../units.js';
 import {words} from '../words/index.js';
 import {problemText} from '../words/problem-text.js';
+import {askOf, cautionOf, mistakeOf, titleOf, whyOf} from '../words/step-text.js';
 import {consequencesOf} from './consequences.js';
 import {line, type Shown} from './shown-lines.js';
 
@@ -46,28 +47,26 @@ export function viewOf(dialogue: Dialogue, typed = ''): View {
 	const prompt = promptOf(dialogue, position);
 	return {
 		arm: said.arm({name: progress.facts.text('arm-name'), isPractice: dialogue.check.practice !== undefined}),
-		stage: step ? said.stage(stageCount(progress, step)) : said.complete.stage,
+		stage: step ? said.stage({title: words.stages[step.stage], ...stageCount(progress, step)}) : said.complete.stage,
 		progress: isReadyToPlay(progress) ? said.readyToPlay : said.notReadyToPlay,
-		title: titleOf(dialogue, step),
-		ask: askOf(dialogue, position),
+		title: headOf(dialogue, step),
+		ask: taskOf(dialogue, position),
 		shown: shownFor(dialogue, position, prompt, typed),
 		refusal: dialogue.refusal,
 		unit: unitLabel(position),
-		why: step ? told(step.why, progress.facts) : '',
-		mistake: step ? told(step.mistake, progress.facts) : '',
+		why: step ? whyOf(step, progress.facts) : '',
+		mistake: step ? mistakeOf(step, progress.facts) : '',
 		prompt,
 		long: isLong(step) && dialogue.mode.kind === 'ask',
 	};
 }
 
-const told = (text: Words, facts: Facts): string => (typeof text === 'function' ? text(facts) : text);
-
-function titleOf({mode}: Dialogue, step: Step | undefined): string {
+function headOf({mode}: Dialogue, step: Step | undefined): string {
 	switch (mode.kind) {
 		case 'ask':
-			return step?.title ?? said.complete.title;
+			return step ? titleOf(step.id) : said.complete.title;
 		case 'side':
-			return said.side.title({title: step?.title ?? ''});
+			return said.side.title({title: step ? titleOf(step.id) : ''});
 		case 'reason':
 		case 'reason-typed':
 			return said.reason[mode.excused.kind].title;
@@ -80,11 +79,11 @@ function titleOf({mode}: Dialogue, step: Step | undefined): string {
 	}
 }
 
-function askOf({mode}: Dialogue, {step, slot, progress: {facts, problemOf}}: Position): string {
+function taskOf({mode}: Dialogue, {step, slot, progress: {facts, problemOf}}: Position): string {
 	switch (mode.kind) {
 		case 'ask':
 			if (!step) return said.complete.ask;
-			return step.input.kind === 'rounds' ? askOfRounds(step, slot, facts) : told(step.ask, facts);
+			return step.input.kind === 'rounds' ? askOfRounds(step, slot, facts) : askOf(step, facts);
 		case 'side':
 			return said.side.ask(mode);
 		case 'ways':
@@ -110,7 +109,7 @@ const isFirstReading = (slot: Slot | undefined): boolean => slot?.index === 0 &&
 /** Where to set the gauge, once; then only which way to nudge. */
 function askOfRounds(step: Step, slot: Slot | undefined, facts: Facts): string {
 	if (!slot) return '';
-	return `${isFirstReading(slot) ? `${told(step.ask, facts)} ` : ''}${limitAsk(facts, slot)}`;
+	return `${isFirstReading(slot) ? `${askOf(step, facts)} ` : ''}${words.rounds.limit(limitAsked(facts, slot))}`;
 }
 
 function shownFor(dialogue: Dialogue, position: Position, prompt: Prompt, typed: string): readonly Shown[] {
@@ -119,8 +118,8 @@ function shownFor(dialogue: Dialogue, position: Position, prompt: Prompt, typed:
 	const {step, progress, stuck} = position;
 	const problem = stuck && step && typed.trim() === '' ? [line(problemText(progress.problemOf(step)), 'bad')] : [];
 	const notice = dialogue.notice === undefined ? [] : [line(dialogue.notice, 'warn')];
-	const caution =
-		step?.caution && (!isRounds(step) || isFirstReading(position.slot)) ? [line(step.caution, 'warn')] : [];
+	const told = step && (!isRounds(step) || isFirstReading(position.slot)) ? cautionOf(step) : undefined;
+	const caution = told === undefined ? [] : [line(told, 'warn')];
 	// What is wrong comes first: on a small screen the rest may be a page further.
 	return [...notice, ...problem, ...triedOut(dialogue, position, prompt, typed), ...caution];
 }

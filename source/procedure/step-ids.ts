@@ -111,6 +111,15 @@ export const answerKinds = {
 	'next-check': 'confirm',
 } as const satisfies Readonly<Record<string, AnswerKind | readonly string[]>>;
 
+/** The lines of the lists that are ticked, in the order in which they are asked. */
+export const tickLines = {
+	safe: ['amplifier', 'platter', 'mains', 'rest'],
+	wires: ['upright', 'leads', 'lifter', 'rest', 'screws', 'air', 'static'],
+} as const satisfies Readonly<Record<IdOf<'ticks'>, readonly string[]>>;
+
+/** The id of a line of a list. */
+export type TickLine<Id extends IdOf<'ticks'>> = (typeof tickLines)[Id][number];
+
 type Kinds = typeof answerKinds;
 
 /** The id of a step. */

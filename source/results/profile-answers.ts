@@ -5,6 +5,7 @@ import {fits, readAnswer} from '../procedure/read-answer.js';
 import {limitsOf, usualSettings} from '../procedure/settings.js';
 import type {Step} from '../procedure/step.js';
 import {problemText} from '../words/problem-text.js';
+import {titleOf} from '../words/step-text.js';
 
 export type ProfileAnswers = Profile['answers'];
 
@@ -38,9 +39,9 @@ export function profileQuestions({kind, answers}: Pick<Profile, 'kind' | 'answer
 export function profileProblems(profile: Pick<Profile, 'kind' | 'answers'>): readonly string[] {
 	const {facts, steps} = profileQuestions(profile);
 	const problems = steps.flatMap((step) => {
-		if (!facts.answered(step.id)) return [`${step.title}: no answer yet; a check will ask for it.`];
+		if (!facts.answered(step.id)) return [`${titleOf(step.id)}: no answer yet; a check will ask for it.`];
 		const problem = step.verify?.(facts);
-		return problem ? [`${step.title}: ${problemText(problem)}`] : [];
+		return problem ? [`${titleOf(step.id)}: ${problemText(problem)}`] : [];
 	});
 	const unusual = profile.kind === 'arm' ? unusualLengths(facts) : undefined;
 	return unusual === undefined ? problems : [...problems, unusual];
@@ -58,7 +59,10 @@ export function answersAfter(
 	const {facts, steps} = profileQuestions({kind, answers});
 	const touched = new Set<string>(steps.filter(({id}) => changed.includes(id)).flatMap(({touches = []}) => touches));
 	const isLost = (step: Step, {typed}: ProfileAnswers[string]): boolean =>
-		touched.has(step.id) && !changed.includes(step.id) && readAnswer(step, typed, facts).kind === 'refused';
+		touched.has(step.id) &&
+		!changed.includes(step.id) &&
+		step.input.kind !== 'choice' &&
+		readAnswer(step, typed, facts).kind === 'refused';
 	const asked = new Set<string>(procedure.filter(({profile}) => profile === kind).map(({id}) => id));
 	const foreign = Object.entries(answers).filter(([id]) => !asked.has(id));
 	const kept = steps.flatMap((step) => {

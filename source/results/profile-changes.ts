@@ -2,6 +2,7 @@ import type {Profile} from '../procedure/facts.js';
 import {readAnswer, readText} from '../procedure/read-answer.js';
 import type {AnswerValue, ProfileKind} from '../procedure/step.js';
 import {problemText} from '../words/problem-text.js';
+import {keptText, refusalText} from '../words/step-text.js';
 import {answersAfter, profileQuestions} from './profile-answers.js';
 import {nameSteps} from './profiles.js';
 
@@ -47,7 +48,7 @@ type Renaming = {
 export const renamed = (profiles: readonly Profile[], {id, typed, checkedArms, at}: Renaming): ProfilesChanged =>
 	changed(profiles, id, (old) => {
 		const read = readText(typed.trim());
-		if (read.kind !== 'value') return read.kind === 'refused' ? read.sentence : 'Type a name.';
+		if (read.kind !== 'value') return read.kind === 'refused' ? refusalText(read.refusal) : 'Type a name.';
 		const name = read.typed;
 		if (name === old.name) return old;
 		const clash = nameClash(profiles, old, name, checkedArms);
@@ -91,12 +92,13 @@ export const corrected = (profiles: readonly Profile[], {id, step: stepId, typed
 		const step = steps.find((one) => one.id === stepId && stepId !== nameSteps[old.kind]);
 		if (!step) return 'That question does not apply to this profile; look at the list of its answers again.';
 		const read = readAnswer(step, typed, facts);
-		if (read.kind === 'refused') return read.sentence;
+		if (read.kind === 'refused') return refusalText(read.refusal);
 		if (read.kind === 'side-wanted')
 			return `Type it with its side, ${read.sides.plus.word} or ${read.sides.minus.word}.`;
+		const typedAs = keptText(step, read);
 		const before = old.answers[stepId];
-		if (before && before.typed === read.typed && isSame(before.value, read.value)) return old;
-		const next = {...old.answers, [stepId]: {typed: read.typed, value: read.value}};
+		if (before && before.typed === typedAs && isSame(before.value, read.value)) return old;
+		const next = {...old.answers, [stepId]: {typed: typedAs, value: read.value}};
 		const problem = step.verify?.(profileQuestions({kind: old.kind, answers: next}).facts);
 		if (problem) return `${problemText(problem)} What helps: ${problem.ways.map(({label}) => label).join(', or ')}.`;
 		return {...old, answers: answersAfter(old.kind, next, [stepId]), correctedAt: at};

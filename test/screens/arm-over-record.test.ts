@@ -79,7 +79,7 @@ describe('The arm over the record', () => {
 });
 
 describe('The plan', () => {
-	it.each(pivotPlaces.map(({label, degrees}) => [label, degrees] as const))(
+	it.each(pivotPlaces.map(({id, degrees}) => [id, degrees] as const))(
 		'shows a pivot that stands at the %s there, seen from the spindle',
 		(_, pivotDirectionDeg) => {
 			for (const [unicode, mark] of marks) {
@@ -92,7 +92,7 @@ describe('The plan', () => {
 		},
 	);
 
-	it.each(pivotPlaces.map(({label, degrees}) => [label, degrees] as const))(
+	it.each(pivotPlaces.map(({id, degrees}) => [id, degrees] as const))(
 		'moves the stylus outward as its radius grows, with the pivot at the %s',
 		(_, pivotDirectionDeg) => {
 			for (const [unicode, mark] of marks) {

@@ -1,5 +1,5 @@
 import {describe, expect, it} from 'vitest';
-import {timeText, dayText, monthText} from '../../source/words/dates.js';
+import {dayText, monthText, timeText} from '../../source/words/dates.js';
 
 describe('A date in print', () => {
 	it('has day, month by three letters and year, in any zone', () => {

@@ -1,7 +1,7 @@
 import type {PastCheck} from '../../check/past-check.js';
 import type {Limits} from '../../procedure/facts.js';
-import {placeLabel} from '../../procedure/places.js';
 import {words} from '../../words/index.js';
+import {placeLabel} from '../../words/step-text.js';
 import type {Shown} from '../shown-lines.js';
 import {historiesOf, type RadiusHistory} from './trend-lines.js';
 

@@ -8,6 +8,7 @@ import {tickStates} from '../../procedure/ticks.js';
 import {carriedMn} from '../../procedure/weighing.js';
 import {seriesThatCounts} from '../../results/document-of-check.js';
 import {formatIn} from '../../units.js';
+import {tickText, titleOf} from '../../words/step-text.js';
 import type {Block, Cell, Section} from '../report.js';
 import {typed} from '../report.js';
 
@@ -42,12 +43,13 @@ export function conditionsPart(check: Check): Section {
 }
 
 function rowsOf(step: Step, facts: Facts, answers: Readonly<Record<string, Answer>>): Fact[] {
-	const {id, title, input} = step;
+	const {id, input} = step;
 	const answer = answers[id];
 	if (!answer || answer.typed === '' || ['profile', 'still', 'rounds', 'verdict', 'bias-result'].includes(input.kind))
 		return [];
-	if (takes(step, 'ticks')) return tickStates(step, facts).map(({line, mark}) => [line.text, mark ?? 'not answered']);
-	return [[title, [typed(answer.typed), ...(answer.override ? [' (overridden)'] : [])]]];
+	if (takes(step, 'ticks'))
+		return tickStates(step, facts).map(({line, mark}) => [tickText(step.id, line), mark ?? 'not answered']);
+	return [[titleOf(id), [typed(answer.typed), ...(answer.override ? [' (overridden)'] : [])]]];
 }
 
 function workedOutLines(facts: Facts): string[] {

@@ -1,6 +1,7 @@
 import type {Answer} from '../../check/check.js';
 import {progressOf, type StepState} from '../../check/progress.js';
 import {isDeckReady, outcomeText} from '../../pages/record-lines.js';
+import {titleOf} from '../../words/step-text.js';
 import type {CheckSource} from '../check-source.js';
 import {type Cell, type Section, sentence, typed} from '../report.js';
 
@@ -10,7 +11,7 @@ export function deckPart({record, putBackAt}: CheckSource): Section {
 	const {visible, stateOf} = progressOf(check);
 	const rows = visible
 		.filter(({stage}) => stage === 'back')
-		.map((step): readonly [string, Cell] => [step.title, stateText(stateOf(step), check.answers[step.id])]);
+		.map((step): readonly [string, Cell] => [titleOf(step.id), stateText(stateOf(step), check.answers[step.id])]);
 	const ready = isDeckReady(record, putBackAt);
 	return {
 		title: 'Deck',

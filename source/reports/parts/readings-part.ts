@@ -1,6 +1,7 @@
 import type {Check, Round, Series} from '../../check/check.js';
 import {nameOfTrial, trialsOf} from '../../check/trials.js';
-import {offPlaces, onPlaces, placeLabel} from '../../procedure/places.js';
+import {offPlaces, onPlaces} from '../../procedure/places.js';
+import {placeLabel} from '../../words/step-text.js';
 import {type Block, type Cell, type Section, typed, type Words} from '../report.js';
 
 /** Every reading just as it was typed, struck and withdrawn ones too, series by series. */

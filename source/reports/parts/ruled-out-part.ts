@@ -1,16 +1,17 @@
 import type {Check} from '../../check/check.js';
 import {factsOfSeries} from '../../check/progress.js';
 import {zeroText} from '../../pages/on-gauge.js';
-import {biasDeviceOf, hasBias} from '../../procedure/bias-devices.js';
+import {biasDeviceId, hasBias} from '../../procedure/bias-devices.js';
 import type {Facts} from '../../procedure/facts.js';
 import {closingOf} from '../../procedure/hold-limits.js';
 import {stepById} from '../../procedure/index.js';
-import {placeLabel} from '../../procedure/places.js';
 import {takes} from '../../procedure/step.js';
 import {tickStates} from '../../procedure/ticks.js';
 import {seriesThatCounts} from '../../results/document-of-check.js';
 import type {Figures} from '../../results/figures-types.js';
 import {formatIn} from '../../units.js';
+import {words} from '../../words/index.js';
+import {optionLabel, placeLabel, tickText} from '../../words/step-text.js';
 import {plainNumber, sideForce} from '../../words/wording.js';
 import type {Block, Cell, Section} from '../report.js';
 
@@ -66,9 +67,10 @@ function level({level: found, probe}: Figures): Cause {
 
 function bias(facts: Facts): Cause {
 	if (!hasBias(facts)) return {name: 'bias device', state: 'none', by: 'the arm has none'};
-	const {label, mistake} = biasDeviceOf(facts);
+	const device = biasDeviceId(facts);
+	const label = optionLabel('arm-bias-device', device);
 	return facts.yes('bias-off')
-		? cause('bias device', true, `confirmed out of action (${label}). ${mistake}`)
+		? cause('bias device', true, `confirmed out of action (${label}). ${words.biasDevices[device].mistake}`)
 		: cause('bias device', false, `${label}: still acting, or not confirmed`);
 }
 
@@ -94,9 +96,10 @@ const tickedCauses: Readonly<Record<string, string>> = {
 function ticked(facts: Facts): Cause[] {
 	const wires = stepById('wires');
 	if (!wires || !takes(wires, 'ticks')) return [];
-	return tickStates(wires, facts).map(({line: {id, text}, mark}) => {
+	return tickStates(wires, facts).map(({line, mark}) => {
+		const text = tickText('wires', line);
 		const said = mark === 'yes' ? 'confirmed' : mark === 'no' ? 'not so' : 'not answered';
-		return cause(tickedCauses[id] ?? text, mark === 'yes', `${text}: ${said}`);
+		return cause(tickedCauses[line] ?? text, mark === 'yes', `${text}: ${said}`);
 	});
 }
 

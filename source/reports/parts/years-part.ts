@@ -1,9 +1,9 @@
 import type {PastCheck, PastProbe} from '../../check/past-check.js';
 import {dayText} from '../../pages/years/day-text.js';
 import {yearsOf} from '../../pages/years/years-lines.js';
-import {placeLabel} from '../../procedure/places.js';
 import type {AtWorst, Verdict} from '../../results/figures-types.js';
 import {formatIn} from '../../units.js';
+import {placeLabel} from '../../words/step-text.js';
 import {plainNumber, sideForce, span, verdictWord} from '../../words/wording.js';
 import {blocksOfShown} from '../blocks-of-shown.js';
 import type {CheckSource} from '../check-source.js';

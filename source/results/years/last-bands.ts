@@ -1,6 +1,6 @@
 import type {PastCheck, PastProbe} from '../../check/past-check.js';
 import type {BandRow} from '../../pages/shown-lines.js';
-import {placeLabel} from '../../procedure/places.js';
+import {placeLabel} from '../../words/step-text.js';
 
 /** The hold bands of the last check, to stand beside those of today. */
 export function lastBands([last]: readonly PastCheck[], places?: readonly string[]): BandRow[] {

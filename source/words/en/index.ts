@@ -1,18 +1,22 @@
 import {beside} from './beside.js';
 import {bias} from './bias/index.js';
+import {biasDevices} from './bias-devices.js';
 import {commands} from './commands.js';
 import {dialogue} from './dialogue.js';
 import {documents} from './documents.js';
-import {entries} from './entries.js';
+import * as entries from './entries.js';
 import {faces} from './faces.js';
 import {figures} from './figures.js';
 import {findings} from './findings.js';
+import {options} from './options.js';
 import {pages} from './pages/index.js';
 import {practice} from './practice.js';
 import {problems} from './problems.js';
 import {reasons} from './reasons.js';
+import {refusals} from './refusals.js';
 import {reports} from './reports.js';
-import {steps} from './steps.js';
+import {rounds} from './rounds.js';
+import {steps} from './steps/index.js';
 import {store} from './store.js';
 import {terminal} from './terminal.js';
 import {years} from './years.js';
@@ -21,18 +25,22 @@ import {years} from './years.js';
 export const en = {
 	beside,
 	bias,
+	biasDevices,
 	commands,
 	dialogue,
 	documents,
-	entries,
+	...entries,
 	faces,
 	figures,
 	findings,
+	options,
 	pages,
 	practice,
 	problems,
 	reasons,
+	refusals,
 	reports,
+	rounds,
 	steps,
 	store,
 	terminal,

@@ -1,8 +1,8 @@
 import type {Tilt} from '../../../measures/level.js';
 import type {Place} from '../../../procedure/step.js';
 import {degrees, plainNumber, rounded} from '../../numbers.js';
+import {places} from '../entries.js';
 import {sideForce} from '../figures.js';
-import {places} from '../places.js';
 
 const axes = {
 	leftRight: {name: 'Left to right', plus: 'right', minus: 'left'},

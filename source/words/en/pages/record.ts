@@ -1,6 +1,6 @@
 import type {Place} from '../../../procedure/step.js';
 import type {Outcome} from '../../../results/record.js';
-import {places} from '../places.js';
+import {places} from '../entries.js';
 
 const outcomes: Readonly<Record<Outcome, string>> = {
 	complete: 'complete',

@@ -1,7 +1,7 @@
 import type {BetweenRadii, Figures, MeasuredRadius, RadiusFigures} from '../../../results/figures-types.js';
 import {listed, mm, percent, plainNumber, rounded, span, withUncertainty} from '../../numbers.js';
+import {places} from '../entries.js';
 import {bandAt, forceWithWay, pullAt, sideForce, sureFirst, verdictWord} from '../figures.js';
-import {places} from '../places.js';
 
 /** A value with its uncertainty. */
 type Sized = readonly [value: number, uncertainty: number];
