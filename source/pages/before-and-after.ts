@@ -3,7 +3,7 @@ import {documentOfCheck} from '../results/document-of-check.js';
 import {type Figures, figuresOf, isMeasured} from '../results/figures.js';
 import {words} from '../words/index.js';
 import {bandRow} from './band-rows.js';
-import {type BandRow, line, type Shown} from './shown-lines.js';
+import {type BandRow, line, type Shown, table} from './shown-lines.js';
 
 const {bands, radii, series: said} = words.pages.verdict;
 
@@ -41,14 +41,9 @@ function comparison(before: Figures, now: Figures): Shown {
 		const after = now.probe.find((other) => other.place === one.place);
 		if (!after || !isMeasured(after)) return [];
 		return [
-			{name: said.pull(one), before: radii.pull(one), now: radii.pull(after)},
-			{name: said.band(one), before: radii.band(one), now: radii.band(after)},
+			[said.pull(one), radii.pull(one), radii.pull(after)],
+			[said.band(one), radii.band(one), radii.band(after)],
 		];
 	});
-	return {
-		kind: 'table',
-		head: ['', said.columns.before, said.columns.now],
-		rows: rows.map((row) => [row.name, row.before, row.now]),
-		caption: rows.map(said.row).join(' '),
-	};
+	return table(['', said.columns.before, said.columns.now], rows);
 }

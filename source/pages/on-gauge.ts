@@ -8,6 +8,7 @@ import type {ZeroFigures} from '../results/figures-types.js';
 import {seriesRead} from '../results/series-read.js';
 import type {GaugeUnit} from '../units.js';
 import {words} from '../words/index.js';
+import {printsAsZero} from '../words/numbers.js';
 import {line, type Shown} from './shown-lines.js';
 
 const {gauge: said} = words.pages;
@@ -87,7 +88,7 @@ export function scaleLine({scale: {factor, zero}, unit, isHandForce}: OnGauge): 
 	const isPercent = unit === 'percent';
 	const playing = isPercent ? undefined : 100 / factor;
 	const times = isPercent && isAbove(Math.abs(factor - 1), plainlyOther) ? factor : undefined;
-	const shown = Number(zero.toFixed(3)) === 0 ? undefined : zero;
+	const shown = printsAsZero(zero, 3) ? undefined : zero;
 	if (playing === undefined && times === undefined && shown === undefined) return [];
 	return [line(said.scale({unit, playing, times, zero: shown, isHandForce}), 'dim')];
 }

@@ -21,7 +21,7 @@ import {biasSoFar} from './bias/so-far.js';
 import {onGauge, scaleLine} from './on-gauge.js';
 import {line, type Shown} from './shown-lines.js';
 
-const {rounds} = words.pages;
+const said = words.pages.rounds;
 
 /** What the probe screens show: the rounds so far at a place, the band to scale, and what one more would bring. */
 export function probeSoFar(
@@ -59,7 +59,7 @@ function figuresSoFar(check: Check, facts: Facts, place: Place, history: readonl
 /** Where the rounds stand, with the last of them as they were typed; there may be a dozen. */
 function standing(check: Check, facts: Facts, place: Place, slot: Slot | undefined): string {
 	const taken = openSeries(check)[place];
-	return rounds.soFar({
+	return said.soFar({
 		round: slot && {
 			number: slot.index + 1,
 			usual: usualRoundsAt(check, place),
@@ -90,22 +90,22 @@ function pending(taken: readonly Round[], facts: Facts, place: Place): Shown[] {
 	const last = taken.at(-1);
 	const begun = last?.outerLimit ? undefined : last?.innerLimit;
 	return [
-		...(begun ? [line(rounds.begun({innerLimit: begun.typed}))] : []),
+		...(begun ? [line(said.begun({innerLimit: begun.typed}))] : []),
 		...(begun && isOverTop(facts, inGaugeUnit(begun.value, facts)) ? [offScaleLine(facts, place)] : []),
 		...(isOffScale(facts, place) ? [offScaleLine(facts, place)] : []),
 	];
 }
 
 const offScaleLine = (facts: Facts, place: Place): Shown =>
-	line(rounds.offScale({top: topOfScale(facts), unit: gaugeUnitOf(facts), isBiasOn: isOnPlace(place)}), 'bad');
+	line(said.offScale({top: topOfScale(facts), unit: gaugeUnitOf(facts), isBiasOn: isOnPlace(place)}), 'bad');
 
 /** What the closing round says: something moved, nothing moved, or that it cannot be told. */
 function closingShown(facts: Facts): Shown[] {
 	const closing = closingOf(facts);
 	if (!closing) return [];
-	if (closing.moved) return [line(rounds.somethingMoved(closing), 'bad')];
-	if (closing.tells) return [line(rounds.nothingMoved(closing), 'good')];
-	return [line(rounds.cannotTell({...closing, pullGoodPct: facts.limits.pullGoodPct}), 'warn')];
+	if (closing.moved) return [line(said.somethingMoved(closing), 'bad')];
+	if (closing.tells) return [line(said.nothingMoved(closing), 'good')];
+	return [line(said.cannotTell({...closing, pullGoodPct: facts.limits.pullGoodPct}), 'warn')];
 }
 
 function figureLines(facts: Facts, place: Place, history: readonly PastCheck[]): Shown[] {
@@ -121,8 +121,8 @@ function figureLines(facts: Facts, place: Place, history: readonly PastCheck[]):
 	return [
 		...apartLines(document, here.radiusMm),
 		...bandsShown([here, ...others], facts.limits, before),
-		line(rounds.pull(judged), 'strong'),
-		line(rounds.band(judged), 'strong'),
+		line(said.pull(judged), 'strong'),
+		line(said.band(judged), 'strong'),
 		// Rounds that do not agree say nothing about what more of them would bring.
 		...(roundsAgree(document) ? wouldDecide(document, here) : []),
 		...scaleLine(onGauge(document, facts)),
@@ -135,8 +135,8 @@ function wouldDecide(document: Document, here: MeasuredRadius): Shown[] {
 	if (!isWorthAdvice(document, here)) return [];
 	const {pullWouldDecide: pull, bandWouldDecide: band, pullAtWorst, bandAtWorst} = here;
 	return [
-		...(pull ? [line(rounds.pullWouldDecide({by: pull, atWorst: pullAtWorst}))] : []),
-		...(band ? [line(rounds.bandWouldDecide({by: band, atWorst: bandAtWorst}))] : []),
+		...(pull ? [line(said.pullWouldDecide({by: pull, atWorst: pullAtWorst}))] : []),
+		...(band ? [line(said.bandWouldDecide({by: band, atWorst: bandAtWorst}))] : []),
 		oneMoreLine(document, here),
 	];
 }

@@ -116,8 +116,9 @@ export const zeroLine = (check: Check, {zero}: Figures): Shown[] => [
 
 /** What it costs that the gauge was not set anew for each round; nothing where it was. */
 export function setAnewLine(check: Check): Shown[] {
+	if (check.setAnew) return [];
 	const found = documentOfCheck(check);
-	if (check.setAnew || !found.ok) return [];
+	if (!found.ok) return [];
 	const {document} = found;
 	const anew = figuresOf({...document, gauge: {...document.gauge, setAnew: true}});
 	const costs = figuresOf(document).probe.flatMap((one, index) => {

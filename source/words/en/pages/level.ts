@@ -1,6 +1,6 @@
 import type {Tilt} from '../../../measures/level.js';
 import type {Place} from '../../../procedure/step.js';
-import {degrees, plainNumber, rounded} from '../../numbers.js';
+import {degrees, plainNumber, printsAsZero} from '../../numbers.js';
 import {places} from '../entries.js';
 import {sideForce} from '../figures.js';
 
@@ -13,8 +13,8 @@ const axes = {
 export const level = {
 	tilt: ({axis, tiltDeg, zeroErrorDeg}: Pick<Tilt, 'tiltDeg' | 'zeroErrorDeg'> & {axis: keyof typeof axes}) => {
 		const {name, plus, minus} = axes[axis];
-		const size = rounded(Math.abs(tiltDeg), 2);
-		const tilt = Number(size) === 0 ? 'level' : `${size}° ${tiltDeg > 0 ? plus : minus} high`;
+		const side = tiltDeg > 0 ? plus : minus;
+		const tilt = printsAsZero(tiltDeg, 2) ? 'level' : `${degrees(Math.abs(tiltDeg), 2)} ${side} high`;
 		const error = zeroErrorDeg === null ? 'unknown after one reading' : degrees(Math.abs(zeroErrorDeg), 2);
 		return `${name}: ${tilt}; the level's own error ${error}`;
 	},

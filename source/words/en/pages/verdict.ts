@@ -104,6 +104,5 @@ export const verdict = {
 		columns: {before: 'before', now: 'now'},
 		pull: ({place}: MeasuredRadius) => `${places[place]} pull`,
 		band: ({place}: MeasuredRadius) => `${places[place]} band`,
-		row: ({name, before, now}: {name: string; before: string; now: string}) => `${name}: before ${before}, now ${now}.`,
 	},
 };
