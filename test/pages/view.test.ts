@@ -1,9 +1,10 @@
 import {describe, expect, it} from 'vitest';
 import type {Dialogue} from '../../source/check/dialogue.js';
 import {respond} from '../../source/check/respond.js';
-import type {Shown} from '../../source/pages/shown-lines.js';
+import {inWords, type Shown} from '../../source/pages/shown-lines.js';
 import {viewOf} from '../../source/pages/view.js';
 import {northDeck, northDeckWith} from '../helpers/sample-check.js';
+import {words} from '../helpers/said.js';
 import {choose, clockOf, follow, freshDialogue, type Script, say, text, waysOut} from '../helpers/script.js';
 
 const at = (until: string, answers: Script['answers'] = {}, rounds: Script['rounds'] = {}) =>
@@ -11,8 +12,8 @@ const at = (until: string, answers: Script['answers'] = {}, rounds: Script['roun
 /** A gauge that cannot be turned, so that every round is one as used. */
 const notTurned = {'gauge-turns': 'no', 'zero-free-before': '-', 'zero-free-after': '-'};
 const asUsed: Script['rounds'] = {inner: [['3 out', '8.5 out']]};
-const wordsOf = (shown: readonly Shown[]) =>
-	shown.map((one) => (one.kind === 'line' ? one.text : one.caption)).join('\n');
+const {consequences, gauge, level, rounds, verdict: said, view} = words.pages;
+const wordsOf = (shown: readonly Shown[]) => shown.map(inWords).join('\n');
 const shownAt = (dialogue: Dialogue, typed = '') => wordsOf(viewOf(dialogue, typed).shown);
 const refused = (dialogue: Dialogue, typed: string) => {
 	const next = respond(dialogue, text(typed), clockOf(dialogue)());
@@ -23,11 +24,12 @@ const refused = (dialogue: Dialogue, typed: string) => {
 describe('A screen', () => {
 	it('says which arm, which stage of how many, and that the deck is not ready', () => {
 		expect(viewOf(freshDialogue())).toMatchObject({
-			arm: 'new arm',
-			stage: expect.stringMatching(/^Make safe \(1\/\d+\)$/),
-			progress: 'deck not ready to play',
-			title: 'Make safe',
+			arm: view.arm({name: undefined, isPractice: false}),
+			stage: expect.stringMatching(/ \(1\/\d+\)$/),
+			progress: view.notReadyToPlay,
+			title: words.steps.safe.title,
 		});
+		expect(viewOf(freshDialogue()).stage).toContain(words.stages.safe);
 		expect(viewOf(at('clearance')).arm).toBe('north deck');
 	});
 
@@ -50,7 +52,7 @@ describe('A screen', () => {
 		follow(freshDialogue(), northDeck, {
 			seen: (dialogue) => {
 				const {why, mistake, title, ask, prompt} = viewOf(dialogue);
-				for (const words of [why, mistake, title]) expect(words.length).toBeGreaterThan(2);
+				for (const text of [why, mistake, title]) expect(text.length).toBeGreaterThan(2);
 				// The rounds that were taken, and the verdict, ask by what can be chosen.
 				if (!(prompt.kind === 'choice' && ask === '')) expect(ask).toMatch(/[.?]$/);
 			},
@@ -66,39 +68,46 @@ describe('A screen', () => {
 
 describe('What is typed', () => {
 	it('shows at once what it would lead to', () => {
-		expect(shownAt(at('clearance'))).not.toContain('now');
-		expect(shownAt(at('clearance'), '5.6')).toContain('stylus: 5 to 6 mm, now 5.6 mm');
+		expect(shownAt(at('clearance'))).toContain(consequences.stylus({lowMm: 5, highMm: 6, nowMm: undefined}));
+		expect(shownAt(at('clearance'), '5.6')).toContain(consequences.stylus({lowMm: 5, highMm: 6, nowMm: 5.6}));
 		// 5.6 mm less the guard's 1.3 mm.
-		expect(shownAt(at('clearance'), '5.6')).toContain('guard: 3.7 to 4.7 mm, now 4.3 mm');
+		expect(shownAt(at('clearance'), '5.6')).toContain(consequences.guard({lowMm: 3.7, highMm: 4.7, nowMm: 4.3}));
 	});
 
 	it('shows a force in both units', () => {
 		// 2 g × 9.80665 mN/g (NIST SP 811 app. B.8), to the two decimals that are shown.
-		expect(shownAt(at('playing-force'), '2')).toBe('= 2 g = 19.61 mN');
+		expect(shownAt(at('playing-force'), '2')).toBe(consequences.bothForces({forceMn: 19.6133}));
 	});
 
 	it('shows tilt, the level’s own error and the side force of this tilt at both radii', () => {
 		const shown = shownAt(at('level-fb-2'), '0.1 front');
-		expect(shown).toContain("Left to right: 0.10° right high; the level's own error 0.05°");
+		const lines = shown.split('\n');
+		expect(lines).toContain(level.tilt({axis: 'leftRight', tiltDeg: 0.1, zeroErrorDeg: 0.05}));
 		// −0.025° and 0.075°, to two decimals.
-		expect(shown).toMatch(/Front to back: 0\.0[23]° front high; the level's own error 0\.0[78]°/);
-		// The worked example prints −0.174481 and −0.179451 %.
-		expect(shown).toMatch(/inner radius: 0\.17 % in ± 0\.03 %/);
-		expect(shown).toMatch(/outer radius: 0\.18 % in ± 0\.03 %/);
-		expect(shown).toContain('Level: fine.');
+		const tilts = [-0.02, -0.03].flatMap((tiltDeg) =>
+			[0.07, 0.08].map((zeroErrorDeg) => level.tilt({axis: 'frontBack', tiltDeg, zeroErrorDeg})),
+		);
+		expect(tilts.filter((one) => lines.includes(one))).toHaveLength(1);
+		// The worked example prints −0.174481 and −0.179451 %; ± 0.03 %, and an eighth of the good pull of 2 % is allowed.
+		const share = {uncertaintyPct: 0.03, allowedPct: 0.25};
+		expect(lines).toContain(level.share({...share, place: 'inner', sharePct: -0.174481}));
+		expect(lines).toContain(level.share({...share, place: 'outer', sharePct: -0.179451}));
+		expect(lines).toContain(level.fine);
 	});
 
 	it('shows the force that the gauge will carry', () => {
 		const left = at('force-reading', {weighed: 'without', 'guard-account': 'add'});
 		// 17 mN and 0.4 g × 9.80665 = 3.923 mN are 20.923 mN, 99.6 % of 21 mN.
-		expect(shownAt(left, '17 mN')).toMatch(/20\.92 mN \(99\.6 % of the playing force\)/);
+		expect(shownAt(left, '17 mN')).toContain(consequences.carried({carriedMn: 20.923, playingMn: 21}));
 	});
 
 	it('shows the zero of a gauge that was read free of the arm', () => {
 		const reading = (before: string) => at('zero-free-after', {...notTurned, 'zero-free-before': before}, asUsed);
-		expect(shownAt(reading('+0.5'))).not.toMatch(/Zero of the gauge/);
-		expect(shownAt(reading('+0.5'), '0')).toContain('Zero of the gauge, read free of the arm: 0.25 % plus;');
-		expect(shownAt(reading('-'), '-0.5')).toContain('Zero of the gauge, read free of the arm: 0.5 % minus;');
+		const zero = (size: number, side: 'plus' | 'minus') =>
+			gauge.zero({source: 'stated', size, side, uncertainty: null, unit: 'percent'});
+		expect(shownAt(reading('+0.5'))).not.toContain(zero(0.5, 'plus'));
+		expect(shownAt(reading('+0.5'), '0')).toContain(zero(0.25, 'plus'));
+		expect(shownAt(reading('-'), '-0.5')).toContain(zero(0.5, 'minus'));
 	});
 
 	it('shows nothing new while it could not be taken', () => {
@@ -109,20 +118,19 @@ describe('What is typed', () => {
 	it('never changes what is asked', () => {
 		const here = at('clearance');
 		expect(viewOf(here, '1').prompt).toEqual(viewOf(here).prompt);
-		expect(viewOf(here, '1').title).toBe('Clearance');
+		expect(viewOf(here, '1').title).toBe(words.steps.clearance.title);
 	});
 });
 
 describe('A condition that is looked at again', () => {
-	const words = /Was it not so while the rounds were taken\? Then answer n first/;
-
 	it('asks for n first where rounds hang on it, for they were taken with it as it was', () => {
 		const seen = viewOf({...at('verdict'), visiting: {step: 'bias-off'}});
-		expect(wordsOf(seen.shown)).toMatch(words);
+		expect(wordsOf(seen.shown)).toContain(consequences.wasItNotSo);
 	});
 
 	it('asks for nothing before there are rounds', () => {
-		expect(wordsOf(viewOf({...at('probe-inner'), visiting: {step: 'bias-off'}}).shown)).not.toMatch(words);
+		const seen = viewOf({...at('probe-inner'), visiting: {step: 'bias-off'}});
+		expect(wordsOf(seen.shown)).not.toContain(consequences.wasItNotSo);
 	});
 });
 
@@ -130,21 +138,30 @@ describe('A probe screen', () => {
 	const two = say(at('probe-outer'), [text('3 out'), text('7.5 out'), text('3 out'), text('7 out')]);
 
 	it('names the limit by the place of the arm, not by its sign', () => {
-		expect(wordsOf(viewOf(at('probe-inner')).shown) + viewOf(at('probe-inner')).ask).toMatch(/INNERMOST/);
-		const outer = viewOf(say(at('probe-inner'), [text('4 out')]));
-		expect(wordsOf(outer.shown) + outer.ask).toMatch(/OUTERMOST/);
+		const limit = (which: 'innerLimit' | 'outerLimit') =>
+			words.rounds.limit({which, isTurned: false, showsHand: false});
+		expect(viewOf(at('probe-inner')).ask).toContain(limit('innerLimit'));
+		expect(viewOf(say(at('probe-inner'), [text('4 out')])).ask).toContain(limit('outerLimit'));
 	});
 
 	it('asks in the words of a gauge that shows the force of the hand', () => {
-		const view = viewOf(at('probe-inner', {'gauge-sign': 'hand-out', ...notTurned}));
-		expect(wordsOf(view.shown) + view.ask).toMatch(/Push the arm gently toward the RIM/);
+		const {ask} = viewOf(at('probe-inner', {'gauge-sign': 'hand-out', ...notTurned}));
+		expect(ask).toContain(words.rounds.limit({which: 'innerLimit', isTurned: false, showsHand: true}));
 	});
 
 	it('shows pull, band and their uncertainty after each round, and the rounds so far', () => {
 		const shown = shownAt(two);
-		expect(shown).toMatch(/[Pp]ull .* ± .*%/);
-		expect(shown).toMatch(/[Bb]and .* ± .*%/);
-		expect(shown).toMatch(/3\s%\sout\s\/\s7\.5\s%\sout/);
+		const found = documentOfCheck(two.check);
+		const outer = found.ok && figuresOf(found.document).probe.find(({place}) => place === 'outer');
+		if (!outer || !isMeasured(outer)) throw new Error('the outer radius has figures');
+		const judged = {figures: outer, limits: two.check.limits};
+		expect(shown.split('\n')).toEqual(expect.arrayContaining([rounds.pull(judged), rounds.band(judged)]));
+		const last = [
+			{number: 1, innerLimit: '3 % out', outerLimit: '7.5 % out', isTurned: false, isStruck: false},
+			{number: 2, innerLimit: '3 % out', outerLimit: '7 % out', isTurned: false, isStruck: false},
+		];
+		const round = {number: 3, usual: 3, isTurned: false};
+		expect(shown).toContain(rounds.soFar({round, count: 2, isOffScale: false, last}));
 	});
 
 	it('wants the arm to settle before a reading', () => {
@@ -152,7 +169,8 @@ describe('A probe screen', () => {
 	});
 
 	it('catches a reading off the scale at once', () => {
-		expect(shownAt(say(at('probe-inner'), [text('4 out'), text('20 out')]))).toMatch(/Off scale/);
+		const shown = shownAt(say(at('probe-inner'), [text('4 out'), text('20 out')]));
+		expect(shown).toContain(rounds.offScale({top: 20, unit: 'percent', isBiasOn: false}));
 	});
 
 	it('says of the closing round whether something moved', () => {
