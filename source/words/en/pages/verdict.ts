@@ -102,7 +102,7 @@ export const verdict = {
 		closed: ({number, because, hasFigures}: {number: number; because: string; hasFigures: boolean}) =>
 			`Series ${number} closed: ${because}${hasFigures ? '' : ' (no figures)'}`,
 		columns: {before: 'before', now: 'now'},
-		pull: ({place}: MeasuredRadius) => `${places[place]} pull`,
-		band: ({place}: MeasuredRadius) => `${places[place]} band`,
+		pull: ({place}: Pick<MeasuredRadius, 'place'>) => `${places[place]} pull`,
+		band: ({place}: Pick<MeasuredRadius, 'place'>) => `${places[place]} band`,
 	},
 };
