@@ -4,7 +4,7 @@ import {type AnswerValue, type Step, takes} from '../procedure/step.js';
 import {doubtAskedBy} from '../procedure/steps-still.js';
 import {describeTicks, nextLine, tickStates} from '../procedure/ticks.js';
 import {words} from '../words/index.js';
-import {keptText, refusalText} from '../words/step-text.js';
+import {refusalText} from '../words/step-text.js';
 import {chooseRounds, takeLimit} from './answer-rounds.js';
 import {chooseBias, chooseVerdict} from './detours.js';
 import type {Dialogue, Position} from './dialogue.js';
@@ -36,10 +36,10 @@ export function answerStep(dialogue: Dialogue, position: Position, entry: Entry,
 		case 'number':
 		case 'signed':
 		case 'clock': {
-			const read = readAnswer(step, textOf(entry), position.progress.facts);
+			const read = readAnswer(step, textOf(entry), position.progress.facts, words.options);
 			if (read.kind === 'refused') return refuse(dialogue, refusalText(read.refusal));
 			if (read.kind === 'side-wanted') return {...calm(dialogue), mode: {...read, kind: 'side'}};
-			return act(dialogue, {type: 'answer', step: step.id, value: read.value, typed: keptText(step, read), at});
+			return act(dialogue, {type: 'answer', step: step.id, value: read.value, typed: read.typed, at});
 		}
 	}
 }

@@ -1,5 +1,5 @@
 import type {Facts, Profile} from '../procedure/facts.js';
-import {isOffScale} from '../procedure/hold-limits.js';
+import {isPlaceOffScale} from '../procedure/hold-limits.js';
 import type {Problem} from '../procedure/problem.js';
 import {readAnswer, unitOf} from '../procedure/read-answer.js';
 import type {Place, Sides, StageId, Step} from '../procedure/step.js';
@@ -101,7 +101,7 @@ function slotAt(check: Check, facts: Facts, step: Step | undefined, chosen: Slot
 	const {place} = step.input;
 	const pending = nextSlot(check, place);
 	if (pending.which === 'outerLimit') return pending;
-	if (check.answers[step.id] || isOffScale(facts, place) || hasEnough(check, place)) return;
+	if (check.answers[step.id] || isPlaceOffScale(facts, place) || hasEnough(check, place)) return;
 	return pending;
 }
 

@@ -1,6 +1,6 @@
 import {hasBias} from '../procedure/bias-devices.js';
 import type {Facts} from '../procedure/facts.js';
-import {isOffScale} from '../procedure/hold-limits.js';
+import {isPlaceOffScale} from '../procedure/hold-limits.js';
 import {afterStop, stepById} from '../procedure/index.js';
 import {isOnPlace, places} from '../procedure/places.js';
 import {signOfPlus} from '../procedure/readings.js';
@@ -56,7 +56,7 @@ export function roundOptions(dialogue: Dialogue, {step, progress: {facts}}: Posi
 			...takeBack,
 			{id: 'go-on', label: 'go on regardless, with a reason'},
 		];
-	if (isOffScale(facts, place))
+	if (isPlaceOffScale(facts, place))
 		return [
 			...(isOnPlace(place) ? [{id: 'adjust', label: 'set less bias, probe again'}] : []),
 			...takeBack,

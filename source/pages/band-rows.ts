@@ -1,4 +1,4 @@
-import type {Limits} from '../procedure/facts.js';
+import type {VerdictLimits} from '../procedure/facts.js';
 import {isMeasured, type MeasuredRadius, type RadiusFigures} from '../results/figures-types.js';
 import {words} from '../words/index.js';
 import type {BandRow, Shown} from './shown-lines.js';
@@ -15,7 +15,7 @@ export const bandRow = (figures: MeasuredRadius): BandRow => ({
 /** The hold bands of all measured radii as one picture; nothing when none has figures. */
 export function bandsShown(
 	probe: readonly RadiusFigures[],
-	limits: Pick<Limits, 'pullGoodPct' | 'pullUsablePct'>,
+	limits: Pick<VerdictLimits, 'pullGoodPct' | 'pullUsablePct'>,
 	earlier: readonly BandRow[] = [],
 ): Shown[] {
 	const measured = probe.filter(isMeasured);

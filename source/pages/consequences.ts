@@ -4,7 +4,7 @@ import type {Progress} from '../check/progress.js';
 import {stillItems} from '../check/prompt-options.js';
 import {hasReadings, openSeries} from '../check/series.js';
 import {mnPerGram} from '../measures/tracking-force.js';
-import {type ClearanceState, clearanceOf} from '../procedure/clearance.js';
+import {type ClearanceState, clearanceState} from '../procedure/clearance.js';
 import type {Facts} from '../procedure/facts.js';
 import {statedZero} from '../procedure/stated-zero.js';
 import type {Step, StepOf} from '../procedure/step.js';
@@ -61,7 +61,7 @@ function windowOf(
 }
 
 const clearance: Consequence = (facts) => {
-	const {stylusMm, stylusWindow, guardWindow, guardMm} = clearanceOf(facts);
+	const {stylusMm, stylusWindow, guardWindow, guardMm} = clearanceState(facts);
 	return [
 		windowOf('stylus', stylusWindow, stylusMm),
 		...(guardWindow ? [windowOf('guard', guardWindow, guardMm)] : []),

@@ -1,5 +1,5 @@
 import type {Facts} from '../procedure/facts.js';
-import {type LevelState, levelOf} from '../procedure/level.js';
+import {type LevelState, levelState} from '../procedure/level.js';
 import {words} from '../words/index.js';
 import {line, type Shown} from './shown-lines.js';
 
@@ -20,7 +20,7 @@ function passing({pairs, passes, fine}: LevelState): Shown[] {
 
 /** Tilt, the level's own error, and the side force that the tilt makes at each radius. */
 export function levelConsequence(facts: Facts): readonly Shown[] {
-	const state = levelOf(facts);
+	const state = levelState(facts);
 	if (!state) return [];
 	const {leftRight, frontBack, shares, allowedPct} = state;
 	return [

@@ -4,7 +4,7 @@ import type {PastCheck} from '../check/past-check.js';
 import {followsTurned, movesGauge, type Slot, usualRoundsAt} from '../check/rounds.js';
 import {counts, openSeries} from '../check/series.js';
 import type {Facts} from '../procedure/facts.js';
-import {closingOf, inGaugeUnit, isOffScale, isOverTop, topOfScale} from '../procedure/hold-limits.js';
+import {closingOf, inGaugeUnit, isOverTop, isPlaceOffScale, topOfScale} from '../procedure/hold-limits.js';
 import {isOnPlace} from '../procedure/places.js';
 import {gaugeUnitOf} from '../procedure/readings.js';
 import type {Place} from '../procedure/step.js';
@@ -66,7 +66,7 @@ function standing(check: Check, facts: Facts, place: Place, slot: Slot | undefin
 			isTurned: slot.gauge === 'turned',
 		},
 		count: taken.filter(counts).length,
-		isOffScale: isOffScale(facts, place),
+		isOffScale: isPlaceOffScale(facts, place),
 		last: taken
 			.flatMap(({innerLimit, outerLimit, struck, gauge}, index) =>
 				outerLimit
@@ -92,7 +92,7 @@ function pending(taken: readonly Round[], facts: Facts, place: Place): Shown[] {
 	return [
 		...(begun ? [line(said.begun({innerLimit: begun.typed}))] : []),
 		...(begun && isOverTop(facts, inGaugeUnit(begun.value, facts)) ? [offScaleLine(facts, place)] : []),
-		...(isOffScale(facts, place) ? [offScaleLine(facts, place)] : []),
+		...(isPlaceOffScale(facts, place) ? [offScaleLine(facts, place)] : []),
 	];
 }
 

@@ -1,4 +1,4 @@
-import type {Limits} from '../procedure/facts.js';
+import type {VerdictLimits} from '../procedure/facts.js';
 import {type Figures, isMeasured, type MeasuredRadius, type RadiusFigures} from '../results/figures.js';
 import {words} from '../words/index.js';
 import {line, type Shown} from './shown-lines.js';
@@ -6,7 +6,7 @@ import {line, type Shown} from './shown-lines.js';
 const {verdict} = words.pages;
 
 /** Pull and hold band at each radius with their uncertainty, their limits and the verdict on each. */
-export function radiusTable(probe: readonly RadiusFigures[], limits: Limits): Shown {
+export function radiusTable(probe: readonly RadiusFigures[], limits: VerdictLimits): Shown {
 	const {columns, offScale, radius, judgedPull, judgedBand, allowed, row} = verdict.radii;
 	const rows = [
 		...probe.map((one) =>

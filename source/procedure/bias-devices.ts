@@ -1,6 +1,6 @@
 import type {Facts} from './facts.js';
 
-export type BiasDevice = {
+type BiasDevice = {
 	/** What its strength is set by, which is what advice is given in. */
 	readonly setBy: 'nothing' | 'weight' | 'dial' | 'turning';
 	/** What of it can be read at each radius: the lever on a clock face, or the angle between thread and stub. */
@@ -10,23 +10,11 @@ export type BiasDevice = {
 /** Bias (anti-skating) devices. What is done to each to switch it off and on stands in `words/`. */
 export const biasDevices = {
 	none: {setBy: 'nothing'},
-	'weight-on-thread': {
-		setBy: 'weight',
-		reads: 'angle',
-	},
-	'weighted-lever': {
-		setBy: 'weight',
-		reads: 'clock',
-	},
-	spring: {
-		setBy: 'dial',
-	},
-	magnet: {
-		setBy: 'turning',
-	},
-	other: {
-		setBy: 'dial',
-	},
+	'weight-on-thread': {setBy: 'weight', reads: 'angle'},
+	'weighted-lever': {setBy: 'weight', reads: 'clock'},
+	spring: {setBy: 'dial'},
+	magnet: {setBy: 'turning'},
+	other: {setBy: 'dial'},
 } as const satisfies Record<string, BiasDevice>;
 
 export type BiasDeviceId = keyof typeof biasDevices;

@@ -5,6 +5,7 @@ import {plainly, readNumber} from './read-number.js';
 import {readSigned} from './read-signed.js';
 import type {Refusal} from './refusal.js';
 import type {AnswerValue, Input, Sides, Step} from './step.js';
+import type {OptionNames} from './step-ids.js';
 import {withUnit} from './typed-text.js';
 
 /** What became of typed text: an accepted value, a size whose side is still wanted, or why it was refused. */
@@ -21,8 +22,11 @@ export const unitOf = (input: Extract<Input, {kind: 'number' | 'signed'}>, facts
 export const linesOf = (input: Extract<Input, {kind: 'ticks'}>, facts: Facts) =>
 	typeof input.lines === 'function' ? input.lines(facts) : input.lines;
 
-/** Reads typed text as the answer to a step of the kinds text, choice, confirm, number and signed. */
-export function readAnswer(step: Step, typed: string, facts: Facts): AnswerRead {
+/**
+ * Reads typed text as the answer to a step of the kinds text, choice, confirm, number and signed.
+ * @param names what options are called where the text was typed: one may be typed by its name, and is kept by it
+ */
+export function readAnswer(step: Step, typed: string, facts: Facts, names?: OptionNames): AnswerRead {
 	const {input} = step;
 	const text = typed.trim();
 	if ('optional' in input && input.optional && (text === '' || text === '-'))
@@ -31,7 +35,7 @@ export function readAnswer(step: Step, typed: string, facts: Facts): AnswerRead 
 		case 'text':
 			return readText(text);
 		case 'choice':
-			return readChoice(text, input.options);
+			return readChoice(text, input.options, (option) => nameOf(names, step.id, option));
 		case 'confirm':
 			return readYesNo(text);
 		case 'number': {
@@ -84,13 +88,19 @@ export function readText(text: string): AnswerRead {
 		: {kind: 'value', value: text, typed: text};
 }
 
-/** By its id or its number: what it is called is the affair of a face. */
-function readChoice(text: string, options: readonly string[]): AnswerRead {
+const nameOf = (
+	names: Readonly<Record<string, Readonly<Record<string, string>>>> | undefined,
+	step: string,
+	option: string,
+): string => names?.[step]?.[option] ?? option;
+
+function readChoice(text: string, options: readonly string[], called: (option: string) => string): AnswerRead {
 	const folded = text.toLowerCase();
 	const chosen =
-		options.find((one) => one.toLowerCase() === folded) ?? (/^\d+$/.test(text) ? options[Number(text) - 1] : undefined);
+		options.find((one) => one.toLowerCase() === folded || called(one).toLowerCase() === folded) ??
+		(/^\d+$/.test(text) ? options[Number(text) - 1] : undefined);
 	if (!chosen) return refused({id: 'not-in-list', values: {options: options.length}});
-	return {kind: 'value', value: chosen, typed: chosen};
+	return {kind: 'value', value: chosen, typed: called(chosen)};
 }
 
 function readYesNo(text: string): AnswerRead {

@@ -1,9 +1,9 @@
 import limits from '../../shared/limits.json' with {type: 'json'};
 import type {UnitId} from '../units.js';
-import type {Limits} from './facts.js';
+import type {VerdictLimits} from './facts.js';
 
 /** Limits of the verdict, how rounds are taken, and the settle countdown. Limits hold for checks that start afterwards. */
-export type Settings = Limits & {
+export type Settings = VerdictLimits & {
 	/** Arm and gauge are set up anew for each round; holds for checks that start afterwards. */
 	readonly setAnew: boolean;
 	readonly settleSeconds: number;
@@ -43,7 +43,7 @@ export const usualSettings: Settings = {
 };
 
 /** The limits that a check starts with. */
-export const limitsOf = ({pullGoodPct, pullUsablePct, bandGoodPct, bandUsablePct}: Settings): Limits => ({
+export const limitsOf = ({pullGoodPct, pullUsablePct, bandGoodPct, bandUsablePct}: Settings): VerdictLimits => ({
 	pullGoodPct,
 	pullUsablePct,
 	bandGoodPct,

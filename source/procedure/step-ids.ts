@@ -136,6 +136,9 @@ export type OptionOf<Id extends IdOf<'choice' | 'verdict'>> = Kinds[Id] extends 
 	? Option
 	: 'bias';
 
+/** What the options of each choice are called. */
+export type OptionNames = {readonly [Id in IdOf<'choice'>]: {readonly [Option in OptionOf<Id>]: string}};
+
 /** What is asked again on return: the step of a doubt is called after it. */
 export type DoubtId = IdOf<'still'> extends `still-${infer Doubt}` ? Doubt : never;
 

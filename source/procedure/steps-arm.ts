@@ -2,19 +2,12 @@ import {armProblem, believablePivotMm} from './geometry.js';
 import {type Step, step} from './step.js';
 import {pivotSteps} from './steps-pivot.js';
 import {radiusSteps} from './steps-radii.js';
-import {wireSteps} from './steps-wire.js';
 import {withProfile} from './with-profile.js';
 import {isWorkedOut} from './worked-out-arm.js';
 
 const asked = [
-	step('arm-name', {
-		stage: 'arm',
-		input: {kind: 'text'},
-	}),
-	step('arm-serial', {
-		stage: 'arm',
-		input: {kind: 'text', optional: true},
-	}),
+	step('arm-name', {stage: 'arm', input: {kind: 'text'}}),
+	step('arm-serial', {stage: 'arm', input: {kind: 'text', optional: true}}),
 	step('arm-length', {
 		stage: 'arm',
 		input: {kind: 'number', unit: 'mm', between: [120, 420]},
@@ -33,29 +26,22 @@ const asked = [
 		touches: ['arm-null-radius'],
 	}),
 	...pivotSteps,
-	step('arm-pivot-place', {
-		stage: 'arm',
-		input: {kind: 'choice'},
-	}),
-	step('arm-bearing', {
-		stage: 'arm',
-		input: {kind: 'choice'},
-	}),
+	step('arm-pivot-place', {stage: 'arm', input: {kind: 'choice'}}),
+	step('arm-bearing', {stage: 'arm', input: {kind: 'choice'}}),
 	step('arm-gravity-centre', {
 		stage: 'arm',
 		input: {kind: 'choice'},
 		touches: ['rounds'],
 	}),
-	step('arm-loading', {
-		stage: 'arm',
-		input: {kind: 'choice'},
-	}),
+	step('arm-loading', {stage: 'arm', input: {kind: 'choice'}}),
 	step('arm-auto-stop', {
 		stage: 'arm',
 		input: {kind: 'choice'},
 		touches: ['radius-inner'],
 	}),
-	...wireSteps,
+	// The wires are the usual cause of a pull that changes over the record.
+	step('arm-wire-path', {stage: 'arm', input: {kind: 'choice'}}),
+	step('arm-wire-stiffness', {stage: 'arm', input: {kind: 'choice'}}),
 	step('arm-bias-device', {
 		stage: 'arm',
 		input: {kind: 'choice'},
@@ -66,18 +52,12 @@ const asked = [
 		input: {kind: 'choice'},
 		touches: ['rounds'],
 	}),
-	step('deck-sprung', {
-		stage: 'arm',
-		input: {kind: 'choice'},
-	}),
+	step('deck-sprung', {stage: 'arm', input: {kind: 'choice'}}),
 	...radiusSteps,
 ];
 
 /** The arm. Picked from the profiles with one key, or entered once. */
 export const armSteps: readonly Step[] = withProfile(
-	step('arm-profile', {
-		stage: 'arm',
-		input: {kind: 'profile', of: 'arm'},
-	}),
+	step('arm-profile', {stage: 'arm', input: {kind: 'profile', of: 'arm'}}),
 	asked,
 );

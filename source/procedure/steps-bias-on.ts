@@ -85,9 +85,5 @@ export const biasOnSteps: readonly Step[] = [
 	...onSteps('bias-outer'),
 	...onSteps('bias-middle'),
 	...onSteps('bias-inner'),
-	step('bias-result', {
-		stage: 'bias-on',
-		input: {kind: 'bias-result'},
-		when: isSet,
-	}),
+	step('bias-result', {stage: 'bias-on', input: {kind: 'bias-result'}, when: isSet}),
 ];

@@ -5,10 +5,7 @@ import {forceSteps} from './step-groups.js';
 import {withProfile} from './with-profile.js';
 
 const asked = [
-	step('cartridge-name', {
-		stage: 'cartridge',
-		input: {kind: 'text'},
-	}),
+	step('cartridge-name', {stage: 'cartridge', input: {kind: 'text'}}),
 	step('playing-force', {
 		stage: 'cartridge',
 		input: {kind: 'number', unit: 'gf', between: [grams(0.2), grams(8)]},
@@ -68,9 +65,6 @@ const asked = [
 
 /** The cartridge. */
 export const cartridgeSteps: readonly Step[] = withProfile(
-	step('cartridge-profile', {
-		stage: 'cartridge',
-		input: {kind: 'profile', of: 'cartridge'},
-	}),
+	step('cartridge-profile', {stage: 'cartridge', input: {kind: 'profile', of: 'cartridge'}}),
 	asked,
 );

@@ -43,8 +43,5 @@ export const probeSteps: readonly Step[] = [
 		reasons: ['it is known what moved, and it does not matter', 'time is short'],
 	}),
 	zeroAfterStep,
-	step('verdict', {
-		stage: 'verdict',
-		input: {kind: 'verdict'},
-	}),
+	step('verdict', {stage: 'verdict', input: {kind: 'verdict'}}),
 ];

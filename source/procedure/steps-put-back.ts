@@ -18,18 +18,14 @@ function biasBack(facts: Facts): StepValues['back-bias'] {
 	};
 }
 
-type Confirmation = Omit<Step, 'id' | 'stage' | 'input' | 'verify' | 'reasons'> & {
-	readonly id: UnconfirmedStep;
-};
-
-/** A line of the put-back list that is confirmed by one key. */
-const confirmation = (line: Confirmation): Step => ({
-	...line,
-	stage: 'back',
-	input: {kind: 'confirm'},
-	verify: (facts) => mustBe(facts, line.id),
-	reasons: ['it will be done by someone else, who knows', 'it cannot be done here'],
-});
+/** What the lines of the put-back list have in common that are confirmed by one key. */
+const confirmed = (id: UnconfirmedStep) =>
+	({
+		stage: 'back',
+		input: {kind: 'confirm'},
+		verify: (facts: Facts) => mustBe(facts, id),
+		reasons: ['it will be done by someone else, who knows', 'it cannot be done here'],
+	}) as const;
 
 function playingForceProblem(facts: Facts): Problem | undefined {
 	const weighed = facts.number('back-force');
@@ -53,43 +49,19 @@ function playingForceProblem(facts: Facts): Problem | undefined {
 
 /** The deck goes back so that it is safe to play, the stylus bare last; then the next date. */
 export const putBackSteps: readonly Step[] = [
-	confirmation({
-		id: 'back-lock',
-	}),
-	confirmation({
-		id: 'back-mat',
-		when: (facts) => facts.is('mat', 'off'),
-	}),
-	confirmation({
-		id: 'back-damping',
-		when: (facts) => facts.is('arm-damping', 'yes'),
-	}),
-	confirmation({
-		id: 'back-bias',
-		values: biasBack,
-		when: hasBias,
-	}),
-	confirmation({
-		id: 'back-height',
-	}),
-	confirmation({
-		id: 'back-guard',
-		when: (facts) => !facts.is('guard-on', 'no-guard'),
-	}),
+	step('back-lock', confirmed('back-lock')),
+	step('back-mat', {...confirmed('back-mat'), when: (facts) => facts.is('mat', 'off')}),
+	step('back-damping', {...confirmed('back-damping'), when: (facts) => facts.is('arm-damping', 'yes')}),
+	step('back-bias', {...confirmed('back-bias'), values: biasBack, when: hasBias}),
+	step('back-height', confirmed('back-height')),
+	step('back-guard', {...confirmed('back-guard'), when: (facts) => !facts.is('guard-on', 'no-guard')}),
 	step('back-force', {
 		stage: 'back',
 		input: {kind: 'number', unit: 'gf', between: [grams(0.1), grams(12)], optional: true},
 		verify: playingForceProblem,
 		reasons: ['the owner wants this force', 'the scale is not at hand'],
 	}),
-	confirmation({
-		id: 'back-level',
-	}),
-	confirmation({
-		id: 'back-covers',
-	}),
-	step('next-check', {
-		stage: 'next',
-		input: {kind: 'confirm'},
-	}),
+	step('back-level', confirmed('back-level')),
+	step('back-covers', confirmed('back-covers')),
+	step('next-check', {stage: 'next', input: {kind: 'confirm'}}),
 ];

@@ -5,10 +5,7 @@ import {tickLines} from './step-ids.js';
 export const safeSteps = [
 	step('safe', {
 		stage: 'safe',
-		input: {
-			kind: 'ticks',
-			lines: tickLines.safe,
-		},
+		input: {kind: 'ticks', lines: tickLines.safe},
 		reasons: ['the maker demands power for this check', 'a licensed person is in charge'],
 	}),
 ];

@@ -18,10 +18,7 @@ export const settingSteps: readonly Step[] = [
 		suggest: () => '',
 		staysTrueMinutes: halfADay,
 	}),
-	step('room-note', {
-		stage: 'room',
-		input: {kind: 'text', optional: true},
-	}),
+	step('room-note', {stage: 'room', input: {kind: 'text', optional: true}}),
 	step('mat', {
 		stage: 'mat',
 		values: (facts) => ({deepGuardMm: isDeepGuard(facts) ? limits.guardDeepMm.value : undefined}),
@@ -54,11 +51,7 @@ export const settingSteps: readonly Step[] = [
 		touches: ['rounds'],
 		staysTrueMinutes: 30,
 	}),
-	step('bias-setting', {
-		stage: 'bias',
-		input: {kind: 'text', optional: true},
-		when: hasBias,
-	}),
+	step('bias-setting', {stage: 'bias', input: {kind: 'text', optional: true}, when: hasBias}),
 	step('bias-off', {
 		stage: 'bias',
 		values: (facts) => ({device: biasDeviceId(facts)}),

@@ -32,10 +32,7 @@ const asked = [
 		input: {kind: 'number', unit: gaugeUnitOf, between: onGauge(0.01, 5)},
 		suggest: (facts) => ({percent: '0.5', mN: '0.1', gf: '0.01'})[gaugeUnitOf(facts)],
 	}),
-	step('gauge-top', {
-		stage: 'tools',
-		input: {kind: 'number', unit: gaugeUnitOf, between: onGauge(0.1, 100)},
-	}),
+	step('gauge-top', {stage: 'tools', input: {kind: 'number', unit: gaugeUnitOf, between: onGauge(0.1, 100)}}),
 	step('gauge-sign', {
 		stage: 'tools',
 		input: {kind: 'choice'},
@@ -75,9 +72,6 @@ const asked = [
 
 /** Gauge, scale and level. */
 export const toolsSteps: readonly Step[] = withProfile(
-	step('tools-profile', {
-		stage: 'tools',
-		input: {kind: 'profile', of: 'tools'},
-	}),
+	step('tools-profile', {stage: 'tools', input: {kind: 'profile', of: 'tools'}}),
 	asked,
 );

@@ -1,8 +1,9 @@
 import type {Profile} from '../procedure/facts.js';
 import {readAnswer, readText} from '../procedure/read-answer.js';
 import type {AnswerValue, ProfileKind} from '../procedure/step.js';
+import {words} from '../words/index.js';
 import {problemText} from '../words/problem-text.js';
-import {keptText, refusalText} from '../words/step-text.js';
+import {refusalText} from '../words/step-text.js';
 import {answersAfter, profileQuestions} from './profile-answers.js';
 import {nameSteps} from './profiles.js';
 
@@ -91,14 +92,13 @@ export const corrected = (profiles: readonly Profile[], {id, step: stepId, typed
 		const {facts, steps} = profileQuestions(old);
 		const step = steps.find((one) => one.id === stepId && stepId !== nameSteps[old.kind]);
 		if (!step) return 'That question does not apply to this profile; look at the list of its answers again.';
-		const read = readAnswer(step, typed, facts);
+		const read = readAnswer(step, typed, facts, words.options);
 		if (read.kind === 'refused') return refusalText(read.refusal);
 		if (read.kind === 'side-wanted')
 			return `Type it with its side, ${read.sides.plus.word} or ${read.sides.minus.word}.`;
-		const typedAs = keptText(step, read);
 		const before = old.answers[stepId];
-		if (before && before.typed === typedAs && isSame(before.value, read.value)) return old;
-		const next = {...old.answers, [stepId]: {typed: typedAs, value: read.value}};
+		if (before && before.typed === read.typed && isSame(before.value, read.value)) return old;
+		const next = {...old.answers, [stepId]: {typed: read.typed, value: read.value}};
 		const problem = step.verify?.(profileQuestions({kind: old.kind, answers: next}).facts);
 		if (problem) return `${problemText(problem)} What helps: ${problem.ways.map(({label}) => label).join(', or ')}.`;
 		return {...old, answers: answersAfter(old.kind, next, [stepId]), correctedAt: at};

@@ -1,7 +1,7 @@
 import type {Facts} from '../procedure/facts.js';
 import type {Refusal} from '../procedure/refusal.js';
-import type {AnswerValue, Step} from '../procedure/step.js';
-import type {IdOf, OptionOf, StepId} from '../procedure/step-ids.js';
+import type {Step} from '../procedure/step.js';
+import type {IdOf, StepId} from '../procedure/step-ids.js';
 import type {StepValues} from '../procedure/step-values.js';
 import {words} from './index.js';
 import {speaker} from './speaker.js';
@@ -24,11 +24,6 @@ type StepWords<Id> = {
 
 /** The words of every step, by its id. */
 export type StepSentences = {readonly [Id in StepId]: StepWords<Id>};
-
-/** What every option of a choice is called. */
-export type OptionNames = {
-	readonly [Id in IdOf<'choice'>]: {readonly [Option in OptionOf<Id>]: string};
-};
 
 /** Of a table by id what an id stands for; it may come from a file, and be none of the table. */
 const found = <Value>(table: Readonly<Record<string, Value>>, id: string): Value | undefined =>
@@ -62,10 +57,6 @@ export const optionLabel = (step: StepId, option: string): string =>
 /** The options of a choice, each with what it is called. */
 export const optionsOf = (step: StepId, options: readonly string[]) =>
 	options.map((id) => ({id, label: optionLabel(step, id)}));
-
-/** An answer as it is kept beside its value: of a choice what the option is called. */
-export const keptText = ({id, input}: Step, {value, typed}: {readonly value: AnswerValue; readonly typed: string}) =>
-	input.kind === 'choice' ? optionLabel(id, String(value)) : typed;
 
 /** A line of a list that is ticked. */
 export const tickText = (step: IdOf<'ticks'>, line: string): string => found(words.ticks[step], line) ?? line;

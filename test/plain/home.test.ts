@@ -150,6 +150,17 @@ describe('A prompt in words', () => {
 		expect(entryOf(prompt, 'x')).toBe('Answer o or i.');
 	});
 
+	it('takes a choice by its number, its id or what it is called', () => {
+		const options = [
+			{id: 'percent', label: 'percent of tracking force'},
+			{id: 'mN', label: 'millinewtons (mN)'},
+		];
+		const prompt = {key: 'gauge-unit', kind: 'choice', options} as const;
+		for (const line of ['2', 'mN', 'millinewtons (mN)'])
+			expect(entryOf(prompt, line)).toEqual({kind: 'choose', id: 'mN'});
+		for (const line of ['0', '3', 'newton']) expect(entryOf(prompt, line)).toMatch(/ 1 to 2\.$/);
+	});
+
 	it('numbers what may have changed', () => {
 		const prompt = {key: 'still', kind: 'still', items: ['guard on', 'bias off']} as const;
 		expect(promptLines(prompt)).toContain('  2. no longer so: bias off');

@@ -15,7 +15,7 @@ type BiasDeviceWords = {
 };
 
 /** What is done to each bias (anti-skating) device; what it is called stands with the options. */
-export const biasDevices: Readonly<Record<BiasDeviceId, BiasDeviceWords>> = {
+export const deviceWords: Readonly<Record<BiasDeviceId, BiasDeviceWords>> = {
 	none: {off: '', mistake: '', on: '', restore: ''},
 	'weight-on-thread': {
 		off: 'Unhook the bias weight and lay its thread clear of the arm. Weight unhooked and thread clear?',

@@ -6,7 +6,7 @@ import type {IdOf, TickLine} from '../../procedure/step-ids.js';
 import type {DoubtItemId} from '../../procedure/steps-still.js';
 
 /** The stages of a check. */
-export const stages: Readonly<Record<StageId, string>> = {
+const stages: Readonly<Record<StageId, string>> = {
 	resume: 'Welcome back',
 	safe: 'Make safe',
 	arm: 'Arm',
@@ -28,7 +28,7 @@ export const stages: Readonly<Record<StageId, string>> = {
 };
 
 /** Where rounds are taken; 'other' is the third place as documents call it. */
-export const places: Readonly<Record<OffPlace | OnPlace | 'other', string>> = {
+const places: Readonly<Record<OffPlace | OnPlace | 'other', string>> = {
 	inner: 'inner',
 	outer: 'outer',
 	extra: 'third',
@@ -40,7 +40,7 @@ export const places: Readonly<Record<OffPlace | OnPlace | 'other', string>> = {
 };
 
 /** The lines of the lists that are ticked. */
-export const ticks: {readonly [Id in IdOf<'ticks'>]: Readonly<Record<TickLine<Id>, string>>} = {
+const ticks: {readonly [Id in IdOf<'ticks'>]: Readonly<Record<TickLine<Id>, string>>} = {
 	safe: {
 		amplifier: 'Amplifier muted or off',
 		platter: 'Platter stopped, kept from creeping',
@@ -59,7 +59,7 @@ export const ticks: {readonly [Id in IdOf<'ticks'>]: Readonly<Record<TickLine<Id
 };
 
 /** The two sides of a reading: the word that names each, and what it means. */
-export const sides: Readonly<Record<SideWord, {readonly word: string; readonly label: string}>> = {
+const sides: Readonly<Record<SideWord, {readonly word: string; readonly label: string}>> = {
 	out: {word: 'out', label: 'the arm pushes out, toward the rim'},
 	in: {word: 'in', label: 'the arm pushes in, toward the spindle'},
 	right: {word: 'right', label: 'the right side is higher'},
@@ -71,7 +71,7 @@ export const sides: Readonly<Record<SideWord, {readonly word: string; readonly l
 };
 
 /** What may have changed while a check was left. */
-export const inDoubt: Readonly<Record<DoubtItemId, string>> = {
+const inDoubt: Readonly<Record<DoubtItemId, string>> = {
 	arm: 'arm: lengths, wires, bias device, probe radii',
 	cartridge: 'cartridge, its guard and tracking force',
 	tools: 'gauge, scale and level',
@@ -88,7 +88,7 @@ export const inDoubt: Readonly<Record<DoubtItemId, string>> = {
 };
 
 /** What can be tried at the bench at once. */
-export const remedies: Readonly<Record<RemedyId, string>> = {
+const remedies: Readonly<Record<RemedyId, string>> = {
 	level: 'level the armboard',
 	leads: 'dress the leads anew',
 	bias: 'look at the bias device again',
@@ -98,7 +98,7 @@ export const remedies: Readonly<Record<RemedyId, string>> = {
 	again: 'touch nothing, only probe again',
 };
 
-export const settings: Readonly<Record<SettingId | SwitchId, string>> = {
+const settings: Readonly<Record<SettingId | SwitchId, string>> = {
 	pullGoodPct: 'pull: good to',
 	pullUsablePct: 'pull: usable to',
 	bandGoodPct: 'hold band: good to',
@@ -109,7 +109,10 @@ export const settings: Readonly<Record<SettingId | SwitchId, string>> = {
 };
 
 /** Why settings cannot be taken together. */
-export const settingsFaults: Readonly<Record<SettingsFault, string>> = {
+const settingsFaults: Readonly<Record<SettingsFault, string>> = {
 	'pull-good-above-usable': "The pull's good limit must not be above its usable limit.",
 	'band-good-above-usable': "The hold band's good limit must not be above its usable limit.",
 };
+
+/** What is called how, by id. */
+export const entries = {stages, places, ticks, sides, inDoubt, remedies, settings, settingsFaults};

@@ -1,10 +1,10 @@
 import {beside} from './beside.js';
 import {bias} from './bias/index.js';
-import {biasDevices} from './bias-devices.js';
+import {deviceWords} from './bias-devices.js';
 import {commands} from './commands.js';
 import {dialogue} from './dialogue.js';
 import {documents} from './documents.js';
-import * as entries from './entries.js';
+import {entries} from './entries.js';
 import {faces} from './faces.js';
 import {figures} from './figures.js';
 import {findings} from './findings.js';
@@ -25,7 +25,7 @@ import {years} from './years.js';
 export const en = {
 	beside,
 	bias,
-	biasDevices,
+	biasDevices: deviceWords,
 	commands,
 	dialogue,
 	documents,

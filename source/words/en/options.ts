@@ -1,4 +1,4 @@
-import type {OptionNames} from '../step-text.js';
+import type {OptionNames} from '../../procedure/step-ids.js';
 
 const yesNo = {no: 'no', yes: 'yes'};
 

@@ -1,7 +1,7 @@
 import type {RefusalValues, SidesWanted} from '../../procedure/refusal.js';
 import type {Sentences} from '../../said.js';
 import {formatIn, labelsOf, type Quantity, type UnitId, units} from '../../units.js';
-import {sides} from './entries.js';
+import {entries} from './entries.js';
 
 /** What was typed, in quotation marks, and no longer than a refusal can bear. */
 export const inQuotes = (typed: string): string => {
@@ -25,7 +25,7 @@ function exampleIn(unit: UnitId): string {
 }
 
 const withSide = (wanted: SidesWanted | undefined): string =>
-	wanted ? `, with its side: ${sides[wanted[0]].word} or ${sides[wanted[1]].word}` : '';
+	wanted ? `, with its side: ${entries.sides[wanted[0]].word} or ${entries.sides[wanted[1]].word}` : '';
 
 /** What is answered to typed text that is not taken. */
 export const refusals: Sentences<RefusalValues> = {
@@ -42,7 +42,7 @@ export const refusals: Sentences<RefusalValues> = {
 		"Here the gauge's own sign counts, not a direction: type + or − as it shows, for example +4.",
 	'two-sides': ({typed}) =>
 		`${inQuotes(typed)} says two things: sign and word point to different sides. Type only one of them.`,
-	'minus-and-word': ({word}) => `Leave out the minus: the word '${sides[word].word}' already says the side.`,
+	'minus-and-word': ({word}) => `Leave out the minus: the word '${entries.sides[word].word}' already says the side.`,
 	'not-believable': ({typed, least, most, unit, meant}) =>
 		`${inQuotes(typed)} cannot be right: ${formatIn(least, unit)} to ${formatIn(most, unit)} is believable here${meant ? `; did you mean ${Number(meant.entered.toPrecision(6))} ${units[meant.unit].label}?` : '.'}`,
 	'no-name': () => 'Type a name, or anything you will know it by.',

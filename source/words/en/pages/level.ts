@@ -1,7 +1,7 @@
 import type {Tilt} from '../../../measures/level.js';
 import type {Place} from '../../../procedure/step.js';
 import {degrees, plainNumber, printsAsZero} from '../../numbers.js';
-import {places} from '../entries.js';
+import {entries} from '../entries.js';
 import {sideForce} from '../figures.js';
 
 const axes = {
@@ -29,7 +29,7 @@ export const level = {
 		uncertaintyPct: number;
 		allowedPct: number;
 	}) =>
-		`Side force by this tilt, ${places[place]} radius: ${sideForce(sharePct, uncertaintyPct)} (allowed ±${plainNumber(allowedPct)} %)`,
+		`Side force by this tilt, ${entries.places[place]} radius: ${sideForce(sharePct, uncertaintyPct)} (allowed ±${plainNumber(allowedPct)} %)`,
 	errorsDiffer: ({apartDeg}: {apartDeg: number}) =>
 		`The level's own error differs by ${degrees(apartDeg, 2)} between the two directions: was a side mistyped?`,
 	fine: 'Level: fine.',

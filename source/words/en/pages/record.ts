@@ -1,6 +1,6 @@
 import type {Place} from '../../../procedure/step.js';
 import type {Outcome} from '../../../results/record.js';
-import {places} from '../entries.js';
+import {entries} from '../entries.js';
 
 const outcomes: Readonly<Record<Outcome, string>> = {
 	complete: 'complete',
@@ -40,7 +40,7 @@ export const record = {
 		/** Why it was struck out. */
 		struck: string | undefined;
 	}) =>
-		`Series ${series}, ${places[place]}${setting === undefined ? '' : `, setting ${setting}`}, round ${round}${
+		`Series ${series}, ${entries.places[place]}${setting === undefined ? '' : `, setting ${setting}`}, round ${round}${
 			isTurned ? ', gauge turned' : ''
 		}: ${innerLimit} / ${outerLimit ?? '…'}${struck === undefined ? '' : ` (struck out: ${struck})`}`,
 };

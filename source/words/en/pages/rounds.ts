@@ -1,5 +1,5 @@
 import type {WouldDecide, Zone} from '../../../measures/verdict.js';
-import type {Limits} from '../../../procedure/facts.js';
+import type {VerdictLimits} from '../../../procedure/facts.js';
 import type {MeasuredRadius} from '../../../results/figures-types.js';
 import {type GaugeUnit, units} from '../../../units.js';
 import {percent, plainNumber, plural} from '../../numbers.js';
@@ -37,7 +37,7 @@ const limitInQuestion = (atWorst: Zone, goodPct: number, usablePct: number): str
 const verdictOf = (verdict: Zone | 'undecided', atWorst: Zone): string =>
 	verdict === 'undecided' ? sureFirst(atWorst) : verdict;
 
-type Judged = {readonly figures: MeasuredRadius; readonly limits: Limits};
+type Judged = {readonly figures: MeasuredRadius; readonly limits: VerdictLimits};
 
 type WouldDecideIt = {readonly by: WouldDecide; readonly atWorst: Zone};
 

@@ -1,6 +1,6 @@
 import type {BetweenRadii, Figures, MeasuredRadius, RadiusFigures} from '../../../results/figures-types.js';
 import {listed, mm, percent, plainNumber, rounded, span, withUncertainty} from '../../numbers.js';
-import {places} from '../entries.js';
+import {entries} from '../entries.js';
 import {bandAt, forceWithWay, pullAt, sideForce, sureFirst, verdictWord} from '../figures.js';
 
 /** A value with its uncertainty. */
@@ -12,7 +12,7 @@ const judged = (verdict: MeasuredRadius['pullVerdict'], atWorst: MeasuredRadius[
 
 const offScale = 'off scale';
 const radius = ({place, radiusMm}: Pick<RadiusFigures, 'place' | 'radiusMm'>): string =>
-	`${places[place]} ${mm(radiusMm)}`;
+	`${entries.places[place]} ${mm(radiusMm)}`;
 const pull = (one: MeasuredRadius): string => sideForce(one.pullPct, one.pullUncertaintyPct);
 const band = (one: MeasuredRadius): string => span(one.bandPct, one.bandUncertaintyPct);
 
@@ -94,15 +94,15 @@ export const verdict = {
 			neutralRadiusMm === null ? '' : `; neutral at ${rounded(neutralRadiusMm, 0)} mm`
 		}.`,
 	bands: {
-		label: ({place, radiusMm}: MeasuredRadius) => `${places[place]} ${plainNumber(radiusMm)}`,
-		before: ({place}: MeasuredRadius) => `before ${places[place]}`,
-		at: (one: MeasuredRadius) => `${places[one.place]} radius: pull ${pullAt(one)}; hold band ${bandAt(one)}.`,
+		label: ({place, radiusMm}: MeasuredRadius) => `${entries.places[place]} ${plainNumber(radiusMm)}`,
+		before: ({place}: MeasuredRadius) => `before ${entries.places[place]}`,
+		at: (one: MeasuredRadius) => `${entries.places[one.place]} radius: pull ${pullAt(one)}; hold band ${bandAt(one)}.`,
 	},
 	series: {
 		closed: ({number, because, hasFigures}: {number: number; because: string; hasFigures: boolean}) =>
 			`Series ${number} closed: ${because}${hasFigures ? '' : ' (no figures)'}`,
 		columns: {before: 'before', now: 'now'},
-		pull: ({place}: Pick<MeasuredRadius, 'place'>) => `${places[place]} pull`,
-		band: ({place}: Pick<MeasuredRadius, 'place'>) => `${places[place]} band`,
+		pull: ({place}: Pick<MeasuredRadius, 'place'>) => `${entries.places[place]} pull`,
+		band: ({place}: Pick<MeasuredRadius, 'place'>) => `${entries.places[place]} band`,
 	},
 };

@@ -64,6 +64,18 @@ export const arm = {
 		why: 'Its linkage is the first suspect when friction is high only at the inner radius; the inner probe then stays at 75 mm or more.',
 		mistake: 'Forgetting a lifter that is tripped by the arm.',
 	},
+	'arm-wire-path': {
+		title: 'Where the wires leave',
+		ask: 'How do the signal wires leave the arm?',
+		why: 'Wires are the usual cause of a side pull that changes over the record.',
+		mistake: 'Looking only at the outside: a tight twist inside the column pulls just as well.',
+	},
+	'arm-wire-stiffness': {
+		title: 'Stiffness of the wires',
+		ask: 'How stiff are they?',
+		why: 'Stiff wires act as a spring and creep over the seasons, so they are checked more often.',
+		mistake: 'Judging by the thickness of the insulation alone.',
+	},
 	'arm-bias-device': {
 		title: 'Bias device',
 		ask: 'Which bias (anti-skating) device does it have?',

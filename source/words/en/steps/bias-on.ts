@@ -1,7 +1,7 @@
 import type {AtRadius} from '../../../procedure/step-values.js';
 import type {StepSentences} from '../../step-text.js';
 import {atRadius} from '../at-radius.js';
-import {biasDevices} from '../bias-devices.js';
+import {deviceWords} from '../bias-devices.js';
 
 /** The rounds at one radius. */
 const probe = {
@@ -55,7 +55,7 @@ export const biasOn = {
 	},
 	'bias-on': {
 		title: 'Bias on',
-		ask: ({device}) => `${biasDevices[device].on} Bias on, and all else untouched?`,
+		ask: ({device}) => `${deviceWords[device].on} Bias on, and all else untouched?`,
 		why: 'Only the bias may differ from the probe before: then the difference is the bias.',
 		mistake: 'Moving a lead while reaching for the device.',
 		caution: 'Guard on, arm locked while your hands are at the device; stay within what its maker allows.',

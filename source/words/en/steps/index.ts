@@ -13,7 +13,6 @@ import {since} from './since.js';
 import {still} from './still.js';
 import {tools} from './tools.js';
 import {weighing} from './weighing.js';
-import {wire} from './wire.js';
 
 /** What each step says: its title, what to do, why, and the usual mistake. */
 export const steps: StepSentences = {
@@ -22,7 +21,6 @@ export const steps: StepSentences = {
 	...safe,
 	...arm,
 	...pivot,
-	...wire,
 	...radii,
 	...cartridge,
 	...tools,

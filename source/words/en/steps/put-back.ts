@@ -1,5 +1,5 @@
 import type {StepSentences} from '../../step-text.js';
-import {biasDevices} from '../bias-devices.js';
+import {deviceWords} from '../bias-devices.js';
 
 export const putBack = {
 	'back-lock': {
@@ -25,7 +25,7 @@ export const putBack = {
 		ask: ({device, chosen, setting}) =>
 			chosen
 				? `Leave the bias device at the setting that you chose, number ${chosen.number}${chosen.setting === '' ? '' : `: ${chosen.setting}`}. Done?`
-				: `${biasDevices[device].restore}${setting === undefined ? '' : ` It was set to: ${setting}.`} Done?`,
+				: `${deviceWords[device].restore}${setting === undefined ? '' : ` It was set to: ${setting}.`} Done?`,
 		why: 'Without bias the stylus leans on the inner groove wall.',
 		mistake: 'Leaving the thread off its guide.',
 	},

@@ -1,5 +1,5 @@
 import type {StepSentences} from '../../step-text.js';
-import {biasDevices} from '../bias-devices.js';
+import {deviceWords} from '../bias-devices.js';
 
 export const setting = {
 	'room-temperature': {
@@ -46,9 +46,9 @@ export const setting = {
 	},
 	'bias-off': {
 		title: 'Bias off',
-		ask: ({device}) => biasDevices[device].off,
+		ask: ({device}) => deviceWords[device].off,
 		why: 'The probe is to show what the arm itself does. A bias that still pulls looks just like a twist in the wires.',
-		mistake: ({device}) => biasDevices[device].mistake,
+		mistake: ({device}) => deviceWords[device].mistake,
 	},
 	wires: {
 		title: 'Wires, screws and draught',
