@@ -61,6 +61,9 @@ export const topOfScale = (facts: Facts): number | undefined => {
 	return top === undefined ? undefined : inGaugeUnit(top, facts);
 };
 
+/** The end of the scale as it is printed: `20 %`. */
+export const topText = (facts: Facts): string => `${topOfScale(facts) ?? '?'} ${units[gaugeUnitOf(facts)].label}`;
+
 /** Whether a reading in the gauge's own unit reaches the end of its scale. */
 export const isOverTop = (facts: Facts, reading: number): boolean => {
 	const top = topOfScale(facts);
