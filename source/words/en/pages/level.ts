@@ -10,7 +10,7 @@ const axes = {
 };
 
 /** The level of the deck. */
-export const level = {
+export const levelFound = {
 	tilt: ({axis, tiltDeg, zeroErrorDeg}: Pick<Tilt, 'tiltDeg' | 'zeroErrorDeg'> & {axis: keyof typeof axes}) => {
 		const {name, plus, minus} = axes[axis];
 		const side = tiltDeg > 0 ? plus : minus;

@@ -47,7 +47,7 @@ const off = ({movedPct}: Closing): string => `${percent(Math.abs(movedPct), 2)} 
 const allowed = ({allowedPct}: Closing): string => `up to ${percent(allowedPct, 2)} is no change`;
 
 /** The rounds of a place while they are taken. */
-export const rounds = {
+export const roundsTaken = {
 	/** The round that is asked for, or how many count; and the last ones. */
 	soFar: ({
 		round,
