@@ -66,7 +66,7 @@ const fences: readonly Fence[] = [
 	{
 		layer: 'check',
 		why: 'thousands of random walks in a moment, and resuming is nothing but reading back',
-		may: ['procedure', 'words', 'zod/mini', /^date-fns\//],
+		may: ['procedure', 'zod/mini', /^date-fns\//],
 	},
 	{
 		layer: 'results',

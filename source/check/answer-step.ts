@@ -3,13 +3,12 @@ import {readAnswer} from '../procedure/read-answer.js';
 import {type AnswerValue, type Step, takes} from '../procedure/step.js';
 import {doubtAskedBy} from '../procedure/steps-still.js';
 import {describeTicks, nextLine, tickStates} from '../procedure/ticks.js';
-import {words} from '../words/index.js';
-import {refusalText} from '../words/step-text.js';
 import {chooseRounds, takeLimit} from './answer-rounds.js';
 import {chooseBias, chooseVerdict} from './detours.js';
 import type {Dialogue, Position} from './dialogue.js';
 import {act, calm, type Entry, refuse, textOf} from './entry.js';
 import {choiceOf, stillItems} from './prompt-options.js';
+import {plainly} from './says.js';
 
 /** Takes an entry as the answer to the step that is shown. */
 export function answerStep(dialogue: Dialogue, position: Position, entry: Entry, at: string): Dialogue {
@@ -36,8 +35,8 @@ export function answerStep(dialogue: Dialogue, position: Position, entry: Entry,
 		case 'number':
 		case 'signed':
 		case 'clock': {
-			const read = readAnswer(step, textOf(entry), position.progress.facts, words.options);
-			if (read.kind === 'refused') return refuse(dialogue, refusalText(read.refusal));
+			const read = readAnswer(step, textOf(entry), position.progress.facts, dialogue.names);
+			if (read.kind === 'refused') return refuse(dialogue, read.refusal);
 			if (read.kind === 'side-wanted') return {...calm(dialogue), mode: {...read, kind: 'side'}};
 			return act(dialogue, {type: 'answer', step: step.id, value: read.value, typed: read.typed, at});
 		}
@@ -57,14 +56,14 @@ export function chooseWay(dialogue: Dialogue, {progress}: Position, step: Step, 
 		case 'ask-again':
 			return act(dialogue, {type: 'ask-again', steps: way.steps, at});
 		case 'new-series':
-			return act(dialogue, {type: 'new-series', because: way.because, steps: way.steps, at});
+			return act(dialogue, {type: 'new-series', because: plainly(way.because), steps: way.steps, at});
 	}
 }
 
 function tick(dialogue: Dialogue, {progress}: Position, step: Step, entry: Entry, at: string): Dialogue {
 	if (!takes(step, 'ticks')) return dialogue;
 	const mark = textOf(entry);
-	if (mark !== 'yes' && mark !== 'no') return refuse(dialogue, 'Press y for yes or n for not yet.');
+	if (mark !== 'yes' && mark !== 'no') return refuse(dialogue, plainly('press-yes-or-no'));
 	const marks = progress.facts.list(step.id);
 	const line = nextLine(tickStates(step, progress.facts));
 	const set = (value: AnswerValue & readonly string[]) =>
@@ -76,7 +75,7 @@ function tick(dialogue: Dialogue, {progress}: Position, step: Step, entry: Entry
 function pickProfile(dialogue: Dialogue, step: Step, entry: Entry, at: string): Dialogue {
 	const id = textOf(entry);
 	const profile = dialogue.profiles.find((one) => one.id === id);
-	if (!profile && id !== 'new') return refuse(dialogue, 'Choose one of the list by its number.');
+	if (!profile && id !== 'new') return refuse(dialogue, plainly('choose-by-number'));
 	const asked = step.input.kind === 'profile' ? profileSteps(step.input.of) : [];
 	if (profile)
 		return act(dialogue, {
@@ -100,6 +99,6 @@ function answerStill(dialogue: Dialogue, step: Step, entry: Entry, at: string): 
 			: items.length === 1 && entry.kind === 'no'
 				? items[0]
 				: undefined;
-	if (!item) return refuse(dialogue, 'Press y if all is still so, or the number of what is not.');
-	return act(dialogue, {type: 'changed', doubt: doubt.id, steps: item.steps, what: words.inDoubt[item.id], at});
+	if (!item) return refuse(dialogue, plainly('press-still'));
+	return act(dialogue, {type: 'changed', doubt: doubt.id, steps: item.steps, item: item.id, at});
 }

@@ -3,12 +3,13 @@ import {isPlaceOffScale} from '../procedure/hold-limits.js';
 import type {Problem} from '../procedure/problem.js';
 import {readAnswer, unitOf} from '../procedure/read-answer.js';
 import type {Place, Sides, StageId, Step} from '../procedure/step.js';
-import type {StepId} from '../procedure/step-ids.js';
+import type {OptionNames, StepId} from '../procedure/step-ids.js';
 import {withUnit} from '../procedure/typed-text.js';
 import type {Check} from './check.js';
 import type {PastCheck} from './past-check.js';
 import {type Progress, progressOf} from './progress.js';
 import {hasEnough, nextSlot, readingAt, type Slot} from './rounds.js';
+import type {Notice, Refusal} from './says.js';
 import {openSeries} from './series.js';
 
 /** What a reason is asked for. */
@@ -39,13 +40,15 @@ export type Dialogue = {
 	readonly profiles: readonly Profile[];
 	/** Earlier checks of this arm that count, newest first. */
 	readonly history: readonly PastCheck[];
+	/** What options are called where the check is held; a choice is kept by it. */
+	readonly names?: OptionNames;
 	readonly mode: Mode;
 	/** A step that someone went back or jumped to, although another one wants an answer. */
 	readonly visiting?: {readonly step: StepId; readonly slot?: Slot};
 	/** Why the last entry was not taken. */
-	readonly refusal?: string;
+	readonly refusal?: Refusal;
 	/** Something that happened with the last entry and is not to be seen otherwise. */
-	readonly notice?: string;
+	readonly notice?: Notice;
 	/** A reading put together from what was typed and the side that was chosen: shown with its consequence, then accepted. */
 	readonly draft?: string;
 };
@@ -54,10 +57,12 @@ export const startDialogue = (
 	check: Check,
 	profiles: readonly Profile[],
 	history: readonly PastCheck[] = [],
+	names?: OptionNames,
 ): Dialogue => ({
 	check,
 	profiles,
 	history,
+	...(names ? {names} : {}),
 	mode: {kind: 'ask'},
 });
 

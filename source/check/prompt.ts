@@ -1,8 +1,5 @@
-import type {Option} from '../procedure/step.js';
 import {takes} from '../procedure/step.js';
 import {nextLine, tickStates} from '../procedure/ticks.js';
-import {words} from '../words/index.js';
-import {optionsOf, tickText} from '../words/step-text.js';
 import {type Dialogue, earlierText, type Position, positionOf} from './dialogue.js';
 import {
 	biasOptions,
@@ -18,10 +15,11 @@ import {
 	verdictOptions,
 	wayOptions,
 } from './prompt-options.js';
+import {type Choice, type Label, named, plainly, type Question} from './says.js';
 import {openSeries} from './series.js';
 
-/** What kind of entry is wanted now. Faces draw one control for each kind. */
-export type Prompt = {readonly key: string} & (
+/** What kind of entry is wanted now, with its labels and its question by id, or in words for the faces. */
+export type Prompt<L = string, Q = string> = {readonly key: string} & (
 	| {
 			readonly kind: 'field';
 			readonly initial: string;
@@ -33,17 +31,20 @@ export type Prompt = {readonly key: string} & (
 			/** What is offered was given before, not only suggested. */
 			readonly given?: true;
 	  }
-	| {readonly kind: 'choice'; readonly options: readonly Option[]; readonly initial?: string | undefined}
-	| {readonly kind: 'yes-no'; readonly question?: string}
+	| {readonly kind: 'choice'; readonly options: readonly Choice<L>[]; readonly initial?: string | undefined}
+	| {readonly kind: 'yes-no'; readonly question?: Q}
 	/** y, or the number of what is not so. */
-	| {readonly kind: 'still'; readonly items: readonly string[]}
+	| {readonly kind: 'still'; readonly items: readonly L[]}
 	/** One key for one of two sides. */
-	| {readonly kind: 'side'; readonly options: readonly SideOption[]}
+	| {readonly kind: 'side'; readonly options: readonly SideOption<L>[]}
 	| {readonly kind: 'none'}
 );
 
+/** As the dialogue gives it. */
+export type AskedPrompt = Prompt<Label, Question>;
+
 /** The prompt that belongs to a dialogue. */
-export function promptOf(dialogue: Dialogue, position: Position = positionOf(dialogue)): Prompt {
+export function promptOf(dialogue: Dialogue, position: Position = positionOf(dialogue)): AskedPrompt {
 	const {mode} = dialogue;
 	switch (mode.kind) {
 		case 'ask':
@@ -71,7 +72,7 @@ export function promptOf(dialogue: Dialogue, position: Position = positionOf(dia
 	}
 }
 
-function askPrompt(dialogue: Dialogue, position: Position): Prompt {
+function askPrompt(dialogue: Dialogue, position: Position): AskedPrompt {
 	const {step, slot, stuck, mendable, progress} = position;
 	if (!step) return {key: 'complete', kind: 'none'};
 	if (stuck && !mendable) return {key: `${step.id}-stuck`, kind: 'choice', options: wayOptions(position, step)};
@@ -95,7 +96,9 @@ function askPrompt(dialogue: Dialogue, position: Position): Prompt {
 			return {
 				key,
 				kind: 'choice',
-				options: optionsOf(step.id, input.options),
+				options: input.options.map(
+					(option): Choice => ({id: option, label: {id: 'option', values: {step: step.id, option}}}),
+				),
 				initial: typeof value === 'string' ? value : step.suggest?.(progress.facts),
 			};
 		}
@@ -107,7 +110,7 @@ function askPrompt(dialogue: Dialogue, position: Position): Prompt {
 			return {
 				key: `${key}-${line ?? 'all'}`,
 				kind: 'yes-no',
-				question: line ? tickText(step.id, line) : 'All still so?',
+				question: line ? {id: 'tick', values: {list: step.id, line}} : plainly('all-still-so'),
 			};
 		}
 		case 'profile':
@@ -117,12 +120,16 @@ function askPrompt(dialogue: Dialogue, position: Position): Prompt {
 				options: [
 					...progress.facts.profiles
 						.filter((one) => one.kind === input.of && !one.setAside)
-						.map(({id, name}) => ({id, label: name})),
-					{id: 'new', label: 'enter a new one'},
+						.map(({id, name}) => ({id, label: named(name)})),
+					{id: 'new', label: plainly('new-profile')},
 				],
 			};
 		case 'still':
-			return {key, kind: 'still', items: stillItems(dialogue, step).map(({id}) => words.inDoubt[id])};
+			return {
+				key,
+				kind: 'still',
+				items: stillItems(dialogue, step).map(({id}): Label => ({id: 'in-doubt', values: {item: id}})),
+			};
 		case 'rounds':
 			return slot
 				? {key, kind: 'field', initial: earlierText(dialogue, position), mayBeEmpty: false, settle: true}

@@ -2,6 +2,7 @@ import type {Check, Series} from '../check/check.js';
 import {documentOfCheck} from '../results/document-of-check.js';
 import {type Figures, figuresOf, isMeasured} from '../results/figures.js';
 import {words} from '../words/index.js';
+import {becauseText} from '../words/says.js';
 import {bandRow} from './band-rows.js';
 import {type BandRow, line, type Shown, table} from './shown-lines.js';
 
@@ -29,7 +30,7 @@ export function earlierRows(check: Check): BandRow[] {
 export const beforeAndAfter = (check: Check, now: Figures): Shown[] =>
 	closedSeries(check).flatMap((series, index) => {
 		const before = figuresOfSeries(check, series);
-		const {because = ''} = series.closed ?? {};
+		const because = series.closed ? becauseText(series.closed.because) : '';
 		return [
 			line(said.closed({number: index + 1, because, hasFigures: before !== undefined}), 'strong'),
 			...(before ? [comparison(before, now)] : []),

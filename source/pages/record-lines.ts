@@ -7,6 +7,7 @@ import type {Place} from '../procedure/step.js';
 import type {FinishedCheck} from '../results/record.js';
 import {type Voids, voidLines} from '../results/voids.js';
 import {words} from '../words/index.js';
+import {becauseText, reasonText} from '../words/says.js';
 import {titleOf} from '../words/step-text.js';
 import {practiceNotice} from './practice-words.js';
 import {line, type Shown} from './shown-lines.js';
@@ -64,7 +65,7 @@ function seriesLines(check: Check, series: Series, number: number): Shown[] {
 				isTurned: round.gauge === 'turned',
 				innerLimit: round.innerLimit.typed,
 				outerLimit: round.outerLimit?.typed,
-				struck: round.struck?.reason,
+				struck: round.struck && reasonText(round.struck.reason),
 			}),
 		);
 	return [
@@ -72,6 +73,8 @@ function seriesLines(check: Check, series: Series, number: number): Shown[] {
 		...trialsOf(check, series).flatMap((trial, index) =>
 			onPlaces.flatMap((place) => trial[place].map(reading(place, nameOfTrial(index + 1, trial)))),
 		),
-		...(series.closed ? [line(verdict.series.closed({number, because: series.closed.because, hasFigures: true}))] : []),
+		...(series.closed
+			? [line(verdict.series.closed({number, because: becauseText(series.closed.because), hasFigures: true}))]
+			: []),
 	];
 }

@@ -10,6 +10,7 @@ import {type Issued, issuedOf} from '../results/issued.js';
 import {assumedLine} from '../results/one-more-round.js';
 import {lastBands} from '../results/years/last-bands.js';
 import {words} from '../words/index.js';
+import {overriddenText, reasonText} from '../words/says.js';
 import {titleOf} from '../words/step-text.js';
 import {bandsShown} from './band-rows.js';
 import {beforeAndAfter, earlierRows} from './before-and-after.js';
@@ -98,9 +99,11 @@ export type Overridden = {
 export function overriddenIn(check: Check, progress?: Progress): readonly Overridden[] {
 	if (check.overrides.length === 0) return [];
 	const {visible, stateOf} = progress ?? progressOf(check);
-	return check.overrides.map(({step: id, reason, sentence, at, series}) => {
+	return check.overrides.map((given) => {
+		const {step: id, at, series} = given;
 		const step = visible.find((one) => one.id === id);
 		const holds = step !== undefined && stateOf(step) === 'overridden' && answerOf(check, id)?.override?.at === at;
+		const [sentence, reason] = [overriddenText(given), reasonText(given.reason)];
 		return {title: titleOf(id), sentence, reason, series, holds};
 	});
 }

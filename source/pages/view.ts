@@ -4,13 +4,14 @@ import {type Prompt, promptOf} from '../check/prompt.js';
 import {respond} from '../check/respond.js';
 import type {Slot} from '../check/rounds.js';
 import type {Facts} from '../procedure/facts.js';
+import type {Trouble} from '../procedure/problem.js';
 import {unitOf} from '../procedure/read-answer.js';
 import {gaugeUnitOf} from '../procedure/readings.js';
 import type {Step} from '../procedure/step.js';
 import {limitAsked} from '../procedure/steps-probe.js';
 import {units} from '../units.js';
 import {words} from '../words/index.js';
-import {problemText} from '../words/problem-text.js';
+import {promptInWords, says} from '../words/says.js';
 import {askOf, cautionOf, mistakeOf, titleOf, whyOf} from '../words/step-text.js';
 import {consequencesOf} from './consequences.js';
 import {line, type Shown} from './shown-lines.js';
@@ -44,7 +45,7 @@ export type View = {
 export function viewOf(dialogue: Dialogue, typed = ''): View {
 	const position = positionOf(dialogue);
 	const {step, progress} = position;
-	const prompt = promptOf(dialogue, position);
+	const prompt = promptInWords(promptOf(dialogue, position));
 	return {
 		arm: said.arm({name: progress.facts.text('arm-name'), isPractice: dialogue.check.practice !== undefined}),
 		stage: step ? said.stage({title: words.stages[step.stage], ...stageCount(progress, step)}) : said.complete.stage,
@@ -52,7 +53,7 @@ export function viewOf(dialogue: Dialogue, typed = ''): View {
 		title: headOf(dialogue, step),
 		ask: taskOf(dialogue, position),
 		shown: shownFor(dialogue, position, prompt, typed),
-		refusal: dialogue.refusal,
+		refusal: dialogue.refusal && says.refusal(dialogue.refusal),
 		unit: unitLabel(position),
 		why: step ? whyOf(step, progress.facts) : '',
 		mistake: step ? mistakeOf(step, progress.facts) : '',
@@ -99,6 +100,8 @@ function taskOf({mode}: Dialogue, {step, slot, progress: {facts, problemOf}}: Po
 	}
 }
 
+const problemText = (problem: Trouble | undefined): string => (problem ? says.problem(problem) : '');
+
 /** To be read whole, however many pages that takes. */
 const isLong = (step: Step | undefined): boolean =>
 	step?.input.kind === 'verdict' || step?.input.kind === 'bias-result';
@@ -117,7 +120,7 @@ function shownFor(dialogue: Dialogue, position: Position, prompt: Prompt, typed:
 	if (mode.kind !== 'ask') return mode.kind === 'side' && position.slot ? consequencesOf(dialogue, position) : [];
 	const {step, progress, stuck} = position;
 	const problem = stuck && step && typed.trim() === '' ? [line(problemText(progress.problemOf(step)), 'bad')] : [];
-	const notice = dialogue.notice === undefined ? [] : [line(dialogue.notice, 'warn')];
+	const notice = dialogue.notice === undefined ? [] : [line(says.notice(dialogue.notice), 'warn')];
 	const told = step && (!isRounds(step) || isFirstReading(position.slot)) ? cautionOf(step) : undefined;
 	const caution = told === undefined ? [] : [line(told, 'warn')];
 	// What is wrong comes first: on a small screen the rest may be a page further.

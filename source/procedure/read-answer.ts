@@ -3,7 +3,7 @@ import {fromBase, toBase, type UnitId, unitIds, units} from '../units.js';
 import type {Facts} from './facts.js';
 import {plainly, readNumber} from './read-number.js';
 import {readSigned} from './read-signed.js';
-import type {Refusal} from './refusal.js';
+import type {TypedRefusal} from './refusal.js';
 import type {AnswerValue, Input, Sides, Step} from './step.js';
 import type {OptionNames} from './step-ids.js';
 import {withUnit} from './typed-text.js';
@@ -12,9 +12,9 @@ import {withUnit} from './typed-text.js';
 export type AnswerRead =
 	| {readonly kind: 'value'; readonly value: AnswerValue; readonly typed: string}
 	| {readonly kind: 'side-wanted'; readonly size: number; readonly sides: Sides; readonly typed: string}
-	| {readonly kind: 'refused'; readonly refusal: Refusal};
+	| {readonly kind: 'refused'; readonly refusal: TypedRefusal};
 
-const refused = (refusal: Refusal): AnswerRead => ({kind: 'refused', refusal});
+const refused = (refusal: TypedRefusal): AnswerRead => ({kind: 'refused', refusal});
 
 export const unitOf = (input: Extract<Input, {kind: 'number' | 'signed'}>, facts: Facts): UnitId =>
 	typeof input.unit === 'function' ? input.unit(facts) : input.unit;

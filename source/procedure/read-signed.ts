@@ -3,14 +3,14 @@ import {units} from '../units.js';
 import type {Facts} from './facts.js';
 import {plainly, readNumber} from './read-number.js';
 import {signOfPlus} from './readings.js';
-import type {Refusal} from './refusal.js';
+import type {TypedRefusal} from './refusal.js';
 import type {Side, Sides} from './step.js';
 
 export type SignedRead =
 	| {readonly kind: 'value'; readonly value: number}
 	/** A size without a direction: one key must say which side. */
 	| {readonly kind: 'side-wanted'; readonly size: number}
-	| {readonly kind: 'refused'; readonly refusal: Refusal};
+	| {readonly kind: 'refused'; readonly refusal: TypedRefusal};
 
 /**
  * Reads a number with a direction: `2.5 out`, `1.5 in`, `+2.5`, `-1.5`, `0.1 right`. Zero needs no direction. A size

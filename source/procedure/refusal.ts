@@ -16,7 +16,7 @@ export type NumberRefusalValues = {
 };
 
 /** Why typed text was not taken. Ends of what is believable are in the base unit. */
-export type RefusalValues = NumberRefusalValues & {
+export type TypedRefusalValues = NumberRefusalValues & {
 	'gauge-sign-counts': Nothing;
 	'two-sides': {readonly typed: string};
 	'minus-and-word': {readonly word: SideWord};
@@ -38,4 +38,4 @@ export type RefusalValues = NumberRefusalValues & {
 };
 
 export type NumberRefusal = Said<NumberRefusalValues>;
-export type Refusal = Said<RefusalValues>;
+export type TypedRefusal = Said<TypedRefusalValues>;

@@ -2,6 +2,7 @@ import type {UnitId} from '../units.js';
 import type {Facts} from './facts.js';
 import type {OffPlace, OnPlace} from './places.js';
 import type {Problem} from './problem.js';
+import type {OverrideReason} from './reasons.js';
 import {answerKinds, type IdOf, type KindOf, type OptionOf, type StepId} from './step-ids.js';
 import type {StepValues} from './step-values.js';
 
@@ -29,7 +30,7 @@ export const stages = [
 export type StageId = (typeof stages)[number];
 
 /** What can be chosen, with what it is called. */
-export type Option<Id extends string = string> = {readonly id: Id; readonly label: string};
+export type Option = {readonly id: string; readonly label: string};
 
 /** Two directions with a word each; the first is the positive one. */
 export type Sides = {
@@ -110,7 +111,7 @@ export type Step = {
 	/** Belongs to the profile that is kept and used again. */
 	readonly profile?: ProfileKind;
 	/** Reasons offered when someone goes on although it does not pass. */
-	readonly reasons?: readonly string[];
+	readonly reasons?: readonly OverrideReason[];
 };
 
 type InputOf<Id extends StepId> =

@@ -78,7 +78,7 @@ export const biasOnSteps: readonly Step[] = [
 		values: (facts) => ({device: biasDeviceId(facts)}),
 		input: {kind: 'confirm'},
 		when: isSet,
-		verify: (facts) => mustBe(facts, 'bias-on', 'switch it on now, then confirm'),
+		verify: (facts) => mustBe(facts, 'bias-on', 'switch-on'),
 		touches: ['trial'],
 		staysTrueMinutes: 30,
 	}),

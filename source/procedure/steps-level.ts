@@ -30,7 +30,7 @@ export const levelStageSteps: readonly Step[] = [
 		stage: 'level',
 		input: {...tilt, sides: frontBack, optional: true},
 		verify: levelProblem,
-		reasons: ['the deck cannot be levelled here', 'the arm is loaded by a spring', 'the level cannot be turned round'],
+		reasons: ['cannot-level', 'spring-loaded', 'level-cannot-turn'],
 		touches: ['rounds'],
 		staysTrueMinutes: halfADay,
 	}),

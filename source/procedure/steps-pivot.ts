@@ -17,15 +17,15 @@ export const pivotSteps: readonly Step[] = [
 						id: 'offset-not-known',
 						values: {},
 						ways: [
-							{label: 'type the offset angle', do: 'ask-again', steps: ['arm-offset']},
+							{id: 'type-offset', do: 'ask-again', steps: ['arm-offset']},
 							{
-								label: 'work it out from both null radii',
+								id: 'from-both-nulls',
 								do: 'set',
 								step: 'arm-pivot-way',
 								value: 'nulls',
 								typed: 'from both null radii',
 							},
-							{label: 'measure the pivot distance', do: 'ask-again', steps: ['arm-pivot-distance']},
+							{id: 'measure-pivot', do: 'ask-again', steps: ['arm-pivot-distance']},
 						],
 					}
 				: undefined,

@@ -40,7 +40,7 @@ export const probeSteps: readonly Step[] = [
 		// One round does not show how well rounds repeat, so there is nothing to hold a closing one against.
 		when: (facts) => facts.roundsEach > 1,
 		verify: closingProblem,
-		reasons: ['it is known what moved, and it does not matter', 'time is short'],
+		reasons: ['known-what-moved', 'time-short'],
 	}),
 	zeroAfterStep,
 	step('verdict', {stage: 'verdict', input: {kind: 'verdict'}}),

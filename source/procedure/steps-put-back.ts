@@ -24,7 +24,7 @@ const confirmed = (id: UnconfirmedStep) =>
 		stage: 'back',
 		input: {kind: 'confirm'},
 		verify: (facts: Facts) => mustBe(facts, id),
-		reasons: ['it will be done by someone else, who knows', 'it cannot be done here'],
+		reasons: ['someone-else', 'cannot-do-here'],
 	}) as const;
 
 function playingForceProblem(facts: Facts): Problem | undefined {
@@ -34,7 +34,7 @@ function playingForceProblem(facts: Facts): Problem | undefined {
 		return {
 			id: 'not-weighed',
 			values: {},
-			ways: [{label: 'weigh it now', do: 'ask-again', steps: ['back-force']}],
+			ways: [{id: 'weigh-now', do: 'ask-again', steps: ['back-force']}],
 		};
 	if (weighed === undefined || playing === undefined) return;
 	const offPct = 100 * (weighed / playing - 1);
@@ -43,7 +43,7 @@ function playingForceProblem(facts: Facts): Problem | undefined {
 	return {
 		id: 'playing-force-off',
 		values: {weighedMn: weighed, playingMn: playing, offPct, allowedPct},
-		ways: [{label: 'set the tracking force, weigh again', do: 'ask-again', steps: ['back-force']}],
+		ways: [{id: 'set-force', do: 'ask-again', steps: ['back-force']}],
 	};
 }
 
@@ -59,7 +59,7 @@ export const putBackSteps: readonly Step[] = [
 		stage: 'back',
 		input: {kind: 'number', unit: 'gf', between: [grams(0.1), grams(12)], optional: true},
 		verify: playingForceProblem,
-		reasons: ['the owner wants this force', 'the scale is not at hand'],
+		reasons: ['owner-wants-force', 'no-scale'],
 	}),
 	step('back-level', confirmed('back-level')),
 	step('back-covers', confirmed('back-covers')),

@@ -6,6 +6,6 @@ export const safeSteps = [
 	step('safe', {
 		stage: 'safe',
 		input: {kind: 'ticks', lines: tickLines.safe},
-		reasons: ['the maker demands power for this check', 'a licensed person is in charge'],
+		reasons: ['maker-wants-power', 'licensed-person'],
 	}),
 ];

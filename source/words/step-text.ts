@@ -1,10 +1,10 @@
 import type {Facts} from '../procedure/facts.js';
-import type {Refusal} from '../procedure/refusal.js';
+import type {TypedRefusal} from '../procedure/refusal.js';
 import type {Step} from '../procedure/step.js';
 import type {IdOf, StepId} from '../procedure/step-ids.js';
 import type {StepValues} from '../procedure/step-values.js';
 import {words} from './index.js';
-import {speaker} from './speaker.js';
+import {found, speaker} from './speaker.js';
 
 /** Words that are the same always, or that tell of the values of their step. */
 type Text<Id> = Id extends keyof StepValues ? string | ((values: StepValues[Id]) => string) : string;
@@ -24,10 +24,6 @@ type StepWords<Id> = {
 
 /** The words of every step, by its id. */
 export type StepSentences = {readonly [Id in StepId]: StepWords<Id>};
-
-/** Of a table by id what an id stands for; it may come from a file, and be none of the table. */
-const found = <Value>(table: Readonly<Record<string, Value>>, id: string): Value | undefined =>
-	Object.hasOwn(table, id) ? table[id] : undefined;
 
 /** The title of a step; an id that this procedure does not know stands for itself. */
 export const titleOf = (id: string): string => found(words.steps, id)?.title ?? id;
@@ -68,4 +64,4 @@ export const eventLabel = (event: string): string | undefined => found(words.opt
 export const placeLabel = (place: string): string => found(words.places, place) ?? place;
 
 /** Why typed text was not taken. */
-export const refusalText: (refusal: Refusal) => string = speaker(words.refusals);
+export const refusalText: (refusal: TypedRefusal) => string = speaker(words.refusals);

@@ -4,7 +4,7 @@ import {linesOf, readAnswer, unitOf} from '../../source/procedure/read-answer.js
 import {stages, takes} from '../../source/procedure/step.js';
 import {answerKinds} from '../../source/procedure/step-ids.js';
 import {gaugeUnits, units} from '../../source/units.js';
-import {problemText} from '../../source/words/problem-text.js';
+import {says} from '../../source/words/says.js';
 import {askOf, mistakeOf, optionsOf, tickText, titleOf, whyOf} from '../../source/words/step-text.js';
 import {factsWith, watched} from '../helpers/facts.js';
 import {troubles} from '../helpers/troubles.js';
@@ -96,7 +96,7 @@ describe('The procedure', () => {
 		for (const id of lines) {
 			expect(id).toMatch(/^[a-z-]+$/);
 			expect(tickText(step.id, id)).toMatch(/^[A-Z].{5,69}$/);
-			expect(problemText({id: 'lines-left', values: {list: step.id, lines: [id]}})).toMatch(/^[A-Z].*\.$/);
+			expect(says.problem({id: 'lines-left', values: {list: step.id, lines: [id]}})).toMatch(/^[A-Z].*\.$/);
 		}
 	});
 

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import {describe, expect, it} from 'vitest';
 import {procedure, stepById} from '../../source/procedure/index.js';
 import {type AnswerRead, fits, readAnswer, unitOf} from '../../source/procedure/read-answer.js';
-import type {Refusal} from '../../source/procedure/refusal.js';
+import type {TypedRefusal} from '../../source/procedure/refusal.js';
 import type {AnswerValue, Input, Step} from '../../source/procedure/step.js';
 import {withUnit} from '../../source/procedure/typed-text.js';
 import {gaugeUnits} from '../../source/units.js';
@@ -18,7 +18,7 @@ function step(id: string): Step {
 
 const read = (id: string, typed: string, known: Readonly<Record<string, AnswerValue>> = {}): AnswerRead =>
 	readAnswer(step(id), typed, factsWith(known), words.options);
-const refusedFor = (id: Refusal['id'], values: object = {}) => ({
+const refusedFor = (id: TypedRefusal['id'], values: object = {}) => ({
 	kind: 'refused',
 	refusal: {id, values: expect.objectContaining(values)},
 });

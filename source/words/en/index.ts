@@ -11,7 +11,7 @@ import {findings} from './findings.js';
 import {options} from './options.js';
 import {pages} from './pages/index.js';
 import {practice} from './practice.js';
-import {problems} from './problems.js';
+import {problems, ways} from './problems.js';
 import {reasons} from './reasons.js';
 import {refusals} from './refusals.js';
 import {reports} from './reports.js';
@@ -44,5 +44,6 @@ export const en = {
 	steps,
 	store,
 	terminal,
+	ways,
 	years,
 };

@@ -1,4 +1,4 @@
-import type {RefusalValues, SidesWanted} from '../../procedure/refusal.js';
+import type {SidesWanted, TypedRefusalValues} from '../../procedure/refusal.js';
 import type {Sentences} from '../../said.js';
 import {formatIn, labelsOf, type Quantity, type UnitId, units} from '../../units.js';
 import {entries} from './entries.js';
@@ -28,7 +28,7 @@ const withSide = (wanted: SidesWanted | undefined): string =>
 	wanted ? `, with its side: ${entries.sides[wanted[0]].word} or ${entries.sides[wanted[1]].word}` : '';
 
 /** What is answered to typed text that is not taken. */
-export const refusals: Sentences<RefusalValues> = {
+export const refusals: Sentences<TypedRefusalValues> = {
 	'no-number-typed': (wanted) => `Type a number, for example ${exampleIn(wanted.unit)}${withSide(wanted.sides)}.`,
 	'not-a-number': ({typed, unit, sides}) =>
 		`${inQuotes(typed)} is not a number; type it like this: ${exampleIn(unit)}${withSide(sides)}.`,
