@@ -1,9 +1,11 @@
+import type {PastCheck, PastProbe} from '../check/past-check.js';
 import type {VerdictLimits} from '../procedure/facts.js';
 import {isMeasured, type MeasuredRadius, type RadiusFigures} from '../results/figures-types.js';
 import {words} from '../words/index.js';
+import {placeLabel} from '../words/step-text.js';
 import type {BandRow, Shown} from './shown-lines.js';
 
-const {label, at} = words.pages.verdict.bands;
+const {label, at, last: lastLabel} = words.pages.verdict.bands;
 
 export const bandRow = (figures: MeasuredRadius): BandRow => ({
 	label: label(figures),
@@ -27,6 +29,24 @@ export function bandsShown(
 			goodPct: limits.pullGoodPct,
 			usablePct: limits.pullUsablePct,
 			caption: measured.map(at).join(' '),
+		},
+	];
+}
+
+/** The hold bands of the last check, to stand beside those of today. */
+export function lastBands([last]: readonly PastCheck[], places?: readonly string[]): BandRow[] {
+	return (last?.probe ?? []).filter(({place}) => places?.includes(place) ?? true).flatMap(bandOf);
+}
+
+function bandOf({place, pullPct, bandPct}: PastProbe): BandRow[] {
+	if (pullPct === null || bandPct === null) return [];
+	return [
+		{
+			label: lastLabel({place: placeLabel(place)}),
+			lowPct: pullPct - bandPct / 2,
+			highPct: pullPct + bandPct / 2,
+			pullPct,
+			earlier: true,
 		},
 	];
 }

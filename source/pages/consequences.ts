@@ -12,15 +12,16 @@ import {takes} from '../procedure/step.js';
 import type {IdOf, StepId} from '../procedure/step-ids.js';
 import {tickStates} from '../procedure/ticks.js';
 import {carriedMn, guardHandling} from '../procedure/weighing.js';
-import {issuedOf} from '../results/issued.js';
 import {nextCheckOf} from '../results/next-check.js';
 import {words} from '../words/index.js';
+import {nextCheckText} from '../words/results-text.js';
 import {tickText, titleOf} from '../words/step-text.js';
 import {biasLater} from './bias/cure-first.js';
 import {biasLines} from './bias/lines.js';
 import {skatingLines} from './bias/skating-lines.js';
 import {lastAdvice} from './bias/so-far.js';
 import {geometryLines, unusualLengths, workedOutLines} from './geometry-lines.js';
+import {issuedOf} from './issued.js';
 import {levelConsequence} from './level-consequence.js';
 import {zeroText} from './on-gauge.js';
 import {probeSoFar} from './probe-so-far.js';
@@ -159,7 +160,7 @@ const tickLines = (step: StepOf<'ticks'>, facts: Facts): Shown[] =>
 
 function nextCheckLines({check, history}: Dialogue): Shown[] {
 	const next = nextCheckOf(check, history);
-	return [line(said.nextCheck(next), 'strong'), line(next.because)];
+	return [line(said.nextCheck(next), 'strong'), line(nextCheckText(next.because))];
 }
 
 /** A condition that is confirmed once more while rounds hang on it. */

@@ -12,11 +12,10 @@ import {partialDocument} from '../results/document-of-check.js';
 import type {Document} from '../results/document-schema.js';
 import {figuresOf} from '../results/figures.js';
 import {isMeasured, type MeasuredRadius} from '../results/figures-types.js';
-import {assumedLine, isWorthAdvice, oneMoreLine} from '../results/one-more-round.js';
-import {apartLines, roundsAgree} from '../results/rounds-agree.js';
-import {lastBands} from '../results/years/last-bands.js';
+import {afterOneMoreRound, isOneMoreWorthIt, isWorthAdvice} from '../results/one-more-round.js';
+import {radiiApart, roundsAgree} from '../results/rounds-agree.js';
 import {words} from '../words/index.js';
-import {bandsShown} from './band-rows.js';
+import {bandsShown, lastBands} from './band-rows.js';
 import {biasSoFar} from './bias/so-far.js';
 import {onGauge, scaleLine} from './on-gauge.js';
 import {line, type Shown} from './shown-lines.js';
@@ -119,7 +118,10 @@ function figureLines(facts: Facts, place: Place, history: readonly PastCheck[]):
 	if (!here || !isMeasured(here)) return bandsShown(others, facts.limits, before);
 	const judged = {figures: here, limits: facts.limits};
 	return [
-		...apartLines(document, here.radiusMm),
+		...radiiApart(document).map((one) => {
+			const {roundsApart, roundsApartElsewhere} = words.results;
+			return line(one.radiusMm === here.radiusMm ? roundsApart(one) : roundsApartElsewhere(one), 'warn');
+		}),
 		...bandsShown([here, ...others], facts.limits, before),
 		line(said.pull(judged), 'strong'),
 		line(said.band(judged), 'strong'),
@@ -131,12 +133,19 @@ function figureLines(facts: Facts, place: Place, history: readonly PastCheck[]):
 
 /** What more rounds would bring: with fewer than three of them nobody can tell. */
 function wouldDecide(document: Document, here: MeasuredRadius): Shown[] {
-	if (here.repeatability === 'assumed') return [assumedLine];
+	if (here.repeatability === 'assumed') return [line(words.results.repeatabilityAssumed, 'dim')];
 	if (!isWorthAdvice(document, here)) return [];
 	const {pullWouldDecide: pull, bandWouldDecide: band, pullAtWorst, bandAtWorst} = here;
 	return [
 		...(pull ? [line(said.pullWouldDecide({by: pull, atWorst: pullAtWorst}))] : []),
 		...(band ? [line(said.bandWouldDecide({by: band, atWorst: bandAtWorst}))] : []),
-		oneMoreLine(document, here),
+		line(oneMoreText(document, here), 'dim'),
 	];
+}
+
+/** What one round more would bring. */
+function oneMoreText(document: Document, here: MeasuredRadius): string {
+	const more = afterOneMoreRound(document, here);
+	if (!more) return words.results.repeatabilityAssumed;
+	return isOneMoreWorthIt(more, here) ? words.results.oneMoreRound(more) : words.results.oneMoreIsIdle;
 }

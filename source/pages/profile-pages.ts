@@ -1,5 +1,7 @@
 import type {Profile} from '../procedure/facts.js';
 import {corrected, type ProfilesChanged, renamed, setAside} from '../results/profile-changes.js';
+import {words} from '../words/index.js';
+import {profileRefusalText} from '../words/results-text.js';
 import type {Workbench} from '../workbench.js';
 import type {Pages, Turn} from './page.js';
 import {type ProfilePlace, profilePage} from './profile-page.js';
@@ -36,7 +38,8 @@ function turn(workbench: Workbench, place: ProfilePlace, entry: string): Turn<Pr
 		case 'answer': {
 			if (entry === 'back') return {kind: 'go', to: {at: 'answers', id}};
 			const {step} = place;
-			const change = (profiles: readonly Profile[]) => corrected(profiles, {id, step, typed: entry, at});
+			const change = (profiles: readonly Profile[]) =>
+				corrected(profiles, {id, step, typed: entry, names: words.options, at});
 			return saving(workbench, {at: 'answers', id}, change);
 		}
 	}
@@ -49,6 +52,6 @@ function saving(
 	change: (profiles: readonly Profile[]) => ProfilesChanged,
 ): Turn<ProfilePlace> {
 	const tried = change(workbench.profiles());
-	if (!tried.ok) return {kind: 'refused', sentence: tried.sentence};
+	if (!tried.ok) return {kind: 'refused', sentence: profileRefusalText(tried.refusal)};
 	return {kind: 'save', save: () => workbench.archive.changeProfiles(change), to};
 }

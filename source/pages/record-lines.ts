@@ -5,7 +5,7 @@ import {nameOfTrial, trialsOf} from '../check/trials.js';
 import {offPlaces, onPlaces} from '../procedure/places.js';
 import type {Place} from '../procedure/step.js';
 import type {FinishedCheck} from '../results/record.js';
-import {type Voids, voidLines} from '../results/voids.js';
+import type {Voids} from '../results/voids.js';
 import {words} from '../words/index.js';
 import {becauseText, reasonText} from '../words/says.js';
 import {titleOf} from '../words/step-text.js';
@@ -78,3 +78,9 @@ function seriesLines(check: Check, series: Series, number: number): Shown[] {
 			: []),
 	];
 }
+
+/** What stands beside a past check about its being void. */
+export const voidLines = ({voided, formerVoids = []}: Voids): Shown[] => [
+	...(voided ? [line(words.results.void(voided), 'bad')] : []),
+	...formerVoids.map((one) => line(words.results.wasVoid(one))),
+];

@@ -3,18 +3,16 @@ import {answerOf} from '../check/check.js';
 import type {PastCheck} from '../check/past-check.js';
 import {factsOfSeries, type Progress, progressOf} from '../check/progress.js';
 import {openSeries} from '../check/series.js';
-import type {Finding} from '../results/diagnose.js';
 import {documentOfCheck, partialDocument, seriesThatCounts} from '../results/document-of-check.js';
 import {type Figures, figuresOf, isMeasured} from '../results/figures.js';
-import {type Issued, issuedOf} from '../results/issued.js';
-import {assumedLine} from '../results/one-more-round.js';
-import {lastBands} from '../results/years/last-bands.js';
+import type {Issued, IssuedFinding} from '../results/issued.js';
 import {words} from '../words/index.js';
 import {overriddenText, reasonText} from '../words/says.js';
 import {titleOf} from '../words/step-text.js';
-import {bandsShown} from './band-rows.js';
+import {bandsShown, lastBands} from './band-rows.js';
 import {beforeAndAfter, earlierRows} from './before-and-after.js';
 import {biasLines} from './bias/lines.js';
+import {issuedOf} from './issued.js';
 import {zeroText} from './on-gauge.js';
 import {detailLines, radiusTable} from './radius-lines.js';
 import {line, type Shown, type Tone} from './shown-lines.js';
@@ -39,7 +37,9 @@ export function verdictLines(
 		...overrideLines(check, progress),
 		// What is to be done comes before all that only bears it out: on a small screen the rest is pages further.
 		...findingLines(findings),
-		...(figures.probe.some(({repeatability}) => repeatability === 'assumed') ? [assumedLine] : []),
+		...(figures.probe.some(({repeatability}) => repeatability === 'assumed')
+			? [line(words.results.repeatabilityAssumed, 'dim')]
+			: []),
 		...zeroLine(check, figures),
 		...(issued.form === 1 ? [] : setAnewLine(check)),
 		...(years?.changes ?? []),
@@ -60,7 +60,7 @@ export function notMeasured(check: Check): Shown[] {
 /** That there is no verdict, and why. */
 export function noVerdictLines(check: Check): Shown[] {
 	const found = documentOfCheck(check);
-	return [line(verdict.none, 'strong'), ...(found.ok ? [] : [line(found.sentence)])];
+	return [line(verdict.none, 'strong'), ...(found.ok ? [] : [line(words.documents.missing[found.missing])])];
 }
 
 /** What was measured in a check that came to no verdict. */
@@ -74,7 +74,7 @@ const toneOf = (atWorst: Figures['atWorst']): Tone =>
 	atWorst === 'good' ? 'good' : atWorst === 'usable' ? 'warn' : 'bad';
 
 /** The gravest finding gives the one thing to do now; the others stand beside it without an action of their own. */
-const findingLines = ([first, ...others]: readonly Finding[]): Shown[] =>
+const findingLines = ([first, ...others]: readonly IssuedFinding[]): Shown[] =>
 	first
 		? [
 				line(first.found, 'strong'),

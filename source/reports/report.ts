@@ -1,6 +1,6 @@
 import type {BandRow, Shown, Tone} from '../pages/shown-lines.js';
-import type {Finding} from '../results/diagnose.js';
 import type {AtWorst, Verdict} from '../results/figures-types.js';
+import type {IssuedFinding} from '../results/issued.js';
 
 /** A text that somebody typed: set apart, so that its direction disturbs nothing around it. */
 export type Typed = {readonly typed: string};
@@ -37,7 +37,7 @@ export type Block =
 	/** Names and what is known of each: a narrow table. */
 	| {readonly kind: 'facts'; readonly caption: Words; readonly facts: readonly (readonly [name: Words, value: Cell])[]}
 	/** In order of weight, with who acts. */
-	| {readonly kind: 'findings'; readonly findings: readonly Finding[]}
+	| {readonly kind: 'findings'; readonly findings: readonly IssuedFinding[]}
 	| {
 			readonly kind: 'picture';
 			readonly title: string;

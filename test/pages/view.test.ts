@@ -1,12 +1,12 @@
 import {describe, expect, it} from 'vitest';
 import {type Dialogue, positionOf} from '../../source/check/dialogue.js';
 import {respond} from '../../source/check/respond.js';
+import {issuedOf} from '../../source/pages/issued.js';
 import {inWords, type Shown} from '../../source/pages/shown-lines.js';
 import {viewOf} from '../../source/pages/view.js';
 import {closingOf} from '../../source/procedure/hold-limits.js';
 import {documentOfCheck} from '../../source/results/document-of-check.js';
 import {figuresOf, isMeasured} from '../../source/results/figures.js';
-import {issuedOf} from '../../source/results/issued.js';
 import {becauseText} from '../../source/words/says.js';
 import {words} from '../helpers/said.js';
 import {northDeck, northDeckWith} from '../helpers/sample-check.js';

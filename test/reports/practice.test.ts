@@ -1,9 +1,9 @@
 import {existsSync} from 'node:fs';
 import path from 'node:path';
 import {describe, expect, it} from 'vitest';
+import {finishedCheck} from '../../source/commands/filing.js';
 import {practiceNotice} from '../../source/pages/practice-words.js';
 import type {CheckSource} from '../../source/reports/check-source.js';
-import {finishedCheck} from '../../source/results/record.js';
 import {
 	dataFolder,
 	exported,

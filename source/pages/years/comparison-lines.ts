@@ -3,6 +3,7 @@ import type {PastCheck} from '../../check/past-check.js';
 import {isAbove} from '../../measures/compare.js';
 import {type ComparedFigure, type Comparison, comparisonsOf, gravestOf} from '../../results/years/comparison.js';
 import {words} from '../../words/index.js';
+import {noteText, obstacleText} from '../../words/results-text.js';
 import {eventLabel, placeLabel} from '../../words/step-text.js';
 import {line, type Shown, type Tone} from '../shown-lines.js';
 import {slopesOf} from './trend-lines.js';
@@ -18,8 +19,6 @@ const movedOf = ({figure, place, radiusMm, playingMn, change}: ComparedFigure) =
 	uncertaintyPct: (100 * change.uncertaintyMn) / playingMn,
 });
 
-const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
-
 /** One comparison in sentences: first what changed, then what did not, all in one line. */
 function linesOfComparison({then: {date}, figures, notes, obstacles}: Comparison): Shown[] {
 	const changed = figures.filter(({change}) => change.verdict !== 'not changed');
@@ -30,8 +29,8 @@ function linesOfComparison({then: {date}, figures, notes, obstacles}: Comparison
 			return line(words.years.comparison.moved({date, verdict, ...movedOf(one)}), tones[verdict]);
 		}),
 		...(same.length === 0 ? [] : [line(words.years.comparison.unchanged({date, figures: same}))]),
-		...obstacles.map((why) => line(words.years.comparison.notWith({date, why}), 'warn')),
-		...notes.map((note) => line(capital(note), 'dim')),
+		...obstacles.map((one) => line(obstacleText(one), 'warn')),
+		...notes.map((one) => line(noteText(one), 'dim')),
 	];
 }
 

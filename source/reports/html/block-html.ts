@@ -1,4 +1,4 @@
-import type {Finding} from '../../results/diagnose.js';
+import type {IssuedFinding} from '../../results/issued.js';
 import type {Block, Cell} from '../report.js';
 import {drawingSvg} from '../svg/drawing-svg.js';
 import {markSvg} from '../svg/mark-svg.js';
@@ -58,7 +58,7 @@ function bodyHtml(rows: readonly (readonly Cell[])[]): string {
 const findingsHtml = ({findings}: Of<'findings'>): string =>
 	`<ol class="findings">\n${findings.map(findingHtml).join('\n')}\n</ol>`;
 
-const findingHtml = ({found, likely, next, who}: Finding): string =>
+const findingHtml = ({found, likely, next, who}: IssuedFinding): string =>
 	[
 		'<li>',
 		`<p><strong>${escapeHtml(found)}</strong></p>`,

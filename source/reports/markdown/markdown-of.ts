@@ -1,4 +1,4 @@
-import type {Finding} from '../../results/diagnose.js';
+import type {IssuedFinding} from '../../results/issued.js';
 import {
 	type Block,
 	type Cell,
@@ -70,7 +70,7 @@ function tableText({head, rows}: Extract<Block, {kind: 'table'}>): string {
 
 const cellText = (cell: Cell): string => text(isJudged(cell) ? cell.words : cell);
 
-const findingText = ({found, likely, next, who}: Finding, index: number): string =>
+const findingText = ({found, likely, next, who}: IssuedFinding, index: number): string =>
 	[
 		`${index + 1}. ${bold(found)}`,
 		...(likely === '' ? [] : [`   Likely: ${escapeMarkdown(likely)}.`]),

@@ -1,7 +1,6 @@
-import {bandsShown} from '../../pages/band-rows.js';
+import {bandsShown, lastBands} from '../../pages/band-rows.js';
 import {earlierRows} from '../../pages/before-and-after.js';
 import {isMeasured, type RadiusFigures} from '../../results/figures-types.js';
-import {lastBands} from '../../results/years/last-bands.js';
 import type {CheckSource} from '../check-source.js';
 import type {Block} from '../report.js';
 

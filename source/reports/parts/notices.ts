@@ -1,5 +1,4 @@
-import {isDeckReady} from '../../pages/record-lines.js';
-import {voidLines} from '../../results/voids.js';
+import {isDeckReady, voidLines} from '../../pages/record-lines.js';
 import type {CheckSource} from '../check-source.js';
 import {type Block, notice, sentence, type Words, withTyped} from '../report.js';
 

@@ -15,6 +15,7 @@ import {problems, ways} from './problems.js';
 import {reasons} from './reasons.js';
 import {refusals} from './refusals.js';
 import {reports} from './reports.js';
+import {results} from './results.js';
 import {rounds} from './rounds.js';
 import {steps} from './steps/index.js';
 import {store} from './store.js';
@@ -40,6 +41,7 @@ export const en = {
 	reasons,
 	refusals,
 	reports,
+	results,
 	rounds,
 	steps,
 	store,

@@ -96,6 +96,7 @@ export const verdict = {
 	bands: {
 		label: ({place, radiusMm}: MeasuredRadius) => `${entries.places[place]} ${plainNumber(radiusMm)}`,
 		before: ({place}: MeasuredRadius) => `before ${entries.places[place]}`,
+		last: ({place}: {place: string}) => `last ${place}`,
 		at: (one: MeasuredRadius) => `${entries.places[one.place]} radius: pull ${pullAt(one)}; hold band ${bandAt(one)}.`,
 	},
 	series: {

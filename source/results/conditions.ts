@@ -7,7 +7,7 @@ import {units} from '../units.js';
 import type {Document} from './document-schema.js';
 
 /** What holds for every radius of a document, with the optional keys filled in. */
-export type Settings = {
+export type Conditions = {
 	readonly carriedMn: number;
 	/** Percent of the playing force for each unit of the gauge. */
 	readonly factor: number;
@@ -39,7 +39,7 @@ const leaningOf = ({arm, trackingForce}: Document, carriedMn: number): number =>
 };
 
 /** The limits of a document, those left out filled in with the program's own. */
-export const limitsOf = ({limits = {}}: Document): {pull: Limits; band: Limits} => ({
+export const documentLimits = ({limits = {}}: Document): {pull: Limits; band: Limits} => ({
 	pull: {
 		good: limits.pullGoodPct ?? defaults.pullGoodPct.value,
 		usable: limits.pullUsablePct ?? defaults.pullUsablePct.value,
@@ -50,13 +50,13 @@ export const limitsOf = ({limits = {}}: Document): {pull: Limits; band: Limits} 
 	},
 });
 
-export const settingsOf = (document: Document): Settings => {
+export const conditionsOf = (document: Document): Conditions => {
 	const {arm, gauge, trackingForce} = document;
 	const {guard, guardMassG = 0, scaleReadingMn} = trackingForce;
 	const carriedMn = carriedForceMn(scaleReadingMn, guard === 'left-out' ? guardMassG : 0);
 	// With a percent gauge the gain of the stylus scale cancels in carried over playing force.
 	const forcePct = gauge.unit === 'percent' ? 0 : (trackingForce.relativeUncertaintyPct ?? 0);
-	const {pull, band} = limitsOf(document);
+	const {pull, band} = documentLimits(document);
 	return {
 		carriedMn,
 		factor: factorOf(document, carriedMn),
