@@ -1,5 +1,5 @@
 import {recordLines} from '../../pages/record-lines.js';
-import {radiusRecords} from '../../reports/csv/radius-table.js';
+import {radiusRecords} from '../../reports/radius-csv.js';
 import {type FinishedCheck, summaryOf} from '../../results/record.js';
 import {isCheckId} from '../../store/check-id.js';
 import type {Codec} from '../../store/context.js';

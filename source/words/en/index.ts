@@ -10,11 +10,12 @@ import {figures} from './figures.js';
 import {findings} from './findings.js';
 import {options} from './options.js';
 import {pages} from './pages/index.js';
+import {pictures} from './pictures.js';
 import {practice} from './practice.js';
 import {problems, ways} from './problems.js';
 import {reasons} from './reasons.js';
 import {refusals} from './refusals.js';
-import {reports} from './reports.js';
+import {reports} from './reports/index.js';
 import {results} from './results.js';
 import {rounds} from './rounds.js';
 import {steps} from './steps/index.js';
@@ -36,6 +37,7 @@ export const en = {
 	findings,
 	options,
 	pages,
+	pictures,
 	practice,
 	problems,
 	reasons,

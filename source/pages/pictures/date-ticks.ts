@@ -1,4 +1,4 @@
-import {dayText} from '../../pages/years/day-text.js';
+import {dayText} from '../years/day-text.js';
 
 const dayMs = 86_400_000;
 
@@ -27,11 +27,11 @@ export function dateTicks(dates: readonly string[], low: number, high: number): 
 
 /** Months counted from the year 0. */
 function monthsWithin(low: number, high: number): number[] {
-	const first = monthOf(low) + 1;
-	return Array.from({length: Math.max(0, monthOf(high) - first + 1)}, (_, index) => first + index);
+	const first = monthNumber(low) + 1;
+	return Array.from({length: Math.max(0, monthNumber(high) - first + 1)}, (_, index) => first + index);
 }
 
-const monthOf = (day: number): number => {
+const monthNumber = (day: number): number => {
 	const date = new Date(day * dayMs);
 	return date.getUTCFullYear() * 12 + date.getUTCMonth();
 };
