@@ -1,8 +1,8 @@
 import type {PastCheck, PastProbe} from '../../check/past-check.js';
-import {dayText} from '../../pages/years/day-text.js';
 import {yearsOf} from '../../pages/years/years-lines.js';
 import type {AtWorst} from '../../results/figures-types.js';
 import {formatIn} from '../../units.js';
+import {dayText} from '../../words/dates.js';
 import {words} from '../../words/index.js';
 import {placeLabel} from '../../words/step-text.js';
 import {sideForce, span} from '../../words/wording.js';

@@ -65,7 +65,6 @@ const comparison = {
 		'not changed': 'Not changed since the last check.',
 	} satisfies Record<ChangeVerdict, string>,
 	notWithLast: ({date}: Since) => `Not comparable with the last check, of ${dayText(date)}.`,
-	notWith: ({date, why}: Since & {readonly why: string}) => `Not comparable with ${dayText(date)}: ${why}.`,
 	moved: ({date, verdict, ...moved}: Since & Moved & {readonly verdict: ChangeVerdict}) =>
 		`The ${nameOf(moved)} ${moved.figure === 'pull' ? 'moved' : 'became'} ${sizeOfChange(moved)} since ${dayText(date)}: ${verdicts[verdict]}.`,
 	unchanged: ({date, figures}: Since & {readonly figures: readonly Moved[]}) =>

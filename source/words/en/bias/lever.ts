@@ -11,7 +11,7 @@ const moves = (pct: number): string =>
 /** A turn of the lever as hours of the clock face. */
 const hours = (deg: number): string => {
 	const size = Math.abs(deg) / 30;
-	return `${plainNumber(Number(size.toFixed(1)))} ${plural(size, {one: 'hour', other: 'hours'})}`;
+	return `${plainNumber(size, 1)} ${plural(size, {one: 'hour', other: 'hours'})}`;
 };
 
 /** Turned by so many degrees, which raises or lowers a lever, and what is left then. */
