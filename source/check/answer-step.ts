@@ -1,5 +1,6 @@
 import {profileSteps} from '../procedure/index.js';
-import {readAnswer} from '../procedure/read-answer.js';
+import type {Way} from '../procedure/problem.js';
+import {nameOf, readAnswer} from '../procedure/read-answer.js';
 import {type AnswerValue, type Step, takes} from '../procedure/step.js';
 import {doubtAskedBy} from '../procedure/steps-still.js';
 import {describeTicks, nextLine, tickStates} from '../procedure/ticks.js';
@@ -52,13 +53,17 @@ export function chooseWay(dialogue: Dialogue, {progress}: Position, step: Step, 
 	if (!way) return dialogue;
 	switch (way.do) {
 		case 'set':
-			return act(dialogue, {type: 'answer', step: way.step, value: way.value, typed: way.typed, at});
+			return act(dialogue, {type: 'answer', step: way.step, value: way.value, typed: typedOf(way, dialogue), at});
 		case 'ask-again':
 			return act(dialogue, {type: 'ask-again', steps: way.steps, at});
 		case 'new-series':
 			return act(dialogue, {type: 'new-series', because: plainly(way.because), steps: way.steps, at});
 	}
 }
+
+/** What is kept as typed of an answer that a way out sets. */
+const typedOf = ({step, value}: Extract<Way, {do: 'set'}>, {names}: Dialogue): string =>
+	typeof value === 'string' ? nameOf(names, step, value) : describeTicks(value);
 
 function tick(dialogue: Dialogue, {progress}: Position, step: Step, entry: Entry, at: string): Dialogue {
 	if (!takes(step, 'ticks')) return dialogue;

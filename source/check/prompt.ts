@@ -44,8 +44,7 @@ export type Prompt<L = string, Q = string> = {readonly key: string} & (
 export type AskedPrompt = Prompt<Label, Question>;
 
 /** The prompt that belongs to a dialogue. */
-export function promptOf(dialogue: Dialogue): AskedPrompt {
-	const position = positionOf(dialogue);
+export function promptOf(dialogue: Dialogue, position: Position = positionOf(dialogue)): AskedPrompt {
 	const {mode} = dialogue;
 	switch (mode.kind) {
 		case 'ask':

@@ -88,7 +88,8 @@ export function readText(text: string): AnswerRead {
 		: {kind: 'value', value: text, typed: text};
 }
 
-const nameOf = (
+/** What an option is called where names are given; its id else. */
+export const nameOf = (
 	names: Readonly<Record<string, Readonly<Record<string, string>>>> | undefined,
 	step: string,
 	option: string,

@@ -23,7 +23,6 @@ export const pivotSteps: readonly Step[] = [
 								do: 'set',
 								step: 'arm-pivot-way',
 								value: 'nulls',
-								typed: 'from both null radii',
 							},
 							{id: 'measure-pivot', do: 'ask-again', steps: ['arm-pivot-distance']},
 						],

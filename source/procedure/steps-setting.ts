@@ -29,7 +29,7 @@ export const settingSteps: readonly Step[] = [
 				? {
 						id: 'mat-meets-guard',
 						values: {},
-						ways: [{id: 'take-mat-off', do: 'set', step: 'mat', value: 'off', typed: 'the mat is taken off'}],
+						ways: [{id: 'take-mat-off', do: 'set', step: 'mat', value: 'off'}],
 					}
 				: undefined,
 		reasons: ['mat-must-stay', 'no-guard'],

@@ -75,14 +75,12 @@ export const weighingSteps: readonly Step[] = [
 								do: 'set',
 								step: 'weighed',
 								value: 'with',
-								typed: 'guard on, scale not zeroed on it',
 							},
 							{
 								id: 'add-guard-mass',
 								do: 'set',
 								step: 'guard-account',
 								value: 'add',
-								typed: "add the guard's known mass",
 							},
 						],
 					}

@@ -1,5 +1,5 @@
 import type {Check} from '../../check/check.js';
-import {bandsPicture, lastBands} from '../../pages/band-rows.js';
+import {bandsShown, lastBands} from '../../pages/band-rows.js';
 import {earlierRows} from '../../pages/before-and-after.js';
 import {isDeckReady, voidLines} from '../../pages/record-lines.js';
 import {inWords} from '../../pages/shown-lines.js';
@@ -39,7 +39,7 @@ export const deckNotice = ({record, putBackAt}: CheckSource): ReportBlock[] =>
 /** The hold bands beside those of the series before and of the last check, with how surely their middles are known. */
 export function bandsBlock({record: {check}, history}: CheckSource, probe: readonly RadiusFigures[]): ReportBlock[] {
 	const measured = probe.filter(isMeasured);
-	const pictures = bandsPicture(probe, check.limits, [...earlierRows(check), ...lastBands(history)]);
+	const pictures = bandsShown(probe, check.limits, [...earlierRows(check), ...lastBands(history)]);
 	return pictures.flatMap((shown): ReportBlock[] => {
 		if (shown.kind !== 'bands') return [];
 		const rows = shown.rows.map((row, index) => ({...row, pullUncertaintyPct: measured[index]?.pullUncertaintyPct}));

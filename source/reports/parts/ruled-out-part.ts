@@ -1,6 +1,6 @@
 import type {Check} from '../../check/check.js';
 import {factsOfSeries} from '../../check/progress.js';
-import {zeroText} from '../../pages/zero-text.js';
+import {zeroText} from '../../pages/on-gauge.js';
 import {biasDeviceId, hasBias} from '../../procedure/bias-devices.js';
 import type {Facts} from '../../procedure/facts.js';
 import {closingOf} from '../../procedure/hold-limits.js';

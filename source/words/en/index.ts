@@ -9,7 +9,7 @@ import {faces} from './faces.js';
 import {figures} from './figures.js';
 import {findings} from './findings.js';
 import {options} from './options.js';
-import {pages} from './pages.js';
+import {pages} from './pages/index.js';
 import {pictures} from './pictures.js';
 import {practice} from './practice.js';
 import {problems, ways} from './problems.js';
