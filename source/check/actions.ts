@@ -1,7 +1,7 @@
+import type {Place} from '../procedure/places.js';
 import type {Trouble} from '../procedure/problem.js';
 import type {ReasonId} from '../procedure/reasons.js';
-import type {AnswerValue, Place} from '../procedure/step.js';
-import type {DoubtId, StepId} from '../procedure/step-ids.js';
+import type {AnswerValue, DoubtId, StepId} from '../procedure/step-ids.js';
 import type {DoubtItemId} from '../procedure/steps-still.js';
 import type {Because} from './says.js';
 

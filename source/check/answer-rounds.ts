@@ -1,10 +1,10 @@
 import type {Facts} from '../procedure/facts.js';
 import {inGaugeUnit, topOfScale, topText} from '../procedure/hold-limits.js';
 import {isPutBack} from '../procedure/index.js';
-import {isOnPlace, stepOfRounds} from '../procedure/places.js';
+import {isOnPlace, type Place, stepOfRounds} from '../procedure/places.js';
 import {readSigned, signOfWord} from '../procedure/read-signed.js';
 import {gaugeSides, gaugeUnitOf, pushSides, showsHandForce} from '../procedure/readings.js';
-import type {Place, Step} from '../procedure/step.js';
+import type {Step} from '../procedure/step.js';
 import {stepIdsOf} from '../procedure/step-ids.js';
 import {withUnit} from '../procedure/typed-text.js';
 import type {LimitName} from './actions.js';

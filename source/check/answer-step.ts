@@ -1,7 +1,8 @@
 import {profileSteps} from '../procedure/index.js';
 import type {Way} from '../procedure/problem.js';
 import {nameOf, readAnswer} from '../procedure/read-answer.js';
-import {type AnswerValue, type Step, takes} from '../procedure/step.js';
+import {type Step, takes} from '../procedure/step.js';
+import type {AnswerValue} from '../procedure/step-ids.js';
 import {doubtAskedBy} from '../procedure/steps-still.js';
 import {describeTicks, nextLine, tickStates} from '../procedure/ticks.js';
 import {chooseRounds, takeLimit} from './answer-rounds.js';

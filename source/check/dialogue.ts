@@ -1,8 +1,9 @@
 import type {Facts, Profile} from '../procedure/facts.js';
 import {isPlaceOffScale} from '../procedure/hold-limits.js';
+import type {Place} from '../procedure/places.js';
 import type {Problem} from '../procedure/problem.js';
 import {readAnswer, unitOf} from '../procedure/read-answer.js';
-import type {Place, Sides, StageId, Step} from '../procedure/step.js';
+import type {Sides, StageId, Step} from '../procedure/step.js';
 import type {OptionNames, StepId} from '../procedure/step-ids.js';
 import {withUnit} from '../procedure/typed-text.js';
 import type {Check} from './check.js';

@@ -1,6 +1,5 @@
 import {afterStop, isPutBack, stageOf, stepById} from '../procedure/index.js';
-import type {AnswerValue} from '../procedure/step.js';
-import {isStepId, stepIdsOf} from '../procedure/step-ids.js';
+import {type AnswerValue, isStepId, stepIdsOf} from '../procedure/step-ids.js';
 import {undoneBy} from '../procedure/undone-by.js';
 import type {Action} from './actions.js';
 import {askAgain} from './ask-again.js';

@@ -1,6 +1,5 @@
 import {usualRounds} from '../procedure/facts.js';
-import {isOnPlace, places, stepOfRounds, turningPlaces} from '../procedure/places.js';
-import type {Place} from '../procedure/step.js';
+import {isOnPlace, type Place, places, stepOfRounds, turningPlaces} from '../procedure/places.js';
 import type {Action, LimitName} from './actions.js';
 import type {Check, Reading, Round, Series} from './check.js';
 import {counts, openSeries, withOpenSeries} from './series.js';

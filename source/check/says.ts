@@ -1,8 +1,9 @@
+import type {Place} from '../procedure/places.js';
 import type {WayId} from '../procedure/problem.js';
 import type {ReasonId} from '../procedure/reasons.js';
 import type {TypedRefusalValues} from '../procedure/refusal.js';
 import type {RemedyId} from '../procedure/remedies.js';
-import type {Place, SideWord, StageId} from '../procedure/step.js';
+import type {SideWord, StageId} from '../procedure/step.js';
 import type {IdOf, StepId} from '../procedure/step-ids.js';
 import type {DoubtItemId} from '../procedure/steps-still.js';
 import type {Nothing, Said} from '../said.js';

@@ -1,6 +1,5 @@
 import type {HoldLimits} from '../procedure/facts.js';
-import {places} from '../procedure/places.js';
-import type {Place} from '../procedure/step.js';
+import {type Place, places} from '../procedure/places.js';
 import type {Answer, Check, Round, Series} from './check.js';
 
 export const newSeries = (at: string): Series => ({

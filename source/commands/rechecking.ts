@@ -2,8 +2,7 @@ import type {Action} from '../check/actions.js';
 import {answerOf, type Check} from '../check/check.js';
 import type {Profile} from '../procedure/facts.js';
 import {profileSteps, stepById} from '../procedure/index.js';
-import type {AnswerValue, ProfileKind} from '../procedure/step.js';
-import type {StepId} from '../procedure/step-ids.js';
+import type {AnswerValue, ProfileKind, StepId} from '../procedure/step-ids.js';
 import {profileNamed} from '../results/profiles.js';
 
 type Answers = Record<string, {readonly value: AnswerValue; readonly typed: string}>;

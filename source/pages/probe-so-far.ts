@@ -5,9 +5,8 @@ import {followsTurned, movesGauge, type Slot, usualRoundsAt} from '../check/roun
 import {counts, openSeries} from '../check/series.js';
 import type {Facts} from '../procedure/facts.js';
 import {closingOf, inGaugeUnit, isOverTop, isPlaceOffScale, topOfScale} from '../procedure/hold-limits.js';
-import {isOnPlace} from '../procedure/places.js';
+import {isOnPlace, type Place} from '../procedure/places.js';
 import {gaugeUnitOf} from '../procedure/readings.js';
-import type {Place} from '../procedure/step.js';
 import {partialDocument} from '../results/document-of-check.js';
 import type {Document} from '../results/document-schema.js';
 import {figuresOf} from '../results/figures.js';

@@ -1,5 +1,4 @@
-import type {Check} from '../check/check.js';
-import {answerOf} from '../check/check.js';
+import {answerOf, type Check} from '../check/check.js';
 import type {PastCheck} from '../check/past-check.js';
 import {factsOfSeries, type Progress, progressOf} from '../check/progress.js';
 import {openSeries} from '../check/series.js';

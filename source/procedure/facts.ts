@@ -1,5 +1,5 @@
-import type {AnswerValue, Place, ProfileKind} from './step.js';
-import type {IdOf, OptionOf, StepId} from './step-ids.js';
+import type {Place} from './places.js';
+import type {AnswerValue, IdOf, OptionOf, ProfileKind, StepId} from './step-ids.js';
 
 /** One round: the readings at both hold limits, positive toward the rim; with the gauge turned, in the gauge's own sign. */
 export type HoldLimits = {readonly innerLimit: number; readonly outerLimit: number; readonly gauge?: 'turned'};

@@ -6,9 +6,9 @@ import {centreReading, settingUpVariance} from '../measures/uncertainty.js';
 import {fromBase, units} from '../units.js';
 import type {Facts, HoldLimits} from './facts.js';
 import {type ProbePlace, probeRadii} from './geometry.js';
+import type {Place} from './places.js';
 import type {Problem, Way} from './problem.js';
 import {gaugeUnitOf} from './readings.js';
-import type {Place} from './step.js';
 import {carriedMn} from './weighing.js';
 
 /** A base value in the gauge's own unit, free of the dust that conversions leave. */

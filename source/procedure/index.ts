@@ -1,5 +1,6 @@
-import {type Place, type ProfileKind, type StageId, type Step, takes} from './step.js';
-import type {StepId} from './step-ids.js';
+import type {Place} from './places.js';
+import {type StageId, type Step, takes} from './step.js';
+import type {ProfileKind, StepId} from './step-ids.js';
 import {armSteps} from './steps-arm.js';
 import {biasOnSteps} from './steps-bias-on.js';
 import {cartridgeSteps} from './steps-cartridge.js';

@@ -8,6 +8,7 @@ export const turningPlaces = ['inner', 'outer'] as const satisfies readonly (typ
 
 export type OffPlace = (typeof offPlaces)[number];
 export type OnPlace = (typeof onPlaces)[number];
+export type Place = OffPlace | OnPlace;
 
 /** The step that takes the rounds of a place. */
 export const stepOfRounds = <P extends OffPlace | OnPlace>(place: P): `probe-${P}` => `probe-${place}`;

@@ -4,8 +4,8 @@ import type {Facts} from './facts.js';
 import {plainly, readNumber} from './read-number.js';
 import {readSigned} from './read-signed.js';
 import type {TypedRefusal} from './refusal.js';
-import type {AnswerValue, Input, Sides, Step} from './step.js';
-import type {OptionNames} from './step-ids.js';
+import type {Input, Sides, Step} from './step.js';
+import type {AnswerValue, OptionNames} from './step-ids.js';
 import {withUnit} from './typed-text.js';
 
 /** What became of typed text: an accepted value, a size whose side is still wanted, or why it was refused. */

@@ -1,5 +1,4 @@
-import type {UnitId} from '../units.js';
-import {units} from '../units.js';
+import {type UnitId, units} from '../units.js';
 import type {Facts} from './facts.js';
 import {plainly, readNumber} from './read-number.js';
 import {signOfPlus} from './readings.js';

@@ -1,5 +1,4 @@
-import type {GaugeUnit} from '../units.js';
-import {gaugeUnits} from '../units.js';
+import {type GaugeUnit, gaugeUnits} from '../units.js';
 import type {Facts} from './facts.js';
 import type {Sides} from './step.js';
 

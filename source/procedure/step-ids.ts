@@ -1,4 +1,20 @@
-import type {AnswerKind} from './step.js';
+/** How a step is answered. */
+export type AnswerKind =
+	| 'text'
+	| 'choice'
+	| 'confirm'
+	| 'ticks'
+	| 'number'
+	| 'signed'
+	| 'clock'
+	| 'profile'
+	| 'still'
+	| 'rounds'
+	| 'verdict'
+	| 'bias-result';
+
+export type AnswerValue = string | number | boolean | null | readonly string[];
+export type ProfileKind = 'arm' | 'cartridge' | 'tools';
 
 /**
  * Every step by its id, with the kind of its answer: of a choice the ids that it offers. From this table the compiler

@@ -1,9 +1,17 @@
 import type {UnitId} from '../units.js';
 import type {Facts} from './facts.js';
-import type {OffPlace, OnPlace} from './places.js';
+import type {Place} from './places.js';
 import type {Problem} from './problem.js';
 import type {OverrideReason} from './reasons.js';
-import {answerKinds, type IdOf, type KindOf, type OptionOf, type StepId} from './step-ids.js';
+import {
+	type AnswerKind,
+	answerKinds,
+	type IdOf,
+	type KindOf,
+	type OptionOf,
+	type ProfileKind,
+	type StepId,
+} from './step-ids.js';
 import type {StepValues} from './step-values.js';
 
 /** The stages of a check, in the order in which they come; the head line counts them. */
@@ -45,9 +53,6 @@ export type SideWord = 'out' | 'in' | 'right' | 'left' | 'back' | 'front' | 'plu
 /** What is typed for a side: its word, or what else is taken for it. */
 export type Side = {readonly word: SideWord; readonly also: readonly string[]};
 
-export type Place = OffPlace | OnPlace;
-export type ProfileKind = 'arm' | 'cartridge' | 'tools';
-
 type ChoiceInput<Id extends string> = {
 	readonly kind: 'choice';
 	readonly options: readonly Id[];
@@ -81,9 +86,6 @@ export type Input =
 	| {readonly kind: 'rounds'; readonly place: Place}
 	| {readonly kind: 'verdict'}
 	| {readonly kind: 'bias-result'};
-export type AnswerKind = Input['kind'];
-
-export type AnswerValue = string | number | boolean | null | readonly string[];
 
 /**
  * One question of the procedure, as data. Adding a step is adding one of these to its stage's list:

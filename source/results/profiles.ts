@@ -2,7 +2,8 @@ import * as z from 'zod/mini';
 import {answerOf, answerValue, type Check} from '../check/check.js';
 import {progressOf} from '../check/progress.js';
 import type {Profile} from '../procedure/facts.js';
-import type {ProfileKind, Step} from '../procedure/step.js';
+import type {Step} from '../procedure/step.js';
+import type {ProfileKind} from '../procedure/step-ids.js';
 import {answersAfter, type ProfileAnswers} from './profile-answers.js';
 
 /** Profiles as they are kept on file. */

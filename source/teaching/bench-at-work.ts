@@ -1,5 +1,4 @@
-import type {Dialogue} from '../check/dialogue.js';
-import {positionOf} from '../check/dialogue.js';
+import {type Dialogue, positionOf} from '../check/dialogue.js';
 import type {PracticeNotes} from '../check/practice-notes.js';
 import type {FinishedCheck} from '../results/record.js';
 import type {Nudge} from '../workbench.js';

@@ -5,8 +5,7 @@ import {openSeries} from '../check/series.js';
 import {onRadiusMm} from '../procedure/bias-on.js';
 import type {Facts} from '../procedure/facts.js';
 import {offRadiusMm} from '../procedure/geometry.js';
-import {isOnPlace} from '../procedure/places.js';
-import type {Place} from '../procedure/step.js';
+import {isOnPlace, type Place} from '../procedure/places.js';
 
 /** A reading of the gauge that a question asks for: where the gauge stands, which limit, which round. */
 export type Wanted = Pick<Slot, 'index' | 'which'> & {

@@ -1,5 +1,5 @@
 import {type Facts, factsOf} from '../../source/procedure/facts.js';
-import type {AnswerValue} from '../../source/procedure/step.js';
+import type {AnswerValue} from '../../source/procedure/step-ids.js';
 
 /** Facts made of plain values, in base units, with the usual limits. */
 export const factsWith = (values: Readonly<Record<string, AnswerValue>> = {}): Facts =>

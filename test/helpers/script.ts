@@ -3,8 +3,8 @@ import {type Prompt, promptOf} from '../../source/check/prompt.js';
 import {newCheck} from '../../source/check/reduce.js';
 import {type Entry, respond} from '../../source/check/respond.js';
 import type {Profile} from '../../source/procedure/facts.js';
+import type {Place} from '../../source/procedure/places.js';
 import {limitsOf, usualSettings} from '../../source/procedure/settings.js';
-import type {Place} from '../../source/procedure/step.js';
 import {says} from '../../source/words/says.js';
 import {words} from './said.js';
 

@@ -1,4 +1,4 @@
-import type {AnswerValue} from '../../source/procedure/step.js';
+import type {AnswerValue} from '../../source/procedure/step-ids.js';
 
 /** Answers that are wrong in many ways, so that every check looks at all that it looks at. */
 export const troubles: readonly Readonly<Record<string, AnswerValue>>[] = [

@@ -8,8 +8,7 @@ import {viewOf} from '../../source/pages/view.js';
 import type {BiasFitFigures} from '../../source/results/figures-types.js';
 import {beginning, withAnyNumbers, words} from '../helpers/said.js';
 import {biasAnswers, northDeckWith} from '../helpers/sample-check.js';
-import type {Script} from '../helpers/script.js';
-import {choose, follow, freshDialogue, say} from '../helpers/script.js';
+import {choose, follow, freshDialogue, type Script, say} from '../helpers/script.js';
 
 const inText = (shown: readonly Shown[]): string =>
 	shown.map((one) => (one.kind === 'line' ? one.text : one.caption)).join('\n');

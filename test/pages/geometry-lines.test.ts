@@ -1,7 +1,7 @@
 import {describe, expect, it} from 'vitest';
 import {geometryLines} from '../../source/pages/geometry-lines.js';
 import {inWords} from '../../source/pages/shown-lines.js';
-import type {AnswerValue} from '../../source/procedure/step.js';
+import type {AnswerValue} from '../../source/procedure/step-ids.js';
 import {factsWith} from '../helpers/facts.js';
 import {words} from '../helpers/said.js';
 

@@ -1,8 +1,9 @@
 import {describe, expect, it} from 'vitest';
 import {factsOf, type HoldLimits} from '../../source/procedure/facts.js';
 import {closingOf, probeRounds} from '../../source/procedure/hold-limits.js';
+import type {Place} from '../../source/procedure/places.js';
 import {statedZero} from '../../source/procedure/stated-zero.js';
-import type {AnswerValue, Place} from '../../source/procedure/step.js';
+import type {AnswerValue} from '../../source/procedure/step-ids.js';
 import {limitAsked} from '../../source/procedure/steps-probe.js';
 import {factsWith} from '../helpers/facts.js';
 import {words} from '../helpers/said.js';

@@ -1,8 +1,7 @@
 import type {Limits} from '../../measures/verdict.js';
 import type {OpenFigure} from '../../results/closing-rows.js';
 import type {FindingCode, FindingValues} from '../../results/diagnose.js';
-import type {GaugeUnit} from '../../units.js';
-import {units} from '../../units.js';
+import {type GaugeUnit, units} from '../../units.js';
 import {listed, mm, percent, plainNumber} from '../numbers.js';
 import {bandAt, forceWithWay, pullAt, sideForce, sureFirst, wayOf, wouldDecideIt} from './figures.js';
 

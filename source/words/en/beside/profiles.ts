@@ -1,4 +1,4 @@
-import type {ProfileKind} from '../../../procedure/step.js';
+import type {ProfileKind} from '../../../procedure/step-ids.js';
 import {listed} from '../../numbers.js';
 import {results} from '../results.js';
 

@@ -1,5 +1,5 @@
 import type {Tilt} from '../../../measures/level.js';
-import type {Place} from '../../../procedure/step.js';
+import type {Place} from '../../../procedure/places.js';
 import {degrees, plainNumber, printsAsZero} from '../../numbers.js';
 import {entries} from '../entries.js';
 import {sideForce} from '../figures.js';

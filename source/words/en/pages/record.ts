@@ -1,4 +1,4 @@
-import type {Place} from '../../../procedure/step.js';
+import type {Place} from '../../../procedure/places.js';
 import type {Outcome} from '../../../results/record.js';
 import {entries} from '../entries.js';
 
