@@ -6,8 +6,9 @@ import {practiceHome} from '../plain/practice-home.js';
 import {EXIT, ExitPaths} from '../terminal/exit-paths.js';
 import {printable} from '../terminal/printable.js';
 import type {PracticeDesk} from '../workbench.js';
+import type {Start} from './face.js';
+import {refuse, sayFault} from './print.js';
 import type {Seat} from './seat.js';
-import {refuse, type Start} from './show-face.js';
 
 /** The check in plain lines: for screen readers, simple terminals, and answers from a pipe. */
 export async function runPlain(start: Start): Promise<number> {
@@ -41,7 +42,7 @@ async function run({seat, opened, notice, desk: first}: Start, lines: Lines): Pr
 				desk = practice.desk;
 				continue;
 			}
-			if (end.kind === 'refused') return refuse(end.sentence, EXIT.usage);
+			if (end.kind === 'refused') return refuse(end.sentence);
 			if (end.kind === 'not-saved') return refuse(end.sentence, EXIT.cannotReadOrWrite);
 			if (end.kind !== 'opened') return leave(seat, lines);
 			opening = end.opened;
@@ -65,7 +66,7 @@ function finish(
 		for (const text of seat.parting()) lines.say(text);
 		return EXIT.done;
 	}
-	if ('sentence' in end) process.stderr.write(`${printable(end.sentence)}\n`);
+	if ('sentence' in end) sayFault(end.sentence);
 	for (const text of seat.parting()) lines.say(text);
 	if (end.kind === 'not-saved') return EXIT.cannotReadOrWrite;
 	return end.kind === 'refused' ? EXIT.usage : EXIT.leftOpen;

@@ -7,7 +7,7 @@ import {type Place, readDocument} from './read-document.js';
 export type MonthRows = Map<string, IndexRow>;
 
 const placeOf = (month: string, {dataDir}: StoreContext): Place => ({
-	what: `The list of the checks of ${month}`,
+	thing: {id: 'month', values: {month}},
 	kind: 'armdrift-index',
 	file: path.join(dataDir, 'index', `${month}.json`),
 });

@@ -3,18 +3,18 @@ import {codeOf, removeFault} from './describe-fault.js';
 import {syncFolder} from './folder.js';
 import type {Place} from './read-document.js';
 import {StoreError} from './store-error.js';
+import type {Damage} from './store-fault.js';
 
 type Found =
 	| {readonly state: 'sound' | 'missing'}
-	| {readonly state: 'damaged'; readonly why: string}
+	| {readonly state: 'damaged'; readonly damage: Damage}
 	| {readonly state: 'closed'; readonly error: StoreError};
 
 /** Makes sure that a file is what was kept elsewhere, before anything is removed. @throws StoreError */
-export const removable = ({what, file}: Place, found: Found): void => {
+export const removable = ({thing, file}: Place, found: Found): void => {
 	if (found.state === 'closed') throw found.error;
 	if (found.state !== 'damaged') return;
-	const sentence = `${what} was not removed from "${file}": ${found.why}. Move that file away, then try again.`;
-	throw new StoreError('damaged', file, sentence);
+	throw new StoreError('damaged', {id: 'not-removable', values: {thing, file, damage: found.damage}});
 };
 
 /**
@@ -22,16 +22,16 @@ export const removable = ({what, file}: Place, found: Found): void => {
  * @throws StoreError; then some of them may be left
  */
 export const removeFiles = (places: readonly Place[], folder: string): void => {
-	for (const {what, file} of places) {
+	for (const {thing, file} of places) {
 		try {
 			fs.unlinkSync(file);
 		} catch (error) {
-			if (codeOf(error) !== 'ENOENT') throw removeFault(what, file, error);
+			if (codeOf(error) !== 'ENOENT') throw removeFault(thing, file, error);
 		}
 	}
 	try {
 		syncFolder(folder);
 	} catch (error) {
-		if (codeOf(error) !== 'ENOENT') throw removeFault('What was to go', folder, error);
+		if (codeOf(error) !== 'ENOENT') throw removeFault({id: 'going', values: {}}, folder, error);
 	}
 };

@@ -1,7 +1,9 @@
 import fs from 'node:fs';
 import path from 'node:path';
-import {codeOf, saveFault} from './describe-fault.js';
+import {codeOf} from './describe-fault.js';
 import {localDate} from './local-time.js';
+import {StoreError} from './store-error.js';
+import type {Damage, StoreFault, Thing} from './store-fault.js';
 
 /** A name beside the file that nothing has yet: `settings-a.json.damaged-2026-11-25-1`. */
 const freeName = (file: string, now: Date): string => {
@@ -18,16 +20,15 @@ const freeName = (file: string, now: Date): string => {
 
 /**
  * Moves a file that can't be used out of the way, never over another one. To be called by the holder of the lock only.
- * @param what the content, as it begins a sentence
- * @param why what is wrong with it: 'it is empty'
- * @returns the sentence that names both files
+ * @returns what there is to tell, with the names of both files
  */
-export const setAside = (what: string, file: string, why: string, now: Date): string => {
+export const setAside = (thing: Thing, file: string, damage: Damage, now: Date): StoreFault => {
 	try {
 		const aside = freeName(file, now);
 		fs.renameSync(file, aside);
-		return `${what} could not be used from "${file}": ${why}. That file is kept as "${path.basename(aside)}" beside it.`;
+		return {id: 'set-aside', values: {thing, file, damage, aside: path.basename(aside)}};
 	} catch (error) {
-		throw saveFault(`${what} is damaged (${why}) and`, file, error);
+		const values = {thing, file, damage, system: codeOf(error) ?? String(error)};
+		throw new StoreError('unwritable', {id: 'not-set-aside', values}, error);
 	}
 };

@@ -3,7 +3,7 @@ import path from 'node:path';
 import fc from 'fast-check';
 import {beforeAll, describe, expect, it} from 'vitest';
 import {respond} from '../../source/check/respond.js';
-import {OpenWorkbench} from '../../source/commands/open-workbench.js';
+import {OpenWorkbench} from '../../source/desk/open-workbench.js';
 import type {Pages} from '../../source/pages/page.js';
 import {pastPages} from '../../source/pages/past-pages.js';
 import {profilePages} from '../../source/pages/profile-pages.js';

@@ -1,11 +1,11 @@
 import fs from 'node:fs';
 import path from 'node:path';
 import {beforeAll, describe, expect, it} from 'vitest';
-import {ImportFile} from '../../source/commands/data/import-file.js';
-import {armOnFile} from '../../source/commands/deletion/arm-on-file.js';
-import {backupPlace, writeBackUp} from '../../source/commands/deletion/back-up.js';
-import {Deletion} from '../../source/commands/deletion/deletion.js';
-import {Shelf} from '../../source/commands/shelf.js';
+import {Deletion} from '../../source/commands/delete.js';
+import {armOnFile} from '../../source/desk/arm-on-file.js';
+import {Shelf} from '../../source/desk/shelf.js';
+import {backupPlace, writeBackUp} from '../../source/exchange/back-up.js';
+import {ImportFile} from '../../source/exchange/import-file.js';
 import {StoreError} from '../../source/store/store-error.js';
 import {dataFolder, importing} from '../helpers/data-folders.js';
 import {armProfile, filed, folderWith} from '../helpers/filed-checks.js';

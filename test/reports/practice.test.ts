@@ -11,7 +11,7 @@ import {
 	importing,
 	inventedRecords,
 	plainId,
-	refusalOf,
+	refusedImport,
 } from '../helpers/data-folders.js';
 import {practised} from '../helpers/practised.js';
 import {freshFolder} from '../helpers/program-environment.js';
@@ -75,7 +75,7 @@ describe('an import', () => {
 
 	it('of a file with a practice check is refused, naming the check, and nothing is made of it', async () => {
 		const to = dataFolder();
-		const {code, message} = await refusalOf(fileWith(await withPractice()), to);
+		const {code, message} = await refusedImport(fileWith(await withPractice()), to);
 		expect(code).toBe('damaged');
 		expect(message).toContain(`the check ${record.check.id} is practice on an invented arm. Take it out of the file.`);
 		expect(message).toMatch(/checks\[\d\]/);

@@ -1,6 +1,6 @@
 import {beside} from './beside.js';
 import {bias} from './bias.js';
-import {commands} from './commands.js';
+import {commands} from './commands/index.js';
 import {dialogue} from './dialogue.js';
 import {documents} from './documents.js';
 import {entries} from './entries.js';
