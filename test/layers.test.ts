@@ -60,19 +60,18 @@ const fences: readonly Fence[] = [
 	{
 		layer: 'words',
 		why: 'what a person reads stands in one place, and another language is another folder',
-		may: ['shared', 'units'],
+		may: ['shared', 'units', 'visible-text', 'procedure'],
 		typesOf: ['measures', 'procedure', 'check', 'results', 'store'],
 	},
 	{
 		layer: 'check',
 		why: 'thousands of random walks in a moment, and resuming is nothing but reading back',
-		may: ['procedure', 'words', 'zod/mini', /^date-fns\//],
+		may: ['procedure', 'zod/mini', /^date-fns\//],
 	},
 	{
 		layer: 'results',
 		why: 'one pure function from answers to figures and findings, called by pages, documents and tests alike',
-		may: ['shared', 'units', 'measures', 'procedure', 'check', 'words', 'pages', 'zod/mini', /^date-fns\//],
-		typesOf: ['workbench'],
+		may: ['shared', 'units', 'visible-text', 'measures', 'procedure', 'check', 'zod/mini', /^date-fns\//],
 	},
 	{
 		layer: 'pages',
@@ -128,6 +127,7 @@ const fences: readonly Fence[] = [
 		why: 'all that a face may ask of the disk and the clock is done in one place',
 		may: [
 			'check',
+			'pages',
 			'practice',
 			'procedure',
 			'results',

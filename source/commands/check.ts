@@ -1,6 +1,6 @@
 import {nothingToRepeat} from '../desk/archive.js';
+import {Hindrance} from '../desk/hindrance.js';
 import {OpenWorkbench} from '../desk/open-workbench.js';
-import {Refusal} from '../desk/refusal.js';
 import {checkOpen, otherArmOpen} from '../pages/home.js';
 import {readText} from '../procedure/read-answer.js';
 import {namesOf} from '../results/years/arms.js';
@@ -8,7 +8,7 @@ import {dataDirectory} from '../store/data-directory.js';
 import {words} from '../words/index.js';
 import type {Opened, Workbench} from '../workbench.js';
 import {type FaceFlags, onFace} from './face.js';
-import {refuse} from './print.js';
+import {refuseWith} from './print.js';
 import {Seat, startedAs} from './seat.js';
 
 export type CheckFlags = FaceFlags & {
@@ -24,13 +24,13 @@ export function runCheck(flags: CheckFlags): Promise<number> {
 	const {arm, recheck = false, data, version} = flags;
 	const name = arm === undefined ? undefined : readText(arm.trim());
 	if (name?.kind === 'refused')
-		return Promise.resolve(refuse(words.commands.optionRefused({option: '--arm', because: name.sentence})));
+		return Promise.resolve(refuseWith(words.commands.optionRefused({option: '--arm', because: name.sentence})));
 	return onFace(flags, async () => {
 		const dataDir = dataDirectory({flag: data, env: process.env});
 		const workbench = new OpenWorkbench({dataDir, version});
 		workbench.look();
 		const {unknown, ...opening} = await openArm(workbench, {arm: arm?.trim(), recheck});
-		if (unknown !== undefined) throw new Refusal('missing', dataDir, unknown);
+		if (unknown !== undefined) throw new Hindrance('missing', dataDir, unknown);
 		const practise = async () => (await import('./practice-desk.js')).practiceDesk({data, version});
 		return {seat: new Seat({workbench, goOn: startedAs(process.env, data), practise}), ...opening};
 	});

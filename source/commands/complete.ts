@@ -1,6 +1,6 @@
 import {homedir} from 'node:os';
 import type {Command} from 'commander';
-import {refusalOf} from '../desk/refusal.js';
+import {hindranceOf} from '../desk/hindrance.js';
 import {Shelf} from '../desk/shelf.js';
 import {namesOf} from '../results/years/arms.js';
 import {dataDirectory} from '../store/data-directory.js';
@@ -35,7 +35,7 @@ function found(program: Command, words: readonly string[]): readonly Candidate[]
 	try {
 		return candidates(program, words, knownOf(words, [...explained, ...commands]));
 	} catch (error) {
-		refusalOf(error);
+		hindranceOf(error);
 		// Nothing on the disk is worth a message in the middle of a command line that is being typed.
 		return [];
 	}

@@ -1,14 +1,15 @@
 import {readFile} from 'node:fs/promises';
+import {hindranceOf} from '../desk/hindrance.js';
 import {OpenWorkbench} from '../desk/open-workbench.js';
-import {refusalOf} from '../desk/refusal.js';
 import {compute} from '../results/compute.js';
-import {documentJsonSchema, parseDocument} from '../results/document.js';
+import {type Document, documentJsonSchema, parseDocument} from '../results/document.js';
 import {documentOfCheck} from '../results/document-of-check.js';
-import {escaped} from '../results/shown.js';
 import {dataDirectory} from '../store/data-directory.js';
 import {EXIT} from '../terminal/exit-paths.js';
+import {escaped} from '../visible-text.js';
 import {words} from '../words/index.js';
-import {refuse} from './print.js';
+import {faultText, worded} from '../words/results-text.js';
+import {refuseWith} from './print.js';
 
 const say = words.commands.compute;
 
@@ -72,14 +73,23 @@ const onlyFinite = (_key: string, value: unknown): unknown => {
 
 const asJson = (value: unknown): string => `${JSON.stringify(value, onlyFinite, 2)}\n`;
 
+/** What is printed of a document: its figures, and its findings in words. */
+export function printedOf(document: Document) {
+	const {findings, ...figures} = compute(document);
+	const told = findings.map(worded).map(({code, places, who, text}) => ({code, places, who, text}));
+	return {...figures, findings: told};
+}
+
 const computed = ({name, json}: Source): Result => {
 	const parsed = parseDocument(json);
 	if (!parsed.ok) {
-		const faults = parsed.faults.map(({path, sentence}) => say.fault({at: path === '' ? name : path, sentence}));
+		const faults = parsed.faults.map((fault) =>
+			say.fault({at: fault.path === '' ? name : fault.path, sentence: faultText(fault)}),
+		);
 		return refusal(EXIT.usage, ...faults);
 	}
 	try {
-		return {status: EXIT.done, out: asJson(compute(parsed.document))};
+		return {status: EXIT.done, out: asJson(printedOf(parsed.document))};
 	} catch (error) {
 		if (!(error instanceof RangeError)) throw error;
 		return refusal(EXIT.usage, say.noFigure({name}));
@@ -87,7 +97,8 @@ const computed = ({name, json}: Source): Result => {
 };
 
 const resultOf = async ({file, schema, checkDocument, stdin}: ComputeOptions): Promise<Result> => {
-	if (schema) return {status: EXIT.done, out: asJson(documentJsonSchema())};
+	if (schema)
+		return {status: EXIT.done, out: asJson(documentJsonSchema(words.documents.title, words.documents.description))};
 	if (checkDocument) return computed({name: '--id', json: await checkDocument()});
 	if (file === undefined && stdin.isTTY) {
 		return refusal(EXIT.usage, say.nameFile);
@@ -124,10 +135,10 @@ type CommandOptions = {
 /** `armdrift compute`: a document from a file, standard input, or a saved check. */
 export async function runComputeCommand({file, schema, id, data}: CommandOptions): Promise<number> {
 	const {stdin, stdout, stderr} = process;
-	if ([file, schema, id].filter((one) => one !== undefined).length > 1) return refuse(say.oneOnly);
+	if ([file, schema, id].filter((one) => one !== undefined).length > 1) return refuseWith(say.oneOnly);
 	if (id === undefined) return runCompute({file, schema, stdin, stdout, stderr});
 	const found = savedDocument(id, data);
-	if (!found.ok) return refuse(found.sentence, found.status);
+	if (!found.ok) return refuseWith(found.sentence, found.status);
 	return runCompute({checkDocument: () => found.document, stdin, stdout, stderr});
 }
 
@@ -142,8 +153,10 @@ function savedDocument(id: string, data: string | undefined): Found {
 		if (!check.ok)
 			return {ok: false, sentence: check.sentence, status: check.isUnknown ? EXIT.usage : EXIT.cannotReadOrWrite};
 		const made = documentOfCheck(check.value);
-		return made.ok ? made : {ok: false, sentence: say.fault({at: id, sentence: made.sentence}), status: EXIT.usage};
+		return made.ok
+			? made
+			: {ok: false, sentence: say.fault({at: id, sentence: words.documents.missing[made.missing]}), status: EXIT.usage};
 	} catch (error) {
-		return {ok: false, sentence: refusalOf(error).sentence, status: EXIT.cannotReadOrWrite};
+		return {ok: false, sentence: hindranceOf(error).sentence, status: EXIT.cannotReadOrWrite};
 	}
 }

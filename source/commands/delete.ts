@@ -3,14 +3,14 @@ import {createInterface} from 'node:readline';
 import {formatISO} from 'date-fns/formatISO';
 import {type ArmOnFile, armOnFile, isOpenOn} from '../desk/arm-on-file.js';
 import {didYouMean} from '../desk/did-you-mean.js';
-import {Refusal, refusalOf} from '../desk/refusal.js';
+import {Hindrance, hindranceOf} from '../desk/hindrance.js';
 import {Shelf} from '../desk/shelf.js';
 import {backupPlace, writeBackUp} from '../exchange/back-up.js';
 import {dataDirectory} from '../store/data-directory.js';
 import {EXIT, ExitPaths} from '../terminal/exit-paths.js';
-import {faultText} from '../words/fault-text.js';
 import {words} from '../words/index.js';
-import {canAsk, printLines, printOut, refuse, sayFault} from './print.js';
+import {storeText} from '../words/store-text.js';
+import {canAsk, printLines, printOut, refuseWith, sayFault} from './print.js';
 
 const say = words.commands.delete;
 
@@ -30,12 +30,12 @@ type Options = {
  */
 export async function runDelete(options: Options): Promise<number> {
 	const {arm, data} = options;
-	if (arm === undefined) return refuse(say.nameArm);
+	if (arm === undefined) return refuseWith(say.nameArm);
 	try {
 		const shelf = new Shelf(dataDirectory({flag: data, env: process.env}), () => new Date());
 		return await underLock(shelf, arm.trim(), options);
 	} catch (error) {
-		const {code, file, sentence} = refusalOf(error);
+		const {code, file, sentence} = hindranceOf(error);
 		sayFault(sentence);
 		if (code === 'locked') return EXIT.locked;
 		const mustNotReplace = code === 'blocked' && file === path.resolve(options.backup ?? '');
@@ -53,24 +53,24 @@ async function underLock(shelf: Shelf, arm: string, options: Options): Promise<n
 	paths.onLeave(deletion.discard);
 	paths.onLeave(lock.release);
 	try {
-		sayFault(...lock.notices.map(faultText));
+		sayFault(...lock.notices.map(storeText));
 		const found = armOnFile(shelf, arm);
 		sayFault(...shelf.notices);
-		if (!found) return refuse(unknownArm(shelf, arm));
-		if (isOpenOn(shelf.store.draft().check, found)) return refuse(say.isOpen(found));
-		if (options.name === undefined && !canAsk()) return refuse(say.nobodyToAsk);
+		if (!found) return refuseWith(unknownArm(shelf, arm));
+		if (isOpenOn(shelf.store.draft().check, found)) return refuseWith(say.isOpen(found));
+		if (options.name === undefined && !canAsk()) return refuseWith(say.nobodyToAsk);
 		const file = path.resolve(options.backup ?? backupPlace(shelf.dataDir, found.name, new Date()));
 		const shown = await printLines(goingLines(found, file));
 		if (shown !== EXIT.done) return shown;
 		const given = options.name ?? (await typedName());
 		if (given === undefined) return inputEnded();
-		if (!isSameText(given, found.name)) return refuse(say.otherName({given: given.trim(), name: found.name}));
+		if (!isSameText(given, found.name)) return refuseWith(say.otherName({given: given.trim(), name: found.name}));
 		await deletion.run(found, file);
 		const command = wayBack(file, options.data);
 		return await printLines([say.gone(partsOf(found)), say.wayBack({file, command})]);
 	} catch (error) {
-		const {code, file, sentence} = refusalOf(error);
-		throw new Refusal(code, file, `${sentence} ${deletion.stoppedText}`, error);
+		const {code, file, sentence} = hindranceOf(error);
+		throw new Hindrance(code, file, `${sentence} ${deletion.stoppedText}`, error);
 	} finally {
 		lock.release();
 	}

@@ -1,15 +1,15 @@
 import {closeSync, lstatSync, openSync, readSync} from 'node:fs';
 import {formatISO} from 'date-fns/formatISO';
-import {type Refusal, refusalOf} from '../desk/refusal.js';
+import {type Hindrance, hindranceOf} from '../desk/hindrance.js';
 import type {Shelf} from '../desk/shelf.js';
 import {firstNames} from '../results/years/arms.js';
-import {type DueArm, dueArms, dueText} from '../results/years/due.js';
+import {type DueArm, dueArms} from '../results/years/due.js';
 import {TargetFile} from '../store/target-file.js';
 import {columns} from '../terminal/columns.js';
 import {EXIT} from '../terminal/exit-paths.js';
 import {words} from '../words/index.js';
 import {withPastRows} from './past-rows.js';
-import {printOut, refuse, sayFault} from './print.js';
+import {printOut, refuseWith, sayFault} from './print.js';
 
 const say = words.commands.due;
 
@@ -48,7 +48,7 @@ async function printArms(arms: readonly DueArm[], reasonOf: (due: DueArm) => str
 	if (quiet) return EXIT.done;
 	const rows = arms.map((due) => [
 		due.date,
-		dueText(due),
+		words.results.due(due),
 		due.arm,
 		say.lastCheck({date: due.last.date, because: reasonOf(due)}),
 	]);
@@ -82,7 +82,7 @@ async function giveCalendar({arms, reasonOf, firstNames, now}: Dates, wanted: Ca
 	const {calendar: file, force, quiet} = wanted;
 	if (file === '-') return printOut(text);
 	const refused = writeCalendar(file, text, force || isOwnCalendar(headOf(file)));
-	if (refused) return refuse(refused.sentence, refused.code === 'blocked' ? EXIT.usage : EXIT.cannotReadOrWrite);
+	if (refused) return refuseWith(refused.sentence, refused.code === 'blocked' ? EXIT.usage : EXIT.cannotReadOrWrite);
 	return quiet ? EXIT.done : printOut(`${say.written({arms: arms.length, file})}\n`);
 }
 
@@ -101,13 +101,13 @@ function headOf(file: string): string {
 	}
 }
 
-function writeCalendar(file: string, text: string, mayReplace: boolean): Refusal | undefined {
+function writeCalendar(file: string, text: string, mayReplace: boolean): Hindrance | undefined {
 	try {
 		const target = new TargetFile(file, {thing: {id: 'calendar', values: {}}, force: mayReplace, option: '--calendar'});
 		target.write(text);
 		target.finish();
 		return undefined;
 	} catch (error) {
-		return refusalOf(error);
+		return hindranceOf(error);
 	}
 }

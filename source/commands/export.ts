@@ -1,15 +1,15 @@
 import path from 'node:path';
 import {formatISO} from 'date-fns/formatISO';
 import {isEmpty} from '../desk/filing.js';
-import {refusalOf} from '../desk/refusal.js';
+import {hindranceOf} from '../desk/hindrance.js';
 import {type CheckStore, storeOf} from '../desk/shelf.js';
 import {csvExport, jsonExport} from '../exchange/write-export.js';
 import {dataDirectory} from '../store/data-directory.js';
 import {TargetFile} from '../store/target-file.js';
 import {EXIT, ExitPaths} from '../terminal/exit-paths.js';
 import {printable} from '../terminal/printable.js';
-import {faultText} from '../words/fault-text.js';
 import {words} from '../words/index.js';
+import {storeText} from '../words/store-text.js';
 import {printOut, sayFault} from './print.js';
 
 const say = words.commands.exchange;
@@ -49,7 +49,7 @@ export async function runExport(options: Options): Promise<number> {
 			target.discard();
 		}
 	} catch (error) {
-		const {code, file, sentence} = refusalOf(error);
+		const {code, file, sentence} = hindranceOf(error);
 		sayFault(sentence);
 		const mustNotReplace = code === 'blocked' && file === path.resolve(options.out ?? '');
 		return mustNotReplace ? EXIT.usage : EXIT.cannotReadOrWrite;
@@ -113,7 +113,7 @@ function asides(store: CheckStore, dataDir: string): string[] {
 	const {check, notices} = store.draft();
 	const isOpen = check !== undefined && !isEmpty(check);
 	return [
-		...notices.map(faultText),
+		...notices.map(storeText),
 		...(store.ids().length === 0 ? [say.nothingFiled({dataDir})] : []),
 		...(isOpen ? [say.openLeftOut] : []),
 	];

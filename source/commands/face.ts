@@ -1,10 +1,10 @@
-import {refusalOf} from '../desk/refusal.js';
+import {hindranceOf} from '../desk/hindrance.js';
 import type {StoreErrorCode} from '../store/store-error.js';
 import {type Environment, readEnvironment} from '../terminal/environment.js';
 import {EXIT} from '../terminal/exit-paths.js';
 import {words} from '../words/index.js';
 import type {Opened, PracticeDesk} from '../workbench.js';
-import {refuse} from './print.js';
+import {refuseWith} from './print.js';
 import type {Seat} from './seat.js';
 
 export type FaceFlags = {readonly plain?: boolean; readonly color: boolean};
@@ -33,11 +33,11 @@ export async function onFace(flags: FaceFlags, begin: () => Promise<Start>): Pro
 		color: flags.color,
 	});
 	const {face} = environment;
-	if (face === 'none') return refuse(words.terminal.noTerminal);
+	if (face === 'none') return refuseWith(words.terminal.noTerminal);
 	try {
 		const start = await begin();
 		if (start.opened?.ok === false)
-			return refuse(start.opened.sentence, start.opened.locked ? EXIT.locked : EXIT.cannotReadOrWrite);
+			return refuseWith(start.opened.sentence, start.opened.locked ? EXIT.locked : EXIT.cannotReadOrWrite);
 		if (face === 'plain') {
 			const {runPlain} = await import('./plain-face.js');
 			return await runPlain(start);
@@ -45,8 +45,8 @@ export async function onFace(flags: FaceFlags, begin: () => Promise<Start>): Pro
 		const {runInk} = await import('./ink-face.js');
 		return await runInk({...start, environment});
 	} catch (error) {
-		const {code, sentence} = refusalOf(error);
-		return refuse(sentence, statusOf(code));
+		const {code, sentence} = hindranceOf(error);
+		return refuseWith(sentence, statusOf(code));
 	}
 }
 

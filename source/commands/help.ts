@@ -5,7 +5,7 @@ import {EXIT} from '../terminal/exit-paths.js';
 import {topics} from '../words/help-topics.js';
 import {words} from '../words/index.js';
 import {manPage} from './man-page.js';
-import {printOut, refuse} from './print.js';
+import {printOut, refuseWith} from './print.js';
 import {rowsText, topicText} from './topic-text.js';
 
 const say = words.commands.help;
@@ -17,7 +17,7 @@ const USUAL_COLUMNS = 80;
 
 /** `armdrift help`: a topic, a command, the list of both, or the manual page. @returns exit status */
 export async function runHelp(program: Command, {topic, man = false}: HelpWanted): Promise<number> {
-	if (man && topic !== undefined) return refuse(say.oneOnly);
+	if (man && topic !== undefined) return refuseWith(say.oneOnly);
 	if (man) {
 		const day = format(new Date(), 'yyyy-MM-dd');
 		return printOut(manPage({program, topics, day}));
@@ -27,7 +27,7 @@ export async function runHelp(program: Command, {topic, man = false}: HelpWanted
 	const explained = topics.find(({name}) => name === topic.toLowerCase());
 	if (explained) return printOut(topicText(explained, columns));
 	const command = program.commands.find((one) => one.name() === topic);
-	if (!command) return refuse(unknown(topic, program));
+	if (!command) return refuseWith(unknown(topic, program));
 	command.outputHelp();
 	return EXIT.done;
 }

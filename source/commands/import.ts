@@ -1,6 +1,6 @@
 import path from 'node:path';
 import {createInterface} from 'node:readline';
-import {refusalOf} from '../desk/refusal.js';
+import {hindranceOf} from '../desk/hindrance.js';
 import {type CheckStore, storeOf} from '../desk/shelf.js';
 import {Addition} from '../exchange/addition.js';
 import {ImportFile} from '../exchange/import-file.js';
@@ -8,9 +8,9 @@ import {addsNothing, checkedIds, type ImportPlan, importPlan} from '../exchange/
 import {dataDirectory} from '../store/data-directory.js';
 import type {StoreErrorCode} from '../store/store-error.js';
 import {EXIT, ExitPaths} from '../terminal/exit-paths.js';
-import {faultText} from '../words/fault-text.js';
 import {words} from '../words/index.js';
-import {canAsk, printLines, printOut, refuse, sayFault} from './print.js';
+import {storeText} from '../words/store-text.js';
+import {canAsk, printLines, printOut, refuseWith, sayFault} from './print.js';
 
 const say = words.commands.exchange;
 
@@ -38,8 +38,8 @@ export async function runImport({file, yes = false, data}: Options): Promise<num
 			opened.close();
 		}
 	} catch (error) {
-		const {code, sentence} = refusalOf(error);
-		return refuse(sentence, statusOf(code));
+		const {code, sentence} = hindranceOf(error);
+		return refuseWith(sentence, statusOf(code));
 	}
 }
 
@@ -51,7 +51,7 @@ async function imported(one: Import): Promise<number> {
 	const plan = importPlan(one.opened, ids, one.store);
 	const shown = await printLines(planLines(one.name, one.opened, plan));
 	if (shown !== EXIT.done || addsNothing(plan)) return shown;
-	return refuse(say.nobodyToAsk);
+	return refuseWith(say.nobodyToAsk);
 }
 
 /** From the look at the data folder to the last write nobody else writes. */
@@ -63,7 +63,7 @@ async function underLock({opened, name, store, yes}: Import, ids: readonly strin
 	if (!lock.held) throw lock.error;
 	paths.onLeave(lock.release);
 	try {
-		sayFault(...lock.notices.map(faultText));
+		sayFault(...lock.notices.map(storeText));
 		const plan = importPlan(opened, ids, store);
 		const shown = await printLines(planLines(name, opened, plan));
 		if (shown !== EXIT.done || addsNothing(plan)) return shown;

@@ -6,7 +6,7 @@ import {columns} from '../terminal/columns.js';
 import {EXIT} from '../terminal/exit-paths.js';
 import {words} from '../words/index.js';
 import {withPastRows} from './past-rows.js';
-import {printOut, refuse, sayFault} from './print.js';
+import {printOut, refuseWith, sayFault} from './print.js';
 
 const say = words.commands.list;
 
@@ -26,7 +26,7 @@ export function runList({arm, limit, as, data}: Options): Promise<number> {
 		const rows = (names ? all.filter((one) => names.has(one.arm)) : all).slice(0, limit);
 		if (rows.length === 0 && arm !== undefined) {
 			const known = new Set(all.map((one) => one.arm));
-			return refuse(say.noneOfArm({arm: arm.trim(), meant: didYouMean(arm.trim(), [...known])}));
+			return refuseWith(say.noneOfArm({arm: arm.trim(), meant: didYouMean(arm.trim(), [...known])}));
 		}
 		if (as === 'json') return printOut(asJson(rows));
 		if (rows.length > 0) return printOut(columns(pastCells(rows)));

@@ -1,10 +1,10 @@
 import type {PastCheck} from '../check/past-check.js';
-import {attempt, refusalOf} from '../desk/refusal.js';
+import {attempt, hindranceOf} from '../desk/hindrance.js';
 import {Shelf} from '../desk/shelf.js';
 import {dataDirectory} from '../store/data-directory.js';
 import {practiceFolderIn} from '../store/practice-folder.js';
 import {EXIT} from '../terminal/exit-paths.js';
-import {refuse, sayFault} from './print.js';
+import {refuseWith, sayFault} from './print.js';
 
 type RowsWanted = {
 	readonly data?: string | undefined;
@@ -33,6 +33,6 @@ export async function withPastRows(
 		await attempt(() => shelf.store.tidy());
 		return status;
 	} catch (error) {
-		return refuse(refusalOf(error).sentence, EXIT.cannotReadOrWrite);
+		return refuseWith(hindranceOf(error).sentence, EXIT.cannotReadOrWrite);
 	}
 }

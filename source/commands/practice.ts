@@ -6,7 +6,7 @@ import type {PracticeExtent} from '../workbench.js';
 import {type FaceFlags, onFace} from './face.js';
 import {practiceDesk} from './practice-desk.js';
 import {mostSeed, readSeed} from './practice-seed.js';
-import {printOut, refuse} from './print.js';
+import {printOut, refuseWith} from './print.js';
 import {Seat} from './seat.js';
 
 const say = words.commands.practice;
@@ -25,9 +25,9 @@ type Options = FaceFlags & {
 export function runPractice(options: Options): Promise<number> {
 	const {on, extent, data, version} = options;
 	const seed = options.seed === undefined ? undefined : readSeed(options.seed);
-	if (on !== undefined && !lessonArms.some(({id}) => id === on)) return Promise.resolve(refuse(unknownArm(on)));
+	if (on !== undefined && !lessonArms.some(({id}) => id === on)) return Promise.resolve(refuseWith(unknownArm(on)));
 	if (options.seed !== undefined && seed === undefined)
-		return Promise.resolve(refuse(say.seedWanted({most: mostSeed})));
+		return Promise.resolve(refuseWith(say.seedWanted({most: mostSeed})));
 	return onFace(options, async () => {
 		const {desk, goOn} = practiceDesk({data, version, seed});
 		const seat = new Seat({workbench: desk, goOn});

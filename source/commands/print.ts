@@ -38,7 +38,7 @@ export function sayFault(...sentences: readonly string[]): void {
 }
 
 /** One sentence on standard error, and the status to leave with. */
-export function refuse(sentence: string, status: number = EXIT.usage): number {
+export function refuseWith(sentence: string, status: number = EXIT.usage): number {
 	sayFault(sentence);
 	return status;
 }

@@ -7,7 +7,7 @@ import {columns} from '../terminal/columns.js';
 import {EXIT} from '../terminal/exit-paths.js';
 import {words} from '../words/index.js';
 import {mostSeed, readSeed, wholeNumber} from './practice-seed.js';
-import {printOut, refuse} from './print.js';
+import {printOut, refuseWith} from './print.js';
 
 const say = words.commands.proof;
 
@@ -21,8 +21,8 @@ const mostArms = 100_000;
  */
 export async function runProve({prove: count, seed: given = usualSeed}: Options): Promise<number> {
 	const [arms, seed] = [wholeNumber(count, 1, mostArms), readSeed(given)];
-	if (arms === undefined) return refuse(say.countWanted({most: mostArms}));
-	if (seed === undefined) return refuse(words.commands.practice.seedWanted({most: mostSeed}));
+	if (arms === undefined) return refuseWith(say.countWanted({most: mostArms}));
+	if (seed === undefined) return refuseWith(words.commands.practice.seedWanted({most: mostSeed}));
 	const startMs = performance.now();
 	const proof = prove({arms, seed, compute});
 	const seconds = (performance.now() - startMs) / 1000;

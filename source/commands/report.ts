@@ -2,7 +2,7 @@ import path from 'node:path';
 import {formatISO} from 'date-fns/formatISO';
 import type {PastCheck} from '../check/past-check.js';
 import {didYouMean} from '../desk/did-you-mean.js';
-import {refusalOf} from '../desk/refusal.js';
+import {hindranceOf} from '../desk/hindrance.js';
 import type {Shelf} from '../desk/shelf.js';
 import {overriddenIn} from '../pages/verdict-lines.js';
 import {type ArmSource, armReport} from '../reports/arm-report.js';
@@ -10,14 +10,14 @@ import {checkReport} from '../reports/check-report.js';
 import type {CheckSource, Imprint} from '../reports/check-source.js';
 import {htmlOf} from '../reports/html/html-of.js';
 import {makerReport} from '../reports/maker-report.js';
-import {markdownOf} from '../reports/markdown/markdown-of.js';
+import {markdownOf} from '../reports/markdown-of.js';
 import type {Report} from '../reports/report.js';
 import {checksOfArm, historyOf, namesOf, withTools} from '../results/years/arms.js';
 import {TargetFile} from '../store/target-file.js';
 import {EXIT} from '../terminal/exit-paths.js';
 import {words} from '../words/index.js';
 import {withPastRows} from './past-rows.js';
-import {printLines, printOut, refuse, sayFault} from './print.js';
+import {printLines, printOut, refuseWith, sayFault} from './print.js';
 
 const say = words.commands.report;
 
@@ -45,7 +45,7 @@ export function runReport(options: Options): Promise<number> {
 	const {id, arm, as, out = '-', force = false, practice, data, version} = options;
 	return withPastRows({data, practice}, async (all, shelf) => {
 		const subject = subjectOf({id, arm: arm?.trim()}, all, shelf);
-		if (subject.of === 'nothing') return refuse(subject.sentence, subject.status);
+		if (subject.of === 'nothing') return refuseWith(subject.sentence, subject.status);
 		const report = reportOn(subject, as, {version, writtenOn: formatISO(new Date(), {representation: 'date'})});
 		const text = as === 'markdown' ? markdownOf(report) : htmlOf(report);
 		return out === '-' ? printOut(text) : intoFile(text, out, force);
@@ -70,8 +70,8 @@ function intoFile(text: string, out: string, force: boolean): number | Promise<n
 		file.finish();
 		return printLines([say.written({file: path.resolve(out)})]);
 	} catch (error) {
-		const {code, sentence} = refusalOf(error);
-		return refuse(sentence, code === 'blocked' ? EXIT.usage : EXIT.cannotReadOrWrite);
+		const {code, sentence} = hindranceOf(error);
+		return refuseWith(sentence, code === 'blocked' ? EXIT.usage : EXIT.cannotReadOrWrite);
 	}
 }
 

@@ -1,7 +1,7 @@
 import {isReadyToPlay, progressOf} from '../check/progress.js';
+import {attempt} from '../desk/hindrance.js';
 import type {OpenWorkbench} from '../desk/open-workbench.js';
 import type {PracticeWorkbench} from '../desk/practice-workbench.js';
-import {attempt} from '../desk/refusal.js';
 import {printable} from '../terminal/printable.js';
 import {words} from '../words/index.js';
 import {verdictWord} from '../words/wording.js';

@@ -9,7 +9,7 @@ import {words} from '../words/index.js';
 import type {Archive, Saved} from '../workbench.js';
 import {didYouMean} from './did-you-mean.js';
 import {countingAgain, markedVoid} from './filing.js';
-import {Refusal, refusalOf} from './refusal.js';
+import {Hindrance, hindranceOf} from './hindrance.js';
 import type {Shelf} from './shelf.js';
 
 /** Past checks by arm, over the years. */
@@ -73,18 +73,18 @@ export class OpenArchive implements Archive {
 		try {
 			return this.#shelf.noted(this.#shelf.store.draft()).check;
 		} catch (error) {
-			this.#shelf.notice(refusalOf(error).sentence);
+			this.#shelf.notice(hindranceOf(error).sentence);
 			return;
 		}
 	}
 
-	/** The last check of an arm that counts; of the arm that is due first where none is named. @throws StoreError, Refusal */
+	/** The last check of an arm that counts; of the arm that is due first where none is named. @throws StoreError, Hindrance */
 	lastOf(armName: string | undefined): Check {
 		const named = armName === undefined ? this.due()[0]?.last : this.ofArm(armName)[0];
 		const record = named && this.#shelf.store.record(named.id);
 		if (record instanceof StoreError) throw record;
 		if (record) return record.check;
-		throw new Refusal('missing', this.#shelf.dataDir, nothingToRepeat(armName, this.checkedArms()));
+		throw new Hindrance('missing', this.#shelf.dataDir, nothingToRepeat(armName, this.checkedArms()));
 	}
 }
 

@@ -4,9 +4,9 @@ import {isTakenBy, profileNamed} from '../results/profiles.js';
 import {summaryOf} from '../results/record.js';
 import {namesOf} from '../results/years/arms.js';
 import {StoreError} from '../store/store-error.js';
-import {faultText} from '../words/fault-text.js';
 import {words} from '../words/index.js';
-import {Refusal} from './refusal.js';
+import {storeText} from '../words/store-text.js';
+import {Hindrance} from './hindrance.js';
 import type {Shelf} from './shelf.js';
 
 /** All that is on file of an arm. */
@@ -27,7 +27,7 @@ export type ArmOnFile = {
  * Gathers what is on file of an arm, and makes sure that all of it can be read.
  * @param arm a name that it has, or had
  * @returns undefined where nothing is known of it
- * @throws StoreError, Refusal where a part cannot be read
+ * @throws StoreError, Hindrance where a part cannot be read
  */
 export function armOnFile(shelf: Shelf, arm: string): ArmOnFile | undefined {
 	const profiles = shelf.rereadProfiles();
@@ -51,12 +51,12 @@ function isRemarked({store, dataDir}: Shelf, id: string, names: readonly string[
 	const record = store.record(id);
 	if (record instanceof StoreError) throw record;
 	if (!names.includes(summaryOf(record).arm)) {
-		throw new Refusal('damaged', dataDir, words.commands.desk.listedWrongly({id, dataDir}));
+		throw new Hindrance('damaged', dataDir, words.commands.desk.listedWrongly({id, dataDir}));
 	}
 	const remark = store.remark(id);
 	if (remark instanceof StoreError && remark.code === 'damaged') {
-		const sentence = words.commands.desk.remarkInTheWay({sentence: faultText(remark.fault)});
-		throw new Refusal('damaged', remark.file, sentence, remark);
+		const sentence = words.commands.desk.remarkInTheWay({sentence: storeText(remark.fault)});
+		throw new Hindrance('damaged', remark.file, sentence, remark);
 	}
 	if (remark instanceof StoreError) throw remark;
 	return remark !== undefined;

@@ -1,6 +1,6 @@
 import type {Lock} from '../store/lock-keeper.js';
-import {faultText} from '../words/fault-text.js';
-import {attempt} from './refusal.js';
+import {storeText} from '../words/store-text.js';
+import {attempt} from './hindrance.js';
 import type {CheckStore} from './shelf.js';
 
 type Taken = {readonly ok: true} | {readonly ok: false; readonly sentence: string; readonly locked: boolean};
@@ -22,7 +22,7 @@ export class CheckLock {
 		});
 		if (!locking.ok) return {...locking, locked: false};
 		if (locking.value.held) return {ok: true};
-		return {ok: false, sentence: faultText(locking.value.error.fault), locked: true};
+		return {ok: false, sentence: storeText(locking.value.error.fault), locked: true};
 	}
 
 	/** For every way out. */

@@ -12,8 +12,8 @@ import {words} from '../words/index.js';
 import type {Opened, Saved, Unfinished, Workbench} from '../workbench.js';
 import {OpenArchive} from './archive.js';
 import {CheckLock} from './check-lock.js';
-import {fileCheck, isEmpty, isIdle, reopened, withRemark} from './filing.js';
-import {attempt, Refusal, refusalOf} from './refusal.js';
+import {fileCheck, holdsNothing, isEmpty, reopened, withRemark} from './filing.js';
+import {attempt, Hindrance, hindranceOf} from './hindrance.js';
 import {Shelf} from './shelf.js';
 import {answersFor, recheckAction, unfinishedOf} from './starting-answers.js';
 
@@ -78,7 +78,7 @@ export class OpenWorkbench implements Workbench {
 			if (!check || isEmpty(check)) return;
 			return unfinishedOf(check, this.profiles(), savedAt ?? check.startedAt, this.#clock());
 		} catch (error) {
-			this.#shelf.notice(refusalOf(error).sentence);
+			this.#shelf.notice(hindranceOf(error).sentence);
 			return;
 		}
 	}
@@ -103,11 +103,11 @@ export class OpenWorkbench implements Workbench {
 	resume(): Promise<Opened> {
 		return this.#opening(async () => {
 			const {check} = this.#draft();
-			if (!check) throw new Refusal('missing', this.#dataDir, words.commands.desk.nothingOpen);
+			if (!check) throw new Hindrance('missing', this.#dataDir, words.commands.desk.nothingOpen);
 			if (progressOf(check, this.#shelf.rereadProfiles()).current)
 				return this.#taken(reduce(check, {type: 'resume', at: this.now()}));
 			await this.#file(check);
-			throw new Refusal('missing', this.#dataDir, words.commands.desk.cameToEnd);
+			throw new Hindrance('missing', this.#dataDir, words.commands.desk.cameToEnd);
 		});
 	}
 
@@ -183,7 +183,7 @@ export class OpenWorkbench implements Workbench {
 	async #fileOpenOne(): Promise<void> {
 		const {check} = this.#draft();
 		if (!check) return;
-		if (isIdle(check)) await this.#store.clearDraft();
+		if (holdsNothing(check)) await this.#store.clearDraft();
 		else await fileCheck(this.#store, check, this.now(), this.archive.history(check));
 	}
 

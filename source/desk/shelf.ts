@@ -7,10 +7,11 @@ import {summaryOf} from '../results/record.js';
 import {openStore} from '../store/open-store.js';
 import {StoreError} from '../store/store-error.js';
 import type {StoreFault} from '../store/store-fault.js';
-import {faultText} from '../words/fault-text.js';
+import {profileRefusalText} from '../words/results-text.js';
+import {storeText} from '../words/store-text.js';
 import type {Archive, Saved} from '../workbench.js';
 import {type Marked, withRemark} from './filing.js';
-import {attempt, refusalOf} from './refusal.js';
+import {attempt, hindranceOf} from './hindrance.js';
 import {type Remark, storedForms} from './stored-forms.js';
 
 /** The store with the forms of this program in it. @param onNotice takes sentences that come up in the middle of a save */
@@ -22,7 +23,7 @@ export const storeOf = (dataDir: string, now: () => Date, onNotice: (sentence: s
 		isReopened: (check) => check.reopened === true,
 		summaryOf,
 		now,
-		onNotice: (fault) => onNotice(faultText(fault)),
+		onNotice: (fault) => onNotice(storeText(fault)),
 	});
 export type CheckStore = ReturnType<typeof storeOf>;
 
@@ -36,7 +37,7 @@ export type NoCheck = {
 
 const noCheck = ({code, fault}: StoreError): NoCheck => ({
 	ok: false,
-	sentence: faultText(fault),
+	sentence: storeText(fault),
 	isUnknown: code === 'missing',
 });
 
@@ -60,7 +61,7 @@ export class Shelf {
 
 	/** Keeps what a read has to say, once. */
 	noted<T extends {readonly notices: readonly StoreFault[]}>(read: T): T {
-		for (const fault of read.notices) this.notice(faultText(fault));
+		for (const fault of read.notices) this.notice(storeText(fault));
 		return read;
 	}
 
@@ -72,9 +73,9 @@ export class Shelf {
 	past(page: {readonly offset: number; readonly limit: number}): ReturnType<Archive['past']> {
 		try {
 			const {total, rows, notices} = this.#store.list(page);
-			return {total, rows: this.#withRemarks(rows), notices: notices.map(faultText)};
+			return {total, rows: this.#withRemarks(rows), notices: notices.map(storeText)};
 		} catch (error) {
-			return {total: 0, rows: [], notices: [refusalOf(error).sentence]};
+			return {total: 0, rows: [], notices: [hindranceOf(error).sentence]};
 		}
 	}
 
@@ -113,7 +114,8 @@ export class Shelf {
 	/** Changes the profiles as they are on the disk by now. */
 	async changeProfiles(change: Parameters<Archive['changeProfiles']>[0]): Promise<Saved> {
 		const read = await attempt(() => change(this.rereadProfiles()));
-		if (!read.ok || !read.value.ok) return read.ok ? read.value : read;
+		if (!read.ok) return read;
+		if (!read.value.ok) return {ok: false, sentence: profileRefusalText(read.value.refusal)};
 		return this.#saveProfiles(read.value.profiles);
 	}
 

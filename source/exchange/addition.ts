@@ -1,4 +1,4 @@
-import {Refusal, refusalOf} from '../desk/refusal.js';
+import {Hindrance, hindranceOf} from '../desk/hindrance.js';
 import type {CheckStore} from '../desk/shelf.js';
 import {words} from '../words/index.js';
 import type {ImportedCheck, ImportFile} from './import-file.js';
@@ -24,7 +24,7 @@ export class Addition {
 		return this.#done === this.#all ? '' : `${words.commands.exchange.stopped({done: this.#done, all: this.#all})}\n`;
 	}
 
-	/** To be called under the lock. @throws Refusal */
+	/** To be called under the lock. @throws Hindrance */
 	async run(plan: ImportPlan): Promise<void> {
 		this.#file.assertUnchanged();
 		await this.#store.prepare();
@@ -35,8 +35,8 @@ export class Addition {
 			if (plan.profiles.next) await this.#store.saveProfiles(plan.profiles.next);
 			if (plan.settings === 'new' && this.#file.settings) await this.#store.saveSettings(this.#file.settings);
 		} catch (error) {
-			const {code, file, sentence} = refusalOf(error);
-			throw new Refusal(code, file, `${sentence} ${this.stoppedText().trimEnd()}`.trimEnd(), error);
+			const {code, file, sentence} = hindranceOf(error);
+			throw new Hindrance(code, file, `${sentence} ${this.stoppedText().trimEnd()}`.trimEnd(), error);
 		}
 		this.#index();
 		await this.#store.tidy();

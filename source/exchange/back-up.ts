@@ -1,7 +1,7 @@
 import {createHash} from 'node:crypto';
 import fs from 'node:fs';
 import path from 'node:path';
-import {Refusal} from '../desk/refusal.js';
+import {Hindrance} from '../desk/hindrance.js';
 import {readyFolder} from '../store/folder.js';
 import {localDate} from '../store/local-time.js';
 import type {Thing} from '../store/store-fault.js';
@@ -40,7 +40,7 @@ type BackUp = {
 /**
  * Writes an export of what is to go, makes it last, and reads it back: byte for byte, and as an import would, held against
  * what is on file.
- * @throws StoreError, Refusal where it is not whole; then nothing may go
+ * @throws StoreError, Hindrance where it is not whole; then nothing may go
  */
 export async function writeBackUp({file, dataDir, source, onLeave}: BackUp): Promise<void> {
 	if (path.dirname(file) === backupFolder(dataDir)) readyFolder(thing, path.dirname(file));
@@ -91,4 +91,5 @@ function isWhole(file: string, {store, only: {checkIds, profileIds}}: BackUp['so
 	}
 }
 
-const notWhole = (file: string): Refusal => new Refusal('unwritable', file, words.commands.delete.backUpBroken({file}));
+const notWhole = (file: string): Hindrance =>
+	new Hindrance('unwritable', file, words.commands.delete.backUpBroken({file}));

@@ -1,5 +1,4 @@
-import {Refusal} from '../desk/refusal.js';
-import {shown} from '../results/shown.js';
+import {Hindrance} from '../desk/hindrance.js';
 import {type JsonObject, LineFile} from '../store/line-file.js';
 import {StoreError} from '../store/store-error.js';
 import {words} from '../words/index.js';
@@ -28,7 +27,7 @@ export class ExportFile {
 	readonly #file: LineFile;
 	readonly #hasLines: boolean;
 
-	/** @throws StoreError, Refusal where it is none, or of a newer version */
+	/** @throws StoreError, Hindrance where it is none, or of a newer version */
 	constructor(file: string) {
 		this.#file = new LineFile(file);
 		try {
@@ -42,16 +41,16 @@ export class ExportFile {
 		}
 	}
 
-	/** Finds everything that is in it. @throws StoreError, Refusal 'damaged' */
+	/** Finds everything that is in it. @throws StoreError, Hindrance 'damaged' */
 	readParts(): void {
 		if (this.#hasLines) this.#readLines();
 		else this.#readDocument();
 	}
 
 	/** The error for content that is not what it should be. */
-	fault(because: string): Refusal {
+	fault(because: string): Hindrance {
 		const {file} = this.#file;
-		return new Refusal('damaged', file, say.notUsed({file, because}));
+		return new Hindrance('damaged', file, say.notUsed({file, because}));
 	}
 
 	/** Whether it is still the file that was opened. */
@@ -78,7 +77,7 @@ export class ExportFile {
 		const {file} = this.#file;
 		if (kind !== exportKind) throw this.fault(say.notOurs({kind: exportKind}));
 		if (typeof version !== 'number' || !Number.isInteger(version) || version < 1)
-			throw this.fault(say.wanted({where: 'version', found: shown(version), wanted: 'version'}));
+			throw this.fault(say.wanted({where: 'version', found: words.documents.shownValue(version), wanted: 'version'}));
 		if (version <= exportVersion) return version;
 		throw new StoreError('newer', {id: 'newer', values: {thing: {id: 'export', values: {}}, file, version}});
 	}
@@ -102,7 +101,8 @@ export class ExportFile {
 	#readDocument(): void {
 		const {checks, ...others} = this.head;
 		for (const [key, value] of Object.entries(others)) if (!headKeys.includes(key)) this.#part(key, value);
-		if (!Array.isArray(checks)) throw this.fault(say.wanted({where: 'checks', found: shown(checks), wanted: 'checks'}));
+		if (!Array.isArray(checks))
+			throw this.fault(say.wanted({where: 'checks', found: words.documents.shownValue(checks), wanted: 'checks'}));
 		this.checks.push(...checks.map((check, index) => ({where: `checks[${index}]`, read: () => check})));
 	}
 

@@ -1,9 +1,8 @@
-import type {Refusal} from '../desk/refusal.js';
+import type {Hindrance} from '../desk/hindrance.js';
 import {type Remark, type StoredProfiles, type StoredSettings, storedForms} from '../desk/stored-forms.js';
 import {recordLines} from '../pages/record-lines.js';
-import {radiusRecords} from '../reports/csv/radius-table.js';
+import {radiusRecords} from '../reports/radius-csv.js';
 import {type FinishedCheck, summaryOf} from '../results/record.js';
-import {shown} from '../results/shown.js';
 import {isCheckId} from '../store/check-id.js';
 import type {Codec} from '../store/context.js';
 import {packRow, unpackRow} from '../store/pack-row.js';
@@ -40,7 +39,7 @@ export class ImportFile {
 	/** Checks that were looked at in full; the file is the same until {@link assertUnchanged} says otherwise. */
 	readonly #shown = new Set<number>();
 
-	/** @throws StoreError, Refusal 'newer', 'missing', 'damaged', 'blocked', 'unreadable' */
+	/** @throws StoreError, Hindrance 'newer', 'missing', 'damaged', 'blocked', 'unreadable' */
 	constructor(file: string) {
 		this.#export = new ExportFile(file);
 		try {
@@ -60,18 +59,19 @@ export class ImportFile {
 		return this.#export.checks.length;
 	}
 
-	/** @throws StoreError, Refusal 'damaged' */
+	/** @throws StoreError, Hindrance 'damaged' */
 	check(index: number): ImportedCheck {
 		const {where, read} = this.#checkAt(index);
 		const found = read();
-		if (!isGroup(found)) throw this.#fault(say.wanted({where, found: shown(found), wanted: 'check'}));
+		if (!isGroup(found))
+			throw this.#fault(say.wanted({where, found: words.documents.shownValue(found), wanted: 'check'}));
 		for (const key of Object.keys(found)) if (!checkKeys.includes(key)) this.unknownKeys.add(key);
 		return this.#guarded(where, () => {
 			const {id, remark} = found;
 			const json = this.#upgraded('armdrift-check', 'record', found.record);
 			const record = this.#parsed(`${where}.record`, json, storedForms.record);
 			if (typeof id !== 'string' || !isCheckId(id) || record.check.id !== id)
-				throw this.#fault(say.wanted({where: `${where}.id`, found: shown(id), wanted: 'id'}));
+				throw this.#fault(say.wanted({where: `${where}.id`, found: words.documents.shownValue(id), wanted: 'id'}));
 			if (record.check.practice) throw this.#fault(say.practice({where, id}));
 			const parsed = remark === undefined ? {} : {remark: this.#parsed(`${where}.remark`, remark, storedForms.remark)};
 			if (!this.#shown.has(index) && !isShowable(record)) throw this.#fault(say.notIssued({where}));
@@ -81,11 +81,11 @@ export class ImportFile {
 	}
 
 	/** The error for a check that stands in it twice. */
-	twofold(index: number, id: string): Refusal {
+	twofold(index: number, id: string): Hindrance {
 		return this.#fault(say.checkTwice({where: this.#checkAt(index).where, id}));
 	}
 
-	/** @throws Refusal where the file is another one by now */
+	/** @throws Hindrance where the file is another one by now */
 	assertUnchanged(): void {
 		if (!this.#export.isUnchanged()) throw this.#fault(say.changedMeanwhile);
 	}
@@ -100,14 +100,14 @@ export class ImportFile {
 		return check;
 	}
 
-	#fault(because: string): Refusal {
+	#fault(because: string): Hindrance {
 		return this.#export.fault(because);
 	}
 
 	#text(key: string): string {
 		const value = this.#export.head[key];
 		if (typeof value === 'string') return value;
-		throw this.#fault(say.wanted({where: key, found: shown(value), wanted: 'text'}));
+		throw this.#fault(say.wanted({where: key, found: words.documents.shownValue(value), wanted: 'text'}));
 	}
 
 	#content<T>(key: 'profiles' | 'settings', codec: Codec<T>): T | undefined {

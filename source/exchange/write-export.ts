@@ -1,11 +1,11 @@
 import type {CheckStore} from '../desk/shelf.js';
 import type {Remark} from '../desk/stored-forms.js';
-import {radiusHeader, radiusRecords} from '../reports/csv/radius-table.js';
+import {radiusHeader, radiusRecords} from '../reports/radius-csv.js';
 import type {FinishedCheck} from '../results/record.js';
 import {StoreError} from '../store/store-error.js';
 import {CURRENT_VERSION} from '../store/upgrades.js';
-import {faultText} from '../words/fault-text.js';
 import {words} from '../words/index.js';
+import {storeText} from '../words/store-text.js';
 
 export const exportKind = 'armdrift-export';
 
@@ -33,7 +33,7 @@ export type ExportSource = {
 export function* jsonExport({store, program, at, tell, only}: ExportSource): Generator<string> {
 	yield lineOf({kind: exportKind, version: exportVersion, program, exportedAt: at});
 	const [settings, profiles] = [store.settings(), store.profiles()];
-	for (const {notices} of only ? [profiles] : [settings, profiles]) for (const fault of notices) tell(faultText(fault));
+	for (const {notices} of only ? [profiles] : [settings, profiles]) for (const fault of notices) tell(storeText(fault));
 	if (!only && settings.value) yield lineOf({settings: settings.value});
 	const wanted = profiles.value?.profiles.filter(({id}) => only?.profileIds.includes(id) ?? true);
 	if (profiles.value) yield lineOf({profiles: {...profiles.value, profiles: wanted}});
@@ -71,7 +71,7 @@ function* filedChecks(
 ): Generator<ExportedCheck> {
 	for (const id of [...ids].reverse()) {
 		const filed = store.filed(id);
-		if (filed instanceof StoreError) tell(faultText(filed.fault));
+		if (filed instanceof StoreError) tell(storeText(filed.fault));
 		else if (filed.record.check.id !== id)
 			tell(words.commands.exchange.otherInside({id, holds: filed.record.check.id}));
 		else yield {id, ...filed, ...remarkBeside(store, id, tell)};
@@ -80,6 +80,6 @@ function* filedChecks(
 
 function remarkBeside(store: CheckStore, id: string, tell: (sentence: string) => void): {remark?: Remark} {
 	const remark = store.remark(id);
-	if (remark instanceof StoreError) tell(faultText(remark.fault));
+	if (remark instanceof StoreError) tell(storeText(remark.fault));
 	return remark === undefined || remark instanceof StoreError ? {} : {remark};
 }

@@ -95,6 +95,8 @@ export type Shown =
 	/** The deck from above, with the places where a pivot may stand. */
 	| {readonly kind: 'plan'; readonly caption: string};
 
+export type ShownAs<Kind extends Shown['kind']> = Extract<Shown, {kind: Kind}>;
+
 /** What is shown, in words. */
 export const inWords = (shown: Shown): string => (shown.kind === 'line' ? shown.text : shown.caption);
 

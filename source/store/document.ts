@@ -5,13 +5,13 @@ import type {Damage} from './store-fault.js';
 import {upgradeDocument, type Versions} from './upgrades.js';
 
 /** Fields of a document as they stand in the file, without the checksum. */
-export type Body = {readonly [field: string]: unknown};
+export type DocumentBody = {readonly [field: string]: unknown};
 
 /** A document ready to be written, and the very text that must then be in the file. */
 export type Sealed = {readonly document: Record<string, unknown>; readonly text: string};
 
-export type Opened =
-	| {readonly state: 'sound'; readonly body: Body}
+export type OpenedDocument =
+	| {readonly state: 'sound'; readonly body: DocumentBody}
 	| {readonly state: 'damaged'; readonly damage: Damage}
 	| {readonly state: 'newer'; readonly version: number};
 
@@ -23,19 +23,20 @@ const UTF16_MARKS = [Buffer.from([0xff, 0xfe]), Buffer.from([0xfe, 0xff])];
 
 const hex = (checksum: number): string => checksum.toString(16).padStart(8, '0');
 
-const isBody = (value: unknown): value is Body => typeof value === 'object' && value !== null && !Array.isArray(value);
+const isBody = (value: unknown): value is DocumentBody =>
+	typeof value === 'object' && value !== null && !Array.isArray(value);
 
-const damaged = (damage: Damage): Opened => ({state: 'damaged', damage});
+const damaged = (damage: Damage): OpenedDocument => ({state: 'damaged', damage});
 
 /** Puts the checksum before the fields. */
-export const sealDocument = (body: Body): Sealed => {
+export const sealDocument = (body: DocumentBody): Sealed => {
 	const text = JSON.stringify(body);
 	const checksum = hex(crc32(Buffer.from(text)));
 	return {document: {checksum, ...body}, text: `{"checksum":"${checksum}",${text.slice(1)}`};
 };
 
 /** The file as written needs no second serialising; one that an editor merely laid out anew still counts as sound. */
-const isIntact = (bytes: Buffer, checksum: unknown, body: Body): boolean => {
+const isIntact = (bytes: Buffer, checksum: unknown, body: DocumentBody): boolean => {
 	if (PREFIX.exec(bytes.toString('latin1', 0, PREFIX_BYTES))?.[1] === checksum) {
 		if (hex(crc32(bytes.subarray(PREFIX_BYTES), crc32(BRACE))) === checksum) return true;
 	}
@@ -58,7 +59,7 @@ const parseText = (bytes: Buffer): {readonly json: unknown} | {readonly damage: 
  * Opens the bytes of a file: decodes, checks kind, version and checksum, and upgrades. A newer version is told from
  * damage before the checksum is looked at, since a newer program may reckon it otherwise.
  */
-export const openDocument = (raw: Buffer, kind: string, versions: Versions): Opened => {
+export const openDocument = (raw: Buffer, kind: string, versions: Versions): OpenedDocument => {
 	const bytes = raw.subarray(0, 3).equals(UTF8_MARK) ? raw.subarray(3) : raw;
 	const parsed = parseText(bytes);
 	if ('damage' in parsed) return damaged(parsed.damage);

@@ -5,9 +5,9 @@ import {sealDocument} from './document.js';
 import {type Generation, interpretGeneration} from './generation.js';
 import {noteLastNumber, readLastNumber} from './last-number.js';
 import {localTime} from './local-time.js';
-import {type Place, readDocument, reportDamage} from './read-document.js';
+import {moveAside} from './move-aside.js';
+import {type FilePlace, readDocument, reportDamage} from './read-document.js';
 import {fileMark} from './read-plain-file.js';
-import {setAside} from './set-aside.js';
 import type {Damage, StoreFault, Thing} from './store-fault.js';
 
 /** Newest sound content of a pair of files, with what had to be said about it. */
@@ -46,14 +46,14 @@ export const createGenerations = <T>(
 	const {dataDir, now, versions, writer, onNotice} = context;
 	const kind = `armdrift-${name}`;
 	const thing: Thing = {id: name, values: {}};
-	const placeOf = (letter: string): Place => ({thing, kind, file: path.join(dataDir, `${name}-${letter}.json`)});
+	const placeOf = (letter: string): FilePlace => ({thing, kind, file: path.join(dataDir, `${name}-${letter}.json`)});
 	const first = placeOf('a');
 	const second = placeOf('b');
 	const countFile = path.join(dataDir, `${name}.count`);
 	let known: {readonly state: State<T>; readonly marks: string} | undefined;
 	const marks = () => `${fileMark(first.file)} ${fileMark(second.file)}`;
 
-	const gather = (report: (place: Place, damage: Damage) => StoreFault): State<T> => {
+	const gather = (report: (place: FilePlace, damage: Damage) => StoreFault): State<T> => {
 		const generations: Generation<T>[] = [];
 		const notices: StoreFault[] = [];
 		let missing = 0;
@@ -83,7 +83,7 @@ export const createGenerations = <T>(
 		if (known !== undefined && known.marks === marks()) return known.state;
 		const state = gather((place, damage) => {
 			writer.forget(place.file);
-			return setAside(thing, place.file, damage, now());
+			return moveAside(thing, place.file, damage, now());
 		});
 		for (const notice of state.notices) onNotice(notice);
 		return state;

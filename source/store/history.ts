@@ -7,13 +7,13 @@ import type {Records} from './records.js';
 import type {StoreFault} from './store-fault.js';
 import type {Summary} from './summary.js';
 
-export type Page = {readonly offset: number; readonly limit: number};
+export type ListPage = {readonly offset: number; readonly limit: number};
 export type Listing = {readonly total: number; readonly rows: Summary[]; readonly notices: StoreFault[]};
 
 /** The list of past checks, by month, from an index that is never the truth. */
 export type History = {
 	/** Newest first. Reads the index of the months on the page, and the checks that it does not know. @throws StoreError */
-	readonly list: (page: Page) => Listing;
+	readonly list: (page: ListPage) => Listing;
 	/** Adds a check just written. To be called under the lock. */
 	readonly add: (id: string) => Promise<void>;
 	/** Takes removed checks out of the index, where the list no longer finds them in any case. To be called under the lock. */

@@ -2,7 +2,7 @@ import {constants, isUtf8} from 'node:buffer';
 import fs from 'node:fs';
 import {codeOf, readFault} from './describe-fault.js';
 import {lineOfFault} from './json-fault.js';
-import {closeQuietly, markOf, SIZE_CAP_BYTES} from './read-plain-file.js';
+import {closeQuietly, fileMarkOf, SIZE_CAP_BYTES} from './read-plain-file.js';
 import {StoreError} from './store-error.js';
 import type {Damage, Thing} from './store-fault.js';
 
@@ -127,7 +127,7 @@ export class LineFile {
 	}
 
 	#markNow(): string {
-		return this.#guarded(() => markOf(fs.fstatSync(this.#descriptor)));
+		return this.#guarded(() => fileMarkOf(fs.fstatSync(this.#descriptor)));
 	}
 
 	#guarded<T>(work: () => T): T {

@@ -3,7 +3,7 @@ import path from 'node:path';
 import {codeOf, saveFault} from './describe-fault.js';
 import {readyFolder} from './folder.js';
 import {type Holder, type LockEntry, newHolder, readLockEntry} from './lock-entry.js';
-import {setAside} from './set-aside.js';
+import {moveAside} from './move-aside.js';
 import type {StoreFault, Thing} from './store-fault.js';
 
 const thing: Thing = {id: 'lock', values: {}};
@@ -65,7 +65,7 @@ const clear = (file: string, entry: Extract<LockEntry, {identity: string}>, clea
 		const again = readLockEntry(file);
 		if (!('identity' in again) || again.identity !== entry.identity) return undefined;
 		if (again.state === 'garbage')
-			clearing.notices.push(setAside(thing, file, {id: 'unreadable', values: {}}, clearing.now));
+			clearing.notices.push(moveAside(thing, file, {id: 'unreadable', values: {}}, clearing.now));
 		else fs.unlinkSync(file);
 		return undefined;
 	} finally {

@@ -3,7 +3,7 @@ import type {Codec, StoreContext} from './context.js';
 import {codeOf, saveFault} from './describe-fault.js';
 import {sweepLeftOvers} from './folder.js';
 import {createGenerations} from './generations.js';
-import {createHistory, type Listing, type Page} from './history.js';
+import {createHistory, type Listing, type ListPage} from './history.js';
 import {createLockKeeper, type Lock} from './lock-keeper.js';
 import {createRecords, idFault} from './records.js';
 import {createRemarks} from './remarks.js';
@@ -48,7 +48,7 @@ export type Store<C, R, M, P, S> = {
 	/** Writes the record once, then clears the draft of the same id. Doing it twice does nothing. */
 	readonly finish: (id: string, record: R) => Promise<void>;
 	/** A page of the past checks, newest first. */
-	readonly list: (page: Page) => Listing;
+	readonly list: (page: ListPage) => Listing;
 	/** A finished check, or the reason why there is none. */
 	readonly record: (id: string) => R | StoreError;
 	/** Ids of all finished checks, newest first. @throws StoreError */

@@ -2,9 +2,9 @@ import fs from 'node:fs';
 import path from 'node:path';
 import type {StoreContext} from './context.js';
 import {codeOf, saveFault} from './describe-fault.js';
-import {type Body, sealDocument} from './document.js';
+import {type DocumentBody, sealDocument} from './document.js';
 import {readyFolder, syncFolder} from './folder.js';
-import type {Place} from './read-document.js';
+import type {FilePlace} from './read-document.js';
 import type {Thing} from './store-fault.js';
 
 const removeScratch = (thing: Thing, file: string): void => {
@@ -21,8 +21,8 @@ const removeScratch = (thing: Thing, file: string): void => {
  * @throws StoreError
  */
 export const placeDocument = async (
-	place: Place,
-	body: Body,
+	place: FilePlace,
+	body: DocumentBody,
 	{dataDir, versions, writer}: StoreContext,
 ): Promise<void> => {
 	const {thing, kind, file} = place;

@@ -1,18 +1,18 @@
 import type {StoreContext} from './context.js';
-import {type Body, openDocument} from './document.js';
+import {type DocumentBody, openDocument} from './document.js';
+import {moveAside} from './move-aside.js';
 import {readPlainFile} from './read-plain-file.js';
-import {setAside} from './set-aside.js';
 import {StoreError} from './store-error.js';
 import type {Damage, StoreFault, Thing} from './store-fault.js';
 
 /** Where a document lives, and what it is. */
-export type Place = {readonly thing: Thing; readonly kind: string; readonly file: string};
+export type FilePlace = {readonly thing: Thing; readonly kind: string; readonly file: string};
 
-export type Reading =
+export type FileReading =
 	| {readonly state: 'missing'}
 	| {
 			readonly state: 'sound';
-			readonly body: Body;
+			readonly body: DocumentBody;
 			readonly mark: string;
 			readonly sizeBytes: number;
 			readonly changedMs: number;
@@ -22,7 +22,7 @@ export type Reading =
 	| {readonly state: 'closed'; readonly error: StoreError};
 
 /** Reads a document without changing anything on the disk. */
-export const readDocument = (place: Place, {versions}: Pick<StoreContext, 'versions'>): Reading => {
+export const readDocument = (place: FilePlace, {versions}: Pick<StoreContext, 'versions'>): FileReading => {
 	const {thing, file} = place;
 	const read = readPlainFile(thing, file);
 	if (read.state === 'missing' || read.state === 'damaged') return read;
@@ -37,10 +37,14 @@ export const readDocument = (place: Place, {versions}: Pick<StoreContext, 'versi
 };
 
 /** Moves a damaged file aside where the lock can be had, and says in any case what was found. */
-export const reportDamage = ({thing, file}: Place, damage: Damage, {lock, writer, now}: StoreContext): StoreFault => {
+export const reportDamage = (
+	{thing, file}: FilePlace,
+	damage: Damage,
+	{lock, writer, now}: StoreContext,
+): StoreFault => {
 	const moved = lock.tryWithin(() => {
 		writer.forget(file);
-		return setAside(thing, file, damage, now());
+		return moveAside(thing, file, damage, now());
 	});
 	return moved ?? {id: 'left-there', values: {thing, file, damage}};
 };

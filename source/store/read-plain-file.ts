@@ -15,12 +15,12 @@ export type PlainFile =
 	| {readonly state: 'blocked'; readonly error: StoreError};
 
 /** Tells one state of a file from another without reading it. */
-export const markOf = (stats: fs.Stats): string => `${stats.ino}:${stats.size}:${stats.mtimeMs}:${stats.ctimeMs}`;
+export const fileMarkOf = (stats: fs.Stats): string => `${stats.ino}:${stats.size}:${stats.mtimeMs}:${stats.ctimeMs}`;
 
 /** The mark of what stands at `file` now, `''` where nothing can be seen. */
 export const fileMark = (file: string): string => {
 	try {
-		return markOf(fs.lstatSync(file));
+		return fileMarkOf(fs.lstatSync(file));
 	} catch {
 		return '';
 	}
@@ -57,7 +57,7 @@ export const readPlainFile = (thing: Thing, file: string): PlainFile => {
 		const stats = fs.fstatSync(descriptor);
 		if (!stats.isFile()) return blocked(thing, file, 'other');
 		if (stats.size > SIZE_CAP_BYTES) return {state: 'damaged', damage: {id: 'too-large', values: {}}};
-		return {state: 'bytes', bytes: fs.readFileSync(descriptor), mark: markOf(stats), changedMs: stats.mtimeMs};
+		return {state: 'bytes', bytes: fs.readFileSync(descriptor), mark: fileMarkOf(stats), changedMs: stats.mtimeMs};
 	} catch (error) {
 		if (codeOf(error) === 'ENOENT') return {state: 'missing'};
 		return {state: 'blocked', error: readFault(thing, file, error)};

@@ -4,10 +4,10 @@ import {checkContent} from './check-content.js';
 import {isCheckId} from './check-id.js';
 import type {Codec, StoreContext} from './context.js';
 import {codeOf, readFault} from './describe-fault.js';
+import {moveAside} from './move-aside.js';
 import {placeDocument} from './place-document.js';
-import {type Place, readDocument, reportDamage} from './read-document.js';
+import {type FilePlace, readDocument, reportDamage} from './read-document.js';
 import {removable, removeFiles} from './remove-files.js';
-import {setAside} from './set-aside.js';
 import {StoreError} from './store-error.js';
 import type {Damage, StoreFault} from './store-fault.js';
 
@@ -27,7 +27,7 @@ export type FoundRecord<R> =
 
 /** The finished checks: one file each, written once and never again. */
 export type Records<R> = {
-	readonly placeOf: (id: string) => Place;
+	readonly placeOf: (id: string) => FilePlace;
 	/** All ids on file, newest first. @throws StoreError */
 	readonly ids: () => string[];
 	readonly find: (id: string) => FoundRecord<R>;
@@ -41,7 +41,7 @@ export type Records<R> = {
 
 export const createRecords = <R>(codec: Codec<R>, context: StoreContext): Records<R> => {
 	const folder = path.join(context.dataDir, 'checks');
-	const placeOf = (id: string): Place => ({
+	const placeOf = (id: string): FilePlace => ({
 		thing: {id: 'check', values: {id}},
 		kind: 'armdrift-check',
 		file: path.join(folder, `${id}.json`),
@@ -77,7 +77,7 @@ export const createRecords = <R>(codec: Codec<R>, context: StoreContext): Record
 			const found = find(id);
 			if (found.state === 'sound') return;
 			if (found.state === 'closed') throw found.error;
-			if (found.state === 'damaged') context.onNotice(setAside(place.thing, place.file, found.damage, context.now()));
+			if (found.state === 'damaged') context.onNotice(moveAside(place.thing, place.file, found.damage, context.now()));
 			await placeDocument(place, {id, finishedAt: context.now().toISOString(), record}, context);
 		},
 		remove(ids) {

@@ -3,10 +3,10 @@ import path from 'node:path';
 import {checkContent} from './check-content.js';
 import {isCheckId} from './check-id.js';
 import type {Codec, StoreContext} from './context.js';
+import {moveAside} from './move-aside.js';
 import {placeDocument} from './place-document.js';
-import {type Place, readDocument} from './read-document.js';
+import {type FilePlace, readDocument} from './read-document.js';
 import {removable, removeFiles} from './remove-files.js';
-import {setAside} from './set-aside.js';
 import {StoreError} from './store-error.js';
 
 /** Small later facts beside a finished check, whose own file never changes. */
@@ -22,7 +22,7 @@ export type Remarks<M> = {
 
 export const createRemarks = <M>(codec: Codec<M>, context: StoreContext): Remarks<M> => {
 	const folder = path.join(context.dataDir, 'remarks');
-	const placeOf = (id: string): Place => ({
+	const placeOf = (id: string): FilePlace => ({
 		thing: {id: 'remark', values: {id}},
 		kind: 'armdrift-remark',
 		file: path.join(folder, `${id}.json`),
@@ -57,7 +57,7 @@ export const createRemarks = <M>(codec: Codec<M>, context: StoreContext): Remark
 			checkContent(place.thing, place.file, remark, codec);
 			const found = read(id);
 			if (found.state === 'closed') throw found.error;
-			if (found.state === 'damaged') context.onNotice(setAside(place.thing, place.file, found.damage, context.now()));
+			if (found.state === 'damaged') context.onNotice(moveAside(place.thing, place.file, found.damage, context.now()));
 			const kept = found.state === 'sound' ? found.body : {};
 			await placeDocument(place, {...kept, id, savedAt: context.now().toISOString(), remark}, context);
 		},

@@ -1,7 +1,7 @@
 import fs from 'node:fs';
 import {codeOf, removeFault} from './describe-fault.js';
 import {syncFolder} from './folder.js';
-import type {Place} from './read-document.js';
+import type {FilePlace} from './read-document.js';
 import {StoreError} from './store-error.js';
 import type {Damage} from './store-fault.js';
 
@@ -11,7 +11,7 @@ type Found =
 	| {readonly state: 'closed'; readonly error: StoreError};
 
 /** Makes sure that a file is what was kept elsewhere, before anything is removed. @throws StoreError */
-export const removable = ({thing, file}: Place, found: Found): void => {
+export const removable = ({thing, file}: FilePlace, found: Found): void => {
 	if (found.state === 'closed') throw found.error;
 	if (found.state !== 'damaged') return;
 	throw new StoreError('damaged', {id: 'not-removable', values: {thing, file, damage: found.damage}});
@@ -21,7 +21,7 @@ export const removable = ({thing, file}: Place, found: Found): void => {
  * Removes files of one folder for good, and makes that last. One that is gone already is no fault.
  * @throws StoreError; then some of them may be left
  */
-export const removeFiles = (places: readonly Place[], folder: string): void => {
+export const removeFiles = (places: readonly FilePlace[], folder: string): void => {
 	for (const {thing, file} of places) {
 		try {
 			fs.unlinkSync(file);

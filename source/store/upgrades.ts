@@ -1,20 +1,28 @@
-import type {Body} from './document.js';
+import type {DocumentBody} from './document.js';
 import {upgradeFrom1} from './upgrade-from-1.js';
+import {upgradeFrom2} from './upgrade-from-2.js';
 
 /** Version of every document written today. Raise it, and add an upgrade, when an older program could misread a file. */
-export const CURRENT_VERSION = 2;
+export const CURRENT_VERSION = 3;
 
 /** Turns a document of version `from` into one of the next version. Pure: the file on disk is not touched by it. */
-export type Upgrade = {readonly from: number; readonly apply: (body: Body) => Body};
+export type Upgrade = {readonly from: number; readonly apply: (body: DocumentBody) => DocumentBody};
 
 /** All upgrades there are; version 1 is the first. */
-export const UPGRADES: readonly Upgrade[] = [{from: 1, apply: upgradeFrom1}];
+export const UPGRADES: readonly Upgrade[] = [
+	{from: 1, apply: upgradeFrom1},
+	{from: 2, apply: upgradeFrom2},
+];
 
 /** Which versions are understood; tests bring their own. */
 export type Versions = {readonly current: number; readonly upgrades: readonly Upgrade[]};
 
 /** The document in today's version, or `undefined` where no chain of upgrades leads there. */
-export const upgradeDocument = (body: Body, version: number, {current, upgrades}: Versions): Body | undefined => {
+export const upgradeDocument = (
+	body: DocumentBody,
+	version: number,
+	{current, upgrades}: Versions,
+): DocumentBody | undefined => {
 	let upgraded = body;
 	for (let from = version; from < current; from++) {
 		const step = upgrades.find((upgrade) => upgrade.from === from);

@@ -1,6 +1,6 @@
 import {type Dialogue, positionOf} from '../check/dialogue.js';
+import {issuedOf} from '../pages/issued.js';
 import {line, type Shown} from '../pages/shown-lines.js';
-import {issuedOf} from '../results/issued.js';
 import {type BenchState, benchNow, handsAt} from './bench-state.js';
 import {gaugedArm} from './gauged-arm.js';
 import {instruments} from './instruments.js';

@@ -3,10 +3,11 @@ import {type Dialogue, positionOf} from '../../source/check/dialogue.js';
 import {isReadyToPlay, progressOf} from '../../source/check/progress.js';
 import {promptOf} from '../../source/check/prompt.js';
 import {respond} from '../../source/check/respond.js';
+import {finishedCheck} from '../../source/desk/filing.js';
 import {recordLines} from '../../source/pages/record-lines.js';
 import {viewOf} from '../../source/pages/view.js';
 import {biasDeviceIds} from '../../source/procedure/bias-devices.js';
-import {finishedCheck, summaryOf} from '../../source/results/record.js';
+import {summaryOf} from '../../source/results/record.js';
 import {northDeck, northDeckWith} from '../helpers/sample-check.js';
 import {choose, follow, freshDialogue, goTo, no, say, text, waysOut, yes} from '../helpers/script.js';
 
@@ -77,7 +78,7 @@ describe('The deck', () => {
 	});
 
 	it('is not ready with a line that was left to somebody else, whatever the screen', () => {
-		const left = say(at('back-guard'), [no, choose('override'), choose('it cannot be done here')]);
+		const left = say(at('back-guard'), [no, choose('override'), choose('cannot-do-here')]);
 		const done = finish(left);
 		expect(isReadyToPlay(progressOf(done.check))).toBe(false);
 		expect(stateOfDeck(done)).toBe('deck not ready to play');
@@ -96,7 +97,7 @@ describe('The deck', () => {
 		expect(probing && stateOfDeck(probing)).toBe('deck not ready to play');
 		// Locking the arm and taking the guard off undid the preparation: what still holds is asked first.
 		expect(probing && stepId(probing)).toBe('still-conditions');
-		expect(probing?.refusal).toMatch(/being put back/);
+		expect(probing?.refusal?.id).toBe('was-being-put-back');
 		expect(probing && stepId(follow(probing, northDeck, {until: 'back-lock'}))).toBe('back-lock');
 	});
 

@@ -110,6 +110,7 @@ it('what hands put right between rounds closes the series, and says so', async (
 	expect(desk.practice.doByHand(visiting)).toBe(true);
 	const {saved, dialogue} = await enter(visiting, {kind: 'yes'});
 	expect(dialogue.check.series).toHaveLength(2);
-	expect(saved.ok && saved.notice).toContain('kept as series 1 (the deck was put right by hand)');
+	const because = {id: 'put-right-by-hand', values: {}};
+	expect(saved.ok && saved.notice).toEqual({id: 'series-kept', values: {number: 1, because}});
 	desk.release();
 });

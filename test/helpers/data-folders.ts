@@ -1,7 +1,7 @@
 import {writeFileSync} from 'node:fs';
 import path from 'node:path';
 import {planLines} from '../../source/commands/import.js';
-import {type Refusal, refusalOf} from '../../source/desk/refusal.js';
+import {type Hindrance, hindranceOf} from '../../source/desk/hindrance.js';
 import {type CheckStore, storeOf} from '../../source/desk/shelf.js';
 import {Addition} from '../../source/exchange/addition.js';
 import {ImportFile} from '../../source/exchange/import-file.js';
@@ -138,11 +138,11 @@ export async function importing(
 }
 
 /** The sentence with which an import is refused. */
-export async function refusedImport(file: string, folder: DataFolder): Promise<Refusal> {
+export async function refusedImport(file: string, folder: DataFolder): Promise<Hindrance> {
 	try {
 		await importing(file, folder);
 	} catch (error) {
-		return refusalOf(error);
+		return hindranceOf(error);
 	}
 	throw new Error('It was not refused.');
 }

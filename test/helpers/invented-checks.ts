@@ -2,8 +2,9 @@ import {startDialogue} from '../../source/check/dialogue.js';
 import type {PastCheck} from '../../source/check/past-check.js';
 import {newCheck} from '../../source/check/reduce.js';
 import type {Entry} from '../../source/check/respond.js';
+import {finishedCheck} from '../../source/desk/filing.js';
 import {limitsOf, usualSettings} from '../../source/procedure/settings.js';
-import {type FinishedCheck, finishedCheck, summaryOf} from '../../source/results/record.js';
+import {type FinishedCheck, summaryOf} from '../../source/results/record.js';
 import {biasAnswers, northDeckWith} from './sample-check.js';
 import {choose, clockFrom, follow, type Script, say, text, waysOut} from './script.js';
 
@@ -77,13 +78,13 @@ export const fullStory: Played = {
 	at: '2026-11-14T09:40:00+01:00',
 	script: northDeckWith({'arm-wire-stiffness': 'stiff', 'arm-serial': 'N 0042', ...biasAnswers}),
 	detours: [
-		{until: 'clearance', entries: [text('3'), waysOut, choose('override'), choose('the arm touches elsewhere')]},
+		{until: 'clearance', entries: [text('3'), waysOut, choose('override'), choose('arm-touches-elsewhere')]},
 		{
 			until: 'verdict',
 			entries: [
 				choose('strike'),
 				choose('inner:0'),
-				choose('draught or a door'),
+				choose('draught'),
 				text('3.5 out'),
 				text('8.5 out'),
 				choose('go-on'),

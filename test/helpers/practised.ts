@@ -3,9 +3,9 @@ import {type Dialogue, positionOf, startDialogue} from '../../source/check/dialo
 import {promptOf} from '../../source/check/prompt.js';
 import {newCheck} from '../../source/check/reduce.js';
 import {type Entry, respond} from '../../source/check/respond.js';
+import {issuedOf} from '../../source/pages/issued.js';
 import type {Shown} from '../../source/pages/shown-lines.js';
 import {limitsOf, usualSettings} from '../../source/procedure/settings.js';
-import {issuedOf} from '../../source/results/issued.js';
 import {BenchAtWork} from '../../source/teaching/bench-at-work.js';
 import {benchNow, handsAt} from '../../source/teaching/bench-state.js';
 import type {Deed} from '../../source/teaching/deck.js';
@@ -14,6 +14,7 @@ import {armNameOf, newNotes, type PracticeTask, practiceCheck} from '../../sourc
 import {preparedBy} from '../../source/teaching/prepared.js';
 import {readingWanted, type Wanted} from '../../source/teaching/reading-wanted.js';
 import {truthLines} from '../../source/teaching/truth-lines.js';
+import {says} from '../../source/words/says.js';
 import {limitFound} from './hand-at-bench.js';
 import {idFor} from './invented-checks.js';
 import {clockFrom} from './script.js';
@@ -43,7 +44,9 @@ export function answered({bench, dialogue, now}: AtPractice, entry: Entry): AtPr
 	bench.shown(dialogue);
 	const next = respond(dialogue, entry, now());
 	if (!next || next.refusal !== undefined)
-		throw new Error(`${positionOf(dialogue).step?.id} refused ${JSON.stringify(entry)}: ${next?.refusal}`);
+		throw new Error(
+			`${positionOf(dialogue).step?.id} refused ${JSON.stringify(entry)}: ${next?.refusal && says.refusal(next.refusal)}`,
+		);
 	bench.saved(bench.noted(next));
 	return {bench, dialogue: next, now};
 }

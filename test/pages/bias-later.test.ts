@@ -1,6 +1,6 @@
 import {describe, expect, it} from 'vitest';
-import {namesCure} from '../../source/pages/bias/cure-first.js';
 import {viewOf} from '../../source/pages/view.js';
+import {namesCure} from '../../source/results/diagnose.js';
 import {northDeckWith} from '../helpers/sample-check.js';
 import {follow, freshDialogue, type Script} from '../helpers/script.js';
 

@@ -1,10 +1,10 @@
 import {describe, expect, it} from 'vitest';
 import {type Dialogue, positionOf} from '../../source/check/dialogue.js';
+import {finishedCheck} from '../../source/desk/filing.js';
 import {biasLines} from '../../source/pages/bias/lines.js';
 import {recordLines} from '../../source/pages/record-lines.js';
 import type {Shown} from '../../source/pages/shown-lines.js';
 import {viewOf} from '../../source/pages/view.js';
-import {finishedCheck} from '../../source/results/record.js';
 import {biasAnswers, northDeckWith} from '../helpers/sample-check.js';
 import type {Script} from '../helpers/script.js';
 import {choose, follow, freshDialogue, say} from '../helpers/script.js';

@@ -1,17 +1,17 @@
 import type {Round} from '../../measures/hold-band.js';
 import type {SettingRead} from '../../results/bias/setting-read.js';
+import {conditionsOf} from '../../results/conditions.js';
 import type {Document} from '../../results/document-schema.js';
-import {isOffScale} from '../../results/series-read.js';
-import {settingsOf} from '../../results/settings.js';
+import {reachesScaleTop} from '../../results/series-read.js';
 import {listed, plainNumber} from '../../words/wording.js';
 import {type Aim, aimAt, beyondTop, onGauge, readingWithWay, showsLimits, showsMiddle} from '../on-gauge.js';
 import {line, type Shown} from '../shown-lines.js';
 
 /** The rounds that say how far the limits lie apart at a radius: those with the bias on, else those without. */
 export function roundsNear(document: Document, radiusMm: number): readonly Round[] {
-	const settings = settingsOf(document);
+	const conditions = conditionsOf(document);
 	const all = [...(document.bias?.readings ?? []), ...document.probe];
-	const near = all.find((one) => one.radiusMm === radiusMm && !isOffScale(one, settings));
+	const near = all.find((one) => one.radiusMm === radiusMm && !reachesScaleTop(one, conditions));
 	return (near?.rounds ?? []).filter((round) => !('gauge' in round));
 }
 

@@ -4,6 +4,7 @@ import {isAbove} from '../../measures/compare.js';
 import {placeLabel} from '../../procedure/places.js';
 import {eventLabel} from '../../procedure/steps-since.js';
 import {type ComparedFigure, type Comparison, comparisonsOf, gravestOf} from '../../results/years/comparison.js';
+import {noteText, obstacleText} from '../../words/results-text.js';
 import {forceWithWay, listed, plainNumber} from '../../words/wording.js';
 import {line, type Shown, type Tone} from '../shown-lines.js';
 import {dayText} from './day-text.js';
@@ -46,8 +47,6 @@ function unchanged(figures: readonly ComparedFigure[], then: PastCheck): Shown[]
 	];
 }
 
-const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
-
 /** One comparison in sentences: first what changed, then what did not. */
 function linesOfComparison({then, figures, notes, obstacles}: Comparison): Shown[] {
 	return [
@@ -55,8 +54,8 @@ function linesOfComparison({then, figures, notes, obstacles}: Comparison): Shown
 			.filter(({change}) => change.verdict !== 'not changed')
 			.map((one) => line(sentence(one, then), tones[one.change.verdict])),
 		...unchanged(figures, then),
-		...obstacles.map((why) => line(`Not comparable with ${dayText(then.date)}: ${why}.`, 'warn')),
-		...notes.map((note) => line(capital(note), 'dim')),
+		...obstacles.map((one) => line(obstacleText(one), 'warn')),
+		...notes.map((one) => line(noteText(one), 'dim')),
 	];
 }
 

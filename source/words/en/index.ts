@@ -5,12 +5,15 @@ import {dialogue} from './dialogue.js';
 import {documents} from './documents.js';
 import {entries} from './entries.js';
 import {faces} from './faces.js';
+import {figures} from './figures.js';
 import {findings} from './findings.js';
 import {pages} from './pages.js';
+import {pictures} from './pictures.js';
 import {practice} from './practice.js';
-import {problems} from './problems.js';
+import {problems, ways} from './problems.js';
 import {reasons} from './reasons.js';
-import {reports} from './reports.js';
+import {reports} from './reports/index.js';
+import {results} from './results.js';
 import {steps} from './steps.js';
 import {store} from './store.js';
 import {terminal} from './terminal.js';
@@ -25,14 +28,18 @@ export const en = {
 	documents,
 	entries,
 	faces,
+	figures,
 	findings,
 	pages,
+	pictures,
 	practice,
 	problems,
 	reasons,
 	reports,
+	results,
 	steps,
 	store,
 	terminal,
+	ways,
 	years,
 };

@@ -3,7 +3,15 @@ import {describe, expect, it} from 'vitest';
 import type {PastCheck} from '../../../source/check/past-check.js';
 import {comparisonLines} from '../../../source/pages/years/comparison-lines.js';
 import {trendLines} from '../../../source/pages/years/trend-lines.js';
-import {changeSince, comparisonOf, comparisonsOf, stretchOf} from '../../../source/results/years/comparison.js';
+import {
+	changeSince,
+	comparisonOf,
+	comparisonsOf,
+	obstaclesOf,
+	stretchOf,
+} from '../../../source/results/years/comparison.js';
+import {obstacleText} from '../../../source/words/results-text.js';
+import {words} from '../../helpers/said.js';
 
 type Figures = {pull?: number; band?: number; u?: number; tilt?: number | null; tiltU?: number | null};
 
@@ -131,7 +139,7 @@ describe('A check against an earlier one', () => {
 	});
 
 	it('compares pulls as they are where the level was not read both times, and says so', () => {
-		const told = 'The level was not read both times, so pulls are compared with what the tilt makes of them.';
+		const told = words.results.notes['level-not-read']({});
 		const unread = pastCheck('2026-11-25', {pull: 2.2, tilt: null}, {pull: 2.2, tilt: null});
 		expect(text(unread, [then])).toContain(told);
 		const before = pastCheck('2026-05-04', {tilt: -1.2}, {tilt: -1.2});
@@ -143,16 +151,29 @@ describe('A check against an earlier one', () => {
 	it('compares forces: the same torque under another tracking force is no change', () => {
 		const lighter = measuredWith(pastCheck('2026-11-25', {pull: 2, band: 4}, {pull: 2, band: 4}), {playingMn: 10});
 		expect(changeSince(lighter, [then])).toBe('not changed');
-		expect(text(lighter, [then])).toMatch(/The playing force was 2\.039 g then, 1\.02 g now, so forces are compared\./);
+		const note = words.results.notes['other-force']({thenMn: 20, nowMn: 10});
+		for (const printed of ['2.039 g', '1.02 g']) expect(note).toContain(printed);
+		expect(text(lighter, [then])).toContain(note);
 	});
 
 	it.each([
-		['another effective length', {effectiveLengthMm: 230}, 'its effective length was 233 mm then, 230 mm now'],
-		['another loading', {loading: 'spring'}, 'made by gravity then, by a spring now'],
+		[
+			'another effective length',
+			{effectiveLengthMm: 230},
+			{id: 'other-length', values: {date: then.date, thenMm: 233, nowMm: 230}},
+		],
+		[
+			'another loading',
+			{loading: 'spring'},
+			{id: 'other-loading', values: {date: then.date, before: 'gravity', today: 'spring'}},
+		],
 	])('does not compare with %s, and says why', (_name, more, why) => {
-		const said = text(measuredWith(pastCheck('2026-11-25', {pull: 9}), more), [then]);
+		const now = measuredWith(pastCheck('2026-11-25', {pull: 9}), more);
+		const said = text(now, [then]);
+		const obstacles = obstaclesOf(now, then);
 		expect(said).toMatch(/^Not comparable with the last check/);
-		expect(said).toContain(why);
+		expect(obstacles).toEqual([why]);
+		for (const one of obstacles) expect(said).toContain(obstacleText(one));
 	});
 
 	it('compares only radii that agree within 2 mm', () => {
@@ -164,13 +185,14 @@ describe('A check against an earlier one', () => {
 		expect(comparisonOf(at(70), then).figures).toHaveLength(4);
 		const far = comparisonOf(at(70.1), then);
 		expect(far.figures).toHaveLength(2);
-		expect(far.obstacles).toEqual(['there are no figures of both at 70.1 mm']);
+		expect(far.obstacles).toEqual([{id: 'radius-missing', values: {date: '2026-05-04', radiusMm: 70.1}}]);
 	});
 
 	it('says what else was otherwise', () => {
 		const said = text(measuredWith(pastCheck('2026-11-25', {}), {tools: 'field kit', guard: 'none'}), [then]);
-		expect(said).toContain("Measured with 'bench set' then, with 'field kit' now.");
-		expect(said).toContain('Weighed with the guard then, without a guard now.');
+		const {notes} = words.results;
+		expect(said).toContain(notes['other-tools']({before: 'bench set', today: 'field kit'}));
+		expect(said).toContain(notes['other-guard']({before: 'included', today: 'none'}));
 	});
 
 	it('names the wire first where it may have moved', () => {

@@ -2,7 +2,7 @@
 import fs from 'node:fs';
 import path from 'node:path';
 import {StoreError} from '../../../source/store/store-error.js';
-import {faultText} from '../../../source/words/fault-text.js';
+import {storeText} from '../../../source/words/store-text.js';
 import {openBareStore, sample} from './bare-store.js';
 import {arm, type Fault, hasHit, install} from './faulty-fs.js';
 
@@ -16,7 +16,7 @@ const fault = (at: number): Fault => ({at, kind: kind === 'short' ? 'short' : 'e
 
 /** Whether an error is told in a whole sentence, with the place. */
 const isTold = ({fault}: StoreError, folder: string): boolean => {
-	const sentence = faultText(fault);
+	const sentence = storeText(fault);
 	return sentence.includes(folder) && sentence.endsWith('.');
 };
 
@@ -56,7 +56,7 @@ const tell = async (folder: string) => {
 const judge = (folder: string, said: readonly string[]): string[] => {
 	const store = openBareStore(folder);
 	const {check, notices} = store.draft();
-	const faults = notices.filter(({values}) => 'damage' in values).map((notice) => `after it: ${faultText(notice)}`);
+	const faults = notices.filter(({values}) => 'damage' in values).map((notice) => `after it: ${storeText(notice)}`);
 	const record = store.record(ID);
 	const finished = !(record instanceof StoreError);
 	const saved = said.filter((step) => step.startsWith('save')).length;

@@ -2,7 +2,7 @@
 // what was broken; or is killed at the file call of a given number.
 import fs from 'node:fs';
 import path from 'node:path';
-import {refusalOf} from '../../../source/desk/refusal.js';
+import {hindranceOf} from '../../../source/desk/hindrance.js';
 import {storeOf} from '../../../source/desk/shelf.js';
 import {Addition} from '../../../source/exchange/addition.js';
 import {ImportFile} from '../../../source/exchange/import-file.js';
@@ -53,7 +53,7 @@ if (kind === 'kill') {
 		try {
 			await importInto(dataDir);
 		} catch (error) {
-			if (!/^[A-Z"].*\.$/.test(refusalOf(error).sentence)) broken.push(`call ${at}: ${error}`);
+			if (!/^[A-Z"].*\.$/.test(hindranceOf(error).sentence)) broken.push(`call ${at}: ${error}`);
 		}
 		hit = hasHit();
 		arm(undefined);

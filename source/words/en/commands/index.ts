@@ -69,7 +69,6 @@ export const commands = {
 				: `There is no practice arm "${arm}"; did you mean "${meant}"?`,
 		unknownArm: ({arm}: {readonly arm: string}) =>
 			`The practice check that is open is of an arm "${arm}", which this version of the program does not have: begin another one.`,
-		deckPutRight: 'the deck was put right by hand',
 		seedWanted: ({most}: {readonly most: number}) => `Wanted: --seed with a whole number from 0 to ${most}.`,
 	},
 	proof,

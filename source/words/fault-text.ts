@@ -1,6 +1,0 @@
-import type {StoreFault} from '../store/store-fault.js';
-import {words} from './index.js';
-import {speaker} from './speaker.js';
-
-/** What a person reads of trouble on the disk. */
-export const faultText: (fault: StoreFault) => string = speaker(words.store);
