@@ -73,7 +73,8 @@ export class ImportFile {
 			if (typeof id !== 'string' || !isCheckId(id) || record.check.id !== id)
 				throw this.#fault(say.wanted({where: `${where}.id`, found: words.documents.shownValue(id), wanted: 'id'}));
 			if (record.check.practice) throw this.#fault(say.practice({where, id}));
-			const parsed = remark === undefined ? {} : {remark: this.#parsed(`${where}.remark`, remark, storedForms.remark)};
+			const noted = remark === undefined ? undefined : this.#upgraded('armdrift-remark', 'remark', remark);
+			const parsed = noted === undefined ? {} : {remark: this.#parsed(`${where}.remark`, noted, storedForms.remark)};
 			if (!this.#shown.has(index) && !isShowable(record)) throw this.#fault(say.notIssued({where}));
 			this.#shown.add(index);
 			return {id, record, json, ...parsed};

@@ -57,7 +57,7 @@ describe('armdrift delete', () => {
 		expect(listOf(dataDir)).toBe('');
 		const [, backup = ''] = /Back-up: "(.*)"\. To bring it back: armdrift import \S+$/m.exec(out) ?? [];
 		expect(path.dirname(backup)).toBe(path.join(dataDir, 'backups'));
-		expect(path.basename(backup)).toMatch(/^\d{4}-\d\d-\d\d-north-deck\.json$/);
+		expect(path.basename(backup)).toMatch(/^\d{4}-\d\d-\d\d-north-deck\.jsonl$/);
 		expect(run(dataDir, ['import', backup, '--yes']).status).toBe(0);
 		const contentOf = (files: Record<string, string>, key: string) =>
 			Object.entries(files).map(([name, text]) => [name, JSON.parse(text)[key]]);

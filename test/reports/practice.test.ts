@@ -79,16 +79,17 @@ describe('an import', () => {
 		const to = dataFolder();
 		const {code, message} = await refusedImport(fileWith(await withPractice()), to);
 		expect(code).toBe('damaged');
-		expect(message).toContain(`the check ${record.check.id} is practice on an invented arm. Take it out of the file.`);
-		expect(message).toMatch(/checks\[\d\]/);
+		expect(message).toMatch(/: line \d+: check: /);
+		expect(message).toContain(words.commands.exchange.practice({where: '', id: record.check.id}));
 		expect(existsSync(to.dataDir)).toBe(false);
 	});
 
 	it('of the same file without it is taken', async () => {
-		const document: {checks: {id: string}[]} = JSON.parse(await withPractice());
-		const others = {...document, checks: document.checks.filter(({id}) => id !== record.check.id)};
+		const lines = (await withPractice()).split('\n');
+		const others = lines.filter((line) => !line.startsWith(`{"check":{"id":"${record.check.id}"`));
+		expect(others).toHaveLength(lines.length - 1);
 		const to = dataFolder();
-		await importing(fileWith(JSON.stringify(others)), to);
+		await importing(fileWith(others.join('\n')), to);
 		expect(to.store.ids()).toContain(plainId);
 		expect(to.store.ids()).toHaveLength(inventedRecords.length);
 	});
