@@ -1,11 +1,11 @@
 import {nothingToRepeat} from '../desk/archive.js';
 import {Hindrance} from '../desk/hindrance.js';
 import {OpenWorkbench} from '../desk/open-workbench.js';
-import {checkOpen, otherArmOpen} from '../pages/home.js';
 import {readText} from '../procedure/read-answer.js';
 import {namesOf} from '../results/years/arms.js';
 import {dataDirectory} from '../store/data-directory.js';
 import {words} from '../words/index.js';
+import {refusalText} from '../words/step-text.js';
 import type {Opened, Workbench} from '../workbench.js';
 import {type FaceFlags, onFace} from './face.js';
 import {refuseWith} from './print.js';
@@ -23,8 +23,10 @@ export type CheckFlags = FaceFlags & {
 export function runCheck(flags: CheckFlags): Promise<number> {
 	const {arm, recheck = false, data, version} = flags;
 	const name = arm === undefined ? undefined : readText(arm.trim());
-	if (name?.kind === 'refused')
-		return Promise.resolve(refuseWith(words.commands.optionRefused({option: '--arm', because: name.sentence})));
+	if (name?.kind === 'refused') {
+		const because = refusalText(name.refusal);
+		return Promise.resolve(refuseWith(words.commands.optionRefused({option: '--arm', because})));
+	}
 	return onFace(flags, async () => {
 		const dataDir = dataDirectory({flag: data, env: process.env});
 		const workbench = new OpenWorkbench({dataDir, version});
@@ -61,5 +63,6 @@ export async function openArm(workbench: Workbench, {arm, recheck = false}: Open
 	if (recheck && arm !== undefined && archive.ofArm(arm).length === 0)
 		return {unknown: nothingToRepeat(arm, archive.checkedArms())};
 	if (!unfinished) return {opened: await (recheck ? workbench.recheck(arm) : workbench.start(arm))};
-	return {notice: arm === undefined ? checkOpen(unfinished) : otherArmOpen(arm, unfinished)};
+	const {notRepeated, notStarted} = words.beside.home;
+	return {notice: arm === undefined ? notRepeated(unfinished) : notStarted({arm: unfinished.arm, asked: arm})};
 }

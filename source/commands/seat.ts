@@ -4,6 +4,7 @@ import type {OpenWorkbench} from '../desk/open-workbench.js';
 import type {PracticeWorkbench} from '../desk/practice-workbench.js';
 import {printable} from '../terminal/printable.js';
 import {words} from '../words/index.js';
+import {titleOf} from '../words/step-text.js';
 import {verdictWord} from '../words/wording.js';
 import type {PracticeDoor, PracticeOpened} from '../workbench.js';
 
@@ -88,7 +89,7 @@ function partingLines({workbench, goOn}: Sitting): readonly string[] {
 		const progress = progressOf(openCheck, workbench.profiles());
 		const {current, facts} = progress;
 		const arm = printable(facts.text('arm-name') ?? words.commands.desk.newArm, 40);
-		const step = current?.title ?? words.commands.desk.itsEnd;
+		const step = current ? titleOf(current.id) : words.commands.desk.itsEnd;
 		if (openCheck.practice) return [say.practiceSaved({arm, step}), say.goOn({goOn})];
 		return [say.saved({arm, step}), say.goOnWithDeck({isReady: isReadyToPlay(progress), goOn})];
 	}

@@ -175,9 +175,8 @@ export class OpenWorkbench implements Workbench {
 		return newCheck({...start, limits: limitsOf(settings), setAnew: settings.setAnew});
 	}
 
-	#dialogue(check: Check): Dialogue {
-		return startDialogue(check, this.profiles(), this.archive.history(check));
-	}
+	readonly #dialogue = (check: Check): Dialogue =>
+		startDialogue(check, this.profiles(), this.archive.history(check), words.options);
 
 	/** One check is open at a time: the one that is open is filed as interrupted. */
 	async #fileOpenOne(): Promise<void> {

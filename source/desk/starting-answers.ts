@@ -8,6 +8,7 @@ import type {AnswerValue, ProfileKind} from '../procedure/step.js';
 import type {StepId} from '../procedure/step-ids.js';
 import {profileNamed} from '../results/profiles.js';
 import {words} from '../words/index.js';
+import {titleOf} from '../words/step-text.js';
 import type {Unfinished} from '../workbench.js';
 
 type Answers = Record<string, {readonly value: AnswerValue; readonly typed: string}>;
@@ -68,7 +69,7 @@ export function unfinishedOf(check: Check, profiles: readonly Profile[], savedAt
 	const {facts, current} = progressOf(check, profiles);
 	return {
 		arm: facts.text('arm-name') ?? words.commands.desk.newArm,
-		step: current?.title ?? words.commands.desk.itsEnd,
+		step: current ? titleOf(current.id) : words.commands.desk.itsEnd,
 		ago: formatDistanceStrict(savedAt, now, {addSuffix: true}),
 	};
 }

@@ -1,7 +1,7 @@
 import type {PastCheck} from '../check/past-check.js';
 import type {Overridden} from '../pages/verdict-lines.js';
-import {dayText} from '../pages/years/day-text.js';
 import {rowOf} from '../results/past-row.js';
+import {dayText} from '../words/dates.js';
 import {words} from '../words/index.js';
 import type {CheckSource, Imprint} from './check-source.js';
 import {aboutCheck, imprinted} from './parts/about.js';

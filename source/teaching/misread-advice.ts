@@ -6,6 +6,7 @@ import type {Facts} from '../procedure/facts.js';
 import {readAnswer} from '../procedure/read-answer.js';
 import type {Step} from '../procedure/step.js';
 import type {StepId} from '../procedure/step-ids.js';
+import {titleOf} from '../words/step-text.js';
 import {lessonOf, specOn} from './deck.js';
 import {instruments} from './instruments.js';
 
@@ -50,5 +51,5 @@ function misread(step: Step, answer: Answer | undefined, shown: readonly string[
 		const read = readAnswer(step, text, facts);
 		return read.kind === 'value' && typeof read.value === 'number' && !isAbove(Math.abs(read.value - value), tolerance);
 	});
-	return isRight ? [] : [`${step.title}: ${answer?.typed} was typed, the instrument showed ${shown.at(-1)}.`];
+	return isRight ? [] : [`${titleOf(step.id)}: ${answer?.typed} was typed, the instrument showed ${shown.at(-1)}.`];
 }

@@ -2,6 +2,7 @@ import type {Check} from '../check/check.js';
 import {startDialogue} from '../check/dialogue.js';
 import type {PracticeNotes} from '../check/practice-notes.js';
 import {lessonArms} from '../practice/arms.js';
+import {words} from '../words/index.js';
 import {benchOf} from './bench-state.js';
 import {lessonOf} from './deck.js';
 import {knownAnswers} from './prepared.js';
@@ -39,5 +40,8 @@ export const armNameOf = (notes: PracticeNotes): string =>
 /** A new check of an invented arm: what is known of arm, cartridge and tools is filled in. */
 export function practiceCheck(blank: Check, notes: PracticeNotes): Check {
 	const check = {...blank, practice: notes};
-	return {...check, answers: knownAnswers(startDialogue(check, []), benchOf(notes), armNameOf(notes))};
+	return {
+		...check,
+		answers: knownAnswers(startDialogue(check, [], [], words.options), benchOf(notes), armNameOf(notes)),
+	};
 }

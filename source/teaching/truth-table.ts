@@ -1,9 +1,9 @@
 import {isAbove} from '../measures/compare.js';
 import {line, type Shown} from '../pages/shown-lines.js';
 import type {Truth} from '../practice/truth.js';
-import {placeLabel} from '../procedure/places.js';
 import {isMeasured, type RadiusFigures} from '../results/figures-types.js';
 import {fixed} from '../units.js';
+import {placeLabel} from '../words/step-text.js';
 import {forceWithWay, sideForce, span} from '../words/wording.js';
 
 /** What was found at a radius, and what was hidden there while it was probed. */

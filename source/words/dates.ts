@@ -42,7 +42,7 @@ const two = (number: number): string => String(number).padStart(2, '0');
 const isoDay = (time: Date): string => `${time.getFullYear()}-${two(time.getMonth() + 1)}-${two(time.getDate())}`;
 
 /** Time on the wall clock, '14:32'; with the day where it is not today. */
-export const clockText = (time: Date, now: Date): string => {
+export const timeText = (time: Date, now: Date): string => {
 	const clock = formats().clock.format(time);
 	return isoDay(time) === isoDay(now) ? clock : `${isoDay(time)} ${clock}`;
 };

@@ -29,8 +29,11 @@ const write = (value: number, least: number, most: number, sign: Sign = 'negativ
 /** A number with just so many decimals, 12.50; no minus before a zero. */
 export const rounded = (value: number, decimals: number): string => write(value, decimals, decimals);
 
-/** A number with no more decimals than it needs, three at most: 4, 1.5, 0.25. */
-export const plainNumber = (value: number): string => write(value, 0, 3);
+/** Whether a number with so many decimals prints as zero: then it has neither a sign nor a way. */
+export const printsAsZero = (value: number, decimals: number): boolean => Number(value.toFixed(decimals)) === 0;
+
+/** A number with no more decimals than it needs, three at most where nothing else is said: 4, 1.5, 0.25. */
+export const plainNumber = (value: number, most = 3): string => write(value, 0, most);
 
 /** As many decimals as a gauge's smallest step has. */
 export const stepDecimals = (step: number): number => String(step).split('.')[1]?.length ?? 0;

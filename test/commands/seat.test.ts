@@ -110,7 +110,9 @@ it('what hands put right between rounds closes the series, and says so', async (
 	expect(desk.practice.doByHand(visiting)).toBe(true);
 	const {saved, dialogue} = await enter(visiting, {kind: 'yes'});
 	expect(dialogue.check.series).toHaveLength(2);
-	const because = {id: 'put-right-by-hand', values: {}};
-	expect(saved.ok && saved.notice).toEqual({id: 'series-kept', values: {number: 1, because}});
+	expect(saved.ok && saved.notice).toMatchObject({
+		id: 'series-kept',
+		values: {number: 1, because: {id: 'put-right-by-hand'}},
+	});
 	desk.release();
 });

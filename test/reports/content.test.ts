@@ -1,6 +1,5 @@
 import {readFileSync} from 'node:fs';
 import {describe, expect, it} from 'vitest';
-import {gaugeColumn} from '../../source/pages/bias/lines.js';
 import {visibleText} from '../../source/visible-text.js';
 import {overriddenText, reasonText} from '../../source/words/says.js';
 import {fullStory, played} from '../helpers/invented-checks.js';
@@ -80,7 +79,7 @@ describe('A report', () => {
 		for (const text of [html, markdown]) {
 			expect(text).toContain('Bias setting 1: 2.4 g, third notch');
 			expect(text).toContain('Set it so that the gauge shows');
-			expect(text).toContain(captions.biasToBeSet({column: gaugeColumn}));
+			expect(text).toContain(captions.biasToBeSet({column: words.bias.setting.columns.setGaugeTo}));
 		}
 	});
 
@@ -89,7 +88,7 @@ describe('A report', () => {
 			expect(text).toContain('Bias setting kept: number 1: 2.4 g, third notch');
 			expect(text).toContain('Not taken: about 1.7 times its pull');
 			expect(text).not.toContain('Set it so that the gauge shows');
-			expect(text).not.toContain(gaugeColumn);
+			expect(text).not.toContain(words.bias.setting.columns.setGaugeTo);
 		}
 	});
 

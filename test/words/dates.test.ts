@@ -1,5 +1,5 @@
 import {describe, expect, it} from 'vitest';
-import {clockText, dayText, monthText} from '../../source/words/dates.js';
+import {dayText, monthText, timeText} from '../../source/words/dates.js';
 
 describe('A date in print', () => {
 	it('has day, month by three letters and year, in any zone', () => {
@@ -16,8 +16,8 @@ describe('A date in print', () => {
 describe('A time in print', () => {
 	it('is the one on the wall, with the day where it is not today', () => {
 		const saved = new Date(2026, 10, 5, 4, 2);
-		expect(clockText(saved, new Date(2026, 10, 5, 23, 59))).toBe('04:02');
-		expect(clockText(saved, new Date(2026, 10, 6, 0, 1))).toBe('2026-11-05 04:02');
-		expect(clockText(new Date(2026, 0, 1, 0, 0), new Date(2026, 0, 1, 9, 0))).toBe('00:00');
+		expect(timeText(saved, new Date(2026, 10, 5, 23, 59))).toBe('04:02');
+		expect(timeText(saved, new Date(2026, 10, 6, 0, 1))).toBe('2026-11-05 04:02');
+		expect(timeText(new Date(2026, 0, 1, 0, 0), new Date(2026, 0, 1, 9, 0))).toBe('00:00');
 	});
 });

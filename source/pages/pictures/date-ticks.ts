@@ -1,4 +1,4 @@
-import {dayText} from '../years/day-text.js';
+import {dayText, monthText as monthOfYear} from '../../words/dates.js';
 
 const dayMs = 86_400_000;
 
@@ -41,5 +41,5 @@ const dayOfMonth = (month: number): number => Date.UTC(Math.floor(month / 12), m
 const monthText = (month: number, step: number): string => {
 	const year = String(Math.floor(month / 12));
 	if (step >= 12) return year;
-	return dayText(`${year}-${(month % 12) + 1}-1`).replace(/^1 /, '');
+	return monthOfYear(`${year}-${(month % 12) + 1}-1`);
 };

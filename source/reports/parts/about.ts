@@ -1,6 +1,6 @@
 import type {Check} from '../../check/check.js';
-import {dayText} from '../../pages/years/day-text.js';
 import type {StepId} from '../../procedure/step-ids.js';
+import {dayText} from '../../words/dates.js';
 import {words} from '../../words/index.js';
 import type {Imprint} from '../check-source.js';
 import {type Phrase, typed} from '../report.js';

@@ -1,5 +1,5 @@
 import {beforeAndAfter} from '../../pages/before-and-after.js';
-import {biasLines, gaugeColumn} from '../../pages/bias/lines.js';
+import {biasLines} from '../../pages/bias/lines.js';
 import {detailLines} from '../../pages/radius-lines.js';
 import type {Issued} from '../../results/issued.js';
 import {truthLines} from '../../teaching/truth-lines.js';
@@ -9,6 +9,7 @@ import type {CheckSource} from '../check-source.js';
 import type {Section} from '../report.js';
 
 const {captions, sections} = words.reports;
+const {setGaugeTo} = words.bias.setting.columns;
 
 /** The hidden truth of an invented arm beside what was found. */
 export const practicePart = ({record: {check, issued}}: CheckSource): Section[] =>
@@ -33,8 +34,8 @@ export function beforeAndAfterPart({record: {check, issued}}: CheckSource): Sect
 export function biasOnPart({record: {check}}: CheckSource): Section[] {
 	const shown = biasLines(check);
 	if (shown.length === 0) return [];
-	const isToBeSet = shown.some((one) => one.kind === 'table' && one.head.includes(gaugeColumn));
-	const table = isToBeSet ? captions.biasToBeSet({column: gaugeColumn}) : captions.bias;
+	const isToBeSet = shown.some((one) => one.kind === 'table' && one.head.includes(setGaugeTo));
+	const table = isToBeSet ? captions.biasToBeSet({column: setGaugeTo}) : captions.bias;
 	return [{title: sections.bias, blocks: blocksOfShown(shown, {table, picture: captions.curve})}];
 }
 

@@ -1,7 +1,7 @@
 import {radiusTable} from '../../pages/radius-lines.js';
-import {figuresSoFar, headline, notMeasured, noVerdictLines, zeroLine} from '../../pages/verdict-lines.js';
-import {dayText} from '../../pages/years/day-text.js';
+import {figuresSoFar, notMeasured, noVerdictLines, zeroLine} from '../../pages/verdict-lines.js';
 import type {AtWorst, Figures, RadiusFigures, Verdict} from '../../results/figures-types.js';
+import {dayText} from '../../words/dates.js';
 import {words} from '../../words/index.js';
 import {blocksOfShown} from '../blocks-of-shown.js';
 import type {CheckSource} from '../check-source.js';
@@ -34,7 +34,7 @@ export function verdictPart(source: CheckSource): Section {
 
 const verdictBlock = (figures: Figures): ReportBlock => ({
 	kind: 'verdict',
-	phrase: headline(figures),
+	phrase: words.pages.verdict.headline(figures),
 	verdict: figures.verdict,
 	atWorst: figures.atWorst,
 });

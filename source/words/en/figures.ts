@@ -1,6 +1,6 @@
 import type {WouldDecide, Zone} from '../../measures/verdict.js';
 import type {MeasuredRadius} from '../../results/figures-types.js';
-import {decimalsFor, mm, percent, rounded, span} from '../numbers.js';
+import {decimalsFor, mm, percent, printsAsZero, rounded, span} from '../numbers.js';
 
 /** Which way the arm pushes: toward the rim, or toward the spindle. */
 export const wayOf = (forcePct: number): 'out' | 'in' => (forcePct < 0 ? 'in' : 'out');
@@ -8,7 +8,7 @@ export const wayOf = (forcePct: number): 'out' | 'in' => (forcePct < 0 ? 'in' : 
 /** A size with its way, '6.8 % out'; one that prints as zero has none. */
 export const forceWithWay = (force: number, unit: string, decimals: number): string => {
 	const size = `${rounded(Math.abs(force), decimals)} ${unit}`;
-	return Number(Math.abs(force).toFixed(decimals)) === 0 ? size : `${size} ${wayOf(force)}`;
+	return printsAsZero(force, decimals) ? size : `${size} ${wayOf(force)}`;
 };
 
 /** A side force in words, such as '6.8 % out ± 0.5 %'. */
@@ -22,6 +22,14 @@ export const pullAt = ({pullPct, pullUncertaintyPct, radiusMm}: MeasuredRadius):
 
 export const bandAt = ({bandPct, bandUncertaintyPct, radiusMm}: MeasuredRadius): string =>
 	`${span(bandPct, bandUncertaintyPct)} at ${mm(radiusMm)}`;
+
+type Table = {readonly head: readonly string[]; readonly rows: readonly (readonly string[])[]};
+
+/** A table read out: 'inner 68 mm: before 6.8 %, now 1.2 %.' */
+const rowsInWords = ({head, rows}: Table): string =>
+	rows
+		.map(([name, ...cells]) => `${name}: ${cells.map((cell, index) => `${head[index + 1]} ${cell}`).join(', ')}.`)
+		.join(' ');
 
 /** What is sure of an undecided figure, first. */
 export const sureFirst = (atWorst: Zone): string =>
@@ -50,6 +58,7 @@ export const figures = {
 	sideForce,
 	pullAt,
 	bandAt,
+	rowsInWords,
 	sureFirst,
 	wouldDecideIt,
 	verdictWord,

@@ -1,1 +1,0 @@
-export {dayText} from '../../words/dates.js';
