@@ -1,13 +1,15 @@
+import {nothingToRepeat} from '../desk/archive.js';
+import {Hindrance} from '../desk/hindrance.js';
+import {OpenWorkbench} from '../desk/open-workbench.js';
 import {readText} from '../procedure/read-answer.js';
+import {namesOf} from '../results/years/arms.js';
 import {dataDirectory} from '../store/data-directory.js';
-import {StoreError} from '../store/store-error.js';
-import {EXIT} from '../terminal/exit-paths.js';
+import {words} from '../words/index.js';
 import {refusalText} from '../words/step-text.js';
-import {openArm} from './open-arm.js';
-import {OpenWorkbench} from './open-workbench.js';
-import {startedAs} from './parting-lines.js';
-import {Seat} from './seat.js';
-import {type FaceFlags, onFace, refuse} from './show-face.js';
+import type {Opened, Workbench} from '../workbench.js';
+import {type FaceFlags, onFace} from './face.js';
+import {refuseWith} from './print.js';
+import {Seat, startedAs} from './seat.js';
 
 export type CheckFlags = FaceFlags & {
 	readonly arm?: string;
@@ -21,14 +23,46 @@ export type CheckFlags = FaceFlags & {
 export function runCheck(flags: CheckFlags): Promise<number> {
 	const {arm, recheck = false, data, version} = flags;
 	const name = arm === undefined ? undefined : readText(arm.trim());
-	if (name?.kind === 'refused') return Promise.resolve(refuse(`--arm: ${refusalText(name.refusal)}`, EXIT.usage));
+	if (name?.kind === 'refused') {
+		const because = refusalText(name.refusal);
+		return Promise.resolve(refuseWith(words.commands.optionRefused({option: '--arm', because})));
+	}
 	return onFace(flags, async () => {
 		const dataDir = dataDirectory({flag: data, env: process.env});
 		const workbench = new OpenWorkbench({dataDir, version});
 		workbench.look();
 		const {unknown, ...opening} = await openArm(workbench, {arm: arm?.trim(), recheck});
-		if (unknown !== undefined) throw new StoreError('missing', dataDir, unknown);
+		if (unknown !== undefined) throw new Hindrance('missing', dataDir, unknown);
 		const practise = async () => (await import('./practice-desk.js')).practiceDesk({data, version});
 		return {seat: new Seat({workbench, goOn: startedAs(process.env, data), practise}), ...opening};
 	});
+}
+
+/** What the command line asks for: a full check of a named arm, or the last check of an arm repeated. */
+type OpeningWanted = {readonly arm?: string | undefined; readonly recheck?: boolean};
+
+type OpenedArm = {
+	readonly opened?: Opened;
+	readonly notice?: string;
+	/** One sentence: nothing of what was named is known. */
+	readonly unknown?: string;
+};
+
+/**
+ * What `--arm NAME` or `recheck` lead to: the open check of that arm is taken up again, else a new one starts. An open
+ * check of another arm is never put aside without a question.
+ */
+export async function openArm(workbench: Workbench, {arm, recheck = false}: OpeningWanted): Promise<OpenedArm> {
+	if (arm === undefined && !recheck) return {};
+	const unfinished = workbench.unfinished();
+	const isOpen =
+		unfinished !== undefined && arm !== undefined && namesOf(arm, workbench.profiles()).includes(unfinished.arm);
+	if (isOpen) return {opened: await workbench.resume()};
+	const {archive} = workbench;
+	// Said before anything else, an open check of another arm too: that would be in nobody's way.
+	if (recheck && arm !== undefined && archive.ofArm(arm).length === 0)
+		return {unknown: nothingToRepeat(arm, archive.checkedArms())};
+	if (!unfinished) return {opened: await (recheck ? workbench.recheck(arm) : workbench.start(arm))};
+	const {notRepeated, notStarted} = words.beside.home;
+	return {notice: arm === undefined ? notRepeated(unfinished) : notStarted({arm: unfinished.arm, asked: arm})};
 }

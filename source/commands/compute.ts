@@ -1,9 +1,17 @@
 import {readFile} from 'node:fs/promises';
+import {hindranceOf} from '../desk/hindrance.js';
+import {OpenWorkbench} from '../desk/open-workbench.js';
 import {compute} from '../results/compute.js';
 import {type Document, documentJsonSchema, parseDocument} from '../results/document.js';
+import {documentOfCheck} from '../results/document-of-check.js';
+import {dataDirectory} from '../store/data-directory.js';
+import {EXIT} from '../terminal/exit-paths.js';
 import {escaped} from '../visible-text.js';
 import {words} from '../words/index.js';
 import {faultText, worded} from '../words/results-text.js';
+import {refuseWith} from './print.js';
+
+const say = words.commands.compute;
 
 export type ComputeOptions = {
 	/** File to read; `-` or nothing for standard input. */
@@ -28,8 +36,8 @@ const isRefusal = (read: Source | Result): read is Result => 'status' in read;
 
 const refusal = (status: number, ...faults: string[]): Result => ({status, faults});
 
-const codeOf = (error: unknown): string =>
-	error instanceof Error && 'code' in error ? String(error.code) : 'unknown reason';
+const codeIn = (error: unknown): string | undefined =>
+	error instanceof Error && 'code' in error ? String(error.code) : undefined;
 
 const textOf = async (file: string, stdin: ComputeOptions['stdin']): Promise<string> => {
 	if (file !== '-') return readFile(file, 'utf8');
@@ -44,16 +52,16 @@ const readJson = async (file: string, stdin: ComputeOptions['stdin']): Promise<S
 	try {
 		text = await textOf(file, stdin);
 	} catch (error) {
-		const code = codeOf(error);
+		const code = codeIn(error);
 		return code === 'ENOENT'
-			? refusal(2, `${name}: no such file.`)
-			: refusal(1, `${name}: could not be read (${code}).`);
+			? refusal(EXIT.usage, say.noFile({name}))
+			: refusal(EXIT.cannotReadOrWrite, say.notRead({name, code}));
 	}
 	try {
 		return {name, json: JSON.parse(text.replace(/^\uFEFF/, ''))};
 	} catch (error) {
 		const reason = error instanceof Error ? error.message : String(error);
-		return refusal(2, `${name}: not a JSON document (${escaped(reason)}).`);
+		return refusal(EXIT.usage, say.notJson({name, reason: escaped(reason)}));
 	}
 };
 
@@ -75,21 +83,25 @@ export function printedOf(document: Document) {
 const computed = ({name, json}: Source): Result => {
 	const parsed = parseDocument(json);
 	if (!parsed.ok) {
-		return refusal(2, ...parsed.faults.map((fault) => `${fault.path === '' ? name : fault.path}: ${faultText(fault)}`));
+		const faults = parsed.faults.map((fault) =>
+			say.fault({at: fault.path === '' ? name : fault.path, sentence: faultText(fault)}),
+		);
+		return refusal(EXIT.usage, ...faults);
 	}
 	try {
-		return {status: 0, out: asJson(printedOf(parsed.document))};
+		return {status: EXIT.done, out: asJson(printedOf(parsed.document))};
 	} catch (error) {
 		if (!(error instanceof RangeError)) throw error;
-		return refusal(2, `${name}: its numbers are so large or so small that no figure can be worked out from them.`);
+		return refusal(EXIT.usage, say.noFigure({name}));
 	}
 };
 
 const resultOf = async ({file, schema, checkDocument, stdin}: ComputeOptions): Promise<Result> => {
-	if (schema) return {status: 0, out: asJson(documentJsonSchema(words.documents.title, words.documents.description))};
+	if (schema)
+		return {status: EXIT.done, out: asJson(documentJsonSchema(words.documents.title, words.documents.description))};
 	if (checkDocument) return computed({name: '--id', json: await checkDocument()});
 	if (file === undefined && stdin.isTTY) {
-		return refusal(2, 'Name a FILE to read, or send a document to standard input: armdrift compute FILE.');
+		return refusal(EXIT.usage, say.nameFile);
 	}
 	const read = await readJson(file ?? '-', stdin);
 	return isRefusal(read) ? read : computed(read);
@@ -108,7 +120,43 @@ const written = (output: Output, text: string): Promise<boolean> =>
  */
 export const runCompute = async (options: ComputeOptions): Promise<number> => {
 	const {status, out, faults = []} = await resultOf(options);
-	if (out !== undefined) return (await written(options.stdout, out)) ? status : 1;
+	if (out !== undefined) return (await written(options.stdout, out)) ? status : EXIT.cannotReadOrWrite;
 	await written(options.stderr, faults.map((fault) => `${fault}\n`).join(''));
 	return status;
 };
+
+type CommandOptions = {
+	readonly file: string | undefined;
+	readonly schema: boolean | undefined;
+	readonly id?: string | undefined;
+	readonly data: string | undefined;
+};
+
+/** `armdrift compute`: a document from a file, standard input, or a saved check. */
+export async function runComputeCommand({file, schema, id, data}: CommandOptions): Promise<number> {
+	const {stdin, stdout, stderr} = process;
+	if ([file, schema, id].filter((one) => one !== undefined).length > 1) return refuseWith(say.oneOnly);
+	if (id === undefined) return runCompute({file, schema, stdin, stdout, stderr});
+	const found = savedDocument(id, data);
+	if (!found.ok) return refuseWith(found.sentence, found.status);
+	return runCompute({checkDocument: () => found.document, stdin, stdout, stderr});
+}
+
+type Found =
+	| {readonly ok: true; readonly document: unknown}
+	| {readonly ok: false; readonly sentence: string; readonly status: number};
+
+function savedDocument(id: string, data: string | undefined): Found {
+	try {
+		const workbench = new OpenWorkbench({dataDir: dataDirectory({flag: data, env: process.env}), version: ''});
+		const check = workbench.archive.checkNamed(id);
+		if (!check.ok)
+			return {ok: false, sentence: check.sentence, status: check.isUnknown ? EXIT.usage : EXIT.cannotReadOrWrite};
+		const made = documentOfCheck(check.value);
+		return made.ok
+			? made
+			: {ok: false, sentence: say.fault({at: id, sentence: words.documents.missing[made.missing]}), status: EXIT.usage};
+	} catch (error) {
+		return {ok: false, sentence: hindranceOf(error).sentence, status: EXIT.cannotReadOrWrite};
+	}
+}

@@ -1,12 +1,12 @@
 import type {PastCheck} from '../check/past-check.js';
+import {attempt, hindranceOf} from '../desk/hindrance.js';
+import {Shelf} from '../desk/shelf.js';
 import {dataDirectory} from '../store/data-directory.js';
 import {practiceFolderIn} from '../store/practice-folder.js';
-import {StoreError} from '../store/store-error.js';
 import {EXIT} from '../terminal/exit-paths.js';
-import {sayFault} from './print-out.js';
-import {attempt, Shelf} from './shelf.js';
+import {refuseWith, sayFault} from './print.js';
 
-type Wanted = {
+type RowsWanted = {
 	readonly data?: string | undefined;
 	/** The practice checks instead of the real ones. */
 	readonly practice?: boolean | undefined;
@@ -20,7 +20,7 @@ type Work = (rows: readonly PastCheck[], shelf: Shelf) => number | Promise<numbe
  * @returns exit status of the command, or 1 where nothing could be read
  */
 export async function withPastRows(
-	{data, practice = false, limit = Number.POSITIVE_INFINITY}: Wanted,
+	{data, practice = false, limit = Number.POSITIVE_INFINITY}: RowsWanted,
 	work: Work,
 ): Promise<number> {
 	try {
@@ -33,8 +33,6 @@ export async function withPastRows(
 		await attempt(() => shelf.store.tidy());
 		return status;
 	} catch (error) {
-		if (!(error instanceof StoreError)) throw error;
-		sayFault(error.sentence);
-		return EXIT.cannotReadOrWrite;
+		return refuseWith(hindranceOf(error).sentence, EXIT.cannotReadOrWrite);
 	}
 }

@@ -7,8 +7,9 @@ import {plainRoom, walkPages} from '../plain/walk-pages.js';
 import {EXIT, ExitPaths} from '../terminal/exit-paths.js';
 import {printable} from '../terminal/printable.js';
 import type {PracticeDesk} from '../workbench.js';
+import type {Start} from './face.js';
+import {refuseWith, sayFault} from './print.js';
 import type {Seat} from './seat.js';
-import {refuse, type Start} from './show-face.js';
 
 /** The check in plain lines: for screen readers, simple terminals, and answers from a pipe. */
 export async function runPlain(start: Start): Promise<number> {
@@ -40,16 +41,16 @@ async function run({seat, opened, notice, desk: first}: Start, lines: Lines): Pr
 			if (end.kind === 'practice') {
 				const practice = await seat.door?.open();
 				if (!practice) continue;
-				if (!practice.ok) return refuse(practice.sentence, EXIT.cannotReadOrWrite);
+				if (!practice.ok) return refuseWith(practice.sentence, EXIT.cannotReadOrWrite);
 				desk = practice.desk;
 				continue;
 			}
-			if (end.kind === 'refused') return refuse(end.sentence, EXIT.usage);
-			if (end.kind === 'not-saved') return refuse(end.sentence, EXIT.cannotReadOrWrite);
+			if (end.kind === 'refused') return refuseWith(end.sentence);
+			if (end.kind === 'not-saved') return refuseWith(end.sentence, EXIT.cannotReadOrWrite);
 			if (end.kind !== 'opened') return leave(seat, lines);
 			opening = end.opened;
 		}
-		if (!opening.ok) return refuse(opening.sentence, opening.locked ? EXIT.locked : EXIT.cannotReadOrWrite);
+		if (!opening.ok) return refuseWith(opening.sentence, opening.locked ? EXIT.locked : EXIT.cannotReadOrWrite);
 		const end = await converse(desk ?? seat.workbench, opening.dialogue, lines);
 		if (end.kind !== 'home') return finish(seat, desk, end, lines);
 		opening = undefined;
@@ -68,7 +69,7 @@ function finish(
 		for (const text of seat.parting()) lines.say(text);
 		return EXIT.done;
 	}
-	if ('sentence' in end) process.stderr.write(`${printable(end.sentence)}\n`);
+	if ('sentence' in end) sayFault(end.sentence);
 	for (const text of seat.parting()) lines.say(text);
 	if (end.kind === 'not-saved') return EXIT.cannotReadOrWrite;
 	return end.kind === 'refused' ? EXIT.usage : EXIT.leftOpen;

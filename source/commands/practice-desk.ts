@@ -1,9 +1,9 @@
+import {PracticeWorkbench} from '../desk/practice-workbench.js';
+import {Shelf} from '../desk/shelf.js';
 import {dataDirectory} from '../store/data-directory.js';
 import {readyPracticeFolder} from '../store/practice-folder.js';
-import {startedAs} from './parting-lines.js';
-import {PracticeWorkbench} from './practice-workbench.js';
-import type {OpenPractice} from './seat.js';
-import {Shelf} from './shelf.js';
+import {words} from '../words/index.js';
+import {type OpenPractice, startedAs} from './seat.js';
 
 type Options = {readonly data: string | undefined; readonly version: string; readonly seed?: number | undefined};
 
@@ -14,7 +14,7 @@ const seeds = 100_000;
 export function practiceDesk({data, version, seed}: Options): OpenPractice {
 	const realDir = dataDirectory({flag: data, env: process.env});
 	const settings = new Shelf(realDir, () => new Date()).settings();
-	const dataDir = readyPracticeFolder(realDir);
+	const dataDir = readyPracticeFolder(realDir, words.commands.practice.mark);
 	const desk = new PracticeWorkbench({dataDir, version, settings, seed: () => seed ?? Date.now() % seeds});
 	desk.look();
 	return {desk, goOn: startedAs(process.env, data, 'practice')};

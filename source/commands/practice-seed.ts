@@ -1,4 +1,4 @@
-const mostSeed = 2 ** 32 - 1;
+export const mostSeed = 2 ** 32 - 1;
 
 /** A whole number typed on the command line, within bounds; undefined for anything else. */
 export function wholeNumber(text: string, least: number, most: number): number | undefined {
@@ -8,5 +8,3 @@ export function wholeNumber(text: string, least: number, most: number): number |
 
 /** A seed as it was typed. */
 export const readSeed = (text: string): number | undefined => wholeNumber(text, 0, mostSeed);
-
-export const seedWanted = `Wanted: --seed with a whole number from 0 to ${mostSeed}.`;

@@ -1,8 +1,14 @@
+import {isReadyToPlay, progressOf} from '../check/progress.js';
+import {attempt} from '../desk/hindrance.js';
+import type {OpenWorkbench} from '../desk/open-workbench.js';
+import type {PracticeWorkbench} from '../desk/practice-workbench.js';
+import {printable} from '../terminal/printable.js';
+import {words} from '../words/index.js';
+import {titleOf} from '../words/step-text.js';
+import {verdictWord} from '../words/wording.js';
 import type {PracticeDoor, PracticeOpened} from '../workbench.js';
-import type {OpenWorkbench} from './open-workbench.js';
-import {partingLines} from './parting-lines.js';
-import type {PracticeWorkbench} from './practice-workbench.js';
-import {sentenceOf} from './shelf.js';
+
+const say = words.commands.parting;
 
 /** Practice that was opened. */
 export type OpenPractice = {readonly desk: PracticeWorkbench; readonly goOn: string};
@@ -16,7 +22,7 @@ type Options = {
 	readonly practise?: () => Promise<OpenPractice>;
 };
 
-type Place = {readonly workbench: OpenWorkbench; readonly goOn: string};
+type Sitting = {readonly workbench: OpenWorkbench; readonly goOn: string};
 
 /** Nobody waits for the first save by then. */
 const settleInMs = 300;
@@ -24,8 +30,8 @@ const settleInMs = 300;
 /** Where somebody sits: at the workbench of real checks, or at that of practice. What is said on leaving is about that one. */
 export class Seat {
 	readonly #practise: Options['practise'] | undefined;
-	readonly #real: Place;
-	#at: Place;
+	readonly #real: Sitting;
+	#at: Sitting;
 	#practising: OpenPractice | undefined;
 
 	constructor({workbench, goOn, practise}: Options) {
@@ -52,7 +58,7 @@ export class Seat {
 	/** What is said on the normal screen at the end; a real check that is still open is never passed over. */
 	readonly parting = (): readonly string[] => {
 		const isReal = this.#at === this.#real;
-		return [...(!isReal && this.#real.workbench.openCheck ? linesAt(this.#real) : []), ...linesAt(this.#at)];
+		return [...(!isReal && this.#real.workbench.openCheck ? partingLines(this.#real) : []), ...partingLines(this.#at)];
 	};
 
 	/** Gives the locks back; for every way out. */
@@ -62,12 +68,10 @@ export class Seat {
 	};
 
 	async #open(practise: () => Promise<OpenPractice>): Promise<PracticeOpened> {
-		try {
-			this.#practising ??= await practise();
-		} catch (error) {
-			return {ok: false, sentence: sentenceOf(error)};
-		}
-		const {desk, goOn} = this.#practising;
+		const opened = await attempt(async () => this.#practising ?? (await practise()));
+		if (!opened.ok) return opened;
+		this.#practising = opened.value;
+		const {desk, goOn} = opened.value;
 		this.#at = {workbench: desk, goOn};
 		setTimeout(() => void desk.settleIn(), settleInMs).unref();
 		return {ok: true, desk};
@@ -78,4 +82,35 @@ export class Seat {
 	}
 }
 
-const linesAt = ({workbench, goOn}: Place): readonly string[] => partingLines(workbench, goOn);
+/** The last lines on the normal screen: what is saved or filed, and how to go on. */
+function partingLines({workbench, goOn}: Sitting): readonly string[] {
+	const {openCheck, filed} = workbench;
+	if (openCheck) {
+		const progress = progressOf(openCheck, workbench.profiles());
+		const {current, facts} = progress;
+		const arm = printable(facts.text('arm-name') ?? words.commands.desk.newArm, 40);
+		const step = current ? titleOf(current.id) : words.commands.desk.itsEnd;
+		if (openCheck.practice) return [say.practiceSaved({arm, step}), say.goOn({goOn})];
+		return [say.saved({arm, step}), say.goOnWithDeck({isReady: isReadyToPlay(progress), goOn})];
+	}
+	const unfinished = workbench.unfinished();
+	if (!filed && unfinished) return [say.waiting({arm: printable(unfinished.arm, 40), step: unfinished.step, goOn})];
+	if (!filed) return [say.nothingOpen];
+	const {check, issued, outcome} = filed;
+	const said = {id: check.id, verdict: issued && verdictWord[issued.figures.verdict].toLowerCase()};
+	if (!check.practice) return [say.filed(said), outcome === 'interrupted' ? say.deckNotReady : say.deckReady];
+	const command = goOn.replace(/practice$/, `report ${check.id} --practice --as html --out practice.html`);
+	return [say.practiceFiled(said), say.practiceReport({command})];
+}
+
+/** How this program was started, to be typed again: through npm, and with its data folder. */
+export function startedAs(
+	variables: Readonly<Record<string, string | undefined>>,
+	data: string | undefined,
+	command = '',
+): string {
+	const isNpm = variables.npm_lifecycle_event === 'start';
+	const words = `${data === undefined ? '' : ` --data ${printable(data)}`}${command === '' ? '' : ` ${command}`}`;
+	if (isNpm) return words === '' ? 'npm start' : `npm start --${words}`;
+	return `armdrift${words}`;
+}

@@ -5,6 +5,7 @@ import {saveFault} from './describe-fault.js';
 import type {Sealed} from './document.js';
 import {readyFolder, syncFolder} from './folder.js';
 import {StoreError} from './store-error.js';
+import type {Thing} from './store-fault.js';
 
 const FILE_MODE = 0o600;
 
@@ -31,19 +32,18 @@ const openConf = (Constructor: typeof Conf, file: string, sealed: Sealed): Writt
 };
 
 /** Conf reports success for a file that the disk took only in part, so nothing counts before it was read back. */
-const verify = (what: string, file: string, wanted: string): void => {
+const verify = (thing: Thing, file: string, wanted: string): void => {
 	if (fs.readFileSync(file).equals(Buffer.from(wanted))) return;
 	// Cut short by this very save, so nothing is lost with it; left there it would only pass for a damaged file.
 	fs.unlinkSync(file);
-	const sentence = `${what} was not saved: the disk took only a part of "${file}". Free some space on it, then try again.`;
-	throw new StoreError('unwritable', file, sentence);
+	throw new StoreError('unwritable', {id: 'cut-short', values: {thing, file}});
 };
 
 export type ConfWriter = {
 	/** Loads conf ahead of the first save. */
 	readonly prepare: () => Promise<void>;
 	/** Writes a document to a file that is missing or known to be a plain file, makes it last, and reads it back. */
-	readonly write: (what: string, file: string, sealed: Sealed) => Promise<void>;
+	readonly write: (thing: Thing, file: string, sealed: Sealed) => Promise<void>;
 	/** Forgets a file that was moved. */
 	readonly forget: (file: string) => void;
 };
@@ -54,9 +54,9 @@ export const createConfWriter = (): ConfWriter => {
 		async prepare() {
 			await loadConf();
 		},
-		async write(what, file, sealed) {
+		async write(thing, file, sealed) {
 			const Constructor = await loadConf();
-			readyFolder(what, path.dirname(file));
+			readyFolder(thing, path.dirname(file));
 			try {
 				// With SNAP set conf overwrites the file in place; some editors leak it to their terminals.
 				delete process.env.SNAP;
@@ -65,9 +65,9 @@ export const createConfWriter = (): ConfWriter => {
 				written.sealed = sealed;
 				written.conf.store = sealed.document;
 				syncFolder(path.dirname(file));
-				verify(what, file, sealed.text);
+				verify(thing, file, sealed.text);
 			} catch (error) {
-				throw saveFault(what, file, error);
+				throw saveFault(thing, file, error);
 			}
 		},
 		forget(file) {

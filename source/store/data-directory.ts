@@ -13,9 +13,6 @@ export type DataDirectoryOptions = {
 	readonly home?: string;
 };
 
-const noPlace = (file: string, problem: string) =>
-	new StoreError('no-place', file, `${problem} Name a folder for the data with --data or ARMDRIFT_DATA.`);
-
 const usualParent = (env: DataDirectoryOptions['env'], platform: NodeJS.Platform, home: string): string => {
 	if (platform === 'darwin') return path.join(home, 'Library', 'Preferences');
 	if (platform === 'win32') return env.APPDATA || path.join(home, 'AppData', 'Roaming');
@@ -39,10 +36,10 @@ export const dataDirectory = ({
 	const chosen = flag ?? (env.ARMDRIFT_DATA || undefined);
 	if (chosen !== undefined) {
 		if (chosen.trim() === '' || chosen.includes('\0'))
-			throw noPlace(chosen, 'The folder given for the data has no usable name.');
+			throw new StoreError('no-place', {id: 'folder-unnamed', values: {file: chosen}});
 		return refusePractice(path.resolve(chosen));
 	}
 	const parent = usualParent(env, platform, home);
-	if (!path.isAbsolute(parent)) throw noPlace(parent, 'No home folder is known (HOME is not a full path).');
+	if (!path.isAbsolute(parent)) throw new StoreError('no-place', {id: 'home-unknown', values: {file: parent}});
 	return platform === 'win32' ? path.join(parent, PROGRAM, 'Config') : path.join(parent, PROGRAM);
 };

@@ -1,16 +1,18 @@
 import {isUtf8} from 'node:buffer';
 import {crc32} from './checksum.js';
+import {lineOfFault} from './json-fault.js';
+import type {Damage} from './store-fault.js';
 import {upgradeDocument, type Versions} from './upgrades.js';
 
 /** Fields of a document as they stand in the file, without the checksum. */
-export type Body = {readonly [field: string]: unknown};
+export type DocumentBody = {readonly [field: string]: unknown};
 
 /** A document ready to be written, and the very text that must then be in the file. */
 export type Sealed = {readonly document: Record<string, unknown>; readonly text: string};
 
-export type Opened =
-	| {readonly state: 'sound'; readonly body: Body}
-	| {readonly state: 'damaged'; readonly why: string}
+export type OpenedDocument =
+	| {readonly state: 'sound'; readonly body: DocumentBody}
+	| {readonly state: 'damaged'; readonly damage: Damage}
 	| {readonly state: 'newer'; readonly version: number};
 
 const PREFIX = /^\{"checksum":"([0-9a-f]{8})",$/;
@@ -21,36 +23,35 @@ const UTF16_MARKS = [Buffer.from([0xff, 0xfe]), Buffer.from([0xfe, 0xff])];
 
 const hex = (checksum: number): string => checksum.toString(16).padStart(8, '0');
 
-const isBody = (value: unknown): value is Body => typeof value === 'object' && value !== null && !Array.isArray(value);
+const isBody = (value: unknown): value is DocumentBody =>
+	typeof value === 'object' && value !== null && !Array.isArray(value);
 
-const damaged = (why: string): Opened => ({state: 'damaged', why});
+const damaged = (damage: Damage): OpenedDocument => ({state: 'damaged', damage});
 
 /** Puts the checksum before the fields. */
-export const sealDocument = (body: Body): Sealed => {
+export const sealDocument = (body: DocumentBody): Sealed => {
 	const text = JSON.stringify(body);
 	const checksum = hex(crc32(Buffer.from(text)));
 	return {document: {checksum, ...body}, text: `{"checksum":"${checksum}",${text.slice(1)}`};
 };
 
 /** The file as written needs no second serialising; one that an editor merely laid out anew still counts as sound. */
-const isIntact = (bytes: Buffer, checksum: unknown, body: Body): boolean => {
+const isIntact = (bytes: Buffer, checksum: unknown, body: DocumentBody): boolean => {
 	if (PREFIX.exec(bytes.toString('latin1', 0, PREFIX_BYTES))?.[1] === checksum) {
 		if (hex(crc32(bytes.subarray(PREFIX_BYTES), crc32(BRACE))) === checksum) return true;
 	}
 	return hex(crc32(Buffer.from(JSON.stringify(body)))) === checksum;
 };
 
-const parseText = (bytes: Buffer): {readonly json: unknown} | {readonly why: string} => {
-	if (bytes.length === 0) return {why: 'it is empty'};
-	if (UTF16_MARKS.some((mark) => bytes.subarray(0, 2).equals(mark))) return {why: 'it is in UTF-16, not in UTF-8'};
-	if (!isUtf8(bytes)) return {why: 'it holds bytes that are not UTF-8'};
+const parseText = (bytes: Buffer): {readonly json: unknown} | {readonly damage: Damage} => {
+	if (bytes.length === 0) return {damage: {id: 'empty', values: {}}};
+	if (UTF16_MARKS.some((mark) => bytes.subarray(0, 2).equals(mark))) return {damage: {id: 'utf-16', values: {}}};
+	if (!isUtf8(bytes)) return {damage: {id: 'not-utf-8', values: {}}};
 	const text = bytes.toString('utf8');
 	try {
 		return {json: JSON.parse(text)};
 	} catch (error) {
-		const position = /position (\d+)/.exec(String(error))?.[1];
-		const line = text.slice(0, position === undefined ? text.length : Number(position)).split('\n').length;
-		return {why: `it is not whole JSON (line ${line})`};
+		return {damage: {id: 'not-json', values: {line: lineOfFault(text, error)}}};
 	}
 };
 
@@ -58,23 +59,23 @@ const parseText = (bytes: Buffer): {readonly json: unknown} | {readonly why: str
  * Opens the bytes of a file: decodes, checks kind, version and checksum, and upgrades. A newer version is told from
  * damage before the checksum is looked at, since a newer program may reckon it otherwise.
  */
-export const openDocument = (raw: Buffer, kind: string, versions: Versions): Opened => {
+export const openDocument = (raw: Buffer, kind: string, versions: Versions): OpenedDocument => {
 	const bytes = raw.subarray(0, 3).equals(UTF8_MARK) ? raw.subarray(3) : raw;
 	const parsed = parseText(bytes);
-	if ('why' in parsed) return damaged(parsed.why);
-	if (!isBody(parsed.json) || parsed.json.kind !== kind) return damaged('it is not a file of this kind');
+	if ('damage' in parsed) return damaged(parsed.damage);
+	if (!isBody(parsed.json) || parsed.json.kind !== kind) return damaged({id: 'other-kind', values: {}});
 	const {checksum, ...body} = parsed.json;
 	const {version} = body;
-	if (typeof version !== 'number' || !Number.isInteger(version) || version < 0) return damaged('it names no version');
+	if (typeof version !== 'number' || !Number.isInteger(version) || version < 0)
+		return damaged({id: 'no-version', values: {}});
 	if (version > versions.current) return {state: 'newer', version};
 	try {
-		if (!isIntact(bytes, checksum, body))
-			return damaged('its checksum does not fit: it was changed outside this program');
+		if (!isIntact(bytes, checksum, body)) return damaged({id: 'checksum', values: {}});
 		const upgraded = upgradeDocument(body, version, versions);
 		return upgraded === undefined
-			? damaged(`it is of version ${version}, which this program does not know`)
+			? damaged({id: 'unknown-version', values: {version}})
 			: {state: 'sound', body: upgraded};
 	} catch (error) {
-		return damaged(error instanceof RangeError ? 'it is nested too deeply' : 'it could not be brought up to date');
+		return damaged({id: error instanceof RangeError ? 'too-deep' : 'not-upgraded', values: {}});
 	}
 };

@@ -2,6 +2,7 @@ import fs from 'node:fs';
 import path from 'node:path';
 import {codeOf, saveFault} from './describe-fault.js';
 import {closeQuietly} from './read-plain-file.js';
+import type {Thing} from './store-fault.js';
 
 const FOLDER_MODE = 0o700;
 const DAY_MS = 86_400_000;
@@ -13,12 +14,12 @@ const LOCK_LEFT_OVER = /^lock\.(?:new|clearing)-[0-9a-f]+$/;
  * Makes the folder where it is missing, for this user alone, and sees that it can be written. Asked before conf, which
  * would try again in a busy loop for a second where permission is missing.
  */
-export const readyFolder = (what: string, folder: string): void => {
+export const readyFolder = (thing: Thing, folder: string): void => {
 	try {
 		if (!fs.existsSync(folder)) fs.mkdirSync(folder, {recursive: true, mode: FOLDER_MODE});
 		fs.accessSync(folder, fs.constants.W_OK | fs.constants.X_OK);
 	} catch (error) {
-		throw saveFault(what, folder, error);
+		throw saveFault(thing, folder, error);
 	}
 };
 

@@ -1,28 +1,29 @@
 import type {Codec} from './context.js';
-import type {Body} from './document.js';
-import type {Place, Reading} from './read-document.js';
+import type {DocumentBody} from './document.js';
+import type {FilePlace, FileReading} from './read-document.js';
+import type {Damage} from './store-fault.js';
 
 /** One sound file of a pair written in turn. */
 export type Generation<T> = {
-	readonly place: Place;
+	readonly place: FilePlace;
 	readonly number: number;
 	readonly savedAt: string;
 	/** `null`: it was saved that there is nothing any more. */
 	readonly value: T | null;
-	readonly body: Body;
+	readonly body: DocumentBody;
 };
 
 /** Reads the fields of a generation from a sound document, or says why they are not there. */
 export const interpretGeneration = <T>(
-	place: Place,
-	{body}: Extract<Reading, {state: 'sound'}>,
+	place: FilePlace,
+	{body}: Extract<FileReading, {state: 'sound'}>,
 	codec: Codec<T>,
-): Generation<T> | string => {
+): Generation<T> | Damage => {
 	const {number, savedAt, content} = body;
-	if (typeof number !== 'number' || !Number.isSafeInteger(number) || number < 1) return 'it has no running number';
-	if (typeof savedAt !== 'string' || Number.isNaN(Date.parse(savedAt))) return 'it does not say when it was saved';
+	if (typeof number !== 'number' || !Number.isSafeInteger(number) || number < 1) return {id: 'no-number', values: {}};
+	if (typeof savedAt !== 'string' || Number.isNaN(Date.parse(savedAt))) return {id: 'no-time', values: {}};
 	const generation = {place, number, savedAt, body};
 	if (content === null) return {...generation, value: null};
 	const parsed = codec.parse(content);
-	return parsed.ok ? {...generation, value: parsed.value} : `its content does not fit (${parsed.sentence})`;
+	return parsed.ok ? {...generation, value: parsed.value} : {id: 'content', values: parsed.misfit};
 };

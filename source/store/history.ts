@@ -4,15 +4,16 @@ import {type MonthRows, readMonth, writeMonth} from './month-index.js';
 import type {IndexRow} from './pack-row.js';
 import {fileStamp} from './read-plain-file.js';
 import type {Records} from './records.js';
+import type {StoreFault} from './store-fault.js';
 import type {Summary} from './summary.js';
 
-export type Page = {readonly offset: number; readonly limit: number};
-export type Listing = {readonly total: number; readonly rows: Summary[]; readonly notices: string[]};
+export type ListPage = {readonly offset: number; readonly limit: number};
+export type Listing = {readonly total: number; readonly rows: Summary[]; readonly notices: StoreFault[]};
 
 /** The list of past checks, by month, from an index that is never the truth. */
 export type History = {
 	/** Newest first. Reads the index of the months on the page, and the checks that it does not know. @throws StoreError */
-	readonly list: (page: Page) => Listing;
+	readonly list: (page: ListPage) => Listing;
 	/** Adds a check just written. To be called under the lock. */
 	readonly add: (id: string) => Promise<void>;
 	/** Takes removed checks out of the index, where the list no longer finds them in any case. To be called under the lock. */
@@ -33,14 +34,14 @@ export const createHistory = <R>(
 ): History => {
 	const changed = new Map<string, MonthRows>();
 
-	const rowOf = (id: string, notices: string[]): IndexRow | undefined => {
+	const rowOf = (id: string, notices: StoreFault[]): IndexRow | undefined => {
 		const found = records.find(id);
 		if (found.state === 'sound') {
 			const {sizeBytes, changedMs} = found;
 			return {sizeBytes, changedMs, summary: {...summaryOf(found.record), id}};
 		}
-		if (found.state === 'damaged') notices.push(records.report(id, found.why));
-		if (found.state === 'closed') notices.push(found.error.sentence);
+		if (found.state === 'damaged') notices.push(records.report(id, found.damage));
+		if (found.state === 'closed') notices.push(found.error.fault);
 		return undefined;
 	};
 
@@ -58,7 +59,7 @@ export const createHistory = <R>(
 
 	return {
 		list({offset, limit}) {
-			const notices: string[] = [];
+			const notices: StoreFault[] = [];
 			const ids = records.ids();
 			const page = ids.slice(offset, offset + limit);
 			const months = new Map<string, MonthRows>();

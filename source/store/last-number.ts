@@ -22,7 +22,7 @@ export const noteLastNumber = (file: string, number: number): void => {
 
 /** The number noted last, 0 where there is none. */
 export const readLastNumber = (file: string): number => {
-	const read = readPlainFile('The number of the last save', file);
+	const read = readPlainFile({id: 'last-number', values: {}}, file);
 	const digits = read.state === 'bytes' ? /^\d{16}\n$/.exec(read.bytes.toString('latin1'))?.[0] : undefined;
 	return digits === undefined ? 0 : Number(digits);
 };

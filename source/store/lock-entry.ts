@@ -45,12 +45,12 @@ export const newHolder = (now: Date): Holder => ({
 
 /** What a lock file says. `identity` names this very file, so that two processes never mean different ones. */
 export const readLockEntry = (file: string): LockEntry => {
-	const read = readPlainFile('The lock against a second copy', file);
+	const read = readPlainFile({id: 'lock', values: {}}, file);
 	if (read.state === 'missing') return {state: 'free'};
 	if (read.state === 'blocked') return {state: 'blocked', error: read.error};
 	const holder = read.state === 'bytes' ? parseHolder(read.bytes) : undefined;
 	if (holder === undefined) {
-		const mark = read.state === 'bytes' ? read.mark : read.why;
+		const mark = read.state === 'bytes' ? read.mark : read.damage.id;
 		return {state: 'garbage', identity: Buffer.from(mark).toString('hex').slice(0, 120)};
 	}
 	const identity = holder.nonce;

@@ -3,14 +3,15 @@ import path from 'node:path';
 import {codeOf, saveFault} from './describe-fault.js';
 import {readyFolder} from './folder.js';
 import {type Holder, type LockEntry, newHolder, readLockEntry} from './lock-entry.js';
-import {setAside} from './set-aside.js';
+import {moveAside} from './move-aside.js';
+import type {StoreFault, Thing} from './store-fault.js';
 
-const WHAT = 'The lock against a second copy';
+const thing: Thing = {id: 'lock', values: {}};
 const ATTEMPTS = 50;
 const FILE_MODE = 0o600;
 
 export type Taken =
-	| {readonly state: 'taken'; readonly identity: string; readonly notices: readonly string[]}
+	| {readonly state: 'taken'; readonly identity: string; readonly notices: readonly StoreFault[]}
 	| {readonly state: 'held' | 'elsewhere'; readonly holder: Holder};
 
 /** Where the lock of a data folder is. */
@@ -45,7 +46,7 @@ const removeQuietly = (file: string): boolean => {
 	}
 };
 
-type Clearing = {readonly lock: string; readonly ready: string; readonly now: Date; readonly notices: string[]};
+type Clearing = {readonly lock: string; readonly ready: string; readonly now: Date; readonly notices: StoreFault[]};
 
 /**
  * Clears a lock file whose owner is dead, or which is garbage. Of several processes that see the same one, only the one
@@ -63,7 +64,8 @@ const clear = (file: string, entry: Extract<LockEntry, {identity: string}>, clea
 	try {
 		const again = readLockEntry(file);
 		if (!('identity' in again) || again.identity !== entry.identity) return undefined;
-		if (again.state === 'garbage') clearing.notices.push(setAside(WHAT, file, 'it was unreadable', clearing.now));
+		if (again.state === 'garbage')
+			clearing.notices.push(moveAside(thing, file, {id: 'unreadable', values: {}}, clearing.now));
 		else fs.unlinkSync(file);
 		return undefined;
 	} finally {
@@ -81,7 +83,7 @@ const attempt = (clearing: Clearing, own: Holder): Taken => {
 		if (entry.state !== 'free') other = clear(clearing.lock, entry, clearing) ?? other;
 	}
 	if (other !== undefined) return {state: 'held', holder: other};
-	throw saveFault(WHAT, clearing.lock, Object.assign(new Error('busy'), {code: 'EBUSY'}));
+	throw saveFault(thing, clearing.lock, Object.assign(new Error('busy'), {code: 'EBUSY'}));
 };
 
 /**
@@ -90,7 +92,7 @@ const attempt = (clearing: Clearing, own: Holder): Taken => {
  * @throws StoreError where the folder can't be written, or no plain file stands in the lock's place
  */
 export const takeLock = (dataDir: string, now: Date): Taken => {
-	readyFolder(WHAT, dataDir);
+	readyFolder(thing, dataDir);
 	const own = newHolder(now);
 	const lock = lockFileOf(dataDir);
 	const ready = `${lock}.new-${own.nonce}`;
@@ -98,7 +100,7 @@ export const takeLock = (dataDir: string, now: Date): Taken => {
 		fs.writeFileSync(ready, JSON.stringify(own), {flag: 'wx', mode: FILE_MODE});
 		return attempt({lock, ready, now, notices: []}, own);
 	} catch (error) {
-		throw saveFault(WHAT, lock, error);
+		throw saveFault(thing, lock, error);
 	} finally {
 		removeQuietly(ready);
 	}

@@ -2,18 +2,12 @@ import {localTime} from './local-time.js';
 import {lockFileOf, releaseLock, stillHeld, type Taken, takeLock} from './lock-file.js';
 import {fileMark} from './read-plain-file.js';
 import {StoreError} from './store-error.js';
+import type {StoreFault} from './store-fault.js';
 
 export type Lock =
-	| {readonly held: true; readonly notices: readonly string[]; readonly release: () => void}
-	| {
-			readonly held: false;
-			readonly pid: number;
-			/** ISO time at which the other copy took the lock. */
-			readonly since: string;
-			readonly host: string;
-			readonly file: string;
-			readonly sentence: string;
-	  };
+	| {readonly held: true; readonly notices: readonly StoreFault[]; readonly release: () => void}
+	/** Another copy has it: the error says which, and since when. */
+	| {readonly held: false; readonly error: StoreError};
 
 export type LockKeeper = {
 	/** Takes the lock until it is released. */
@@ -27,24 +21,16 @@ export type LockKeeper = {
 type Refused = Extract<Taken, {holder: unknown}>;
 
 const refusal = (dataDir: string, {state, holder}: Refused, now: Date): Extract<Lock, {held: false}> => {
-	const file = lockFileOf(dataDir);
-	const time = localTime(new Date(holder.since), now);
-	const who =
-		state === 'held'
-			? `process ${holder.pid}, since ${time}`
-			: `process ${holder.pid} on the computer ${holder.host}, since ${time}`;
-	const wayOut =
-		state === 'held'
-			? 'Leave that copy first; past checks can be read meanwhile.'
-			: `Leave that copy first; if it no longer runs, remove the file "${file}".`;
-	const sentence = `Another copy (${who}) is writing to "${dataDir}". ${wayOut}`;
-	return {held: false, pid: holder.pid, since: holder.since, host: holder.host, file, sentence};
+	const since = localTime(new Date(holder.since), now);
+	const other = state === 'elsewhere' ? {host: holder.host} : {};
+	const values = {file: lockFileOf(dataDir), dataDir, pid: holder.pid, since, ...other};
+	return {held: false, error: new StoreError('locked', {id: 'locked', values})};
 };
 
 export const createLockKeeper = (
 	dataDir: string,
 	now: () => Date,
-	onNotice: (sentence: string) => void,
+	onNotice: (fault: StoreFault) => void,
 ): LockKeeper => {
 	let identity: string | undefined;
 	let mark = '';
@@ -66,7 +52,7 @@ export const createLockKeeper = (
 	};
 	const enter = (): (() => void) => {
 		const lock = take();
-		if (!lock.held) throw new StoreError('locked', lock.file, lock.sentence);
+		if (!lock.held) throw lock.error;
 		for (const notice of lock.notices) onNotice(notice);
 		depth++;
 		return () => {

@@ -2,12 +2,12 @@ import path from 'node:path';
 import type {StoreContext} from './context.js';
 import {type IndexRow, packRow, unpackRow} from './pack-row.js';
 import {placeDocument} from './place-document.js';
-import {type Place, readDocument} from './read-document.js';
+import {type FilePlace, readDocument} from './read-document.js';
 
 export type MonthRows = Map<string, IndexRow>;
 
-const placeOf = (month: string, {dataDir}: StoreContext): Place => ({
-	what: `The list of the checks of ${month}`,
+const placeOf = (month: string, {dataDir}: StoreContext): FilePlace => ({
+	thing: {id: 'month', values: {month}},
 	kind: 'armdrift-index',
 	file: path.join(dataDir, 'index', `${month}.json`),
 });

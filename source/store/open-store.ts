@@ -3,11 +3,12 @@ import type {Codec, StoreContext} from './context.js';
 import {codeOf, saveFault} from './describe-fault.js';
 import {sweepLeftOvers} from './folder.js';
 import {createGenerations} from './generations.js';
-import {createHistory, type Listing, type Page} from './history.js';
+import {createHistory, type Listing, type ListPage} from './history.js';
 import {createLockKeeper, type Lock} from './lock-keeper.js';
 import {createRecords, idFault} from './records.js';
 import {createRemarks} from './remarks.js';
 import {StoreError} from './store-error.js';
+import type {StoreFault} from './store-fault.js';
 import type {Summary} from './summary.js';
 import {CURRENT_VERSION, UPGRADES, type Versions} from './upgrades.js';
 
@@ -29,25 +30,25 @@ export type StoreOptions<C, R, M, P, S> = {
 	readonly isReopened?: (check: C) => boolean;
 	readonly summaryOf: (record: R) => Summary;
 	readonly now: () => Date;
-	/** Takes sentences that come up in the middle of a save (a damaged file was set aside). */
-	readonly onNotice?: (sentence: string) => void;
+	/** Takes what there is to tell in the middle of a save (a damaged file was set aside). */
+	readonly onNotice?: (fault: StoreFault) => void;
 	readonly versions?: Versions;
 };
 
 /**
  * The data folder. Reading is immediate and changes nothing on the disk but to set damaged files aside, and that only where
  * no other copy is writing. Every save is done when its promise is: on the disk and read back. A save takes the lock for
- * itself where it is not held already. All errors are StoreErrors, fit to be shown; after one the save can be tried again.
+ * itself where it is not held already. All errors are StoreErrors; after one the save can be tried again.
  */
 export type Store<C, R, M, P, S> = {
-	readonly draft: () => {readonly check?: C; readonly savedAt?: string; readonly notices: string[]};
+	readonly draft: () => {readonly check?: C; readonly savedAt?: string; readonly notices: StoreFault[]};
 	readonly saveDraft: (check: C) => Promise<void>;
 	/** Puts the open check away without finishing it. */
 	readonly clearDraft: () => Promise<void>;
 	/** Writes the record once, then clears the draft of the same id. Doing it twice does nothing. */
 	readonly finish: (id: string, record: R) => Promise<void>;
 	/** A page of the past checks, newest first. */
-	readonly list: (page: Page) => Listing;
+	readonly list: (page: ListPage) => Listing;
 	/** A finished check, or the reason why there is none. */
 	readonly record: (id: string) => R | StoreError;
 	/** Ids of all finished checks, newest first. @throws StoreError */
@@ -65,9 +66,9 @@ export type Store<C, R, M, P, S> = {
 	/** Ids of the checks that have a remark. */
 	readonly remarked: () => ReadonlySet<string>;
 	readonly saveRemark: (id: string, remark: M) => Promise<void>;
-	readonly profiles: () => {readonly value?: P; readonly savedAt?: string; readonly notices: string[]};
+	readonly profiles: () => {readonly value?: P; readonly savedAt?: string; readonly notices: StoreFault[]};
 	readonly saveProfiles: (profiles: P) => Promise<void>;
-	readonly settings: () => {readonly value?: S; readonly savedAt?: string; readonly notices: string[]};
+	readonly settings: () => {readonly value?: S; readonly savedAt?: string; readonly notices: StoreFault[]};
 	readonly saveSettings: (settings: S) => Promise<void>;
 	readonly lock: () => Lock;
 	/** Loads what the first save needs, when there is time for it. */
@@ -82,9 +83,9 @@ export const openStore = <C, R, M, P, S>(options: StoreOptions<C, R, M, P, S>): 
 	const writer = createConfWriter();
 	const lock = createLockKeeper(dataDir, now, onNotice);
 	const context: StoreContext = {dataDir, now, versions, lock, writer, onNotice};
-	const drafts = createGenerations('draft', 'The check in progress', options.check, context);
-	const profiles = createGenerations('profiles', 'The list of profiles', options.profiles, context);
-	const settings = createGenerations('settings', 'The file of settings', options.settings, context);
+	const drafts = createGenerations('draft', options.check, context);
+	const profiles = createGenerations('profiles', options.profiles, context);
+	const settings = createGenerations('settings', options.settings, context);
 	const records = createRecords(options.record, context);
 	const remarks = createRemarks(options.remark, context);
 	const history = createHistory(records, options.summaryOf, context);
@@ -101,7 +102,7 @@ export const openStore = <C, R, M, P, S>(options: StoreOptions<C, R, M, P, S>): 
 			}),
 		);
 		const told = next.catch((error: unknown) => {
-			throw codeOf(error) === undefined ? error : saveFault('The data', dataDir, error);
+			throw codeOf(error) === undefined ? error : saveFault({id: 'data', values: {}}, dataDir, error);
 		});
 		last = told.catch(() => {});
 		return told;
@@ -125,16 +126,12 @@ export const openStore = <C, R, M, P, S>(options: StoreOptions<C, R, M, P, S>): 
 	const filed = (id: string): {readonly record: R; readonly json: unknown} | StoreError => {
 		const fault = idFault(id, dataDir);
 		if (fault !== undefined) return fault;
-		const {what, file} = records.placeOf(id);
+		const {file} = records.placeOf(id);
 		const found = records.find(id);
 		if (found.state === 'sound') return {record: found.record, json: found.json};
 		if (found.state === 'closed') return found.error;
-		if (found.state === 'damaged') return new StoreError('damaged', file, records.report(id, found.why));
-		return new StoreError(
-			'missing',
-			file,
-			`${what} is not in "${dataDir}". See the list of past checks for their ids.`,
-		);
+		if (found.state === 'damaged') return new StoreError('damaged', records.report(id, found.damage));
+		return new StoreError('missing', {id: 'no-check', values: {file, dataDir, id}});
 	};
 
 	return {

@@ -2,15 +2,16 @@ import fs from 'node:fs';
 import path from 'node:path';
 import type {StoreContext} from './context.js';
 import {codeOf, saveFault} from './describe-fault.js';
-import {type Body, sealDocument} from './document.js';
+import {type DocumentBody, sealDocument} from './document.js';
 import {readyFolder, syncFolder} from './folder.js';
-import type {Place} from './read-document.js';
+import type {FilePlace} from './read-document.js';
+import type {Thing} from './store-fault.js';
 
-const removeScratch = (what: string, file: string): void => {
+const removeScratch = (thing: Thing, file: string): void => {
 	try {
 		fs.unlinkSync(file);
 	} catch (error) {
-		if (codeOf(error) !== 'ENOENT') throw saveFault(what, file, error);
+		if (codeOf(error) !== 'ENOENT') throw saveFault(thing, file, error);
 	}
 };
 
@@ -20,19 +21,19 @@ const removeScratch = (what: string, file: string): void => {
  * @throws StoreError
  */
 export const placeDocument = async (
-	place: Place,
-	body: Body,
+	place: FilePlace,
+	body: DocumentBody,
 	{dataDir, versions, writer}: StoreContext,
 ): Promise<void> => {
-	const {what, kind, file} = place;
+	const {thing, kind, file} = place;
 	const scratch = path.join(dataDir, 'part.json');
-	removeScratch(what, scratch);
-	readyFolder(what, path.dirname(file));
-	await writer.write(what, scratch, sealDocument({kind, version: versions.current, ...body}));
+	removeScratch(thing, scratch);
+	readyFolder(thing, path.dirname(file));
+	await writer.write(thing, scratch, sealDocument({kind, version: versions.current, ...body}));
 	try {
 		fs.renameSync(scratch, file);
 		syncFolder(path.dirname(file));
 	} catch (error) {
-		throw saveFault(what, file, error);
+		throw saveFault(thing, file, error);
 	}
 };

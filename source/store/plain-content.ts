@@ -1,11 +1,12 @@
 import {StoreError} from './store-error.js';
+import type {FoundValue, Thing} from './store-fault.js';
 
-/** What JSON would turn into something else, with its place: 'content.a[0] is Infinity'; undefined where there is nothing. */
-export const faultAt = (value: unknown, path: string): string | undefined => {
-	if (typeof value === 'number') return Number.isFinite(value) ? undefined : `${path} is ${value}`;
+/** What JSON would turn into something else, with its place; undefined where there is nothing. */
+export const faultAt = (value: unknown, path: string): FoundValue | undefined => {
+	if (typeof value === 'number') return Number.isFinite(value) ? undefined : {at: path, found: value};
 	if (Array.isArray(value)) {
 		for (const [index, item] of value.entries()) {
-			const fault = item === undefined ? `${path}[${index}] is missing` : faultAt(item, `${path}[${index}]`);
+			const fault = itemFault(item, `${path}[${index}]`);
 			if (fault !== undefined) return fault;
 		}
 		return undefined;
@@ -17,19 +18,20 @@ export const faultAt = (value: unknown, path: string): string | undefined => {
 		}
 		return undefined;
 	}
-	return ['bigint', 'function', 'symbol'].includes(typeof value) ? `${path} is a ${typeof value}` : undefined;
+	const kind = typeof value;
+	return kind === 'bigint' || kind === 'function' || kind === 'symbol' ? {at: path, found: kind} : undefined;
 };
+
+/** An item of a list, where nothing may be missing. */
+const itemFault = (item: unknown, path: string): FoundValue | undefined =>
+	item === undefined ? {at: path, found: 'missing'} : faultAt(item, path);
 
 /**
  * Refuses content that JSON would turn into something else without a word (NaN and Infinity become null).
  * @throws StoreError 'refused', naming the place of the fault
  */
-export const assertPlainContent = (what: string, file: string, value: unknown): void => {
+export const assertPlainContent = (thing: Thing, file: string, value: unknown): void => {
 	const fault = faultAt(value, 'content');
 	if (fault === undefined) return;
-	throw new StoreError(
-		'refused',
-		file,
-		`${what} was not saved in "${file}": ${fault}. Correct that entry, then try again.`,
-	);
+	throw new StoreError('refused', {id: 'refused-value', values: {thing, file, ...fault}});
 };

@@ -3,11 +3,11 @@ import path from 'node:path';
 import {saveFault} from './describe-fault.js';
 import {readyFolder} from './folder.js';
 import {StoreError} from './store-error.js';
+import type {Thing} from './store-fault.js';
 
 /** Tells people, and this program, that nothing in the folder is real. */
 const MARK = 'PRACTICE.txt';
-const markText =
-	'Checks of invented tonearms, made with "armdrift practice". No reading in this folder is real.\nIt can be removed at any time; nothing else depends on it.\n';
+const thing: Thing = {id: 'practice', values: {}};
 
 export const isPracticeFolder = (folder: string): boolean => fs.existsSync(path.join(folder, MARK));
 
@@ -16,23 +16,20 @@ export const practiceFolderIn = (dataDir: string): string => path.join(dataDir, 
 
 /**
  * Makes the folder of practice data where it is missing, and marks it.
+ * @param markText what the mark says to people
  * @returns its full path
  * @throws StoreError where it cannot be made, or holds something else
  */
-export function readyPracticeFolder(dataDir: string): string {
+export function readyPracticeFolder(dataDir: string, markText: string): string {
 	const folder = practiceFolderIn(dataDir);
 	if (isPracticeFolder(folder)) return folder;
-	readyFolder('Practice', folder);
+	readyFolder(thing, folder);
 	try {
 		if (fs.readdirSync(folder).length > 0)
-			throw new StoreError(
-				'blocked',
-				folder,
-				`Practice data would go into "${folder}", but something else is kept there: rename that folder, or name another one with --data.`,
-			);
+			throw new StoreError('blocked', {id: 'practice-blocked', values: {file: folder}});
 		fs.writeFileSync(path.join(folder, MARK), markText, {mode: 0o600});
 	} catch (error) {
-		throw error instanceof StoreError ? error : saveFault('Practice', folder, error);
+		throw saveFault(thing, folder, error);
 	}
 	return folder;
 }
@@ -40,9 +37,5 @@ export function readyPracticeFolder(dataDir: string): string {
 /** @throws StoreError for a folder of practice data, where real data was to be read or kept */
 export function refusePractice(folder: string): string {
 	if (!isPracticeFolder(folder)) return folder;
-	throw new StoreError(
-		'blocked',
-		folder,
-		`"${folder}" holds practice checks of invented arms only: name the folder in which it lies, or another one, with --data.`,
-	);
+	throw new StoreError('blocked', {id: 'practice-only', values: {file: folder}});
 }

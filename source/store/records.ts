@@ -4,11 +4,12 @@ import {checkContent} from './check-content.js';
 import {isCheckId} from './check-id.js';
 import type {Codec, StoreContext} from './context.js';
 import {codeOf, readFault} from './describe-fault.js';
+import {moveAside} from './move-aside.js';
 import {placeDocument} from './place-document.js';
-import {type Place, readDocument, reportDamage} from './read-document.js';
+import {type FilePlace, readDocument, reportDamage} from './read-document.js';
 import {removable, removeFiles} from './remove-files.js';
-import {setAside} from './set-aside.js';
 import {StoreError} from './store-error.js';
+import type {Damage, StoreFault} from './store-fault.js';
 
 /** One finished check as it was found. */
 export type FoundRecord<R> =
@@ -21,12 +22,12 @@ export type FoundRecord<R> =
 			readonly changedMs: number;
 	  }
 	| {readonly state: 'missing'}
-	| {readonly state: 'damaged'; readonly why: string}
+	| {readonly state: 'damaged'; readonly damage: Damage}
 	| {readonly state: 'closed'; readonly error: StoreError};
 
 /** The finished checks: one file each, written once and never again. */
 export type Records<R> = {
-	readonly placeOf: (id: string) => Place;
+	readonly placeOf: (id: string) => FilePlace;
 	/** All ids on file, newest first. @throws StoreError */
 	readonly ids: () => string[];
 	readonly find: (id: string) => FoundRecord<R>;
@@ -35,22 +36,22 @@ export type Records<R> = {
 	/** Removes sound ones for good; one that is gone already is no fault. To be called under the lock. @throws StoreError */
 	readonly remove: (ids: readonly string[]) => void;
 	/** Moves a damaged one aside if possible, and says so. */
-	readonly report: (id: string, why: string) => string;
+	readonly report: (id: string, damage: Damage) => StoreFault;
 };
 
 export const createRecords = <R>(codec: Codec<R>, context: StoreContext): Records<R> => {
 	const folder = path.join(context.dataDir, 'checks');
-	const placeOf = (id: string): Place => ({
-		what: `The finished check ${id}`,
+	const placeOf = (id: string): FilePlace => ({
+		thing: {id: 'check', values: {id}},
 		kind: 'armdrift-check',
 		file: path.join(folder, `${id}.json`),
 	});
 	const find = (id: string): FoundRecord<R> => {
 		const reading = readDocument(placeOf(id), context);
 		if (reading.state !== 'sound') return reading;
-		if (reading.body.id !== id) return {state: 'damaged', why: 'it holds another check than its name says'};
+		if (reading.body.id !== id) return {state: 'damaged', damage: {id: 'other-check', values: {}}};
 		const parsed = codec.parse(reading.body.record);
-		if (!parsed.ok) return {state: 'damaged', why: `its content does not fit (${parsed.sentence})`};
+		if (!parsed.ok) return {state: 'damaged', damage: {id: 'content', values: parsed.misfit}};
 		const {sizeBytes, changedMs} = reading;
 		return {state: 'sound', record: parsed.value, json: reading.body.record, sizeBytes, changedMs};
 	};
@@ -67,29 +68,28 @@ export const createRecords = <R>(codec: Codec<R>, context: StoreContext): Record
 					.reverse();
 			} catch (error) {
 				if (codeOf(error) === 'ENOENT') return [];
-				throw readFault('The list of finished checks', folder, error);
+				throw readFault({id: 'checks', values: {}}, folder, error);
 			}
 		},
 		async write(id, record) {
 			const place = placeOf(id);
-			checkContent(place.what, place.file, record, codec);
+			checkContent(place.thing, place.file, record, codec);
 			const found = find(id);
 			if (found.state === 'sound') return;
 			if (found.state === 'closed') throw found.error;
-			if (found.state === 'damaged') context.onNotice(setAside(place.what, place.file, found.why, context.now()));
+			if (found.state === 'damaged') context.onNotice(moveAside(place.thing, place.file, found.damage, context.now()));
 			await placeDocument(place, {id, finishedAt: context.now().toISOString(), record}, context);
 		},
 		remove(ids) {
 			for (const id of ids) removable(placeOf(id), find(id));
 			removeFiles(ids.map(placeOf), folder);
 		},
-		report: (id, why) => reportDamage(placeOf(id), why, context),
+		report: (id, damage) => reportDamage(placeOf(id), damage, context),
 	};
 };
 
 /** The error for an id that could not be a file name of ours, `undefined` where it could. */
 export const idFault = (id: string, dataDir: string): StoreError | undefined => {
 	if (isCheckId(id)) return undefined;
-	const sentence = `"${id}" is no id of a check in "${dataDir}". See the list of past checks for their ids.`;
-	return new StoreError('missing', dataDir, sentence);
+	return new StoreError('missing', {id: 'no-id', values: {file: dataDir, id}});
 };

@@ -3,10 +3,10 @@ import path from 'node:path';
 import {checkContent} from './check-content.js';
 import {isCheckId} from './check-id.js';
 import type {Codec, StoreContext} from './context.js';
+import {moveAside} from './move-aside.js';
 import {placeDocument} from './place-document.js';
-import {type Place, readDocument} from './read-document.js';
+import {type FilePlace, readDocument} from './read-document.js';
 import {removable, removeFiles} from './remove-files.js';
-import {setAside} from './set-aside.js';
 import {StoreError} from './store-error.js';
 
 /** Small later facts beside a finished check, whose own file never changes. */
@@ -22,17 +22,17 @@ export type Remarks<M> = {
 
 export const createRemarks = <M>(codec: Codec<M>, context: StoreContext): Remarks<M> => {
 	const folder = path.join(context.dataDir, 'remarks');
-	const placeOf = (id: string): Place => ({
-		what: `The remark on the check ${id}`,
+	const placeOf = (id: string): FilePlace => ({
+		thing: {id: 'remark', values: {id}},
 		kind: 'armdrift-remark',
 		file: path.join(folder, `${id}.json`),
 	});
 	const read = (id: string) => {
 		const reading = readDocument(placeOf(id), context);
 		if (reading.state !== 'sound') return reading;
-		if (reading.body.id !== id) return {state: 'damaged', why: 'it belongs to another check'} as const;
+		if (reading.body.id !== id) return {state: 'damaged', damage: {id: 'other-remark', values: {}}} as const;
 		const parsed = codec.parse(reading.body.remark);
-		if (!parsed.ok) return {state: 'damaged', why: `its content does not fit (${parsed.sentence})`} as const;
+		if (!parsed.ok) return {state: 'damaged', damage: {id: 'content', values: parsed.misfit}} as const;
 		return {state: 'sound', remark: parsed.value, body: reading.body} as const;
 	};
 	return {
@@ -49,16 +49,15 @@ export const createRemarks = <M>(codec: Codec<M>, context: StoreContext): Remark
 			if (found.state === 'missing') return undefined;
 			if (found.state === 'sound') return found.remark;
 			if (found.state === 'closed') return found.error;
-			const {what, file} = placeOf(id);
-			const sentence = `${what} could not be used from "${file}": ${found.why}. It is kept aside when a new one is saved.`;
-			return new StoreError('damaged', file, sentence);
+			const {thing, file} = placeOf(id);
+			return new StoreError('damaged', {id: 'remark-damaged', values: {thing, file, damage: found.damage}});
 		},
 		async save(id, remark) {
 			const place = placeOf(id);
-			checkContent(place.what, place.file, remark, codec);
+			checkContent(place.thing, place.file, remark, codec);
 			const found = read(id);
 			if (found.state === 'closed') throw found.error;
-			if (found.state === 'damaged') context.onNotice(setAside(place.what, place.file, found.why, context.now()));
+			if (found.state === 'damaged') context.onNotice(moveAside(place.thing, place.file, found.damage, context.now()));
 			const kept = found.state === 'sound' ? found.body : {};
 			await placeDocument(place, {...kept, id, savedAt: context.now().toISOString(), remark}, context);
 		},

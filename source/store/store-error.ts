@@ -1,3 +1,5 @@
+import type {StoreFault} from './store-fault.js';
+
 /** What kind of trouble a store error is; the caller maps it to an exit status. */
 export type StoreErrorCode =
 	/** Something that is no plain file, or no folder, stands where ours should be. */
@@ -17,22 +19,19 @@ export type StoreErrorCode =
 	| 'unreadable'
 	| 'unwritable';
 
-/**
- * The one error that the store throws.
- *
- * `sentence` says what failed, the full path and the way out. Path and sentence hold the raw text, control characters
- * included: whoever prints them makes them safe first (the store must not depend on the terminal).
- */
+/** The one error that the store throws. `fault` says what failed, with the full path; its sentence stands in `words/`. */
 export class StoreError extends Error {
 	override readonly name = 'StoreError';
 	readonly code: StoreErrorCode;
-	readonly file: string;
-	readonly sentence: string;
+	readonly fault: StoreFault;
 
-	constructor(code: StoreErrorCode, file: string, sentence: string, cause?: unknown) {
-		super(sentence, {cause});
+	constructor(code: StoreErrorCode, fault: StoreFault, cause?: unknown) {
+		super(JSON.stringify(fault), {cause});
 		this.code = code;
-		this.file = file;
-		this.sentence = sentence;
+		this.fault = fault;
+	}
+
+	get file(): string {
+		return this.fault.values.file;
 	}
 }

@@ -1,17 +1,17 @@
 import fs from 'node:fs';
 import path from 'node:path';
-import {codeOf, targetFault} from './describe-fault.js';
+import {codeOf, saveFault} from './describe-fault.js';
 import {syncFolder} from './folder.js';
 import {closeQuietly} from './read-plain-file.js';
 import {StoreError} from './store-error.js';
+import type {PlaceOption, StoreFault, Thing} from './store-fault.js';
 
 type Options = {
-	/** The content, as it begins a sentence: 'The export'. */
-	readonly what: string;
+	readonly thing: Thing;
 	/** A plain file that is there already is replaced; undefined where no option of the command line can ask for that. */
 	readonly force?: boolean | undefined;
 	/** The option that names the file; --out where none is given. */
-	readonly option?: string;
+	readonly option?: PlaceOption;
 };
 
 /**
@@ -84,18 +84,19 @@ export class TargetFile {
 
 	#assertWhole(sizeBytes: number): void {
 		if (sizeBytes === this.#sizeBytes) return;
-		const sentence = `${this.#options.what} was not saved: the disk took only a part of "${this.#file}". Free some space on it, then try again.`;
-		throw new StoreError('unwritable', this.#file, sentence);
+		const {thing} = this.#options;
+		throw new StoreError('unwritable', {id: 'cut-short', values: {thing, file: this.#file}});
 	}
 
 	#assertFree(): void {
 		const stats = fs.lstatSync(this.#file, {throwIfNoEntry: false});
 		if (stats === undefined || (stats.isFile() && this.#options.force)) return;
-		const {what, force, option = '--out'} = this.#options;
-		const sentence = stats.isFile()
-			? `"${this.#file}" is there already. ${force === undefined ? 'Name' : 'Add --force to overwrite it, or name'} another file with ${option}.`
-			: `${what} was not saved: "${this.#file}" is no plain file. Name another file with ${option}.`;
-		throw new StoreError('blocked', this.#file, sentence);
+		const {thing, force, option = '--out'} = this.#options;
+		const place = {file: this.#file, option};
+		const fault: StoreFault = stats.isFile()
+			? {id: 'target-there', values: {...place, mayForce: force !== undefined}}
+			: {id: 'target-not-plain', values: {...place, thing}};
+		throw new StoreError('blocked', fault);
 	}
 
 	#guarded(work: () => void): void {
@@ -103,7 +104,8 @@ export class TargetFile {
 			work();
 		} catch (error) {
 			this.discard();
-			throw targetFault(this.#options, this.#file, error);
+			const {thing, option = '--out'} = this.#options;
+			throw saveFault(thing, this.#file, error, option);
 		}
 	}
 }

@@ -1,4 +1,4 @@
-import type {Body} from './document.js';
+import type {DocumentBody} from './document.js';
 import {isJson, type Json, jsonAt, listAt} from './json.js';
 import {linesLeft, notConfirmed, reasons, sentences} from './sentences-of-2.js';
 
@@ -128,4 +128,4 @@ const upgrades: Readonly<Record<string, (body: Json) => Json>> = {
 };
 
 /** A document of the second stored form as one of the third. Pure; the file on disk is not touched. */
-export const upgradeFrom2 = (body: Body): Body => upgrades[String(body.kind)]?.(body) ?? body;
+export const upgradeFrom2 = (body: DocumentBody): DocumentBody => upgrades[String(body.kind)]?.(body) ?? body;

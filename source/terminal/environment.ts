@@ -12,17 +12,13 @@ export interface EnvironmentInput {
 }
 
 export interface Environment {
-	/** Which face to show; a refusal is the sentence to print before leaving with status 2. */
-	readonly face: 'ink' | 'plain' | {readonly refusal: string};
+	/** Which face to show; none where there is no terminal for one. */
+	readonly face: 'ink' | 'plain' | 'none';
 	/** Whether drawings may use more than ASCII. */
 	readonly unicode: boolean;
 	readonly color: boolean;
 	readonly screenReader: boolean;
 }
-
-const REFUSAL =
-	'This needs a terminal for both input and output; use --plain to answer line by line (answers may be piped), ' +
-	'or "armdrift compute" for figures from a file.';
 
 const isOn = (value: string | undefined): boolean =>
 	value !== undefined && value !== '' && value !== '0' && value !== 'false';
@@ -48,7 +44,7 @@ const faceFor = (input: EnvironmentInput): Environment['face'] => {
 	const hasTerminal = input.inputIsTerminal && input.outputIsTerminal;
 	const cannotDraw = hasTerminal && !variables.TERM && platform !== 'win32';
 	if (input.plain || isOn(variables.ACCESSIBLE) || variables.TERM === 'dumb' || cannotDraw) return 'plain';
-	return hasTerminal ? 'ink' : {refusal: REFUSAL};
+	return hasTerminal ? 'ink' : 'none';
 };
 
 /** What the terminal and its variables ask for. */

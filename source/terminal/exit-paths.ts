@@ -1,4 +1,5 @@
 import type {EventEmitter} from 'node:events';
+import {terminalWords} from '../words/command-line.js';
 import type {FullScreen} from './full-screen.js';
 import type {KeyFeed} from './key-feed.js';
 import {printable} from './printable.js';
@@ -117,7 +118,7 @@ export class ExitPaths {
 		}
 		const message = error instanceof Error ? error.message : String(error);
 		const debug = this.#host.env.ARMDRIFT_DEBUG === '1' && error instanceof Error ? `${error.stack}\n` : '';
-		this.#host.stderr.write(`${debug}armdrift stopped by a fault of its own: ${printable(message, 300)}\n${parting}`);
+		this.#host.stderr.write(`${debug}${terminalWords.ownFault({message: printable(message, 300)})}\n${parting}`);
 		this.#host.exit(EXIT.internal);
 	}
 

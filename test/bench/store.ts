@@ -4,7 +4,7 @@ import {closeSync, fsyncSync, mkdirSync, openSync, readdirSync, readFileSync, re
 import path from 'node:path';
 import type {Dialogue} from '../../source/check/dialogue.js';
 import {reduce} from '../../source/check/reduce.js';
-import {OpenWorkbench} from '../../source/commands/open-workbench.js';
+import {OpenWorkbench} from '../../source/desk/open-workbench.js';
 import {converse} from '../../source/plain/converse.js';
 import {sealDocument} from '../../source/store/document.js';
 

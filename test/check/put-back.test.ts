@@ -3,7 +3,7 @@ import {type Dialogue, positionOf} from '../../source/check/dialogue.js';
 import {isReadyToPlay, progressOf} from '../../source/check/progress.js';
 import {promptOf} from '../../source/check/prompt.js';
 import {respond} from '../../source/check/respond.js';
-import {finishedCheck} from '../../source/commands/filing.js';
+import {finishedCheck} from '../../source/desk/filing.js';
 import {recordLines} from '../../source/pages/record-lines.js';
 import {viewOf} from '../../source/pages/view.js';
 import {biasDeviceIds} from '../../source/procedure/bias-devices.js';

@@ -3,8 +3,8 @@ import {type Dialogue, positionOf, startDialogue} from '../../source/check/dialo
 import {promptOf} from '../../source/check/prompt.js';
 import {reduce} from '../../source/check/reduce.js';
 import type {Entry} from '../../source/check/respond.js';
-import {finishedCheck} from '../../source/commands/filing.js';
-import {recheckAction} from '../../source/commands/rechecking.js';
+import {finishedCheck} from '../../source/desk/filing.js';
+import {recheckAction} from '../../source/desk/starting-answers.js';
 import {viewOf} from '../../source/pages/view.js';
 import {corrected} from '../../source/results/profile-changes.js';
 import {profilesWith} from '../../source/results/profiles.js';

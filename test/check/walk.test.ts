@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import {describe, expect, it} from 'vitest';
 import {type Dialogue, positionOf, startDialogue} from '../../source/check/dialogue.js';
 import {progressOf} from '../../source/check/progress.js';
-import {finishedCheck} from '../../source/commands/filing.js';
+import {finishedCheck} from '../../source/desk/filing.js';
 import {viewOf} from '../../source/pages/view.js';
 import {parseDocument} from '../../source/results/document.js';
 import {documentOfCheck} from '../../source/results/document-of-check.js';

@@ -3,7 +3,7 @@ import path from 'node:path';
 import fc from 'fast-check';
 import {beforeAll, describe, expect, it} from 'vitest';
 import {respond} from '../../source/check/respond.js';
-import {OpenWorkbench} from '../../source/commands/open-workbench.js';
+import {OpenWorkbench} from '../../source/desk/open-workbench.js';
 import {type BesidePlace, besidePages} from '../../source/pages/beside/beside-pages.js';
 import {plainRoom} from '../../source/plain/walk-pages.js';
 import {dataFolder, fullFolder, inventedRecords, leftId, plainId} from '../helpers/data-folders.js';

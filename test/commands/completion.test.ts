@@ -2,9 +2,8 @@ import {spawnSync} from 'node:child_process';
 import {Argument, Command, Option} from 'commander';
 import fc from 'fast-check';
 import {describe, expect, it, test} from 'vitest';
-import {candidates, type Known} from '../../source/commands/completion/candidates.js';
-import {bashReplies, repliesFor} from '../../source/commands/completion/replies.js';
-import {quoted, splitLine} from '../../source/commands/completion/shell-words.js';
+import {candidates, type Known} from '../../source/commands/candidates.js';
+import {bashReplies, quotedIn, repliesFor, splitLine} from '../../source/commands/shell-words.js';
 
 const named = (...texts: readonly string[]) => texts.map((text) => ({text, about: ''}));
 const known: Known = {
@@ -117,7 +116,7 @@ describe('Words of a command line', () => {
 	const hasBash = spawnSync('bash', ['-c', 'true']).status === 0;
 	test.skipIf(!hasBash)('are, however they are quoted, those that bash itself sees', () => {
 		const odd = fc.array(fc.constantFrom(...'ab:=$`"\'\\!*?[](){}<>|&;~# ü…'), {minLength: 1, maxLength: 12});
-		const wraps = (text: string) => [quoted(text, ''), `"${quoted(text, '"')}"`, `'${quoted(text, "'")}'`];
+		const wraps = (text: string) => [quotedIn(text, ''), `"${quotedIn(text, '"')}"`, `'${quotedIn(text, "'")}'`];
 		const texts = fc.sample(odd, {numRuns: 200, seed: 5}).map((letters) => letters.join(''));
 		const line = texts.flatMap(wraps).join(' ');
 		const wanted = texts.flatMap((text) => [text, text, text]);

@@ -1,11 +1,11 @@
 import fs from 'node:fs';
 import path from 'node:path';
 import {beforeAll, describe, expect, it} from 'vitest';
-import {ImportFile} from '../../source/commands/data/import-file.js';
-import {armOnFile} from '../../source/commands/deletion/arm-on-file.js';
-import {backupPlace, writeBackUp} from '../../source/commands/deletion/back-up.js';
-import {Deletion} from '../../source/commands/deletion/deletion.js';
-import {Shelf} from '../../source/commands/shelf.js';
+import {Deletion} from '../../source/commands/delete.js';
+import {armOnFile} from '../../source/desk/arm-on-file.js';
+import {Shelf} from '../../source/desk/shelf.js';
+import {backupPlace, writeBackUp} from '../../source/exchange/back-up.js';
+import {ImportFile} from '../../source/exchange/import-file.js';
 import {StoreError} from '../../source/store/store-error.js';
 import {dataFolder, importing} from '../helpers/data-folders.js';
 import {armProfile, filed, folderWith} from '../helpers/filed-checks.js';
@@ -44,7 +44,7 @@ const contentOf = (dataDir: string) => {
 const backupsOf = (dataDir: string): string[] => {
 	const folder = path.join(dataDir, 'backups');
 	if (!fs.existsSync(folder)) return [];
-	return fs.readdirSync(folder).flatMap((name) => (name.endsWith('.json') ? [path.join(folder, name)] : []));
+	return fs.readdirSync(folder).flatMap((name) => (name.endsWith('.jsonl') ? [path.join(folder, name)] : []));
 };
 
 /** What of the arm is in the back-ups: ids of checks and of profiles. */
@@ -138,7 +138,7 @@ describe('A back-up', () => {
 		const {store} = dataFolder(dataDir);
 		const only = {checkIds: [second, first], profileIds: ['arm-north deck']};
 		const spoilt = {...store, filed: (id: string) => store.filed(id)};
-		const file = path.join(freshFolder(), 'back-up.json');
+		const file = path.join(freshFolder(), 'back-up.jsonl');
 		let calls = 0;
 		// Spoilt after it was written, when it is held against what is on file for the first time.
 		spoilt.filed = (id) => {
@@ -175,11 +175,11 @@ describe('A back-up', () => {
 describe('The place of a back-up', () => {
 	const now = new Date(2026, 10, 25, 14, 0);
 	it.each([
-		['north deck', '2026-11-25-north-deck.json'],
-		['../../etc/passwd', '2026-11-25-etc-passwd.json'],
-		['Überarm № 1', '2026-11-25-berarm-1.json'],
-		['腕', '2026-11-25-arm.json'],
-		['x'.repeat(80), `2026-11-25-${'x'.repeat(40)}.json`],
+		['north deck', '2026-11-25-north-deck.jsonl'],
+		['../../etc/passwd', '2026-11-25-etc-passwd.jsonl'],
+		['Überarm № 1', '2026-11-25-berarm-1.jsonl'],
+		['腕', '2026-11-25-arm.jsonl'],
+		['x'.repeat(80), `2026-11-25-${'x'.repeat(40)}.jsonl`],
 	])('is a dated name of harmless letters: %j', (arm, name) => {
 		expect(backupPlace('/data', arm, now)).toBe(path.join('/data', 'backups', name));
 	});

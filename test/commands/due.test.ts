@@ -1,7 +1,7 @@
 import {mkdirSync, readFileSync, symlinkSync, writeFileSync} from 'node:fs';
 import path from 'node:path';
 import {afterEach, beforeAll, beforeEach, describe, expect, it, vi} from 'vitest';
-import {runDueCommand} from '../../source/commands/due-command.js';
+import {runDue} from '../../source/commands/due.js';
 import {armProfile, filed, folderWith} from '../helpers/filed-checks.js';
 import {printedBy} from '../helpers/printed.js';
 import {freshFolder} from '../helpers/program-environment.js';
@@ -24,7 +24,7 @@ const at = (now: string) => vi.useFakeTimers({toFake: ['Date'], now: new Date(no
 beforeEach(() => void at('2026-11-25T12:00:00Z'));
 afterEach(() => void vi.useRealTimers());
 
-const due = (options: Parameters<typeof runDueCommand>[0] = {}) => printedBy(() => runDueCommand({data, ...options}));
+const due = (options: Parameters<typeof runDue>[0] = {}) => printedBy(() => runDue({data, ...options}));
 const linesOf = (text: string): string[] => text.split('\n').slice(0, -1);
 
 describe('The arms that are due', () => {

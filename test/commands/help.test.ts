@@ -2,24 +2,22 @@ import {spawnSync} from 'node:child_process';
 import {Command} from 'commander';
 import stringWidth from 'string-width';
 import {describe, expect, it, test} from 'vitest';
-import {addHelpCommands} from '../../source/commands/add-help-commands.js';
-import {addYearsCommands} from '../../source/commands/add-years-commands.js';
-import {runHelpCommand} from '../../source/commands/help/help-command.js';
-import {manPage} from '../../source/commands/help/man-page.js';
-import {topicText} from '../../source/commands/help/topic-text.js';
-import {type Topic, topics} from '../../source/commands/help/topics.js';
-import {exitStatuses} from '../../source/commands/help-texts.js';
+import {addCommands} from '../../source/commands/command-line.js';
+import {runHelp} from '../../source/commands/help.js';
+import {manPage} from '../../source/commands/man-page.js';
+import {topicText} from '../../source/commands/topic-text.js';
 import {EXIT} from '../../source/terminal/exit-paths.js';
+import {commandLine} from '../../source/words/command-line.js';
+import {type Topic, topics} from '../../source/words/help-topics.js';
 import {printedBy} from '../helpers/printed.js';
 
 function table(): Command {
 	const program = new Command('armdrift').version('1.2.3').description('Guides.').option('--data <folder>', 'where');
 	program.command('hidden', {hidden: true});
-	addYearsCommands(program, () => {});
-	addHelpCommands(program, () => {});
+	addCommands(program, '1.2.3', () => Promise.resolve());
 	return program;
 }
-const help = (topic?: string, man = false) => printedBy(() => runHelpCommand(table(), {topic, man}));
+const help = (topic?: string, man = false) => printedBy(() => runHelp(table(), {topic, man}));
 
 /** Text without line breaks and indents. */
 const flat = (text: string): string => text.replace(/\s+/g, ' ').trim();
@@ -63,7 +61,7 @@ describe('A topic', () => {
 		// Ctrl+\ leaves a core dump by the user's own wish, and is no way out to be planned for.
 		for (const [name, status] of Object.entries(EXIT).filter(([one]) => one !== 'quit')) {
 			expect(data, name).toMatch(new RegExp(`^ {2}${status} `, 'm'));
-			expect(flat(exitStatuses), name).toMatch(new RegExp(`[ ;:]${status} `));
+			expect(flat(commandLine.after), name).toMatch(new RegExp(`[ ;:]${status} `));
 		}
 	});
 });

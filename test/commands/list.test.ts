@@ -1,7 +1,7 @@
 import {writeFileSync} from 'node:fs';
 import path from 'node:path';
 import {beforeAll, describe, expect, it} from 'vitest';
-import {runListCommand} from '../../source/commands/list-command.js';
+import {runList} from '../../source/commands/list.js';
 import {summaryOf} from '../../source/results/record.js';
 import {armProfile, filed, folderWith} from '../helpers/filed-checks.js';
 import {printedBy} from '../helpers/printed.js';
@@ -18,8 +18,8 @@ beforeAll(async () => {
 	data = await folderWith([south, first, left, wrong], {voids: {[wrong.check.id]: 'the wrong arm'}});
 });
 
-const list = (options: Partial<Parameters<typeof runListCommand>[0]> = {}) =>
-	printedBy(() => runListCommand({as: 'text', data, ...options}));
+const list = (options: Partial<Parameters<typeof runList>[0]> = {}) =>
+	printedBy(() => runList({as: 'text', data, ...options}));
 const linesOf = (text: string): string[] => text.split('\n').slice(0, -1);
 
 describe('The list of past checks', () => {

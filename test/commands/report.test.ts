@@ -2,8 +2,8 @@ import {readdirSync, readFileSync, writeFileSync} from 'node:fs';
 import path from 'node:path';
 import {beforeAll, describe, expect, it} from 'vitest';
 import {newCheck} from '../../source/check/reduce.js';
-import {runReportCommand} from '../../source/commands/report-command.js';
-import {storeOf} from '../../source/commands/shelf.js';
+import {runReport} from '../../source/commands/report.js';
+import {storeOf} from '../../source/desk/shelf.js';
 import {limitsOf, usualSettings} from '../../source/procedure/settings.js';
 import {armProfile, filed, folderWith} from '../helpers/filed-checks.js';
 import {idFor} from '../helpers/invented-checks.js';
@@ -42,9 +42,8 @@ beforeAll(async () => {
 	).saveDraft(open);
 });
 
-type Options = Partial<Parameters<typeof runReportCommand>[0]>;
-const report = (options: Options = {}) =>
-	printedBy(() => runReportCommand({as: 'html', data, version: '0.0.0', ...options}));
+type Options = Partial<Parameters<typeof runReport>[0]>;
+const report = (options: Options = {}) => printedBy(() => runReport({as: 'html', data, version: '0.0.0', ...options}));
 
 describe('armdrift report', () => {
 	it('without anything named is of the newest check that is not void', async () => {

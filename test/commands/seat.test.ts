@@ -1,20 +1,21 @@
 import {expect, it} from 'vitest';
 import type {Dialogue} from '../../source/check/dialogue.js';
 import {type Entry, respond} from '../../source/check/respond.js';
-import {OpenWorkbench} from '../../source/commands/open-workbench.js';
-import {PracticeWorkbench} from '../../source/commands/practice-workbench.js';
 import {Seat} from '../../source/commands/seat.js';
+import {OpenWorkbench} from '../../source/desk/open-workbench.js';
+import {PracticeWorkbench} from '../../source/desk/practice-workbench.js';
 import {usualSettings} from '../../source/procedure/settings.js';
 import {readyPracticeFolder} from '../../source/store/practice-folder.js';
 import {StoreError} from '../../source/store/store-error.js';
 import {freshFolder} from '../helpers/program-environment.js';
+import {words} from '../helpers/said.js';
 
 async function seated() {
 	const dataDir = freshFolder();
 	const workbench = new OpenWorkbench({dataDir, version: '0.0.0'});
 	const practise = async () => ({
 		desk: new PracticeWorkbench({
-			dataDir: readyPracticeFolder(dataDir),
+			dataDir: readyPracticeFolder(dataDir, 'invented'),
 			version: '0.0.0',
 			settings: usualSettings,
 			seed: () => 1,
@@ -63,14 +64,15 @@ it('the same practice is sat at again', async () => {
 
 it('practice that cannot be kept is refused with a sentence, and the real workbench stays', async () => {
 	const workbench = new OpenWorkbench({dataDir: freshFolder(), version: '0.0.0'});
-	const practise = () => Promise.reject(new StoreError('blocked', '/x', 'Something else is kept there.'));
+	const fault = {id: 'practice-blocked', values: {file: '/x'}} as const;
+	const practise = () => Promise.reject(new StoreError('blocked', fault));
 	const seat = new Seat({workbench, goOn: 'armdrift', practise});
-	expect(await seat.door?.open()).toEqual({ok: false, sentence: 'Something else is kept there.'});
+	expect(await seat.door?.open()).toEqual({ok: false, sentence: words.store['practice-blocked'](fault.values)});
 	expect(seat.workbench).toBe(workbench);
 });
 
 it('a check that holds no reading goes without a trace when another one begins', async () => {
-	const dataDir = readyPracticeFolder(freshFolder());
+	const dataDir = readyPracticeFolder(freshFolder(), 'invented');
 	const desk = new PracticeWorkbench({dataDir, version: '0.0.0', settings: usualSettings, seed: () => 1});
 	await desk.begin('stiff-wire', 'probe');
 	await desk.begin('sticky-bearing', 'probe');
@@ -79,7 +81,7 @@ it('a check that holds no reading goes without a trace when another one begins',
 });
 
 it('practice has the settings of real checks', async () => {
-	const dataDir = readyPracticeFolder(freshFolder());
+	const dataDir = readyPracticeFolder(freshFolder(), 'invented');
 	const settings = {...usualSettings, pullGoodPct: 1.5, settleSeconds: 8};
 	const desk = new PracticeWorkbench({dataDir, version: '0.0.0', settings, seed: () => 1});
 	const opened = await desk.begin('stiff-wire', 'whole');
@@ -89,7 +91,7 @@ it('practice has the settings of real checks', async () => {
 });
 
 it('what hands put right between rounds closes the series, and says so', async () => {
-	const dataDir = readyPracticeFolder(freshFolder());
+	const dataDir = readyPracticeFolder(freshFolder(), 'invented');
 	const desk = new PracticeWorkbench({dataDir, version: '0.0.0', settings: usualSettings, seed: () => 1});
 	const opened = await desk.begin('bias-left-on', 'probe');
 	if (!opened.ok) throw new Error(opened.sentence);

@@ -1,7 +1,7 @@
 import fs from 'node:fs';
 import path from 'node:path';
 import {beforeAll, describe, expect, onTestFinished, test} from 'vitest';
-import {storeOf} from '../../source/commands/shelf.js';
+import {storeOf} from '../../source/desk/shelf.js';
 import {dataFolder, fullFolder} from '../helpers/data-folders.js';
 import {folderWith} from '../helpers/filed-checks.js';
 import {run} from '../helpers/plain-run.js';
@@ -57,7 +57,7 @@ describe('armdrift delete', () => {
 		expect(listOf(dataDir)).toBe('');
 		const [, backup = ''] = /Back-up: "(.*)"\. To bring it back: armdrift import \S+$/m.exec(out) ?? [];
 		expect(path.dirname(backup)).toBe(path.join(dataDir, 'backups'));
-		expect(path.basename(backup)).toMatch(/^\d{4}-\d\d-\d\d-north-deck\.json$/);
+		expect(path.basename(backup)).toMatch(/^\d{4}-\d\d-\d\d-north-deck\.jsonl$/);
 		expect(run(dataDir, ['import', backup, '--yes']).status).toBe(0);
 		const contentOf = (files: Record<string, string>, key: string) =>
 			Object.entries(files).map(([name, text]) => [name, JSON.parse(text)[key]]);

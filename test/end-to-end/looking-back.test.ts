@@ -2,7 +2,7 @@ import {spawnSync} from 'node:child_process';
 import {readFileSync} from 'node:fs';
 import path from 'node:path';
 import {beforeAll, describe, expect, test} from 'vitest';
-import {topics} from '../../source/commands/help/topics.js';
+import {topics} from '../../source/words/help-topics.js';
 import {filed, folderWith} from '../helpers/filed-checks.js';
 import {run} from '../helpers/plain-run.js';
 import {cleanEnvironment, earlier, freshFolder} from '../helpers/program-environment.js';

@@ -1,7 +1,7 @@
 import {readFileSync} from 'node:fs';
 import path from 'node:path';
 import {expect, onTestFinished, test} from 'vitest';
-import {PracticeWorkbench} from '../../source/commands/practice-workbench.js';
+import {PracticeWorkbench} from '../../source/desk/practice-workbench.js';
 import {converse} from '../../source/plain/converse.js';
 import {usualSettings} from '../../source/procedure/settings.js';
 import {readyPracticeFolder} from '../../source/store/practice-folder.js';
@@ -20,7 +20,7 @@ const start = (dataDir: string, ...args: readonly string[]) => {
 
 /** The answers of a careful technician to a practice check, found by doing it. */
 async function careful(arm: string, extent: PracticeExtent, seed: number) {
-	const dataDir = readyPracticeFolder(freshFolder());
+	const dataDir = readyPracticeFolder(freshFolder(), 'invented');
 	const desk = new PracticeWorkbench({dataDir, version: '0.0.0', settings: usualSettings, seed: () => seed});
 	const opened = await desk.begin(arm, extent);
 	if (!opened.ok) throw new Error(opened.sentence);

@@ -1,15 +1,15 @@
 import {writeFileSync} from 'node:fs';
 import path from 'node:path';
-import {Addition} from '../../source/commands/data/addition.js';
-import {jsonExport} from '../../source/commands/data/exports.js';
-import {ImportFile} from '../../source/commands/data/import-file.js';
-import {checkedIds, type ImportPlan, importPlan} from '../../source/commands/data/import-plan.js';
-import {planLines} from '../../source/commands/data/plan-lines.js';
-import {type CheckStore, storeOf} from '../../source/commands/shelf.js';
+import {planLines} from '../../source/commands/import.js';
+import {type Hindrance, hindranceOf} from '../../source/desk/hindrance.js';
+import {type CheckStore, storeOf} from '../../source/desk/shelf.js';
+import {Addition} from '../../source/exchange/addition.js';
+import {ImportFile} from '../../source/exchange/import-file.js';
+import {checkedIds, type ImportPlan, importPlan} from '../../source/exchange/import-plan.js';
+import {jsonExport} from '../../source/exchange/write-export.js';
 import {usualSettings} from '../../source/procedure/settings.js';
 import {profilesWith} from '../../source/results/profiles.js';
 import type {FinishedCheck} from '../../source/results/record.js';
-import {StoreError} from '../../source/store/store-error.js';
 import {driftingArm, fullStory, played, playedInTurn} from './invented-checks.js';
 import {freshFolder} from './program-environment.js';
 
@@ -73,9 +73,47 @@ export function exported({store}: DataFolder): string {
 	return text;
 }
 
+/** All of an export by its outermost keys, as it stands in a single document. */
+export type ExportDocument = Readonly<Record<string, unknown>> & {readonly checks: readonly unknown[]};
+
+/** What the lines of an export hold. */
+export function documentOf(text: string): ExportDocument {
+	const {check: _none, end: _end, ...others} = Object.assign({}, ...lineValues(text));
+	return {...others, checks: lineValues(text).flatMap(({check}) => (check === undefined ? [] : [check]))};
+}
+
+const lineValues = (text: string): Record<string, unknown>[] =>
+	text
+		.trimEnd()
+		.split('\n')
+		.map((line) => JSON.parse(line));
+
+/** An export with one check a line. */
+export function asLines({kind, version, program, exportedAt, checks, ...others}: ExportDocument): string {
+	const values = [
+		{kind, version, program, exportedAt},
+		...Object.entries(others).map(([key, value]) => ({[key]: value})),
+		...checks.map((check) => ({check})),
+		{end: true},
+	];
+	return values.map((value) => `${JSON.stringify(value)}\n`).join('');
+}
+
+/** An export as earlier programs wrote it: a single document, laid out with one check a line. */
+export function asDocument({checks, ...others}: ExportDocument): string {
+	const keys = Object.entries(others).map(([key, value]) => `"${key}":${JSON.stringify(value)}`);
+	return `{${keys.join(',\n')},\n"checks":[\n${checks.map((check) => JSON.stringify(check)).join(',\n')}\n]}\n`;
+}
+
+/** Both forms in which an export may come, with what a check of the sample is called in it. */
+export const exportForms = [
+	{form: 'one check a line', written: asLines, where: (index: number) => `line ${index + 4}: check`},
+	{form: 'a single document', written: asDocument, where: (index: number) => `checks[${index}]`},
+] as const;
+
 /** Writes a text to a file of its own. */
 export const fileWith = (text: string | Buffer): string => {
-	const file = path.join(freshFolder(), 'export.json');
+	const file = path.join(freshFolder(), 'export.jsonl');
 	writeFileSync(file, text);
 	return file;
 };
@@ -91,7 +129,7 @@ export async function importing(
 	const opened = new ImportFile(file);
 	try {
 		const plan = importPlan(opened, checkedIds(opened), store);
-		const lines = planLines('export.json', opened, plan);
+		const lines = planLines('export.jsonl', opened, plan);
 		if (add) await new Addition(opened, store).run(plan);
 		return {plan, lines};
 	} finally {
@@ -100,12 +138,11 @@ export async function importing(
 }
 
 /** The sentence with which an import is refused. */
-export async function refusalOf(file: string, folder: DataFolder): Promise<StoreError> {
+export async function refusedImport(file: string, folder: DataFolder): Promise<Hindrance> {
 	try {
 		await importing(file, folder);
 	} catch (error) {
-		if (error instanceof StoreError) return error;
-		throw error;
+		return hindranceOf(error);
 	}
 	throw new Error('It was not refused.');
 }

@@ -1,5 +1,5 @@
 import {describe, expect, it} from 'vitest';
-import {finishedCheck} from '../../source/commands/filing.js';
+import {finishedCheck} from '../../source/desk/filing.js';
 import {type BesidePlace, besidePages} from '../../source/pages/beside/beside-pages.js';
 import {memoryWorkbench} from '../helpers/memory-workbench.js';
 import {words} from '../helpers/said.js';

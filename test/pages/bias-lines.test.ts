@@ -1,6 +1,6 @@
 import {describe, expect, it} from 'vitest';
 import {type Dialogue, positionOf} from '../../source/check/dialogue.js';
-import {finishedCheck} from '../../source/commands/filing.js';
+import {finishedCheck} from '../../source/desk/filing.js';
 import {biasLines} from '../../source/pages/bias/lines.js';
 import {recordLines} from '../../source/pages/record-lines.js';
 import type {Shown} from '../../source/pages/shown-lines.js';

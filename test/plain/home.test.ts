@@ -1,6 +1,6 @@
 import {describe, expect, it} from 'vitest';
 import {progressOf} from '../../source/check/progress.js';
-import {finishedCheck} from '../../source/commands/filing.js';
+import {finishedCheck} from '../../source/desk/filing.js';
 import {entryOf, promptLines} from '../../source/plain/ask.js';
 import {usualSettings} from '../../source/procedure/settings.js';
 import {titleOf} from '../../source/words/step-text.js';

@@ -1,5 +1,5 @@
 import {describe, expect, it} from 'vitest';
-import {finishedCheck} from '../../source/commands/filing.js';
+import {finishedCheck} from '../../source/desk/filing.js';
 import {walkBeside} from '../helpers/conversation.js';
 import {words} from '../helpers/said.js';
 import {northDeck} from '../helpers/sample-check.js';

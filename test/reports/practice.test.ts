@@ -1,7 +1,7 @@
 import {existsSync} from 'node:fs';
 import path from 'node:path';
 import {describe, expect, it} from 'vitest';
-import {finishedCheck} from '../../source/commands/filing.js';
+import {finishedCheck} from '../../source/desk/filing.js';
 import type {CheckSource} from '../../source/reports/check-source.js';
 import {
 	dataFolder,
@@ -10,7 +10,7 @@ import {
 	importing,
 	inventedRecords,
 	plainId,
-	refusalOf,
+	refusedImport,
 } from '../helpers/data-folders.js';
 import {practised} from '../helpers/practised.js';
 import {freshFolder} from '../helpers/program-environment.js';
@@ -76,18 +76,19 @@ describe('an import', () => {
 
 	it('of a file with a practice check is refused, naming the check, and nothing is made of it', async () => {
 		const to = dataFolder();
-		const {code, message} = await refusalOf(fileWith(await withPractice()), to);
+		const {code, message} = await refusedImport(fileWith(await withPractice()), to);
 		expect(code).toBe('damaged');
-		expect(message).toContain(`the check ${record.check.id} is practice on an invented arm. Take it out of the file.`);
-		expect(message).toMatch(/checks\[\d\]/);
+		expect(message).toMatch(/: line \d+: check: /);
+		expect(message).toContain(words.commands.exchange.practice({where: '', id: record.check.id}));
 		expect(existsSync(to.dataDir)).toBe(false);
 	});
 
 	it('of the same file without it is taken', async () => {
-		const document: {checks: {id: string}[]} = JSON.parse(await withPractice());
-		const others = {...document, checks: document.checks.filter(({id}) => id !== record.check.id)};
+		const lines = (await withPractice()).split('\n');
+		const others = lines.filter((line) => !line.startsWith(`{"check":{"id":"${record.check.id}"`));
+		expect(others).toHaveLength(lines.length - 1);
 		const to = dataFolder();
-		await importing(fileWith(JSON.stringify(others)), to);
+		await importing(fileWith(others.join('\n')), to);
 		expect(to.store.ids()).toContain(plainId);
 		expect(to.store.ids()).toHaveLength(inventedRecords.length);
 	});

@@ -2,7 +2,7 @@ import {describe, expect, it} from 'vitest';
 import * as z from 'zod/mini';
 import {startDialogue} from '../../source/check/dialogue.js';
 import type {PastCheck} from '../../source/check/past-check.js';
-import {finishedCheck} from '../../source/commands/filing.js';
+import {finishedCheck} from '../../source/desk/filing.js';
 import {recordLines} from '../../source/pages/record-lines.js';
 import {documentOfCheck} from '../../source/results/document-of-check.js';
 import {figuresOf} from '../../source/results/figures.js';

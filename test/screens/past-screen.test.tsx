@@ -1,5 +1,5 @@
 import {expect, test, vi} from 'vitest';
-import {finishedCheck} from '../../source/commands/filing.js';
+import {finishedCheck} from '../../source/desk/filing.js';
 import {showBeside} from '../helpers/beside.js';
 import {words} from '../helpers/said.js';
 import {northDeck} from '../helpers/sample-check.js';

@@ -1,5 +1,5 @@
 import {afterEach, beforeEach, expect, it, vi} from 'vitest';
-import {PracticeWorkbench} from '../../source/commands/practice-workbench.js';
+import {PracticeWorkbench} from '../../source/desk/practice-workbench.js';
 import {usualSettings} from '../../source/procedure/settings.js';
 import {App} from '../../source/screens/app.js';
 import {readyPracticeFolder} from '../../source/store/practice-folder.js';
@@ -16,7 +16,7 @@ afterEach(() => {
 
 /** A practice check that stands at its first hold limit, on the screen. */
 async function atFirstLimit(options: InkOptions = {}) {
-	const dataDir = readyPracticeFolder(freshFolder());
+	const dataDir = readyPracticeFolder(freshFolder(), 'invented');
 	const desk = new PracticeWorkbench({dataDir, version: '0.0.0', settings: usualSettings, seed: () => 7});
 	const opened = await desk.begin('sticky-bearing', 'probe');
 	if (!opened.ok) throw new Error(opened.sentence);

@@ -24,12 +24,14 @@ const OLDER = 'draft-b.json';
 const expectOlderOffered = (bytes: Buffer) => {
 	const found = start().draft();
 	expect(found.check).toEqual(check(2));
-	expect(found.notices.join(' ')).toContain(at(NEWEST));
-	expect(found.notices.join(' ')).toMatch(/the copy saved \d\d:\d\d is used/);
+	const savedAt = expect.stringMatching(/^\d\d:\d\d$/);
 	const [aside, ...more] = asides();
 	expect(more).toEqual([]);
 	expect(aside).toMatch(/^draft-a\.json\.damaged-\d{4}-\d\d-\d\d-1$/);
-	expect(found.notices.join(' ')).toContain(aside);
+	expect(found.notices).toMatchObject([
+		{id: 'set-aside', values: {file: at(NEWEST), aside}},
+		{id: 'older-copy', values: {file: at(OLDER), newest: 'damaged', savedAt}},
+	]);
 	expect(fs.readFileSync(at(aside ?? '')).equals(bytes)).toBe(true);
 	fs.rmSync(at(aside ?? ''));
 };
@@ -80,14 +82,14 @@ describe('a check in progress that was damaged on the disk', () => {
 
 	it('says when it is in UTF-16', () => {
 		fs.writeFileSync(at(NEWEST), `\uFEFF${fs.readFileSync(at(NEWEST), 'utf8')}`, 'utf16le');
-		expect(start().draft().notices[0]).toContain('UTF-16');
+		expect(start().draft().notices[0]).toMatchObject({values: {damage: {id: 'utf-16'}}});
 	});
 
 	it('is not read into memory when it is far too large', () => {
 		fs.truncateSync(at(NEWEST), 600 * 1024 * 1024);
 		const {check: found, notices} = start().draft();
 		expect(found?.answer).toBe(2);
-		expect(notices[0]).toContain('far larger');
+		expect(notices[0]).toMatchObject({values: {damage: {id: 'too-large'}}});
 	});
 
 	it('is still read with the marks that an editor leaves: byte order mark, line ends, indents', () => {
@@ -130,7 +132,7 @@ describe('a check in progress that was damaged on the disk', () => {
 		fs.writeFileSync(at(NEWEST), 'torn');
 		const found = start().draft();
 		expect(found.check).toEqual(check(2));
-		expect(found.notices[0]).toContain('It was left there');
+		expect(found.notices[0]).toMatchObject({id: 'left-there', values: {file: at(NEWEST)}});
 		expect(fs.readFileSync(at(NEWEST), 'utf8')).toBe('torn');
 		if (lock.held) lock.release();
 	});
@@ -165,7 +167,7 @@ describe('a damaged finished check', () => {
 		expect(rows.map(({id}) => id)).toEqual(['20261124-090000-healthy']);
 		expect(total).toBe(1);
 		expect(notices).toHaveLength(1);
-		expect(notices[0]).toContain(`${ID}.json`);
+		expect(notices[0]?.values.file).toBe(at(`checks/${ID}.json`));
 	});
 
 	it('is refused under the name of another check', () => {

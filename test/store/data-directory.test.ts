@@ -2,7 +2,7 @@ import path from 'node:path';
 import Conf from 'conf';
 import {describe, expect, it} from 'vitest';
 import {dataDirectory} from '../../source/store/data-directory.js';
-import {newFolder, removeFoldersAfterwards} from './support.js';
+import {faulty, newFolder, removeFoldersAfterwards} from './support.js';
 
 removeFoldersAfterwards();
 
@@ -33,12 +33,12 @@ describe('the data folder', () => {
 	it.each(['', '.', 'relative'])(
 		'is refused, not put into the current folder, where the home folder is %j',
 		(noHome) => {
-			expect(() => dataDirectory({env: {}, platform: 'linux', home: noHome})).toThrow(/--data or ARMDRIFT_DATA\.$/);
+			expect(() => dataDirectory({env: {}, platform: 'linux', home: noHome})).toThrow(faulty('home-unknown'));
 		},
 	);
 
 	it.each(['', '  ', 'a\0b'])('is refused where --data says %j', (flag) => {
-		expect(() => dataDirectory({flag, env: {}, home})).toThrow(/--data/);
+		expect(() => dataDirectory({flag, env: {}, home})).toThrow(faulty('folder-unnamed', {file: flag}));
 	});
 
 	it('is the one that conf takes by itself', () => {

@@ -3,7 +3,7 @@ import path from 'node:path';
 import {beforeEach, describe, expect, it} from 'vitest';
 import {startOf} from '../../source/store/living-process.js';
 import {deadProcess, entry, held} from './lock-support.js';
-import {check, newFolder, openTestStore, removeFoldersAfterwards} from './support.js';
+import {check, faulty, newFolder, openTestStore, removeFoldersAfterwards} from './support.js';
 
 removeFoldersAfterwards();
 
@@ -22,11 +22,10 @@ describe('the lock against a second copy', () => {
 		const lock = store.lock();
 		const second = openTestStore(folder);
 		const refused = second.lock();
-		expect(refused).toMatchObject({held: false, pid: process.pid, file: lockFile()});
-		if (!refused.held)
-			expect(refused.sentence).toMatch(
-				/^Another copy \(process \d+, since \d\d:\d\d\) is writing to ".*"\. Leave that copy first/,
-			);
+		const since = expect.stringMatching(/^\d\d:\d\d$/);
+		const told = faulty('locked', {dataDir: folder, file: lockFile(), pid: process.pid, since});
+		expect(refused).toMatchObject({held: false, error: told});
+		expect(refused).not.toMatchObject({error: faulty('locked', {host: expect.anything()})});
 		await expect(second.saveDraft(check(2))).rejects.toMatchObject({code: 'locked', file: lockFile()});
 		expect(second.draft().check).toEqual(check(1));
 		expect(second.list({offset: 0, limit: 5}).total).toBe(0);
@@ -77,8 +76,8 @@ describe('the lock against a second copy', () => {
 	it('of another computer is refused, with the way out', () => {
 		fs.writeFileSync(lockFile(), entry({host: 'elsewhere', pid: 1}));
 		const lock = openTestStore(folder).lock();
-		expect(lock).toMatchObject({held: false, host: 'elsewhere'});
-		if (!lock.held) expect(lock.sentence).toContain(`if it no longer runs, remove the file "${lockFile()}"`);
+		const told = faulty('locked', {host: 'elsewhere', pid: 1, file: lockFile()});
+		expect(lock).toMatchObject({held: false, error: told});
 	});
 
 	it.each([
@@ -91,13 +90,15 @@ describe('the lock against a second copy', () => {
 		fs.writeFileSync(lockFile(), text);
 		const lock = openTestStore(folder).lock();
 		expect(held(lock)).toBe(true);
-		if (lock.held) expect(lock.notices[0]).toContain(lockFile());
+		const damage = expect.objectContaining({id: 'unreadable'});
+		const values = expect.objectContaining({file: lockFile(), damage, aside: asides()[0]});
+		if (lock.held) expect(lock.notices).toEqual([{id: 'set-aside', values}]);
 		expect(asides().map((name) => fs.readFileSync(path.join(folder, name), 'utf8'))).toEqual([text]);
 	});
 
 	it('gives a sentence where a folder stands in its place', () => {
 		fs.mkdirSync(lockFile());
-		expect(() => openTestStore(folder).lock()).toThrow(/a folder stands there\. Move it away, then try again\.$/);
+		expect(() => openTestStore(folder).lock()).toThrow(faulty('not-plain', {file: lockFile(), found: 'folder'}));
 	});
 
 	it('left to be cleared by a process that died over it is cleared all the same', async () => {

@@ -38,33 +38,33 @@ const refusalOf = (act: () => unknown): StoreError => {
 describe('the folder of practice data', () => {
 	it('is made within that of real data, and marked for people and for the program', () => {
 		const dataDir = path.join(newFolder(), 'not yet there');
-		const folder = readyPracticeFolder(dataDir);
+		const folder = readyPracticeFolder(dataDir, 'invented');
 		expect(folder).toBe(path.join(dataDir, 'practice'));
 		expect(folder).toBe(practiceFolderIn(dataDir));
 		expect(isPracticeFolder(folder)).toBe(true);
 		expect(fs.readdirSync(folder)).toEqual(['PRACTICE.txt']);
-		expect(fs.readFileSync(path.join(folder, 'PRACTICE.txt'), 'utf8')).toContain('No reading in this folder is real');
+		expect(fs.readFileSync(path.join(folder, 'PRACTICE.txt'), 'utf8')).toBe('invented');
 	});
 
 	it('is for its owner alone, mark and all', () => {
-		const folder = readyPracticeFolder(newFolder());
+		const folder = readyPracticeFolder(newFolder(), 'invented');
 		expect(fs.statSync(folder).mode & 0o077).toBe(0);
 		expect(fs.statSync(path.join(folder, 'PRACTICE.txt')).mode & 0o077).toBe(0);
 	});
 
 	it('is used again as it is once it is there', async () => {
 		const dataDir = newFolder();
-		const folder = readyPracticeFolder(dataDir);
+		const folder = readyPracticeFolder(dataDir, 'invented');
 		await openTestStore(folder).saveDraft(check(1));
 		const before = contentsOf(folder);
-		expect(readyPracticeFolder(dataDir)).toBe(folder);
+		expect(readyPracticeFolder(dataDir, 'invented')).toBe(folder);
 		expect(contentsOf(folder)).toEqual(before);
 	});
 
 	it('is marked where an empty folder was left by a start that was cut off', () => {
 		const dataDir = newFolder();
 		fs.mkdirSync(practiceFolderIn(dataDir));
-		expect(isPracticeFolder(readyPracticeFolder(dataDir))).toBe(true);
+		expect(isPracticeFolder(readyPracticeFolder(dataDir, 'invented'))).toBe(true);
 	});
 
 	it('is refused where something else lies there, which stays as it is', () => {
@@ -73,25 +73,23 @@ describe('the folder of practice data', () => {
 		fs.mkdirSync(folder);
 		fs.writeFileSync(path.join(folder, 'notes.txt'), 'mine');
 		const before = contentsOf(dataDir);
-		const refusal = refusalOf(() => readyPracticeFolder(dataDir));
+		const refusal = refusalOf(() => readyPracticeFolder(dataDir, 'invented'));
 		expect(refusal.code).toBe('blocked');
-		expect(refusal.message).toBe(
-			`Practice data would go into "${folder}", but something else is kept there: rename that folder, or name another one with --data.`,
-		);
+		expect(refusal.fault).toEqual({id: 'practice-blocked', values: {file: folder}});
 		expect(contentsOf(dataDir)).toEqual(before);
 	});
 
 	it('is refused where a file has its name', () => {
 		const dataDir = newFolder();
 		fs.writeFileSync(practiceFolderIn(dataDir), 'mine');
-		expect(refusalOf(() => readyPracticeFolder(dataDir)).message).toContain(practiceFolderIn(dataDir));
+		expect(refusalOf(() => readyPracticeFolder(dataDir, 'invented')).file).toBe(practiceFolderIn(dataDir));
 		expect(fs.readFileSync(practiceFolderIn(dataDir), 'utf8')).toBe('mine');
 	});
 });
 
 describe('real data', () => {
 	it('is never looked for in a marked folder, whichever way that is named', () => {
-		const folder = readyPracticeFolder(newFolder());
+		const folder = readyPracticeFolder(newFolder(), 'invented');
 		const named = [
 			{flag: folder, env: {}},
 			{env: {ARMDRIFT_DATA: folder}},
@@ -101,9 +99,7 @@ describe('real data', () => {
 		for (const options of named) {
 			const refusal = refusalOf(() => dataDirectory({...options, platform: 'linux', home: '/home/invented'}));
 			expect(refusal.code).toBe('blocked');
-			expect(refusal.message).toBe(
-				`"${folder}" holds practice checks of invented arms only: name the folder in which it lies, or another one, with --data.`,
-			);
+			expect(refusal.fault).toEqual({id: 'practice-only', values: {file: folder}});
 		}
 	});
 
@@ -113,7 +109,7 @@ describe('real data', () => {
 		await real.finish('20261124-090000-earlier', check(7, '20261124-090000-earlier'));
 		await real.saveDraft(check(1));
 		const before = contentsOf(dataDir);
-		const practice = openTestStore(readyPracticeFolder(dataDir));
+		const practice = openTestStore(readyPracticeFolder(dataDir, 'invented'));
 		expect(practice.draft().check).toBeUndefined();
 		await practice.saveDraft(check(2));
 		expect(real.draft().check).toEqual(check(1));
@@ -128,7 +124,7 @@ describe('real data', () => {
 
 	it('is taken from any other folder, also from the one that the practice folder lies in', () => {
 		const dataDir = newFolder();
-		readyPracticeFolder(dataDir);
+		readyPracticeFolder(dataDir, 'invented');
 		expect(refusePractice(dataDir)).toBe(dataDir);
 		expect(dataDirectory({flag: dataDir, env: {}})).toBe(dataDir);
 	});

@@ -1,6 +1,7 @@
 import fs from 'node:fs';
 import path from 'node:path';
 import {describe, expect, it} from 'vitest';
+import {words} from '../helpers/said.js';
 import {bundleChild, startNode} from './child-process.js';
 import {openBareStore, sample} from './children/bare-store.js';
 import {newFolder, removeFoldersAfterwards} from './support.js';
@@ -41,9 +42,12 @@ describe.runIf(process.getuid?.() === 0)('a file that this user may not read', (
 		fs.chmodSync(path.dirname(reader), 0o755);
 		const {output, errors} = await startNode(reader, [folder], {uid: NOBODY}).ended;
 		expect(errors).toBe('');
-		expect(output).toBe(
-			`The check in progress could not be read from "${path.join(folder, 'draft-a.json')}": this user has no permission. Put the permissions of the file and its folder right, then try again.`,
-		);
+		const values = {
+			thing: {id: 'draft', values: {}},
+			file: path.join(folder, 'draft-a.json'),
+			system: 'EACCES',
+		} as const;
+		expect(output).toBe(words.store['not-read'](values));
 		expect(openBareStore(folder).draft().check).toMatchObject({answer: 1});
 	});
 });

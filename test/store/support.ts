@@ -1,10 +1,11 @@
 import fs from 'node:fs';
 import {tmpdir} from 'node:os';
 import path from 'node:path';
-import {afterAll} from 'vitest';
+import {afterAll, expect} from 'vitest';
 import * as z from 'zod/mini';
 import type {Codec} from '../../source/store/context.js';
 import {openStore} from '../../source/store/open-store.js';
+import type {StoreFault} from '../../source/store/store-fault.js';
 import type {Summary} from '../../source/store/summary.js';
 import type {Versions} from '../../source/store/upgrades.js';
 
@@ -16,7 +17,7 @@ export type Check = z.infer<typeof checkSchema>;
 export const codec = <T>(schema: z.ZodMiniType<T>): Codec<T> => ({
 	parse(json) {
 		const parsed = schema.safeParse(json);
-		return parsed.success ? {ok: true, value: parsed.data} : {ok: false, sentence: 'an entry has the wrong shape.'};
+		return parsed.success ? {ok: true, value: parsed.data} : {ok: false, misfit: {at: 'an entry', why: 'wrong shape'}};
 	},
 });
 
@@ -69,7 +70,7 @@ export const removeFoldersAfterwards = (): void => {
 };
 
 export const openTestStore = (dataDir: string, versions?: Versions) => {
-	const notices: string[] = [];
+	const notices: StoreFault[] = [];
 	const store = openStore({
 		dataDir,
 		check: codec(checkSchema),
@@ -81,7 +82,7 @@ export const openTestStore = (dataDir: string, versions?: Versions) => {
 		isReopened: ({reopened}) => reopened === true,
 		summaryOf,
 		now: () => new Date(),
-		onNotice: (sentence) => notices.push(sentence),
+		onNotice: (fault) => notices.push(fault),
 		...(versions && {versions}),
 	});
 	return Object.assign(store, {notices});
@@ -89,3 +90,7 @@ export const openTestStore = (dataDir: string, versions?: Versions) => {
 
 export const ID = '20261125-090000-invented';
 export const check = (answer: number, id = ID): Check => ({id, answer, note: 'an arm of our own invention'});
+
+/** An error of the store that tells just this, for `toThrow` and `toMatchObject`. */
+export const faulty = <Id extends StoreFault['id']>(id: Id, values: object = {}) =>
+	expect.objectContaining({fault: {id, values: expect.objectContaining(values)}});

@@ -2,7 +2,7 @@ import fs from 'node:fs';
 import path from 'node:path';
 import {afterEach, beforeEach, describe, expect, it, vi} from 'vitest';
 import {TargetFile} from '../../source/store/target-file.js';
-import {newFolder, removeFoldersAfterwards} from './support.js';
+import {faulty, newFolder, removeFoldersAfterwards} from './support.js';
 
 removeFoldersAfterwards();
 
@@ -16,7 +16,8 @@ afterEach(() => {
 	vi.restoreAllMocks();
 });
 
-const target = (force = false) => new TargetFile(file, {what: 'The export', force});
+const thing = {id: 'export', values: {}} as const;
+const target = (force = false) => new TargetFile(file, {thing, force});
 const failing = (code: string) => () => {
 	throw Object.assign(new Error(`${code}: invented`), {code});
 };
@@ -41,7 +42,7 @@ describe('A file that is written piece by piece', () => {
 
 	it('does not overwrite a file without being told to, and says how', () => {
 		fs.writeFileSync(file, 'mine');
-		expect(() => target()).toThrow(/is there already\. Add --force/);
+		expect(() => target()).toThrow(faulty('target-there', {file, option: '--out', mayForce: true}));
 		expect(fs.readdirSync(folder)).toEqual(['out.json']);
 		const writing = target(true);
 		writing.write('new');
@@ -53,7 +54,7 @@ describe('A file that is written piece by piece', () => {
 	it('does not overwrite a file that came up meanwhile', () => {
 		const writing = target();
 		fs.writeFileSync(file, 'mine');
-		expect(() => writing.finish()).toThrow(/something else stands in its place/);
+		expect(() => writing.finish()).toThrow(faulty('not-saved', {thing, file, system: 'EEXIST', option: '--out'}));
 		expect(fs.readFileSync(file, 'utf8')).toBe('mine');
 		expect(fs.readdirSync(folder)).toEqual(['out.json']);
 	});
@@ -64,26 +65,26 @@ describe('A file that is written piece by piece', () => {
 		['a link that leads nowhere', () => fs.symlinkSync('nowhere', file)],
 	])('never takes the place of %s, whatever it is told', (_, place) => {
 		place();
-		expect(() => target(true)).toThrow(/is no plain file/);
+		expect(() => target(true)).toThrow(faulty('target-not-plain', {thing, file, option: '--out'}));
 		expect(fs.readdirSync(folder)).toEqual(['out.json']);
 	});
 
 	it('says which folder is missing', () => {
 		file = path.join(folder, 'none', 'out.json');
-		expect(() => target()).toThrow(/none\/out\.json": a folder on the way is missing/);
+		expect(() => target()).toThrow(faulty('not-saved', {thing, file, system: 'ENOENT', option: '--out'}));
 	});
 
 	it.each([
-		['writeFileSync', 'ENOSPC', 'the disk is full'],
-		['fsyncSync', 'EIO', 'the disk reports a fault'],
-		['linkSync', 'EACCES', 'this user has no permission'],
-	] as const)('leaves nothing behind when %s fails with %s, and says so', (call, code, meaning) => {
+		['writeFileSync', 'ENOSPC'],
+		['fsyncSync', 'EIO'],
+		['linkSync', 'EACCES'],
+	] as const)('leaves nothing behind when %s fails with %s, and says so', (call, code) => {
 		const writing = target();
 		vi.spyOn(fs, call).mockImplementation(failing(code));
 		expect(() => {
 			writing.write('one');
 			writing.finish();
-		}).toThrow(`The export was not saved in "${file}": ${meaning}.`);
+		}).toThrow(faulty('not-saved', {thing, file, system: code, option: '--out'}));
 		vi.restoreAllMocks();
 		expect(fs.readdirSync(folder)).toEqual([]);
 	});
@@ -93,7 +94,7 @@ describe('A file that is written piece by piece', () => {
 		const write = fs.writeFileSync;
 		vi.spyOn(fs, 'writeFileSync').mockImplementation((descriptor, text) => write(descriptor, String(text).slice(1)));
 		writing.write('one');
-		expect(() => writing.finish()).toThrow(/took only a part/);
+		expect(() => writing.finish()).toThrow(faulty('cut-short', {thing, file}));
 		expect(fs.readdirSync(folder)).toEqual([]);
 	});
 

@@ -3,7 +3,7 @@ import path from 'node:path';
 import {describe, expect, it} from 'vitest';
 import {sealDocument} from '../../source/store/document.js';
 import {CURRENT_VERSION, UPGRADES, type Upgrade, upgradeDocument} from '../../source/store/upgrades.js';
-import {check, ID, newFolder, openTestStore, removeFoldersAfterwards} from './support.js';
+import {check, faulty, ID, newFolder, openTestStore, removeFoldersAfterwards} from './support.js';
 
 removeFoldersAfterwards();
 
@@ -41,7 +41,7 @@ describe('files kept from earlier', () => {
 		const {check: found, notices} = openTestStore(folder).draft();
 		expect(found?.answer).toBe(4);
 		const aside = fs.readdirSync(folder).find((entry) => entry.includes('.damaged-')) ?? '';
-		expect(notices[0]).toContain(aside);
+		expect(notices[0]).toMatchObject({id: 'set-aside', values: {aside}});
 		const bytes = fs.readFileSync(path.join(SAVED, name, 'draft-b.saved'));
 		expect(fs.readFileSync(path.join(folder, aside)).equals(bytes)).toBe(true);
 	});
@@ -50,7 +50,7 @@ describe('files kept from earlier', () => {
 		const folder = copyOf('newer');
 		const before = contents(folder);
 		const store = openTestStore(folder);
-		expect(() => store.draft()).toThrow(/version 99/);
+		expect(() => store.draft()).toThrow(faulty('newer', {version: 99}));
 		await expect(store.saveDraft(check(1))).rejects.toMatchObject({
 			code: 'newer',
 			file: path.join(folder, 'draft-b.json'),
@@ -64,7 +64,7 @@ describe('files kept from earlier', () => {
 		const file = path.join(folder, 'draft-b.json');
 		fs.writeFileSync(file, fs.readFileSync(file, 'utf8').replace('"version":1', `"version":${CURRENT_VERSION + 1}`));
 		const before = contents(folder);
-		expect(() => openTestStore(folder).draft()).toThrow(`version ${CURRENT_VERSION + 1}`);
+		expect(() => openTestStore(folder).draft()).toThrow(faulty('newer', {version: CURRENT_VERSION + 1}));
 		expect(contents(folder)).toEqual(before);
 	});
 
@@ -80,7 +80,10 @@ describe('files kept from earlier', () => {
 		});
 		fs.writeFileSync(file, text);
 		const store = openTestStore(folder);
-		expect(store.list({offset: 0, limit: 5}).notices[0]).toContain(`version ${CURRENT_VERSION + 1}`);
+		expect(store.list({offset: 0, limit: 5}).notices[0]).toMatchObject({
+			id: 'newer',
+			values: {version: CURRENT_VERSION + 1},
+		});
 		expect(store.record(ID)).toMatchObject({code: 'newer'});
 		await expect(store.finish(ID, check(1))).rejects.toMatchObject({code: 'newer'});
 		expect(fs.readFileSync(file, 'utf8')).toBe(text);
@@ -128,7 +131,10 @@ describe('upgrades', () => {
 	it('set an older file aside that no upgrade leads on from', () => {
 		const folder = newFolder();
 		fs.writeFileSync(path.join(folder, 'draft-b.json'), sealDocument(old).text);
-		expect(openTestStore(folder).draft().notices[0]).toContain('version 0');
+		expect(openTestStore(folder).draft().notices[0]).toMatchObject({
+			id: 'set-aside',
+			values: {damage: {id: 'unknown-version', values: {version: 0}}},
+		});
 	});
 
 	it('an upgrade that throws leaves the file aside, whole', () => {

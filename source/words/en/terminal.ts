@@ -1,2 +1,6 @@
-/** What is said about the terminal and the keys. */
-export const terminal = {};
+/** The terminal: why a face cannot be shown, and how the program stopped. */
+export const terminal = {
+	noTerminal:
+		'This needs a terminal for both input and output; use --plain to answer line by line (answers may be piped), or "armdrift compute" for figures from a file.',
+	ownFault: ({message}: {readonly message: string}) => `armdrift stopped by a fault of its own: ${message}`,
+};

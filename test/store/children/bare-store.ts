@@ -7,7 +7,9 @@ const valueSchema = z.looseObject({answer: z.number()});
 const codec = <T>(one: z.ZodMiniType<T>) => ({
 	parse(json: unknown) {
 		const parsed = one.safeParse(json);
-		return parsed.success ? {ok: true as const, value: parsed.data} : {ok: false as const, sentence: 'wrong shape.'};
+		return parsed.success
+			? {ok: true as const, value: parsed.data}
+			: {ok: false as const, misfit: {at: '', why: 'wrong shape'}};
 	},
 });
 

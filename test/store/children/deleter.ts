@@ -1,7 +1,7 @@
 // Deletes an arm, and before each file call that writes keeps what is on the disk: what a process killed there leaves.
 import fs from 'node:fs';
 import path from 'node:path';
-import {runDeleteCommand} from '../../../source/commands/deletion/delete-command.js';
+import {runDelete} from '../../../source/commands/delete.js';
 import {arm, install} from './faulty-fs.js';
 
 const [folder = '', root = ''] = process.argv.slice(2);
@@ -14,4 +14,4 @@ arm({
 	sticky: true,
 	look: () => fs.cpSync(folder, path.join(root, String(++count)), {recursive: true}),
 });
-process.exitCode = await runDeleteCommand({arm: 'north deck', name: 'north deck', data: folder, version: '0.0.0'});
+process.exitCode = await runDelete({arm: 'north deck', name: 'north deck', data: folder, version: '0.0.0'});

@@ -2,6 +2,7 @@
 import fs from 'node:fs';
 import path from 'node:path';
 import {StoreError} from '../../../source/store/store-error.js';
+import {storeText} from '../../../source/words/store-text.js';
 import {openBareStore, sample} from './bare-store.js';
 import {arm, type Fault, hasHit, install} from './faulty-fs.js';
 
@@ -13,6 +14,12 @@ const broken: string[] = [];
 
 const fault = (at: number): Fault => ({at, kind: kind === 'short' ? 'short' : 'error', code, sticky: sticky !== ''});
 
+/** Whether an error is told in a whole sentence, with the place. */
+const isTold = ({fault}: StoreError, folder: string): boolean => {
+	const sentence = storeText(fault);
+	return sentence.includes(folder) && sentence.endsWith('.');
+};
+
 /** Tries a step, and once more as a user would; whatever goes wrong must be a sentence naming the place. */
 const attempt = async (folder: string, what: string, work: () => Promise<void>): Promise<boolean> => {
 	for (let count = 0; count < TRIES; count++) {
@@ -20,7 +27,7 @@ const attempt = async (folder: string, what: string, work: () => Promise<void>):
 			await work();
 			return true;
 		} catch (error) {
-			const fine = error instanceof StoreError && error.sentence.includes(folder) && error.sentence.endsWith('.');
+			const fine = error instanceof StoreError && isTold(error, folder);
 			if (!fine) broken.push(`${what}: ${String(error)}`);
 		}
 	}
@@ -49,9 +56,7 @@ const tell = async (folder: string) => {
 const judge = (folder: string, said: readonly string[]): string[] => {
 	const store = openBareStore(folder);
 	const {check, notices} = store.draft();
-	const faults = notices
-		.filter((notice) => notice.includes('could not be used'))
-		.map((notice) => `after it: ${notice}`);
+	const faults = notices.filter(({values}) => 'damage' in values).map((notice) => `after it: ${storeText(notice)}`);
 	const record = store.record(ID);
 	const finished = !(record instanceof StoreError);
 	const saved = said.filter((step) => step.startsWith('save')).length;

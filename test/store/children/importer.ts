@@ -2,12 +2,12 @@
 // what was broken; or is killed at the file call of a given number.
 import fs from 'node:fs';
 import path from 'node:path';
-import {Addition} from '../../../source/commands/data/addition.js';
-import {jsonExport} from '../../../source/commands/data/exports.js';
-import {ImportFile} from '../../../source/commands/data/import-file.js';
-import {checkedIds, importPlan} from '../../../source/commands/data/import-plan.js';
-import {storeOf} from '../../../source/commands/shelf.js';
-import {StoreError} from '../../../source/store/store-error.js';
+import {hindranceOf} from '../../../source/desk/hindrance.js';
+import {storeOf} from '../../../source/desk/shelf.js';
+import {Addition} from '../../../source/exchange/addition.js';
+import {ImportFile} from '../../../source/exchange/import-file.js';
+import {checkedIds, importPlan} from '../../../source/exchange/import-plan.js';
+import {jsonExport} from '../../../source/exchange/write-export.js';
 import {arm, hasHit, install} from './faulty-fs.js';
 
 const [file = '', root = '', kind = 'error', code = 'EIO', sticky = ''] = process.argv.slice(2);
@@ -34,7 +34,7 @@ const importInto = async (dataDir: string) => {
 
 const exportOf = (dataDir: string): string => {
 	const source = {store: folderWithStore(dataDir), program: '', at: '', tell: (one: string) => broken.push(one)};
-	return JSON.stringify(JSON.parse([...jsonExport(source)].join('')));
+	return [...jsonExport(source)].join('');
 };
 
 install();
@@ -53,7 +53,7 @@ if (kind === 'kill') {
 		try {
 			await importInto(dataDir);
 		} catch (error) {
-			if (!(error instanceof StoreError && /^[A-Z"].*\.$/.test(error.sentence))) broken.push(`call ${at}: ${error}`);
+			if (!/^[A-Z"].*\.$/.test(hindranceOf(error).sentence)) broken.push(`call ${at}: ${error}`);
 		}
 		hit = hasHit();
 		arm(undefined);

@@ -3,6 +3,7 @@
 import fs from 'node:fs';
 import path from 'node:path';
 import {StoreError} from '../../../source/store/store-error.js';
+import {storeText} from '../../../source/words/store-text.js';
 import {openBareStore, sample} from './bare-store.js';
 import {arm, type Fault, hasHit, install} from './faulty-fs.js';
 
@@ -21,7 +22,7 @@ const removeWith = async (folder: string, fault: Fault): Promise<{told: string; 
 	try {
 		await store.remove(IDS.slice(1));
 	} catch (error) {
-		told = error instanceof StoreError && error.sentence.includes(folder) ? 'sentence' : String(error);
+		told = error instanceof StoreError && storeText(error.fault).includes(folder) ? 'sentence' : String(error);
 	}
 	const hit = hasHit();
 	arm(undefined);

@@ -9,7 +9,7 @@ const say = (line: string) => process.stdout.write(`${line}\n`);
 
 const store = openBareStore(folder);
 const lock = store.lock();
-if (!lock.held) throw new Error(lock.sentence);
+if (!lock.held) throw lock.error;
 await store.prepare();
 for (let count = 0; ; count++) {
 	const id = `20261125-090000-r${round.padStart(4, '0')}c${String(count).padStart(6, '0')}`;

@@ -1,0 +1,163 @@
+import {Argument, type Command, InvalidArgumentError, Option} from 'commander';
+import {commandLine as say} from '../words/command-line.js';
+import type {PracticeExtent} from '../workbench.js';
+import type {ExportForm} from './export.js';
+import type {ReportForm} from './report.js';
+import {type Shell, shells} from './shells.js';
+
+/** Options of the program, which it takes before and behind a command's name. */
+export type ProgramFlags = {
+	readonly arm?: string;
+	readonly data?: string;
+	readonly plain?: boolean;
+	readonly color: boolean;
+};
+
+/** Runs what was asked for, and leaves with the exit status that it comes to. */
+type Run = (work: Promise<number>) => Promise<void>;
+
+/** A whole number as people type it on a command line. */
+const wholeNumberFrom =
+	(least: number) =>
+	(text: string): number => {
+		const value = Number(text);
+		if (/^\d+$/.test(text) && Number.isSafeInteger(value) && value >= least) return value;
+		throw new InvalidArgumentError(say.wholeNumber({least}));
+	};
+
+const choice = (flags: string, about: string, choices: readonly string[]): Option =>
+	new Option(flags, about).choices(choices);
+
+/**
+ * The table of commands: name, what they take, and the file that runs them. That file is loaded when its command runs,
+ * so that help and version are quick; completion and the manual page follow from the table.
+ */
+export function addCommands(program: Command, version: string, run: Run): void {
+	const add = (name: string, about: string): Command =>
+		program.command(name).description(about).allowExcessArguments(false);
+	/** The options of a command with the program's own: of two with one name, the program is the one that gets it. */
+	const all = <T>(command: Command): T & ProgramFlags => command.optsWithGlobals<T & ProgramFlags>();
+	program.helpCommand(false);
+
+	add('recheck', say.recheck.about)
+		.argument('[arm]', say.recheck.arm)
+		.action(async (arm: string | undefined, _own: unknown, command: Command) => {
+			const {runCheck} = await import('./check.js');
+			const named = arm === undefined ? {} : {arm};
+			await run(runCheck({...all(command), ...named, recheck: true, version}));
+		});
+
+	add('compute', say.compute.about)
+		.argument('[file]', say.compute.file)
+		.option('--schema', say.compute.schema)
+		.option('--id <id>', say.compute.id)
+		// The spelling of earlier versions.
+		.addOption(new Option('--check <id>').hideHelp())
+		.action(async (file: string | undefined, _own: unknown, command: Command) => {
+			const {check, id = check, schema, data} = all<{schema?: boolean; id?: string; check?: string}>(command);
+			const {runComputeCommand} = await import('./compute.js');
+			await run(runComputeCommand({file, schema, id, data}));
+		});
+
+	add('export', say.export.about)
+		.addOption(choice('--as <form>', say.export.as, ['json', 'csv']).makeOptionMandatory())
+		.option('--out <file>', say.export.out)
+		.option('--force', say.export.force)
+		.action(async (_own: unknown, command: Command) => {
+			const {runExport} = await import('./export.js');
+			await run(runExport({...all<{as: ExportForm; out?: string; force?: boolean}>(command), version}));
+		});
+
+	add('import', say.import.about)
+		.argument('<file>', say.import.file)
+		.option('--yes', say.import.yes)
+		.action(async (file: string, _own: unknown, command: Command) => {
+			const {runImport} = await import('./import.js');
+			await run(runImport({...all<{yes?: boolean}>(command), file}));
+		});
+
+	add('list', say.list.about)
+		.option('--arm <name>', say.list.arm)
+		.option('--limit <count>', say.list.limit, wholeNumberFrom(1))
+		.addOption(choice('--as <form>', say.list.as, ['text', 'json']).default('text'))
+		.action(async (_own: unknown, command: Command) => {
+			const {runList} = await import('./list.js');
+			await run(runList(all<{limit?: number; as: string}>(command)));
+		});
+
+	add('due', say.due.about)
+		.option('--within <days>', say.due.within, wholeNumberFrom(0))
+		.option('-q, --quiet', say.due.quiet)
+		.option('--calendar <file>', say.due.calendar)
+		.option('--force', say.due.force)
+		.action(async (_own: unknown, command: Command) => {
+			const {runDue} = await import('./due.js');
+			await run(runDue(all(command)));
+		});
+
+	add('delete', say.delete.about)
+		.option('--arm <name>', say.delete.arm)
+		.option('--name <arm>', say.delete.name)
+		.option('--backup <file>', say.delete.backup)
+		.action(async (_own: unknown, command: Command) => {
+			const {runDelete} = await import('./delete.js');
+			await run(runDelete({...all<{name?: string; backup?: string}>(command), version}));
+		});
+
+	add('report', say.report.about)
+		.argument('[id]', say.report.id)
+		.option('--arm <name>', say.report.arm)
+		.addOption(choice('--as <form>', say.report.as, ['html', 'markdown', 'maker']).makeOptionMandatory())
+		.option('--out <file>', say.report.out)
+		.option('--practice', say.report.practice)
+		.option('--force', say.report.force)
+		.addHelpText('after', say.report.after)
+		.action(async (id: string | undefined, _own: unknown, command: Command) => {
+			const {runReport} = await import('./report.js');
+			const options = all<{as: ReportForm; out?: string; force?: boolean; practice?: boolean}>(command);
+			await run(runReport({...options, id, version}));
+		});
+
+	add('practice', say.practice.about)
+		.option('--on <which>', say.practice.on)
+		.addOption(choice('--extent <much>', say.practice.extent, ['once', 'probe', 'whole']))
+		.option('--seed <number>', say.practice.seed)
+		.option('--arms', say.practice.arms)
+		.option('--prove <count>', say.practice.prove)
+		.addHelpText('after', say.practice.after)
+		.action(async (_own: unknown, command: Command) => {
+			type Options = {on?: string; extent?: PracticeExtent; prove?: string; seed?: string; arms?: boolean};
+			const {prove, arms, ...options} = all<Options>(command);
+			if (prove !== undefined) {
+				const {runProve} = await import('./prove.js');
+				return run(runProve({prove, seed: options.seed}));
+			}
+			const {printPracticeArms, runPractice} = await import('./practice.js');
+			return run(arms ? printPracticeArms() : runPractice({...options, version}));
+		});
+
+	add('help', say.help.about)
+		.argument('[topic]', say.help.topic)
+		.option('--man', say.help.man)
+		.action(async (topic: string | undefined, {man}: {man?: boolean}) => {
+			const {runHelp} = await import('./help.js');
+			await run(runHelp(program, {topic, man}));
+		});
+
+	add('completion', say.completion.about)
+		.addArgument(new Argument('<shell>', say.completion.shell).choices(shells))
+		.addHelpText('after', say.completion.after)
+		.action(async (shell: Shell) => {
+			const {runCompletion} = await import('./completion.js');
+			await run(runCompletion(shell));
+		});
+
+	program
+		.command('complete', {hidden: true})
+		.addArgument(new Argument('<shell>').choices(shells))
+		.argument('[words...]')
+		.action(async (shell: Shell, words: string[]) => {
+			const {runComplete} = await import('./complete.js');
+			await run(runComplete(program, shell, words));
+		});
+}

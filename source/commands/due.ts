@@ -1,0 +1,113 @@
+import {closeSync, lstatSync, openSync, readSync} from 'node:fs';
+import {formatISO} from 'date-fns/formatISO';
+import {type Hindrance, hindranceOf} from '../desk/hindrance.js';
+import type {Shelf} from '../desk/shelf.js';
+import {firstNames} from '../results/years/arms.js';
+import {type DueArm, dueArms} from '../results/years/due.js';
+import {TargetFile} from '../store/target-file.js';
+import {columns} from '../terminal/columns.js';
+import {EXIT} from '../terminal/exit-paths.js';
+import {words} from '../words/index.js';
+import {withPastRows} from './past-rows.js';
+import {printOut, refuseWith, sayFault} from './print.js';
+
+const say = words.commands.due;
+
+type Options = {
+	readonly within?: number | undefined;
+	readonly quiet?: boolean | undefined;
+	readonly calendar?: string | undefined;
+	readonly force?: boolean | undefined;
+	readonly data?: string | undefined;
+};
+
+/** `armdrift due`: arms by the day of their next check, or as a calendar. @returns exit status: 10 when some are due */
+export function runDue({within, quiet = false, calendar, force = false, data}: Options): Promise<number> {
+	return withPastRows({data}, async (all, shelf) => {
+		const now = formatISO(new Date());
+		const arms = dueArms(all, shelf.profiles(), now);
+		const isDue = ({inDays}: DueArm): boolean => inDays <= (within ?? 0);
+		const reasonOf = ({last}: DueArm): string => reasonAt(shelf, last.id);
+		const dates = {arms, reasonOf, firstNames: firstNames(all, shelf.profiles()), now};
+		const status =
+			calendar === undefined
+				? await printArms(within === undefined ? arms : arms.filter(isDue), reasonOf, quiet)
+				: await giveCalendar(dates, {calendar, force, quiet});
+		if (status !== EXIT.done) return status;
+		return arms.some(isDue) ? EXIT.due : EXIT.done;
+	});
+}
+
+/** Why the next check is due then, as it was said at this one; nothing where it can't be read. */
+function reasonAt(shelf: Shelf, id: string): string {
+	const found = shelf.record(id);
+	return found.ok ? (found.record.nextCheck?.because ?? '') : '';
+}
+
+async function printArms(arms: readonly DueArm[], reasonOf: (due: DueArm) => string, quiet: boolean): Promise<number> {
+	if (quiet) return EXIT.done;
+	const rows = arms.map((due) => [
+		due.date,
+		words.results.due(due),
+		due.arm,
+		say.lastCheck({date: due.last.date, because: reasonOf(due)}),
+	]);
+	if (rows.length > 0) return printOut(columns(rows));
+	sayFault(say.none);
+	return EXIT.done;
+}
+
+type Dates = {
+	readonly arms: readonly DueArm[];
+	readonly reasonOf: (due: DueArm) => string;
+	/** The name under which an arm was first checked, by its name of today. */
+	readonly firstNames: ReadonlyMap<string, string>;
+	readonly now: string;
+};
+/** More than its first lines need. */
+const HEAD_BYTES = 512;
+
+type CalendarWanted = {readonly calendar: string; readonly force: boolean; readonly quiet: boolean};
+
+/** Writes all dates as a calendar, to a file or to standard output. @returns exit status */
+async function giveCalendar({arms, reasonOf, firstNames, now}: Dates, wanted: CalendarWanted): Promise<number> {
+	// RFC 5545 3.6: a calendar has at least one component.
+	if (arms.length === 0) {
+		sayFault(say.noCalendar);
+		return EXIT.done;
+	}
+	const {calendarOf, isOwnCalendar} = await import('../reports/calendar.js');
+	const events = arms.map((due) => ({due, because: reasonOf(due), identity: firstNames.get(due.arm) ?? due.arm}));
+	const text = calendarOf(events, now);
+	const {calendar: file, force, quiet} = wanted;
+	if (file === '-') return printOut(text);
+	const refused = writeCalendar(file, text, force || isOwnCalendar(headOf(file)));
+	if (refused) return refuseWith(refused.sentence, refused.code === 'blocked' ? EXIT.usage : EXIT.cannotReadOrWrite);
+	return quiet ? EXIT.done : printOut(`${say.written({arms: arms.length, file})}\n`);
+}
+
+/** What stands at the beginning of a plain file; nothing where there is none, or none that can be read. */
+function headOf(file: string): string {
+	if (!lstatSync(file, {throwIfNoEntry: false})?.isFile()) return '';
+	let descriptor: number | undefined;
+	try {
+		descriptor = openSync(file, 'r');
+		const bytes = Buffer.alloc(HEAD_BYTES);
+		return bytes.toString('utf8', 0, readSync(descriptor, bytes));
+	} catch {
+		return '';
+	} finally {
+		if (descriptor !== undefined) closeSync(descriptor);
+	}
+}
+
+function writeCalendar(file: string, text: string, mayReplace: boolean): Hindrance | undefined {
+	try {
+		const target = new TargetFile(file, {thing: {id: 'calendar', values: {}}, force: mayReplace, option: '--calendar'});
+		target.write(text);
+		target.finish();
+		return undefined;
+	} catch (error) {
+		return hindranceOf(error);
+	}
+}

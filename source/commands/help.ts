@@ -1,0 +1,62 @@
+import type {Command} from 'commander';
+import {format} from 'date-fns/format';
+import {didYouMean} from '../desk/did-you-mean.js';
+import {EXIT} from '../terminal/exit-paths.js';
+import {topics} from '../words/help-topics.js';
+import {words} from '../words/index.js';
+import {manPage} from './man-page.js';
+import {printOut, refuseWith} from './print.js';
+import {rowsText, topicText} from './topic-text.js';
+
+const say = words.commands.help;
+
+type HelpWanted = {readonly topic: string | undefined; readonly man?: boolean | undefined};
+
+// Where the width of the terminal is not known, the usual one.
+const USUAL_COLUMNS = 80;
+
+/** `armdrift help`: a topic, a command, the list of both, or the manual page. @returns exit status */
+export async function runHelp(program: Command, {topic, man = false}: HelpWanted): Promise<number> {
+	if (man && topic !== undefined) return refuseWith(say.oneOnly);
+	if (man) {
+		const day = format(new Date(), 'yyyy-MM-dd');
+		return printOut(manPage({program, topics, day}));
+	}
+	const columns = process.stdout.columns || USUAL_COLUMNS;
+	if (topic === undefined) return printOut(overview(program, columns));
+	const explained = topics.find(({name}) => name === topic.toLowerCase());
+	if (explained) return printOut(topicText(explained, columns));
+	const command = program.commands.find((one) => one.name() === topic);
+	if (!command) return refuseWith(unknown(topic, program));
+	command.outputHelp();
+	return EXIT.done;
+}
+
+function overview(program: Command, columns: number): string {
+	const commands = program.createHelp().visibleCommands(program);
+	return [
+		say.topics,
+		rowsText(
+			topics.map(({name, title}) => [name, title]),
+			columns,
+		),
+		say.commands,
+		rowsText(
+			commands.map((one) => [one.name(), one.description()]),
+			columns,
+		),
+		say.more,
+	].join('\n');
+}
+
+function unknown(topic: string, program: Command): string {
+	const names = [
+		...topics,
+		...program
+			.createHelp()
+			.visibleCommands(program)
+			.map((one) => ({name: one.name()})),
+	];
+	const known = names.map(({name}) => name);
+	return say.unknown({topic, meant: didYouMean(topic, known), known});
+}

@@ -1,0 +1,47 @@
+import {EXIT} from '../terminal/exit-paths.js';
+import {printable} from '../terminal/printable.js';
+import {words} from '../words/index.js';
+
+let isWatched = false;
+
+/** Without a listener a full disk or a closed pipe would end the process with a stack trace. */
+function watchOutput(): void {
+	if (isWatched) return;
+	isWatched = true;
+	for (const stream of [process.stdout, process.stderr]) stream.on('error', () => {});
+}
+
+/**
+ * Writes to standard output. A full disk is said in a sentence; a reader that went away (`| head`) is no fault worth one.
+ * @returns exit status: 0, or 1 where it could not be written
+ */
+export function printOut(text: string): Promise<number> {
+	watchOutput();
+	return new Promise((resolve) => {
+		process.stdout.write(text, (error) => {
+			if (!error) return resolve(EXIT.done);
+			const code = 'code' in error ? String(error.code) : error.message;
+			if (code !== 'EPIPE') sayFault(words.commands.outputFailed({code}));
+			resolve(EXIT.cannotReadOrWrite);
+		});
+	});
+}
+
+/** Writes lines to standard output, each made safe to show. @returns exit status */
+export const printLines = (lines: readonly string[]): Promise<number> =>
+	printOut(lines.map((line) => `${printable(line)}\n`).join(''));
+
+/** One sentence, or several, on standard error. */
+export function sayFault(...sentences: readonly string[]): void {
+	watchOutput();
+	for (const sentence of sentences) process.stderr.write(`${printable(sentence)}\n`);
+}
+
+/** One sentence on standard error, and the status to leave with. */
+export function refuseWith(sentence: string, status: number = EXIT.usage): number {
+	sayFault(sentence);
+	return status;
+}
+
+/** Whether somebody sits there who can be asked. */
+export const canAsk = (): boolean => process.stdin.isTTY === true && process.stdout.isTTY === true;

@@ -1,0 +1,149 @@
+import path from 'node:path';
+import {formatISO} from 'date-fns/formatISO';
+import type {PastCheck} from '../check/past-check.js';
+import {didYouMean} from '../desk/did-you-mean.js';
+import {hindranceOf} from '../desk/hindrance.js';
+import type {Shelf} from '../desk/shelf.js';
+import {overriddenIn} from '../pages/verdict-lines.js';
+import {type ArmSource, armReport} from '../reports/arm-report.js';
+import {checkReport} from '../reports/check-report.js';
+import type {CheckSource, Imprint} from '../reports/check-source.js';
+import {htmlOf} from '../reports/html/html-of.js';
+import {makerReport} from '../reports/maker-report.js';
+import {markdownOf} from '../reports/markdown-of.js';
+import type {Report} from '../reports/report.js';
+import {checksOfArm, historyOf, namesOf, withTools} from '../results/years/arms.js';
+import {TargetFile} from '../store/target-file.js';
+import {EXIT} from '../terminal/exit-paths.js';
+import {words} from '../words/index.js';
+import {withPastRows} from './past-rows.js';
+import {printLines, printOut, refuseWith, sayFault} from './print.js';
+
+const say = words.commands.report;
+
+export type ReportForm = 'html' | 'markdown' | 'maker';
+
+type Options = {
+	readonly id?: string | undefined;
+	readonly arm?: string | undefined;
+	readonly as: ReportForm;
+	/** File to write; `-` or nothing for standard output. */
+	readonly out?: string | undefined;
+	/** Replaces a file that is there already. */
+	readonly force?: boolean | undefined;
+	/** It is about a practice check. */
+	readonly practice?: boolean | undefined;
+	readonly data?: string | undefined;
+	readonly version: string;
+};
+
+/**
+ * `armdrift report`: a check, or the history of an arm, as a page, as Markdown, or as a page for the maker.
+ * @returns exit status
+ */
+export function runReport(options: Options): Promise<number> {
+	const {id, arm, as, out = '-', force = false, practice, data, version} = options;
+	return withPastRows({data, practice}, async (all, shelf) => {
+		const subject = subjectOf({id, arm: arm?.trim()}, all, shelf);
+		if (subject.of === 'nothing') return refuseWith(subject.sentence, subject.status);
+		const report = reportOn(subject, as, {version, writtenOn: formatISO(new Date(), {representation: 'date'})});
+		const text = as === 'markdown' ? markdownOf(report) : htmlOf(report);
+		return out === '-' ? printOut(text) : intoFile(text, out, force);
+	});
+}
+
+type Found = Exclude<Subject, {of: 'nothing'}>;
+
+function reportOn(subject: Found, as: ReportForm, imprint: Imprint): Report {
+	if (as === 'maker') return makerReport(checkIn(subject), imprint);
+	return subject.of === 'arm' ? armReport(subject.source, imprint) : checkReport(subject.source, imprint);
+}
+
+/** A maker gets one check: of an arm, the newest that counts, with those before it as its history. */
+const checkIn = (subject: Found): CheckSource => (subject.of === 'arm' ? subject.source.newest : subject.source);
+
+/** Writes the file, and says where it lies: a name alone may be meant from another folder. */
+function intoFile(text: string, out: string, force: boolean): number | Promise<number> {
+	try {
+		const file = new TargetFile(out, {thing: {id: 'report', values: {}}, force});
+		file.write(text);
+		file.finish();
+		return printLines([say.written({file: path.resolve(out)})]);
+	} catch (error) {
+		const {code, sentence} = hindranceOf(error);
+		return refuseWith(sentence, code === 'blocked' ? EXIT.usage : EXIT.cannotReadOrWrite);
+	}
+}
+
+/** What a report is asked of. */
+type ReportWanted = {readonly id?: string | undefined; readonly arm?: string | undefined};
+
+/** One check, or an arm with all its checks; else why there is none, and the exit status for it. */
+type Subject =
+	| {readonly of: 'check'; readonly source: CheckSource}
+	| {readonly of: 'arm'; readonly source: ArmSource}
+	| {readonly of: 'nothing'; readonly sentence: string; readonly status: number};
+
+const nothing = (sentence: string, status: number = EXIT.usage): Subject => ({of: 'nothing', sentence, status});
+
+/** The check named by its id; else the history of the arm named; else the newest check that is not void. */
+function subjectOf({id, arm}: ReportWanted, all: readonly PastCheck[], shelf: Shelf): Subject {
+	if (id !== undefined) return checkNamed(id, arm, all, shelf);
+	if (arm !== undefined) return armNamed(arm, all, shelf);
+	const newest = all.find(({voidBecause}) => voidBecause === undefined);
+	if (newest) return checkOf(newest.id, all, shelf);
+	return nothing(say.none(shelf));
+}
+
+function checkNamed(id: string, arm: string | undefined, all: readonly PastCheck[], shelf: Shelf): Subject {
+	if (shelf.store.draft().check?.id === id) return nothing(say.open({id}));
+	const row = all.find((one) => one.id === id);
+	if (row && arm !== undefined && !namesOf(arm, shelf.profiles()).includes(row.arm))
+		return nothing(say.ofOtherArm({id, of: row.arm, arm}));
+	return checkOf(id, all, shelf);
+}
+
+function checkOf(id: string, all: readonly PastCheck[], shelf: Shelf): Subject {
+	const found = shelf.record(id);
+	if (!found.ok) {
+		// One that is listed and not there any more is no fault of the command line.
+		const isMistyped = found.isUnknown && all.every((one) => one.id !== id);
+		return nothing(found.sentence, isMistyped ? EXIT.usage : EXIT.cannotReadOrWrite);
+	}
+	const {record, putBackAt, voided, formerVoids} = found;
+	const history = historyOf(record.check, all, shelf.profiles());
+	return {of: 'check', source: {record, putBackAt, voids: {voided, formerVoids}, history}};
+}
+
+function armNamed(arm: string, all: readonly PastCheck[], shelf: Shelf): Subject {
+	const names = new Set(namesOf(arm, shelf.profiles()));
+	const ofArm = all.filter((one) => names.has(one.arm));
+	const counting = checksOfArm(all, arm, shelf.profiles());
+	const [newest] = counting;
+	if (!newest) return nothing(noneOf(arm, ofArm, all));
+	const found = checkOf(newest.id, all, shelf);
+	if (found.of !== 'check') return found;
+	const history = withTools(counting.slice(1), newest.measuredWith?.tools ?? '', shelf.profiles());
+	return {
+		of: 'arm',
+		source: {
+			arm: namesOf(arm, shelf.profiles())[0] ?? arm,
+			newest: {...found.source, history},
+			overridden: history.flatMap((row) => overriddenAt(row, shelf)),
+			notCounted: ofArm.filter((one) => !counting.includes(one)),
+		},
+	};
+}
+
+function noneOf(arm: string, ofArm: readonly PastCheck[], all: readonly PastCheck[]): string {
+	if (ofArm.length > 0) return say.noneCounts({arm});
+	return say.noneOfArm({arm, meant: didYouMean(arm, [...new Set(all.map((one) => one.arm))])});
+}
+
+/** What was overridden in an earlier check; one that cannot be read is said, and left out. */
+function overriddenAt({id, date}: PastCheck, shelf: Shelf): ArmSource['overridden'] {
+	const found = shelf.record(id);
+	if (found.ok) return [{date, overridden: overriddenIn(found.record.check)}];
+	sayFault(found.sentence);
+	return [];
+}

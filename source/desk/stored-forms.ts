@@ -1,0 +1,53 @@
+import * as z from 'zod/mini';
+import {checkSchema} from '../check/check.js';
+import {profilesSchema} from '../results/profiles.js';
+import {recordSchema} from '../results/record.js';
+import type {Codec} from '../store/context.js';
+
+/** Turns a schema into what the store asks of its contents. */
+const codec = <S extends z.core.$ZodType>(schema: S): Codec<z.output<S>> => ({
+	parse: (json) => {
+		const parsed = z.safeParse(schema, json);
+		if (parsed.success) return {ok: true, value: parsed.data};
+		const [issue] = parsed.error.issues;
+		return {ok: false, misfit: {at: issue?.path.map(String).join('.') ?? '', why: issue?.message ?? 'unreadable'}};
+	},
+});
+
+const aboveZero = z.number().check(z.positive());
+
+const settingsSchema = z.looseObject({
+	pullGoodPct: aboveZero,
+	pullUsablePct: aboveZero,
+	bandGoodPct: aboveZero,
+	bandUsablePct: aboveZero,
+	settleSeconds: aboveZero,
+	setAnew: z.boolean(),
+	bell: z.boolean(),
+});
+
+export const remarkSchema = z.looseObject({
+	/** When the deck was ready to play again. */
+	putBackAt: z.optional(z.string()),
+	putBack: z.optional(checkSchema.shape.answers),
+	overrides: z.optional(checkSchema.shape.overrides),
+	/** Why the check does not count; it stays on file. */
+	void: z.optional(z.looseObject({reason: z.string(), at: z.string()})),
+	/** Marks of that kind that were taken back since. */
+	formerVoids: z.optional(z.array(z.looseObject({reason: z.string(), at: z.string(), takenBackAt: z.string()}))),
+});
+export type Remark = z.output<typeof remarkSchema>;
+
+const profileList = z.looseObject({profiles: profilesSchema});
+export type StoredProfiles = z.output<typeof profileList>;
+export type StoredSettings = z.output<typeof settingsSchema>;
+
+/** What each file of the data folder holds. Unknown fields are kept: a later version may have put them there. */
+export const storedForms = {
+	check: codec(checkSchema),
+	record: codec(recordSchema),
+	/** Later facts beside a filed check. */
+	remark: codec(remarkSchema),
+	profiles: codec(profileList),
+	settings: codec(settingsSchema),
+};

@@ -1,2 +1,0 @@
-/** The subcommands: their help, and what they print. */
-export const commands = {};

@@ -1,0 +1,118 @@
+/** How the program ends. */
+export const exitStatusRows = [
+	['0', 'done'],
+	['1', 'could not read or write'],
+	['2', 'usage, bad input or no terminal'],
+	['3', 'input ended, or left with a check open (saved)'],
+	['4', 'another copy is writing'],
+	['10', 'something is due'],
+	['70', 'internal fault'],
+	['130', 'Ctrl+C'],
+	['143', 'SIGTERM'],
+	['129', 'SIGHUP'],
+] as const;
+
+/** The lines of the examples, without their heading. */
+const examples = `  armdrift                      start, or go on where you stopped
+  armdrift --arm "north deck"   check this arm straight away
+  armdrift recheck              the arm due first, quicker than a full check
+  armdrift practice             learn it on an invented arm, no turntable
+  armdrift due                  which arms are due, and when
+  armdrift --plain < answers    answer line by line, or from a file
+  armdrift compute check.json   only the figures
+  armdrift help readings        how readings are typed; alone it lists topics
+`;
+
+const exitStatuses = `Exit status: ${exitStatusRows.map(([status, meaning]) => `${status} ${meaning}`).join('; ')}.`;
+
+/** What `--help` prints, and what is said of a command line that cannot be used. */
+export const commandLine = {
+	about: 'Guides a tonearm check at the bench: side pull and friction at the inner and outer radius.',
+	examples,
+	/** Stands before the usage: most people want one of these. */
+	before: `Examples:\n${examples}`,
+	/** Stands behind the options. */
+	after: `\n${exitStatuses.replace(/(.{1,79})(?: |$)/g, '$1\n')}A verdict never changes the status.`,
+	arm: 'start a check of this arm straight away',
+	data: 'folder of the data (else ARMDRIFT_DATA, else the usual place)',
+	plain: 'plain lines: for screen readers, pipes and simple terminals',
+	noColor: 'no colours (NO_COLOR does the same)',
+	unknownCommand: ({command, known}: {readonly command: string; readonly known: readonly string[]}) =>
+		`error: unknown command '${command}'; the commands are: ${known.join(', ')}`,
+	wholeNumber: ({least}: {readonly least: number}) => `A whole number from ${least} up is wanted.`,
+	recheck: {
+		about: 'repeat the last check of an arm: of the one that is due first, where none is named',
+		arm: 'name of the arm',
+	},
+	compute: {
+		about: 'work out the figures of a JSON document, as JSON',
+		file: 'the document; - or nothing for standard input',
+		schema: 'print the JSON Schema of the document',
+		id: 'take a saved check instead of a file',
+	},
+	export: {
+		about: 'write all filed checks, profiles and settings as JSON, one check a line, or the figures as CSV',
+		as: 'json: everything; csv: a table of the figures',
+		out: 'the file to write; - or nothing for standard output',
+		force: 'overwrite that file where it is there already',
+	},
+	import: {
+		about: 'add what is new in an export (JSON), after showing what it is',
+		file: 'the export',
+		yes: 'add it without asking',
+	},
+	list: {
+		about: 'past checks, newest first, one a line',
+		arm: 'only those of this arm, also under the names that it had before',
+		limit: 'no more than so many',
+		as: 'form of the list',
+	},
+	due: {
+		about: 'arms by the day of their next check; ends with 10 when one is due, else with 0',
+		within: 'only those that are due within so many days',
+		quiet: 'print nothing: the exit status tells',
+		calendar: 'write all dates as a calendar (RFC 5545); - for standard output',
+		force: 'replace a file that is no calendar of this program',
+	},
+	delete: {
+		about: 'remove an arm with all its checks, after writing a back-up of them',
+		arm: 'the arm to delete',
+		name: 'its name once more, instead of typing it when asked',
+		backup: 'where the back-up is written (else in the data folder, under "backups")',
+	},
+	report: {
+		about: 'write a report of a check, or of an arm over the years',
+		id: 'id of the check, see "armdrift list"',
+		arm: 'the arm whose history it is about',
+		as: 'html for reading and printing, markdown for an e-mail, maker for a repair',
+		out: 'write to this file; else, and with -, to standard output',
+		practice: 'a practice check instead of a real one',
+		force: 'replace a file that is there already',
+		after: `
+Without ID and --arm it is about the newest check that is not void. With --arm it is about the arm over all its checks;
+as maker, about its newest check. A page needs nothing but a browser: no network, no script.`,
+	},
+	practice: {
+		about: 'practise the check on an invented arm, without a turntable',
+		on: 'begin with this invented arm at once, see --arms',
+		extent: 'begin at once: one round at each radius, the whole probe, or the whole check',
+		seed: 'another seed gives other chance, the same seed the same',
+		arms: 'list the invented arms',
+		prove: 'probe so many random arms and print how often the figures are right',
+		after: `
+Practice data stay in a folder of their own, marked as practice, and are never mixed with real checks.`,
+	},
+	help: {
+		about: 'explain a topic or a command; alone, list them',
+		topic: 'topic or command',
+		man: 'print a manual page: armdrift help --man | man -l -',
+	},
+	completion: {
+		about: 'print a script that completes command lines at the Tab key',
+		shell: 'the shell',
+		after: `
+bash  eval "$(armdrift completion bash)"     in ~/.bashrc
+zsh   source <(armdrift completion zsh)      in ~/.zshrc, after compinit
+fish  armdrift completion fish | source      in config.fish`,
+	},
+};
