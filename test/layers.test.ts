@@ -61,7 +61,7 @@ const fences: readonly Fence[] = [
 		layer: 'words',
 		why: 'what a person reads stands in one place, and another language is another folder',
 		may: ['shared', 'units'],
-		typesOf: ['measures', 'procedure', 'check', 'results'],
+		typesOf: ['measures', 'procedure', 'check', 'results', 'practice'],
 	},
 	{
 		layer: 'check',

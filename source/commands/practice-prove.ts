@@ -5,10 +5,15 @@ import {bars, holdingShare, lessonTotal, shareInterval, shortfalls} from '../pra
 import {compute} from '../results/compute.js';
 import {columns} from '../terminal/columns.js';
 import {EXIT} from '../terminal/exit-paths.js';
+import {words} from '../words/index.js';
+import {speaker} from '../words/speaker.js';
 import {readSeed, seedWanted, wholeNumber} from './practice-seed.js';
 import {printOut, sayFault} from './print-out.js';
 
 type Options = {readonly prove: string; readonly seed?: string | undefined};
+
+const said = words.practice.proof;
+const shortfallText = speaker(said.shortfalls);
 
 const usualSeed = '1';
 const mostArms = 100_000;
@@ -19,39 +24,28 @@ const mostArms = 100_000;
 export async function runPracticeProve({prove: count, seed: given = usualSeed}: Options): Promise<number> {
 	const [arms, seed] = [wholeNumber(count, 1, mostArms), readSeed(given)];
 	if (arms === undefined || seed === undefined) {
-		sayFault(arms === undefined ? `Wanted: --prove with a whole number from 1 to ${mostArms}.` : seedWanted);
+		sayFault(arms === undefined ? said.countWanted({mostArms}) : seedWanted);
 		return EXIT.usage;
 	}
 	const startMs = performance.now();
 	const proof = prove({arms, seed, compute});
-	const seconds = ((performance.now() - startMs) / 1000).toFixed(0);
+	const tookMs = performance.now() - startMs;
 	const short = shortfalls(proof);
-	const head = `${arms} invented arms, seed ${seed}, ${seconds} s. A scripted operator probes them at ${radiiMm.inner} and ${radiiMm.outer} mm,\neach arm in every third way.\n`;
+	const head = said.head({arms, seed, tookMs, radiiMm});
 	const status = await printOut([head, ...tables(proof), conclusion(short, arms)].join('\n'));
 	return status === EXIT.done && short.length > 0 && arms >= bars.arms ? EXIT.internal : status;
 }
 
 const tables = (proof: Proof): string[] => [
-	`How often the stated 95 % interval holds the hidden truth, with the 99 % interval
-that chance leaves for that share (it falls short where its upper end is below
-${(100 * bars.holding).toFixed(0)} %), and the mean ± and the mean error of the figure, in percent of tracking
-force. 'scatter' is the standard deviation of one limit; setting up moves the pull
-by ${settingUpPct} %, for each round where it is set anew, else once a radius:
-`,
+	said.holding({holding: bars.holding, settingUpPct}),
 	holdingTable(proof.ways),
-	`One round at each radius: how well rounds repeat is then assumed, so the figures
-say 'assumed' and promise nothing (no bar):
-`,
+	said.oneRound,
 	holdingTable(proof.once),
-	`The same arms where the side force wanders by ${restlessPct} % meanwhile, as in a draught (no
-bar): it narrows the band, and no term of the ± holds that:
-`,
+	said.restless({restlessPct}),
 	holdingTable(proof.restless),
-	`How often an arm is called good that truly is not (wanted: less than ${(100 * bars.wronglyGood).toFixed(0)} % of
-those beyond the usable limits):
-`,
+	said.calledGood({wronglyGood: bars.wronglyGood}),
 	goodTable(proof),
-	'How often the lesson of each practice arm is named:\n',
+	said.lessons,
 	lessonTable(proof),
 ];
 
@@ -72,17 +66,15 @@ function figureCells(tally: FigureTally): string[] {
 }
 
 const wayCells = ({way}: WayTally): string[] => [
-	way.setAnew ? 'anew' : 'once',
+	said.setting[way.setAnew ? 'anew' : 'once'],
 	String(way.rounds),
 	String(way.stepPct),
 	String(way.scatterPct),
 ];
 
-const wayHeads = ['set', 'rounds', 'step', 'scatter'];
-
 const holdingTable = (ways: readonly WayTally[]): string =>
 	columns([
-		[...wayHeads, 'n', 'pull', 'chance', '±', 'error', 'band', 'chance', '±', 'error'],
+		said.holdingHead,
 		...ways.map((one) => [
 			...wayCells(one),
 			String(one.tally.pull.intervals),
@@ -97,7 +89,7 @@ const sumOf = (ways: readonly WayTally[], count: (tally: WayTally['tally']) => n
 
 const goodTable = ({ways}: Proof): string =>
 	columns([
-		['probes', 'not good', 'called good', 'beyond', 'called good', 'off scale'],
+		said.goodHead,
 		[
 			sumOf(ways, ({arms}) => arms),
 			sumOf(ways, ({notGood}) => notGood),
@@ -110,15 +102,11 @@ const goodTable = ({ways}: Proof): string =>
 
 const lessonTable = (proof: Proof): string =>
 	columns([
-		['arm', 'finding', 'named'],
-		...lessonArms.map(({id, finding}) => {
-			const {named, of} = lessonTotal(proof, id);
-			return [id, finding, `${named} of ${of}`];
-		}),
+		said.lessonHead,
+		...lessonArms.map(({id, finding}) => [id, finding, said.lessonNamed(lessonTotal(proof, id))]),
 	]);
 
-function conclusion(short: readonly string[], arms: number): string {
-	if (short.length === 0) return 'The proof holds.\n';
-	const few = arms < bars.arms ? `\nWith fewer than ${bars.arms} arms that may be chance.` : '';
-	return `The proof falls short:\n${short.join('\n')}${few}\n`;
-}
+const conclusion = (short: ReturnType<typeof shortfalls>, arms: number): string =>
+	short.length === 0
+		? said.holds
+		: said.fallsShort({shortfalls: short.map(shortfallText), enough: arms < bars.arms ? bars.arms : null});

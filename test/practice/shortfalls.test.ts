@@ -2,7 +2,7 @@ import * as fc from 'fast-check';
 import {describe, expect, it} from 'vitest';
 import {lessonArms} from '../../source/practice/arms.js';
 import {emptyTally} from '../../source/practice/coverage.js';
-import type {Proof, Way} from '../../source/practice/proof.js';
+import type {ProbingWay, Proof} from '../../source/practice/proof.js';
 import {bars, lessonTotal, shareInterval, shortfalls} from '../../source/practice/shortfalls.js';
 
 /** 0.995 quantile of the normal distribution, as tables print it; its square is the 0.99 quantile of χ² with one degree. */
@@ -56,7 +56,7 @@ describe('the interval of a share', () => {
 	});
 });
 
-const way: Way = {rounds: 3, stepPct: 0.1, scatterPct: 0.15, setAnew: true};
+const way: ProbingWay = {rounds: 3, stepPct: 0.1, scatterPct: 0.15, setAnew: true};
 const name = '3 rounds, step 0.1 %, scatter 0.15 %, set anew';
 
 const proofWith = (change: Partial<Proof>): Proof => ({ways: [], once: [], restless: [], lessons: [], ...change});

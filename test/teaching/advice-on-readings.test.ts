@@ -1,7 +1,7 @@
 import {describe, expect, it} from 'vitest';
 import type {Dialogue} from '../../source/check/dialogue.js';
+import {limitShownPct} from '../../source/teaching/advice.js';
 import type {BenchAtWork} from '../../source/teaching/bench-at-work.js';
-import {limitShownPct} from '../../source/teaching/hidden-limit.js';
 import {readingWanted} from '../../source/teaching/reading-wanted.js';
 import {adviceOf, praise, prepared} from '../helpers/advised.js';
 import {gaugeOf, limitFound, settle, typed} from '../helpers/hand-at-bench.js';

@@ -4,7 +4,7 @@ import {swingAngleDeg} from '../../source/measures/geometry.js';
 import {clockDeg} from '../../source/measures/lever.js';
 import {lessonArms} from '../../source/practice/arms.js';
 import {turnedAngleDeg} from '../../source/practice/bias-torque.js';
-import {carriedMn as hiddenCarriedMn} from '../../source/practice/torques.js';
+import {gaugeLoadMn} from '../../source/practice/torques.js';
 import {clearanceOf, clearanceProblem} from '../../source/procedure/clearance.js';
 import type {Facts} from '../../source/procedure/facts.js';
 import {stepById} from '../../source/procedure/index.js';
@@ -16,7 +16,7 @@ import {benchNow} from '../../source/teaching/bench-state.js';
 import {lessonOf, specOn} from '../../source/teaching/deck.js';
 import {handsOn} from '../../source/teaching/hands.js';
 import {instruments} from '../../source/teaching/instruments.js';
-import {knownOf} from '../../source/teaching/known-of-arm.js';
+import {knownOfArm} from '../../source/teaching/prepared.js';
 import {begun, goneOn, type Habits} from '../helpers/practised.js';
 
 const everyArm = lessonArms.map(({id}) => id);
@@ -58,7 +58,7 @@ describe.each(everyArm)('answering what is shown at %s', (arm) => {
 			expect(facts.is('weighed', weighed)).toBe(true);
 			// Half a step of the scale, and half of the last digit of a gram in which it shows: 0.005 g, or 0.05 mN.
 			const most = lesson.bench.scaleStepMn / 2 + 0.05;
-			expect(Math.abs((carriedMn(facts) ?? 0) - hiddenCarriedMn(spec))).toBeLessThan(most);
+			expect(Math.abs((carriedMn(facts) ?? 0) - gaugeLoadMn(spec))).toBeLessThan(most);
 		},
 	);
 
@@ -172,13 +172,13 @@ describe('every step that is named beside the procedure is one of it:', () => {
 	it.each([
 		['instruments', Object.keys(instruments)],
 		['hands', handsOn.flatMap(({at}) => at)],
-		['what is known of an arm', lessonArms.flatMap((arm) => Object.keys(knownOf(arm, 'x')))],
+		['what is known of an arm', lessonArms.flatMap((arm) => Object.keys(knownOfArm(arm, 'x')))],
 	])('%s', (_where, ids) => {
 		expect([...new Set(ids)].filter((id) => stepById(id) === undefined)).toEqual([]);
 	});
 
 	it.each(lessonArms.map((arm) => [arm.id, arm] as const))('what is known of %s is taken by its steps', (_id, arm) => {
-		for (const [id, text] of Object.entries(knownOf(arm, 'an invented name')))
+		for (const [id, text] of Object.entries(knownOfArm(arm, 'an invented name')))
 			expect(readAnswer(stepOf(id), text, withRadii), id).toMatchObject({kind: 'value'});
 	});
 });

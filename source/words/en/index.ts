@@ -7,7 +7,7 @@ import {entries} from './entries.js';
 import {faces} from './faces.js';
 import {findings} from './findings.js';
 import {pages} from './pages.js';
-import {practice} from './practice.js';
+import {practice} from './practice/index.js';
 import {problems} from './problems.js';
 import {reasons} from './reasons.js';
 import {reports} from './reports.js';
