@@ -5,7 +5,6 @@ import type {ArmSpec} from '../practice/arm-spec.js';
 import {gaugeLoadMn} from '../practice/torques.js';
 import {truthOf} from '../practice/truth.js';
 import {placeOfRounds} from '../procedure/index.js';
-import {isOnPlace, placeLabel} from '../procedure/places.js';
 import {words} from '../words/index.js';
 import {lessonOf, specOn} from './deck.js';
 import {deckAdvice} from './deck-advice.js';
@@ -29,7 +28,10 @@ const shortPct = 1.5;
 
 /** What the readings were taken too hastily or too soon for. */
 function readingAdvice(notes: readonly ReadingNote[], specOf: (note: ReadingNote) => ArmSpec): string[] {
-	const readings = notes.map((note) => ({...note, ...named(note), missingPct: missingPct(specOf(note), note)}));
+	const readings = notes.flatMap((note) => {
+		const place = placeOfRounds(note.step);
+		return place ? [{...note, place, missingPct: missingPct(specOf(note), note)}] : [];
+	});
 	const some = (
 		which: (one: (typeof readings)[number]) => boolean,
 		text: (found: {readonly readings: typeof readings}) => string,
@@ -47,13 +49,6 @@ function readingAdvice(notes: readonly ReadingNote[], specOf: (note: ReadingNote
 		),
 		...hurried(notes),
 	];
-}
-
-/** Where and when a reading was taken; the closing round is but one. */
-function named({step, index}: ReadingNote) {
-	const place = placeOfRounds(step) ?? step;
-	const where = isOnPlace(place) || place === 'closing' ? placeLabel(place) : `${placeLabel(place)} radius`;
-	return {where, round: place === 'closing' ? null : index + 1};
 }
 
 /** By how much a reading stands inside the limit that it was to find, in percent. */

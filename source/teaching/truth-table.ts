@@ -1,7 +1,6 @@
 import {isAbove} from '../measures/compare.js';
 import {line, type Shown} from '../pages/shown-lines.js';
 import type {Truth} from '../practice/truth.js';
-import {placeLabel} from '../procedure/places.js';
 import {isMeasured, type RadiusFigures} from '../results/figures-types.js';
 import {words} from '../words/index.js';
 
@@ -29,7 +28,7 @@ function compared(
 ): Compared {
 	const {name, found, hidden} = said[of];
 	return {
-		name: name({where: placeLabel(place), radiusMm}),
+		name: name({place, radiusMm}),
 		found: stated ? found(stated) : said.offScale,
 		hidden: hidden({pct: hiddenPct}),
 		isWithin: stated && !isAbove(Math.abs(stated.pct - hiddenPct), stated.uncertaintyPct),
@@ -66,5 +65,4 @@ export function truthTable(places: readonly FoundAndHidden[], bias: readonly Com
 }
 
 /** What the hidden pull is made of. */
-export const madeOf = ({figures: {place}, truth}: FoundAndHidden): Shown =>
-	line(said.madeOf({where: placeLabel(place), ...truth}));
+export const madeOf = ({figures: {place}, truth}: FoundAndHidden): Shown => line(said.madeOf({place, ...truth}));

@@ -18,6 +18,7 @@ import {handsOn} from '../../source/teaching/hands.js';
 import {instruments} from '../../source/teaching/instruments.js';
 import {knownOfArm} from '../../source/teaching/prepared.js';
 import {begun, goneOn, type Habits} from '../helpers/practised.js';
+import {words} from '../helpers/said.js';
 
 const everyArm = lessonArms.map(({id}) => id);
 
@@ -157,14 +158,15 @@ describe('looking at the deck', () => {
 	};
 
 	it('shows what is wrong, and once it was put right, that it is', () => {
-		expect(seen('bias-left-on', 'bias-off')).toContain('the thread is taut');
-		expect(seen('bias-left-on', 'bias-off', 'bias-off')).toContain('the thread hangs slack');
-		expect(seen('paddle-left-in', 'damping-off')).toContain('dips into the fluid');
-		expect(seen('paddle-left-in', 'damping-off', 'damping-out')).toContain('hangs clear of the fluid');
-		expect(seen('stiff-wire', 'wires')).toContain('thick');
-		expect(seen('stiff-wire', 'wires', 'leads-dressed')).toContain('easy loop');
-		expect(seen('lever-badly-set', 'bias-on')).toContain('lies beside the deck');
-		expect(seen('lever-badly-set', 'bias-on', 'bias-on')).toContain('The weight hangs on');
+		const {bias, damping, wires} = words.practice.looks;
+		expect(seen('bias-left-on', 'bias-off')).toBe(bias['weight-on-thread']);
+		expect(seen('bias-left-on', 'bias-off', 'bias-off')).toBe(bias.off);
+		expect(seen('paddle-left-in', 'damping-off')).toBe(damping.in);
+		expect(seen('paddle-left-in', 'damping-off', 'damping-out')).toBe(damping.out);
+		expect(seen('stiff-wire', 'wires')).toBe(wires['stiff-bow']);
+		expect(seen('stiff-wire', 'wires', 'leads-dressed')).toBe(wires.dressed);
+		expect(seen('lever-badly-set', 'bias-on')).toBe(bias['lever-unweighted']);
+		expect(seen('lever-badly-set', 'bias-on', 'bias-on')).toBe(bias.on);
 	});
 });
 

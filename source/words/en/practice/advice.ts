@@ -1,21 +1,26 @@
+import type {ReadingNote} from '../../../check/practice-notes.js';
+import type {Place} from '../../../procedure/step.js';
 import {fixed} from '../../../units.js';
 import {withSign} from '../../wording.js';
+import {places} from '../places.js';
 
 /** A reading of the gauge by where and when it was taken. */
-type Named = {
-	readonly where: string;
-	readonly which: 'innerLimit' | 'outerLimit';
-	/** Counted from 1; null where there is but one. */
-	readonly round: number | null;
-	readonly isTurned: boolean;
+type Named = Pick<ReadingNote, 'which' | 'index' | 'isTurned'> & {readonly place: Place};
+
+const where: Readonly<Record<Place, string>> = {
+	...places,
+	inner: 'inner radius',
+	outer: 'outer radius',
+	extra: 'third radius',
 };
 
 const limits = {innerLimit: 'inner limit', outerLimit: 'outer limit'};
 
 /** 'inner radius, outer limit, round 2'. */
-function readingName({where, which, round, isTurned}: Named): string {
-	const last = round === null ? '' : `, round ${round}${isTurned ? ' (turned)' : ''}`;
-	return `${where}, ${limits[which]}${last}`;
+function readingName({place, which, index, isTurned}: Named): string {
+	// There is but one closing round.
+	const round = place === 'closing' ? '' : `, round ${index + 1}${isTurned ? ' (turned)' : ''}`;
+	return `${where[place]}, ${limits[which]}${round}`;
 }
 
 const mostNamed = 3;

@@ -1,12 +1,14 @@
 import type {LessonId} from '../../../practice/arms.js';
+import type {PlaceName} from '../../../results/document-schema.js';
 import {fixed} from '../../../units.js';
 import {forceWithWay, sideForce, span} from '../../wording.js';
+import {places} from '../places.js';
 import {arms} from './arms.js';
 
 type Hidden = {readonly pct: number};
 type Stated = {readonly pct: number; readonly uncertaintyPct: number};
 
-type Where = {readonly where: string; readonly radiusMm: number};
+type Where = {readonly place: PlaceName; readonly radiusMm: number};
 
 type Compared = {
 	readonly name: string;
@@ -17,7 +19,7 @@ type Compared = {
 };
 
 type MadeOf = {
-	readonly where: string;
+	readonly place: PlaceName;
 	readonly wirePct: number;
 	readonly tiltPct: number;
 	/** 0 where no bias is on. */
@@ -47,12 +49,12 @@ export const truth = {
 	head: ['', 'found', 'hidden', 'within ±'],
 	offScale: 'off scale',
 	pull: {
-		name: ({where, radiusMm}: Where) => `${where} ${radiusMm} mm, side pull`,
+		name: ({place, radiusMm}: Where) => `${places[place]} ${radiusMm} mm, side pull`,
 		found: ({pct, uncertaintyPct}: Stated) => sideForce(pct, uncertaintyPct),
 		hidden: ({pct}: Hidden) => forceWithWay(pct, '%', 1),
 	},
 	band: {
-		name: ({where, radiusMm}: Where) => `${where} ${radiusMm} mm, hold band`,
+		name: ({place, radiusMm}: Where) => `${places[place]} ${radiusMm} mm, hold band`,
 		found: ({pct, uncertaintyPct}: Stated) => span(pct, uncertaintyPct),
 		hidden: ({pct}: Hidden) => `${fixed(pct, 1)} %`,
 	},
@@ -64,8 +66,8 @@ export const truth = {
 	compared: ({name, found, hidden, isWithin}: Compared) =>
 		`${name}: found ${found}, hidden ${hidden}${within(isWithin, ', within the ±', ', outside the ±')}.`,
 	isWithin: ({isWithin}: Pick<Compared, 'isWithin'>) => within(isWithin, 'yes', 'no'),
-	madeOf: ({where, wirePct, tiltPct, biasPct}: MadeOf) =>
-		`The hidden pull at the ${where} radius: wires ${forceWithWay(wirePct, '%', 1)}, tilt ${forceWithWay(tiltPct, '%', 1)}${biasPct === 0 ? '' : `, bias ${forceWithWay(biasPct, '%', 1)}`}.`,
+	madeOf: ({place, wirePct, tiltPct, biasPct}: MadeOf) =>
+		`The hidden pull at the ${places[place]} radius: wires ${forceWithWay(wirePct, '%', 1)}, tilt ${forceWithWay(tiltPct, '%', 1)}${biasPct === 0 ? '' : `, bias ${forceWithWay(biasPct, '%', 1)}`}.`,
 	outside:
 		'A hidden value lies outside its ± once in twenty times by chance; oftener where the advice below was not kept.',
 };
