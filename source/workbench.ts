@@ -1,6 +1,7 @@
 import type {Check} from './check/check.js';
 import type {Dialogue} from './check/dialogue.js';
 import type {PastCheck} from './check/past-check.js';
+import type {Notice} from './check/says.js';
 import type {Shown} from './pages/shown-lines.js';
 import type {Profile} from './procedure/facts.js';
 import type {Settings} from './procedure/settings.js';
@@ -17,7 +18,7 @@ export type Saved =
 			/** As it was kept, where something was noted beside the answers. */
 			readonly kept?: Check;
 			/** What came of that, for the next question. */
-			readonly notice?: string;
+			readonly notice?: Notice;
 	  }
 	/** Nothing counts as saved; the same call can be made again. */
 	| {

@@ -60,13 +60,13 @@ const fences: readonly Fence[] = [
 	{
 		layer: 'words',
 		why: 'what a person reads stands in one place, and another language is another folder',
-		may: ['shared', 'units'],
+		may: ['shared', 'units', 'procedure'],
 		typesOf: ['measures', 'procedure', 'check', 'results', 'practice'],
 	},
 	{
 		layer: 'check',
 		why: 'thousands of random walks in a moment, and resuming is nothing but reading back',
-		may: ['procedure', 'words', 'zod/mini', /^date-fns\//],
+		may: ['procedure', 'zod/mini', /^date-fns\//],
 	},
 	{
 		layer: 'results',

@@ -1,5 +1,11 @@
+import type {Trouble} from '../procedure/problem.js';
+import type {ReasonId} from '../procedure/reasons.js';
 import type {AnswerValue, Place} from '../procedure/step.js';
 import type {DoubtId, StepId} from '../procedure/step-ids.js';
+import type {Because} from './says.js';
+
+/** One of the reasons that are offered, or another one as it was typed. */
+export type Reason = {readonly id: ReasonId} | {readonly id: 'other'; readonly typed: string};
 
 /** Everything that can happen to a check. Time comes in with the action, as an instant with its offset. */
 export type Action = {readonly at: string} & (
@@ -19,7 +25,7 @@ export type Action = {readonly at: string} & (
 			/** By step: what had been typed in the earlier check, where its profile has another answer by now. */
 			readonly changedSince?: Readonly<Record<string, string>>;
 	  }
-	| {readonly type: 'override'; readonly step: StepId; readonly reason: string; readonly sentence: string}
+	| {readonly type: 'override'; readonly step: StepId; readonly reason: Reason; readonly problem: Trouble}
 	| {readonly type: 'ask-again'; readonly steps: readonly StepId[]}
 	| {
 			readonly type: 'limit';
@@ -33,8 +39,8 @@ export type Action = {readonly at: string} & (
 	  }
 	/** The latest reading of a place, or of the series. */
 	| {readonly type: 'take-back'; readonly place?: Place}
-	| {readonly type: 'strike'; readonly place: Place; readonly index: number; readonly reason: string}
-	| {readonly type: 'new-series'; readonly because: string; readonly steps: readonly StepId[]}
+	| {readonly type: 'strike'; readonly place: Place; readonly index: number; readonly reason: Reason}
+	| {readonly type: 'new-series'; readonly because: Because; readonly steps: readonly StepId[]}
 	/** The readings with the present bias setting are kept; another setting is tried. */
 	| {readonly type: 'next-trial'}
 	/** The arm itself is probed again while the bias is on. */

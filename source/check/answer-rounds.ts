@@ -11,6 +11,7 @@ import type {LimitName} from './actions.js';
 import {type Dialogue, type Position, positionOf} from './dialogue.js';
 import {act, ask, calm, type Entry, refuse, textOf, visit} from './entry.js';
 import {nextSlot, type Slot} from './rounds.js';
+import {plainly, type Refusal} from './says.js';
 import {openSeries} from './series.js';
 
 export function takeLimit(
@@ -24,13 +25,10 @@ export function takeLimit(
 	const unit = gaugeUnitOf(facts);
 	const sides = slot.gauge === 'turned' ? gaugeSides : pushSides;
 	const read = readSigned(typed, unit, sides, facts);
-	if (read.kind === 'refused') return refuse(dialogue, read.sentence);
+	if (read.kind === 'refused') return refuse(dialogue, {id: 'not-read', values: {sentence: read.sentence}});
 	const size = read.kind === 'value' ? Math.abs(read.value) : read.size;
 	if (inGaugeUnit(size, facts) > mostOverTop * (topOfScale(facts) ?? Number.POSITIVE_INFINITY))
-		return refuse(
-			dialogue,
-			`'${typed}' cannot be right: the scale of the gauge ends at ${topText(facts)}. Type the top of the scale if the pointer leans on its stop.`,
-		);
+		return refuse(dialogue, {id: 'off-the-scale', values: {typed, top: topText(facts)}});
 	if (read.kind === 'side-wanted') return {...calm(dialogue), mode: {kind: 'side', typed, size: read.size, sides}};
 	return setLimit(dialogue, slot, read.value, typed, at);
 }
@@ -51,7 +49,7 @@ function setLimit(dialogue: Dialogue, slot: Slot, value: number, typed: string, 
 		outer !== undefined &&
 		isCrossed(slot, inGaugeUnit(inner, facts), inGaugeUnit(outer, facts))
 	)
-		return refuse(dialogue, crossedText(slot, other?.typed ?? '', facts));
+		return refuse(dialogue, crossed(slot, other?.typed ?? '', facts));
 	const first = firstThis(dialogue, slot.place, at);
 	if (first) return first;
 	return act(dialogue, {type: 'limit', ...slot, value, typed: withUnit(typed, gaugeUnitOf(facts), true), at});
@@ -61,12 +59,9 @@ function setLimit(dialogue: Dialogue, slot: Slot, value: number, typed: string, 
 const isCrossed = ({gauge}: Slot, inner: number, outer: number): boolean =>
 	gauge === 'turned' ? outer > inner : inner > outer;
 
-function crossedText({gauge}: Slot, other: string, facts: Facts): string {
-	const again = 'Type it again, or go back (Esc) to the other limit.';
-	if (gauge === 'turned')
-		return `With the gauge turned its sign turns too, so these limits cannot be (${other}): a sign is wrong, or the gauge still stands as used. ${again}`;
-	const hint = showsHandForce(facts) ? 'the pushes may be swapped' : 'the limits may be swapped, or a sign is wrong';
-	return `The outer limit cannot lie inward of the inner one (${other}): ${hint}. ${again}`;
+function crossed({gauge}: Slot, other: string, facts: Facts): Refusal {
+	if (gauge === 'turned') return {id: 'crossed-turned', values: {other}};
+	return {id: showsHandForce(facts) ? 'crossed-pushes' : 'crossed-signs', values: {other}};
 }
 
 const isBeingPutBack = ({check}: Dialogue): boolean =>
@@ -78,22 +73,15 @@ function firstThis(dialogue: Dialogue, place: Place, at: string): Dialogue | und
 	const isOn = dialogue.check.answers['bias-on']?.value === true;
 	if (dialogue.check.doubts.length > 0) {
 		const asked = isOnPlace(place) ? ask(dialogue) : act(dialogue, {type: 'doubt', at});
-		return refuse(asked, 'Some time had passed: first what may have changed, then the readings.');
+		return refuse(asked, plainly('doubts-first'));
 	}
-	if (isOn && !isOnPlace(place))
-		return refuse(
-			act(dialogue, {type: 'bias-off-again', at}),
-			'The bias is on: switch it off first, then the arm itself can be probed again.',
-		);
-	if (!isOn && isOnPlace(place)) return refuse(visit(dialogue, 'bias-on'), 'First switch the bias on.');
+	if (isOn && !isOnPlace(place)) return refuse(act(dialogue, {type: 'bias-off-again', at}), plainly('bias-off-first'));
+	if (!isOn && isOnPlace(place)) return refuse(visit(dialogue, 'bias-on'), plainly('bias-on-first'));
 	return;
 }
 
 const probeAnew = (dialogue: Dialogue, at: string): Dialogue =>
-	refuse(
-		act(dialogue, {type: 'work-again', at}),
-		'The deck was being put back: first what may have changed by that, then a new series.',
-	);
+	refuse(act(dialogue, {type: 'work-again', at}), plainly('was-being-put-back'));
 
 /** More rounds at a place; where the putting back has begun, only after what it changed was asked. */
 export const moreRounds = (dialogue: Dialogue, place: Place, at: string): Dialogue =>
@@ -105,7 +93,11 @@ export function chooseSide(dialogue: Dialogue, position: Position, entry: Entry,
 	if (mode.kind !== 'side' || !step) return dialogue;
 	const word = textOf(entry);
 	const side = [mode.sides.plus, mode.sides.minus].find((one) => one.word === word);
-	if (!side) return refuse(dialogue, `Press ${mode.sides.plus.word.charAt(0)} or ${mode.sides.minus.word.charAt(0)}.`);
+	if (!side)
+		return refuse(dialogue, {
+			id: 'press-side',
+			values: {plus: mode.sides.plus.word.charAt(0), minus: mode.sides.minus.word.charAt(0)},
+		});
 	const value = mode.size * signOfWord(side, mode.sides, progress.facts);
 	const typed = `${mode.typed} ${side.word}`;
 	const asked: Dialogue = ask(dialogue);
@@ -135,7 +127,7 @@ export function chooseRounds(
 		case 'probe-again': {
 			const [way] = step.verify?.(facts)?.ways ?? [];
 			return way?.do === 'new-series'
-				? act(dialogue, {type: 'new-series', because: way.because, steps: way.steps, at})
+				? act(dialogue, {type: 'new-series', because: plainly(way.because), steps: way.steps, at})
 				: dialogue;
 		}
 		case 'adjust':
@@ -156,8 +148,7 @@ const countOf = (rounds: number): string => (rounds === 1 ? '1 round' : `${round
 export function goOnWithFewer(dialogue: Dialogue, step: Step, place: Slot['place'], at: string): Dialogue {
 	const rounds = openSeries(dialogue.check)[place];
 	if (!rounds.some((round) => round.outerLimit && !round.struck))
-		return refuse(dialogue, 'One complete round at least is needed to go on.');
-	if (rounds.some((round) => !round.outerLimit))
-		return refuse(dialogue, 'This round still lacks its outer limit: type it, or take the last reading back.');
+		return refuse(dialogue, plainly('one-round-at-least'));
+	if (rounds.some((round) => !round.outerLimit)) return refuse(dialogue, plainly('outer-limit-lacks'));
 	return act(dialogue, {type: 'answer', step: step.id, value: rounds.length, typed: countOf(rounds.length), at});
 }

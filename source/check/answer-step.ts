@@ -8,6 +8,7 @@ import {chooseBias, chooseVerdict} from './detours.js';
 import type {Dialogue, Position} from './dialogue.js';
 import {act, calm, type Entry, refuse, textOf} from './entry.js';
 import {choiceOf, stillItems} from './prompt-options.js';
+import {plainly} from './says.js';
 
 /** Takes an entry as the answer to the step that is shown. */
 export function answerStep(dialogue: Dialogue, position: Position, entry: Entry, at: string): Dialogue {
@@ -35,7 +36,7 @@ export function answerStep(dialogue: Dialogue, position: Position, entry: Entry,
 		case 'signed':
 		case 'clock': {
 			const read = readAnswer(step, textOf(entry), position.progress.facts);
-			if (read.kind === 'refused') return refuse(dialogue, read.sentence);
+			if (read.kind === 'refused') return refuse(dialogue, {id: 'not-read', values: {sentence: read.sentence}});
 			if (read.kind === 'side-wanted') return {...calm(dialogue), mode: {...read, kind: 'side'}};
 			return act(dialogue, {type: 'answer', step: step.id, value: read.value, typed: read.typed, at});
 		}
@@ -55,14 +56,14 @@ export function chooseWay(dialogue: Dialogue, {progress}: Position, step: Step, 
 		case 'ask-again':
 			return act(dialogue, {type: 'ask-again', steps: way.steps, at});
 		case 'new-series':
-			return act(dialogue, {type: 'new-series', because: way.because, steps: way.steps, at});
+			return act(dialogue, {type: 'new-series', because: plainly(way.because), steps: way.steps, at});
 	}
 }
 
 function tick(dialogue: Dialogue, {progress}: Position, step: Step, entry: Entry, at: string): Dialogue {
 	if (!takes(step, 'ticks')) return dialogue;
 	const mark = textOf(entry);
-	if (mark !== 'yes' && mark !== 'no') return refuse(dialogue, 'Press y for yes or n for not yet.');
+	if (mark !== 'yes' && mark !== 'no') return refuse(dialogue, plainly('press-yes-or-no'));
 	const marks = progress.facts.list(step.id);
 	const line = nextLine(tickStates(step, progress.facts));
 	const set = (value: AnswerValue & readonly string[]) =>
@@ -74,7 +75,7 @@ function tick(dialogue: Dialogue, {progress}: Position, step: Step, entry: Entry
 function pickProfile(dialogue: Dialogue, step: Step, entry: Entry, at: string): Dialogue {
 	const id = textOf(entry);
 	const profile = dialogue.profiles.find((one) => one.id === id);
-	if (!profile && id !== 'new') return refuse(dialogue, 'Choose one of the list by its number.');
+	if (!profile && id !== 'new') return refuse(dialogue, plainly('choose-by-number'));
 	const asked = step.input.kind === 'profile' ? profileSteps(step.input.of) : [];
 	if (profile)
 		return act(dialogue, {
@@ -98,6 +99,6 @@ function answerStill(dialogue: Dialogue, step: Step, entry: Entry, at: string): 
 			: items.length === 1 && entry.kind === 'no'
 				? items[0]
 				: undefined;
-	if (!item) return refuse(dialogue, 'Press y if all is still so, or the number of what is not.');
+	if (!item) return refuse(dialogue, plainly('press-still'));
 	return act(dialogue, {type: 'changed', doubt: doubt.id, steps: item.steps, what: item.label, at});
 }

@@ -3,6 +3,7 @@ import {freeZeroSteps} from '../procedure/step-groups.js';
 import type {StepId} from '../procedure/step-ids.js';
 import type {Check} from './check.js';
 import {closeSeries} from './close-series.js';
+import type {Because} from './says.js';
 import {keepWas} from './series.js';
 import {closeTrial} from './trials.js';
 
@@ -22,7 +23,7 @@ export const keepAll = (check: Check, steps: readonly StepId[], before: Check): 
  * Takes answers out, to be given anew: what was read before the deck was touched must not be mixed with what is read
  * now, nor offered. Readings that hang on them close as a series.
  */
-export function askAnew(check: Check, steps: readonly StepId[], because: string, at: string): Check {
+export function askAnew(check: Check, steps: readonly StepId[], because: Because, at: string): Check {
 	const given = steps.filter((id) => check.answers[id]);
 	const touch = (what: 'rounds' | 'trial') => given.some((id) => stepById(id)?.touches?.includes(what));
 	const kept = touch('trial') ? closeTrial(check, at) : check;

@@ -7,9 +7,19 @@ const finite = z.number({error: 'a finite number'});
 /** What an answer may be, in checks and profiles alike. */
 export const answerValue = z.union([z.string(), finite, z.boolean(), z.null(), z.readonly(z.array(z.string()))]);
 
-/** Why someone went on although a step did not pass; `sentence` is what did not pass, and it holds only for that. */
-const override = z.looseObject({reason: z.string(), sentence: z.string(), at: instant});
-const excuse = z.looseObject({reason: z.string(), at: instant});
+/** Something that is told by its id, with its values. */
+const told = z.looseObject({id: z.string(), values: z.record(z.string(), z.unknown())});
+/** One of the reasons that were offered, by its id; `typed` where it is another one, in words of its own. */
+const reason = z.looseObject({id: z.string(), typed: z.optional(z.string())});
+/** Why someone went on although a step did not pass: what did not pass, since it holds only for that. */
+const override = z.looseObject({
+	problem: told,
+	/** The sentence of then, from before a problem was kept by its id. */
+	said: z.optional(z.string()),
+	reason,
+	at: instant,
+});
+const excuse = z.looseObject({reason, at: instant});
 
 const answer = z.looseObject({
 	/** As it was typed, with its unit. */
@@ -66,7 +76,7 @@ const series = z.looseObject({
 	trials: z._default(z.array(trial), () => []),
 	/** Readings taken back, kept for the record. */
 	withdrawn: z.array(z.looseObject({place: z.string(), limit: z.string(), reading})),
-	closed: z.optional(z.looseObject({at: instant, because: z.string()})),
+	closed: z.optional(z.looseObject({at: instant, because: told})),
 	/** Answers that have changed since: as they were when this series was taken. */
 	was: answers,
 });
@@ -86,9 +96,7 @@ export const checkSchema = z.looseObject({
 	doubts: z.array(z.string()),
 	resumedAt: z.array(instant),
 	/** Everything that was ever gone past, in order; only added to. */
-	overrides: z.array(
-		z.looseObject({step: z.string(), reason: z.string(), sentence: z.string(), at: instant, series: z.number()}),
-	),
+	overrides: z.array(z.extend(override, {step: z.string(), series: z.number()})),
 	/** Time of the latest action: a long silence counts as having left. */
 	touchedAt: z.optional(instant),
 	stopped: z.optional(z.looseObject({at: instant})),

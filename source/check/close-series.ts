@@ -3,6 +3,7 @@ import {freeZeroSteps} from '../procedure/step-groups.js';
 import {stepIdsOf} from '../procedure/step-ids.js';
 import {askAgain} from './ask-again.js';
 import type {Check} from './check.js';
+import type {Because} from './says.js';
 import {hasReadings, keepWas, newSeries, openSeries} from './series.js';
 import {leaveBias} from './trials.js';
 
@@ -11,7 +12,7 @@ const fallsWithSeries = (id: string): boolean =>
 	placeOfRounds(id) !== undefined || id === 'verdict' || freeZeroSteps.some((one) => one === id);
 
 /** Closes the open series, if it holds readings, and opens the next one. */
-export function closeSeries(before: Check, because: string, at: string): Check {
+export function closeSeries(before: Check, because: Because, at: string): Check {
 	const check = leaveBias(before, at);
 	const open = openSeries(check);
 	const answers = Object.fromEntries(Object.entries(check.answers).filter(([id]) => !fallsWithSeries(id)));

@@ -1,13 +1,15 @@
 import {places} from '../procedure/places.js';
 import {readText} from '../procedure/read-answer.js';
+import {isReasonId} from '../procedure/reasons.js';
 import {remedies} from '../procedure/remedies.js';
 import type {Step} from '../procedure/step.js';
-import {problemText} from '../words/problem-text.js';
+import type {Reason} from './actions.js';
 import {goOnWithFewer, moreRounds} from './answer-rounds.js';
 import {type Dialogue, type Excused, type Position, positionOf} from './dialogue.js';
-import {act, calm, type Entry, refuse, textOf, visit} from './entry.js';
+import {act, ask, calm, type Entry, refuse, textOf, visit} from './entry.js';
 import type {Progress} from './progress.js';
 import {choiceOf, otherReason} from './prompt-options.js';
+import {plainly} from './says.js';
 import {hasReadings, openSeries} from './series.js';
 import {nameOfTrial, textOfTrial, trialsOf} from './trials.js';
 
@@ -53,7 +55,12 @@ export function chooseBias(dialogue: Dialogue, step: Step, entry: Entry, at: str
 export function chooseRemedy(dialogue: Dialogue, entry: Entry, at: string): Dialogue {
 	const remedy = remedies.find(({id}) => id === textOf(entry));
 	return remedy
-		? act(dialogue, {type: 'new-series', because: `remedy: ${remedy.label}`, steps: remedy.steps, at})
+		? act(dialogue, {
+				type: 'new-series',
+				because: {id: 'remedy', values: {label: remedy.label}},
+				steps: remedy.steps,
+				at,
+			})
 		: dialogue;
 }
 
@@ -65,31 +72,25 @@ export function chooseStruck(dialogue: Dialogue, entry: Entry): Dialogue {
 }
 
 export function chooseReason(dialogue: Dialogue, excused: Excused, entry: Entry, at: string): Dialogue {
-	const reason = textOf(entry);
-	return reason === otherReason
-		? {...calm(dialogue), mode: {kind: 'reason-typed', excused}}
-		: excuse(dialogue, excused, reason, at);
+	const id = textOf(entry);
+	if (id === otherReason) return {...calm(dialogue), mode: {kind: 'reason-typed', excused}};
+	return isReasonId(id) ? excuse(dialogue, excused, {id}, at) : dialogue;
 }
 
 export function typeReason(dialogue: Dialogue, excused: Excused, entry: Entry, at: string): Dialogue {
 	const read = readText(textOf(entry).trim());
-	if (read.kind !== 'value') return refuse(dialogue, 'Type the reason in a few words, at most 80 letters.');
-	return excuse(dialogue, excused, read.typed, at);
+	if (read.kind !== 'value') return refuse(dialogue, plainly('few-words'));
+	return excuse(dialogue, excused, {id: otherReason, typed: read.typed}, at);
 }
 
-const excuse = (dialogue: Dialogue, excused: Excused, reason: string, at: string): Dialogue =>
-	act(
-		dialogue,
-		excused.kind === 'override'
-			? {type: 'override', step: excused.step, reason, sentence: problemOfStep(dialogue, excused.step), at}
-			: {type: 'strike', place: excused.place, index: excused.index, reason, at},
-	);
-
-/** What the override is given for. */
-function problemOfStep(dialogue: Dialogue, id: string): string {
+function excuse(dialogue: Dialogue, excused: Excused, reason: Reason, at: string): Dialogue {
+	if (excused.kind === 'strike')
+		return act(dialogue, {type: 'strike', place: excused.place, index: excused.index, reason, at});
+	// What the override is given for.
 	const {progress} = positionOf(dialogue);
-	const step = progress.visible.find((one) => one.id === id);
-	return problemText(step && progress.problemOf(step));
+	const step = progress.visible.find(({id}) => id === excused.step);
+	const problem = step && progress.problemOf(step);
+	return problem ? act(dialogue, {type: 'override', step: excused.step, reason, problem, at}) : ask(dialogue);
 }
 
 export function chooseStep(
@@ -102,7 +103,7 @@ export function chooseStep(
 	if (id === 'stop') return {...calm(dialogue), mode: {kind: 'stop'}};
 	if (id === 'carry-on') return act(dialogue, {type: 'carry-on', at});
 	if (id === 'take-back' || id === 'strike') {
-		if (!hasReadings(openSeries(dialogue.check))) return refuse(dialogue, 'There is no reading in this series yet.');
+		if (!hasReadings(openSeries(dialogue.check))) return refuse(dialogue, plainly('no-reading-yet'));
 		return id === 'strike' ? {...calm(dialogue), mode: {kind: 'strike'}} : act(dialogue, {type: 'take-back', at});
 	}
 	if (id === 'enough' && current?.input.kind === 'rounds')
@@ -119,6 +120,6 @@ export function chooseStep(
 
 function jump(dialogue: Dialogue, progress: Progress, step: Step): Dialogue {
 	if (progress.stateOf(step) === 'open' && step !== progress.current)
-		return refuse(dialogue, `'${step.title}' cannot be asked yet: '${progress.current?.title ?? ''}' comes first.`);
+		return refuse(dialogue, {id: 'comes-first', values: {step: step.id, first: progress.current?.id}});
 	return visit(dialogue, step.id);
 }

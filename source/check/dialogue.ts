@@ -9,6 +9,7 @@ import type {Check} from './check.js';
 import type {PastCheck} from './past-check.js';
 import {type Progress, progressOf} from './progress.js';
 import {hasEnough, nextSlot, readingAt, type Slot} from './rounds.js';
+import type {Notice, Refusal} from './says.js';
 import {openSeries} from './series.js';
 
 /** What a reason is asked for. */
@@ -43,9 +44,9 @@ export type Dialogue = {
 	/** A step that someone went back or jumped to, although another one wants an answer. */
 	readonly visiting?: {readonly step: StepId; readonly slot?: Slot};
 	/** Why the last entry was not taken. */
-	readonly refusal?: string;
+	readonly refusal?: Refusal;
 	/** Something that happened with the last entry and is not to be seen otherwise. */
-	readonly notice?: string;
+	readonly notice?: Notice;
 	/** A reading put together from what was typed and the side that was chosen: shown with its consequence, then accepted. */
 	readonly draft?: string;
 };

@@ -1,10 +1,10 @@
-import {stepById} from '../procedure/index.js';
 import type {StepId} from '../procedure/step-ids.js';
 import type {Action} from './actions.js';
 import type {Check} from './check.js';
 import {type Dialogue, positionOf} from './dialogue.js';
 import {reduce} from './reduce.js';
 import type {Slot} from './rounds.js';
+import type {Because, Notice, Refusal} from './says.js';
 import {openSeries} from './series.js';
 
 /** What a face hands over: what was typed or pressed. */
@@ -30,8 +30,8 @@ export const textOf = (entry: Entry): string => {
 /** Without refusal and detours: the question itself, wherever it stands now. */
 export const calm = ({refusal: _refusal, draft: _draft, notice: _notice, ...rest}: Dialogue): Dialogue => rest;
 export const ask = (dialogue: Dialogue): Dialogue => ({...calm(dialogue), mode: {kind: 'ask'}});
-/** The entry is not taken, and one sentence says why. */
-export const refuse = (dialogue: Dialogue, refusal: string): Dialogue => ({...dialogue, refusal});
+/** The entry is not taken, and it is told why. */
+export const refuse = (dialogue: Dialogue, refusal: Refusal): Dialogue => ({...dialogue, refusal});
 
 /** Lets an action happen, and goes where an answer is wanted now. */
 export function act(dialogue: Dialogue, action: Action): Dialogue {
@@ -43,23 +43,21 @@ export function act(dialogue: Dialogue, action: Action): Dialogue {
 }
 
 /** Says why an answer leads back: what came before does not pass any more. */
-function backNotice(next: Dialogue, action: Action): string | undefined {
+function backNotice(next: Dialogue, action: Action): Notice | undefined {
 	if (action.type !== 'answer') return;
 	const {progress, step, stuck} = positionOf(next);
 	const places = progress.visible.map(({id}) => id);
 	if (!step || !stuck || places.indexOf(step.id) >= places.indexOf(action.step)) return;
-	return `With the answer to '${stepById(action.step)?.title ?? action.step}' this does not pass any more:`;
+	return {id: 'does-not-pass-any-more', values: {step: action.step}};
 }
 
 /** Says that the rounds so far are closed: they are kept, and those that come are not mixed with them. */
-export function seriesNotice(before: Check, after: Check): string | undefined {
+export function seriesNotice(before: Check, after: Check): Notice | undefined {
 	const tried = openSeries(after).trials.length;
 	if (after.series.length === before.series.length)
-		return tried > openSeries(before).trials.length
-			? `The readings so far are kept as bias setting ${tried}; those that come are of the next one.`
-			: undefined;
-	const closed = after.series.at(-2)?.closed?.because ?? '';
-	return `The rounds so far are kept as series ${after.series.length - 1} (${closed}); the next ones are a new series.`;
+		return tried > openSeries(before).trials.length ? {id: 'setting-kept', values: {number: tried}} : undefined;
+	const because = after.series.at(-2)?.closed?.because as Because | undefined;
+	return because && {id: 'series-kept', values: {number: after.series.length - 1, because}};
 }
 
 /** Goes to a step, or to a reading within it, that is not the one that wants an answer. */

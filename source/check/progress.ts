@@ -1,10 +1,9 @@
 import {type Facts, factsOf, type Profile} from '../procedure/facts.js';
 import {afterStop, procedure} from '../procedure/index.js';
-import type {Problem} from '../procedure/problem.js';
+import type {Problem, Trouble} from '../procedure/problem.js';
 import {fits} from '../procedure/read-answer.js';
 import {type StageId, type Step, stages, takes} from '../procedure/step.js';
 import {nextLine, tickStates, ticksProblem} from '../procedure/ticks.js';
-import {problemText} from '../words/problem-text.js';
 import type {Answer, Check, Series} from './check.js';
 import {answersOfSeries, isComplete, limitsOfSeries, openSeries} from './series.js';
 
@@ -31,7 +30,7 @@ export function progressOf(check: Check, profiles: readonly Profile[] = []): Pro
 		if (answer.again || !fits(step.input, answer.value)) return 'again';
 		const problem = problemOf(step);
 		if (!problem) return 'done';
-		return answer.override && isExcused(answer.override.sentence, problemText(problem)) ? 'overridden' : 'problem';
+		return answer.override && isExcused(answer.override.problem, problem) ? 'overridden' : 'problem';
 	};
 	// After 'stop here' nothing but the putting back wants an answer.
 	const isOpen = (step: Step) => !check.stopped || afterStop.includes(step.stage);
@@ -40,14 +39,22 @@ export function progressOf(check: Check, profiles: readonly Profile[] = []): Pro
 }
 
 /** An override holds for what it was given for: the same trouble, of about the size that it had then. */
-function isExcused(then: string, now: string): boolean {
-	const sizeOf = (sentence: string) => Number(/\d+(?:\.\d+)?/.exec(sentence)?.[0] ?? 0);
-	const kindOf = (sentence: string) => sentence.replace(/\d+(?:\.\d+)?/g, '#');
-	return kindOf(then) === kindOf(now) && Math.abs(sizeOf(now) - sizeOf(then)) <= muchOther * sizeOf(then);
+function isExcused(then: NonNullable<Answer['override']>['problem'], now: Trouble): boolean {
+	const others = Object.entries(now.values).filter(([name, value]) => !isAsGood(then.values[name], value));
+	return then.id === now.id && others.length === 0;
 }
+
+function isAsGood(then: unknown, now: unknown): boolean {
+	if (typeof then !== 'number' || typeof now !== 'number') return isDeepEqual(then, now);
+	return Math.abs(Math.abs(now) - Math.abs(then)) <= muchOther * Math.abs(then) + lastDigit;
+}
+
+const isDeepEqual = (one: unknown, other: unknown): boolean => JSON.stringify(one) === JSON.stringify(other);
 
 /** The weighing that comes later may shift a tilt's share by some percent; that is no new trouble. */
 const muchOther = 0.1;
+/** Half of the last digit that is printed, since a check of an earlier form has the size as it was said. */
+const lastDigit = 0.05;
 
 /** Ticked in part, or with a round that lacks its outer limit. */
 function isHalfDone(step: Step, facts: Facts, series: Series): boolean {

@@ -2,21 +2,20 @@ import {hasBias} from '../procedure/bias-devices.js';
 import type {Facts} from '../procedure/facts.js';
 import {isOffScale} from '../procedure/hold-limits.js';
 import {afterStop, stepById} from '../procedure/index.js';
-import {isOnPlace, placeLabel, places} from '../procedure/places.js';
+import {isOnPlace, places} from '../procedure/places.js';
 import {signOfPlus} from '../procedure/readings.js';
+import {strikeReasons} from '../procedure/reasons.js';
 import {remedies} from '../procedure/remedies.js';
-import {type Option, type Place, type Sides, type StageId, type Step, stages} from '../procedure/step.js';
+import {type Place, type Sides, type StageId, type Step, stages} from '../procedure/step.js';
 import {doubtAskedBy} from '../procedure/steps-still.js';
+import type {Trial} from './check.js';
 import type {Dialogue, Position} from './dialogue.js';
 import {itemsInDoubt} from './doubts.js';
 import type {StepState} from './progress.js';
+import {type Choice, type Label, named, plainly} from './says.js';
 import {counts, hasReadings, isComplete, openSeries} from './series.js';
 import {hasOnReadings, nameOfTrial, trialsOf} from './trials.js';
 
-const marks = {open: ' ', done: '+', again: '?', problem: '!', overridden: '~'} as const satisfies Record<
-	StepState,
-	string
->;
 export const otherReason = 'other';
 
 /** Ids of what can be chosen, made and recognised in one way. */
@@ -35,73 +34,78 @@ export const stillItems = ({check}: Dialogue, step: Step) => {
 	return doubt ? itemsInDoubt(check, doubt) : [];
 };
 
-export function wayOptions({progress}: Position, step: Step): readonly Option[] {
-	const ways = (progress.problemOf(step)?.ways ?? []).map(({label}, index) => ({id: choiceOf.way(index), label}));
-	return (step.reasons?.length ?? 0) > 0 ? [...ways, {id: 'override', label: 'go on regardless, with a reason'}] : ways;
+export function wayOptions({progress}: Position, step: Step): readonly Choice[] {
+	const ways = (progress.problemOf(step)?.ways ?? []).map(
+		({id: way}, index): Choice => ({id: choiceOf.way(index), label: {id: 'way', values: {way}}}),
+	);
+	return (step.reasons?.length ?? 0) > 0 ? [...ways, {id: 'override', label: plainly('regardless')}] : ways;
 }
 
-export function roundOptions(dialogue: Dialogue, {step, progress: {facts}}: Position): readonly Option[] {
+export function roundOptions(dialogue: Dialogue, {step, progress: {facts}}: Position): readonly Choice[] {
 	if (step?.input.kind !== 'rounds') return [];
 	const {place} = step.input;
 	const rounds = openSeries(dialogue.check)[place];
-	const takeBack = rounds.length > 0 ? [{id: 'take-back', label: 'take the last reading back'}] : [];
-	const more = {id: 'more', label: 'one more round'};
-	const strike = rounds.some(counts) ? [{id: 'strike', label: 'strike a round out'}] : [];
+	const takeBack = rounds.length > 0 ? [{id: 'take-back', label: plainly('take-back')}] : [];
+	const more = {id: 'more', label: plainly('one-more-round')};
+	const strike = rounds.some(counts) ? [{id: 'strike', label: plainly('strike')}] : [];
 	if (place === 'closing' && step.verify?.(facts))
 		return [
-			{id: 'probe-again', label: 'probe again: a new series'},
+			{id: 'probe-again', label: plainly('probe-again')},
 			more,
 			...takeBack,
-			{id: 'go-on', label: 'go on regardless, with a reason'},
+			{id: 'go-on', label: plainly('regardless')},
 		];
 	if (isOffScale(facts, place))
 		return [
-			...(isOnPlace(place) ? [{id: 'adjust', label: 'set less bias, probe again'}] : []),
+			...(isOnPlace(place) ? [{id: 'adjust', label: plainly('less-bias')}] : []),
 			...takeBack,
 			more,
-			{id: 'go-on', label: 'go on without figures at this radius'},
+			{id: 'go-on', label: plainly('without-figures')},
 		];
-	return [
-		{id: 'go-on', label: place === 'closing' ? 'go on to the verdict' : 'enough: go on'},
-		more,
-		...strike,
-		...takeBack,
-	];
+	return [{id: 'go-on', label: plainly(place === 'closing' ? 'to-verdict' : 'enough')}, more, ...strike, ...takeBack];
 }
 
-export function verdictOptions({check}: Dialogue, facts: Facts): readonly Option[] {
+const moreAt = (place: 'inner' | 'outer' | 'extra'): Choice => ({
+	id: `more-${place}`,
+	label: {id: 'more-rounds', values: {place}},
+});
+
+export function verdictOptions({check}: Dialogue, facts: Facts): readonly Choice[] {
 	const series = openSeries(check);
 	return [
-		{id: 'go-on', label: 'put the deck back'},
-		{id: 'remedy', label: 'try a remedy and probe again'},
-		{id: 'bias', label: hasBias(facts) ? 'set the bias device against skating' : 'see what skating asks of this arm'},
-		{id: 'more-inner', label: 'more rounds at the inner radius'},
-		{id: 'more-outer', label: 'more rounds at the outer radius'},
-		...(check.answers['radius-extra']?.value ? [{id: 'more-extra', label: 'more rounds at the third radius'}] : []),
-		...(hasReadings(series) ? [{id: 'strike', label: 'strike a round out'}] : []),
+		{id: 'go-on', label: plainly('put-back')},
+		{id: 'remedy', label: plainly('try-remedy')},
+		{id: 'bias', label: plainly(hasBias(facts) ? 'set-bias' : 'see-skating')},
+		moreAt('inner'),
+		moreAt('outer'),
+		...(check.answers['radius-extra']?.value ? [moreAt('extra')] : []),
+		...(hasReadings(series) ? [{id: 'strike', label: plainly('strike')}] : []),
 	];
 }
 
+const backTo = (number: number, trial: Trial): Choice => ({
+	id: choiceOf.backTo(number),
+	label: {id: 'back-to-setting', values: {setting: nameOfTrial(number, trial)}},
+});
+
 /** What may follow on the readings with a bias setting. */
-export function biasOptions({check}: Dialogue): readonly Option[] {
+export function biasOptions({check}: Dialogue): readonly Choice[] {
 	const series = openSeries(check);
 	const trials = trialsOf(check);
 	const open = hasOnReadings(series) ? trials.length : undefined;
 	const earlier = trials.flatMap((trial, index) => {
 		const number = index + 1;
-		return number === open
-			? []
-			: [{id: choiceOf.backTo(number), label: `go back to setting ${nameOfTrial(number, trial)}`}];
+		return number === open ? [] : [backTo(number, trial)];
 	});
 	return [
-		{id: 'adjust', label: 'adjust the device, probe again'},
-		...(open === undefined ? [] : [{id: choiceOf.keep(open), label: 'keep this setting'}]),
+		{id: 'adjust', label: plainly('adjust-bias')},
+		...(open === undefined ? [] : [{id: choiceOf.keep(open), label: plainly('keep-setting')}]),
 		...earlier,
-		{id: 'steps', label: 'one more round, or a correction'},
+		{id: 'steps', label: plainly('round-or-correction')},
 	];
 }
 
-export function strikeOptions({check}: Dialogue): readonly Option[] {
+export function strikeOptions({check}: Dialogue): readonly Choice[] {
 	const series = openSeries(check);
 	return places.flatMap((place) =>
 		series[place].flatMap((round, index) =>
@@ -109,7 +113,15 @@ export function strikeOptions({check}: Dialogue): readonly Option[] {
 				? [
 						{
 							id: choiceOf.round(place, index),
-							label: `${placeLabel(place)}${place === 'extra' ? ' radius' : ''}, round ${index + 1}: ${round.innerLimit.typed} / ${round.outerLimit?.typed ?? ''}`,
+							label: {
+								id: 'round',
+								values: {
+									place,
+									number: index + 1,
+									innerLimit: round.innerLimit.typed,
+									outerLimit: round.outerLimit?.typed,
+								},
+							},
 						},
 					]
 				: [],
@@ -117,31 +129,27 @@ export function strikeOptions({check}: Dialogue): readonly Option[] {
 	);
 }
 
-const strikeReasons = ['bumped the deck', 'read before it had settled', 'misread the gauge', 'draught or a door'];
-
-export function reasonsFor(excused: {readonly kind: 'override' | 'strike'; readonly step?: string}): readonly Option[] {
+export function reasonsFor(excused: {readonly kind: 'override' | 'strike'; readonly step?: string}): readonly Choice[] {
 	const reasons = excused.kind === 'strike' ? strikeReasons : (stepById(excused.step ?? '')?.reasons ?? []);
 	return [
-		...reasons.map((reason) => ({id: reason, label: reason})),
-		{id: otherReason, label: 'another reason (type it)'},
+		...reasons.map((reason): Choice => ({id: reason, label: {id: 'reason', values: {reason}}})),
+		{id: otherReason, label: plainly('other-reason')},
 	];
 }
 
-export function stageOptions({check}: Dialogue, {progress, step}: Position): readonly Option[] {
+export function stageOptions({check}: Dialogue, {progress, step}: Position): readonly Choice[] {
 	const seen = [...new Set<StageId>(progress.visible.map((one) => one.stage))];
-	const stageOption = (stage: StageId): Option => {
+	const stageOption = (stage: StageId): Choice => {
 		const states = progress.visible.filter((one) => one.stage === stage).map((one) => progress.stateOf(one));
-		return {id: choiceOf.stage(stage), label: `[${marks[worstOf(states)]}] ${stages[stage]}`};
+		return {id: choiceOf.stage(stage), label: {id: 'listed', values: {state: worstOf(states), title: stages[stage]}}};
 	};
 	// A filed check was opened again for its put-back list alone.
 	if (check.reopened) return seen.filter((stage) => afterStop.includes(stage)).map(stageOption);
 	return [
-		check.stopped
-			? {id: 'carry-on', label: 'carry on with the check after all'}
-			: {id: 'stop', label: 'stop here and put the deck back'},
-		{id: 'take-back', label: 'take the last reading back'},
-		{id: 'strike', label: 'strike a round out'},
-		...(step?.input.kind === 'rounds' ? [{id: 'enough', label: 'go on with the rounds there are'}] : []),
+		check.stopped ? {id: 'carry-on', label: plainly('carry-on')} : {id: 'stop', label: plainly('stop')},
+		{id: 'take-back', label: plainly('take-back')},
+		{id: 'strike', label: plainly('strike')},
+		...(step?.input.kind === 'rounds' ? [{id: 'enough', label: plainly('fewer-rounds')}] : []),
 		...seen.map(stageOption),
 	];
 }
@@ -149,20 +157,20 @@ export function stageOptions({check}: Dialogue, {progress, step}: Position): rea
 const gravest: readonly StepState[] = ['problem', 'again', 'open', 'overridden', 'done'];
 const worstOf = (states: readonly StepState[]): StepState => gravest.find((state) => states.includes(state)) ?? 'open';
 
-export function stepOptions({progress}: Position, stage: StageId): readonly Option[] {
+export function stepOptions({progress}: Position, stage: StageId): readonly Choice[] {
 	return progress.visible
 		.filter((one) => one.stage === stage)
 		.map((one) => {
-			const state = progress.stateOf(one);
-			return {id: choiceOf.step(one), label: `[${marks[state]}] ${one.title}`};
+			const values = {state: progress.stateOf(one), title: one.title};
+			return {id: choiceOf.step(one), label: {id: 'listed', values}};
 		});
 }
 
 /** The remedies that make sense for this arm. */
-export const remedyOptions = (facts: Facts): readonly Option[] =>
-	remedies.filter(({when}) => when?.(facts) ?? true).map(({id, label}) => ({id, label}));
+export const remedyOptions = (facts: Facts): readonly Choice[] =>
+	remedies.filter(({when}) => when?.(facts) ?? true).map(({id, label}) => ({id, label: named(label)}));
 
-export type SideOption = Option & {readonly keys: readonly string[]};
+export type SideOption<L = Label> = Choice<L> & {readonly keys: readonly string[]};
 
 /** Two sides, each with its letter; the signs go to the side that they mean on this gauge. */
 export function sideOptions(sides: Sides, facts: Facts): readonly SideOption[] {
@@ -170,7 +178,7 @@ export function sideOptions(sides: Sides, facts: Facts): readonly SideOption[] {
 	const plusSide = words === 'sign-of-gauge' || signOfPlus(facts) === 1 ? plus : minus;
 	return [plus, minus].map((side) => ({
 		id: side.word,
-		label: side.label,
+		label: named(side.label),
 		keys: [side.word.charAt(0), ...(sign === 'of-gauge' ? [side === plusSide ? '+' : '-'] : [])],
 	}));
 }

@@ -1,4 +1,3 @@
-import type {Option} from '../procedure/step.js';
 import {takes} from '../procedure/step.js';
 import {nextLine, tickStates} from '../procedure/ticks.js';
 import {type Dialogue, earlierText, type Position, positionOf} from './dialogue.js';
@@ -16,10 +15,11 @@ import {
 	verdictOptions,
 	wayOptions,
 } from './prompt-options.js';
+import {type Choice, type Label, named, plainly, type Question} from './says.js';
 import {openSeries} from './series.js';
 
-/** What kind of entry is wanted now. Faces draw one control for each kind. */
-export type Prompt = {readonly key: string} & (
+/** What kind of entry is wanted now, with its labels and its question by id, or in words for the faces. */
+export type Prompt<L = string, Q = string> = {readonly key: string} & (
 	| {
 			readonly kind: 'field';
 			readonly initial: string;
@@ -31,17 +31,20 @@ export type Prompt = {readonly key: string} & (
 			/** What is offered was given before, not only suggested. */
 			readonly given?: true;
 	  }
-	| {readonly kind: 'choice'; readonly options: readonly Option[]; readonly initial?: string | undefined}
-	| {readonly kind: 'yes-no'; readonly question?: string}
+	| {readonly kind: 'choice'; readonly options: readonly Choice<L>[]; readonly initial?: string | undefined}
+	| {readonly kind: 'yes-no'; readonly question?: Q}
 	/** y, or the number of what is not so. */
 	| {readonly kind: 'still'; readonly items: readonly string[]}
 	/** One key for one of two sides. */
-	| {readonly kind: 'side'; readonly options: readonly SideOption[]}
+	| {readonly kind: 'side'; readonly options: readonly SideOption<L>[]}
 	| {readonly kind: 'none'}
 );
 
+/** As the dialogue gives it. */
+export type AskedPrompt = Prompt<Label, Question>;
+
 /** The prompt that belongs to a dialogue. */
-export function promptOf(dialogue: Dialogue): Prompt {
+export function promptOf(dialogue: Dialogue): AskedPrompt {
 	const position = positionOf(dialogue);
 	const {mode} = dialogue;
 	switch (mode.kind) {
@@ -70,7 +73,7 @@ export function promptOf(dialogue: Dialogue): Prompt {
 	}
 }
 
-function askPrompt(dialogue: Dialogue, position: Position): Prompt {
+function askPrompt(dialogue: Dialogue, position: Position): AskedPrompt {
 	const {step, slot, stuck, mendable, progress} = position;
 	if (!step) return {key: 'complete', kind: 'none'};
 	if (stuck && !mendable) return {key: `${step.id}-stuck`, kind: 'choice', options: wayOptions(position, step)};
@@ -94,7 +97,7 @@ function askPrompt(dialogue: Dialogue, position: Position): Prompt {
 			return {
 				key,
 				kind: 'choice',
-				options: input.options,
+				options: input.options.map(({id, label}) => ({id, label: named(label)})),
 				initial: typeof value === 'string' ? value : step.suggest?.(progress.facts),
 			};
 		}
@@ -102,7 +105,11 @@ function askPrompt(dialogue: Dialogue, position: Position): Prompt {
 			return {key, kind: 'yes-no'};
 		case 'ticks': {
 			const line = takes(step, 'ticks') ? nextLine(tickStates(step, progress.facts)) : undefined;
-			return {key: `${key}-${line?.id ?? 'all'}`, kind: 'yes-no', question: line?.text ?? 'All still so?'};
+			return {
+				key: `${key}-${line?.id ?? 'all'}`,
+				kind: 'yes-no',
+				question: line ? named(line.text) : plainly('all-still-so'),
+			};
 		}
 		case 'profile':
 			return {
@@ -111,8 +118,8 @@ function askPrompt(dialogue: Dialogue, position: Position): Prompt {
 				options: [
 					...progress.facts.profiles
 						.filter((one) => one.kind === input.of && !one.setAside)
-						.map(({id, name}) => ({id, label: name})),
-					{id: 'new', label: 'enter a new one'},
+						.map(({id, name}) => ({id, label: named(name)})),
+					{id: 'new', label: plainly('new-profile')},
 				],
 			};
 		case 'still':

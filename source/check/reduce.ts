@@ -9,6 +9,7 @@ import {type Answer, answerOf, type Check} from './check.js';
 import {closeSeries} from './close-series.js';
 import {allDoubts, doubtsAfter, doubtsWithStep, isOffered, isStillInDoubt, touchesReadings} from './doubts.js';
 import {setLimit, strike, takeBack} from './rounds.js';
+import {plainly} from './says.js';
 import {newSeries} from './series.js';
 import {closeTrial, leaveBias} from './trials.js';
 
@@ -58,7 +59,7 @@ function changed(check: Check, action: Action): Check {
 		case 'override':
 			return override(check, action);
 		case 'ask-again':
-			return askAnew(check, action.steps, 'to be asked anew', action.at);
+			return askAnew(check, action.steps, plainly('asked-anew'), action.at);
 		case 'limit':
 			return setLimit(check, action);
 		case 'take-back':
@@ -106,7 +107,9 @@ function answer(check: Check, {step: id, value, typed, at}: Of<'answer'>): Check
 	const start = isOther && touches.includes('trial') ? closeTrial(check, at) : check;
 	const answered = {...start, answers: {...start.answers, [id]: next}};
 	if (!isOther) return answered;
-	const closed = touches.includes('rounds') ? closeSeries(answered, `changed: ${titleOf(id)}`, at) : answered;
+	const closed = touches.includes('rounds')
+		? closeSeries(answered, {id: 'answer-changed', values: {step: id}}, at)
+		: answered;
 	const touched = touches.filter((one) => one !== 'rounds' && one !== 'trial');
 	// A changed condition stays with the earlier series as it was, with all that is asked anew now; a correction of what
 	// was wrong all along holds for every series.
@@ -115,7 +118,6 @@ function answer(check: Check, {step: id, value, typed, at}: Of<'answer'>): Check
 }
 
 const isSame = (one: AnswerValue, other: AnswerValue): boolean => JSON.stringify(one) === JSON.stringify(other);
-const titleOf = (id: string): string => stepById(id)?.title ?? id;
 
 /**
  * Takes the answers of a profile over; what it does not have, and another one had, goes. Another arm, cartridge or set
@@ -126,7 +128,7 @@ function fill(check: Check, {answers, clears = [], at}: Of<'fill'>): Check {
 		const picked = stepById(id)?.input.kind === 'profile' ? answerOf(check, id) : undefined;
 		return picked !== undefined && picked.value !== value;
 	});
-	const start = other ? keepAll(closeSeries(check, 'another profile', at), clears, check) : check;
+	const start = other ? keepAll(closeSeries(check, plainly('other-profile'), at), clears, check) : check;
 	const left = Object.entries(start.answers).filter(([id]) => !clears.some((one) => one === id) || id in answers);
 	return Object.entries(answers).reduce(
 		(filled, [step, {value, typed}]) =>
@@ -135,13 +137,14 @@ function fill(check: Check, {answers, clears = [], at}: Of<'fill'>): Check {
 	);
 }
 
-function override(check: Check, {step, reason, sentence, at}: Of<'override'>): Check {
+function override(check: Check, {step, reason, problem: {id, values}, at}: Of<'override'>): Check {
 	const old = check.answers[step];
 	if (!old) return check;
+	const given = {problem: {id, values}, reason, at};
 	return {
 		...check,
-		answers: {...check.answers, [step]: {...old, override: {reason, sentence, at}}},
-		overrides: [...check.overrides, {step, reason, sentence, at, series: check.series.length}],
+		answers: {...check.answers, [step]: {...old, override: given}},
+		overrides: [...check.overrides, {step, ...given, series: check.series.length}],
 	};
 }
 
@@ -163,7 +166,7 @@ function doubted(check: Check): Check {
 function workAgain(check: Check, at: string): Check {
 	const back = stepIdsOf(check.answers).filter(isPutBack);
 	if (back.length === 0) return check;
-	const closed = closeSeries(check, 'the deck was being put back in between', at);
+	const closed = closeSeries(check, plainly('put-back-between'), at);
 	const undone = back.flatMap((id) => undoneBy[id] ?? []);
 	const asked = askAgain(closed, [...back, ...undone]);
 	return {...asked, doubts: allDoubts(asked)};
@@ -188,7 +191,7 @@ function stillSo(check: Check, {doubt, at}: Of<'still-so'>): Check {
 
 /** Something changed while the check was left: its steps are asked anew, in a new series where the readings hang on it. */
 function changedMeanwhile(check: Check, {doubt, steps, what, at}: Of<'changed'>): Check {
-	const because = `changed while the check was left: ${what}`;
+	const because = {id: 'changed-while-left', values: {what}} as const;
 	const start = touchesReadings(doubt) ? closeSeries(check, because, at) : check;
 	const asked = isOffered(doubt) ? askAgain(start, steps) : askAnew(start, steps, because, at);
 	return {...asked, doubts: asked.doubts.filter((one) => one !== doubt || isStillInDoubt(asked, doubt))};

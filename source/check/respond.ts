@@ -6,14 +6,14 @@ import {type Dialogue, type Position, positionOf} from './dialogue.js';
 import {wasLeft} from './doubts.js';
 import {act, ask, calm, type Entry, refuse, visit} from './entry.js';
 import {nextSlot, type Slot, slotBefore} from './rounds.js';
+import {plainly} from './says.js';
 
 export type {Entry} from './entry.js';
 
 /** The dialogue after an entry; `back` from the very first step gives undefined: leave for home. */
 export function respond(dialogue: Dialogue, entry: Entry, at: string): Dialogue | undefined {
 	const back = wasLeft(dialogue.check, at) ? act(dialogue, {type: 'resume', at}) : undefined;
-	if (back && positionOf(back).step?.input.kind === 'still')
-		return refuse(back, 'Some time has passed, so your last entry was not taken: first this.');
+	if (back && positionOf(back).step?.input.kind === 'still') return refuse(back, plainly('time-passed'));
 	// Where no doubt is asked now, it is kept for the case that the probe is taken up again.
 	return taken(back && back.check.doubts.length > 0 ? {...dialogue, check: back.check} : dialogue, entry, at);
 }

@@ -3,6 +3,7 @@ import type {Dialogue} from '../check/dialogue.js';
 import {seriesNotice} from '../check/entry.js';
 import type {PracticeNotes} from '../check/practice-notes.js';
 import {reduce} from '../check/reduce.js';
+import {type Notice, plainly} from '../check/says.js';
 import {lessonArms} from '../practice/arms.js';
 import type {Settings} from '../procedure/settings.js';
 import {BenchAtWork} from '../teaching/bench-at-work.js';
@@ -78,9 +79,9 @@ export class PracticeWorkbench extends OpenWorkbench implements PracticeDesk {
 	}
 
 	/** Rounds of one series are taken on one deck: what hands have put right since begins another one. */
-	#onItsDeck(check: Check): {readonly kept: Check; readonly notice?: string} {
+	#onItsDeck(check: Check): {readonly kept: Check; readonly notice?: Notice} {
 		if (!isDeckChanged(check)) return {kept: check};
-		const because = 'the deck was put right by hand';
+		const because = plainly('put-right-by-hand');
 		const kept = reduce(check, {type: 'new-series', because, steps: [], at: this.now()});
 		const notice = seriesNotice(check, kept);
 		return {kept, ...(notice === undefined ? {} : {notice})};

@@ -2,6 +2,7 @@ import type {Check, Series} from '../check/check.js';
 import {placeLabel} from '../procedure/places.js';
 import {documentOfCheck} from '../results/document-of-check.js';
 import {type Figures, figuresOf, isMeasured} from '../results/figures.js';
+import {becauseText} from '../words/says.js';
 import {sideForce, span} from '../words/wording.js';
 import {bandRow} from './band-rows.js';
 import {type BandRow, line, type Shown} from './shown-lines.js';
@@ -28,7 +29,7 @@ export function earlierRows(check: Check): BandRow[] {
 export const beforeAndAfter = (check: Check, now: Figures): Shown[] =>
 	closedSeries(check).flatMap((series, index) => {
 		const before = figuresOfSeries(check, series);
-		const title = `Series ${index + 1} closed: ${series.closed?.because ?? ''}`;
+		const title = `Series ${index + 1} closed: ${series.closed ? becauseText(series.closed.because) : ''}`;
 		return before ? [line(title, 'strong'), comparison(before, now)] : [line(`${title} (no figures)`, 'strong')];
 	});
 

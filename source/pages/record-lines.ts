@@ -5,6 +5,7 @@ import {nameOfTrial, trialsOf} from '../check/trials.js';
 import {offPlaces, onPlaces, placeLabel} from '../procedure/places.js';
 import type {FinishedCheck} from '../results/record.js';
 import {type Voids, voidLines} from '../results/voids.js';
+import {becauseText, reasonText} from '../words/says.js';
 import {practiceNotice} from './practice-words.js';
 import {line, type Shown} from './shown-lines.js';
 import {verdictLines} from './verdict-lines.js';
@@ -60,7 +61,7 @@ const roundLine =
 	(where: string) =>
 	(round: Round, number: number): Shown =>
 		line(
-			`${where}, round ${number + 1}${round.gauge === 'turned' ? ', gauge turned' : ''}: ${round.innerLimit.typed} / ${round.outerLimit?.typed ?? '…'}${round.struck ? ` (struck out: ${round.struck.reason})` : ''}`,
+			`${where}, round ${number + 1}${round.gauge === 'turned' ? ', gauge turned' : ''}: ${round.innerLimit.typed} / ${round.outerLimit?.typed ?? '…'}${round.struck ? ` (struck out: ${reasonText(round.struck.reason)})` : ''}`,
 		);
 
 function seriesLines(check: Check, series: Series, index: number): Shown[] {
@@ -74,6 +75,6 @@ function seriesLines(check: Check, series: Series, index: number): Shown[] {
 	return [
 		...rounds,
 		...trials,
-		...(series.closed ? [line(`Series ${index + 1} closed: ${series.closed.because}`)] : []),
+		...(series.closed ? [line(`Series ${index + 1} closed: ${becauseText(series.closed.because)}`)] : []),
 	];
 }

@@ -10,6 +10,7 @@ import {type Figures, figuresOf, isMeasured} from '../results/figures.js';
 import {type Issued, issuedOf} from '../results/issued.js';
 import {assumedLine} from '../results/one-more-round.js';
 import {lastBands} from '../results/years/last-bands.js';
+import {overriddenText, reasonText} from '../words/says.js';
 import {listed, plainNumber, sureFirst, verdictWord} from '../words/wording.js';
 import {bandsPicture} from './band-rows.js';
 import {beforeAndAfter, earlierRows} from './before-and-after.js';
@@ -108,9 +109,11 @@ export type Overridden = {
 export function overriddenIn(check: Check): readonly Overridden[] {
 	if (check.overrides.length === 0) return [];
 	const {visible, stateOf} = progressOf(check);
-	return check.overrides.map(({step: id, reason, sentence, at, series}) => {
+	return check.overrides.map((given) => {
+		const {step: id, at, series} = given;
 		const step = visible.find((one) => one.id === id);
 		const holds = step !== undefined && stateOf(step) === 'overridden' && answerOf(check, id)?.override?.at === at;
+		const [sentence, reason] = [overriddenText(given), reasonText(given.reason)];
 		return {title: stepById(id)?.title ?? id, sentence, reason, series, holds};
 	});
 }

@@ -4,12 +4,13 @@ import {type Prompt, promptOf} from '../check/prompt.js';
 import {respond} from '../check/respond.js';
 import type {Slot} from '../check/rounds.js';
 import type {Facts} from '../procedure/facts.js';
+import type {Trouble} from '../procedure/problem.js';
 import {unitOf} from '../procedure/read-answer.js';
 import {gaugeUnitOf} from '../procedure/readings.js';
 import type {Step, Words} from '../procedure/step.js';
 import {limitAsk} from '../procedure/steps-probe.js';
 import {units} from '../units.js';
-import {problemText} from '../words/problem-text.js';
+import {promptInWords, says} from '../words/says.js';
 import {consequencesOf} from './consequences.js';
 import {line, type Shown} from './shown-lines.js';
 
@@ -40,7 +41,7 @@ export type View = {
 export function viewOf(dialogue: Dialogue, typed = ''): View {
 	const position = positionOf(dialogue);
 	const {step, progress} = position;
-	const prompt = promptOf(dialogue);
+	const prompt = promptInWords(promptOf(dialogue));
 	const count = step ? stageCount(progress, step) : undefined;
 	return {
 		arm: `${dialogue.check.practice ? 'PRACTICE: ' : ''}${progress.facts.text('arm-name') ?? 'new arm'}`,
@@ -49,7 +50,7 @@ export function viewOf(dialogue: Dialogue, typed = ''): View {
 		title: titleOf(dialogue, step),
 		ask: askOf(dialogue, position),
 		shown: shownFor(dialogue, position, prompt, typed),
-		refusal: dialogue.refusal,
+		refusal: dialogue.refusal && says.refusal(dialogue.refusal),
 		unit: unitLabel(step, position),
 		why: step ? words(step.why, progress.facts) : '',
 		mistake: step ? words(step.mistake, progress.facts) : '',
@@ -103,6 +104,8 @@ function askOf({mode}: Dialogue, {step, slot, progress: {facts, problemOf}}: Pos
 	}
 }
 
+const problemText = (problem: Trouble | undefined): string => (problem ? says.problem(problem) : '');
+
 /** To be read whole, however many pages that takes. */
 const isLong = (step: Step | undefined): boolean =>
 	step?.input.kind === 'verdict' || step?.input.kind === 'bias-result';
@@ -121,7 +124,7 @@ function shownFor(dialogue: Dialogue, position: Position, prompt: Prompt, typed:
 	if (mode.kind !== 'ask') return mode.kind === 'side' && position.slot ? consequencesOf(dialogue, position) : [];
 	const {step, progress, stuck} = position;
 	const problem = stuck && step && typed.trim() === '' ? [line(problemText(progress.problemOf(step)), 'bad')] : [];
-	const notice = dialogue.notice === undefined ? [] : [line(dialogue.notice, 'warn')];
+	const notice = dialogue.notice === undefined ? [] : [line(says.notice(dialogue.notice), 'warn')];
 	const caution =
 		step?.caution && (!isRounds(step) || isFirstReading(position.slot)) ? [line(step.caution, 'warn')] : [];
 	// What is wrong comes first: on a small screen the rest may be a page further.

@@ -4,6 +4,7 @@ import {afterSaving} from '../pages/after-saving.js';
 import {inWords, type Shown} from '../pages/shown-lines.js';
 import {type View, viewOf} from '../pages/view.js';
 import type {FinishedCheck} from '../results/record.js';
+import {says} from '../words/says.js';
 import type {Workbench} from '../workbench.js';
 import {entryOf, plainCommands, promptLines, unknownCommand} from './ask.js';
 import {readAnswer, seenAtBench} from './at-bench.js';
@@ -121,7 +122,9 @@ async function take(workbench: Workbench, dialogue: Dialogue, {prompt}: View, te
 }
 
 const told = (dialogue: Dialogue): Taken =>
-	dialogue.refusal === undefined ? {kind: 'next', dialogue} : {kind: 'refused', sentence: dialogue.refusal, dialogue};
+	dialogue.refusal === undefined
+		? {kind: 'next', dialogue}
+		: {kind: 'refused', sentence: says.refusal(dialogue.refusal), dialogue};
 
 /** An entry may be refused and yet change the check: after a long silence the conditions are asked first. */
 async function kept(workbench: Workbench, next: Dialogue): Promise<Taken> {

@@ -46,7 +46,7 @@ export function middleProblem(facts: Facts): Problem | undefined {
 	return {
 		id: 'middle-not-between',
 		values: {innerMm: inner, outerMm: outer},
-		ways: [{label: 'correct the middle radius', do: 'ask-again', steps: ['bias-radius-middle']}],
+		ways: [{id: 'correct-middle', do: 'ask-again', steps: ['bias-radius-middle']}],
 	};
 }
 

@@ -28,7 +28,7 @@ export function clearanceOf(facts: Facts): ClearanceState {
 export function clearanceProblem(facts: Facts): Problem | undefined {
 	const {stylusMm, stylusWindow, guardMm} = clearanceOf(facts);
 	if (stylusMm === undefined) return;
-	const again = {label: 'set the height, then measure again', do: 'ask-again', steps: ['clearance']} as const;
+	const again = {id: 'set-height', do: 'ask-again', steps: ['clearance']} as const;
 	const [low, high] = stylusWindow;
 	if (!isWithin(stylusMm, stylusWindow))
 		return {
@@ -40,7 +40,7 @@ export function clearanceProblem(facts: Facts): Problem | undefined {
 		return {
 			id: 'guard-too-near',
 			values: {guardMm},
-			ways: [again, {label: 'take the mat off', do: 'ask-again', steps: ['mat']}],
+			ways: [again, {id: 'take-mat-off', do: 'ask-again', steps: ['mat']}],
 		};
 	return;
 }

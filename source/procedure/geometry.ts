@@ -4,7 +4,7 @@ import {type ArmGeometry, reaches, reachMm} from '../measures/geometry.js';
 import type {Facts} from './facts.js';
 import {pivotPlaces} from './pivot-places.js';
 import type {OffPlace} from './places.js';
-import type {Problem, Trouble, Way} from './problem.js';
+import type {Problem, Trouble, Way, WayId} from './problem.js';
 import type {StepId} from './step-ids.js';
 import {workedOutArm} from './worked-out-arm.js';
 
@@ -33,7 +33,7 @@ export const probeRadii = (facts: Facts): readonly ProbeRadius[] =>
 export const offRadiusMm = (facts: Facts, place: OffPlace): number | undefined =>
 	facts.number(`radius-${place === 'closing' ? 'inner' : place}`);
 
-const wayTo = (id: StepId, name: string): Way => ({label: `correct the ${name}`, do: 'ask-again', steps: [id]});
+const wayTo = (id: WayId, step: StepId): Way => ({id, do: 'ask-again', steps: [step]});
 
 /** An arm whose stylus cannot cross a record. */
 export function armProblem(facts: Facts): Problem | undefined {
@@ -43,7 +43,7 @@ export function armProblem(facts: Facts): Problem | undefined {
 	return {
 		id: 'never-crosses-record',
 		values: {leastMm, mostMm},
-		ways: [wayTo('arm-length', 'effective length'), wayTo('arm-pivot-distance', 'pivot distance')],
+		ways: [wayTo('correct-length', 'arm-length'), wayTo('correct-pivot', 'arm-pivot-distance')],
 	};
 }
 
@@ -64,10 +64,10 @@ export function nullsProblem(facts: Facts): Problem | undefined {
 	return {
 		...trouble,
 		ways: [
-			wayTo('arm-null-other', 'other null radius'),
-			wayTo('arm-null-radius', 'first null radius'),
-			wayTo('arm-length', 'effective length'),
-			{label: 'measure the pivot distance', do: 'ask-again', steps: ['arm-pivot-distance']},
+			wayTo('correct-other-null', 'arm-null-other'),
+			wayTo('correct-null', 'arm-null-radius'),
+			wayTo('correct-length', 'arm-length'),
+			{id: 'measure-pivot', do: 'ask-again', steps: ['arm-pivot-distance']},
 		],
 	};
 }
@@ -75,22 +75,22 @@ export function nullsProblem(facts: Facts): Problem | undefined {
 /** A radius in the middle of the recorded part of a 30 cm disc. */
 const middleOfRecordMm = 100;
 
-const radiusNames = {inner: 'inner radius', outer: 'outer radius', extra: 'third radius'} as const;
+const corrections = {inner: 'correct-inner', outer: 'correct-outer', extra: 'correct-third'} as const;
 
 /** A probe radius that cannot be probed, or not beside the others asked before it. */
 export function radiusProblem(place: ProbeRadius['place'], facts: Facts): Problem | undefined {
 	const radiusMm = facts.number(`radius-${place}`);
 	if (radiusMm === undefined) return;
-	const own = wayTo(`radius-${place}`, radiusNames[place]);
+	const own = wayTo(corrections[place], `radius-${place}`);
 	const trouble = unreachable(radiusMm, facts) ?? clash(place, radiusMm, facts);
 	if (trouble !== undefined)
-		return {...trouble, ways: place === 'outer' ? [own, wayTo('radius-inner', 'inner radius')] : [own]};
+		return {...trouble, ways: place === 'outer' ? [own, wayTo('correct-inner', 'radius-inner')] : [own]};
 	const leastMm = limits.linkageInnerRadiusMm.value;
 	if (place !== 'inner' || !facts.is('arm-auto-stop', 'yes') || !isBelow(radiusMm, leastMm)) return;
 	return {
 		id: 'stop-takes-hold',
 		values: {leastMm},
-		ways: [own, wayTo('arm-auto-stop', 'automatic stop')],
+		ways: [own, wayTo('correct-stop', 'arm-auto-stop')],
 	};
 }
 

@@ -111,9 +111,9 @@ export function closingOf(facts: Facts): Closing | undefined {
 }
 
 const probeAgain: Way = {
-	label: 'probe again from the start: a new series',
+	id: 'probe-anew',
 	do: 'new-series',
-	because: 'the closing round was off',
+	because: 'closing-off',
 	steps: ['wires'],
 };
 

@@ -90,12 +90,12 @@ function leaningShare(facts: Facts): number {
 export function levelProblem(facts: Facts): Problem | undefined {
 	const level = levelOf(facts);
 	if (!level) return;
-	const again = {label: 'level the armboard, then read it again', do: 'ask-again', steps: levelSteps} as const;
+	const again = {id: 'level-again', do: 'ask-again', steps: levelSteps} as const;
 	if (!level.pairs)
 		return {
 			id: 'level-read-once',
 			values: {},
-			ways: [{label: 'turn the level round and read it again', do: 'ask-again', steps: unread(facts)}],
+			ways: [{id: 'turn-level', do: 'ask-again', steps: unread(facts)}],
 		};
 	if (level.passes) return;
 	const worst = Math.max(...level.shares.map(({sharePct}) => Math.abs(sharePct)));

@@ -62,11 +62,45 @@ export type Trouble = Said<ProblemValues>;
 /** Steps that must be confirmed with yes; only the date of the next check may be declined. */
 export type UnconfirmedStep = Exclude<IdOf<'confirm'>, 'next-check'>;
 
+/** Ways out, each by its id. */
+export type WayId =
+	| 'correct-length'
+	| 'correct-pivot'
+	| 'correct-null'
+	| 'correct-other-null'
+	| 'correct-inner'
+	| 'correct-outer'
+	| 'correct-third'
+	| 'correct-stop'
+	| 'correct-middle'
+	| 'correct-lowest'
+	| 'correct-highest'
+	| 'correct-playing'
+	| 'measure-pivot'
+	| 'type-offset'
+	| 'from-both-nulls'
+	| 'set-height'
+	| 'take-mat-off'
+	| 'level-again'
+	| 'turn-level'
+	| 'weigh-now'
+	| 'set-force'
+	| 'set-force-guarded'
+	| 'type-range'
+	| 'weigh-guarded'
+	| 'type-guard-mass'
+	| 'weighed-guarded'
+	| 'add-guard-mass'
+	| 'tick-again'
+	| 'probe-anew'
+	| 'do-now'
+	| 'switch-on';
+
 /** A way out of an answer that does not pass. */
-export type Way = {readonly label: string} & (
+export type Way = {readonly id: WayId} & (
 	| {readonly do: 'ask-again'; readonly steps: readonly StepId[]}
 	| {readonly do: 'set'; readonly step: StepId; readonly value: AnswerValue; readonly typed: string}
-	| {readonly do: 'new-series'; readonly because: string; readonly steps: readonly StepId[]}
+	| {readonly do: 'new-series'; readonly because: 'closing-off'; readonly steps: readonly StepId[]}
 );
 
 export type Problem = Trouble & {readonly ways: readonly Way[]};

@@ -2,6 +2,7 @@ import type {UnitId} from '../units.js';
 import type {Facts} from './facts.js';
 import type {OffPlace, OnPlace} from './places.js';
 import type {Problem} from './problem.js';
+import type {OverrideReason} from './reasons.js';
 import type {IdOf, KindOf, OptionOf, StepId} from './step-ids.js';
 
 /** The stages of a check, in the order in which they come; the head line counts them. */
@@ -120,7 +121,7 @@ export type Step = {
 	/** Belongs to the profile that is kept and used again. */
 	readonly profile?: ProfileKind;
 	/** Reasons offered when someone goes on although it does not pass. */
-	readonly reasons?: readonly string[];
+	readonly reasons?: readonly OverrideReason[];
 };
 
 /** What a step is besides its id: its answer is of the kind that the table of ids says. */

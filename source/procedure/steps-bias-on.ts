@@ -114,7 +114,7 @@ export const biasOnSteps: readonly Step[] = [
 		mistake: 'Moving a lead while reaching for the device.',
 		input: {kind: 'confirm'},
 		when: isSet,
-		verify: (facts) => mustBe(facts, 'bias-on', 'switch it on now, then confirm'),
+		verify: (facts) => mustBe(facts, 'bias-on', 'switch-on'),
 		touches: ['trial'],
 		staysTrueMinutes: 30,
 	}),

@@ -35,8 +35,8 @@ const asked = [
 						id: 'low-force-too-high',
 						values: {},
 						ways: [
-							{label: 'correct the lowest force', do: 'ask-again', steps: ['force-low']},
-							{label: 'correct the playing force', do: 'ask-again', steps: ['playing-force', 'force-low']},
+							{id: 'correct-lowest', do: 'ask-again', steps: ['force-low']},
+							{id: 'correct-playing', do: 'ask-again', steps: ['playing-force', 'force-low']},
 						],
 					}
 				: undefined,
@@ -55,8 +55,8 @@ const asked = [
 						id: 'high-force-too-low',
 						values: {},
 						ways: [
-							{label: 'correct the highest force', do: 'ask-again', steps: ['force-high']},
-							{label: 'correct the playing force', do: 'ask-again', steps: ['playing-force', 'force-high']},
+							{id: 'correct-highest', do: 'ask-again', steps: ['force-high']},
+							{id: 'correct-playing', do: 'ask-again', steps: ['playing-force', 'force-high']},
 						],
 					}
 				: undefined,

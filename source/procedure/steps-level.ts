@@ -48,7 +48,7 @@ export const levelStageSteps: readonly Step[] = [
 		mistake: 'Putting it back somewhere else on the board. If it cannot be turned, answer with a dash (-).',
 		input: {...tilt, sides: frontBack, optional: true},
 		verify: levelProblem,
-		reasons: ['the deck cannot be levelled here', 'the arm is loaded by a spring', 'the level cannot be turned round'],
+		reasons: ['cannot-level', 'spring-loaded', 'level-cannot-turn'],
 		touches: ['rounds'],
 		staysTrueMinutes: halfADay,
 	}),

@@ -21,15 +21,15 @@ export const pivotSteps: readonly Step[] = [
 						id: 'offset-not-known',
 						values: {},
 						ways: [
-							{label: 'type the offset angle', do: 'ask-again', steps: ['arm-offset']},
+							{id: 'type-offset', do: 'ask-again', steps: ['arm-offset']},
 							{
-								label: 'work it out from both null radii',
+								id: 'from-both-nulls',
 								do: 'set',
 								step: 'arm-pivot-way',
 								value: 'nulls',
 								typed: pivotWays[0].label,
 							},
-							{label: 'measure the pivot distance', do: 'ask-again', steps: ['arm-pivot-distance']},
+							{id: 'measure-pivot', do: 'ask-again', steps: ['arm-pivot-distance']},
 						],
 					}
 				: undefined,

@@ -70,7 +70,7 @@ export const probeSteps: readonly Step[] = [
 		why: 'It shows whether anything moved while you probed. It counts like any other round.',
 		mistake: 'Skipping it because the figures look fine already.',
 		verify: closingProblem,
-		reasons: ['it is known what moved, and it does not matter', 'time is short'],
+		reasons: ['known-what-moved', 'time-short'],
 	}),
 	zeroAfterStep,
 	step('verdict', {

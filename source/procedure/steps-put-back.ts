@@ -26,7 +26,7 @@ const confirmation = (line: Confirmation): Step => ({
 	stage: 'back',
 	input: {kind: 'confirm'},
 	verify: (facts) => mustBe(facts, line.id),
-	reasons: ['it will be done by someone else, who knows', 'it cannot be done here'],
+	reasons: ['someone-else', 'cannot-do-here'],
 });
 
 function playingForceProblem(facts: Facts): Problem | undefined {
@@ -36,7 +36,7 @@ function playingForceProblem(facts: Facts): Problem | undefined {
 		return {
 			id: 'not-weighed',
 			values: {},
-			ways: [{label: 'weigh it now', do: 'ask-again', steps: ['back-force']}],
+			ways: [{id: 'weigh-now', do: 'ask-again', steps: ['back-force']}],
 		};
 	if (weighed === undefined || playing === undefined) return;
 	const offPct = 100 * (weighed / playing - 1);
@@ -45,7 +45,7 @@ function playingForceProblem(facts: Facts): Problem | undefined {
 	return {
 		id: 'playing-force-off',
 		values: {weighedMn: weighed, playingMn: playing, offPct, allowedPct},
-		ways: [{label: 'set the tracking force, weigh again', do: 'ask-again', steps: ['back-force']}],
+		ways: [{id: 'set-force', do: 'ask-again', steps: ['back-force']}],
 	};
 }
 
@@ -107,7 +107,7 @@ export const putBackSteps: readonly Step[] = [
 		mistake: 'Weighing with the guard on again.',
 		input: {kind: 'number', unit: 'gf', between: [grams(0.1), grams(12)], optional: true},
 		verify: playingForceProblem,
-		reasons: ['the owner wants this force', 'the scale is not at hand'],
+		reasons: ['owner-wants-force', 'no-scale'],
 	}),
 	confirmation({
 		id: 'back-level',

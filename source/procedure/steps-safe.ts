@@ -32,6 +32,6 @@ export const safeSteps = [
 				},
 			],
 		},
-		reasons: ['the maker demands power for this check', 'a licensed person is in charge'],
+		reasons: ['maker-wants-power', 'licensed-person'],
 	}),
 ];

@@ -20,14 +20,14 @@ const forceProblem =
 			return {
 				id: 'force-range-not-known',
 				values: {carriedMn: carried},
-				ways: [{label: "type the maker's range", do: 'ask-again', steps: ['force-low', 'force-high']}],
+				ways: [{id: 'type-range', do: 'ask-again', steps: ['force-low', 'force-high']}],
 			};
 		if (!isBelow(carried, low) && !isAbove(carried, high)) return;
 		const side = isBelow(carried, low) ? 'below' : 'above';
 		return {
 			id: 'force-outside-range',
 			values: {carriedMn: carried, side, lowMn: low, highMn: high},
-			ways: [{label: 'set the tracking force with the guard on, weigh again', do: 'ask-again', steps: [weighing]}],
+			ways: [{id: 'set-force-guarded', do: 'ask-again', steps: [weighing]}],
 		};
 	};
 
@@ -72,8 +72,8 @@ export const weighingSteps: readonly Step[] = [
 						id: 'guard-mass-not-known',
 						values: {},
 						ways: [
-							{label: 'weigh again with the guard on', do: 'ask-again', steps: ['weighed', 'force-reading']},
-							{label: "type the guard's mass", do: 'ask-again', steps: ['guard-mass']},
+							{id: 'weigh-guarded', do: 'ask-again', steps: ['weighed', 'force-reading']},
+							{id: 'type-guard-mass', do: 'ask-again', steps: ['guard-mass']},
 						],
 					}
 				: undefined,
@@ -103,14 +103,14 @@ export const weighingSteps: readonly Step[] = [
 						values: {},
 						ways: [
 							{
-								label: 'done: guard on, scale not zeroed',
+								id: 'weighed-guarded',
 								do: 'set',
 								step: 'weighed',
 								value: 'with',
 								typed: 'guard on, scale not zeroed on it',
 							},
 							{
-								label: "add the guard's known mass instead",
+								id: 'add-guard-mass',
 								do: 'set',
 								step: 'guard-account',
 								value: 'add',
@@ -133,10 +133,7 @@ export const weighingSteps: readonly Step[] = [
 			'A steel scale plate under a strong cartridge magnet reads wrong; and a scale that sits higher than the record shows too much.',
 		input: {kind: 'number', unit: 'gf', between: [grams(0.1), grams(12)]},
 		verify: forceProblem('force-reading'),
-		reasons: [
-			"the maker's range is for playing; the guard takes it beyond for the probe only",
-			'the maker gives no range',
-		],
+		reasons: ['guard-only', 'no-range'],
 		touches: ['clearance', 'rounds'],
 		staysTrueMinutes: halfADay,
 	}),
@@ -151,7 +148,7 @@ export const weighingSteps: readonly Step[] = [
 		mistake: 'Measuring to the guard instead of to the stylus.',
 		input: {kind: 'number', unit: 'mm', between: [0, 30]},
 		verify: clearanceProblem,
-		reasons: ['the gauge cannot stand lower or higher', 'the arm touches elsewhere'],
+		reasons: ['gauge-height-fixed', 'arm-touches-elsewhere'],
 		touches: ['rounds'],
 		staysTrueMinutes: 30,
 	}),
@@ -164,10 +161,7 @@ export const weighingSteps: readonly Step[] = [
 		input: {kind: 'number', unit: 'gf', between: [grams(0.1), grams(12)], optional: true},
 		when: (facts) => facts.is('arm-gravity-centre', 'far') || facts.is('mat', 'on-steel'),
 		verify: forceProblem('force-at-height'),
-		reasons: [
-			"the maker's range is for playing; the guard takes it beyond for the probe only",
-			'the maker gives no range',
-		],
+		reasons: ['guard-only', 'no-range'],
 		touches: ['rounds'],
 		staysTrueMinutes: halfADay,
 	}),

@@ -27,7 +27,7 @@ export function ticksProblem(step: StepOf<'ticks'>, facts: Facts): Problem | und
 	return {
 		id: 'lines-left',
 		values: {list: step.id, lines: missing.map(({line}) => line.id)},
-		ways: [{label: 'done now: tick again', do: 'set', step: step.id, value: yes, typed: describeTicks(yes)}],
+		ways: [{id: 'tick-again', do: 'set', step: step.id, value: yes, typed: describeTicks(yes)}],
 	};
 }
 

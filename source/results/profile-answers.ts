@@ -4,7 +4,7 @@ import {procedure} from '../procedure/index.js';
 import {fits, readAnswer} from '../procedure/read-answer.js';
 import {limitsOf, usualSettings} from '../procedure/settings.js';
 import type {Step} from '../procedure/step.js';
-import {problemText} from '../words/problem-text.js';
+import {says} from '../words/says.js';
 
 export type ProfileAnswers = Profile['answers'];
 
@@ -40,7 +40,7 @@ export function profileProblems(profile: Pick<Profile, 'kind' | 'answers'>): rea
 	const problems = steps.flatMap((step) => {
 		if (!facts.answered(step.id)) return [`${step.title}: no answer yet; a check will ask for it.`];
 		const problem = step.verify?.(facts);
-		return problem ? [`${step.title}: ${problemText(problem)}`] : [];
+		return problem ? [`${step.title}: ${says.problem(problem)}`] : [];
 	});
 	const unusual = profile.kind === 'arm' ? unusualLengths(facts) : undefined;
 	return unusual === undefined ? problems : [...problems, unusual];

@@ -1,7 +1,8 @@
 import type {Profile} from '../procedure/facts.js';
 import {readAnswer, readText} from '../procedure/read-answer.js';
 import type {AnswerValue, ProfileKind} from '../procedure/step.js';
-import {problemText} from '../words/problem-text.js';
+import {words} from '../words/index.js';
+import {says} from '../words/says.js';
 import {answersAfter, profileQuestions} from './profile-answers.js';
 import {nameSteps} from './profiles.js';
 
@@ -98,7 +99,8 @@ export const corrected = (profiles: readonly Profile[], {id, step: stepId, typed
 		if (before && before.typed === read.typed && isSame(before.value, read.value)) return old;
 		const next = {...old.answers, [stepId]: {typed: read.typed, value: read.value}};
 		const problem = step.verify?.(profileQuestions({kind: old.kind, answers: next}).facts);
-		if (problem) return `${problemText(problem)} What helps: ${problem.ways.map(({label}) => label).join(', or ')}.`;
+		if (problem)
+			return `${says.problem(problem)} What helps: ${problem.ways.map(({id: way}) => words.ways[way]).join(', or ')}.`;
 		return {...old, answers: answersAfter(old.kind, next, [stepId]), correctedAt: at};
 	});
 

@@ -3,6 +3,7 @@ import {promptOf} from '../check/prompt.js';
 import {viewOf} from '../pages/view.js';
 import {KEYS} from '../terminal/keys.js';
 import {useTerminalSize} from '../terminal/use-terminal-size.js';
+import {promptInWords} from '../words/says.js';
 import {Frame} from './frame.js';
 import {useCommands} from './keys-context.js';
 import {layoutOf} from './layout.js';
@@ -35,7 +36,7 @@ export const CheckScreen = (props: CheckProps): ReactNode => {
 		() => fieldKeys.begunAnew(),
 	);
 	const {dialogue, unsaved} = check;
-	const prompt = useMemo(() => promptOf(dialogue), [dialogue]);
+	const prompt = useMemo(() => promptInWords(promptOf(dialogue)), [dialogue]);
 	const fieldKeys = useFieldKeys(prompt, typed);
 	// A hold limit shows what it brings once it is taken; other fields show it while it is typed.
 	const tried = prompt.kind === 'field' && prompt.settle ? '' : typed;

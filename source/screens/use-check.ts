@@ -85,6 +85,6 @@ export function useCheck(
 			if (unsaved?.answerSaved) onHome();
 			else setUnsaved(undefined);
 		},
-		say: (sentence) => setDialogue((now) => ({...now, refusal: sentence})),
+		say: (sentence) => setDialogue((now) => ({...now, refusal: {id: 'not-read', values: {sentence}}})),
 	};
 }

@@ -1,4 +1,5 @@
 import type {Body} from './document.js';
+import {isJson, type Json, jsonAt, listAt} from './json.js';
 
 /**
  * The second stored form. A round may be taken with the gauge turned, and a check says whether the gauge was set anew for
@@ -9,17 +10,6 @@ import type {Body} from './document.js';
 /** The end of the scale of a percent gauge, where the first form left it out. */
 const scaleEndPct = 16;
 
-type Json = {readonly [key: string]: unknown};
-
-const isJson = (value: unknown): value is Json => typeof value === 'object' && value !== null && !Array.isArray(value);
-const jsonAt = (from: Json, key: string): Json => {
-	const value = from[key];
-	return isJson(value) ? value : {};
-};
-const listAt = (from: Json, key: string): readonly unknown[] => {
-	const value = from[key];
-	return Array.isArray(value) ? value : [];
-};
 const given = (answer: unknown): unknown => (isJson(answer) ? answer.value : undefined);
 
 /** Choices that are called otherwise by now: by step, the old value, the new one and what is printed of it. */

@@ -1,14 +1,18 @@
 import type {Body} from './document.js';
 import {upgradeFrom1} from './upgrade-from-1.js';
+import {upgradeFrom2} from './upgrade-from-2.js';
 
 /** Version of every document written today. Raise it, and add an upgrade, when an older program could misread a file. */
-export const CURRENT_VERSION = 2;
+export const CURRENT_VERSION = 3;
 
 /** Turns a document of version `from` into one of the next version. Pure: the file on disk is not touched by it. */
 export type Upgrade = {readonly from: number; readonly apply: (body: Body) => Body};
 
 /** All upgrades there are; version 1 is the first. */
-export const UPGRADES: readonly Upgrade[] = [{from: 1, apply: upgradeFrom1}];
+export const UPGRADES: readonly Upgrade[] = [
+	{from: 1, apply: upgradeFrom1},
+	{from: 2, apply: upgradeFrom2},
+];
 
 /** Which versions are understood; tests bring their own. */
 export type Versions = {readonly current: number; readonly upgrades: readonly Upgrade[]};

@@ -23,7 +23,7 @@ function answered(start: Dialogue, bench: BenchState, {name, at, isDone}: Run): 
 		state = atQuestion(state, dialogue);
 		const next = respond(dialogue, entryFor(dialogue, step, state, name), at);
 		if (!next || next.refusal !== undefined)
-			throw new RangeError(`The invented bench has no answer to '${step.title}': ${next?.refusal ?? 'left'}`);
+			throw new RangeError(`The invented bench has no answer to '${step.id}': ${next?.refusal?.id ?? 'left'}`);
 		dialogue = next;
 	}
 	throw new RangeError('The invented bench came to no end.');

@@ -92,7 +92,7 @@ describe('Another setting', () => {
 		expect(openSeries(next.check)['bias-outer']).toEqual([]);
 		expect(openSeries(next.check).trials).toHaveLength(1);
 		expect(next.check.answers['bias-clock-outer']).toBeUndefined();
-		expect(next.notice).toContain('bias setting 1');
+		expect(next.notice).toEqual({id: 'setting-kept', values: {number: 1}});
 	});
 
 	it('tells how the last one was, but an Enter keeps neither its weight nor its notch unseen', () => {
@@ -142,7 +142,7 @@ describe('Another setting', () => {
 	it('that was not confirmed on yet still has to be switched off before the arm itself is probed again', () => {
 		const atVerdict = say(say(atResult, [choose('adjust')]), goTo('verdict', 'verdict'));
 		const asked = respond(atVerdict, choose('more-inner'), clockOf(atVerdict)());
-		expect(asked?.refusal).toContain('switch it off first');
+		expect(asked?.refusal?.id).toBe('bias-off-first');
 	});
 
 	it('gives the figures of the one that was read last', () => {
@@ -189,7 +189,7 @@ describe('A reading off scale with the bias on', () => {
 	it('is followed by less bias at one key: the reading is kept with its setting, and all is read anew', () => {
 		const prompt = promptOf(off);
 		if (prompt.kind !== 'choice') throw new Error(prompt.kind);
-		expect(prompt.options[0]).toEqual({id: 'adjust', label: 'set less bias, probe again'});
+		expect(prompt.options[0]).toMatchObject({id: 'adjust', label: {id: 'less-bias'}});
 		const less = say(off, [choose('adjust')]);
 		expect(stepOf(less)).toBe('bias-weight');
 		expect(openSeries(less.check)['bias-outer']).toEqual([]);
@@ -211,7 +211,7 @@ describe('The arm itself, probed again', () => {
 	it('is so only with the bias off, in the same series', () => {
 		const atVerdict = say(atResult, goTo('verdict', 'verdict'));
 		const asked = respond(atVerdict, choose('more-inner'), clockOf(atVerdict)());
-		expect(asked?.refusal).toContain('switch it off first');
+		expect(asked?.refusal?.id).toBe('bias-off-first');
 		if (!asked) return;
 		expect(stepOf(asked)).toBe('bias-off');
 		const more = say(asked, [yes, choose('more-inner'), text('3 out'), text('8.5 out')]);

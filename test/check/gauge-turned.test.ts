@@ -159,7 +159,7 @@ describe('A round with the gauge turned', () => {
 
 	it('that is struck out is asked again, and one as used is replaced by one as used', () => {
 		const verdict = at('verdict');
-		const struck = say(verdict, [choose('strike'), choose('inner:1'), choose('bumped the deck')]);
+		const struck = say(verdict, [choose('strike'), choose('inner:1'), choose('bumped')]);
 		expect(slotOf(struck)).toEqual({place: 'inner', index: 3, which: 'innerLimit', gauge: 'turned'});
 		expect(linesAt(struck)).toContain(roundHeads.turned);
 		const again = say(struck, [text('-2.5'), text('-8')]);
@@ -170,7 +170,7 @@ describe('A round with the gauge turned', () => {
 			['turned', false],
 		]);
 		expect(compute(documentAt(again)).zero.source).toBe('turned');
-		const other = say(verdict, [choose('strike'), choose('inner:0'), choose('bumped the deck')]);
+		const other = say(verdict, [choose('strike'), choose('inner:0'), choose('bumped')]);
 		expect(slotOf(other)).toEqual({place: 'inner', index: 3, which: 'innerLimit'});
 	});
 
@@ -180,7 +180,7 @@ describe('A round with the gauge turned', () => {
 		// That began a new series; struck there, the turned round is wanted beside the three as used.
 		const taken = follow(turns, northDeck, {until: 'verdict'});
 		const four = say(taken, [choose('more-inner'), text('3 out'), text('8 out')]);
-		const struck = say(four, [choose('strike'), choose('inner:1'), choose('bumped the deck')]);
+		const struck = say(four, [choose('strike'), choose('inner:1'), choose('bumped')]);
 		expect(stepOf(struck)).toBe('probe-inner');
 		expect(slotOf(struck)?.gauge).toBe('turned');
 	});

@@ -4,6 +4,7 @@ import {progressOf} from '../../source/check/progress.js';
 import {promptOf} from '../../source/check/prompt.js';
 import {viewOf} from '../../source/pages/view.js';
 import {stepById} from '../../source/procedure/index.js';
+import {words} from '../helpers/said.js';
 import {northDeck, northDeckWith} from '../helpers/sample-check.js';
 import {choose, follow, freshDialogue, goTo, no, say, text, waysOut, yes} from '../helpers/script.js';
 
@@ -11,7 +12,9 @@ import {choose, follow, freshDialogue, goTo, no, say, text, waysOut, yes} from '
 const tooLow = say(follow(freshDialogue(), northDeck, {until: 'clearance'}), [text('3')]);
 const options = (dialogue: Dialogue) => {
 	const prompt = promptOf(dialogue);
-	return prompt.kind === 'choice' ? prompt.options.map(({label}) => label) : [];
+	return prompt.kind === 'choice'
+		? prompt.options.map(({label}) => (label.id === 'way' ? label.values.way : label.id))
+		: [];
 };
 const stateOf = ({check}: Dialogue, id: string) => {
 	const step = stepById(id);
@@ -24,10 +27,7 @@ describe('A step that does not pass', () => {
 	it('says why and offers the ways out', () => {
 		expect(positionOf(tooLow)).toMatchObject({stuck: true, step: {id: 'clearance'}});
 		expect(promptOf(tooLow)).toMatchObject({kind: 'field', waysOut: true});
-		expect(options(say(tooLow, [waysOut]))).toEqual([
-			'set the height, then measure again',
-			'go on regardless, with a reason',
-		]);
+		expect(options(say(tooLow, [waysOut]))).toEqual(['set-height', 'regardless']);
 	});
 
 	it('is mended by typing another value, the old one no longer offered', () => {
@@ -42,18 +42,22 @@ describe('A step that does not pass', () => {
 	});
 
 	it('is gone past with a reason of the list', () => {
-		const after = say(tooLow, [waysOut, choose('override'), choose('the arm touches elsewhere')]);
-		expect(after.check.answers.clearance?.override?.reason).toBe('the arm touches elsewhere');
+		const after = say(tooLow, [waysOut, choose('override'), choose('arm-touches-elsewhere')]);
+		expect(after.check.answers.clearance?.override).toMatchObject({
+			problem: {id: 'stylus-height', values: {side: 'low'}},
+			reason: {id: 'arm-touches-elsewhere'},
+		});
 		expect(positionOf(after).step?.id).toBe('probe-inner');
 		expect(stateOf(after, 'clearance')).toBe('overridden');
 	});
 
 	it('is gone past with a typed reason, never with an empty one', () => {
 		const typing = say(tooLow, [waysOut, choose('override'), choose('other')]);
-		expect(() => say(typing, [text('  ')])).toThrow(/Type the reason/);
-		expect(say(typing, [text(' a warped platter ')]).check.answers.clearance?.override?.reason).toBe(
-			'a warped platter',
-		);
+		expect(() => say(typing, [text('  ')])).toThrow(words.dialogue.refusals['few-words']({}));
+		expect(say(typing, [text(' a warped platter ')]).check.answers.clearance?.override?.reason).toEqual({
+			id: 'other',
+			typed: 'a warped platter',
+		});
 	});
 
 	it('comes back to the ways out on going back from the reason', () => {
@@ -64,7 +68,7 @@ describe('A step that does not pass', () => {
 });
 
 describe('An override', () => {
-	const overridden = say(tooLow, [waysOut, choose('override'), choose('the arm touches elsewhere')]);
+	const overridden = say(tooLow, [waysOut, choose('override'), choose('arm-touches-elsewhere')]);
 
 	it('stands beside the verdict', () => {
 		expect(shownAtVerdict(overridden)).toContainEqual(
@@ -95,7 +99,7 @@ describe('An override', () => {
 		// Both readings call the right side high by 1°: a tilt of 1°; later 4° and 1°: a tilt of 2.5°.
 		const tilted = northDeckWith({'level-lr-1': '1 right', 'level-lr-2': '1 right'});
 		const before = say(follow(freshDialogue(), tilted, {until: 'level-fb-2'}), [text('0.05 front')]);
-		const excused = say(before, [choose('override'), choose('the deck cannot be levelled here')]);
+		const excused = say(before, [choose('override'), choose('cannot-level')]);
 		const worse = say(excused, [...goTo('level', 'level-lr-1'), text('4 right')]);
 		expect(positionOf(worse)).toMatchObject({stuck: true, step: {id: 'level-fb-2'}});
 	});
@@ -122,18 +126,21 @@ describe('Lines to tick', () => {
 			expect.objectContaining({text: expect.stringMatching(/Stop the platter.*guard ready\.$/)}),
 		);
 		const again = say(after, [choose('way-0')]);
-		expect(promptOf(again)).toMatchObject({question: 'Platter stopped, kept from creeping'});
+		expect(promptOf(again)).toMatchObject({question: {values: {name: expect.stringMatching(/^Platter/)}}});
 		expect(positionOf(say(again, [yes, yes])).step?.id).toBe('arm-name');
 	});
 
 	it('can be left with a reason', () => {
-		const after = say(atSafe, [yes, yes, no, yes, choose('override'), choose('a licensed person is in charge')]);
+		const after = say(atSafe, [yes, yes, no, yes, choose('override'), choose('licensed-person')]);
 		expect(positionOf(after).step?.id).toBe('arm-name');
 	});
 
 	it('are ticked anew, line by line, after a remedy that touched them', () => {
 		const after = say(follow(freshDialogue(), northDeck, {until: 'verdict'}), [choose('remedy'), choose('leads')]);
-		expect(promptOf(after)).toMatchObject({kind: 'yes-no', question: expect.stringMatching(/^Leads/)});
+		expect(promptOf(after)).toMatchObject({
+			kind: 'yes-no',
+			question: {values: {name: expect.stringMatching(/^Leads/)}},
+		});
 		expect(positionOf(follow(after, northDeck, {until: 'probe-inner'})).step?.id).toBe('probe-inner');
 	});
 });
@@ -181,6 +188,6 @@ describe('An answer that makes an earlier one fail', () => {
 		const weighed = follow(freshDialogue(), script, {until: 'force-reading'});
 		const back = say(weighed, [{kind: 'text', text: '24 mN'}]);
 		expect(positionOf(back).step?.id).toMatch(/^level-/);
-		expect(back.notice).toBe("With the answer to 'Tracking force' this does not pass any more:");
+		expect(back.notice).toEqual({id: 'does-not-pass-any-more', values: {step: 'force-reading'}});
 	});
 });

@@ -3,6 +3,7 @@ import type {Check} from '../../source/check/check.js';
 import {type Dialogue, startDialogue} from '../../source/check/dialogue.js';
 import {promptOf} from '../../source/check/prompt.js';
 import {reduce} from '../../source/check/reduce.js';
+import {plainly} from '../../source/check/says.js';
 import {northDeck} from '../helpers/sample-check.js';
 import {choose, follow, freshDialogue, goTo, say, text} from '../helpers/script.js';
 
@@ -20,7 +21,7 @@ describe('A filed check that is opened again for its put-back list', () => {
 			{type: 'limit', place: 'inner', index: 0, which: 'innerLimit', value: 1, typed: '1 out', at},
 			{type: 'carry-on', at},
 			{type: 'take-back', at},
-			{type: 'new-series', because: 'remedy', steps: ['wires'], at},
+			{type: 'new-series', because: plainly('asked-anew'), steps: ['wires'], at},
 		] as const) {
 			expect(reduce(reopened, action)).toEqual(reopened);
 		}

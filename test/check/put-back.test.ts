@@ -77,7 +77,7 @@ describe('The deck', () => {
 	});
 
 	it('is not ready with a line that was left to somebody else, whatever the screen', () => {
-		const left = say(at('back-guard'), [no, choose('override'), choose('it cannot be done here')]);
+		const left = say(at('back-guard'), [no, choose('override'), choose('cannot-do-here')]);
 		const done = finish(left);
 		expect(isReadyToPlay(progressOf(done.check))).toBe(false);
 		expect(stateOfDeck(done)).toBe('deck not ready to play');
@@ -96,7 +96,7 @@ describe('The deck', () => {
 		expect(probing && stateOfDeck(probing)).toBe('deck not ready to play');
 		// Locking the arm and taking the guard off undid the preparation: what still holds is asked first.
 		expect(probing && stepId(probing)).toBe('still-conditions');
-		expect(probing?.refusal).toMatch(/being put back/);
+		expect(probing?.refusal?.id).toBe('was-being-put-back');
 		expect(probing && stepId(follow(probing, northDeck, {until: 'back-lock'}))).toBe('back-lock');
 	});
 

@@ -20,6 +20,7 @@ import type {FinishedCheck} from '../../source/results/record.js';
 import {StoreError} from '../../source/store/store-error.js';
 import {upgradeContent} from '../../source/store/upgrades.js';
 import {truthLines} from '../../source/teaching/truth-lines.js';
+import {overriddenText, reasonText} from '../../source/words/says.js';
 import {dataFolder, exported, fileWith, importing} from '../helpers/data-folders.js';
 import {freshFolder} from '../helpers/program-environment.js';
 import {follow, type Script, say, text} from '../helpers/script.js';
@@ -205,7 +206,9 @@ describe('Checks filed in the first stored form', () => {
 	it('keep every override with its sentence and its reason', () => {
 		const {overrides} = rawOf(ids.birch).check;
 		expect(overrides).toHaveLength(1);
-		expect(record(ids.birch).check.overrides).toEqual(overrides);
+		expect(record(ids.birch).check.overrides.map((one) => [overriddenText(one), reasonText(one.reason)])).toEqual(
+			overrides.map(({sentence, reason}) => [sentence, reason]),
+		);
 		const said = recordLines(record(ids.birch)).map(inWords).join('\n');
 		for (const {sentence, reason} of overrides) {
 			expect(said).toContain(sentence);

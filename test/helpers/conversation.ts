@@ -1,6 +1,7 @@
 import type {Dialogue} from '../../source/check/dialogue.js';
 import {promptOf} from '../../source/check/prompt.js';
 import {converse} from '../../source/plain/converse.js';
+import {promptInWords} from '../../source/words/says.js';
 import {linesOf} from './lines.js';
 import {memoryWorkbench} from './memory-workbench.js';
 import {northDeck} from './sample-check.js';
@@ -11,7 +12,7 @@ export function linesFor(script: Script, until?: string): string[] {
 	const lines: string[] = [];
 	follow(freshDialogue(), script, {
 		...(until === undefined ? {} : {until}),
-		seen: (dialogue, entry) => lines.push(lineOf(promptOf(dialogue), entry)),
+		seen: (dialogue, entry) => lines.push(lineOf(promptInWords(promptOf(dialogue)), entry)),
 	});
 	return lines;
 }

@@ -77,13 +77,13 @@ export const fullStory: Played = {
 	at: '2026-11-14T09:40:00+01:00',
 	script: northDeckWith({'arm-wire-stiffness': 'stiff', 'arm-serial': 'N 0042', ...biasAnswers}),
 	detours: [
-		{until: 'clearance', entries: [text('3'), waysOut, choose('override'), choose('the arm touches elsewhere')]},
+		{until: 'clearance', entries: [text('3'), waysOut, choose('override'), choose('arm-touches-elsewhere')]},
 		{
 			until: 'verdict',
 			entries: [
 				choose('strike'),
 				choose('inner:0'),
-				choose('draught or a door'),
+				choose('draught'),
 				text('3.5 out'),
 				text('8.5 out'),
 				choose('go-on'),

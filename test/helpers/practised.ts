@@ -14,6 +14,7 @@ import {armNameOf, newNotes, type PracticeTask, practiceCheck} from '../../sourc
 import {preparedBy} from '../../source/teaching/prepared.js';
 import {readingWanted, type Wanted} from '../../source/teaching/reading-wanted.js';
 import {truthLines} from '../../source/teaching/truth-lines.js';
+import {says} from '../../source/words/says.js';
 import {limitFound} from './hand-at-bench.js';
 import {idFor} from './invented-checks.js';
 import {clockFrom} from './script.js';
@@ -43,7 +44,9 @@ export function answered({bench, dialogue, now}: AtPractice, entry: Entry): AtPr
 	bench.shown(dialogue);
 	const next = respond(dialogue, entry, now());
 	if (!next || next.refusal !== undefined)
-		throw new Error(`${positionOf(dialogue).step?.id} refused ${JSON.stringify(entry)}: ${next?.refusal}`);
+		throw new Error(
+			`${positionOf(dialogue).step?.id} refused ${JSON.stringify(entry)}: ${next?.refusal && says.refusal(next.refusal)}`,
+		);
 	bench.saved(bench.noted(next));
 	return {bench, dialogue: next, now};
 }

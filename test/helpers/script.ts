@@ -5,6 +5,7 @@ import {type Entry, respond} from '../../source/check/respond.js';
 import type {Profile} from '../../source/procedure/facts.js';
 import {limitsOf, usualSettings} from '../../source/procedure/settings.js';
 import type {Place} from '../../source/procedure/step.js';
+import {says} from '../../source/words/says.js';
 
 /** What a technician does at each step: typed text, the id of an option, `yes` or `no`; and the readings by place. */
 export type Script = {
@@ -85,7 +86,8 @@ export function follow(dialogue: Dialogue, script: Script, options: RunOptions =
 		seen?.(here, entry);
 		const next = respond(here, entry, now());
 		if (!next) throw new Error(`left for home at ${step?.id}`);
-		if (next.refusal !== undefined) throw new Error(`${step?.id} refused ${JSON.stringify(entry)}: ${next.refusal}`);
+		if (next.refusal !== undefined)
+			throw new Error(`${step?.id} refused ${JSON.stringify(entry)}: ${says.refusal(next.refusal)}`);
 		here = next;
 	}
 	throw new Error(`still at ${positionOf(here).step?.id} after ${most} entries`);
@@ -97,7 +99,9 @@ export function say(dialogue: Dialogue, entries: readonly Entry[], now = clockOf
 		if (isOpenAlready(here, entry)) return here;
 		const next = respond(here, entry, now());
 		if (!next || next.refusal !== undefined)
-			throw new Error(`${positionOf(here).step?.id} refused ${JSON.stringify(entry)}: ${next?.refusal}`);
+			throw new Error(
+				`${positionOf(here).step?.id} refused ${JSON.stringify(entry)}: ${next?.refusal && says.refusal(next.refusal)}`,
+			);
 		return next;
 	}, dialogue);
 }

@@ -2,6 +2,7 @@ import {expect, it} from 'vitest';
 import {positionOf} from '../../source/check/dialogue.js';
 import {promptOf} from '../../source/check/prompt.js';
 import {entryOf, promptLines} from '../../source/plain/ask.js';
+import {promptInWords} from '../../source/words/says.js';
 import {biasAnswers, northDeckWith} from '../helpers/sample-check.js';
 import {follow, freshDialogue, say} from '../helpers/script.js';
 
@@ -15,7 +16,7 @@ it('A question that may have no answer says how to give none where an empty line
 
 it('The middle radius that is suggested for the bias can be done without by a dash', () => {
 	const atMiddle = follow(freshDialogue(), northDeckWith(biasAnswers), {until: 'bias-radius-middle'});
-	const prompt = promptOf(atMiddle);
+	const prompt = promptInWords(promptOf(atMiddle));
 	// Where skating is least: √(233² − 215.4²) = 88.8 mm.
 	expect(promptLines(prompt)).toContain('Empty line takes: 89 mm');
 	const none = entryOf(prompt, '-');

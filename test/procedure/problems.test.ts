@@ -2,8 +2,9 @@ import {describe, expect, it} from 'vitest';
 import {procedure} from '../../source/procedure/index.js';
 import type {Problem} from '../../source/procedure/problem.js';
 import type {Step} from '../../source/procedure/step.js';
-import {problemText} from '../../source/words/problem-text.js';
+import {says} from '../../source/words/says.js';
 import {factsWith} from '../helpers/facts.js';
+import {words} from '../helpers/said.js';
 import {troubles} from '../helpers/troubles.js';
 
 const each = procedure.map((step) => [step.id, step] as const);
@@ -17,9 +18,9 @@ describe('A step that does not pass', () => {
 
 	it.each(each)('%s says so in a sentence with at least one way out', (_id, step) => {
 		for (const {ways, ...trouble} of problemsOf(step)) {
-			expect(problemText(trouble)).toMatch(/^[A-Z0-9'].*\.$/);
+			expect(says.problem(trouble)).toMatch(/^[A-Z0-9'].*\.$/);
 			expect(ways.length).toBeGreaterThan(0);
-			for (const {label} of ways) expect(label.length).toBeGreaterThan(5);
+			for (const {id} of ways) expect(words.ways[id].length).toBeGreaterThan(5);
 		}
 	});
 

@@ -5,7 +5,7 @@ import {linesOf, readAnswer, unitOf} from '../../source/procedure/read-answer.js
 import {stages, takes, type Words} from '../../source/procedure/step.js';
 import {answerKinds} from '../../source/procedure/step-ids.js';
 import {gaugeUnits, units} from '../../source/units.js';
-import {problemText} from '../../source/words/problem-text.js';
+import {says} from '../../source/words/says.js';
 import {factsWith, watched} from '../helpers/facts.js';
 import {troubles} from '../helpers/troubles.js';
 
@@ -99,7 +99,7 @@ describe('The procedure', () => {
 		for (const {id, text} of lines) {
 			expect(id).toMatch(/^[a-z-]+$/);
 			expect(text.length).toBeLessThanOrEqual(70);
-			expect(problemText({id: 'lines-left', values: {list: step.id, lines: [id]}})).toMatch(/^[A-Z].*\.$/);
+			expect(says.problem({id: 'lines-left', values: {list: step.id, lines: [id]}})).toMatch(/^[A-Z].*\.$/);
 		}
 	});
 

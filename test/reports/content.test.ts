@@ -1,6 +1,7 @@
 import {readFileSync} from 'node:fs';
 import {describe, expect, it} from 'vitest';
 import {visibleText} from '../../source/visible-text.js';
+import {overriddenText, reasonText} from '../../source/words/says.js';
 import {fullStory, played} from '../helpers/invented-checks.js';
 import {textsOf} from './reading.js';
 import {
@@ -24,9 +25,9 @@ describe.each(Object.entries(sources))('A report of %s', (_name, source) => {
 	it('has every finding and every override with its reason, in every format', () => {
 		for (const text of Object.values(textsOf(source))) {
 			for (const {found} of issued?.findings ?? []) expect(text).toContain(found);
-			for (const {sentence, reason} of check.overrides) {
-				expect(text).toContain(sentence);
-				expect(text).toContain(visibleText(reason).trim());
+			for (const given of check.overrides) {
+				expect(text).toContain(overriddenText(given));
+				expect(text).toContain(visibleText(reasonText(given.reason)).trim());
 			}
 		}
 	});
@@ -38,7 +39,7 @@ describe.each(Object.entries(sources))('A report of %s', (_name, source) => {
 				({innerLimit, outerLimit, struck}) => [
 					innerLimit.typed,
 					...(outerLimit ? [outerLimit.typed] : []),
-					...(struck ? [struck.reason] : []),
+					...(struck ? [reasonText(struck.reason)] : []),
 				],
 			),
 		);

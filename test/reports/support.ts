@@ -37,7 +37,7 @@ function nastyCheck(name: string): CheckSource {
 			{typed: name, value: name, at: check.startedAt},
 		]),
 	);
-	const overrides = check.overrides.map((one) => ({...one, reason: name}));
+	const overrides = check.overrides.map((one) => ({...one, reason: {id: 'other', typed: name}}));
 	const whole = {...record, check: {...check, answers: {...check.answers, ...answers}, overrides}};
 	const past = {...summaryOf(whole), id: 'earlier', date: '2025-11-14', startedAt: '2025-11-14T09:40:00+01:00'};
 	return {record: whole, history: [past], voids: {voided: {reason: name, at: '2026-11-20T09:00:00+01:00'}}};
@@ -101,20 +101,11 @@ export const poorSource: CheckSource = {
 				until: 'level-fb-2',
 				entries: [text('0.05 front'), choose('override'), choose('other'), text('a wall shelf')],
 			},
-			{until: 'damping-off', entries: [no, choose('override'), choose('the damper is built into the arm')]},
-			{until: 'bias-off', entries: [no, choose('override'), choose('its maker forbids unhooking it')]},
+			{until: 'damping-off', entries: [no, choose('override'), choose('damper-built-in')]},
+			{until: 'bias-off', entries: [no, choose('override'), choose('maker-forbids-unhooking')]},
 			{
 				until: 'wires',
-				entries: [
-					no,
-					yes,
-					yes,
-					yes,
-					yes,
-					yes,
-					choose('override'),
-					choose('it is part of the fault that is looked for'),
-				],
+				entries: [no, yes, yes, yes, yes, yes, choose('override'), choose('part-of-fault')],
 			},
 		],
 	}),

@@ -51,7 +51,7 @@ describe('Profiles', () => {
 		const here = follow(freshDialogue(kept, 'sample-2'), picking, {until: 'arm-profile'});
 		expect(promptOf(here)).toMatchObject({
 			kind: 'choice',
-			options: [{label: 'north deck'}, {id: 'new', label: 'enter a new one'}],
+			options: [{label: {values: {name: 'north deck'}}}, {id: 'new', label: {id: 'new-profile'}}],
 		});
 	});
 

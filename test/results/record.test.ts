@@ -212,9 +212,9 @@ describe('A record in words', () => {
 
 	it('tells struck rounds, closed series and overrides with their reasons', () => {
 		let here = follow(freshDialogue(), northDeck, {until: 'clearance'});
-		here = say(here, [text('3'), waysOut, choose('override'), choose('the arm touches elsewhere')]);
+		here = say(here, [text('3'), waysOut, choose('override'), choose('arm-touches-elsewhere')]);
 		here = follow(here, northDeck, {until: 'verdict'});
-		here = say(here, [choose('strike'), choose('inner:0'), choose('draught or a door'), text('3 out'), text('8 out')]);
+		here = say(here, [choose('strike'), choose('inner:0'), choose('draught'), text('3 out'), text('8 out')]);
 		here = follow(say(here, [choose('go-on'), choose('remedy'), choose('again')]), northDeck);
 		const lines = linesOf(finishedCheck(here.check, day)).join('\n');
 		expect(lines).toMatch(/round 1: 3 % out \/ 8\.5 % out \(struck out: draught or a door\)/);

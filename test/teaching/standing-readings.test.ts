@@ -40,7 +40,7 @@ describe('a reading that was taken back', () => {
 it('a round that was struck out stands no more', () => {
 	// The second round is taken with the gauge turned.
 	const rounds = ['-7', '+1', '+1', '-0.5', '-0.5', '+1'].map(text).reduce(answered, toProbe());
-	const struck = [choose('strike'), choose('inner:0'), choose('misread the gauge')].reduce(answered, rounds);
+	const struck = [choose('strike'), choose('inner:0'), choose('misread')].reduce(answered, rounds);
 	expect(pct(struck)).toEqual([1, -0.5, -0.5, 1]);
 });
 
@@ -76,7 +76,7 @@ describe('a series that was begun after a remedy and not measured', () => {
 		const rounds = goneOn(levelled, {}, 'probe-closing');
 		const struck = ['outer:0', 'outer:1', 'outer:2'].reduce(
 			(here, round) =>
-				[{kind: 'steps'} as const, choose('strike'), choose(round), choose('misread the gauge')].reduce(answered, here),
+				[{kind: 'steps'} as const, choose('strike'), choose(round), choose('misread')].reduce(answered, here),
 			rounds,
 		);
 		const stopped = [{kind: 'stop'} as const, yes].reduce(answered, struck);

@@ -1,6 +1,7 @@
 import type {Answer} from '../../check/check.js';
 import {progressOf, type StepState} from '../../check/progress.js';
 import {isDeckReady, outcomeText} from '../../pages/record-lines.js';
+import {reasonText} from '../../words/says.js';
 import type {CheckSource} from '../check-source.js';
 import {type Cell, type Section, sentence, typed} from '../report.js';
 
@@ -28,7 +29,11 @@ export function deckPart({record, putBackAt}: CheckSource): Section {
 function stateText(state: StepState, answer: Answer | undefined): Cell {
 	if (!answer || state === 'open') return 'not done';
 	if (state === 'overridden')
-		return ['left so: ', typed(answer.override?.reason ?? ''), ` (answered: ${answer.typed})`];
+		return [
+			'left so: ',
+			typed(answer.override ? reasonText(answer.override.reason) : ''),
+			` (answered: ${answer.typed})`,
+		];
 	if (state !== 'done') return 'not done';
 	return answer.value === true ? 'done' : typed(answer.typed);
 }

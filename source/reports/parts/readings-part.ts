@@ -1,6 +1,7 @@
 import type {Check, Round, Series} from '../../check/check.js';
 import {nameOfTrial, trialsOf} from '../../check/trials.js';
 import {offPlaces, onPlaces, placeLabel} from '../../procedure/places.js';
+import {becauseText, reasonText} from '../../words/says.js';
 import {type Block, type Cell, type Section, typed, type Words} from '../report.js';
 
 /** Every reading just as it was typed, struck and withdrawn ones too, series by series. */
@@ -39,7 +40,7 @@ function table(caption: Words, head: readonly string[], rows: readonly (readonly
 }
 
 const captionOf = ({closed}: Series, number: number): Words =>
-	closed ? [`Series ${number}, closed: `, typed(closed.because)] : `Series ${number}`;
+	closed ? [`Series ${number}, closed: `, typed(becauseText(closed.because))] : `Series ${number}`;
 
 const roundRows = (place: Words, rounds: readonly Round[]): (readonly Cell[])[] =>
 	rounds.map(({innerLimit, outerLimit, struck}, index) => [
@@ -47,5 +48,5 @@ const roundRows = (place: Words, rounds: readonly Round[]): (readonly Cell[])[] 
 		String(index + 1),
 		typed(innerLimit.typed),
 		outerLimit ? typed(outerLimit.typed) : 'not read',
-		struck ? ['struck out: ', typed(struck.reason)] : '',
+		struck ? ['struck out: ', typed(reasonText(struck.reason))] : '',
 	]);

@@ -11,6 +11,7 @@ import {tickStates} from '../../procedure/ticks.js';
 import {seriesThatCounts} from '../../results/document-of-check.js';
 import type {Figures} from '../../results/figures-types.js';
 import {formatIn} from '../../units.js';
+import {becauseText} from '../../words/says.js';
 import {plainNumber, sideForce} from '../../words/wording.js';
 import type {Block, Cell, Section} from '../report.js';
 
@@ -134,7 +135,7 @@ function movedMeanwhile(facts: Facts): Cause {
 /** What was tried between series; the figures before and after stand in a part of their own. */
 function remedies(check: Check): Block[] {
 	const tried = check.series.flatMap(({closed}, index) =>
-		closed ? [[`Series ${index + 1} closed, then probed again: `, {typed: closed.because}, '.']] : [],
+		closed ? [[`Series ${index + 1} closed, then probed again: `, {typed: becauseText(closed.because)}, '.']] : [],
 	);
 	return tried.length === 0
 		? [{kind: 'line', words: 'No remedy was tried between series in this check.', tone: 'plain'}]

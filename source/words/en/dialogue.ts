@@ -1,2 +1,115 @@
-/** What the dialogue of a check says beside its steps. */
-export const dialogue = {};
+import type {BecauseValues, LabelValues, NoticeValues, QuestionValues, RefusalValues} from '../../check/says.js';
+import {stepById} from '../../procedure/index.js';
+import {placeLabel} from '../../procedure/places.js';
+import type {Sentences} from '../../said.js';
+import {ways} from './problems.js';
+import {reasons} from './reasons.js';
+
+const titleOf = (id: string): string => stepById(id)?.title ?? id;
+const again = 'Type it again, or go back (Esc) to the other limit.';
+
+/** Why a series was closed. */
+const because: Sentences<BecauseValues> = {
+	'as-said': ({sentence}) => sentence,
+	'answer-changed': ({step}) => `changed: ${titleOf(step)}`,
+	'other-profile': () => 'another profile',
+	'asked-anew': () => 'to be asked anew',
+	'put-back-between': () => 'the deck was being put back in between',
+	'changed-while-left': ({what}) => `changed while the check was left: ${what}`,
+	remedy: ({label}) => `remedy: ${label}`,
+	'closing-off': () => 'the closing round was off',
+	'put-right-by-hand': () => 'the deck was put right by hand',
+};
+
+/** Why an entry was not taken. */
+const refusals: Sentences<RefusalValues> = {
+	'not-read': ({sentence}) => sentence,
+	'time-passed': () => 'Some time has passed, so your last entry was not taken: first this.',
+	'doubts-first': () => 'Some time had passed: first what may have changed, then the readings.',
+	'bias-off-first': () => 'The bias is on: switch it off first, then the arm itself can be probed again.',
+	'bias-on-first': () => 'First switch the bias on.',
+	'was-being-put-back': () => 'The deck was being put back: first what may have changed by that, then a new series.',
+	'off-the-scale': ({typed, top}) =>
+		`'${typed}' cannot be right: the scale of the gauge ends at ${top}. Type the top of the scale if the pointer leans on its stop.`,
+	'crossed-turned': ({other}) =>
+		`With the gauge turned its sign turns too, so these limits cannot be (${other}): a sign is wrong, or the gauge still stands as used. ${again}`,
+	'crossed-pushes': ({other}) =>
+		`The outer limit cannot lie inward of the inner one (${other}): the pushes may be swapped. ${again}`,
+	'crossed-signs': ({other}) =>
+		`The outer limit cannot lie inward of the inner one (${other}): the limits may be swapped, or a sign is wrong. ${again}`,
+	'press-side': ({plus, minus}) => `Press ${plus} or ${minus}.`,
+	'one-round-at-least': () => 'One complete round at least is needed to go on.',
+	'outer-limit-lacks': () => 'This round still lacks its outer limit: type it, or take the last reading back.',
+	'press-yes-or-no': () => 'Press y for yes or n for not yet.',
+	'choose-by-number': () => 'Choose one of the list by its number.',
+	'press-still': () => 'Press y if all is still so, or the number of what is not.',
+	'few-words': () => 'Type the reason in a few words, at most 80 letters.',
+	'no-reading-yet': () => 'There is no reading in this series yet.',
+	'comes-first': ({step, first}) =>
+		`'${titleOf(step)}' cannot be asked yet: '${first === undefined ? '' : titleOf(first)}' comes first.`,
+};
+
+/** What happened with an entry and is not to be seen otherwise. */
+const notices: Sentences<NoticeValues> = {
+	'does-not-pass-any-more': ({step}) => `With the answer to '${titleOf(step)}' this does not pass any more:`,
+	'setting-kept': ({number}) =>
+		`The readings so far are kept as bias setting ${number}; those that come are of the next one.`,
+	'series-kept': ({number, because: why}) =>
+		`The rounds so far are kept as series ${number} (${(because[why.id] as (values: unknown) => string)(why.values)}); the next ones are a new series.`,
+};
+
+/** How far a stage or a step of the list is. */
+const marks = {open: ' ', done: '+', again: '?', problem: '!', overridden: '~'};
+
+/** What can be chosen. */
+const labels: Sentences<LabelValues> = {
+	named: ({name}) => name,
+	way: ({way}) => ways[way],
+	regardless: () => 'go on regardless, with a reason',
+	reason: ({reason}) => reasons[reason],
+	'other-reason': () => 'another reason (type it)',
+	'take-back': () => 'take the last reading back',
+	'one-more-round': () => 'one more round',
+	strike: () => 'strike a round out',
+	'probe-again': () => 'probe again: a new series',
+	'less-bias': () => 'set less bias, probe again',
+	'without-figures': () => 'go on without figures at this radius',
+	'to-verdict': () => 'go on to the verdict',
+	enough: () => 'enough: go on',
+	'put-back': () => 'put the deck back',
+	'try-remedy': () => 'try a remedy and probe again',
+	'set-bias': () => 'set the bias device against skating',
+	'see-skating': () => 'see what skating asks of this arm',
+	'more-rounds': ({place}) =>
+		({
+			inner: 'more rounds at the inner radius',
+			outer: 'more rounds at the outer radius',
+			extra: 'more rounds at the third radius',
+		})[place],
+	'back-to-setting': ({setting}) => `go back to setting ${setting}`,
+	'adjust-bias': () => 'adjust the device, probe again',
+	'keep-setting': () => 'keep this setting',
+	'round-or-correction': () => 'one more round, or a correction',
+	round: ({place, number, innerLimit, outerLimit = ''}) =>
+		`${placeLabel(place)}${place === 'extra' ? ' radius' : ''}, round ${number}: ${innerLimit} / ${outerLimit}`,
+	'carry-on': () => 'carry on with the check after all',
+	stop: () => 'stop here and put the deck back',
+	'fewer-rounds': () => 'go on with the rounds there are',
+	listed: ({state, title}) => `[${marks[state]}] ${title}`,
+	'new-profile': () => 'enter a new one',
+};
+
+const questions: Sentences<QuestionValues> = {
+	named: ({name}) => name,
+	'all-still-so': () => 'All still so?',
+};
+
+export const dialogue = {
+	because,
+	refusals,
+	notices,
+	labels,
+	questions,
+	/** Of something on file that this version does not know. */
+	unknown: 'something that this version does not know',
+};

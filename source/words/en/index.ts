@@ -8,7 +8,7 @@ import {faces} from './faces.js';
 import {findings} from './findings.js';
 import {pages} from './pages.js';
 import {practice} from './practice/index.js';
-import {problems} from './problems.js';
+import {problems, ways} from './problems.js';
 import {reasons} from './reasons.js';
 import {reports} from './reports.js';
 import {steps} from './steps.js';
@@ -34,5 +34,6 @@ export const en = {
 	steps,
 	store,
 	terminal,
+	ways,
 	years,
 };

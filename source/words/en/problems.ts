@@ -1,4 +1,4 @@
-import type {ProblemValues, SpanMm, UnconfirmedStep} from '../../procedure/problem.js';
+import type {ProblemValues, SpanMm, UnconfirmedStep, WayId} from '../../procedure/problem.js';
 import type {Sentences} from '../../said.js';
 import {decimalsApart, formatIn} from '../../units.js';
 
@@ -87,4 +87,39 @@ export const problems: Sentences<ProblemValues> = {
 		const size = Math.abs(offPct).toFixed(decimalsApart(Math.abs(offPct), allowedPct, 1));
 		return `${formatIn(weighedMn, 'gf')} is ${size} % ${offPct > 0 ? 'more' : 'less'} than the playing force of ${formatIn(playingMn, 'gf')}; within ${allowedPct} % is wanted.`;
 	},
+};
+
+/** What a way out of a problem is called. */
+export const ways: Readonly<Record<WayId, string>> = {
+	'correct-length': 'correct the effective length',
+	'correct-pivot': 'correct the pivot distance',
+	'correct-null': 'correct the first null radius',
+	'correct-other-null': 'correct the other null radius',
+	'correct-inner': 'correct the inner radius',
+	'correct-outer': 'correct the outer radius',
+	'correct-third': 'correct the third radius',
+	'correct-stop': 'correct the automatic stop',
+	'correct-middle': 'correct the middle radius',
+	'correct-lowest': 'correct the lowest force',
+	'correct-highest': 'correct the highest force',
+	'correct-playing': 'correct the playing force',
+	'measure-pivot': 'measure the pivot distance',
+	'type-offset': 'type the offset angle',
+	'from-both-nulls': 'work it out from both null radii',
+	'set-height': 'set the height, then measure again',
+	'take-mat-off': 'take the mat off',
+	'level-again': 'level the armboard, then read it again',
+	'turn-level': 'turn the level round and read it again',
+	'weigh-now': 'weigh it now',
+	'set-force': 'set the tracking force, weigh again',
+	'set-force-guarded': 'set the tracking force with the guard on, weigh again',
+	'type-range': "type the maker's range",
+	'weigh-guarded': 'weigh again with the guard on',
+	'type-guard-mass': "type the guard's mass",
+	'weighed-guarded': 'done: guard on, scale not zeroed',
+	'add-guard-mass': "add the guard's known mass instead",
+	'tick-again': 'done now: tick again',
+	'probe-anew': 'probe again from the start: a new series',
+	'do-now': 'do it now, then confirm',
+	'switch-on': 'switch it on now, then confirm',
 };

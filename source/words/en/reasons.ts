@@ -1,2 +1,32 @@
-/** Why someone went on, or struck a round out, by id. */
-export const reasons = {};
+import type {ReasonId} from '../../procedure/reasons.js';
+
+/** Why someone went on, or struck a round out. */
+export const reasons: Readonly<Record<ReasonId, string>> = {
+	'cannot-level': 'the deck cannot be levelled here',
+	'spring-loaded': 'the arm is loaded by a spring',
+	'level-cannot-turn': 'the level cannot be turned round',
+	'known-what-moved': 'it is known what moved, and it does not matter',
+	'time-short': 'time is short',
+	'someone-else': 'it will be done by someone else, who knows',
+	'cannot-do-here': 'it cannot be done here',
+	'owner-wants-force': 'the owner wants this force',
+	'no-scale': 'the scale is not at hand',
+	'maker-wants-power': 'the maker demands power for this check',
+	'licensed-person': 'a licensed person is in charge',
+	'mat-must-stay': 'steel platter or magnet near the cartridge: the mat must stay on',
+	'no-guard': 'no guard is used',
+	'trough-full': 'the trough cannot be emptied',
+	'damper-built-in': 'the damper is built into the arm',
+	'bias-stays': 'the device cannot be put out of action',
+	'maker-forbids-unhooking': 'its maker forbids unhooking it',
+	'part-of-fault': 'it is part of the fault that is looked for',
+	'cannot-change-here': 'cannot be changed here',
+	'guard-only': "the maker's range is for playing; the guard takes it beyond for the probe only",
+	'no-range': 'the maker gives no range',
+	'gauge-height-fixed': 'the gauge cannot stand lower or higher',
+	'arm-touches-elsewhere': 'the arm touches elsewhere',
+	bumped: 'bumped the deck',
+	'not-settled': 'read before it had settled',
+	misread: 'misread the gauge',
+	draught: 'draught or a door',
+};

@@ -1,0 +1,104 @@
+import type {WayId} from '../procedure/problem.js';
+import type {ReasonId} from '../procedure/reasons.js';
+import type {Place} from '../procedure/step.js';
+import type {StepId} from '../procedure/step-ids.js';
+import type {Nothing, Said} from '../said.js';
+import type {StepState} from './progress.js';
+
+/** Why an entry was not taken. */
+export type RefusalValues = {
+	/** What the reader of typed text says. */
+	'not-read': {readonly sentence: string};
+	'time-passed': Nothing;
+	'doubts-first': Nothing;
+	'bias-off-first': Nothing;
+	'bias-on-first': Nothing;
+	'was-being-put-back': Nothing;
+	'off-the-scale': {readonly typed: string; readonly top: string};
+	'crossed-turned': {readonly other: string};
+	'crossed-pushes': {readonly other: string};
+	'crossed-signs': {readonly other: string};
+	'press-side': {readonly plus: string; readonly minus: string};
+	'one-round-at-least': Nothing;
+	'outer-limit-lacks': Nothing;
+	'press-yes-or-no': Nothing;
+	'choose-by-number': Nothing;
+	'press-still': Nothing;
+	'few-words': Nothing;
+	'no-reading-yet': Nothing;
+	'comes-first': {readonly step: StepId; readonly first: StepId | undefined};
+};
+export type Refusal = Said<RefusalValues>;
+
+/** Why a series was closed, or answers are asked anew. It is stored with the series. */
+export type BecauseValues = {
+	/** As an earlier form of the file has it. */
+	'as-said': {readonly sentence: string};
+	'answer-changed': {readonly step: StepId};
+	'other-profile': Nothing;
+	'asked-anew': Nothing;
+	'put-back-between': Nothing;
+	'changed-while-left': {readonly what: string};
+	remedy: {readonly label: string};
+	'closing-off': Nothing;
+	'put-right-by-hand': Nothing;
+};
+export type Because = Said<BecauseValues>;
+
+/** What happened with an entry and is not to be seen otherwise. */
+export type NoticeValues = {
+	'does-not-pass-any-more': {readonly step: StepId};
+	'setting-kept': {readonly number: number};
+	'series-kept': {readonly number: number; readonly because: Because};
+};
+export type Notice = Said<NoticeValues>;
+
+/** What can be chosen. */
+export type LabelValues = {
+	/** A name of somebody's own, or a label that the step brings. */
+	named: {readonly name: string};
+	way: {readonly way: WayId};
+	regardless: Nothing;
+	reason: {readonly reason: ReasonId};
+	'other-reason': Nothing;
+	'take-back': Nothing;
+	'one-more-round': Nothing;
+	strike: Nothing;
+	'probe-again': Nothing;
+	'less-bias': Nothing;
+	'without-figures': Nothing;
+	'to-verdict': Nothing;
+	enough: Nothing;
+	'put-back': Nothing;
+	'try-remedy': Nothing;
+	'set-bias': Nothing;
+	'see-skating': Nothing;
+	'more-rounds': {readonly place: 'inner' | 'outer' | 'extra'};
+	'back-to-setting': {readonly setting: string};
+	'adjust-bias': Nothing;
+	'keep-setting': Nothing;
+	'round-or-correction': Nothing;
+	round: {
+		readonly place: Place;
+		readonly number: number;
+		readonly innerLimit: string;
+		readonly outerLimit: string | undefined;
+	};
+	'carry-on': Nothing;
+	stop: Nothing;
+	'fewer-rounds': Nothing;
+	/** A stage or a step of the list, with how far it is. */
+	listed: {readonly state: StepState; readonly title: string};
+	'new-profile': Nothing;
+};
+export type Label = Said<LabelValues>;
+/** One of several that can be chosen: its id, and what it is called. */
+export type Choice<L = Label> = {readonly id: string; readonly label: L};
+
+/** A question that is answered by yes or no, where it is another one than the step's own. */
+export type QuestionValues = {named: {readonly name: string}; 'all-still-so': Nothing};
+export type Question = Said<QuestionValues>;
+
+export const named = (name: string) => ({id: 'named', values: {name}}) as const;
+/** Something to be told that has no values. */
+export const plainly = <Id extends string>(id: Id): {readonly id: Id; readonly values: Nothing} => ({id, values: {}});
