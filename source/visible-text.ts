@@ -27,3 +27,10 @@ const escapeOf = (character: string): string => {
 /** The same text on one line, with everything in it to be seen. */
 export const visibleText = (text: string): string =>
 	text.replaceAll(CONTROL_STRING, '').replaceAll(INVISIBLE, escapeOf).replaceAll(MARK_STACK, '$1');
+
+/** The same with every such character escaped as JSON does it: for what stands in a JSON document. */
+export const escaped = (text: string): string =>
+	text.replaceAll(
+		/[\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}]/gu,
+		(character) => `\\u${(character.codePointAt(0) ?? 0).toString(16).padStart(4, '0')}`,
+	);

@@ -60,7 +60,7 @@ const fences: readonly Fence[] = [
 	{
 		layer: 'words',
 		why: 'what a person reads stands in one place, and another language is another folder',
-		may: ['shared', 'units', 'procedure'],
+		may: ['shared', 'units', 'visible-text', 'procedure'],
 		typesOf: ['measures', 'procedure', 'check', 'results', 'practice'],
 	},
 	{
@@ -71,8 +71,7 @@ const fences: readonly Fence[] = [
 	{
 		layer: 'results',
 		why: 'one pure function from answers to figures and findings, called by pages, documents and tests alike',
-		may: ['shared', 'units', 'measures', 'procedure', 'check', 'words', 'pages', 'zod/mini', /^date-fns\//],
-		typesOf: ['workbench'],
+		may: ['shared', 'units', 'visible-text', 'measures', 'procedure', 'check', 'zod/mini', /^date-fns\//],
 	},
 	{
 		layer: 'pages',

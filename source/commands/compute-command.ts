@@ -3,6 +3,7 @@ import {dataDirectory} from '../store/data-directory.js';
 import {StoreError} from '../store/store-error.js';
 import {EXIT} from '../terminal/exit-paths.js';
 import {printable} from '../terminal/printable.js';
+import {words} from '../words/index.js';
 import {runCompute} from './compute.js';
 import {OpenWorkbench} from './open-workbench.js';
 
@@ -40,7 +41,9 @@ function savedDocument(id: string, data: string | undefined): Found {
 		if (!check.ok)
 			return {ok: false, sentence: check.sentence, status: check.isUnknown ? EXIT.usage : EXIT.cannotReadOrWrite};
 		const made = documentOfCheck(check.value);
-		return made.ok ? made : {ok: false, sentence: `${id}: ${made.sentence}`, status: EXIT.usage};
+		return made.ok
+			? made
+			: {ok: false, sentence: `${id}: ${words.documents.missing[made.missing]}`, status: EXIT.usage};
 	} catch (error) {
 		if (error instanceof StoreError) return {ok: false, sentence: error.sentence, status: EXIT.cannotReadOrWrite};
 		throw error;

@@ -1,7 +1,9 @@
 import {readFile} from 'node:fs/promises';
 import {compute} from '../results/compute.js';
-import {documentJsonSchema, parseDocument} from '../results/document.js';
-import {escaped} from '../results/shown.js';
+import {type Document, documentJsonSchema, parseDocument} from '../results/document.js';
+import {escaped} from '../visible-text.js';
+import {words} from '../words/index.js';
+import {faultText, worded} from '../words/results-text.js';
 
 export type ComputeOptions = {
 	/** File to read; `-` or nothing for standard input. */
@@ -63,13 +65,20 @@ const onlyFinite = (_key: string, value: unknown): unknown => {
 
 const asJson = (value: unknown): string => `${JSON.stringify(value, onlyFinite, 2)}\n`;
 
+/** What is printed of a document: its figures, and its findings in words. */
+export function printedOf(document: Document) {
+	const {findings, ...figures} = compute(document);
+	const told = findings.map(worded).map(({code, places, who, text}) => ({code, places, who, text}));
+	return {...figures, findings: told};
+}
+
 const computed = ({name, json}: Source): Result => {
 	const parsed = parseDocument(json);
 	if (!parsed.ok) {
-		return refusal(2, ...parsed.faults.map(({path, sentence}) => `${path === '' ? name : path}: ${sentence}`));
+		return refusal(2, ...parsed.faults.map((fault) => `${fault.path === '' ? name : fault.path}: ${faultText(fault)}`));
 	}
 	try {
-		return {status: 0, out: asJson(compute(parsed.document))};
+		return {status: 0, out: asJson(printedOf(parsed.document))};
 	} catch (error) {
 		if (!(error instanceof RangeError)) throw error;
 		return refusal(2, `${name}: its numbers are so large or so small that no figure can be worked out from them.`);
@@ -77,7 +86,7 @@ const computed = ({name, json}: Source): Result => {
 };
 
 const resultOf = async ({file, schema, checkDocument, stdin}: ComputeOptions): Promise<Result> => {
-	if (schema) return {status: 0, out: asJson(documentJsonSchema())};
+	if (schema) return {status: 0, out: asJson(documentJsonSchema(words.documents.title, words.documents.description))};
 	if (checkDocument) return computed({name: '--id', json: await checkDocument()});
 	if (file === undefined && stdin.isTTY) {
 		return refusal(2, 'Name a FILE to read, or send a document to standard input: armdrift compute FILE.');

@@ -1,8 +1,9 @@
 import {formatISO} from 'date-fns/formatISO';
 import {firstNames} from '../results/years/arms.js';
-import {type DueArm, dueArms, dueText} from '../results/years/due.js';
+import {type DueArm, dueArms} from '../results/years/due.js';
 import {columns} from '../terminal/columns.js';
 import {EXIT} from '../terminal/exit-paths.js';
+import {words} from '../words/index.js';
 import {giveCalendar} from './due-calendar.js';
 import {withPastRows} from './past-rows.js';
 import {printOut, sayFault} from './print-out.js';
@@ -41,7 +42,12 @@ function reasonAt(shelf: Shelf, id: string): string {
 
 async function printArms(arms: readonly DueArm[], reasonOf: (due: DueArm) => string, quiet: boolean): Promise<number> {
 	if (quiet) return EXIT.done;
-	const rows = arms.map((due) => [due.date, dueText(due), due.arm, `last check ${due.last.date}. ${reasonOf(due)}`]);
+	const rows = arms.map((due) => [
+		due.date,
+		words.results.due(due),
+		due.arm,
+		`last check ${due.last.date}. ${reasonOf(due)}`,
+	]);
 	if (rows.length > 0) return printOut(columns(rows));
 	sayFault('No arm has a date for its next check, or none in that time.');
 	return EXIT.done;

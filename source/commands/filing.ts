@@ -2,10 +2,13 @@ import type {Check} from '../check/check.js';
 import type {PastCheck} from '../check/past-check.js';
 import {isReadyToPlay, progressOf} from '../check/progress.js';
 import {reduce} from '../check/reduce.js';
+import {issuedOf} from '../pages/issued.js';
 import {isPutBack} from '../procedure/index.js';
 import {stepIdsOf} from '../procedure/step-ids.js';
-import {type FinishedCheck, finishedCheck} from '../results/record.js';
+import {nextCheckOf} from '../results/next-check.js';
+import {type FinishedCheck, outcomeOf} from '../results/record.js';
 import {StoreError} from '../store/store-error.js';
+import {nextCheckText} from '../words/results-text.js';
 import type {CheckStore} from './shelf.js';
 import type {Remark} from './stored-forms.js';
 
@@ -13,6 +16,19 @@ export const isEmpty = (check: Check): boolean => Object.keys(check.answers).len
 
 /** Nothing would be lost with it: a check without answers, or practice in which no reading was taken. */
 export const isIdle = (check: Check): boolean => isEmpty(check) || check.practice?.readings.length === 0;
+
+/** The record of a check that ends now, after the earlier ones of its arm; its words are those of the day. */
+export function finishedCheck(check: Check, finishedAt: string, history: readonly PastCheck[] = []): FinishedCheck {
+	const wantsDate = progressOf(check).facts.yes('next-check');
+	const next = wantsDate ? nextCheckOf(check, history) : undefined;
+	return {
+		check,
+		finishedAt,
+		outcome: outcomeOf(check),
+		...(next ? {nextCheck: {date: next.date, because: nextCheckText(next.because)}} : {}),
+		issued: issuedOf(check),
+	};
+}
 
 /**
  * Puts a check away. The file of a filed check never changes: what was put back later stands beside it, with the

@@ -5,7 +5,7 @@ import {checkReport} from '../reports/check-report.js';
 import type {CheckSource, Imprint} from '../reports/check-source.js';
 import {htmlOf} from '../reports/html/html-of.js';
 import {makerReport} from '../reports/maker-report.js';
-import {markdownOf} from '../reports/markdown/markdown-of.js';
+import {markdownOf} from '../reports/markdown-of.js';
 import type {Report} from '../reports/report.js';
 import {StoreError} from '../store/store-error.js';
 import {TargetFile} from '../store/target-file.js';

@@ -6,6 +6,7 @@ import {profilesWith} from '../results/profiles.js';
 import {summaryOf} from '../results/record.js';
 import {openStore} from '../store/open-store.js';
 import {StoreError} from '../store/store-error.js';
+import {profileRefusalText} from '../words/results-text.js';
 import type {Archive, Saved} from '../workbench.js';
 import {withRemark} from './filing.js';
 import {type Remark, storedForms} from './stored-forms.js';
@@ -119,7 +120,8 @@ export class Shelf {
 	/** Changes the profiles as they are on the disk by now. */
 	async changeProfiles(change: Parameters<Archive['changeProfiles']>[0]): Promise<Saved> {
 		const read = await attempt(() => change(this.rereadProfiles()));
-		if (!read.ok || !read.value.ok) return read.ok ? read.value : read;
+		if (!read.ok) return read;
+		if (!read.value.ok) return {ok: false, sentence: profileRefusalText(read.value.refusal)};
 		return this.#saveProfiles(read.value.profiles);
 	}
 

@@ -1,3 +1,4 @@
+import type {PastCheck, PastProbe} from '../check/past-check.js';
 import {placeLabel} from '../procedure/places.js';
 import type {MeasuredRadius} from '../results/figures-types.js';
 import {isMeasured, type RadiusFigures} from '../results/figures-types.js';
@@ -29,6 +30,24 @@ export function bandsPicture(
 			caption: measured
 				.map((one) => `${placeLabel(one.place)} radius: pull ${pullAt(one)}; hold band ${bandAt(one)}.`)
 				.join(' '),
+		},
+	];
+}
+
+/** The hold bands of the last check, to stand beside those of today. */
+export function lastBands([last]: readonly PastCheck[], places?: readonly string[]): BandRow[] {
+	return (last?.probe ?? []).filter(({place}) => places?.includes(place) ?? true).flatMap(bandOf);
+}
+
+function bandOf({place, pullPct, bandPct}: PastProbe): BandRow[] {
+	if (pullPct === null || bandPct === null) return [];
+	return [
+		{
+			label: `last ${placeLabel(place)}`,
+			lowPct: pullPct - bandPct / 2,
+			highPct: pullPct + bandPct / 2,
+			pullPct,
+			earlier: true,
 		},
 	];
 }

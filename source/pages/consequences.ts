@@ -10,9 +10,9 @@ import {takes} from '../procedure/step.js';
 import type {IdOf, StepId} from '../procedure/step-ids.js';
 import {tickStates} from '../procedure/ticks.js';
 import {carriedMn, guardHandling} from '../procedure/weighing.js';
-import {issuedOf} from '../results/issued.js';
 import {nextCheckOf} from '../results/next-check.js';
 import {fixed, formatIn} from '../units.js';
+import {nextCheckText} from '../words/results-text.js';
 import {plainNumber} from '../words/wording.js';
 import {biasLater} from './bias/cure-first.js';
 import {biasLines} from './bias/lines.js';
@@ -20,6 +20,7 @@ import {skatingLines} from './bias/skating-lines.js';
 import {lastAdvice} from './bias/so-far.js';
 import {earlierAnswers} from './earlier-answers.js';
 import {geometryLines, workedOutLines} from './geometry-lines.js';
+import {issuedOf} from './issued.js';
 import {levelConsequence} from './level-consequence.js';
 import {probeSoFar} from './probe-so-far.js';
 import {line, type Shown} from './shown-lines.js';
@@ -151,7 +152,7 @@ export function consequencesOf(dialogue: Dialogue, {step, slot, progress}: Posit
 	if (step.input.kind === 'still') return earlierAnswers(dialogue, step, facts);
 	if (step.id === 'next-check') {
 		const {date, because} = nextCheckOf(dialogue.check, dialogue.history);
-		return [line(`Next check: ${date}`, 'strong'), line(because)];
+		return [line(`Next check: ${date}`, 'strong'), line(nextCheckText(because))];
 	}
 	return consequences[step.id]?.(facts) ?? [];
 }

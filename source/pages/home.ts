@@ -1,5 +1,6 @@
 import type {Option} from '../procedure/step.js';
-import {type DueArm, dueText} from '../results/years/due.js';
+import type {DueArm} from '../results/years/due.js';
+import {words} from '../words/index.js';
 import type {Unfinished} from '../workbench.js';
 import {line, type Shown} from './shown-lines.js';
 
@@ -15,7 +16,7 @@ export function homeLines(unfinished: Unfinished | undefined): Shown[] {
 export const homeOptions = (unfinished: Unfinished | undefined, due: DueArm | undefined): Option[] => [
 	...(unfinished ? [{id: 'resume', label: `go on with the check of ${unfinished.arm}`}] : []),
 	{id: 'start', label: 'new full check'},
-	...(due ? [{id: 'recheck', label: `re-check ${due.arm} (${dueText(due)})`}] : []),
+	...(due ? [{id: 'recheck', label: `re-check ${due.arm} (${words.results.due(due)})`}] : []),
 	{id: 'past', label: 'past checks'},
 	{id: 'profiles', label: 'profiles of arms, cartridges and tools'},
 	{id: 'settings', label: 'settings: limits, countdown, bell'},

@@ -1,4 +1,5 @@
-import {isTypedReason, readReason, voidReasons} from '../results/voids.js';
+import {readReason, voidReasons} from '../results/voids.js';
+import {words} from '../words/index.js';
 import type {Saved, Workbench} from '../workbench.js';
 import {back, type Page, type Pages, type Turn} from './page.js';
 import {recordLines} from './record-lines.js';
@@ -22,13 +23,13 @@ export const pastPages = (workbench: Workbench, id: string): Pages<PastPlace> =>
 				return chosen(workbench, id, entry);
 			case 'reason':
 				if (entry === back.id) return {kind: 'go', to: {at: 'check'}};
-				if (isTypedReason(entry)) return {kind: 'go', to: {at: 'reason-typed'}};
-				return saved(() => workbench.archive.markVoid(id, entry));
+				if (entry === 'typed') return {kind: 'go', to: {at: 'reason-typed'}};
+				return saved(() => workbench.archive.markVoid(id, reasonText(entry)));
 			case 'reason-typed': {
-				const read = readReason(entry);
-				return read.ok
-					? {kind: 'go', to: {at: 'confirm', reason: read.reason}}
-					: {kind: 'refused', sentence: read.sentence};
+				const reason = readReason(entry);
+				return reason === undefined
+					? {kind: 'refused', sentence: words.results.voidReasonWanted}
+					: {kind: 'go', to: {at: 'confirm', reason}};
 			}
 			case 'confirm':
 				if (entry !== 'yes') return {kind: 'go', to: {at: 'reason-typed'}};
@@ -83,6 +84,9 @@ const voidShown = [
 		'A void check stays on file, unchanged, with this reason beside it. Comparisons, trend and the day of the next check leave it out. It can be taken back.',
 	),
 ];
+const reasonOptions = voidReasons.map((id) => ({id, label: words.results.voidReasons[id]}));
+/** A reason by its id, as it is kept. */
+const reasonText = (chosen: string): string => reasonOptions.find(({id}) => id === chosen)?.label ?? chosen;
 const confirmPage = (reason: string): Page => ({
 	title: 'Why does this check not count?',
 	shown: [...voidShown, line(`Reason: ${reason}`, 'strong')],
@@ -93,7 +97,7 @@ const reasonPages: Readonly<Record<'reason' | 'reason-typed', Page>> = {
 	reason: {
 		title: 'Why does this check not count?',
 		shown: voidShown,
-		prompt: {kind: 'choice', options: [...voidReasons, back]},
+		prompt: {kind: 'choice', options: [...reasonOptions, back]},
 	},
 	'reason-typed': {
 		title: 'Why does this check not count?',

@@ -13,11 +13,11 @@ import {partialDocument} from '../results/document-of-check.js';
 import type {Document} from '../results/document-schema.js';
 import {figuresOf} from '../results/figures.js';
 import {isMeasured, type MeasuredRadius} from '../results/figures-types.js';
-import {assumedLine, isWorthAdvice, oneMoreLine} from '../results/one-more-round.js';
-import {apartLines, roundsAgree} from '../results/rounds-agree.js';
-import {lastBands} from '../results/years/last-bands.js';
+import {afterOneMoreRound, isOneMoreWorthIt, isWorthAdvice} from '../results/one-more-round.js';
+import {radiiApart, roundsAgree} from '../results/rounds-agree.js';
+import {words} from '../words/index.js';
 import {bandAt, plainNumber, pullAt, sureFirst, wouldDecideIt} from '../words/wording.js';
-import {bandsPicture} from './band-rows.js';
+import {bandsPicture, lastBands} from './band-rows.js';
 import {biasSoFar} from './bias/so-far.js';
 import {closingLines} from './closing-lines.js';
 import {onGauge, scaleLine} from './on-gauge.js';
@@ -114,7 +114,10 @@ function figureLines(facts: Facts, place: Place, history: readonly PastCheck[]):
 	if (!here || !isMeasured(here)) return bandsPicture(others, facts.limits, before);
 	const {pullGoodPct, pullUsablePct, bandGoodPct, bandUsablePct} = facts.limits;
 	return [
-		...apartLines(document, here.radiusMm),
+		...radiiApart(document).map((one) => {
+			const {roundsApart, roundsApartElsewhere} = words.results;
+			return line(one.radiusMm === here.radiusMm ? roundsApart(one) : roundsApartElsewhere(one), 'warn');
+		}),
 		...bandsPicture([here, ...others], facts.limits, before),
 		line(
 			`Pull ${pullAt(here)} (${limitInQuestion(here.pullAtWorst, pullGoodPct, pullUsablePct)}): ${verdictOf(here.pullVerdict, here.pullAtWorst)}`,
@@ -139,11 +142,18 @@ const verdictOf = (verdict: MeasuredRadius['pullVerdict'], atWorst: MeasuredRadi
 
 /** What more rounds would bring: with fewer than three of them nobody can tell. */
 function wouldDecide(document: Document, here: MeasuredRadius): Shown[] {
-	if (here.repeatability === 'assumed') return [assumedLine];
+	if (here.repeatability === 'assumed') return [line(words.results.repeatabilityAssumed, 'dim')];
 	if (!isWorthAdvice(document, here)) return [];
 	return [
 		...(here.pullWouldDecide ? [line(`Pull: ${wouldDecideIt(here.pullWouldDecide, here.pullAtWorst)}.`)] : []),
 		...(here.bandWouldDecide ? [line(`Band: ${wouldDecideIt(here.bandWouldDecide, here.bandAtWorst)}.`)] : []),
-		oneMoreLine(document, here),
+		line(oneMoreText(document, here), 'dim'),
 	];
+}
+
+/** What one round more would bring. */
+function oneMoreText(document: Document, here: MeasuredRadius): string {
+	const more = afterOneMoreRound(document, here);
+	if (!more) return words.results.repeatabilityAssumed;
+	return isOneMoreWorthIt(more, here) ? words.results.oneMoreRound(more) : words.results.oneMoreIsIdle;
 }

@@ -1,6 +1,9 @@
 import type {Profile} from '../procedure/facts.js';
-import {profileProblems, profileQuestions} from '../results/profile-answers.js';
+import {profileQuestions} from '../results/profile-answers.js';
+import {words} from '../words/index.js';
+import {says} from '../words/says.js';
 import {listed} from '../words/wording.js';
+import {unusualLengths} from './geometry-lines.js';
 import {line, type Shown} from './shown-lines.js';
 
 /** A profile with all its answers, in the order in which they are asked. */
@@ -18,3 +21,18 @@ export const profileLines = (profile: Profile): Shown[] => [
 const quoted = (name: string): string => `"${name}"`;
 const correctedText = ({correctedAt}: Profile): string =>
 	correctedAt === undefined ? '' : `, changed here on ${correctedAt.slice(0, 10)}`;
+
+/**
+ * What does not pass in a profile, or has no answer yet; a check that takes it over asks for it. And lengths that a
+ * check would not ask about but say to look at again.
+ */
+export function profileProblems(profile: Pick<Profile, 'kind' | 'answers'>): readonly string[] {
+	const {facts, steps} = profileQuestions(profile);
+	const problems = steps.flatMap((step) => {
+		if (!facts.answered(step.id)) return [words.results.profileLacks(step)];
+		const problem = step.verify?.(facts);
+		return problem ? [`${step.title}: ${says.problem(problem)}`] : [];
+	});
+	const unusual = profile.kind === 'arm' ? unusualLengths(facts) : undefined;
+	return unusual === undefined ? problems : [...problems, unusual];
+}

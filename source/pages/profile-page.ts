@@ -1,13 +1,13 @@
 import type {Profile} from '../procedure/facts.js';
 import {unitOf} from '../procedure/read-answer.js';
 import type {Step} from '../procedure/step.js';
-import {profileProblems, profileQuestions} from '../results/profile-answers.js';
-import {kindWords} from '../results/profile-changes.js';
+import {profileQuestions} from '../results/profile-answers.js';
 import {nameSteps} from '../results/profiles.js';
 import {units} from '../units.js';
+import {words} from '../words/index.js';
 import type {Workbench} from '../workbench.js';
 import {back, type Page} from './page.js';
-import {profileLines} from './profile-lines.js';
+import {profileLines, profileProblems} from './profile-lines.js';
 import {line, type Shown} from './shown-lines.js';
 
 export type ProfilePlace =
@@ -85,7 +85,7 @@ const takenOverLines = ({archive}: Workbench, profile: Profile): Shown[] =>
 	archive.isTakenOver(profile)
 		? [
 				line(
-					`The open check has taken this ${kindWords[profile.kind]} over and keeps its answers: a change here holds for checks that start from now on.`,
+					`The open check has taken this ${words.results.kinds[profile.kind]} over and keeps its answers: a change here holds for checks that start from now on.`,
 					'warn',
 				),
 			]

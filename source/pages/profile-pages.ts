@@ -1,5 +1,6 @@
 import type {Profile} from '../procedure/facts.js';
 import {corrected, type ProfilesChanged, renamed, setAside} from '../results/profile-changes.js';
+import {profileRefusalText} from '../words/results-text.js';
 import type {Workbench} from '../workbench.js';
 import type {Pages, Turn} from './page.js';
 import {type ProfilePlace, profilePage} from './profile-page.js';
@@ -49,6 +50,6 @@ function saving(
 	change: (profiles: readonly Profile[]) => ProfilesChanged,
 ): Turn<ProfilePlace> {
 	const tried = change(workbench.profiles());
-	if (!tried.ok) return {kind: 'refused', sentence: tried.sentence};
+	if (!tried.ok) return {kind: 'refused', sentence: profileRefusalText(tried.refusal)};
 	return {kind: 'save', save: () => workbench.archive.changeProfiles(change), to};
 }

@@ -4,7 +4,8 @@ import {isReadyToPlay, progressOf} from '../check/progress.js';
 import {nameOfTrial, trialsOf} from '../check/trials.js';
 import {offPlaces, onPlaces, placeLabel} from '../procedure/places.js';
 import type {FinishedCheck} from '../results/record.js';
-import {type Voids, voidLines} from '../results/voids.js';
+import type {Voids} from '../results/voids.js';
+import {words} from '../words/index.js';
 import {becauseText, reasonText} from '../words/says.js';
 import {practiceNotice} from './practice-words.js';
 import {line, type Shown} from './shown-lines.js';
@@ -78,3 +79,9 @@ function seriesLines(check: Check, series: Series, index: number): Shown[] {
 		...(series.closed ? [line(`Series ${index + 1} closed: ${becauseText(series.closed.because)}`)] : []),
 	];
 }
+
+/** What stands beside a past check about its being void. */
+export const voidLines = ({voided, formerVoids = []}: Voids): Shown[] => [
+	...(voided ? [line(words.results.void(voided), 'bad')] : []),
+	...formerVoids.map((one) => line(words.results.wasVoid(one))),
+];

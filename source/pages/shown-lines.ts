@@ -1,3 +1,5 @@
+import {words} from '../words/index.js';
+
 /** How a line is meant; a face may colour it, the words never depend on it. */
 export type Tone = 'plain' | 'strong' | 'good' | 'warn' | 'bad' | 'dim';
 
@@ -95,7 +97,17 @@ export type Shown =
 	/** The deck from above, with the places where a pivot may stand. */
 	| {readonly kind: 'plan'; readonly caption: string};
 
+export type ShownAs<Kind extends Shown['kind']> = Extract<Shown, {kind: Kind}>;
+
 /** What is shown, in words. */
 export const inWords = (shown: Shown): string => (shown.kind === 'line' ? shown.text : shown.caption);
 
 export const line = (text: string, tone: Tone = 'plain'): Shown => ({kind: 'line', text, tone});
+
+/** Cells under headings; the first of each row is its name. */
+export const table = (head: readonly string[], rows: readonly (readonly string[])[]): Shown => ({
+	kind: 'table',
+	head,
+	rows,
+	caption: words.figures.rowsInWords({head, rows}),
+});

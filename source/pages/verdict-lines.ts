@@ -4,17 +4,16 @@ import type {PastCheck} from '../check/past-check.js';
 import {factsOfSeries, progressOf} from '../check/progress.js';
 import {openSeries} from '../check/series.js';
 import {stepById} from '../procedure/index.js';
-import type {Finding} from '../results/diagnose.js';
 import {documentOfCheck, partialDocument, seriesThatCounts} from '../results/document-of-check.js';
 import {type Figures, figuresOf, isMeasured} from '../results/figures.js';
-import {type Issued, issuedOf} from '../results/issued.js';
-import {assumedLine} from '../results/one-more-round.js';
-import {lastBands} from '../results/years/last-bands.js';
+import type {Issued, IssuedFinding} from '../results/issued.js';
+import {words} from '../words/index.js';
 import {overriddenText, reasonText} from '../words/says.js';
 import {listed, plainNumber, sureFirst, verdictWord} from '../words/wording.js';
-import {bandsPicture} from './band-rows.js';
+import {bandsPicture, lastBands} from './band-rows.js';
 import {beforeAndAfter, earlierRows} from './before-and-after.js';
 import {biasLines} from './bias/lines.js';
+import {issuedOf} from './issued.js';
 import {detailLines, radiusTable} from './radius-lines.js';
 import {line, type Shown, type Tone} from './shown-lines.js';
 import {yearsOf} from './years/years-lines.js';
@@ -36,7 +35,9 @@ export function verdictLines(
 		...overrideLines(check),
 		// What is to be done comes before all that only bears it out: on a small screen the rest is pages further.
 		...findingLines(findings),
-		...(figures.probe.some(({repeatability}) => repeatability === 'assumed') ? [assumedLine] : []),
+		...(figures.probe.some(({repeatability}) => repeatability === 'assumed')
+			? [line(words.results.repeatabilityAssumed, 'dim')]
+			: []),
 		...zeroLine(check, figures),
 		...(issued.form === 1 ? [] : setAnewLine(check)),
 		...(years?.changes ?? []),
@@ -64,7 +65,10 @@ const unfinishedLines = (check: Check): readonly Shown[] => [
 /** That there is no verdict, and why. */
 export function noVerdictLines(check: Check): Shown[] {
 	const found = documentOfCheck(check);
-	return [line('No verdict: not measured to the end.', 'strong'), ...(found.ok ? [] : [line(found.sentence)])];
+	return [
+		line('No verdict: not measured to the end.', 'strong'),
+		...(found.ok ? [] : [line(words.documents.missing[found.missing])]),
+	];
 }
 
 /** What was measured in a check that came to no verdict. */
@@ -84,7 +88,7 @@ export function headline({verdict, atWorst}: Figures): string {
 }
 
 /** The gravest finding gives the one thing to do now; the others stand beside it without an action of their own. */
-const findingLines = ([first, ...others]: readonly Finding[]): Shown[] =>
+const findingLines = ([first, ...others]: readonly IssuedFinding[]): Shown[] =>
 	first
 		? [
 				line(first.found, 'strong'),

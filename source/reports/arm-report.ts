@@ -1,17 +1,18 @@
 import type {PastCheck} from '../check/past-check.js';
 import type {Overridden} from '../pages/verdict-lines.js';
-import {dayText} from '../pages/years/day-text.js';
 import {rowOf} from '../results/past-row.js';
+import {dayText} from '../words/dates.js';
+import {words} from '../words/index.js';
 import type {CheckSource, Imprint} from './check-source.js';
-import {aboutCheck, footOf} from './parts/about.js';
-import {cautionsPart} from './parts/cautions-part.js';
-import {deckPart} from './parts/deck-part.js';
+import {aboutCheck, imprinted} from './parts/about.js';
+import {cautionsPart, deckPart} from './parts/deck-part.js';
 import {findingsPart} from './parts/findings-part.js';
 import {methodPart} from './parts/method-part.js';
-import {titleOf} from './parts/practice-part.js';
 import {verdictPart} from './parts/verdict-part.js';
 import {checksTables, yearsPart} from './parts/years-part.js';
-import {type Report, type Section, sentence, typed} from './report.js';
+import {around, type Report, type Section, sentenceBlock, tableBlock, typed} from './report.js';
+
+const {about, captions, sections, titles, years} = words.reports;
 
 /** What a report on an arm's history is made from. */
 export type ArmSource = {
@@ -29,11 +30,12 @@ export type ArmSource = {
 export function armReport(source: ArmSource, imprint: Imprint): Report {
 	const {newest} = source;
 	const {check, issued} = newest.record;
+	const isPractice = check.practice !== undefined;
 	return {
-		title: titleOf(check, 'History of a tonearm: ', typed(source.arm)),
-		about: [['Checks that count', String(1 + newest.history.length)], ...aboutCheck(check)],
+		title: around(source.arm, (arm) => titles.arm({arm, isPractice})),
+		about: [[about.checksThatCount, String(1 + newest.history.length)], ...aboutCheck(check)],
 		sections: [
-			{...verdictPart(newest), title: `Where it stands: check of ${dayText(check.startedAt.slice(0, 10))}`},
+			{...verdictPart(newest), title: sections.stands({day: dayText(check.startedAt.slice(0, 10))})},
 			...findingsPart(newest),
 			...(newest.history.length === 0 ? [onlyCheck(newest)] : yearsPart(newest)),
 			...overriddenPart(source),
@@ -42,40 +44,32 @@ export function armReport(source: ArmSource, imprint: Imprint): Report {
 			cautionsPart,
 			methodPart(check, issued),
 		],
-		foot: `${footOf(imprint, check)} The readings of each check are in its own report: armdrift report with its id.`,
+		foot: about.armFoot(imprinted(imprint, check)),
 	};
 }
 
 const onlyCheck = ({record: {check, issued}}: CheckSource): Section => ({
-	title: 'Over the years',
-	blocks: [sentence('This is the only check so far that counts.'), ...checksTables([rowOf(check, issued)])],
+	title: sections.years,
+	blocks: [sentenceBlock(years.onlyCheck), ...checksTables([rowOf(check, issued)])],
 });
 
 function overriddenPart({overridden}: ArmSource): Section[] {
 	const rows = overridden.flatMap(({date, overridden: list}) =>
-		list.map(({title, sentence: why, reason}) => [dayText(date), title, why, typed(reason)]),
+		list.map(({title, sentence: failed, reason}) => [dayText(date), title, failed, typed(reason)]),
 	);
 	if (rows.length === 0) return [];
-	const head = ['date', 'step', 'what did not pass', 'reason given'];
-	return [
-		{
-			title: 'Overridden in earlier checks',
-			blocks: [{kind: 'table', caption: 'Gone on although it did not pass', head, rows}],
-		},
-	];
+	const table = tableBlock(captions.overriddenEarlier, ['date', 'step', 'failed', 'reason'], rows);
+	return [{title: sections.overridden, blocks: [table]}];
 }
 
 function notCountedPart({notCounted}: ArmSource): Section[] {
 	if (notCounted.length === 0) return [];
 	const rows = notCounted.map(({date, voidBecause, outcome, id}) => [
 		dayText(date),
-		voidBecause === undefined ? `no figures (${outcome})` : ['void: ', typed(voidBecause)],
+		voidBecause === undefined
+			? years.noFigures({outcome})
+			: around(voidBecause, (reason) => years.voidBecause({reason})),
 		id,
 	]);
-	return [
-		{
-			title: 'Checks that do not count',
-			blocks: [{kind: 'table', caption: 'On file, and in no figure above', head: ['date', 'why', 'id'], rows}],
-		},
-	];
+	return [{title: sections.notCounted, blocks: [tableBlock(captions.notCounted, ['date', 'why', 'id'], rows)]}];
 }

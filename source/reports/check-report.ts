@@ -1,29 +1,28 @@
+import {words} from '../words/index.js';
 import type {CheckSource, Imprint} from './check-source.js';
-import {aboutCheck, armName, footOf} from './parts/about.js';
-import {biasPart} from './parts/bias-part.js';
-import {cautionsPart} from './parts/cautions-part.js';
+import {aboutCheck, armName, imprinted} from './parts/about.js';
 import {conditionsPart} from './parts/conditions-part.js';
-import {deckPart} from './parts/deck-part.js';
-import {beforeAndAfterPart, detailsPart, findingsPart} from './parts/findings-part.js';
+import {cautionsPart, deckPart} from './parts/deck-part.js';
+import {beforeAndAfterPart, biasOnPart, detailsPart, findingsPart, practicePart} from './parts/findings-part.js';
 import {methodPart} from './parts/method-part.js';
-import {practicePart, titleOf} from './parts/practice-part.js';
 import {readingsPart} from './parts/readings-part.js';
 import {verdictPart} from './parts/verdict-part.js';
 import {yearsPart} from './parts/years-part.js';
-import {type Report, typed} from './report.js';
+import {around, type Report} from './report.js';
 
 /** Everything about one check, the verdict first. */
 export function checkReport(source: CheckSource, imprint: Imprint): Report {
 	const {check, issued} = source.record;
+	const isPractice = check.practice !== undefined;
 	return {
-		title: titleOf(check, 'Tonearm check: ', typed(armName(check))),
+		title: around(armName(check), (arm) => words.reports.titles.check({arm, isPractice})),
 		about: aboutCheck(check),
 		sections: [
 			verdictPart(source),
 			...practicePart(source),
 			...findingsPart(source),
 			...beforeAndAfterPart(source),
-			...biasPart(source),
+			...biasOnPart(source),
 			...yearsPart(source),
 			deckPart(source),
 			...readingsPart(check),
@@ -32,6 +31,6 @@ export function checkReport(source: CheckSource, imprint: Imprint): Report {
 			cautionsPart,
 			methodPart(check, issued),
 		],
-		foot: footOf(imprint, check),
+		foot: words.reports.about.foot(imprinted(imprint, check)),
 	};
 }

@@ -1,43 +1,43 @@
-import type {BandRow, Shown, Tone} from '../pages/shown-lines.js';
-import type {Finding} from '../results/diagnose.js';
+import type {BandBars} from '../pages/pictures/bands-layout.js';
+import type {ShownAs, Tone} from '../pages/shown-lines.js';
 import type {AtWorst, Verdict} from '../results/figures-types.js';
+import type {IssuedFinding} from '../results/issued.js';
+import {words} from '../words/index.js';
 
 /** A text that somebody typed: set apart, so that its direction disturbs nothing around it. */
 export type Typed = {readonly typed: string};
-export type Words = string | Typed | readonly (string | Typed)[];
+export type Phrase = string | Typed | readonly (string | Typed)[];
 
 /** A figure with the verdict on it, which is shown as a shape beside the words. */
-export type Judged = {readonly words: Words; readonly verdict: Verdict; readonly atWorst: AtWorst};
-export type Cell = Words | Judged;
+export type JudgedPhrase = {readonly phrase: Phrase; readonly verdict: Verdict; readonly atWorst: AtWorst};
+export type TableCell = Phrase | JudgedPhrase;
 
-/** A hold band with the uncertainty (95 %) of its middle, where that is known. */
-export type BandBar = BandRow & {readonly pullUncertaintyPct?: number | undefined};
-export type Bands = Omit<Extract<Shown, {kind: 'bands'}>, 'rows'> & {readonly rows: readonly BandBar[]};
-export type Curve = Extract<Shown, {kind: 'curve'}>;
-export type Lever = Extract<Shown, {kind: 'lever'}>;
-export type History = Extract<Shown, {kind: 'history'}>;
 /** What can be drawn; its caption says the same in sentences. */
-export type Drawing = Bands | Curve | Lever | History;
+export type Drawing = BandBars | ShownAs<'curve' | 'lever' | 'history'>;
 
 /** What a report is made of. Each format shows every kind. */
-export type Block =
-	| {readonly kind: 'line'; readonly words: Words; readonly tone: Tone}
+export type ReportBlock =
+	| {readonly kind: 'line'; readonly phrase: Phrase; readonly tone: Tone}
 	/** Must not be overlooked: the deck is not ready, the check is void. */
-	| {readonly kind: 'notice'; readonly words: Words; readonly tone: Tone}
+	| {readonly kind: 'notice'; readonly phrase: Phrase; readonly tone: Tone}
 	/** The verdict as a whole. */
-	| ({readonly kind: 'verdict'} & Judged)
-	| {readonly kind: 'list'; readonly items: readonly Words[]}
+	| ({readonly kind: 'verdict'} & JudgedPhrase)
+	| {readonly kind: 'list'; readonly items: readonly Phrase[]}
 	/** The first cell of each row is its heading. */
 	| {
 			readonly kind: 'table';
-			readonly caption: Words;
+			readonly caption: Phrase;
 			readonly head: readonly string[];
-			readonly rows: readonly (readonly Cell[])[];
+			readonly rows: TableRows;
 	  }
 	/** Names and what is known of each: a narrow table. */
-	| {readonly kind: 'facts'; readonly caption: Words; readonly facts: readonly (readonly [name: Words, value: Cell])[]}
+	| {
+			readonly kind: 'facts';
+			readonly caption: Phrase;
+			readonly facts: readonly (readonly [name: Phrase, value: TableCell])[];
+	  }
 	/** In order of weight, with who acts. */
-	| {readonly kind: 'findings'; readonly findings: readonly Finding[]}
+	| {readonly kind: 'findings'; readonly findings: readonly IssuedFinding[]}
 	| {
 			readonly kind: 'picture';
 			readonly title: string;
@@ -46,37 +46,49 @@ export type Block =
 			readonly isTold: boolean;
 	  };
 
-export type Part = {readonly title: string; readonly blocks: readonly Block[]};
-export type Section = Part & {
+export type ReportPart = {readonly title: string; readonly blocks: readonly ReportBlock[]};
+export type Section = ReportPart & {
 	/** Smaller parts, each under a heading of its own. */
-	readonly parts?: readonly Part[];
+	readonly parts?: readonly ReportPart[];
 };
 
 /** A report before it has a format. */
 export type Report = {
-	readonly title: Words;
+	readonly title: Phrase;
 	/** What it is about, before anything else: names and values. */
-	readonly about: readonly (readonly [name: string, value: Words])[];
+	readonly about: readonly (readonly [name: string, value: Phrase])[];
 	readonly sections: readonly Section[];
 	/** Where it comes from. */
 	readonly foot: string;
 };
 
-export const isJudged = (cell: Cell): cell is Judged => typeof cell === 'object' && 'verdict' in cell;
+export const isJudged = (cell: TableCell): cell is JudgedPhrase => typeof cell === 'object' && 'verdict' in cell;
 
 export const typed = (text: string): Typed => ({typed: text});
-/** A sentence with what somebody typed within it set apart. */
-export function withTyped(text: string, part: string): Words {
-	const at = part === '' ? -1 : text.indexOf(part);
-	return at < 0 ? text : [text.slice(0, at), typed(part), text.slice(at + part.length)];
+
+/** A sentence round something that somebody typed, which is set apart in it. */
+export function around(text: string, sentenceOf: (text: string) => string): Phrase {
+	const [before = '', after = ''] = sentenceOf(placeOfText).split(placeOfText);
+	return [before, typed(text), after];
 }
 
-export const sentence = (words: Words, tone: Tone = 'plain'): Block => ({kind: 'line', words, tone});
-export const notice = (words: Words, tone: Tone): Block => ({kind: 'notice', words, tone});
+// Private use (Unicode 23.5): no sentence has it.
+const placeOfText = '\u{F0000}';
 
-/** The words as one plain text. */
-export const plainWords = (words: Words): string => {
-	if (typeof words === 'string') return words;
-	if ('typed' in words) return words.typed;
-	return words.map(plainWords).join('');
+export const sentenceBlock = (phrase: Phrase, tone: Tone = 'plain'): ReportBlock => ({kind: 'line', phrase, tone});
+export const notice = (phrase: Phrase, tone: Tone): ReportBlock => ({kind: 'notice', phrase, tone});
+
+type TableRows = readonly (readonly TableCell[])[];
+/** A table under headings of its columns. */
+export const tableBlock = (
+	caption: Phrase,
+	columns: readonly (keyof typeof words.reports.columns)[],
+	rows: TableRows,
+): ReportBlock => ({kind: 'table', caption, head: columns.map((one) => words.reports.columns[one]), rows});
+
+/** A phrase as one plain text. */
+export const plainText = (phrase: Phrase): string => {
+	if (typeof phrase === 'string') return phrase;
+	if ('typed' in phrase) return phrase.typed;
+	return phrase.map(plainText).join('');
 };

@@ -24,11 +24,11 @@ const ownPullAt = (figures: MeasuredRadius): FigureAt => ({
 });
 
 /** Standard uncertainty of what the tilt makes of the difference of the pulls, in percent; 0 without level readings. */
-function slantBetween({document, settings}: SeriesRead, innerMm: number, outerMm: number): number {
+function slantBetween({document, conditions}: SeriesRead, innerMm: number, outerMm: number): number {
 	const standardDeg = tiltStandardDeg(document);
 	if (standardDeg === null) return 0;
-	const outward = (radiusMm: number) => outwardDirection(document.arm, settings.pivotDirectionDeg, radiusMm);
-	return slantPct(settings.leaning, standardDeg, [outward(innerMm), outward(outerMm)]);
+	const outward = (radiusMm: number) => outwardDirection(document.arm, conditions.pivotDirectionDeg, radiusMm);
+	return slantPct(conditions.leaning, standardDeg, [outward(innerMm), outward(outerMm)]);
 }
 
 const readAt = ({onScale}: SeriesRead, place: 'inner' | 'outer'): RadiusRead | undefined =>

@@ -1,9 +1,7 @@
-import type {Limits, WouldDecide, Zone} from '../measures/verdict.js';
-import {bandAt, listed, plainNumber, pullAt, sureFirst, wouldDecideIt} from '../words/wording.js';
-import {type DiagnosisFacts, placesWhere} from './diagnosis-facts.js';
-import type {Document} from './document-schema.js';
+import type {WouldDecide, Zone} from '../measures/verdict.js';
+import {type DiagnosisFacts, placesOf} from './diagnosis-facts.js';
 import type {MeasuredRadius} from './figures-types.js';
-import type {FindingRow} from './finding-row.js';
+import {type FindingRow, holds} from './finding-row.js';
 import {frictionRows} from './friction-rows.js';
 import {levelRows} from './level-rows.js';
 import {isWorthAdvice} from './one-more-round.js';
@@ -11,73 +9,52 @@ import {pullRows} from './pull-rows.js';
 import {roundsAgree} from './rounds-agree.js';
 import {severeRows} from './severe-rows.js';
 
-type Open = {
-	readonly name: string;
-	readonly value: string;
+/** An undecided figure, and what to do about it. */
+export type OpenFigure = {
+	readonly figure: 'pull' | 'band';
+	readonly at: MeasuredRadius;
 	readonly atWorst: Zone;
-	readonly wouldDecide: WouldDecide;
-	/** There are rounds enough to say so. */
-	readonly isWorth: boolean;
+	/** 'three-rounds': there are fewer of them, which say too little. 'agreement': what would decide it says nothing while its rounds do not agree. */
+	readonly wanted: WouldDecide | 'three-rounds' | 'agreement';
 };
 
-const openAt = (document: Document, figures: MeasuredRadius): Open[] => {
-	const where = `at ${plainNumber(figures.radiusMm)} mm`;
-	const {pullWouldDecide, bandWouldDecide, pullAtWorst, bandAtWorst} = figures;
-	const isWorth = isWorthAdvice(document, figures);
-	const pull = {name: `side pull ${where}`, value: `side pull ${pullAt(figures)}`, atWorst: pullAtWorst, isWorth};
-	const band = {name: `hold band ${where}`, value: `hold band ${bandAt(figures)}`, atWorst: bandAtWorst, isWorth};
+function openAt({document}: DiagnosisFacts, at: MeasuredRadius): OpenFigure[] {
+	const {pullWouldDecide, bandWouldDecide, pullAtWorst, bandAtWorst} = at;
+	const wanted = (would: WouldDecide) =>
+		isWorthAdvice(document, at) ? (roundsAgree(document) ? would : 'agreement') : 'three-rounds';
 	return [
-		...(pullWouldDecide ? [{...pull, wouldDecide: pullWouldDecide}] : []),
-		...(bandWouldDecide ? [{...band, wouldDecide: bandWouldDecide}] : []),
+		...(pullWouldDecide ? [{figure: 'pull', at, atWorst: pullAtWorst, wanted: wanted(pullWouldDecide)} as const] : []),
+		...(bandWouldDecide ? [{figure: 'band', at, atWorst: bandAtWorst, wanted: wanted(bandWouldDecide)} as const] : []),
 	];
-};
-
-/** What to do about an undecided figure; what would decide it says nothing while its rounds do not agree. */
-const wayOn = ({document}: DiagnosisFacts, {atWorst, wouldDecide, isWorth}: Open): string => {
-	if (!isWorth) return 'fewer than three rounds as used say too little: take three';
-	return roundsAgree(document)
-		? wouldDecideIt(wouldDecide, atWorst)
-		: 'the rounds do not agree, so take them again or strike the odd one out';
-};
-
-const allOpen = ({document, measured}: DiagnosisFacts): Open[] => measured.flatMap((one) => openAt(document, one));
-
-const isOpen = ({pullVerdict, bandVerdict}: MeasuredRadius): boolean =>
-	pullVerdict === 'undecided' || bandVerdict === 'undecided';
-
-const limitsInWords = ({good, usable}: Limits): string =>
-	`good to ${plainNumber(good)} %, usable to ${plainNumber(usable)} %`;
+}
 
 /** What forbids calling an arm sound, beside a figure that may be beyond its limit. */
 const faults: readonly FindingRow[] = [...severeRows, ...levelRows, ...pullRows, ...frictionRows];
-
-const isSound = (facts: DiagnosisFacts): boolean =>
-	(facts.figures.atWorst === 'good' || facts.figures.atWorst === 'usable') &&
-	faults.every((row) => row.places(facts).length === 0);
 
 /** What is left to say once no cause is left to look for. */
 export const closingRows = [
 	{
 		code: 'undecided',
 		who: 'technician',
-		places: ({measured}) => placesWhere(measured, isOpen),
-		say: (facts) =>
-			`Not decided: ${allOpen(facts)
-				.map(({value, atWorst}) => `${value} is ${sureFirst(atWorst)}`)
-				.join('; ')} (pull ${limitsInWords(facts.pullLimits)}; band ${limitsInWords(facts.bandLimits)})`,
-		likely: '',
-		next: (facts) =>
-			`the technician goes on: ${allOpen(facts)
-				.map((open) => `${open.name}: ${wayOn(facts, open)}`)
-				.join('; ')}`,
+		bias: 'none',
+		find: (facts) => {
+			const {measured, pullLimits, bandLimits} = facts;
+			const radii = measured.filter(
+				({pullVerdict, bandVerdict}) => pullVerdict === 'undecided' || bandVerdict === 'undecided',
+			);
+			const open = measured.flatMap((one) => openAt(facts, one));
+			return {places: placesOf(radii), values: {open, pullLimits, bandLimits}};
+		},
 	},
 	{
 		code: 'sound',
 		who: 'owner',
-		places: (facts) => (isSound(facts) ? placesWhere(facts.measured, () => true) : []),
-		say: ({measured, figures, pullLimits, bandLimits}) =>
-			`The arm is ${figures.atWorst === 'good' ? 'good' : 'usable at worst'}: side pull ${listed(measured.map(pullAt))} (${limitsInWords(pullLimits)}), hold band ${listed(measured.map(bandAt))} (${limitsInWords(bandLimits)})`,
-		likely: '',
-		next: () => 'the owner may leave it as it is',
+		bias: 'none',
+		find: (facts) => {
+			const {measured, figures, pullLimits, bandLimits} = facts;
+			const {atWorst} = figures;
+			if ((atWorst !== 'good' && atWorst !== 'usable') || faults.some((row) => holds(row, facts))) return;
+			return {places: placesOf(measured), values: {radii: measured, atWorst, pullLimits, bandLimits}};
+		},
 	},
 ] as const satisfies readonly FindingRow[];

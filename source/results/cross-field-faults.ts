@@ -1,75 +1,76 @@
 import defaults from '../../shared/limits.json' with {type: 'json'};
 import {isAbove, isAtMost} from '../measures/compare.js';
 import {canBeProbed, reachMm} from '../measures/geometry.js';
-import type {Fault} from './document.js';
+import type {Nothing, Said} from '../said.js';
 import type {Document, PlaceName} from './document-schema.js';
 
-type Check = (document: Document) => Fault[];
+/** What no single field can see, by id; lengths in mm, readings in the gauge's unit. */
+export type CrossFieldFaults = {
+	'usable-below-good': {readonly figure: 'pull' | 'band'; readonly usable: number; readonly good: number};
+	'uncertainty-without-zero': {readonly zeroUncertainty: number};
+	/** Rounds with the gauge turned show the zero already. */
+	'zero-beside-turned': {readonly zero: number};
+	'nothing-carried': {readonly scaleReadingMn: number};
+	/** The guard was left out of the weighing, and its mass is not given. */
+	'guard-mass-missing': Nothing;
+	'place-twice': {readonly place: PlaceName};
+	'place-missing': {readonly place: PlaceName};
+	'out-of-reach': Document['arm'] & {readonly radiusMm: number; readonly leastMm: number; readonly mostMm: number};
+	'radius-twice': {readonly radiusMm: number};
+	'limits-crossed': LimitsOfRound;
+	'turned-limits-crossed': LimitsOfRound;
+	'turned-without-used': Nothing;
+	'turned-at-two-radii': Nothing;
+	'closing-turned': Nothing;
+	'closing-twice': Nothing;
+	'closing-alone': Nothing;
+	'inner-outside-outer': {readonly innerMm: number; readonly outerMm: number};
+	'clock-without-lever': {readonly leverClock: string; readonly device: string};
+};
 
-const limitFaults: Check = ({limits = {}}) =>
+type LimitsOfRound = Pick<ProbeRound, 'innerLimit' | 'outerLimit'>;
+type Fault = {readonly path: string} & Said<CrossFieldFaults>;
+type Find = (document: Document) => Fault[];
+
+const limitFaults: Find = ({limits = {}}) =>
 	(['pull', 'band'] as const).flatMap((figure) => {
 		const good = limits[`${figure}GoodPct`] ?? defaults[`${figure}GoodPct`].value;
 		const usable = limits[`${figure}UsablePct`] ?? defaults[`${figure}UsablePct`].value;
 		if (isAtMost(good, usable)) return [];
-		return [
-			{
-				path: `limits.${figure}UsablePct`,
-				sentence: `Found ${usable}, below ${figure}GoodPct ${good}. Wanted: a usable limit at least as large as the good one.`,
-			},
-		];
+		return [{path: `limits.${figure}UsablePct`, id: 'usable-below-good', values: {figure, usable, good}}];
 	});
 
-const gaugeFaults: Check = ({gauge, probe}) => {
-	if (gauge.zero === undefined)
-		return gauge.zeroUncertainty === undefined
+const gaugeFaults: Find = ({gauge: {zero, zeroUncertainty}, probe}) => {
+	if (zero === undefined)
+		return zeroUncertainty === undefined
 			? []
-			: [
-					{
-						path: 'gauge.zeroUncertainty',
-						sentence: `Found ${gauge.zeroUncertainty} without a zero. Wanted: the zero too.`,
-					},
-				];
+			: [{path: 'gauge.zeroUncertainty', id: 'uncertainty-without-zero', values: {zeroUncertainty}}];
 	return probe.some(({rounds}) => rounds.some(isTurned))
-		? [
-				{
-					path: 'gauge.zero',
-					sentence: `Found ${gauge.zero} beside rounds with the gauge turned. Wanted: one of the two, since those rounds show the zero.`,
-				},
-			]
+		? [{path: 'gauge.zero', id: 'zero-beside-turned', values: {zero}}]
 		: [];
 };
 
-const floatedFaults: Check = ({gauge, trackingForce}) =>
-	gauge.unit !== 'percent' || isAbove(trackingForce.scaleReadingMn, 0)
+const floatedFaults: Find = ({gauge, trackingForce: {scaleReadingMn}}) =>
+	gauge.unit !== 'percent' || isAbove(scaleReadingMn, 0)
 		? []
-		: [
-				{
-					path: 'trackingForce.scaleReadingMn',
-					sentence: `Found ${trackingForce.scaleReadingMn} with a percent gauge, which carries the arm. Wanted: what the stylus scale showed, above zero.`,
-				},
-			];
+		: [{path: 'trackingForce.scaleReadingMn', id: 'nothing-carried', values: {scaleReadingMn}}];
 
-const guardFaults: Check = ({trackingForce}) =>
+const guardFaults: Find = ({trackingForce}) =>
 	trackingForce.guard !== 'left-out' || trackingForce.guardMassG !== undefined
 		? []
-		: [
-				{
-					path: 'trackingForce.guardMassG',
-					sentence: 'Found nothing. Wanted: the mass of the guard in g, since it was left out of the weighing.',
-				},
-			];
+		: [{path: 'trackingForce.guardMassG', id: 'guard-mass-missing', values: {}}];
 
-const placeFaults: Check = ({probe}) => {
-	const twice = probe.flatMap(({place}, index) =>
+const placeFaults: Find = ({probe}) => {
+	const twice = probe.flatMap(({place}, index): Fault[] =>
 		place !== 'other' && probe.findIndex((other) => other.place === place) < index
-			? [{path: `probe[${index}].place`, sentence: `Found a second "${place}". Wanted: exactly one of each place.`}]
+			? [{path: `probe[${index}].place`, id: 'place-twice', values: {place}}]
 			: [],
 	);
 	// With one place named twice, the other is missing by the same slip: one line is enough.
 	if (twice.length > 0) return twice;
-	return (['inner', 'outer'] as const satisfies readonly PlaceName[])
+	return (['inner', 'outer'] as const)
 		.filter((wanted) => probe.every(({place}) => place !== wanted))
-		.map((wanted) => ({path: 'probe', sentence: `Found no "${wanted}" radius. Wanted: exactly one.`}));
+		.map((place) => ({path: 'probe', id: 'place-missing', values: {place}}));
 };
 
 type ProbeRound = Document['probe'][number]['rounds'][number];
@@ -82,100 +83,75 @@ const radiusFaults = (arm: Document['arm'], base: string, radii: readonly Radius
 		const path = `${base}[${index}].radiusMm`;
 		const faults: Fault[] = [];
 		if (!canBeProbed(arm, radiusMm)) {
-			const [least, most] = reachMm(arm).map((radius) => Number(radius.toPrecision(6)));
-			faults.push({
-				path,
-				sentence: `Found ${radiusMm} mm, which an arm of effectiveLengthMm ${arm.effectiveLengthMm} and pivotDistanceMm ${arm.pivotDistanceMm} does not reach. Wanted: a radius between ${least} and ${most} mm.`,
-			});
+			const [leastMm = 0, mostMm = 0] = reachMm(arm).map((radius) => Number(radius.toPrecision(6)));
+			faults.push({path, id: 'out-of-reach', values: {...arm, radiusMm, leastMm, mostMm}});
 		}
-		if (radii.slice(0, index).some((earlier) => !isAbove(Math.abs(earlier.radiusMm - radiusMm), 0))) {
-			faults.push({path, sentence: `Found ${radiusMm} mm a second time. Wanted: each radius once.`});
-		}
+		if (radii.slice(0, index).some((earlier) => !isAbove(Math.abs(earlier.radiusMm - radiusMm), 0)))
+			faults.push({path, id: 'radius-twice', values: {radiusMm}});
 		return faults;
 	});
 
 const roundFaults = (base: string, radii: readonly Radius[]): Fault[] =>
 	radii.flatMap(({rounds}, radius) =>
-		rounds.flatMap((round, index) => {
+		rounds.flatMap((round, index): Fault[] => {
 			const {innerLimit, outerLimit} = round;
 			const turned = isTurned(round);
 			if (!isAbove(turned ? outerLimit : innerLimit, turned ? innerLimit : outerLimit)) return [];
-			return [
-				{
-					path: `${base}[${radius}].rounds[${index}].innerLimit`,
-					sentence: turned
-						? `Found ${innerLimit}, below the outer limit ${outerLimit}. Wanted: with the gauge turned, an inner limit no lower than the outer one.`
-						: `Found ${innerLimit}, above the outer limit ${outerLimit}. Wanted: an inner limit no higher than the outer one.`,
-				},
-			];
+			const path = `${base}[${radius}].rounds[${index}].innerLimit`;
+			return [{path, id: turned ? 'turned-limits-crossed' : 'limits-crossed', values: {innerLimit, outerLimit}}];
 		}),
 	);
 
 /** Rounds with the gauge turned: at one radius only, beside a round as used. */
-const turnedFaults: Check = ({probe}) => {
+const turnedFaults: Find = ({probe}) => {
 	const first = probe.findIndex(({rounds}) => rounds.some(isTurned));
 	return probe.flatMap(({rounds}, radius) => {
-		const wanted = rounds.every(isTurned)
-			? 'a round as used at this radius too'
-			: radius !== first
-				? 'rounds with the gauge turned at one radius only'
-				: undefined;
-		if (wanted === undefined) return [];
-		return rounds.flatMap((round, index) =>
-			isTurned(round)
-				? [{path: `probe[${radius}].rounds[${index}].gauge`, sentence: `Found "turned". Wanted: ${wanted}.`}]
-				: [],
+		const id = rounds.every(isTurned) ? 'turned-without-used' : radius !== first ? 'turned-at-two-radii' : undefined;
+		if (id === undefined) return [];
+		return rounds.flatMap((round, index): Fault[] =>
+			isTurned(round) ? [{path: `probe[${radius}].rounds[${index}].gauge`, id, values: {}}] : [],
 		);
 	});
 };
 
 /** The closing round: one in all, as used, with another one as used at its radius. */
-const closingFaults: Check = ({probe}) => {
+const closingFaults: Find = ({probe}) => {
 	const closing = probe.flatMap(({rounds}, radius) =>
 		rounds.flatMap((round, index) =>
 			round.closing ? [{round, rounds, path: `probe[${radius}].rounds[${index}].closing`}] : [],
 		),
 	);
-	return closing.flatMap(({round, rounds, path}, index) => {
-		const wanted = isTurned(round)
-			? 'a closing round with the gauge as used'
+	return closing.flatMap(({round, rounds, path}, index): Fault[] => {
+		const id = isTurned(round)
+			? 'closing-turned'
 			: index > 0
-				? 'one closing round in all'
+				? 'closing-twice'
 				: rounds.every((one) => one === round || isTurned(one))
-					? 'another round as used at its radius, to hold it against'
+					? 'closing-alone'
 					: undefined;
-		return wanted === undefined ? [] : [{path, sentence: `Found true. Wanted: ${wanted}.`}];
+		return id === undefined ? [] : [{path, id, values: {}}];
 	});
 };
 
-const orderFaults: Check = ({probe}) => {
+const orderFaults: Find = ({probe}) => {
 	const index = probe.findIndex(({place}) => place === 'inner');
-	const inner = probe[index]?.radiusMm;
-	const outer = probe.find(({place}) => place === 'outer')?.radiusMm;
-	if (inner === undefined || outer === undefined || !isAbove(inner, outer)) return [];
-	return [
-		{
-			path: `probe[${index}].radiusMm`,
-			sentence: `Found ${inner} mm, outside the outer radius of ${outer} mm. Wanted: an inner radius smaller than the outer one.`,
-		},
-	];
+	const innerMm = probe[index]?.radiusMm;
+	const outerMm = probe.find(({place}) => place === 'outer')?.radiusMm;
+	if (innerMm === undefined || outerMm === undefined || !isAbove(innerMm, outerMm)) return [];
+	return [{path: `probe[${index}].radiusMm`, id: 'inner-outside-outer', values: {innerMm, outerMm}}];
 };
 
-const clockFaults: Check = ({bias}) =>
+const clockFaults: Find = ({bias}) =>
 	bias === undefined || bias.device === 'weighted-lever'
 		? []
-		: (bias.readings ?? []).flatMap(({leverClock}, index) =>
-				leverClock === undefined
+		: (bias.readings ?? []).flatMap(({leverClock}, index): Fault[] => {
+				const path = `bias.readings[${index}].leverClock`;
+				return leverClock === undefined
 					? []
-					: [
-							{
-								path: `bias.readings[${index}].leverClock`,
-								sentence: `Found "${leverClock}" with the device "${bias.device}". Wanted: no lever place without a weighted lever.`,
-							},
-						],
-			);
+					: [{path, id: 'clock-without-lever', values: {leverClock, device: bias.device}}];
+			});
 
-const checks: readonly Check[] = [
+const checks: readonly Find[] = [
 	gaugeFaults,
 	floatedFaults,
 	guardFaults,

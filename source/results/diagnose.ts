@@ -3,13 +3,13 @@ import {closingRows} from './closing-rows.js';
 import {diagnosisFacts} from './diagnosis-facts.js';
 import type {Document, PlaceName} from './document-schema.js';
 import type {Figures} from './figures-types.js';
-import type {FindingRow, Who} from './finding-row.js';
+import type {Who} from './finding-row.js';
 import {frictionRows} from './friction-rows.js';
 import {levelRows} from './level-rows.js';
 import {pullRows} from './pull-rows.js';
 import {severeRows} from './severe-rows.js';
 
-/** Every finding, in order of weight. A row added here is found, worded and printed without further edits. */
+/** Every finding, in order of weight. A row added here is found and printed; the compiler asks for its words. */
 export const findingRows = [
 	...severeRows,
 	...levelRows,
@@ -19,34 +19,37 @@ export const findingRows = [
 	...closingRows,
 ] as const;
 
-export type FindingCode = (typeof findingRows)[number]['code'];
+type Row = (typeof findingRows)[number];
+export type FindingCode = Row['code'];
 
-export type Finding = {
-	readonly code: FindingCode;
-	/** Places where it holds. */
-	readonly places: readonly PlaceName[];
-	readonly who: Who;
-	/** What was found, with value, uncertainty and limit. */
-	readonly found: string;
-	/** The likely cause; empty where the figures name none. */
-	readonly likely: string;
-	readonly next: string;
-	/** All of it in two plain sentences. */
-	readonly text: string;
+/** The values that tell of each finding, in base units. */
+export type FindingValues = {
+	readonly [Code in FindingCode]: NonNullable<ReturnType<Extract<Row, {code: Code}>['find']>>['values'];
 };
 
-const capital = (sentence: string): string => `${sentence.charAt(0).toUpperCase()}${sentence.slice(1)}.`;
+/** A finding of a series; `words/` has what a person reads of it. */
+export type Finding = {
+	readonly [Code in FindingCode]: {
+		readonly code: Code;
+		/** Places where it holds. */
+		readonly places: readonly PlaceName[];
+		readonly who: Who;
+		readonly values: FindingValues[Code];
+	};
+}[FindingCode];
 
 /** What the figures of a series mean, in order of weight; several findings may hold at once. */
 export const findingsOf = (document: Document, figures: Figures): Finding[] => {
 	const facts = diagnosisFacts(document, figures);
-	return findingRows.flatMap((row: FindingRow & {readonly code: FindingCode}) => {
-		const places = row.places(facts);
-		if (places.length === 0) return [];
-		const {code, who, likely} = row;
-		const found = row.say(facts);
-		const next = row.next(facts);
-		const advice = likely === '' ? next : `likely ${likely}; ${next}`;
-		return [{code, places, who, found: capital(found), likely, next, text: `${capital(found)} ${capital(advice)}`}];
+	return findingRows.flatMap(({code, who, find}) => {
+		const found = find(facts);
+		// Values come from the row that the code names; the compiler cannot follow that through a list.
+		return found && found.places.length > 0 ? [{code, places: found.places, who, values: found.values} as Finding] : [];
 	});
 };
+
+/** Whether findings name something to be cured before the bias is set; not where bias was seen to carry the pull. */
+export function namesCure(findings: readonly {readonly code: FindingCode}[]): boolean {
+	const biases = findingRows.filter(({code}) => findings.some((one) => one.code === code)).map(({bias}) => bias);
+	return biases.includes('after-cure') && !biases.includes('carries');
+}

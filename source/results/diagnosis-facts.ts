@@ -1,9 +1,9 @@
 import type {Limits} from '../measures/verdict.js';
 import {endsOf} from './between-radii-figures.js';
+import {documentLimits} from './conditions.js';
 import type {Document, PlaceName} from './document-schema.js';
-import {type BetweenRadii, type Figures, isMeasured, type MeasuredRadius, type RadiusFigures} from './figures-types.js';
+import {type BetweenRadii, type Figures, isMeasured, type MeasuredRadius} from './figures-types.js';
 import {type SeriesRead, seriesRead} from './series-read.js';
-import {limitsOf} from './settings.js';
 
 /** The inner and the outer radius side by side, where both have figures. */
 export type EndFacts = {
@@ -42,7 +42,7 @@ const endFacts = ({probe, betweenRadii}: Figures): EndFacts | null => {
 };
 
 export const diagnosisFacts = (document: Document, figures: Figures): DiagnosisFacts => {
-	const {pull, band} = limitsOf(document);
+	const {pull, band} = documentLimits(document);
 	return {
 		document,
 		series: seriesRead(document),
@@ -54,8 +54,7 @@ export const diagnosisFacts = (document: Document, figures: Figures): DiagnosisF
 	};
 };
 
-/** Names of the places where something holds, each once, in the order of the document. */
-export const placesWhere = <T extends RadiusFigures>(
-	radii: readonly T[],
-	holds: (figures: T) => boolean,
-): PlaceName[] => [...new Set(radii.filter(holds).map(({place}) => place))];
+/** Names of the places of radii, each once, in the order of the document. */
+export const placesOf = (radii: readonly {readonly place: PlaceName}[]): PlaceName[] => [
+	...new Set(radii.map(({place}) => place)),
+];

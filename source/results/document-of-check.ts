@@ -14,10 +14,13 @@ import {type StatedZero, statedZero} from '../procedure/stated-zero.js';
 import {guardHandling, scaleReadingMn} from '../procedure/weighing.js';
 import type {Document, PlaceName} from './document-schema.js';
 
+/** What a check still lacks for a document: arm and force, or a complete round at a radius. */
+export type MissingPart = 'description' | 'inner' | 'outer';
+
 /** A whole document, or which part of the check is still missing for one. */
 export type DocumentOfCheck =
 	| {readonly ok: true; readonly document: Document}
-	| {readonly ok: false; readonly sentence: string};
+	| {readonly ok: false; readonly missing: MissingPart};
 
 /**
  * The compute document of a series of a check; where none is named, of the last one. A check that was stopped in a
@@ -25,11 +28,9 @@ export type DocumentOfCheck =
  */
 export function documentOfCheck(check: Check, series: Series = seriesThatCounts(check)): DocumentOfCheck {
 	const document = partialDocument(factsWithBias(check, series));
-	if (!document) return {ok: false, sentence: 'The arm is not described and weighed yet, so there are no figures.'};
+	if (!document) return {ok: false, missing: 'description'};
 	const missing = (['inner', 'outer'] as const).find((place) => !document.probe.some((one) => one.place === place));
-	return missing
-		? {ok: false, sentence: `There is no complete round at the ${missing} radius yet, so there are no figures.`}
-		: {ok: true, document};
+	return missing ? {ok: false, missing} : {ok: true, document};
 }
 
 /** What is known of a series, with the bias setting that counts. */

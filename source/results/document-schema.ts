@@ -1,116 +1,121 @@
 import * as z from 'zod/mini';
-import * as field from '../procedure/fields.js';
-
-const sentence = (phrase: string): string => `${phrase.charAt(0).toUpperCase()}${phrase.slice(1)}.`;
+import defaults from '../../shared/limits.json' with {type: 'json'};
+import {biasDeviceIds} from '../procedure/bias-devices.js';
+import {gaugeUnits} from '../units.js';
 
 // What one key asks of another is beyond the shape, but a JSON Schema can say it.
-type Condition = {readonly anyOf: readonly object[]};
+const withCondition = (...anyOf: readonly object[]) => z.meta({anyOf});
 
-const part = <T extends z.core.$ZodLooseShape>(phrase: string, shape: T, condition?: Condition) =>
-	z.strictObject(shape, field.worded(phrase)).check(z.meta({description: sentence(phrase), ...condition}));
+const aboveZero = () => z.number().check(z.gt(0));
+const zeroOrMore = () => z.number().check(z.gte(0));
+const optional = {
+	aboveZero: () => z.optional(aboveZero()),
+	zeroOrMore: () => z.optional(zeroOrMore()),
+	number: () => z.optional(z.number()),
+};
 
-const listOf = <T extends z.core.$ZodType>(phrase: string, item: T, least: number) =>
-	z.array(item, field.worded(phrase)).check(z.minLength(least, field.worded(phrase)), z.describe(sentence(phrase)));
-
-const arm = part('a group of keys about the arm: its geometry and what makes its tracking force', {
-	effectiveLengthMm: field.effectiveLengthMm,
-	pivotDistanceMm: field.pivotDistanceMm,
-	loading: field.loading,
-	pivotDirectionDeg: z.optional(field.pivotDirectionDeg),
+const arm = z.strictObject({
+	effectiveLengthMm: aboveZero(),
+	pivotDistanceMm: aboveZero(),
+	loading: z.enum(['gravity', 'spring']),
+	pivotDirectionDeg: optional.number(),
 });
 
-const gauge = part(
-	'a group of keys about the gauge, all but relativeUncertaintyPct and setAnew in its own unit',
-	{
-		unit: field.gaugeUnit,
-		step: field.gaugeStep,
-		topOfScale: field.topOfScale,
-		relativeUncertaintyPct: z.optional(field.relativeUncertaintyPct),
-		zero: z.optional(field.gaugeZero),
-		zeroUncertainty: z.optional(field.zeroUncertainty),
-		nudge: z.optional(field.nudge),
-		setAnew: z.optional(field.setAnew),
-	},
-	{anyOf: [{required: ['zero']}, {not: {required: ['zeroUncertainty']}}]},
-);
+/** All but relativeUncertaintyPct and setAnew in the gauge's own unit. */
+const gauge = z
+	.strictObject({
+		unit: z.enum(gaugeUnits),
+		step: aboveZero(),
+		topOfScale: aboveZero(),
+		relativeUncertaintyPct: optional.zeroOrMore(),
+		zero: optional.number(),
+		zeroUncertainty: optional.zeroOrMore(),
+		nudge: optional.zeroOrMore(),
+		setAnew: z.optional(z.boolean()),
+	})
+	.check(withCondition({required: ['zero']}, {not: {required: ['zeroUncertainty']}}));
 
-const trackingForce = part(
-	'a group of keys about the tracking force: in play, and as weighed for the probe',
-	{
-		playingMn: field.playingForceMn,
-		scaleReadingMn: field.scaleReadingMn,
-		guard: field.guardHandling,
-		guardMassG: z.optional(field.guardMassG),
-		relativeUncertaintyPct: z.optional(field.relativeUncertaintyPct),
-	},
-	{anyOf: [{properties: {guard: {enum: ['included', 'none']}}}, {required: ['guardMassG']}]},
-);
+const trackingForce = z
+	.strictObject({
+		playingMn: aboveZero(),
+		scaleReadingMn: zeroOrMore(),
+		guard: z.enum(['included', 'left-out', 'none']),
+		guardMassG: optional.zeroOrMore(),
+		relativeUncertaintyPct: optional.zeroOrMore(),
+	})
+	.check(withCondition({properties: {guard: {enum: ['included', 'none']}}}, {required: ['guardMassG']}));
 
-const level = part('a group of keys about the level, read in both directions; left out when it was not read', {
-	stepDeg: field.levelStepDeg,
-	leftRightDeg: field.tiltReadingsDeg,
-	frontBackDeg: field.tiltReadingsDeg,
+const tiltReadingsDeg = () => z.array(z.number().check(z.gt(-45), z.lt(45))).check(z.minLength(1), z.maxLength(2));
+
+const level = z.strictObject({
+	stepDeg: zeroOrMore(),
+	leftRightDeg: tiltReadingsDeg(),
+	frontBackDeg: tiltReadingsDeg(),
 });
 
-const clearance = part('a group of keys about the height of the stylus during the probe', {
-	stylusMm: field.stylusClearanceMm,
-	matRemovedMm: z.optional(field.matRemovedMm),
-	guardDepthMm: z.optional(field.guardDepthMm),
+const clearance = z.strictObject({
+	stylusMm: zeroOrMore(),
+	matRemovedMm: optional.zeroOrMore(),
+	guardDepthMm: optional.zeroOrMore(),
 });
 
-const cartridge = part('a group of keys about the cartridge', {
-	staticComplianceUmPerMn: z.optional(field.staticComplianceUmPerMn),
-	cantileverMm: z.optional(field.cantileverMm),
+const cartridge = z.strictObject({
+	staticComplianceUmPerMn: optional.aboveZero(),
+	cantileverMm: optional.aboveZero(),
 });
 
-const limits = part('a group of limits in percent of the tracking force; those left out are the usual ones', {
-	pullGoodPct: z.optional(field.pullGoodPct),
-	pullUsablePct: z.optional(field.pullUsablePct),
-	bandGoodPct: z.optional(field.bandGoodPct),
-	bandUsablePct: z.optional(field.bandUsablePct),
+const limits = z.strictObject({
+	pullGoodPct: optional.aboveZero(),
+	pullUsablePct: optional.aboveZero(),
+	bandGoodPct: optional.aboveZero(),
+	bandUsablePct: optional.aboveZero(),
 });
 
-const round = part('a round with its inner and its outer limit', {
-	innerLimit: field.innerLimit,
-	outerLimit: field.outerLimit,
-});
-const rounds = listOf('a list of at least one round', round, 1);
+const round = {innerLimit: z.number(), outerLimit: z.number()};
 
-const probeRound = part('a round with its inner and its outer limit', {
-	innerLimit: field.innerLimit,
-	outerLimit: field.outerLimit,
-	gauge: z.optional(field.gaugeTurned),
-	closing: z.optional(field.closing),
-});
+const probe = z
+	.array(
+		z.strictObject({
+			place: z.enum(['inner', 'outer', 'other']),
+			radiusMm: aboveZero(),
+			rounds: z
+				.array(
+					z.strictObject({
+						...round,
+						gauge: z.optional(z.literal('turned')),
+						closing: z.optional(z.literal(true)),
+					}),
+				)
+				.check(z.minLength(1)),
+		}),
+	)
+	.check(z.minLength(1));
 
-const probe = listOf(
-	'a list of probe radii: exactly one inner, exactly one outer, and any others',
-	part('a probe radius with its rounds', {
-		place: field.placeName,
-		radiusMm: field.radiusMm,
-		rounds: listOf('a list of at least one round as used', probeRound, 1),
-	}),
-	1,
-);
+const [firstDevice = 'none', ...otherDevices] = biasDeviceIds;
 
-const bias = part('a group of keys about the bias device, and readings with it on', {
-	device: field.biasDevice,
-	effectiveDrag: z.optional(field.effectiveDrag),
-	readings: z.optional(
-		listOf(
-			'a list of at least two radii read with the bias on',
-			part('a radius with its rounds read with the bias on', {
-				radiusMm: field.radiusMm,
-				rounds,
-				leverClock: z.optional(field.leverClock),
-			}),
-			2,
-		),
+const biasReadings = z
+	.array(
+		z.strictObject({
+			radiusMm: aboveZero(),
+			rounds: z.array(z.strictObject(round)).check(z.minLength(1)),
+			leverClock: z.optional(z.string().check(z.regex(/^(?:[1-9]|1[0-2]):[0-5]\d$/))),
+		}),
+	)
+	.check(z.minLength(2));
+
+const bias = z.strictObject({
+	device: z.enum([firstDevice, ...otherDevices]),
+	effectiveDrag: z.optional(
+		z.number().check(z.gte(defaults.effectiveDragLeast.value), z.lte(defaults.effectiveDragMost.value)),
 	),
+	readings: z.optional(biasReadings),
 });
 
-/** The shape of a compute document: strict, every key known. Rules across fields are in `cross-field-faults.ts`. */
-export const documentSchema = part('a document with at least arm, gauge, trackingForce and probe', {
+/**
+ * The shape of a compute document: strict, every key known. Rules across fields are in `cross-field-faults.ts`; what is
+ * wanted at each key, with its unit, stands in `words/en/documents.ts` by its {@link DocumentKey}.
+ */
+export const documentSchema = z.strictObject({
 	arm,
 	gauge,
 	trackingForce,
@@ -124,5 +129,18 @@ export const documentSchema = part('a document with at least arm, gauge, trackin
 
 /** One series of a check as numbers: everything that the figures are worked out from. */
 export type Document = z.infer<typeof documentSchema>;
-export type ProbeRadius = Document['probe'][number];
-export type PlaceName = ProbeRadius['place'];
+export type ProbedRadius = Document['probe'][number];
+export type PlaceName = ProbedRadius['place'];
+
+type KeyIn<Value, Key extends string> =
+	| Key
+	| (Value extends readonly (infer Item)[]
+			? KeyIn<Item, `${Key}[]`>
+			: Value extends object
+				? {
+						[Name in keyof Value & string]-?: KeyIn<NonNullable<Value[Name]>, Key extends '' ? Name : `${Key}.${Name}`>;
+					}[keyof Value & string]
+				: never);
+
+/** Where something stands in a document, whatever its number in a list: `probe[].rounds[].innerLimit`; the whole is ''. */
+export type DocumentKey = KeyIn<Document, ''>;

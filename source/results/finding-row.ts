@@ -4,19 +4,25 @@ import type {PlaceName} from './document-schema.js';
 /** Who acts on a finding. */
 export type Who = 'owner' | 'technician' | 'maker';
 
-/** One finding as data. Rows look at the facts alone, work out no physics, and stand in order of weight. */
+/** Where a finding holds, and the values that tell of it, in base units. */
+export type Held = {readonly places: readonly PlaceName[]; readonly values: unknown};
+
+/**
+ * One finding as data; what is said of it stands in `words/` by its code. Rows look at the facts alone, work out no
+ * physics, and stand in order of weight.
+ */
 export type FindingRow = {
 	readonly code: string;
 	readonly who: Who;
-	/** Places where it holds; none means that it does not fire. */
-	readonly places: (facts: DiagnosisFacts) => readonly PlaceName[];
-	/** What was found: value ± uncertainty, and the limit. */
-	readonly say: (facts: DiagnosisFacts) => string;
-	/** The likely cause; empty where the figures name none. */
-	readonly likely: string;
-	readonly next: (facts: DiagnosisFacts) => string;
+	/**
+	 * What it means for the bias. 'after-cure': its cure changes the arm's own pull or its friction, so a bias set before
+	 * has to be set once more after it. 'carries': bias was seen to carry the pull. 'none': nothing.
+	 */
+	readonly bias: 'after-cure' | 'carries' | 'none';
+	/** Nothing, or no place, where it does not hold. */
+	readonly find: (facts: DiagnosisFacts) => Held | undefined;
 };
 
-/** The maker's time and the owner's money are not spent on one reading. */
-export const repeatFirst =
-	'the technician first repeats at one radius with the leads dressed anew, the guard not touching and the deck undisturbed';
+export const holds = ({find}: FindingRow, facts: DiagnosisFacts): boolean => (find(facts)?.places.length ?? 0) > 0;
+
+export const bothEnds = ['inner', 'outer'] as const satisfies readonly PlaceName[];

@@ -1,11 +1,8 @@
 import {isAbove, isAtLeast, isAtMost} from '../measures/compare.js';
 import {allowedTiltSharePct} from '../measures/level.js';
-import {forceWithWay, listed, plainNumber, pullAt, sideForce} from '../words/wording.js';
-import {type DiagnosisFacts, placesWhere} from './diagnosis-facts.js';
+import {type DiagnosisFacts, placesOf} from './diagnosis-facts.js';
 import type {MeasuredRadius, RadiusFigures} from './figures-types.js';
 import type {FindingRow} from './finding-row.js';
-
-const levelFirst = 'the owner levels the armboard, then probe again';
 
 /** Radii with a pull that is not good, where the tilt makes half of it at least, and surely some of it. */
 function tilted({ends, pullLimits: {good}}: DiagnosisFacts): readonly MeasuredRadius[] {
@@ -28,40 +25,37 @@ function slanted(facts: DiagnosisFacts): readonly RadiusFigures[] {
 	return over.length > 0 ? over : figures.probe;
 }
 
-const sharesAt = (radii: readonly RadiusFigures[]): string =>
-	listed(
-		radii.map(
-			({tiltSharePct, tiltShareUncertaintyPct, radiusMm}) =>
-				`${sideForce(tiltSharePct ?? 0, tiltShareUncertaintyPct ?? 0)} at ${plainNumber(radiusMm)} mm`,
-		),
-	);
-
-/** What the arm would do on a level deck, as far as is known; the pull is judged by that too. */
-const ownPulls = ({measured}: DiagnosisFacts): string => {
-	const own = measured.flatMap(({ownPullPct, radiusMm}) =>
-		ownPullPct === null ? [] : [`${forceWithWay(ownPullPct, '%', 1)} at ${plainNumber(radiusMm)} mm`],
-	);
-	return own.length === 0 ? '' : `; without it the pull would be ${listed(own)}`;
-};
+/** What the tilt makes of the pull, and how uncertain that is (95 %). */
+const sharesAt = (radii: readonly RadiusFigures[]) =>
+	radii.map(({radiusMm, tiltSharePct, tiltShareUncertaintyPct}) => ({
+		radiusMm,
+		sharePct: tiltSharePct ?? 0,
+		uncertaintyPct: tiltShareUncertaintyPct ?? 0,
+	}));
 
 /** What the level says of the pull. */
 export const levelRows = [
 	{
 		code: 'tilt-explains',
 		who: 'owner',
-		places: (facts) => placesWhere(tilted(facts), () => true),
-		say: (facts) =>
-			`The side pull is ${listed(tilted(facts).map(pullAt))} (good to ${plainNumber(facts.pullLimits.good)} %), and the tilt alone makes ${sharesAt(tilted(facts))}`,
-		likely: 'the tilt makes the pull',
-		next: () => levelFirst,
+		bias: 'after-cure',
+		find: (facts) => {
+			const radii = tilted(facts);
+			return {places: placesOf(radii), values: {radii, shares: sharesAt(radii), goodPct: facts.pullLimits.good}};
+		},
 	},
 	{
 		code: 'not-level',
 		who: 'owner',
-		places: (facts) => placesWhere(slanted(facts), () => true),
-		say: (facts) =>
-			`The deck is not level: the tilt alone makes ${sharesAt(slanted(facts))} (allowed ${plainNumber(allowedTiltSharePct(facts.pullLimits.good))} %)${ownPulls(facts)}`,
-		likely: 'the tilt is part of every reading',
-		next: () => levelFirst,
+		bias: 'after-cure',
+		find: (facts) => {
+			const radii = slanted(facts);
+			// What the arm would do on a level deck, as far as is known; the pull is judged by that too.
+			const own = facts.measured.flatMap(({radiusMm, ownPullPct}) =>
+				ownPullPct === null ? [] : [{radiusMm, ownPullPct}],
+			);
+			const allowedPct = allowedTiltSharePct(facts.pullLimits.good);
+			return {places: placesOf(radii), values: {shares: sharesAt(radii), allowedPct, own}};
+		},
 	},
 ] as const satisfies readonly FindingRow[];

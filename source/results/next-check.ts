@@ -5,48 +5,53 @@ import type {Check} from '../check/check.js';
 import type {PastCheck} from '../check/past-check.js';
 import {factsOfSeries} from '../check/progress.js';
 import {openSeries} from '../check/series.js';
-import {listed} from '../words/wording.js';
-import {type Issued, issuedOf} from './issued.js';
+import type {ChangeVerdict} from '../measures/change.js';
+import type {Nothing, Said} from '../said.js';
+import type {Figures} from './figures-types.js';
+import {figuresOfCheck} from './issued.js';
 import {rowOf} from './past-row.js';
 import {changeSince} from './years/comparison.js';
 
-export type NextCheck = {readonly date: string; readonly because: string};
+/** Why an arm is due again then. */
+export type NextCheckValues = {
+	'to-put-right': Nothing;
+	/** Undecided is what more rounds or a finer step would probably decide; `change` since the last check, where it was. */
+	soon: {readonly isUndecided: boolean; readonly change: Exclude<ChangeVerdict, 'not changed'> | undefined};
+	/** A stiff wire or a free loop creeps. */
+	'wire-creeps': Nothing;
+	usual: Nothing;
+};
+
+export type NextCheck = {readonly date: string; readonly because: Said<NextCheckValues>};
 
 /** When the arm is due again: calendar months from the local day of the check, clamped to the end of the month. */
 export function nextCheckOf(check: Check, history: readonly PastCheck[] = []): NextCheck {
-	const {months, because} = interval(check, history);
+	const because = reasonOf(check, history);
 	const start = parse(check.startedAt.slice(0, 10), 'yyyy-MM-dd', new Date(0));
-	return {date: format(addMonths(start, months), 'yyyy-MM-dd'), because};
+	return {date: format(addMonths(start, months[because.id]), 'yyyy-MM-dd'), because};
 }
 
-function interval(check: Check, history: readonly PastCheck[]): {months: number; because: string} {
-	const issued = issuedOf(check);
-	if (issued && isToBePutRight(issued))
-		return {
-			months: 1,
-			because: 'Check again after it was put right; the reminder comes in a month (default of this program).',
-		};
-	const soon = [...(issued && canBeDecided(issued) ? ['something is undecided'] : []), ...changedSince(check, history)];
-	if (soon.length > 0) return {months: 1, because: `In a month: ${listed(soon)} (default of this program).`};
+// What puts right and what is open are defaults of this program; six months are common practice, no source.
+const months = {'to-put-right': 1, soon: 1, 'wire-creeps': 3, usual: 6} as const satisfies Record<
+	keyof NextCheckValues,
+	number
+>;
+
+function reasonOf(check: Check, history: readonly PastCheck[]): NextCheck['because'] {
+	const {figures} = figuresOfCheck(check) ?? {};
+	if (figures?.verdict === 'beyond' || figures?.verdict === 'off-scale') return {id: 'to-put-right', values: {}};
+	const isUndecided = figures !== undefined && canBeDecided(figures);
+	const word = changeSince(rowOf(check), history);
+	const change = word === 'not changed' ? undefined : word;
+	if (isUndecided || change) return {id: 'soon', values: {isUndecided, change}};
 	const facts = factsOfSeries(check, openSeries(check));
 	if (facts.is('arm-wire-path', 'free-loop') || facts.is('arm-wire-stiffness', 'stiff'))
-		return {
-			months: 3,
-			because: 'In three months: a stiff wire or a free loop creeps sooner (default of this program).',
-		};
-	return {months: 6, because: 'In six months (common practice, no source).'};
+		return {id: 'wire-creeps', values: {}};
+	return {id: 'usual', values: {}};
 }
 
-const isToBePutRight = ({figures: {verdict}}: Issued): boolean => verdict === 'beyond' || verdict === 'off-scale';
-
 /** Something is undecided that more rounds or a finer step would probably decide; a figure on its limit stays there. */
-const canBeDecided = ({figures: {probe}}: Issued): boolean =>
+const canBeDecided = ({probe}: Figures): boolean =>
 	probe
 		.flatMap(({pullWouldDecide, bandWouldDecide}) => [pullWouldDecide, bandWouldDecide])
 		.some((one) => one !== null && !('onLimit' in one));
-
-function changedSince(check: Check, history: readonly PastCheck[]): string[] {
-	const word = changeSince(rowOf(check), history);
-	if (word === 'changed') return ['something changed since the last check'];
-	return word === 'perhaps' ? ['something perhaps changed since the last check'] : [];
-}

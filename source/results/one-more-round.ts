@@ -2,7 +2,6 @@ import limits from '../../shared/limits.json' with {type: 'json'};
 import {isAtMost} from '../measures/compare.js';
 import {expandedUncertainty} from '../measures/uncertainty.js';
 import type {Figure} from '../measures/verdict.js';
-import {line, type Shown} from '../pages/shown-lines.js';
 import type {Document} from './document-schema.js';
 import type {MeasuredRadius} from './figures-types.js';
 import {bandFigure, pullFigure} from './radius-figures.js';
@@ -30,23 +29,8 @@ export const isWorthAdvice = ({probe}: Document, {radiusMm, repeatability}: Meas
 	);
 };
 
-/** That no radius has two rounds alike. */
-export const assumedLine = line(
-	'How well rounds repeat is assumed: the ± may be too small. Three rounds at each radius show it.',
-	'dim',
-);
-
-/** What one round more would bring, in a sentence. */
-export function oneMoreLine(document: Document, here: MeasuredRadius): Shown {
-	const more = afterOneMoreRound(document, here);
-	if (!more) return assumedLine;
-	const {pullUncertaintyPct, bandUncertaintyPct} = more;
-	const isWorth = [pullUncertaintyPct / here.pullUncertaintyPct, bandUncertaintyPct / here.bandUncertaintyPct].some(
-		(part) => isAtMost(part, 1 - limits.worthOneRoundShare.value),
+/** Whether one round more would take enough off either uncertainty to be worth taking. */
+export const isOneMoreWorthIt = (more: OneMore, here: MeasuredRadius): boolean =>
+	(['pullUncertaintyPct', 'bandUncertaintyPct'] as const).some((one) =>
+		isAtMost(more[one] / here[one], 1 - limits.worthOneRoundShare.value),
 	);
-	if (!isWorth) return line('One round more would bring hardly anything.', 'dim');
-	return line(
-		`One round more would bring the pull to ± ${pullUncertaintyPct.toFixed(2)} %, the band to ± ${bandUncertaintyPct.toFixed(2)} %.`,
-		'dim',
-	);
-}

@@ -5,14 +5,17 @@ import {openSeries} from '../check/series.js';
 import {nothingDone} from '../procedure/steps-since.js';
 import {documentOfCheck} from './document-of-check.js';
 import type {RadiusFigures} from './figures.js';
-import {type Issued, issuedOf} from './issued.js';
+import {figuresOfCheck, type IssuedFigures} from './issued.js';
+
+/** Under what name checks without one stand in the index, on the disk too: a name and no sentence. */
+const unnamedArm = 'unnamed arm';
 
 /** A check as a row among the past ones, with the figures that were issued or, while it goes on, those of now. */
-export const rowOf = (check: Check, issued: Issued | null = issuedOf(check)): PastCheck => ({
+export const rowOf = (check: Check, issued: IssuedFigures | null = figuresOfCheck(check)): PastCheck => ({
 	id: check.id,
 	date: check.startedAt.slice(0, 10),
 	startedAt: check.startedAt,
-	arm: factsOfSeries(check, openSeries(check)).text('arm-name') ?? 'unnamed arm',
+	arm: factsOfSeries(check, openSeries(check)).text('arm-name') ?? unnamedArm,
 	outcome: 'open',
 	verdict: issued?.figures.verdict ?? null,
 	atWorst: issued?.figures.atWorst ?? null,
@@ -40,7 +43,7 @@ const probeOf = ({place, radiusMm, pullPct, pullUncertaintyPct, ...rest}: Radius
 });
 
 /** Under what the series that counts was measured. */
-function measuredWith(check: Check, issued: Issued | null): MeasuredWith | null {
+function measuredWith(check: Check, issued: IssuedFigures | null): MeasuredWith | null {
 	const found = documentOfCheck(check);
 	if (!found.ok) return null;
 	const {arm, trackingForce} = found.document;

@@ -1,10 +1,8 @@
-import {unusualLengths} from '../pages/geometry-lines.js';
 import {type Facts, factsOf, type Profile} from '../procedure/facts.js';
 import {procedure} from '../procedure/index.js';
 import {fits, readAnswer} from '../procedure/read-answer.js';
 import {limitsOf, usualSettings} from '../procedure/settings.js';
 import type {Step} from '../procedure/step.js';
-import {says} from '../words/says.js';
 
 export type ProfileAnswers = Profile['answers'];
 
@@ -29,21 +27,6 @@ export function profileQuestions({kind, answers}: Pick<Profile, 'kind' | 'answer
 		return true;
 	});
 	return {facts, steps};
-}
-
-/**
- * What does not pass in a profile, or has no answer yet; a check that takes it over asks for it. And lengths that a
- * check would not ask about but say to look at again.
- */
-export function profileProblems(profile: Pick<Profile, 'kind' | 'answers'>): readonly string[] {
-	const {facts, steps} = profileQuestions(profile);
-	const problems = steps.flatMap((step) => {
-		if (!facts.answered(step.id)) return [`${step.title}: no answer yet; a check will ask for it.`];
-		const problem = step.verify?.(facts);
-		return problem ? [`${step.title}: ${says.problem(problem)}`] : [];
-	});
-	const unusual = profile.kind === 'arm' ? unusualLengths(facts) : undefined;
-	return unusual === undefined ? problems : [...problems, unusual];
 }
 
 /**

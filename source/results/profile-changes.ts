@@ -1,34 +1,46 @@
 import type {Profile} from '../procedure/facts.js';
+import type {Problem} from '../procedure/problem.js';
 import {readAnswer, readText} from '../procedure/read-answer.js';
 import type {AnswerValue, ProfileKind} from '../procedure/step.js';
-import {words} from '../words/index.js';
-import {says} from '../words/says.js';
+import type {Nothing, Said} from '../said.js';
 import {answersAfter, profileQuestions} from './profile-answers.js';
 import {nameSteps} from './profiles.js';
 
-/** The list of profiles after a change, the very same where nothing changed; or one sentence saying why not. */
+/** Why a profile is not changed. Two arms under one name would make one history of two. */
+export type ProfileRefusals = {
+	/** It is no longer on file. */
+	gone: Nothing;
+	'no-name': Nothing;
+	/** What was typed is no answer. */
+	'not-read': {readonly sentence: string};
+	'name-taken': {readonly kind: ProfileKind; readonly name: string};
+	/** Another one had the name before; `today` is what that one is called now. */
+	'name-was-taken': {readonly kind: ProfileKind; readonly name: string; readonly today: string};
+	/** There are checks of another arm under that name. */
+	'name-has-checks': {readonly name: string};
+	'does-not-apply': Nothing;
+	/** A size was typed without its side. */
+	'side-wanted': {readonly plus: string; readonly minus: string};
+	'does-not-pass': {readonly problem: Problem};
+};
+export type ProfileRefusal = Said<ProfileRefusals>;
+
+/** The list of profiles after a change, the very same where nothing changed; or why not. */
 export type ProfilesChanged =
 	| {readonly ok: true; readonly profiles: readonly Profile[]}
-	| {readonly ok: false; readonly sentence: string};
-
-export const kindWords = {arm: 'arm', cartridge: 'cartridge', tools: 'set of tools'} as const satisfies Record<
-	ProfileKind,
-	string
->;
-
-const refused = (sentence: string): ProfilesChanged => ({ok: false, sentence});
+	| {readonly ok: false; readonly refusal: ProfileRefusal};
 
 /** Changes one profile of the list in its place. */
 function changed(
 	profiles: readonly Profile[],
 	id: string,
-	change: (profile: Profile) => Profile | string,
+	change: (profile: Profile) => Profile | ProfileRefusal,
 ): ProfilesChanged {
 	const index = profiles.findIndex((one) => one.id === id);
 	const old = profiles[index];
-	if (!old) return refused('That profile is no longer on file; look at the list again.');
+	if (!old) return {ok: false, refusal: {id: 'gone', values: {}}};
 	const next = change(old);
-	if (typeof next === 'string') return refused(next);
+	if (!('answers' in next)) return {ok: false, refusal: next};
 	return {ok: true, profiles: next === old ? profiles : profiles.with(index, next)};
 }
 
@@ -48,11 +60,12 @@ type Renaming = {
 export const renamed = (profiles: readonly Profile[], {id, typed, checkedArms, at}: Renaming): ProfilesChanged =>
 	changed(profiles, id, (old) => {
 		const read = readText(typed.trim());
-		if (read.kind !== 'value') return read.kind === 'refused' ? read.sentence : 'Type a name.';
+		if (read.kind === 'refused') return {id: 'not-read', values: {sentence: read.sentence}};
+		if (read.kind !== 'value') return {id: 'no-name', values: {}};
 		const name = read.typed;
 		if (name === old.name) return old;
 		const clash = nameClash(profiles, old, name, checkedArms);
-		if (clash !== undefined) return clash;
+		if (clash) return clash;
 		const formerNames = [...(old.formerNames ?? []).filter((one) => one !== name), old.name];
 		const answers = {...old.answers, [nameSteps[old.kind]]: {typed: name, value: name}};
 		return {...old, name, formerNames, answers, correctedAt: at};
@@ -63,16 +76,13 @@ function nameClash(
 	{id, kind, formerNames = []}: Profile,
 	name: string,
 	checkedArms: readonly string[],
-): string | undefined {
+): ProfileRefusal | undefined {
 	const others = profiles.filter((one) => one.kind === kind && one.id !== id);
-	const word = kindWords[kind];
-	if (others.some((one) => one.name === name))
-		return `There is another ${word} called "${name}"; choose another name, so that the two stay apart.`;
+	if (others.some((one) => one.name === name)) return {id: 'name-taken', values: {kind, name}};
 	const former = others.find((one) => one.formerNames?.includes(name));
-	if (former)
-		return `The ${word} "${former.name}" was called "${name}" before; choose another name, so that the two stay apart.`;
+	if (former) return {id: 'name-was-taken', values: {kind, name, today: former.name}};
 	if (kind === 'arm' && checkedArms.includes(name) && !formerNames.includes(name))
-		return `There are checks of another arm called "${name}"; choose another name, so that the two stay apart.`;
+		return {id: 'name-has-checks', values: {name}};
 	return;
 }
 
@@ -90,17 +100,16 @@ export const corrected = (profiles: readonly Profile[], {id, step: stepId, typed
 	changed(profiles, id, (old) => {
 		const {facts, steps} = profileQuestions(old);
 		const step = steps.find((one) => one.id === stepId && stepId !== nameSteps[old.kind]);
-		if (!step) return 'That question does not apply to this profile; look at the list of its answers again.';
+		if (!step) return {id: 'does-not-apply', values: {}};
 		const read = readAnswer(step, typed, facts);
-		if (read.kind === 'refused') return read.sentence;
+		if (read.kind === 'refused') return {id: 'not-read', values: {sentence: read.sentence}};
 		if (read.kind === 'side-wanted')
-			return `Type it with its side, ${read.sides.plus.word} or ${read.sides.minus.word}.`;
+			return {id: 'side-wanted', values: {plus: read.sides.plus.word, minus: read.sides.minus.word}};
 		const before = old.answers[stepId];
 		if (before && before.typed === read.typed && isSame(before.value, read.value)) return old;
 		const next = {...old.answers, [stepId]: {typed: read.typed, value: read.value}};
 		const problem = step.verify?.(profileQuestions({kind: old.kind, answers: next}).facts);
-		if (problem)
-			return `${says.problem(problem)} What helps: ${problem.ways.map(({id: way}) => words.ways[way]).join(', or ')}.`;
+		if (problem) return {id: 'does-not-pass', values: {problem}};
 		return {...old, answers: answersAfter(old.kind, next, [stepId]), correctedAt: at};
 	});
 

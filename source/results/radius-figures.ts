@@ -16,10 +16,10 @@ import {
 	type ZeroOfPull,
 } from '../measures/uncertainty.js';
 import {type Figure, gravest, guardedVerdict, type Limits, whatWouldDecide} from '../measures/verdict.js';
-import type {Document, ProbeRadius} from './document-schema.js';
+import type {Conditions} from './conditions.js';
+import type {Document, ProbedRadius} from './document-schema.js';
 import type {MeasuredRadius, OffScaleRadius, RadiusFigures} from './figures-types.js';
 import {type RadiusRead, roundsRead, type SeriesRead} from './series-read.js';
-import type {Settings} from './settings.js';
 
 type Placed = Pick<RadiusFigures, 'place' | 'radiusMm' | 'tiltSharePct' | 'tiltShareUncertaintyPct'>;
 
@@ -35,8 +35,8 @@ export const tiltStandardDeg = ({level}: Document): number | null =>
 /** A radius with what the tilt makes of its pull. */
 export const placedOf = (
 	document: Document,
-	{leaning, pivotDirectionDeg}: Settings,
-	{place, radiusMm}: ProbeRadius,
+	{leaning, pivotDirectionDeg}: Conditions,
+	{place, radiusMm}: ProbedRadius,
 ): Placed => {
 	const {arm, level} = document;
 	const uncertaintyDeg = tiltStandardDeg(document);
@@ -111,8 +111,8 @@ export function pullFigure(here: RadiusRead, series: SeriesRead): Figure {
 }
 
 /** The hold band at a radius, likewise. */
-export function bandFigure({usedPct, widthsPct}: RadiusRead, {known, settings}: SeriesRead): Figure {
-	const value = bandPct(widthsPct, settings);
+export function bandFigure({usedPct, widthsPct}: RadiusRead, {known, conditions}: SeriesRead): Figure {
+	const value = bandPct(widthsPct, conditions);
 	return {
 		value,
 		used: usedPct.length,
@@ -140,14 +140,14 @@ function judgedPull(pullPct: number, uncertaintyPct: number, where: Placed, limi
 }
 
 function measuredFigures(here: RadiusRead, series: SeriesRead, where: Placed, isLevel: boolean): MeasuredRadius {
-	const {document, settings, known} = series;
+	const {document, conditions, known} = series;
 	const {arm, trackingForce} = document;
 	const pull = pullFigure(here, series);
 	const band = bandFigure(here, series);
 	const ofPull = expandedUncertainty(pull.budgetWith(0, false));
 	const ofBand = expandedUncertainty(band.budgetWith(0, false));
-	const pullVerdict = judgedPull(pull.value, ofPull.uncertaintyPct, where, settings.pullLimits, isLevel);
-	const bandVerdict = guardedVerdict(band.value, ofBand.uncertaintyPct, settings.bandLimits);
+	const pullVerdict = judgedPull(pull.value, ofPull.uncertaintyPct, where, conditions.pullLimits, isLevel);
+	const bandVerdict = guardedVerdict(band.value, ofBand.uncertaintyPct, conditions.bandLimits);
 	const {degreesOfFreedom} = ofPull;
 	const wallPct = wallForce(pull.value, skatingFraction(arm, where.radiusMm));
 	const isOpen = ({verdict}: typeof bandVerdict): boolean => verdict === 'undecided';
@@ -166,8 +166,8 @@ function measuredFigures(here: RadiusRead, series: SeriesRead, where: Placed, is
 		bandVerdict: bandVerdict.verdict,
 		bandAtWorst: bandVerdict.atWorst,
 		ownPullPct: where.tiltSharePct === null ? null : pull.value - where.tiltSharePct,
-		pullWouldDecide: isOpen(pullVerdict) ? whatWouldDecide(pull, settings.pullLimits) : null,
-		bandWouldDecide: isOpen(bandVerdict) ? whatWouldDecide(band, settings.bandLimits) : null,
+		pullWouldDecide: isOpen(pullVerdict) ? whatWouldDecide(pull, conditions.pullLimits) : null,
+		bandWouldDecide: isOpen(bandVerdict) ? whatWouldDecide(band, conditions.bandLimits) : null,
 		wallShare: wallShares(wallPct),
 		lean: leanOf(document, wallPct),
 	};
@@ -180,7 +180,7 @@ function measuredFigures(here: RadiusRead, series: SeriesRead, where: Placed, is
  */
 export const radiusFigures = (series: SeriesRead, placed: readonly Placed[], isLevel: boolean): RadiusFigures[] =>
 	series.document.probe.map((radius, index) => {
-		const where = placed[index] ?? placedOf(series.document, series.settings, radius);
+		const where = placed[index] ?? placedOf(series.document, series.conditions, radius);
 		const here = series.onScale.find((one) => one.radius === radius);
 		return here ? measuredFigures(here, series, where, isLevel) : offScaleFigures(where);
 	});

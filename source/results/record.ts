@@ -2,10 +2,8 @@ import * as z from 'zod/mini';
 import {type Check, checkSchema} from '../check/check.js';
 import type {PastCheck} from '../check/past-check.js';
 import {isReadyToPlay, progressOf} from '../check/progress.js';
-import type {Finding} from './diagnose.js';
 import type {Figures} from './figures.js';
-import {issuedOf} from './issued.js';
-import {nextCheckOf} from './next-check.js';
+import type {IssuedFinding} from './issued.js';
 import {rowOf} from './past-row.js';
 
 const isFigures = (value: unknown): boolean =>
@@ -27,27 +25,18 @@ export const recordSchema = z.looseObject({
 	issued: z.nullable(
 		z.looseObject({
 			figures: z.custom<Figures>(isFigures),
-			findings: z.custom<readonly Finding[]>(Array.isArray),
+			findings: z.custom<readonly IssuedFinding[]>(Array.isArray),
 			form: z.optional(z.literal(1)),
 		}),
 	),
 });
 export type FinishedCheck = z.infer<typeof recordSchema>;
 
-/** The record of a check that ends now, after the earlier ones of its arm; pure, the time comes in. */
-export function finishedCheck(check: Check, finishedAt: string, history: readonly PastCheck[] = []): FinishedCheck {
+/** How a check ended, or would end now. */
+export function outcomeOf(check: Check): Outcome {
 	const progress = progressOf(check);
-	const isWhole = !progress.current && isReadyToPlay(progress);
-	const outcome: Outcome = isWhole ? (check.stopped ? 'stopped' : 'complete') : 'interrupted';
-	const issued = issuedOf(check);
-	const wantsDate = progress.facts.yes('next-check');
-	return {
-		check,
-		finishedAt,
-		outcome,
-		...(wantsDate ? {nextCheck: nextCheckOf(check, history)} : {}),
-		issued,
-	};
+	if (progress.current || !isReadyToPlay(progress)) return 'interrupted';
+	return check.stopped ? 'stopped' : 'complete';
 }
 
 /** One line of the list of past checks. */

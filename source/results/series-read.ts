@@ -10,12 +10,12 @@ import {
 	widthReading,
 	widthScatter,
 } from '../measures/uncertainty.js';
-import type {Document, ProbeRadius} from './document-schema.js';
-import {type Settings, settingsOf} from './settings.js';
+import {type Conditions, conditionsOf} from './conditions.js';
+import type {Document, ProbedRadius} from './document-schema.js';
 
 /** The rounds of one probe radius in percent, the gauge's zero still in them. */
 export type RadiusRead = {
-	readonly radius: ProbeRadius;
+	readonly radius: ProbedRadius;
 	/** Middles of the rounds as used, and of those with the gauge turned, in its own sign. */
 	readonly usedPct: readonly number[];
 	readonly turnedPct: readonly number[];
@@ -33,7 +33,7 @@ export type ZeroRead = {readonly pct: number} & (
 /** One series as it was read: what every figure of it starts from. */
 export type SeriesRead = {
 	readonly document: Document;
-	readonly settings: Settings;
+	readonly conditions: Conditions;
 	/** Radii without a reading off scale. */
 	readonly onScale: readonly RadiusRead[];
 	readonly zero: ZeroRead;
@@ -41,16 +41,16 @@ export type SeriesRead = {
 	readonly scale: GaugeScale;
 };
 
-const isTurned = ({gauge}: ProbeRadius['rounds'][number]): boolean => gauge === 'turned';
+const isTurned = ({gauge}: ProbedRadius['rounds'][number]): boolean => gauge === 'turned';
 
 /** Whether any reading at a radius reached the top of the scale. */
-export const isOffScale = (
+export const reachesScaleTop = (
 	{rounds}: {readonly rounds: readonly Round[]},
-	{topOfScale}: Pick<Settings, 'topOfScale'>,
+	{topOfScale}: Pick<Conditions, 'topOfScale'>,
 ): boolean =>
 	rounds.some(({innerLimit, outerLimit}) => reachesTop(innerLimit, topOfScale) || reachesTop(outerLimit, topOfScale));
 
-const radiusRead = (radius: ProbeRadius, {factor}: Settings): RadiusRead => ({
+const radiusRead = (radius: ProbedRadius, {factor}: Conditions): RadiusRead => ({
 	radius,
 	usedPct: roundCentresPct(
 		radius.rounds.filter((round) => !isTurned(round)),
@@ -61,12 +61,12 @@ const radiusRead = (radius: ProbeRadius, {factor}: Settings): RadiusRead => ({
 });
 
 /** What step and nudge are in percent of the playing force. */
-export const readingOf = ({factor, step, nudge}: Settings): Reading => ({
+export const readingOf = ({factor, step, nudge}: Conditions): Reading => ({
 	stepPct: factor * step,
 	nudgePct: factor * nudge,
 });
 
-function zeroRead({gauge}: Document, {factor, step}: Settings, onScale: readonly RadiusRead[]): ZeroRead {
+function zeroRead({gauge}: Document, {factor, step}: Conditions, onScale: readonly RadiusRead[]): ZeroRead {
 	const at = onScale.find(({turnedPct}) => turnedPct.length > 0);
 	if (at) return {source: 'turned', pct: zeroByTurningPct(at.usedPct, at.turnedPct), at};
 	const {zero, zeroUncertainty = 0} = gauge;
@@ -75,34 +75,34 @@ function zeroRead({gauge}: Document, {factor, step}: Settings, onScale: readonly
 		: {source: 'stated', pct: factor * zero, standardPct: factor * zeroUncertainty};
 }
 
-function knownOf(onScale: readonly RadiusRead[], settings: Settings): Series {
+function knownOf(onScale: readonly RadiusRead[], conditions: Conditions): Series {
 	const centres = centreScatter(onScale.flatMap(({usedPct, turnedPct}) => [usedPct, turnedPct]));
 	const widths = widthScatter(onScale.map(({widthsPct}) => widthsPct));
-	const reading = readingOf(settings);
+	const reading = readingOf(conditions);
 	return {
 		centres,
 		widths,
 		centreReading: unseenReading(centreReading(reading), centres),
 		widthReading: unseenReading(widthReading(reading), widths),
-		settingUp: settings.settingUp,
-		gainPct: settings.gainPct,
+		settingUp: conditions.settingUp,
+		gainPct: conditions.gainPct,
 	};
 }
 
 /** Reads a document: rounds to percent, zero, scatter; rounds of an off-scale radius enter nothing. */
 export function seriesRead(document: Document): SeriesRead {
-	const settings = settingsOf(document);
+	const conditions = conditionsOf(document);
 	const onScale = document.probe
-		.filter((radius) => !isOffScale(radius, settings))
-		.map((radius) => radiusRead(radius, settings));
-	const zero = zeroRead(document, settings, onScale);
-	const {factor, nudge} = settings;
+		.filter((radius) => !reachesScaleTop(radius, conditions))
+		.map((radius) => radiusRead(radius, conditions));
+	const zero = zeroRead(document, conditions, onScale);
+	const {factor, nudge} = conditions;
 	return {
 		document,
-		settings,
+		conditions,
 		onScale,
 		zero,
-		known: knownOf(onScale, settings),
+		known: knownOf(onScale, conditions),
 		scale: {factor, zero: zero.pct / factor, nudge},
 	};
 }

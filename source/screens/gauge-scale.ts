@@ -1,3 +1,5 @@
+import {ticksOn} from '../pages/pictures/scale.js';
+import {words} from '../words/index.js';
 import {readingText, withSign} from '../words/wording.js';
 
 /** What a gauge shows in its own sign, in percent. */
@@ -32,7 +34,8 @@ export function gaugeScale(gauge: GaugeReading, width: number, unicode: boolean)
 	cells[2 * half] = glyph.right;
 	cells[half] = glyph.zero;
 	cells[columnOf(Number(readingText(gauge.readingPct, gauge.stepPct)))] = glyph.pointer;
-	const names = [`${glyph.spindle} in, spindle`, gauge.isTurned ? '(turned)' : '', `out, rim ${glyph.rim}`];
+	const {spindle, rim, gauge: said} = words.pictures;
+	const names = [`${glyph.spindle} ${spindle}`, gauge.isTurned ? said.turned : '', `${rim} ${glyph.rim}`];
 	const numbers = [0, -gauge.topPct, gauge.topPct, ...ticks].map((pct) => ({
 		text: withSign(pct),
 		column: columnOf(pct),
@@ -54,11 +57,10 @@ function columnsFromZero(pct: number, topPct: number, half: number): number {
 }
 
 /** From the inside to the end, two to four steps either way; the end itself is no tick. */
-function ticksPct(topPct: number): number[] {
-	const step = [0.5, 1, 2, 5, 10, 20].find((one) => topPct / one <= 4) ?? topPct / 2;
-	const count = Math.ceil(topPct / step - 1e-9) - 1;
-	return Array.from({length: count}, (_, index) => (index + 1) * step).flatMap((tick) => [-tick, tick]);
-}
+const ticksPct = (topPct: number): number[] =>
+	ticksOn({low: 0, high: topPct}, 4)
+		.filter((tick) => tick > 0 && tick < topPct)
+		.flatMap((tick) => [-tick, tick]);
 
 /** Texts about their columns, pushed inside at the ends; the first ones go first, one that would touch another is left out. */
 function written(texts: readonly {readonly text: string; readonly column: number}[], half: number): string {

@@ -1,6 +1,6 @@
-import type {LeverAt, Shown} from '../pages/shown-lines.js';
-
-type Lever = Extract<Shown, {kind: 'lever'}>;
+import {type LeverMark, leverHours, leverMarks} from '../pages/pictures/lever-layout.js';
+import type {ShownAs} from '../pages/shown-lines.js';
+import {words} from '../words/index.js';
 
 const glyphs = {
 	unicode: {pivot: '◉', hour: '·', lever: '•'},
@@ -14,10 +14,11 @@ const [radiusColumns, radiusRows] = [6, 3];
 const [middleColumn, middleRow] = [radiusColumns + 2, radiusRows];
 
 /** A clock face with the pivot in the middle and a lettered lever for each radius, which a list beside it explains. */
-export function leverPicture({places}: Lever, width: number, unicode: boolean): string[] {
-	if (places.length === 0) return [];
-	const list = listLines(places);
-	const face = faceOf(places, glyphs[unicode ? 'unicode' : 'ascii']).map((row) => row.join(''));
+export function leverPicture(lever: ShownAs<'lever'>, width: number, unicode: boolean): string[] {
+	const marks = leverMarks(lever);
+	if (marks.length === 0) return [];
+	const list = listLines(marks);
+	const face = faceOf(marks, glyphs[unicode ? 'unicode' : 'ascii']).map((row) => row.join(''));
 	const faceWidth = face[0]?.length ?? 0;
 	const isRoom = faceWidth + 2 + Math.max(...list.map(({length}) => length)) <= width;
 	const above = Math.max(0, Math.floor((face.length - list.length) / 2));
@@ -29,30 +30,20 @@ export function leverPicture({places}: Lever, width: number, unicode: boolean): 
 	return lines.map((text) => text.slice(0, width));
 }
 
-const letterOf = (index: number): string => String.fromCharCode('a'.charCodeAt(0) + (index % 26));
-
-function listLines(places: readonly LeverAt[]): string[] {
-	const radii = places.map(({radiusMm}) => String(Number(radiusMm.toFixed(1))));
-	const clocks = places.map(({clockDeg}) => clockTime(clockDeg));
+function listLines(marks: readonly LeverMark[]): string[] {
 	const widest = (texts: readonly string[]) => Math.max(...texts.map(({length}) => length));
+	const radiusWidth = widest(marks.map(({radius}) => radius));
+	const timeWidth = widest(marks.map(({time}) => time));
+	const {heading, row} = words.pictures.lever;
 	return [
-		'Lever at',
-		...places.map(
-			(_, index) =>
-				`${letterOf(index)} ${(radii[index] ?? '').padStart(widest(radii))} mm ${(clocks[index] ?? '').padStart(widest(clocks))}`,
+		heading,
+		...marks.map(({letter, radius, time}) =>
+			row({letter, radius: radius.padStart(radiusWidth), time: time.padStart(timeWidth)}),
 		),
 	];
 }
 
-/** Degrees as the time that an hour hand there would show. */
-function clockTime(deg: number): string {
-	const minutes = Math.round(turned(deg) * 2) % 720;
-	return `${Math.floor(minutes / 60) || 12}:${String(minutes % 60).padStart(2, '0')}`;
-}
-
-const turned = (deg: number): number => ((deg % 360) + 360) % 360;
-
-function faceOf(places: readonly LeverAt[], glyph: Glyphs): string[][] {
+function faceOf(marks: readonly LeverMark[], glyph: Glyphs): string[][] {
 	const cells = Array.from({length: 2 * middleRow + 1}, () => Array.from({length: 2 * middleColumn + 1}, () => ' '));
 	const write = (row: number, column: number, text: string): boolean => {
 		const line = cells[row];
@@ -62,19 +53,19 @@ function faceOf(places: readonly LeverAt[], glyph: Glyphs): string[][] {
 		return true;
 	};
 	write(middleRow, middleColumn, glyph.pivot);
-	places.forEach(({clockDeg}, index) => {
+	for (const {clockDeg, letter} of marks) {
 		const [row, column] = tipOf(clockDeg, 1);
 		const outward = column < middleColumn ? -1 : 1;
 		// Another letter at the same hour stands beside the first.
-		[0, 1, 2].some((step) => write(row, column + step * outward, letterOf(index)));
-	});
-	for (const {clockDeg} of places) {
+		[0, 1, 2].some((step) => write(row, column + step * outward, letter));
+	}
+	for (const {clockDeg} of marks) {
 		const parts = partsOf(clockDeg);
 		for (let part = 1; part < parts; part++) write(...tipOf(clockDeg, part / parts), glyph.lever);
 	}
-	for (let hour = 1; hour <= 12; hour++) {
-		const [row, column] = tipOf(hour * 30, 1);
-		const text = hour % 3 === 0 ? String(hour) : glyph.hour;
+	for (const {clockDeg, number} of leverHours) {
+		const [row, column] = tipOf(clockDeg, 1);
+		const text = number ?? glyph.hour;
 		write(row, column - (text.length - 1), text);
 	}
 	return cells;

@@ -1,59 +1,31 @@
-import type {BandRow, Shown} from '../pages/shown-lines.js';
-
-type Bands = Extract<Shown, {kind: 'bands'}>;
-type Window = Extract<Shown, {kind: 'window'}>;
+import {bandsLayout} from '../pages/pictures/bands-layout.js';
+import {placesOn} from '../pages/pictures/scale.js';
+import type {BandRow, ShownAs} from '../pages/shown-lines.js';
+import {words} from '../words/index.js';
 
 const glyphs = {
-	unicode: {
-		left: '├',
-		right: '┤',
-		span: '─',
-		pull: '●',
-		zero: '│',
-		good: '┊',
-		usable: '┆',
-		value: '●',
-		rim: '►',
-		spindle: '◄',
-	},
-	ascii: {
-		left: '[',
-		right: ']',
-		span: '-',
-		pull: 'o',
-		zero: '|',
-		good: ':',
-		usable: ';',
-		value: 'o',
-		rim: '>',
-		spindle: '<',
-	},
+	unicode: {left: '├', right: '┤', span: '─', pull: '●', zero: '│', good: '┊', usable: '┆', rim: '►', spindle: '◄'},
+	ascii: {left: '[', right: ']', span: '-', pull: 'o', zero: '|', good: ':', usable: ';', rim: '>', spindle: '<'},
 } as const;
 
 /** Hold bands to scale: one row a radius, zero in the middle, the limits of the pull as dotted lines. */
-export function bandsPicture({rows, goodPct, usablePct}: Bands, width: number, unicode: boolean): string[] {
+export function bandsPicture(bands: ShownAs<'bands'>, width: number, unicode: boolean): string[] {
+	const {rows} = bands;
+	const {axis, limits, fewTicks} = bandsLayout(bands);
 	const glyph = glyphs[unicode ? 'unicode' : 'ascii'];
 	const labelWidth = Math.max(...rows.map(({label}) => label.length)) + 1;
 	// Two columns are kept for the percent sign behind the axis.
 	const columns = Math.max(15, Math.min(61, width - labelWidth - 2));
-	const reach = niceReach(
-		Math.max(usablePct * 1.2, ...rows.flatMap(({lowPct, highPct}) => [Math.abs(lowPct), Math.abs(highPct)])),
-	);
-	const at = (pct: number) => Math.round(((pct + reach) / (2 * reach)) * (columns - 1));
+	const place = placesOn(axis, [0, columns - 1]);
+	const at = (pct: number) => Math.round(place(pct));
 	const base = Array.from({length: columns}, () => ' ');
-	for (const sign of [-1, 1]) {
-		base[at(sign * usablePct)] = glyph.usable;
-		base[at(sign * goodPct)] = glyph.good;
-	}
+	for (const {pct, zone} of limits) base[at(pct)] = glyph[zone];
 	base[at(0)] = glyph.zero;
 	return [
-		`${' '.repeat(labelWidth)}${direction(columns, at(0), glyph)}`,
+		`${' '.repeat(labelWidth)}${directions(columns, at(0), glyph)}`,
 		...rows.map((row) => `${row.label.padEnd(labelWidth)}${bandLine(row, base, at, glyph).join('')}`),
-		`${' '.repeat(labelWidth)}${axis(columns, at, [-reach, -goodPct, 0, goodPct, reach])}`,
-		`${' '.repeat(labelWidth)}${glyph.pull} pull  ${glyph.good} good  ${glyph.usable} usable limit of the pull`.slice(
-			0,
-			width,
-		),
+		`${' '.repeat(labelWidth)}${numbers(columns, at, fewTicks)}`,
+		`${' '.repeat(labelWidth)}${words.pictures.bands.legend(glyph)}`.slice(0, width),
 	];
 }
 
@@ -69,15 +41,15 @@ function bandLine(row: BandRow, base: readonly string[], at: (pct: number) => nu
 	return cells;
 }
 
-function direction(columns: number, zero: number, glyph: Glyphs): string {
-	const left = `${glyph.spindle} in, spindle`;
-	const right = `out, rim ${glyph.rim}`;
+function directions(columns: number, zero: number, glyph: Glyphs): string {
+	const left = `${glyph.spindle} ${words.pictures.spindle}`;
+	const right = `${words.pictures.rim} ${glyph.rim}`;
 	if (zero < left.length + 1) return '';
 	return `${left.padEnd(columns - right.length)}${right}`;
 }
 
 /** Numbers under the axis; one that would touch its neighbour is left out. */
-function axis(columns: number, at: (pct: number) => number, ticks: readonly number[]): string {
+function numbers(columns: number, at: (pct: number) => number, ticks: readonly number[]): string {
 	let line = '';
 	for (const tick of ticks) {
 		const text = tick > 0 ? `+${tick}` : String(tick);
@@ -88,11 +60,8 @@ function axis(columns: number, at: (pct: number) => number, ticks: readonly numb
 	return `${line} %`;
 }
 
-const niceReach = (least: number): number =>
-	[5, 10, 15, 20, 30, 50, 100].find((reach) => reach >= least) ?? Math.ceil(least / 100) * 100;
-
 /** A value against its window: `stylus  2 ├───●────┤ 3 mm`. */
-export function windowPicture({label, low, high, value}: Window, width: number, unicode: boolean): string {
+export function windowPicture({label, low, high, value}: ShownAs<'window'>, width: number, unicode: boolean): string {
 	const glyph = glyphs[unicode ? 'unicode' : 'ascii'];
 	const columns = Math.max(5, Math.min(25, width - 34));
 	const margin = width < 60 ? 1 : 3;
@@ -105,7 +74,7 @@ export function windowPicture({label, low, high, value}: Window, width: number, 
 	];
 	if (value !== undefined) {
 		const place = high === low ? 0 : Math.round(((value - low) / (high - low)) * (columns - 1));
-		cells[Math.min(cells.length - 1, Math.max(0, place + margin))] = glyph.value;
+		cells[Math.min(cells.length - 1, Math.max(0, place + margin))] = glyph.pull;
 	}
 	const tail = value === undefined ? '' : ` : ${short(value)}`;
 	return `${label.padEnd(7)}${short(low).padStart(4)} ${cells.join('')} ${short(high)} mm${tail}`;
@@ -116,5 +85,6 @@ const short = (value: number): string => String(Number(value.toFixed(2)));
 /** The deck from above with the numbers of the choices where the pivot may stand. */
 export function planPicture(unicode: boolean): string[] {
 	const spindle = unicode ? '◉' : '(o)';
-	return ['   4     3     1   back', `   5    ${spindle.padEnd(3)}    2`, '   6     7     8   front: you stand here'];
+	const {back, front} = words.pictures.plan;
+	return [`   4     3     1   ${back}`, `   5    ${spindle.padEnd(3)}    2`, `   6     7     8   ${front}`];
 }

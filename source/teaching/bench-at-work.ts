@@ -1,7 +1,7 @@
 import {type Dialogue, positionOf} from '../check/dialogue.js';
 import type {PracticeNotes} from '../check/practice-notes.js';
+import {issuedOf} from '../pages/issued.js';
 import {line, type Shown} from '../pages/shown-lines.js';
-import {issuedOf} from '../results/issued.js';
 import type {FinishedCheck} from '../results/record.js';
 import {words} from '../words/index.js';
 import type {Nudge} from '../workbench.js';

@@ -8,7 +8,7 @@ import type {OnPlace} from '../procedure/places.js';
 import type {StepId} from '../procedure/step-ids.js';
 import {formatIn} from '../units.js';
 import {words} from '../words/index.js';
-import {readingText} from '../words/wording.js';
+import {readingText} from '../words/numbers.js';
 
 /** An invented deck as it stands, and what its technician has answered. */
 export type BenchNow = {
@@ -104,9 +104,9 @@ const freeZero = reading(
 	({readingPct, stepPct}) => readingText(readingPct, stepPct),
 );
 
-const matThickness = ({lesson}: BenchNow) => ({mm: lesson.bench.clearance.matRemovedMm});
+const matThickness = ({lesson}: BenchNow) => ({lengthMm: lesson.bench.clearance.matRemovedMm});
 
-const typedMm = ({mm}: {readonly mm: number}): string => String(mm);
+const typedMm = ({lengthMm}: {readonly lengthMm: number}): string => String(lengthMm);
 
 /** What an invented bench shows, by step. */
 export const instruments: Readonly<Partial<Record<StepId, Instrument>>> = {
@@ -133,7 +133,7 @@ export const instruments: Readonly<Partial<Record<StepId, Instrument>>> = {
 		seen.clearance,
 		({lesson, facts}) => {
 			const {stylusMm, matRemovedMm} = lesson.bench.clearance;
-			return {mm: facts.is('mat', 'off') ? stylusMm : Number((stylusMm - matRemovedMm).toFixed(1))};
+			return {lengthMm: facts.is('mat', 'off') ? stylusMm : Number((stylusMm - matRemovedMm).toFixed(1))};
 		},
 		typedMm,
 	),

@@ -18,7 +18,7 @@ const stepOf = (dialogue: Dialogue) => positionOf(dialogue).step?.id;
 
 function biasOf({check}: Dialogue) {
 	const found = documentOfCheck(check);
-	if (!found.ok) throw new Error(found.sentence);
+	if (!found.ok) throw new Error(found.missing);
 	return {document: found.document, figures: compute(found.document)};
 }
 

@@ -193,7 +193,7 @@ describe('A round with the gauge turned', () => {
 
 function documentAt({check}: Dialogue) {
 	const found = documentOfCheck(check);
-	if (!found.ok) throw new Error(found.sentence);
+	if (!found.ok) throw new Error(found.missing);
 	return found.document;
 }
 

@@ -35,7 +35,7 @@ const at = (until: string, answers: Script['answers']) => follow(freshDialogue()
 const wholeOf = (answers: Script['answers']) => follow(freshDialogue(), northDeckWith(answers));
 const documentAt = ({check}: Dialogue) => {
 	const found = documentOfCheck(check);
-	if (!found.ok) throw new Error(found.sentence);
+	if (!found.ok) throw new Error(found.missing);
 	return found.document;
 };
 const stepAt = (dialogue: Dialogue) => positionOf(dialogue).step?.id;

@@ -3,10 +3,11 @@ import {type Dialogue, positionOf} from '../../source/check/dialogue.js';
 import {isReadyToPlay, progressOf} from '../../source/check/progress.js';
 import {promptOf} from '../../source/check/prompt.js';
 import {respond} from '../../source/check/respond.js';
+import {finishedCheck} from '../../source/commands/filing.js';
 import {recordLines} from '../../source/pages/record-lines.js';
 import {viewOf} from '../../source/pages/view.js';
 import {biasDeviceIds} from '../../source/procedure/bias-devices.js';
-import {finishedCheck, summaryOf} from '../../source/results/record.js';
+import {summaryOf} from '../../source/results/record.js';
 import {northDeck, northDeckWith} from '../helpers/sample-check.js';
 import {choose, follow, freshDialogue, goTo, no, say, text, waysOut, yes} from '../helpers/script.js';
 

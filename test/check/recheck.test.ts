@@ -3,11 +3,12 @@ import {type Dialogue, positionOf, startDialogue} from '../../source/check/dialo
 import {promptOf} from '../../source/check/prompt.js';
 import {reduce} from '../../source/check/reduce.js';
 import type {Entry} from '../../source/check/respond.js';
+import {finishedCheck} from '../../source/commands/filing.js';
 import {recheckAction} from '../../source/commands/rechecking.js';
 import {viewOf} from '../../source/pages/view.js';
 import {corrected} from '../../source/results/profile-changes.js';
 import {profilesWith} from '../../source/results/profiles.js';
-import {finishedCheck, summaryOf} from '../../source/results/record.js';
+import {summaryOf} from '../../source/results/record.js';
 import {northDeckWith} from '../helpers/sample-check.js';
 import {choose, follow, freshDialogue, no, type Script, say, text} from '../helpers/script.js';
 import {stored} from '../helpers/wandering.js';
@@ -38,7 +39,7 @@ const bandsAt = (round: readonly [string, string], turned: readonly [string, str
 const correctedTo = (changes: Readonly<Record<string, string>>): typeof profiles =>
 	Object.entries(changes).reduce((list, [step, typed]) => {
 		const done = corrected(list, {id: list.find(({kind}) => kind === 'arm')?.id ?? '', step, typed, at: later});
-		if (!done.ok) throw new Error(done.sentence);
+		if (!done.ok) throw new Error(done.refusal.id);
 		return done.profiles;
 	}, profiles);
 

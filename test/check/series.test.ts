@@ -13,7 +13,7 @@ const done = ({check}: Dialogue) => Object.keys(check.answers).filter((id) => id
 
 function documentOf({check}: Dialogue, index = check.series.length - 1): Document {
 	const found = documentOfCheck(check, check.series[index]);
-	if (!found.ok) throw new Error(found.sentence);
+	if (!found.ok) throw new Error(found.missing);
 	return found.document;
 }
 

@@ -15,7 +15,7 @@ const at = (until: string, script: Script) => follow(freshDialogue(), script, {u
 const stepOf = (dialogue: Dialogue) => positionOf(dialogue).step?.id;
 function documentAt({check}: Dialogue, index = check.series.length - 1) {
 	const found = documentOfCheck(check, check.series[index]);
-	if (!found.ok) throw new Error(found.sentence);
+	if (!found.ok) throw new Error(found.missing);
 	return found.document;
 }
 const gaugeAt = (script: Script) => documentAt(at('verdict', script)).gauge;

@@ -272,7 +272,7 @@ describe('Checks filed in the first stored form', () => {
 
 	it.each(filed.map(({check}) => check.id))('are documents for compute: %s', (id) => {
 		const found = documentOfCheck(record(id).check);
-		if (!found.ok) throw new Error(found.sentence);
+		if (!found.ok) throw new Error(found.missing);
 		expect(parseDocument(JSON.parse(JSON.stringify(found.document)))).toMatchObject({ok: true});
 		expect(found.document.gauge).toMatchObject({
 			unit: rawOf(id).check.answers['gauge-unit']?.value,
@@ -358,7 +358,7 @@ describe('The check left open in the first stored form', () => {
 		expect(positionOf(read).step?.id).toBe('verdict');
 		expect(openSeries(read.check).inner.filter(({gauge}) => gauge === 'turned')).toHaveLength(1);
 		const found = documentOfCheck(read.check);
-		if (!found.ok) throw new Error(found.sentence);
+		if (!found.ok) throw new Error(found.missing);
 		const {zero, probe} = compute(found.document);
 		// As used the middles are 5.75, 5.75, 5.5, 5.25 and, closing, 5.25 %: 5.5 % on average. Turned it is -5.25 %. Half the
 		// sum is the zero, 0.125 %; half the difference is what the arm does, 5.375 %, of 21.6 mN carried for 21 mN.

@@ -2,8 +2,9 @@ import {startDialogue} from '../../source/check/dialogue.js';
 import type {PastCheck} from '../../source/check/past-check.js';
 import {newCheck} from '../../source/check/reduce.js';
 import type {Entry} from '../../source/check/respond.js';
+import {finishedCheck} from '../../source/commands/filing.js';
 import {limitsOf, usualSettings} from '../../source/procedure/settings.js';
-import {type FinishedCheck, finishedCheck, summaryOf} from '../../source/results/record.js';
+import {type FinishedCheck, summaryOf} from '../../source/results/record.js';
 import {biasAnswers, northDeckWith} from './sample-check.js';
 import {choose, clockFrom, follow, type Script, say, text, waysOut} from './script.js';
 

@@ -4,15 +4,17 @@ import {type Dialogue, startDialogue} from '../../source/check/dialogue.js';
 import type {PastCheck} from '../../source/check/past-check.js';
 import {progressOf} from '../../source/check/progress.js';
 import {reduce} from '../../source/check/reduce.js';
+import {finishedCheck} from '../../source/commands/filing.js';
 import {recheckAction} from '../../source/commands/rechecking.js';
 import {type Remark, remarkSchema} from '../../source/commands/stored-forms.js';
 import {countingAgain, type Marked, markedVoid} from '../../source/commands/void-marks.js';
 import type {Profile} from '../../source/procedure/facts.js';
 import {usualSettings} from '../../source/procedure/settings.js';
 import {isTakenBy, profilesSchema, profilesWith} from '../../source/results/profiles.js';
-import {type FinishedCheck, finishedCheck, summaryOf} from '../../source/results/record.js';
+import {type FinishedCheck, summaryOf} from '../../source/results/record.js';
 import {checksOfArm, historyOf} from '../../source/results/years/arms.js';
 import {dueArms} from '../../source/results/years/due.js';
+import {profileRefusalText} from '../../source/words/results-text.js';
 import type {Saved, Workbench} from '../../source/workbench.js';
 import {clockFrom, freshDialogue} from './script.js';
 import {stored} from './wandering.js';
@@ -114,8 +116,10 @@ export function memoryWorkbench(
 			checkedArms: () => all().map(({arm}) => arm),
 			isTakenOver: (profile) => kept.draft !== undefined && isTakenBy(kept.draft, profile),
 			changeProfiles: async (change) => {
-				const changed = failure() ?? change(kept.profiles);
-				if (!('profiles' in changed)) return changed;
+				const failed = failure();
+				if (failed) return failed;
+				const changed = change(kept.profiles);
+				if (!changed.ok) return {ok: false, sentence: profileRefusalText(changed.refusal)};
 				kept.profiles = z.parse(profilesSchema, JSON.parse(JSON.stringify(changed.profiles)));
 				return {ok: true};
 			},

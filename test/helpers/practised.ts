@@ -3,9 +3,9 @@ import {type Dialogue, positionOf, startDialogue} from '../../source/check/dialo
 import {promptOf} from '../../source/check/prompt.js';
 import {newCheck} from '../../source/check/reduce.js';
 import {type Entry, respond} from '../../source/check/respond.js';
+import {issuedOf} from '../../source/pages/issued.js';
 import type {Shown} from '../../source/pages/shown-lines.js';
 import {limitsOf, usualSettings} from '../../source/procedure/settings.js';
-import {issuedOf} from '../../source/results/issued.js';
 import {BenchAtWork} from '../../source/teaching/bench-at-work.js';
 import {benchNow, handsAt} from '../../source/teaching/bench-state.js';
 import type {Deed} from '../../source/teaching/deck.js';

@@ -21,3 +21,10 @@ export function numbersIn(text: string, sentence: string, ...marks: readonly num
 
 /** Text on one line, as it was before a face broke it. */
 export const flat = (text: string): string => text.replaceAll(/[\s│|]+/g, ' ').trim();
+
+/** A sentence with any numbers in it, where a test looks for the sentence and not for its figures. */
+export const withAnyNumbers = (sentence: string): RegExp =>
+	new RegExp(sentence.replace(/[$()*+.?[\\\]^{|}]/g, '\\$&').replaceAll(/\d+(?:\\\.\d+)?/g, '\\d+(?:\\.\\d+)?'));
+
+/** How a sentence begins, up to its first number: for a test that it is not said, whatever its figures. */
+export const beginning = (sentence: string): string => /^\D+/.exec(sentence)?.[0] ?? sentence;

@@ -1,5 +1,6 @@
 import {describe, expect, test} from 'vitest';
 import {parseDocument} from '../../source/results/document.js';
+import {faultText} from '../../source/words/results-text.js';
 import {badShapes} from './bad-shapes.js';
 import {type Edits, edited, gone, told} from './edited.js';
 import example from './printed-example.json' with {type: 'json'};
@@ -8,7 +9,7 @@ const sound = example.document;
 
 const faultsOf = (document: unknown): {path: string; sentence: string}[] => {
 	const parsed = parseDocument(document);
-	return parsed.ok ? [] : [...parsed.faults];
+	return parsed.ok ? [] : parsed.faults.map((fault) => ({path: fault.path, sentence: faultText(fault)}));
 };
 
 const pathsOf = (edits: Edits): string[] => faultsOf(edited(sound, edits)).map(({path}) => path);

@@ -1,6 +1,7 @@
 import {describe, expect, it} from 'vitest';
-import {namesCure} from '../../source/pages/bias/cure-first.js';
 import {viewOf} from '../../source/pages/view.js';
+import {namesCure} from '../../source/results/diagnose.js';
+import {words} from '../helpers/said.js';
 import {northDeckWith} from '../helpers/sample-check.js';
 import {follow, freshDialogue, type Script} from '../helpers/script.js';
 
@@ -15,7 +16,7 @@ const sound: Script['rounds'] = {
 	outer: [['0.5 in', '0.5 out']],
 	closing: [['0.5 in', '0.5 out']],
 };
-const later = 'The bias is better set after what is found below is dealt with.';
+const later = words.bias.advice.cureFirst;
 
 describe('The offer to set the bias', () => {
 	it('comes with the word that it had better wait where the wire is to be dressed first', () => {
@@ -26,11 +27,11 @@ describe('The offer to set the bias', () => {
 	});
 
 	it('comes without it where nothing is to be cured', () => {
-		expect(atVerdict({}, sound)).not.toContain('better set after');
+		expect(atVerdict({}, sound)).not.toContain(later);
 	});
 
 	it('comes without it where the arm has no bias device', () => {
-		expect(atVerdict({'arm-bias-device': 'none'})).not.toContain('better set after');
+		expect(atVerdict({'arm-bias-device': 'none'})).not.toContain(later);
 	});
 
 	it.each([

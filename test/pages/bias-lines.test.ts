@@ -1,17 +1,48 @@
 import {describe, expect, it} from 'vitest';
 import {type Dialogue, positionOf} from '../../source/check/dialogue.js';
+import {finishedCheck} from '../../source/commands/filing.js';
 import {biasLines} from '../../source/pages/bias/lines.js';
 import {recordLines} from '../../source/pages/record-lines.js';
 import type {Shown} from '../../source/pages/shown-lines.js';
 import {viewOf} from '../../source/pages/view.js';
-import {finishedCheck} from '../../source/results/record.js';
+import type {BiasFitFigures} from '../../source/results/figures-types.js';
+import {beginning, withAnyNumbers, words} from '../helpers/said.js';
 import {biasAnswers, northDeckWith} from '../helpers/sample-check.js';
 import type {Script} from '../helpers/script.js';
 import {choose, follow, freshDialogue, say} from '../helpers/script.js';
 
-const words = (shown: readonly Shown[]): string =>
+const inText = (shown: readonly Shown[]): string =>
 	shown.map((one) => (one.kind === 'line' ? one.text : one.caption)).join('\n');
-const seen = (dialogue: Dialogue): string => words(viewOf(dialogue).shown);
+const {advice, curve, groove, lever, setting} = words.bias;
+/** For sentences whose figures are told beside them. */
+const anyFit: BiasFitFigures = {
+	factor: 1.5,
+	worstBeforePct: 1,
+	worstAfterPct: 1,
+	rmsBeforePct: 1,
+	rmsAfterPct: 1,
+	worstAfterDragPct: 1,
+	frictionFloorPct: 1,
+	targets: [],
+};
+const anyGain = {nowPct: 1, isKept: false, turned: undefined, heldPct: undefined};
+const anyDoubt = {fromMm: 136, toMm: 68, measuredPct: -0.5, expectedPct: -3, openPct: 1};
+/** That another place would leave less, whether it is for now or another time. */
+const advised = [true, false].map((isKept) => beginning(lever.gain({...anyGain, reads: 'clock', isKept, heldPct: 1})));
+const doubted = (['clock', 'angle'] as const).map((reads) => beginning(lever.doubt({...anyDoubt, reads})));
+const ownPull = curve.ownPull({
+	own: [
+		{radiusMm: 68, pct: 5.4},
+		{radiusMm: 136, pct: 3.4},
+	],
+});
+/** The sentence as a line of its own, whatever its figures. */
+const wholeLine = (sentence: string): RegExp => new RegExp(`^${withAnyNumbers(sentence).source}$`, 'm');
+const tried = {leftPct: 1, isKept: false, isLeast: false, isChosen: false};
+/** What is said of a setting that was tried, whatever it leaves. */
+const triedIn = (text: string, one: Parameters<typeof setting.tried>[0]): string | undefined =>
+	wholeLine(setting.tried(one)).exec(text)?.[0];
+const seen = (dialogue: Dialogue): string => inText(viewOf(dialogue).shown);
 
 const scriptWith = (answers: Script['answers'], rounds: Script['rounds'] = {}): Script =>
 	northDeckWith({...biasAnswers, ...answers}, rounds);
@@ -36,27 +67,29 @@ describe('What skating asks of the arm', () => {
 		const text = seen(at('bias-drag'));
 		// 30 times (L² + r² − D²) / (2Lr), which is 0.4293 at 146 mm and 0.4110 at 60 mm; least at √(L² − D²) = 88.8 mm,
 		// where it is 88.8 / 233 = 0.3813.
-		expect(text).toMatch(/12\.9 % out at 146 mm, 11\.4 % out at 89 mm and 12\.3 % out at 60 mm/);
-		expect(text).toContain('if the drag is 0.30, which is assumed');
-		expect(text).toContain('drag of 0.05 more or less moves that by 2.1 %');
-		expect(text).toContain('least at 89 mm');
-		expect(text).toContain('own pull without bias: 5.4 % out at 68 mm and 3.4 % out at 136 mm');
+		const wanted = [
+			{radiusMm: 146, pct: 12.88},
+			{radiusMm: 89, pct: 11.44},
+			{radiusMm: 60, pct: 12.33},
+		];
+		expect(text).toContain(curve.wantedOverRecord({wanted, drag: 0.3}));
+		expect(text).toContain(curve.dragMoves({drag: 0.05, byPct: 2.15}));
+		expect(text).toContain(curve.leastSkating({radiusMm: 88.8}));
+		expect(text).toContain(ownPull);
 	});
 
 	it('follows the drag that is being typed', () => {
-		expect(words(viewOf(at('bias-drag'), '0.2').shown)).toContain('8.6 % out at 146 mm');
+		expect(inText(viewOf(at('bias-drag'), '0.2').shown)).toContain('8.6 % out at 146 mm');
 	});
 
 	it('makes plain that it is a torque, and that the groove wall gives a little more', () => {
-		expect(seen(at('bias-drag'))).toMatch(
-			/torque that bias must cancel: drag times the sine.*a little more: drag times the tangent/s,
-		);
+		expect(seen(at('bias-drag'))).toContain(setting.torque);
 	});
 
 	it('is all that an arm without bias device gets', () => {
 		const text = seen(at('bias-drag', {'arm-bias-device': 'none'}));
-		expect(text).toContain('no bias device');
-		expect(text).toContain('own pull without bias');
+		expect(text).toContain(setting.noDevice);
+		expect(text).toContain(ownPull);
 	});
 
 	it('comes after the word that an arm that sticks lets bias be set no finer than half its band', () => {
@@ -66,17 +99,18 @@ describe('What skating asks of the arm', () => {
 			closing: [['5 in', '5 out']],
 		};
 		const [first = ''] = seen(at('bias-drag', {}, sticky)).split('\n');
-		expect(first).toContain('beyond limits');
-		expect(first).toMatch(/no finer than half of it, ±5\.\d %/);
+		expect(first).toMatch(withAnyNumbers(setting.frictionFirst({bandPct: 11})));
+		expect(first).toMatch(/±5\.\d %/);
 	});
 
 	it('warns where the wanted reading and half the band pass the top of the scale', () => {
-		expect(seen(at('bias-on'))).not.toContain('cannot show it');
-		expect(seen(at('bias-drag'))).not.toContain('cannot show it');
+		const end = 'this gauge ends at 20 % and cannot show it';
+		expect(seen(at('bias-on'))).not.toContain(end);
+		expect(seen(at('bias-drag'))).not.toContain(end);
 		// A drag of 0.45 wants 100 × 0.45 × 0.394971 = 17.77 % at 68 mm and 18.74 % at 136 mm; half the bands of 5.875 and
 		// 4.167 % and the zero of 0.125 % make 20.84 and 20.95 %, to the step of 0.5 %.
-		expect(words(viewOf(at('bias-drag'), '0.45').shown)).toContain(
-			'the outer limit may come to 21.0 % out at 68 mm and 21.0 % out at 136 mm: this gauge ends at 20 % and cannot show it.',
+		expect(inText(viewOf(at('bias-drag'), '0.45').shown)).toContain(
+			setting.outerBeyondTop({outers: [68, 136].map((radiusMm) => ({radiusMm, shown: '21.0 % out'})), end}),
 		);
 	});
 });
@@ -89,7 +123,9 @@ describe('What a bias setting came to', () => {
 			until: 'bias-clock-outer',
 			seen: (dialogue) => {
 				if (positionOf(dialogue).step?.id !== 'probe-bias-outer' || positionOf(dialogue).slot) return;
-				expect(seen(dialogue)).toContain('Read 9.1 % out, wanted 12.5 % out: 3.4 % too little. Bias alone: 5.8 % out.');
+				expect(seen(dialogue)).toContain(
+					curve.readHere({pullOnPct: 9.1, wantedPct: 12.5, leftoverPct: -3.4, biasPct: 5.8}),
+				);
 			},
 		});
 		expect(positionOf(shownAfter).step?.id).toBe('bias-clock-outer');
@@ -98,32 +134,38 @@ describe('What a bias setting came to', () => {
 	it('says first what to set the gauge to, then the device in its own words', () => {
 		const text = seen(at('bias-result'));
 		// The worked example: 13.31 and 11.42 % of the playing force; with the zero of 0.125 %, to the step of 0.5 %.
-		const reading = text.indexOf(
-			'Set it so that the gauge shows 13.5 % out at 136 mm and 11.5 % out at 68 mm, in the middle of both limits.',
+		const middles = [
+			{radiusMm: 136, shown: '13.5 % out'},
+			{radiusMm: 68, shown: '11.5 % out'},
+		];
+		const reading = text.indexOf(setting.setGaugeTo({middles}));
+		// 1.7 times its weight of 2.4 g.
+		const fit = {...anyFit, factor: 1.7, worstBeforePct: 3.8, worstAfterPct: 0.9, frictionFloorPct: 2.9};
+		const weight = text.search(
+			withAnyNumbers(advice.bestSetting({fit, setBy: 'weight', weightG: 2.4, tooWeakAt: undefined})),
 		);
-		const weight = text.indexOf('Its weight from 2.4 g to 4.1 g');
 		expect(reading).toBeGreaterThan(0);
 		expect(weight).toBeGreaterThan(reading);
-		expect(text).toContain('at most 0.9 % instead of 3.8 %');
-		expect(text).toContain('friction floor 2.9 %');
+		for (const figure of ['2.4 g', '4.1 g', '0.9 %', '3.8 %', '2.9 %']) expect(text.slice(weight)).toContain(figure);
 	});
 
 	it.each([
-		['weight-on-thread', 'Its weight from 2.4 g to'],
-		['spring', 'times the present setting, then probe again'],
-		['magnet', 'Turn it up, to about'],
-		['other', 'times the present setting, then probe again'],
-	])('speaks of a %s as it is set', (device, sentence) => {
+		['weight-on-thread', 'weight'],
+		['spring', 'dial'],
+		['magnet', 'turning'],
+		['other', 'dial'],
+	] as const)('speaks of a %s as it is set', (device, setBy) => {
 		const rounds = onAt(9, 8);
 		expect(
 			seen(at('bias-result', {'arm-bias-device': device, 'bias-angle-outer': '', 'bias-angle-inner': ''}, rounds)),
-		).toContain(sentence);
+		).toMatch(withAnyNumbers(advice.bestSetting({fit: anyFit, setBy, weightG: 2.4, tooWeakAt: undefined})));
 	});
 
 	it('says how the best setting moves with the drag', () => {
-		expect(seen(at('bias-result'))).toMatch(
-			/\d\.\d\d times with a drag of 0\.25 and \d\.\d\d times with a drag of 0\.35/,
-		);
+		const best = [0.25, 0.35].map((drag) => ({drag, factor: 1.5}));
+		const said = withAnyNumbers(advice.otherDrags({best})).exec(seen(at('bias-result')))?.[0];
+		expect(said).toContain('0.25');
+		expect(said).toContain('0.35');
 	});
 
 	it('is done once what is left lies under the friction floor', () => {
@@ -134,57 +176,71 @@ describe('What a bias setting came to', () => {
 			'bias-outer': [['11 out', '15 out']],
 			'bias-inner': [['10 out', '14 out']],
 		};
-		expect(seen(at('bias-result', {}, wide))).toMatch(/under the friction floor of 2\.\d %\. Leave it so/);
+		const said = withAnyNumbers(advice.leaveItSo(anyFit)).exec(seen(at('bias-result', {}, wide)))?.[0];
+		expect(said).toMatch(/2\.\d %/);
 	});
 
 	it('says so when no setting of the device can do', () => {
-		expect(seen(at('bias-result', {}, onAt(13, 6)))).toMatch(/No setting of this device can do better than \d\.\d %/);
+		expect(seen(at('bias-result', {}, onAt(13, 6)))).toMatch(withAnyNumbers(advice.wrongShape(anyFit)));
 	});
 
 	it('tells of the lever: how much of the weight acts, and what another place would gain', () => {
 		const text = seen(at('bias-result'));
-		expect(text).toContain('The lever stands at 8:30 at 136 mm and 7:15 at 68 mm');
-		expect(text).toContain('61 to 97 % of the weight act');
+		const places = [
+			{radiusMm: 136, clock: '8:30'},
+			{radiusMm: 68, clock: '7:15'},
+		];
+		expect(text).toContain(lever.leverStands({places}));
+		// sin 37.5° and sin 75°; skating asks for 0.3948 / 0.4163 = 0.948 of its most at 68 mm of this arm.
+		expect(text).toContain(lever.weightThatActs({reads: 'clock', shares: [0.609, 0.966], askedShare: 0.948}));
 		// Both stand below the level, 9 o'clock.
-		expect(text).toMatch(/shorter thread.*the lever stands 0\.\d hours of the clock higher/);
+		const turned = {byDeg: 15, isRaised: true, worstPct: 1};
+		expect(text).toMatch(withAnyNumbers(lever.gain({...anyGain, reads: 'clock', turned})));
 	});
 
 	it('tells where a lever that falls far below its level had better stay', () => {
 		// 9 o'clock outside and 7:15 inside: all of the weight, and sin 37.5° = 0.61 of it; 12 and 7.3 % bias.
 		const text = seen(at('bias-result', {'bias-clock-outer': '9:00', 'bias-clock-inner': '7:15'}, onAt(12, 7.3)));
-		expect(text).toContain('61 to 100 % of the weight act');
-		expect(text).toMatch(/shorter thread.*higher.*about level over the whole record.*nearer to the arm's pivot/s);
+		expect(text).toContain(lever.weightThatActs({reads: 'clock', shares: [0.609, 1], askedShare: 0.948}));
+		const turned = {byDeg: 15, isRaised: true, worstPct: 1};
+		expect(text).toMatch(withAnyNumbers(lever.gain({...anyGain, reads: 'clock', turned, heldPct: 1})));
 	});
 
 	it('tells of a thread by its angle to the stub', () => {
 		const answers = {'arm-bias-device': 'weight-on-thread', 'bias-angle-outer': '85', 'bias-angle-inner': '30'};
 		const text = seen(at('bias-result', answers, onAt(12, 6)));
-		expect(text).toContain('Thread to stub: 85° at 136 mm and 30° at 68 mm');
-		expect(text).toMatch(/square to the stub/);
+		const places = [
+			{radiusMm: 136, deg: 85},
+			{radiusMm: 68, deg: 30},
+		];
+		expect(text).toContain(lever.threadStands({places}));
+		const turned = {byDeg: 15, isRaised: false, worstPct: 1};
+		expect(text).toMatch(withAnyNumbers(lever.gain({...anyGain, reads: 'angle', turned, heldPct: 1})));
 	});
 
 	it('says that the lever does not explain the bias where both change otherwise over the record, and advises no other place', () => {
 		// Skating of this arm is nearly level over the record, and so is this bias; the lever lets half of it act inside.
 		const text = seen(at('bias-result', {'bias-clock-inner': '7:00'}, onAt(12, 11.5)));
-		expect(text).toMatch(
-			/The lever as read does not explain the bias: from 136 to 68 mm the lever would make it fall by \d\.\d %, but the readings make it fall by 0\.5 %/,
-		);
-		expect(text).not.toMatch(/gain nothing|leaves less|would be left|For another time/);
+		const said = withAnyNumbers(lever.doubt({...anyDoubt, reads: 'clock'})).exec(text)?.[0] ?? '';
+		for (const figure of ['136', '68 mm', '0.5 %']) expect(said).toContain(figure);
+		for (const one of [...advised, lever.gainsNothing]) expect(text).not.toContain(one);
 	});
 
 	it('says the same of a thread', () => {
 		const answers = {'arm-bias-device': 'weight-on-thread', 'bias-angle-outer': '85', 'bias-angle-inner': '40'};
-		expect(seen(at('bias-result', answers, onAt(12, 12)))).toContain('The thread as read does not explain the bias');
+		expect(seen(at('bias-result', answers, onAt(12, 12)))).toMatch(
+			withAnyNumbers(lever.doubt({...anyDoubt, reads: 'angle', measuredPct: 0})),
+		);
 	});
 
 	it('doubts no lever where friction hides the difference', () => {
 		// Half the widest band is 2.9 %.
-		expect(seen(at('bias-result'))).not.toContain('does not explain');
+		for (const one of doubted) expect(seen(at('bias-result'))).not.toContain(one);
 	});
 
 	it('says that another place would gain nothing only where the lever does what skating asks for', () => {
 		const even = {'bias-clock-outer': '9:00', 'bias-clock-inner': '8:30'};
-		expect(seen(at('bias-result', even, onAt(12.5, 12)))).toContain('Moving pulley or thread would gain nothing.');
+		expect(seen(at('bias-result', even, onAt(12.5, 12)))).toContain(lever.gainsNothing);
 	});
 
 	it('says otherwise where the arm’s own pull makes up for what the lever does not do', () => {
@@ -194,22 +250,34 @@ describe('What a bias setting came to', () => {
 			closing: [['5.5 out', '6.5 out']],
 		};
 		const text = seen(at('bias-result', {'bias-clock-inner': '7:00'}, pulled));
-		expect(text).toContain("with the arm's own pull as it is, no other place of pulley or thread leaves less");
-		expect(text).not.toMatch(/gain nothing|does not explain/);
+		expect(text).toMatch(withAnyNumbers(lever.leavesLeast({nowPct: 1})));
+		for (const one of [...doubted, lever.gainsNothing]) expect(text).not.toContain(one);
 	});
 
 	it('tells what it means in the groove, before and after', () => {
-		expect(seen(at('bias-result'))).toMatch(
-			/In the groove.*136 mm: no bias \d+ \/ \d+; [\d.]+ µm [\d.]+°, as set.*at best/s,
-		);
+		const text = seen(at('bias-result'));
+		expect(text).toContain(groove.inGroove({isLeaning: true}));
+		const loads = groove.wallLoads({inner: 0.5, outer: 0.5, leanUm: 5, leanDeg: 0.1});
+		const cells = groove.columns.map((column) => `${column} ${loads}`).join(', ');
+		expect(text).toMatch(withAnyNumbers(`136 mm: ${cells}.`));
 	});
 
 	it('is at hand while the next one is set, and read', () => {
 		const next = say(at('bias-result'), [choose('adjust')]);
-		expect(seen(next)).toContain('the gauge shows 13.5 % out at 136 mm');
+		expect(seen(next)).toContain(
+			setting.setGaugeTo({
+				middles: [
+					{radiusMm: 136, shown: '13.5 % out'},
+					{radiusMm: 68, shown: '11.5 % out'},
+				],
+			}),
+		);
 		const reading = follow(next, scriptWith({}), {until: 'probe-bias-outer'});
 		expect(seen(reading)).toContain(
-			'Best with this device: the gauge shows 11.5 % out at the inner and 15.0 % out at the outer limit, 13.5 % out in the middle.',
+			setting.aimShown({
+				of: 'best',
+				shows: '11.5 % out at the inner and 15.0 % out at the outer limit, 13.5 % out in the middle',
+			}),
 		);
 	});
 
@@ -218,35 +286,45 @@ describe('What a bias setting came to', () => {
 		const better = scriptWith({'bias-weight': '3.2'}, onAt(12.5, 12));
 		const second = follow(say(first, [choose('adjust')]), better, {until: 'bias-result'});
 		const text = seen(second);
-		expect(text).toMatch(/Setting 1: 2\.4 g, third notch: at most \d\.\d % left over the record\n/);
-		expect(text).toMatch(/Setting 2: 3\.2 g, third notch: at most \d\.\d % left over the record \(best so far\)/);
+		expect(triedIn(text, {...tried, name: '1: 2.4 g, third notch'})).toContain('1: 2.4 g, third notch');
+		expect(triedIn(text, {...tried, name: '2: 3.2 g, third notch', isLeast: true})).toContain('2: 3.2 g, third notch');
 	});
 
 	it('stays in the record, with the readings of every setting', () => {
 		const {check} = follow(freshDialogue(), scriptWith({}));
-		const text = words(recordLines(finishedCheck(check, '2026-03-02T12:00:00Z')));
-		expect(text).toContain('Bias setting kept: number 1: 2.4 g, third notch; drag 0.30 assumed');
+		const text = inText(recordLines(finishedCheck(check, '2026-03-02T12:00:00Z')));
+		expect(text).toContain(setting.nameAndDrag({name: '1: 2.4 g, third notch', isKept: true, drag: 0.3}));
 		expect(text).toContain('bias on, outer, setting 1: 2.4 g, third notch, round 1: 7.5 % out / 11 % out');
 	});
 
 	it('that was kept is named, and nothing is to be set any more; what was not taken is told', () => {
 		const {check} = follow(freshDialogue(), scriptWith({}));
 		const shown = biasLines(check);
-		const text = words(shown);
+		const text = inText(shown);
 		expect(text).toContain(
-			'At most 3.8 % is left over the record (friction floor 2.9 %). Not taken: about 1.7 times its pull, which would leave 0.9 %.',
+			advice.notTaken({
+				fit: {...anyFit, factor: 1.7, worstBeforePct: 3.8, worstAfterPct: 0.9, frictionFloorPct: 2.9},
+				isWithoutBias: false,
+			}),
 		);
-		expect(text).not.toMatch(/Set it so|set gauge to|probe again/);
-		expect(text).toContain('For another time: at its best setting 0.9 % is left; with a shorter thread');
+		const toBeDone = [
+			setting.setGaugeTo({middles: [{radiusMm: 136, shown: '13.5 % out'}]}),
+			setting.columns.setGaugeTo,
+			advice.bestSetting({fit: anyFit, setBy: 'weight', weightG: 2.4, tooWeakAt: undefined}),
+		];
+		for (const one of toBeDone) expect(text).not.toContain(beginning(one));
+		const turned = {byDeg: 15, isRaised: true, worstPct: 1};
+		expect(text).toMatch(wholeLine(lever.gain({...anyGain, reads: 'clock', nowPct: 0.9, isKept: true, turned})));
 	});
 
 	it('that was kept is marked among those that were tried, beside the one that leaves least', () => {
 		const first = at('bias-result', {}, onAt(9, 8));
 		const better = scriptWith({'bias-weight': '3.2'}, onAt(12.5, 12));
 		const second = follow(say(first, [choose('adjust')]), better, {until: 'bias-result'});
-		const text = words(biasLines(say(second, [choose('back-to:1')]).check));
-		expect(text).toContain('Bias setting kept: number 1: 2.4 g, third notch');
-		expect(text).toMatch(/Setting 1: 2\.4 g, third notch: at most \d\.\d % left over the record \(kept\)/);
-		expect(text).toMatch(/Setting 2: 3\.2 g, third notch: at most \d\.\d % left over the record \(least left\)/);
+		const text = inText(biasLines(say(second, [choose('back-to:1')]).check));
+		expect(text).toContain(setting.nameAndDrag({name: '1: 2.4 g, third notch', isKept: true, drag: 0.3}));
+		const chosen = {...tried, isChosen: true};
+		expect(triedIn(text, {...chosen, name: '1: 2.4 g, third notch', isKept: true})).toContain('1: 2.4 g, third notch');
+		expect(triedIn(text, {...chosen, name: '2: 3.2 g, third notch', isLeast: true})).toContain('2: 3.2 g, third notch');
 	});
 });

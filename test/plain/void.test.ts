@@ -1,6 +1,6 @@
 import {describe, expect, it} from 'vitest';
+import {finishedCheck} from '../../source/commands/filing.js';
 import {home} from '../../source/plain/home.js';
-import {finishedCheck} from '../../source/results/record.js';
 import {linesOf} from '../helpers/lines.js';
 import {memoryWorkbench} from '../helpers/memory-workbench.js';
 import {northDeck} from '../helpers/sample-check.js';

@@ -5,6 +5,7 @@ import {summaryOf} from '../../source/results/record.js';
 import {dueArms} from '../../source/results/years/due.js';
 import {filed} from '../helpers/filed-checks.js';
 import {played} from '../helpers/invented-checks.js';
+import {words} from '../helpers/said.js';
 import {northDeckWith} from '../helpers/sample-check.js';
 
 const STAMP = '2026-11-25T13:14:15+01:00';
@@ -107,10 +108,13 @@ describe('The calendar of next checks, read back by another library', () => {
 	});
 
 	it.each([hard, long, '\u001B[31mred\u0007', ' spaces  at both ends '])('keeps the text of %j', (arm) => {
-		const {summary, description} = onlyEvent(eventFor(arm, '2026-11-25'));
+		const event = eventFor(arm, '2026-11-25');
+		const {due} = event;
+		const {summary, description} = onlyEvent(event);
 		const shown = arm.replace('\u001B', '\\x1b').replace('\u0007', '\\x07').replace('\n', '\\n');
-		expect(summary).toBe(`Check tonearm: ${shown}`);
-		expect(description).toMatch(/^In six months \(common practice, no source\)\. Last checked on 2026-05-25 /);
+		expect(summary).toBe(words.reports.calendar.summary({arm: shown}));
+		const last = {date: '2026-05-25', id: due.last.id};
+		expect(description).toBe(words.reports.calendar.description({because, last}));
 	});
 
 	it('ends every line with CRLF and folds it at 75 octets, between characters (RFC 5545 3.1)', () => {

@@ -3,6 +3,7 @@ import {describe, expect, it} from 'vitest';
 import {visibleText} from '../../source/visible-text.js';
 import {overriddenText, reasonText} from '../../source/words/says.js';
 import {fullStory, played} from '../helpers/invented-checks.js';
+import {flat, words} from '../helpers/said.js';
 import {textsOf} from './reading.js';
 import {
 	formsOf,
@@ -18,6 +19,7 @@ import {
 
 const story = textsOf(storySource);
 const kinds = Object.entries(story);
+const {captions, deck, sections, verdict} = words.reports;
 
 describe.each(Object.entries(sources))('A report of %s', (_name, source) => {
 	const {check, issued} = source.record;
@@ -58,9 +60,10 @@ describe('A report', () => {
 			expect(text).toContain('Verdict: BEYOND LIMITS');
 			expect(text).toMatch(/technician/);
 			for (const {next} of storySource.record.issued?.findings ?? []) expect(text).toContain(next);
-			expect(text).toMatch(
-				/Next check: 14 Dec 2026\. Check again after it was put right; the reminder comes in a month/,
+			expect(flat(text)).toContain(
+				flat(verdict.nextCheck({day: '14 Dec 2026', because: storySource.record.nextCheck?.because ?? 'none'})),
 			);
+			expect(storySource.record.nextCheck?.date).toBe('2026-12-14');
 		}
 	});
 
@@ -76,7 +79,7 @@ describe('A report', () => {
 		for (const text of [html, markdown]) {
 			expect(text).toContain('Bias setting 1: 2.4 g, third notch');
 			expect(text).toContain('Set it so that the gauge shows');
-			expect(text).toMatch(/is what this gauge itself shows in the middle of both limits/);
+			expect(text).toContain(captions.biasToBeSet({column: words.bias.setting.columns.setGaugeTo}));
 		}
 	});
 
@@ -85,7 +88,7 @@ describe('A report', () => {
 			expect(text).toContain('Bias setting kept: number 1: 2.4 g, third notch');
 			expect(text).toContain('Not taken: about 1.7 times its pull');
 			expect(text).not.toContain('Set it so that the gauge shows');
-			expect(text).not.toContain('set gauge to');
+			expect(text).not.toContain(words.bias.setting.columns.setGaugeTo);
 		}
 	});
 
@@ -103,18 +106,18 @@ describe('A report', () => {
 				.split('\n')
 				.filter((line) => line.startsWith('- '))
 				.map((line) => line.slice(2).replaceAll('**', ''));
-		expect(itemsUnder('Cautions').length).toBeGreaterThan(2);
+		expect(itemsUnder(sections.cautions).length).toBeGreaterThan(2);
 		for (const text of [story.html, story.markdown, story.arm])
-			for (const caution of itemsUnder('Cautions')) expect(text).toContain(caution);
+			for (const caution of itemsUnder(sections.cautions)) expect(text).toContain(caution);
 		for (const text of Object.values(story))
-			for (const limit of itemsUnder('Limits of the method')) expect(text).toContain(limit);
+			for (const limit of itemsUnder(sections.limitsOfMethod)) expect(text).toContain(limit);
 	});
 
 	it('of a deck in pieces says so beside the verdict, in every format', () => {
-		for (const text of Object.values(textsOf(leftSource))) expect(text).toContain('Deck not ready to play');
-		for (const text of Object.values(story)) expect(text).not.toContain('Deck not ready to play');
+		for (const text of Object.values(textsOf(leftSource))) expect(text).toContain(deck.notReadyBesideVerdict);
+		for (const text of Object.values(story)) expect(text).not.toContain(deck.notReadyBesideVerdict);
 		const back = {...leftSource, putBackAt: '2026-11-15T10:00:00+01:00'};
-		for (const text of Object.values(textsOf(back))) expect(text).not.toContain('Deck not ready to play');
+		for (const text of Object.values(textsOf(back))) expect(text).not.toContain(deck.notReadyBesideVerdict);
 		expect(textsOf(back).html).toContain('interrupted; put back on 2026-11-15');
 	});
 
@@ -122,7 +125,8 @@ describe('A report', () => {
 		for (const text of Object.values(textsOf(voidSource))) {
 			expect(text).toContain('VOID since 2026-11-20: the level had slipped.');
 			expect(text).not.toMatch(/since the last check/);
-			expect(text).not.toMatch(/Next check: \d/);
+			expect(text).not.toContain('14 Dec 2026');
+			expect(text).not.toContain(storySource.record.nextCheck?.because ?? 'none');
 		}
 		const {html} = textsOf(voidSource);
 		expect(html.indexOf('VOID since')).toBeLessThan(html.indexOf('Verdict: BEYOND'));

@@ -5,8 +5,7 @@ import {parse} from 'csv-parse/sync';
 import fc from 'fast-check';
 import {describe, expect, it} from 'vitest';
 import * as z from 'zod/mini';
-import {csvRecord} from '../../source/reports/csv/csv.js';
-import {radiusHeader, radiusRecords} from '../../source/reports/csv/radius-table.js';
+import {csvRecord, radiusHeader, radiusRecords} from '../../source/reports/radius-csv.js';
 import {isMeasured} from '../../source/results/figures.js';
 import {driftingArm, fullStory, played} from '../helpers/invented-checks.js';
 

@@ -1,5 +1,5 @@
 import {describe, expect, it} from 'vitest';
-import {dateTicks, dayNumber} from '../../source/reports/svg/dates.js';
+import {dateTicks, dayNumber} from '../../source/pages/pictures/date-ticks.js';
 
 // The calendar is the outside truth: 1970-01-01 is day 0, 2024 a leap year.
 describe('Days under a picture', () => {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import {describe, expect, it} from 'vitest';
-import {escapeMarkdown} from '../../source/reports/markdown/escape.js';
+import {escapeMarkdown} from '../../source/reports/markdown-of.js';
 import {visibleText} from '../../source/visible-text.js';
 import {parsedMarkdown} from './reading.js';
 import {formsOf, sources} from './support.js';

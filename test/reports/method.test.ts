@@ -2,13 +2,16 @@ import {describe, expect, it} from 'vitest';
 import type {CheckSource} from '../../source/reports/check-source.js';
 import {isMeasured} from '../../source/results/figures.js';
 import {played} from '../helpers/invented-checks.js';
+import {flat, words} from '../helpers/said.js';
 import {northDeckWith} from '../helpers/sample-check.js';
 import {textsOf} from './reading.js';
 import {poorSource, storySource} from './support.js';
 
-/** What every report says, hard spaces as plain ones. */
-const said = (source: CheckSource): readonly string[] =>
-	Object.values(textsOf(source)).map((text) => text.replaceAll('\u00a0', ' '));
+const {captions, method, ruledOut} = words.reports;
+const {budget} = method;
+
+/** What every report says, on one line. */
+const said = (source: CheckSource): readonly string[] => Object.values(textsOf(source)).map(flat);
 
 const {check} = storySource.record;
 const stoodStill: CheckSource = {
@@ -43,34 +46,33 @@ const once: CheckSource = {
 	})(),
 };
 
-describe('What the ± is made of', () => {
+describe(captions.budget, () => {
 	it('names the zero by how it was found', () => {
-		for (const text of said(storySource))
-			expect(text).toContain('found by turning the gauge; its ± comes from the same');
-		for (const text of said(poorSource)) expect(text).toContain('not checked; half a percent, or a step, either way');
+		for (const text of said(storySource)) expect(text).toContain(budget.zeroTurned);
+		for (const text of said(poorSource)) expect(text).toContain(budget.zeroUnchecked);
 		// Two readings of a step of 0.5 %: 0.5/√(12 × 2) = 0.102 % (JCGM 100:2008 F.2.2.1).
-		for (const text of said(readFree)) expect(text).toContain('read free of the arm; standard uncertainty 0.102 %');
+		for (const text of said(readFree)) expect(text).toContain(budget.zeroStated({value: 0.102, unit: 'percent'}));
 	});
 
 	it('names what setting up makes: in the rounds where the gauge was set anew, else 0.3 %', () => {
 		for (const text of said(storySource)) {
-			expect(text).toContain('the gauge was set anew for each round, so the rounds show it');
-			expect(text).not.toContain('0.3 % of the playing force');
+			expect(text).toContain(budget.setAnew);
+			expect(text).not.toContain(budget.notSetAnew);
 		}
-		for (const text of said(stoodStill)) expect(text).toContain('0.3 % of the playing force');
+		for (const text of said(stoodStill)) expect(text).toContain(budget.notSetAnew);
 	});
 
 	it('says that the scatter is assumed where rounds cannot show it', () => {
-		for (const text of said(storySource)) expect(text).toContain('from the rounds of all radii together');
-		for (const text of said(once)) expect(text).toContain('assumed: 0.3 % for a middle, 0.6 % for a band');
+		for (const text of said(storySource)) expect(text).toContain(budget.repeatsPooled);
+		for (const text of said(once)) expect(text).toContain(budget.repeatsAssumed);
 	});
 
 	it('is not told of figures that were issued before it was: they say what their ± leave out', () => {
 		for (const text of said(firstForm(storySource))) {
-			expect(text).toContain('issued by an earlier version of the program: their ± leave out what setting up');
-			expect(text).not.toContain('What the ± is made of');
+			expect(text).toContain(method.issuedBefore);
+			expect(text).not.toContain(captions.budget);
 		}
-		for (const text of said(storySource)) expect(text).not.toContain('issued by an earlier version');
+		for (const text of said(storySource)) expect(text).not.toContain(method.issuedBefore);
 	});
 });
 
@@ -79,7 +81,7 @@ describe('A zero that was read free of the arm', () => {
 		const {html, markdown, maker} = textsOf(readFree);
 		// Two standard uncertainties of 0.102 %, to 95 %.
 		for (const text of [html, markdown, maker])
-			expect(text.replaceAll('\u00a0', ' ')).toContain('Zero of the gauge, read free of the arm: 0.5 % plus ± 0.2 %');
-		expect(maker.replaceAll('\u00a0', ' ')).toMatch(/\nzero of the gauge\n+ruled out\n/);
+			expect(flat(text)).toContain('Zero of the gauge, read free of the arm: 0.5 % plus ± 0.2 %');
+		expect(maker).toMatch(new RegExp(`\\n${ruledOut.causes.zero}\\n+${ruledOut.out}\\n`));
 	});
 });

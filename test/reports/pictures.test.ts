@@ -1,17 +1,21 @@
 import fc from 'fast-check';
 import {describe, expect, it} from 'vitest';
-import type {Bands, Curve, History, Lever} from '../../source/reports/report.js';
+import type {BandBars} from '../../source/pages/pictures/bands-layout.js';
+import type {ShownAs} from '../../source/pages/shown-lines.js';
 import {bandsSvg} from '../../source/reports/svg/bands-svg.js';
 import {curveSvg} from '../../source/reports/svg/curve-svg.js';
 import {historySvg} from '../../source/reports/svg/history-svg.js';
 import {leverSvg} from '../../source/reports/svg/lever-svg.js';
-import {pictureWidth} from '../../source/reports/svg/picture.js';
-import {nineInch} from '../helpers/curves.js';
+import {pictureWidth} from '../../source/reports/svg/shapes.js';
+import {curvePicture} from '../../source/screens/curve-picture.js';
+import {historyPicture} from '../../source/screens/history-picture.js';
+import {bandsPicture} from '../../source/screens/pictures.js';
+import {anyCurve, nineInch} from '../helpers/curves.js';
 import {drawnIn, number, ofClass, scaleBy} from './drawn.js';
 
 const told = {id: 'p', title: 'A picture', description: 'In words.'};
 
-const bands: Bands = {
+const bands: BandBars = {
 	kind: 'bands',
 	goodPct: 2,
 	usablePct: 4,
@@ -55,7 +59,7 @@ describe('Hold bands', () => {
 	});
 });
 
-const history: History = {
+const history: ShownAs<'history'> = {
 	kind: 'history',
 	label: 'pull, inner 68 mm',
 	points: [
@@ -98,7 +102,7 @@ describe('A figure over the years', () => {
 });
 
 describe('The wanted reading over the record', () => {
-	const curve: Curve = nineInch();
+	const curve: ShownAs<'curve'> = nineInch();
 	const all = drawnIn(curveSvg(curve, told));
 	const y = scaleBy(all, 'y', ({at}) => at['text-anchor'] === 'end', 4);
 	const x = scaleBy(all, 'x', ({at}) => at['text-anchor'] === 'middle');
@@ -129,7 +133,7 @@ describe('The wanted reading over the record', () => {
 
 describe('A lever on its clock face', () => {
 	it('points where an hour hand would, and is listed with its radius', () => {
-		const lever: Lever = {
+		const lever: ShownAs<'lever'> = {
 			kind: 'lever',
 			places: [
 				{radiusMm: 136, clockDeg: 270},
@@ -176,5 +180,40 @@ describe('Any history', () => {
 			}),
 			{numRuns: 200},
 		);
+	});
+});
+
+describe('A picture on the screen and one in a report', () => {
+	const sideNumbers = (rows: readonly string[]) =>
+		rows
+			.flatMap((row) => /^ *(-?[\d.]+)%/.exec(row)?.[1] ?? [])
+			.map(Number)
+			.sort((one, other) => one - other);
+	const axisNumbers = (svg: string) =>
+		drawnIn(svg)
+			.filter(({name, at, text}) => name === 'text' && at['text-anchor'] === 'end' && /^[+\u2212]?[\d.]+$/.test(text))
+			.map(({text}) => Number(text.replace('\u2212', '-')))
+			.sort((one, other) => one - other);
+
+	it('have the same scale for a curve, and for a figure over the years', () => {
+		fc.assert(
+			fc.property(anyCurve, (curve) => {
+				const onScreen = sideNumbers(curvePicture(curve, 78, true));
+				expect(onScreen.length).toBeGreaterThan(1);
+				expect(axisNumbers(curveSvg(curve, told))).toEqual(onScreen);
+			}),
+			{numRuns: 50},
+		);
+		// The foot of a history has no number on the screen.
+		expect(axisNumbers(historySvg(history, told)).slice(-3)).toEqual(
+			sideNumbers(historyPicture(history, 78, true)).slice(-3),
+		);
+	});
+
+	it('reach as far for hold bands', () => {
+		const onScreen = /-(\d+) .*\+(\d+) %$/.exec(bandsPicture(bands, 78, true).at(-2) ?? '');
+		const numbers = drawnIn(bandsSvg(bands, told)).map(({text}) => text);
+		expect(onScreen?.slice(1)).toHaveLength(2);
+		expect(numbers).toEqual(expect.arrayContaining([`\u2212${onScreen?.[1]}`, `+${onScreen?.[2]}`]));
 	});
 });

@@ -1,9 +1,9 @@
 import {existsSync} from 'node:fs';
 import path from 'node:path';
 import {describe, expect, it} from 'vitest';
+import {finishedCheck} from '../../source/commands/filing.js';
 import {practiceNotice} from '../../source/pages/practice-words.js';
 import type {CheckSource} from '../../source/reports/check-source.js';
-import {finishedCheck} from '../../source/results/record.js';
 import {
 	dataFolder,
 	exported,
@@ -15,6 +15,7 @@ import {
 } from '../helpers/data-folders.js';
 import {practised} from '../helpers/practised.js';
 import {freshFolder} from '../helpers/program-environment.js';
+import {words} from '../helpers/said.js';
 import {textsOf} from './reading.js';
 import {formsOf, storySource} from './support.js';
 
@@ -57,7 +58,8 @@ describe('the report of a practice check', () => {
 	});
 
 	it('has in the page for the maker and in the history of the arm no hidden truth: nobody knows it of a real one', () => {
-		for (const form of ['maker', 'arm', 'armMarkdown'] as const) expect(texts[form]).not.toContain('What was hidden');
+		for (const form of ['maker', 'arm', 'armMarkdown'] as const)
+			expect(texts[form]).not.toContain(words.reports.sections.hidden);
 	});
 
 	it('has no word of practice where the arm is a real one', () => {

@@ -3,7 +3,7 @@ import {checkReport} from '../../source/reports/check-report.js';
 import type {CheckSource} from '../../source/reports/check-source.js';
 import {htmlOf} from '../../source/reports/html/html-of.js';
 import {makerReport} from '../../source/reports/maker-report.js';
-import {markdownOf} from '../../source/reports/markdown/markdown-of.js';
+import {markdownOf} from '../../source/reports/markdown-of.js';
 import {summaryOf} from '../../source/results/record.js';
 import {driftingArm, fullStory, type Played, played, playedInTurn} from '../helpers/invented-checks.js';
 import {northDeckWith} from '../helpers/sample-check.js';

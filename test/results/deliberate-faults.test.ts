@@ -1,6 +1,7 @@
 import {describe, expect, it} from 'vitest';
 import {compute} from '../../source/results/compute.js';
 import {parseDocument} from '../../source/results/document.js';
+import {worded} from '../../source/words/results-text.js';
 
 // An invented arm under an invented gauge that carries just the playing force, so that it reads in percent of it. Each
 // case stands close on both sides of one rule, worked out by hand.
@@ -188,7 +189,8 @@ describe('a deck that is not level', () => {
 	});
 
 	it('says how much the tilt makes, and what is left without it', () => {
-		const text = notLevel(0.6, 0.8)?.text;
+		const found = notLevel(0.6, 0.8);
+		const text = found && worded(found).text;
 		expect(text).toMatch(/makes 0\.60* % out [^;]*at 68 mm/);
 		expect(text).toMatch(/ 0\.80* % out [^;]*at 136 mm/);
 		// 3 % less each.

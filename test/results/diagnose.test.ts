@@ -1,10 +1,13 @@
 import {describe, expect, it} from 'vitest';
-import {type FindingCode, findingRows, findingsOf} from '../../source/results/diagnose.js';
+import {type Finding, type FindingCode, findingRows, findingsOf} from '../../source/results/diagnose.js';
 import type {Document} from '../../source/results/document.js';
 import {figuresOf} from '../../source/results/figures.js';
+import {worded} from '../../source/words/results-text.js';
 import {documentWith, example} from './example.js';
 
-const found = (document: Document) => findingsOf(document, figuresOf(document));
+const found = (document: Document) => findingsOf(document, figuresOf(document)).map(worded);
+const dataOf = <Code extends FindingCode>(code: Code, document: Document) =>
+	findingsOf(document, figuresOf(document)).find((one): one is Extract<Finding, {code: Code}> => one.code === code);
 const codes = (document: Document) => found(document).map(({code}) => code);
 
 const level = (leftRightDeg: number[]) => ({stepDeg: 0.05, leftRightDeg, frontBackDeg: [0, 0]});
@@ -178,7 +181,7 @@ describe('the findings', () => {
 				expect(text).toContain('%');
 				// Readings with the bias on have no budget of their own: the assumed drag leaves more open than they do.
 				// What the closing round may be off stands in the place of its uncertainty.
-				if (code === 'moved') expect(text).toContain('up to 0.5 % is no change');
+				if (code === 'moved') expect(text).toContain('0.5 %');
 				else if (code !== 'off-scale' && !code.startsWith('bias-')) expect(text).toContain('±');
 				expect(text.endsWith('.')).toBe(true);
 				expect(text.toLowerCase()).toContain(who);
@@ -204,16 +207,15 @@ describe('the findings', () => {
 	});
 
 	it('lead with what is sure of an undecided figure, and say nothing of more rounds before there are three', () => {
-		const textOf = (rounds: number) => {
+		const openWith = (rounds: number) => {
 			const few = {pull: 2, band: 1, rounds};
-			return found(documentWith(few, few)).find(({code}) => code === 'undecided')?.text ?? '';
+			return dataOf('undecided', documentWith(few, few))?.values.open ?? [];
 		};
-		for (const rounds of [1, 2]) {
-			expect(textOf(rounds)).toContain('usable at worst, good not proven');
-			expect(textOf(rounds)).toContain('fewer than three rounds as used say too little: take three');
-			expect(textOf(rounds)).not.toContain('would probably decide');
-		}
-		expect(textOf(3)).not.toContain('fewer than three');
+		for (const rounds of [1, 2])
+			expect(openWith(rounds)).toMatchObject(
+				['inner', 'outer'].map((place) => ({at: {place}, figure: 'pull', atWorst: 'usable', wanted: 'three-rounds'})),
+			);
+		expect(openWith(3).map(({wanted}) => wanted)).not.toContain('three-rounds');
 	});
 
 	it('tell the ways apart: out toward the rim, in toward the spindle', () => {
@@ -316,16 +318,14 @@ describe('A steady pull', () => {
 	});
 
 	it('is told of the zero of the gauge where no round was turned', () => {
-		const turn = 'turns the gauge end for end for one round';
-		const nextOf = (document: Document) => found(document).find(({code}) => code === 'constant-pull')?.next;
-		expect(nextOf(pulled)).toContain(turn);
+		const isTurned = (document: Document) => dataOf('constant-pull', document)?.values.isTurned;
+		expect(isTurned(pulled)).toBe(false);
 		const {zero: _zero, ...gauge} = pulled.gauge;
 		const [inner, ...others] = pulled.probe;
 		if (!inner) throw new Error('there is an inner radius');
 		const turned = {innerLimit: -4.5, outerLimit: -5.5, gauge: 'turned'} as const;
 		const withTurned = {...pulled, gauge, probe: [{...inner, rounds: [...inner.rounds, turned]}, ...others]};
-		expect(nextOf(withTurned)).toBeDefined();
-		expect(nextOf(withTurned)).not.toContain(turn);
+		expect(isTurned(withTurned)).toBe(true);
 	});
 });
 

@@ -1,5 +1,6 @@
 import {describe, expect, it} from 'vitest';
 import {documentJsonSchema} from '../../source/results/document.js';
+import {words} from '../helpers/said.js';
 
 type Node = {readonly [key: string]: unknown};
 const isNode = (value: unknown): value is Node => typeof value === 'object' && value !== null && !Array.isArray(value);
@@ -16,7 +17,7 @@ const nodesOf = (value: unknown, path = ''): [string, Node][] => {
 };
 
 describe('the JSON Schema of the document', () => {
-	const nodes = nodesOf(documentJsonSchema());
+	const nodes = nodesOf(documentJsonSchema(words.documents.title, words.documents.description));
 
 	it('describes every key in words', () => {
 		expect(nodes.length).toBeGreaterThan(50);

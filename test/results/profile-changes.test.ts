@@ -6,6 +6,7 @@ import {profileQuestions} from '../../source/results/profile-answers.js';
 import {corrected, type ProfilesChanged, renamed, setAside} from '../../source/results/profile-changes.js';
 import {isTakenBy, profilesSchema, profilesWith} from '../../source/results/profiles.js';
 import {namesOf} from '../../source/results/years/arms.js';
+import {profileRefusalText} from '../../source/words/results-text.js';
 import {northDeck, northDeckWith} from '../helpers/sample-check.js';
 import {follow, freshDialogue, goTo, say, text} from '../helpers/script.js';
 import {deepFreeze} from '../helpers/wandering.js';
@@ -18,10 +19,11 @@ const idOf = (kind: string) => kept.find((one) => one.kind === kind)?.id ?? '';
 const arm = idOf('arm');
 
 const listOf = (done: ProfilesChanged): readonly Profile[] => {
-	if (!done.ok) throw new Error(done.sentence);
+	if (!done.ok) throw new Error(done.refusal.id);
 	return done.profiles;
 };
-const sentenceOf = (done: ProfilesChanged): string => (done.ok ? 'taken' : done.sentence);
+const refusalOf = (done: ProfilesChanged) => (done.ok ? undefined : done.refusal);
+const sentenceOf = (done: ProfilesChanged): string => (done.ok ? 'taken' : profileRefusalText(done.refusal));
 const rename = (typed: string, {id = arm, profiles = kept, checkedArms = ['north deck'] as readonly string[]} = {}) =>
 	renamed(profiles, {id, typed, checkedArms, at: later});
 const correct = (step: string, typed: string, {id = arm, profiles = kept} = {}) =>
@@ -63,11 +65,18 @@ describe('Renaming a profile', () => {
 	it('to a name that another arm has, had, or is checked under is refused: histories must not merge', () => {
 		const other: Profile = {...south, formerNames: ['old south']};
 		const profiles = [...kept, other];
-		expect(sentenceOf(rename('south deck', {profiles}))).toMatch(/^There is another arm called "south deck"; .*\.$/);
-		expect(sentenceOf(rename('old south', {profiles}))).toMatch(/^The arm "south deck" was called "old south" before;/);
-		expect(sentenceOf(rename('guest deck', {checkedArms: ['guest deck']}))).toMatch(
-			/^There are checks of another arm called "guest deck";/,
-		);
+		expect(refusalOf(rename('south deck', {profiles}))).toEqual({
+			id: 'name-taken',
+			values: {kind: 'arm', name: 'south deck'},
+		});
+		expect(refusalOf(rename('old south', {profiles}))).toEqual({
+			id: 'name-was-taken',
+			values: {kind: 'arm', name: 'old south', today: 'south deck'},
+		});
+		expect(refusalOf(rename('guest deck', {checkedArms: ['guest deck']}))).toEqual({
+			id: 'name-has-checks',
+			values: {name: 'guest deck'},
+		});
 	});
 
 	it('to the name of something of another kind is no clash', () => {
@@ -76,7 +85,7 @@ describe('Renaming a profile', () => {
 	});
 
 	it('of one that is gone meanwhile says so', () => {
-		expect(sentenceOf(rename('upper deck', {id: 'arm-gone'}))).toMatch(/no longer on file/);
+		expect(refusalOf(rename('upper deck', {id: 'arm-gone'}))?.id).toBe('gone');
 	});
 });
 
@@ -107,10 +116,15 @@ describe('Correcting an answer of a profile', () => {
 	});
 
 	it('refuses what does not go with the other answers', () => {
-		expect(sentenceOf(correct('radius-outer', '100 mm', {profiles: listOf(correct('radius-inner', '105'))}))).toMatch(
-			/must be larger than the inner one/,
-		);
-		expect(sentenceOf(correct('force-low', '22 mN', {id: idOf('cartridge')}))).toMatch(/above the playing force/);
+		expect(
+			refusalOf(correct('radius-outer', '100 mm', {profiles: listOf(correct('radius-inner', '105'))})),
+		).toMatchObject({
+			id: 'does-not-pass',
+			values: {problem: {id: 'outer-not-larger'}},
+		});
+		expect(refusalOf(correct('force-low', '22 mN', {id: idOf('cartridge')}))).toMatchObject({
+			values: {problem: {id: 'low-force-too-high'}},
+		});
 	});
 
 	it('to the same again changes nothing', () => {
@@ -118,7 +132,7 @@ describe('Correcting an answer of a profile', () => {
 	});
 
 	it('never renames: that is done apart', () => {
-		expect(sentenceOf(correct('arm-name', 'south deck'))).toMatch(/does not apply/);
+		expect(refusalOf(correct('arm-name', 'south deck'))?.id).toBe('does-not-apply');
 	});
 
 	it('drops what was typed under another unit and is no answer any more', () => {

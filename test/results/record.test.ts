@@ -2,11 +2,13 @@ import {describe, expect, it} from 'vitest';
 import * as z from 'zod/mini';
 import {startDialogue} from '../../source/check/dialogue.js';
 import type {PastCheck} from '../../source/check/past-check.js';
+import {finishedCheck} from '../../source/commands/filing.js';
 import {recordLines} from '../../source/pages/record-lines.js';
 import {documentOfCheck} from '../../source/results/document-of-check.js';
 import {figuresOf} from '../../source/results/figures.js';
 import {nextCheckOf} from '../../source/results/next-check.js';
-import {finishedCheck, recordSchema, summaryOf} from '../../source/results/record.js';
+import {recordSchema, summaryOf} from '../../source/results/record.js';
+import {words} from '../helpers/said.js';
 import {northDeck, northDeckWith} from '../helpers/sample-check.js';
 import {choose, follow, freshDialogue, type Script, say, text, waysOut, yes} from '../helpers/script.js';
 
@@ -127,7 +129,7 @@ describe('The next date', () => {
 		const record = recordOf(script);
 		expect(record.issued?.figures).toMatchObject({verdict: 'undecided'});
 		expect(record.nextCheck?.date).toBe('2026-04-02');
-		expect(record.nextCheck?.because).toContain('something is undecided');
+		expect(record.nextCheck?.because).toBe(words.results.nextCheck.soon({isUndecided: true, change: undefined}));
 	});
 
 	it('is no sooner for a figure that stands on its limit: more rounds would not decide it', () => {
@@ -147,17 +149,15 @@ describe('The next date', () => {
 		expect(record.issued?.figures).toMatchObject({verdict});
 		expect(record.nextCheck).toEqual({
 			date: '2026-04-02',
-			because: 'Check again after it was put right; the reminder comes in a month (default of this program).',
+			because: words.results.nextCheck['to-put-right']({}),
 		});
 	});
 
 	it('is half a year off by common practice, three months by default', () => {
 		const because = (answers: Script['answers']) =>
 			recordOf(northDeckWith({...fine, ...answers}, clear)).nextCheck?.because;
-		expect(because({})).toBe('In six months (common practice, no source).');
-		expect(because({'arm-wire-path': 'free-loop'})).toBe(
-			'In three months: a stiff wire or a free loop creeps sooner (default of this program).',
-		);
+		expect(because({})).toBe(words.results.nextCheck.usual({}));
+		expect(because({'arm-wire-path': 'free-loop'})).toBe(words.results.nextCheck['wire-creeps']({}));
 	});
 
 	it('is a month off where something changed, or perhaps did, since the last check', () => {
@@ -177,11 +177,11 @@ describe('The next date', () => {
 		const next = (last: PastCheck) => nextCheckOf(record.check, [last]);
 		expect(next(lastWith(1, 1.32))).toEqual({
 			date: '2026-04-02',
-			because: 'In a month: something changed since the last check (default of this program).',
+			because: {id: 'soon', values: {isUndecided: false, change: 'changed'}},
 		});
 		expect(next(lastWith(1, 1.3))).toEqual({
 			date: '2026-04-02',
-			because: 'In a month: something perhaps changed since the last check (default of this program).',
+			because: {id: 'soon', values: {isUndecided: false, change: 'perhaps'}},
 		});
 		expect(next(lastWith(1, 0.99)).date).toBe('2026-09-02');
 	});

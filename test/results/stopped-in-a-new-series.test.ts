@@ -1,7 +1,7 @@
 import {expect, it} from 'vitest';
+import {issuedOf} from '../../source/pages/issued.js';
 import {verdictLines} from '../../source/pages/verdict-lines.js';
 import {documentOfCheck} from '../../source/results/document-of-check.js';
-import {issuedOf} from '../../source/results/issued.js';
 import {northDeck} from '../helpers/sample-check.js';
 import {choose, follow, freshDialogue, say, yes} from '../helpers/script.js';
 

@@ -1,5 +1,5 @@
 import {expect, test} from 'vitest';
-import {finishedCheck} from '../../source/results/record.js';
+import {finishedCheck} from '../../source/commands/filing.js';
 import {KeysProvider} from '../../source/screens/keys-context.js';
 import {PastScreen} from '../../source/screens/past-screen.js';
 import {renderInk} from '../helpers/ink.js';

@@ -1,5 +1,5 @@
 import {describe, expect, it} from 'vitest';
-import {issuedOf} from '../../source/results/issued.js';
+import {issuedOf} from '../../source/pages/issued.js';
 import {standingReadings} from '../../source/teaching/standing-readings.js';
 import {truthLines} from '../../source/teaching/truth-lines.js';
 import {type AtPractice, answered, begun, checkOf, goneOn, wordsOf} from '../helpers/practised.js';

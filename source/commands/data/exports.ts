@@ -1,4 +1,4 @@
-import {radiusHeader, radiusRecords} from '../../reports/csv/radius-table.js';
+import {radiusHeader, radiusRecords} from '../../reports/radius-csv.js';
 import {CURRENT_VERSION} from '../../store/upgrades.js';
 import type {CheckStore} from '../shelf.js';
 import {filedChecks} from './filed-checks.js';

@@ -1,7 +1,6 @@
 import {recordLines} from '../../pages/record-lines.js';
-import {radiusRecords} from '../../reports/csv/radius-table.js';
+import {radiusRecords} from '../../reports/radius-csv.js';
 import {type FinishedCheck, summaryOf} from '../../results/record.js';
-import {shown} from '../../results/shown.js';
 import {isCheckId} from '../../store/check-id.js';
 import type {Codec} from '../../store/context.js';
 import type {Span} from '../../store/json-outline.js';
@@ -10,6 +9,7 @@ import {packRow, unpackRow} from '../../store/pack-row.js';
 import {faultAt} from '../../store/plain-content.js';
 import {StoreError} from '../../store/store-error.js';
 import {upgradeContent} from '../../store/upgrades.js';
+import {words} from '../../words/index.js';
 import {type Remark, storedForms} from '../stored-forms.js';
 import {exportKind, exportVersion} from './exports.js';
 
@@ -75,14 +75,17 @@ export class ImportFile {
 		const where = `checks[${index}]`;
 		const span = this.#checks[index];
 		const found = span && this.#document.element(span);
-		if (!isGroup(found)) throw this.#document.fault(`${where}: found ${shown(found)}. Wanted: a check.`);
+		if (!isGroup(found))
+			throw this.#document.fault(`${where}: found ${words.documents.shownValue(found)}. Wanted: a check.`);
 		for (const key of Object.keys(found)) if (!checkKeys.includes(key)) this.unknownKeys.add(key);
 		return this.#guarded(where, () => {
 			const {id} = found;
 			const json = this.#upgraded('armdrift-check', 'record', found.record);
 			const record = this.#parsed(`${where}.record`, json, storedForms.record);
 			if (typeof id !== 'string' || !isCheckId(id) || record.check.id !== id)
-				throw this.#document.fault(`${where}.id: found ${shown(id)}. Wanted: the id of the check in its record.`);
+				throw this.#document.fault(
+					`${where}.id: found ${words.documents.shownValue(id)}. Wanted: the id of the check in its record.`,
+				);
 			if (record.check.practice)
 				throw this.#document.fault(
 					`${where}: the check ${id} is practice on an invented arm. Take it out of the file.`,
@@ -130,7 +133,9 @@ export class ImportFile {
 	}
 
 	#wanted(key: string, wanted: string): StoreError {
-		return this.#document.fault(`${key}: found ${shown(this.#document.value(key))}. Wanted: ${wanted}.`);
+		return this.#document.fault(
+			`${key}: found ${words.documents.shownValue(this.#document.value(key))}. Wanted: ${wanted}.`,
+		);
 	}
 
 	#content<T>(key: string, codec: Codec<T>): T | undefined {

@@ -4,21 +4,11 @@ import {leastSkatingRadiusMm, wantedReadingPct} from '../../measures/skating.js'
 import {dragOf} from '../../results/bias/figures.js';
 import type {Document} from '../../results/document-schema.js';
 import {type BiasRow, isMeasured, type RadiusFigures} from '../../results/figures-types.js';
-import {forceWithWay, listed, plainNumber} from '../../words/wording.js';
-import type {PullAt, Shown, WantedAt} from '../shown-lines.js';
+import {words} from '../../words/index.js';
+import type {Shown, WantedAt} from '../shown-lines.js';
 
 const band = limits.effectiveDragBand.value;
 const everyMm = 2;
-
-/** A force at a radius in words: '12.5 % out at 136 mm'. */
-const at = ({radiusMm, pct}: PullAt): string => `${forceWithWay(pct, '%', 1)} at ${plainNumber(radiusMm)} mm`;
-
-/** What is left of a reading: too little or too much bias. */
-export const leftWord = (leftoverPct: number): string => {
-	const size = Math.abs(leftoverPct).toFixed(1);
-	if (Number(size) === 0) return 'nothing left over';
-	return `${size} % ${leftoverPct < 0 ? 'too little' : 'too much'}`;
-};
 
 type CurveOf = {
 	readonly document: Document;
@@ -46,8 +36,8 @@ export function curveOf({document, probe, rows, brief = false}: CurveOf): Shown 
 	const leastRadiusMm = leastSkatingRadiusMm(arm);
 	const sentences = [
 		...(brief ? [] : wantedInWords(radii, leastRadiusMm, drag, wantedAt)),
-		...(brief || own.length === 0 ? [] : [`The arm's own pull without bias: ${listed(own.map(at))}.`]),
-		...measured.map((one) => `Read with the bias on: ${at(one)}, ${leftWord(one.leftoverPct)}.`),
+		...(brief || own.length === 0 ? [] : [words.bias.curve.ownPull({own})]),
+		...measured.map(words.bias.curve.readAt),
 	];
 	return {kind: 'curve', wanted: radii.map(wantedAt), leastRadiusMm, own, measured, caption: sentences.join(' ')};
 }
@@ -60,15 +50,13 @@ function wantedInWords(
 	wantedAt: (radiusMm: number) => WantedAt,
 ): string[] {
 	const [innermost, outermost] = [radii[0], radii.at(-1)];
-	if (innermost === undefined || outermost === undefined) return ['The arm reaches no part of the record.'];
+	if (innermost === undefined || outermost === undefined) return [words.bias.curve.offTheRecord];
 	const isInside = leastRadiusMm !== null && leastRadiusMm > innermost && leastRadiusMm < outermost;
-	const said = [outermost, ...(isInside ? [Math.round(leastRadiusMm)] : []), innermost].map((radiusMm) =>
-		at(wantedAt(radiusMm)),
-	);
+	const told = [outermost, ...(isInside ? [Math.round(leastRadiusMm)] : []), innermost];
 	const {pct, highPct} = wantedAt(outermost);
 	return [
-		`Wanted with bias, in percent of the playing force: ${listed(said)}, if the drag is ${drag.toFixed(2)}, which is assumed.`,
-		`A drag of ${band} more or less moves that by ${Math.abs(highPct - pct).toFixed(1)} % at the outside.`,
-		...(isInside ? [`Skating is least at ${Math.round(leastRadiusMm)} mm.`] : []),
+		words.bias.curve.wantedOverRecord({wanted: told.map(wantedAt), drag}),
+		words.bias.curve.dragMoves({drag: band, byPct: Math.abs(highPct - pct)}),
+		...(isInside ? [words.bias.curve.leastSkating({radiusMm: leastRadiusMm})] : []),
 	];
 }

@@ -1,15 +1,20 @@
 import type {BiasProblem} from '../../measures/bias-fit.js';
-import {isAbove} from '../../measures/compare.js';
-import {clockDeg, clockText} from '../../measures/lever.js';
+import {isAbove, isAtMost} from '../../measures/compare.js';
+import {clockDeg, clockText, leverShare} from '../../measures/lever.js';
+import {leastExplained, unexplainedPct} from '../../measures/lever-change.js';
 import {type LeverFit, leverFit} from '../../measures/lever-fit.js';
+import {skatingFraction} from '../../measures/skating.js';
 import {biasDeviceOf} from '../../procedure/bias-devices.js';
 import {onRadii} from '../../procedure/bias-on.js';
 import type {Facts} from '../../procedure/facts.js';
 import {radiusOf} from '../../procedure/places.js';
-import {listed, plainNumber} from '../../words/wording.js';
+import {type Figures, isMeasured} from '../../results/figures.js';
+import {words} from '../../words/index.js';
 import {type LeverAt, line, type Shown} from '../shown-lines.js';
 import {worthwhilePct} from './advice.js';
-import {askedShares, followsSkating, leverDoubt} from './lever-doubt.js';
+
+/** A weighted lever is read by the clock, a thread by its angle to the stub. */
+type Reads = 'clock' | 'angle';
 
 /** How lever or thread stood at each radius, in degrees of the clock face or between thread and stub. */
 function anglesOf(facts: Facts): readonly LeverAt[] {
@@ -23,32 +28,32 @@ function anglesOf(facts: Facts): readonly LeverAt[] {
 	});
 }
 
-const percent = (share: number): string => (100 * share).toFixed(0);
-
 /** Raising the weight turns the lever toward 12 o'clock: back on the right half of the face, on on the left. */
 const isRaised = (byDeg: number, deg: number): boolean => (deg % 360 < 180 ? byDeg < 0 : byDeg > 0);
 
-/** A turn of the lever as hours of the clock face. */
-const hours = (deg: number): string => {
-	const size = Math.abs(deg) / 30;
-	return `${plainNumber(Number(size.toFixed(1)))} ${size === 1 ? 'hour' : 'hours'}`;
-};
-
-function threadAdvice({turned}: LeverFit, places: readonly LeverAt[], reads: 'clock' | 'angle'): string {
-	const first = places[0]?.clockDeg ?? 90;
-	if (reads === 'angle')
-		return `with the guide moved so that the thread stands ${Math.abs(turned.byDeg)}° ${turned.byDeg > 0 ? 'wider' : 'narrower'} to the stub, at most ${turned.worstPct.toFixed(1)} % would be left`;
-	const raised = isRaised(turned.byDeg, first);
-	return `with a ${raised ? 'shorter' : 'longer'} thread, so that the lever stands ${hours(turned.byDeg)} of the clock ${raised ? 'higher' : 'lower'}, at most ${turned.worstPct.toFixed(1)} % would be left`;
+/**
+ * The smallest change of the bias between two radii that can be told, in percent: the friction floor, or what the
+ * uncertainty of the pulls leaves open. The change is made of four pulls, with the bias on and off at both radii, and
+ * independent uncertainties add as squares (JCGM 100:2008 5.1.2): √4 times that of one.
+ */
+export function leastChangePct({bias, probe}: Pick<Figures, 'bias' | 'probe'>): number {
+	const pullPct = Math.max(0, ...probe.filter(isMeasured).map(({pullUncertaintyPct}) => pullUncertaintyPct));
+	return Math.max(bias?.fit?.frictionFloorPct ?? 0, Math.sqrt(4) * pullPct);
 }
 
-function heldAdvice({heldPct}: LeverFit, reads: 'clock' | 'angle'): string {
-	const where = reads === 'clock' ? 'about level' : 'about square to the stub';
-	const how =
-		reads === 'clock'
-			? "shift the pulley, as far as its maker allows, so that the thread runs nearer to the arm's pivot and the lever travels less, and make up for it with weight"
-			: 'move the loop farther from the arm, so that the angle changes less';
-	return `if it stayed ${where} over the whole record: ${heldPct.toFixed(1)} % (${how})`;
+const partsOfMost = (sizes: readonly number[]): number[] => sizes.map((size) => size / Math.max(...sizes));
+
+/** What skating asks for at each bias radius, as part of the most. */
+const askedShares = ({arm, bias}: BiasProblem): number[] =>
+	partsOfMost(bias.map(({radiusMm}) => Math.abs(skatingFraction(arm, radiusMm))));
+
+/** Whether the lever lets act what skating asks for, radius by radius, as far as can be told. */
+function followsSkating(problem: BiasProblem, anglesDeg: readonly number[], leastPct: number): boolean {
+	const asked = askedShares(problem);
+	const mostPct = Math.max(...problem.bias.map(({pct}) => Math.abs(pct)));
+	return partsOfMost(anglesDeg.map(leverShare)).every((share, index) =>
+		isAtMost(Math.abs(share - (asked[index] ?? 0)) * mostPct, leastPct),
+	);
 }
 
 type LeverOf = {
@@ -61,64 +66,68 @@ type LeverOf = {
 };
 
 /** What lever or thread do to the bias over the record, and what another place of the pulley would gain. */
-export function leverLines({problem, facts, leastChangePct, isKept = false}: LeverOf): Shown[] {
+export function leverLines({problem, facts, leastChangePct: leastPct, isKept = false}: LeverOf): Shown[] {
 	const {reads} = biasDeviceOf(facts);
 	const places = anglesOf(facts);
 	if (reads === undefined || places.length === 0) return [];
-	const stands = listed(
-		places.map(
-			({radiusMm, clockDeg: deg}) =>
-				`${reads === 'clock' ? clockText(deg) : `${plainNumber(deg)}°`} at ${plainNumber(radiusMm)} mm`,
-		),
+	const stands = standsOf(places, reads);
+	const anglesDeg = problem.bias.flatMap(
+		({radiusMm}) => places.find((one) => one.radiusMm === radiusMm)?.clockDeg ?? [],
 	);
-	const used = problem.bias.map(
-		({radiusMm}) => places.find((one) => one.radiusMm === radiusMm)?.clockDeg ?? Number.NaN,
-	);
-	const isWhole = !used.some(Number.isNaN);
-	const fit = isWhole ? leverFit(problem, used) : undefined;
-	const doubt = isWhole ? leverDoubt({problem, anglesDeg: used, reads, leastChangePct}) : [];
-	const name = reads === 'clock' ? 'The lever' : 'The thread';
-	const asked = percent(Math.min(...askedShares(problem)));
+	if (anglesDeg.length < problem.bias.length) return [stands];
+	const fit = leverFit(problem, anglesDeg);
+	const doubt = leverDoubt(problem, anglesDeg, reads, leastPct);
+	const askedShare = Math.min(...askedShares(problem));
+	// What another place would gain is worked out from the angles: of no use where they do not explain the readings.
+	const isAlike = doubt.length === 0 && followsSkating(problem, anglesDeg, leastPct);
 	return [
-		...(reads === 'clock'
-			? [{kind: 'lever', places, caption: `The lever stands at ${stands}.`} as const]
-			: [line(`Thread to stub: ${stands}.`)]),
-		...(fit
-			? [
-					line(
-						`${name} lets ${percent(fit.shares[0])} to ${percent(fit.shares[1])} % of the weight act, where skating asks for ${asked} to 100 %.`,
-					),
-				]
-			: []),
+		stands,
+		...(fit ? [line(words.bias.lever.weightThatActs({reads, shares: fit.shares, askedShare}))] : []),
 		...doubt,
-		// What another place would gain is worked out from the angles: of no use where they do not explain the readings.
-		...(fit && doubt.length === 0
-			? gains({fit, places, reads, isKept, isAlike: followsSkating(problem, used, leastChangePct)})
-			: []),
+		...(fit && doubt.length === 0 ? [gains({fit, firstDeg: places[0]?.clockDeg ?? 90, reads, isKept, isAlike})] : []),
 	];
+}
+
+const standsOf = (places: readonly LeverAt[], reads: Reads): Shown =>
+	reads === 'clock'
+		? {
+				kind: 'lever',
+				places,
+				caption: words.bias.lever.leverStands({
+					places: places.map(({radiusMm, clockDeg: deg}) => ({radiusMm, clock: clockText(deg)})),
+				}),
+			}
+		: line(words.bias.lever.threadStands({places: places.map(({radiusMm, clockDeg: deg}) => ({radiusMm, deg}))}));
+
+/** One sentence where the measured bias changes otherwise between radii than lever or thread would make it. */
+function leverDoubt(problem: BiasProblem, anglesDeg: readonly number[], reads: Reads, leastPct: number): Shown[] {
+	const change = leastExplained(problem.bias, anglesDeg);
+	const openPct = Math.hypot(leastPct, change?.openPct ?? 0);
+	if (!change || !isAbove(unexplainedPct(change), openPct)) return [];
+	return [line(words.bias.lever.doubt({...change, reads, openPct}), 'warn')];
 }
 
 type GainsOf = {
 	readonly fit: LeverFit;
-	readonly places: readonly LeverAt[];
-	readonly reads: 'clock' | 'angle';
+	/** Where it stands at the first radius that was read. */
+	readonly firstDeg: number;
+	readonly reads: Reads;
 	readonly isKept: boolean;
 	/** The lever does what skating asks for, as far as can be told. */
 	readonly isAlike: boolean;
 };
 
-function gains({fit, places, reads, isKept, isAlike}: GainsOf): Shown[] {
-	const isWorth = (worstPct: number) => isAbove(fit.nowPct - worstPct, worthwhilePct);
-	const parts = [
-		...(isWorth(fit.turned.worstPct) ? [threadAdvice(fit, places, reads)] : []),
-		...(isWorth(fit.heldPct) ? [heldAdvice(fit, reads)] : []),
-	];
-	const left = `its best setting ${fit.nowPct.toFixed(1)} % is left;`;
-	if (parts.length > 0) {
-		const gained = `${left} ${parts.join('; ')}.`;
-		return [line(isKept ? `For another time: at ${gained}` : `At ${gained} A guide: probe again after it.`)];
-	}
-	return isAlike
-		? [line('Moving pulley or thread would gain nothing.', 'dim')]
-		: [line(`At ${left} with the arm's own pull as it is, no other place of pulley or thread leaves less.`, 'dim')];
+function gains({fit: {nowPct, turned, heldPct}, firstDeg, reads, isKept, isAlike}: GainsOf): Shown {
+	const isWorth = (worstPct: number) => isAbove(nowPct - worstPct, worthwhilePct);
+	if (isWorth(turned.worstPct) || isWorth(heldPct))
+		return line(
+			words.bias.lever.gain({
+				reads,
+				nowPct,
+				isKept,
+				turned: isWorth(turned.worstPct) ? {...turned, isRaised: isRaised(turned.byDeg, firstDeg)} : undefined,
+				heldPct: isWorth(heldPct) ? heldPct : undefined,
+			}),
+		);
+	return line(isAlike ? words.bias.lever.gainsNothing : words.bias.lever.leavesLeast({nowPct}), 'dim');
 }

@@ -6,7 +6,7 @@ import type {Facts} from '../../procedure/facts.js';
 import {partialDocument} from '../../results/document-of-check.js';
 import type {Document} from '../../results/document-schema.js';
 import {type Figures, figuresOf, isMeasured} from '../../results/figures.js';
-import {listed, plainNumber} from '../../words/wording.js';
+import {words} from '../../words/index.js';
 import {endText, type OnGauge, onGauge, readingWithWay, scaleLine} from '../on-gauge.js';
 import {line, type Shown} from '../shown-lines.js';
 import {curveOf} from './curve.js';
@@ -15,13 +15,7 @@ import {curveOf} from './curve.js';
 export function frictionFirst({probe}: Figures): Shown[] {
 	const wide = probe.filter(isMeasured).filter(({bandVerdict}) => bandVerdict === 'beyond');
 	if (wide.length === 0) return [];
-	const widestPct = Math.max(...wide.map(({bandPct}) => bandPct));
-	return [
-		line(
-			`First: the hold band of ${widestPct.toFixed(1)} % is beyond limits, and bias can be set no finer than half of it, ±${(widestPct / 2).toFixed(1)} %.`,
-			'bad',
-		),
-	];
+	return [line(words.bias.setting.frictionFirst({bandPct: Math.max(...wide.map(({bandPct}) => bandPct))}), 'bad')];
 }
 
 /** A wanted reading that the gauge cannot show. */
@@ -36,8 +30,8 @@ function overTheTop({arm, bias}: Document, {probe}: Figures, gauge: OnGauge): Sh
 		}))
 		.filter(({outer}) => isAbove(outer, gauge.topOfScale));
 	if (over.length === 0) return [];
-	const each = over.map(({radiusMm, outer}) => `${readingWithWay(outer, gauge)} at ${plainNumber(radiusMm)} mm`);
-	return [line(`With the bias as wanted the outer limit may come to ${listed(each)}: ${endText(gauge)}.`, 'warn')];
+	const outers = over.map(({radiusMm, outer}) => ({radiusMm, shown: readingWithWay(outer, gauge)}));
+	return [line(words.bias.setting.outerBeyondTop({outers, end: endText(gauge)}), 'warn')];
 }
 
 /** Before any bias reading: what skating asks of this arm, beside the arm's own pull. */
@@ -51,10 +45,7 @@ export function skatingLines(facts: Facts): Shown[] {
 		...overTheTop(document, figures, gauge),
 		curveOf({document, probe: figures.probe, rows: []}),
 		...scaleLine(gauge),
-		line(
-			'Wanted is the torque that bias must cancel: drag times the sine of the angle between groove tangent and the line stylus to pivot. The groove wall, without bias, gives a little more: drag times the tangent.',
-			'dim',
-		),
-		...(hasBias(facts) ? [] : [line('This arm has no bias device: its own pull is all there is against skating.')]),
+		line(words.bias.setting.torque, 'dim'),
+		...(hasBias(facts) ? [] : [line(words.bias.setting.noDevice)]),
 	];
 }

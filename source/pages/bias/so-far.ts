@@ -11,7 +11,7 @@ import type {Document} from '../../results/document-schema.js';
 import {figuresOf} from '../../results/figures.js';
 import type {BiasRow} from '../../results/figures-types.js';
 import {seriesRead} from '../../results/series-read.js';
-import {forceWithWay} from '../../words/wording.js';
+import {words} from '../../words/index.js';
 import {
 	type Aim,
 	aimAt,
@@ -24,16 +24,16 @@ import {
 	scaleLine,
 	showsMiddle,
 } from '../on-gauge.js';
-import {line, type Shown, type Tone} from '../shown-lines.js';
+import {line, type Shown} from '../shown-lines.js';
 import {biasAdvice} from './advice.js';
-import {curveOf, leftWord} from './curve.js';
+import {curveOf} from './curve.js';
 import {roundsNear, targetAims, targetLines} from './targets.js';
 
 /** How the last setting was, and what it was to be changed to, for the hand that changes it. */
 export function lastAdvice(check: Check): Shown[] {
 	const last = check.series.flatMap(({trials}) => trials).at(-1);
 	const text = last ? textOfTrial(last) : '';
-	return [...(text === '' ? [] : [line(`It was set to: ${text}.`)]), ...toBeSet(check)];
+	return [...(text === '' ? [] : [line(words.bias.setting.wasSetTo({text}))]), ...toBeSet(check)];
 }
 
 function toBeSet(check: Check): Shown[] {
@@ -47,10 +47,14 @@ function toBeSet(check: Check): Shown[] {
 }
 
 /** What the gauge shows once the bias is as it should be, or that it ends before that. */
-function aimLines(name: string, aim: Aim, gauge: OnGauge, tone: Tone): Shown[] {
-	if (!showsMiddle(aim, gauge))
-		return [line(`${name}: ${readingWithWay(aim.middle, gauge)} in the middle, but ${endText(gauge)}.`, 'warn')];
-	return [line(`${name}: the gauge shows ${aimText(aim, gauge)}.`, tone), ...beyondTop(aim, gauge)];
+function aimLines(of: 'wanted' | 'best', aim: Aim, gauge: OnGauge): Shown[] {
+	const {aimShown, aimBeyondTop} = words.bias.setting;
+	if (!showsMiddle(aim, gauge)) {
+		const middle = readingWithWay(aim.middle, gauge);
+		return [line(aimBeyondTop({of, middle, end: endText(gauge)}), 'warn')];
+	}
+	const tone = of === 'wanted' ? 'strong' : 'plain';
+	return [line(aimShown({of, shows: aimText(aim, gauge)}), tone), ...beyondTop(aim, gauge)];
 }
 
 /** With the bias on, at one radius: what is wanted there, what was read, and the curve so far. */
@@ -64,7 +68,7 @@ export function biasSoFar(check: Check, facts: Facts, place: OnPlace): Shown[] {
 	const row = bias.rows.find((one) => one.radiusMm === radiusMm && one.pullOnPct !== null);
 	const gauge = onGauge(document, facts);
 	return [
-		...(row ? [line(readText(row), 'strong')] : aims(check, document, radiusMm, gauge)),
+		...(row ? [line(readHere(row), 'strong')] : aims(check, document, radiusMm, gauge)),
 		curveOf({document, probe, rows: isRead ? bias.rows : [], brief: true}),
 		...scaleLine(gauge),
 	];
@@ -76,11 +80,13 @@ function aims(check: Check, document: Document, radiusMm: number, gauge: OnGauge
 	const best = last && targetAims(last).find((one) => one.radiusMm === radiusMm);
 	const wantedPct = wantedReadingPct(document.arm, dragOf(document), radiusMm);
 	const wanted = aimAt(radiusMm, wantedPct, gauge, roundsNear(last?.document ?? document, radiusMm));
-	return [
-		...aimLines('Wanted here', wanted, gauge, 'strong'),
-		...(best ? aimLines('Best with this device', best, gauge, 'plain') : []),
-	];
+	return [...aimLines('wanted', wanted, gauge), ...(best ? aimLines('best', best, gauge) : [])];
 }
 
-const readText = ({wantedPct, pullOnPct, biasPct, leftoverPct}: BiasRow): string =>
-	`Read ${forceWithWay(pullOnPct ?? 0, '%', 1)}, wanted ${forceWithWay(wantedPct, '%', 1)}: ${leftWord(leftoverPct ?? 0)}. Bias alone: ${forceWithWay(biasPct ?? 0, '%', 1)}.`;
+const readHere = ({wantedPct, pullOnPct, biasPct, leftoverPct}: BiasRow): string =>
+	words.bias.curve.readHere({
+		wantedPct,
+		pullOnPct: pullOnPct ?? 0,
+		biasPct: biasPct ?? 0,
+		leftoverPct: leftoverPct ?? 0,
+	});

@@ -1,17 +1,17 @@
 import type {Round} from '../../measures/hold-band.js';
 import type {SettingRead} from '../../results/bias/setting-read.js';
+import {conditionsOf} from '../../results/conditions.js';
 import type {Document} from '../../results/document-schema.js';
-import {isOffScale} from '../../results/series-read.js';
-import {settingsOf} from '../../results/settings.js';
-import {listed, plainNumber} from '../../words/wording.js';
+import {reachesScaleTop} from '../../results/series-read.js';
+import {words} from '../../words/index.js';
 import {type Aim, aimAt, beyondTop, onGauge, readingWithWay, showsLimits, showsMiddle} from '../on-gauge.js';
 import {line, type Shown} from '../shown-lines.js';
 
 /** The rounds that say how far the limits lie apart at a radius: those with the bias on, else those without. */
 export function roundsNear(document: Document, radiusMm: number): readonly Round[] {
-	const settings = settingsOf(document);
+	const conditions = conditionsOf(document);
 	const all = [...(document.bias?.readings ?? []), ...document.probe];
-	const near = all.find((one) => one.radiusMm === radiusMm && !isOffScale(one, settings));
+	const near = all.find((one) => one.radiusMm === radiusMm && !reachesScaleTop(one, conditions));
 	return (near?.rounds ?? []).filter((round) => !('gauge' in round));
 }
 
@@ -28,17 +28,15 @@ export function targetLines(read: SettingRead): Shown[] {
 	const shown = (reading: number) => readingWithWay(reading, gauge);
 	const middles = aims
 		.filter((aim) => showsMiddle(aim, gauge))
-		.map(({middle, radiusMm}) => `${shown(middle)} at ${plainNumber(radiusMm)} mm`);
+		.map(({middle, radiusMm}) => ({radiusMm, shown: shown(middle)}));
 	const limits = aims.flatMap((aim) =>
 		aim.limits && showsLimits(aim, gauge)
-			? [`${shown(aim.limits.inner)} and ${shown(aim.limits.outer)} at ${plainNumber(aim.radiusMm)} mm`]
+			? [{radiusMm: aim.radiusMm, inner: shown(aim.limits.inner), outer: shown(aim.limits.outer)}]
 			: [],
 	);
 	return [
-		...(middles.length === 0
-			? []
-			: [line(`Set it so that the gauge shows ${listed(middles)}, in the middle of both limits.`, 'strong')]),
-		...(limits.length === 0 ? [] : [line(`It then shows inner and outer limit at ${limits.join('; ')}.`)]),
+		...(middles.length === 0 ? [] : [line(words.bias.setting.setGaugeTo({middles}), 'strong')]),
+		...(limits.length === 0 ? [] : [line(words.bias.setting.thenLimits({limits}))]),
 		...aims.flatMap((aim) => beyondTop(aim, gauge)),
 	];
 }

@@ -1,47 +1,42 @@
 import type {PastCheck} from '../../check/past-check.js';
 import type {Limits} from '../../procedure/facts.js';
 import {placeLabel} from '../../procedure/places.js';
-import {plainNumber, sideForce, span} from '../../words/wording.js';
+import {words} from '../../words/index.js';
 import type {Shown} from '../shown-lines.js';
-import {dayText} from './day-text.js';
 import {historiesOf, type RadiusHistory} from './trend-lines.js';
 
 /** One check has no history. */
 const leastPoints = 2;
 
-const nameOf = ({place, radiusMm}: RadiusHistory): string => `${placeLabel(place)} ${plainNumber(radiusMm)} mm`;
-
-function pullPicture(history: RadiusHistory, {pullGoodPct, pullUsablePct}: Limits): Shown {
-	const said = history.points.map(
-		({date, pullPct, pullUncertaintyPct}) => `${dayText(date)} ${sideForce(pullPct, pullUncertaintyPct)}`,
-	);
+function pullPicture({place, radiusMm, points: all}: RadiusHistory, {pullGoodPct, pullUsablePct}: Limits): Shown {
+	const points = all.map(({date, pullPct, pullUncertaintyPct}) => ({
+		date,
+		pct: pullPct,
+		uncertaintyPct: pullUncertaintyPct,
+	}));
+	const told = {place: placeLabel(place), radiusMm, points};
 	return {
 		kind: 'history',
-		label: `pull, ${nameOf(history)}, up is toward the rim`,
-		points: history.points.map(({date, pullPct, pullUncertaintyPct}) => ({
-			date,
-			pct: pullPct,
-			uncertaintyPct: pullUncertaintyPct,
-		})),
+		label: words.years.pictures.pull(told),
+		points,
 		limitsPct: [-pullUsablePct, -pullGoodPct, pullGoodPct, pullUsablePct],
-		caption: `Pull at the ${nameOf(history)} radius over time: ${said.join('; ')}.`,
+		caption: words.years.pictures.pullInWords(told),
 	};
 }
 
-function bandPicture(history: RadiusHistory, {bandGoodPct, bandUsablePct}: Limits): Shown {
-	const said = history.points.map(
-		({date, bandPct, bandUncertaintyPct}) => `${dayText(date)} ${span(bandPct, bandUncertaintyPct)}`,
-	);
+function bandPicture({place, radiusMm, points: all}: RadiusHistory, {bandGoodPct, bandUsablePct}: Limits): Shown {
+	const points = all.map(({date, bandPct, bandUncertaintyPct}) => ({
+		date,
+		pct: bandPct,
+		uncertaintyPct: bandUncertaintyPct,
+	}));
+	const told = {place: placeLabel(place), radiusMm, points};
 	return {
 		kind: 'history',
-		label: `hold band, ${nameOf(history)}`,
-		points: history.points.map(({date, bandPct, bandUncertaintyPct}) => ({
-			date,
-			pct: bandPct,
-			uncertaintyPct: bandUncertaintyPct,
-		})),
+		label: words.years.pictures.band(told),
+		points,
 		limitsPct: [bandGoodPct, bandUsablePct],
-		caption: `Hold band at the ${nameOf(history)} radius over time: ${said.join('; ')}.`,
+		caption: words.years.pictures.bandInWords(told),
 	};
 }
 

@@ -3,12 +3,11 @@ import {parseISO} from 'date-fns/parseISO';
 import limits from '../../../shared/limits.json' with {type: 'json'};
 import type {PastCheck, PastProbe} from '../../check/past-check.js';
 import {isSeasonTold} from '../../measures/season.js';
-import {isTrend, type Trend, trendOf} from '../../measures/trend.js';
+import {isTrend, trendOf} from '../../measures/trend.js';
 import {placeLabel} from '../../procedure/places.js';
 import {obstaclesOf, probeAt, stretchOf} from '../../results/years/comparison.js';
-import {plainNumber} from '../../words/wording.js';
+import {words} from '../../words/index.js';
 import {line, type Shown} from '../shown-lines.js';
-import {dayText} from './day-text.js';
 
 const daysInYear = 365.25;
 
@@ -64,26 +63,6 @@ export function historiesOf(checks: readonly PastCheck[]): readonly RadiusHistor
 const yearsSince = (first: string, date: string): number =>
 	differenceInCalendarDays(parseISO(date), parseISO(first)) / daysInYear;
 
-const slopeDigits = 2;
-
-/** Prints as nothing: readings in coarse steps fell alike, which is no proof that the line is known without error. */
-const isNothing = (slope: number): boolean => Number(Math.abs(slope).toFixed(slopeDigits)) === 0;
-
-/** '0.52 ± 0.07 %'; without the ± where that would be printed as zero. */
-const slopeText = ({slope, slopeUncertainty}: Trend): string =>
-	[
-		Math.abs(slope).toFixed(slopeDigits),
-		...(isNothing(slopeUncertainty) ? [] : ['±', slopeUncertainty.toFixed(slopeDigits)]),
-		'%',
-	].join(' ');
-
-/** That no trend is seen, and how sure that is. */
-const noTrendText = (years: Trend, span: string): string => {
-	if (isNothing(years.slope) && isNothing(years.slopeUncertainty))
-		return `no trend seen; the readings agree within their step (${span})`;
-	return `no trend seen (${years.slope < 0 ? '-' : ''}${slopeText(years)} a year, ${span})`;
-};
-
 const warmth = (points: readonly Point[]) =>
 	points.flatMap(({temperatureC, pullPct}) => (temperatureC === null ? [] : [{x: temperatureC, y: pullPct}]));
 
@@ -91,36 +70,20 @@ const warmth = (points: readonly Point[]) =>
 function trendOfRadius({place, radiusMm, points}: RadiusHistory): Shown[] {
 	const [first] = points;
 	if (!first) return [];
-	const where = `Pull at the ${placeLabel(place)} radius (${plainNumber(radiusMm)} mm)`;
-	const years = trendOf(points.map(({date, pullPct}) => ({x: yearsSince(first.date, date), y: pullPct})));
+	const {drifts, noTrend, seasonOpen, withTemperature} = words.years.longRun;
+	const trend = trendOf(points.map(({date, pullPct}) => ({x: yearsSince(first.date, date), y: pullPct})));
+	if (!trend) return [];
+	const radius = {place: placeLabel(place), radiusMm};
+	const told = {...radius, trend, checks: points.length, date: first.date};
+	const isDrift = isTrend(trend);
+	const isSeasonOpen = isDrift && !isSeasonTold(points.map(({date}) => date));
 	const warm = warmth(points);
-	const byTemperature = trendOf(warm);
-	if (!years) return [];
-	const span = `${points.length} checks since ${dayText(first.date)}`;
-	const drift = isTrend(years)
-		? line(
-				`${where}: drifts ${slopeText(years)} a year toward the ${years.slope < 0 ? 'spindle' : 'rim'} (${span}).`,
-				'warn',
-			)
-		: line(`${where}: ${noTrendText(years, span)}.`);
-	const isSeasonOpen = isTrend(years) && !isSeasonTold(points.map(({date}) => date));
+	const byWarmth = trendOf(warm);
 	return [
-		drift,
-		...(isSeasonOpen
-			? [
-					line(
-						`${where}: season not told from drift; one check in another season, or the temperature beside each, would tell.`,
-						'warn',
-					),
-				]
-			: []),
-		...(byTemperature && isTrend(byTemperature)
-			? [
-					line(
-						`${where}: goes with the temperature, ${slopeText(byTemperature)} per °C toward the ${byTemperature.slope < 0 ? 'spindle' : 'rim'} (${warm.length} checks).`,
-						'warn',
-					),
-				]
+		isDrift ? line(drifts(told), 'warn') : line(noTrend(told)),
+		...(isSeasonOpen ? [line(seasonOpen(radius), 'warn')] : []),
+		...(byWarmth && isTrend(byWarmth)
+			? [line(withTemperature({...radius, trend: byWarmth, checks: warm.length}), 'warn')]
 			: []),
 	];
 }
@@ -140,7 +103,6 @@ export function trendLines(checks: readonly PastCheck[]): Shown[] {
 	const lines = histories.flatMap(trendOfRadius);
 	const most = Math.max(0, ...histories.map(({points}) => points.length));
 	const least = limits.trendChecks.value;
-	if (lines.length === 0 && most > 1)
-		return [line(`${most} checks so far; a trend is looked for from ${least} on.`, 'dim')];
+	if (lines.length === 0 && most > 1) return [line(words.years.longRun.tooFew({checks: most, least}), 'dim')];
 	return lines;
 }

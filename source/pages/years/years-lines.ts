@@ -2,7 +2,7 @@ import type {Check} from '../../check/check.js';
 import type {PastCheck} from '../../check/past-check.js';
 import {factsOfSeries} from '../../check/progress.js';
 import {openSeries} from '../../check/series.js';
-import {type Issued, issuedOf} from '../../results/issued.js';
+import {figuresOfCheck, type IssuedFigures} from '../../results/issued.js';
 import {rowOf} from '../../results/past-row.js';
 import type {Shown} from '../shown-lines.js';
 import {comparisonLines} from './comparison-lines.js';
@@ -27,7 +27,7 @@ export type Years = {
 export function yearsOf(
 	check: Check,
 	history: readonly PastCheck[],
-	issued: Issued | null = issuedOf(check),
+	issued: IssuedFigures | null = figuresOfCheck(check),
 ): Years | undefined {
 	const now = history.length === 0 ? undefined : rowOf(check, issued);
 	if (!now?.measuredWith) return;

@@ -1,21 +1,25 @@
-import type {Finding} from '../../results/diagnose.js';
-import type {Block, Cell} from '../report.js';
-import {drawingSvg} from '../svg/drawing-svg.js';
-import {markSvg} from '../svg/mark-svg.js';
-import {escapeHtml} from './escape.js';
-import {cellHtml, colourOf, inline} from './inline.js';
+import type {AtWorst} from '../../results/figures-types.js';
+import type {IssuedFinding} from '../../results/issued.js';
+import {words} from '../../words/index.js';
+import {type Drawing, isJudged, type Phrase, type ReportBlock, type TableCell} from '../report.js';
+import {bandsSvg} from '../svg/bands-svg.js';
+import {curveSvg} from '../svg/curve-svg.js';
+import {historySvg} from '../svg/history-svg.js';
+import {leverSvg} from '../svg/lever-svg.js';
+import {markSvg, type Told} from '../svg/shapes.js';
+import {escapeHtml} from './markup.js';
 
-type Of<K extends Block['kind']> = Extract<Block, {kind: K}>;
+type Of<K extends ReportBlock['kind']> = Extract<ReportBlock, {kind: K}>;
 
 /** A block as markup. @param id unique on the page, for what needs a name there */
-export function blockHtml(block: Block, id: string): string {
+export function blockHtml(block: ReportBlock, id: string): string {
 	switch (block.kind) {
 		case 'line':
-			return `<p class="${block.tone}">${inline(block.words)}</p>`;
+			return `<p class="${block.tone}">${inline(block.phrase)}</p>`;
 		case 'notice':
-			return `<p class="notice ${block.tone}"><strong>${inline(block.words)}</strong></p>`;
+			return `<p class="notice ${block.tone}"><strong>${inline(block.phrase)}</strong></p>`;
 		case 'verdict':
-			return `<p class="verdict ${colourOf(block.atWorst)}">${markSvg(block.verdict)} <strong>${inline(block.words)}</strong></p>`;
+			return `<p class="verdict ${colourOf(block.atWorst)}">${markSvg(block.verdict)} <strong>${inline(block.phrase)}</strong></p>`;
 		case 'list':
 			return `<ul>\n${block.items.map((item) => `<li>${inline(item)}</li>`).join('\n')}\n</ul>`;
 		case 'table':
@@ -47,7 +51,7 @@ const factsHtml = ({caption, facts}: Of<'facts'>): string =>
 	`<table class="facts">\n<caption>${inline(caption)}</caption>\n${bodyHtml(facts)}\n</table>`;
 
 /** The rows of a table; each begins with its heading. */
-function bodyHtml(rows: readonly (readonly Cell[])[]): string {
+function bodyHtml(rows: readonly (readonly TableCell[])[]): string {
 	const lines = rows.map(
 		([first = '', ...rest]) =>
 			`<tr><th scope="row">${cellHtml(first)}</th>${rest.map((cell) => `<td>${cellHtml(cell)}</td>`).join('')}</tr>`,
@@ -58,14 +62,43 @@ function bodyHtml(rows: readonly (readonly Cell[])[]): string {
 const findingsHtml = ({findings}: Of<'findings'>): string =>
 	`<ol class="findings">\n${findings.map(findingHtml).join('\n')}\n</ol>`;
 
-const findingHtml = ({found, likely, next, who}: Finding): string =>
+const findingHtml = ({found, likely, next, who}: IssuedFinding): string =>
 	[
 		'<li>',
 		`<p><strong>${escapeHtml(found)}</strong></p>`,
-		...(likely === '' ? [] : [`<p>Likely: ${escapeHtml(likely)}.</p>`]),
-		`<p><span class="who">${escapeHtml(who)}</span> Next: ${escapeHtml(next)}.</p>`,
+		...(likely === '' ? [] : [`<p>${escapeHtml(words.reports.findings.likely({likely}))}</p>`]),
+		`<p><span class="who">${escapeHtml(who)}</span> ${escapeHtml(words.reports.findings.next({next}))}</p>`,
 		'</li>',
 	].join('');
 
 const pictureHtml = ({title, drawing}: Of<'picture'>, id: string): string =>
-	`<figure>\n${drawingSvg(drawing, {id, title})}\n<figcaption>${escapeHtml(title)}</figcaption>\n</figure>`;
+	`<figure>\n${drawingSvg(drawing, {id, title, description: drawing.caption})}\n<figcaption>${escapeHtml(title)}</figcaption>\n</figure>`;
+
+/** Any drawing as a picture. */
+function drawingSvg(drawing: Drawing, told: Told): string {
+	switch (drawing.kind) {
+		case 'bands':
+			return bandsSvg(drawing, told);
+		case 'curve':
+			return curveSvg(drawing, told);
+		case 'history':
+			return historySvg(drawing, told);
+		case 'lever':
+			return leverSvg(drawing, told);
+	}
+}
+
+/** A phrase as markup; what somebody typed keeps its own direction to itself. */
+export function inline(phrase: Phrase): string {
+	if (typeof phrase === 'string') return escapeHtml(phrase);
+	if ('typed' in phrase) return `<bdi>${escapeHtml(phrase.typed)}</bdi>`;
+	return phrase.map(inline).join('');
+}
+
+/** The colour that goes with a verdict at its worst; the shape and the words say it without. */
+const colourOf = (atWorst: AtWorst): string => (atWorst === 'good' ? 'good' : atWorst === 'usable' ? 'warn' : 'bad');
+
+const cellHtml = (cell: TableCell): string =>
+	isJudged(cell)
+		? `<span class="judged ${colourOf(cell.atWorst)}">${markSvg(cell.verdict)}<span>${inline(cell.phrase)}</span></span>`
+		: inline(cell);

@@ -1,8 +1,8 @@
 import {visibleText} from '../../visible-text.js';
-import {type Block, type Part, plainWords, type Report, type Section} from '../report.js';
-import {blockHtml} from './block-html.js';
-import {escapeHtml} from './escape.js';
-import {inline} from './inline.js';
+import {words} from '../../words/index.js';
+import {plainText, type Report, type ReportBlock, type ReportPart, type Section} from '../report.js';
+import {blockHtml, inline} from './block-html.js';
+import {escapeHtml} from './markup.js';
 import {style} from './style.js';
 
 /** A report as one HTML page that needs nothing else: no script, no outside resource. */
@@ -10,10 +10,10 @@ export function htmlOf(report: Report): string {
 	const {title, about, sections, foot} = report;
 	return [
 		'<!DOCTYPE html>',
-		'<html lang="en">',
+		`<html lang="${words.reports.language}">`,
 		'<head>',
 		'<meta charset="utf-8">',
-		`<title>${titleHtml(plainWords(title))}</title>`,
+		`<title>${titleHtml(plainText(title))}</title>`,
 		'<meta name="viewport" content="width=device-width, initial-scale=1">',
 		'<meta name="color-scheme" content="light">',
 		// Should anything ever slip through the escaping, a browser still loads and runs nothing.
@@ -46,13 +46,13 @@ function sectionHtml({title, blocks, parts = []}: Section, index: number): strin
 	].join('\n');
 }
 
-const partHtml = ({title, blocks}: Part, id: string): string =>
+const partHtml = ({title, blocks}: ReportPart, id: string): string =>
 	[`<div class="part">`, `<h3>${escapeHtml(title)}</h3>`, ...blocksHtml(blocks, id), '</div>'].join('\n');
 
 /** What is narrow stands side by side where there is room. */
-const sideBySide: Readonly<Partial<Record<Block['kind'], string>>> = {picture: 'pictures', facts: 'columns'};
+const sideBySide: Readonly<Partial<Record<ReportBlock['kind'], string>>> = {picture: 'pictures', facts: 'columns'};
 
-function blocksHtml(blocks: readonly Block[], id: string): string[] {
+function blocksHtml(blocks: readonly ReportBlock[], id: string): string[] {
 	return blocks.flatMap((block, index) => {
 		const html = blockHtml(block, `${id}-b${index + 1}`);
 		const group = sideBySide[block.kind];

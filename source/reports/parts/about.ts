@@ -1,11 +1,14 @@
 import type {Check} from '../../check/check.js';
-import {dayText} from '../../pages/years/day-text.js';
 import type {StepId} from '../../procedure/step-ids.js';
+import {dayText} from '../../words/dates.js';
+import {words} from '../../words/index.js';
 import type {Imprint} from '../check-source.js';
-import {typed, type Words} from '../report.js';
+import {type Phrase, typed} from '../report.js';
+
+const {about} = words.reports;
 
 /** The name of the arm, as it was typed. */
-export const armName = (check: Check): string => typedAt(check, 'arm-name') ?? 'unnamed arm';
+export const armName = (check: Check): string => typedAt(check, 'arm-name') ?? about.unnamedArm;
 
 const typedAt = (check: Check, step: StepId): string | undefined => {
 	const text = check.answers[step]?.typed;
@@ -13,25 +16,29 @@ const typedAt = (check: Check, step: StepId): string | undefined => {
 };
 
 const named = [
-	['arm-serial', 'Serial number'],
-	['cartridge-name', 'Cartridge'],
-	['playing-force', 'Playing force'],
-	['tools-name', 'Gauge and tools'],
-	['room-temperature', 'Room'],
-	['room-note', 'Note'],
-] as const;
+	'arm-serial',
+	'cartridge-name',
+	'playing-force',
+	'tools-name',
+	'room-temperature',
+	'room-note',
+] as const satisfies readonly (keyof typeof about.answers)[];
 
 /** What a check is about: day, arm, cartridge, gauge, room. */
-export const aboutCheck = (check: Check): (readonly [string, Words])[] => [
-	...(check.practice ? [['Practice', 'an invented arm: nothing here is real'] as const] : []),
-	['Arm', typed(armName(check))],
-	['Date', dayText(check.startedAt.slice(0, 10))],
-	...named.flatMap(([step, name]) => {
+export const aboutCheck = (check: Check): (readonly [string, Phrase])[] => [
+	...(check.practice ? [[about.practice, about.invented] as const] : []),
+	[about.arm, typed(armName(check))],
+	[about.date, dayText(check.startedAt.slice(0, 10))],
+	...named.flatMap((step) => {
 		const text = typedAt(check, step);
-		return text === undefined ? [] : [[name, typed(text)] as const];
+		return text === undefined ? [] : [[about.answers[step], typed(text)] as const];
 	}),
 ];
 
 /** Where a report comes from. */
-export const footOf = ({version, writtenOn}: Imprint, check: Check): string =>
-	`Check ${check.id}, made with armdrift ${check.program}; report written on ${dayText(writtenOn)} by armdrift ${version}.`;
+export const imprinted = ({version, writtenOn}: Imprint, {id, program}: Check) => ({
+	id,
+	program,
+	day: dayText(writtenOn),
+	version,
+});

@@ -2,64 +2,64 @@ import type {Answer, Check} from '../../check/check.js';
 import {factsOfSeries, progressOf} from '../../check/progress.js';
 import {levelConsequence} from '../../pages/level-consequence.js';
 import type {Facts} from '../../procedure/facts.js';
-import type {StageId, Step} from '../../procedure/step.js';
-import {takes} from '../../procedure/step.js';
+import {type StageId, type Step, takes} from '../../procedure/step.js';
 import {tickStates} from '../../procedure/ticks.js';
 import {carriedMn} from '../../procedure/weighing.js';
 import {seriesThatCounts} from '../../results/document-of-check.js';
-import {formatIn} from '../../units.js';
-import type {Block, Cell, Section} from '../report.js';
-import {typed} from '../report.js';
+import {words} from '../../words/index.js';
+import {around, type ReportBlock, type Section, type TableCell, typed} from '../report.js';
 
-type Fact = readonly [name: string, value: Cell];
-type Group = {readonly title: string; readonly stages: readonly StageId[]};
+const {conditions, sections} = words.reports;
+
+type Fact = readonly [name: string, value: TableCell];
+type Group = {readonly title: keyof typeof conditions.groups; readonly stages: readonly StageId[]};
 
 const groups: readonly Group[] = [
-	{title: 'Room, mat and level', stages: ['room', 'mat', 'level']},
-	{title: 'Prepared', stages: ['safe', 'damping', 'bias', 'wires']},
-	{title: 'Guard, tracking force, clearance', stages: ['force', 'clearance']},
-	{title: 'Zero of the gauge, read free', stages: ['probe']},
-	{title: 'Bias on', stages: ['bias-on']},
-	{title: 'Arm', stages: ['arm']},
-	{title: 'Cartridge', stages: ['cartridge']},
-	{title: 'Gauge and tools', stages: ['tools']},
+	{title: 'room', stages: ['room', 'mat', 'level']},
+	{title: 'prepared', stages: ['safe', 'damping', 'bias', 'wires']},
+	{title: 'force', stages: ['force', 'clearance']},
+	{title: 'zero', stages: ['probe']},
+	{title: 'biasOn', stages: ['bias-on']},
+	{title: 'arm', stages: ['arm']},
+	{title: 'cartridge', stages: ['cartridge']},
+	{title: 'tools', stages: ['tools']},
 ];
 
 /** Under what it was measured: every answer as it was typed, and what was worked out from it at once. */
 export function conditionsPart(check: Check): Section {
 	const {visible, facts} = progressOf(check);
-	const tables = groups.flatMap(({title, stages}): Block[] => {
+	const tables = groups.flatMap(({title, stages}): ReportBlock[] => {
 		const rows = visible
 			.filter(({stage}) => stages.includes(stage))
-			.flatMap((step) => rowsOf(step, facts, check.answers));
-		return rows.length === 0 ? [] : [{kind: 'facts', caption: title, facts: rows}];
+			.flatMap((step) => answerRows(step, facts, check.answers));
+		return rows.length === 0 ? [] : [{kind: 'facts', caption: conditions.groups[title], facts: rows}];
 	});
-	const workedOut = workedOutLines(factsOfSeries(check, seriesThatCounts(check)));
+	const workedOut = workedOutFrom(factsOfSeries(check, seriesThatCounts(check)));
 	return {
-		title: 'Conditions',
+		title: sections.conditions,
 		blocks: [...(workedOut.length > 0 ? [{kind: 'list', items: workedOut} as const] : []), ...tables],
 	};
 }
 
-function rowsOf(step: Step, facts: Facts, answers: Readonly<Record<string, Answer>>): Fact[] {
+function answerRows(step: Step, facts: Facts, answers: Readonly<Record<string, Answer>>): Fact[] {
 	const {id, title, input} = step;
 	const answer = answers[id];
 	if (!answer || answer.typed === '' || ['profile', 'still', 'rounds', 'verdict', 'bias-result'].includes(input.kind))
 		return [];
-	if (takes(step, 'ticks')) return tickStates(step, facts).map(({line, mark}) => [line.text, mark ?? 'not answered']);
-	return [[title, [typed(answer.typed), ...(answer.override ? [' (overridden)'] : [])]]];
+	if (takes(step, 'ticks'))
+		return tickStates(step, facts).map(({line, mark}) => [line.text, conditions.ticked[mark ?? 'open']]);
+	return [
+		[
+			title,
+			answer.override ? around(answer.typed, (text) => conditions.overridden({answer: text})) : typed(answer.typed),
+		],
+	];
 }
 
-function workedOutLines(facts: Facts): string[] {
-	const carried = carriedMn(facts);
-	const playing = facts.number('playing-force');
-	const level = levelConsequence(facts).flatMap((one) => (one.kind === 'line' ? [one.text] : []));
+function workedOutFrom(facts: Facts): string[] {
+	const [carried, playingMn] = [carriedMn(facts), facts.number('playing-force')];
 	return [
-		...level,
-		...(carried === undefined || playing === undefined
-			? []
-			: [
-					`The gauge carried ${formatIn(carried, 'gf')} = ${formatIn(carried, 'mN')}, ${((100 * carried) / playing).toFixed(1)} % of the playing force.`,
-				]),
+		...levelConsequence(facts).flatMap((one) => (one.kind === 'line' ? [one.text] : [])),
+		...(carried === undefined || playingMn === undefined ? [] : [conditions.carried({carriedMn: carried, playingMn})]),
 	];
 }

@@ -1,39 +1,38 @@
 import type {Answer} from '../../check/check.js';
 import {progressOf, type StepState} from '../../check/progress.js';
 import {isDeckReady, outcomeText} from '../../pages/record-lines.js';
+import {words} from '../../words/index.js';
 import {reasonText} from '../../words/says.js';
 import type {CheckSource} from '../check-source.js';
-import {type Cell, type Section, sentence, typed} from '../report.js';
+import {around, type Section, sentenceBlock, type TableCell, typed} from '../report.js';
+
+const {captions, cautions, deck, sections} = words.reports;
 
 /** What became of the deck: the put-back list, line by line. */
 export function deckPart({record, putBackAt}: CheckSource): Section {
 	const {check} = record;
 	const {visible, stateOf} = progressOf(check);
-	const rows = visible
+	const facts = visible
 		.filter(({stage}) => stage === 'back')
-		.map((step): readonly [string, Cell] => [step.title, stateText(stateOf(step), check.answers[step.id])]);
-	const ready = isDeckReady(record, putBackAt);
+		.map((step): readonly [string, TableCell] => [step.title, stateText(stateOf(step), check.answers[step.id])]);
+	const isReady = isDeckReady(record, putBackAt);
 	return {
-		title: 'Deck',
+		title: sections.deck,
 		blocks: [
-			sentence(
-				ready ? 'The deck was put back and is ready to play.' : 'The deck is not ready to play.',
-				ready ? 'plain' : 'bad',
-			),
-			sentence(`The check ended so: ${outcomeText(record, putBackAt)}.`),
-			{kind: 'facts', caption: 'Put-back list', facts: rows},
+			isReady ? sentenceBlock(deck.ready) : sentenceBlock(deck.notReady, 'bad'),
+			sentenceBlock(deck.ended({outcome: outcomeText(record, putBackAt)})),
+			{kind: 'facts', caption: captions.putBack, facts},
 		],
 	};
 }
 
-function stateText(state: StepState, answer: Answer | undefined): Cell {
-	if (!answer || state === 'open') return 'not done';
+function stateText(state: StepState, answer: Answer | undefined): TableCell {
+	if (!answer || (state !== 'overridden' && state !== 'done')) return deck.notDone;
 	if (state === 'overridden')
-		return [
-			'left so: ',
-			typed(answer.override ? reasonText(answer.override.reason) : ''),
-			` (answered: ${answer.typed})`,
-		];
-	if (state !== 'done') return 'not done';
-	return answer.value === true ? 'done' : typed(answer.typed);
+		return around(answer.override ? reasonText(answer.override.reason) : '', (reason) =>
+			deck.leftSo({reason, answer: answer.typed}),
+		);
+	return answer.value === true ? deck.done : typed(answer.typed);
 }
+
+export const cautionsPart: Section = {title: sections.cautions, blocks: [{kind: 'list', items: cautions}]};

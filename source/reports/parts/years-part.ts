@@ -1,15 +1,16 @@
 import type {PastCheck, PastProbe} from '../../check/past-check.js';
-import {dayText} from '../../pages/years/day-text.js';
 import {yearsOf} from '../../pages/years/years-lines.js';
 import {placeLabel} from '../../procedure/places.js';
-import type {AtWorst, Verdict} from '../../results/figures-types.js';
+import type {AtWorst} from '../../results/figures-types.js';
 import {formatIn} from '../../units.js';
-import {plainNumber, sideForce, span, verdictWord} from '../../words/wording.js';
+import {dayText} from '../../words/dates.js';
+import {words} from '../../words/index.js';
+import {sideForce, span} from '../../words/wording.js';
 import {blocksOfShown} from '../blocks-of-shown.js';
 import type {CheckSource} from '../check-source.js';
-import {type Block, type Cell, type Section, typed} from '../report.js';
+import {type ReportBlock, type Section, type TableCell, tableBlock, typed} from '../report.js';
 
-const names = {table: '', picture: '', isTold: true};
+const {captions, sections, years: said} = words.reports;
 
 /** A check among the earlier ones of its arm: what changed, the trend, pictures and all figures. */
 export function yearsPart({record: {check, issued}, history, voids}: CheckSource): Section[] {
@@ -17,10 +18,10 @@ export function yearsPart({record: {check, issued}, history, voids}: CheckSource
 	if (!years || voids?.voided) return [];
 	return [
 		{
-			title: 'Over the years',
+			title: sections.years,
 			blocks: [
-				...blocksOfShown([...years.changes, ...years.trend], names),
-				...blocksOfShown(years.pictures, names),
+				...blocksOfShown([...years.changes, ...years.trend]),
+				...blocksOfShown(years.pictures, {isTold: true}),
 				...checksTables(years.checks),
 			],
 		},
@@ -28,56 +29,48 @@ export function yearsPart({record: {check, issued}, history, voids}: CheckSource
 }
 
 /** Every check with its verdict and what it was measured with, and its figures place by place; newest first. */
-export function checksTables(checks: readonly PastCheck[]): Block[] {
+export function checksTables(checks: readonly PastCheck[]): ReportBlock[] {
 	const places = [...new Set(checks.flatMap(({probe}) => probe.map(({place}) => place)))];
 	return [
-		{
-			kind: 'table',
-			caption: 'All checks that count, newest first',
-			head: ['date', 'verdict', 'playing force', 'room', 'gauge and tools', 'id'],
-			rows: checks.map(checkRow),
-		},
-		...places.map(
-			(place): Block => ({
-				kind: 'table',
-				caption: `Figures at the ${placeLabel(place)} radius, percent of the playing force, each with its ± for 95 %`,
-				head: ['date', 'radius', 'side pull', 'hold band'],
-				rows: checks.flatMap(({date, probe}) =>
-					probe.filter((one) => one.place === place).map((one) => probeRow(date, one)),
-				),
-			}),
+		tableBlock(captions.checks, ['date', 'verdict', 'playingForce', 'room', 'tools', 'id'], checks.map(checkRow)),
+		...places.map((place) =>
+			tableBlock(
+				captions.figuresAt({place: placeLabel(place)}),
+				['date', 'radius', 'sidePull', 'holdBand'],
+				checks.flatMap(({date, probe}) => probe.filter((one) => one.place === place).map((one) => probeRow(date, one))),
+			),
 		),
 	];
 }
 
-function checkRow({date, verdict, atWorst, measuredWith, id}: PastCheck): readonly Cell[] {
+function checkRow({date, verdict, atWorst, measuredWith, id}: PastCheck): readonly TableCell[] {
 	const {playingMn, temperatureC = null, tools} = measuredWith ?? {};
 	return [
 		dayText(date),
 		verdictCell(verdict, atWorst),
 		playingMn === undefined ? '' : formatIn(playingMn, 'gf'),
-		temperatureC === null ? 'not known' : formatIn(temperatureC, 'celsius'),
+		temperatureC === null ? said.notKnown : formatIn(temperatureC, 'celsius'),
 		typed(tools ?? ''),
 		id,
 	];
 }
 
-const isVerdict = (word: string | null): word is Verdict => word !== null && word in verdictWord;
-const isAtWorst = (word: string | null): word is AtWorst => isVerdict(word) && word !== 'undecided';
+const isAtWorst = (word: string | null): word is AtWorst => word !== null && word in said.verdicts;
 
-const verdictCell = (verdict: string | null, atWorst: string | null): Cell => {
-	if (!isVerdict(verdict) || !isAtWorst(atWorst)) return 'none';
-	return {words: verdict === 'undecided' ? `${atWorst} at worst` : verdict.replace('-', ' '), verdict, atWorst};
+const verdictCell = (verdict: string | null, atWorst: string | null): TableCell => {
+	if (!isAtWorst(atWorst)) return said.noVerdict;
+	if (verdict === 'undecided') return {phrase: said.undecided[atWorst], verdict, atWorst};
+	return isAtWorst(verdict) ? {phrase: said.verdicts[verdict], verdict, atWorst} : said.noVerdict;
 };
 
-function probeRow(date: string, {radiusMm, ...figures}: PastProbe): readonly Cell[] {
+function probeRow(date: string, {radiusMm, ...figures}: PastProbe): readonly TableCell[] {
 	const {pullPct, pullUncertaintyPct, bandPct, bandUncertaintyPct} = figures;
 	const isKnown = pullPct !== null && pullUncertaintyPct !== null && bandPct !== null && bandUncertaintyPct !== null;
 	return [
 		dayText(date),
-		`${plainNumber(radiusMm)} mm`,
+		said.radius({radiusMm}),
 		...(isKnown
 			? [sideForce(pullPct, pullUncertaintyPct), span(bandPct, bandUncertaintyPct)]
-			: ['off scale', 'off scale']),
+			: [said.offScale, said.offScale]),
 	];
 }

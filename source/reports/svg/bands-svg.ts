@@ -1,57 +1,59 @@
-import {plainNumber} from '../../words/wording.js';
-import type {BandBar, Bands} from '../report.js';
-import {box, dot, label, stroke} from './element.js';
-import {type Entry, legend} from './legend.js';
-import {picture, pictureWidth, type Told} from './picture.js';
-import {type Scale, scaleOf, signed, ticksOf} from './scale.js';
+import {type BandBar, type BandBars, type BandsLayout, bandsLayout} from '../../pages/pictures/bands-layout.js';
+import {placesOn} from '../../pages/pictures/scale.js';
+import {words} from '../../words/index.js';
+import {
+	axisNumber,
+	box,
+	dot,
+	type LegendSample,
+	label,
+	legend,
+	picture,
+	pictureWidth,
+	stroke,
+	type Told,
+} from './shapes.js';
 
 const [left, right, top, rowHeight] = [92, pictureWidth - 14, 30, 34];
+const said = words.pictures;
+
+type Placing = (pct: number) => number;
 
 /** Hold bands to scale, one under the other, against zero and the limits of the pull. */
-export function bandsSvg(bands: Bands, told: Told): string {
-	const {rows, usablePct} = bands;
-	const reach = reachOf(usablePct, rows);
-	const scale = scaleOf([-reach, reach], [left, right]);
+export function bandsSvg(bands: BandBars, told: Told): string {
+	const {rows} = bands;
+	const layout = bandsLayout(bands);
+	const at = placesOn(layout.axis, [left, right]);
 	const bottom = top + rows.length * rowHeight;
-	const {height, content} = legend(entriesOf(bands), [8, bottom + 30], pictureWidth - 16);
+	const {height, content} = legend(bandSamples(bands), [8, bottom + 30], pictureWidth - 16);
 	return picture(told, bottom + 34 + height, [
-		...ground(bands, scale, bottom),
-		...rows.flatMap((row, index) => bar(row, top + (index + 0.5) * rowHeight, scale)),
-		...axis(scale, bottom),
+		...ground(layout, at, bottom),
+		...rows.flatMap((row, index) => bar(row, top + (index + 0.5) * rowHeight, at)),
+		stroke([left, bottom], [right, bottom], 'axis'),
+		...layout.manyTicks.flatMap((tick) => [
+			stroke([at(tick), bottom], [at(tick), bottom + 5], 'axis'),
+			label(at(tick), bottom + 19, axisNumber(tick), {'text-anchor': 'middle'}),
+		]),
 		...content,
 	]);
 }
 
-const reachOf = (usablePct: number, rows: readonly BandBar[]): number => {
-	const least = Math.max(
-		usablePct * 1.2,
-		...rows.flatMap(({lowPct, highPct}) => [Math.abs(lowPct), Math.abs(highPct)]),
-	);
-	return [5, 8, 10, 12, 16, 20, 30, 50, 100].find((one) => one >= least) ?? Math.ceil(least / 100) * 100;
-};
-
-function ground({goodPct, usablePct}: Bands, {at, high}: Scale, bottom: number): string[] {
-	const zone = (pct: number, className: string) =>
-		box(at(-Math.min(pct, high)), top, at(Math.min(pct, high)) - at(-Math.min(pct, high)), bottom - top, className);
-	const limit = (pct: number, className: string) =>
-		[-pct, pct].map((one) => stroke([at(one), top], [at(one), bottom], className));
-	return [
-		zone(usablePct, 'zone-usable'),
-		zone(goodPct, 'zone-good'),
-		...limit(goodPct, 'limit-good'),
-		...limit(usablePct, 'limit-usable'),
-		stroke([at(0), top - 6], [at(0), bottom + 6], 'zero'),
-		label(8, 18, '% of force', {class: 'soft'}),
-		label(left, 18, '\u25C4 in, toward the spindle', {class: 'soft'}),
-		label(right, 18, 'out, toward the rim \u25BA', {class: 'soft', 'text-anchor': 'end'}),
-	];
-}
+const ground = ({limits}: BandsLayout, at: Placing, bottom: number): string[] => [
+	...limits
+		.filter(({pct}) => pct > 0)
+		.map(({pct, zone}) => box(at(-pct), top, at(pct) - at(-pct), bottom - top, `zone-${zone}`)),
+	...limits.map(({pct, zone}) => stroke([at(pct), top], [at(pct), bottom], `limit-${zone}`)),
+	stroke([at(0), top - 6], [at(0), bottom + 6], 'zero'),
+	label(8, 18, said.ofForce, {class: 'soft'}),
+	label(left, 18, `\u25C4 ${said.towardSpindle}`, {class: 'soft'}),
+	label(right, 18, `${said.towardRim} \u25BA`, {class: 'soft', 'text-anchor': 'end'}),
+];
 
 /** The band from limit to limit with its ends, its middle as a dot, and how surely that is known as a whisker. */
 function bar(
 	{label: name, lowPct, highPct, pullPct, earlier, pullUncertaintyPct = 0}: BandBar,
 	y: number,
-	{at}: Scale,
+	at: Placing,
 ): string[] {
 	const kind = earlier ? 'band earlier' : 'band';
 	const [from, to] = [at(lowPct), at(highPct)];
@@ -71,27 +73,18 @@ const whisker = (from: number, to: number, y: number): string[] => [
 	stroke([to, y - 4], [to, y + 4], 'whisker'),
 ];
 
-const axis = ({at, low, high}: Scale, bottom: number): string[] => [
-	stroke([at(low), bottom], [at(high), bottom], 'axis'),
-	...ticksOf(low, high, 12).flatMap((tick) => [
-		stroke([at(tick), bottom], [at(tick), bottom + 5], 'axis'),
-		label(at(tick), bottom + 19, signed(tick), {'text-anchor': 'middle'}),
-	]),
-];
-
-function entriesOf({rows, goodPct, usablePct}: Bands): Entry[] {
-	const sample = (className: string) => (x: number, y: number) => stroke([x - 12, y], [x + 12, y], className);
+function bandSamples({rows, goodPct, usablePct}: BandBars): LegendSample[] {
+	const line = (className: string) => (x: number, y: number) => stroke([x - 12, y], [x + 12, y], className);
+	const band = (className: string) => (x: number, y: number) => box(x - 12, y - 6, 24, 12, className);
 	const isKnown = rows.some(({pullUncertaintyPct = 0}) => pullUncertaintyPct > 0);
 	return [
-		{draw: (x, y) => box(x - 12, y - 6, 24, 12, 'band'), text: 'hold band'},
+		{draw: band('band'), text: said.bands.band},
 		{
 			draw: (x, y) => [...(isKnown ? whisker(x - 11, x + 11, y) : []), dot(x, y, 'point')].join(''),
-			text: isKnown ? 'side pull and its ± (95 %)' : 'side pull',
+			text: isKnown ? said.bands.pullWithUncertainty : said.bands.pull,
 		},
-		...(rows.some(({earlier}) => earlier)
-			? [{draw: (x: number, y: number) => box(x - 12, y - 6, 24, 12, 'band earlier'), text: 'earlier'}]
-			: []),
-		{draw: sample('limit-good'), text: `good to ${plainNumber(goodPct)} % of pull`},
-		{draw: sample('limit-usable'), text: `usable to ${plainNumber(usablePct)} % of pull`},
+		...(rows.some(({earlier}) => earlier) ? [{draw: band('band earlier'), text: said.bands.earlier}] : []),
+		{draw: line('limit-good'), text: said.bands.goodTo({pct: goodPct})},
+		{draw: line('limit-usable'), text: said.bands.usableTo({pct: usablePct})},
 	];
 }

@@ -1,60 +1,67 @@
-import type {Curve} from '../report.js';
-import {dot, element, label, stroke} from './element.js';
-import {type Entry, legend} from './legend.js';
-import {picture, pictureWidth, type Told} from './picture.js';
-import {niceRange, type Scale, scaleOf, signed, ticksOf} from './scale.js';
+import {type CurveLayout, type CurveMark, curveLayout} from '../../pages/pictures/curve-layout.js';
+import {placesOn} from '../../pages/pictures/scale.js';
+import type {ShownAs, WantedAt} from '../../pages/shown-lines.js';
+import {words} from '../../words/index.js';
+import {element} from '../html/markup.js';
+import {axisNumber, dot, type LegendSample, label, legend, picture, pictureWidth, stroke, type Told} from './shapes.js';
 
 const [left, right, top, bottom] = [46, pictureWidth - 14, 26, 216];
+/** Beyond the first radius and the last, so that nothing stands on the edge. */
+const roomMm = 2;
+const rows = 8;
+/** The numbers under the axis have room for so many steps. */
+const mostSteps = 10;
+const said = words.pictures;
 
-type Scales = {readonly over: Scale; readonly up: Scale};
+type Spot = readonly [x: number, y: number];
+type Placings = {
+	readonly x: (radiusMm: number) => number;
+	readonly y: (pct: number) => number;
+};
 
 /** The wanted reading over the record, with the arm's own pull and what was read with the bias on. */
-export function curveSvg(curve: Curve, told: Told): string {
-	const {wanted, own, measured} = curve;
-	const radii = [...wanted, ...own, ...measured].map(({radiusMm}) => radiusMm);
-	const pcts = [
-		0,
-		...wanted.flatMap(({lowPct, highPct}) => [lowPct, highPct]),
-		...[...own, ...measured].map(({pct}) => pct),
-	];
-	const over = scaleOf([Math.min(...radii) - 2, Math.max(...radii) + 2], [left, right]);
-	const up = scaleOf(niceRange(Math.min(...pcts), Math.max(...pcts), 8), [bottom, top]);
-	const {height, content} = legend(entriesOf(curve), [8, bottom + 44], pictureWidth - 16);
+export function curveSvg(curve: ShownAs<'curve'>, told: Told): string {
+	const layout = curveLayout(curve, rows);
+	const {over, up} = layout;
+	const places = {
+		x: placesOn({low: over.low - roomMm, high: over.high + roomMm}, [left, right]),
+		y: placesOn(up, [bottom, top]),
+	};
+	const samples = layout.marks.map((mark) => ({draw: samplesBy[mark], text: said.curve.marks[mark].whole}));
+	const {height, content} = legend(samples, [8, bottom + 44], pictureWidth - 16);
 	return picture(told, bottom + 48 + height, [
-		...axes(over, up),
-		...wantedPart(curve, {over, up}),
-		...ownPart(curve, {over, up}),
-		...measuredPart(curve, {over, up}),
-		...leastMark(curve, {over, up}),
+		...axes(layout, places),
+		...wantedLine(curve, places),
+		...ownMarks(layout, places),
+		...measuredMarks(curve, layout, places),
+		...leastMark(layout, places),
 		...content,
 	]);
 }
 
-function axes(over: Scale, up: Scale): string[] {
+function axes({over, up, radiiMm}: CurveLayout, {x, y}: Placings): string[] {
 	return [
-		...ticksOf(up.low, up.high, 8).flatMap((tick) => [
-			stroke([left, up.at(tick)], [right, up.at(tick)], tick === 0 ? 'zero' : 'grid'),
-			label(left - 8, up.at(tick) + 4, signed(tick), {'text-anchor': 'end'}),
+		...up.ticks.flatMap(({pct}) => [
+			stroke([left, y(pct)], [right, y(pct)], pct === 0 ? 'zero' : 'grid'),
+			label(left - 8, y(pct) + 4, axisNumber(pct), {'text-anchor': 'end'}),
 		]),
 		stroke([left, bottom], [right, bottom], 'axis'),
-		...ticksOf(over.low, over.high, 10).flatMap((tick) => [
-			stroke([over.at(tick), bottom], [over.at(tick), bottom + 5], 'axis'),
-			label(over.at(tick), bottom + 19, String(tick), {'text-anchor': 'middle'}),
+		...radiiMm((over.high - over.low) / mostSteps).flatMap((radius) => [
+			stroke([x(radius), bottom], [x(radius), bottom + 5], 'axis'),
+			label(x(radius), bottom + 19, String(radius), {'text-anchor': 'middle'}),
 		]),
-		label(8, 13, '%, + toward the rim', {class: 'soft'}),
-		label(left, bottom + 36, '\u25C4 inside of the record', {class: 'soft'}),
-		label((left + right) / 2, bottom + 36, 'radius in mm', {class: 'soft', 'text-anchor': 'middle'}),
-		label(right, bottom + 36, 'outside \u25BA', {class: 'soft', 'text-anchor': 'end'}),
+		label(8, 13, said.plusTowardRim, {class: 'soft'}),
+		label(left, bottom + 36, `\u25C4 ${said.curve.inside}`, {class: 'soft'}),
+		label((left + right) / 2, bottom + 36, said.curve.radius, {class: 'soft', 'text-anchor': 'middle'}),
+		label(right, bottom + 36, `${said.curve.outside} \u25BA`, {class: 'soft', 'text-anchor': 'end'}),
 	];
 }
 
-const points = (list: readonly (readonly [number, number])[]): string =>
-	list.map(([x, y]) => `${x.toFixed(1)},${y.toFixed(1)}`).join(' ');
+const points = (list: readonly Spot[]): string => list.map(([x, y]) => `${x.toFixed(1)},${y.toFixed(1)}`).join(' ');
 
 /** The wanted reading as a line, and round it what another drag would make of it. */
-function wantedPart({wanted}: Curve, {over, up}: Scales): string[] {
-	const along = (pick: (one: Curve['wanted'][number]) => number) =>
-		wanted.map((one) => [over.at(one.radiusMm), up.at(pick(one))] as const);
+function wantedLine({wanted}: ShownAs<'curve'>, {x, y}: Placings): string[] {
+	const along = (pick: (one: WantedAt) => number) => wanted.map((one) => [x(one.radiusMm), y(pick(one))] as const);
 	return [
 		element('polygon', {
 			class: 'drag',
@@ -64,60 +71,42 @@ function wantedPart({wanted}: Curve, {over, up}: Scales): string[] {
 	];
 }
 
-function ownPart({own}: Curve, {over, up}: Scales): string[] {
-	const places = own
-		.toSorted((one, other) => one.radiusMm - other.radiusMm)
-		.map(({radiusMm, pct}) => [over.at(radiusMm), up.at(pct)] as const);
-	return [
-		element('polyline', {class: 'own', points: points(places)}),
-		...places.map(([x, y]) => dot(x, y, 'point-open', 4.5)),
-	];
+function ownMarks({own}: CurveLayout, {x, y}: Placings): string[] {
+	const places = own.map(({radiusMm, pct}) => [x(radiusMm), y(pct)] as const);
+	return [element('polyline', {class: 'own', points: points(places)}), ...places.map(([px, py]) => openDot(px, py))];
 }
 
 /** What was read, each joined to the curve by what is left over. */
-function measuredPart({measured, wanted}: Curve, {over, up}: Scales): string[] {
-	return measured.flatMap(({radiusMm, pct}) => {
-		const at = wanted.reduce<Curve['wanted'][number] | undefined>(
-			(best, one) => (best && Math.abs(best.radiusMm - radiusMm) <= Math.abs(one.radiusMm - radiusMm) ? best : one),
-			undefined,
-		);
-		const x = over.at(radiusMm);
-		return [...(at ? [stroke([x, up.at(at.pct)], [x, up.at(pct)], 'left-over')] : []), dot(x, up.at(pct), 'point', 5)];
+const measuredMarks = ({measured}: ShownAs<'curve'>, {wantedAt}: CurveLayout, {x, y}: Placings): string[] =>
+	measured.flatMap(({radiusMm, pct}) => {
+		const [wanted, across] = [wantedAt(radiusMm), x(radiusMm)];
+		return [
+			...(wanted ? [stroke([across, y(wanted.pct)], [across, y(pct)], 'left-over')] : []),
+			fullDot(across, y(pct)),
+		];
 	});
-}
 
-function leastMark({leastRadiusMm}: Curve, {over}: Scales): string[] {
-	if (leastRadiusMm === null || leastRadiusMm < over.low || leastRadiusMm > over.high) return [];
-	const x = over.at(leastRadiusMm);
+function leastMark({leastRadiusMm}: CurveLayout, {x}: Placings): string[] {
+	if (leastRadiusMm === null) return [];
+	const at = x(leastRadiusMm);
+	const corners = [
+		[at, bottom - 9],
+		[at - 5, bottom],
+		[at + 5, bottom],
+	] as const;
 	return [
-		element('polygon', {
-			class: 'least',
-			points: points([
-				[x, bottom - 9],
-				[x - 5, bottom],
-				[x + 5, bottom],
-			]),
-		}),
-		label(x + 8, bottom - 3, `least at ${Math.round(leastRadiusMm)}`, {class: 'soft'}),
+		element('polygon', {class: 'least', points: points(corners)}),
+		label(at + 8, bottom - 3, said.curve.leastAt({radiusMm: leastRadiusMm}), {class: 'soft'}),
 	];
 }
 
-function entriesOf({own, measured}: Curve): Entry[] {
-	const sample = (className: string) => (x: number, y: number) => stroke([x - 12, y], [x + 12, y], className);
-	return [
-		{draw: sample('wanted'), text: 'wanted reading'},
-		{
-			draw: (x, y) => element('rect', {x: x - 12, y: y - 6, width: 24, height: 12, class: 'drag'}),
-			text: 'if the drag is 0.05 more or less',
-		},
-		...(own.length > 0
-			? [{draw: (x: number, y: number) => dot(x, y, 'point-open', 4.5), text: 'read with bias off'}]
-			: []),
-		...(measured.length > 0
-			? [
-					{draw: (x: number, y: number) => dot(x, y, 'point', 5), text: 'read with bias on'},
-					{draw: (x: number, y: number) => stroke([x, y - 7], [x, y + 7], 'left-over'), text: 'left over'},
-				]
-			: []),
-	];
-}
+const openDot = (x: number, y: number): string => dot(x, y, 'point-open', 4.5);
+const fullDot = (x: number, y: number): string => dot(x, y, 'point', 5);
+
+const samplesBy: Readonly<Record<CurveMark, LegendSample['draw']>> = {
+	wanted: (x, y) => stroke([x - 12, y], [x + 12, y], 'wanted'),
+	band: (x, y) => element('rect', {x: x - 12, y: y - 6, width: 24, height: 12, class: 'drag'}),
+	own: openDot,
+	measured: fullDot,
+	leftOver: (x, y) => stroke([x, y - 7], [x, y + 7], 'left-over'),
+};

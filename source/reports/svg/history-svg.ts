@@ -1,84 +1,66 @@
-import {plainNumber} from '../../words/wording.js';
-import type {History} from '../report.js';
-import {dateTicks, dayNumber} from './dates.js';
-import {box, dot, label, stroke} from './element.js';
-import {picture, pictureWidth, type Told} from './picture.js';
-import {niceRange, type Scale, scaleOf, signed, ticksOf} from './scale.js';
+import {type HistoryLayout, type HistoryMark, historyLayout, roomBeside} from '../../pages/pictures/history-layout.js';
+import {placesOn} from '../../pages/pictures/scale.js';
+import type {ShownAs} from '../../pages/shown-lines.js';
+import {words} from '../../words/index.js';
+import {axisNumber, box, dot, label, picture, pictureWidth, stroke, type Told} from './shapes.js';
 
 const [left, right, top, bottom] = [46, pictureWidth - 14, 24, 196];
+const rows = 8;
+const said = words.pictures;
+
+type Placing = (value: number) => number;
 
 /** A figure over the years: each check with its uncertainty as a whisker, the limits as broken lines. */
-export function historySvg(history: History, told: Told): string {
-	const {points} = history;
-	const days = points.map(({date}) => dayNumber(date));
-	const [first, last] = [Math.min(...days), Math.max(...days)];
-	const span = Math.max(1, last - first);
+export function historySvg(history: ShownAs<'history'>, told: Told): string {
+	const layout = historyLayout(history, rows);
+	const {over, up, points} = layout;
 	// On the right, room is kept for the names of the limits.
-	const over = scaleOf([first - 0.04 * span, last + 0.4 * span], [left, right]);
-	const up = scaleOf(niceRange(...rangeOf(history), 7), [bottom, top]);
+	const [before, after] = roomBeside.map((part) => part * (over.high - over.low));
+	const x = placesOn({low: over.low - (before ?? 0), high: over.high + (after ?? 0)}, [left, right]);
+	const y = placesOn(up, [bottom, top]);
 	return picture(told, bottom + 34, [
-		...ground(history, up),
-		...sideAxis(up),
-		...dayAxis(
-			points.map(({date}) => date),
-			over,
-		),
-		...points.flatMap((point, index) => pointAt(point, over.at(days[index] ?? 0), up, points.length)),
+		...ground(layout, y),
+		...sideAxis(layout, y),
+		...dayAxis(layout, x),
+		...points.flatMap((point) => pointAt(point, x(point.day), y, points.length)),
 	]);
 }
 
-/** Zero is always on it, and the limits on the side where anything was measured. */
-function rangeOf({points, limitsPct}: History): [number, number] {
-	const lows = points.map(({pct, uncertaintyPct}) => pct - uncertaintyPct);
-	const highs = points.map(({pct, uncertaintyPct}) => pct + uncertaintyPct);
-	const [low, high] = [Math.min(0, ...lows), Math.max(0, ...highs)];
-	const below = low < 0 ? limitsPct.filter((one) => one < 0) : [];
-	const above = high > 0 ? limitsPct.filter((one) => one > 0) : [];
-	return [Math.min(low, ...below), Math.max(high, ...above)];
-}
-
-function ground({limitsPct}: History, {at, low, high}: Scale): string[] {
-	const sizes = [...new Set(limitsPct.map(Math.abs))].sort((one, other) => one - other);
-	const [good = 0, usable = good] = sizes;
-	const isTwoSided = limitsPct.some((one) => one < 0);
-	const zone = (size: number, className: string) => {
-		const [to, from] = [Math.min(high, size), Math.max(low, isTwoSided ? -size : 0)];
-		return box(left, at(to), right - left, at(from) - at(to), className);
-	};
-	const limits = limitsPct.filter((one) => one >= low && one <= high);
-	return [
-		zone(usable, 'zone-usable'),
-		zone(good, 'zone-good'),
-		...limits.flatMap((one) => {
-			const isGood = Math.abs(one) === good;
-			const name = `${isGood ? 'good' : 'usable'} to ${plainNumber(Math.abs(one))} %`;
-			return [
-				stroke([left, at(one)], [right, at(one)], isGood ? 'limit-good' : 'limit-usable'),
-				label(right - 4, at(one) + (one < 0 ? 13 : -4), name, {'text-anchor': 'end', class: 'soft'}),
-			];
-		}),
-		stroke([left, at(0)], [right, at(0)], 'zero'),
-	];
-}
-
-const sideAxis = ({at, low, high}: Scale): string[] => [
-	stroke([left, top], [left, bottom], 'axis'),
-	...ticksOf(low, high, 7).flatMap((tick) => [
-		stroke([left - 5, at(tick)], [left, at(tick)], 'axis'),
-		label(left - 8, at(tick) + 4, low < 0 ? signed(tick) : plainNumber(tick), {'text-anchor': 'end'}),
-	]),
-	label(8, 13, low < 0 ? '%, + toward the rim' : '% of force', {class: 'soft'}),
+const ground = ({zones, limits}: HistoryLayout, y: Placing): string[] => [
+	...zones.map(({zone, lowPct, highPct}) =>
+		box(left, y(highPct), right - left, y(lowPct) - y(highPct), `zone-${zone}`),
+	),
+	...limits.flatMap(({pct, zone}) => {
+		const upTo = {pct: Math.abs(pct)};
+		const name = zone === 'good' ? said.goodTo(upTo) : said.usableTo(upTo);
+		return [
+			stroke([left, y(pct)], [right, y(pct)], `limit-${zone}`),
+			label(right - 4, y(pct) + (pct < 0 ? 13 : -4), name, {'text-anchor': 'end', class: 'soft'}),
+		];
+	}),
+	stroke([left, y(0)], [right, y(0)], 'zero'),
 ];
 
-function dayAxis(dates: readonly string[], {at, low}: Scale): string[] {
+function sideAxis({up}: HistoryLayout, y: Placing): string[] {
+	// What rounding leaves below zero is no side.
+	const isTwoSided = up.low < -1e-6;
 	return [
-		stroke([left, bottom], [right, bottom], 'axis'),
-		...dateTicks(dates, low, Math.max(...dates.map(dayNumber))).flatMap(({day, text}) => [
-			stroke([at(day), bottom], [at(day), bottom + 5], 'axis'),
-			label(at(day), bottom + 19, text, {'text-anchor': anchorAt(at(day))}),
+		stroke([left, top], [left, bottom], 'axis'),
+		...up.ticks.flatMap(({pct}) => [
+			stroke([left - 5, y(pct)], [left, y(pct)], 'axis'),
+			label(left - 8, y(pct) + 4, isTwoSided ? axisNumber(pct) : String(pct), {'text-anchor': 'end'}),
 		]),
+		label(8, 13, isTwoSided ? said.plusTowardRim : said.ofForce, {class: 'soft'}),
 	];
 }
+
+const dayAxis = ({dayTicks}: HistoryLayout, x: Placing): string[] => [
+	stroke([left, bottom], [right, bottom], 'axis'),
+	...dayTicks.flatMap(({day, text}) => [
+		stroke([x(day), bottom], [x(day), bottom + 5], 'axis'),
+		label(x(day), bottom + 19, text, {'text-anchor': anchorAt(x(day))}),
+	]),
+];
 
 /** A text at the edge stays within the picture. */
 const anchorAt = (x: number): string => (x < left + 30 ? 'start' : x > right - 34 ? 'end' : 'middle');
@@ -86,10 +68,9 @@ const anchorAt = (x: number): string => (x < left + 30 ? 'start' : x > right - 3
 /** More points than this stand too close for the ends of their whiskers. */
 const fewPoints = 60;
 
-function pointAt({pct, uncertaintyPct}: History['points'][number], x: number, {at}: Scale, count: number): string[] {
-	const [high, low] = [at(pct + uncertaintyPct), at(pct - uncertaintyPct)];
-	const bar = stroke([x, high], [x, low], 'whisker');
-	if (count > fewPoints) return [bar, dot(x, at(pct), 'point', 2)];
-	const end = (y: number) => stroke([x - 4, y], [x + 4, y], 'whisker');
-	return [bar, end(high), end(low), dot(x, at(pct), 'point')];
+function pointAt({pct, lowPct, highPct}: HistoryMark, x: number, y: Placing, count: number): string[] {
+	const bar = stroke([x, y(highPct)], [x, y(lowPct)], 'whisker');
+	if (count > fewPoints) return [bar, dot(x, y(pct), 'point', 2)];
+	const end = (at: number) => stroke([x - 4, at], [x + 4, at], 'whisker');
+	return [bar, end(y(highPct)), end(y(lowPct)), dot(x, y(pct), 'point')];
 }

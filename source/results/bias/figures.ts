@@ -6,13 +6,13 @@ import {leastSkatingRadiusMm, skatingFraction, wantedReadingPct} from '../../mea
 import {mean} from '../../measures/statistics.js';
 import type {Document} from '../document-schema.js';
 import {type BiasFigures, type BiasFitFigures, type BiasRow, isMeasured, type RadiusFigures} from '../figures-types.js';
-import {isOffScale, type SeriesRead} from '../series-read.js';
+import {reachesScaleTop, type SeriesRead} from '../series-read.js';
 
 type BiasReading = NonNullable<NonNullable<Document['bias']>['readings']>[number];
 
 /** Readings with the bias on that have figures: nothing in them off scale. */
-export const usableReadings = ({document: {bias}, settings}: SeriesRead): BiasReading[] =>
-	(bias?.readings ?? []).filter((reading) => !isOffScale(reading, settings));
+export const usableReadings = ({document: {bias}, conditions}: SeriesRead): BiasReading[] =>
+	(bias?.readings ?? []).filter((reading) => !reachesScaleTop(reading, conditions));
 
 /** The drag of a document; the usual assumption where none is given. */
 export const dragOf = ({bias}: Document): number => bias?.effectiveDrag ?? defaults.effectiveDrag.value;
@@ -22,13 +22,13 @@ const ownPulls = (probe: readonly RadiusFigures[]): ForceAt[] =>
 
 /** The question that the best setting answers; undefined where no probe radius has figures. */
 export function biasProblem(series: SeriesRead, probe: readonly RadiusFigures[]): BiasProblem | undefined {
-	const {document, settings, zero} = series;
+	const {document, conditions, zero} = series;
 	const {arm} = document;
 	const own = ownPulls(probe);
 	if (own.length === 0) return;
 	const bias = usableReadings(series).map(({radiusMm, rounds}) => ({
 		radiusMm,
-		pct: mean(roundCentresPct(rounds, settings.factor)) - zero.pct - ownPullAt(arm, own, radiusMm),
+		pct: mean(roundCentresPct(rounds, conditions.factor)) - zero.pct - ownPullAt(arm, own, radiusMm),
 	}));
 	return {arm, drag: dragOf(document), own, bias};
 }
@@ -73,7 +73,9 @@ function leverOf(readings: readonly BiasReading[]): BiasFigures['lever'] {
 
 /** Hold bands with the bias on, in percent. */
 export const biasBandsPct = (series: SeriesRead): number[] =>
-	usableReadings(series).map(({rounds}) => bandPct(roundWidthsPct(rounds, series.settings.factor), series.settings));
+	usableReadings(series).map(({rounds}) =>
+		bandPct(roundWidthsPct(rounds, series.conditions.factor), series.conditions),
+	);
 
 /** Skating, the bias measured against it, and the best setting; null without a bias part or without any own pull. */
 export function biasFigures(series: SeriesRead, probe: readonly RadiusFigures[]): BiasFigures | null {

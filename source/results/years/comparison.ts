@@ -4,14 +4,13 @@ import type {MeasuredWith, PastCheck, PastProbe} from '../../check/past-check.js
 import {type Change, type CheckedForce, changeBetween} from '../../measures/change.js';
 import {isAbove} from '../../measures/compare.js';
 import {rootSumSquares} from '../../measures/statistics.js';
-import {formatIn} from '../../units.js';
-import {plainNumber} from '../../words/wording.js';
+import type {Nothing, Said} from '../../said.js';
 
-export type Figure = 'pull' | 'band';
+type ComparedName = 'pull' | 'band';
 
 /** How one figure at one radius stands against an earlier check. */
 export type ComparedFigure = {
-	readonly figure: Figure;
+	readonly figure: ComparedName;
 	readonly place: string;
 	readonly radiusMm: number;
 	/** Playing force of the present check: a difference in percent is of it. */
@@ -23,9 +22,9 @@ export type Comparison = {
 	readonly then: PastCheck;
 	readonly figures: readonly ComparedFigure[];
 	/** What was otherwise then, though it can be compared. */
-	readonly notes: readonly string[];
+	readonly notes: readonly Said<NoteValues>[];
 	/** Why it cannot be compared, as a whole or at a radius. */
-	readonly obstacles: readonly string[];
+	readonly obstacles: readonly Said<ObstacleValues>[];
 };
 
 const mn = (pct: number, playingMn: number): number => (pct / 100) * playingMn;
@@ -50,7 +49,7 @@ const pullUncertaintyOf = (
 
 /** A figure as a force; undefined where it was not measured. */
 function forceOf(
-	figure: Figure,
+	figure: ComparedName,
 	probe: PastProbe,
 	measuredWith: MeasuredWith,
 	isOwn: boolean,
@@ -68,42 +67,46 @@ const isSameRadius = (one: number, other: number): boolean =>
 export const probeAt = ({probe}: PastCheck, radiusMm: number): PastProbe | undefined =>
 	probe.find((one) => isSameRadius(one.radiusMm, radiusMm));
 
+/** What forbids comparing two checks, by id; `date` is the day of the earlier one. */
+export type ObstacleValues = {
+	'no-figures': Dated;
+	'other-loading': Dated & {readonly before: string; readonly today: string};
+	'other-length': Dated & {readonly thenMm: number; readonly nowMm: number};
+	'radius-missing': Dated & {readonly radiusMm: number};
+};
+type Dated = {readonly date: string};
+
 /** What forbids comparing two checks at all. */
-export function obstaclesOf({measuredWith: now}: PastCheck, {measuredWith: then}: PastCheck): string[] {
-	if (!now || !then) return ['one of the two came to no figures'];
-	return [
-		...(now.loading === then.loading
-			? []
-			: [`its tracking force was made by ${loadingWords(then.loading)} then, by ${loadingWords(now.loading)} now`]),
-		...(isAbove(Math.abs(now.effectiveLengthMm - then.effectiveLengthMm), 0)
-			? [
-					`its effective length was ${formatIn(then.effectiveLengthMm, 'mm')} then, ${formatIn(now.effectiveLengthMm, 'mm')} now`,
-				]
-			: []),
-	];
+export function obstaclesOf(
+	{measuredWith: now}: PastCheck,
+	{date, measuredWith: then}: PastCheck,
+): Said<ObstacleValues>[] {
+	if (!now || !then) return [{id: 'no-figures', values: {date}}];
+	const found: Said<ObstacleValues>[] = [];
+	if (now.loading !== then.loading)
+		found.push({id: 'other-loading', values: {date, before: then.loading, today: now.loading}});
+	if (isAbove(Math.abs(now.effectiveLengthMm - then.effectiveLengthMm), 0))
+		found.push({id: 'other-length', values: {date, thenMm: then.effectiveLengthMm, nowMm: now.effectiveLengthMm}});
+	return found;
 }
 
-const loadingWords = (loading: string): string => (loading === 'spring' ? 'a spring' : 'gravity');
-const guardWords: Readonly<Record<string, string>> = {
-	included: 'weighed with the guard',
-	'left-out': 'weighed without the guard',
-	none: 'without a guard',
+/** What was otherwise, by id; forces can be compared all the same. */
+export type NoteValues = {
+	/** In one of the two at least; so pulls are compared with what the tilt makes of them. */
+	'level-not-read': Nothing;
+	'other-force': {readonly thenMn: number; readonly nowMn: number};
+	/** Names as typed. */
+	'other-tools': {readonly before: string; readonly today: string};
+	'other-guard': {readonly before: string; readonly today: string};
 };
 
-/** What was otherwise, though forces can be compared all the same. */
-function notesOf({measuredWith: now}: PastCheck, {measuredWith: then}: PastCheck): string[] {
-	if (!now || !then) return [];
-	return [
-		...(isAbove(Math.abs(now.playingMn - then.playingMn), 0)
-			? [
-					`the playing force was ${formatIn(then.playingMn, 'gf')} then, ${formatIn(now.playingMn, 'gf')} now, so forces are compared`,
-				]
-			: []),
-		...(now.tools === then.tools ? [] : [`measured with '${then.tools}' then, with '${now.tools}' now`]),
-		...(now.guard === then.guard
-			? []
-			: [`${guardWords[then.guard] ?? then.guard} then, ${guardWords[now.guard] ?? now.guard} now`]),
-	];
+function notesOf(now: MeasuredWith, then: MeasuredWith): Said<NoteValues>[] {
+	const found: Said<NoteValues>[] = [];
+	if (isAbove(Math.abs(now.playingMn - then.playingMn), 0))
+		found.push({id: 'other-force', values: {thenMn: then.playingMn, nowMn: now.playingMn}});
+	if (now.tools !== then.tools) found.push({id: 'other-tools', values: {before: then.tools, today: now.tools}});
+	if (now.guard !== then.guard) found.push({id: 'other-guard', values: {before: then.guard, today: now.guard}});
+	return found;
 }
 
 /** A check against an earlier one of the same arm. */
@@ -128,12 +131,12 @@ export function comparisonOf(now: PastCheck, then: PastCheck): Comparison {
 	return {
 		then,
 		figures,
-		notes: [...(isOwn ? [] : [levelNotRead]), ...notesOf(now, then)],
-		obstacles: missing.map(({radiusMm}) => `there are no figures of both at ${plainNumber(radiusMm)} mm`),
+		notes: [...(isOwn ? [] : [levelNotRead]), ...notesOf(measuredWith, thenWith)],
+		obstacles: missing.map(({radiusMm}) => ({id: 'radius-missing', values: {date: then.date, radiusMm}})),
 	};
 }
 
-const levelNotRead = 'the level was not read both times, so pulls are compared with what the tilt makes of them';
+const levelNotRead: Said<NoteValues> = {id: 'level-not-read', values: {}};
 
 const ranks = {changed: 2, perhaps: 1, 'not changed': 0} as const;
 

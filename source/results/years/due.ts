@@ -41,11 +41,3 @@ export function dueArms(all: readonly PastCheck[], profiles: readonly Profile[],
 		})
 		.sort((one, other) => (one.date < other.date ? -1 : one.date > other.date ? 1 : one.arm < other.arm ? -1 : 1));
 }
-
-const days = (count: number): string => (count === 1 ? '1 day' : `${count} days`);
-
-/** How far off a date is: 'due for 12 days', 'due today', 'in 40 days'. */
-export function dueText({inDays}: DueArm): string {
-	if (inDays === 0) return 'due today';
-	return inDays < 0 ? `due for ${days(-inDays)}` : `in ${days(inDays)}`;
-}

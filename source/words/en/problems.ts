@@ -1,6 +1,7 @@
 import type {ProblemValues, SpanMm, UnconfirmedStep, WayId} from '../../procedure/problem.js';
 import type {Sentences} from '../../said.js';
-import {decimalsApart, formatIn} from '../../units.js';
+import {decimalsApart} from '../../units.js';
+import {degrees, inUnit, mm, percent, plainNumber, rounded} from '../numbers.js';
 
 /** What is left to do where a line of a list is answered with no. */
 const lineLeft = {
@@ -35,7 +36,7 @@ const notConfirmed: Readonly<Record<UnconfirmedStep, string>> = {
 	'back-covers': 'The deck is not ready to play yet.',
 };
 
-const reach = ({leastMm, mostMm}: SpanMm): string => `from ${leastMm.toFixed(1)} to ${mostMm.toFixed(1)} mm`;
+const reach = ({leastMm, mostMm}: SpanMm): string => `from ${rounded(leastMm, 1)} to ${rounded(mostMm, 1)} mm`;
 
 /** What a person reads of each problem. */
 export const problems: Sentences<ProblemValues> = {
@@ -48,44 +49,44 @@ export const problems: Sentences<ProblemValues> = {
 		`With these lengths the stylus reaches only radii ${reach(reached)}: it never crosses the record.`,
 	'no-such-arm': () => 'No arm of this effective length has these two null radii.',
 	'pivot-not-believable': ({pivotMm, leastMm, mostMm}) =>
-		`The pivot distance would come out as ${formatIn(pivotMm, 'mm')}; ${leastMm} to ${mostMm} mm is believable.`,
+		`The pivot distance would come out as ${inUnit(pivotMm, 'mm')}; ${plainNumber(leastMm)} to ${mm(mostMm)} is believable.`,
 	'offset-not-known': () =>
 		'One null radius says where the pivot is only together with the offset angle, which is not known.',
 	'radius-out-of-reach': ({radiusMm, ...reached}) =>
-		`The stylus does not reach a radius of ${formatIn(radiusMm, 'mm')}: this arm reaches ${reach(reached)}.`,
+		`The stylus does not reach a radius of ${inUnit(radiusMm, 'mm')}: this arm reaches ${reach(reached)}.`,
 	'outer-not-larger': ({outerMm, innerMm}) =>
-		`The outer radius (${formatIn(outerMm, 'mm')}) must be larger than the inner one (${formatIn(innerMm, 'mm')}).`,
-	'radius-taken': ({radiusMm}) => `There is a probe at ${formatIn(radiusMm, 'mm')} already; choose another radius.`,
+		`The outer radius (${inUnit(outerMm, 'mm')}) must be larger than the inner one (${inUnit(innerMm, 'mm')}).`,
+	'radius-taken': ({radiusMm}) => `There is a probe at ${inUnit(radiusMm, 'mm')} already; choose another radius.`,
 	'stop-takes-hold': ({leastMm}) =>
-		`The automatic stop takes hold of the arm inside ${leastMm} mm; choose ${leastMm} mm or more.`,
+		`The automatic stop takes hold of the arm inside ${mm(leastMm)}; choose ${mm(leastMm)} or more.`,
 	'middle-not-between': ({innerMm, outerMm}) =>
-		`The middle radius must lie between the inner one (${formatIn(innerMm, 'mm')}) and the outer one (${formatIn(outerMm, 'mm')}).`,
+		`The middle radius must lie between the inner one (${inUnit(innerMm, 'mm')}) and the outer one (${inUnit(outerMm, 'mm')}).`,
 	'low-force-too-high': () => 'The lowest force of the range is above the playing force.',
 	'high-force-too-low': () => 'The highest force of the range is below the playing force.',
 	'mat-meets-guard': () => 'With the mat on, a guard this deep would touch it.',
 	'level-read-once': () => "One reading alone does not pass: the level's own error may be larger than the tilt.",
 	'tilt-too-much': ({sharePct, allowedPct}) =>
-		`The tilt alone pushes the stylus by ${sharePct.toFixed(decimalsApart(sharePct, allowedPct, 2))} %; ${allowedPct} % is allowed.`,
+		`The tilt alone pushes the stylus by ${percent(sharePct, decimalsApart(sharePct, allowedPct, 2))}; ${plainNumber(allowedPct)} % is allowed.`,
 	'deck-leans': ({leanDeg, allowedDeg}) =>
-		`The deck leans by ${leanDeg.toFixed(decimalsApart(leanDeg, allowedDeg, 2))}°; ${allowedDeg}° is allowed.`,
+		`The deck leans by ${degrees(leanDeg, decimalsApart(leanDeg, allowedDeg, 2))}; ${plainNumber(allowedDeg)}° is allowed.`,
 	'guard-mass-not-known': () => 'The guard was left out and its mass is not known, so the carried force is unknown.',
 	'weigh-with-guard': () => 'Put the guard on and weigh again, without zeroing the scale on it.',
 	'force-range-not-known': ({carriedMn}) =>
-		`The cartridge's range is not known, so nobody can say whether ${formatIn(carriedMn, 'gf')} is safe for it.`,
+		`The cartridge's range is not known, so nobody can say whether ${inUnit(carriedMn, 'gf')} is safe for it.`,
 	'force-outside-range': ({carriedMn, side, lowMn, highMn}) =>
-		`The gauge would carry ${formatIn(carriedMn, 'gf')}, ${side} the cartridge's range of ${formatIn(lowMn, 'gf')} to ${formatIn(highMn, 'gf')}.`,
+		`The gauge would carry ${inUnit(carriedMn, 'gf')}, ${side} the cartridge's range of ${inUnit(lowMn, 'gf')} to ${inUnit(highMn, 'gf')}.`,
 	'stylus-height': ({stylusMm, side, lowMm, highMm}) =>
-		`${stylusMm} mm is too ${side}: the stylus should stand ${lowMm} to ${highMm} mm above the surface.`,
+		`${mm(stylusMm)} is too ${side}: the stylus should stand ${plainNumber(lowMm)} to ${mm(highMm)} above the surface.`,
 	'guard-too-near': ({guardMm}) =>
-		`The guard's underside is only ${guardMm.toFixed(1)} mm above the surface; more than 0.5 mm is needed.`,
+		`The guard's underside is only ${rounded(guardMm, 1)} mm above the surface; more than 0.5 mm is needed.`,
 	'closing-off-scale': () =>
 		'The closing round is off scale, though the inner rounds were not: something moved. Probe again.',
 	'closing-moved': ({movedPct}) =>
-		`Something moved: the closing round is ${Math.abs(movedPct).toFixed(2)} % away from the inner rounds. Probe again.`,
+		`Something moved: the closing round is ${percent(Math.abs(movedPct), 2)} away from the inner rounds. Probe again.`,
 	'not-weighed': () => 'It was not weighed as played.',
 	'playing-force-off': ({weighedMn, playingMn, offPct, allowedPct}) => {
-		const size = Math.abs(offPct).toFixed(decimalsApart(Math.abs(offPct), allowedPct, 1));
-		return `${formatIn(weighedMn, 'gf')} is ${size} % ${offPct > 0 ? 'more' : 'less'} than the playing force of ${formatIn(playingMn, 'gf')}; within ${allowedPct} % is wanted.`;
+		const size = percent(Math.abs(offPct), decimalsApart(Math.abs(offPct), allowedPct, 1));
+		return `${inUnit(weighedMn, 'gf')} is ${size} ${offPct > 0 ? 'more' : 'less'} than the playing force of ${inUnit(playingMn, 'gf')}; within ${plainNumber(allowedPct)} % is wanted.`;
 	},
 };
 

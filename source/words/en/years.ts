@@ -1,2 +1,107 @@
-/** Comparison, trend and due dates. */
-export const years = {};
+import type {ChangeVerdict} from '../../measures/change.js';
+import type {Trend} from '../../measures/trend.js';
+import {dayText} from '../dates.js';
+import {listed, mm, percent, plainNumber, printsAsZero, rounded, span} from '../numbers.js';
+import {forceWithWay, sideForce} from './figures.js';
+
+/** A figure at a radius, and how it moved since an earlier check, in percent of the playing force. */
+type Moved = {
+	readonly figure: 'pull' | 'band';
+	/** What the radius is called. */
+	readonly place: string;
+	readonly radiusMm: number;
+	readonly movedPct: number;
+	readonly uncertaintyPct: number;
+};
+
+type AtRadius = Pick<Moved, 'place' | 'radiusMm'>;
+/** Day of an earlier check, yyyy-mm-dd. */
+type Since = {readonly date: string};
+
+/** The word for a change, the same everywhere. */
+const verdicts: Readonly<Record<ChangeVerdict, string>> = {
+	changed: 'changed',
+	perhaps: 'perhaps; probe once more',
+	'not changed': 'not changed',
+};
+
+/** Which way a figure went: a pull toward rim or spindle, a band wider or narrower. */
+function wayOfChange({figure, movedPct}: Moved): string {
+	if (figure === 'band') return movedPct < 0 ? 'narrower' : 'wider';
+	return movedPct < 0 ? 'toward the spindle' : 'toward the rim';
+}
+
+/** '1.4 ± 0.6 % toward the rim'; a difference that prints as zero has no way. */
+function sizeOfChange(moved: Moved): string {
+	const size = `${rounded(Math.abs(moved.movedPct), 1)} ± ${percent(moved.uncertaintyPct, 1)}`;
+	return printsAsZero(moved.movedPct, 1) ? size : `${size} ${wayOfChange(moved)}`;
+}
+
+const atRadius = ({place, radiusMm}: AtRadius): string => `at the ${place} radius (${mm(radiusMm)})`;
+const nameOf = (moved: Moved): string => `${moved.figure === 'pull' ? 'pull' : 'hold band'} ${atRadius(moved)}`;
+
+/** A slope: '0.52 ± 0.07 %'; without the ± where that would be printed as zero. */
+const slopeText = ({slope, slopeUncertainty}: Trend): string =>
+	printsAsZero(slopeUncertainty, 2)
+		? percent(Math.abs(slope), 2)
+		: `${rounded(Math.abs(slope), 2)} ± ${percent(slopeUncertainty, 2)}`;
+
+const towardText = ({slope}: Trend): string => (slope < 0 ? 'toward the spindle' : 'toward the rim');
+
+type TrendAt = AtRadius & {readonly trend: Trend; readonly checks: number};
+
+const pointList = (
+	points: readonly (Since & {readonly pct: number; readonly uncertaintyPct: number})[],
+	text: typeof span,
+) => points.map(({date, pct, uncertaintyPct}) => `${dayText(date)} ${text(pct, uncertaintyPct)}`).join('; ');
+
+type HistoryAt = AtRadius & {readonly points: Parameters<typeof pointList>[0]};
+
+/** How a check stands against those before it. */
+const comparison = {
+	summary: {
+		changed: 'CHANGED since the last check.',
+		perhaps: 'PERHAPS CHANGED since the last check: probe once more.',
+		'not changed': 'Not changed since the last check.',
+	} satisfies Record<ChangeVerdict, string>,
+	notWithLast: ({date}: Since) => `Not comparable with the last check, of ${dayText(date)}.`,
+	moved: ({date, verdict, ...moved}: Since & Moved & {readonly verdict: ChangeVerdict}) =>
+		`The ${nameOf(moved)} ${moved.figure === 'pull' ? 'moved' : 'became'} ${sizeOfChange(moved)} since ${dayText(date)}: ${verdicts[verdict]}.`,
+	unchanged: ({date, figures}: Since & {readonly figures: readonly Moved[]}) =>
+		`Not changed since ${dayText(date)}: ${listed(figures.map((one) => `${nameOf(one)}, ${sizeOfChange(one)}`))}.`,
+	done: ({what}: {readonly what: string}) =>
+		`Done since the last check: ${what}. A new stretch of its history begins here.`,
+	room: ({byC, place, radiusMm, pullPct}: AtRadius & {readonly byC: number; readonly pullPct: number}) =>
+		`The room is ${rounded(Math.abs(byC), 0)} °C ${byC > 0 ? 'warmer' : 'colder'}: from its history that alone would move the pull ${atRadius({place, radiusMm})} by ${forceWithWay(pullPct, '%', 1)}.`,
+	wireFirst: 'Likely first: the wire, stiff or in a free loop as it is, creeps over the seasons.',
+	againstFirst: 'Against the first check of this stretch:',
+};
+
+/** The long run of an arm. */
+const longRun = {
+	drifts: ({trend, checks, date, ...radius}: TrendAt & Since) =>
+		`Pull ${atRadius(radius)}: drifts ${slopeText(trend)} a year ${towardText(trend)} (${checks} checks since ${dayText(date)}).`,
+	noTrend: ({trend, checks, date, ...radius}: TrendAt & Since) =>
+		printsAsZero(trend.slope, 2) && printsAsZero(trend.slopeUncertainty, 2)
+			? `Pull ${atRadius(radius)}: no trend seen; the readings agree within their step (${checks} checks since ${dayText(date)}).`
+			: `Pull ${atRadius(radius)}: no trend seen (${trend.slope < 0 ? '-' : ''}${slopeText(trend)} a year, ${checks} checks since ${dayText(date)}).`,
+	seasonOpen: (radius: AtRadius) =>
+		`Pull ${atRadius(radius)}: season not told from drift; one check in another season, or the temperature beside each, would tell.`,
+	withTemperature: ({trend, checks, ...radius}: TrendAt) =>
+		`Pull ${atRadius(radius)}: goes with the temperature, ${slopeText(trend)} per °C ${towardText(trend)} (${checks} checks).`,
+	tooFew: ({checks, least}: {readonly checks: number; readonly least: number}) =>
+		`${checks} checks so far; a trend is looked for from ${plainNumber(least)} on.`,
+};
+
+/** The pictures of pull and hold band over time. */
+const pictures = {
+	pull: ({place, radiusMm}: AtRadius) => `pull, ${place} ${mm(radiusMm)}, up is toward the rim`,
+	pullInWords: ({place, radiusMm, points}: HistoryAt) =>
+		`Pull at the ${place} ${mm(radiusMm)} radius over time: ${pointList(points, sideForce)}.`,
+	band: ({place, radiusMm}: AtRadius) => `hold band, ${place} ${mm(radiusMm)}`,
+	bandInWords: ({place, radiusMm, points}: HistoryAt) =>
+		`Hold band at the ${place} ${mm(radiusMm)} radius over time: ${pointList(points, span)}.`,
+};
+
+/** Comparison, trend and pictures over the years. */
+export const years = {comparison, longRun, pictures};

@@ -46,7 +46,7 @@ const figuresOf = ({store}: DataFolder): unknown =>
 		const record = store.record(id);
 		if (record instanceof StoreError) throw record;
 		const found = documentOfCheck(record.check);
-		return found.ok ? compute(found.document) : found.sentence;
+		return found.ok ? compute(found.document) : found.missing;
 	});
 
 describe('From one data folder to another', () => {

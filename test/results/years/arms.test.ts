@@ -16,7 +16,7 @@ const kept = profilesWith([], last.check, last.finishedAt);
 const rename = (profiles: readonly Profile[], kind: string, typed: string): readonly Profile[] => {
 	const id = profiles.find((one) => one.kind === kind)?.id ?? '';
 	const done = renamed(profiles, {id, typed, checkedArms: ['north deck'], at: '2026-07-01T09:00:00Z'});
-	if (!done.ok) throw new Error(done.sentence);
+	if (!done.ok) throw new Error(done.refusal.id);
 	return done.profiles;
 };
 

@@ -3,7 +3,18 @@ import {describe, expect, it} from 'vitest';
 import type {PastCheck} from '../../../source/check/past-check.js';
 import {comparisonLines} from '../../../source/pages/years/comparison-lines.js';
 import {trendLines} from '../../../source/pages/years/trend-lines.js';
-import {changeSince, comparisonOf, comparisonsOf, stretchOf} from '../../../source/results/years/comparison.js';
+import {
+	changeSince,
+	comparisonOf,
+	comparisonsOf,
+	obstaclesOf,
+	stretchOf,
+} from '../../../source/results/years/comparison.js';
+import {obstacleText} from '../../../source/words/results-text.js';
+import {beginning, withAnyNumbers, words} from '../../helpers/said.js';
+
+const {comparison, longRun} = words.years;
+const inner = {place: 'inner', radiusMm: 68};
 
 type Figures = {pull?: number; band?: number; u?: number; tilt?: number | null; tiltU?: number | null};
 
@@ -48,6 +59,16 @@ const measuredWith = (one: PastCheck, more: Partial<NonNullable<PastCheck['measu
 });
 
 const then = pastCheck('2026-05-04', {});
+const moved = (one: Partial<Parameters<typeof comparison.moved>[0]>): string =>
+	comparison.moved({
+		...inner,
+		figure: 'pull',
+		movedPct: 0,
+		uncertaintyPct: 0.42,
+		date: then.date,
+		verdict: 'changed',
+		...one,
+	});
 const text = (now: PastCheck, earlier: readonly PastCheck[], wireMoves = false): string =>
 	comparisonLines(now, earlier, {wireMoves})
 		.map((one) => (one.kind === 'line' ? one.text : ''))
@@ -57,17 +78,26 @@ describe('A check against an earlier one', () => {
 	it('says the size and the way of what changed', () => {
 		// U of each 0.3 %, of both √(0.3² + 0.3²) = 0.42 %.
 		const said = text(pastCheck('2026-11-25', {pull: 2.4}), [then]);
-		expect(said).toMatch(/^CHANGED since the last check\./);
+		expect(said.startsWith(comparison.summary.changed)).toBe(true);
+		const {date} = then;
+		expect(said).toContain(moved({movedPct: 1.4, date}));
+		const still = {movedPct: 0, uncertaintyPct: 0.42};
 		expect(said).toContain(
-			'The pull at the inner radius (68 mm) moved 1.4 ± 0.4 % toward the rim since 4 May 2026: changed.',
+			comparison.unchanged({
+				date,
+				figures: [
+					{...inner, figure: 'band', ...still},
+					{place: 'outer', radiusMm: 136, figure: 'pull', ...still},
+					{place: 'outer', radiusMm: 136, figure: 'band', ...still},
+				],
+			}),
 		);
-		expect(said).toContain('Not changed since 4 May 2026: hold band at the inner radius (68 mm), 0.0 ± 0.4 %');
 	});
 
 	it('tells narrower from wider and spindle from rim', () => {
 		const said = text(pastCheck('2026-11-25', {pull: -1, band: 0.5}), [then]);
-		expect(said).toContain('moved 2.0 ± 0.4 % toward the spindle');
-		expect(said).toContain('became 1.5 ± 0.4 % narrower');
+		expect(said).toContain(moved({movedPct: -2}));
+		expect(said).toContain(moved({movedPct: -1.5, figure: 'band'}));
 	});
 
 	it('needs more than half a percent of the tracking force, however sure it is', () => {
@@ -90,7 +120,7 @@ describe('A check against an earlier one', () => {
 			'changed',
 		]);
 		const said = text(pastCheck('2026-11-25', {pull: 2.2, u: 0.8}), [pastCheck('2026-05-04', {u: 0.6})]);
-		expect(said).toMatch(/^PERHAPS CHANGED since the last check: probe once more\./);
+		expect(said.startsWith(comparison.summary.perhaps)).toBe(true);
 	});
 
 	it('learns no spread of its own from what the arm did before', () => {
@@ -107,7 +137,7 @@ describe('A check against an earlier one', () => {
 		// Then √(0.3² + (1.96·0.3)²) = 0.66 %, with the 0.3 % of now 0.73 %: 0.8 % is 1.1 times that.
 		const old = measuredWith(then, {withoutSettingUp: true});
 		expect(changeSince(now, [old])).toBe('perhaps');
-		expect(text(now, [old])).toContain('moved 0.8 ± 0.7 % toward the rim');
+		expect(text(now, [old])).toContain(moved({movedPct: 0.8, uncertaintyPct: 0.73, verdict: 'perhaps'}));
 		// The band never knew of it.
 		expect(comparisonOf(now, old).figures.find(({figure}) => figure === 'band')?.change.uncertaintyMn).toBeCloseTo(
 			0.2 * Math.hypot(0.3, 0.3),
@@ -131,7 +161,7 @@ describe('A check against an earlier one', () => {
 	});
 
 	it('compares pulls as they are where the level was not read both times, and says so', () => {
-		const told = 'The level was not read both times, so pulls are compared with what the tilt makes of them.';
+		const told = words.results.notes['level-not-read']({});
 		const unread = pastCheck('2026-11-25', {pull: 2.2, tilt: null}, {pull: 2.2, tilt: null});
 		expect(text(unread, [then])).toContain(told);
 		const before = pastCheck('2026-05-04', {tilt: -1.2}, {tilt: -1.2});
@@ -143,16 +173,29 @@ describe('A check against an earlier one', () => {
 	it('compares forces: the same torque under another tracking force is no change', () => {
 		const lighter = measuredWith(pastCheck('2026-11-25', {pull: 2, band: 4}, {pull: 2, band: 4}), {playingMn: 10});
 		expect(changeSince(lighter, [then])).toBe('not changed');
-		expect(text(lighter, [then])).toMatch(/The playing force was 2\.039 g then, 1\.02 g now, so forces are compared\./);
+		const note = words.results.notes['other-force']({thenMn: 20, nowMn: 10});
+		for (const printed of ['2.039 g', '1.02 g']) expect(note).toContain(printed);
+		expect(text(lighter, [then])).toContain(note);
 	});
 
 	it.each([
-		['another effective length', {effectiveLengthMm: 230}, 'its effective length was 233 mm then, 230 mm now'],
-		['another loading', {loading: 'spring'}, 'made by gravity then, by a spring now'],
+		[
+			'another effective length',
+			{effectiveLengthMm: 230},
+			{id: 'other-length', values: {date: then.date, thenMm: 233, nowMm: 230}},
+		],
+		[
+			'another loading',
+			{loading: 'spring'},
+			{id: 'other-loading', values: {date: then.date, before: 'gravity', today: 'spring'}},
+		],
 	])('does not compare with %s, and says why', (_name, more, why) => {
-		const said = text(measuredWith(pastCheck('2026-11-25', {pull: 9}), more), [then]);
-		expect(said).toMatch(/^Not comparable with the last check/);
-		expect(said).toContain(why);
+		const now = measuredWith(pastCheck('2026-11-25', {pull: 9}), more);
+		const said = text(now, [then]);
+		const obstacles = obstaclesOf(now, then);
+		expect(said.startsWith(comparison.notWithLast(then))).toBe(true);
+		expect(obstacles).toEqual([why]);
+		for (const one of obstacles) expect(said).toContain(obstacleText(one));
 	});
 
 	it('compares only radii that agree within 2 mm', () => {
@@ -164,20 +207,21 @@ describe('A check against an earlier one', () => {
 		expect(comparisonOf(at(70), then).figures).toHaveLength(4);
 		const far = comparisonOf(at(70.1), then);
 		expect(far.figures).toHaveLength(2);
-		expect(far.obstacles).toEqual(['there are no figures of both at 70.1 mm']);
+		expect(far.obstacles).toEqual([{id: 'radius-missing', values: {date: '2026-05-04', radiusMm: 70.1}}]);
 	});
 
 	it('says what else was otherwise', () => {
 		const said = text(measuredWith(pastCheck('2026-11-25', {}), {tools: 'field kit', guard: 'none'}), [then]);
-		expect(said).toContain("Measured with 'bench set' then, with 'field kit' now.");
-		expect(said).toContain('Weighed with the guard then, without a guard now.');
+		const {notes} = words.results;
+		expect(said).toContain(notes['other-tools']({before: 'bench set', today: 'field kit'}));
+		expect(said).toContain(notes['other-guard']({before: 'included', today: 'none'}));
 	});
 
 	it('names the wire first where it may have moved', () => {
 		const now = pastCheck('2026-11-25', {pull: 3});
-		expect(text(now, [then], true)).toContain('Likely first: the wire');
-		expect(text(now, [then])).not.toContain('Likely first');
-		expect(text(pastCheck('2026-11-25', {}), [then], true)).not.toContain('Likely first');
+		expect(text(now, [then], true)).toContain(comparison.wireFirst);
+		expect(text(now, [then])).not.toContain(comparison.wireFirst);
+		expect(text(pastCheck('2026-11-25', {}), [then], true)).not.toContain(comparison.wireFirst);
 	});
 
 	it('stands against the last one and the first of its stretch', () => {
@@ -187,9 +231,9 @@ describe('A check against an earlier one', () => {
 		expect(comparisonsOf(now, [then, first]).map((one) => one.then.date)).toEqual(['2026-05-04', '2024-05-04']);
 		expect(comparisonsOf(now, [then])).toHaveLength(1);
 		expect(comparisonsOf(now, [])).toEqual([]);
-		expect(text(now, [then, first])).toMatch(
-			/Not changed since the last check\.(.|\n)*Against the first check of this stretch:(.|\n)*toward the spindle since 4 May 2024/,
-		);
+		const [withLast = '', withFirst = ''] = text(now, [then, first]).split(comparison.againstFirst);
+		expect(withLast).toContain(comparison.summary['not changed']);
+		expect(withFirst).toContain(moved({movedPct: -1, date: '2024-05-04'}));
 	});
 
 	it('is the same both ways, but for the sign', () => {
@@ -237,10 +281,8 @@ describe('A stretch of checks', () => {
 		const now = steady('2026-11-25', {doneSince: 'bearing'});
 		const earlier = [steady('2026-05-04'), steady('2025-11-04')];
 		expect(comparisonsOf(now, earlier).map((one) => one.then.date)).toEqual(['2026-05-04']);
-		expect(text(now, earlier)).toContain(
-			'Done since the last check: a bearing was serviced. A new stretch of its history begins here.',
-		);
-		expect(text(steady('2026-11-25'), earlier)).not.toContain('Done since');
+		expect(text(now, earlier)).toContain(comparison.done({what: 'a bearing was serviced'}));
+		expect(text(steady('2026-11-25'), earlier)).not.toContain(beginning(comparison.done({what: '1'})));
 	});
 });
 
@@ -257,16 +299,28 @@ describe('A warmer or colder room', () => {
 		text(measuredWith(pastCheck('2026-11-25', {pull: 2.5, u: 1}), {temperatureC}), earlier);
 
 	it('has its part of a difference told beside it, where the rooms differ by more than 3 °C', () => {
-		expect(said(26)).toMatch(
-			/The room is 4 °C warmer: from its history that alone would move the pull at the inner radius \(68 mm\) by 0\.4 % out\./,
-		);
-		expect(said(18)).toMatch(/The room is 4 °C colder: .* by 0\.4 % in\./);
-		expect(said(25)).not.toContain('The room is');
-		expect(said(null)).not.toContain('The room is');
+		expect(said(26)).toContain(comparison.room({...inner, byC: 4, pullPct: 0.4}));
+		expect(said(18)).toContain(comparison.room({...inner, byC: -4, pullPct: -0.4}));
+		const room = beginning(comparison.room({...inner, byC: 4, pullPct: 0.4}));
+		expect(said(25)).not.toContain(room);
+		expect(said(null)).not.toContain(room);
 	});
 });
 
 describe('The long run', () => {
+	const trend = (slope: number, slopeUncertainty: number) => ({
+		slope,
+		slopeUncertainty,
+		intercept: 0,
+		interceptUncertainty: 0,
+		residualSd: 0,
+		n: 5,
+	});
+	const fiveChecks = {...inner, trend: trend(0.9, 0.1), checks: 5, date: '2022-05-04'};
+	/** A sentence in which each 7 may be any digit. */
+	const withAnySevens = (sentence: string): RegExp =>
+		new RegExp(sentence.replaceAll(/[().]/g, '\\$&').replaceAll('7', '\\d'));
+	const noTrend = withAnyNumbers(longRun.noTrend(fiveChecks));
 	const half = (index: number): string => `${2022 + Math.floor(index / 2)}-${index % 2 === 0 ? '05' : '11'}-04`;
 	const run = (pulls: readonly number[], temperatures: readonly (number | null)[] = []): PastCheck[] =>
 		pulls
@@ -278,69 +332,67 @@ describe('The long run', () => {
 			.join('\n');
 
 	it('is looked for from five checks on', () => {
-		expect(said(run([1, 1.5, 2, 2.5]))).toContain('4 checks so far; a trend is looked for from 5 on');
-		expect(said(run([1, 1.5]))).toContain('2 checks so far');
+		expect(said(run([1, 1.5, 2, 2.5]))).toContain(longRun.tooFew({checks: 4, least: 5}));
+		expect(said(run([1, 1.5]))).toContain(longRun.tooFew({checks: 2, least: 5}));
 		expect(said(run([1]))).toBe('');
 	});
 
 	it('is a drift where its 99 % interval does not hold zero, and no trend where it does', () => {
 		// Half a percent each half year is one a year; a little noise gives it an interval.
 		expect(said(run([1, 1.49, 1.96, 2.45, 2.95]))).toMatch(
-			/drifts 0\.9\d ± 0\.\d\d % a year toward the rim \(5 checks since 4 May 2022\)/,
+			withAnySevens(longRun.drifts({...fiveChecks, trend: trend(0.97, 0.77)})),
 		);
-		expect(said(run([1, 1.5, 1, 1.5, 1.2]))).toContain('no trend seen');
+		expect(said(run([1, 1.5, 1, 1.5, 1.2]))).toMatch(noTrend);
 		// By hand, in half years: about the line 1 + 0.2x lie 0, 0.1, −0.2, 0.1, 0, so s = √(0.06/3) = 0.141 and the slope
 		// is good to t·s/√10 with three degrees of freedom: 0.14 at 95 % (t = 3.182), 0.26 at 99 % (t = 5.841).
-		expect(said(run([1, 1.3, 1.2, 1.7, 1.8]))).toContain('no trend seen');
+		expect(said(run([1, 1.3, 1.2, 1.7, 1.8]))).toMatch(noTrend);
 	});
 
 	it('claims no uncertainty of nothing where coarse readings fell alike', () => {
 		const alike = said(run([1, 1, 1, 1, 1]));
-		expect(alike).toContain('no trend seen; the readings agree within their step (5 checks since 4 May 2022)');
+		expect(alike).toContain(longRun.noTrend({...fiveChecks, trend: trend(0, 0)}));
 		// Exactly half a percent more each time: the line goes through every reading.
 		const even = said(
 			['2022-05-04', '2023-05-04', '2024-05-03', '2025-05-03', '2026-05-03']
 				.map((date, index) => pastCheck(date, {pull: 1 + 0.5 * index}))
 				.reverse(),
 		);
-		expect(even).toContain('drifts 0.50 % a year toward the rim');
+		expect(even).toContain(longRun.drifts({...fiveChecks, trend: trend(0.5, 0)}));
 		for (const text of [alike, even]) expect(text).not.toContain('± 0.00');
 	});
 
 	it('does not tell drift from season before checks lie in three quarters of the year', () => {
 		const steps = [1, 1.49, 1.96, 2.45, 2.95];
-		expect(said(run(steps))).toContain(
-			'season not told from drift; one check in another season, or the temperature beside each, would tell.',
-		);
+		expect(said(run(steps))).toContain(longRun.seasonOpen(inner));
 		const quarters = ['2022-02-04', '2022-08-04', '2023-02-04', '2023-08-04', '2024-02-04', '2024-11-04'].map(
 			(date, index) => pastCheck(date, {pull: 1 + 0.45 * index + 0.01 * (index % 2)}),
 		);
-		expect(said(quarters.toReversed())).not.toContain('season not told');
-		expect(said(quarters.slice(0, 5).toReversed())).toContain('season not told');
+		expect(said(quarters.toReversed())).not.toContain(longRun.seasonOpen(inner));
+		expect(said(quarters.slice(0, 5).toReversed())).toContain(longRun.seasonOpen(inner));
 		// Nothing that drifts, no season to tell it from.
-		expect(said(run([1, 1, 1, 1, 1]))).not.toContain('season');
+		expect(said(run([1, 1, 1, 1, 1]))).not.toContain(longRun.seasonOpen(inner));
 	});
 
 	it('goes with the temperature where it does', () => {
 		// 0.07 % for each °C.
 		const warm = [18, 24, 18.5, 24.5, 18];
 		expect(said(run([1, 1.43, 1.02, 1.47, 1.01], warm))).toMatch(
-			/goes with the temperature, 0\.07 ± 0\.\d\d % per °C toward the rim \(5 checks\)/,
+			withAnySevens(longRun.withTemperature({...inner, trend: trend(0.07, 0.77), checks: 5})),
 		);
 	});
 
 	it('begins anew after something that was done, or a change', () => {
 		const steady = run([1, 1, 1, 1, 1, 1]);
 		expect(said(steady.map((one, index) => (index === 2 ? {...one, doneSince: 'cartridge'} : one)))).toContain(
-			'3 checks so far; a trend is looked for from 5 on',
+			longRun.tooFew({checks: 3, least: 5}),
 		);
-		expect(said(run([1, 1, 1, 3, 3, 3]))).toContain('3 checks so far; a trend is looked for from 5 on');
+		expect(said(run([1, 1, 1, 3, 3, 3]))).toContain(longRun.tooFew({checks: 3, least: 5}));
 	});
 
 	it('leaves out checks that cannot be compared', () => {
 		const other = run([1, 1, 1, 1, 1]).map((one, index) =>
 			index > 1 ? measuredWith(one, {effectiveLengthMm: 300}) : one,
 		);
-		expect(said(other)).toContain('2 checks so far');
+		expect(said(other)).toContain(longRun.tooFew({checks: 2, least: 5}));
 	});
 });

@@ -1,7 +1,6 @@
 import type {ReadingNote} from '../../../check/practice-notes.js';
 import type {Place} from '../../../procedure/step.js';
-import {fixed} from '../../../units.js';
-import {withSign} from '../../wording.js';
+import {percent, withSign} from '../../numbers.js';
 import {places} from '../places.js';
 
 /** A reading of the gauge by where and when it was taken. */
@@ -47,7 +46,7 @@ export const advice = {
 	neverShown: ({readings}: Readings<{readonly readingPct: number}>) =>
 		`Typed, but never shown while the arm stood still: ${firstOf(readings, (one) => `${withSign(one.readingPct)} (${readingName(one)})`)}. Type what stood there at the last place that held.`,
 	shortOfLimit: ({readings}: Readings<{readonly missingPct: number}>) =>
-		`Short of the limit, the arm would have held on: ${firstOf(readings, (one) => `${fixed(one.missingPct, 1)} % (${readingName(one)})`)}. Nudge on in fine steps until it goes back by itself, then type the last place that held.`,
+		`Short of the limit, the arm would have held on: ${firstOf(readings, (one) => `${percent(one.missingPct, 1)} (${readingName(one)})`)}. Nudge on in fine steps until it goes back by itself, then type the last place that held.`,
 	unsettled: ({readings, settledMs}: Readings & {readonly settledMs: number}) =>
 		`Read before it had settled, in less than ${settledMs / 1000} s at rest: ${firstOf(readings)}. Wait; an arm that creeps shows itself only then.`,
 	hurried: ({hurried, nudges}: {readonly hurried: number; readonly nudges: number}) =>
@@ -55,9 +54,9 @@ export const advice = {
 	misread: ({step, typed, shown}: {readonly step: string; readonly typed: string; readonly shown: string}) =>
 		`${step}: ${typed} was typed, the instrument showed ${shown}.`,
 	tilted: ({by, tiltPct, isOverridden}: By & {readonly tiltPct: number; readonly isOverridden: boolean}) =>
-		`Level skipped: the deck stood tilted while you probed, and up to ${fixed(tiltPct, 1)} % of the pull is the tilt alone.${isOverridden ? ` The level did not pass, and ${who[by]} went on regardless.` : ''} Press ! at the level questions to level it, then probe.`,
+		`Level skipped: the deck stood tilted while you probed, and up to ${percent(tiltPct, 1)} of the pull is the tilt alone.${isOverridden ? ` The level did not pass, and ${who[by]} went on regardless.` : ''} Press ! at the level questions to level it, then probe.`,
 	biased: ({by, biasPct}: By & {readonly biasPct: number}) =>
-		`The bias was on while the arm was probed, and made up to ${fixed(biasPct, 1)} % of the pull: ${who[by]} confirmed 'bias off' without looking. Press ! there to take the weight off, look, and confirm then.`,
+		`The bias was on while the arm was probed, and made up to ${percent(biasPct, 1)} of the pull: ${who[by]} confirmed 'bias off' without looking. Press ! there to take the weight off, look, and confirm then.`,
 	damped: ({by}: By) =>
 		`The damping was in while the arm was probed: ${who[by]} confirmed it as out without looking. Press ! there to lift the paddle, look, and confirm then.`,
 	unhung:

@@ -1,5 +1,4 @@
-import {formatIn} from '../../../units.js';
-import {readingText} from '../../wording.js';
+import {inUnit, mm, plainNumber, readingText} from '../../numbers.js';
 
 type Way = {readonly way: 'in' | 'out'};
 
@@ -39,23 +38,25 @@ export const motion = {
 
 /** What the instruments of the bench show. */
 export const seen = {
-	temperature: ({celsius}: {readonly celsius: number}) => `The thermometer shows ${celsius} °C.`,
-	matLies: ({mm}: {readonly mm: number}) => `A mat of ${mm} mm lies on the platter, which is of glass.`,
-	mat: ({mm}: {readonly mm: number}) => `The mat measures ${mm} mm.`,
+	temperature: ({celsius}: {readonly celsius: number}) => `The thermometer shows ${plainNumber(celsius)} °C.`,
+	matLies: ({lengthMm}: {readonly lengthMm: number}) =>
+		`A mat of ${mm(lengthMm)} lies on the platter, which is of glass.`,
+	mat: ({lengthMm}: {readonly lengthMm: number}) => `The mat measures ${mm(lengthMm)}.`,
 	level: ({deg, high}: {readonly deg: number; readonly high: 'right' | 'left' | 'back' | 'front'}) =>
-		deg === 0 ? 'The bubble stands in the middle: 0°.' : `The level shows ${deg}°, high on the ${high}.`,
+		deg === 0 ? 'The bubble stands in the middle: 0°.' : `The level shows ${plainNumber(deg)}°, high on the ${high}.`,
 	guardOn: 'The guard is on the stylus.',
 	scaleReady: 'The stylus scale stands ready.',
-	scale: ({forceMn}: Force) => `The scale shows ${formatIn(forceMn, 'gf')}.`,
-	scaleAtHeight: ({forceMn}: Force) => `At probe height the scale shows ${formatIn(forceMn, 'gf')}.`,
-	scaleUnguarded: ({forceMn}: Force) => `Without the guard the scale shows ${formatIn(forceMn, 'gf', 2)}.`,
-	clearance: ({mm}: {readonly mm: number}) => `The ruler shows ${mm} mm from the surface to the stylus.`,
+	scale: ({forceMn}: Force) => `The scale shows ${inUnit(forceMn, 'gf')}.`,
+	scaleAtHeight: ({forceMn}: Force) => `At probe height the scale shows ${inUnit(forceMn, 'gf')}.`,
+	scaleUnguarded: ({forceMn}: Force) => `Without the guard the scale shows ${inUnit(forceMn, 'gf', 2)}.`,
+	clearance: ({lengthMm}: {readonly lengthMm: number}) =>
+		`The ruler shows ${mm(lengthMm)} from the surface to the stylus.`,
 	freeZero: ({readingPct, stepPct}: GaugeShows) =>
 		`Free of the arm the gauge shows ${readingText(readingPct, stepPct)} %.`,
 	biasWeight: ({g}: {readonly g: number}) =>
-		`The weight that came with the arm is marked ${g} g. Any other can be hung on: type it, and it hangs there.`,
+		`The weight that came with the arm is marked ${plainNumber(g)} g. Any other can be hung on: type it, and it hangs there.`,
 	lever: ({clock}: {readonly clock: string}) => `The lever points at ${clock}.`,
-	thread: ({deg}: {readonly deg: number}) => `Thread and stub stand at ${deg}°.`,
+	thread: ({deg}: {readonly deg: number}) => `Thread and stub stand at ${plainNumber(deg)}°.`,
 };
 
 type Did = {

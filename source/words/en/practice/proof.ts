@@ -1,18 +1,17 @@
 import type {ProbingWay} from '../../../practice/proof.js';
 import type {ShortfallValues} from '../../../practice/shortfalls.js';
 import type {Sentences} from '../../../said.js';
+import {percent, rounded} from '../../numbers.js';
 
 const way = ({rounds, stepPct, scatterPct, setAnew}: ProbingWay): string =>
 	`${rounds} rounds, step ${stepPct} %, scatter ${scatterPct} %, ${setAnew ? 'set anew' : 'not set anew'}`;
 
-const percent = (share: number): string => `${(100 * share).toFixed(1)} %`;
-
 /** Where a proof falls short of what it must reach, without the full stop. */
 const shortfalls: Sentences<ShortfallValues> = {
 	'interval-too-narrow': (values) =>
-		`${way(values.way)}: the interval of the ${values.figure} holds in ${percent(values.holding)}`,
+		`${way(values.way)}: the interval of the ${values.figure} holds in ${percent(100 * values.holding, 1)}`,
 	'called-good': (values) =>
-		`${way(values.way)}: ${percent(values.share)} of the arms beyond the limits are called good`,
+		`${way(values.way)}: ${percent(100 * values.share, 1)} of the arms beyond the limits are called good`,
 	'lesson-not-named': ({arm, finding, named, of}) => `${arm}: ${finding} is named in ${named} of ${of}`,
 };
 
@@ -28,13 +27,13 @@ export const proof = {
 	countWanted: ({mostArms}: {readonly mostArms: number}) =>
 		`Wanted: --prove with a whole number from 1 to ${mostArms}.`,
 	head: ({arms, seed, tookMs, radiiMm}: Head) =>
-		`${arms} invented arms, seed ${seed}, ${(tookMs / 1000).toFixed(0)} s. A scripted operator probes them at ${radiiMm.inner} and ${radiiMm.outer} mm,
+		`${arms} invented arms, seed ${seed}, ${rounded(tookMs / 1000, 0)} s. A scripted operator probes them at ${radiiMm.inner} and ${radiiMm.outer} mm,
 each arm in every third way.
 `,
 	holding: ({holding, settingUpPct}: {readonly holding: number; readonly settingUpPct: number}) =>
 		`How often the stated 95 % interval holds the hidden truth, with the 99 % interval
 that chance leaves for that share (it falls short where its upper end is below
-${(100 * holding).toFixed(0)} %), and the mean ± and the mean error of the figure, in percent of tracking
+${percent(100 * holding, 0)}), and the mean ± and the mean error of the figure, in percent of tracking
 force. 'scatter' is the standard deviation of one limit; setting up moves the pull
 by ${settingUpPct} %, for each round where it is set anew, else once a radius:
 `,
@@ -46,7 +45,7 @@ say 'assumed' and promise nothing (no bar):
 bar): it narrows the band, and no term of the ± holds that:
 `,
 	calledGood: ({wronglyGood}: {readonly wronglyGood: number}) =>
-		`How often an arm is called good that truly is not (wanted: less than ${(100 * wronglyGood).toFixed(0)} % of
+		`How often an arm is called good that truly is not (wanted: less than ${percent(100 * wronglyGood, 0)} of
 those beyond the usable limits):
 `,
 	lessons: 'How often the lesson of each practice arm is named:\n',

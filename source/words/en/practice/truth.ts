@@ -1,7 +1,7 @@
 import type {LessonId} from '../../../practice/arms.js';
 import type {PlaceName} from '../../../results/document-schema.js';
-import {fixed} from '../../../units.js';
-import {forceWithWay, sideForce, span} from '../../wording.js';
+import {mm, percent, plainNumber, span} from '../../numbers.js';
+import {forceWithWay, sideForce} from '../figures.js';
 import {places} from '../places.js';
 import {arms} from './arms.js';
 
@@ -41,7 +41,7 @@ export const truth = {
 	oneRound:
 		'One round does not show how well rounds repeat: this ± rests on an assumption and misses more often. Three rounds show it.',
 	stillOff: ({mostPct, floorPct}: {readonly mostPct: number; readonly floorPct: number}) =>
-		`As it was set it still left up to ${fixed(mostPct, 1)} % over the record, more than the friction floor of ${fixed(floorPct, 1)} %.`,
+		`As it was set it still left up to ${percent(mostPct, 1)} over the record, more than the friction floor of ${percent(floorPct, 1)}.`,
 	named: ({finding}: {readonly finding: string}) => `Your findings name it: ${finding}`,
 	cured: 'Your findings do not name it, because you had put it right before these readings.',
 	showsWithBias: "It only shows with the bias on: at the verdict choose 'set the bias device against skating'.",
@@ -49,17 +49,17 @@ export const truth = {
 	head: ['', 'found', 'hidden', 'within ±'],
 	offScale: 'off scale',
 	pull: {
-		name: ({place, radiusMm}: Where) => `${places[place]} ${radiusMm} mm, side pull`,
+		name: ({place, radiusMm}: Where) => `${places[place]} ${mm(radiusMm)}, side pull`,
 		found: ({pct, uncertaintyPct}: Stated) => sideForce(pct, uncertaintyPct),
 		hidden: ({pct}: Hidden) => forceWithWay(pct, '%', 1),
 	},
 	band: {
-		name: ({place, radiusMm}: Where) => `${places[place]} ${radiusMm} mm, hold band`,
+		name: ({place, radiusMm}: Where) => `${places[place]} ${mm(radiusMm)}, hold band`,
 		found: ({pct, uncertaintyPct}: Stated) => span(pct, uncertaintyPct),
-		hidden: ({pct}: Hidden) => `${fixed(pct, 1)} %`,
+		hidden: ({pct}: Hidden) => percent(pct, 1),
 	},
 	bias: {
-		name: ({radiusMm}: {readonly radiusMm: number}) => `bias alone at ${Number(radiusMm.toFixed(1))} mm`,
+		name: ({radiusMm}: {readonly radiusMm: number}) => `bias alone at ${plainNumber(radiusMm, 1)} mm`,
 		found: ({pct}: Hidden) => forceWithWay(pct, '%', 1),
 		hidden: ({pct}: Hidden) => forceWithWay(pct, '%', 1),
 	},

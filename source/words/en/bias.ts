@@ -1,2 +1,0 @@
-/** The bias setting. */
-export const bias = {};

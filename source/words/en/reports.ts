@@ -1,2 +1,0 @@
-/** The reports. */
-export const reports = {};

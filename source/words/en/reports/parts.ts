@@ -1,0 +1,101 @@
+import type {AtWorst} from '../../../results/figures-types.js';
+import {formatIn} from '../../../units.js';
+import {forceWithWay, plainNumber} from '../../wording.js';
+
+/** Sentences and names of the parts of a report. */
+export const parts = {
+	verdict: {
+		nextCheck: ({day, because}: {day: string; because: string}) => `Next check: ${day}. ${because}`,
+		limitsOfPull: ({caption, goodPct, usablePct}: {caption: string; goodPct: number; usablePct: number}) =>
+			`${caption} Limits of the pull: good to ${goodPct} %, usable to ${usablePct} %.`,
+	},
+
+	deck: {
+		ready: 'The deck was put back and is ready to play.',
+		notReady: 'The deck is not ready to play.',
+		notReadyBesideVerdict: 'Deck not ready to play: its put-back list is not done.',
+		ended: ({outcome}: {outcome: string}) => `The check ended so: ${outcome}.`,
+		done: 'done',
+		notDone: 'not done',
+		leftSo: ({reason, answer}: {reason: string; answer: string}) => `left so: ${reason} (answered: ${answer})`,
+	},
+
+	findings: {
+		likely: ({likely}: {likely: string}) => `Likely: ${likely}.`,
+		next: ({next}: {next: string}) => `Next: ${next}.`,
+		nextBy: ({who, next}: {who: string; next: string}) => `Next (${who}): ${next}.`,
+	},
+
+	overridden: {
+		still: 'still\u00A0so',
+		earlier: ({series}: {series: number}) => `earlier, in series ${series}`,
+	},
+
+	readings: {
+		placeWithSetting: ({place, setting}: {place: string; setting: string}) => `${place}, setting ${setting}`,
+		notRead: 'not read',
+		struck: ({reason}: {reason: string}) => `struck out: ${reason}`,
+	},
+
+	/** Under what it was measured. */
+	conditions: {
+		groups: {
+			room: 'Room, mat and level',
+			prepared: 'Prepared',
+			force: 'Guard, tracking force, clearance',
+			zero: 'Zero of the gauge, read free',
+			biasOn: 'Bias on',
+			arm: 'Arm',
+			cartridge: 'Cartridge',
+			tools: 'Gauge and tools',
+		},
+		ticked: {yes: 'yes', no: 'no', open: 'not answered'},
+		overridden: ({answer}: {answer: string}) => `${answer} (overridden)`,
+		carried: ({carriedMn, playingMn}: {carriedMn: number; playingMn: number}) =>
+			`The gauge carried ${formatIn(carriedMn, 'gf')} = ${formatIn(carriedMn, 'mN')}, ${((100 * carriedMn) / playingMn).toFixed(1)} % of the playing force.`,
+	},
+
+	/** For the maker of the arm. */
+	maker: {
+		purpose:
+			'For the maker of the arm: the figures of one check, with all that was ruled out before it. The page does not judge who or what is to blame.',
+		inWords: 'In words:',
+		radius: ({place, radiusMm}: {place: string; radiusMm: number}) => `${place} ${plainNumber(radiusMm)} mm`,
+		figures: {
+			pull: 'side pull',
+			force: 'the same as a force',
+			torque: 'the same as a torque',
+			tiltShare: "tilt's share of the pull",
+			band: 'hold band',
+			breakaway: 'breakaway, either way',
+			rounds: 'rounds that count',
+		},
+		force: ({mn, uncertaintyMn}: {mn: number; uncertaintyMn: number}) =>
+			`${forceWithWay(mn, 'mN', 2)} ± ${uncertaintyMn.toFixed(2)} mN`,
+		torque: ({microNm, uncertaintyMicroNm}: {microNm: number; uncertaintyMicroNm: number}) =>
+			`${forceWithWay(microNm, 'µN·m', 0)} ± ${uncertaintyMicroNm.toFixed(0)} µN·m`,
+		offScale: 'off scale',
+		notKnown: 'not known',
+	},
+
+	/** An arm over its checks. */
+	years: {
+		onlyCheck: 'This is the only check so far that counts.',
+		noFigures: ({outcome}: {outcome: string}) => `no figures (${outcome})`,
+		voidBecause: ({reason}: {reason: string}) => `void: ${reason}`,
+		notKnown: 'not known',
+		radius: ({radiusMm}: {radiusMm: number}) => `${plainNumber(radiusMm)} mm`,
+		offScale: 'off scale',
+		noVerdict: 'none',
+		verdicts: {good: 'good', usable: 'usable', beyond: 'beyond', 'off-scale': 'off scale'} satisfies Record<
+			AtWorst,
+			string
+		>,
+		undecided: {
+			good: 'good at worst',
+			usable: 'usable at worst',
+			beyond: 'beyond at worst',
+			'off-scale': 'off-scale at worst',
+		} satisfies Record<AtWorst, string>,
+	},
+};

@@ -1,0 +1,127 @@
+import type {NextCheckValues} from '../../results/next-check.js';
+import type {ProfileRefusals} from '../../results/profile-changes.js';
+import type {RadiusApart} from '../../results/rounds-agree.js';
+import type {VoidReason} from '../../results/voids.js';
+import type {NoteValues, ObstacleValues} from '../../results/years/comparison.js';
+import type {DueArm} from '../../results/years/due.js';
+import type {Sentences} from '../../said.js';
+import {decimalsApart, units} from '../../units.js';
+import {dayText} from '../dates.js';
+import {inUnit, listed, mm, percent, plainNumber, plural, rounded, stepDecimals} from '../numbers.js';
+import {speaker} from '../speaker.js';
+import {problems, ways} from './problems.js';
+
+const nextCheck: Sentences<NextCheckValues> = {
+	'to-put-right': () => 'Check again after it was put right; the reminder comes in a month (default of this program).',
+	soon: ({isUndecided, change}) =>
+		`In a month: ${listed([
+			...(isUndecided ? ['something is undecided'] : []),
+			...(change === 'changed' ? ['something changed since the last check'] : []),
+			...(change === 'perhaps' ? ['something perhaps changed since the last check'] : []),
+		])} (default of this program).`,
+	'wire-creeps': () => 'In three months: a stiff wire or a free loop creeps sooner (default of this program).',
+	usual: () => 'In six months (common practice, no source).',
+};
+
+const kinds = {arm: 'arm', cartridge: 'cartridge', tools: 'set of tools'};
+
+const profileRefused: Sentences<ProfileRefusals> = {
+	gone: () => 'That profile is no longer on file; look at the list again.',
+	'no-name': () => 'Type a name.',
+	'not-read': ({sentence}) => sentence,
+	'name-taken': ({kind, name}) =>
+		`There is another ${kinds[kind]} called "${name}"; choose another name, so that the two stay apart.`,
+	'name-was-taken': ({kind, name, today}) =>
+		`The ${kinds[kind]} "${today}" was called "${name}" before; choose another name, so that the two stay apart.`,
+	'name-has-checks': ({name}) =>
+		`There are checks of another arm called "${name}"; choose another name, so that the two stay apart.`,
+	'does-not-apply': () => 'That question does not apply to this profile; look at the list of its answers again.',
+	'side-wanted': ({plus, minus}) => `Type it with its side, ${plus} or ${minus}.`,
+	'does-not-pass': ({problem}) =>
+		`${speaker(problems)(problem)} What helps: ${problem.ways.map(({id}) => ways[id]).join(', or ')}.`,
+};
+
+/** Printed in the gauge's own unit, so that it can be checked against the readings as they were typed. */
+const differ = ({apart, usual, step, unit}: RadiusApart): string => {
+	const {label} = units[unit];
+	const size = rounded(apart, decimalsApart(apart, usual, Math.max(1, stepDecimals(step))));
+	return `their middles differ by ${size} ${label}, where up to ${plainNumber(usual)} ${label} is usual with this step and nudge`;
+};
+
+const loading = (id: string): string => (id === 'spring' ? 'a spring' : 'gravity');
+
+/** Why a check cannot be compared with an earlier one, as a whole or at a radius. */
+const obstacles: Sentences<ObstacleValues> = {
+	'no-figures': ({date}) => `Not comparable with ${dayText(date)}: one of the two came to no figures.`,
+	'other-loading': ({date, before, today}) =>
+		`Not comparable with ${dayText(date)}: its tracking force was made by ${loading(before)} then, by ${loading(today)} now.`,
+	'other-length': ({date, thenMm, nowMm}) =>
+		`Not comparable with ${dayText(date)}: its effective length was ${inUnit(thenMm, 'mm')} then, ${inUnit(nowMm, 'mm')} now.`,
+	'radius-missing': ({date, radiusMm}) =>
+		`Not comparable with ${dayText(date)}: there are no figures of both at ${mm(radiusMm)}.`,
+};
+
+const weighed: Readonly<Record<string, string>> = {
+	included: 'weighed with the guard',
+	'left-out': 'weighed without the guard',
+	none: 'without a guard',
+};
+const weighedFirst: Readonly<Record<string, string>> = {
+	included: 'Weighed with the guard',
+	'left-out': 'Weighed without the guard',
+	none: 'Without a guard',
+};
+
+/** What was otherwise in an earlier check, though the two can be compared. */
+const notes: Sentences<NoteValues> = {
+	'level-not-read': () => 'The level was not read both times, so pulls are compared with what the tilt makes of them.',
+	'other-force': ({thenMn, nowMn}) =>
+		`The playing force was ${inUnit(thenMn, 'gf')} then, ${inUnit(nowMn, 'gf')} now, so forces are compared.`,
+	'other-tools': ({before, today}) => `Measured with '${before}' then, with '${today}' now.`,
+	'other-guard': ({before, today}) => `${weighedFirst[before] ?? before} then, ${weighed[today] ?? today} now.`,
+};
+
+const voidReasons: Readonly<Record<VoidReason, string>> = {
+	forgotten: 'something was forgotten before the probe',
+	disturbed: 'the deck was disturbed',
+	'other-meant': 'another arm or profile was meant',
+	tried: 'it was only tried out',
+	typed: 'another reason (type it)',
+};
+
+/** What is said of results beside the findings. */
+export const results = {
+	nextCheck,
+	/** Why a profile was not changed. */
+	profileRefused,
+	/** What a kind of profile is called. */
+	kinds,
+	profileLacks: ({title}: {title: string}): string => `${title}: no answer yet; a check will ask for it.`,
+	/** No radius has two rounds alike. */
+	repeatabilityAssumed:
+		'How well rounds repeat is assumed: the ± may be too small. Three rounds at each radius show it.',
+	/** What one round more would make of both uncertainties (95 %). */
+	oneMoreRound: (more: {pullUncertaintyPct: number; bandUncertaintyPct: number}): string =>
+		`One round more would bring the pull to ± ${percent(more.pullUncertaintyPct, 2)}, the band to ± ${percent(more.bandUncertaintyPct, 2)}.`,
+	oneMoreIsIdle: 'One round more would bring hardly anything.',
+	roundsApart: (here: RadiusApart): string =>
+		`The rounds do not agree: ${differ(here)}. Take them again, or strike the odd one out.`,
+	/** Their spread counts at the other radii too. */
+	roundsApartElsewhere: (there: RadiusApart): string =>
+		`At ${mm(there.radiusMm)} the rounds do not agree, and that widens the ± here: ${differ(there)}.`,
+	obstacles,
+	notes,
+	/** Why a check is marked void. What is kept is the text, as it was on the day; the last one is typed. */
+	voidReasons,
+	voidReasonWanted: 'Type the reason in a few words, at most 80 letters.',
+	void: ({at, reason}: {at: string; reason: string}): string =>
+		`VOID since ${at.slice(0, 10)}: ${reason}. It does not count: comparisons, trend and the day of the next check leave it out.`,
+	wasVoid: ({at, takenBackAt, reason}: {at: string; takenBackAt: string; reason: string}): string =>
+		`Was void from ${at.slice(0, 10)} to ${takenBackAt.slice(0, 10)} (${reason}); counts again.`,
+	/** How far off the day of the next check is. */
+	due: ({inDays}: Pick<DueArm, 'inDays'>): string => {
+		if (inDays === 0) return 'due today';
+		const days = plural(Math.abs(inDays), {one: '1 day', other: `${Math.abs(inDays)} days`});
+		return inDays < 0 ? `due for ${days}` : `in ${days}`;
+	},
+};

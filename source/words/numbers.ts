@@ -1,0 +1,100 @@
+/**
+ * The one door through which numbers, signs, units, ± and lists are printed for a person, by `Intl`. Its objects are
+ * made when first wanted and kept: the first one of a run takes some 9 ms, which the first screen need not wait for.
+ */
+import {fromBase, type UnitId, units} from '../units.js';
+import {locale} from './locale.js';
+
+type Sign = 'negative' | 'exceptZero';
+
+const formats = new Map<string, Intl.NumberFormat>();
+
+function formatWith(least: number, most: number, signDisplay: Sign): Intl.NumberFormat {
+	const key = `${least} ${most} ${signDisplay}`;
+	const known = formats.get(key);
+	if (known) return known;
+	const digits = {minimumFractionDigits: least, maximumFractionDigits: most};
+	const made = new Intl.NumberFormat(locale, {...digits, signDisplay, useGrouping: false});
+	formats.set(key, made);
+	return made;
+}
+
+/**
+ * Rounded first and formatted then: `toFixed` rounds what the number is in binary, while Intl would round its shortest
+ * decimal, so that 1.005 would print as 1.01 here and as 1.00 in a document of figures.
+ */
+const write = (value: number, least: number, most: number, sign: Sign = 'negative'): string =>
+	formatWith(least, most, sign).format(value.toFixed(most) as `${number}`);
+
+/** A number with just so many decimals, 12.50; no minus before a zero. */
+export const rounded = (value: number, decimals: number): string => write(value, decimals, decimals);
+
+/** Whether a number with so many decimals prints as zero: then it has neither a sign nor a way. */
+export const printsAsZero = (value: number, decimals: number): boolean => Number(value.toFixed(decimals)) === 0;
+
+/** A number with no more decimals than it needs, three at most where nothing else is said: 4, 1.5, 0.25. */
+export const plainNumber = (value: number, most = 3): string => write(value, 0, most);
+
+/** As many decimals as a gauge's smallest step has. */
+export const stepDecimals = (step: number): number => String(step).split('.')[1]?.length ?? 0;
+
+/** A number with its sign, as a gauge shows it; one that prints as zero has none. */
+export const withSign = (value: number, decimals: number = Math.min(stepDecimals(value), 20)): string =>
+	write(value, decimals, decimals, 'exceptZero');
+
+/** A reading of a gauge with its sign and as many decimals as its smallest step has. */
+export const readingText = (reading: number, step: number): string => withSign(reading, stepDecimals(step));
+
+/** A base value in a unit with its label, `inUnit(17.652, 'gf')` is '1.8 g'; trailing zeros go. */
+export function inUnit(value: number, id: UnitId, decimals: number = units[id].decimals): string {
+	const text = write(fromBase(value, id), 0, decimals);
+	const {label} = units[id];
+	return label === '°' || label === '′' ? `${text}${label}` : `${text} ${label}`;
+}
+
+/** A percentage with just so many decimals: '6.8 %'. */
+export const percent = (value: number, decimals: number): string =>
+	`${rounded(value, decimals)} ${units.percent.label}`;
+
+/** An angle with just so many decimals: '0.25°'. */
+export const degrees = (value: number, decimals: number): string => `${rounded(value, decimals)}${units.deg.label}`;
+
+/** A length with no more decimals than it needs: '68 mm', '60.325 mm'. */
+export const mm = (value: number): string => `${plainNumber(value)} ${units.mm.label}`;
+
+/** At most two digits of an uncertainty, and as many decimals of its value (JCGM 100:2008 7.2.6). */
+export const decimalsFor = (uncertaintyPct: number): number => {
+	if (uncertaintyPct >= 0.1) return 1;
+	return uncertaintyPct >= 0.01 ? 2 : 3;
+};
+
+/** A size that follows from others, '18 ± 1': whole where its uncertainty is one or more. */
+export const withUncertainty = (value: number, uncertainty: number): string => {
+	const decimals = uncertainty >= 1 ? 0 : decimalsFor(uncertainty);
+	return `${rounded(value, decimals)} ± ${rounded(uncertainty, decimals)}`;
+};
+
+/** A span, '6.2 % ± 0.7 %'. */
+export const span = (widthPct: number, uncertaintyPct: number): string => {
+	const decimals = decimalsFor(uncertaintyPct);
+	return `${percent(widthPct, decimals)} ± ${percent(uncertaintyPct, decimals)}`;
+};
+
+let lists: Intl.ListFormat | undefined;
+
+/** 'a', 'a and b', 'a, b and c'. */
+export const listed = (parts: readonly string[]): string => {
+	lists ??= new Intl.ListFormat(locale);
+	return lists.format(parts);
+};
+
+let rules: Intl.PluralRules | undefined;
+
+/** The form of a word that goes with a count: `plural(2, {one: 'check', other: 'checks'})`. */
+export const plural = (
+	count: number,
+	forms: Partial<Record<Intl.LDMLPluralRule, string>> & {readonly other: string},
+): string => {
+	rules ??= new Intl.PluralRules(locale);
+	return forms[rules.select(count)] ?? forms.other;
+};
