@@ -30,12 +30,13 @@ export type Saved =
 
 export type Opened =
 	| {readonly ok: true; readonly dialogue: Dialogue}
+	/** `locked`: another copy of the program is writing. */
 	| {readonly ok: false; readonly sentence: string; readonly locked: boolean};
 
-/** The check that is not finished, in words for the home screen. */
+/** The check that is not finished: whose, where it stands, and since when, in words. */
 export type Unfinished = {readonly arm: string; readonly step: string; readonly ago: string};
 
-/** Past checks by arm, over the years. */
+/** What is on file: past checks, by arm or one by one, what is noted beside them, and profiles. */
 export type Archive = {
 	/** Earlier checks of the same arm that count, newest first. */
 	readonly history: (check: Check) => readonly PastCheck[];
@@ -113,17 +114,18 @@ export type Workbench = {
 	readonly version: string;
 	/** Time now, with its offset. */
 	readonly now: () => string;
-	/** What was found on opening the data folder: damaged files set aside, an older generation used. */
+	/** What has been found in the data folder so far: damaged files set aside, an older generation used. */
 	readonly notices: () => readonly string[];
 	readonly unfinished: () => Unfinished | undefined;
-	/** Starts a check; an open one is filed as interrupted first. */
+	/** Starts a check, of an arm by its name if one is given; an open one that holds answers is filed as interrupted first. */
 	readonly start: (armName?: string) => Promise<Opened>;
-	/** Repeats the last check of an arm; without a name, of the arm that is due first. An open check is filed as interrupted first. */
+	/** Repeats the last check of an arm; without a name, of the arm that is due first. An open one is put away as by `start`. */
 	readonly recheck: (armName?: string) => Promise<Opened>;
+	/** Takes the open check up again; one that had come to its end is filed instead, and that is said. */
 	readonly resume: () => Promise<Opened>;
-	/** Opens a filed check again whose deck was never put back. */
+	/** Opens a filed check again whose deck was never put back. An open one is put away as by `start`. */
 	readonly reopen: (id: string) => Promise<Opened>;
-	/** Puts the answers of a dialogue on the disk; returns once they are read back. */
+	/** Puts the answers of a dialogue on the disk, and files the check that came to its end; returns once that is read back. */
 	readonly save: (dialogue: Dialogue) => Promise<Saved>;
 	readonly archive: Archive;
 	readonly profiles: () => readonly Profile[];

@@ -60,7 +60,7 @@ const fences: readonly Fence[] = [
 	{
 		layer: 'words',
 		why: 'what a person reads stands in one place, and another language is another folder',
-		may: ['shared', 'units', 'visible-text', 'procedure'],
+		may: ['shared', 'units', 'visible-text'],
 		typesOf: ['measures', 'procedure', 'check', 'results', 'practice'],
 	},
 	{
@@ -125,14 +125,14 @@ const fences: readonly Fence[] = [
 	{
 		layer: 'plain',
 		why: 'a face draws; it cannot compute, save or look at the clock behind the back of the rest',
-		may: ['check', 'pages', 'results', 'procedure', 'words'],
-		typesOf: ['workbench'],
+		may: ['pages', 'words'],
+		typesOf: ['check', 'procedure', 'workbench'],
 	},
 	{
 		layer: 'screens',
 		why: 'a screen cannot do physics or save behind the back of the reducer',
-		may: ['check', 'pages', 'results', 'procedure', 'words', 'terminal', 'react', /^ink/, 'string-width', 'wrap-ansi'],
-		typesOf: ['workbench'],
+		may: ['pages', 'words', 'terminal', 'react', /^ink/, 'string-width', 'wrap-ansi'],
+		typesOf: ['check', 'procedure', 'workbench'],
 	},
 	{
 		layer: 'terminal',

@@ -2,6 +2,7 @@ import type {Trouble} from '../procedure/problem.js';
 import type {ReasonId} from '../procedure/reasons.js';
 import type {AnswerValue, Place} from '../procedure/step.js';
 import type {DoubtId, StepId} from '../procedure/step-ids.js';
+import type {DoubtItemId} from '../procedure/steps-still.js';
 import type {Because} from './says.js';
 
 /** One of the reasons that are offered, or another one as it was typed. */
@@ -53,6 +54,6 @@ export type Action = {readonly at: string} & (
 	| {readonly type: 'work-again'}
 	| {readonly type: 'resume'}
 	| {readonly type: 'still-so'; readonly doubt: DoubtId}
-	| {readonly type: 'changed'; readonly doubt: DoubtId; readonly steps: readonly StepId[]; readonly what: string}
+	| {readonly type: 'changed'; readonly doubt: DoubtId; readonly steps: readonly StepId[]; readonly item: DoubtItemId}
 );
 export type LimitName = 'innerLimit' | 'outerLimit';

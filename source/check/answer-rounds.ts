@@ -25,7 +25,7 @@ export function takeLimit(
 	const unit = gaugeUnitOf(facts);
 	const sides = slot.gauge === 'turned' ? gaugeSides : pushSides;
 	const read = readSigned(typed, unit, sides, facts);
-	if (read.kind === 'refused') return refuse(dialogue, {id: 'not-read', values: {sentence: read.sentence}});
+	if (read.kind === 'refused') return refuse(dialogue, read.refusal);
 	const size = read.kind === 'value' ? Math.abs(read.value) : read.size;
 	if (inGaugeUnit(size, facts) > mostOverTop * (topOfScale(facts) ?? Number.POSITIVE_INFINITY))
 		return refuse(dialogue, {id: 'off-the-scale', values: {typed, top: topText(facts)}});
@@ -96,7 +96,7 @@ export function chooseSide(dialogue: Dialogue, position: Position, entry: Entry,
 	if (!side)
 		return refuse(dialogue, {
 			id: 'press-side',
-			values: {plus: mode.sides.plus.word.charAt(0), minus: mode.sides.minus.word.charAt(0)},
+			values: {plus: mode.sides.plus.word, minus: mode.sides.minus.word},
 		});
 	const value = mode.size * signOfWord(side, mode.sides, progress.facts);
 	const typed = `${mode.typed} ${side.word}`;

@@ -1,5 +1,6 @@
 import {profileSteps} from '../procedure/index.js';
-import {readAnswer} from '../procedure/read-answer.js';
+import type {Way} from '../procedure/problem.js';
+import {nameOf, readAnswer} from '../procedure/read-answer.js';
 import {type AnswerValue, type Step, takes} from '../procedure/step.js';
 import {doubtAskedBy} from '../procedure/steps-still.js';
 import {describeTicks, nextLine, tickStates} from '../procedure/ticks.js';
@@ -35,8 +36,8 @@ export function answerStep(dialogue: Dialogue, position: Position, entry: Entry,
 		case 'number':
 		case 'signed':
 		case 'clock': {
-			const read = readAnswer(step, textOf(entry), position.progress.facts);
-			if (read.kind === 'refused') return refuse(dialogue, {id: 'not-read', values: {sentence: read.sentence}});
+			const read = readAnswer(step, textOf(entry), position.progress.facts, dialogue.names);
+			if (read.kind === 'refused') return refuse(dialogue, read.refusal);
 			if (read.kind === 'side-wanted') return {...calm(dialogue), mode: {...read, kind: 'side'}};
 			return act(dialogue, {type: 'answer', step: step.id, value: read.value, typed: read.typed, at});
 		}
@@ -52,13 +53,17 @@ export function chooseWay(dialogue: Dialogue, {progress}: Position, step: Step, 
 	if (!way) return dialogue;
 	switch (way.do) {
 		case 'set':
-			return act(dialogue, {type: 'answer', step: way.step, value: way.value, typed: way.typed, at});
+			return act(dialogue, {type: 'answer', step: way.step, value: way.value, typed: typedOf(way, dialogue), at});
 		case 'ask-again':
 			return act(dialogue, {type: 'ask-again', steps: way.steps, at});
 		case 'new-series':
 			return act(dialogue, {type: 'new-series', because: plainly(way.because), steps: way.steps, at});
 	}
 }
+
+/** What is kept as typed of an answer that a way out sets. */
+const typedOf = ({step, value}: Extract<Way, {do: 'set'}>, {names}: Dialogue): string =>
+	typeof value === 'string' ? nameOf(names, step, value) : describeTicks(value);
 
 function tick(dialogue: Dialogue, {progress}: Position, step: Step, entry: Entry, at: string): Dialogue {
 	if (!takes(step, 'ticks')) return dialogue;
@@ -69,7 +74,7 @@ function tick(dialogue: Dialogue, {progress}: Position, step: Step, entry: Entry
 	const set = (value: AnswerValue & readonly string[]) =>
 		act(dialogue, {type: 'answer', step: step.id, value, typed: describeTicks(value), at});
 	if (!line) return set(mark === 'yes' ? marks : []);
-	return set([...marks, `${line.id}=${mark}`]);
+	return set([...marks, `${line}=${mark}`]);
 }
 
 function pickProfile(dialogue: Dialogue, step: Step, entry: Entry, at: string): Dialogue {
@@ -100,5 +105,5 @@ function answerStill(dialogue: Dialogue, step: Step, entry: Entry, at: string): 
 				? items[0]
 				: undefined;
 	if (!item) return refuse(dialogue, plainly('press-still'));
-	return act(dialogue, {type: 'changed', doubt: doubt.id, steps: item.steps, what: item.label, at});
+	return act(dialogue, {type: 'changed', doubt: doubt.id, steps: item.steps, item: item.id, at});
 }

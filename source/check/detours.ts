@@ -57,7 +57,7 @@ export function chooseRemedy(dialogue: Dialogue, entry: Entry, at: string): Dial
 	return remedy
 		? act(dialogue, {
 				type: 'new-series',
-				because: {id: 'remedy', values: {label: remedy.label}},
+				because: {id: 'remedy', values: {remedy: remedy.id}},
 				steps: remedy.steps,
 				at,
 			})

@@ -1,9 +1,9 @@
 import type {Facts, Profile} from '../procedure/facts.js';
-import {isOffScale} from '../procedure/hold-limits.js';
+import {isPlaceOffScale} from '../procedure/hold-limits.js';
 import type {Problem} from '../procedure/problem.js';
 import {readAnswer, unitOf} from '../procedure/read-answer.js';
 import type {Place, Sides, StageId, Step} from '../procedure/step.js';
-import type {StepId} from '../procedure/step-ids.js';
+import type {OptionNames, StepId} from '../procedure/step-ids.js';
 import {withUnit} from '../procedure/typed-text.js';
 import type {Check} from './check.js';
 import type {PastCheck} from './past-check.js';
@@ -40,6 +40,8 @@ export type Dialogue = {
 	readonly profiles: readonly Profile[];
 	/** Earlier checks of this arm that count, newest first. */
 	readonly history: readonly PastCheck[];
+	/** What options are called where the check is held; a choice is kept by it. */
+	readonly names?: OptionNames;
 	readonly mode: Mode;
 	/** A step that someone went back or jumped to, although another one wants an answer. */
 	readonly visiting?: {readonly step: StepId; readonly slot?: Slot};
@@ -55,10 +57,12 @@ export const startDialogue = (
 	check: Check,
 	profiles: readonly Profile[],
 	history: readonly PastCheck[] = [],
+	names?: OptionNames,
 ): Dialogue => ({
 	check,
 	profiles,
 	history,
+	...(names ? {names} : {}),
 	mode: {kind: 'ask'},
 });
 
@@ -102,7 +106,7 @@ function slotAt(check: Check, facts: Facts, step: Step | undefined, chosen: Slot
 	const {place} = step.input;
 	const pending = nextSlot(check, place);
 	if (pending.which === 'outerLimit') return pending;
-	if (check.answers[step.id] || isOffScale(facts, place) || hasEnough(check, place)) return;
+	if (check.answers[step.id] || isPlaceOffScale(facts, place) || hasEnough(check, place)) return;
 	return pending;
 }
 

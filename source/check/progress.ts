@@ -2,7 +2,7 @@ import {type Facts, factsOf, type Profile} from '../procedure/facts.js';
 import {afterStop, procedure} from '../procedure/index.js';
 import type {Problem, Trouble} from '../procedure/problem.js';
 import {fits} from '../procedure/read-answer.js';
-import {type StageId, type Step, stages, takes} from '../procedure/step.js';
+import {type StageId, type Step, takes} from '../procedure/step.js';
 import {nextLine, tickStates, ticksProblem} from '../procedure/ticks.js';
 import type {Answer, Check, Series} from './check.js';
 import {answersOfSeries, isComplete, limitsOfSeries, openSeries} from './series.js';
@@ -104,10 +104,10 @@ function isDue(check: Check, step: Step, answer: Answer | undefined): boolean {
 }
 
 /** How far along: the number of the stage among those that apply. */
-export function stageCount(progress: Progress, step: Step): {number: number; of: number; title: string} {
+export function stageCount(progress: Progress, step: Step): {number: number; of: number} {
 	const stagesSeen = new Set<StageId>(progress.visible.map((one) => one.stage));
 	const due: readonly StageId[] = [...stagesSeen].filter((stage) => stage !== 'resume');
-	return {number: Math.max(1, due.indexOf(step.stage) + 1), of: due.length, title: stages[step.stage]};
+	return {number: Math.max(1, due.indexOf(step.stage) + 1), of: due.length};
 }
 
 /**

@@ -1,18 +1,18 @@
 import {hasBias} from '../procedure/bias-devices.js';
 import type {Facts} from '../procedure/facts.js';
-import {isOffScale} from '../procedure/hold-limits.js';
+import {isPlaceOffScale} from '../procedure/hold-limits.js';
 import {afterStop, stepById} from '../procedure/index.js';
 import {isOnPlace, places} from '../procedure/places.js';
 import {signOfPlus} from '../procedure/readings.js';
 import {strikeReasons} from '../procedure/reasons.js';
 import {remedies} from '../procedure/remedies.js';
-import {type Place, type Sides, type StageId, type Step, stages} from '../procedure/step.js';
+import type {Place, Sides, StageId, Step} from '../procedure/step.js';
 import {doubtAskedBy} from '../procedure/steps-still.js';
 import type {Trial} from './check.js';
 import type {Dialogue, Position} from './dialogue.js';
 import {itemsInDoubt} from './doubts.js';
 import type {StepState} from './progress.js';
-import {type Choice, type Label, named, plainly} from './says.js';
+import {type Choice, type Label, plainly} from './says.js';
 import {counts, hasReadings, isComplete, openSeries} from './series.js';
 import {hasOnReadings, nameOfTrial, trialsOf} from './trials.js';
 
@@ -55,7 +55,7 @@ export function roundOptions(dialogue: Dialogue, {step, progress: {facts}}: Posi
 			...takeBack,
 			{id: 'go-on', label: plainly('regardless')},
 		];
-	if (isOffScale(facts, place))
+	if (isPlaceOffScale(facts, place))
 		return [
 			...(isOnPlace(place) ? [{id: 'adjust', label: plainly('less-bias')}] : []),
 			...takeBack,
@@ -141,7 +141,7 @@ export function stageOptions({check}: Dialogue, {progress, step}: Position): rea
 	const seen = [...new Set<StageId>(progress.visible.map((one) => one.stage))];
 	const stageOption = (stage: StageId): Choice => {
 		const states = progress.visible.filter((one) => one.stage === stage).map((one) => progress.stateOf(one));
-		return {id: choiceOf.stage(stage), label: {id: 'listed', values: {state: worstOf(states), title: stages[stage]}}};
+		return {id: choiceOf.stage(stage), label: {id: 'stage', values: {stage, state: worstOf(states)}}};
 	};
 	// A filed check was opened again for its put-back list alone.
 	if (check.reopened) return seen.filter((stage) => afterStop.includes(stage)).map(stageOption);
@@ -161,24 +161,26 @@ export function stepOptions({progress}: Position, stage: StageId): readonly Choi
 	return progress.visible
 		.filter((one) => one.stage === stage)
 		.map((one) => {
-			const values = {state: progress.stateOf(one), title: one.title};
-			return {id: choiceOf.step(one), label: {id: 'listed', values}};
+			const values = {step: one.id, state: progress.stateOf(one)};
+			return {id: choiceOf.step(one), label: {id: 'step', values}};
 		});
 }
 
 /** The remedies that make sense for this arm. */
 export const remedyOptions = (facts: Facts): readonly Choice[] =>
-	remedies.filter(({when}) => when?.(facts) ?? true).map(({id, label}) => ({id, label: named(label)}));
+	remedies
+		.filter(({when}) => when?.(facts) ?? true)
+		.map(({id}): Choice => ({id, label: {id: 'remedy', values: {remedy: id}}}));
 
 export type SideOption<L = Label> = Choice<L> & {readonly keys: readonly string[]};
 
 /** Two sides, each with its letter; the signs go to the side that they mean on this gauge. */
 export function sideOptions(sides: Sides, facts: Facts): readonly SideOption[] {
-	const {plus, minus, sign, words} = sides;
-	const plusSide = words === 'sign-of-gauge' || signOfPlus(facts) === 1 ? plus : minus;
+	const {plus, minus, sign} = sides;
+	const plusSide = sides.words === 'sign-of-gauge' || signOfPlus(facts) === 1 ? plus : minus;
 	return [plus, minus].map((side) => ({
 		id: side.word,
-		label: named(side.label),
+		label: {id: 'side', values: {side: side.word}},
 		keys: [side.word.charAt(0), ...(sign === 'of-gauge' ? [side === plusSide ? '+' : '-'] : [])],
 	}));
 }

@@ -34,7 +34,7 @@ export type Prompt<L = string, Q = string> = {readonly key: string} & (
 	| {readonly kind: 'choice'; readonly options: readonly Choice<L>[]; readonly initial?: string | undefined}
 	| {readonly kind: 'yes-no'; readonly question?: Q}
 	/** y, or the number of what is not so. */
-	| {readonly kind: 'still'; readonly items: readonly string[]}
+	| {readonly kind: 'still'; readonly items: readonly L[]}
 	/** One key for one of two sides. */
 	| {readonly kind: 'side'; readonly options: readonly SideOption<L>[]}
 	| {readonly kind: 'none'}
@@ -44,8 +44,7 @@ export type Prompt<L = string, Q = string> = {readonly key: string} & (
 export type AskedPrompt = Prompt<Label, Question>;
 
 /** The prompt that belongs to a dialogue. */
-export function promptOf(dialogue: Dialogue): AskedPrompt {
-	const position = positionOf(dialogue);
+export function promptOf(dialogue: Dialogue, position: Position = positionOf(dialogue)): AskedPrompt {
 	const {mode} = dialogue;
 	switch (mode.kind) {
 		case 'ask':
@@ -97,18 +96,21 @@ function askPrompt(dialogue: Dialogue, position: Position): AskedPrompt {
 			return {
 				key,
 				kind: 'choice',
-				options: input.options.map(({id, label}) => ({id, label: named(label)})),
+				options: input.options.map(
+					(option): Choice => ({id: option, label: {id: 'option', values: {step: step.id, option}}}),
+				),
 				initial: typeof value === 'string' ? value : step.suggest?.(progress.facts),
 			};
 		}
 		case 'confirm':
 			return {key, kind: 'yes-no'};
 		case 'ticks': {
-			const line = takes(step, 'ticks') ? nextLine(tickStates(step, progress.facts)) : undefined;
+			if (!takes(step, 'ticks')) return {key, kind: 'none'};
+			const line = nextLine(tickStates(step, progress.facts));
 			return {
-				key: `${key}-${line?.id ?? 'all'}`,
+				key: `${key}-${line ?? 'all'}`,
 				kind: 'yes-no',
-				question: line ? named(line.text) : plainly('all-still-so'),
+				question: line ? {id: 'tick', values: {list: step.id, line}} : plainly('all-still-so'),
 			};
 		}
 		case 'profile':
@@ -123,7 +125,11 @@ function askPrompt(dialogue: Dialogue, position: Position): AskedPrompt {
 				],
 			};
 		case 'still':
-			return {key, kind: 'still', items: stillItems(dialogue, step).map(({label}) => label)};
+			return {
+				key,
+				kind: 'still',
+				items: stillItems(dialogue, step).map(({id}): Label => ({id: 'in-doubt', values: {item: id}})),
+			};
 		case 'rounds':
 			return slot
 				? {key, kind: 'field', initial: earlierText(dialogue, position), mayBeEmpty: false, settle: true}

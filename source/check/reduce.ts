@@ -190,8 +190,8 @@ function stillSo(check: Check, {doubt, at}: Of<'still-so'>): Check {
 }
 
 /** Something changed while the check was left: its steps are asked anew, in a new series where the readings hang on it. */
-function changedMeanwhile(check: Check, {doubt, steps, what, at}: Of<'changed'>): Check {
-	const because = {id: 'changed-while-left', values: {what}} as const;
+function changedMeanwhile(check: Check, {doubt, steps, item, at}: Of<'changed'>): Check {
+	const because = {id: 'changed-while-left', values: {item}} as const;
 	const start = touchesReadings(doubt) ? closeSeries(check, because, at) : check;
 	const asked = isOffered(doubt) ? askAgain(start, steps) : askAnew(start, steps, because, at);
 	return {...asked, doubts: asked.doubts.filter((one) => one !== doubt || isStillInDoubt(asked, doubt))};

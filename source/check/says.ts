@@ -1,14 +1,17 @@
 import type {WayId} from '../procedure/problem.js';
 import type {ReasonId} from '../procedure/reasons.js';
-import type {Place} from '../procedure/step.js';
-import type {StepId} from '../procedure/step-ids.js';
+import type {TypedRefusalValues} from '../procedure/refusal.js';
+import type {RemedyId} from '../procedure/remedies.js';
+import type {Place, SideWord, StageId} from '../procedure/step.js';
+import type {IdOf, StepId} from '../procedure/step-ids.js';
+import type {DoubtItemId} from '../procedure/steps-still.js';
 import type {Nothing, Said} from '../said.js';
 import type {StepState} from './progress.js';
 
 /** Why an entry was not taken. */
-export type RefusalValues = {
-	/** What the reader of typed text says. */
-	'not-read': {readonly sentence: string};
+export type RefusalValues = TypedRefusalValues & {
+	/** What somebody else than the check has to say, in words. */
+	'as-told': {readonly sentence: string};
 	'time-passed': Nothing;
 	'doubts-first': Nothing;
 	'bias-off-first': Nothing;
@@ -18,7 +21,7 @@ export type RefusalValues = {
 	'crossed-turned': {readonly other: string};
 	'crossed-pushes': {readonly other: string};
 	'crossed-signs': {readonly other: string};
-	'press-side': {readonly plus: string; readonly minus: string};
+	'press-side': {readonly plus: SideWord; readonly minus: SideWord};
 	'one-round-at-least': Nothing;
 	'outer-limit-lacks': Nothing;
 	'press-yes-or-no': Nothing;
@@ -38,8 +41,8 @@ export type BecauseValues = {
 	'other-profile': Nothing;
 	'asked-anew': Nothing;
 	'put-back-between': Nothing;
-	'changed-while-left': {readonly what: string};
-	remedy: {readonly label: string};
+	'changed-while-left': {readonly item: DoubtItemId};
+	remedy: {readonly remedy: RemedyId};
 	'closing-off': Nothing;
 	'put-right-by-hand': Nothing;
 };
@@ -55,7 +58,7 @@ export type Notice = Said<NoticeValues>;
 
 /** What can be chosen. */
 export type LabelValues = {
-	/** A name of somebody's own, or a label that the step brings. */
+	/** A name of somebody's own. */
 	named: {readonly name: string};
 	way: {readonly way: WayId};
 	regardless: Nothing;
@@ -87,8 +90,13 @@ export type LabelValues = {
 	'carry-on': Nothing;
 	stop: Nothing;
 	'fewer-rounds': Nothing;
+	option: {readonly step: StepId; readonly option: string};
+	side: {readonly side: SideWord};
+	remedy: {readonly remedy: RemedyId};
+	'in-doubt': {readonly item: DoubtItemId};
 	/** A stage or a step of the list, with how far it is. */
-	listed: {readonly state: StepState; readonly title: string};
+	stage: {readonly stage: StageId; readonly state: StepState};
+	step: {readonly step: StepId; readonly state: StepState};
 	'new-profile': Nothing;
 };
 export type Label = Said<LabelValues>;
@@ -96,7 +104,10 @@ export type Label = Said<LabelValues>;
 export type Choice<L = Label> = {readonly id: string; readonly label: L};
 
 /** A question that is answered by yes or no, where it is another one than the step's own. */
-export type QuestionValues = {named: {readonly name: string}; 'all-still-so': Nothing};
+export type QuestionValues = {
+	tick: {readonly list: IdOf<'ticks'>; readonly line: string};
+	'all-still-so': Nothing;
+};
 export type Question = Said<QuestionValues>;
 
 export const named = (name: string) => ({id: 'named', values: {name}}) as const;

@@ -2,6 +2,7 @@ import {readText} from '../procedure/read-answer.js';
 import {dataDirectory} from '../store/data-directory.js';
 import {StoreError} from '../store/store-error.js';
 import {EXIT} from '../terminal/exit-paths.js';
+import {refusalText} from '../words/step-text.js';
 import {openArm} from './open-arm.js';
 import {OpenWorkbench} from './open-workbench.js';
 import {startedAs} from './parting-lines.js';
@@ -20,7 +21,7 @@ export type CheckFlags = FaceFlags & {
 export function runCheck(flags: CheckFlags): Promise<number> {
 	const {arm, recheck = false, data, version} = flags;
 	const name = arm === undefined ? undefined : readText(arm.trim());
-	if (name?.kind === 'refused') return Promise.resolve(refuse(`--arm: ${name.sentence}`, EXIT.usage));
+	if (name?.kind === 'refused') return Promise.resolve(refuse(`--arm: ${refusalText(name.refusal)}`, EXIT.usage));
 	return onFace(flags, async () => {
 		const dataDir = dataDirectory({flag: data, env: process.env});
 		const workbench = new OpenWorkbench({dataDir, version});

@@ -1,5 +1,5 @@
 import type {PastCheck} from '../check/past-check.js';
-import {pastCells} from '../pages/past.js';
+import {pastCells} from '../pages/beside/past-list.js';
 import {namesOf} from '../results/years/arms.js';
 import {columns} from '../terminal/columns.js';
 import {EXIT} from '../terminal/exit-paths.js';

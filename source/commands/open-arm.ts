@@ -1,5 +1,5 @@
-import {checkOpen, otherArmOpen} from '../pages/home.js';
 import {namesOf} from '../results/years/arms.js';
+import {words} from '../words/index.js';
 import type {Opened, Workbench} from '../workbench.js';
 import {nothingToRepeat} from './archive.js';
 
@@ -28,5 +28,6 @@ export async function openArm(workbench: Workbench, {arm, recheck = false}: Aske
 	if (recheck && arm !== undefined && archive.ofArm(arm).length === 0)
 		return {unknown: nothingToRepeat(arm, archive.checkedArms())};
 	if (!unfinished) return {opened: await (recheck ? workbench.recheck(arm) : workbench.start(arm))};
-	return {notice: arm === undefined ? checkOpen(unfinished) : otherArmOpen(arm, unfinished)};
+	const {notRepeated, notStarted} = words.beside.home;
+	return {notice: arm === undefined ? notRepeated(unfinished) : notStarted({arm: unfinished.arm, asked: arm})};
 }

@@ -8,6 +8,7 @@ import {limitsOf, type Settings} from '../procedure/settings.js';
 import type {FinishedCheck} from '../results/record.js';
 import {newCheckId} from '../store/check-id.js';
 import {StoreError} from '../store/store-error.js';
+import {words} from '../words/index.js';
 import type {Opened, Saved, Unfinished, Workbench} from '../workbench.js';
 import {OpenArchive} from './archive.js';
 import {CheckLock} from './check-lock.js';
@@ -178,9 +179,8 @@ export class OpenWorkbench implements Workbench {
 		return newCheck({...start, limits: limitsOf(settings), setAnew: settings.setAnew});
 	}
 
-	#dialogue(check: Check): Dialogue {
-		return startDialogue(check, this.profiles(), this.archive.history(check));
-	}
+	readonly #dialogue = (check: Check): Dialogue =>
+		startDialogue(check, this.profiles(), this.archive.history(check), words.options);
 
 	/** One check is open at a time: the one that is open is filed as interrupted. */
 	async #fileOpenOne(): Promise<void> {

@@ -1,5 +1,6 @@
 import {isReadyToPlay, progressOf} from '../check/progress.js';
 import {printable} from '../terminal/printable.js';
+import {titleOf} from '../words/step-text.js';
 import {verdictWord} from '../words/wording.js';
 import type {OpenWorkbench} from './open-workbench.js';
 
@@ -11,7 +12,7 @@ export function partingLines(workbench: OpenWorkbench, goOn: string): readonly s
 		const {current, facts} = progress;
 		const deck = isReadyToPlay(progress) ? 'Deck ready to play.' : 'Deck not ready to play.';
 		const arm = printable(facts.text('arm-name') ?? 'a new arm', 40);
-		const stands = `stands at '${current?.title ?? 'its end'}'.`;
+		const stands = `stands at '${current ? titleOf(current.id) : 'its end'}'.`;
 		if (openCheck.practice) return [`PRACTICE saved: ${arm} ${stands}`, `Go on with: ${goOn}`];
 		return [`Saved: the check of ${arm} ${stands}`, `${deck} Go on with: ${goOn}`];
 	}

@@ -1,8 +1,9 @@
 import {createInterface} from 'node:readline';
+import {besidePages} from '../pages/beside/beside-pages.js';
+import {lobbyPages} from '../pages/beside/practice-lobby.js';
 import {recordLines} from '../pages/record-lines.js';
-import {converse, type Lines, type PlainEnd, textOf} from '../plain/converse.js';
-import {home} from '../plain/home.js';
-import {practiceHome} from '../plain/practice-home.js';
+import {converse, type Lines, type PlainEnd, plainText} from '../plain/converse.js';
+import {plainRoom, walkPages} from '../plain/walk-pages.js';
 import {EXIT, ExitPaths} from '../terminal/exit-paths.js';
 import {printable} from '../terminal/printable.js';
 import type {PracticeDesk} from '../workbench.js';
@@ -28,8 +29,10 @@ async function run({seat, opened, notice, desk: first}: Start, lines: Lines): Pr
 	let [opening, desk] = [opened, first];
 	for (;;) {
 		if (!opening) {
-			const end = await (desk ? practiceHome(desk, lines, first === undefined) : home(seat.workbench, lines));
-			if (end.kind === 'home') {
+			const end = await (desk
+				? walkPages(lobbyPages(desk, first === undefined), lines)
+				: walkPages(besidePages(seat.workbench, plainRoom), lines));
+			if (end.kind === 'real-checks') {
 				seat.door?.close();
 				desk = undefined;
 				continue;
@@ -61,7 +64,7 @@ function finish(
 ): number {
 	if (end.kind === 'finished') {
 		const truth = desk?.practice.truth(end.record) ?? [];
-		for (const one of [...truth, ...recordLines(end.record)]) lines.say(textOf(one));
+		for (const one of [...truth, ...recordLines(end.record)]) lines.say(plainText(one));
 		for (const text of seat.parting()) lines.say(text);
 		return EXIT.done;
 	}

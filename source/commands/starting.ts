@@ -3,6 +3,7 @@ import type {Check} from '../check/check.js';
 import {progressOf} from '../check/progress.js';
 import type {Profile} from '../procedure/facts.js';
 import {profileNamed} from '../results/profiles.js';
+import {titleOf} from '../words/step-text.js';
 import type {Unfinished} from '../workbench.js';
 
 /** What is known of an arm when its check starts: its profile, or its name alone. */
@@ -18,7 +19,7 @@ export function unfinishedOf(check: Check, profiles: readonly Profile[], savedAt
 	const {facts, current} = progressOf(check, profiles);
 	return {
 		arm: facts.text('arm-name') ?? 'a new arm',
-		step: current?.title ?? 'its end',
+		step: current ? titleOf(current.id) : 'its end',
 		ago: formatDistanceStrict(savedAt, now, {addSuffix: true}),
 	};
 }

@@ -1,22 +1,23 @@
 import type {PastCheck, PastProbe} from '../check/past-check.js';
-import {placeLabel} from '../procedure/places.js';
-import type {MeasuredRadius} from '../results/figures-types.js';
-import {isMeasured, type RadiusFigures} from '../results/figures-types.js';
-import {bandAt, plainNumber, pullAt} from '../words/wording.js';
+import type {VerdictLimits} from '../procedure/facts.js';
+import {isMeasured, type MeasuredRadius, type RadiusFigures} from '../results/figures-types.js';
+import {words} from '../words/index.js';
+import {placeLabel} from '../words/step-text.js';
 import type {BandRow, Shown} from './shown-lines.js';
 
-export const bandRow = (figures: MeasuredRadius, earlier = false): BandRow => ({
-	label: `${placeLabel(figures.place)} ${plainNumber(figures.radiusMm)}`,
+const {label, at, last: lastLabel} = words.pages.verdict.bands;
+
+export const bandRow = (figures: MeasuredRadius): BandRow => ({
+	label: label(figures),
 	lowPct: figures.pullPct - figures.bandPct / 2,
 	highPct: figures.pullPct + figures.bandPct / 2,
 	pullPct: figures.pullPct,
-	...(earlier ? {earlier} : {}),
 });
 
 /** The hold bands of all measured radii as one picture; nothing when none has figures. */
-export function bandsPicture(
+export function bandsShown(
 	probe: readonly RadiusFigures[],
-	limits: {pullGoodPct: number; pullUsablePct: number},
+	limits: Pick<VerdictLimits, 'pullGoodPct' | 'pullUsablePct'>,
 	earlier: readonly BandRow[] = [],
 ): Shown[] {
 	const measured = probe.filter(isMeasured);
@@ -24,12 +25,10 @@ export function bandsPicture(
 	return [
 		{
 			kind: 'bands',
-			rows: [...measured.map((one) => bandRow(one)), ...earlier],
+			rows: [...measured.map(bandRow), ...earlier],
 			goodPct: limits.pullGoodPct,
 			usablePct: limits.pullUsablePct,
-			caption: measured
-				.map((one) => `${placeLabel(one.place)} radius: pull ${pullAt(one)}; hold band ${bandAt(one)}.`)
-				.join(' '),
+			caption: measured.map(at).join(' '),
 		},
 	];
 }
@@ -43,7 +42,7 @@ function bandOf({place, pullPct, bandPct}: PastProbe): BandRow[] {
 	if (pullPct === null || bandPct === null) return [];
 	return [
 		{
-			label: `last ${placeLabel(place)}`,
+			label: lastLabel({place: placeLabel(place)}),
 			lowPct: pullPct - bandPct / 2,
 			highPct: pullPct + bandPct / 2,
 			pullPct,

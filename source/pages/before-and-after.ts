@@ -1,11 +1,12 @@
 import type {Check, Series} from '../check/check.js';
-import {placeLabel} from '../procedure/places.js';
 import {documentOfCheck} from '../results/document-of-check.js';
 import {type Figures, figuresOf, isMeasured} from '../results/figures.js';
+import {words} from '../words/index.js';
 import {becauseText} from '../words/says.js';
-import {sideForce, span} from '../words/wording.js';
 import {bandRow} from './band-rows.js';
-import {type BandRow, line, type Shown} from './shown-lines.js';
+import {type BandRow, line, type Shown, table} from './shown-lines.js';
+
+const {bands, radii, series: said} = words.pages.verdict;
 
 /** Figures of an earlier series, where it has any. */
 function figuresOfSeries(check: Check, series: Series): Figures | undefined {
@@ -22,35 +23,28 @@ export function earlierRows(check: Check): BandRow[] {
 		.findLast((one) => one !== undefined);
 	return (figures?.probe ?? [])
 		.filter(isMeasured)
-		.map((one) => ({...bandRow(one, true), label: `before ${placeLabel(one.place)}`}));
+		.map((one) => ({...bandRow(one), earlier: true, label: bands.before(one)}));
 }
 
 /** Before and after, side by side, for every earlier series. */
 export const beforeAndAfter = (check: Check, now: Figures): Shown[] =>
 	closedSeries(check).flatMap((series, index) => {
 		const before = figuresOfSeries(check, series);
-		const title = `Series ${index + 1} closed: ${series.closed ? becauseText(series.closed.because) : ''}`;
-		return before ? [line(title, 'strong'), comparison(before, now)] : [line(`${title} (no figures)`, 'strong')];
+		const because = series.closed ? becauseText(series.closed.because) : '';
+		return [
+			line(said.closed({number: index + 1, because, hasFigures: before !== undefined}), 'strong'),
+			...(before ? [comparison(before, now)] : []),
+		];
 	});
 
 function comparison(before: Figures, now: Figures): Shown {
 	const rows = before.probe.filter(isMeasured).flatMap((one) => {
 		const after = now.probe.find((other) => other.place === one.place);
 		if (!after || !isMeasured(after)) return [];
-		const name = placeLabel(one.place);
 		return [
-			[
-				`${name} pull`,
-				sideForce(one.pullPct, one.pullUncertaintyPct),
-				sideForce(after.pullPct, after.pullUncertaintyPct),
-			],
-			[`${name} band`, span(one.bandPct, one.bandUncertaintyPct), span(after.bandPct, after.bandUncertaintyPct)],
+			[said.pull(one), radii.pull(one), radii.pull(after)],
+			[said.band(one), radii.band(one), radii.band(after)],
 		];
 	});
-	return {
-		kind: 'table',
-		head: ['', 'before', 'now'],
-		rows,
-		caption: rows.map(([name, was, is]) => `${name}: before ${was}, now ${is}.`).join(' '),
-	};
+	return table(['', said.columns.before, said.columns.now], rows);
 }

@@ -1,31 +1,34 @@
 import limits from '../../shared/limits.json' with {type: 'json'};
 import type {Dialogue, Position} from '../check/dialogue.js';
+import type {Progress} from '../check/progress.js';
+import {stillItems} from '../check/prompt-options.js';
 import {hasReadings, openSeries} from '../check/series.js';
 import {mnPerGram} from '../measures/tracking-force.js';
-import {clearanceOf} from '../procedure/clearance.js';
+import {type ClearanceState, clearanceState} from '../procedure/clearance.js';
 import type {Facts} from '../procedure/facts.js';
 import {statedZero} from '../procedure/stated-zero.js';
-import type {Step} from '../procedure/step.js';
+import type {Step, StepOf} from '../procedure/step.js';
 import {takes} from '../procedure/step.js';
 import type {IdOf, StepId} from '../procedure/step-ids.js';
 import {tickStates} from '../procedure/ticks.js';
 import {carriedMn, guardHandling} from '../procedure/weighing.js';
 import {nextCheckOf} from '../results/next-check.js';
-import {fixed, formatIn} from '../units.js';
+import {words} from '../words/index.js';
 import {nextCheckText} from '../words/results-text.js';
-import {plainNumber} from '../words/wording.js';
+import {tickText, titleOf} from '../words/step-text.js';
 import {biasLater} from './bias/cure-first.js';
 import {biasLines} from './bias/lines.js';
 import {skatingLines} from './bias/skating-lines.js';
 import {lastAdvice} from './bias/so-far.js';
-import {earlierAnswers} from './earlier-answers.js';
-import {geometryLines, workedOutLines} from './geometry-lines.js';
+import {geometryLines, unusualLengths, workedOutLines} from './geometry-lines.js';
 import {issuedOf} from './issued.js';
 import {levelConsequence} from './level-consequence.js';
+import {zeroText} from './on-gauge.js';
 import {probeSoFar} from './probe-so-far.js';
 import {line, type Shown} from './shown-lines.js';
 import {verdictLines} from './verdict-lines.js';
-import {zeroText} from './zero-text.js';
+
+const said = words.pages.consequences;
 
 type Consequence = (facts: Facts) => readonly Shown[];
 
@@ -33,65 +36,58 @@ const bothForces =
 	(step: IdOf<'number'>): Consequence =>
 	(facts) => {
 		const forceMn = facts.number(step);
-		return forceMn === undefined ? [] : [line(`= ${formatIn(forceMn, 'gf')} = ${formatIn(forceMn, 'mN')}`)];
+		return forceMn === undefined ? [] : [line(said.bothForces({forceMn}))];
 	};
 
 const force: Consequence = (facts) => {
 	const carried = carriedMn(facts);
-	const playing = facts.number('playing-force');
-	if (carried === undefined || playing === undefined) return [];
+	const playingMn = facts.number('playing-force');
+	if (carried === undefined || playingMn === undefined) return [];
 	const handling = guardHandling(facts);
-	const guard = facts.number('guard-mass') ?? 0;
+	const guardMn = (facts.number('guard-mass') ?? 0) * mnPerGram;
 	return [
-		line(
-			`The gauge will carry ${formatIn(carried, 'gf')} = ${formatIn(carried, 'mN')} (${((100 * carried) / playing).toFixed(1)} % of the playing force).`,
-		),
-		...(handling === 'left-out'
-			? [line(`That includes ${formatIn(guard * mnPerGram, 'gf')} for the guard that the scale did not see.`)]
-			: []),
-		...(handling === 'included' && guard > 0
-			? [line(`The guard alone is ${formatIn(guard * mnPerGram, 'gf')} of it.`, 'dim')]
-			: []),
+		line(said.carried({carriedMn: carried, playingMn})),
+		...(handling === 'left-out' ? [line(said.guardUnseen({guardMn}))] : []),
+		...(handling === 'included' && guardMn > 0 ? [line(said.guardAlone({guardMn}), 'dim')] : []),
 	];
 };
 
+function windowOf(
+	what: 'stylus' | 'guard',
+	[low, high]: ClearanceState['stylusWindow'],
+	value: number | undefined,
+): Shown {
+	const caption = said[what]({lowMm: low, highMm: high, nowMm: value});
+	return {kind: 'window', label: said.clearances[what], low, high, value, caption};
+}
+
 const clearance: Consequence = (facts) => {
-	const {stylusMm, stylusWindow, guardWindow, guardMm} = clearanceOf(facts);
-	const shownWindow = (label: string, [low, high]: readonly [number, number], value: number | undefined): Shown => ({
-		kind: 'window',
-		label,
-		low,
-		high,
-		value,
-		caption: `${label}: ${plainNumber(low)} to ${plainNumber(high)} mm${value === undefined ? '' : `, now ${plainNumber(value)} mm`}.`,
-	});
+	const {stylusMm, stylusWindow, guardWindow, guardMm} = clearanceState(facts);
 	return [
-		shownWindow('stylus', stylusWindow, stylusMm),
-		...(guardWindow ? [shownWindow('guard', guardWindow, guardMm)] : []),
-		...(guardMm === undefined
-			? []
-			: [line(`The guard's underside must stay more than ${limits.guardGapMm.value} mm clear.`, 'dim')]),
+		windowOf('stylus', stylusWindow, stylusMm),
+		...(guardWindow ? [windowOf('guard', guardWindow, guardMm)] : []),
+		...(guardMm === undefined ? [] : [line(said.guardClear({gapMm: limits.guardGapMm.value}), 'dim')]),
 	];
+};
+
+const guardHangs: Consequence = (facts) => {
+	const depthMm = facts.number('guard-depth');
+	return depthMm === undefined ? [] : [line(said.guardHangs({depthMm}))];
 };
 
 /** The stated zero, once both readings are there. */
 const freeZero: Consequence = (facts) => {
 	const stated = statedZero(facts);
 	if (!stated || !facts.answered('zero-free-after')) return [];
-	const figures = {source: 'stated', zero: stated.zero, zeroUncertainty: null} as const;
-	return [line(zeroText(figures, facts))];
+	return [line(zeroText({source: 'stated', zero: stated.zero, zeroUncertainty: null}, facts))];
 };
 
 const putBackForce: Consequence = (facts) => {
-	const weighed = facts.number('back-force');
-	const playing = facts.number('playing-force');
-	if (weighed === undefined || playing === undefined) return [];
-	const off = fixed(100 * (weighed / playing - 1), 1);
-	return [
-		line(
-			`${off} % off the playing force of ${formatIn(playing, 'gf')} (±${100 * limits.putBackForceShare.value} % wanted)`,
-		),
-	];
+	const weighedMn = facts.number('back-force');
+	const playingMn = facts.number('playing-force');
+	if (weighedMn === undefined || playingMn === undefined) return [];
+	const offPct = 100 * (weighedMn / playingMn - 1);
+	return [line(said.putBackForce({offPct, playingMn, allowedPct: 100 * limits.putBackForceShare.value}))];
 };
 
 /** What an answer brings about, shown as it is typed and once it is confirmed; by step. */
@@ -102,9 +98,7 @@ const consequences: Readonly<Partial<Record<StepId, Consequence>>> = {
 	'arm-null-radius': geometryLines,
 	'arm-null-other': geometryLines,
 	'radius-inner': workedOutLines,
-	'arm-pivot-place': () => [
-		{kind: 'plan', caption: 'The deck from above: spindle in the middle, you stand at the front.'},
-	],
+	'arm-pivot-place': () => [{kind: 'plan', caption: said.deck}],
 	'playing-force': bothForces('playing-force'),
 	'force-low': bothForces('force-low'),
 	'force-high': bothForces('force-high'),
@@ -116,10 +110,7 @@ const consequences: Readonly<Partial<Record<StepId, Consequence>>> = {
 	'force-reading': force,
 	'force-at-height': force,
 	clearance,
-	mat: (facts) =>
-		facts.number('guard-depth') === undefined
-			? []
-			: [line(`The guard hangs ${plainNumber(facts.number('guard-depth') ?? 0)} mm below the stylus.`)],
+	mat: guardHangs,
 	'mat-thickness': clearance,
 	'zero-free-after': freeZero,
 	'bias-drag': skatingLines,
@@ -127,45 +118,74 @@ const consequences: Readonly<Partial<Record<StepId, Consequence>>> = {
 };
 
 /** The verdict, and right under its figures whether the bias had better wait, so that it is read before what may be chosen. */
-function verdictScreen({check, history}: Dialogue, facts: Facts): readonly Shown[] {
+function verdictScreen({check, history}: Dialogue, progress: Progress): readonly Shown[] {
 	const issued = issuedOf(check);
-	return verdictLines(check, issued, history).toSpliced(2, 0, ...biasLater(issued?.findings ?? [], facts));
+	const later = biasLater(issued?.findings ?? [], progress.facts);
+	return verdictLines(check, issued, history, progress).toSpliced(2, 0, ...later);
 }
 
 /** What the screen of a step shows beside its question. */
 export function consequencesOf(dialogue: Dialogue, {step, slot, progress}: Position): readonly Shown[] {
 	if (!step) return [];
 	const {facts} = progress;
-	if (takes(step, 'ticks'))
-		return tickStates(step, facts).map(({line: {text}, mark}) =>
-			line(
-				`[${mark === 'yes' ? 'x' : mark === 'no' ? '!' : ' '}] ${text}`,
-				mark === 'yes' ? 'good' : mark === 'no' ? 'warn' : 'plain',
-			),
-		);
-	if (step.input.kind === 'confirm' && step.id !== 'next-check')
-		return [...(consequences[step.id]?.(facts) ?? []), ...confirmedAgain(dialogue, step)];
-	if (step.input.kind === 'rounds') return probeSoFar(dialogue, facts, step.input.place, slot);
-	if (step.input.kind === 'verdict') return verdictScreen(dialogue, facts);
-	if (step.input.kind === 'bias-result') return biasLines(dialogue.check);
-	if (step.id === 'bias-weight' || step.id === 'bias-set') return lastAdvice(dialogue.check);
-	if (step.input.kind === 'still') return earlierAnswers(dialogue, step, facts);
-	if (step.id === 'next-check') {
-		const {date, because} = nextCheckOf(dialogue.check, dialogue.history);
-		return [line(`Next check: ${date}`, 'strong'), line(nextCheckText(because))];
+	const brought = consequences[step.id]?.(facts) ?? [];
+	const {input} = step;
+	switch (input.kind) {
+		case 'ticks':
+			return takes(step, 'ticks') ? tickLines(step, facts) : [];
+		case 'confirm':
+			return step.id === 'next-check' ? nextCheckLines(dialogue) : [...brought, ...confirmedAgain(dialogue, step)];
+		case 'rounds':
+			return probeSoFar(dialogue, facts, input.place, slot);
+		case 'verdict':
+			return verdictScreen(dialogue, progress);
+		case 'bias-result':
+			return biasLines(dialogue.check);
+		case 'still':
+			return earlierAnswers(dialogue, step, facts);
+		case 'text':
+		case 'choice':
+		case 'number':
+		case 'signed':
+		case 'clock':
+		case 'profile':
+			return step.id === 'bias-weight' || step.id === 'bias-set' ? lastAdvice(dialogue.check) : brought;
 	}
-	return consequences[step.id]?.(facts) ?? [];
+}
+
+const tickLines = (step: StepOf<'ticks'>, facts: Facts): Shown[] =>
+	tickStates(step, facts).map(({line: id, mark}) =>
+		line(said.ticked({text: tickText(step.id, id), mark}), mark === 'yes' ? 'good' : mark === 'no' ? 'warn' : 'plain'),
+	);
+
+function nextCheckLines({check, history}: Dialogue): Shown[] {
+	const next = nextCheckOf(check, history);
+	return [line(said.nextCheck(next), 'strong'), line(nextCheckText(next.because))];
 }
 
 /** A condition that is confirmed once more while rounds hang on it. */
 function confirmedAgain({check}: Dialogue, {id, touches}: Step): Shown[] {
 	const hangsOnIt = touches?.includes('rounds') && check.answers[id]?.value === true && hasReadings(openSeries(check));
-	return hangsOnIt
-		? [
-				line(
-					'Was it not so while the rounds were taken? Then answer n first: they are kept apart, and new ones begin.',
-					'warn',
-				),
-			]
-		: [];
+	return hangsOnIt ? [line(said.wasItNotSo, 'warn')] : [];
+}
+
+/** What was answered before, beside the question whether it is still so; what a profile says otherwise by now, first. */
+function earlierAnswers(dialogue: Dialogue, step: Step, facts: Facts): Shown[] {
+	const {check} = dialogue;
+	const then: Readonly<Record<string, string>> = (step.id === 'still-last-time' && check.changedSince) || {};
+	const isResized = 'arm-length' in then || 'arm-pivot-distance' in then;
+	const unusual = isResized ? unusualLengths(facts) : undefined;
+	const ids = stillItems(dialogue, step).flatMap(({steps, shows = steps}) => [
+		...steps.filter((id) => id in then),
+		...shows.filter((id) => !(id in then)),
+	]);
+	const answers = ids.flatMap((id) => {
+		const {typed} = check.answers[id] ?? {};
+		if (typed === undefined) return [];
+		const title = titleOf(id);
+		const since = then[id];
+		if (since !== undefined) return [line(said.corrected({title, typed, since}), 'warn')];
+		return typed === '' ? [] : [line(said.answer({title, typed}))];
+	});
+	return [...(unusual === undefined ? [] : [line(unusual, 'warn')]), ...answers];
 }

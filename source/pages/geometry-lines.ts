@@ -1,12 +1,14 @@
 import constants from '../../shared/constants.json' with {type: 'json'};
 import {type ArmGeometry, nullRadiiMm, overhangMm, reachMm} from '../measures/geometry.js';
-import {armFromNulls, layouts, type NullRadii} from '../measures/layouts.js';
+import {armFromNulls, layouts} from '../measures/layouts.js';
 import type {Facts} from '../procedure/facts.js';
 import {armOf} from '../procedure/geometry.js';
 import {offsetOf, workedOutArm} from '../procedure/worked-out-arm.js';
-import {fixed, formatIn} from '../units.js';
+import {fixed} from '../units.js';
+import {words} from '../words/index.js';
 import {line, type Shown} from './shown-lines.js';
 
+const {geometry} = words.pages;
 const grooves = {innermostMm: constants.innermostGroove.value, outermostMm: constants.outermostGroove.value};
 
 /** What the lengths of an arm come to: where the stylus reaches, and its layout beside the published ones. */
@@ -14,75 +16,54 @@ export function geometryLines(facts: Facts): readonly Shown[] {
 	const arm = armOf(facts);
 	if (!arm) return [];
 	const offsetDeg = offsetOf(facts);
-	const reach = `The stylus reaches radii from ${reachMm(arm)
-		.map((radiusMm) => radiusMm.toFixed(1))
-		.join(' to ')} mm`;
+	const [leastMm, mostMm] = reachMm(arm);
 	return [
 		...workedOutLines(facts),
 		// With the offset known the table has the overhang, and this is the line that a small screen can spare.
 		offsetDeg === undefined
-			? line(`${reach}, and overhangs the spindle by ${overhang(arm)} mm.`)
-			: line(`${reach}.`, 'dim'),
-		...(isUnusual(arm) ? [line(`${usual}: look at both lengths again.`, 'warn')] : []),
+			? line(geometry.reachesAndOverhangs({leastMm, mostMm, overhangMm: overhangMm(arm)}))
+			: line(geometry.reaches({leastMm, mostMm}), 'dim'),
+		...(isUnusual(arm) ? [line(geometry.lookAgain, 'warn')] : []),
 		...(offsetDeg === undefined ? [] : besideLayouts(arm, offsetDeg)),
 	];
 }
 
-const usual = 'Most arms overhang by some 13 to 20 mm (common practice)';
 const isUnusual = (arm: ArmGeometry): boolean => Math.abs(overhangMm(arm) - 15) > 15;
 
 /** Lengths that an arm may have and few have, in one sentence with both of them; undefined where they are as usual. */
 export function unusualLengths(facts: Facts): string | undefined {
 	const arm = armOf(facts);
-	if (!arm || !isUnusual(arm)) return;
-	const {effectiveLengthMm, pivotDistanceMm} = arm;
-	const byMm = overhangMm(arm);
-	const ends =
-		byMm < 0 ? `ends ${fixed(-byMm, 1)} mm short of the spindle` : `overhangs the spindle by ${fixed(byMm, 1)} mm`;
-	return `With an effective length of ${formatIn(effectiveLengthMm, 'mm')} and a pivot distance of ${formatIn(pivotDistanceMm, 'mm')} the stylus ${ends}. ${usual}: look at both lengths, and correct what is wrong.`;
+	return arm && isUnusual(arm) ? geometry.unusual(arm) : undefined;
 }
-
-const overhang = (arm: ArmGeometry): string => fixed(overhangMm(arm), 1);
 
 /** The pivot distance that was worked out, and what goes with it; nothing where it was typed. */
 export function workedOutLines(facts: Facts): readonly Shown[] {
 	const arm = workedOutArm(facts);
 	if (!arm) return [];
 	const typedDeg = facts.number('arm-offset');
-	const instead =
-		typedDeg === undefined || fixed(typedDeg, 1) === fixed(arm.offsetDeg, 1)
-			? ''
-			: ` (you typed ${formatIn(typedDeg, 'deg')})`;
-	return [
-		line(
-			`Worked out: pivot distance ${formatIn(arm.pivotDistanceMm, 'mm')}, overhang ${overhang(arm)} mm, offset ${formatIn(arm.offsetDeg, 'deg')}${instead}.`,
-			'strong',
-		),
-	];
+	const isOther = typedDeg !== undefined && fixed(typedDeg, 1) !== fixed(arm.offsetDeg, 1);
+	const said = {...arm, overhangMm: overhangMm(arm), typedDeg: isOther ? typedDeg : undefined};
+	return [line(geometry.workedOut(said), 'strong')];
 }
 
 /** The published layouts for this effective length, the arm's own first; nothing is worked out from them. */
 function besideLayouts(arm: ArmGeometry, offsetDeg: number): readonly Shown[] {
-	const {effectiveLengthMm} = arm;
-	const rows = [
-		rowOf('this arm', nullRadiiMm(arm, offsetDeg), arm),
-		...layouts.map(({name, nullsMm}) =>
-			rowOf(name, nullsMm(grooves), armFromNulls(effectiveLengthMm, nullsMm(grooves))),
-		),
+	const {columns, cells} = geometry;
+	const all = [
+		{name: undefined, nulls: nullRadiiMm(arm, offsetDeg), overhangMm: overhangMm(arm)},
+		...layouts.map(({name, nullsMm}) => {
+			const nulls = nullsMm(grooves);
+			const laidOut = armFromNulls(arm.effectiveLengthMm, nulls);
+			return {name, nulls, overhangMm: laidOut ? overhangMm(laidOut) : null};
+		}),
 	];
 	return [
-		line(`For information only. Grooves: a usual pair, ${grooves.outermostMm} and ${grooves.innermostMm} mm.`),
+		line(geometry.forInformation(grooves)),
 		{
 			kind: 'table',
-			head: ['in mm', 'null radii', 'overhang'],
-			rows,
-			caption: rows.map(([name, nulls, over]) => `${name}: null radii ${nulls}, overhang ${over} mm.`).join(' '),
+			head: [columns.name, columns.nulls, columns.overhang],
+			rows: all.map((one) => [cells.name(one), cells.nulls(one), cells.overhang(one)]),
+			caption: all.map(geometry.layout).join(' '),
 		},
 	];
 }
-
-const rowOf = (name: string, nulls: NullRadii | null, arm: ArmGeometry | null): readonly string[] => [
-	name,
-	nulls ? nulls.map((radiusMm) => radiusMm.toFixed(1)).join(' and ') : 'no two',
-	arm ? overhang(arm) : 'none',
-];

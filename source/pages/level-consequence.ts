@@ -1,55 +1,33 @@
 import type {Facts} from '../procedure/facts.js';
-import {type LevelState, levelOf} from '../procedure/level.js';
-import {placeLabel} from '../procedure/places.js';
-import {plainNumber, sideForce} from '../words/wording.js';
+import {type LevelState, levelState} from '../procedure/level.js';
+import {words} from '../words/index.js';
 import {line, type Shown} from './shown-lines.js';
 
-/** One level has one error of its own; two that are far apart tell of a mistyped side. */
+const {level} = words.pages;
+
+/** One level has one error of its own; two that are so far apart tell of a mistyped side. */
+const farApartDeg = 0.3;
+
 function errorsDisagree({leftRight, frontBack, pairs}: LevelState): Shown[] {
-	const apart = Math.abs((leftRight.zeroErrorDeg ?? 0) - (frontBack.zeroErrorDeg ?? 0));
-	return pairs && apart > 0.3
-		? [
-				line(
-					`The level's own error differs by ${apart.toFixed(2)}° between the two directions: was a side mistyped?`,
-					'warn',
-				),
-			]
-		: [];
+	const apartDeg = Math.abs((leftRight.zeroErrorDeg ?? 0) - (frontBack.zeroErrorDeg ?? 0));
+	return pairs && apartDeg > farApartDeg ? [line(level.errorsDiffer({apartDeg}), 'warn')] : [];
 }
 
-const tiltText = (tiltDeg: number, plus: string, minus: string): string => {
-	const size = Math.abs(tiltDeg).toFixed(2);
-	return Number(size) === 0 ? 'level' : `${size}° ${tiltDeg > 0 ? plus : minus} high`;
-};
+function passing({pairs, passes, fine}: LevelState): Shown[] {
+	if (!pairs) return [];
+	return [passes ? line(fine ? level.fine : level.passes, 'good') : line(level.fails, 'bad')];
+}
 
 /** Tilt, the level's own error, and the side force that the tilt makes at each radius. */
-export const levelConsequence = (facts: Facts): readonly Shown[] => {
-	const state = levelOf(facts);
+export function levelConsequence(facts: Facts): readonly Shown[] {
+	const state = levelState(facts);
 	if (!state) return [];
-	const axis = (
-		name: string,
-		{tiltDeg, zeroErrorDeg}: {tiltDeg: number; zeroErrorDeg: number | null},
-		plus: string,
-		minus: string,
-	) =>
-		line(
-			`${name}: ${tiltText(tiltDeg, plus, minus)}; the level's own error ${zeroErrorDeg === null ? 'unknown after one reading' : `${Math.abs(zeroErrorDeg).toFixed(2)}°`}`,
-		);
+	const {leftRight, frontBack, shares, allowedPct} = state;
 	return [
-		axis('Left to right', state.leftRight, 'right', 'left'),
-		...(facts.answered('level-fb-1') ? [axis('Front to back', state.frontBack, 'back', 'front')] : []),
-		...state.shares.map(({place, sharePct, uncertaintyPct}) =>
-			line(
-				`Side force by this tilt, ${placeLabel(place)} radius: ${sideForce(sharePct, uncertaintyPct)} (allowed ±${plainNumber(state.allowedPct)} %)`,
-			),
-		),
+		line(level.tilt({axis: 'leftRight', ...leftRight})),
+		...(facts.answered('level-fb-1') ? [line(level.tilt({axis: 'frontBack', ...frontBack}))] : []),
+		...shares.map((share) => line(level.share({...share, allowedPct}))),
 		...errorsDisagree(state),
-		...(state.pairs
-			? [
-					state.passes
-						? line(state.fine ? 'Level: fine.' : 'Level: passes.', 'good')
-						: line('Level: does not pass.', 'bad'),
-				]
-			: []),
+		...passing(state),
 	];
-};
+}

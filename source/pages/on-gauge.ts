@@ -2,12 +2,16 @@ import {isAbove} from '../measures/compare.js';
 import {gaugeShows, halfSpanRead, toStep} from '../measures/gauge-shows.js';
 import {type GaugeScale, type Round, reachesTop} from '../measures/hold-band.js';
 import type {Facts} from '../procedure/facts.js';
-import {showsHandForce} from '../procedure/readings.js';
+import {gaugeUnitOf, showsHandForce, signOfPlus} from '../procedure/readings.js';
 import type {Document} from '../results/document-schema.js';
+import type {ZeroFigures} from '../results/figures-types.js';
 import {seriesRead} from '../results/series-read.js';
-import {type GaugeUnit, units} from '../units.js';
-import {forceWithWay, plainNumber, stepDecimals} from '../words/wording.js';
+import type {GaugeUnit} from '../units.js';
+import {words} from '../words/index.js';
+import {printsAsZero} from '../words/numbers.js';
 import {line, type Shown} from './shown-lines.js';
+
+const {gauge: said} = words.pages;
 
 /** The gauge in front of the technician: how it shows forces, and where it ends; all but the factor in its own unit. */
 export type OnGauge = {
@@ -26,8 +30,8 @@ export function onGauge(document: Document, facts: Facts): OnGauge {
 }
 
 /** A reading as this gauge lets it be read, with the way the arm pushes: '13.8 % out'. */
-export const readingWithWay = (reading: number, {unit, step}: OnGauge): string =>
-	forceWithWay(toStep(reading, step), units[unit].label, stepDecimals(step));
+export const readingWithWay = (reading: number, gauge: OnGauge): string =>
+	said.reading({...gauge, reading: toStep(reading, gauge.step)});
 
 /** What the gauge shows at a radius where the arm pushes with a wanted force; the limits where the span is known. */
 export type Aim = {
@@ -55,29 +59,25 @@ export const showsLimits = ({limits}: Aim, gauge: OnGauge): boolean =>
 	limits !== undefined && !isBeyond(limits.inner, gauge) && !isBeyond(limits.outer, gauge);
 
 /** What the gauge then shows: '11.9 % out at the inner and 15.7 % out at the outer limit, 13.8 % out in the middle'. */
-export function aimText({middle, limits}: Aim, gauge: OnGauge): string {
-	const said = readingWithWay(middle, gauge);
-	if (!limits) return `${said} in the middle of both limits`;
-	return `${readingWithWay(limits.inner, gauge)} at the inner and ${readingWithWay(limits.outer, gauge)} at the outer limit, ${said} in the middle`;
-}
+export const aimText = ({middle, limits}: Aim, gauge: OnGauge): string =>
+	said.aim({
+		...gauge,
+		middle: toStep(middle, gauge.step),
+		limits: limits && {inner: toStep(limits.inner, gauge.step), outer: toStep(limits.outer, gauge.step)},
+	});
 
 /** Where the gauge ends, said of a reading that lies beyond. */
-export const endText = ({topOfScale, unit}: OnGauge): string =>
-	`this gauge ends at ${plainNumber(topOfScale)} ${units[unit].label} and cannot show it`;
+export const endText = (gauge: OnGauge): string => said.ends(gauge);
 
 /** That the gauge ends before what it would have to show, and what to go by instead; nothing where it can show it. */
 export function beyondTop(aim: Aim, gauge: OnGauge): Shown[] {
-	const where = `At ${plainNumber(aim.radiusMm)} mm`;
-	const end = endText(gauge);
-	if (!showsMiddle(aim, gauge))
-		return [line(`${where} it would be ${readingWithWay(aim.middle, gauge)} in the middle: ${end}.`, 'warn')];
-	if (!aim.limits || showsLimits(aim, gauge)) return [];
-	const {inner, outer} = aim.limits;
-	const [over, other, name, otherName] = isBeyond(outer, gauge)
-		? ([outer, inner, 'outer', 'inner'] as const)
-		: ([inner, outer, 'inner', 'outer'] as const);
-	const instead = isBeyond(other, gauge) ? '' : ` Go by the ${otherName} limit there, ${readingWithWay(other, gauge)}.`;
-	return [line(`${where} the ${name} limit would be ${readingWithWay(over, gauge)}: ${end}.${instead}`, 'warn')];
+	const {radiusMm, middle, limits} = aim;
+	const read = (reading: number) => toStep(reading, gauge.step);
+	if (!showsMiddle(aim, gauge)) return [line(said.middleBeyond({...gauge, radiusMm, middle: read(middle)}), 'warn')];
+	if (!limits || showsLimits(aim, gauge)) return [];
+	const [limit, other] = isBeyond(limits.outer, gauge) ? (['outer', 'inner'] as const) : (['inner', 'outer'] as const);
+	const instead = isBeyond(limits[other], gauge) ? undefined : read(limits[other]);
+	return [line(said.limitBeyond({...gauge, radiusMm, limit, beyond: read(limits[limit]), other: instead}), 'warn')];
 }
 
 /** A gauge that carries so much more or less than the playing force shows other figures than are printed. */
@@ -85,23 +85,17 @@ const plainlyOther = 0.01;
 
 /** Once on a screen: why printed figures are not what was typed; nothing where they are the same. */
 export function scaleLine({scale: {factor, zero}, unit, isHandForce}: OnGauge): Shown[] {
-	const {label} = units[unit];
-	const atNothing =
-		plainNumber(Math.abs(zero)) === '0' ? '' : `shows ${forceWithWay(zero, label, decimalsOf(zero))} at nothing`;
-	const carries =
-		unit === 'percent' && isAbove(Math.abs(factor - 1), plainlyOther)
-			? `carries ${factor.toFixed(2)} times as much`
-			: '';
-	const whose = unit === 'percent' ? '' : `, which is ${plainNumber(100 / factor)} ${label} here`;
-	const gauge = [carries, atNothing].filter((text) => text !== '').join(' and ');
-	if (whose === '' && gauge === '') return [];
-	const ways = isHandForce ? ' Out and in mean the way the arm pushes.' : '';
-	return [
-		line(
-			`Figures are percent of the playing force${whose}${gauge === '' ? '' : `; this gauge ${gauge}`}.${ways}`,
-			'dim',
-		),
-	];
+	const isPercent = unit === 'percent';
+	const playing = isPercent ? undefined : 100 / factor;
+	const times = isPercent && isAbove(Math.abs(factor - 1), plainlyOther) ? factor : undefined;
+	const shown = printsAsZero(zero, 3) ? undefined : zero;
+	if (playing === undefined && times === undefined && shown === undefined) return [];
+	return [line(said.scale({unit, playing, times, zero: shown, isHandForce}), 'dim')];
 }
 
-const decimalsOf = (value: number): number => stepDecimals(Number(plainNumber(value)));
+/** The zero of the gauge in its own sign, and how it was found; or that nobody looked at it. */
+export function zeroText({source, zero, zeroUncertainty}: ZeroFigures, facts: Facts): string {
+	if (source === 'unchecked' || zero === null) return said.zeroUnchecked;
+	const side = zero === 0 ? undefined : zero * signOfPlus(facts) > 0 ? 'plus' : 'minus';
+	return said.zero({source, size: Math.abs(zero), side, uncertainty: zeroUncertainty, unit: gaugeUnitOf(facts)});
+}

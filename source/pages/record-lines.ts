@@ -2,20 +2,17 @@ import type {Check, Round, Series} from '../check/check.js';
 import type {PastCheck} from '../check/past-check.js';
 import {isReadyToPlay, progressOf} from '../check/progress.js';
 import {nameOfTrial, trialsOf} from '../check/trials.js';
-import {offPlaces, onPlaces, placeLabel} from '../procedure/places.js';
+import {offPlaces, onPlaces} from '../procedure/places.js';
+import type {Place} from '../procedure/step.js';
 import type {FinishedCheck} from '../results/record.js';
 import type {Voids} from '../results/voids.js';
 import {words} from '../words/index.js';
 import {becauseText, reasonText} from '../words/says.js';
-import {practiceNotice} from './practice-words.js';
+import {titleOf} from '../words/step-text.js';
 import {line, type Shown} from './shown-lines.js';
 import {verdictLines} from './verdict-lines.js';
 
-const outcomeWords = {
-	complete: 'complete',
-	stopped: 'stopped early, deck put back',
-	interrupted: 'interrupted, deck not ready to play',
-} as const;
+const {record: said, verdict, consequences} = words.pages;
 
 /** Whether the deck was put back: in the check itself, or later. */
 export const isDeckReady = ({check}: FinishedCheck, putBackAt?: string): boolean =>
@@ -23,7 +20,7 @@ export const isDeckReady = ({check}: FinishedCheck, putBackAt?: string): boolean
 
 /** How a check ended, and what became of its deck. */
 export const outcomeText = ({outcome}: FinishedCheck, putBackAt?: string): string =>
-	putBackAt === undefined ? outcomeWords[outcome] : `interrupted; put back on ${putBackAt.slice(0, 10)}`;
+	said.outcome({outcome, putBackOn: putBackAt?.slice(0, 10)});
 
 /** A filed check, whole: outcome, verdict, how it stands against what came before, readings as taken, and every answer. */
 export function recordLines(
@@ -34,49 +31,50 @@ export function recordLines(
 	const {check, nextCheck, issued} = record;
 	const progress = progressOf(check);
 	return [
-		line(`Check of ${check.startedAt.slice(0, 10)}: ${outcomeText(record, putBackAt)}`, 'strong'),
-		...(check.practice ? [line(practiceNotice, 'warn')] : []),
+		line(said.heading({date: check.startedAt.slice(0, 10), outcome: outcomeText(record, putBackAt)}), 'strong'),
+		...(check.practice ? [line(words.beside.practice.notice, 'warn')] : []),
 		...voidLines(voids),
-		...(isDeckReady(record, putBackAt) ? [] : [line('Deck not ready to play.', 'bad')]),
+		...(isDeckReady(record, putBackAt) ? [] : [line(said.deckNotReady, 'bad')]),
 		// What does not count gives no date either.
-		...(nextCheck && !check.practice && !voids.voided
-			? [line(`Next check: ${nextCheck.date}. ${nextCheck.because}`)]
-			: []),
-		...verdictLines(check, issued, history),
+		...(nextCheck && !check.practice && !voids.voided ? [line(said.nextCheck(nextCheck))] : []),
+		...verdictLines(check, issued, history, progress),
 		...readings(check),
-		line(`Id of this check${check.practice ? '' : ', for compute --id'}: ${check.id}`),
-		line('Answers', 'strong'),
-		...progress.visible.flatMap(({id, title}) => {
-			const answer = check.answers[id];
-			return answer && answer.typed !== '' ? [line(`${title}: ${answer.typed}`)] : [];
+		line(said.id({id: check.id, isPractice: check.practice !== undefined})),
+		line(said.answers, 'strong'),
+		...progress.visible.flatMap(({id}) => {
+			const {typed = ''} = check.answers[id] ?? {};
+			return typed === '' ? [] : [line(consequences.answer({title: titleOf(id), typed}))];
 		}),
 	];
 }
 
 function readings(check: Check): Shown[] {
-	const lines = check.series.flatMap((series, index) => seriesLines(check, series, index));
-	return lines.length === 0 ? [] : [line('Readings as taken (inner limit / outer limit)', 'strong'), ...lines];
+	const lines = check.series.flatMap((series, index) => seriesLines(check, series, index + 1));
+	return lines.length === 0 ? [] : [line(said.readings, 'strong'), ...lines];
 }
 
-const roundLine =
-	(where: string) =>
-	(round: Round, number: number): Shown =>
+function seriesLines(check: Check, series: Series, number: number): Shown[] {
+	const reading = (place: Place, setting?: string) => (round: Round, index: number) =>
 		line(
-			`${where}, round ${number + 1}${round.gauge === 'turned' ? ', gauge turned' : ''}: ${round.innerLimit.typed} / ${round.outerLimit?.typed ?? '…'}${round.struck ? ` (struck out: ${reasonText(round.struck.reason)})` : ''}`,
+			said.reading({
+				series: number,
+				place,
+				setting,
+				round: index + 1,
+				isTurned: round.gauge === 'turned',
+				innerLimit: round.innerLimit.typed,
+				outerLimit: round.outerLimit?.typed,
+				struck: round.struck && reasonText(round.struck.reason),
+			}),
 		);
-
-function seriesLines(check: Check, series: Series, index: number): Shown[] {
-	const name = `Series ${index + 1}`;
-	const rounds = offPlaces.flatMap((place) => series[place].map(roundLine(`${name}, ${placeLabel(place)}`)));
-	const trials = trialsOf(check, series).flatMap((trial, number) =>
-		onPlaces.flatMap((place) =>
-			trial[place].map(roundLine(`${name}, ${placeLabel(place)}, setting ${nameOfTrial(number + 1, trial)}`)),
-		),
-	);
 	return [
-		...rounds,
-		...trials,
-		...(series.closed ? [line(`Series ${index + 1} closed: ${becauseText(series.closed.because)}`)] : []),
+		...offPlaces.flatMap((place) => series[place].map(reading(place))),
+		...trialsOf(check, series).flatMap((trial, index) =>
+			onPlaces.flatMap((place) => trial[place].map(reading(place, nameOfTrial(index + 1, trial)))),
+		),
+		...(series.closed
+			? [line(verdict.series.closed({number, because: becauseText(series.closed.because), hasFigures: true}))]
+			: []),
 	];
 }
 

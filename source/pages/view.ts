@@ -7,12 +7,16 @@ import type {Facts} from '../procedure/facts.js';
 import type {Trouble} from '../procedure/problem.js';
 import {unitOf} from '../procedure/read-answer.js';
 import {gaugeUnitOf} from '../procedure/readings.js';
-import type {Step, Words} from '../procedure/step.js';
-import {limitAsk} from '../procedure/steps-probe.js';
+import type {Step} from '../procedure/step.js';
+import {limitAsked} from '../procedure/steps-probe.js';
 import {units} from '../units.js';
+import {words} from '../words/index.js';
 import {promptInWords, says} from '../words/says.js';
+import {askOf, cautionOf, mistakeOf, titleOf, whyOf} from '../words/step-text.js';
 import {consequencesOf} from './consequences.js';
 import {line, type Shown} from './shown-lines.js';
+
+const said = words.pages.view;
 
 /** Everything that a face draws for one question. */
 export type View = {
@@ -41,66 +45,58 @@ export type View = {
 export function viewOf(dialogue: Dialogue, typed = ''): View {
 	const position = positionOf(dialogue);
 	const {step, progress} = position;
-	const prompt = promptInWords(promptOf(dialogue));
-	const count = step ? stageCount(progress, step) : undefined;
+	const prompt = promptInWords(promptOf(dialogue, position));
 	return {
-		arm: `${dialogue.check.practice ? 'PRACTICE: ' : ''}${progress.facts.text('arm-name') ?? 'new arm'}`,
-		stage: count ? `${count.title} (${count.number}/${count.of})` : 'Complete',
-		progress: isReadyToPlay(progress) ? 'ready to play' : 'deck not ready to play',
-		title: titleOf(dialogue, step),
-		ask: askOf(dialogue, position),
+		arm: said.arm({name: progress.facts.text('arm-name'), isPractice: dialogue.check.practice !== undefined}),
+		stage: step ? said.stage({title: words.stages[step.stage], ...stageCount(progress, step)}) : said.complete.stage,
+		progress: isReadyToPlay(progress) ? said.readyToPlay : said.notReadyToPlay,
+		title: headOf(dialogue, step),
+		ask: taskOf(dialogue, position),
 		shown: shownFor(dialogue, position, prompt, typed),
 		refusal: dialogue.refusal && says.refusal(dialogue.refusal),
-		unit: unitLabel(step, position),
-		why: step ? words(step.why, progress.facts) : '',
-		mistake: step ? words(step.mistake, progress.facts) : '',
+		unit: unitLabel(position),
+		why: step ? whyOf(step, progress.facts) : '',
+		mistake: step ? mistakeOf(step, progress.facts) : '',
 		prompt,
 		long: isLong(step) && dialogue.mode.kind === 'ask',
 	};
 }
 
-const words = (text: Words, facts: Facts): string => (typeof text === 'function' ? text(facts) : text);
-
-const detourTitles = {
-	ways: 'What to do?',
-	reason: 'Why go on?',
-	'reason-typed': 'Why go on?',
-	strike: 'Which round is struck out?',
-	remedy: 'Which remedy?',
-	steps: 'All steps',
-	stop: 'Stop here?',
-} as const;
-
-function titleOf({mode}: Dialogue, step: Step | undefined): string {
-	if (mode.kind === 'ask') return step?.title ?? 'The check is complete';
-	if (mode.kind === 'side') return `${step?.title ?? ''}: which side?`;
-	if ((mode.kind === 'reason' || mode.kind === 'reason-typed') && mode.excused.kind === 'strike')
-		return 'Why is it struck out?';
-	return detourTitles[mode.kind];
-}
-
-function askOf({mode}: Dialogue, {step, slot, progress: {facts, problemOf}}: Position): string {
+function headOf({mode}: Dialogue, step: Step | undefined): string {
 	switch (mode.kind) {
 		case 'ask':
-			if (step?.input.kind === 'rounds') return askOfRounds(step, slot, facts);
-			return step ? words(step.ask, facts) : 'The check is complete.';
+			return step ? titleOf(step.id) : said.complete.title;
 		case 'side':
-			return `You typed ${mode.typed}. On which side?`;
+			return said.side.title({title: step ? titleOf(step.id) : ''});
+		case 'reason':
+		case 'reason-typed':
+			return said.reason[mode.excused.kind].title;
+		case 'ways':
+		case 'strike':
+		case 'remedy':
+		case 'steps':
+		case 'stop':
+			return said.titles[mode.kind];
+	}
+}
+
+function taskOf({mode}: Dialogue, {step, slot, progress: {facts, problemOf}}: Position): string {
+	switch (mode.kind) {
+		case 'ask':
+			if (!step) return said.complete.ask;
+			return step.input.kind === 'rounds' ? askOfRounds(step, slot, facts) : askOf(step, facts);
+		case 'side':
+			return said.side.ask(mode);
 		case 'ways':
 			return problemText(step && problemOf(step));
 		case 'reason':
 		case 'reason-typed':
-			return mode.excused.kind === 'override'
-				? 'The reason stands beside the verdict and in the saved check for good.'
-				: 'The round stays in the record and leaves the figures.';
+			return said.reason[mode.excused.kind].ask;
 		case 'strike':
-			return 'It stays in the record, out of the figures.';
 		case 'remedy':
-			return 'The rounds so far close as one series; the rounds after the remedy are a new one, and both stand side by side.';
 		case 'steps':
-			return '+ done  ? confirm again  ! does not pass  ~ overridden';
 		case 'stop':
-			return 'The rest of the check is left out and the put-back list comes next. You can carry on later from the list of steps. Stop here?';
+			return said.asks[mode.kind];
 	}
 }
 
@@ -116,7 +112,7 @@ const isFirstReading = (slot: Slot | undefined): boolean => slot?.index === 0 &&
 /** Where to set the gauge, once; then only which way to nudge. */
 function askOfRounds(step: Step, slot: Slot | undefined, facts: Facts): string {
 	if (!slot) return '';
-	return `${isFirstReading(slot) ? `${words(step.ask, facts)} ` : ''}${limitAsk(facts, slot)}`;
+	return `${isFirstReading(slot) ? `${askOf(step, facts)} ` : ''}${words.rounds.limit(limitAsked(facts, slot))}`;
 }
 
 function shownFor(dialogue: Dialogue, position: Position, prompt: Prompt, typed: string): readonly Shown[] {
@@ -125,8 +121,8 @@ function shownFor(dialogue: Dialogue, position: Position, prompt: Prompt, typed:
 	const {step, progress, stuck} = position;
 	const problem = stuck && step && typed.trim() === '' ? [line(problemText(progress.problemOf(step)), 'bad')] : [];
 	const notice = dialogue.notice === undefined ? [] : [line(says.notice(dialogue.notice), 'warn')];
-	const caution =
-		step?.caution && (!isRounds(step) || isFirstReading(position.slot)) ? [line(step.caution, 'warn')] : [];
+	const told = step && (!isRounds(step) || isFirstReading(position.slot)) ? cautionOf(step) : undefined;
+	const caution = told === undefined ? [] : [line(told, 'warn')];
 	// What is wrong comes first: on a small screen the rest may be a page further.
 	return [...notice, ...problem, ...triedOut(dialogue, position, prompt, typed), ...caution];
 }
@@ -137,10 +133,11 @@ function triedOut(dialogue: Dialogue, position: Position, prompt: Prompt, typed:
 	if (!step || prompt.kind !== 'field' || typed.trim() === '' || slot) return consequencesOf(dialogue, position);
 	const tried = respond(dialogue, {kind: 'text', text: typed}, dialogue.check.touchedAt ?? dialogue.check.startedAt);
 	if (!tried || tried.refusal || tried.mode.kind !== 'ask') return consequencesOf(dialogue, position);
-	return consequencesOf({...tried, visiting: {step: step.id}}, positionOf({...tried, visiting: {step: step.id}}));
+	const seen = {...tried, visiting: {step: step.id}};
+	return consequencesOf(seen, positionOf(seen));
 }
 
-function unitLabel(step: Step | undefined, {slot, progress, stuck, mendable}: Position): string {
+function unitLabel({step, slot, progress, stuck, mendable}: Position): string {
 	if (!step || (stuck && !mendable)) return '';
 	if (slot) return units[gaugeUnitOf(progress.facts)].label;
 	return step.input.kind === 'number' || step.input.kind === 'signed'

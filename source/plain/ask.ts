@@ -1,36 +1,34 @@
+import type {Entry} from '../check/entry.js';
 import type {Prompt} from '../check/prompt.js';
-import type {Entry} from '../check/respond.js';
+import {words} from '../words/index.js';
+
+const say = words.faces.plain;
 
 /** Commands of the plain face; answers never begin with a slash. */
 export const plainCommands = '/back, /why, /steps, /stop, /leave';
 
 /** Why a line that looks like a command is none; undefined for an answer. */
 export const unknownCommand = (text: string): string | undefined =>
-	text.trim().startsWith('/')
-		? `'${text.trim().slice(0, 20)}' is no command; commands are ${plainCommands}.`
-		: undefined;
+	text.trim().startsWith('/') ? say.noCommand({typed: text.trim().slice(0, 20), commands: plainCommands}) : undefined;
 
 /** What a prompt asks for, in words, choices by number. */
 export function promptLines(prompt: Prompt): string[] {
 	switch (prompt.kind) {
 		case 'field':
-			if (prompt.waysOut) return ['Type it anew, or an empty line for other ways out.'];
+			if (prompt.waysOut) return [say.typeAnew];
 			if (prompt.initial === '') return [];
 			return [
-				`Empty line ${prompt.given ? 'keeps' : 'takes'}: ${prompt.initial}`,
-				...(prompt.mayBeEmpty ? ['- for none.'] : []),
+				say[prompt.given ? 'keeps' : 'takes']({text: prompt.initial}),
+				...(prompt.mayBeEmpty ? [say.forNone] : []),
 			];
 		case 'choice':
-			return prompt.options.map(({label}, index) => `  ${index + 1}. ${label}`);
+			return prompt.options.map(({label}, index) => say.option({number: index + 1, label}));
 		case 'yes-no':
-			return [`${prompt.question ? `${prompt.question.replace(/[.?]$/, '')}? ` : ''}Answer y or n.`];
+			return [say.yesNo({question: prompt.question})];
 		case 'still':
-			return [
-				...prompt.items.map((item, index) => `  ${index + 1}. no longer so: ${item}`),
-				'Answer y if all is still so, or a number.',
-			];
+			return [...prompt.items.map((item, index) => say.noLonger({number: index + 1, item})), say.still];
 		case 'side':
-			return prompt.options.map(({label, keys}) => `  ${keys.join(' or ')}: ${label}`);
+			return prompt.options.map(say.side);
 		case 'none':
 			return [];
 	}
@@ -46,21 +44,23 @@ export function entryOf(prompt: Prompt, text: string): Entry | string {
 			const chosen = /^\d+$/.test(answer)
 				? prompt.options[Number(answer) - 1]
 				: prompt.options.find(({label, id}) => label === answer || id === answer);
-			return chosen ? {kind: 'choose', id: chosen.id} : `Answer with a number from 1 to ${prompt.options.length}.`;
+			return chosen ? {kind: 'choose', id: chosen.id} : say.wanted.number({last: prompt.options.length});
 		}
 		case 'yes-no':
-			return yesOrNo(answer) ?? 'Answer y or n.';
+			return yesOrNo(answer) ?? say.wanted.yesNo;
 		case 'still':
 			if (/^\d+$/.test(answer)) return {kind: 'number', number: Number(answer)};
-			return yesOrNo(answer) ?? 'Answer y if all is still so, or the number of what is not.';
+			return yesOrNo(answer) ?? say.wanted.still;
 		case 'side': {
 			const side = prompt.options.find(
 				({id, keys}) => id === answer.toLowerCase() || keys.includes(answer.toLowerCase()),
 			);
-			return side ? {kind: 'choose', id: side.id} : `Answer ${prompt.options.map(({keys}) => keys[0]).join(' or ')}.`;
+			return side
+				? {kind: 'choose', id: side.id}
+				: say.wanted.side({keys: prompt.options.flatMap(({keys}) => keys.slice(0, 1))});
 		}
 		case 'none':
-			return 'Nothing more is asked.';
+			return say.wanted.nothing;
 	}
 }
 

@@ -1,8 +1,9 @@
 import type {Dialogue} from '../check/dialogue.js';
-import {nudgeHelp, nudgeKeys} from '../pages/practice-words.js';
+import {nudgeKeys} from '../pages/nudge-keys.js';
 import {line, type Shown} from '../pages/shown-lines.js';
+import {words} from '../words/index.js';
 import type {PracticeBench} from '../workbench.js';
-import {type Lines, textOf} from './converse.js';
+import {type Lines, plainText} from './converse.js';
 
 const lookMs = 500;
 /** An arm that still creeps after so many looks is left to creep. */
@@ -14,14 +15,14 @@ export function seenAtBench(bench: PracticeBench | undefined, dialogue: Dialogue
 	if (!bench?.isProbing(dialogue)) return shown;
 	settle(bench);
 	const [arm, ...others] = bench.shown(dialogue);
-	return [...(arm ? [arm] : []), line(nudgeHelp.lines), ...others];
+	return [...(arm ? [arm] : []), line(words.faces.nudge.lines), ...others];
 }
 
 /**
  * Reads until a line is an answer. A line for an invented bench is not: `!` does by hand what is offered; one of `<`, `>`,
  * `,` and `.` nudges the arm so often, each time until it is still.
  */
-export async function readAnswer(
+export async function readLine(
 	bench: PracticeBench | undefined,
 	dialogue: Dialogue,
 	lines: Lines,
@@ -35,8 +36,8 @@ export async function readAnswer(
 function isForBench(bench: PracticeBench, dialogue: Dialogue, entry: string, lines: Lines): boolean {
 	if (entry === '!') {
 		const isDone = bench.doByHand(dialogue);
-		if (isDone) for (const one of bench.shown(dialogue)) lines.say(textOf(one));
-		else lines.say('Nothing is offered here that hands could do.');
+		if (isDone) for (const one of bench.shown(dialogue)) lines.say(plainText(one));
+		else lines.say(words.faces.plain.nothingByHand);
 		return true;
 	}
 	if (!bench.isProbing(dialogue) || !/^[<>,.][<>,.\s]*$/.test(entry)) return false;
@@ -46,7 +47,7 @@ function isForBench(bench: PracticeBench, dialogue: Dialogue, entry: string, lin
 		bench.nudge(nudge);
 		settle(bench);
 		const [arm] = bench.shown(dialogue);
-		if (arm) lines.say(`${key} ${textOf(arm)}`);
+		if (arm) lines.say(`${key} ${plainText(arm)}`);
 	}
 	return true;
 }

@@ -1,13 +1,13 @@
 import type {Dialogue} from '../check/dialogue.js';
-import {respond} from '../check/respond.js';
-import {afterSaving} from '../pages/after-saving.js';
+import type {Filed} from '../pages/beside/page.js';
+import {afterSaving, checkTurn} from '../pages/check-turn.js';
 import {inWords, type Shown} from '../pages/shown-lines.js';
 import {type View, viewOf} from '../pages/view.js';
-import type {FinishedCheck} from '../results/record.js';
+import {words} from '../words/index.js';
 import {says} from '../words/says.js';
 import type {Workbench} from '../workbench.js';
 import {entryOf, plainCommands, promptLines, unknownCommand} from './ask.js';
-import {readAnswer, seenAtBench} from './at-bench.js';
+import {readLine, seenAtBench} from './at-bench.js';
 
 /** Lines in, lines out. Undefined means that the input has ended. */
 export type Lines = {
@@ -18,18 +18,20 @@ export type Lines = {
 };
 
 export type PlainEnd =
-	| {readonly kind: 'finished'; readonly record: FinishedCheck}
+	| {readonly kind: 'finished'; readonly record: Filed}
 	| {readonly kind: 'left' | 'home' | 'input-ended'}
 	/** A piped answer was not taken; earlier ones are saved. */
 	| {readonly kind: 'refused' | 'not-saved'; readonly sentence: string};
 
+const say = words.faces.plain;
+
 /** A line in words; held-together spaces matter on a screen only. */
-export const textOf = (shown: Shown): string => inWords(shown).replaceAll('\u00a0', ' ');
+export const plainText = (shown: Shown): string => inWords(shown).replaceAll('\u00a0', ' ');
 
 /** A whole check line by line. Each question has a number, so that a voice or a log can refer to it. */
 export async function converse(workbench: Workbench, start: Dialogue, lines: Lines): Promise<PlainEnd> {
 	let dialogue = start;
-	lines.say(`Answer line by line. Commands: ${plainCommands}.`);
+	lines.say(say.commands({commands: plainCommands}));
 	for (let number = 1; ; number++) {
 		const asked = viewOf(dialogue, dialogue.draft);
 		const view = {...asked, shown: [...seenAtBench(workbench.practice, dialogue), ...asked.shown]};
@@ -38,11 +40,11 @@ export async function converse(workbench: Workbench, start: Dialogue, lines: Lin
 			if (end) return end;
 		}
 		sayQuestion(view, number, lines);
-		const text = await readAnswer(workbench.practice, dialogue, lines);
+		const text = await readLine(workbench.practice, dialogue, lines);
 		if (text === undefined) return {kind: 'input-ended'};
 		if (text.trim() === '/leave') return {kind: 'left'};
 		if (isWhy(text)) {
-			lines.say(`${view.why} The usual mistake: ${view.mistake}`);
+			lines.say(words.faces.why(view));
 			continue;
 		}
 		const taken = unmended(view, text, lines) ?? (await take(workbench, dialogue, view, text));
@@ -59,7 +61,7 @@ export async function converse(workbench: Workbench, start: Dialogue, lines: Lin
 		if (lines.piped)
 			return {
 				kind: 'refused',
-				sentence: `Question ${number}, ${view.title}, answer '${text.trim()}': ${taken.sentence}`,
+				sentence: say.refused({number, title: view.title, answer: text.trim(), because: taken.sentence}),
 			};
 		lines.say(taken.sentence);
 		dialogue = taken.dialogue;
@@ -70,21 +72,19 @@ export async function converse(workbench: Workbench, start: Dialogue, lines: Lin
 async function file(workbench: Workbench, dialogue: Dialogue, lines: Lines): Promise<PlainEnd | undefined> {
 	const saved = await workbench.save(dialogue);
 	if (saved.ok) return saved.finished ? {kind: 'finished', record: saved.finished} : undefined;
-	const sentence = `NOT SAVED: ${saved.sentence}`;
-	if (lines.piped) return {kind: 'not-saved', sentence};
-	lines.say(`${sentence} An empty line tries again.`);
+	const because = saved.sentence;
+	if (lines.piped) return {kind: 'not-saved', sentence: words.faces.notSaved({because})};
+	lines.say(say.notFiledAgain({because}));
 	return;
 }
 
 function sayQuestion(view: View, number: number, lines: Lines): void {
 	lines.say('');
-	lines.say(
-		`Question ${number}. ${view.arm}, ${view.stage}, ${view.progress}. ${/[.?]$/.test(view.title) ? view.title : `${view.title}.`}`,
-	);
+	lines.say(say.question({...view, number}));
 	if (view.ask !== '') lines.say(view.ask);
-	for (const one of view.shown) if (textOf(one) !== '') lines.say(textOf(one));
+	for (const one of view.shown) if (plainText(one) !== '') lines.say(plainText(one));
 	for (const one of promptLines(view.prompt)) lines.say(one);
-	if (view.unit !== '') lines.say(`Unit if none is typed: ${view.unit}`);
+	if (view.unit !== '') lines.say(say.unit(view));
 }
 
 const isWhy = (text: string): boolean => ['/why', '?'].includes(text.trim());
@@ -105,20 +105,17 @@ type Taken =
 function unmended({prompt, shown}: View, text: string, {piped}: Lines): PlainStop | undefined {
 	if (!piped || prompt.kind !== 'field' || !prompt.waysOut || text.trim() === '' || commandOf(text)) return;
 	const problem = shown.find((one) => one.kind === 'line' && one.tone === 'bad');
-	const why = problem ? textOf(problem) : 'The number before did not pass.';
-	return {
-		kind: 'end',
-		end: {kind: 'refused', sentence: `'${text.trim()}' was not taken: ${why} An empty line shows the ways out.`},
-	};
+	const sentence = say.unmended({answer: text.trim(), problem: problem && plainText(problem)});
+	return {kind: 'end', end: {kind: 'refused', sentence}};
 }
 
 /** Takes one line as an answer or a command, and puts what changed on the disk. */
 async function take(workbench: Workbench, dialogue: Dialogue, {prompt}: View, text: string): Promise<Taken> {
 	const entry = commandOf(text) ?? unknownCommand(text) ?? entryOf(prompt, text);
 	if (typeof entry === 'string') return {kind: 'refused', sentence: entry, dialogue};
-	const next = respond(dialogue, entry, workbench.now());
-	if (!next) return {kind: 'end', end: {kind: 'home'}};
-	return next.check === dialogue.check ? told(next) : await kept(workbench, next);
+	const turn = checkTurn(dialogue, entry, workbench.now());
+	if (turn.kind === 'home') return {kind: 'end', end: {kind: 'home'}};
+	return turn.kind === 'save' ? await kept(workbench, turn.dialogue) : told(turn.dialogue);
 }
 
 const told = (dialogue: Dialogue): Taken =>
@@ -129,7 +126,7 @@ const told = (dialogue: Dialogue): Taken =>
 /** An entry may be refused and yet change the check: after a long silence the conditions are asked first. */
 async function kept(workbench: Workbench, next: Dialogue): Promise<Taken> {
 	const saved = await workbench.save(next);
-	if (!saved.ok) return {kind: 'not-saved', sentence: `NOT SAVED: ${saved.sentence} Give the answer again.`};
+	if (!saved.ok) return {kind: 'not-saved', sentence: say.notSavedAgain({because: saved.sentence})};
 	if (saved.finished) return {kind: 'end', end: {kind: 'finished', record: saved.finished}};
 	return told(afterSaving(next, saved, workbench));
 }

@@ -1,65 +1,85 @@
-import type {Page, Pages} from '../pages/page.js';
-import {promptLines} from './ask.js';
-import {askUntil, choose} from './choose.js';
-import {type Lines, textOf} from './converse.js';
+import type {Entry} from '../check/entry.js';
+import type {Prompt} from '../check/prompt.js';
+import type {BesidePage, FaceRoom, Pages, Turn} from '../pages/beside/page.js';
+import {words} from '../words/index.js';
+import type {Opened} from '../workbench.js';
+import {entryOf, promptLines} from './ask.js';
+import {type Lines, plainText} from './converse.js';
 
-export type PagesEnd =
-	| {readonly kind: 'out'; readonly reopen?: string | undefined}
-	| {readonly kind: 'left' | 'input-ended'}
-	| {readonly kind: 'refused' | 'not-saved'; readonly sentence: string};
-
-type Entered = {readonly kind: 'entry'; readonly entry: string} | {readonly kind: 'back'} | PagesEnd;
-
-/** Pages beside a check, one after the other, until they are left. '/back' goes to the page before. */
-export async function walkPages<P>(pages: Pages<P>, lines: Lines): Promise<PagesEnd> {
-	let place = pages.start;
-	for (;;) {
-		const page = pages.pageOf(place);
-		const entered = await enter(page, lines);
-		if (entered.kind === 'back') {
-			const before = pages.backOf(place);
-			if (before === undefined) return {kind: 'out'};
-			place = before;
-			continue;
-		}
-		if (entered.kind !== 'entry') return entered;
-		const turn = pages.turn(place, entered.entry);
-		if (turn.kind === 'out') return {kind: 'out', reopen: turn.reopen};
-		if (turn.kind === 'go') place = turn.to;
-		else {
-			const failed = turn.kind === 'refused' ? turn : await kept(turn.save);
-			if (failed && lines.piped) return {...failed, sentence: `${page.title}: ${failed.sentence}`};
-			if (failed) lines.say(failed.sentence);
-			else if (turn.kind === 'save') place = turn.to;
-		}
-	}
-}
+/** Where pages led to. */
+export type WalkEnd =
+	| {readonly kind: 'opened'; readonly opened: Opened}
+	| {readonly kind: 'practice' | 'real-checks' | 'leave' | 'input-ended'}
+	| Failed;
 
 type Failed = {readonly kind: 'refused' | 'not-saved'; readonly sentence: string};
 
-async function kept(save: () => Promise<{ok: true} | {ok: false; sentence: string}>): Promise<Failed | undefined> {
-	const saved = await save();
-	return saved.ok ? undefined : {kind: 'not-saved', sentence: `NOT SAVED: ${saved.sentence}`};
+/** A line may be long, and a list too: it is read out. */
+export const plainRoom: FaceRoom = {listRows: 20, columns: 100, hasKeys: false};
+
+const say = words.faces.plain;
+
+/** Pages beside a check, one after the other, until they lead to a check or away. '/back' goes to the page before. */
+export async function walkPages<P>(pages: Pages<P>, lines: Lines): Promise<WalkEnd> {
+	let place = pages.start;
+	for (;;) {
+		const {page, turn, back} = pages.at(place);
+		const asked = await ask(page, lines);
+		if (asked.kind !== 'back' && asked.kind !== 'entry') return asked;
+		const next = asked.kind === 'back' ? back : turn(asked.entry);
+		const taken = await take(next);
+		if (taken.kind === 'go') place = taken.to;
+		else if (taken.kind !== 'refused' && taken.kind !== 'not-saved') return taken;
+		else if (lines.piped)
+			return {kind: taken.kind, sentence: say.refusedOn({title: page.title, because: taken.sentence})};
+		else lines.say(taken.sentence);
+	}
 }
 
-async function enter({title, shown, prompt}: Page, lines: Lines): Promise<Entered> {
-	if (prompt.kind === 'choice') {
-		const chosen = await choose(title, shown, prompt.options, lines);
-		return chosen.kind === 'chosen' ? {kind: 'entry', entry: chosen.id} : chosen;
+async function take<P>(turn: Turn<P>): Promise<Extract<Turn<P>, {kind: 'go'}> | WalkEnd> {
+	switch (turn.kind) {
+		case 'save': {
+			const saved = await turn.save();
+			if (saved.ok) return {kind: 'go', to: turn.to};
+			return {kind: 'not-saved', sentence: words.faces.notSaved({because: saved.sentence})};
+		}
+		case 'open':
+			return {kind: 'opened', opened: await turn.open()};
+		case 'go':
+		case 'refused':
+		case 'practice':
+		case 'real-checks':
+		case 'leave':
+			return turn;
 	}
-	if (prompt.kind === 'yes-no') {
-		// An empty line decides nothing.
-		const asked = await askUntil(title, shown, {key: title, ...prompt}, lines, true);
-		return asked.kind === 'entry' ? {kind: 'entry', entry: asked.entry.kind} : asked;
-	}
+}
+
+type Asked =
+	| {readonly kind: 'entry'; readonly entry: string}
+	| {readonly kind: 'back'}
+	| {readonly kind: 'leave' | 'input-ended'}
+	| Failed;
+
+/** Asks until a line is an entry for the page, or leads away; a pipe ends at the first line that is neither. */
+async function ask({title, shown, prompt, esc}: BesidePage, lines: Lines): Promise<Asked> {
+	const wanted: Prompt = {key: title, ...prompt, ...(prompt.kind === 'field' ? {given: true} : {})};
 	lines.say('');
-	const {initial, mayBeEmpty, unit} = prompt;
-	const asked = promptLines({key: title, kind: 'field', initial, mayBeEmpty, given: true});
-	for (const text of [title, ...shown.map(textOf), ...asked]) lines.say(text);
-	if (unit !== '') lines.say(`Unit if none is typed: ${unit}`);
-	const text = await lines.read();
-	if (text === undefined) return {kind: 'input-ended'};
-	if (text.trim() === '/leave') return {kind: 'left'};
-	if (text.trim() === '/back') return {kind: 'back'};
-	return {kind: 'entry', entry: text.trim() === '' ? initial : text};
+	for (const text of [title, ...shown.map(plainText), ...promptLines(wanted)]) lines.say(text);
+	if (prompt.kind === 'field' && prompt.unit !== '') lines.say(say.unit(prompt));
+	for (;;) {
+		const text = await lines.read();
+		if (text === undefined) return {kind: 'input-ended'};
+		const answer = text.trim();
+		if (answer === '/leave') return {kind: 'leave'};
+		if (answer === '/back' && esc === undefined) return {kind: 'back'};
+		const entry = entryOf(wanted, text);
+		if (typeof entry !== 'string') return {kind: 'entry', entry: textOfEntry(entry)};
+		if (lines.piped) return {kind: 'refused', sentence: say.refusedChoice({title, answer, because: entry})};
+		lines.say(entry);
+	}
+}
+
+function textOfEntry(entry: Entry): string {
+	if (entry.kind === 'text') return entry.text;
+	return entry.kind === 'choose' ? entry.id : entry.kind;
 }

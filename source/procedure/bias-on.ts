@@ -1,6 +1,5 @@
 import {isAbove, isBelow} from '../measures/compare.js';
 import {leastSkatingRadiusMm} from '../measures/skating.js';
-import {formatIn} from '../units.js';
 import type {Facts} from './facts.js';
 import {armOf} from './geometry.js';
 import {type OnPlace, onPlaces} from './places.js';
@@ -48,13 +47,4 @@ export function middleProblem(facts: Facts): Problem | undefined {
 		values: {innerMm: inner, outerMm: outer},
 		ways: [{id: 'correct-middle', do: 'ask-again', steps: ['bias-radius-middle']}],
 	};
-}
-
-/** How the bias device is set, in words: '2.4 g, second notch'. Empty when nothing was noted. */
-export function settingText(facts: Facts): string {
-	const weight = facts.number('bias-weight');
-	return [
-		...(weight === undefined ? [] : [formatIn(weight, 'g')]),
-		...(facts.text('bias-set') ? [facts.text('bias-set')] : []),
-	].join(', ');
 }

@@ -12,7 +12,7 @@ export type ClearanceState = {
 };
 
 /** Both windows, and where the value stands in them once it is known. */
-export function clearanceOf(facts: Facts): ClearanceState {
+export function clearanceState(facts: Facts): ClearanceState {
 	const stylusMm = facts.number('clearance');
 	const depth = facts.is('guard-on', 'no-guard') ? undefined : facts.number('guard-depth');
 	const stylusWindow = stylusWindowMm(facts.number('mat-thickness') ?? 0);
@@ -26,7 +26,7 @@ export function clearanceOf(facts: Facts): ClearanceState {
 
 /** Why the clearance does not pass, if so. */
 export function clearanceProblem(facts: Facts): Problem | undefined {
-	const {stylusMm, stylusWindow, guardMm} = clearanceOf(facts);
+	const {stylusMm, stylusWindow, guardMm} = clearanceState(facts);
 	if (stylusMm === undefined) return;
 	const again = {id: 'set-height', do: 'ask-again', steps: ['clearance']} as const;
 	const [low, high] = stylusWindow;

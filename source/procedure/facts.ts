@@ -44,11 +44,11 @@ export type Facts = {
 	readonly profiles: readonly Profile[];
 	/** What is asked again on return, by doubt id. */
 	readonly doubts: readonly string[];
-	readonly limits: Limits;
+	readonly limits: VerdictLimits;
 };
 
 /** Limits of the verdict in percent of playing tracking force. */
-export type Limits = {
+export type VerdictLimits = {
 	readonly pullGoodPct: number;
 	readonly pullUsablePct: number;
 	readonly bandGoodPct: number;
@@ -70,7 +70,7 @@ type Sources = {
 	readonly isRecheck?: boolean;
 	readonly profiles?: readonly Profile[];
 	readonly doubts?: readonly string[];
-	readonly limits: Limits;
+	readonly limits: VerdictLimits;
 };
 
 export function factsOf({

@@ -20,10 +20,10 @@ export function armOf(facts: Facts): ArmGeometry | undefined {
 export const pivotDirectionDeg = (facts: Facts): number =>
 	pivotPlaces.find(({id}) => facts.is('arm-pivot-place', id))?.degrees ?? limits.pivotDirectionDeg.value;
 
-export type ProbeRadius = {readonly place: 'inner' | 'outer' | 'extra'; readonly radiusMm: number};
+export type ProbePlace = {readonly place: 'inner' | 'outer' | 'extra'; readonly radiusMm: number};
 
 /** The radii at which this check probes, in the order in which they are probed. */
-export const probeRadii = (facts: Facts): readonly ProbeRadius[] =>
+export const probeRadii = (facts: Facts): readonly ProbePlace[] =>
 	(['inner', 'outer', 'extra'] as const).flatMap((place) => {
 		const radiusMm = facts.number(`radius-${place}`);
 		return radiusMm === undefined ? [] : [{place, radiusMm}];
@@ -78,7 +78,7 @@ const middleOfRecordMm = 100;
 const corrections = {inner: 'correct-inner', outer: 'correct-outer', extra: 'correct-third'} as const;
 
 /** A probe radius that cannot be probed, or not beside the others asked before it. */
-export function radiusProblem(place: ProbeRadius['place'], facts: Facts): Problem | undefined {
+export function radiusProblem(place: ProbePlace['place'], facts: Facts): Problem | undefined {
 	const radiusMm = facts.number(`radius-${place}`);
 	if (radiusMm === undefined) return;
 	const own = wayTo(corrections[place], `radius-${place}`);
@@ -101,7 +101,7 @@ function unreachable(radiusMm: number, facts: Facts): Trouble | undefined {
 	return {id: 'radius-out-of-reach', values: {radiusMm, leastMm, mostMm}};
 }
 
-function clash(place: ProbeRadius['place'], radiusMm: number, facts: Facts): Trouble | undefined {
+function clash(place: ProbePlace['place'], radiusMm: number, facts: Facts): Trouble | undefined {
 	const inner = facts.number('radius-inner');
 	const outer = facts.number('radius-outer');
 	if (place === 'outer' && inner !== undefined && !isBelow(inner, radiusMm))

@@ -5,7 +5,7 @@ import {forceScaleFactor, percentScaleFactor} from '../measures/tracking-force.j
 import {centreReading, settingUpVariance} from '../measures/uncertainty.js';
 import {fromBase, units} from '../units.js';
 import type {Facts, HoldLimits} from './facts.js';
-import {type ProbeRadius, probeRadii} from './geometry.js';
+import {type ProbePlace, probeRadii} from './geometry.js';
 import type {Problem, Way} from './problem.js';
 import {gaugeUnitOf} from './readings.js';
 import type {Place} from './step.js';
@@ -32,7 +32,7 @@ export type ProbeRound = HoldLimits & {readonly closing?: true};
  * The rounds of each probe radius, those of the closing place with the inner ones. A radius without any round as used has
  * none that count.
  */
-export const probeRounds = (facts: Facts): readonly (ProbeRadius & {readonly rounds: readonly ProbeRound[]})[] =>
+export const probeRounds = (facts: Facts): readonly (ProbePlace & {readonly rounds: readonly ProbeRound[]})[] =>
 	probeRadii(facts).map((radius) => {
 		const own = roundsAt(facts, radius.place);
 		const rounds = radius.place === 'inner' ? [...own, ...closingRounds(facts, own)] : own;
@@ -71,7 +71,7 @@ export const isOverTop = (facts: Facts, reading: number): boolean => {
 };
 
 /** Whether any reading at a place reached the end of the scale: then it has no figures. */
-export const isOffScale = (facts: Facts, place: Place): boolean =>
+export const isPlaceOffScale = (facts: Facts, place: Place): boolean =>
 	roundsAt(facts, place).some((round) => isRoundOffScale(facts, round));
 
 export const isRoundOffScale = (facts: Facts, {innerLimit, outerLimit}: Round): boolean =>
@@ -119,7 +119,7 @@ const probeAgain: Way = {
 
 export function closingProblem(facts: Facts): Problem | undefined {
 	const round = roundsAt(facts, 'closing').at(-1);
-	if (round && isRoundOffScale(facts, round) && !isOffScale(facts, 'inner'))
+	if (round && isRoundOffScale(facts, round) && !isPlaceOffScale(facts, 'inner'))
 		return {
 			id: 'closing-off-scale',
 			values: {},

@@ -11,7 +11,7 @@ import {
 } from '../measures/level.js';
 import {outwardDirection, tiltSharePct, tiltShareUncertaintyPct} from '../measures/tilt-share.js';
 import type {Facts} from './facts.js';
-import {armOf, type ProbeRadius, pivotDirectionDeg, probeRadii} from './geometry.js';
+import {armOf, type ProbePlace, pivotDirectionDeg, probeRadii} from './geometry.js';
 import type {Problem, Trouble} from './problem.js';
 import {levelSteps} from './step-groups.js';
 import {carriedMn, guardWeightMn} from './weighing.js';
@@ -22,7 +22,7 @@ export type LevelState = {
 	/** Both directions were read twice, with the level turned round. */
 	readonly pairs: boolean;
 	readonly wholeTiltDeg: number;
-	readonly shares: readonly (ProbeRadius & {readonly sharePct: number; readonly uncertaintyPct: number})[];
+	readonly shares: readonly (ProbePlace & {readonly sharePct: number; readonly uncertaintyPct: number})[];
 	readonly allowedPct: number;
 	readonly passes: boolean;
 	/** So good that it need not be looked at again. */
@@ -41,7 +41,7 @@ export function levelReadings(facts: Facts, axis: 'lr' | 'fb'): readonly number[
 }
 
 /** Tilt, the level's own error and the side force at each probe radius; undefined until the first reading. */
-export function levelOf(facts: Facts): LevelState | undefined {
+export function levelState(facts: Facts): LevelState | undefined {
 	const leftRightDeg = levelReadings(facts, 'lr');
 	const frontBackDeg = levelReadings(facts, 'fb');
 	if (leftRightDeg.length === 0) return;
@@ -88,7 +88,7 @@ function leaningShare(facts: Facts): number {
 
 /** Why the level does not pass, if so. */
 export function levelProblem(facts: Facts): Problem | undefined {
-	const level = levelOf(facts);
+	const level = levelState(facts);
 	if (!level) return;
 	const again = {id: 'level-again', do: 'ask-again', steps: levelSteps} as const;
 	if (!level.pairs)

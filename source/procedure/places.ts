@@ -17,14 +17,3 @@ export const radiusOf = (place: OnPlace): 'outer' | 'middle' | 'inner' => onRadi
 const onRadiusNames = {'bias-outer': 'outer', 'bias-middle': 'middle', 'bias-inner': 'inner'} as const;
 
 export const isOnPlace = (place: string | undefined): place is OnPlace => onPlaces.some((one) => one === place);
-
-const names: Readonly<Record<string, string>> = {
-	extra: 'third',
-	other: 'third',
-	'bias-outer': 'bias on, outer',
-	'bias-middle': 'bias on, middle',
-	'bias-inner': 'bias on, inner',
-};
-
-/** A place as it is called on screen. */
-export const placeLabel = (place: string): string => names[place] ?? place;

@@ -1,5 +1,4 @@
 import type {Nothing, Said} from '../said.js';
-import type {AnswerValue} from './step.js';
 import type {IdOf, StepId} from './step-ids.js';
 
 /** What can be reached or believed, from the least to the most. */
@@ -99,7 +98,7 @@ export type WayId =
 /** A way out of an answer that does not pass. */
 export type Way = {readonly id: WayId} & (
 	| {readonly do: 'ask-again'; readonly steps: readonly StepId[]}
-	| {readonly do: 'set'; readonly step: StepId; readonly value: AnswerValue; readonly typed: string}
+	| {readonly do: 'set'; readonly step: StepId; readonly value: string | readonly string[]}
 	| {readonly do: 'new-series'; readonly because: 'closing-off'; readonly steps: readonly StepId[]}
 );
 

@@ -1,18 +1,20 @@
 import {clockDeg} from '../measures/lever.js';
-import {formatIn, fromBase, toBase, type UnitId, unitIds, units} from '../units.js';
+import {fromBase, toBase, type UnitId, unitIds, units} from '../units.js';
 import type {Facts} from './facts.js';
-import {plainly, quoted, readNumber} from './read-number.js';
+import {plainly, readNumber} from './read-number.js';
 import {readSigned} from './read-signed.js';
-import type {AnswerValue, Input, Option, Sides, Step} from './step.js';
+import type {TypedRefusal} from './refusal.js';
+import type {AnswerValue, Input, Sides, Step} from './step.js';
+import type {OptionNames} from './step-ids.js';
 import {withUnit} from './typed-text.js';
 
-/** What became of typed text: an accepted value, a size whose side is still wanted, or one sentence of refusal. */
+/** What became of typed text: an accepted value, a size whose side is still wanted, or why it was refused. */
 export type AnswerRead =
 	| {readonly kind: 'value'; readonly value: AnswerValue; readonly typed: string}
 	| {readonly kind: 'side-wanted'; readonly size: number; readonly sides: Sides; readonly typed: string}
-	| {readonly kind: 'refused'; readonly sentence: string};
+	| {readonly kind: 'refused'; readonly refusal: TypedRefusal};
 
-const refused = (sentence: string): AnswerRead => ({kind: 'refused', sentence});
+const refused = (refusal: TypedRefusal): AnswerRead => ({kind: 'refused', refusal});
 
 export const unitOf = (input: Extract<Input, {kind: 'number' | 'signed'}>, facts: Facts): UnitId =>
 	typeof input.unit === 'function' ? input.unit(facts) : input.unit;
@@ -20,8 +22,11 @@ export const unitOf = (input: Extract<Input, {kind: 'number' | 'signed'}>, facts
 export const linesOf = (input: Extract<Input, {kind: 'ticks'}>, facts: Facts) =>
 	typeof input.lines === 'function' ? input.lines(facts) : input.lines;
 
-/** Reads typed text as the answer to a step of the kinds text, choice, confirm, number and signed. */
-export function readAnswer(step: Step, typed: string, facts: Facts): AnswerRead {
+/**
+ * Reads typed text as the answer to a step of the kinds text, choice, confirm, number and signed.
+ * @param names what options are called where the text was typed: one may be typed by its name, and is kept by it
+ */
+export function readAnswer(step: Step, typed: string, facts: Facts, names?: OptionNames): AnswerRead {
 	const {input} = step;
 	const text = typed.trim();
 	if ('optional' in input && input.optional && (text === '' || text === '-'))
@@ -30,12 +35,12 @@ export function readAnswer(step: Step, typed: string, facts: Facts): AnswerRead 
 		case 'text':
 			return readText(text);
 		case 'choice':
-			return readChoice(text, input.options);
+			return readChoice(text, input.options, (option) => nameOf(names, step.id, option));
 		case 'confirm':
 			return readYesNo(text);
 		case 'number': {
 			const read = readNumber(text, units[unitOf(input, facts)].of, unitOf(input, facts));
-			if (!read.ok) return refused(read.sentence);
+			if (!read.ok) return refused(read.refusal);
 			return (
 				between(read.value, text, input, facts) ?? {
 					kind: 'value',
@@ -62,7 +67,7 @@ export function readAnswer(step: Step, typed: string, facts: Facts): AnswerRead 
 		case 'rounds':
 		case 'verdict':
 		case 'bias-result':
-			return refused('This step is not answered by text.');
+			return refused({id: 'not-by-text', values: {}});
 	}
 }
 
@@ -71,29 +76,38 @@ const withoutSign = (text: string): string => plainly(text).replace(/^[-+]\s*/, 
 
 const printed = /^[^\p{Cc}\p{Cs}\u2028\u2029]*$/u;
 
+const mostLetters = 80;
+
 /** A name, a note or a reason: any characters but control characters, at most 80. */
 export function readText(text: string): AnswerRead {
-	if (text === '') return refused('Type a name, or anything you will know it by.');
-	if (!printed.test(text)) return refused('A name may hold any characters but control characters; type it again.');
+	if (text === '') return refused({id: 'no-name', values: {}});
+	if (!printed.test(text)) return refused({id: 'control-characters', values: {}});
 	const letters = [...text];
-	return letters.length > 80
-		? refused(`That is ${letters.length} characters; at most 80 are kept.`)
+	return letters.length > mostLetters
+		? refused({id: 'too-long', values: {characters: letters.length, most: mostLetters}})
 		: {kind: 'value', value: text, typed: text};
 }
 
-function readChoice(text: string, options: readonly Option[]): AnswerRead {
+/** What an option is called where names are given; its id else. */
+export const nameOf = (
+	names: Readonly<Record<string, Readonly<Record<string, string>>>> | undefined,
+	step: string,
+	option: string,
+): string => names?.[step]?.[option] ?? option;
+
+function readChoice(text: string, options: readonly string[], called: (option: string) => string): AnswerRead {
 	const folded = text.toLowerCase();
 	const chosen =
-		options.find((one) => one.id.toLowerCase() === folded || one.label.toLowerCase() === folded) ??
+		options.find((one) => one.toLowerCase() === folded || called(one).toLowerCase() === folded) ??
 		(/^\d+$/.test(text) ? options[Number(text) - 1] : undefined);
-	if (!chosen) return refused(`Choose by number, 1 to ${options.length}.`);
-	return {kind: 'value', value: chosen.id, typed: chosen.label};
+	if (!chosen) return refused({id: 'not-in-list', values: {options: options.length}});
+	return {kind: 'value', value: chosen, typed: called(chosen)};
 }
 
 function readYesNo(text: string): AnswerRead {
 	if (/^y(es)?$/i.test(text)) return {kind: 'value', value: true, typed: 'yes'};
 	if (/^no?$/i.test(text)) return {kind: 'value', value: false, typed: 'no'};
-	return refused('Press y for yes or n for not yet.');
+	return refused({id: 'not-yes-or-no', values: {}});
 }
 
 /** '8:30', '8.30', '830' or '8': a time of the clock face, kept as 'h:mm'. */
@@ -101,7 +115,7 @@ function readClock(text: string): AnswerRead {
 	const found = /^(\d{1,2})(?:[:.,h ]?(\d{2}))?$/.exec(text.replace(/\s*o'?clock$/i, ''));
 	const time = found ? `${Number(found[1])}:${found[2] ?? '00'}` : '';
 	return clockDeg(time) === undefined
-		? refused(`${quoted(text)} is no time of a clock face; type it like 8:30, or 8 for 8 o'clock.`)
+		? refused({id: 'no-clock-time', values: {typed: text}})
 		: {kind: 'value', value: time, typed: time};
 }
 
@@ -119,10 +133,8 @@ function between(value: number, text: string, input: Bounded, facts: Facts): Ans
 		const meant = toBase(entered, id);
 		return meant >= low && meant <= high;
 	});
-	const wanted = `${formatIn(low, unit)} to ${formatIn(high, unit)} is believable here`;
-	return refused(
-		`${quoted(text)} cannot be right: ${wanted}${other ? `; did you mean ${Number(entered.toPrecision(6))} ${units[other].label}?` : '.'}`,
-	);
+	const meant = other && {entered, unit: other};
+	return refused({id: 'not-believable', values: {typed: text, least: low, most: high, unit, meant}});
 }
 
 /** Whether a stored answer is one that the step can have; a file may be older than the step, or edited by hand. */
@@ -134,7 +146,7 @@ export function fits(input: Input, value: AnswerValue): boolean {
 		case 'clock':
 			return typeof value === 'string' && (value === '' ? (input.optional ?? false) : clockDeg(value) !== undefined);
 		case 'choice':
-			return input.options.some(({id}) => id === value);
+			return input.options.some((id) => id === value);
 		case 'confirm':
 			return typeof value === 'boolean';
 		case 'ticks':

@@ -1,15 +1,16 @@
 import type {UnitId} from '../units.js';
 import {units} from '../units.js';
 import type {Facts} from './facts.js';
-import {plainly, quoted, readNumber} from './read-number.js';
+import {plainly, readNumber} from './read-number.js';
 import {signOfPlus} from './readings.js';
+import type {TypedRefusal} from './refusal.js';
 import type {Side, Sides} from './step.js';
 
 export type SignedRead =
 	| {readonly kind: 'value'; readonly value: number}
 	/** A size without a direction: one key must say which side. */
 	| {readonly kind: 'side-wanted'; readonly size: number}
-	| {readonly kind: 'refused'; readonly sentence: string};
+	| {readonly kind: 'refused'; readonly refusal: TypedRefusal};
 
 /**
  * Reads a number with a direction: `2.5 out`, `1.5 in`, `+2.5`, `-1.5`, `0.1 right`. Zero needs no direction. A size
@@ -17,27 +18,18 @@ export type SignedRead =
  */
 export function readSigned(typed: string, unit: UnitId, sides: Sides, facts: Facts): SignedRead {
 	const {rest, side} = takeWord(plainly(typed), sides);
-	const read = readNumber(rest, units[unit].of, unit);
-	if (!read.ok && sides.words === 'sign-of-gauge' && /\b(?:out|in)\b/i.test(rest))
-		return {
-			kind: 'refused',
-			sentence: "Here the gauge's own sign counts, not a direction: type + or − as it shows, for example +4.",
-		};
+	const read = readNumber(rest, units[unit].of, unit, [sides.plus.word, sides.minus.word]);
 	if (!read.ok)
-		return {
-			kind: 'refused',
-			sentence: `${read.sentence.replace(/\.$/, '')}, with its side: ${sides.plus.word} or ${sides.minus.word}.`,
-		};
+		return sides.words === 'sign-of-gauge' && /\b(?:out|in)\b/i.test(rest)
+			? {kind: 'refused', refusal: {id: 'gauge-sign-counts', values: {}}}
+			: {kind: 'refused', refusal: read.refusal};
 	const byWord = side && Math.abs(read.value) * signOfWord(side, sides, facts);
 	const bySign = read.signed && sides.sign === 'of-gauge' ? read.value * signOfPlus(facts) : undefined;
 	if (read.value === 0) return {kind: 'value', value: 0};
 	if (byWord !== undefined && bySign !== undefined && byWord !== bySign)
-		return {
-			kind: 'refused',
-			sentence: `${quoted(typed)} says two things: sign and word point to different sides. Type only one of them.`,
-		};
-	if (byWord !== undefined && read.value < 0 && sides.sign === 'means-nothing')
-		return {kind: 'refused', sentence: `Leave out the minus: the word '${side?.word}' already says the side.`};
+		return {kind: 'refused', refusal: {id: 'two-sides', values: {typed}}};
+	if (side && byWord !== undefined && read.value < 0 && sides.sign === 'means-nothing')
+		return {kind: 'refused', refusal: {id: 'minus-and-word', values: {word: side.word}}};
 	const value = byWord ?? bySign;
 	return value === undefined ? {kind: 'side-wanted', size: Math.abs(read.value)} : {kind: 'value', value};
 }

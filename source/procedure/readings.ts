@@ -5,24 +5,24 @@ import type {Sides} from './step.js';
 
 /** Directions of a gauge reading. `out` and `in` always say which way the arm pushes. */
 export const pushSides: Sides = {
-	plus: {word: 'out', also: ['o', 'outward', 'rim'], label: 'the arm pushes out, toward the rim'},
-	minus: {word: 'in', also: ['i', 'inward', 'spindle'], label: 'the arm pushes in, toward the spindle'},
+	plus: {word: 'out', also: ['o', 'outward', 'rim']},
+	minus: {word: 'in', also: ['i', 'inward', 'spindle']},
 	sign: 'of-gauge',
 	words: 'direction',
 };
 
 /** Which side the level calls high, left to right. */
 export const leftRight: Sides = {
-	plus: {word: 'right', also: ['r'], label: 'the right side is higher'},
-	minus: {word: 'left', also: ['l'], label: 'the left side is higher'},
+	plus: {word: 'right', also: ['r']},
+	minus: {word: 'left', also: ['l']},
 	sign: 'means-nothing',
 	words: 'direction',
 };
 
 /** Which side the level calls high, front to back. */
 export const frontBack: Sides = {
-	plus: {word: 'back', also: ['b', 'rear'], label: 'the back is higher'},
-	minus: {word: 'front', also: ['f'], label: 'the front is higher'},
+	plus: {word: 'back', also: ['b', 'rear']},
+	minus: {word: 'front', also: ['f']},
 	sign: 'means-nothing',
 	words: 'direction',
 };
@@ -38,8 +38,8 @@ export const signOfPlus = (facts: Facts): 1 | -1 => (facts.is('gauge-sign', 'arm
 
 /** Read free of the arm or turned, the gauge's own sign counts: there are no directions of the arm. */
 export const gaugeSides: Sides = {
-	plus: {word: 'plus', also: [], label: "on the gauge's plus side"},
-	minus: {word: 'minus', also: [], label: "on the gauge's minus side"},
+	plus: {word: 'plus', also: []},
+	minus: {word: 'minus', also: []},
 	sign: 'of-gauge',
 	words: 'sign-of-gauge',
 };

@@ -1,9 +1,9 @@
 import limits from '../../shared/limits.json' with {type: 'json'};
 import type {UnitId} from '../units.js';
-import type {Limits} from './facts.js';
+import type {VerdictLimits} from './facts.js';
 
 /** Limits of the verdict, how rounds are taken, and the settle countdown. Limits hold for checks that start afterwards. */
-export type Settings = Limits & {
+export type Settings = VerdictLimits & {
 	/** Arm and gauge are set up anew for each round; holds for checks that start afterwards. */
 	readonly setAnew: boolean;
 	readonly settleSeconds: number;
@@ -13,14 +13,13 @@ export type Settings = Limits & {
 
 /** What is set by a number, in the order in which it is shown. */
 export const settingItems = [
-	{id: 'pullGoodPct', label: 'pull: good to', unit: 'percent', between: [0.1, 50], whole: false},
-	{id: 'pullUsablePct', label: 'pull: usable to', unit: 'percent', between: [0.1, 50], whole: false},
-	{id: 'bandGoodPct', label: 'hold band: good to', unit: 'percent', between: [0.1, 50], whole: false},
-	{id: 'bandUsablePct', label: 'hold band: usable to', unit: 'percent', between: [0.1, 50], whole: false},
-	{id: 'settleSeconds', label: 'settle countdown', unit: 's', between: [1, 60], whole: true},
+	{id: 'pullGoodPct', unit: 'percent', between: [0.1, 50], whole: false},
+	{id: 'pullUsablePct', unit: 'percent', between: [0.1, 50], whole: false},
+	{id: 'bandGoodPct', unit: 'percent', between: [0.1, 50], whole: false},
+	{id: 'bandUsablePct', unit: 'percent', between: [0.1, 50], whole: false},
+	{id: 'settleSeconds', unit: 's', between: [1, 60], whole: true},
 ] as const satisfies readonly {
 	id: Exclude<keyof Settings, SwitchId>;
-	label: string;
 	unit: UnitId;
 	between: readonly [number, number];
 	whole: boolean;
@@ -29,12 +28,9 @@ export const settingItems = [
 export type SettingId = (typeof settingItems)[number]['id'];
 
 /** What is on or off, in the order in which it is shown. */
-export const switchItems = [
-	{id: 'setAnew', label: 'gauge set anew for each round'},
-	{id: 'bell', label: 'bell at the end of the countdown'},
-] as const satisfies readonly {id: SwitchId; label: string}[];
+export const switchIds = ['setAnew', 'bell'] as const satisfies readonly (keyof Settings)[];
 
-export type SwitchId = 'setAnew' | 'bell';
+export type SwitchId = (typeof switchIds)[number];
 
 export const usualSettings: Settings = {
 	pullGoodPct: limits.pullGoodPct.value,
@@ -47,17 +43,17 @@ export const usualSettings: Settings = {
 };
 
 /** The limits that a check starts with. */
-export const limitsOf = ({pullGoodPct, pullUsablePct, bandGoodPct, bandUsablePct}: Settings): Limits => ({
+export const limitsOf = ({pullGoodPct, pullUsablePct, bandGoodPct, bandUsablePct}: Settings): VerdictLimits => ({
 	pullGoodPct,
 	pullUsablePct,
 	bandGoodPct,
 	bandUsablePct,
 });
 
-/** Why settings cannot be taken together, in one sentence. */
-export function settingsFault(settings: Settings): string | undefined {
-	if (settings.pullGoodPct > settings.pullUsablePct) return "The pull's good limit must not be above its usable limit.";
-	if (settings.bandGoodPct > settings.bandUsablePct)
-		return "The hold band's good limit must not be above its usable limit.";
-	return;
+export type SettingsFault = 'pull-good-above-usable' | 'band-good-above-usable';
+
+/** Why settings cannot be taken together. */
+export function settingsFault(settings: Settings): SettingsFault | undefined {
+	if (settings.pullGoodPct > settings.pullUsablePct) return 'pull-good-above-usable';
+	return settings.bandGoodPct > settings.bandUsablePct ? 'band-good-above-usable' : undefined;
 }

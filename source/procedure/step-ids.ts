@@ -111,6 +111,15 @@ export const answerKinds = {
 	'next-check': 'confirm',
 } as const satisfies Readonly<Record<string, AnswerKind | readonly string[]>>;
 
+/** The lines of the lists that are ticked, in the order in which they are asked. */
+export const tickLines = {
+	safe: ['amplifier', 'platter', 'mains', 'rest'],
+	wires: ['upright', 'leads', 'lifter', 'rest', 'screws', 'air', 'static'],
+} as const satisfies Readonly<Record<IdOf<'ticks'>, readonly string[]>>;
+
+/** The id of a line of a list. */
+export type TickLine<Id extends IdOf<'ticks'>> = (typeof tickLines)[Id][number];
+
 type Kinds = typeof answerKinds;
 
 /** The id of a step. */
@@ -126,6 +135,9 @@ export type IdOf<Kind extends AnswerKind> = {[Id in StepId]: KindOf<Id> extends 
 export type OptionOf<Id extends IdOf<'choice' | 'verdict'>> = Kinds[Id] extends readonly (infer Option extends string)[]
 	? Option
 	: 'bias';
+
+/** What the options of each choice are called. */
+export type OptionNames = {readonly [Id in IdOf<'choice'>]: {readonly [Option in OptionOf<Id>]: string}};
 
 /** What is asked again on return: the step of a doubt is called after it. */
 export type DoubtId = IdOf<'still'> extends `still-${infer Doubt}` ? Doubt : never;

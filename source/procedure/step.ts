@@ -3,39 +3,34 @@ import type {Facts} from './facts.js';
 import type {OffPlace, OnPlace} from './places.js';
 import type {Problem} from './problem.js';
 import type {OverrideReason} from './reasons.js';
-import type {IdOf, KindOf, OptionOf, StepId} from './step-ids.js';
+import {answerKinds, type IdOf, type KindOf, type OptionOf, type StepId} from './step-ids.js';
+import type {StepValues} from './step-values.js';
 
 /** The stages of a check, in the order in which they come; the head line counts them. */
-export const stages = {
-	resume: 'Welcome back',
-	safe: 'Make safe',
-	arm: 'Arm',
-	cartridge: 'Cartridge',
-	tools: 'Gauge and tools',
-	room: 'Room',
-	mat: 'Mat',
-	level: 'Level',
-	damping: 'Damping',
-	bias: 'Bias off',
-	wires: 'Wires, screws, draught',
-	force: 'Guard and tracking force',
-	clearance: 'Clearance',
-	probe: 'Probe',
-	verdict: 'Verdict',
-	'bias-on': 'Bias on',
-	back: 'Put back',
-	next: 'Next check',
-} as const;
-export type StageId = keyof typeof stages;
+export const stages = [
+	'resume',
+	'safe',
+	'arm',
+	'cartridge',
+	'tools',
+	'room',
+	'mat',
+	'level',
+	'damping',
+	'bias',
+	'wires',
+	'force',
+	'clearance',
+	'probe',
+	'verdict',
+	'bias-on',
+	'back',
+	'next',
+] as const;
+export type StageId = (typeof stages)[number];
 
-/** Words that may depend on what is known so far. */
-export type Words = string | ((facts: Facts) => string);
-
-export type Option<Id extends string = string> = {readonly id: Id; readonly label: string};
-export type Line = {
-	readonly id: string;
-	readonly text: string;
-};
+/** What can be chosen, with what it is called. */
+export type Option = {readonly id: string; readonly label: string};
 
 /** Two directions with a word each; the first is the positive one. */
 export type Sides = {
@@ -46,14 +41,16 @@ export type Sides = {
 	/** What the words mean: the direction itself, or the sign that the gauge shows. */
 	readonly words: 'direction' | 'sign-of-gauge';
 };
-export type Side = {readonly word: string; readonly also: readonly string[]; readonly label: string};
+export type SideWord = 'out' | 'in' | 'right' | 'left' | 'back' | 'front' | 'plus' | 'minus';
+/** What is typed for a side: its word, or what else is taken for it. */
+export type Side = {readonly word: SideWord; readonly also: readonly string[]};
 
 export type Place = OffPlace | OnPlace;
 export type ProfileKind = 'arm' | 'cartridge' | 'tools';
 
 type ChoiceInput<Id extends string> = {
 	readonly kind: 'choice';
-	readonly options: readonly Option<Id>[];
+	readonly options: readonly Id[];
 };
 
 /** What kind of answer is asked. A face has one component per kind, none per step. */
@@ -61,7 +58,7 @@ export type Input =
 	| {readonly kind: 'text'; readonly optional?: boolean}
 	| ChoiceInput<string>
 	| {readonly kind: 'confirm'}
-	| {readonly kind: 'ticks'; readonly lines: readonly Line[] | ((facts: Facts) => readonly Line[])}
+	| {readonly kind: 'ticks'; readonly lines: readonly string[] | ((facts: Facts) => readonly string[])}
 	| {
 			readonly kind: 'number';
 			readonly unit: UnitId | ((facts: Facts) => UnitId);
@@ -96,16 +93,9 @@ export type Step = {
 	/** Never shown, stored with the answer. */
 	readonly id: StepId;
 	readonly stage: StageId;
-	readonly title: string;
-	/** What to do: one or two lines. */
-	readonly ask: Words;
-	/** Why, for the one who is tempted to skip. */
-	readonly why: Words;
-	/** The usual mistake. */
-	readonly mistake: Words;
 	readonly input: Input;
-	/** What may hurt someone or something here; always on the screen. */
-	readonly caution?: string;
+	/** What its words depend on; the sentences themselves stand in `words/`. */
+	readonly values?: (facts: Facts) => StepValues[keyof StepValues];
 	/** Shown and asked only when this holds. */
 	readonly when?: (facts: Facts) => boolean;
 	/** Says what is wrong with an accepted answer and the ways out; undefined when it passes. */
@@ -124,19 +114,23 @@ export type Step = {
 	readonly reasons?: readonly OverrideReason[];
 };
 
-/** What a step is besides its id: its answer is of the kind that the table of ids says. */
-type Rest<Id extends StepId> = Omit<Step, 'id' | 'input'> & {
-	readonly input: Id extends IdOf<'choice'> ? ChoiceInput<OptionOf<Id>> : Extract<Input, {kind: KindOf<Id>}>;
-};
+type InputOf<Id extends StepId> =
+	Id extends IdOf<'choice'> ? ChoiceInput<OptionOf<Id>> : Extract<Input, {kind: KindOf<Id>}>;
+
+/** What a step is besides its id: its answer is of the kind that the table of ids says, and a choice offers its row. */
+type Rest<Id extends StepId> = Omit<Step, 'id' | 'input' | 'values'> & {
+	readonly input: Id extends IdOf<'choice'> ? {readonly kind: 'choice'} : InputOf<Id>;
+} & (Id extends keyof StepValues ? {readonly values: (facts: Facts) => StepValues[Id]} : {readonly values?: never});
 
 /** A step by its id. */
 export const step = <Id extends StepId>(
 	id: Id,
 	rest: Rest<Id>,
-): Step & {readonly id: Id} & Pick<Rest<Id>, 'input'> => ({
-	...rest,
-	id,
-});
+): Step & {readonly id: Id; readonly input: InputOf<Id>} => {
+	const input = rest.input.kind === 'choice' ? {kind: 'choice', options: answerKinds[id]} : rest.input;
+	// The rows of the table and the kinds of input are held together by `Rest`; the compiler cannot see it here.
+	return {...rest, id, input: input as InputOf<Id>};
+};
 
 /** A step that is answered in this way. */
 export type StepOf<Kind extends AnswerKind> = Step & {

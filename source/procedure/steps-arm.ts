@@ -1,168 +1,63 @@
-import {biasDeviceIds, biasDevices} from './bias-devices.js';
 import {armProblem, believablePivotMm} from './geometry.js';
-import {pivotPlaces} from './pivot-places.js';
 import {type Step, step} from './step.js';
 import {pivotSteps} from './steps-pivot.js';
 import {radiusSteps} from './steps-radii.js';
-import {wireSteps} from './steps-wire.js';
 import {withProfile} from './with-profile.js';
 import {isWorkedOut} from './worked-out-arm.js';
 
-const yesNo = [
-	{id: 'no', label: 'no'},
-	{id: 'yes', label: 'yes'},
-] as const;
-
 const asked = [
-	step('arm-name', {
-		stage: 'arm',
-		title: "The arm's name",
-		ask: 'What do you call this arm? Past checks are found by this name.',
-		why: 'The same name six months on puts the two checks side by side.',
-		mistake: 'Naming the deck when two arms take turns on it: each arm needs its own name.',
-		input: {kind: 'text'},
-	}),
-	step('arm-serial', {
-		stage: 'arm',
-		title: 'Serial number',
-		ask: "The arm's serial number, or - if there is none.",
-		why: 'A maker who is asked to look at the figures will ask for it.',
-		mistake: "Taking the deck's number for the arm's.",
-		input: {kind: 'text', optional: true},
-	}),
+	step('arm-name', {stage: 'arm', input: {kind: 'text'}}),
+	step('arm-serial', {stage: 'arm', input: {kind: 'text', optional: true}}),
 	step('arm-length', {
 		stage: 'arm',
-		title: 'Effective length',
-		ask: 'Effective length: pivot to stylus, seen from above.',
-		why: 'Torque is force times this length, and the swing of the arm is worked out from it.',
-		mistake: 'Measuring along the tube to the headshell instead of to the stylus.',
 		input: {kind: 'number', unit: 'mm', between: [120, 420]},
 		touches: ['arm-pivot-distance'],
 	}),
 	step('arm-pivot-distance', {
 		stage: 'arm',
-		title: 'Pivot distance',
-		ask: 'Pivot distance: spindle to pivot, seen from above, or - to work it out from null radii.',
-		why: 'Length and pivot distance together say where the stylus stands at each radius, and so what a tilt of the deck does.',
-		mistake: 'Measuring from the edge of the pivot housing instead of its middle.',
 		input: {kind: 'number', unit: 'mm', between: believablePivotMm, optional: true},
 		verify: armProblem,
 		touches: ['radius-inner', 'radius-outer'],
 	}),
 	step('arm-offset', {
 		stage: 'arm',
-		title: 'Offset angle',
-		ask: "The headshell's offset angle, or - if you do not know it.",
-		why: (facts) =>
-			isWorkedOut(facts)
-				? 'With it one null radius is enough to work out the pivot distance.'
-				: "With it the arm's own overhang and null radii are shown, as information. No figure of this check needs it.",
-		mistake: 'Guessing: no answer is better.',
+		values: (facts) => ({isWorkedOut: isWorkedOut(facts)}),
 		input: {kind: 'number', unit: 'deg', between: [0, 45], optional: true},
 		touches: ['arm-null-radius'],
 	}),
 	...pivotSteps,
-	step('arm-pivot-place', {
-		stage: 'arm',
-		title: 'Where the pivot stands',
-		ask: 'You stand in front of the deck. Where is the pivot, seen from the spindle?',
-		why: 'The same tilt of the deck pushes the stylus outward or inward depending on where the arm stands.',
-		mistake: 'Answering for the rest instead of the pivot.',
-		input: {kind: 'choice', options: pivotPlaces.map(({id, label}) => ({id, label}))},
-	}),
-	step('arm-bearing', {
-		stage: 'arm',
-		title: 'Bearing',
-		ask: 'What kind of bearing does it swing on?',
-		why: 'It decides what friction can be, and how the arm may be handled.',
-		mistake: 'A unipivot rocks: look at its sideways balance first, and never press its stylus guard down.',
-		input: {
-			kind: 'choice',
-			options: [
-				{id: 'gimbal', label: 'gimbal (two crossed axes)'},
-				{id: 'unipivot', label: 'unipivot (one point)'},
-				{id: 'multi-point', label: 'several points or balls'},
-				{id: 'other', label: 'other, or not known'},
-			],
-		},
-	}),
+	step('arm-pivot-place', {stage: 'arm', input: {kind: 'choice'}}),
+	step('arm-bearing', {stage: 'arm', input: {kind: 'choice'}}),
 	step('arm-gravity-centre', {
 		stage: 'arm',
-		title: 'Centre of gravity',
-		ask: 'Seen from the side: is the counterweight about level with the horizontal pivot, or well below or above it?',
-		why: 'When it hangs far from the pivot the tracking force changes with the height of the arm, so height matters more.',
-		mistake: 'Judging it from above.',
-		input: {
-			kind: 'choice',
-			options: [
-				{id: 'near', label: 'about level with the pivot'},
-				{id: 'far', label: 'well below or above it'},
-			],
-		},
+		input: {kind: 'choice'},
 		touches: ['rounds'],
 	}),
-	step('arm-loading', {
-		stage: 'arm',
-		title: 'What makes the tracking force',
-		ask: 'What makes the tracking force?',
-		why: 'An arm loaded by gravity leans sideways with its whole tracking force when the deck tilts; a spring does not care about level.',
-		mistake: 'Many spring-loaded arms also have a counterweight: what counts is what you turn to set the force.',
-		input: {
-			kind: 'choice',
-			options: [
-				{id: 'gravity', label: 'the counterweight (gravity)'},
-				{id: 'spring', label: 'a spring'},
-			],
-		},
-	}),
+	step('arm-loading', {stage: 'arm', input: {kind: 'choice'}}),
 	step('arm-auto-stop', {
 		stage: 'arm',
-		title: 'Automatic stop',
-		ask: 'Is there an automatic stop or return that the arm works near the label?',
-		why: 'Its linkage is the first suspect when friction is high only at the inner radius; the inner probe then stays at 75 mm or more.',
-		mistake: 'Forgetting a lifter that is tripped by the arm.',
-		input: {kind: 'choice', options: yesNo},
+		input: {kind: 'choice'},
 		touches: ['radius-inner'],
 	}),
-	...wireSteps,
+	// The wires are the usual cause of a pull that changes over the record.
+	step('arm-wire-path', {stage: 'arm', input: {kind: 'choice'}}),
+	step('arm-wire-stiffness', {stage: 'arm', input: {kind: 'choice'}}),
 	step('arm-bias-device', {
 		stage: 'arm',
-		title: 'Bias device',
-		ask: 'Which bias (anti-skating) device does it have?',
-		why: 'Each kind is switched off in its own way before the probe, and put back in its own way after it.',
-		mistake: 'A device that is set to zero is still there: name it.',
-		input: {kind: 'choice', options: biasDeviceIds.map((id) => ({id, label: biasDevices[id].label}))},
+		input: {kind: 'choice'},
 		touches: ['bias-setting', 'bias-off', 'rounds'],
 	}),
 	step('arm-damping', {
 		stage: 'arm',
-		title: 'Damping fluid',
-		ask: 'Does the arm have a fluid damper?',
-		why: 'Fluid in the trough hides friction behind its drag.',
-		mistake: 'A dry trough with the paddle touching its wall is a damper too.',
-		input: {kind: 'choice', options: yesNo},
+		input: {kind: 'choice'},
 		touches: ['rounds'],
 	}),
-	step('deck-sprung', {
-		stage: 'arm',
-		title: 'Suspension',
-		ask: 'Does the deck stand on a spring suspension?',
-		why: 'A sprung deck changes its level with everything that is put on it.',
-		mistake: 'Feet of soft rubber are not a suspension, but look at the level after the gauge is placed all the same.',
-		input: {kind: 'choice', options: yesNo},
-	}),
+	step('deck-sprung', {stage: 'arm', input: {kind: 'choice'}}),
 	...radiusSteps,
 ];
 
 /** The arm. Picked from the profiles with one key, or entered once. */
 export const armSteps: readonly Step[] = withProfile(
-	step('arm-profile', {
-		stage: 'arm',
-		title: 'Which arm?',
-		ask: 'Pick an arm from the list, or enter a new one.',
-		why: 'Its answers are filled in; each of them can be corrected from the list of steps (Tab).',
-		mistake: 'Picking the same name for a rewired arm without looking through its answers.',
-		input: {kind: 'profile', of: 'arm'},
-	}),
+	step('arm-profile', {stage: 'arm', input: {kind: 'profile', of: 'arm'}}),
 	asked,
 );

@@ -1,37 +1,11 @@
 import {step} from './step.js';
+import {tickLines} from './step-ids.js';
 
 /** Nobody and nothing gets hurt. Confirmed once a check. */
 export const safeSteps = [
 	step('safe', {
 		stage: 'safe',
-		title: 'Make safe',
-		ask: 'Tick each line: y yes, n not yet.',
-		caution:
-			"A stylus is sharp, its cantilever breaks at a touch. Mechanics only: wiring, earthing and repair are for licensed or authorised people under local codes. The maker's instructions come first; the warranty may forbid touching a bearing.",
-		why: 'A thump through a live amplifier can destroy loudspeakers; a platter that creeps drags the gauge and the stylus. The stylus is sharp and its cantilever breaks at a touch.',
-		mistake:
-			'Opening the plinth with the mains still plugged in. Wiring, earthing and repair are for licensed or authorised people under your local codes; the warranty may forbid touching a bearing. This program measures mechanics only.',
-		input: {
-			kind: 'ticks',
-			lines: [
-				{
-					id: 'amplifier',
-					text: 'Amplifier muted or off',
-				},
-				{
-					id: 'platter',
-					text: 'Platter stopped, kept from creeping',
-				},
-				{
-					id: 'mains',
-					text: 'Mains unplugged, or nothing will be opened',
-				},
-				{
-					id: 'rest',
-					text: 'Arm in its rest, guard at hand',
-				},
-			],
-		},
+		input: {kind: 'ticks', lines: tickLines.safe},
 		reasons: ['maker-wants-power', 'licensed-person'],
 	}),
 ];

@@ -6,8 +6,23 @@ import {armSteps} from './steps-arm.js';
 import {cartridgeSteps} from './steps-cartridge.js';
 import {toolsSteps} from './steps-tools.js';
 
+export type DoubtItemId =
+	| 'arm'
+	| 'cartridge'
+	| 'tools'
+	| 'mat'
+	| 'guard'
+	| 'damping'
+	| 'bias-off'
+	| 'wires'
+	| 'height'
+	| 'bias-set'
+	| 'level'
+	| 'force'
+	| 'room';
+
 type DoubtItem = {
-	readonly label: string;
+	readonly id: DoubtItemId;
 	readonly steps: readonly StepId[];
 	/** The answers that stand beside the question; all of them when left out. */
 	readonly shows?: readonly StepId[];
@@ -18,8 +33,6 @@ type DoubtItem = {
 /** What may have changed while the check was left, asked again with one key each. */
 export type Doubt = {
 	readonly id: DoubtId;
-	readonly title: string;
-	readonly ask: string;
 	/** What can have changed: shown as a numbered list, with the steps that are asked anew then. */
 	readonly items: readonly DoubtItem[];
 	/** What was answered stays as an offer; and it is asked only where it was said to be in doubt. */
@@ -39,11 +52,9 @@ export const doubts: readonly Doubt[] = [
 	{
 		id: 'last-time',
 		newSeries: true,
-		title: 'As last time?',
-		ask: 'This was filled in from the last check and from the profiles. Is all of it still so?',
 		items: [
 			{
-				label: 'arm: lengths, wires, bias device, probe radii',
+				id: 'arm',
 				steps: profileStepsOf(armSteps),
 				shows: [
 					'arm-name',
@@ -56,59 +67,49 @@ export const doubts: readonly Doubt[] = [
 				],
 			},
 			{
-				label: 'cartridge, its guard and tracking force',
+				id: 'cartridge',
 				steps: profileStepsOf(cartridgeSteps),
 				shows: ['cartridge-name', 'playing-force', 'guard-mass', 'guard-depth'],
 			},
 			{
-				label: 'gauge, scale and level',
+				id: 'tools',
 				steps: profileStepsOf(toolsSteps),
 				shows: ['tools-name', 'gauge-step'],
 			},
-			{label: 'mat as before', steps: ['mat', 'mat-thickness']},
+			{id: 'mat', steps: ['mat', 'mat-thickness']},
 		],
 		offered: true,
 	},
 	{
 		id: 'conditions',
 		newSeries: true,
-		title: 'All still so?',
-		ask: 'Some of this may have changed since. Is all of it still so?',
 		items: [
-			{label: 'guard as before', steps: guardSteps},
-			{label: 'damper free of the arm', steps: ['damping-off']},
-			{label: 'bias off', steps: ['bias-off'], unless: 'bias-on'},
-			{label: 'wires free, nothing touches', steps: ['wires']},
-			{label: 'height unchanged', steps: ['clearance']},
+			{id: 'guard', steps: guardSteps},
+			{id: 'damping', steps: ['damping-off']},
+			{id: 'bias-off', steps: ['bias-off'], unless: 'bias-on'},
+			{id: 'wires', steps: ['wires']},
+			{id: 'height', steps: ['clearance']},
 		],
 	},
 	{
 		id: 'bias-on',
 		newSeries: false,
-		title: 'Bias still as set?',
-		ask: 'The bias device was set some time ago. Has it been left alone?',
-		items: [{label: 'bias device as set', steps: ['bias-weight', 'bias-on']}],
+		items: [{id: 'bias-set', steps: ['bias-weight', 'bias-on']}],
 	},
 	{
 		id: 'level',
 		newSeries: true,
-		title: 'Level still so?',
-		ask: 'The level was read some time ago. Has the deck stood untouched?',
-		items: [{label: 'level', steps: levelSteps}],
+		items: [{id: 'level', steps: levelSteps}],
 	},
 	{
 		id: 'force',
 		newSeries: true,
-		title: 'Tracking force still so?',
-		ask: 'The tracking force was weighed some time ago. Is it still the same?',
-		items: [{label: 'tracking force', steps: forceSteps}],
+		items: [{id: 'force', steps: forceSteps}],
 	},
 	{
 		id: 'room',
 		newSeries: false,
-		title: 'Room still so?',
-		ask: 'Is the room still about as warm?',
-		items: [{label: 'room temperature', steps: ['room-temperature']}],
+		items: [{id: 'room', steps: ['room-temperature']}],
 	},
 ];
 
@@ -116,13 +117,9 @@ export const doubts: readonly Doubt[] = [
 export const doubtAskedBy = ({id}: Step): Doubt | undefined => doubts.find((doubt) => stepOfDoubt(doubt.id) === id);
 
 /** Asked first on return, one screen a doubt. */
-export const stillSteps: readonly Step[] = doubts.map(({id, title, ask}) =>
+export const stillSteps: readonly Step[] = doubts.map(({id}) =>
 	step(stepOfDoubt(id), {
 		stage: 'resume',
-		title,
-		ask,
-		why: 'Readings taken under changed conditions must not be mixed with the earlier ones. What has changed is asked anew, and a new series begins.',
-		mistake: 'Saying yes from memory: look.',
 		input: {kind: 'still'},
 		// Once the verdict was read nothing hangs on it, unless the probe is taken up again.
 		when: (facts) => facts.doubts.includes(id) && (!facts.everAnswered('verdict') || isSettingBias(facts)),

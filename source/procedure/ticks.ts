@@ -1,21 +1,21 @@
 import type {Facts} from './facts.js';
 import type {Problem} from './problem.js';
 import {linesOf} from './read-answer.js';
-import type {Line, StepOf} from './step.js';
+import type {StepOf} from './step.js';
 
 /** Where a list that is ticked line by line stands. Stored as `line=yes` or `line=no` in the order of ticking. */
-export type TickState = {readonly line: Line; readonly mark: 'yes' | 'no' | undefined};
+export type TickState = {readonly line: string; readonly mark: 'yes' | 'no' | undefined};
 
 export function tickStates({id, input}: StepOf<'ticks'>, facts: Facts): readonly TickState[] {
 	const marks = facts.list(id);
 	return linesOf(input, facts).map((line) => ({
 		line,
-		mark: marks.includes(`${line.id}=yes`) ? 'yes' : marks.includes(`${line.id}=no`) ? 'no' : undefined,
+		mark: marks.includes(`${line}=yes`) ? 'yes' : marks.includes(`${line}=no`) ? 'no' : undefined,
 	}));
 }
 
 /** The line that is asked now; undefined when every line has its mark. */
-export const nextLine = (states: readonly TickState[]): Line | undefined =>
+export const nextLine = (states: readonly TickState[]): string | undefined =>
 	states.find(({mark}) => mark === undefined)?.line;
 
 /** What the lines that were answered with no leave to be done. */
@@ -26,8 +26,8 @@ export function ticksProblem(step: StepOf<'ticks'>, facts: Facts): Problem | und
 	const yes = facts.list(step.id).filter((mark) => mark.endsWith('=yes'));
 	return {
 		id: 'lines-left',
-		values: {list: step.id, lines: missing.map(({line}) => line.id)},
-		ways: [{id: 'tick-again', do: 'set', step: step.id, value: yes, typed: describeTicks(yes)}],
+		values: {list: step.id, lines: missing.map(({line}) => line)},
+		ways: [{id: 'tick-again', do: 'set', step: step.id, value: yes}],
 	};
 }
 

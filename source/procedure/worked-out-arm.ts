@@ -1,19 +1,16 @@
 import {armFromNulls, armFromOffset, type LaidOutArm} from '../measures/layouts.js';
 import type {Facts} from './facts.js';
+import {answerKinds, type OptionOf} from './step-ids.js';
 
 /** How the pivot distance is worked out where it was not measured. */
-export const pivotWays = [
-	{id: 'nulls', label: 'from both null radii'},
-	{id: 'offset', label: 'from the offset angle and one null radius'},
-] as const;
-export type PivotWay = (typeof pivotWays)[number]['id'];
+export type PivotWay = OptionOf<'arm-pivot-way'>;
 
 /** The pivot distance was left empty, so it is worked out. */
 export const isWorkedOut = (facts: Facts): boolean => facts.unknown('arm-pivot-distance');
 
 /** The way that was chosen, where one is needed. */
 export const pivotWayOf = (facts: Facts): PivotWay | undefined =>
-	isWorkedOut(facts) ? pivotWays.find(({id}) => facts.is('arm-pivot-way', id))?.id : undefined;
+	isWorkedOut(facts) ? answerKinds['arm-pivot-way'].find((way) => facts.is('arm-pivot-way', way)) : undefined;
 
 /**
  * The arm from effective length and null radii, or offset angle and one null radius: undefined while one of them is

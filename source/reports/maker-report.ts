@@ -1,10 +1,10 @@
 import {noVerdictLines} from '../pages/verdict-lines.js';
-import {placeLabel} from '../procedure/places.js';
 import {documentOfCheck} from '../results/document-of-check.js';
 import type {Document} from '../results/document-schema.js';
 import {isMeasured, type MeasuredRadius, type RadiusFigures} from '../results/figures-types.js';
 import type {Issued} from '../results/issued.js';
 import {words} from '../words/index.js';
+import {placeLabel} from '../words/step-text.js';
 import {sideForce, span} from '../words/wording.js';
 import {blocksOfShown} from './blocks-of-shown.js';
 import type {CheckSource, Imprint} from './check-source.js';

@@ -5,7 +5,7 @@ import {chosenTrial, withTrial} from '../check/trials.js';
 import {biasDeviceIds} from '../procedure/bias-devices.js';
 import {onRadii} from '../procedure/bias-on.js';
 import type {Facts} from '../procedure/facts.js';
-import {armOf, type ProbeRadius as ProbePlace, pivotDirectionDeg} from '../procedure/geometry.js';
+import {armOf, type ProbePlace, pivotDirectionDeg} from '../procedure/geometry.js';
 import {gaugeReading, probeRounds, roundsAt, topOfScale} from '../procedure/hold-limits.js';
 import {levelReadings} from '../procedure/level.js';
 import {radiusOf} from '../procedure/places.js';

@@ -41,7 +41,10 @@ export function answersAfter(
 	const {facts, steps} = profileQuestions({kind, answers});
 	const touched = new Set<string>(steps.filter(({id}) => changed.includes(id)).flatMap(({touches = []}) => touches));
 	const isLost = (step: Step, {typed}: ProfileAnswers[string]): boolean =>
-		touched.has(step.id) && !changed.includes(step.id) && readAnswer(step, typed, facts).kind === 'refused';
+		touched.has(step.id) &&
+		!changed.includes(step.id) &&
+		step.input.kind !== 'choice' &&
+		readAnswer(step, typed, facts).kind === 'refused';
 	const asked = new Set<string>(procedure.filter(({profile}) => profile === kind).map(({id}) => id));
 	const foreign = Object.entries(answers).filter(([id]) => !asked.has(id));
 	const kept = steps.flatMap((step) => {

@@ -1,7 +1,9 @@
 import type {Profile} from '../procedure/facts.js';
 import type {Problem} from '../procedure/problem.js';
 import {readAnswer, readText} from '../procedure/read-answer.js';
+import type {TypedRefusal} from '../procedure/refusal.js';
 import type {AnswerValue, ProfileKind} from '../procedure/step.js';
+import type {OptionNames} from '../procedure/step-ids.js';
 import type {Nothing, Said} from '../said.js';
 import {answersAfter, profileQuestions} from './profile-answers.js';
 import {nameSteps} from './profiles.js';
@@ -12,7 +14,7 @@ export type ProfileRefusals = {
 	gone: Nothing;
 	'no-name': Nothing;
 	/** What was typed is no answer. */
-	'not-read': {readonly sentence: string};
+	'not-read': {readonly refusal: TypedRefusal};
 	'name-taken': {readonly kind: ProfileKind; readonly name: string};
 	/** Another one had the name before; `today` is what that one is called now. */
 	'name-was-taken': {readonly kind: ProfileKind; readonly name: string; readonly today: string};
@@ -60,7 +62,7 @@ type Renaming = {
 export const renamed = (profiles: readonly Profile[], {id, typed, checkedArms, at}: Renaming): ProfilesChanged =>
 	changed(profiles, id, (old) => {
 		const read = readText(typed.trim());
-		if (read.kind === 'refused') return {id: 'not-read', values: {sentence: read.sentence}};
+		if (read.kind === 'refused') return {id: 'not-read', values: {refusal: read.refusal}};
 		if (read.kind !== 'value') return {id: 'no-name', values: {}};
 		const name = read.typed;
 		if (name === old.name) return old;
@@ -92,17 +94,22 @@ type Correction = {
 	readonly step: string;
 	/** As typed, or the id of an option. */
 	readonly typed: string;
+	/** What options are called where it was typed; a choice is kept by it. */
+	readonly names?: OptionNames;
 	readonly at: string;
 };
 
 /** A profile with one answer corrected: read by its step, and held against the other answers. Past checks keep theirs. */
-export const corrected = (profiles: readonly Profile[], {id, step: stepId, typed, at}: Correction): ProfilesChanged =>
+export const corrected = (
+	profiles: readonly Profile[],
+	{id, step: stepId, typed, names, at}: Correction,
+): ProfilesChanged =>
 	changed(profiles, id, (old) => {
 		const {facts, steps} = profileQuestions(old);
 		const step = steps.find((one) => one.id === stepId && stepId !== nameSteps[old.kind]);
 		if (!step) return {id: 'does-not-apply', values: {}};
-		const read = readAnswer(step, typed, facts);
-		if (read.kind === 'refused') return {id: 'not-read', values: {sentence: read.sentence}};
+		const read = readAnswer(step, typed, facts, names);
+		if (read.kind === 'refused') return {id: 'not-read', values: {refusal: read.refusal}};
 		if (read.kind === 'side-wanted')
 			return {id: 'side-wanted', values: {plus: read.sides.plus.word, minus: read.sides.minus.word}};
 		const before = old.answers[stepId];

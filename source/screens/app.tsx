@@ -1,171 +1,84 @@
 import {Box, Text, useApp} from 'ink';
-import {type ReactNode, useEffect, useState} from 'react';
+import {type ReactNode, useEffect, useMemo, useState} from 'react';
 import type {Dialogue} from '../check/dialogue.js';
-import {closingLines, closingOptions} from '../pages/home.js';
-import type {FinishedCheck} from '../results/record.js';
+import {besidePages} from '../pages/beside/beside-pages.js';
+import {lobbyPages} from '../pages/beside/practice-lobby.js';
 import {MIN_COLUMNS, MIN_ROWS, useTerminalSize} from '../terminal/use-terminal-size.js';
-import type {Opened, PracticeDesk, PracticeDoor, Unfinished, Workbench} from '../workbench.js';
-import {CheckScreen} from './check-screen.js';
-import {FinishedScreen} from './finished-screen.js';
-import {type HomeChoice, HomeScreen} from './home-screen.js';
-import {type KeyControl, KeysProvider, useKeys} from './keys-context.js';
+import {words} from '../words/index.js';
+import type {PracticeDesk, PracticeDoor, Workbench} from '../workbench.js';
+import {type KeyControl, KeysProvider} from './keys-context.js';
 import {type Look, LookProvider, useLook, written} from './look.js';
-import {MenuScreen} from './menu-screen.js';
-import {PastScreen} from './past-screen.js';
-import {PracticePlaces} from './practice-places.js';
-import {ProfilesScreen} from './profiles-screen.js';
-import {SettingsScreen} from './settings-screen.js';
-
-type Place =
-	| {readonly kind: 'home'; readonly notice: string}
-	| {readonly kind: 'check'; readonly dialogue: Dialogue}
-	| {readonly kind: 'finished'; readonly record: FinishedCheck}
-	| {readonly kind: 'past' | 'profiles' | 'settings'}
-	| {readonly kind: 'practice'; readonly desk: PracticeDesk; readonly dialogue?: Dialogue | undefined}
-	/** Another check would put this one aside: a new one, or an old one whose deck is put back. */
-	| {readonly kind: 'closing'; readonly unfinished: Unfinished; readonly other: Other}
-	| {readonly kind: 'leaving'};
+import {PagesScreen} from './pages-screen.js';
 
 export type AppProps = {
 	readonly workbench: Workbench;
 	readonly keys?: KeyControl;
 	readonly look: Look;
-	/** A check to begin with, instead of the home screen. */
+	/** A check to begin with, instead of the first page. */
 	readonly dialogue?: Dialogue | undefined;
-	/** Something to say on the home screen. */
+	/** Something to say on the first page of real checks. */
 	readonly notice?: string | undefined;
-	/** Practice to begin with, instead of the home screen. */
+	/** Practice to begin with, instead of real checks. */
 	readonly desk?: PracticeDesk | undefined;
-	/** The way to practice from the home screen. */
+	/** The way to practice from real checks. */
 	readonly door?: PracticeDoor | undefined;
 };
 
-/** The whole program on a terminal: home, a check, past checks, profiles, settings. */
+/** The whole program on a terminal: real checks and practice, and the pages beside them. */
 export const App = ({keys, look, ...props}: AppProps): ReactNode => (
 	<LookProvider value={look}>
 		<KeysProvider value={keys}>
-			<Places {...props} first={firstPlace(props)} />
+			<Benches {...props} />
 		</KeysProvider>
 	</LookProvider>
 );
 
-function firstPlace({desk, dialogue, notice = ''}: Pick<AppProps, 'desk' | 'dialogue' | 'notice'>): Place {
-	if (desk) return {kind: 'practice', desk, dialogue};
-	return dialogue ? {kind: 'check', dialogue} : {kind: 'home', notice};
-}
+/** Where one is: at real checks, or at the desk of practice. */
+type Bench = Pick<AppProps, 'desk' | 'dialogue' | 'notice'>;
 
-const tooSmall = (columns: number, rows: number): string =>
-	`This window (${columns} × ${rows}) is too small: make it at least ${MIN_COLUMNS} × ${MIN_ROWS}, or start with --plain.`;
-
-type PlacesProps = Pick<AppProps, 'workbench' | 'desk' | 'door'> & {readonly first: Place};
-
-/** Another check than the open one: a new one, a repeated one, or the put-back list of an old one. */
-type Other = {readonly start: 'start' | 'recheck'; readonly reopen?: string};
-
-const Places = ({workbench, desk, door, first}: PlacesProps): ReactNode => {
-	const [place, setPlace] = useState(first);
-	const {isTooSmall, columns, rows} = useTerminalSize();
+const Benches = ({workbench, door, ...first}: Omit<AppProps, 'keys' | 'look'>): ReactNode => {
+	const [{desk, dialogue, notice}, setBench] = useState<Bench>(first);
+	const [isLeaving, setLeaving] = useState(false);
+	const {isTooSmall, columns, rows, frameRows} = useTerminalSize();
 	const {exit} = useApp();
-	const keys = useKeys();
 	const look = useLook();
 	// Leaving from an effect lets the last frame be drawn first.
 	useEffect(() => {
-		if (place.kind === 'leaving') exit();
-	}, [place, exit]);
-	const home = (notice = ''): void => setPlace({kind: 'home', notice});
-	const open = async (opening: Promise<Opened>): Promise<void> => {
-		// What is typed ahead is meant for the check, not for this list.
-		keys?.hold();
-		const opened = await opening.finally(() => keys?.release());
-		if (opened.ok) setPlace({kind: 'check', dialogue: opened.dialogue});
-		else home(opened.sentence);
-	};
-	const openOther = ({start, reopen}: Other) =>
-		open(reopen === undefined ? workbench[start]() : workbench.reopen(reopen));
-	const ask = (other: Other): void => {
-		const unfinished = workbench.unfinished();
-		if (unfinished) setPlace({kind: 'closing', unfinished, other});
-		else void openOther(other);
-	};
-	const choose = (choice: HomeChoice): void => {
-		if (choice === 'resume') void open(workbench.resume());
-		else if (choice === 'start' || choice === 'recheck') ask({start: choice});
-		else if (choice === 'practice') void practise();
-		else setPlace({kind: choice === 'leave' ? 'leaving' : choice});
-	};
-	const practise = async (): Promise<void> => {
-		keys?.hold();
-		const opened = await door?.open().finally(() => keys?.release());
-		if (opened?.ok) setPlace({kind: 'practice', desk: opened.desk});
-		else home(opened?.sentence);
-	};
-	const toRealChecks = (): void => {
-		door?.close();
-		home();
-	};
-	const screen = (): ReactNode => {
-		switch (place.kind) {
-			case 'home':
-				return <HomeScreen key={place.notice} workbench={workbench} notice={place.notice} onChoose={choose} />;
-			case 'check':
-				return (
-					<CheckScreen
-						workbench={workbench}
-						initial={place.dialogue}
-						onHome={() => home()}
-						onFinished={(record) => setPlace({kind: 'finished', record})}
-					/>
-				);
-			case 'finished':
-				return (
-					<FinishedScreen record={place.record} onHome={() => home()} onLeave={() => setPlace({kind: 'leaving'})} />
-				);
-			case 'closing':
-				return (
-					<MenuScreen
-						title="A check is open"
-						shown={closingLines(place.unfinished)}
-						options={closingOptions}
-						onChoose={(id) => {
-							if (id === 'back') home();
-							else void (id === 'resume' ? open(workbench.resume()) : openOther(place.other));
-						}}
-						onBack={() => home()}
-						backHint="Esc back"
-					/>
-				);
-			case 'past':
-				return (
-					<PastScreen
-						workbench={workbench}
-						onBack={() => home()}
-						onReopen={(id) => ask({start: 'start', reopen: id})}
-					/>
-				);
-			case 'profiles':
-				return <ProfilesScreen workbench={workbench} onBack={() => home()} />;
-			case 'settings':
-				return <SettingsScreen workbench={workbench} onBack={() => home()} />;
-			case 'practice':
-				return (
-					<PracticePlaces
-						desk={place.desk}
-						dialogue={place.dialogue}
-						onLeave={() => setPlace({kind: 'leaving'})}
-						onHome={desk ? undefined : toRealChecks}
-					/>
-				);
-			case 'leaving':
-				return null;
+		if (isLeaving) exit();
+	}, [isLeaving, exit]);
+	// Each line of a list has a digit.
+	const listRows = Math.max(1, Math.min(9, frameRows - 8));
+	const real = useMemo(
+		() => besidePages(workbench, {listRows, columns, hasKeys: true}),
+		[workbench, listRows, columns],
+	);
+	const hasHome = first.desk === undefined;
+	const lobby = useMemo(() => desk && {desk, pages: lobbyPages(desk, hasHome)}, [desk, hasHome]);
+	const toBench = async (to: 'practice' | 'real-checks'): Promise<string | undefined> => {
+		if (to === 'real-checks') {
+			door?.close();
+			setBench({});
+			return;
 		}
+		const opened = await door?.open();
+		if (!opened?.ok) return opened?.sentence;
+		setBench({desk: opened.desk});
+		return;
 	};
+	const common = {dialogue, onElsewhere: toBench, onLeave: () => setLeaving(true)};
+	const screen = lobby ? (
+		<PagesScreen key="practice" workbench={lobby.desk} pages={lobby.pages} {...common} />
+	) : (
+		<PagesScreen key="real-checks" workbench={workbench} pages={real} notice={notice} {...common} />
+	);
+	const tooSmall = words.faces.tooSmall({columns, rows, least: {columns: MIN_COLUMNS, rows: MIN_ROWS}});
 	// Hidden, not taken away: what is typed and where the check stands live in the screen.
 	return (
 		<>
 			<Box display={isTooSmall ? 'none' : 'flex'} flexDirection="column">
-				{screen()}
+				{isLeaving ? null : screen}
 			</Box>
-			{isTooSmall ? <Text>{written(tooSmall(columns, rows), look)}</Text> : null}
+			{isTooSmall ? <Text>{written(tooSmall, look)}</Text> : null}
 		</>
 	);
 };

@@ -1,8 +1,10 @@
 import type {GaugedArm} from '../pages/shown-lines.js';
-import {readingText} from '../words/wording.js';
+import {words} from '../words/index.js';
 import {ascii} from './ascii.js';
 import {deckPlan, planMarks} from './deck-plan.js';
 import {gaugeScale} from './gauge-scale.js';
+
+const say = words.faces.gaugedArm;
 
 // Beside a list of marks; a narrower window keeps what is read off: the scale.
 const leastWidthOfPlan = 60;
@@ -14,7 +16,7 @@ const leastWidthOfSentence = 66;
  * How many does not depend on the reading, so that nothing jumps while the arm moves.
  */
 export function armOverRecord(arm: GaugedArm, width: number, unicode: boolean): string[] {
-	const reading = `the gauge shows ${readingText(arm.readingPct, arm.stepPct)} %`;
+	const reading = say.shows(arm);
 	const sentences = width < leastWidthOfSentence ? [reading, arm.state] : [`${reading} · ${arm.state}`];
 	const said = sentences.map((one) => (unicode ? one : ascii(one)));
 	const scale = gaugeScale(arm, width, unicode);
@@ -25,17 +27,16 @@ export function armOverRecord(arm: GaugedArm, width: number, unicode: boolean): 
 
 function planWithMarks(arm: GaugedArm, unicode: boolean): string[] {
 	const mark = planMarks[unicode ? 'unicode' : 'ascii'];
-	const radius = `gauge at ${Number(arm.gaugeRadiusMm.toFixed(1))} mm`;
 	const {lines, isOnGauge} = deckPlan(arm, unicode);
 	const beside = [
 		'',
-		`${mark.pivot} pivot`,
-		`${mark.spindle} spindle`,
+		`${mark.pivot} ${say.pivot}`,
+		`${mark.spindle} ${say.spindle}`,
 		...(isOnGauge
-			? [`${mark.stylus} stylus on the`, `  ${radius}`]
-			: [`${mark.stylus} stylus`, `${mark.gauge} ${radius}`]),
+			? say.stylusOnGauge(arm).map((text, line) => `${line === 0 ? mark.stylus : ' '} ${text}`)
+			: [`${mark.stylus} ${say.stylus}`, `${mark.gauge} ${say.gauge(arm)}`]),
 		'',
-		'front: you stand here',
+		say.front,
 	];
 	return lines.map((text, row) => `  ${text}   ${beside[row] ?? ''}`);
 }

@@ -1,21 +1,7 @@
+import {words} from '../words/index.js';
+
 /** How characters beyond ASCII are written where the terminal has no more. */
-const spellings: Readonly<Record<string, string>> = {
-	'°': ' deg',
-	'′': ' min',
-	'±': '+/-',
-	µ: 'u',
-	μ: 'u',
-	'·': '-',
-	'…': '...',
-	'—': '-',
-	'–': '-',
-	'−': '-',
-	'×': 'x',
-	'\u00a0': ' ',
-	'← →': 'Left, Right',
-	'←': 'Left',
-	'→': 'Right',
-};
+const spellings: Readonly<Record<string, string>> = words.faces.spellings;
 
 const beyond = new RegExp(Object.keys(spellings).join('|'), 'gu');
 

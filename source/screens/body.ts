@@ -2,11 +2,12 @@ import stringWidth from 'string-width';
 import wrapAnsi from 'wrap-ansi';
 import type {Shown, Tone} from '../pages/shown-lines.js';
 import {printable} from '../terminal/printable.js';
+import {words} from '../words/index.js';
 import {armOverRecord} from './arm-over-record.js';
 import {curvePicture} from './curve-picture.js';
 import {historyPicture} from './history-picture.js';
 import {leverPicture} from './lever-picture.js';
-import {type Look, markOf, written} from './look.js';
+import {type Look, toneMark, written} from './look.js';
 import {bandsPicture, planPicture, windowPicture} from './pictures.js';
 
 /** One line of the screen, no wider than it. */
@@ -20,6 +21,16 @@ export type Row = {
 /** A text as lines of the screen: what this terminal can show, foreign characters made safe, broken to the width. */
 export const textRows = (text: string, width: number, look: Look, tone: Tone = 'plain'): Row[] =>
 	wrapped(written(text, look), width).map((one) => ({text: one, tone}));
+
+/** The foot of a screen: what its keys do. */
+export const footRows = (hints: readonly string[], width: number, look: Look): Row[] =>
+	textRows(look.unicode ? hints.join(' · ') : hints.join(', ').replaceAll(' · ', ', '), width, look, 'dim');
+
+/** The line that says which page of a body is shown. */
+export const pageRow = (values: Parameters<typeof words.faces.page>[0], look: Look): Row => ({
+	text: written(words.faces.page(values), look),
+	tone: 'dim',
+});
 
 function wrapped(text: string, width: number): readonly string[] {
 	if (text === '') return [];
@@ -57,7 +68,7 @@ const clipped = (text: string, width: number): string => (stringWidth(text) > wi
 
 function rowsOfOne(one: Shown, width: number, look: Look): Row[] {
 	if (one.kind === 'line') {
-		const mark = markOf(one.tone, look);
+		const mark = toneMark(one.tone, look);
 		return textRows(`${mark}${one.text}`, width, look, one.tone);
 	}
 	if (look.screenReader) return textRows(one.caption, width, look);

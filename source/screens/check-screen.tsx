@@ -1,9 +1,8 @@
 import {type ReactNode, useMemo, useState} from 'react';
-import {promptOf} from '../check/prompt.js';
 import {viewOf} from '../pages/view.js';
 import {KEYS} from '../terminal/keys.js';
 import {useTerminalSize} from '../terminal/use-terminal-size.js';
-import {promptInWords} from '../words/says.js';
+import {words} from '../words/index.js';
 import {Frame} from './frame.js';
 import {useCommands} from './keys-context.js';
 import {layoutOf} from './layout.js';
@@ -36,11 +35,12 @@ export const CheckScreen = (props: CheckProps): ReactNode => {
 		() => fieldKeys.begunAnew(),
 	);
 	const {dialogue, unsaved} = check;
-	const prompt = useMemo(() => promptInWords(promptOf(dialogue)), [dialogue]);
+	const question = useMemo(() => viewOf(dialogue), [dialogue]);
+	const {prompt} = question;
 	const fieldKeys = useFieldKeys(prompt, typed);
 	// A hold limit shows what it brings once it is taken; other fields show it while it is typed.
 	const tried = prompt.kind === 'field' && prompt.settle ? '' : typed;
-	const asked = useMemo(() => viewOf(dialogue, tried), [dialogue, tried]);
+	const asked = useMemo(() => (tried === '' ? question : viewOf(dialogue, tried)), [question, dialogue, tried]);
 	const practice = usePractice(
 		props.workbench.practice,
 		{dialogue, prompt, typed},
@@ -97,7 +97,7 @@ export const CheckScreen = (props: CheckProps): ReactNode => {
 	useCommands(
 		command,
 		() => setSheet((now) => ({...now, typed: ''})),
-		() => check.say('That was too much to paste; the end of it was left out.'),
+		() => check.say(words.faces.pasteCut),
 	);
 
 	if (unsaved) return <Unsaved sentence={unsaved.sentence} answerSaved={unsaved.answerSaved} width={width} />;

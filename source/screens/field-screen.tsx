@@ -1,24 +1,21 @@
 import {type ReactNode, useState} from 'react';
-import type {PagePrompt} from '../pages/page.js';
-import type {Shown} from '../pages/shown-lines.js';
 import {KEYS} from '../terminal/keys.js';
 import {useTerminalSize} from '../terminal/use-terminal-size.js';
-import {rowsOf, textRows} from './body.js';
+import {words} from '../words/index.js';
+import {footRows, rowsOf, textRows} from './body.js';
 import {Frame} from './frame.js';
 import {Field} from './inputs/field.js';
 import {useCommands} from './keys-context.js';
 import {useLook} from './look.js';
-
-type FieldScreenProps = {
-	readonly title: string;
-	readonly shown: readonly Shown[];
-	readonly prompt: Extract<PagePrompt, {kind: 'field'}>;
-	readonly onEnter: (text: string) => void;
-	readonly onBack: () => void;
-};
+import type {PageProps} from './page-screen.js';
 
 /** A line to type, outside a check. */
-export const FieldScreen = ({title, shown, prompt, onEnter, onBack}: FieldScreenProps): ReactNode => {
+export const FieldScreen = ({
+	page: {title, shown},
+	prompt: {initial, mayBeEmpty, unit},
+	onEntry,
+	onBack,
+}: PageProps<'field'>): ReactNode => {
 	const look = useLook();
 	const {columns, frameRows, isTooSmall} = useTerminalSize();
 	const width = Math.min(columns, 100);
@@ -32,10 +29,9 @@ export const FieldScreen = ({title, shown, prompt, onEnter, onBack}: FieldScreen
 		},
 		() => setTyped(''),
 	);
-	const {initial, mayBeEmpty, unit} = prompt;
-	const gap = look.unicode ? ' · ' : ', ';
+	const {hints, escapes} = words.faces;
 	const head = textRows(title, width, look, 'strong');
-	const foot = textRows(['Enter accept', 'Esc back', 'Ctrl+C leave'].join(gap), width, look, 'dim');
+	const foot = footRows([hints.accept, escapes.back, hints.leave], width, look);
 	// On a small screen the last sentences give way: the field must stay in sight.
 	const field = textRows(`> ${typed}  ${unit}`, width, look).length;
 	const body = rowsOf(shown, width, look).slice(0, Math.max(0, frameRows - head.length - foot.length - field));
@@ -46,7 +42,7 @@ export const FieldScreen = ({title, shown, prompt, onEnter, onBack}: FieldScreen
 				unit={unit}
 				prompt={{initial, mayBeEmpty, given: true}}
 				onChange={setTyped}
-				onSubmit={onEnter}
+				onSubmit={onEntry}
 			/>
 		</Frame>
 	);

@@ -1,9 +1,9 @@
 import stringWidth from 'string-width';
 import type {View} from '../pages/view.js';
 import {printable} from '../terminal/printable.js';
-import {type Row, rowsOf, textRows} from './body.js';
-import {keyedLines} from './keyed-lines.js';
-import {footText, type HintId} from './keys-table.js';
+import {words} from '../words/index.js';
+import {footRows, pageRow, type Row, rowsOf, textRows} from './body.js';
+import {keyedLines} from './inputs/keyed.js';
 import type {Look} from './look.js';
 import {linesOfOptions} from './option-pages.js';
 import {pageOf} from './pages.js';
@@ -35,7 +35,7 @@ const blank: Row = {text: '', tone: 'plain'};
 /** Puts a view into a frame of a given size. What does not fit is turned page by page; nothing is ever taller than the frame. */
 export function layoutOf({view, width, height, page, isWhy, notice, look}: LayoutInput): Layout {
 	const head = headRows(view, width, look);
-	const foot = textRows(footText(hintsFor(view, isWhy), look.unicode), width, look, 'dim');
+	const foot = footRows(hintsFor(view, isWhy), width, look);
 	const top = [...textRows(view.title, width, look, 'strong'), ...(isWhy ? [] : textRows(view.ask, width, look))];
 	const notes = isWhy
 		? []
@@ -72,7 +72,7 @@ function headRows({arm, stage, progress}: View, width: number, {unicode}: Look):
 }
 
 function whyRows({why, mistake}: View, width: number, look: Look): Row[] {
-	return [...textRows(why, width, look), blank, ...textRows(`The usual mistake: ${mistake}`, width, look)];
+	return [...textRows(why, width, look), blank, ...textRows(words.faces.mistake({mistake}), width, look)];
 }
 
 /** Lines that the control wants, and at least gets: a list keeps three, so that it can be scrolled. */
@@ -106,30 +106,26 @@ function fitBody(
 	// What is to be read whole is turned page by page; elsewhere the fainter lines give way first.
 	if (!long && essential.length <= room) return {rows: essential, pages: 1};
 	const turned = pageOf(shown, page, room - 1);
-	const keys = prompt.kind === 'field' ? 'PgDn, PgUp' : look.unicode ? '← →' : 'Left, Right';
-	return {
-		rows: [...turned.rows, {text: `page ${turned.page + 1} of ${turned.pages}: ${keys}`, tone: 'dim'}],
-		pages: turned.pages,
-	};
+	const note = pageRow({page: turned.page + 1, of: turned.pages, byArrows: prompt.kind !== 'field'}, look);
+	return {rows: [...turned.rows, note], pages: turned.pages};
 }
 
-function hintsFor({prompt, unit, long}: View, isWhy: boolean): readonly HintId[] {
-	if (isWhy) return ['close', 'leave'];
-	const common = ['back', 'why', 'steps', 'leave'] as const;
+function hintsFor({prompt, unit, long}: View, isWhy: boolean): readonly string[] {
+	const {hints, escapes} = words.faces;
+	if (isWhy) return [hints.close, hints.leave];
+	const common = [escapes.back, hints.why, hints.steps, hints.leave];
 	switch (prompt.kind) {
 		case 'field':
-			return unit === ''
-				? ['accept', ...common]
-				: ['accept', ...(prompt.settle ? (['settle'] as const) : []), ...common];
+			return unit !== '' && prompt.settle ? [hints.accept, hints.settle, ...common] : [hints.accept, ...common];
 		case 'yes-no':
-			return ['yesNo', ...common];
+			return [hints.yes, hints.notYet, ...common];
 		case 'still':
-			return ['still', ...common];
+			return [hints.still, ...common];
 		case 'side':
-			return ['side', ...common];
+			return [hints.side, ...common];
 		case 'choice':
-			return long ? ['choose', 'pages', ...common] : ['choose', ...common];
+			return long ? [hints.choose, hints.pages, ...common] : [hints.choose, ...common];
 		case 'none':
-			return ['leave'];
+			return [hints.leave];
 	}
 }

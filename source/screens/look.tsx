@@ -1,5 +1,6 @@
 import {createContext, useContext} from 'react';
 import type {Tone} from '../pages/shown-lines.js';
+import {words} from '../words/index.js';
 import {ascii} from './ascii.js';
 
 /** How things are drawn here: what the terminal can show and what the user asked for. */
@@ -38,10 +39,10 @@ const marks: Readonly<Partial<Record<Tone, readonly [unicode: string, ascii: str
 	bad: ['✗ ', 'x '],
 };
 
-const spokenMarks: Readonly<Partial<Record<Tone, string>>> = {warn: 'Note: ', bad: 'Problem: '};
+const spokenMarks: Readonly<Partial<Record<Tone, string>>> = words.faces.spokenMarks;
 
 /** The mark that tells a tone without colour; a word where the screen is read aloud. */
-export const markOf = (tone: Tone, {unicode, screenReader}: Look): string =>
+export const toneMark = (tone: Tone, {unicode, screenReader}: Look): string =>
 	(screenReader ? spokenMarks[tone] : marks[tone]?.[unicode ? 0 : 1]) ?? '';
 
 /** A text as this terminal can show it. */

@@ -1,9 +1,10 @@
 import stringWidth from 'string-width';
 import type {Option} from '../procedure/step.js';
+import {words} from '../words/index.js';
 
 /** There are nine digits. */
 const mostShown = 9;
-export const more: Option = {id: '\u0000more', label: 'more …'};
+export const more: Option = {id: '\u0000more', label: words.faces.moreOptions};
 
 /** Columns that mark, digit and gap take before a label. */
 const indent = 4;

@@ -1,10 +1,9 @@
 import type {ReactNode} from 'react';
-import type {Entry} from '../check/respond.js';
+import type {Entry} from '../check/entry.js';
 import type {View} from '../pages/view.js';
 import {Choice} from './inputs/choice.js';
 import {Field} from './inputs/field.js';
-import {Keyed} from './inputs/keyed.js';
-import {keyedLines} from './keyed-lines.js';
+import {Keyed, keyedLines} from './inputs/keyed.js';
 
 type PromptControlProps = {
 	readonly view: View;

@@ -1,4 +1,5 @@
 import type {ReactNode} from 'react';
+import {words} from '../words/index.js';
 import {textRows} from './body.js';
 import {Frame} from './frame.js';
 import {useLook} from './look.js';
@@ -13,26 +14,12 @@ type UnsavedProps = {
 /** An answer that could not be put on the disk: it is kept here and can be tried again. */
 export const Unsaved = ({sentence, answerSaved, width}: UnsavedProps): ReactNode => {
 	const look = useLook();
+	const {title, whatIsSaved, keys} = words.faces.unsaved[answerSaved ? 'filing' : 'answer'];
 	return (
 		<Frame
-			head={textRows(answerSaved ? 'NOT FILED YET' : 'NOT SAVED', width, look, 'bad')}
-			body={[
-				...textRows(sentence, width, look),
-				{text: '', tone: 'plain'},
-				...textRows(
-					answerSaved
-						? 'All answers are saved; only the check could not be put away. It is filed when you go on with it.'
-						: 'Your answer is still here. Everything before it is saved.',
-					width,
-					look,
-				),
-			]}
-			foot={textRows(
-				`Enter try again · Esc ${answerSaved ? 'first screen' : 'drop this answer'} · Ctrl+C leave`,
-				width,
-				look,
-				'dim',
-			)}
+			head={textRows(title, width, look, 'bad')}
+			body={[...textRows(sentence, width, look), {text: '', tone: 'plain'}, ...textRows(whatIsSaved, width, look)]}
+			foot={textRows(keys, width, look, 'dim')}
 		/>
 	);
 };

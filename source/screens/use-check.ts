@@ -1,43 +1,44 @@
 import {useState} from 'react';
 import type {Dialogue} from '../check/dialogue.js';
-import {type Entry, respond} from '../check/respond.js';
-import {afterSaving} from '../pages/after-saving.js';
-import type {FinishedCheck} from '../results/record.js';
+import type {Entry} from '../check/entry.js';
+import type {Filed} from '../pages/beside/page.js';
+import {afterSaving, checkTurn} from '../pages/check-turn.js';
 import type {Workbench} from '../workbench.js';
 import {useKeys} from './keys-context.js';
 
 export type CheckProps = {
 	readonly workbench: Workbench;
 	readonly initial: Dialogue;
-	/** Back from the first step: home is shown. */
+	/** The check is left for the first page: by going back from its first question, or where it could not be filed. */
 	readonly onHome: () => void;
-	readonly onFinished: (record: FinishedCheck) => void;
+	readonly onFinished: (record: Filed) => void;
 };
 
-/** An answer that is not on the disk yet, and why. */
-type Unsaved = {
+/** What could not be put on the disk, and why. */
+type NotSaved = {
 	readonly dialogue: Dialogue;
 	readonly sentence: string;
-	/** Only the filing failed. */
+	/** The answer is there; only the check as a whole could not be filed. */
 	readonly answerSaved: boolean;
 };
 
 export type OpenCheck = {
 	readonly dialogue: Dialogue;
-	readonly unsaved: Unsaved | undefined;
+	readonly unsaved: NotSaved | undefined;
 	readonly enter: (entry: Entry) => void;
-	/** Tries to save the answer that could not be saved, or drops it. */
+	/** Tries once more to save what could not be saved. */
 	readonly retry: () => void;
+	/** Goes back to the question without that answer; where only the filing failed, leaves the check open. */
 	readonly drop: () => void;
-	/** Says something in place of a refusal. */
+	/** Shows a sentence where it would be told why an entry is not taken. */
 	readonly say: (sentence: string) => void;
 };
 
 /**
  * The conversation on the screen. An answer is on the disk before the next question shows: keys wait meanwhile.
  *
- * @param onNext called with each new question; what was typed for the last one is done with
- * @param onRefused called when the entry stays where it is
+ * @param onNext called with what is asked next, which may begin with a draft in its field
+ * @param onRefused called when an entry is not taken: the question stays, and what was typed
  */
 export function useCheck(
 	{workbench, initial, onHome, onFinished}: CheckProps,
@@ -46,7 +47,7 @@ export function useCheck(
 ): OpenCheck {
 	const keys = useKeys();
 	const [dialogue, setDialogue] = useState(initial);
-	const [unsaved, setUnsaved] = useState<Unsaved>();
+	const [unsaved, setUnsaved] = useState<NotSaved>();
 
 	const show = (next: Dialogue): void => {
 		setDialogue(next);
@@ -65,12 +66,12 @@ export function useCheck(
 		}
 	};
 	const enter = (entry: Entry): void => {
-		const next = respond(dialogue, entry, workbench.now());
-		if (!next) onHome();
-		else if (next.check !== dialogue.check) void save(next);
-		else if (next.refusal === undefined) show(next);
+		const turn = checkTurn(dialogue, entry, workbench.now());
+		if (turn.kind === 'home') onHome();
+		else if (turn.kind === 'save') void save(turn.dialogue);
+		else if (turn.kind === 'go') show(turn.dialogue);
 		else {
-			setDialogue(next);
+			setDialogue(turn.dialogue);
 			onRefused();
 		}
 	};
@@ -85,6 +86,6 @@ export function useCheck(
 			if (unsaved?.answerSaved) onHome();
 			else setUnsaved(undefined);
 		},
-		say: (sentence) => setDialogue((now) => ({...now, refusal: {id: 'not-read', values: {sentence}}})),
+		say: (sentence) => setDialogue((now) => ({...now, refusal: {id: 'as-told', values: {sentence}}})),
 	};
 }

@@ -1,5 +1,6 @@
 import {useStdout} from 'ink';
 import {useCallback, useEffect, useState} from 'react';
+import {words} from '../words/index.js';
 import type {Look} from './look.js';
 
 /** The settle countdown: whole seconds, ended by the first key of a reading; rings once at its end. */
@@ -24,8 +25,8 @@ export function useCountdown(
 
 /** `Keep still ███░░ 2 s`, or `Settled: read the gauge now.`; a bar is noise to who hears it read out. */
 export function countdownText(left: number, seconds: number, {unicode, screenReader}: Omit<Look, 'color'>): string {
-	if (left === 0) return 'Settled: read the gauge now.';
-	if (screenReader) return `Keep still: ${left} s`;
+	if (left === 0) return words.faces.settled;
+	if (screenReader) return words.faces.keepStill({seconds: left});
 	const [gone, toCome] = unicode ? ['█', '░'] : ['#', '.'];
-	return `Keep still ${gone.repeat(seconds - left)}${toCome.repeat(left)} ${left} s`;
+	return words.faces.keepStillBar({bar: `${gone.repeat(seconds - left)}${toCome.repeat(left)}`, seconds: left});
 }

@@ -1,9 +1,10 @@
 import {useEffect, useReducer, useRef} from 'react';
 import type {Dialogue} from '../check/dialogue.js';
 import type {Prompt} from '../check/prompt.js';
-import {nudgeHelp, nudgeKeys} from '../pages/practice-words.js';
+import {nudgeKeys} from '../pages/nudge-keys.js';
 import {inWords, line, type Shown} from '../pages/shown-lines.js';
 import {KEYS} from '../terminal/keys.js';
+import {words} from '../words/index.js';
 import type {PracticeBench} from '../workbench.js';
 
 /** How often an invented arm moves on, in ms: more often than the eye follows in a terminal costs power for nothing. */
@@ -69,7 +70,7 @@ export function usePractice(
 
 function shownBeside(bench: PracticeBench, dialogue: Dialogue, takesNudges: boolean): readonly Shown[] {
 	const [arm, ...others] = bench.shown(dialogue);
-	return arm && takesNudges ? [arm, line(nudgeHelp.keys), ...others] : [...(arm ? [arm] : []), ...others];
+	return arm && takesNudges ? [arm, line(words.faces.nudge.keys), ...others] : [...(arm ? [arm] : []), ...others];
 }
 
 /** What makes a new drawing worth while; a voice is not to read out every trembling of the gauge. */

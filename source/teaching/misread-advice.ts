@@ -7,6 +7,7 @@ import {readAnswer} from '../procedure/read-answer.js';
 import type {Step} from '../procedure/step.js';
 import type {StepId} from '../procedure/step-ids.js';
 import {words} from '../words/index.js';
+import {titleOf} from '../words/step-text.js';
 import {lessonOf, specOn} from './deck.js';
 import {instruments} from './instruments.js';
 
@@ -52,5 +53,5 @@ function misread(step: Step, answer: Answer | undefined, shown: readonly string[
 		const read = readAnswer(step, text, facts);
 		return read.kind === 'value' && typeof read.value === 'number' && !isAbove(Math.abs(read.value - value), tolerance);
 	});
-	return isRight ? [] : [words.practice.advice.misread({step: step.title, typed: answer.typed, shown: last})];
+	return isRight ? [] : [words.practice.advice.misread({step: titleOf(step.id), typed: answer.typed, shown: last})];
 }

@@ -40,5 +40,8 @@ export const armNameOf = (notes: PracticeNotes): string =>
 /** A new check of an invented arm: what is known of arm, cartridge and tools is filled in. */
 export function practiceCheck(blank: Check, notes: PracticeNotes): Check {
 	const check = {...blank, practice: notes};
-	return {...check, answers: knownAnswers(startDialogue(check, []), benchOf(notes), armNameOf(notes))};
+	return {
+		...check,
+		answers: knownAnswers(startDialogue(check, [], [], words.options), benchOf(notes), armNameOf(notes)),
+	};
 }

@@ -58,8 +58,9 @@ export function promptInWords(prompt: AskedPrompt): Prompt {
 			const {question, ...rest} = prompt;
 			return {...rest, ...(question ? {question: says.question(question)} : {})};
 		}
-		case 'field':
 		case 'still':
+			return {...prompt, items: prompt.items.map(says.label)};
+		case 'field':
 		case 'none':
 			return prompt;
 	}

@@ -7,6 +7,7 @@ import {trialsOf} from '../../source/check/trials.js';
 import {type View, viewOf} from '../../source/pages/view.js';
 import {compute} from '../../source/results/compute.js';
 import {documentOfCheck} from '../../source/results/document-of-check.js';
+import {askOf} from '../../source/words/step-text.js';
 import {biasAnswers, northDeckWith} from '../helpers/sample-check.js';
 import {back, choose, clockOf, follow, freshDialogue, goTo, no, say, text, yes} from '../helpers/script.js';
 import {stored} from '../helpers/wandering.js';
@@ -156,8 +157,7 @@ describe('Another setting', () => {
 		expect(stepOf(back)).toBe('back-lock');
 		const atBias = follow(back, script, {until: 'back-bias'});
 		const {step, progress} = positionOf(atBias);
-		const ask = step?.ask;
-		expect(typeof ask === 'function' ? ask(progress.facts) : ask).toContain('number 1: 2.4 g, third notch');
+		expect(step && askOf(step, progress.facts)).toContain('number 1: 2.4 g, third notch');
 	});
 
 	it('survives the disk', () => {

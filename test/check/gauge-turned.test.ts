@@ -3,10 +3,10 @@ import {type Dialogue, positionOf} from '../../source/check/dialogue.js';
 import {promptOf} from '../../source/check/prompt.js';
 import {openSeries} from '../../source/check/series.js';
 import {viewOf} from '../../source/pages/view.js';
-import {roundHeads} from '../../source/procedure/steps-probe.js';
 import {compute} from '../../source/results/compute.js';
 import {documentOfCheck} from '../../source/results/document-of-check.js';
 import {newNotes} from '../../source/teaching/practice-check.js';
+import {words} from '../helpers/said.js';
 import {northDeck, northDeckWith} from '../helpers/sample-check.js';
 import {back, choose, follow, freshDialogue, goTo, type Script, say, text} from '../helpers/script.js';
 import {stored} from '../helpers/wandering.js';
@@ -21,7 +21,7 @@ const linesAt = (dialogue: Dialogue) =>
 	viewOf(dialogue).shown.flatMap((one) => (one.kind === 'line' ? [one.text] : []));
 const headsAt = (dialogue: Dialogue) => {
 	const lines = linesAt(dialogue);
-	return Object.entries(roundHeads).flatMap(([name, text]) => (lines.includes(text) ? [name] : []));
+	return (['turned', 'turnedBack', 'anew'] as const).filter((name) => lines.includes(words.rounds[name]));
 };
 
 /** All rounds as used, for a gauge that is not turned at that radius. */
@@ -161,7 +161,7 @@ describe('A round with the gauge turned', () => {
 		const verdict = at('verdict');
 		const struck = say(verdict, [choose('strike'), choose('inner:1'), choose('bumped')]);
 		expect(slotOf(struck)).toEqual({place: 'inner', index: 3, which: 'innerLimit', gauge: 'turned'});
-		expect(linesAt(struck)).toContain(roundHeads.turned);
+		expect(linesAt(struck)).toContain(words.rounds.turned);
 		const again = say(struck, [text('-2.5'), text('-8')]);
 		expect(openSeries(again.check).inner.map(({gauge, struck: out}) => [gauge, out !== undefined])).toEqual([
 			[undefined, false],

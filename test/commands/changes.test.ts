@@ -4,9 +4,8 @@ import fc from 'fast-check';
 import {beforeAll, describe, expect, it} from 'vitest';
 import {respond} from '../../source/check/respond.js';
 import {OpenWorkbench} from '../../source/commands/open-workbench.js';
-import type {Pages} from '../../source/pages/page.js';
-import {pastPages} from '../../source/pages/past-pages.js';
-import {profilePages} from '../../source/pages/profile-pages.js';
+import {type BesidePlace, besidePages} from '../../source/pages/beside/beside-pages.js';
+import {plainRoom} from '../../source/plain/walk-pages.js';
 import {dataFolder, fullFolder, inventedRecords, leftId, plainId} from '../helpers/data-folders.js';
 import {freshFolder} from '../helpers/program-environment.js';
 import {northDeck} from '../helpers/sample-check.js';
@@ -31,15 +30,24 @@ const filesOf = (dataDir: string): Record<string, string> =>
 		}),
 	);
 
+const stopAt = (workbench: OpenWorkbench, place: BesidePlace) => besidePages(workbench, plainRoom).at(place);
+
 /** Goes through pages with one entry after the other, as either face does: an option by its number, or a text. */
-async function walk<P>(pages: Pages<P>, entries: readonly {readonly index: number; readonly typed: string}[]) {
-	let place = pages.start;
+async function walk(
+	workbench: OpenWorkbench,
+	start: BesidePlace,
+	entries: readonly {readonly index: number; readonly typed: string}[],
+) {
+	let place = start;
 	let saves = 0;
 	for (const {index, typed} of entries) {
-		const {prompt} = pages.pageOf(place);
+		const {page, turn: turnOf} = stopAt(workbench, place);
+		const {prompt} = page;
 		const option = prompt.kind === 'choice' ? prompt.options[index % prompt.options.length] : undefined;
-		const turn = pages.turn(place, option?.id ?? typed);
-		if (turn.kind === 'out') break;
+		const turn = turnOf(option?.id ?? typed);
+		// Out of the pages that change anything.
+		if (turn.kind === 'open' || turn.kind === 'leave' || turn.kind === 'practice') break;
+		if (turn.kind === 'go' && turn.to.at === 'home') break;
 		if (turn.kind === 'go') place = turn.to;
 		if (turn.kind === 'save' && (await turn.save()).ok) {
 			place = turn.to;
@@ -79,8 +87,9 @@ describe('Whatever is renamed, corrected, set aside, marked void or taken back',
 					const before = filesOf(dataDir);
 					const workbench = open(dataDir);
 					for (const {where, entries} of visits) {
-						if (where === 'profiles') saves += await walk(profilePages(workbench), entries);
-						else saves += await walk(pastPages(workbench, where), entries);
+						const start: BesidePlace =
+							where === 'profiles' ? {at: 'profiles'} : {at: 'past-check', id: where, offset: 0};
+						saves += await walk(workbench, start, entries);
 					}
 					expect(filesOf(dataDir)).toEqual(before);
 					expect(open(dataDir).archive.past({offset: 0, limit: 99})).toMatchObject({total: 7, notices: []});
@@ -155,7 +164,7 @@ describe('On the disk', () => {
 		const [arm, tools] = ['arm', 'tools'].map((kind) => here.profiles().find((one) => one.kind === kind)?.id ?? '');
 		there.profiles();
 		const renameTo = (workbench: OpenWorkbench, id: string, name: string) => {
-			const turn = profilePages(workbench).turn({at: 'rename', id}, name);
+			const turn = stopAt(workbench, {at: 'rename', id}).turn(name);
 			return turn.kind === 'save' ? turn.save() : turn;
 		};
 		expect(await renameTo(here, arm ?? '', 'upper deck')).toEqual({ok: true});
@@ -173,7 +182,7 @@ describe('On the disk', () => {
 		const [profile] = open(dataDir).profiles();
 		const refused = {ok: false, sentence: expect.stringMatching(/^Another copy \(process/)};
 		expect(await open(dataDir).archive.markVoid(leftId, 'x')).toEqual(refused);
-		const turn = profilePages(open(dataDir)).turn({at: 'profile', id: profile?.id ?? ''}, 'set-aside');
+		const turn = stopAt(open(dataDir), {at: 'profile', id: profile?.id ?? ''}).turn('set-aside');
 		expect(turn.kind === 'save' && (await turn.save())).toEqual(refused);
 		busy.release();
 		expect(
@@ -190,7 +199,7 @@ describe('On the disk', () => {
 		if (!opened.ok) throw new Error(opened.sentence);
 		const arm = workbench.profiles().find(({kind}) => kind === 'arm');
 		expect(arm && workbench.archive.isTakenOver(arm)).toBe(true);
-		const turn = profilePages(workbench).turn({at: 'rename', id: arm?.id ?? ''}, 'upper deck');
+		const turn = stopAt(workbench, {at: 'rename', id: arm?.id ?? ''}).turn('upper deck');
 		expect(turn.kind === 'save' && (await turn.save())).toEqual({ok: true});
 		const resumed = await workbench.resume();
 		if (!resumed.ok) throw new Error(resumed.sentence);

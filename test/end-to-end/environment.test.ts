@@ -85,7 +85,7 @@ describe('Plain lines', () => {
 		['--plain', {}, ['--plain']],
 	])('come with %s: no redraw, no control sequence', async (_, env, args) => {
 		const program = begin({env, args});
-		await program.waitFor(asks({shows: ['What next? ', '1. new full check'], keys: ''}));
+		await program.waitFor(asks({shows: ['does the arm swing freely? ', '1. new full check'], keys: ''}));
 		program.type(asLines([start, ...makeSafe]));
 		await program.waitFor('Question 5. new arm');
 		program.type('/leave\r');

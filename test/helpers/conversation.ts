@@ -1,9 +1,12 @@
 import type {Dialogue} from '../../source/check/dialogue.js';
 import {promptOf} from '../../source/check/prompt.js';
+import {besidePages} from '../../source/pages/beside/beside-pages.js';
 import {converse} from '../../source/plain/converse.js';
+import {plainRoom, walkPages} from '../../source/plain/walk-pages.js';
 import {promptInWords} from '../../source/words/says.js';
 import {linesOf} from './lines.js';
 import {memoryWorkbench} from './memory-workbench.js';
+import {words} from './said.js';
 import {northDeck} from './sample-check.js';
 import {clockOf, follow, freshDialogue, lineOf, type Script} from './script.js';
 
@@ -29,3 +32,20 @@ export const run = async (
 };
 /** The sample check just before a step. */
 export const at = (until: string): Dialogue => follow(freshDialogue(), northDeck, {until});
+
+/** The pages beside a check in plain lines, from the first one on. */
+export const walkBeside = async (
+	given: readonly string[],
+	memory: Parameters<typeof memoryWorkbench>[0] = {},
+	piped = true,
+) => {
+	const workbench = memoryWorkbench(memory);
+	const lines = linesOf(given, piped);
+	const end = await walkPages(besidePages(workbench, plainRoom), lines);
+	return {end, said: lines.said, text: lines.said.join('\n'), workbench, memory: workbench.memory, left: lines.left()};
+};
+
+const aQuestion = words.faces.plain.question({number: 7, arm: '', stage: '', progress: '', title: ''});
+/** The lines with which questions begin. */
+export const questionsIn = (said: readonly string[]): string[] =>
+	said.filter((line) => line.startsWith(aQuestion.slice(0, aQuestion.indexOf('7'))));

@@ -15,6 +15,7 @@ import {type FinishedCheck, summaryOf} from '../../source/results/record.js';
 import {checksOfArm, historyOf} from '../../source/results/years/arms.js';
 import {dueArms} from '../../source/results/years/due.js';
 import {profileRefusalText} from '../../source/words/results-text.js';
+import {titleOf} from '../../source/words/step-text.js';
 import type {Saved, Workbench} from '../../source/workbench.js';
 import {clockFrom, freshDialogue} from './script.js';
 import {stored} from './wandering.js';
@@ -61,7 +62,7 @@ export function memoryWorkbench(
 		unfinished: () =>
 			kept.draft && {
 				arm: String(kept.draft.answers['arm-name']?.value ?? 'a new arm'),
-				step: progressOf(kept.draft, kept.profiles).current?.title ?? 'the end',
+				step: titleOf(progressOf(kept.draft, kept.profiles).current?.id ?? 'the end'),
 				ago: '5 minutes ago',
 			},
 		start: async () => {

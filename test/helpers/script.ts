@@ -6,6 +6,7 @@ import type {Profile} from '../../source/procedure/facts.js';
 import {limitsOf, usualSettings} from '../../source/procedure/settings.js';
 import type {Place} from '../../source/procedure/step.js';
 import {says} from '../../source/words/says.js';
+import {words} from './said.js';
 
 /** What a technician does at each step: typed text, the id of an option, `yes` or `no`; and the readings by place. */
 export type Script = {
@@ -29,7 +30,12 @@ const limits = limitsOf(usualSettings);
 
 /** A conversation over an empty check. */
 export const freshDialogue = (profiles: readonly Profile[] = [], id = 'sample-1'): Dialogue =>
-	startDialogue(newCheck({id, at: '2026-03-02T09:00:00Z', program: '0.0.0', limits, setAnew: true}), profiles);
+	startDialogue(
+		newCheck({id, at: '2026-03-02T09:00:00Z', program: '0.0.0', limits, setAnew: true}),
+		profiles,
+		[],
+		words.options,
+	);
 
 /** A push in words as a gauge shows it that was turned end for end, zero and all left out: '3 out' is '-3'. */
 const inOwnSign = (typed: string): string => typed.replace(/^([\d.,]+) out$/, '-$1').replace(/^([\d.,]+) in$/, '+$1');

@@ -1,4 +1,5 @@
 import {stepById} from '../../source/procedure/index.js';
+import {titleOf} from '../../source/words/step-text.js';
 import type {RunningProgram} from './pty.js';
 
 /** One question of a check: what its screen says, and the keys that answer it. */
@@ -15,9 +16,8 @@ export const turn = (keys: string, ...shows: readonly string[]): Turn => ({shows
 
 /** The screen of a step of the procedure, known by its title. */
 export const answer = (step: string, keys: string, ...shows: readonly string[]): Turn => {
-	const title = stepById(step)?.title;
-	if (title === undefined) throw new Error(`no step ${step}`);
-	return {title, shows, keys};
+	if (!stepById(step)) throw new Error(`no step ${step}`);
+	return {title: titleOf(step), shows, keys};
 };
 
 const ENTER = '\r';

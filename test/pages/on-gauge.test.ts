@@ -1,15 +1,16 @@
 import {describe, expect, it} from 'vitest';
 import {aimAt, aimText, beyondTop, type OnGauge, scaleLine, showsMiddle} from '../../source/pages/on-gauge.js';
-import type {Shown} from '../../source/pages/shown-lines.js';
+import {inWords, line, type Shown} from '../../source/pages/shown-lines.js';
 import {viewOf} from '../../source/pages/view.js';
+import {words} from '../helpers/said.js';
 import {biasAnswers, northDeckWith} from '../helpers/sample-check.js';
 import {follow, freshDialogue, type Script} from '../helpers/script.js';
 
 // Invented gauges. What they show is worked out by hand beside each check, from reading × factor = percent of the
 // playing force once the zero is off, turned round: reading = percent / factor + zero.
 
-const words = (shown: readonly Shown[]): string =>
-	shown.map((one) => (one.kind === 'line' ? one.text : one.caption)).join('\n');
+const read = (shown: readonly Shown[]): string => shown.map(inWords).join('\n');
+const {gauge} = words.pages;
 
 /** Carries 23.94 mN where 21 mN play: 1.14 times as much. */
 const heavy: OnGauge = {
@@ -28,24 +29,28 @@ describe('What the gauge shows', () => {
 			{innerLimit: 7.2, outerLimit: 10.8},
 		];
 		expect(aimText(aimAt(136, 15.39, heavy, rounds), heavy)).toBe(
-			'11.9 % out at the inner and 15.7 % out at the outer limit, 13.8 % out in the middle',
+			gauge.aim({unit: 'percent', step: 0.1, middle: 13.8, limits: {inner: 11.9, outer: 15.7}}),
 		);
 	});
 
+	const middleOf = (middle: number, {unit, step} = heavy) => gauge.aim({unit, step, middle, limits: undefined});
+
 	it('is the middle alone where no band is known', () => {
-		expect(aimText(aimAt(98, 15.39, heavy), heavy)).toBe('13.8 % out in the middle of both limits');
+		expect(aimText(aimAt(98, 15.39, heavy), heavy)).toBe(middleOf(13.8));
 	});
 
 	it('is rounded to the step that the gauge has', () => {
 		// 13.8 lies nearer to 14 than to 13.5.
-		expect(aimText(aimAt(98, 15.39, heavy), {...heavy, step: 0.5})).toBe('14.0 % out in the middle of both limits');
-		expect(aimText(aimAt(98, 15.39, heavy), {...heavy, step: 1})).toBe('14 % out in the middle of both limits');
+		for (const step of [0.5, 1]) {
+			const coarse = {...heavy, step};
+			expect(aimText(aimAt(98, 15.39, heavy), coarse)).toBe(middleOf(14, coarse));
+		}
 	});
 
 	it('is said as the arm pushes, also where it pushes in or not at all', () => {
 		// −3.42 / 1.14 = −3, and 0.3 more is −2.7; −0.342 / 1.14 = −0.3, and 0.3 more is nothing.
-		expect(aimText(aimAt(98, -3.42, heavy), heavy)).toBe('2.7 % in in the middle of both limits');
-		expect(aimText(aimAt(98, -0.342, heavy), heavy)).toBe('0.0 % in the middle of both limits');
+		expect(aimText(aimAt(98, -3.42, heavy), heavy)).toBe(middleOf(-2.7));
+		expect(aimText(aimAt(98, -0.342, heavy), heavy)).toBe(middleOf(0));
 	});
 
 	it('is a force on a gauge in mN or in grams', () => {
@@ -57,18 +62,20 @@ describe('What the gauge shows', () => {
 			topOfScale: 4,
 			isHandForce: false,
 		};
-		expect(aimText(aimAt(136, 12.6, inMn), inMn)).toBe('2.60 mN out in the middle of both limits');
+		expect(aimText(aimAt(136, 12.6, inMn), inMn)).toBe(middleOf(2.6, inMn));
 		// 21 mN are 21 / 9.80665 = 2.1414 g (NIST SP 811 app. B.8); 12.6 % of them 0.2698 g.
 		const inGrams: OnGauge = {...inMn, scale: {factor: 980.665 / 21, zero: 0, nudge: 0}, unit: 'gf', step: 0.01};
-		expect(aimText(aimAt(136, 12.6, inGrams), inGrams)).toBe('0.27 g out in the middle of both limits');
+		expect(aimText(aimAt(136, 12.6, inGrams), inGrams)).toBe(middleOf(0.27, inGrams));
 	});
 });
 
 describe('Beyond the end of the gauge', () => {
+	const end = {unit: 'percent', step: 0.1, topOfScale: 20} as const;
+
 	it('stands that it cannot show the middle', () => {
 		// 22.8 / 1.14 = 20, and 0.3 more is 20.3; at 20 nothing is shown any more either.
-		expect(words(beyondTop(aimAt(136, 22.8, heavy), heavy))).toBe(
-			'At 136 mm it would be 20.3 % out in the middle: this gauge ends at 20 % and cannot show it.',
+		expect(read(beyondTop(aimAt(136, 22.8, heavy), heavy))).toBe(
+			gauge.middleBeyond({...end, radiusMm: 136, middle: 20.3}),
 		);
 		expect(showsMiddle(aimAt(136, 1.14 * 19.7, heavy), heavy)).toBe(false);
 		expect(showsMiddle(aimAt(136, 1.14 * 19.6, heavy), heavy)).toBe(true);
@@ -77,8 +84,8 @@ describe('Beyond the end of the gauge', () => {
 	it('stands which limit it cannot show, and which one to go by', () => {
 		// 19.95 % show 17.8 in the middle; with 2.5 to either side the outer limit is 20.3 and the inner one 15.3.
 		const aim = aimAt(136, 19.95, heavy, [{innerLimit: 6, outerLimit: 11}]);
-		expect(words(beyondTop(aim, heavy))).toBe(
-			'At 136 mm the outer limit would be 20.3 % out: this gauge ends at 20 % and cannot show it. Go by the inner limit there, 15.3 % out.',
+		expect(read(beyondTop(aim, heavy))).toBe(
+			gauge.limitBeyond({...end, radiusMm: 136, limit: 'outer', beyond: 20.3, other: 15.3}),
 		);
 	});
 
@@ -88,29 +95,33 @@ describe('Beyond the end of the gauge', () => {
 });
 
 describe('Why figures are not what was typed', () => {
+	const told = (values: Partial<Parameters<typeof gauge.scale>[0]>) =>
+		gauge.scale({
+			unit: 'percent',
+			playing: undefined,
+			times: undefined,
+			zero: undefined,
+			isHandForce: false,
+			...values,
+		});
+
 	it('is said in one faint line: what the gauge carries, and what it shows at nothing', () => {
-		expect(scaleLine(heavy)).toEqual([
-			{
-				kind: 'line',
-				tone: 'dim',
-				text: 'Figures are percent of the playing force; this gauge carries 1.14 times as much and shows 0.3 % out at nothing.',
-			},
-		]);
+		expect(scaleLine(heavy)).toEqual([line(told({times: 1.14, zero: 0.3}), 'dim')]);
 	});
 
 	it('names only what makes a difference: more than 1 % of the force, or a zero', () => {
-		const scaled = (factor: number, zero: number) => words(scaleLine({...heavy, scale: {factor, zero, nudge: 0}}));
+		const scaled = (factor: number, zero: number) => read(scaleLine({...heavy, scale: {factor, zero, nudge: 0}}));
 		expect(scaled(1.009, 0)).toBe('');
-		expect(scaled(1.011, 0)).toBe('Figures are percent of the playing force; this gauge carries 1.01 times as much.');
-		expect(scaled(0.9, 0)).toContain('carries 0.90 times as much.');
-		expect(scaled(1, -0.25)).toBe('Figures are percent of the playing force; this gauge shows 0.25 % in at nothing.');
+		expect(scaled(1.011, 0)).toBe(told({times: 1.011}));
+		expect(scaled(0.9, 0)).toBe(told({times: 0.9}));
+		expect(scaled(1, -0.25)).toBe(told({zero: -0.25}));
 	});
 
 	it('names the playing force where the gauge shows a force, and whose push is meant where it shows that of a hand', () => {
-		expect(words(scaleLine({...heavy, unit: 'mN', scale: {factor: 100 / 21, zero: 0, nudge: 0}}))).toBe(
-			'Figures are percent of the playing force, which is 21 mN here.',
+		expect(read(scaleLine({...heavy, unit: 'mN', scale: {factor: 100 / 21, zero: 0, nudge: 0}}))).toBe(
+			told({unit: 'mN', playing: 21}),
 		);
-		expect(words(scaleLine({...heavy, isHandForce: true}))).toMatch(
+		expect(read(scaleLine({...heavy, isHandForce: true}))).toMatch(
 			/at nothing\. Out and in mean the way the arm pushes\.$/,
 		);
 	});
@@ -140,17 +151,16 @@ describe('A gauge that carries more than the playing force', () => {
 		},
 		narrow,
 	);
-	const note =
-		'Figures are percent of the playing force; this gauge carries 1.14 times as much and shows 0.25 % out at nothing.';
+	const note = gauge.scale({unit: 'percent', playing: undefined, times: 1.14, zero: 0.25, isHandForce: false});
 	const at = (step: string) => viewOf(follow(freshDialogue(), script, {until: step})).shown;
 
 	it('is told of on the probe screen once there is a figure, and not before', () => {
-		expect(words(at('probe-outer'))).not.toContain(note);
+		expect(read(at('probe-outer'))).not.toContain(note);
 		let isTold = false;
 		follow(freshDialogue(), script, {
 			until: 'probe-closing',
 			seen: (dialogue) => {
-				isTold ||= words(viewOf(dialogue).shown).includes(note);
+				isTold ||= read(viewOf(dialogue).shown).includes(note);
 			},
 		});
 		expect(isTold).toBe(true);
@@ -159,12 +169,15 @@ describe('A gauge that carries more than the playing force', () => {
 	it('is told what it shows once the bias is as skating wants it', () => {
 		// Skating wants 12.4911 % at 136 mm: 12.4911 / 1.14 + 0.25 = 11.21; the limits read off the bias, 1.5 apart, lie
 		// 0.75 to either side: 10.46 and 11.96. To the step of 0.5: 11, 10.5 and 12.
-		expect(words(at('probe-bias-outer'))).toContain(
-			'Wanted here: the gauge shows 10.5 % out at the inner and 12.0 % out at the outer limit, 11.0 % out in the middle.',
+		expect(read(at('probe-bias-outer'))).toContain(
+			words.bias.setting.aimShown({
+				of: 'wanted',
+				shows: gauge.aim({unit: 'percent', step: 0.5, middle: 11, limits: {inner: 10.5, outer: 12}}),
+			}),
 		);
 	});
 
 	it('is told of once beside what the bias came to', () => {
-		expect(words(at('bias-result')).split(note)).toHaveLength(2);
+		expect(read(at('bias-result')).split(note)).toHaveLength(2);
 	});
 });

@@ -1,8 +1,13 @@
 import {describe, expect, it} from 'vitest';
 import type {Check} from '../../source/check/check.js';
-import {at, linesFor, run} from '../helpers/conversation.js';
+import {plainCommands} from '../../source/plain/ask.js';
+import {at, linesFor, questionsIn, run} from '../helpers/conversation.js';
+import {broken, words} from '../helpers/said.js';
 import {northDeck, northDeckWith} from '../helpers/sample-check.js';
 import {follow, freshDialogue} from '../helpers/script.js';
+
+const {plain} = words.faces;
+const {wanted} = plain;
 
 /** A check without its id and times. */
 const timeless = (check: Check): unknown =>
@@ -29,12 +34,12 @@ describe('A whole check from a pipe', () => {
 
 	it('numbers its questions one after the other and names arm, stage, state of the deck and unit', async () => {
 		const {said} = await run(linesFor(northDeck));
-		const questions = said.filter((line) => line.startsWith('Question '));
-		expect(questions.map((line) => Number.parseInt(line.slice(9), 10))).toEqual(questions.map((_, index) => index + 1));
+		const questions = questionsIn(said);
+		expect(questions.map((line) => Number(/\d+/.exec(line)?.[0]))).toEqual(questions.map((_, index) => index + 1));
 		expect(questions.find((line) => line.includes('Clearance.'))).toMatch(
 			/^Question \d+\. north deck, Clearance \(\d+\/\d+\), deck not ready to play\. Clearance\.$/,
 		);
-		expect(said).toContain('Unit if none is typed: mm');
+		expect(said).toContain(plain.unit({unit: 'mm'}));
 	});
 
 	it('says the verdict and pictures in words', async () => {
@@ -46,7 +51,7 @@ describe('A whole check from a pipe', () => {
 
 	it('says the commands before the first question', async () => {
 		const {said} = await run([]);
-		expect(said[0]).toMatch(/\/back, \/why, \/steps, \/stop, \/leave/);
+		expect(said[0]).toBe(plain.commands({commands: '/back, /why, /steps, /stop, /leave'}));
 	});
 
 	it('asks the side of a reading, then takes an empty line for it', async () => {
@@ -59,12 +64,12 @@ describe('A whole check from a pipe', () => {
 describe('An answer of a pipe that is not taken', () => {
 	it('ends the run with the question, the answer, and what is wanted; earlier ones are saved', async () => {
 		const lines = linesFor(northDeck, 'clearance');
-		const {end, left, memory} = await run([...lines, 'about five', '5.5']);
+		const {end, said, left, memory} = await run([...lines, 'about five', '5.5']);
+		const number = questionsIn(said).length;
+		const refused = plain.refused({number, title: 'Clearance', answer: 'about five', because: ''});
 		expect(end).toEqual({
 			kind: 'refused',
-			sentence: expect.stringMatching(
-				/^Question \d+, Clearance, answer 'about five': .* type it like this: 12\.5 mm\.$/,
-			),
+			sentence: expect.stringMatching(new RegExp(`^${broken(refused).source} .* type it like this: 12\\.5 mm\\.$`)),
 		});
 		expect(left).toBe(1);
 		expect(memory.draft?.answers['force-reading']?.value).toBe(21);
@@ -72,13 +77,16 @@ describe('An answer of a pipe that is not taken', () => {
 	});
 
 	it.each([
-		['gauge-unit', '7', /a number from 1 to 3\.$/],
-		['safe', 'perhaps', /y or n\.$/],
-		['arm-length', '/bak', /'\/bak' is no command; commands are \/back/],
-		['arm-length', '', /Type a number, for example 12\.5 mm\.$/],
+		['gauge-unit', '7', wanted.number({last: 3})],
+		['safe', 'perhaps', wanted.yesNo],
+		['arm-length', '/bak', plain.noCommand({typed: '/bak', commands: plainCommands})],
+		['arm-length', '', 'Type a number, for example 12.5 mm.'],
 	])('at %s, %s, says what is wanted', async (until, line, sentence) => {
 		const {end} = await run([line], {from: at(until)});
-		expect(end).toEqual({kind: 'refused', sentence: expect.stringMatching(sentence)});
+		expect(end).toEqual({
+			kind: 'refused',
+			sentence: expect.stringMatching(new RegExp(`: ${broken(sentence).source}$`)),
+		});
 	});
 });
 
@@ -88,7 +96,7 @@ describe('Someone at the keyboard', () => {
 	it('hears what is wanted and is asked again', async () => {
 		const {said, memory} = await run(['about five', '5.5'], {...typing, from: at('clearance')});
 		expect(said).toContainEqual(expect.stringMatching(/^'about five' is not a number/));
-		expect(said.filter((line) => line.startsWith('Question '))).toHaveLength(3);
+		expect(questionsIn(said)).toHaveLength(3);
 		expect(memory.draft?.answers.clearance?.value).toBe(5.5);
 	});
 
@@ -104,7 +112,7 @@ describe('Someone at the keyboard', () => {
 
 	it('may go back and keep the earlier answer with an empty line', async () => {
 		const {said, memory} = await run(['5.5', '/back', ''], {...typing, from: at('clearance')});
-		expect(said).toContain('Empty line keeps: 5.5 mm');
+		expect(said).toContain(plain.keeps({text: '5.5 mm'}));
 		expect(memory.draft?.answers.clearance?.typed).toBe('5.5 mm');
 	});
 

@@ -1,10 +1,11 @@
 import {describe, expect, it} from 'vitest';
+import {progressOf} from '../../source/check/progress.js';
 import {finishedCheck} from '../../source/commands/filing.js';
 import {entryOf, promptLines} from '../../source/plain/ask.js';
-import {home} from '../../source/plain/home.js';
 import {usualSettings} from '../../source/procedure/settings.js';
-import {linesOf} from '../helpers/lines.js';
-import {memoryWorkbench} from '../helpers/memory-workbench.js';
+import {titleOf} from '../../source/words/step-text.js';
+import {walkBeside as visit} from '../helpers/conversation.js';
+import {words} from '../helpers/said.js';
 import {northDeck} from '../helpers/sample-check.js';
 import {follow, freshDialogue, say, yes} from '../helpers/script.js';
 
@@ -14,12 +15,8 @@ const cutShort = finishedCheck(
 	'2026-03-03T12:00:00Z',
 );
 
-const visit = async (given: readonly string[], memory: Parameters<typeof memoryWorkbench>[0] = {}, piped = true) => {
-	const workbench = memoryWorkbench(memory);
-	const lines = linesOf(given, piped);
-	const end = await home(workbench, lines);
-	return {end, said: lines.said, text: lines.said.join('\n'), workbench, left: lines.left()};
-};
+const {home, past, settings} = words.beside;
+const {plain} = words.faces;
 
 describe('Home in plain lines', () => {
 	it('starts a check', async () => {
@@ -29,26 +26,29 @@ describe('Home in plain lines', () => {
 
 	it('offers an unfinished check first, and says that its deck is not ready to play', async () => {
 		const draft = say(freshDialogue(), [yes, yes]).check;
-		const {end, text} = await visit(['1'], {draft});
-		expect(text).toMatch(/Unfinished check: .*Deck not ready to play\./);
+		const {end, said} = await visit(['1'], {draft});
+		const step = titleOf(progressOf(draft, []).current?.id ?? '');
+		expect(said).toContain(home.unfinished({arm: 'a new arm', ago: '5 minutes ago', step}));
 		expect(end).toMatchObject({kind: 'opened', opened: {ok: true, dialogue: {check: {id: 'sample-1'}}}});
 	});
 
 	it('puts an unfinished check aside only after a question', async () => {
 		const draft = say(freshDialogue(), [yes, yes]).check;
-		const {end, text, workbench} = await visit(['2', '3', '/leave'], {draft});
-		expect(text).toMatch(/files it as interrupted, deck not ready to play/);
-		expect(end).toEqual({kind: 'left'});
+		const {end, said, workbench} = await visit(['2', '3', '/leave'], {draft});
+		expect(said).toContain(home.checkOpen.goingOn({arm: 'a new arm'}));
+		expect(end).toEqual({kind: 'leave'});
 		expect(workbench.memory.draft).toEqual(draft);
 	});
 
-	it.each([['leave'], ['/leave'], ['6']])("is left by '%s'", async (line) => {
-		expect((await visit([line])).end).toEqual({kind: 'left'});
+	it.each([[home.leave], ['/leave'], ['6']])("is left by '%s'", async (line) => {
+		expect((await visit([line])).end).toEqual({kind: 'leave'});
 	});
 
 	it('offers to repeat the check that is due first', async () => {
-		const {end, text} = await visit(['2'], {records: [whole]});
-		expect(text).toMatch(/2\. re-check north deck \(in \d+ days\)/);
+		const {end, text, workbench} = await visit(['2'], {records: [whole]});
+		const [due] = workbench.archive.due();
+		const label = due && home.recheck({arm: 'north deck', due: words.results.due(due)});
+		expect(text).toContain(plain.option({number: 2, label: label ?? 'nothing is due'}));
 		expect(end).toMatchObject({kind: 'opened', opened: {dialogue: {check: {recheckOf: whole.check.id}}}});
 	});
 
@@ -59,20 +59,24 @@ describe('Home in plain lines', () => {
 	it('ends a pipe at the first line that is not taken, with the question', async () => {
 		expect((await visit(['nonsense', '1'])).end).toEqual({
 			kind: 'refused',
-			sentence: "What next? 'nonsense': Answer with a number from 1 to 6.",
+			sentence: plain.refusedChoice({
+				title: home.title({version: '0.0.0'}),
+				answer: 'nonsense',
+				because: plain.wanted.number({last: 6}),
+			}),
 		});
 	});
 
 	it('asks someone at the keyboard again', async () => {
-		const {end, text} = await visit(['nonsense', '1'], {}, false);
-		expect(text).toContain('Answer with a number from 1 to 6.');
+		const {end, said} = await visit(['nonsense', '1'], {}, false);
+		expect(said).toContain(plain.wanted.number({last: 6}));
 		expect(end.kind).toBe('opened');
 	});
 });
 
 describe('Past checks in plain lines', () => {
 	it('are listed with their verdict and read out whole', async () => {
-		const {text} = await visit(['past', '1', '1', '/leave'], {records: [whole]});
+		const {text} = await visit([home.past, '1', '1', '/leave'], {records: [whole]});
 		expect(text).toMatch(/1\. 2026-03-02 +north deck .*beyond/i);
 		expect(text).toContain('Check of 2026-03-02: complete');
 		expect(text).toContain('Effective length: 233 mm');
@@ -89,25 +93,28 @@ describe('Past checks in plain lines', () => {
 
 	it('come twenty at a time', async () => {
 		const records = Array.from({length: 45}, () => whole);
-		const {text, end} = await visit(['past', '21', '21', 'back', '/leave'], {records});
-		expect(text.match(/Past checks, 45 in all/g)).toHaveLength(3);
-		expect(end).toEqual({kind: 'left'});
+		const {said, end} = await visit([home.past, past.older, past.older, words.beside.back, '/leave'], {records});
+		const spans = [1, 21, 41].map((first) =>
+			past.span({first, last: Math.min(45, first + 19), total: 45, hasKeys: false}),
+		);
+		expect(said.filter((line) => spans.includes(line))).toEqual(spans);
+		expect(end).toEqual({kind: 'leave'});
 	});
 
 	it('are none at the beginning', async () => {
-		expect((await visit(['2', '1', '/leave'])).text).toContain('Past checks, 0 in all');
+		expect((await visit(['2', '1', '/leave'])).said).toContain(past.none);
 	});
 });
 
 it('practice is one of the first questions, and another workbench', async () => {
-	expect((await visit(['practise on an invented arm, without a turntable'])).end).toEqual({kind: 'practice'});
+	expect((await visit([home.practice])).end).toEqual({kind: 'practice'});
 });
 
 describe('Settings in plain lines', () => {
 	it('take a number and show it', async () => {
-		const {workbench, text} = await visit(['4', '1', '1,5 %', '8', '6']);
+		const {workbench, said} = await visit(['4', '1', '1,5 %', '8', '6']);
 		expect(workbench.settings()).toEqual({...usualSettings, pullGoodPct: 1.5});
-		expect(text).toContain('pull: good to 1.5 %');
+		expect(said).toContain(plain.option({number: 1, label: settings.numbers.pullGoodPct({value: 1.5})}));
 	});
 
 	it('turn the bell off and on', async () => {
@@ -127,13 +134,13 @@ describe('Settings in plain lines', () => {
 	});
 
 	it('can be left in the middle of a number', async () => {
-		expect((await visit(['4', '1', '/leave'], {}, false)).end).toEqual({kind: 'left'});
-		expect((await visit(['4', '1', '/back', '8', '6'], {}, false)).end).toEqual({kind: 'left'});
+		expect((await visit(['4', '1', '/leave'], {}, false)).end).toEqual({kind: 'leave'});
+		expect((await visit(['4', '1', '/back', '8', '6'], {}, false)).end).toEqual({kind: 'leave'});
 	});
 
 	it('that could not be saved say so', async () => {
-		const {text} = await visit(['4', '6', '8', '6'], {failures: ['The disk is full.']}, false);
-		expect(text).toContain('NOT SAVED: The disk is full.');
+		const {said} = await visit(['4', '6', '8', '6'], {failures: ['The disk is full.']}, false);
+		expect(said).toContain(words.faces.notSaved({because: 'The disk is full.'}));
 		expect((await visit(['4', '1', '1.5'], {failures: ['The disk is full.']})).end).toMatchObject({kind: 'not-saved'});
 	});
 });
@@ -145,16 +152,28 @@ describe('A prompt in words', () => {
 			{id: 'in', label: 'toward the spindle', keys: ['i', '-']},
 		];
 		const prompt = {key: 'side', kind: 'side', options} as const;
-		expect(promptLines(prompt)).toEqual(['  o or +: toward the rim', '  i or -: toward the spindle']);
+		expect(promptLines(prompt)).toEqual(options.map(plain.side));
+		for (const key of ['o', '+', 'i', '-']) expect(promptLines(prompt).join()).toContain(key);
 		for (const line of ['o', 'O', '+', 'out']) expect(entryOf(prompt, line)).toEqual({kind: 'choose', id: 'out'});
-		expect(entryOf(prompt, 'x')).toBe('Answer o or i.');
+		expect(entryOf(prompt, 'x')).toBe(plain.wanted.side({keys: ['o', 'i']}));
+	});
+
+	it('takes a choice by its number, its id or what it is called', () => {
+		const options = [
+			{id: 'percent', label: 'percent of tracking force'},
+			{id: 'mN', label: 'millinewtons (mN)'},
+		];
+		const prompt = {key: 'gauge-unit', kind: 'choice', options} as const;
+		for (const line of ['2', 'mN', 'millinewtons (mN)'])
+			expect(entryOf(prompt, line)).toEqual({kind: 'choose', id: 'mN'});
+		for (const line of ['0', '3', 'newton']) expect(entryOf(prompt, line)).toMatch(/ 1 to 2\.$/);
 	});
 
 	it('numbers what may have changed', () => {
 		const prompt = {key: 'still', kind: 'still', items: ['guard on', 'bias off']} as const;
-		expect(promptLines(prompt)).toContain('  2. no longer so: bias off');
+		expect(promptLines(prompt)).toContain(plain.noLonger({number: 2, item: 'bias off'}));
 		expect(entryOf(prompt, '2')).toEqual({kind: 'number', number: 2});
 		expect(entryOf(prompt, 'y')).toEqual({kind: 'yes'});
-		expect(entryOf(prompt, 'hm')).toMatch(/^Answer y/);
+		expect(entryOf(prompt, 'hm')).toBe(plain.wanted.still);
 	});
 });

@@ -1,11 +1,14 @@
 import {describe, expect, it} from 'vitest';
-import {practiceHome} from '../../source/plain/practice-home.js';
+import {lobbyPages} from '../../source/pages/beside/practice-lobby.js';
+import {walkPages} from '../../source/plain/walk-pages.js';
 import {lessonArms} from '../../source/practice/arms.js';
 import type {PracticeDesk} from '../../source/workbench.js';
 import {linesOf} from '../helpers/lines.js';
 import {memoryWorkbench} from '../helpers/memory-workbench.js';
 import {begun} from '../helpers/practised.js';
 import {words} from '../helpers/said.js';
+
+const {practice} = words.beside;
 
 /** A desk at which nothing is begun, but what was asked for is noted. */
 function desk(open?: string) {
@@ -33,7 +36,7 @@ describe('the menus of practice', () => {
 	const chosen = async (given: readonly string[], open?: string) => {
 		const {made, begunWith} = desk(open);
 		const lines = linesOf(given);
-		const end = await practiceHome(made, lines, false);
+		const end = await walkPages(lobbyPages(made, false), lines);
 		return {end, begunWith, said: lines.said.join('\n')};
 	};
 
@@ -48,7 +51,7 @@ describe('the menus of practice', () => {
 
 	it('say first that nothing here is real', async () => {
 		const {said} = await chosen([]);
-		expect(said).toMatch(/^\s*PRACTICE: which invented arm\?\nPRACTICE: arm, deck and readings are invented/);
+		expect(said.trim().split('\n').slice(0, 2)).toEqual([practice.arms.title, practice.notice]);
 	});
 
 	it('offer one that is not told', async () => {
@@ -63,18 +66,19 @@ describe('the menus of practice', () => {
 	it('lead back to real checks where practice was opened from there', async () => {
 		const {made} = desk();
 		const lines = linesOf([String(lessonArms.length + 2)]);
-		expect(await practiceHome(made, lines, true)).toEqual({kind: 'home'});
-		expect(lines.said.join('\n')).toContain('back to real checks');
+		expect(await walkPages(lobbyPages(made, true), lines)).toEqual({kind: 'real-checks'});
+		expect(lines.said.join('\n')).toContain(practice.arms.home);
 	});
 
 	it('offer first to go on with what was left', async () => {
 		const {begunWith, said} = await chosen(['1'], 'Hidden arm 7');
-		expect(said).toContain('1. go on with "Hidden arm 7", left 5 minutes ago at \'Probe\'');
+		const label = practice.arms.resume({arm: 'Hidden arm 7', ago: '5 minutes ago', step: 'Probe'});
+		expect(said).toContain(words.faces.plain.option({number: 1, label}));
 		expect(begunWith).toEqual(['resume']);
 	});
 
 	it('are left, refuse what is no number of theirs, and end with the input', async () => {
-		expect((await chosen([String(lessonArms.length + 2)])).end).toEqual({kind: 'left'});
+		expect((await chosen([String(lessonArms.length + 2)])).end).toEqual({kind: 'leave'});
 		expect((await chosen(['99'])).end).toMatchObject({kind: 'refused', sentence: expect.stringContaining("'99'")});
 		expect((await chosen([])).end).toEqual({kind: 'input-ended'});
 	});

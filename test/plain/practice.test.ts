@@ -1,11 +1,14 @@
 import {describe, expect, it} from 'vitest';
 import {converse, type Lines} from '../../source/plain/converse.js';
 import type {Workbench} from '../../source/workbench.js';
-import {at} from '../helpers/conversation.js';
+import {at, questionsIn} from '../helpers/conversation.js';
 import {linesOf} from '../helpers/lines.js';
 import {memoryWorkbench} from '../helpers/memory-workbench.js';
 import {type AtPractice, begun, goneOn} from '../helpers/practised.js';
+import {words} from '../helpers/said.js';
 import {clockOf} from '../helpers/script.js';
+
+const {faces} = words;
 
 const toProbe = (arm = 'well-behaved') => begun({arm, seed: 1, isPrepared: true});
 const whole = (arm: string, until: string) => goneOn(begun({arm, seed: 1, isPrepared: false}), {}, until);
@@ -31,7 +34,7 @@ const run = async (here: AtPractice, given: readonly string[], piped = true) => 
 	return {
 		end,
 		said: lines.said,
-		questions: lines.said.filter((one) => one.startsWith('Question ')),
+		questions: questionsIn(lines.said),
 		left: lines.left(),
 	};
 };
@@ -91,7 +94,7 @@ describe('what the gauge shows', () => {
 	it('is said with the question, and with how to nudge', async () => {
 		const {said} = await run(toProbe(), []);
 		expect(said.filter((one) => gaugeLine.test(one))).toHaveLength(1);
-		expect(said.join('\n')).toMatch(/fine: , in . out/);
+		expect(said).toContain(faces.nudge.lines);
 	});
 
 	it('is taken as a reading as it stands there', async () => {
@@ -111,7 +114,7 @@ describe('what the gauge shows', () => {
 		expect(await converse(practising(here), here.dialogue, lines)).toEqual({kind: 'input-ended'});
 		expect(here.bench.notes.readings.map(({which}) => which)).toEqual(['innerLimit', 'outerLimit']);
 		for (const {restMs} of here.bench.notes.readings) expect(restMs).toBeGreaterThanOrEqual(5000);
-		expect(said.filter((one) => one.startsWith('Question '))).toHaveLength(3);
+		expect(questionsIn(said)).toHaveLength(3);
 	});
 });
 
@@ -136,7 +139,7 @@ describe('the line !', () => {
 	])('is no answer where nothing is offered, and says so: %s', async (_where, start) => {
 		const here = start();
 		const {said, end, questions} = await run(here, ['!']);
-		expect(said).toContain('Nothing is offered here that hands could do.');
+		expect(said).toContain(faces.plain.nothingByHand);
 		expect(end.kind).toBe('input-ended');
 		expect(questions).toHaveLength(1);
 		expect(here.bench.notes.deck.done).toEqual([]);

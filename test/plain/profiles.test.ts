@@ -1,8 +1,7 @@
 import {describe, expect, it} from 'vitest';
-import {home} from '../../source/plain/home.js';
 import {profilesWith} from '../../source/results/profiles.js';
-import {linesOf} from '../helpers/lines.js';
-import {memoryWorkbench} from '../helpers/memory-workbench.js';
+import {walkBeside} from '../helpers/conversation.js';
+import {words} from '../helpers/said.js';
 import {northDeck} from '../helpers/sample-check.js';
 import {follow, freshDialogue} from '../helpers/script.js';
 
@@ -10,12 +9,11 @@ const draft = follow(freshDialogue(), northDeck, {until: 'room-temperature'}).ch
 const profiles = profilesWith([], draft, '2026-03-02T12:00:00Z').toReversed();
 
 /** Goes to the profiles from home and answers line by line. */
-const visit = async (given: readonly string[], memory: Parameters<typeof memoryWorkbench>[0] = {}, piped = true) => {
-	const workbench = memoryWorkbench({profiles, ...memory});
-	const lines = linesOf(['profiles of arms, cartridges and tools', ...given, '/leave'], piped);
-	const end = await home(workbench, lines);
-	return {end, said: lines.said, text: lines.said.join('\n'), memory: workbench.memory};
-};
+const visit = (given: readonly string[], memory: Parameters<typeof walkBeside>[1] = {}, piped = true) =>
+	walkBeside([words.beside.home.profiles, ...given, '/leave'], {profiles, ...memory}, piped);
+const say = words.beside.profiles;
+const faces = words.faces;
+const northInList = {kind: 'arm', name: 'north deck', isAside: false} as const;
 const arm = '1';
 const [rename, correct, aside] = ['1', '2', '3'];
 
@@ -23,15 +21,19 @@ describe('Profiles in plain lines', () => {
 	it('are listed, and read out when chosen', async () => {
 		const {said, end} = await visit([arm, '/back', '/back']);
 		expect(said).toEqual(
-			expect.arrayContaining(['  1. arm: north deck', 'Kept on 2026-03-02.', 'Effective length: 233 mm']),
+			expect.arrayContaining([
+				faces.plain.option({number: 1, label: say.inList(northInList)}),
+				say.kept({on: '2026-03-02', changedOn: undefined}),
+				'Effective length: 233 mm',
+			]),
 		);
-		expect(end).toEqual({kind: 'left'});
+		expect(end).toEqual({kind: 'leave'});
 	});
 
 	it('can be renamed, and say how they were called before', async () => {
-		const {text, memory} = await visit([arm, rename, 'upper deck']);
-		expect(text).toContain('Empty line keeps: north deck');
-		expect(text).toContain('Called "north deck" before.');
+		const {said, memory} = await visit([arm, rename, 'upper deck']);
+		expect(said).toContain(faces.plain.keeps({text: 'north deck'}));
+		expect(said).toContain(say.formerNames({names: ['north deck']}));
 		expect(memory.profiles[0]).toMatchObject({name: 'upper deck', formerNames: ['north deck']});
 	});
 
@@ -43,7 +45,7 @@ describe('Profiles in plain lines', () => {
 	it('can be corrected, by number and by text, with what is wrong in a sentence', async () => {
 		const {text, memory} = await visit([arm, correct, '2', '23.3', '233.5 mm', '7', '2', 'back'], {}, false);
 		expect(text).toContain("'23.3' cannot be right: 120 mm to 420 mm is believable here; did you mean 23.3 cm?");
-		expect(text).toContain('Now: 233 mm');
+		expect(text).toContain(say.now({text: '233 mm'}));
 		expect(memory.profiles[0]?.answers).toMatchObject({
 			'arm-length': {typed: '233.5 mm', value: 233.5},
 			'arm-gravity-centre': {value: 'far'},
@@ -53,7 +55,9 @@ describe('Profiles in plain lines', () => {
 	it('say at once what a correction leaves open', async () => {
 		const {text} = await visit([arm, correct, '3', '-', '/back']);
 		expect(text).toContain('Pivot distance, worked out: no answer yet; a check will ask for it.');
-		expect(text).toMatch(/\d+\. Pivot distance, worked out: no answer yet/);
+		expect(text).toContain(
+			`. ${say.answer({title: 'Pivot distance, worked out', text: say.text({typed: undefined})})}`,
+		);
 	});
 
 	it('say at once, as a check does, that corrected lengths are unusual, and what to do', async () => {
@@ -63,7 +67,7 @@ describe('Profiles in plain lines', () => {
 		// After the correction, and on the page of the profile.
 		expect(said.filter((line) => line === sentence)).toHaveLength(2);
 		expect((await visit([arm, correct, '3', '216', '/back'])).text).not.toContain('Most arms overhang');
-		expect(text).toContain('Past checks keep the answers');
+		expect(text).toContain(say.correcting);
 	});
 
 	it('refuse, as a check does, lengths with which the stylus never crosses a record', async () => {
@@ -75,8 +79,8 @@ describe('Profiles in plain lines', () => {
 
 	it('can be set aside and taken back', async () => {
 		const {text, memory} = await visit([arm, aside, '/back']);
-		expect(text).toContain('Set aside: checks do not offer it.');
-		expect(text).toMatch(/3\. arm: north deck \(set aside\)/);
+		expect(text).toContain(say.aside);
+		expect(text).toContain(faces.plain.option({number: 3, label: say.inList({...northInList, isAside: true})}));
 		expect(memory.profiles[0]?.setAside).toBe(true);
 		const back = await visit(['3', aside, '/back'], {profiles: memory.profiles});
 		expect(back.memory.profiles).toEqual(profiles);
@@ -84,23 +88,25 @@ describe('Profiles in plain lines', () => {
 
 	it('say that the open check keeps its answers', async () => {
 		const {said} = await visit([arm, '/back', '/back'], {draft});
-		expect(said).toContain(
-			'The open check has taken this arm over and keeps its answers: a change here holds for checks that start from now on.',
-		);
+		expect(said).toContain(say.takenOver({kind: 'arm'}));
 	});
 
 	it('end a pipe at what is refused', async () => {
 		const {end} = await visit([arm, rename, 'x'.repeat(81)]);
-		expect(end).toEqual({kind: 'refused', sentence: 'Rename north deck: That is 81 characters; at most 80 are kept.'});
+		const because = 'That is 81 characters; at most 80 are kept.';
+		const sentence = faces.plain.refusedOn({title: say.rename({name: 'north deck'}), because});
+		expect(end).toEqual({kind: 'refused', sentence});
 	});
 
 	it('that could not be saved say so, stay as they were, and can be tried again', async () => {
 		const failures = ['The disk is full.'];
 		const {text, memory} = await visit([arm, rename, 'upper deck', 'upper deck'], {failures}, false);
-		expect(text).toContain('NOT SAVED: The disk is full.');
+		const because = faces.notSaved({because: 'The disk is full.'});
+		expect(text).toContain(because);
 		expect(memory.profiles[0]?.name).toBe('upper deck');
 		const piped = await visit([arm, rename, 'upper deck'], {failures: ['The disk is full.']});
-		expect(piped.end).toEqual({kind: 'not-saved', sentence: 'Rename north deck: NOT SAVED: The disk is full.'});
+		const sentence = faces.plain.refusedOn({title: say.rename({name: 'north deck'}), because});
+		expect(piped.end).toEqual({kind: 'not-saved', sentence});
 		expect(piped.memory.profiles).toEqual(profiles);
 	});
 });

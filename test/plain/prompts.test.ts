@@ -3,14 +3,18 @@ import {positionOf} from '../../source/check/dialogue.js';
 import {promptOf} from '../../source/check/prompt.js';
 import {entryOf, promptLines} from '../../source/plain/ask.js';
 import {promptInWords} from '../../source/words/says.js';
+import {words} from '../helpers/said.js';
 import {biasAnswers, northDeckWith} from '../helpers/sample-check.js';
 import {follow, freshDialogue, say} from '../helpers/script.js';
 
+const {plain} = words.faces;
+const [keeps, takes] = [plain.keeps({text: '88 mm'}), plain.takes({text: '88 mm'})];
+
 it('A question that may have no answer says how to give none where an empty line takes what is offered', () => {
 	const prompt = {key: 'middle', kind: 'field', initial: '88 mm', mayBeEmpty: true} as const;
-	expect(promptLines(prompt)).toEqual(['Empty line takes: 88 mm', '- for none.']);
-	expect(promptLines({...prompt, given: true})).toEqual(['Empty line keeps: 88 mm', '- for none.']);
-	expect(promptLines({...prompt, mayBeEmpty: false})).toEqual(['Empty line takes: 88 mm']);
+	expect(promptLines(prompt)).toEqual([takes, plain.forNone]);
+	expect(promptLines({...prompt, given: true})).toEqual([keeps, plain.forNone]);
+	expect(promptLines({...prompt, mayBeEmpty: false})).toEqual([takes]);
 	expect(promptLines({...prompt, initial: ''})).toEqual([]);
 });
 
@@ -18,7 +22,7 @@ it('The middle radius that is suggested for the bias can be done without by a da
 	const atMiddle = follow(freshDialogue(), northDeckWith(biasAnswers), {until: 'bias-radius-middle'});
 	const prompt = promptInWords(promptOf(atMiddle));
 	// Where skating is least: √(233² − 215.4²) = 88.8 mm.
-	expect(promptLines(prompt)).toContain('Empty line takes: 89 mm');
+	expect(promptLines(prompt)).toContain(plain.takes({text: '89 mm'}));
 	const none = entryOf(prompt, '-');
 	if (typeof none === 'string') throw new Error(none);
 	const after = say(atMiddle, [none]);

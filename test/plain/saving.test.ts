@@ -1,20 +1,24 @@
 import {describe, expect, it} from 'vitest';
 import {at, run} from '../helpers/conversation.js';
+import {words} from '../helpers/said.js';
 import {northDeck} from '../helpers/sample-check.js';
 import {follow, freshDialogue} from '../helpers/script.js';
+
+const {faces} = words;
+const full = {because: 'The disk is full.'};
 
 describe('An answer that could not be saved', () => {
 	const failures = () => ['The disk is full.'];
 
 	it('is said to be not saved, and the same question is asked again', async () => {
 		const {said, memory} = await run(['4.5', '4.5'], {piped: false, failures: failures(), from: at('clearance')});
-		expect(said).toContain('NOT SAVED: The disk is full. Give the answer again.');
+		expect(said).toContain(faces.plain.notSavedAgain(full));
 		expect(memory.draft?.answers.clearance?.value).toBe(4.5);
 	});
 
 	it('ends a pipe', async () => {
 		const {end, memory, left} = await run(['4.5', 'cannot'], {failures: failures(), from: at('clearance')});
-		expect(end).toMatchObject({sentence: expect.stringMatching(/NOT SAVED: The disk is full\./)});
+		expect(end).toMatchObject({sentence: expect.stringContaining(faces.notSaved(full))});
 		expect(left).toBe(1);
 		expect(memory.draft).toBeUndefined();
 	});
@@ -40,7 +44,7 @@ describe('A check that came to its end but was never filed', () => {
 	it('is tried again with an empty line while the disk is full', async () => {
 		const failures = ['The disk is full.', 'The disk is full.'];
 		const {end, said} = await run(['', ''], {piped: false, failures, from: complete});
-		expect(said).toContain('NOT SAVED: The disk is full. An empty line tries again.');
+		expect(said).toContain(faces.plain.notFiledAgain(full));
 		expect(end.kind).toBe('finished');
 	});
 });

@@ -1,8 +1,7 @@
 import {describe, expect, it} from 'vitest';
 import {finishedCheck} from '../../source/commands/filing.js';
-import {home} from '../../source/plain/home.js';
-import {linesOf} from '../helpers/lines.js';
-import {memoryWorkbench} from '../helpers/memory-workbench.js';
+import {walkBeside} from '../helpers/conversation.js';
+import {words} from '../helpers/said.js';
 import {northDeck} from '../helpers/sample-check.js';
 import {follow, freshDialogue} from '../helpers/script.js';
 
@@ -10,12 +9,10 @@ const whole = finishedCheck(follow(freshDialogue(), northDeck).check, '2026-03-0
 const id = whole.check.id;
 
 /** Opens the only past check from home and answers line by line. */
-const visit = async (given: readonly string[], memory: Parameters<typeof memoryWorkbench>[0] = {}, piped = true) => {
-	const workbench = memoryWorkbench({records: [whole], ...memory});
-	const lines = linesOf(['past checks', '1', ...given], piped);
-	const end = await home(workbench, lines);
-	return {end, text: lines.said.join('\n'), workbench, memory: workbench.memory};
-};
+const visit = (given: readonly string[], memory: Parameters<typeof walkBeside>[1] = {}, piped = true) =>
+	walkBeside([words.beside.home.past, '1', ...given], {records: [whole], ...memory}, piped);
+const {reason} = words.beside.past;
+const say = words.faces.plain;
 const markVoid = '2';
 
 describe('A past check in plain lines', () => {
@@ -31,7 +28,12 @@ describe('A past check in plain lines', () => {
 	});
 
 	it('is marked void with a reason of its own, at most 80 letters long, once that is confirmed', async () => {
-		const {text, memory} = await visit([markVoid, '5', 'x'.repeat(81), '', 'wrong stylus', 'y', '/leave'], {}, false);
+		const {text, said, memory} = await visit(
+			[markVoid, '5', 'x'.repeat(81), '', 'wrong stylus', 'y', '/leave'],
+			{},
+			false,
+		);
+		expect(said.filter((line) => line === reason.inFewWords)).toHaveLength(3);
 		expect(text.match(/Type the reason in a few words, at most 80 letters\./g)).toHaveLength(2);
 		expect(memory.remarks[id]?.void?.reason).toBe('wrong stylus');
 	});
@@ -39,7 +41,7 @@ describe('A past check in plain lines', () => {
 	it('is not marked by an empty line after a reason was typed: y or n is wanted', async () => {
 		const typed = [markVoid, '5', 'wrong stylus'];
 		const {text, memory} = await visit([...typed, '', 'perhaps', 'n', 'only tried', 'yes'], {}, false);
-		expect(text).toContain('Reason: wrong stylus\nMark this check void? Answer y or n.');
+		expect(text).toContain(`${reason.given({reason: 'wrong stylus'})}\n${say.yesNo({question: reason.question})}`);
 		expect(memory.remarks[id]?.void?.reason).toBe('only tried');
 		for (const given of [
 			[...typed, 'n', '/leave'],
@@ -51,7 +53,7 @@ describe('A past check in plain lines', () => {
 		// A pipe that was made for other questions ends here.
 		expect((await visit([...typed, '/back', 'x', '/past'])).end).toEqual({
 			kind: 'refused',
-			sentence: "Why does this check not count? '/past': Answer y or n.",
+			sentence: say.refusedChoice({title: reason.title, answer: '/past', because: say.wanted.yesNo}),
 		});
 	});
 
@@ -79,7 +81,7 @@ describe('A past check in plain lines', () => {
 
 	it('whose mark could not be saved says so and counts on', async () => {
 		const {end, text, memory} = await visit([markVoid, '1'], {failures: ['The disk is full.']}, false);
-		expect(text).toContain('NOT SAVED: The disk is full.');
+		expect(text).toContain(words.faces.notSaved({because: 'The disk is full.'}));
 		expect(memory.remarks).toEqual({});
 		expect(end.kind).toBe('input-ended');
 		expect((await visit([markVoid, '1'], {failures: ['The disk is full.']})).end.kind).toBe('not-saved');

@@ -3,8 +3,9 @@ import {factsOf, type HoldLimits} from '../../source/procedure/facts.js';
 import {closingOf, probeRounds} from '../../source/procedure/hold-limits.js';
 import {statedZero} from '../../source/procedure/stated-zero.js';
 import type {AnswerValue, Place} from '../../source/procedure/step.js';
-import {limitAsk} from '../../source/procedure/steps-probe.js';
+import {limitAsked} from '../../source/procedure/steps-probe.js';
 import {factsWith} from '../helpers/facts.js';
+import {words} from '../helpers/said.js';
 
 const bench = {
 	'arm-length': 233,
@@ -128,10 +129,10 @@ describe('The question for a limit', () => {
 		'asks for the sign as it stands on a turned gauge of kind %s, and names no direction of the arm',
 		(sign) => {
 			for (const which of ['innerLimit', 'outerLimit'] as const) {
-				const ask = limitAsk(factsWith({'gauge-sign': sign}), {which, gauge: 'turned'});
+				const ask = words.rounds.limit(limitAsked(factsWith({'gauge-sign': sign}), {which, gauge: 'turned'}));
 				expect(ask).toMatch(/what does the turned gauge show, \+ or − as it stands there\?$/);
 				expect(ask).not.toContain('out and in mean');
-				expect(limitAsk(factsWith({'gauge-sign': sign}), {which})).not.toContain('turned');
+				expect(words.rounds.limit(limitAsked(factsWith({'gauge-sign': sign}), {which}))).not.toContain('turned');
 			}
 		},
 	);

@@ -1,17 +1,16 @@
 import {describe, expect, it} from 'vitest';
-import type {Facts} from '../../source/procedure/facts.js';
 import {afterStop, procedure, stepById} from '../../source/procedure/index.js';
 import {linesOf, readAnswer, unitOf} from '../../source/procedure/read-answer.js';
-import {stages, takes, type Words} from '../../source/procedure/step.js';
+import {stages, takes} from '../../source/procedure/step.js';
 import {answerKinds} from '../../source/procedure/step-ids.js';
 import {gaugeUnits, units} from '../../source/units.js';
 import {says} from '../../source/words/says.js';
+import {askOf, mistakeOf, optionsOf, tickText, titleOf, whyOf} from '../../source/words/step-text.js';
 import {factsWith, watched} from '../helpers/facts.js';
 import {troubles} from '../helpers/troubles.js';
 
 const each = procedure.map((step) => [step.id, step] as const);
 const ids = new Set<string>(procedure.map(({id}) => id));
-const words = (text: Words, facts: Facts): string => (typeof text === 'function' ? text(facts) : text);
 
 describe('The procedure', () => {
 	it('has an id of its own for each step, lower case with hyphens', () => {
@@ -22,7 +21,7 @@ describe('The procedure', () => {
 
 	it('goes through its stages in order, each of them once', () => {
 		const seen = procedure.map(({stage}) => stage).filter((stage, index, all) => stage !== all[index - 1]);
-		expect(seen).toEqual(Object.keys(stages));
+		expect(seen).toEqual([...stages]);
 	});
 
 	it('asks in the order of the bench: level with the mat as it will be, weighing after wires, the guard off last', () => {
@@ -51,25 +50,25 @@ describe('The procedure', () => {
 	it.each(each)('%s says what to do, why, and the usual mistake', (id, step) => {
 		for (const values of troubles) {
 			const facts = factsWith({'arm-bias-device': 'spring', ...values});
-			if (id !== 'verdict' && id !== 'bias-result') expect(words(step.ask, facts)).toMatch(/[.?]$/);
-			expect(words(step.why, facts)).toMatch(/^[A-Z].{20,}\.$/);
-			expect(words(step.mistake, facts)).toMatch(/^.{10,}[.?]$/);
+			if (id !== 'verdict' && id !== 'bias-result') expect(askOf(step, facts)).toMatch(/[.?]$/);
+			expect(whyOf(step, facts)).toMatch(/^[A-Z].{20,}\.$/);
+			expect(mistakeOf(step, facts)).toMatch(/^.{10,}[.?]$/);
 		}
-		expect(step.title).toMatch(/^[A-Z].*\S$/);
+		expect(titleOf(step.id)).toMatch(/^[A-Z].*\S$/);
 	});
 
 	it.each(each)('%s asks in few words: three lines of 80 columns, title and question together', (_id, step) => {
-		for (const values of troubles) expect(words(step.ask, factsWith(values)).length).toBeLessThanOrEqual(200);
-		expect(step.title.length).toBeLessThanOrEqual(40);
+		for (const values of troubles) expect(askOf(step, factsWith(values)).length).toBeLessThanOrEqual(200);
+		expect(titleOf(step.id).length).toBeLessThanOrEqual(40);
 	});
 
 	it.each(each)('%s names the dash where there may be no answer: an empty line takes what is offered', (id, step) => {
-		const {input, ask, mistake} = step;
+		const {input} = step;
 		if (!('optional' in input && input.optional)) return;
 		const facts = factsWith({'radius-inner': 68, 'radius-outer': 136});
-		expect(`${words(ask, facts)} ${words(mistake, facts)}`).not.toMatch(/empty/i);
+		expect(`${askOf(step, facts)} ${mistakeOf(step, facts)}`).not.toMatch(/empty/i);
 		// A second reading of the level is not done without; it may only be missing.
-		if (!id.startsWith('level-')) expect(words(ask, facts)).toMatch(/(?:, or|Type) - (?:if|for|to) /);
+		if (!id.startsWith('level-')) expect(askOf(step, facts)).toMatch(/(?:, or|Type) - (?:if|for|to) /);
 		const read = readAnswer(step, '-', facts);
 		expect(read.kind === 'value' && (read.value === null || read.value === '')).toBe(true);
 	});
@@ -77,17 +76,15 @@ describe('The procedure', () => {
 	it('has a step for each row of the table of ids, in its order, with just the options of the row', () => {
 		const rows = Object.entries(answerKinds);
 		expect(procedure.map(({id}) => id)).toEqual(rows.map(([id]) => id));
-		const offered = procedure.map(({input}) =>
-			input.kind === 'choice' ? input.options.map(({id}) => id) : input.kind,
-		);
+		const offered = procedure.map(({input}) => (input.kind === 'choice' ? input.options : input.kind));
 		expect(offered).toEqual(rows.map(([, kind]) => kind));
 	});
 
-	it.each(each)('%s offers at least two options, each once', (_id, {input}) => {
+	it.each(each)('%s offers at least two options, each once', (id, {input}) => {
 		if (input.kind !== 'choice') return;
-		const {options} = input;
+		const options = optionsOf(id, input.options);
 		expect(options.length).toBeGreaterThanOrEqual(2);
-		expect(new Set(options.map(({id}) => id)).size).toBe(options.length);
+		expect(new Set(input.options).size).toBe(options.length);
 		expect(new Set(options.map(({label}) => label)).size).toBe(options.length);
 		for (const {label} of options) expect(label.length).toBeGreaterThan(0);
 	});
@@ -96,9 +93,9 @@ describe('The procedure', () => {
 		if (!takes(step, 'ticks')) return;
 		const lines = linesOf(step.input, factsWith({'arm-bearing': 'unipivot'}));
 		expect(lines.length).toBeGreaterThan(1);
-		for (const {id, text} of lines) {
+		for (const id of lines) {
 			expect(id).toMatch(/^[a-z-]+$/);
-			expect(text.length).toBeLessThanOrEqual(70);
+			expect(tickText(step.id, id)).toMatch(/^[A-Z].{5,69}$/);
 			expect(says.problem({id: 'lines-left', values: {list: step.id, lines: [id]}})).toMatch(/^[A-Z].*\.$/);
 		}
 	});
@@ -119,8 +116,8 @@ describe('The procedure', () => {
 			const {facts, asked} = watched(values);
 			step.when?.(facts);
 			step.suggest?.(facts);
-			words(step.ask, facts);
-			words(step.mistake, facts);
+			askOf(step, facts);
+			mistakeOf(step, facts);
 			for (const way of step.verify?.(facts)?.ways ?? []) {
 				if (way.do === 'set') named.add(way.step);
 				else for (const id of way.steps) named.add(id);
@@ -155,6 +152,6 @@ describe('The procedure', () => {
 	});
 
 	it('has no two steps that the same reader could take for one another', () => {
-		expect(new Set(procedure.map(({title, stage}) => `${stage}: ${title}`)).size).toBe(procedure.length);
+		expect(new Set(procedure.map(({id, stage}) => `${stage}: ${titleOf(id)}`)).size).toBe(procedure.length);
 	});
 });

@@ -1,7 +1,9 @@
 import fc from 'fast-check';
 import {describe, expect, it} from 'vitest';
-import {quoted, readNumber} from '../../source/procedure/read-number.js';
+import {readNumber} from '../../source/procedure/read-number.js';
 import {unitIds, units} from '../../source/units.js';
+import {inQuotes} from '../../source/words/en/refusals.js';
+import {refusalText} from '../../source/words/step-text.js';
 
 describe('A number', () => {
 	it.each([
@@ -98,13 +100,13 @@ describe('What is no number', () => {
 		'four',
 	])("'%s' is refused in one sentence with an example", (typed) => {
 		const read = readNumber(typed, 'percent', 'percent');
-		expect(read).toMatchObject({ok: false, sentence: expect.stringMatching(/^[A-Z'].*(?:4\.5 %|use %)\.$/su)});
+		expect(read.ok ? '' : refusalText(read.refusal)).toMatch(/^[A-Z'].*(?:4\.5 %|use %)\.$/su);
 	});
 
 	it('is quoted as it was typed, cut after twenty letters', () => {
-		expect(quoted('  four  ')).toBe("'four'");
-		expect(quoted('x'.repeat(20))).toBe(`'${'x'.repeat(20)}'`);
-		expect(quoted('x'.repeat(21))).toBe(`'${'x'.repeat(20)}…'`);
+		expect(inQuotes('  four  ')).toBe("'four'");
+		expect(inQuotes('x'.repeat(20))).toBe(`'${'x'.repeat(20)}'`);
+		expect(inQuotes('x'.repeat(21))).toBe(`'${'x'.repeat(20)}…'`);
 	});
 
 	it('has at most fifteen digits, as many as a double keeps', () => {
@@ -114,14 +116,14 @@ describe('What is no number', () => {
 	});
 
 	it('says what is wrong: nothing typed, no number, two decimal marks, another unit', () => {
-		const sentence = (typed: string) => {
+		const refusal = (typed: string) => {
 			const read = readNumber(typed, 'percent', 'percent');
-			return read.ok ? '' : read.sentence;
+			return read.ok ? undefined : read.refusal;
 		};
-		expect(sentence(' ')).toMatch(/^Type a number/);
-		expect(sentence('four')).toMatch(/^'four' is not a number/);
-		expect(sentence('1.2.3')).toMatch(/more than one decimal mark/);
-		expect(sentence('4 %2')).toMatch(/^'%2' is not a unit/);
+		expect(refusal(' ')).toEqual({id: 'no-number-typed', values: {typed: ' ', unit: 'percent'}});
+		expect(refusal('four')).toEqual({id: 'not-a-number', values: {typed: 'four', unit: 'percent'}});
+		expect(refusal('1.2.3')).toEqual({id: 'more-than-one-mark', values: {typed: '1.2.3', unit: 'percent'}});
+		expect(refusal('4 %2')).toEqual({id: 'unit-not-known', values: {tail: '%2', quantity: 'percent'}});
 	});
 
 	it.each([
@@ -131,13 +133,13 @@ describe('What is no number', () => {
 		['mm', '12.5 mm'],
 	] as const)('is shown an example in the unit wanted: %s', (unit, example) => {
 		const read = readNumber('', units[unit].of, unit);
-		expect(read).toEqual({ok: false, sentence: `Type a number, for example ${example}.`});
+		expect(read.ok ? '' : refusalText(read.refusal)).toContain(` ${example}.`);
 	});
 
 	it('is quoted no longer than a screen can bear', () => {
 		for (const typed of ['x'.repeat(5000), `4 ${'x'.repeat(5000)}`, '9'.repeat(5000), `1.2.${'3'.repeat(5000)}`]) {
 			const read = readNumber(typed, 'percent', 'percent');
-			expect(read.ok ? Number.NaN : read.sentence.length).toBeLessThan(120);
+			expect(read.ok ? Number.NaN : refusalText(read.refusal).length).toBeLessThan(120);
 		}
 	});
 });
@@ -154,7 +156,7 @@ describe('Any text at all', () => {
 			fc.property(text, fc.constantFrom(...unitIds), (typed, unit) => {
 				const read = readNumber(typed, units[unit].of, unit);
 				if (read.ok) expect(Number.isFinite(read.value) && Number.isFinite(read.entered)).toBe(true);
-				else expect(read.sentence).toMatch(/\.$/);
+				else expect(refusalText(read.refusal)).toMatch(/\.$/);
 			}),
 			{numRuns: 500},
 		);

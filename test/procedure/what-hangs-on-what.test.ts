@@ -1,14 +1,13 @@
 import {describe, expect, it} from 'vitest';
-import {biasDevices} from '../../source/procedure/bias-devices.js';
-import type {Facts} from '../../source/procedure/facts.js';
+import {biasDeviceIds} from '../../source/procedure/bias-devices.js';
 import {procedure, stepById} from '../../source/procedure/index.js';
 import {remedies} from '../../source/procedure/remedies.js';
-import type {Words} from '../../source/procedure/step.js';
-import {doubts} from '../../source/procedure/steps-still.js';
+import {doubts, stepOfDoubt} from '../../source/procedure/steps-still.js';
+import {askOf, mistakeOf} from '../../source/words/step-text.js';
 import {factsWith, watched} from '../helpers/facts.js';
+import {words} from '../helpers/said.js';
 
 const ids = new Set<string>(procedure.map(({id}) => id));
-const words = (text: Words, facts: Facts): string => (typeof text === 'function' ? text(facts) : text);
 
 describe('What an answer that changes does to others', () => {
 	const touchesOf = (id: string): readonly string[] => stepById(id)?.touches ?? [];
@@ -63,25 +62,22 @@ describe('What an answer that changes does to others', () => {
 });
 
 describe('Remedies and doubts', () => {
-	it.each(remedies.map((one) => [one.id, one] as const))(
-		'%s asks steps again that there are',
-		(_id, {steps, when, label}) => {
-			expect(steps.filter((id) => !ids.has(id))).toEqual([]);
-			expect(label.length).toBeGreaterThan(5);
-			const {facts, asked} = watched();
-			when?.(facts);
-			expect([...asked].filter((id) => !ids.has(id))).toEqual([]);
-		},
-	);
+	it.each(remedies.map((one) => [one.id, one] as const))('%s asks steps again that there are', (id, {steps, when}) => {
+		expect(steps.filter((id) => !ids.has(id))).toEqual([]);
+		expect(words.remedies[id].length).toBeGreaterThan(5);
+		const {facts, asked} = watched();
+		when?.(facts);
+		expect([...asked].filter((id) => !ids.has(id))).toEqual([]);
+	});
 
 	it.each(doubts.map((one) => [one.id, one] as const))(
 		'%s names steps that there are, and can be answered with one key',
-		(_id, {items, ask}) => {
-			expect(ask).toMatch(/\?$/);
+		(id, {items}) => {
+			expect(words.steps[stepOfDoubt(id)].ask).toMatch(/\?$/);
 			expect(items.length).toBeLessThanOrEqual(9);
-			for (const {steps, label} of items) {
+			for (const {steps, id: item} of items) {
 				expect(steps.filter((id) => !ids.has(id))).toEqual([]);
-				expect(label.length).toBeGreaterThan(3);
+				expect(words.inDoubt[item].length).toBeGreaterThan(3);
 			}
 		},
 	);
@@ -91,19 +87,20 @@ describe('Every bias device', () => {
 	const off = stepById('bias-off');
 	const back = stepById('back-bias');
 
-	it.each(Object.entries(biasDevices))('%s is put out of action and back in its own words', (id, device) => {
+	it.each(biasDeviceIds)('%s is put out of action and back in its own words', (id) => {
+		const device = words.biasDevices[id];
 		const facts = factsWith({'arm-bias-device': id});
 		expect(off?.when?.(facts)).toBe(id !== 'none');
 		expect(back?.when?.(facts)).toBe(id !== 'none');
 		if (id === 'none' || !off || !back) return;
-		expect(words(off.ask, facts)).toBe(`${device.off} ${device.confirm}`);
-		expect(words(off.mistake, facts)).toBe(device.mistake);
-		expect(words(back.ask, facts)).toContain(device.restore);
-		for (const text of [device.off, device.mistake, device.restore]) expect(text).toMatch(/^[A-Z].*\.$/);
-		expect(device.confirm).toMatch(/\?$/);
+		expect(askOf(off, facts)).toBe(device.off);
+		expect(mistakeOf(off, facts)).toBe(device.mistake);
+		expect(askOf(back, facts)).toContain(device.restore);
+		for (const text of [device.mistake, device.restore]) expect(text).toMatch(/^[A-Z].*\.$/);
+		expect(device.off).toMatch(/^[A-Z].*\. [A-Z].*\?$/);
 	});
 
 	it.each(['spring', 'magnet'] as const)('%s: zero on the dial is not called off', (id) => {
-		expect(biasDevices[id].mistake).toMatch(/not always zero force/);
+		expect(words.biasDevices[id].mistake).toMatch(/not always zero force/);
 	});
 });

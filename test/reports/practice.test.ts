@@ -2,7 +2,6 @@ import {existsSync} from 'node:fs';
 import path from 'node:path';
 import {describe, expect, it} from 'vitest';
 import {finishedCheck} from '../../source/commands/filing.js';
-import {practiceNotice} from '../../source/pages/practice-words.js';
 import type {CheckSource} from '../../source/reports/check-source.js';
 import {
 	dataFolder,
@@ -40,7 +39,7 @@ describe.each(everyForm)('the report of a practice check as %s', (form) => {
 
 	it('says so before its verdict, and before any figure', () => {
 		const text = texts[form].replaceAll('\u00a0', ' ');
-		const said = text.indexOf(practiceNotice);
+		const said = text.indexOf(words.beside.practice.notice);
 		expect(said).toBeGreaterThanOrEqual(0);
 		const verdict = text.search(/BEYOND LIMITS|beyond limits/);
 		expect(verdict === -1 || verdict > said).toBe(true);

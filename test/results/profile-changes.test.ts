@@ -7,6 +7,7 @@ import {corrected, type ProfilesChanged, renamed, setAside} from '../../source/r
 import {isTakenBy, profilesSchema, profilesWith} from '../../source/results/profiles.js';
 import {namesOf} from '../../source/results/years/arms.js';
 import {profileRefusalText} from '../../source/words/results-text.js';
+import {words} from '../helpers/said.js';
 import {northDeck, northDeckWith} from '../helpers/sample-check.js';
 import {follow, freshDialogue, goTo, say, text} from '../helpers/script.js';
 import {deepFreeze} from '../helpers/wandering.js';
@@ -27,7 +28,7 @@ const sentenceOf = (done: ProfilesChanged): string => (done.ok ? 'taken' : profi
 const rename = (typed: string, {id = arm, profiles = kept, checkedArms = ['north deck'] as readonly string[]} = {}) =>
 	renamed(profiles, {id, typed, checkedArms, at: later});
 const correct = (step: string, typed: string, {id = arm, profiles = kept} = {}) =>
-	corrected(profiles, {id, step, typed, at: later});
+	corrected(profiles, {id, step, typed, names: words.options, at: later});
 const one = (profiles: readonly Profile[], id = arm) => profiles.find((profile) => profile.id === id);
 const south: Profile = {id: 'arm-south', kind: 'arm', name: 'south deck', usedAt: day, answers: {}};
 

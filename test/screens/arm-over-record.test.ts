@@ -4,6 +4,7 @@ import {describe, expect, it} from 'vitest';
 import type {GaugedArm} from '../../source/pages/shown-lines.js';
 import {pivotPlaces} from '../../source/procedure/pivot-places.js';
 import {armOverRecord} from '../../source/screens/arm-over-record.js';
+import {words} from '../helpers/said.js';
 
 /** Invented, of ordinary size. */
 const usual: GaugedArm = {
@@ -79,7 +80,7 @@ describe('The arm over the record', () => {
 });
 
 describe('The plan', () => {
-	it.each(pivotPlaces.map(({label, degrees}) => [label, degrees] as const))(
+	it.each(pivotPlaces.map(({id, degrees}) => [id, degrees] as const))(
 		'shows a pivot that stands at the %s there, seen from the spindle',
 		(_, pivotDirectionDeg) => {
 			for (const [unicode, mark] of marks) {
@@ -92,7 +93,7 @@ describe('The plan', () => {
 		},
 	);
 
-	it.each(pivotPlaces.map(({label, degrees}) => [label, degrees] as const))(
+	it.each(pivotPlaces.map(({id, degrees}) => [id, degrees] as const))(
 		'moves the stylus outward as its radius grows, with the pivot at the %s',
 		(_, pivotDirectionDeg) => {
 			for (const [unicode, mark] of marks) {
@@ -120,7 +121,7 @@ describe('The plan', () => {
 	it('marks the gauge by itself once the stylus has left it, and says where it stands', () => {
 		for (const [unicode, mark] of marks) {
 			const off = armOverRecord(armWith({stylusRadiusMm: 110}), 78, unicode);
-			expect(off.join('\n')).toContain(`${mark.gauge} gauge at 68 mm`);
+			expect(off.join('\n')).toContain(`${mark.gauge} ${words.faces.gaugedArm.gauge(usual)}`);
 			expect(placeOf(off, mark.gauge)).toEqual(placeOf(armOverRecord(usual, 78, unicode), mark.stylus));
 		}
 	});

@@ -25,14 +25,14 @@ const check = () => {
 	);
 };
 
+const field = {kind: 'field', initial: '', mayBeEmpty: false, unit: ''} as const;
 const page = () =>
 	renderInk((feed) => (
 		<KeysProvider value={feed}>
 			<FieldScreen
-				title="Rename"
-				shown={[]}
-				prompt={{kind: 'field', initial: '', mayBeEmpty: false, unit: ''}}
-				onEnter={() => {}}
+				page={{title: 'Rename', shown: [], prompt: field}}
+				prompt={field}
+				onEntry={() => {}}
 				onBack={() => {}}
 			/>
 		</KeysProvider>

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import stringWidth from 'string-width';
 import {describe, expect, it} from 'vitest';
 import {wantedReadingPct} from '../../source/measures/skating.js';
-import {textOf} from '../../source/plain/converse.js';
+import {plainText} from '../../source/plain/converse.js';
 import {rowsOf} from '../../source/screens/body.js';
 import {curvePicture} from '../../source/screens/curve-picture.js';
 import {anyCurve, at, type Curve, nineInch, pctOfRow, placesOf, plotOf, underhung} from '../helpers/curves.js';
@@ -150,6 +150,6 @@ describe('The curve over the record', () => {
 		expect(rowsOf([nineInch()], 78, {color: false, unicode: true, screenReader: true})).toEqual([
 			{text: 'In words.', tone: 'plain'},
 		]);
-		expect(textOf(nineInch())).toBe('In words.');
+		expect(plainText(nineInch())).toBe('In words.');
 	});
 });

@@ -8,9 +8,12 @@ import {type View, viewOf} from '../../source/pages/view.js';
 import {textRows} from '../../source/screens/body.js';
 import {type Layout, layoutOf} from '../../source/screens/layout.js';
 import type {Look} from '../../source/screens/look.js';
+import {words} from '../helpers/said.js';
 import {northDeck, northDeckWith} from '../helpers/sample-check.js';
 import {choose, clockOf, follow, freshDialogue, say, text, waysOut} from '../helpers/script.js';
 import {type Move, move, moves, stations} from '../helpers/wandering.js';
+
+const {faces} = words;
 
 const looks: readonly Look[] = [
 	{color: true, unicode: true, screenReader: false},
@@ -29,11 +32,11 @@ const sizes: readonly Size[] = [
 function controlLines(prompt: Prompt): string[] {
 	switch (prompt.kind) {
 		case 'yes-no':
-			return [`${prompt.question ?? ''} y / n`.trim()];
+			return [faces.yesNo(prompt)];
 		case 'side':
-			return prompt.options.map(({keys, label}) => `${keys.join(' or ')}  ${label}`);
+			return prompt.options.map(faces.side);
 		case 'still':
-			return ['y  all still so', ...prompt.items.map((item, index) => `${index + 1}  no longer so: ${item}`)];
+			return [faces.allStill, ...prompt.items.map((item, index) => faces.noLonger({number: index + 1, item}))];
 		case 'field':
 			return ['>'];
 		default:
@@ -157,7 +160,8 @@ describe('A long body', () => {
 		const {pages} = pageAt(0);
 		expect(pages).toBeGreaterThan(2);
 		const shown = Array.from({length: pages}, (_, page) => pageAt(page).body.map((row) => row.text)).flat();
-		expect(shown.filter((line) => /^page \d+ of \d+/.test(line))).toHaveLength(pages);
+		const notes = Array.from({length: pages}, (_, page) => faces.page({page: page + 1, of: pages, byArrows: true}));
+		expect(shown.filter((line) => notes.includes(line))).toEqual(notes);
 		const seen = new Set(shown.flatMap((line) => line.split(/\s+/)));
 		const wanted = verdict.shown.flatMap((one) => (one.kind === 'line' ? one.text.split(/\s+/) : []));
 		expect(wanted.filter((word) => !seen.has(word))).toEqual([]);

@@ -3,7 +3,7 @@ import stringWidth from 'string-width';
 import {describe, expect, it} from 'vitest';
 import {clockText} from '../../source/measures/lever.js';
 import type {LeverAt, Shown} from '../../source/pages/shown-lines.js';
-import {textOf} from '../../source/plain/converse.js';
+import {plainText} from '../../source/plain/converse.js';
 import {rowsOf} from '../../source/screens/body.js';
 import {leverPicture} from '../../source/screens/lever-picture.js';
 
@@ -99,6 +99,6 @@ describe('The lever on its clock face', () => {
 		expect(rowsOf([lever], 78, {color: false, unicode: true, screenReader: true})).toEqual([
 			{text: 'In words.', tone: 'plain'},
 		]);
-		expect(textOf(lever)).toBe('In words.');
+		expect(plainText(lever)).toBe('In words.');
 	});
 });

@@ -1,50 +1,44 @@
 import {expect, test} from 'vitest';
 import {profilesWith} from '../../source/results/profiles.js';
-import {KeysProvider} from '../../source/screens/keys-context.js';
-import {ProfilesScreen} from '../../source/screens/profiles-screen.js';
-import {type InkOptions, renderInk} from '../helpers/ink.js';
-import {memoryWorkbench} from '../helpers/memory-workbench.js';
+import {showBeside} from '../helpers/beside.js';
+import type {InkOptions} from '../helpers/ink.js';
+import {words} from '../helpers/said.js';
 import {northDeck} from '../helpers/sample-check.js';
 import {follow, freshDialogue} from '../helpers/script.js';
 
+const say = words.beside.profiles;
+const northDeckInList = `1 ${say.inList({kind: 'arm', name: 'north deck', isAside: false})}`;
+const keepsNorthDeck = words.faces.field.keeps({text: 'north deck', mayBeEmpty: false});
 const draft = follow(freshDialogue(), northDeck, {until: 'room-temperature'}).check;
 const profiles = profilesWith([], draft, '2026-03-02T12:00:00Z').toReversed();
 
-const show = (memory: Parameters<typeof memoryWorkbench>[0] = {}, options: InkOptions = {}) => {
-	const workbench = memoryWorkbench({profiles, ...memory});
-	let left = 0;
-	const screen = renderInk(
-		(feed) => (
-			<KeysProvider value={feed}>
-				<ProfilesScreen workbench={workbench} onBack={() => left++} />
-			</KeysProvider>
-		),
-		options,
-	);
-	return {...screen, memory: workbench.memory, left: () => left};
-};
+const show = (memory: Parameters<typeof showBeside>[1] = {}, options: InkOptions = {}) =>
+	showBeside({at: 'profiles'}, {profiles, ...memory}, options);
+
+/** As many words as surely stand on one line. */
+const beginning = (sentence: string, count = 5): string => sentence.split(' ').slice(0, count).join(' ');
 
 test('A profile is renamed with a few keys, and shows its new name at once', async () => {
 	const {waitFor, type, memory} = show();
-	await waitFor('1 arm: north deck');
+	await waitFor(northDeckInList);
 	await type('1');
-	await waitFor('1 rename it');
+	await waitFor(`1 ${say.actions.rename}`);
 	await type('1');
-	await waitFor('Enter keeps north deck');
+	await waitFor(keepsNorthDeck);
 	await type('upper deck\r');
 	await waitFor(/^upper deck$/m);
-	await waitFor('Called "north deck" before.');
+	await waitFor(say.formerNames({names: ['north deck']}));
 	expect(memory.profiles[0]).toMatchObject({name: 'upper deck', formerNames: ['north deck']});
 });
 
 test('A name that another arm has is refused in a sentence, and what was typed can be mended', async () => {
 	const south = {...profiles[0], id: 'arm-south', kind: 'arm' as const, name: 'south deck', usedAt: '', answers: {}};
 	const {waitFor, type, press, memory} = show({profiles: [...profiles, south]});
-	await waitFor('1 arm: north deck');
+	await waitFor(northDeckInList);
 	await type('1');
-	await waitFor('1 rename it');
+	await waitFor(`1 ${say.actions.rename}`);
 	await type('1');
-	await waitFor('Enter keeps north deck');
+	await waitFor(keepsNorthDeck);
 	await type('south deck\r');
 	await waitFor('There is another arm called "south deck"');
 	await waitFor('> south deck');
@@ -55,13 +49,13 @@ test('A name that another arm has is refused in a sentence, and what was typed c
 
 test('An answer is corrected by typing, and what does not fit is said', async () => {
 	const {waitFor, type, press, memory} = show();
-	await waitFor('1 arm: north deck');
+	await waitFor(northDeckInList);
 	await type('1');
-	await waitFor('2 correct an answer');
+	await waitFor(`2 ${say.actions.answers}`);
 	await type('2');
 	await waitFor('2 Effective length: 233 mm');
 	await type('2');
-	await waitFor('Now: 233 mm');
+	await waitFor(say.now({text: '233 mm'}));
 	await type('23.3\r');
 	await waitFor(/did you mean 23\.3\s+cm\?/);
 	await press('ctrl+u');
@@ -72,14 +66,14 @@ test('An answer is corrected by typing, and what does not fit is said', async ()
 
 test('An answer is corrected by choosing, and set aside and taken back are one key each', async () => {
 	const {waitFor, type, press, memory} = show();
-	await waitFor('1 arm: north deck');
+	await waitFor(northDeckInList);
 	await type('1');
-	await waitFor('3 set it aside');
+	await waitFor(`3 ${say.actions['set-aside']}`);
 	await type('3');
-	await waitFor('Set aside: checks do not offer it.');
-	await waitFor('3 take it back');
+	await waitFor(say.aside);
+	await waitFor(`3 ${say.actions['take-back']}`);
 	await type('3');
-	await waitFor('3 set it aside');
+	await waitFor(`3 ${say.actions['set-aside']}`);
 	expect(memory.profiles[0]?.setAside).toBeUndefined();
 	await type('2');
 	await waitFor('7 Centre of gravity: about level with the pivot');
@@ -88,39 +82,39 @@ test('An answer is corrected by choosing, and set aside and taken back are one k
 	await type('2');
 	await waitFor('7 Centre of gravity: well below or above it');
 	await press('esc');
-	await waitFor('1 rename it');
+	await waitFor(`1 ${say.actions.rename}`);
 	expect(memory.profiles[0]?.answers['arm-gravity-centre']?.value).toBe('far');
 });
 
 test('Esc goes back page by page, also from a half-typed name, and changes nothing', async () => {
-	const {waitFor, type, press, memory, left} = show();
-	await waitFor('1 arm: north deck');
+	const {waitFor, type, press, memory} = show();
+	await waitFor(northDeckInList);
 	await type('1');
-	await waitFor('1 rename it');
+	await waitFor(`1 ${say.actions.rename}`);
 	await type('1');
-	await waitFor('Enter keeps north deck');
+	await waitFor(keepsNorthDeck);
 	await type('nor');
 	await press('esc');
-	await waitFor('1 rename it');
+	await waitFor(`1 ${say.actions.rename}`);
 	await press('esc');
-	await waitFor('1 arm: north deck');
+	await waitFor(northDeckInList);
 	await press('esc');
-	expect(left()).toBe(1);
+	await waitFor(words.beside.home.title({version: '0.0.0'}));
 	expect(memory.profiles).toEqual(profiles);
 });
 
 test('What cannot be saved stays in the field, with the reason, and can be tried again', async () => {
 	const {waitFor, type, press, memory} = show({failures: ['The disk is full.']});
-	await waitFor('1 arm: north deck');
+	await waitFor(northDeckInList);
 	await type('1');
-	await waitFor('1 rename it');
+	await waitFor(`1 ${say.actions.rename}`);
 	await type('1');
-	await waitFor('Enter keeps north deck');
+	await waitFor(keepsNorthDeck);
 	await type('upper deck\r');
-	await waitFor('NOT SAVED: The disk is full.');
+	await waitFor(words.faces.notSaved({because: 'The disk is full.'}));
 	await waitFor('> upper deck');
 	await press('enter');
-	await waitFor('Called "north deck" before.');
+	await waitFor(say.formerNames({names: ['north deck']}));
 	expect(memory.profiles[0]?.name).toBe('upper deck');
 });
 
@@ -128,12 +122,12 @@ test('The open check keeps its answers, and the field stays in sight on the smal
 	const long = 'north deck '.repeat(7).trim();
 	const renamed = profiles.map((one, index) => (index === 0 ? {...one, name: long} : one));
 	const {waitFor, type, lines} = show({draft, profiles: renamed}, {columns: 40, rows: 20});
-	await waitFor('1 arm: north deck');
+	await waitFor(northDeckInList);
 	await type('1');
-	await waitFor('rename it');
-	await waitFor('The open check has taken');
+	await waitFor(say.actions.rename);
+	await waitFor(beginning(say.takenOver({kind: 'arm'})));
 	await type('1');
-	await waitFor('> Enter keeps');
+	await waitFor(`> ${beginning(keepsNorthDeck, 2)}`);
 	await type(`${'x'.repeat(240)}\r`);
 	await waitFor('200 characters');
 	expect(lines().length).toBeLessThanOrEqual(19);

@@ -1,7 +1,7 @@
 import {describe, expect, it} from 'vitest';
 import {lessonArms} from '../../source/practice/arms.js';
-import {stepById} from '../../source/procedure/index.js';
 import {adviceLines} from '../../source/teaching/advice.js';
+import {titleOf} from '../../source/words/step-text.js';
 import {adviceOf, praise, prepared, whole} from '../helpers/advised.js';
 import {answered, begun, checkOf, goneOn, type Habits} from '../helpers/practised.js';
 import {words} from '../helpers/said.js';
@@ -55,9 +55,9 @@ describe('an instrument that was typed otherwise than it showed', () => {
 		['level-lr-1', '0.35 left', '0.35° left', '0.15 right'],
 		['mat-thickness', '3.5', '3.5 mm', '3'],
 		['clearance', '5', '5 mm', '5.6'],
-	])('is named: %s', (id, answer, typed, shown) => {
+	] as const)('is named: %s', (id, answer, typed, shown) => {
 		const advice = adviceOf(whole('well-behaved', {answers: {[id]: answer}}));
-		expect(advice).toEqual([said.misread({step: stepById(id)?.title ?? '', typed, shown})]);
+		expect(advice).toEqual([said.misread({step: titleOf(id), typed, shown})]);
 	});
 
 	it('is not, where the difference is none that a hand could see', () => {
@@ -67,7 +67,7 @@ describe('an instrument that was typed otherwise than it showed', () => {
 
 	it('is named too where the level was not read anew after the feet were turned', () => {
 		const before = {'level-lr-1': '1.4 left'};
-		const step = stepById('level-lr-1')?.title ?? '';
+		const step = titleOf('level-lr-1');
 		expect(adviceOf(whole('tilted-deck', {deeds, answers: before}))).toContain(
 			said.misread({step, typed: '1.4° left', shown: '0.15 right'}),
 		);

@@ -5,10 +5,10 @@ import {clockDeg} from '../../source/measures/lever.js';
 import {lessonArms} from '../../source/practice/arms.js';
 import {turnedAngleDeg} from '../../source/practice/bias-torque.js';
 import {gaugeLoadMn} from '../../source/practice/torques.js';
-import {clearanceOf, clearanceProblem} from '../../source/procedure/clearance.js';
+import {clearanceProblem, clearanceState} from '../../source/procedure/clearance.js';
 import type {Facts} from '../../source/procedure/facts.js';
 import {stepById} from '../../source/procedure/index.js';
-import {levelOf} from '../../source/procedure/level.js';
+import {levelState} from '../../source/procedure/level.js';
 import {readAnswer} from '../../source/procedure/read-answer.js';
 import {type StepId, stepIdsOf} from '../../source/procedure/step-ids.js';
 import {carriedMn} from '../../source/procedure/weighing.js';
@@ -42,7 +42,7 @@ describe.each(everyArm)('answering what is shown at %s', (arm) => {
 		['levelled', ['levelled']],
 	] as const)('gives its tilt and the error of its level back, %s', (_how, deeds) => {
 		const {facts, spec, lesson} = answeredBench(arm, {deeds});
-		const level = levelOf(facts);
+		const level = levelState(facts);
 		// A reading is off by half a step at most, half the sum or difference of two no more than that.
 		const most = lesson.bench.level.stepDeg / 2 + 1e-9;
 		expect(level?.pairs).toBe(true);
@@ -66,7 +66,7 @@ describe.each(everyArm)('answering what is shown at %s', (arm) => {
 	it.each(['off', 'on'] as const)('passes the clearance, stylus and guard, with the mat %s', (mat) => {
 		const {facts} = answeredBench(arm, {answers: {mat}});
 		expect(facts.is('mat', mat)).toBe(true);
-		expect(clearanceOf(facts).stylusMm).toBeGreaterThan(0);
+		expect(clearanceState(facts).stylusMm).toBeGreaterThan(0);
 		expect(clearanceProblem(facts)).toBeUndefined();
 	});
 });

@@ -1,11 +1,10 @@
 import limits from '../../../shared/limits.json' with {type: 'json'};
 import type {PastCheck} from '../../check/past-check.js';
 import {isAbove} from '../../measures/compare.js';
-import {placeLabel} from '../../procedure/places.js';
-import {eventLabel} from '../../procedure/steps-since.js';
 import {type ComparedFigure, type Comparison, comparisonsOf, gravestOf} from '../../results/years/comparison.js';
 import {words} from '../../words/index.js';
 import {noteText, obstacleText} from '../../words/results-text.js';
+import {eventLabel, placeLabel} from '../../words/step-text.js';
 import {line, type Shown, type Tone} from '../shown-lines.js';
 import {slopesOf} from './trend-lines.js';
 

@@ -1,14 +1,17 @@
 import type {PastCheck} from '../../check/past-check.js';
-import type {Limits} from '../../procedure/facts.js';
-import {placeLabel} from '../../procedure/places.js';
+import type {VerdictLimits} from '../../procedure/facts.js';
 import {words} from '../../words/index.js';
+import {placeLabel} from '../../words/step-text.js';
 import type {Shown} from '../shown-lines.js';
 import {historiesOf, type RadiusHistory} from './trend-lines.js';
 
 /** One check has no history. */
 const leastPoints = 2;
 
-function pullPicture({place, radiusMm, points: all}: RadiusHistory, {pullGoodPct, pullUsablePct}: Limits): Shown {
+function pullPicture(
+	{place, radiusMm, points: all}: RadiusHistory,
+	{pullGoodPct, pullUsablePct}: VerdictLimits,
+): Shown {
 	const points = all.map(({date, pullPct, pullUncertaintyPct}) => ({
 		date,
 		pct: pullPct,
@@ -24,7 +27,10 @@ function pullPicture({place, radiusMm, points: all}: RadiusHistory, {pullGoodPct
 	};
 }
 
-function bandPicture({place, radiusMm, points: all}: RadiusHistory, {bandGoodPct, bandUsablePct}: Limits): Shown {
+function bandPicture(
+	{place, radiusMm, points: all}: RadiusHistory,
+	{bandGoodPct, bandUsablePct}: VerdictLimits,
+): Shown {
 	const points = all.map(({date, bandPct, bandUncertaintyPct}) => ({
 		date,
 		pct: bandPct,
@@ -41,7 +47,7 @@ function bandPicture({place, radiusMm, points: all}: RadiusHistory, {bandGoodPct
 }
 
 /** Pull and hold band at every radius of the newest check, over all checks that can be compared with it. */
-export const historyPictures = (checks: readonly PastCheck[], limits: Limits): Shown[] =>
+export const historyPictures = (checks: readonly PastCheck[], limits: VerdictLimits): Shown[] =>
 	historiesOf(checks)
 		.filter(({points}) => points.length >= leastPoints)
 		.flatMap((history) => [pullPicture(history, limits), bandPicture(history, limits)]);

@@ -4,9 +4,9 @@ import limits from '../../../shared/limits.json' with {type: 'json'};
 import type {PastCheck, PastProbe} from '../../check/past-check.js';
 import {isSeasonTold} from '../../measures/season.js';
 import {isTrend, trendOf} from '../../measures/trend.js';
-import {placeLabel} from '../../procedure/places.js';
 import {obstaclesOf, probeAt, stretchOf} from '../../results/years/comparison.js';
 import {words} from '../../words/index.js';
+import {placeLabel} from '../../words/step-text.js';
 import {line, type Shown} from '../shown-lines.js';
 
 const daysInYear = 365.25;

@@ -1,7 +1,6 @@
 import type {Check} from '../../check/check.js';
-import {bandsPicture, lastBands} from '../../pages/band-rows.js';
+import {bandsShown, lastBands} from '../../pages/band-rows.js';
 import {earlierRows} from '../../pages/before-and-after.js';
-import {practiceNotice} from '../../pages/practice-words.js';
 import {isDeckReady, voidLines} from '../../pages/record-lines.js';
 import {inWords} from '../../pages/shown-lines.js';
 import {overriddenIn} from '../../pages/verdict-lines.js';
@@ -15,7 +14,7 @@ const {captions, deck, overridden, verdict} = words.reports;
 
 /** A practice check says so before anything else. */
 export const practiceNotices = ({record}: CheckSource): ReportBlock[] =>
-	record.check.practice ? [notice(practiceNotice, 'bad')] : [];
+	record.check.practice ? [notice(words.beside.practice.notice, 'bad')] : [];
 
 /** A check that is void says so before anything else; one that was void and counts again says that. */
 export const voidNotices = ({voids: {voided, formerVoids = []} = {}}: CheckSource): ReportBlock[] => [
@@ -40,7 +39,7 @@ export const deckNotice = ({record, putBackAt}: CheckSource): ReportBlock[] =>
 /** The hold bands beside those of the series before and of the last check, with how surely their middles are known. */
 export function bandsBlock({record: {check}, history}: CheckSource, probe: readonly RadiusFigures[]): ReportBlock[] {
 	const measured = probe.filter(isMeasured);
-	const pictures = bandsPicture(probe, check.limits, [...earlierRows(check), ...lastBands(history)]);
+	const pictures = bandsShown(probe, check.limits, [...earlierRows(check), ...lastBands(history)]);
 	return pictures.flatMap((shown): ReportBlock[] => {
 		if (shown.kind !== 'bands') return [];
 		const rows = shown.rows.map((row, index) => ({...row, pullUncertaintyPct: measured[index]?.pullUncertaintyPct}));

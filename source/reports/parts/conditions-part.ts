@@ -7,6 +7,7 @@ import {tickStates} from '../../procedure/ticks.js';
 import {carriedMn} from '../../procedure/weighing.js';
 import {seriesThatCounts} from '../../results/document-of-check.js';
 import {words} from '../../words/index.js';
+import {tickText, titleOf} from '../../words/step-text.js';
 import {around, type ReportBlock, type Section, type TableCell, typed} from '../report.js';
 
 const {conditions, sections} = words.reports;
@@ -42,15 +43,15 @@ export function conditionsPart(check: Check): Section {
 }
 
 function answerRows(step: Step, facts: Facts, answers: Readonly<Record<string, Answer>>): Fact[] {
-	const {id, title, input} = step;
+	const {id, input} = step;
 	const answer = answers[id];
 	if (!answer || answer.typed === '' || ['profile', 'still', 'rounds', 'verdict', 'bias-result'].includes(input.kind))
 		return [];
 	if (takes(step, 'ticks'))
-		return tickStates(step, facts).map(({line, mark}) => [line.text, conditions.ticked[mark ?? 'open']]);
+		return tickStates(step, facts).map(({line, mark}) => [tickText(step.id, line), conditions.ticked[mark ?? 'open']]);
 	return [
 		[
-			title,
+			titleOf(id),
 			answer.override ? around(answer.typed, (text) => conditions.overridden({answer: text})) : typed(answer.typed),
 		],
 	];

@@ -3,6 +3,7 @@ import {progressOf, type StepState} from '../../check/progress.js';
 import {isDeckReady, outcomeText} from '../../pages/record-lines.js';
 import {words} from '../../words/index.js';
 import {reasonText} from '../../words/says.js';
+import {titleOf} from '../../words/step-text.js';
 import type {CheckSource} from '../check-source.js';
 import {around, type Section, sentenceBlock, type TableCell, typed} from '../report.js';
 
@@ -14,7 +15,7 @@ export function deckPart({record, putBackAt}: CheckSource): Section {
 	const {visible, stateOf} = progressOf(check);
 	const facts = visible
 		.filter(({stage}) => stage === 'back')
-		.map((step): readonly [string, TableCell] => [step.title, stateText(stateOf(step), check.answers[step.id])]);
+		.map((step): readonly [string, TableCell] => [titleOf(step.id), stateText(stateOf(step), check.answers[step.id])]);
 	const isReady = isDeckReady(record, putBackAt);
 	return {
 		title: sections.deck,

@@ -1,8 +1,9 @@
 import type {Check, Round, Series} from '../../check/check.js';
 import {nameOfTrial, trialsOf} from '../../check/trials.js';
-import {offPlaces, onPlaces, placeLabel} from '../../procedure/places.js';
+import {offPlaces, onPlaces} from '../../procedure/places.js';
 import {words} from '../../words/index.js';
 import {becauseText, reasonText} from '../../words/says.js';
+import {placeLabel} from '../../words/step-text.js';
 import {around, type Phrase, type ReportBlock, type Section, type TableCell, tableBlock, typed} from '../report.js';
 
 const {captions, columns, readings, sections} = words.reports;

@@ -1,17 +1,17 @@
 import type {Check} from '../../check/check.js';
 import {factsOfSeries} from '../../check/progress.js';
-import {zeroText} from '../../pages/zero-text.js';
-import {biasDeviceOf, hasBias} from '../../procedure/bias-devices.js';
+import {zeroText} from '../../pages/on-gauge.js';
+import {biasDeviceId, hasBias} from '../../procedure/bias-devices.js';
 import type {Facts} from '../../procedure/facts.js';
 import {closingOf} from '../../procedure/hold-limits.js';
 import {stepById} from '../../procedure/index.js';
-import {placeLabel} from '../../procedure/places.js';
 import {takes} from '../../procedure/step.js';
 import {tickStates} from '../../procedure/ticks.js';
 import {seriesThatCounts} from '../../results/document-of-check.js';
 import type {Figures} from '../../results/figures-types.js';
 import {words} from '../../words/index.js';
 import {becauseText} from '../../words/says.js';
+import {optionLabel, placeLabel, tickText} from '../../words/step-text.js';
 import {around, type ReportBlock, type Section, sentenceBlock, type TableCell, tableBlock} from '../report.js';
 
 const {captions, ruledOut, sections} = words.reports;
@@ -64,7 +64,9 @@ function levelCause({level: found, probe}: Figures): Cause {
 
 function biasCause(facts: Facts): Cause {
 	if (!hasBias(facts)) return {name: causes.bias, state: 'none', by: ruledOut.noBias};
-	const {label: device, mistake} = biasDeviceOf(facts);
+	const id = biasDeviceId(facts);
+	const device = optionLabel('arm-bias-device', id);
+	const {mistake} = words.biasDevices[id];
 	const isOff = facts.yes('bias-off');
 	return cause(causes.bias, isOff, isOff ? ruledOut.biasOff({device, mistake}) : ruledOut.biasOn({device}));
 }
@@ -79,7 +81,8 @@ function dampingCause(facts: Facts): Cause {
 function ticked(facts: Facts): Cause[] {
 	const wires = stepById('wires');
 	if (!wires || !takes(wires, 'ticks')) return [];
-	return tickStates(wires, facts).map(({line: {id, text: line}, mark}) => {
+	return tickStates(wires, facts).map(({line: id, mark}) => {
+		const line = tickText('wires', id);
 		const said = {yes: ruledOut.lineYes, no: ruledOut.lineNo, open: ruledOut.lineOpen}[mark ?? 'open'];
 		return cause(ruledOut.lines[id] ?? line, mark === 'yes', said({line}));
 	});

@@ -1,5 +1,5 @@
 import {radiusTable} from '../../pages/radius-lines.js';
-import {figuresSoFar, headline, notMeasured, noVerdictLines, zeroLine} from '../../pages/verdict-lines.js';
+import {figuresSoFar, notMeasured, noVerdictLines, zeroLine} from '../../pages/verdict-lines.js';
 import type {AtWorst, Figures, RadiusFigures, Verdict} from '../../results/figures-types.js';
 import {dayText} from '../../words/dates.js';
 import {words} from '../../words/index.js';
@@ -34,7 +34,7 @@ export function verdictPart(source: CheckSource): Section {
 
 const verdictBlock = (figures: Figures): ReportBlock => ({
 	kind: 'verdict',
-	phrase: headline(figures),
+	phrase: words.pages.verdict.headline(figures),
 	verdict: figures.verdict,
 	atWorst: figures.atWorst,
 });

@@ -1,10 +1,10 @@
 import type {PastCheck, PastProbe} from '../../check/past-check.js';
 import {yearsOf} from '../../pages/years/years-lines.js';
-import {placeLabel} from '../../procedure/places.js';
 import type {AtWorst} from '../../results/figures-types.js';
 import {formatIn} from '../../units.js';
 import {dayText} from '../../words/dates.js';
 import {words} from '../../words/index.js';
+import {placeLabel} from '../../words/step-text.js';
 import {sideForce, span} from '../../words/wording.js';
 import {blocksOfShown} from '../blocks-of-shown.js';
 import type {CheckSource} from '../check-source.js';

@@ -3,6 +3,7 @@ import TextInput from 'ink-text-input';
 import {type ReactNode, useLayoutEffect, useRef, useState} from 'react';
 import type {Prompt} from '../../check/prompt.js';
 import {printable} from '../../terminal/printable.js';
+import {words} from '../../words/index.js';
 import {useLook, written} from '../look.js';
 import {useCursorKeys} from './use-cursor-keys.js';
 
@@ -19,10 +20,9 @@ type FieldProps = {
 };
 
 function hintFor({initial, mayBeEmpty, waysOut, given}: FieldPrompt): string {
-	if (waysOut) return 'type it anew · Enter: other ways out';
-	const none = mayBeEmpty ? ' · - for none' : '';
+	if (waysOut) return words.faces.field.waysOut;
 	if (initial === '') return '';
-	return given ? `Enter keeps ${printable(initial, 40)}${none}` : `Enter takes ${printable(initial, 40)}${none}`;
+	return words.faces.field[given ? 'keeps' : 'takes']({text: printable(initial, 40), mayBeEmpty});
 }
 
 /** A line to type in. A line end that comes in the middle of a burst submits as Enter does. */

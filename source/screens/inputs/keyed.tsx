@@ -1,5 +1,7 @@
 import {useInput} from 'ink';
 import type {ReactNode} from 'react';
+import type {Prompt} from '../../check/prompt.js';
+import {words} from '../../words/index.js';
 import {textRows} from '../body.js';
 import {Rows} from '../frame.js';
 import {useLook} from '../look.js';
@@ -18,3 +20,22 @@ export const Keyed = ({lines, width, keys}: KeyedProps): ReactNode => {
 	useInput((input) => keys[input.toLowerCase()]?.());
 	return <Rows rows={lines.flatMap((line) => textRows(line, width, look, 'strong'))} />;
 };
+
+/** What a control that knows single keys says, line by line; the layout counts these lines, the control draws them. */
+export function keyedLines(prompt: Prompt): readonly string[] {
+	switch (prompt.kind) {
+		case 'yes-no':
+			return [words.faces.yesNo(prompt)];
+		case 'side':
+			return prompt.options.map(words.faces.side);
+		case 'still':
+			return [
+				words.faces.allStill,
+				...prompt.items.map((item, index) => words.faces.noLonger({number: index + 1, item})),
+			];
+		case 'field':
+		case 'choice':
+		case 'none':
+			return [];
+	}
+}

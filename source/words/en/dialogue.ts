@@ -1,29 +1,35 @@
 import type {BecauseValues, LabelValues, NoticeValues, QuestionValues, RefusalValues} from '../../check/says.js';
-import {stepById} from '../../procedure/index.js';
-import {placeLabel} from '../../procedure/places.js';
+import type {StepId} from '../../procedure/step-ids.js';
 import type {Sentences} from '../../said.js';
+import {found} from '../speaker.js';
+import {entries} from './entries.js';
+import {options} from './options.js';
 import {ways} from './problems.js';
 import {reasons} from './reasons.js';
+import {refusals as typedRefusals} from './refusals.js';
+import {steps} from './steps/index.js';
 
-const titleOf = (id: string): string => stepById(id)?.title ?? id;
+const titled = (step: StepId): string => found(steps, step)?.title ?? step;
+
 const again = 'Type it again, or go back (Esc) to the other limit.';
 
 /** Why a series was closed. */
 const because: Sentences<BecauseValues> = {
 	'as-said': ({sentence}) => sentence,
-	'answer-changed': ({step}) => `changed: ${titleOf(step)}`,
+	'answer-changed': ({step}) => `changed: ${titled(step)}`,
 	'other-profile': () => 'another profile',
 	'asked-anew': () => 'to be asked anew',
 	'put-back-between': () => 'the deck was being put back in between',
-	'changed-while-left': ({what}) => `changed while the check was left: ${what}`,
-	remedy: ({label}) => `remedy: ${label}`,
+	'changed-while-left': ({item}) => `changed while the check was left: ${found(entries.inDoubt, item) ?? item}`,
+	remedy: ({remedy}) => `remedy: ${found(entries.remedies, remedy) ?? remedy}`,
 	'closing-off': () => 'the closing round was off',
 	'put-right-by-hand': () => 'the deck was put right by hand',
 };
 
 /** Why an entry was not taken. */
 const refusals: Sentences<RefusalValues> = {
-	'not-read': ({sentence}) => sentence,
+	...typedRefusals,
+	'as-told': ({sentence}) => sentence,
 	'time-passed': () => 'Some time has passed, so your last entry was not taken: first this.',
 	'doubts-first': () => 'Some time had passed: first what may have changed, then the readings.',
 	'bias-off-first': () => 'The bias is on: switch it off first, then the arm itself can be probed again.',
@@ -37,7 +43,8 @@ const refusals: Sentences<RefusalValues> = {
 		`The outer limit cannot lie inward of the inner one (${other}): the pushes may be swapped. ${again}`,
 	'crossed-signs': ({other}) =>
 		`The outer limit cannot lie inward of the inner one (${other}): the limits may be swapped, or a sign is wrong. ${again}`,
-	'press-side': ({plus, minus}) => `Press ${plus} or ${minus}.`,
+	'press-side': ({plus, minus}) =>
+		`Press ${entries.sides[plus].word.charAt(0)} or ${entries.sides[minus].word.charAt(0)}.`,
 	'one-round-at-least': () => 'One complete round at least is needed to go on.',
 	'outer-limit-lacks': () => 'This round still lacks its outer limit: type it, or take the last reading back.',
 	'press-yes-or-no': () => 'Press y for yes or n for not yet.',
@@ -46,12 +53,12 @@ const refusals: Sentences<RefusalValues> = {
 	'few-words': () => 'Type the reason in a few words, at most 80 letters.',
 	'no-reading-yet': () => 'There is no reading in this series yet.',
 	'comes-first': ({step, first}) =>
-		`'${titleOf(step)}' cannot be asked yet: '${first === undefined ? '' : titleOf(first)}' comes first.`,
+		`'${titled(step)}' cannot be asked yet: '${first === undefined ? '' : titled(first)}' comes first.`,
 };
 
 /** What happened with an entry and is not to be seen otherwise. */
 const notices: Sentences<NoticeValues> = {
-	'does-not-pass-any-more': ({step}) => `With the answer to '${titleOf(step)}' this does not pass any more:`,
+	'does-not-pass-any-more': ({step}) => `With the answer to '${titled(step)}' this does not pass any more:`,
 	'setting-kept': ({number}) =>
 		`The readings so far are kept as bias setting ${number}; those that come are of the next one.`,
 	'series-kept': ({number, because: why}) =>
@@ -91,16 +98,21 @@ const labels: Sentences<LabelValues> = {
 	'keep-setting': () => 'keep this setting',
 	'round-or-correction': () => 'one more round, or a correction',
 	round: ({place, number, innerLimit, outerLimit = ''}) =>
-		`${placeLabel(place)}${place === 'extra' ? ' radius' : ''}, round ${number}: ${innerLimit} / ${outerLimit}`,
+		`${entries.places[place]}${place === 'extra' ? ' radius' : ''}, round ${number}: ${innerLimit} / ${outerLimit}`,
 	'carry-on': () => 'carry on with the check after all',
 	stop: () => 'stop here and put the deck back',
 	'fewer-rounds': () => 'go on with the rounds there are',
-	listed: ({state, title}) => `[${marks[state]}] ${title}`,
+	option: ({step, option}) => found(found<Readonly<Record<string, string>>>(options, step) ?? {}, option) ?? option,
+	side: ({side}) => entries.sides[side].label,
+	remedy: ({remedy}) => entries.remedies[remedy],
+	'in-doubt': ({item}) => entries.inDoubt[item],
+	stage: ({stage, state}) => `[${marks[state]}] ${entries.stages[stage]}`,
+	step: ({step, state}) => `[${marks[state]}] ${titled(step)}`,
 	'new-profile': () => 'enter a new one',
 };
 
 const questions: Sentences<QuestionValues> = {
-	named: ({name}) => name,
+	tick: ({list, line}) => found(entries.ticks[list], line) ?? line,
 	'all-still-so': () => 'All still so?',
 };
 

@@ -1,2 +1,101 @@
-/** What is answered to typed text, and the names of what can be chosen. */
-export const entries = {};
+import type {OffPlace, OnPlace} from '../../procedure/places.js';
+import type {RemedyId} from '../../procedure/remedies.js';
+import type {SideWord, StageId} from '../../procedure/step.js';
+import type {IdOf, TickLine} from '../../procedure/step-ids.js';
+import type {DoubtItemId} from '../../procedure/steps-still.js';
+
+/** The stages of a check. */
+const stages: Readonly<Record<StageId, string>> = {
+	resume: 'Welcome back',
+	safe: 'Make safe',
+	arm: 'Arm',
+	cartridge: 'Cartridge',
+	tools: 'Gauge and tools',
+	room: 'Room',
+	mat: 'Mat',
+	level: 'Level',
+	damping: 'Damping',
+	bias: 'Bias off',
+	wires: 'Wires, screws, draught',
+	force: 'Guard and tracking force',
+	clearance: 'Clearance',
+	probe: 'Probe',
+	verdict: 'Verdict',
+	'bias-on': 'Bias on',
+	back: 'Put back',
+	next: 'Next check',
+};
+
+/** Where rounds are taken; 'other' is the third place as documents call it. */
+const places: Readonly<Record<OffPlace | OnPlace | 'other', string>> = {
+	inner: 'inner',
+	outer: 'outer',
+	extra: 'third',
+	other: 'third',
+	closing: 'closing',
+	'bias-outer': 'bias on, outer',
+	'bias-middle': 'bias on, middle',
+	'bias-inner': 'bias on, inner',
+};
+
+/** The lines of the lists that are ticked. */
+const ticks: {readonly [Id in IdOf<'ticks'>]: Readonly<Record<TickLine<Id>, string>>} = {
+	safe: {
+		amplifier: 'Amplifier muted or off',
+		platter: 'Platter stopped, kept from creeping',
+		mains: 'Mains unplugged, or nothing will be opened',
+		rest: 'Arm in its rest, guard at hand',
+	},
+	wires: {
+		upright: 'Seen from the front the arm stands upright (unipivot)',
+		leads: 'Leads lie as always, nothing touches the arm',
+		lifter: 'Lifter down and clear of the tube',
+		rest: 'Rest and its clip are clear',
+		screws: 'Headshell and cartridge screws tight',
+		air: 'Lid, fan and heating off: no draught',
+		static: 'No static on mat or hands',
+	},
+};
+
+/** The two sides of a reading: the word that names each, and what it means. */
+const sides: Readonly<Record<SideWord, {readonly word: string; readonly label: string}>> = {
+	out: {word: 'out', label: 'the arm pushes out, toward the rim'},
+	in: {word: 'in', label: 'the arm pushes in, toward the spindle'},
+	right: {word: 'right', label: 'the right side is higher'},
+	left: {word: 'left', label: 'the left side is higher'},
+	back: {word: 'back', label: 'the back is higher'},
+	front: {word: 'front', label: 'the front is higher'},
+	plus: {word: 'plus', label: "on the gauge's plus side"},
+	minus: {word: 'minus', label: "on the gauge's minus side"},
+};
+
+/** What may have changed while a check was left. */
+const inDoubt: Readonly<Record<DoubtItemId, string>> = {
+	arm: 'arm: lengths, wires, bias device, probe radii',
+	cartridge: 'cartridge, its guard and tracking force',
+	tools: 'gauge, scale and level',
+	mat: 'mat as before',
+	guard: 'guard as before',
+	damping: 'damper free of the arm',
+	'bias-off': 'bias off',
+	wires: 'wires free, nothing touches',
+	height: 'height unchanged',
+	'bias-set': 'bias device as set',
+	level: 'level',
+	force: 'tracking force',
+	room: 'room temperature',
+};
+
+/** What can be tried at the bench at once. */
+const remedies: Readonly<Record<RemedyId, string>> = {
+	level: 'level the armboard',
+	leads: 'dress the leads anew',
+	bias: 'look at the bias device again',
+	damping: 'look at the damping again',
+	force: 'set and weigh the tracking force again',
+	height: 'set the height anew',
+	again: 'touch nothing, only probe again',
+};
+
+/** What is called how, by id. */
+export const entries = {stages, places, ticks, sides, inDoubt, remedies};

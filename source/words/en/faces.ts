@@ -1,2 +1,167 @@
-/** What the full screens and the plain lines say by themselves. */
-export const faces = {};
+import {readingText} from '../numbers.js';
+
+type Because = {readonly because: string};
+
+/** What keys do, for the foot of a screen. */
+const hints = {
+	accept: 'Enter accept',
+	choose: 'digit or Enter',
+	yes: 'y yes',
+	no: 'n no',
+	notYet: 'n not yet',
+	still: 'y all so · number of what is not',
+	settle: 'Space settle',
+	side: 'one key answers',
+	close: 'other keys close',
+	pages: '← → pages',
+	why: '? why',
+	steps: 'Tab steps, stop',
+	leave: 'Ctrl+C leave',
+};
+
+/** Where Esc leads beside a check. */
+const escapes = {
+	back: 'Esc back',
+	leave: 'Esc leave',
+	'first-screen': 'Esc first screen',
+	'real-checks': 'Esc real checks',
+	'another-arm': 'Esc another arm',
+};
+
+/** How characters beyond ASCII are written where the terminal has no more. */
+const spellings = {
+	'°': ' deg',
+	'′': ' min',
+	'±': '+/-',
+	µ: 'u',
+	μ: 'u',
+	'·': '-',
+	'…': '...',
+	'—': '-',
+	'–': '-',
+	'−': '-',
+	'×': 'x',
+	'\u00a0': ' ',
+	'← →': 'Left, Right',
+	'←': 'Left',
+	'→': 'Right',
+};
+
+type Reading = {readonly readingPct: number; readonly stepPct: number};
+type AtRadius = {readonly gaugeRadiusMm: number};
+const gaugeAt = ({gaugeRadiusMm}: AtRadius): string => `gauge at ${Number(gaugeRadiusMm.toFixed(1))} mm`;
+
+/** What stands beside and under an arm that can be nudged. */
+const gaugedArm = {
+	shows: ({readingPct, stepPct}: Reading) => `the gauge shows ${readingText(readingPct, stepPct)} %`,
+	pivot: 'pivot',
+	spindle: 'spindle',
+	stylus: 'stylus',
+	gauge: gaugeAt,
+	/** One mark for both, told in two lines. */
+	stylusOnGauge: (at: AtRadius) => ['stylus on the', gaugeAt(at)],
+	front: 'front: you stand here',
+};
+
+type Columns = {readonly columns: number; readonly rows: number};
+type Refused = Because & {readonly answer: string};
+
+/** Lines in, lines out. */
+const plain = {
+	commands: ({commands}: {readonly commands: string}) => `Answer line by line. Commands: ${commands}.`,
+	noCommand: ({typed, commands}: {readonly typed: string; readonly commands: string}) =>
+		`'${typed}' is no command; commands are ${commands}.`,
+	question: ({number, arm, stage, progress, title}: Question) =>
+		`Question ${number}. ${arm}, ${stage}, ${progress}. ${/[.?]$/.test(title) ? title : `${title}.`}`,
+	unit: ({unit}: {readonly unit: string}) => `Unit if none is typed: ${unit}`,
+	typeAnew: 'Type it anew, or an empty line for other ways out.',
+	keeps: ({text}: {readonly text: string}) => `Empty line keeps: ${text}`,
+	takes: ({text}: {readonly text: string}) => `Empty line takes: ${text}`,
+	forNone: '- for none.',
+	option: ({number, label}: {readonly number: number; readonly label: string}) => `  ${number}. ${label}`,
+	yesNo: ({question}: {readonly question: string | undefined}) =>
+		question ? `${question.replace(/[.?]$/, '')}? Answer y or n.` : 'Answer y or n.',
+	noLonger: ({number, item}: {readonly number: number; readonly item: string}) => `  ${number}. no longer so: ${item}`,
+	still: 'Answer y if all is still so, or a number.',
+	side: ({keys, label}: {readonly keys: readonly string[]; readonly label: string}) =>
+		`  ${keys.join(' or ')}: ${label}`,
+	wanted: {
+		number: ({last}: {readonly last: number}) => `Answer with a number from 1 to ${last}.`,
+		yesNo: 'Answer y or n.',
+		still: 'Answer y if all is still so, or the number of what is not.',
+		side: ({keys}: {readonly keys: readonly string[]}) => `Answer ${keys.join(' or ')}.`,
+		nothing: 'Nothing more is asked.',
+	},
+	nothingByHand: 'Nothing is offered here that hands could do.',
+	/** An answer from a pipe that was not taken. */
+	refused: ({number, title, answer, because}: Refused & {readonly number: number; readonly title: string}) =>
+		`Question ${number}, ${title}, answer '${answer}': ${because}`,
+	refusedChoice: ({title, answer, because}: Refused & {readonly title: string}) => `${title} '${answer}': ${because}`,
+	refusedOn: ({title, because}: Because & {readonly title: string}) => `${title}: ${because}`,
+	/** It came after a number that did not pass. */
+	unmended: ({answer, problem}: {readonly answer: string; readonly problem: string | undefined}) =>
+		`'${answer}' was not taken: ${problem ?? 'The number before did not pass.'} An empty line shows the ways out.`,
+	notSavedAgain: ({because}: Because) => `NOT SAVED: ${because} Give the answer again.`,
+	notFiledAgain: ({because}: Because) => `NOT SAVED: ${because} An empty line tries again.`,
+};
+
+type Question = {
+	readonly number: number;
+	readonly arm: string;
+	readonly stage: string;
+	readonly progress: string;
+	readonly title: string;
+};
+
+/** What both faces say beside the pages, the full screens alone, and the plain lines alone. */
+export const faces = {
+	notSaved: ({because}: Because) => `NOT SAVED: ${because}`,
+	why: ({why, mistake}: {readonly why: string; readonly mistake: string}) => `${why} The usual mistake: ${mistake}`,
+	mistake: ({mistake}: {readonly mistake: string}) => `The usual mistake: ${mistake}`,
+	nudge: {
+		keys: '← in, → out: nudge it · fine: , in . out · then type what the gauge showed',
+		lines:
+			'Nudge it with a line of < in, > out, fine: , in . out (as many as you like); then type what the gauge showed.',
+	},
+	hints,
+	escapes,
+	spellings,
+	gaugedArm,
+	/** Said where the screen is read aloud. */
+	spokenMarks: {warn: 'Note: ', bad: 'Problem: '},
+	tooSmall: ({columns, rows, least}: Columns & {readonly least: Columns}) =>
+		`This window (${columns} × ${rows}) is too small: make it at least ${least.columns} × ${least.rows}, or start with --plain.`,
+	pasteCut: 'That was too much to paste; the end of it was left out.',
+	/** Which page of a body is shown, and the keys that turn it. */
+	page: ({page, of, byArrows}: {readonly page: number; readonly of: number; readonly byArrows: boolean}) =>
+		`page ${page} of ${of}: ${byArrows ? '← →' : 'PgDn, PgUp'}`,
+	moreOptions: 'more …',
+	yesNo: ({question = ''}: {readonly question?: string | undefined}) => `${question} y / n`.trim(),
+	side: ({keys, label}: {readonly keys: readonly string[]; readonly label: string}) => `${keys.join(' or ')}  ${label}`,
+	allStill: 'y  all still so',
+	noLonger: ({number, item}: {readonly number: number; readonly item: string}) => `${number}  no longer so: ${item}`,
+	field: {
+		waysOut: 'type it anew · Enter: other ways out',
+		keeps: ({text, mayBeEmpty}: Offered) => `Enter keeps ${text}${mayBeEmpty ? ' · - for none' : ''}`,
+		takes: ({text, mayBeEmpty}: Offered) => `Enter takes ${text}${mayBeEmpty ? ' · - for none' : ''}`,
+	},
+	/** An answer that is not on the disk, or a check that could not be filed. */
+	unsaved: {
+		answer: {
+			title: 'NOT SAVED',
+			whatIsSaved: 'Your answer is still here. Everything before it is saved.',
+			keys: 'Enter try again · Esc drop this answer · Ctrl+C leave',
+		},
+		filing: {
+			title: 'NOT FILED YET',
+			whatIsSaved: 'All answers are saved; only the check could not be put away. It is filed when you go on with it.',
+			keys: 'Enter try again · Esc first screen · Ctrl+C leave',
+		},
+	},
+	settled: 'Settled: read the gauge now.',
+	keepStill: ({seconds}: {readonly seconds: number}) => `Keep still: ${seconds} s`,
+	keepStillBar: ({bar, seconds}: {readonly bar: string; readonly seconds: number}) => `Keep still ${bar} ${seconds} s`,
+	plain,
+};
+
+type Offered = {readonly text: string; readonly mayBeEmpty: boolean};

@@ -10,6 +10,7 @@ import {dayText} from '../dates.js';
 import {inUnit, listed, mm, percent, plainNumber, plural, rounded, stepDecimals} from '../numbers.js';
 import {speaker} from '../speaker.js';
 import {problems, ways} from './problems.js';
+import {refusals} from './refusals.js';
 
 const nextCheck: Sentences<NextCheckValues> = {
 	'to-put-right': () => 'Check again after it was put right; the reminder comes in a month (default of this program).',
@@ -28,7 +29,7 @@ const kinds = {arm: 'arm', cartridge: 'cartridge', tools: 'set of tools'};
 const profileRefused: Sentences<ProfileRefusals> = {
 	gone: () => 'That profile is no longer on file; look at the list again.',
 	'no-name': () => 'Type a name.',
-	'not-read': ({sentence}) => sentence,
+	'not-read': ({refusal}) => speaker(refusals)(refusal),
 	'name-taken': ({kind, name}) =>
 		`There is another ${kinds[kind]} called "${name}"; choose another name, so that the two stay apart.`,
 	'name-was-taken': ({kind, name, today}) =>

@@ -1,10 +1,10 @@
-import type {BiasDevice} from '../../../procedure/bias-devices.js';
+import type {SetBy} from '../../../procedure/bias-devices.js';
 import type {BiasFitFigures} from '../../../results/figures-types.js';
 import {inUnit, listed, percent, plainNumber, rounded} from '../../numbers.js';
 
 type BestSetting = {
 	readonly fit: BiasFitFigures;
-	readonly setBy: BiasDevice['setBy'];
+	readonly setBy: SetBy;
 	/** What hangs on it now, where that is known. */
 	readonly weightG: number | undefined;
 	/** The most that was looked at, where even that is too weak. */

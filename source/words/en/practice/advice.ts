@@ -1,13 +1,13 @@
 import type {ReadingNote} from '../../../check/practice-notes.js';
 import type {Place} from '../../../procedure/step.js';
 import {percent, withSign} from '../../numbers.js';
-import {places} from '../places.js';
+import {entries} from '../entries.js';
 
 /** A reading of the gauge by where and when it was taken. */
 type Named = Pick<ReadingNote, 'which' | 'index' | 'isTurned'> & {readonly place: Place};
 
 const where: Readonly<Record<Place, string>> = {
-	...places,
+	...entries.places,
 	inner: 'inner radius',
 	outer: 'outer radius',
 	extra: 'third radius',

@@ -1,8 +1,8 @@
 import type {LessonId} from '../../../practice/arms.js';
 import type {PlaceName} from '../../../results/document-schema.js';
 import {mm, percent, plainNumber, span} from '../../numbers.js';
+import {entries} from '../entries.js';
 import {forceWithWay, sideForce} from '../figures.js';
-import {places} from '../places.js';
 import {arms} from './arms.js';
 
 type Hidden = {readonly pct: number};
@@ -49,12 +49,12 @@ export const truth = {
 	head: ['', 'found', 'hidden', 'within ±'],
 	offScale: 'off scale',
 	pull: {
-		name: ({place, radiusMm}: Where) => `${places[place]} ${mm(radiusMm)}, side pull`,
+		name: ({place, radiusMm}: Where) => `${entries.places[place]} ${mm(radiusMm)}, side pull`,
 		found: ({pct, uncertaintyPct}: Stated) => sideForce(pct, uncertaintyPct),
 		hidden: ({pct}: Hidden) => forceWithWay(pct, '%', 1),
 	},
 	band: {
-		name: ({place, radiusMm}: Where) => `${places[place]} ${mm(radiusMm)}, hold band`,
+		name: ({place, radiusMm}: Where) => `${entries.places[place]} ${mm(radiusMm)}, hold band`,
 		found: ({pct, uncertaintyPct}: Stated) => span(pct, uncertaintyPct),
 		hidden: ({pct}: Hidden) => percent(pct, 1),
 	},
@@ -67,7 +67,7 @@ export const truth = {
 		`${name}: found ${found}, hidden ${hidden}${within(isWithin, ', within the ±', ', outside the ±')}.`,
 	isWithin: ({isWithin}: Pick<Compared, 'isWithin'>) => within(isWithin, 'yes', 'no'),
 	madeOf: ({place, wirePct, tiltPct, biasPct}: MadeOf) =>
-		`The hidden pull at the ${places[place]} radius: wires ${forceWithWay(wirePct, '%', 1)}, tilt ${forceWithWay(tiltPct, '%', 1)}${biasPct === 0 ? '' : `, bias ${forceWithWay(biasPct, '%', 1)}`}.`,
+		`The hidden pull at the ${entries.places[place]} radius: wires ${forceWithWay(wirePct, '%', 1)}, tilt ${forceWithWay(tiltPct, '%', 1)}${biasPct === 0 ? '' : `, bias ${forceWithWay(biasPct, '%', 1)}`}.`,
 	outside:
 		'A hidden value lies outside its ± once in twenty times by chance; oftener where the advice below was not kept.',
 };

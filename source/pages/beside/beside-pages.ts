@@ -1,0 +1,43 @@
+import type {Workbench} from '../../workbench.js';
+import {type HomePlace, homeAt} from './home.js';
+import type {FaceRoom, Pages, Stop} from './page.js';
+import {type PastCheckPlace, pastCheckAt} from './past-check.js';
+import {type PastListPlace, pastListAt} from './past-list.js';
+import {type ProfilePlace, profilesAt} from './profiles.js';
+import {type SettingPlace, settingsAt} from './settings.js';
+
+/** Which page beside a check is shown. */
+export type BesidePlace = HomePlace | PastListPlace | PastCheckPlace | ProfilePlace | SettingPlace;
+
+/** All pages beside real checks, the same for both faces. */
+export const besidePages = (workbench: Workbench, room: FaceRoom): Pages<BesidePlace> => ({
+	start: {at: 'home'},
+	at: (place) => stopAt(workbench, room, place),
+	filed: (record) => ({at: 'filed', record}),
+	failed: (notice) => ({at: 'home', notice}),
+});
+
+function stopAt(workbench: Workbench, room: FaceRoom, place: BesidePlace): Stop<BesidePlace> {
+	switch (place.at) {
+		case 'home':
+		case 'check-open':
+		case 'filed':
+			return homeAt(workbench, place);
+		case 'past':
+			return pastListAt(workbench, room, place);
+		case 'past-check':
+		case 'void-reason':
+		case 'void-typed':
+		case 'void-confirm':
+			return pastCheckAt(workbench, place);
+		case 'profiles':
+		case 'profile':
+		case 'rename':
+		case 'answers':
+		case 'answer':
+			return profilesAt(workbench, place);
+		case 'settings':
+		case 'setting':
+			return settingsAt(workbench, place);
+	}
+}

@@ -1,0 +1,86 @@
+import type {PastCheck, PastProbe} from '../../check/past-check.js';
+import {words} from '../../words/index.js';
+import type {Workbench} from '../../workbench.js';
+import {line} from '../shown-lines.js';
+import type {BesidePlace} from './beside-pages.js';
+import {back, type FaceRoom, go, type Stop} from './page.js';
+
+/** The list of past checks, newest first, from the one at `offset` on. */
+export type PastListPlace = {readonly at: 'past'; readonly offset: number};
+
+const say = words.beside.past;
+
+export function pastListAt(
+	{archive}: Workbench,
+	{listRows, columns, hasKeys}: FaceRoom,
+	place: PastListPlace,
+): Stop<BesidePlace> {
+	const {offset} = place;
+	const {total, rows, notices} = archive.past({offset, limit: listRows});
+	const labels = pastLabels(rows, columns);
+	const checks = rows.map(({id}, index) => ({id, label: labels[index] ?? id}));
+	const older = offset + listRows < total ? [{id: 'older', label: say.older}] : [];
+	const last = Math.min(total, offset + listRows);
+	const toHome = go({at: 'home'} as const);
+	const turnedTo = (to: number) => go({...place, offset: to >= 0 && to < total ? to : offset});
+	return {
+		page: {
+			title: say.title,
+			shown: [
+				line(total === 0 ? say.none : say.span({first: offset + 1, last, total, hasKeys})),
+				...notices.map((text) => line(text, 'warn')),
+			],
+			prompt: {kind: 'choice', options: hasKeys ? checks : [...checks, ...older, back]},
+			turns: hasKeys,
+		},
+		turn: (entry) => {
+			if (entry === back.id) return toHome;
+			if (entry === 'older') return turnedTo(offset + listRows);
+			if (entry === 'newer') return turnedTo(offset - listRows);
+			return go({at: 'past-check', id: entry, offset});
+		},
+		back: toHome,
+	};
+}
+
+/** Past checks, each in a line; a long name is broken, not cut, for two arms may differ at its end. */
+function pastLabels(rows: readonly PastCheck[], columns: number): readonly string[] {
+	const whenOf = whenIn(rows);
+	const widest = Math.max(0, ...rows.map((past) => whenOf(past).length));
+	return rows.map((past) => {
+		const {arm, probe} = past;
+		const [when, state] = [whenOf(past), say.state(past)];
+		if (columns < 60) return `${when} ${arm} ${state}`;
+		return [when.padEnd(widest), arm.padEnd(14), state.padEnd(11), ...probe.map(figuresOf)].join('  ').trimEnd();
+	});
+}
+
+/** Past checks in columns, with every ±: day, arm, verdict or how it ended, figures at each radius, id. */
+export function pastCells(rows: readonly PastCheck[]): readonly (readonly string[])[] {
+	const whenOf = whenIn(rows);
+	return rows.map((past) => [
+		whenOf(past),
+		past.arm,
+		say.state(past),
+		past.probe.map(wholeFiguresOf).join('; '),
+		past.id,
+	]);
+}
+
+/** The day of a check, with the time on the wall clock there where the list has another one of that day. */
+function whenIn(rows: readonly PastCheck[]): (past: PastCheck) => string {
+	const counts = new Map<string, number>();
+	for (const {date} of rows) counts.set(date, (counts.get(date) ?? 0) + 1);
+	return ({date, startedAt}) => ((counts.get(date) ?? 0) > 1 ? `${date} ${startedAt.slice(11, 16)}` : date);
+}
+
+function figuresOf({radiusMm, pullPct, bandPct}: PastProbe): string {
+	if (pullPct === null || bandPct === null) return say.offScale({radiusMm});
+	return say.figures({radiusMm, pullPct, bandPct});
+}
+
+function wholeFiguresOf({radiusMm, pullPct, pullUncertaintyPct, bandPct, bandUncertaintyPct}: PastProbe): string {
+	if (pullPct === null || pullUncertaintyPct === null || bandPct === null || bandUncertaintyPct === null)
+		return say.wholeOffScale({radiusMm});
+	return say.wholeFigures({radiusMm, pullPct, pullUncertaintyPct, bandPct, bandUncertaintyPct});
+}

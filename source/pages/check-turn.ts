@@ -1,0 +1,32 @@
+import type {Dialogue} from '../check/dialogue.js';
+import {type Entry, respond} from '../check/respond.js';
+import type {Saved, Workbench} from '../workbench.js';
+
+/** Where an entry in a check leads. */
+export type CheckTurn =
+	/** Back from the first question. */
+	| {readonly kind: 'home'}
+	/** The next question; or the same one, and one sentence why (`refusal`). */
+	| {readonly kind: 'go' | 'refused'; readonly dialogue: Dialogue}
+	/** An answer, to be put on the disk before the next question shows. */
+	| {readonly kind: 'save'; readonly dialogue: Dialogue};
+
+export function checkTurn(dialogue: Dialogue, entry: Entry, now: string): CheckTurn {
+	const next = respond(dialogue, entry, now);
+	if (!next) return {kind: 'home'};
+	if (next.check !== dialogue.check) return {kind: 'save', dialogue: next};
+	return {kind: next.refusal === undefined ? 'go' : 'refused', dialogue: next};
+}
+
+/** A dialogue whose answer is on the disk: with what the workbench has noted beside it, and with what is on file by now. */
+export const afterSaving = (
+	next: Dialogue,
+	{kept = next.check, notice}: Extract<Saved, {ok: true}>,
+	workbench: Workbench,
+): Dialogue => ({
+	...next,
+	check: kept,
+	...(notice === undefined ? {} : {notice}),
+	profiles: workbench.profiles(),
+	history: workbench.archive.history(kept),
+});

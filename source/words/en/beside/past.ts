@@ -1,0 +1,52 @@
+import type {PastCheck, PastProbe} from '../../../check/past-check.js';
+import {mm, plainNumber, rounded, span} from '../../numbers.js';
+import {forceWithWay, sideForce} from '../figures.js';
+
+type Kept = {readonly radiusMm: number; readonly pullPct: number; readonly bandPct: number};
+type WithUncertainty = Kept & {readonly pullUncertaintyPct: number; readonly bandUncertaintyPct: number};
+
+/** Past checks: their list, one of them, and why one does not count. */
+export const past = {
+	title: 'Past checks',
+	none: 'No check is on file yet.',
+	/** Which of them are shown, and what the columns of the list are. */
+	span: ({first, last, total, hasKeys}: SpanOfList) =>
+		`${first} to ${last} of ${total}${hasKeys ? '; left and right for newer and older' : ''}. Date, arm, verdict; then radius in mm: pull / hold band in %.`,
+	older: 'older',
+	/** A check that did not come to its end, or does not count, says so in place of its verdict. */
+	state: ({outcome, verdict, voidBecause}: Pick<PastCheck, 'outcome' | 'verdict' | 'voidBecause'>) => {
+		if (voidBecause !== undefined) return 'void';
+		return outcome === 'complete' ? (verdict ?? 'no verdict') : outcome;
+	},
+	/** The figures at a radius, as short as can be. */
+	figures: ({radiusMm, pullPct, bandPct}: Kept) =>
+		`${plainNumber(radiusMm)}: ${forceWithWay(pullPct, '', 1).replace('  ', ' ').trim()}/${rounded(bandPct, 1)}`,
+	offScale: ({radiusMm}: Pick<PastProbe, 'radiusMm'>) => `${plainNumber(radiusMm)}: off scale`,
+	/** The same with every ±. */
+	wholeFigures: ({radiusMm, pullPct, pullUncertaintyPct, bandPct, bandUncertaintyPct}: WithUncertainty) =>
+		`${mm(radiusMm)} ${sideForce(pullPct, pullUncertaintyPct)}, band ${span(bandPct, bandUncertaintyPct)}`,
+	wholeOffScale: ({radiusMm}: Pick<PastProbe, 'radiusMm'>) => `${mm(radiusMm)} off scale`,
+	check: {
+		title: 'Past check',
+		putBack: 'do its put-back list now',
+		back: 'back to the list',
+		markVoid: 'mark it void',
+		countAgain: 'let it count again',
+	},
+	reason: {
+		title: 'Why does this check not count?',
+		whatItMeans:
+			'A void check stays on file, unchanged, with this reason beside it. Comparisons, trend and the day of the next check leave it out. It can be taken back.',
+		inFewWords: 'In a few words, at most 80 letters.',
+		given: ({reason}: {readonly reason: string}) => `Reason: ${reason}`,
+		question: 'Mark this check void?',
+	},
+};
+
+type SpanOfList = {
+	readonly first: number;
+	readonly last: number;
+	readonly total: number;
+	/** Keys turn the list. */
+	readonly hasKeys: boolean;
+};

@@ -1,2 +1,0 @@
-/** What the pages of a check say beside the question. */
-export const pages = {};

@@ -1,0 +1,34 @@
+import {inUnit, mm, percent, plainNumber} from '../../numbers.js';
+
+type Clearance = {readonly lowMm: number; readonly highMm: number; readonly nowMm: number | undefined};
+
+const window = (name: string, {lowMm, highMm, nowMm}: Clearance): string =>
+	`${name}: ${plainNumber(lowMm)} to ${mm(highMm)}${nowMm === undefined ? '' : `, now ${mm(nowMm)}`}.`;
+
+const known = (typed: string): string => (typed === '' ? 'not known' : typed);
+
+/** What an answer brings about, beside its question. */
+export const consequences = {
+	bothForces: ({forceMn}: {forceMn: number}) => `= ${inUnit(forceMn, 'gf')} = ${inUnit(forceMn, 'mN')}`,
+	carried: ({carriedMn, playingMn}: {carriedMn: number; playingMn: number}) =>
+		`The gauge will carry ${inUnit(carriedMn, 'gf')} = ${inUnit(carriedMn, 'mN')} (${percent((100 * carriedMn) / playingMn, 1)} of the playing force).`,
+	guardUnseen: ({guardMn}: {guardMn: number}) =>
+		`That includes ${inUnit(guardMn, 'gf')} for the guard that the scale did not see.`,
+	guardAlone: ({guardMn}: {guardMn: number}) => `The guard alone is ${inUnit(guardMn, 'gf')} of it.`,
+	guardHangs: ({depthMm}: {depthMm: number}) => `The guard hangs ${mm(depthMm)} below the stylus.`,
+	guardClear: ({gapMm}: {gapMm: number}) => `The guard's underside must stay more than ${mm(gapMm)} clear.`,
+	clearances: {stylus: 'stylus', guard: 'guard'},
+	stylus: (clearance: Clearance) => window('stylus', clearance),
+	guard: (clearance: Clearance) => window('guard', clearance),
+	putBackForce: ({offPct, playingMn, allowedPct}: {offPct: number; playingMn: number; allowedPct: number}) =>
+		`${percent(offPct, 1)} off the playing force of ${inUnit(playingMn, 'gf')} (±${plainNumber(allowedPct)} % wanted)`,
+	deck: 'The deck from above: spindle in the middle, you stand at the front.',
+	ticked: ({text, mark}: {text: string; mark: 'yes' | 'no' | undefined}) =>
+		`[${mark === 'yes' ? 'x' : mark === 'no' ? '!' : ' '}] ${text}`,
+	wasItNotSo:
+		'Was it not so while the rounds were taken? Then answer n first: they are kept apart, and new ones begin.',
+	nextCheck: ({date}: {date: string}) => `Next check: ${date}`,
+	answer: ({title, typed}: {title: string; typed: string}) => `${title}: ${typed}`,
+	corrected: ({title, typed, since}: {title: string; typed: string; since: string}) =>
+		`${title}: ${known(typed)}, corrected in its profile since the last check (${known(since)} then)`,
+};

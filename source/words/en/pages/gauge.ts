@@ -1,0 +1,105 @@
+import type {ZeroFigures} from '../../../results/figures-types.js';
+import {type GaugeUnit, units} from '../../../units.js';
+import {listed, mm, plainNumber, rounded, stepDecimals} from '../../numbers.js';
+import {forceWithWay} from '../figures.js';
+
+/** A gauge as it is read; its end and its readings in its own unit. */
+type Gauge = {readonly unit: GaugeUnit; readonly step: number};
+type End = {readonly unit: GaugeUnit; readonly topOfScale: number};
+
+/** A reading as this gauge lets it be read, with the way the arm pushes: '13.8 % out'. */
+const reading = ({reading, unit, step}: Gauge & {readonly reading: number}): string =>
+	forceWithWay(reading, units[unit].label, stepDecimals(step));
+
+const ends = ({topOfScale, unit}: End): string =>
+	`this gauge ends at ${plainNumber(topOfScale)} ${units[unit].label} and cannot show it`;
+
+const others = {inner: 'outer', outer: 'inner'} as const;
+
+const sources = {turned: 'found by turning it', stated: 'read free of the arm'};
+
+/** What the gauge shows, and where it ends. */
+export const gauge = {
+	reading,
+	/** '11.9 % out at the inner and 15.7 % out at the outer limit, 13.8 % out in the middle' */
+	aim: ({
+		middle,
+		limits,
+		...gauge
+	}: Gauge & {middle: number; limits: {readonly inner: number; readonly outer: number} | undefined}) => {
+		const shown = (one: number) => reading({...gauge, reading: one});
+		if (!limits) return `${shown(middle)} in the middle of both limits`;
+		return `${shown(limits.inner)} at the inner and ${shown(limits.outer)} at the outer limit, ${shown(middle)} in the middle`;
+	},
+	ends,
+	middleBeyond: ({radiusMm, middle, ...gauge}: Gauge & End & {radiusMm: number; middle: number}) =>
+		`At ${mm(radiusMm)} it would be ${reading({...gauge, reading: middle})} in the middle: ${ends(gauge)}.`,
+	limitBeyond: ({
+		radiusMm,
+		limit,
+		beyond,
+		other,
+		...gauge
+	}: Gauge &
+		End & {
+			radiusMm: number;
+			limit: 'inner' | 'outer';
+			beyond: number;
+			/** What the other limit would be, where the gauge can show that one. */
+			other: number | undefined;
+		}) =>
+		`At ${mm(radiusMm)} the ${limit} limit would be ${reading({...gauge, reading: beyond})}: ${ends(gauge)}.${
+			other === undefined ? '' : ` Go by the ${others[limit]} limit there, ${reading({...gauge, reading: other})}.`
+		}`,
+	/** Why printed figures are not what was typed. */
+	scale: ({
+		unit,
+		playing,
+		times,
+		zero,
+		isHandForce,
+	}: {
+		unit: GaugeUnit;
+		/** The playing force in the gauge's unit; undefined where it shows percent. */
+		playing: number | undefined;
+		/** How many times as much it carries as plays, where that is not plainly the same. */
+		times: number | undefined;
+		/** What it shows at nothing, where that is not nothing. */
+		zero: number | undefined;
+		isHandForce: boolean;
+	}) => {
+		const {label} = units[unit];
+		const does = [
+			...(times === undefined ? [] : [`carries ${rounded(times, 2)} times as much`]),
+			...(zero === undefined
+				? []
+				: [`shows ${forceWithWay(zero, label, stepDecimals(Number(zero.toFixed(3))))} at nothing`]),
+		];
+		return `Figures are percent of the playing force${playing === undefined ? '' : `, which is ${plainNumber(playing)} ${label} here`}${
+			does.length === 0 ? '' : `; this gauge ${listed(does)}`
+		}.${isHandForce ? ' Out and in mean the way the arm pushes.' : ''}`;
+	},
+	/** The zero of the gauge in its own sign, and how it was found. */
+	zero: ({
+		source,
+		size,
+		side,
+		uncertainty,
+		unit,
+	}: {
+		source: Exclude<ZeroFigures['source'], 'unchecked'>;
+		size: number;
+		/** Undefined at nothing. */
+		side: 'plus' | 'minus' | undefined;
+		uncertainty: number | null;
+		unit: GaugeUnit;
+	}) => {
+		const {label} = units[unit];
+		const two = (value: number) => Number(value.toPrecision(2));
+		return `Zero of the gauge, ${sources[source]}: ${two(size)} ${label}${side === undefined ? '' : ` ${side}`}${
+			uncertainty === null ? '' : ` ± ${two(uncertainty)} ${label}`
+		}; it is taken off every reading.`;
+	},
+	zeroUnchecked:
+		'Zero of the gauge not checked: it may be half a percent off, or a step, and the ± of the pull holds that.',
+};

@@ -1,0 +1,38 @@
+import type {Tilt} from '../../../measures/level.js';
+import type {Place} from '../../../procedure/step.js';
+import {degrees, plainNumber, printsAsZero} from '../../numbers.js';
+import {entries} from '../entries.js';
+import {sideForce} from '../figures.js';
+
+const axes = {
+	leftRight: {name: 'Left to right', plus: 'right', minus: 'left'},
+	frontBack: {name: 'Front to back', plus: 'back', minus: 'front'},
+};
+
+/** The level of the deck. */
+export const levelFound = {
+	tilt: ({axis, tiltDeg, zeroErrorDeg}: Pick<Tilt, 'tiltDeg' | 'zeroErrorDeg'> & {axis: keyof typeof axes}) => {
+		const {name, plus, minus} = axes[axis];
+		const side = tiltDeg > 0 ? plus : minus;
+		const tilt = printsAsZero(tiltDeg, 2) ? 'level' : `${degrees(Math.abs(tiltDeg), 2)} ${side} high`;
+		const error = zeroErrorDeg === null ? 'unknown after one reading' : degrees(Math.abs(zeroErrorDeg), 2);
+		return `${name}: ${tilt}; the level's own error ${error}`;
+	},
+	share: ({
+		place,
+		sharePct,
+		uncertaintyPct,
+		allowedPct,
+	}: {
+		place: Place;
+		sharePct: number;
+		uncertaintyPct: number;
+		allowedPct: number;
+	}) =>
+		`Side force by this tilt, ${entries.places[place]} radius: ${sideForce(sharePct, uncertaintyPct)} (allowed ±${plainNumber(allowedPct)} %)`,
+	errorsDiffer: ({apartDeg}: {apartDeg: number}) =>
+		`The level's own error differs by ${degrees(apartDeg, 2)} between the two directions: was a side mistyped?`,
+	fine: 'Level: fine.',
+	passes: 'Level: passes.',
+	fails: 'Level: does not pass.',
+};

@@ -1,0 +1,80 @@
+import type {WouldDecide, Zone} from '../../../measures/verdict.js';
+import type {VerdictLimits} from '../../../procedure/facts.js';
+import type {MeasuredRadius} from '../../../results/figures-types.js';
+import {type GaugeUnit, units} from '../../../units.js';
+import {percent, plainNumber, plural} from '../../numbers.js';
+import {bandAt, pullAt, sureFirst, wouldDecideIt} from '../figures.js';
+
+type Asked = {readonly number: number; readonly usual: number; readonly isTurned: boolean};
+type Taken = {
+	readonly number: number;
+	/** Both limits as they were typed. */
+	readonly innerLimit: string;
+	readonly outerLimit: string;
+	readonly isTurned: boolean;
+	readonly isStruck: boolean;
+};
+
+const asked = ({number, usual, isTurned}: Asked): string =>
+	`Round ${number}${usual === 1 ? '' : ` of ${Math.max(usual, number)}`}${isTurned ? ', gauge turned' : ''}`;
+
+const counted = (count: number, isOffScale: boolean): string =>
+	isOffScale
+		? `${count} ${plural(count, {one: 'round', other: 'rounds'})}, off scale`
+		: `${count} ${plural(count, {one: 'round counts', other: 'rounds count'})}`;
+
+// Held together, so that a line never breaks within a round.
+const taken = ({number, innerLimit, outerLimit, isTurned, isStruck}: Taken): string =>
+	`${number}: ${innerLimit} / ${outerLimit}${isTurned ? ' turned' : ''}${isStruck ? ' (struck)' : ''}`.replaceAll(
+		' ',
+		'\u00a0',
+	);
+
+/** The limit that a figure is held against: what is good at worst against the first one, what may be beyond against the last. */
+const limitInQuestion = (atWorst: Zone, goodPct: number, usablePct: number): string =>
+	atWorst === 'beyond' ? `usable to ${plainNumber(usablePct)} %` : `good to ${plainNumber(goodPct)} %`;
+
+const verdictOf = (verdict: Zone | 'undecided', atWorst: Zone): string =>
+	verdict === 'undecided' ? sureFirst(atWorst) : verdict;
+
+type Judged = {readonly figures: MeasuredRadius; readonly limits: VerdictLimits};
+
+type WouldDecideIt = {readonly by: WouldDecide; readonly atWorst: Zone};
+
+type Closing = {readonly movedPct: number; readonly allowedPct: number};
+
+const off = ({movedPct}: Closing): string => `${percent(Math.abs(movedPct), 2)} off the inner mean`;
+const allowed = ({allowedPct}: Closing): string => `up to ${percent(allowedPct, 2)} is no change`;
+
+/** The rounds of a place while they are taken. */
+export const roundsTaken = {
+	/** The round that is asked for, or how many count; and the last ones. */
+	soFar: ({
+		round,
+		count,
+		isOffScale,
+		last,
+	}: {
+		round: Asked | undefined;
+		count: number;
+		isOffScale: boolean;
+		last: readonly Taken[];
+	}) => [round ? asked(round) : counted(count, isOffScale), ...last.map(taken)].join(' · '),
+	begun: ({innerLimit}: {innerLimit: string}) => `This round: ${innerLimit} / …`,
+	offScale: ({top, unit, isBiasOn}: {top: number | undefined; unit: GaugeUnit; isBiasOn: boolean}) =>
+		`Off scale: a reading of ${top ?? '?'} ${units[unit].label} or more gives no figure. ${
+			isBiasOn
+				? 'Set less bias, take the reading back, or go on without figures here.'
+				: 'Look at the level and whether the bias is really off; take the reading back, or go on without figures here.'
+		}`,
+	pull: ({figures, limits: {pullGoodPct, pullUsablePct}}: Judged) =>
+		`Pull ${pullAt(figures)} (${limitInQuestion(figures.pullAtWorst, pullGoodPct, pullUsablePct)}): ${verdictOf(figures.pullVerdict, figures.pullAtWorst)}`,
+	band: ({figures, limits: {bandGoodPct, bandUsablePct}}: Judged) =>
+		`Band ${bandAt(figures)} (${limitInQuestion(figures.bandAtWorst, bandGoodPct, bandUsablePct)}): ${verdictOf(figures.bandVerdict, figures.bandAtWorst)}`,
+	pullWouldDecide: (wanted: WouldDecideIt) => `Pull: ${wouldDecideIt(wanted.by, wanted.atWorst)}.`,
+	bandWouldDecide: (wanted: WouldDecideIt) => `Band: ${wouldDecideIt(wanted.by, wanted.atWorst)}.`,
+	somethingMoved: (closing: Closing) => `${off(closing)} (${allowed(closing)}): something moved. Probe again.`,
+	nothingMoved: (closing: Closing) => `${off(closing)} (${allowed(closing)}): nothing moved.`,
+	cannotTell: ({pullGoodPct, ...closing}: Closing & {pullGoodPct: number}) =>
+		`${off(closing)}, but the rounds scatter too much to tell whether anything moved: up to ${percent(closing.allowedPct, 2)} would count as no change, more than a good pull of ${plainNumber(pullGoodPct)} %.`,
+};

@@ -1,0 +1,41 @@
+import type {Excused, Mode} from '../../../check/dialogue.js';
+
+type Detour = Exclude<Mode['kind'], 'ask' | 'side' | 'reason' | 'reason-typed'>;
+
+/** What stands around a question of a check, and the detours from it. */
+export const view = {
+	arm: ({name = 'new arm', isPractice}: {name: string | undefined; isPractice: boolean}) =>
+		isPractice ? `PRACTICE: ${name}` : name,
+	stage: ({title, number, of}: {title: string; number: number; of: number}) => `${title} (${number}/${of})`,
+	complete: {stage: 'Complete', title: 'The check is complete', ask: 'The check is complete.'},
+	readyToPlay: 'ready to play',
+	notReadyToPlay: 'deck not ready to play',
+	side: {
+		title: ({title}: {title: string}) => `${title}: which side?`,
+		ask: ({typed}: {typed: string}) => `You typed ${typed}. On which side?`,
+	},
+	reason: {
+		override: {
+			title: 'Why go on?',
+			ask: 'The reason stands beside the verdict and in the saved check for good.',
+		},
+		strike: {
+			title: 'Why is it struck out?',
+			ask: 'The round stays in the record and leaves the figures.',
+		},
+	} satisfies Record<Excused['kind'], unknown>,
+	titles: {
+		ways: 'What to do?',
+		strike: 'Which round is struck out?',
+		remedy: 'Which remedy?',
+		steps: 'All steps',
+		stop: 'Stop here?',
+	} satisfies Record<Detour, string>,
+	asks: {
+		strike: 'It stays in the record, out of the figures.',
+		remedy:
+			'The rounds so far close as one series; the rounds after the remedy are a new one, and both stand side by side.',
+		steps: '+ done  ? confirm again  ! does not pass  ~ overridden',
+		stop: 'The rest of the check is left out and the put-back list comes next. You can carry on later from the list of steps. Stop here?',
+	} satisfies Record<Exclude<Detour, 'ways'>, string>,
+};

@@ -1,0 +1,55 @@
+import type {SidesWanted, TypedRefusalValues} from '../../procedure/refusal.js';
+import type {Sentences} from '../../said.js';
+import {formatIn, labelsOf, type Quantity, type UnitId, units} from '../../units.js';
+import {entries} from './entries.js';
+
+/** What was typed, in quotation marks, and no longer than a refusal can bear. */
+export const inQuotes = (typed: string): string => {
+	const letters = [...typed.trim()];
+	return `'${letters.length > 20 ? `${letters.slice(0, 20).join('')}…` : letters.join('')}'`;
+};
+
+function exampleIn(unit: UnitId): string {
+	const samples: Record<Quantity, string> = {
+		length: '12.5',
+		force: units[unit].label === 'g' ? '1.8' : '18',
+		mass: '0.5',
+		angle: '0.1',
+		temperature: '21',
+		ratio: '0.3',
+		percent: '4.5',
+		compliance: '15',
+		time: '5',
+	};
+	return `${samples[units[unit].of]} ${units[unit].label}`;
+}
+
+const withSide = (wanted: SidesWanted | undefined): string =>
+	wanted ? `, with its side: ${entries.sides[wanted[0]].word} or ${entries.sides[wanted[1]].word}` : '';
+
+/** What is answered to typed text that is not taken. */
+export const refusals: Sentences<TypedRefusalValues> = {
+	'no-number-typed': (wanted) => `Type a number, for example ${exampleIn(wanted.unit)}${withSide(wanted.sides)}.`,
+	'not-a-number': ({typed, unit, sides}) =>
+		`${inQuotes(typed)} is not a number; type it like this: ${exampleIn(unit)}${withSide(sides)}.`,
+	'more-than-one-mark': ({typed, unit, sides}) =>
+		`${inQuotes(typed)} has more than one decimal mark; type it with a single point or comma, for example ${exampleIn(unit)}${withSide(sides)}.`,
+	'unit-not-known': ({tail, quantity, sides}) =>
+		`${inQuotes(tail)} is not a unit known here; use ${labelsOf(quantity).join(', ')}${withSide(sides)}.`,
+	'too-many-digits': ({typed, unit, sides}) =>
+		`${inQuotes(typed)} has more digits than a reading can have; type it for example ${exampleIn(unit)}${withSide(sides)}.`,
+	'gauge-sign-counts': () =>
+		"Here the gauge's own sign counts, not a direction: type + or − as it shows, for example +4.",
+	'two-sides': ({typed}) =>
+		`${inQuotes(typed)} says two things: sign and word point to different sides. Type only one of them.`,
+	'minus-and-word': ({word}) => `Leave out the minus: the word '${entries.sides[word].word}' already says the side.`,
+	'not-believable': ({typed, least, most, unit, meant}) =>
+		`${inQuotes(typed)} cannot be right: ${formatIn(least, unit)} to ${formatIn(most, unit)} is believable here${meant ? `; did you mean ${Number(meant.entered.toPrecision(6))} ${units[meant.unit].label}?` : '.'}`,
+	'no-name': () => 'Type a name, or anything you will know it by.',
+	'control-characters': () => 'A name may hold any characters but control characters; type it again.',
+	'too-long': ({characters, most}) => `That is ${characters} characters; at most ${most} are kept.`,
+	'not-in-list': ({options}) => `Choose by number, 1 to ${options}.`,
+	'not-yes-or-no': () => 'Press y for yes or n for not yet.',
+	'no-clock-time': ({typed}) => `${inQuotes(typed)} is no time of a clock face; type it like 8:30, or 8 for 8 o'clock.`,
+	'not-by-text': () => 'This step is not answered by text.',
+};

@@ -1,0 +1,33 @@
+import type {StepSentences} from '../../step-text.js';
+
+/** Why the level is read, and why twice. */
+const whyLevel =
+	'A deck that is not level pulls the arm downhill: 1° across the arm is 1.7 % of the tracking force. The level lies too: reading it twice, turned round in between, tells its own error from the tilt.';
+
+export const level = {
+	'level-lr-1': {
+		title: 'Level, left to right',
+		ask: ({isSprung}) =>
+			`Put the gauge where it will stand, arm over the record. ${isSprung ? 'The deck is sprung: from now on nothing is added or taken away. ' : ''}Level on the armboard, left to right: how much, and which side is high?`,
+		why: whyLevel,
+		mistake: 'Reading the level on the platter: the armboard is what carries the pivot.',
+	},
+	'level-lr-2': {
+		title: 'Level turned round, left to right',
+		ask: 'Turn the level end for end on the same spot. Which side does it call high now?',
+		why: whyLevel,
+		mistake: 'Putting it back somewhere else on the board. If it cannot be turned, answer with a dash (-).',
+	},
+	'level-fb-1': {
+		title: 'Level, front to back',
+		ask: 'Level on the armboard, front to back: how much, and is the back or the front high?',
+		why: whyLevel,
+		mistake: 'Leaning on the deck while reading.',
+	},
+	'level-fb-2': {
+		title: 'Level turned round, front to back',
+		ask: 'Turn the level end for end on the same spot. Which end does it call high now?',
+		why: whyLevel,
+		mistake: 'Putting it back somewhere else on the board. If it cannot be turned, answer with a dash (-).',
+	},
+} satisfies Partial<StepSentences>;

@@ -1,0 +1,60 @@
+import type {StepSentences} from '../../step-text.js';
+import {deviceWords} from '../bias-devices.js';
+
+export const setting = {
+	'room-temperature': {
+		title: 'Room',
+		ask: 'Room temperature, or - if not known. The arm should have stood in this room for an hour.',
+		why: 'Oil, wire and damping stiffen in the cold; between checks it helps to tell the season from drift.',
+		mistake: 'Checking an arm that has just come in from a cold car.',
+	},
+	'room-note': {
+		title: 'Note',
+		ask: 'A note for this check, if you want one, or - for none.',
+		why: 'What you would like to know about today when you look back in a year.',
+		mistake: 'Leaving out that the arm was just transported or rewired.',
+	},
+	mat: {
+		title: 'Mat',
+		ask: ({deepGuardMm}) =>
+			deepGuardMm === undefined
+				? 'Leave the mat on, or take it off to gain clearance for the guard?'
+				: `Your guard hangs more than ${deepGuardMm} mm below the stylus: take the mat off, or the guard would touch.`,
+		why: 'A guard deeper than 2.2 mm touches unless the mat is taken off. With a steel platter, or a magnet near the cartridge, leave the mat on: the closer the cartridge, the stronger the pull on it; weigh at probe height then.',
+		mistake: 'Taking the mat off and leaving the arm at its old height: the clearance window moves with the mat.',
+	},
+	'mat-thickness': {
+		title: 'Thickness of the mat',
+		ask: 'How thick is the mat that you took off?',
+		why: 'The stylus must hang that much higher above the bare platter to stand where it would stand over a record.',
+		mistake: 'Measuring a felt mat while pressing it flat.',
+		caution:
+			'With the mat off the stylus can reach the bare platter: lower the lifter only with the gauge under the arm.',
+	},
+	'damping-off': {
+		title: 'Damping',
+		ask: 'Empty the damping trough, or lift the paddle clear of it. Is the arm free of damping?',
+		why: 'Damping fluid is friction that comes with speed; it hides what the bearings do.',
+		mistake: 'A paddle that only just leaves the fluid drags a thread of it along.',
+		caution: 'Keep the fluid clean in a closed vessel; it creeps, and it must not reach the bearing.',
+	},
+	'bias-setting': {
+		title: 'Bias as it is set',
+		ask: 'How is the bias device set now? Write it down as you will want it back: notch, number, grams. Type - if not known.',
+		why: 'It is put back to this at the end.',
+		mistake: 'Trusting your memory until the evening.',
+	},
+	'bias-off': {
+		title: 'Bias off',
+		ask: ({device}) => deviceWords[device].off,
+		why: 'The probe is to show what the arm itself does. A bias that still pulls looks just like a twist in the wires.',
+		mistake: ({device}) => deviceWords[device].mistake,
+	},
+	wires: {
+		title: 'Wires, screws and draught',
+		ask: 'Look along the arm and tick each line: y yes, n not yet.',
+		why: 'Each of these can move the arm by more than its bearings do.',
+		mistake:
+			'Dressing the leads nicely for the check and letting them fall back afterwards: probe them as they are used.',
+	},
+} satisfies Partial<StepSentences>;

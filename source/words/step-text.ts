@@ -1,0 +1,67 @@
+import type {Facts} from '../procedure/facts.js';
+import type {TypedRefusal} from '../procedure/refusal.js';
+import type {Step} from '../procedure/step.js';
+import type {IdOf, StepId} from '../procedure/step-ids.js';
+import type {StepValues} from '../procedure/step-values.js';
+import {words} from './index.js';
+import {found, speaker} from './speaker.js';
+
+/** Words that are the same always, or that tell of the values of their step. */
+type Text<Id> = Id extends keyof StepValues ? string | ((values: StepValues[Id]) => string) : string;
+
+/** What a person reads of one step. */
+type StepWords<Id> = {
+	readonly title: string;
+	/** What to do: one or two lines. */
+	readonly ask: Text<Id>;
+	/** Why, for the one who is tempted to skip. */
+	readonly why: Text<Id>;
+	/** The usual mistake. */
+	readonly mistake: Text<Id>;
+	/** What may hurt someone or something here; always on the screen. */
+	readonly caution?: string;
+};
+
+/** The words of every step, by its id. */
+export type StepSentences = {readonly [Id in StepId]: StepWords<Id>};
+
+/** The title of a step; an id that this procedure does not know stands for itself. */
+export const titleOf = (id: string): string => found(words.steps, id)?.title ?? id;
+
+const textOf = (part: 'ask' | 'why' | 'mistake', {id, values}: Step, facts: Facts): string => {
+	const text: string | ((values: never) => string) = words.steps[id][part];
+	// A step has just the values that its words tell of; the compiler cannot follow that through a look-up.
+	return typeof text === 'function' ? text(values?.(facts) as never) : text;
+};
+
+/** What to do at a step. */
+export const askOf = (step: Step, facts: Facts): string => textOf('ask', step, facts);
+
+/** Why a step is there. */
+export const whyOf = (step: Step, facts: Facts): string => textOf('why', step, facts);
+
+/** The usual mistake at a step. */
+export const mistakeOf = (step: Step, facts: Facts): string => textOf('mistake', step, facts);
+
+/** What may hurt someone or something at a step. */
+export const cautionOf = ({id}: Step): string | undefined => words.steps[id].caution;
+
+/** What an option of a choice is called; one that is not offered any more stands for itself. */
+export const optionLabel = (step: StepId, option: string): string =>
+	found<Readonly<Record<string, string>>>(words.options, step)?.[option] ?? option;
+
+/** The options of a choice, each with what it is called. */
+export const optionsOf = (step: StepId, options: readonly string[]) =>
+	options.map((id) => ({id, label: optionLabel(step, id)}));
+
+/** A line of a list that is ticked. */
+export const tickText = (step: IdOf<'ticks'>, line: string): string => found(words.ticks[step], line) ?? line;
+
+/** What was done to an arm since its last check; undefined for what is not known here. */
+export const eventLabel = (event: string): string | undefined => found(words.options['done-since'], event);
+
+/** A place as it is called on screen. */
+export const placeLabel = (place: string): string => found(words.places, place) ?? place;
+
+/** Why typed text was not taken. */
+export const refusalText: (refusal: TypedRefusal) => string = speaker(words.refusals);

@@ -1,0 +1,51 @@
+import {describe, expect, it} from 'vitest';
+import {finishedCheck} from '../../source/commands/filing.js';
+import {type BesidePlace, besidePages} from '../../source/pages/beside/beside-pages.js';
+import {memoryWorkbench} from '../helpers/memory-workbench.js';
+import {words} from '../helpers/said.js';
+import {northDeck} from '../helpers/sample-check.js';
+import {follow, freshDialogue} from '../helpers/script.js';
+
+const whole = finishedCheck(follow(freshDialogue(), northDeck).check, '2026-03-02T12:00:00Z');
+const draft = follow(freshDialogue([], 'sample-2'), northDeck, {until: 'clearance'}).check;
+
+const at = (place: BesidePlace, memory: Parameters<typeof memoryWorkbench>[0] = {}, hasKeys = true) =>
+	besidePages(memoryWorkbench(memory), {listRows: 2, columns: 80, hasKeys}).at(place);
+
+describe('The pages beside a check', () => {
+	it.each(['start', 'recheck'])('put an open check aside only when asked: %s', (entry) => {
+		const turn = at({at: 'home'}, {draft}).turn(entry);
+		if (turn.kind !== 'go') throw new Error(turn.kind);
+		const {page, turn: answer, back} = at(turn.to, {draft});
+		expect(page.title).toBe(words.beside.home.checkOpen.title);
+		for (const one of [back, answer('back')]) expect(one).toEqual({kind: 'go', to: {at: 'home'}});
+		for (const one of ['resume', 'start']) expect(answer(one).kind).toBe('open');
+		expect(at({at: 'home'}).turn(entry).kind).toBe('open');
+	});
+
+	it('ask the same before the put-back list of an old check is done', () => {
+		const turn = at({at: 'past-check', id: whole.check.id, offset: 0}, {draft, records: [whole]}).turn('put-back');
+		expect(turn).toMatchObject({kind: 'go', to: {at: 'check-open', other: {reopen: whole.check.id}}});
+	});
+
+	it('turn the list of past checks within its ends, and come back to where it was left', () => {
+		const records = Array.from({length: 5}, () => whole);
+		const turned = (offset: number, entry: string) => at({at: 'past', offset}, {records}).turn(entry);
+		expect(turned(0, 'older')).toEqual({kind: 'go', to: {at: 'past', offset: 2}});
+		expect(turned(4, 'older')).toEqual({kind: 'go', to: {at: 'past', offset: 4}});
+		expect(turned(2, 'newer')).toEqual({kind: 'go', to: {at: 'past', offset: 0}});
+		expect(turned(0, 'newer')).toEqual({kind: 'go', to: {at: 'past', offset: 0}});
+		const opened = turned(2, 'an id');
+		if (opened.kind !== 'go') throw new Error(opened.kind);
+		expect(at(opened.to, {records}).back).toEqual({kind: 'go', to: {at: 'past', offset: 2}});
+	});
+
+	it('offer as options what a face has no keys for', () => {
+		const ids = (hasKeys: boolean) => {
+			const {prompt} = at({at: 'past', offset: 0}, {records: [whole, whole, whole]}, hasKeys).page;
+			return prompt.kind === 'choice' ? prompt.options.map(({id}) => id) : [];
+		};
+		expect(ids(true)).toHaveLength(2);
+		expect(ids(false).slice(2)).toEqual(['older', 'back']);
+	});
+});
