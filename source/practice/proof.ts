@@ -30,7 +30,7 @@ const combined = (manyRounds: readonly number[]): readonly ProbingWay[] =>
 	);
 
 /** Every combination of a usual probe and one with more rounds, fine and coarse step, small and large scatter. */
-export const ways: readonly ProbingWay[] = combined([3, 5]);
+export const manyWays: readonly ProbingWay[] = combined([3, 5]);
 
 /** One round at each radius: how well rounds repeat is assumed, so that nothing is promised. */
 export const onceWays: readonly ProbingWay[] = combined([1]).filter(({stepPct}) => stepPct === 0.5);
@@ -67,10 +67,10 @@ export const radiiMm = {inner: 68, outer: 136};
 export const restlessPct = 0.2;
 
 /** A quiet hand at a fine step shows it most. */
-const finest = ways.filter(({stepPct, scatterPct, setAnew}) => stepPct === 0.1 && scatterPct === 0.05 && setAnew);
+const finest = manyWays.filter(({stepPct, scatterPct, setAnew}) => stepPct === 0.1 && scatterPct === 0.05 && setAnew);
 
 /** Ways in which the lesson arms are probed: a usual gauge, as most people would. */
-const lessonWays = ways.filter(
+const lessonWays = manyWays.filter(
 	({stepPct, scatterPct, setAnew}) => (stepPct === 0.5 || stepPct === 0.1) && scatterPct === 0.15 && setAnew,
 );
 
@@ -106,7 +106,7 @@ export function prove({arms, seed, compute}: ProofTask): Proof {
 			),
 		}));
 	return {
-		ways: talliesOf(ways, many),
+		ways: talliesOf(manyWays, many),
 		once: talliesOf(onceWays, many),
 		restless: talliesOf(finest, restless),
 		lessons: lessonArms.flatMap((arm) => lessonWays.map((way) => lessonTally(arm, way, repeats, chance, compute))),

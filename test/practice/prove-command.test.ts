@@ -2,7 +2,7 @@ import {spawnSync} from 'node:child_process';
 import path from 'node:path';
 import {describe, expect, it} from 'vitest';
 import {lessonArms} from '../../source/practice/arms.js';
-import {onceWays, radiiMm, restlessPct, settingUpPct, ways} from '../../source/practice/proof.js';
+import {manyWays, onceWays, radiiMm, restlessPct, settingUpPct} from '../../source/practice/proof.js';
 import {bars} from '../../source/practice/shortfalls.js';
 import {numbersIn, words} from '../helpers/said.js';
 
@@ -30,7 +30,7 @@ describe('armdrift practice --prove', () => {
 			stdout,
 			new RegExp(`^(?:${setting}) +[135] +(?:0\\.1|0\\.25|0\\.5|1) +0\\.(?:05|15|3|5) +2 +\\d+\\.\\d % `),
 		);
-		expect(rows).toHaveLength(ways.length + onceWays.length + 2);
+		expect(rows).toHaveLength(manyWays.length + onceWays.length + 2);
 		for (const {id, finding} of lessonArms) {
 			const sentence = `${id} ${finding} ${said.lessonNamed({named: 7777, of: 4})}`;
 			expect(numbersIn(stdout, sentence, 7777)).toHaveLength(1);
@@ -54,7 +54,7 @@ describe('armdrift practice --prove', () => {
 	it('counts one probe for every way that each arm is probed in', () => {
 		const lines = proved.stdout.split('\n');
 		const counts = lines[lines.findIndex((line) => line.startsWith(`${said.goodHead[0]} `)) + 1]?.split(/ +/);
-		expect(counts?.[0]).toBe(String(ways.length));
+		expect(counts?.[0]).toBe(String(manyWays.length));
 	});
 
 	it('prints the same figures again for the same seed', () => {

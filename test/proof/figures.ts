@@ -1,5 +1,5 @@
 import {between, type Chance, chanceFrom, evenUnit} from '../../source/practice/chance.js';
-import {onceWays, type ProbingWay, settingUpPct, ways} from '../../source/practice/proof.js';
+import {manyWays, onceWays, type ProbingWay, settingUpPct} from '../../source/practice/proof.js';
 import {bars, shareInterval} from '../../source/practice/shortfalls.js';
 import type {Document} from '../../source/results/document-schema.js';
 import {figuresOf} from '../../source/results/figures.js';
@@ -105,7 +105,7 @@ export function proveFigures(checks: number): boolean {
 		return !isShort;
 	};
 	console.log(`${checks} simulated checks a combination; wanted ${percent(bars.holding)} or more:`);
-	const holds = ways.map(line);
+	const holds = manyWays.map(line);
 	console.log('One round at each radius, scatter assumed (nothing is promised):');
 	for (const way of onceWays) line(way);
 	return holds.every(Boolean);

@@ -38,7 +38,7 @@ type By = {readonly by: 'you' | 'another'};
 const who = {you: 'you', another: 'whoever prepared this deck'};
 
 /** What to do better. */
-export const advice = {
+export const benchAdvice = {
 	noReading: 'No reading was taken yet.',
 	praise: 'Nothing to do better: every reading stood at its limit, and was read with the arm at rest.',
 	withoutNudge: ({readings}: Readings) =>
