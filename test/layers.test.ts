@@ -61,7 +61,7 @@ const fences: readonly Fence[] = [
 		layer: 'words',
 		why: 'what a person reads stands in one place, and another language is another folder',
 		may: ['shared', 'units', 'visible-text'],
-		typesOf: ['measures', 'procedure', 'check', 'results', 'store'],
+		typesOf: ['measures', 'procedure', 'check', 'results', 'store', 'practice'],
 	},
 	{
 		layer: 'check',

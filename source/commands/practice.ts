@@ -44,4 +44,5 @@ function unknownArm(on: string): string {
 }
 
 /** `armdrift practice --arms`: the invented arms, without what they teach. */
-export const printPracticeArms = (): Promise<number> => printOut(columns(lessonArms.map(({id, name}) => [id, name])));
+export const printPracticeArms = (): Promise<number> =>
+	printOut(columns(lessonArms.map(({id}) => [id, words.practice.arms[id].name])));

@@ -6,12 +6,14 @@ import {compute} from '../results/compute.js';
 import {columns} from '../terminal/columns.js';
 import {EXIT} from '../terminal/exit-paths.js';
 import {words} from '../words/index.js';
+import {speaker} from '../words/speaker.js';
 import {mostSeed, readSeed, wholeNumber} from './practice-seed.js';
 import {printOut, refuseWith} from './print.js';
 
-const say = words.commands.proof;
-
 type Options = {readonly prove: string; readonly seed?: string | undefined};
+
+const said = words.practice.proof;
+const shortfallText = speaker(said.shortfalls);
 
 const usualSeed = '1';
 const mostArms = 100_000;
@@ -21,27 +23,27 @@ const mostArms = 100_000;
  */
 export async function runProve({prove: count, seed: given = usualSeed}: Options): Promise<number> {
 	const [arms, seed] = [wholeNumber(count, 1, mostArms), readSeed(given)];
-	if (arms === undefined) return refuseWith(say.countWanted({most: mostArms}));
+	if (arms === undefined) return refuseWith(said.countWanted({mostArms}));
 	if (seed === undefined) return refuseWith(words.commands.practice.seedWanted({most: mostSeed}));
 	const startMs = performance.now();
 	const proof = prove({arms, seed, compute});
-	const seconds = (performance.now() - startMs) / 1000;
+	const tookMs = performance.now() - startMs;
 	const short = shortfalls(proof);
-	const head = say.head({arms, seed, seconds, innerMm: radiiMm.inner, outerMm: radiiMm.outer});
+	const head = said.head({arms, seed, tookMs, radiiMm});
 	const status = await printOut([head, ...tables(proof), conclusion(short, arms)].join('\n'));
 	return status === EXIT.done && short.length > 0 && arms >= bars.arms ? EXIT.internal : status;
 }
 
 const tables = (proof: Proof): string[] => [
-	say.holding({holdingShare: bars.holding, settingUpPct}),
+	said.holding({holding: bars.holding, settingUpPct}),
 	holdingTable(proof.ways),
-	say.once,
+	said.oneRound,
 	holdingTable(proof.once),
-	say.restless({restlessPct}),
+	said.restless({restlessPct}),
 	holdingTable(proof.restless),
-	say.calledGood({wronglyGoodShare: bars.wronglyGood}),
+	said.calledGood({wronglyGood: bars.wronglyGood}),
 	goodTable(proof),
-	say.lessons,
+	said.lessons,
 	lessonTable(proof),
 ];
 
@@ -62,7 +64,7 @@ function figureCells(tally: FigureTally): string[] {
 }
 
 const wayCells = ({way}: WayTally): string[] => [
-	way.setAnew ? say.anew : say.onceARadius,
+	said.setting[way.setAnew ? 'anew' : 'once'],
 	String(way.rounds),
 	String(way.stepPct),
 	String(way.scatterPct),
@@ -70,7 +72,7 @@ const wayCells = ({way}: WayTally): string[] => [
 
 const holdingTable = (ways: readonly WayTally[]): string =>
 	columns([
-		say.holdingHeads,
+		said.holdingHead,
 		...ways.map((one) => [
 			...wayCells(one),
 			String(one.tally.pull.intervals),
@@ -85,7 +87,7 @@ const sumOf = (ways: readonly WayTally[], count: (tally: WayTally['tally']) => n
 
 const goodTable = ({ways}: Proof): string =>
 	columns([
-		say.goodHeads,
+		said.goodHead,
 		[
 			sumOf(ways, ({arms}) => arms),
 			sumOf(ways, ({notGood}) => notGood),
@@ -98,12 +100,11 @@ const goodTable = ({ways}: Proof): string =>
 
 const lessonTable = (proof: Proof): string =>
 	columns([
-		say.lessonHeads,
-		...lessonArms.map(({id, finding}) => {
-			const {named, of} = lessonTotal(proof, id);
-			return [id, finding, say.named({named, of})];
-		}),
+		said.lessonHead,
+		...lessonArms.map(({id, finding}) => [id, finding, said.lessonNamed(lessonTotal(proof, id))]),
 	]);
 
-const conclusion = (short: readonly string[], arms: number): string =>
-	short.length === 0 ? say.holds : say.fallsShort({short, fewerThan: arms < bars.arms ? bars.arms : undefined});
+const conclusion = (short: ReturnType<typeof shortfalls>, arms: number): string =>
+	short.length === 0
+		? said.holds
+		: said.fallsShort({shortfalls: short.map(shortfallText), enough: arms < bars.arms ? bars.arms : null});

@@ -6,8 +6,7 @@ import {type Notice, plainly} from '../check/says.js';
 import {lessonArms} from '../practice/arms.js';
 import type {Settings} from '../procedure/settings.js';
 import {BenchAtWork} from '../teaching/bench-at-work.js';
-import {lessonFor} from '../teaching/deck.js';
-import {isDeckChanged} from '../teaching/deck-changed.js';
+import {isDeckChanged, lessonFor} from '../teaching/deck.js';
 import {armNameOf, newNotes, practiceCheck} from '../teaching/practice-check.js';
 import {preparedBy} from '../teaching/prepared.js';
 import {words} from '../words/index.js';
@@ -25,7 +24,7 @@ type Options = {
 
 /** The workbench of practice: the same disk and clock in a folder of its own, and an invented bench beside it. */
 export class PracticeWorkbench extends OpenWorkbench implements PracticeDesk {
-	readonly arms = lessonArms.map(({id, name}) => ({id, name}));
+	readonly arms = lessonArms.map(({id}) => ({id, name: words.practice.arms[id].name}));
 	readonly #seed: () => number;
 	#bench: BenchAtWork | undefined;
 

@@ -1,6 +1,6 @@
 import {between, type Chance, evenUnit, resumedChance} from './chance.js';
 import {shownPct} from './gauge.js';
-import {type Body, isHeld, type Surroundings, step} from './motion.js';
+import {isHeld, type MovingArm, moveOn, type Surroundings} from './motion.js';
 import type {PracticeArm} from './practice-arm.js';
 import {gaugeMicroNmPerRad, torqueOfPct, viscousMicroNmS} from './torques.js';
 
@@ -15,7 +15,7 @@ const usualStepMs = 1;
 
 /** A run in progress. Changed in place, and never seen outside. */
 type Run = {
-	readonly body: Body;
+	readonly body: MovingArm;
 	readonly around: Surroundings;
 	readonly chance: Chance;
 	readonly unrestUnitMicroNm: number;
@@ -55,7 +55,7 @@ function moveTo(run: Run, untilMs: number): void {
 			return;
 		}
 		const ms = Math.min(run.stepMs, untilMs - run.timeMs);
-		step(body, around, ms / 1000);
+		moveOn(body, around, ms / 1000);
 		run.timeMs += ms;
 		run.movedAtMs = run.timeMs;
 	}

@@ -1,6 +1,6 @@
 import type {ArmGeometry} from '../measures/geometry.js';
 import type {TiltAxes} from '../measures/tilt-share.js';
-import type {BiasDevice} from './bias-torque.js';
+import type {BiasMechanism} from './bias-torque.js';
 
 /** Dry friction of the yaw bearing (Coulomb; OpenStax University Physics vol. 1, 6.2). */
 export type Friction = {
@@ -65,7 +65,7 @@ export type ArmSpec = {
 	readonly friction: Friction;
 	readonly wire: Wire;
 	readonly tilt: TiltAxes;
-	readonly bias?: {readonly isOn: boolean; readonly device: BiasDevice};
+	readonly bias?: {readonly isOn: boolean; readonly device: BiasMechanism};
 	readonly damping?: Damping;
 	readonly gauge: Gauge;
 	/** What each setting up of arm and gauge makes of the side force: standard deviation in percent of the playing force. */

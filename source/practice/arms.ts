@@ -4,18 +4,20 @@ import type {ArmSpec} from './arm-spec.js';
 import type {Bench} from './bench.js';
 import {onePercentMicroNm, ordinaryBench, soundArm} from './sound-arm.js';
 
-/** An invented arm with one lesson. */
-export type LessonArm = {
-	readonly id: string;
-	readonly name: string;
-	/** What it teaches, in a sentence; told at the end. */
-	readonly lesson: string;
+/** What is to be seen by looking at an arm, as it came and once something was done to it. */
+export type Looks = {
+	readonly wires: 'easy-loop' | 'stiff-bow' | 'tied' | 'dressed';
+	readonly bias: 'none' | 'weight-on-thread' | 'lever-unweighted' | 'on' | 'off';
+	readonly damping: 'none' | 'in' | 'out';
+};
+
+type Lesson = {
 	/** The finding that must name it. */
 	readonly finding: FindingCode;
 	readonly spec: ArmSpec;
 	readonly bench: Bench;
-	/** What is to be seen by looking. */
-	readonly looks: {readonly wires: string; readonly bias: string; readonly damping: string};
+	/** As it came. */
+	readonly looks: Looks;
 	/** The weight on its bias device as it came, in g. */
 	readonly biasWeightG?: number;
 	readonly wireStiffness: 'limp' | 'stiff';
@@ -25,11 +27,7 @@ export type LessonArm = {
 	readonly readsBias: boolean;
 };
 
-const plainLooks = {
-	wires: 'The leads leave the arm in an easy loop and touch nothing.',
-	bias: 'The arm has no bias device.',
-	damping: 'The arm has no damping.',
-};
+const plainLooks = {wires: 'easy-loop', bias: 'none', damping: 'none'} as const;
 
 const plain = {bench: ordinaryBench, looks: plainLooks, wireStiffness: 'limp', readsBias: false} as const;
 
@@ -38,21 +36,14 @@ const outerSwingDeg = swingAngleDeg(soundArm.geometry, 136);
 
 const stickyFriction = {staticMicroNm: 4.4 * onePercentMicroNm, kineticShare: 0.85};
 
-/** The invented arms, in the order in which they are best met. A row added here is offered and proved. */
-export const lessonArms: readonly LessonArm[] = [
-	{
+const lessons = {
+	'well-behaved': {
 		...plain,
-		id: 'well-behaved',
-		name: 'A well-behaved arm',
-		lesson: 'A sound arm still has a little pull and a little friction: both are far inside their limits.',
 		finding: 'sound',
 		spec: soundArm,
 	},
-	{
+	'stiff-wire': {
 		...plain,
-		id: 'stiff-wire',
-		name: 'An arm with a stiff wire',
-		lesson: 'The wire pulls like a spring: toward the rim inside, hardly at all outside, while friction is small.',
 		finding: 'spring-pull',
 		cure: 'leads-dressed',
 		wireStiffness: 'stiff',
@@ -60,23 +51,15 @@ export const lessonArms: readonly LessonArm[] = [
 			...soundArm,
 			wire: {springMicroNmPerDeg: 8, restRadiusMm: 110, twistMicroNm: 2 * onePercentMicroNm},
 		},
-		looks: {...plainLooks, wires: 'The leads are thick and stand in a stiff bow behind the pivot.'},
+		looks: {...plainLooks, wires: 'stiff-bow'},
 	},
-	{
+	'sticky-bearing': {
 		...plain,
-		id: 'sticky-bearing',
-		name: 'An arm with a sticky bearing',
-		lesson:
-			'The arm holds wherever it is put: the two limits lie far apart, and their centre says that it pulls little.',
 		finding: 'friction',
 		spec: {...soundArm, friction: stickyFriction},
 	},
-	{
+	'sticks-and-pulls': {
 		...plain,
-		id: 'sticks-and-pulls',
-		name: 'An arm that sticks and pulls',
-		lesson:
-			'Friction and a pull toward the spindle at once: the arm reads differently wherever it rests, and only both limits tell the two apart.',
 		finding: 'pull-and-friction',
 		cure: 'leads-dressed',
 		wireStiffness: 'stiff',
@@ -85,13 +68,10 @@ export const lessonArms: readonly LessonArm[] = [
 			friction: stickyFriction,
 			wire: {springMicroNmPerDeg: 3, restRadiusMm: 100, twistMicroNm: -6.6 * onePercentMicroNm},
 		},
-		looks: {...plainLooks, wires: 'The leads are thick, and a cable tie holds them hard against the pillar.'},
+		looks: {...plainLooks, wires: 'tied'},
 	},
-	{
+	'tilted-deck': {
 		...plain,
-		id: 'tilted-deck',
-		name: 'A good arm on a tilted deck',
-		lesson: 'The arm is sound: it leans with the deck, and the level says by how much.',
 		finding: 'tilt-explains',
 		cure: 'levelled',
 		spec: {
@@ -100,11 +80,8 @@ export const lessonArms: readonly LessonArm[] = [
 			tilt: {leftRightDeg: -1.5, frontBackDeg: 0},
 		},
 	},
-	{
+	'bias-left-on': {
 		...plain,
-		id: 'bias-left-on',
-		name: 'An arm whose last user forgot something',
-		lesson: 'The bias was still on: a steady pull toward the rim at both radii.',
 		finding: 'constant-pull',
 		cure: 'bias-off',
 		spec: {
@@ -118,28 +95,21 @@ export const lessonArms: readonly LessonArm[] = [
 				},
 			},
 		},
-		looks: {...plainLooks, bias: 'A small weight hangs on its thread, and the thread is taut.'},
+		looks: {...plainLooks, bias: 'weight-on-thread'},
 		biasWeightG: 1.2,
 	},
-	{
+	'paddle-left-in': {
 		...plain,
-		id: 'paddle-left-in',
-		name: 'An arm with a trough of fluid',
-		lesson: 'The paddle stood in the fluid: the arm creeps, and the skin of the fluid holds it like a bad bearing.',
 		finding: 'friction',
 		cure: 'damping-out',
 		spec: {
 			...soundArm,
 			damping: {isIn: true, viscousMicroNmS: 19_000, yieldMicroNm: 3.4 * onePercentMicroNm},
 		},
-		looks: {...plainLooks, damping: 'The paddle dips into the fluid of its trough.'},
+		looks: {...plainLooks, damping: 'in'},
 	},
-	{
+	'lever-badly-set': {
 		...plain,
-		id: 'lever-badly-set',
-		name: 'An arm with a weighted lever',
-		lesson:
-			'The lever points to half past eight outside and to a quarter past seven inside, where two fifths of its weight are lost.',
 		finding: 'bias-uneven',
 		cure: 'pulley-moved',
 		spec: {
@@ -156,20 +126,29 @@ export const lessonArms: readonly LessonArm[] = [
 		},
 		looks: {
 			...plainLooks,
-			bias: 'The thread runs over a pulley to a lever with a weight; the weight lies beside the deck.',
+			bias: 'lever-unweighted',
 		},
 		biasWeightG: 2.4,
 		readsBias: true,
 	},
-	{
+	'worn-race': {
 		...plain,
-		id: 'worn-race',
-		name: 'An arm with a worn race',
-		lesson: 'Friction is two and a half times as large inside as outside: a damaged place in the bearing.',
 		finding: 'friction-local',
 		spec: {
 			...soundArm,
 			friction: {staticMicroNm: onePercentMicroNm, kineticShare: 0.8, worn: {withinMm: 95, times: 2.6}},
 		},
 	},
-];
+} satisfies Readonly<Record<string, Lesson>>;
+
+export type LessonId = keyof typeof lessons;
+
+/** An invented arm with one lesson. */
+export type LessonArm = Lesson & {readonly id: LessonId};
+
+const isLessonId = (id: string): id is LessonId => Object.hasOwn(lessons, id);
+
+/** The invented arms, in the order in which they are best met. A row added here is offered and proved. */
+export const lessonArms: readonly LessonArm[] = Object.keys(lessons)
+	.filter(isLessonId)
+	.map((id) => ({id, ...lessons[id]}));

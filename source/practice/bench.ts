@@ -3,7 +3,7 @@ import {swingAngleDeg} from '../measures/geometry.js';
 import {clockText} from '../measures/lever.js';
 import type {ArmSpec} from './arm-spec.js';
 import {turnedAngleDeg} from './bias-torque.js';
-import {carriedMn} from './torques.js';
+import {gaugeLoadMn} from './torques.js';
 
 /** What stands on the bench beside the arm, and how well it shows what it shows. */
 export type Bench = {
@@ -26,7 +26,7 @@ export function levelShownDeg(spec: ArmSpec, {level}: Bench, axis: 'leftRightDeg
 }
 
 /** What the stylus scale shows with the guard on, not zeroed on it, in mN. */
-export const scaleShownMn = (spec: ArmSpec, {scaleStepMn}: Bench): number => toStep(carriedMn(spec), scaleStepMn);
+export const scaleShownMn = (spec: ArmSpec, {scaleStepMn}: Bench): number => toStep(gaugeLoadMn(spec), scaleStepMn);
 
 /** A lever is read to a quarter of an hour. */
 const clockStepDeg = 7.5;

@@ -4,7 +4,7 @@ import {leverShare} from '../measures/lever.js';
 export type TurningAngle = {readonly atSwingDeg: number; readonly deg: number; readonly degPerDeg: number};
 
 /** A bias (anti-skating) device and what sets its strength; every torque toward the rim, in µN·m. */
-export type BiasDevice =
+export type BiasMechanism =
 	/** A weight over a thread to a stub: the sine of the angle between thread and stub acts. */
 	| {readonly kind: 'weight-on-thread'; readonly fullMicroNm: number; readonly angle: TurningAngle}
 	/** A weight on a lever, thread over a pulley: the sine of the lever's angle from 12 o'clock acts. */
@@ -22,7 +22,7 @@ export const turnedAngleDeg = ({atSwingDeg, deg, degPerDeg}: TurningAngle, swing
 const halfForceGap = Math.SQRT2 - 1;
 
 /** Torque of a bias device at a swing angle, in µN·m, positive toward the rim. */
-export function biasTorqueMicroNm(device: BiasDevice, swingDeg: number): number {
+export function biasTorqueMicroNm(device: BiasMechanism, swingDeg: number): number {
 	switch (device.kind) {
 		case 'weight-on-thread':
 		case 'weighted-lever':

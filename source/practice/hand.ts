@@ -1,6 +1,6 @@
 import {advance, readingShown} from './advance.js';
 import {between, type Chance} from './chance.js';
-import {lookedFor, nudge, offNeutralMm, type PracticeArm, placeGauge, type Way} from './practice-arm.js';
+import {lookedFor, offNeutralMm, type PracticeArm, placeGauge, type SwingWay, withFinger} from './practice-arm.js';
 
 /** How someone probes. */
 export type Habit = {
@@ -42,7 +42,7 @@ const shown = ({arm}: Hand): number => readingShown(arm) ?? Number.NaN;
 
 const isAtEnd = (hand: Hand): boolean => Math.abs(shown(hand)) >= hand.arm.spec.gauge.topPct;
 
-const signOf = (way: Way): number => (way === 'out' ? 1 : -1);
+const signOf = (way: SwingWay): number => (way === 'out' ? 1 : -1);
 
 /** Puts the gauge under the arm and waits until it is still. */
 export function standAt(hand: Hand, radiusMm: number, isTurned = false): void {
@@ -52,18 +52,18 @@ export function standAt(hand: Hand, radiusMm: number, isTurned = false): void {
 type Push = {readonly pct: number; readonly quicknessMmPerS: number};
 
 /** Nudges once and waits. @returns whether the arm stayed where it was left, as far as can be seen */
-function staysAfter({pct, quicknessMmPerS}: Push, way: Way, hand: Hand): boolean {
+function staysAfter({pct, quicknessMmPerS}: Push, way: SwingWay, hand: Hand): boolean {
 	const {habit, chance, arm} = hand;
 	const uneven = 1 + habit.unevenness * between(chance, -1, 1);
 	const mm = (uneven * pct) / arm.spec.gauge.restoringPctPerMm;
-	const pushing = nudge(arm, mm, way, quicknessMmPerS);
+	const pushing = withFinger(arm, mm, way, quicknessMmPerS);
 	const left = advance(pushing, Math.ceil((1000 * mm) / quicknessMmPerS) + 1);
 	hand.arm = advance(left, habit.settleMs);
 	return (offNeutralMm(hand.arm) - offNeutralMm(left)) * signOf(way) > -habit.seesMm;
 }
 
 /** Nudges on until the arm swings back, or the scale ends. @returns the last reading that held */
-function nudgeOn(push: Push, way: Way, hand: Hand): number {
+function nudgeOn(push: Push, way: SwingWay, hand: Hand): number {
 	let held = shown(hand);
 	for (let nudges = 0; nudges < mostNudges; nudges++) {
 		if (isAtEnd(hand)) return shown(hand);
@@ -74,7 +74,7 @@ function nudgeOn(push: Push, way: Way, hand: Hand): number {
 }
 
 /** The hold limit on one side: found roughly, then come back to and found with small nudges. */
-function limitAt(way: Way, hand: Hand): number {
+function limitAt(way: SwingWay, hand: Hand): number {
 	const {nudgePct, searchPct, quicknessMmPerS, searchQuicknessMmPerS} = hand.habit;
 	hand.arm = lookedFor(hand.arm);
 	const roughly = nudgeOn({pct: searchPct, quicknessMmPerS: searchQuicknessMmPerS}, way, hand);

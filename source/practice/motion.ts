@@ -16,7 +16,7 @@ export type Surroundings = {
 export type Finger = {readonly atRad: number; readonly toRad: number; readonly rateRadPerS: number};
 
 /** The moving part, finger included. Changed in place: a run takes a thousand steps a second. */
-export type Body = {
+export type MovingArm = {
 	swingRad: number;
 	rateRadPerS: number;
 	finger: {-readonly [Key in keyof Finger]: Finger[Key]} | null;
@@ -28,11 +28,11 @@ export type Body = {
 const stillRadPerS = 1e-6;
 
 /** Torque on the arm beside all friction. */
-const driving = (body: Body, {table, gaugeMicroNmPerRad, neutralRad}: Surroundings): number =>
+const driving = (body: MovingArm, {table, gaugeMicroNmPerRad, neutralRad}: Surroundings): number =>
 	torqueAt(table.own, body.swingRad) + body.unrestMicroNm - gaugeMicroNmPerRad * (body.swingRad - neutralRad);
 
 /** Whether the arm, at rest, stays so: friction meets any torque up to its limit, and a stop any torque into it. */
-export function isHeld(body: Body, around: Surroundings): boolean {
+export function isHeld(body: MovingArm, around: Surroundings): boolean {
 	if (body.rateRadPerS !== 0 || body.finger !== null) return false;
 	const torque = driving(body, around);
 	if (Math.abs(torque) <= torqueAt(around.table.hold, body.swingRad)) return true;
@@ -45,7 +45,7 @@ export function isHeld(body: Body, around: Surroundings): boolean {
  * is velocity Verlet (Verlet, Phys. Rev. 159 (1967) 98, from memory); the first half of the fluid's drag is implicit.
  * A step in which friction would turn the arm back ends at rest.
  */
-export function step(body: Body, around: Surroundings, seconds: number): void {
+export function moveOn(body: MovingArm, around: Surroundings, seconds: number): void {
 	const torque = driving(body, around);
 	const isStill = Math.abs(body.rateRadPerS) < stillRadPerS;
 	if (isStill && Math.abs(torque) <= torqueAt(around.table.hold, body.swingRad)) body.rateRadPerS = 0;
@@ -54,7 +54,7 @@ export function step(body: Body, around: Surroundings, seconds: number): void {
 	keepWithinStops(body, around);
 }
 
-function swing(body: Body, around: Surroundings, seconds: number, torque: number, way: number): void {
+function swing(body: MovingArm, around: Surroundings, seconds: number, torque: number, way: number): void {
 	const perTorque = seconds / (2 * around.momentKgMm2);
 	const drag = perTorque * around.viscousMicroNmS;
 	const friction = torqueAt(around.table.slide, body.swingRad);
@@ -72,7 +72,7 @@ function swing(body: Body, around: Surroundings, seconds: number, torque: number
 const stopped = (rateRadPerS: number, way: number, friction: number): number =>
 	friction > 0 && rateRadPerS * way <= 0 ? 0 : rateRadPerS;
 
-function push(body: Body, finger: NonNullable<Body['finger']>, seconds: number): void {
+function push(body: MovingArm, finger: NonNullable<MovingArm['finger']>, seconds: number): void {
 	const way = Math.sign(finger.rateRadPerS);
 	const wanted = finger.atRad + finger.rateRadPerS * seconds;
 	const isThere = (wanted - finger.toRad) * way >= 0;
@@ -84,7 +84,7 @@ function push(body: Body, finger: NonNullable<Body['finger']>, seconds: number):
 	if (isThere) body.finger = null;
 }
 
-function keepWithinStops(body: Body, {innermostRad, outermostRad}: Surroundings): void {
+function keepWithinStops(body: MovingArm, {innermostRad, outermostRad}: Surroundings): void {
 	if (body.swingRad > outermostRad) {
 		body.swingRad = outermostRad;
 		body.rateRadPerS = Math.min(0, body.rateRadPerS);

@@ -30,7 +30,7 @@ export type PracticeArm = {
 	readonly chance: ChanceState;
 };
 
-export type Way = 'in' | 'out';
+export type SwingWay = 'in' | 'out';
 
 /** Where the arm waits until a gauge is put under it, in mm. */
 const waitingRadiusMm = 150;
@@ -102,7 +102,7 @@ export function lookedFor(arm: PracticeArm): PracticeArm {
  *
  * @param quicknessMmPerS speed of the push; half a mm in a second is careful
  */
-export function nudge(arm: PracticeArm, mm: number, way: Way, quicknessMmPerS: number): PracticeArm {
+export function withFinger(arm: PracticeArm, mm: number, way: SwingWay, quicknessMmPerS: number): PracticeArm {
 	const sign = way === 'out' ? 1 : -1;
 	const perMm = 1 / arm.spec.geometry.effectiveLengthMm;
 	const following = Math.max(0, arm.rateRadPerS * sign);

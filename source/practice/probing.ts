@@ -1,5 +1,5 @@
 import {advance, isMoving, readingShown} from './advance.js';
-import {lookedFor, nudge, type PracticeArm, placeGauge, stillForMs, type Way} from './practice-arm.js';
+import {lookedFor, type PracticeArm, placeGauge, type SwingWay, stillForMs, withFinger} from './practice-arm.js';
 
 /** A time at rest between two movements: when it began, what the gauge showed meanwhile, and how long it lasted. */
 export type Rest = {
@@ -20,7 +20,7 @@ export type Probing = {
 	/** How often the arm went back by itself after a nudge. */
 	readonly lettingGo: number;
 	/** The way of the latest nudge, as long as the arm has not gone back from it. */
-	readonly nudged: Way | null;
+	readonly nudged: SwingWay | null;
 };
 
 /** A nudge sooner than this after the last movement is hasty; invented: about the time that the eye needs. */
@@ -69,10 +69,10 @@ function looked(now: Probing): Probing {
 
 /** Whether the arm, left to itself, moves against the nudge. */
 const goesBack = ({arm, nudged}: Probing): boolean =>
-	nudged !== null && arm.finger === null && wayOf(arm) !== null && wayOf(arm) !== nudged;
+	nudged !== null && arm.finger === null && swingWay(arm) !== null && swingWay(arm) !== nudged;
 
 /** The way in which the arm moves by itself; null while it is still, or pushed. */
-export function wayOf({rateRadPerS, finger}: PracticeArm): Way | null {
+export function swingWay({rateRadPerS, finger}: PracticeArm): SwingWay | null {
 	if (finger !== null || rateRadPerS === 0) return null;
 	return rateRadPerS > 0 ? 'out' : 'in';
 }
@@ -81,12 +81,12 @@ export function wayOf({rateRadPerS, finger}: PracticeArm): Way | null {
 export type Push = {readonly pct: number; readonly quicknessMmPerS: number};
 
 /** Nudges the arm. One that still moves, or was not looked at, is nudged in haste. */
-export function nudged(probing: Probing, way: Way, {pct, quicknessMmPerS}: Push): Probing {
+export function nudged(probing: Probing, way: SwingWay, {pct, quicknessMmPerS}: Push): Probing {
 	const {arm} = probing;
 	const isHasty = isMoving(arm) || stillForMs(arm) < hastyMs;
 	return {
 		...probing,
-		arm: nudge(arm, pct / arm.spec.gauge.restoringPctPerMm, way, quicknessMmPerS),
+		arm: withFinger(arm, pct / arm.spec.gauge.restoringPctPerMm, way, quicknessMmPerS),
 		nudges: probing.nudges + 1,
 		hurried: probing.hurried + (isHasty && probing.nudges > 0 ? 1 : 0),
 		nudged: way,

@@ -7,7 +7,7 @@ import {probed} from './operator.js';
 import {type ArmOnBench, randomArm} from './random-arm.js';
 
 /** How rounds are taken and read, and how they scatter; percent of tracking force. */
-export type Way = {
+export type ProbingWay = {
 	readonly rounds: number;
 	readonly stepPct: number;
 	/** Standard deviation of one limit. */
@@ -22,7 +22,7 @@ export const settingUpPct = 0.3;
 const steps = [0.1, 0.25, 0.5, 1];
 const scatters = [0.05, 0.15, 0.3, 0.5];
 
-const combined = (manyRounds: readonly number[]): readonly Way[] =>
+const combined = (manyRounds: readonly number[]): readonly ProbingWay[] =>
 	[true, false].flatMap((setAnew) =>
 		manyRounds.flatMap((rounds) =>
 			steps.flatMap((stepPct) => scatters.map((scatterPct) => ({rounds, stepPct, scatterPct, setAnew}))),
@@ -30,13 +30,18 @@ const combined = (manyRounds: readonly number[]): readonly Way[] =>
 	);
 
 /** Every combination of a usual probe and one with more rounds, fine and coarse step, small and large scatter. */
-export const ways: readonly Way[] = combined([3, 5]);
+export const manyWays: readonly ProbingWay[] = combined([3, 5]);
 
 /** One round at each radius: how well rounds repeat is assumed, so that nothing is promised. */
-export const onceWays: readonly Way[] = combined([1]).filter(({stepPct}) => stepPct === 0.5);
+export const onceWays: readonly ProbingWay[] = combined([1]).filter(({stepPct}) => stepPct === 0.5);
 
-export type LessonTally = {readonly way: Way; readonly arm: LessonArm; readonly named: number; readonly of: number};
-export type WayTally = {readonly way: Way; readonly tally: Tally};
+export type LessonTally = {
+	readonly way: ProbingWay;
+	readonly arm: LessonArm;
+	readonly named: number;
+	readonly of: number;
+};
+export type WayTally = {readonly way: ProbingWay; readonly tally: Tally};
 
 export type Proof = {
 	readonly ways: readonly WayTally[];
@@ -62,10 +67,10 @@ export const radiiMm = {inner: 68, outer: 136};
 export const restlessPct = 0.2;
 
 /** A quiet hand at a fine step shows it most. */
-const finest = ways.filter(({stepPct, scatterPct, setAnew}) => stepPct === 0.1 && scatterPct === 0.05 && setAnew);
+const finest = manyWays.filter(({stepPct, scatterPct, setAnew}) => stepPct === 0.1 && scatterPct === 0.05 && setAnew);
 
 /** Ways in which the lesson arms are probed: a usual gauge, as most people would. */
-const lessonWays = ways.filter(
+const lessonWays = manyWays.filter(
 	({stepPct, scatterPct, setAnew}) => (stepPct === 0.5 || stepPct === 0.1) && scatterPct === 0.15 && setAnew,
 );
 
@@ -75,7 +80,7 @@ const inOneOf = 3;
 /** Runs of each lesson arm in each way for so many random ones. */
 const lessonShare = 0.03;
 
-const withWay = <T extends ArmOnBench>(one: T, {stepPct, scatterPct}: Way): T => ({
+const withWay = <T extends ArmOnBench>(one: T, {stepPct, scatterPct}: ProbingWay): T => ({
 	...one,
 	spec: {...one.spec, settingUpPct, scatterPct, gauge: {...one.spec.gauge, stepPct}},
 });
@@ -90,7 +95,7 @@ export function prove({arms, seed, compute}: ProofTask): Proof {
 	const many = Array.from({length: arms}, () => randomArm(chance));
 	const restless = many.map((one) => ({...one, spec: {...one.spec, unrestPct: restlessPct}}));
 	const repeats = Math.max(1, Math.round(arms * lessonShare));
-	const talliesOf = (chosen: readonly Way[], on: readonly ArmOnBench[]): readonly WayTally[] =>
+	const talliesOf = (chosen: readonly ProbingWay[], on: readonly ArmOnBench[]): readonly WayTally[] =>
 		chosen.map((way, index) => ({
 			way,
 			tally: tallyOf(
@@ -101,14 +106,14 @@ export function prove({arms, seed, compute}: ProofTask): Proof {
 			),
 		}));
 	return {
-		ways: talliesOf(ways, many),
+		ways: talliesOf(manyWays, many),
 		once: talliesOf(onceWays, many),
 		restless: talliesOf(finest, restless),
 		lessons: lessonArms.flatMap((arm) => lessonWays.map((way) => lessonTally(arm, way, repeats, chance, compute))),
 	};
 }
 
-function tallyOf(many: readonly ArmOnBench[], way: Way, chance: Chance, compute: ProofTask['compute']): Tally {
+function tallyOf(many: readonly ArmOnBench[], way: ProbingWay, chance: Chance, compute: ProofTask['compute']): Tally {
 	const tally = emptyTally();
 	for (const one of many) {
 		const {spec, bench} = withWay(one, way);
@@ -121,7 +126,7 @@ function tallyOf(many: readonly ArmOnBench[], way: Way, chance: Chance, compute:
 
 function lessonTally(
 	arm: LessonArm,
-	way: Way,
+	way: ProbingWay,
 	repeats: number,
 	chance: Chance,
 	compute: ProofTask['compute'],

@@ -1,6 +1,8 @@
-import {lessonArms} from './arms.js';
+import type {FindingCode} from '../results/diagnose.js';
+import type {Said} from '../said.js';
+import {type LessonId, lessonArms} from './arms.js';
 import type {FigureTally} from './coverage.js';
-import type {Proof, Way, WayTally} from './proof.js';
+import type {ProbingWay, Proof, WayTally} from './proof.js';
 
 /** What a proof must reach. */
 export const bars = {
@@ -39,33 +41,42 @@ export function lessonTotal({lessons}: Proof, id: string): {readonly named: numb
 	return {named: sum(({named}) => named), of: sum((one) => one.of)};
 }
 
-const percent = (share: number): string => `${(100 * share).toFixed(1)} %`;
+/** Where a proof falls short of what it must reach; shares from 0 to 1. */
+export type ShortfallValues = {
+	'interval-too-narrow': {readonly way: ProbingWay; readonly figure: 'pull' | 'band'; readonly holding: number};
+	'called-good': {readonly way: ProbingWay; readonly share: number};
+	'lesson-not-named': {
+		readonly arm: LessonId;
+		readonly finding: FindingCode;
+		readonly named: number;
+		readonly of: number;
+	};
+};
 
-/** How a way of probing is named in a sentence. */
-export const wayText = ({rounds, stepPct, scatterPct, setAnew}: Way): string =>
-	`${rounds} rounds, step ${stepPct} %, scatter ${scatterPct} %, ${setAnew ? 'set anew' : 'not set anew'}`;
+type Shortfall = Said<ShortfallValues>;
 
 /** A share counts as too small only where chance does not explain it. */
 const isTooSmall = (counted: number, of: number, wanted: number): boolean => shareInterval(counted, of)[1] < wanted;
 
-function shortWay({way, tally}: WayTally): string[] {
+function shortWay({way, tally}: WayTally): Shortfall[] {
 	const narrow = (['pull', 'band'] as const)
 		.filter((figure) => isTooSmall(tally[figure].holding, tally[figure].intervals, bars.holding))
-		.map((figure) => `${wayText(way)}: the interval of the ${figure} holds in ${percent(holdingShare(tally[figure]))}`);
+		.map((figure): Shortfall => {
+			return {id: 'interval-too-narrow', values: {way, figure, holding: holdingShare(tally[figure])}};
+		});
 	const rightly = tally.beyond - tally.beyondCalledGood;
 	return isTooSmall(rightly, tally.beyond, 1 - bars.wronglyGood)
-		? [
-				...narrow,
-				`${wayText(way)}: ${percent(1 - rightly / tally.beyond)} of the arms beyond the limits are called good`,
-			]
+		? [...narrow, {id: 'called-good', values: {way, share: 1 - rightly / tally.beyond}}]
 		: narrow;
 }
 
-/** Where a proof falls short of what it must reach, a sentence each without its full stop; empty when it holds. */
-export const shortfalls = (proof: Proof): string[] => [
+/** Where a proof falls short of what it must reach; empty when it holds. */
+export const shortfalls = (proof: Proof): Shortfall[] => [
 	...proof.ways.flatMap(shortWay),
-	...lessonArms.flatMap(({id, finding}) => {
-		const {named, of} = lessonTotal(proof, id);
-		return isTooSmall(named, of, bars.lesson) ? [`${id}: ${finding} is named in ${named} of ${of}`] : [];
+	...lessonArms.flatMap(({id, finding}): Shortfall[] => {
+		const total = lessonTotal(proof, id);
+		return isTooSmall(total.named, total.of, bars.lesson)
+			? [{id: 'lesson-not-named', values: {arm: id, finding, ...total}}]
+			: [];
 	}),
 ];

@@ -7,7 +7,7 @@ import type {ArmSpec, Wire} from './arm-spec.js';
 import {biasTorqueMicroNm} from './bias-torque.js';
 
 /** The force that the gauge carries, in mN: the playing force and the guard, which stays on. */
-export const carriedMn = ({playingMn, guardMassG}: ArmSpec): number => carriedForceMn(playingMn, guardMassG);
+export const gaugeLoadMn = ({playingMn, guardMassG}: ArmSpec): number => carriedForceMn(playingMn, guardMassG);
 
 /** Torque of a side force at the stylus, in µN·m; the force in percent of the playing force. */
 export const torqueOfPct = ({playingMn, geometry}: ArmSpec, pct: number): number =>
@@ -24,7 +24,7 @@ export const wireTorqueMicroNm = (
 
 // A gravity-loaded arm leans with all that the gauge carries, a spring-loaded one with the guard's own weight only.
 const leaning = (spec: ArmSpec): number =>
-	(spec.loading === 'gravity' ? carriedMn(spec) : spec.guardMassG * mnPerGram) / spec.playingMn;
+	(spec.loading === 'gravity' ? gaugeLoadMn(spec) : spec.guardMassG * mnPerGram) / spec.playingMn;
 
 /** What the tilt of the deck makes of the pull, in percent of the playing force. */
 export const tiltPct = (spec: ArmSpec, radiusMm: number): number =>
@@ -61,7 +61,7 @@ export const viscousMicroNmS = ({damping}: ArmSpec): number => (damping?.isIn ? 
 
 /** Torque back to the gauge's neutral place, in µN·m for each rad of swing. */
 export const gaugeMicroNmPerRad = (spec: ArmSpec): number =>
-	(spec.gauge.restoringPctPerMm / 100) * carriedMn(spec) * spec.geometry.effectiveLengthMm ** 2;
+	(spec.gauge.restoringPctPerMm / 100) * gaugeLoadMn(spec) * spec.geometry.effectiveLengthMm ** 2;
 
 /** Stylus travel for a swing, in mm along its arc. */
 export const travelMm = ({geometry}: ArmSpec, swingRad: number): number => swingRad * geometry.effectiveLengthMm;

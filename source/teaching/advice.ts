@@ -1,101 +1,82 @@
 import type {Check} from '../check/check.js';
 import type {ReadingNote} from '../check/practice-notes.js';
 import {line, type Shown} from '../pages/shown-lines.js';
+import type {ArmSpec} from '../practice/arm-spec.js';
+import {gaugeLoadMn} from '../practice/torques.js';
+import {truthOf} from '../practice/truth.js';
 import {placeOfRounds} from '../procedure/index.js';
-import {isOnPlace} from '../procedure/places.js';
-import {fixed} from '../units.js';
-import {placeLabel} from '../words/step-text.js';
-import {withSign} from '../words/wording.js';
+import {words} from '../words/index.js';
 import {lessonOf, specOn} from './deck.js';
 import {deckAdvice} from './deck-advice.js';
-import {limitShownPct} from './hidden-limit.js';
+import {settledMs} from './gauged-arm.js';
 import {misreadAdvice} from './misread-advice.js';
-import {settledMs} from './settled.js';
+
+const said = words.practice.advice;
 
 /** What to do better, gravest first; one line of praise where there is nothing. */
 export function adviceLines(check: Check, notes: readonly ReadingNote[]): readonly Shown[] {
-	if (!check.practice) return [];
-	const nudged = notes.filter(({nudges}) => nudges > 0);
-	const advice = [
-		...deckAdvice(check, notes),
-		...misreadAdvice(check),
-		...withoutNudge(notes),
-		...neverShown(nudged),
-		...shortOfLimit(check, nudged),
-		...unsettled(nudged),
-		...hurried(nudged),
-	];
+	const {practice} = check;
+	if (!practice) return [];
+	const specOf = ({deck}: ReadingNote): ArmSpec => specOn(lessonOf(practice), deck);
+	const advice = [...deckAdvice(check, notes), ...misreadAdvice(check), ...readingAdvice(notes, specOf)];
 	if (advice.length > 0) return advice.map((text) => line(text));
-	return notes.length === 0
-		? [line('No reading was taken yet.')]
-		: [line('Nothing to do better: every reading stood at its limit, and was read with the arm at rest.', 'good')];
+	return notes.length === 0 ? [line(said.noReading)] : [line(said.praise, 'good')];
 }
-
-/** A reading by name: 'inner radius, outer limit, round 2'. */
-function readingName({step, which, index, isTurned}: ReadingNote): string {
-	const limit = which === 'innerLimit' ? 'inner limit' : 'outer limit';
-	const place = placeOfRounds(step) ?? step;
-	const where = isOnPlace(place) || place === 'closing' ? placeLabel(place) : `${placeLabel(place)} radius`;
-	return `${where}, ${limit}${place === 'closing' ? '' : `, round ${index + 1}${isTurned ? ' (turned)' : ''}`}`;
-}
-
-const mostNamed = 3;
-
-/** The first few by name, the others by number. */
-function named(notes: readonly ReadingNote[], text: (note: ReadingNote) => string = readingName): string {
-	const more = notes.length - mostNamed;
-	return `${notes.slice(0, mostNamed).map(text).join('; ')}${more > 0 ? `; and ${more} more` : ''}`;
-}
-
-const some = (notes: readonly ReadingNote[], text: (notes: readonly ReadingNote[]) => string): string[] =>
-	notes.length === 0 ? [] : [text(notes)];
-
-const withoutNudge = (notes: readonly ReadingNote[]): string[] =>
-	some(
-		notes.filter(({nudges}) => nudges === 0),
-		(found) =>
-			`Typed without a nudge: ${named(found)}. Where the arm happens to lie is no limit: nudge it until it goes back by itself.`,
-	);
-
-const neverShown = (notes: readonly ReadingNote[]): string[] =>
-	some(
-		notes.filter(({restMs}) => restMs === null),
-		(found) =>
-			`Typed, but never shown while the arm stood still: ${named(found, (note) => `${withSign(note.readingPct)} (${readingName(note)})`)}. Type what stood there at the last place that held.`,
-	);
 
 /** How far inside its limit a reading may stand, in percent: two fine nudges, and the trembling of the gauge. */
 const shortPct = 1.5;
 
-function shortOfLimit(check: Check, notes: readonly ReadingNote[]): string[] {
-	const {practice} = check;
-	if (!practice) return [];
-	const missing = (note: ReadingNote): number => {
-		const hiddenPct = limitShownPct(specOn(lessonOf(practice), note.deck), note);
-		// Turned end for end, the gauge counts the other way.
-		const outward = (note.isTurned ? -1 : 1) * (hiddenPct - note.readingPct);
-		return note.which === 'outerLimit' ? outward : -outward;
+/** What the readings were taken too hastily or too soon for. */
+function readingAdvice(notes: readonly ReadingNote[], specOf: (note: ReadingNote) => ArmSpec): string[] {
+	const readings = notes.flatMap((note) => {
+		const place = placeOfRounds(note.step);
+		return place ? [{...note, place, missingPct: missingPct(specOf(note), note)}] : [];
+	});
+	const some = (
+		which: (one: (typeof readings)[number]) => boolean,
+		text: (found: {readonly readings: typeof readings}) => string,
+	): string[] => {
+		const found = readings.filter(which);
+		return found.length === 0 ? [] : [text({readings: found})];
 	};
-	return some(
-		notes.filter((note) => note.restMs !== null && missing(note) > shortPct),
-		(found) =>
-			`Short of the limit, the arm would have held on: ${named(found, (note) => `${fixed(missing(note), 1)} % (${readingName(note)})`)}. Nudge on in fine steps until it goes back by itself, then type the last place that held.`,
-	);
+	return [
+		...some(({nudges}) => nudges === 0, said.withoutNudge),
+		...some(({nudges, restMs}) => nudges > 0 && restMs === null, said.neverShown),
+		...some((one) => one.nudges > 0 && one.restMs !== null && one.missingPct > shortPct, said.shortOfLimit),
+		...some(
+			({nudges, restMs}) => nudges > 0 && restMs !== null && restMs < settledMs,
+			(found) => said.unsettled({...found, settledMs}),
+		),
+		...hurried(notes),
+	];
 }
 
-const unsettled = (notes: readonly ReadingNote[]): string[] =>
-	some(
-		notes.filter(({restMs}) => restMs !== null && restMs < settledMs),
-		(found) =>
-			`Read before it had settled, in less than ${settledMs / 1000} s at rest: ${named(found)}. Wait; an arm that creeps shows itself only then.`,
-	);
+/** By how much a reading stands inside the limit that it was to find, in percent. */
+function missingPct(spec: ArmSpec, note: ReadingNote): number {
+	// Turned end for end, the gauge counts the other way.
+	const outward = (note.isTurned ? -1 : 1) * (limitShownPct(spec, note) - note.readingPct);
+	return note.which === 'outerLimit' ? outward : -outward;
+}
 
 function hurried(notes: readonly ReadingNote[]): string[] {
 	const hasty = notes.reduce((sum, one) => sum + one.hurried, 0);
-	const all = notes.reduce((sum, one) => sum + one.nudges, 0);
+	const nudges = notes.reduce((sum, one) => sum + one.nudges, 0);
 	// One in ten is nobody's fault.
-	if (hasty <= 0.1 * all) return [];
-	return [
-		`Nudged too fast: ${hasty} of ${all} nudges met an arm that still moved or had only just stopped. It then flies past its limit. Nudge, wait until it is still, look, nudge again.`,
-	];
+	return hasty > 0.1 * nudges ? [said.hurried({hurried: hasty, nudges})] : [];
+}
+
+/**
+ * What the gauge would show, without trembling, at the hold limit that a reading was to find, or at the end of its scale; in its
+ * own sign, in percent.
+ */
+export function limitShownPct(
+	spec: ArmSpec,
+	{radiusMm, isTurned, which}: Pick<ReadingNote, 'radiusMm' | 'isTurned' | 'which'>,
+): number {
+	const {pullPct, bandPct} = truthOf(spec, radiusMm);
+	const limitPct = pullPct + (which === 'outerLimit' ? 0.5 : -0.5) * bandPct;
+	const {gainPct, zeroPct, topPct} = spec.gauge;
+	const carriedPct = (limitPct * spec.playingMn) / gaugeLoadMn(spec);
+	const shownPct = (isTurned ? -1 : 1) * carriedPct * (1 + gainPct / 100) + zeroPct;
+	return Math.min(topPct, Math.max(-topPct, shownPct));
 }

@@ -1,12 +1,28 @@
 import {type Dialogue, positionOf} from '../check/dialogue.js';
 import type {PracticeNotes} from '../check/practice-notes.js';
+import {issuedOf} from '../pages/issued.js';
+import {line, type Shown} from '../pages/shown-lines.js';
 import type {FinishedCheck} from '../results/record.js';
+import {words} from '../words/index.js';
 import type {Nudge} from '../workbench.js';
-import {benchShown} from './bench-shown.js';
-import {atQuestion, type BenchState, benchOf, handled, later, pushed, revealed, withReading} from './bench-state.js';
-import {motionOf} from './gauged-arm.js';
+import {
+	atQuestion,
+	type BenchState,
+	benchNow,
+	benchOf,
+	handled,
+	handsAt,
+	later,
+	pushed,
+	revealed,
+	withReading,
+} from './bench-state.js';
+import {gaugedArm, motionOf} from './gauged-arm.js';
+import {instruments} from './instruments.js';
 import {readingWanted} from './reading-wanted.js';
 import {truthLines} from './truth-lines.js';
+
+const said = words.practice.bench;
 
 /** An invented bench while somebody works at it: the one thing in practice that changes in place. */
 export class BenchAtWork {
@@ -65,4 +81,26 @@ export class BenchAtWork {
 		this.#asked = dialogue;
 		this.#state = atQuestion(this.#state, dialogue);
 	}
+}
+
+/** What an invented bench has to show at a question, before all else; the bench must have followed it there. */
+function benchShown(state: BenchState, dialogue: Dialogue): readonly Shown[] {
+	const {step, progress} = positionOf(dialogue);
+	if (!step || dialogue.mode.kind === 'steps' || dialogue.mode.kind === 'stop') return [];
+	if (step.input.kind === 'verdict') return atVerdict(state, dialogue);
+	if (step.id === 'safe') return [line(said.nothingBreaks)];
+	const wanted = readingWanted(dialogue);
+	if (wanted) return [gaugedArm(state.probing, wanted)];
+	const seen = instruments[step.id]?.see(benchNow(state, progress.facts));
+	const hands = handsAt(state, dialogue);
+	return [
+		...(state.did?.step === step.id ? [line(state.did.text, 'good')] : []),
+		...(seen === undefined ? [] : [line(said.seen({seen}), 'strong')]),
+		...(hands ? [line(words.practice.hands[hands.deed].offer)] : []),
+	];
+}
+
+function atVerdict({notes}: BenchState, {check, mode}: Dialogue): readonly Shown[] {
+	if (mode.kind !== 'ask') return [];
+	return notes.isRevealed ? truthLines({...check, practice: notes}, issuedOf(check)) : [line(said.reveal, 'strong')];
 }

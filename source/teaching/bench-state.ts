@@ -6,9 +6,10 @@ import {nextLimit, nudged, type Probing, type Push, passed, probingAt, restWith}
 import type {Facts} from '../procedure/facts.js';
 import {inGaugeUnit} from '../procedure/hold-limits.js';
 import {signOfPlus} from '../procedure/readings.js';
+import {words} from '../words/index.js';
 import type {Nudge} from '../workbench.js';
 import {lessonOf, specOn, withDeed} from './deck.js';
-import {type HandsOn, handsOn} from './hands.js';
+import {type HandsOn, handsOn, isLevel} from './hands.js';
 import type {BenchNow} from './instruments.js';
 import {readingIn, readingWanted, type Wanted} from './reading-wanted.js';
 
@@ -81,11 +82,11 @@ export function handsAt(state: BenchState, dialogue: Dialogue): HandsOn | undefi
 /** The bench after a hand has done what is offered; undefined where nothing is. */
 export function handled(state: BenchState, dialogue: Dialogue): BenchState | undefined {
 	const hands = handsAt(state, dialogue);
-	const {step, progress} = positionOf(dialogue);
+	const {step} = positionOf(dialogue);
 	if (!hands || !step) return;
 	const next = withDeck(state, withDeed(state.notes.deck, hands.deed));
-	const before = benchNow(state, progress.facts);
-	return {...next, did: {step: step.id, text: hands.did(before)}};
+	const wasLevel = isLevel(state.probing.arm.spec);
+	return {...next, did: {step: step.id, text: words.practice.hands[hands.deed].did({wasLevel})}};
 }
 
 /** How a finger nudges: an arrow to come near the limit, a comma or a point to find it. Quickness is invented. */

@@ -1,7 +1,10 @@
+import type {Check} from '../check/check.js';
 import type {DeckState, PracticeNotes} from '../check/practice-notes.js';
+import {openSeries} from '../check/series.js';
 import type {ArmSpec} from '../practice/arm-spec.js';
 import {type LessonArm, lessonArms} from '../practice/arms.js';
-import type {BiasDevice} from '../practice/bias-torque.js';
+import type {BiasMechanism} from '../practice/bias-torque.js';
+import {offPlaces, stepOfRounds} from '../procedure/places.js';
 
 /** The invented arm that a practice check is about; undefined for one that this program does not know. */
 export const lessonFor = ({arm}: Pick<PracticeNotes, 'arm'>): LessonArm | undefined =>
@@ -47,7 +50,7 @@ function slowerLever(spec: ArmSpec): ArmSpec {
 }
 
 /** Another weight pulls in proportion. */
-function weighted(device: BiasDevice, share: number): BiasDevice {
+function weighted(device: BiasMechanism, share: number): BiasMechanism {
 	return 'fullMicroNm' in device ? {...device, fullMicroNm: device.fullMicroNm * share} : device;
 }
 
@@ -61,3 +64,27 @@ export function specOn(lesson: LessonArm, {done, biasWeightG}: DeckState): ArmSp
 
 /** The deck after one deed more. */
 export const withDeed = ({done, ...deck}: DeckState, deed: Deed): DeckState => ({...deck, done: [...done, deed]});
+
+/** What of an arm the rounds without bias hang on, beside the bias. */
+const stateOf = ({tilt, wire, damping}: ArmSpec): string => JSON.stringify([tilt, wire, damping?.isIn ?? false]);
+
+const isOn = ({bias}: ArmSpec): boolean => bias?.isOn ?? false;
+
+/**
+ * Whether hands have put something right at the deck since the rounds of the open series were taken: they hang on a deck
+ * that is no more. A bias that was switched on for readings of its own is none of that.
+ */
+export function isDeckChanged({practice, ...check}: Check): boolean {
+	if (!practice) return false;
+	const series = openSeries(check);
+	const times = offPlaces.flatMap((place) =>
+		series[place].flatMap((round) => [round.innerLimit.at, round.outerLimit?.at]),
+	);
+	const last = practice.readings.findLast(
+		({step, at}) => offPlaces.some((place) => step === stepOfRounds(place)) && times.includes(at),
+	);
+	if (!last) return false;
+	const lesson = lessonOf(practice);
+	const [then, now] = [specOn(lesson, last.deck), specOn(lesson, practice.deck)];
+	return stateOf(then) !== stateOf(now) || (isOn(then) && !isOn(now));
+}

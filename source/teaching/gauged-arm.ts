@@ -1,10 +1,13 @@
 import type {Shown} from '../pages/shown-lines.js';
 import {isMoving, readingShown} from '../practice/advance.js';
 import {type PracticeArm, stillForMs, stylusRadiusMm} from '../practice/practice-arm.js';
-import {type Probing, wayOf} from '../practice/probing.js';
-import {readingText} from '../words/wording.js';
+import {type Probing, swingWay} from '../practice/probing.js';
+import {usualSettings} from '../procedure/settings.js';
+import {words} from '../words/index.js';
 import type {Wanted} from './reading-wanted.js';
-import {settledMs} from './settled.js';
+
+/** An arm that has not moved for so long has settled: the usual settle countdown. */
+export const settledMs = 1000 * usualSettings.settleSeconds;
 
 /** Whether an arm moves, has only just come to rest, or has settled. */
 export function motionOf(arm: PracticeArm): 'moves' | 'rests' | 'settled' {
@@ -16,24 +19,24 @@ export function motionOf(arm: PracticeArm): 'moves' | 'rests' | 'settled' {
 const longMs = 10_000;
 
 /** What the arm does, in a few words. */
-function stateOf({arm, nudges, nudged}: Probing): string {
-	if (arm.finger !== null) return `your finger pushes it ${arm.finger.rateRadPerS > 0 ? 'outward' : 'inward'}`;
-	const way = wayOf(arm);
-	if (way !== null) return `it swings ${way === 'out' ? 'outward' : 'inward'} by itself`;
-	if (isMoving(arm)) return 'it lets go';
-	const seconds = Math.floor(Math.min(stillForMs(arm), longMs) / 1000);
-	const still = seconds >= longMs / 1000 ? 'still' : `still for ${seconds} s`;
-	if (nudges === 0) return still;
-	return nudged === null ? `it let go and went back; ${still}` : `it holds, ${still}`;
+function motionText({arm, nudges, nudged}: Probing): string {
+	const said = words.practice.motion;
+	if (arm.finger !== null) return said.pushed({way: arm.finger.rateRadPerS > 0 ? 'out' : 'in'});
+	const way = swingWay(arm);
+	if (way !== null) return said.swings({way});
+	if (isMoving(arm)) return said.letsGo;
+	const still = {ms: stillForMs(arm) < longMs ? stillForMs(arm) : null};
+	if (nudges === 0) return said.rests(still);
+	return nudged === null ? said.wentBack(still) : said.holds(still);
 }
 
 /** The arm on its gauge, as a picture and in a sentence. */
 export function gaugedArm(probing: Probing, {radiusMm, isTurned}: Wanted): Shown {
 	const {arm} = probing;
 	const {geometry, pivotDirectionDeg, gauge} = arm.spec;
+	const {stepPct} = gauge;
 	const readingPct = readingShown(arm) ?? 0;
-	const state = stateOf(probing);
-	const reading = `${readingText(readingPct, gauge.stepPct)} %`;
+	const state = motionText(probing);
 	return {
 		kind: 'gauged-arm',
 		...geometry,
@@ -42,9 +45,9 @@ export function gaugedArm(probing: Probing, {radiusMm, isTurned}: Wanted): Shown
 		gaugeRadiusMm: radiusMm,
 		readingPct,
 		topPct: gauge.topPct,
-		stepPct: gauge.stepPct,
+		stepPct,
 		isTurned,
 		state,
-		caption: `The gauge${isTurned ? ', turned end for end,' : ''} shows ${reading}; the arm: ${state}.`,
+		caption: words.practice.bench.gauge({readingPct, stepPct, isTurned, state}),
 	};
 }

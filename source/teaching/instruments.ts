@@ -1,13 +1,14 @@
 import {toStep} from '../measures/gauge-shows.js';
 import type {ArmSpec} from '../practice/arm-spec.js';
-import type {LessonArm} from '../practice/arms.js';
+import type {LessonArm, Looks} from '../practice/arms.js';
 import {levelShownDeg, leverClockShown, scaleShownMn, threadAngleShownDeg} from '../practice/bench.js';
 import {onRadiusMm} from '../procedure/bias-on.js';
 import type {Facts} from '../procedure/facts.js';
 import type {OnPlace} from '../procedure/places.js';
 import type {StepId} from '../procedure/step-ids.js';
 import {formatIn} from '../units.js';
-import {stepDecimals, withSign} from '../words/wording.js';
+import {words} from '../words/index.js';
+import {readingText} from '../words/numbers.js';
 
 /** An invented deck as it stands, and what its technician has answered. */
 export type BenchNow = {
@@ -25,20 +26,23 @@ export type Instrument = {
 	readonly answer?: (bench: BenchNow) => string | undefined;
 };
 
-/** A reading, shown in a sentence and answered as it is. */
-const reading = (sentence: (text: string) => string, read: (bench: BenchNow) => string | undefined): Instrument => ({
-	see: (bench) => {
-		const text = read(bench);
-		return text === undefined ? undefined : sentence(text);
-	},
-	answer: read,
-});
+const {seen} = words.practice;
 
-const looks = (
-	of: keyof LessonArm['looks'],
-	after?: {readonly when: (bench: BenchNow) => boolean; readonly text: string},
-) => ({
-	see: (bench: BenchNow) => (after?.when(bench) ? after.text : bench.lesson.looks[of]),
+/** A reading, shown in a sentence and answered as it is; without one where there is nothing to read. */
+function reading<Values>(
+	see: (values: Values) => string,
+	read: (bench: BenchNow) => Values | undefined,
+	answer: (values: Values) => string,
+): Instrument {
+	const told = (text: (values: Values) => string) => (bench: BenchNow) => {
+		const values = read(bench);
+		return values === undefined ? undefined : text(values);
+	};
+	return {see: told(see), answer: told(answer)};
+}
+
+const looks = <Part extends keyof Looks>(of: Part, now: (bench: BenchNow) => Looks[Part] | undefined): Instrument => ({
+	see: (bench) => words.practice.looks[of][now(bench) ?? bench.lesson.looks[of]],
 });
 
 const sides = {leftRightDeg: ['right', 'left'], frontBackDeg: ['back', 'front']} as const;
@@ -46,105 +50,101 @@ const sides = {leftRightDeg: ['right', 'left'], frontBackDeg: ['back', 'front']}
 /** What the level calls high; turned round, its plus end points the other way. */
 const level = (axis: keyof typeof sides, isTurned: boolean): Instrument =>
 	reading(
-		(text) =>
-			text === '0'
-				? 'The bubble stands in the middle: 0°.'
-				: `The level shows ${text.replace(' ', '°, high on the ')}.`,
+		seen.level,
 		({lesson, spec}) => {
 			const [direct, turned] = levelShownDeg(spec, lesson.bench, axis);
 			const highDeg = isTurned ? -turned : direct;
 			const [plus, minus] = sides[axis];
-			return highDeg === 0 ? '0' : `${Math.abs(highDeg)} ${highDeg > 0 ? plus : minus}`;
+			return {deg: Math.abs(highDeg), high: highDeg > 0 ? plus : minus};
 		},
+		({deg, high}) => (deg === 0 ? '0' : `${deg} ${high}`),
 	);
 
-const scale = (sentence: (text: string) => string): Instrument =>
-	reading(sentence, ({lesson, spec, facts}) => {
-		const withGuard = facts.is('weighed', 'with') || !facts.is('guard-on', 'on');
-		return formatIn(withGuard ? scaleShownMn(spec, lesson.bench) : spec.playingMn, 'gf');
-	});
+const scale = (see: typeof seen.scale): Instrument =>
+	reading(
+		see,
+		({lesson, spec, facts}) => {
+			const withGuard = facts.is('weighed', 'with') || !facts.is('guard-on', 'on');
+			return {forceMn: withGuard ? scaleShownMn(spec, lesson.bench) : spec.playingMn};
+		},
+		({forceMn}) => formatIn(forceMn, 'gf'),
+	);
 
-const biasDeviceSeen: Instrument['see'] = ({lesson, spec}) => {
-	if (!spec.bias || spec.bias.isOn === lesson.spec.bias?.isOn) return lesson.looks.bias;
-	return spec.bias.isOn
-		? 'The weight hangs on, and the thread is taut.'
-		: 'The weight lies beside the deck, the thread hangs slack.';
-};
+const biasDevice = looks('bias', ({lesson, spec}) => {
+	if (!spec.bias || spec.bias.isOn === lesson.spec.bias?.isOn) return;
+	return spec.bias.isOn ? 'on' : 'off';
+});
 
 const lever = (place: OnPlace): Instrument =>
 	reading(
-		(text) => `The lever points at ${text}.`,
+		seen.lever,
 		({spec, facts}) => {
 			const radiusMm = onRadiusMm(facts, place);
-			return radiusMm === undefined ? undefined : leverClockShown(spec, radiusMm);
+			const clock = radiusMm === undefined ? undefined : leverClockShown(spec, radiusMm);
+			return clock === undefined ? undefined : {clock};
 		},
+		({clock}) => clock,
 	);
 
 const thread = (place: OnPlace): Instrument =>
 	reading(
-		(text) => `Thread and stub stand at ${text}°.`,
+		seen.thread,
 		({spec, facts}) => {
 			const radiusMm = onRadiusMm(facts, place);
 			const deg = radiusMm === undefined ? undefined : threadAngleShownDeg(spec, radiusMm);
-			return deg === undefined ? undefined : String(deg);
+			return deg === undefined ? undefined : {deg};
 		},
+		({deg}) => String(deg),
 	);
 
 /** The pointer of the gauge with nothing on it, in its own sign. */
 const freeZero = reading(
-	(text) => `Free of the arm the gauge shows ${text} %.`,
-	({spec: {gauge}}) => withSign(toStep(gauge.zeroPct, gauge.stepPct), stepDecimals(gauge.stepPct)),
+	seen.freeZero,
+	({spec: {gauge}}) => ({readingPct: toStep(gauge.zeroPct, gauge.stepPct), stepPct: gauge.stepPct}),
+	({readingPct, stepPct}) => readingText(readingPct, stepPct),
 );
 
-const matThickness = ({lesson}: BenchNow): number => lesson.bench.clearance.matRemovedMm;
+const matThickness = ({lesson}: BenchNow) => ({lengthMm: lesson.bench.clearance.matRemovedMm});
+
+const typedMm = ({lengthMm}: {readonly lengthMm: number}): string => String(lengthMm);
 
 /** What an invented bench shows, by step. */
 export const instruments: Readonly<Partial<Record<StepId, Instrument>>> = {
 	'room-temperature': reading(
-		(text) => `The thermometer shows ${text} °C.`,
-		() => '21',
+		seen.temperature,
+		() => ({celsius: 21}),
+		({celsius}) => String(celsius),
 	),
-	mat: {
-		see: (bench) => `A mat of ${matThickness(bench)} mm lies on the platter, which is of glass.`,
-		answer: () => 'off',
-	},
-	'mat-thickness': reading(
-		(text) => `The mat measures ${text} mm.`,
-		(bench) => String(matThickness(bench)),
-	),
+	mat: {see: (bench) => seen.matLies(matThickness(bench)), answer: () => 'off'},
+	'mat-thickness': reading(seen.mat, matThickness, typedMm),
 	'level-lr-1': level('leftRightDeg', false),
 	'level-lr-2': level('leftRightDeg', true),
 	'level-fb-1': level('frontBackDeg', false),
 	'level-fb-2': level('frontBackDeg', true),
-	'damping-off': looks('damping', {
-		when: ({spec}) => spec.damping?.isIn === false,
-		text: 'The paddle hangs clear of the fluid.',
-	}),
-	'bias-setting': {see: biasDeviceSeen},
-	'bias-off': {see: biasDeviceSeen},
-	wires: looks('wires', {
-		when: ({done}) => done.includes('leads-dressed'),
-		text: 'The leads lie in a wide, easy loop, their twist taken out.',
-	}),
-	'guard-on': {see: () => 'The guard is on the stylus.', answer: () => 'on'},
-	weighed: {see: () => 'The stylus scale stands ready.', answer: () => 'with'},
-	'force-reading': scale((text) => `The scale shows ${text}.`),
-	'force-at-height': scale((text) => `At probe height the scale shows ${text}.`),
+	'damping-off': looks('damping', ({spec}) => (spec.damping?.isIn === false ? 'out' : undefined)),
+	'bias-setting': biasDevice,
+	'bias-off': biasDevice,
+	wires: looks('wires', ({done}) => (done.includes('leads-dressed') ? 'dressed' : undefined)),
+	'guard-on': {see: () => seen.guardOn, answer: () => 'on'},
+	weighed: {see: () => seen.scaleReady, answer: () => 'with'},
+	'force-reading': scale(seen.scale),
+	'force-at-height': scale(seen.scaleAtHeight),
 	clearance: reading(
-		(text) => `The ruler shows ${text} mm from the surface to the stylus.`,
+		seen.clearance,
 		({lesson, facts}) => {
 			const {stylusMm, matRemovedMm} = lesson.bench.clearance;
-			return String(facts.is('mat', 'off') ? stylusMm : Number((stylusMm - matRemovedMm).toFixed(1)));
+			return {lengthMm: facts.is('mat', 'off') ? stylusMm : Number((stylusMm - matRemovedMm).toFixed(1))};
 		},
+		typedMm,
 	),
 	'zero-free-before': freeZero,
 	'zero-free-after': freeZero,
 	'bias-weight': reading(
-		(text) =>
-			`The weight that came with the arm is marked ${text} g. Any other can be hung on: type it, and it hangs there.`,
-		({lesson}) => (lesson.biasWeightG === undefined ? undefined : String(lesson.biasWeightG)),
+		seen.biasWeight,
+		({lesson: {biasWeightG: g}}) => (g === undefined ? undefined : {g}),
+		({g}) => String(g),
 	),
-	'bias-on': {see: biasDeviceSeen},
+	'bias-on': biasDevice,
 	'bias-clock-outer': lever('bias-outer'),
 	'bias-clock-middle': lever('bias-middle'),
 	'bias-clock-inner': lever('bias-inner'),
@@ -152,7 +152,8 @@ export const instruments: Readonly<Partial<Record<StepId, Instrument>>> = {
 	'bias-angle-middle': thread('bias-middle'),
 	'bias-angle-inner': thread('bias-inner'),
 	'back-force': reading(
-		(text) => `Without the guard the scale shows ${text}.`,
-		({spec}) => formatIn(spec.playingMn, 'gf', 2),
+		seen.scaleUnguarded,
+		({spec}) => ({forceMn: spec.playingMn}),
+		({forceMn}) => formatIn(forceMn, 'gf', 2),
 	),
 };

@@ -6,6 +6,7 @@ import type {Facts} from '../procedure/facts.js';
 import {readAnswer} from '../procedure/read-answer.js';
 import type {Step} from '../procedure/step.js';
 import type {StepId} from '../procedure/step-ids.js';
+import {words} from '../words/index.js';
 import {titleOf} from '../words/step-text.js';
 import {lessonOf, specOn} from './deck.js';
 import {instruments} from './instruments.js';
@@ -46,10 +47,11 @@ export function misreadAdvice(check: Check): string[] {
 function misread(step: Step, answer: Answer | undefined, shown: readonly string[], facts: Facts): string[] {
 	const tolerance = toleranceOf[step.id];
 	const value = answer?.value;
-	if (tolerance === undefined || typeof value !== 'number' || shown.length === 0) return [];
+	const last = shown.at(-1);
+	if (tolerance === undefined || !answer || typeof value !== 'number' || last === undefined) return [];
 	const isRight = shown.some((text) => {
 		const read = readAnswer(step, text, facts);
 		return read.kind === 'value' && typeof read.value === 'number' && !isAbove(Math.abs(read.value - value), tolerance);
 	});
-	return isRight ? [] : [`${titleOf(step.id)}: ${answer?.typed} was typed, the instrument showed ${shown.at(-1)}.`];
+	return isRight ? [] : [words.practice.advice.misread({step: titleOf(step.id), typed: answer.typed, shown: last})];
 }

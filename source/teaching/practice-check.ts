@@ -35,7 +35,7 @@ export function newNotes({arm, seed, isPrepared, roundsEach}: PracticeTask): Pra
 
 /** What the arm is called in its check: a hidden one has a number instead of its name. */
 export const armNameOf = (notes: PracticeNotes): string =>
-	notes.isHidden ? `Hidden arm ${notes.seed}` : lessonOf(notes).name;
+	notes.isHidden ? words.practice.bench.hiddenArm(notes) : words.practice.arms[lessonOf(notes).id].name;
 
 /** A new check of an invented arm: what is known of arm, cartridge and tools is filled in. */
 export function practiceCheck(blank: Check, notes: PracticeNotes): Check {

@@ -1,11 +1,13 @@
 import {type Dialogue, positionOf} from '../check/dialogue.js';
 import {promptOf} from '../check/prompt.js';
 import {type Entry, respond} from '../check/respond.js';
+import type {LessonArm} from '../practice/arms.js';
+import {pivotPlaces} from '../procedure/pivot-places.js';
 import type {StageId, Step} from '../procedure/step.js';
+import {words} from '../words/index.js';
 import {atQuestion, type BenchState, benchNow} from './bench-state.js';
 import {lessonOf} from './deck.js';
 import {instruments} from './instruments.js';
-import {knownOf} from './known-of-arm.js';
 
 /** A conversation whose questions are answered by somebody who reads the bench rightly, but takes its deck as it came. */
 type Run = {readonly name: string; readonly at: string; readonly isDone: (step: Step) => boolean};
@@ -31,7 +33,7 @@ function entryFor(dialogue: Dialogue, step: Step, state: BenchState, name: strin
 	const prompt = promptOf(dialogue);
 	const {facts} = positionOf(dialogue).progress;
 	const answer =
-		instruments[step.id]?.answer?.(benchNow(state, facts)) ?? knownOf(lessonOf(state.notes), name)[step.id];
+		instruments[step.id]?.answer?.(benchNow(state, facts)) ?? knownOfArm(lessonOf(state.notes), name)[step.id];
 	switch (prompt.kind) {
 		case 'choice': {
 			const wishes = [answer, prompt.initial, 'override', prompt.options[0]?.id];
@@ -61,3 +63,46 @@ export function knownAnswers(blank: Dialogue, bench: BenchState, name: string): 
 /** The check of an invented arm as somebody else has prepared it, up to the probe; no deed was done to the deck. */
 export const preparedBy = (dialogue: Dialogue, bench: BenchState, name: string, at: string): Dialogue =>
 	answered(dialogue, bench, {name, at, isDone: ({id}) => id === 'probe-inner'});
+
+const pivotPlaceOf = (directionDeg: number): string =>
+	pivotPlaces.find(({degrees}) => degrees === directionDeg)?.id ?? 'right-rear';
+
+/**
+ * What is known of an invented arm, its cartridge and the tools before the check begins, as a technician would type it; a
+ * choice by its id. All of it is invented.
+ */
+export function knownOfArm({spec, bench, wireStiffness}: LessonArm, name: string): Readonly<Record<string, string>> {
+	const {geometry, gauge} = spec;
+	return {
+		'arm-name': name,
+		'arm-length': String(geometry.effectiveLengthMm),
+		'arm-pivot-distance': String(geometry.pivotDistanceMm),
+		'arm-pivot-place': pivotPlaceOf(spec.pivotDirectionDeg),
+		'arm-bearing': 'gimbal',
+		'arm-gravity-centre': 'near',
+		'arm-loading': spec.loading,
+		'arm-auto-stop': 'no',
+		'arm-wire-path': 'free-loop',
+		'arm-wire-stiffness': wireStiffness,
+		'arm-bias-device': spec.bias?.device.kind ?? 'none',
+		'arm-damping': spec.damping ? 'yes' : 'no',
+		'deck-sprung': 'no',
+		'cartridge-name': words.practice.known.cartridge,
+		'playing-force': `${spec.playingMn} mN`,
+		'force-low': '15 mN',
+		'force-high': '22 mN',
+		'guard-mass': String(spec.guardMassG),
+		'guard-depth': String(bench.clearance.guardDepthMm),
+		'tools-name': words.practice.known.tools,
+		'gauge-unit': 'percent',
+		'gauge-step': String(gauge.stepPct),
+		'gauge-top': String(gauge.topPct),
+		'gauge-sign': 'arm-out',
+		'gauge-turns': 'inner',
+		'gauge-scale-uncertainty': String(bench.gaugeScalePct),
+		'gauge-nudge': String(gauge.stepPct),
+		'scale-step': `${bench.scaleStepMn} mN`,
+		'scale-uncertainty': `${bench.scaleStepMn} mN`,
+		'level-step': String(bench.level.stepDeg),
+	};
+}

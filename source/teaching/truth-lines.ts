@@ -7,56 +7,43 @@ import {placeOfRounds} from '../procedure/index.js';
 import {isOnPlace} from '../procedure/places.js';
 import type {RadiusFigures} from '../results/figures-types.js';
 import type {Issued} from '../results/issued.js';
-import {fixed} from '../units.js';
+import {words} from '../words/index.js';
 import type {PracticeExtent} from '../workbench.js';
 import {adviceLines} from './advice.js';
 import {lessonFor, lessonOf, specOn} from './deck.js';
 import {standingReadings} from './standing-readings.js';
-import {biasLine, type FoundAndHidden, type Line, madeOf, truthTable} from './truth-table.js';
+import {biasCompared, type Compared, type FoundAndHidden, madeOf, truthTable} from './truth-table.js';
+
+const said = words.practice.truth;
 
 /** The hidden truth of an invented arm beside what was found of it, and what to do better; empty for a real check. */
 export function truthLines(check: Check, issued: Issued | null): readonly Shown[] {
 	const {practice} = check;
 	if (!practice) return [];
 	const lesson = lessonFor(practice);
-	if (!lesson)
-		return [
-			line(`This version of the program does not have the arm "${practice.arm}", so its truth stays hidden.`, 'warn'),
-		];
+	if (!lesson) return [line(said.unknownArm(practice), 'warn')];
 	const notes = standingReadings(check);
 	const places = (issued?.figures.probe ?? []).flatMap((figures) => placeOf(check, figures, notes));
 	return [
-		line(`What was hidden: ${lesson.name.toLowerCase()}`, 'strong'),
-		line(lesson.lesson),
-		...(places.length === 0
-			? [line('The probe was not taken to its end, so there is nothing to compare.', 'warn')]
-			: truthTable(places, biasFound(check, issued, notes))),
+		line(said.hidden({arm: lesson.id}), 'strong'),
+		line(words.practice.arms[lesson.id].lesson),
+		...(places.length === 0 ? [line(said.notProbed, 'warn')] : truthTable(places, biasFound(check, issued, notes))),
 		...oneRoundOnly(practice),
 		...places.map(madeOf),
 		...lessonNamed(check, issued, notes),
 		...headed(adviceLines(check, notes)),
-		line(
-			`The same arm with the same chance: armdrift practice --on ${lesson.id} --extent ${extentOf(practice)} --seed ${practice.seed}`,
-			'dim',
-		),
+		line(said.again({arm: lesson.id, extent: extentOf(practice), seed: practice.seed}), 'dim'),
 	];
 }
 
 /** Advice is headed in its own line, which no page can part from it. */
 function headed([first, ...others]: readonly Shown[]): readonly Shown[] {
 	if (first?.kind !== 'line' || first.tone === 'good') return first ? [first, ...others] : [];
-	return [{...first, text: `To do better: ${first.text}`}, ...others];
+	return [{...first, text: said.toDoBetter({advice: first.text})}, ...others];
 }
 
 /** A ± that says nothing of how well rounds repeat is not to be taken for one that does. */
-const oneRoundOnly = ({roundsEach}: PracticeNotes): readonly Shown[] =>
-	roundsEach === 1
-		? [
-				line(
-					'One round does not show how well rounds repeat: this ± rests on an assumption and misses more often. Three rounds show it.',
-				),
-			]
-		: [];
+const oneRoundOnly = ({roundsEach}: PracticeNotes): readonly Shown[] => (roundsEach === 1 ? [line(said.oneRound)] : []);
 
 const extentOf = ({isPrepared, roundsEach}: PracticeNotes): PracticeExtent =>
 	isPrepared ? (roundsEach === 1 ? 'once' : 'probe') : 'whole';
@@ -70,25 +57,19 @@ function placeOf({practice}: Check, figures: RadiusFigures, notes: readonly Read
 }
 
 /** What the bias device was found to do, with the setting that was kept. */
-function biasFound({practice}: Check, issued: Issued | null, notes: readonly ReadingNote[]): Line[] {
+function biasFound({practice}: Check, issued: Issued | null, notes: readonly ReadingNote[]): Compared[] {
 	return (issued?.figures.bias?.rows ?? []).flatMap(({radiusMm, biasPct}) => {
 		const note = notes.findLast((one) => isOnPlace(placeOfRounds(one.step)) && one.radiusMm === radiusMm);
 		if (!practice || !note || biasPct === null) return [];
-		return [biasLine(radiusMm, biasPct, truthOf(specOn(lessonOf(practice), note.deck), radiusMm).biasPct)];
+		return [biasCompared(radiusMm, biasPct, truthOf(specOn(lessonOf(practice), note.deck), radiusMm).biasPct)];
 	});
 }
 
 /** A device whose fault was cured may still be set too strong or too weak. */
 function stillOff({figures: {bias}}: Issued): Shown[] {
-	const most = Math.max(0, ...(bias?.rows ?? []).map(({leftoverPct}) => Math.abs(leftoverPct ?? 0)));
-	return bias?.fit && isAbove(most, bias.fit.frictionFloorPct)
-		? [
-				line(
-					`As it was set it still left up to ${fixed(most, 1)} % over the record, more than the friction floor of ${fixed(bias.fit.frictionFloorPct, 1)} %.`,
-					'warn',
-				),
-			]
-		: [];
+	const mostPct = Math.max(0, ...(bias?.rows ?? []).map(({leftoverPct}) => Math.abs(leftoverPct ?? 0)));
+	const floorPct = bias?.fit?.frictionFloorPct;
+	return floorPct !== undefined && isAbove(mostPct, floorPct) ? [line(said.stillOff({mostPct, floorPct}), 'warn')] : [];
 }
 
 /** Whether the findings name the lesson; what was put right before the probe cannot be found in it. */
@@ -97,21 +78,10 @@ function lessonNamed({practice}: Check, issued: Issued | null, notes: readonly R
 	const lesson = lessonOf(practice);
 	const finding = issued.findings.find(({code}) => code === lesson.finding);
 	if (finding)
-		return [line(`Your findings name it: ${finding.likely === '' ? finding.found : `${finding.likely}.`}`, 'good')];
+		return [line(said.named({finding: finding.likely === '' ? finding.found : `${finding.likely}.`}), 'good')];
 	const {cure} = lesson;
 	const probed = notes.filter(({step}) => placeOfRounds(step) !== undefined);
 	const isCured = cure !== undefined && probed.some(({deck}) => deck.done.includes(cure));
-	if (isCured)
-		return [
-			line('Your findings do not name it, because you had put it right before these readings.', 'good'),
-			...stillOff(issued),
-		];
-	return [
-		line(
-			lesson.readsBias
-				? "It only shows with the bias on: at the verdict choose 'set the bias device against skating'."
-				: 'Your findings do not name it: by chance, which more rounds would even out, or for what is said below.',
-			'warn',
-		),
-	];
+	if (isCured) return [line(said.cured, 'good'), ...stillOff(issued)];
+	return [line(lesson.readsBias ? said.showsWithBias : said.notNamed, 'warn')];
 }

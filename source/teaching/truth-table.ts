@@ -2,92 +2,67 @@ import {isAbove} from '../measures/compare.js';
 import {line, type Shown} from '../pages/shown-lines.js';
 import type {Truth} from '../practice/truth.js';
 import {isMeasured, type RadiusFigures} from '../results/figures-types.js';
-import {fixed} from '../units.js';
-import {placeLabel} from '../words/step-text.js';
-import {forceWithWay, sideForce, span} from '../words/wording.js';
+import {words} from '../words/index.js';
+
+const said = words.practice.truth;
 
 /** What was found at a radius, and what was hidden there while it was probed. */
 export type FoundAndHidden = {readonly figures: RadiusFigures; readonly truth: Truth};
 
 /** A figure beside its hidden value, in words. */
-export type Line = {
+export type Compared = {
 	readonly name: string;
 	readonly found: string;
 	readonly hidden: string;
 	readonly isWithin: boolean | undefined;
 };
 
+type Stated = {readonly pct: number; readonly uncertaintyPct: number};
+
 /** One figure at one radius; off scale there is nothing to be within. */
-function lineOf(name: string, hidden: string, hiddenPct: number, measured: Measured | undefined): Line {
-	if (!measured) return {name, found: 'off scale', hidden, isWithin: undefined};
-	const {found, foundPct, statedPct} = measured;
-	return {name, found, hidden, isWithin: !isAbove(Math.abs(foundPct - hiddenPct), statedPct)};
+function compared(
+	of: 'pull' | 'band',
+	{place, radiusMm}: RadiusFigures,
+	hiddenPct: number,
+	stated: Stated | undefined,
+): Compared {
+	const {name, found, hidden} = said[of];
+	return {
+		name: name({place, radiusMm}),
+		found: stated ? found(stated) : said.offScale,
+		hidden: hidden({pct: hiddenPct}),
+		isWithin: stated && !isAbove(Math.abs(stated.pct - hiddenPct), stated.uncertaintyPct),
+	};
 }
 
-type Measured = {readonly found: string; readonly foundPct: number; readonly statedPct: number};
-
-function linesOf({figures, truth}: FoundAndHidden): readonly Line[] {
-	const where = `${placeLabel(figures.place)} ${figures.radiusMm} mm`;
-	const pull = isMeasured(figures)
-		? {
-				found: sideForce(figures.pullPct, figures.pullUncertaintyPct),
-				foundPct: figures.pullPct,
-				statedPct: figures.pullUncertaintyPct,
-			}
-		: undefined;
-	const band = isMeasured(figures)
-		? {
-				found: span(figures.bandPct, figures.bandUncertaintyPct),
-				foundPct: figures.bandPct,
-				statedPct: figures.bandUncertaintyPct,
-			}
-		: undefined;
-	return [
-		lineOf(`${where}, side pull`, forceWithWay(truth.pullPct, '%', 1), truth.pullPct, pull),
-		lineOf(`${where}, hold band`, `${fixed(truth.bandPct, 1)} %`, truth.bandPct, band),
-	];
+function comparedAt({figures, truth}: FoundAndHidden): readonly Compared[] {
+	const isFound = isMeasured(figures);
+	const pull = isFound ? {pct: figures.pullPct, uncertaintyPct: figures.pullUncertaintyPct} : undefined;
+	const band = isFound ? {pct: figures.bandPct, uncertaintyPct: figures.bandUncertaintyPct} : undefined;
+	return [compared('pull', figures, truth.pullPct, pull), compared('band', figures, truth.bandPct, band)];
 }
-
-const answerOf = (isWithin: boolean | undefined): string => (isWithin === undefined ? '' : isWithin ? 'yes' : 'no');
 
 /** What the bias alone was found to do at a radius; it is stated without ±. */
-export const biasLine = (radiusMm: number, foundPct: number, hiddenPct: number): Line => ({
-	name: `bias alone at ${Number(radiusMm.toFixed(1))} mm`,
-	found: forceWithWay(foundPct, '%', 1),
-	hidden: forceWithWay(hiddenPct, '%', 1),
+export const biasCompared = (radiusMm: number, foundPct: number, hiddenPct: number): Compared => ({
+	name: said.bias.name({radiusMm}),
+	found: said.bias.found({pct: foundPct}),
+	hidden: said.bias.hidden({pct: hiddenPct}),
 	isWithin: undefined,
 });
 
 /** Found beside hidden, radius by radius, and whether the hidden value lies within the stated ±. */
-export function truthTable(places: readonly FoundAndHidden[], bias: readonly Line[]): readonly Shown[] {
-	const lines = [...places.flatMap(linesOf), ...bias];
-	const caption = lines.map(
-		({name, found, hidden, isWithin}) =>
-			`${name}: found ${found}, hidden ${hidden}${isWithin === undefined ? '' : isWithin ? ', within the ±' : ', outside the ±'}.`,
-	);
+export function truthTable(places: readonly FoundAndHidden[], bias: readonly Compared[]): readonly Shown[] {
+	const rows = [...places.flatMap(comparedAt), ...bias];
 	return [
 		{
 			kind: 'table',
-			head: ['', 'found', 'hidden', 'within ±'],
-			rows: lines.map(({name, found, hidden, isWithin}) => [name, found, hidden, answerOf(isWithin)]),
-			caption: caption.join(' '),
+			head: said.head,
+			rows: rows.map((row) => [row.name, row.found, row.hidden, said.isWithin(row)]),
+			caption: rows.map(said.compared).join(' '),
 		},
-		...(lines.some(({isWithin}) => isWithin === false)
-			? [
-					line(
-						'A hidden value lies outside its ± once in twenty times by chance; oftener where the advice below was not kept.',
-					),
-				]
-			: []),
+		...(rows.some(({isWithin}) => isWithin === false) ? [line(said.outside)] : []),
 	];
 }
 
 /** What the hidden pull is made of. */
-export function madeOf({figures, truth}: FoundAndHidden): Shown {
-	const parts = [
-		`wires ${forceWithWay(truth.wirePct, '%', 1)}`,
-		`tilt ${forceWithWay(truth.tiltPct, '%', 1)}`,
-		...(truth.biasPct === 0 ? [] : [`bias ${forceWithWay(truth.biasPct, '%', 1)}`]),
-	];
-	return line(`The hidden pull at the ${placeLabel(figures.place)} radius: ${parts.join(', ')}.`);
-}
+export const madeOf = ({figures: {place}, truth}: FoundAndHidden): Shown => line(said.madeOf({place, ...truth}));

@@ -18,7 +18,7 @@ function desk(open?: string) {
 	const made: PracticeDesk = {
 		...memoryWorkbench(),
 		practice: bench,
-		arms: lessonArms.map(({id, name}) => ({id, name})),
+		arms: lessonArms.map(({id}) => ({id, name: words.practice.arms[id].name})),
 		unfinished: () => (open === undefined ? undefined : {arm: open, step: 'Probe', ago: '5 minutes ago'}),
 		resume: async () => {
 			begunWith.push('resume');
@@ -41,10 +41,10 @@ describe('the menus of practice', () => {
 	};
 
 	it('offer every invented arm by number, and how much of its check', async () => {
-		for (const [index, {id, name}] of lessonArms.entries()) {
+		for (const [index, {id}] of lessonArms.entries()) {
 			const extent = index % 3;
 			const {begunWith, said} = await chosen([String(index + 2), String(extent + 1)]);
-			expect(said).toContain(`  ${index + 2}. ${name}`);
+			expect(said).toContain(`  ${index + 2}. ${words.practice.arms[id].name}`);
 			expect(begunWith).toEqual([[id, ['once', 'probe', 'whole'][extent]]]);
 		}
 	});

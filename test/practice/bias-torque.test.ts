@@ -1,7 +1,7 @@
 import {describe, expect, it} from 'vitest';
-import {type BiasDevice, biasTorqueMicroNm, turnedAngleDeg} from '../../source/practice/bias-torque.js';
+import {type BiasMechanism, biasTorqueMicroNm, turnedAngleDeg} from '../../source/practice/bias-torque.js';
 
-const at = (kind: 'weighted-lever' | 'weight-on-thread', deg: number): BiasDevice => ({
+const at = (kind: 'weighted-lever' | 'weight-on-thread', deg: number): BiasMechanism => ({
 	kind,
 	fullMicroNm: 400,
 	angle: {atSwingDeg: 30, deg, degPerDeg: 2},
@@ -24,7 +24,7 @@ describe('a bias device', () => {
 
 	it('with a weight on a thread acts by the angle between thread and stub', () => {
 		// 20 N at 0.5 m and 150° are 5.0 N·m: OpenStax University Physics vol. 1, 10.6, Example 10.15.
-		const {angle} = at('weight-on-thread', 150) as Extract<BiasDevice, {kind: 'weight-on-thread'}>;
+		const {angle} = at('weight-on-thread', 150) as Extract<BiasMechanism, {kind: 'weight-on-thread'}>;
 		expect(biasTorqueMicroNm({kind: 'weight-on-thread', fullMicroNm: 10, angle}, 30)).toBeCloseTo(5, 9);
 	});
 
@@ -33,12 +33,12 @@ describe('a bias device', () => {
 	});
 
 	it('with a spring slackens in proportion, and never pulls backward', () => {
-		const spring: BiasDevice = {kind: 'spring', atRestMicroNm: 100, slackeningMicroNmPerDeg: 4};
+		const spring: BiasMechanism = {kind: 'spring', atRestMicroNm: 100, slackeningMicroNmPerDeg: 4};
 		expect([0, 10, 20, 40].map((swing) => biasTorqueMicroNm(spring, swing))).toEqual([100, 60, 20, 0]);
 	});
 
 	it('with magnets has half its force at the swing that is named, and a quarter where the gap is twice as wide', () => {
-		const magnet: BiasDevice = {kind: 'magnet', atRestMicroNm: 100, halfwayDeg: 20};
+		const magnet: BiasMechanism = {kind: 'magnet', atRestMicroNm: 100, halfwayDeg: 20};
 		expect(biasTorqueMicroNm(magnet, 20)).toBeCloseTo(50, 9);
 		// By the square of the gap, as it is defined here: (1 + x)² = 4 at x = 1, which is 20/(√2 − 1) degrees.
 		expect(biasTorqueMicroNm(magnet, 20 / (Math.SQRT2 - 1))).toBeCloseTo(25, 9);

@@ -8,8 +8,9 @@ import {soundArm} from '../../source/practice/sound-arm.js';
 import {truthOf} from '../../source/practice/truth.js';
 import {compute} from '../../source/results/compute.js';
 import {parseDocument} from '../../source/results/document.js';
+import {words} from '../helpers/said.js';
 
-describe.each(lessonArms.map((arm) => [arm.id, arm] as const))('the practice arm %s', (_id, arm) => {
+describe.each(lessonArms.map((arm) => [arm.id, arm] as const))('the practice arm %s', (id, arm) => {
 	const document = probed({...arm, radiiMm, rounds: 3, setAnew: true}, 1);
 
 	it('is read into a document that the program takes', () => {
@@ -21,7 +22,10 @@ describe.each(lessonArms.map((arm) => [arm.id, arm] as const))('the practice arm
 	});
 
 	it('says in words what it teaches, and what is to be seen', () => {
-		for (const words of [arm.lesson, ...Object.values(arm.looks)]) expect(words).toMatch(/^[A-Z].*\.$/);
+		const {arms, looks} = words.practice;
+		const {wires, bias, damping} = arm.looks;
+		for (const said of [arms[id].lesson, looks.wires[wires], looks.bias[bias], looks.damping[damping]])
+			expect(said).toMatch(/^[A-Z].*\.$/);
 	});
 });
 

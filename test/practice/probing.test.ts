@@ -11,7 +11,7 @@ import {
 	passed,
 	probingAt,
 	restWith,
-	wayOf,
+	swingWay,
 } from '../../source/practice/probing.js';
 import {soundArm} from '../../source/practice/sound-arm.js';
 import {bareArm, pctMicroNm} from './bare-arm.js';
@@ -122,11 +122,11 @@ describe('letting go', () => {
 
 	it('has a way of its own, which a pushed or a resting arm has not', () => {
 		const pushing = passed(nudged(begun(), 'out', quietly(3)), 200);
-		expect(wayOf(pushing.arm)).toBeNull();
+		expect(swingWay(pushing.arm)).toBeNull();
 		let back = pushing;
 		while (back.lettingGo === 0) back = passed(back, 10);
-		expect(wayOf(back.arm)).toBe('in');
-		expect(wayOf(passed(back, longMs).arm)).toBeNull();
+		expect(swingWay(back.arm)).toBe('in');
+		expect(swingWay(passed(back, longMs).arm)).toBeNull();
 	});
 });
 

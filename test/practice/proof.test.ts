@@ -1,7 +1,7 @@
 import {describe, expect, it} from 'vitest';
 import {lessonArms} from '../../source/practice/arms.js';
 import {emptyTally, type FigureTally} from '../../source/practice/coverage.js';
-import {onceWays, prove, ways} from '../../source/practice/proof.js';
+import {manyWays, onceWays, prove} from '../../source/practice/proof.js';
 import {bars, holdingShare} from '../../source/practice/shortfalls.js';
 import {compute} from '../../source/results/compute.js';
 
@@ -22,15 +22,15 @@ function together(figure: (typeof figures)[number]): FigureTally {
 
 describe('the ways of probing', () => {
 	it('are three and five rounds, four steps and four scatters, set anew or not, and each of them once', () => {
-		expect(ways).toHaveLength(2 * 4 * 4 * 2);
-		expect(new Set(ways.map((way) => JSON.stringify(way))).size).toBe(ways.length);
-		expect(new Set(ways.map(({rounds}) => rounds))).toEqual(new Set([3, 5]));
+		expect(manyWays).toHaveLength(2 * 4 * 4 * 2);
+		expect(new Set(manyWays.map((way) => JSON.stringify(way))).size).toBe(manyWays.length);
+		expect(new Set(manyWays.map(({rounds}) => rounds))).toEqual(new Set([3, 5]));
 	});
 
 	it('with one round alone stand by themselves', () => {
 		expect(new Set(onceWays.map(({rounds}) => rounds))).toEqual(new Set([1]));
 		expect(proof.once.map(({way}) => way)).toEqual(onceWays);
-		expect(proof.ways.map(({way}) => way)).toEqual(ways);
+		expect(proof.ways.map(({way}) => way)).toEqual(manyWays);
 	});
 });
 
@@ -39,7 +39,7 @@ describe('the whole chain on invented arms', () => {
 		expect(holdingShare(together(figure))).toBeGreaterThanOrEqual(bars.holding);
 	});
 
-	it.each(ways.map((way, index) => [way, proof.ways[index]?.tally] as const))('does so with %o', (_way, tally) => {
+	it.each(manyWays.map((way, index) => [way, proof.ways[index]?.tally] as const))('does so with %o', (_way, tally) => {
 		expect(tally?.arms).toBe(armsEach);
 		for (const figure of figures) {
 			const {intervals = 0, holding = 0} = tally?.[figure] ?? {};
@@ -54,7 +54,7 @@ describe('the whole chain on invented arms', () => {
 	it('calls no arm good that is beyond the limits', () => {
 		const sum = (count: (tally: (typeof proof.ways)[number]['tally']) => number) =>
 			proof.ways.reduce((all, {tally}) => all + count(tally), 0);
-		expect(sum(({beyond}) => beyond)).toBeGreaterThan((ways.length * armsEach) / 4);
+		expect(sum(({beyond}) => beyond)).toBeGreaterThan((manyWays.length * armsEach) / 4);
 		expect(sum(({beyondCalledGood}) => beyondCalledGood)).toBe(0);
 	});
 

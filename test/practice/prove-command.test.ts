@@ -2,12 +2,16 @@ import {spawnSync} from 'node:child_process';
 import path from 'node:path';
 import {describe, expect, it} from 'vitest';
 import {lessonArms} from '../../source/practice/arms.js';
-import {onceWays, radiiMm, ways} from '../../source/practice/proof.js';
+import {manyWays, onceWays, radiiMm, restlessPct, settingUpPct} from '../../source/practice/proof.js';
+import {bars} from '../../source/practice/shortfalls.js';
+import {numbersIn, words} from '../helpers/said.js';
+
+const said = words.practice.proof;
 
 const program = path.resolve(import.meta.dirname, '../../dist/armdrift.cjs');
 
-const practice = (...words: string[]) => {
-	const {status, stdout, stderr} = spawnSync(process.execPath, [program, 'practice', ...words], {encoding: 'utf8'});
+const practice = (...typed: string[]) => {
+	const {status, stdout, stderr} = spawnSync(process.execPath, [program, 'practice', ...typed], {encoding: 'utf8'});
 	return {status, stdout, stderr};
 };
 
@@ -19,39 +23,38 @@ describe('armdrift practice --prove', () => {
 	it('prints number, seed, a row for every way of probing and for every practice arm', () => {
 		const {status, stdout, stderr} = proved;
 		expect({status, stderr}).toEqual({status: 0, stderr: ''});
-		expect(stdout).toMatch(/^3 invented arms, seed 7, \d+ s\./);
-		expect(stdout).toContain(`at ${radiiMm.inner} and ${radiiMm.outer} mm`);
+		expect(numbersIn(stdout, said.head({arms: 3, seed: 7, tookMs: 7_777_000, radiiMm}), 7777)).toHaveLength(1);
 		// Each of three arms is probed in every third way, at two radii; two ways are those of the restless arms.
-		const rows = linesWith(stdout, /^(?:anew|once) +[135] +(?:0\.1|0\.25|0\.5|1) +0\.(?:05|15|3|5) +2 +\d+\.\d % /);
-		expect(rows).toHaveLength(ways.length + onceWays.length + 2);
-		for (const {id, finding} of lessonArms) expect(stdout).toMatch(new RegExp(`^${id} +${finding} +\\d of 4$`, 'm'));
-		expect(stdout).toMatch(/^The proof (?:holds\.|falls short:)$/m);
+		const setting = Object.values(said.setting).join('|');
+		const rows = linesWith(
+			stdout,
+			new RegExp(`^(?:${setting}) +[135] +(?:0\\.1|0\\.25|0\\.5|1) +0\\.(?:05|15|3|5) +2 +\\d+\\.\\d % `),
+		);
+		expect(rows).toHaveLength(manyWays.length + onceWays.length + 2);
+		for (const {id, finding} of lessonArms) {
+			const sentence = `${id} ${finding} ${said.lessonNamed({named: 7777, of: 4})}`;
+			expect(numbersIn(stdout, sentence, 7777)).toHaveLength(1);
+		}
+		expect(
+			[said.holds, said.fallsShort({shortfalls: [], enough: null})].some((end) => stdout.includes(end.trim())),
+		).toBe(true);
 	});
 
 	it('heads every table, and says what it is', () => {
 		const {stdout} = proved;
-		const heads = linesWith(stdout, /^(?:set|probes|arm) /).map((head) => head.split(/ {2,}/));
-		const holding = ['set', 'rounds', 'step', 'scatter', 'n'].concat(
-			['pull', 'band'].flatMap((figure) => [figure, 'chance', '±', 'error']),
-		);
-		expect(heads).toEqual([
-			holding,
-			holding,
-			holding,
-			['probes', 'not good', 'called good', 'beyond', 'called good', 'off scale'],
-			['arm', 'finding', 'named'],
-		]);
-		const said = stdout.replaceAll(/\s+/g, ' ');
-		expect(said).toContain("'scatter' is the standard deviation of one limit; setting up moves the pull by 0.3 %");
-		expect(said).toContain("so the figures say 'assumed' and promise nothing (no bar):");
-		expect(said).toContain('the side force wanders by 0.2 % meanwhile');
-		expect(said).toContain('wanted: less than 1 % of those beyond the usable limits');
+		const heads = [said.holdingHead, said.goodHead, said.lessonHead].map((cells) => cells.join('  '));
+		const lines = stdout.split('\n').map((line) => line.split(/ {2,}/).join('  '));
+		expect(lines.filter((line) => heads.includes(line))).toEqual([0, 0, 0, 1, 2].map((head) => heads[head]));
+		expect(stdout).toContain(said.holding({holding: bars.holding, settingUpPct}));
+		expect(stdout).toContain(said.oneRound);
+		expect(stdout).toContain(said.restless({restlessPct}));
+		expect(stdout).toContain(said.calledGood({wronglyGood: bars.wronglyGood}));
 	});
 
 	it('counts one probe for every way that each arm is probed in', () => {
 		const lines = proved.stdout.split('\n');
-		const counts = lines[lines.findIndex((line) => line.startsWith('probes ')) + 1]?.split(/ +/);
-		expect(counts?.[0]).toBe(String(ways.length));
+		const counts = lines[lines.findIndex((line) => line.startsWith(`${said.goodHead[0]} `)) + 1]?.split(/ +/);
+		expect(counts?.[0]).toBe(String(manyWays.length));
 	});
 
 	it('prints the same figures again for the same seed', () => {
@@ -63,7 +66,7 @@ describe('armdrift practice --prove', () => {
 	it.each([['0'], ['-1'], ['1.5'], ['many'], ['']])('wants a whole number, not "%s"', (count) => {
 		const {status, stdout, stderr} = practice(`--prove=${count}`);
 		expect({status, stdout}).toEqual({status: 2, stdout: ''});
-		expect(stderr).toMatch(/^Wanted: --prove with a whole number .*\n$/);
+		expect(stderr).toBe(`${said.countWanted({mostArms: 100_000})}\n`);
 	});
 
 	it('wants a seed that the generator can tell from others', () => {
@@ -75,7 +78,8 @@ describe('armdrift practice --arms', () => {
 	it('lists the practice arms and gives nothing away', () => {
 		const {status, stdout} = practice('--arms');
 		expect(status).toBe(0);
-		for (const {id, name, lesson} of lessonArms) {
+		for (const {id} of lessonArms) {
+			const {name, lesson} = words.practice.arms[id];
 			expect(stdout).toMatch(new RegExp(`^${id} +${name}$`, 'm'));
 			expect(stdout).not.toContain(lesson);
 		}

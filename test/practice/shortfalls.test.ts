@@ -2,7 +2,7 @@ import * as fc from 'fast-check';
 import {describe, expect, it} from 'vitest';
 import {lessonArms} from '../../source/practice/arms.js';
 import {emptyTally} from '../../source/practice/coverage.js';
-import type {Proof, Way} from '../../source/practice/proof.js';
+import type {ProbingWay, Proof} from '../../source/practice/proof.js';
 import {bars, lessonTotal, shareInterval, shortfalls} from '../../source/practice/shortfalls.js';
 
 /** 0.995 quantile of the normal distribution, as tables print it; its square is the 0.99 quantile of χ² with one degree. */
@@ -56,8 +56,7 @@ describe('the interval of a share', () => {
 	});
 });
 
-const way: Way = {rounds: 3, stepPct: 0.1, scatterPct: 0.15, setAnew: true};
-const name = '3 rounds, step 0.1 %, scatter 0.15 %, set anew';
+const way: ProbingWay = {rounds: 3, stepPct: 0.1, scatterPct: 0.15, setAnew: true};
 
 const proofWith = (change: Partial<Proof>): Proof => ({ways: [], once: [], restless: [], lessons: [], ...change});
 
@@ -70,14 +69,14 @@ function tallyWith(figure: 'pull' | 'band', holding: number, intervals: number) 
 const badTally = () => ({...tallyWith('pull', 900, 1000), beyond: 100, beyondCalledGood: 50});
 
 describe('where a proof falls short', () => {
-	it('is said in a sentence each, with the way of probing', () => {
+	it('is told of each, with the way of probing', () => {
 		expect(shortfalls(proofWith({ways: [{way, tally: badTally()}]}))).toEqual([
-			`${name}: the interval of the pull holds in 90.0 %`,
-			`${name}: 50.0 % of the arms beyond the limits are called good`,
+			{id: 'interval-too-narrow', values: {way, figure: 'pull', holding: 0.9}},
+			{id: 'called-good', values: {way, share: 0.5}},
 		]);
 		const once = {...way, rounds: 5, setAnew: false};
 		expect(shortfalls(proofWith({ways: [{way: once, tally: tallyWith('band', 900, 1000)}]}))).toEqual([
-			'5 rounds, step 0.1 %, scatter 0.15 %, not set anew: the interval of the band holds in 90.0 %',
+			{id: 'interval-too-narrow', values: {way: once, figure: 'band', holding: 0.9}},
 		]);
 	});
 
@@ -101,7 +100,9 @@ describe('where a proof falls short', () => {
 			{way: {...way, rounds: 5}, arm, named: 80, of: 100},
 		];
 		expect(lessonTotal(proofWith({lessons}), arm.id)).toEqual({named: 140, of: 200});
-		expect(shortfalls(proofWith({lessons}))).toEqual([`${arm.id}: ${arm.finding} is named in 140 of 200`]);
+		expect(shortfalls(proofWith({lessons}))).toEqual([
+			{id: 'lesson-not-named', values: {arm: arm.id, finding: arm.finding, named: 140, of: 200}},
+		]);
 		expect(shortfalls(proofWith({lessons: lessons.map((one) => ({...one, named: bars.lesson * 100}))}))).toEqual([]);
 	});
 });

@@ -1,5 +1,5 @@
 import {between, type Chance, chanceFrom, evenUnit} from '../../source/practice/chance.js';
-import {onceWays, settingUpPct, type Way, ways} from '../../source/practice/proof.js';
+import {manyWays, onceWays, type ProbingWay, settingUpPct} from '../../source/practice/proof.js';
 import {bars, shareInterval} from '../../source/practice/shortfalls.js';
 import type {Document} from '../../source/results/document-schema.js';
 import {figuresOf} from '../../source/results/figures.js';
@@ -7,7 +7,7 @@ import {figuresOf} from '../../source/results/figures.js';
 // Limits are drawn, not found: everything here is invented and in percent of the playing force.
 
 type Truth = {readonly pullPct: number; readonly bandPct: number};
-type Bench = {readonly way: Way; readonly zeroPct: number; readonly gain: number; readonly chance: Chance};
+type Bench = {readonly way: ProbingWay; readonly zeroPct: number; readonly gain: number; readonly chance: Chance};
 type Round = Document['probe'][number]['rounds'][number];
 
 /** Of the scale of the gauge, ± percent, all alike likely. */
@@ -73,7 +73,7 @@ function documentOf(inner: Truth, outer: Truth, bench: Bench): Document {
 const truthFrom = (chance: Chance): Truth => ({pullPct: between(chance, -6, 6), bandPct: between(chance, 1.5, 9)});
 
 /** How many intervals of pulls and bands hold, of two in each check. */
-function heldIn(way: Way, checks: number): {readonly pull: number; readonly band: number} {
+function heldIn(way: ProbingWay, checks: number): {readonly pull: number; readonly band: number} {
 	const chance = chanceFrom(20_260_301);
 	const held = {pull: 0, band: 0};
 	for (let check = 0; check < checks; check++) {
@@ -95,7 +95,7 @@ const percent = (share: number): string => `${(100 * share).toFixed(1)} %`;
 /** Prints a line a combination. @returns whether every share reaches its bar, as far as chance lets it be told */
 export function proveFigures(checks: number): boolean {
 	const all = 2 * checks;
-	const line = (way: Way): boolean => {
+	const line = (way: ProbingWay): boolean => {
 		const {pull, band} = heldIn(way, checks);
 		const isShort = [pull, band].some((held) => shareInterval(held, all)[1] < bars.holding);
 		const {rounds, stepPct, scatterPct, setAnew} = way;
@@ -105,7 +105,7 @@ export function proveFigures(checks: number): boolean {
 		return !isShort;
 	};
 	console.log(`${checks} simulated checks a combination; wanted ${percent(bars.holding)} or more:`);
-	const holds = ways.map(line);
+	const holds = manyWays.map(line);
 	console.log('One round at each radius, scatter assumed (nothing is promised):');
 	for (const way of onceWays) line(way);
 	return holds.every(Boolean);

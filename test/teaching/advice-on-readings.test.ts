@@ -1,11 +1,14 @@
 import {describe, expect, it} from 'vitest';
 import type {Dialogue} from '../../source/check/dialogue.js';
+import {limitShownPct} from '../../source/teaching/advice.js';
 import type {BenchAtWork} from '../../source/teaching/bench-at-work.js';
-import {limitShownPct} from '../../source/teaching/hidden-limit.js';
 import {readingWanted} from '../../source/teaching/reading-wanted.js';
-import {adviceOf, praise, prepared} from '../helpers/advised.js';
+import {adviceOf, praise, prepared, readingsAt} from '../helpers/advised.js';
 import {gaugeOf, limitFound, settle, typed} from '../helpers/hand-at-bench.js';
 import type {Habits} from '../helpers/practised.js';
+import {numbersIn, words} from '../helpers/said.js';
+
+const said = words.practice.advice;
 
 /** A careful hand that does something else for some readings. */
 const otherwise =
@@ -34,24 +37,27 @@ describe('a reading', () => {
 			({step, which, index}) => step === 'probe-outer' && which === 'outerLimit' && index === 1,
 			beside(3),
 		);
-		const [advice, ...more] = adviceOf(prepared('sticky-bearing', {hand}));
-		expect(advice).toMatch(
-			/^Typed, but never shown while the arm stood still: \+[\d.]+ \(outer radius, outer limit, round 2\)\./,
-		);
-		expect(more).toEqual([]);
+		const here = prepared('sticky-bearing', {hand});
+		const readings = readingsAt(here, 'outer', ({which, index}) => which === 'outerLimit' && index === 1);
+		expect(readings).toHaveLength(1);
+		expect(adviceOf(here)).toEqual([said.neverShown({readings})]);
 	});
 
 	it('that was typed before the arm was looked at is not taken for one that was shown', () => {
 		const hand = otherwise(({step}) => step === 'probe-closing', beside(0));
-		expect(adviceOf(prepared('sticky-bearing', {hand})).join()).toContain('(closing, outer limit)');
+		const here = prepared('sticky-bearing', {hand});
+		const readings = readingsAt(here, 'closing', ({restMs}) => restMs === null);
+		expect(readings.map(({which}) => which)).toContain('outerLimit');
+		expect(adviceOf(here)).toContain(said.neverShown({readings}));
 	});
 
 	it('with the gauge turned is named as that', () => {
 		// Turned end for end, the inner limit is the larger one: 3 % beside it no arm holds.
 		const hand = otherwise(({isTurned, which}) => isTurned && which === 'innerLimit', beside(3));
-		expect(adviceOf(prepared('sticky-bearing', {hand})).join()).toContain(
-			'(inner radius, inner limit, round 2 (turned))',
-		);
+		const here = prepared('sticky-bearing', {hand});
+		const readings = readingsAt(here, 'inner', ({which, isTurned}) => which === 'innerLimit' && isTurned);
+		expect(readings.map(({index}) => index)).toEqual([1]);
+		expect(adviceOf(here)).toContain(said.neverShown({readings}));
 	});
 
 	/** Types what stands there after one nudge. */
@@ -63,33 +69,38 @@ describe('a reading', () => {
 		return typed(gaugeOf(bench, dialogue).readingPct);
 	};
 
+	/** What is said to be missing at the readings: so many percent. */
+	const missingAt = (readings: ReturnType<typeof readingsAt>, advice: string): readonly number[] =>
+		numbersIn(advice, said.shortOfLimit({readings: readings.map((one) => ({...one, missingPct: 7777}))}), 7777);
+
 	it('that stands short of its limit is named with what was missing', () => {
 		const hand = otherwise(
 			({step, which, index}) => step === 'probe-outer' && which === 'innerLimit' && index === 2,
 			timid,
 		);
-		const [advice = '', ...more] = adviceOf(prepared('sticky-bearing', {hand}));
-		const missing =
-			/^Short of the limit, the arm would have held on: ([\d.]+) % \(outer radius, inner limit, round 3\)\./;
+		const here = prepared('sticky-bearing', {hand});
+		const [advice = '', ...more] = adviceOf(here);
+		const readings = readingsAt(here, 'outer', ({which, index}) => which === 'innerLimit' && index === 2);
+		expect(readings).toHaveLength(1);
 		// The arm lies inside the outer limit by as much as it slips back there: most of the band is missing.
-		expect(Number(missing.exec(advice)?.[1])).toBeGreaterThan(1.5);
+		expect(missingAt(readings, advice)[0]).toBeGreaterThan(1.5);
 		expect(more).toEqual([]);
 	});
 
 	it.each([
-		['as used', 0, ''],
-		['turned', 1, ' (turned)'],
-	] as const)('is short of its limit whichever way the gauge stands: %s', (_how, round, said) => {
+		['as used', 0, false],
+		['turned', 1, true],
+	] as const)('is short of its limit whichever way the gauge stands: %s', (_how, round, isTurned) => {
 		const hand = otherwise(
 			({step, which, index}) => step === 'probe-inner' && which === 'outerLimit' && index === round,
 			timid,
 		);
-		expect(adviceOf(prepared('sticky-bearing', {hand}))).toEqual([
-			expect.stringMatching(
-				/^Short of the limit, the arm would have held on: \d\.\d % \(inner radius, outer limit, round \d/,
-			),
-		]);
-		expect(adviceOf(prepared('sticky-bearing', {hand})).join()).toContain(`round ${round + 1}${said}).`);
+		const here = prepared('sticky-bearing', {hand});
+		const [advice = '', ...more] = adviceOf(here);
+		const readings = readingsAt(here, 'inner', ({which, index}) => which === 'outerLimit' && index === round);
+		expect(readings.map((one) => one.isTurned)).toEqual([isTurned]);
+		expect(missingAt(readings, advice)).toHaveLength(1);
+		expect(more).toEqual([]);
 	});
 
 	it('that was typed without a nudge is named for that alone', () => {
@@ -100,8 +111,9 @@ describe('a reading', () => {
 				return typed(gaugeOf(bench, dialogue).readingPct);
 			},
 		);
-		const advice = adviceOf(prepared('sticky-bearing', {hand}));
-		expect(advice).toEqual([expect.stringMatching(/^Typed without a nudge: outer radius, inner limit, round 2\./)]);
+		const here = prepared('sticky-bearing', {hand});
+		const readings = readingsAt(here, 'outer', ({which, index}) => which === 'innerLimit' && index === 1);
+		expect(adviceOf(here)).toEqual([said.withoutNudge({readings})]);
 	});
 
 	it('that was read before the arm had settled is named', () => {
@@ -109,16 +121,19 @@ describe('a reading', () => {
 			({step, index}) => step === 'probe-inner' && index === 2,
 			(bench, dialogue) => limitFound(bench, dialogue, 900),
 		);
-		const [advice, ...more] = adviceOf(prepared('sticky-bearing', {hand}));
-		expect(advice).toMatch(
-			/^Read before it had settled, in less than 5 s at rest: inner radius, inner limit, round 3; inner radius, outer limit, round 3\. Wait; an arm that creeps/,
-		);
-		expect(more).toEqual([]);
+		const here = prepared('sticky-bearing', {hand});
+		const readings = readingsAt(here, 'inner', ({index}) => index === 2);
+		expect(readings.map(({which}) => which)).toEqual(['innerLimit', 'outerLimit']);
+		expect(adviceOf(here)).toEqual([said.unsettled({readings, settledMs: 5000})]);
 	});
 
 	it('stands for its like where there are many: three by name, the others by number', () => {
-		const advice = adviceOf(prepared('sticky-bearing', {hand: (bench, dialogue) => limitFound(bench, dialogue, 900)}));
-		expect(advice.join()).toContain(
+		const here = prepared('sticky-bearing', {hand: (bench, dialogue) => limitFound(bench, dialogue, 900)});
+		const readings = (['inner', 'outer', 'closing'] as const).flatMap((place) => readingsAt(here, place));
+		expect(readings).toHaveLength(14);
+		const advice = said.unsettled({readings, settledMs: 5000});
+		expect(adviceOf(here)).toContain(advice);
+		expect(advice).toContain(
 			'inner radius, inner limit, round 1; inner radius, outer limit, round 1; inner radius, inner limit, round 2 (turned); and 11 more.',
 		);
 	});
@@ -134,9 +149,8 @@ it('nudges in haste are counted, and named where they are more than one in ten',
 		return limitFound(bench, dialogue);
 	};
 	const all = adviceOf(prepared('sticky-bearing', {hand: hasty}));
-	const [, hurried = 0, of = 0] = (
-		/^Nudged too fast: (\d+) of (\d+) nudges met an arm/.exec(all.at(-1) ?? '') ?? []
-	).map(Number);
+	const sentence = said.hurried({hurried: 7777, nudges: 8888});
+	const [hurried = 0, of = 0] = numbersIn(all.at(-1) ?? '', sentence, 7777, 8888);
 	// Three of every four, at fourteen readings.
 	expect(hurried).toBeGreaterThanOrEqual(3 * 14);
 	expect(of).toBeGreaterThan(hurried);

@@ -1,10 +1,14 @@
 import {describe, expect, it} from 'vitest';
 import {lessonArms} from '../../source/practice/arms.js';
 import {adviceLines} from '../../source/teaching/advice.js';
+import {titleOf} from '../../source/words/step-text.js';
 import {adviceOf, praise, prepared, whole} from '../helpers/advised.js';
 import {answered, begun, checkOf, goneOn, type Habits} from '../helpers/practised.js';
+import {words} from '../helpers/said.js';
 import {northDeck} from '../helpers/sample-check.js';
 import {choose, follow, freshDialogue, goTo} from '../helpers/script.js';
+
+const said = words.practice.advice;
 
 const toProbe = (arm: string) => begun({arm, seed: 1, isPrepared: true});
 const deeds = ['levelled', 'bias-off', 'damping-out', 'bias-on'] as const;
@@ -19,46 +23,41 @@ describe('a careful hand', () => {
 	});
 
 	it('gets neither before there is a reading', () => {
-		expect(adviceOf(begun({arm: 'well-behaved', seed: 1, isPrepared: true}))).toEqual(['No reading was taken yet.']);
+		expect(adviceOf(begun({arm: 'well-behaved', seed: 1, isPrepared: true}))).toEqual([said.noReading]);
 	});
 });
 
+type By = 'you' | 'another';
+
 describe('what the deck left in the readings', () => {
 	it.each([
-		[
-			'tilted-deck',
-			/^Level skipped: .* up to 2\.9 % of the pull is the tilt alone\. The level did not pass, and (.*) went on/,
-		],
-		['bias-left-on', /^The bias was on while the arm was probed, and made up to 5\.5 % of the pull: (.*) confirmed/],
-		['paddle-left-in', /^The damping was in while the arm was probed: (.*) confirmed it as out without looking/],
-	])('is said of %s: by whom, how much, and what to press', (arm, wanted) => {
-		const [others, ...more] = adviceOf(prepared(arm));
-		expect([wanted.exec(others ?? '')?.[1], more]).toEqual(['whoever prepared this deck', []]);
+		['tilted-deck', (by: By) => said.tilted({by, tiltPct: 2.9, isOverridden: true})],
+		['bias-left-on', (by: By) => said.biased({by, biasPct: 5.5})],
+		['paddle-left-in', (by: By) => said.damped({by})],
+	])('is said of %s: by whom, how much, and what to press', (arm, sentence) => {
+		expect(adviceOf(prepared(arm))).toEqual([sentence('another')]);
 		const [own] = adviceOf(whole(arm));
-		expect(wanted.exec(own ?? '')?.[1]).toBe('you');
-		expect(own).toContain('Press !');
+		expect(own).toBe(sentence('you'));
+		expect(sentence('you')).not.toBe(sentence('another'));
 	});
 
 	it('is that nothing hung on the device, where the bias was confirmed on without looking', () => {
 		const read = (habits: Habits) =>
 			adviceOf(goneOn(answered(prepared('lever-badly-set'), choose('bias')), habits, 'bias-result'));
 		expect(read({deeds: ['bias-on']})).toEqual([praise]);
-		const [advice, ...more] = read({});
-		expect(advice).toMatch(/^The bias was off while its readings were taken: you confirmed 'bias on' without looking/);
-		expect(more).toEqual([]);
+		expect(read({})).toEqual([said.unhung]);
 	});
 });
 
 describe('an instrument that was typed otherwise than it showed', () => {
 	it.each([
-		['force-reading', '1.95 g', /1\.95 g was typed, the instrument showed 2\.09 g\.$/],
-		['level-lr-1', '0.35 left', /0\.35° left was typed, the instrument showed 0\.15 right\.$/],
-		['mat-thickness', '3.5', /3\.5 mm was typed, the instrument showed 3\.$/],
-		['clearance', '5', /5 mm was typed, the instrument showed 5\.6\.$/],
-	])('is named: %s', (step, answer, wanted) => {
-		const [advice, ...more] = adviceOf(whole('well-behaved', {answers: {[step]: answer}}));
-		expect(advice).toMatch(wanted);
-		expect(more).toEqual([]);
+		['force-reading', '1.95 g', '1.95 g', '2.09 g'],
+		['level-lr-1', '0.35 left', '0.35° left', '0.15 right'],
+		['mat-thickness', '3.5', '3.5 mm', '3'],
+		['clearance', '5', '5 mm', '5.6'],
+	] as const)('is named: %s', (id, answer, typed, shown) => {
+		const advice = adviceOf(whole('well-behaved', {answers: {[id]: answer}}));
+		expect(advice).toEqual([said.misread({step: titleOf(id), typed, shown})]);
 	});
 
 	it('is not, where the difference is none that a hand could see', () => {
@@ -68,8 +67,9 @@ describe('an instrument that was typed otherwise than it showed', () => {
 
 	it('is named too where the level was not read anew after the feet were turned', () => {
 		const before = {'level-lr-1': '1.4 left'};
-		expect(adviceOf(whole('tilted-deck', {deeds, answers: before})).join()).toContain(
-			'1.4° left was typed, the instrument showed 0.15 right.',
+		const step = titleOf('level-lr-1');
+		expect(adviceOf(whole('tilted-deck', {deeds, answers: before}))).toContain(
+			said.misread({step, typed: '1.4° left', shown: '0.15 right'}),
 		);
 	});
 });

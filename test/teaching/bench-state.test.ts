@@ -1,11 +1,14 @@
 import {describe, expect, it} from 'vitest';
+import {positionOf} from '../../source/check/dialogue.js';
 import {lessonArms} from '../../source/practice/arms.js';
 import {stylusRadiusMm} from '../../source/practice/practice-arm.js';
 import {BenchAtWork} from '../../source/teaching/bench-at-work.js';
-import {later, pushed} from '../../source/teaching/bench-state.js';
+import {benchNow, later, pushed} from '../../source/teaching/bench-state.js';
+import {instruments} from '../../source/teaching/instruments.js';
 import {readingWanted} from '../../source/teaching/reading-wanted.js';
 import {gaugeOf, settle} from '../helpers/hand-at-bench.js';
 import {type AtPractice, answered, begun, goneOn, goneToReading, type Habits, wordsOf} from '../helpers/practised.js';
+import {words} from '../helpers/said.js';
 import {choose, goTo, text} from '../helpers/script.js';
 
 const toProbe = (arm = 'well-behaved', seed = 1) => begun({arm, seed, isPrepared: true});
@@ -34,7 +37,8 @@ describe('the gauge', () => {
 		expect(round('probe-inner', 0)).toMatchObject({gaugeRadiusMm: 68, isTurned: false});
 		const turned = round('probe-inner', 1);
 		expect(turned).toMatchObject({gaugeRadiusMm: 68, isTurned: true});
-		expect(turned.caption).toContain('turned end for end');
+		expect(turned.caption).toBe(words.practice.bench.gauge(turned));
+		expect(turned.isTurned).toBe(true);
 		for (const [step, index] of [
 			['probe-inner', 2],
 			['probe-outer', 1],
@@ -186,7 +190,9 @@ it('a bench has something to show for every question of every arm, and asks noth
 	for (const {id} of lessonArms) {
 		const here = whole(id, 'probe-inner');
 		const steps = [...goTo('level', 'level-lr-1')].reduce(answered, here);
-		expect(said(steps)).toMatch(/On the bench: (The level shows|The bubble)/);
+		const seen = instruments['level-lr-1']?.see(benchNow(steps.bench.state, positionOf(steps.dialogue).progress.facts));
+		expect(seen).toBeDefined();
+		expect(said(steps)).toContain(words.practice.bench.seen({seen: seen ?? ''}));
 		expect(said(answered(here, {kind: 'steps'}))).toBe('');
 	}
 });

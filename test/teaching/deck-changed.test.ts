@@ -1,7 +1,6 @@
 import {describe, expect, it} from 'vitest';
 import type {Check} from '../../source/check/check.js';
-import {withDeed} from '../../source/teaching/deck.js';
-import {isDeckChanged} from '../../source/teaching/deck-changed.js';
+import {isDeckChanged, withDeed} from '../../source/teaching/deck.js';
 import {begun, checkOf, goneOn} from '../helpers/practised.js';
 
 const probed = (arm: string): Check => checkOf(goneOn(begun({arm, seed: 1, isPrepared: true}), {}, 'verdict'));

@@ -3,6 +3,7 @@ import {positionOf} from '../../source/check/dialogue.js';
 import {handsAt} from '../../source/teaching/bench-state.js';
 import {type Deed, lessonOf} from '../../source/teaching/deck.js';
 import {type AtPractice, answered, begun, goneOn, type Habits, wordsOf} from '../helpers/practised.js';
+import {words} from '../helpers/said.js';
 import {choose, text} from '../helpers/script.js';
 
 const toProbe = (arm = 'well-behaved', seed = 1) => begun({arm, seed, isPrepared: true});
@@ -38,10 +39,11 @@ describe('hands', () => {
 
 	it('do a deed once, say that it is done, and offer it no more', () => {
 		const here = whole('bias-left-on', 'bias-off');
-		expect(said(here)).toContain('Press ! to take the bias weight off');
+		const {offer, did} = words.practice.hands['bias-off'];
+		expect(said(here)).toContain(offer);
 		expect(here.bench.doByHand(here.dialogue)).toBe(true);
-		expect(said(here)).toContain('You took the weight off.');
-		expect(said(here)).not.toContain('! ');
+		expect(said(here)).toContain(did());
+		for (const hands of Object.values(words.practice.hands)) expect(said(here)).not.toContain(hands.offer);
 		expect(here.bench.doByHand(here.dialogue)).toBe(false);
 		expect(here.bench.notes.deck.done).toEqual(['bias-off']);
 	});
@@ -52,7 +54,7 @@ describe('hands', () => {
 		expect(positionOf(redress.dialogue).step?.id).toBe('wires');
 		expect(redress.bench.doByHand(redress.dialogue)).toBe(true);
 		expect(redress.bench.doByHand(redress.dialogue)).toBe(false);
-		expect(said(redress)).toContain('wide, easy loop');
+		expect(said(redress)).toContain(words.practice.looks.wires.dressed);
 	});
 
 	it('hang the weight on where the bias is wanted on, and move the pulley once readings ask for it', () => {

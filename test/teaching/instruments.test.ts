@@ -4,7 +4,7 @@ import {swingAngleDeg} from '../../source/measures/geometry.js';
 import {clockDeg} from '../../source/measures/lever.js';
 import {lessonArms} from '../../source/practice/arms.js';
 import {turnedAngleDeg} from '../../source/practice/bias-torque.js';
-import {carriedMn as hiddenCarriedMn} from '../../source/practice/torques.js';
+import {gaugeLoadMn} from '../../source/practice/torques.js';
 import {clearanceProblem, clearanceState} from '../../source/procedure/clearance.js';
 import type {Facts} from '../../source/procedure/facts.js';
 import {stepById} from '../../source/procedure/index.js';
@@ -16,8 +16,9 @@ import {benchNow} from '../../source/teaching/bench-state.js';
 import {lessonOf, specOn} from '../../source/teaching/deck.js';
 import {handsOn} from '../../source/teaching/hands.js';
 import {instruments} from '../../source/teaching/instruments.js';
-import {knownOf} from '../../source/teaching/known-of-arm.js';
+import {knownOfArm} from '../../source/teaching/prepared.js';
 import {begun, goneOn, type Habits} from '../helpers/practised.js';
+import {words} from '../helpers/said.js';
 
 const everyArm = lessonArms.map(({id}) => id);
 
@@ -58,7 +59,7 @@ describe.each(everyArm)('answering what is shown at %s', (arm) => {
 			expect(facts.is('weighed', weighed)).toBe(true);
 			// Half a step of the scale, and half of the last digit of a gram in which it shows: 0.005 g, or 0.05 mN.
 			const most = lesson.bench.scaleStepMn / 2 + 0.05;
-			expect(Math.abs((carriedMn(facts) ?? 0) - hiddenCarriedMn(spec))).toBeLessThan(most);
+			expect(Math.abs((carriedMn(facts) ?? 0) - gaugeLoadMn(spec))).toBeLessThan(most);
 		},
 	);
 
@@ -157,14 +158,15 @@ describe('looking at the deck', () => {
 	};
 
 	it('shows what is wrong, and once it was put right, that it is', () => {
-		expect(seen('bias-left-on', 'bias-off')).toContain('the thread is taut');
-		expect(seen('bias-left-on', 'bias-off', 'bias-off')).toContain('the thread hangs slack');
-		expect(seen('paddle-left-in', 'damping-off')).toContain('dips into the fluid');
-		expect(seen('paddle-left-in', 'damping-off', 'damping-out')).toContain('hangs clear of the fluid');
-		expect(seen('stiff-wire', 'wires')).toContain('thick');
-		expect(seen('stiff-wire', 'wires', 'leads-dressed')).toContain('easy loop');
-		expect(seen('lever-badly-set', 'bias-on')).toContain('lies beside the deck');
-		expect(seen('lever-badly-set', 'bias-on', 'bias-on')).toContain('The weight hangs on');
+		const {bias, damping, wires} = words.practice.looks;
+		expect(seen('bias-left-on', 'bias-off')).toBe(bias['weight-on-thread']);
+		expect(seen('bias-left-on', 'bias-off', 'bias-off')).toBe(bias.off);
+		expect(seen('paddle-left-in', 'damping-off')).toBe(damping.in);
+		expect(seen('paddle-left-in', 'damping-off', 'damping-out')).toBe(damping.out);
+		expect(seen('stiff-wire', 'wires')).toBe(wires['stiff-bow']);
+		expect(seen('stiff-wire', 'wires', 'leads-dressed')).toBe(wires.dressed);
+		expect(seen('lever-badly-set', 'bias-on')).toBe(bias['lever-unweighted']);
+		expect(seen('lever-badly-set', 'bias-on', 'bias-on')).toBe(bias.on);
 	});
 });
 
@@ -172,13 +174,13 @@ describe('every step that is named beside the procedure is one of it:', () => {
 	it.each([
 		['instruments', Object.keys(instruments)],
 		['hands', handsOn.flatMap(({at}) => at)],
-		['what is known of an arm', lessonArms.flatMap((arm) => Object.keys(knownOf(arm, 'x')))],
+		['what is known of an arm', lessonArms.flatMap((arm) => Object.keys(knownOfArm(arm, 'x')))],
 	])('%s', (_where, ids) => {
 		expect([...new Set(ids)].filter((id) => stepById(id) === undefined)).toEqual([]);
 	});
 
 	it.each(lessonArms.map((arm) => [arm.id, arm] as const))('what is known of %s is taken by its steps', (_id, arm) => {
-		for (const [id, text] of Object.entries(knownOf(arm, 'an invented name')))
+		for (const [id, text] of Object.entries(knownOfArm(arm, 'an invented name')))
 			expect(readAnswer(stepOf(id), text, withRadii), id).toMatchObject({kind: 'value'});
 	});
 });

@@ -9,11 +9,14 @@ import {lessonArms} from '../../source/practice/arms.js';
 import {lessonOf} from '../../source/teaching/deck.js';
 import {newNotes} from '../../source/teaching/practice-check.js';
 import {begun, checkOf, goneOn} from '../helpers/practised.js';
+import {words} from '../helpers/said.js';
 
 const everyArm = lessonArms.map(({id}) => id);
 const seeds = [0, 1, 7, 4_294_967_295];
 const begunAt = (arm: string, seed: number) => begun({arm, seed, isPrepared: true});
-const all = new Map(everyArm.map((arm) => [arm, new Map(seeds.map((seed) => [seed, begunAt(arm, seed)]))]));
+const all = new Map<string, Map<number, ReturnType<typeof begunAt>>>(
+	everyArm.map((arm) => [arm, new Map(seeds.map((seed) => [seed, begunAt(arm, seed)]))]),
+);
 const prepared = (arm: string, seed: number) => all.get(arm)?.get(seed) ?? begunAt(arm, seed);
 
 describe.each(everyArm)('the check of %s that somebody else has prepared', (arm) => {
@@ -76,7 +79,7 @@ describe('the whole check of an invented arm', () => {
 	it.each(everyArm)('begins at its first question, with what is known of %s filled in', (arm) => {
 		const start = begun({arm, seed: 1, isPrepared: false});
 		expect(positionOf(start.dialogue).step?.id).toBe('safe');
-		expect(start.dialogue.check.answers['arm-name']?.typed).toBe(lessonOf({arm}).name);
+		expect(start.dialogue.check.answers['arm-name']?.typed).toBe(words.practice.arms[arm].name);
 		const room = goneOn(start, {}, 'room-temperature').dialogue.check.answers;
 		// Nothing but the lines of the first question was asked on the way there.
 		const {safe, ...others} = room;
@@ -96,9 +99,10 @@ describe('an arm that is not told', () => {
 
 	it('has a number for its name wherever that is shown', () => {
 		const {dialogue} = begun({arm: undefined, seed: 12, isPrepared: true});
-		expect(dialogue.check.answers['arm-name']?.typed).toBe('Hidden arm 12');
-		expect(viewOf(dialogue).arm).toContain('Hidden arm 12');
-		const name = lessonOf(newNotes({arm: undefined, seed: 12, isPrepared: true})).name;
+		const hidden = words.practice.bench.hiddenArm({seed: 12});
+		expect(dialogue.check.answers['arm-name']?.typed).toBe(hidden);
+		expect(viewOf(dialogue).arm).toContain(hidden);
+		const {name} = words.practice.arms[lessonOf(newNotes({arm: undefined, seed: 12, isPrepared: true})).id];
 		expect(JSON.stringify(dialogue.check.answers)).not.toContain(name);
 	});
 });

@@ -3,7 +3,10 @@ import {issuedOf} from '../../source/pages/issued.js';
 import {standingReadings} from '../../source/teaching/standing-readings.js';
 import {truthLines} from '../../source/teaching/truth-lines.js';
 import {type AtPractice, answered, begun, checkOf, goneOn, wordsOf} from '../helpers/practised.js';
+import {words} from '../helpers/said.js';
 import {choose, text, yes} from '../helpers/script.js';
+
+const said = words.practice.truth;
 
 const toProbe = (arm = 'well-behaved', seed = 1) => begun({arm, seed, isPrepared: true});
 const standing = (here: AtPractice) => standingReadings(checkOf(here));
@@ -83,8 +86,8 @@ describe('a series that was begun after a remedy and not measured', () => {
 	it('gives way to one that was measured, on the deck as it was by then', () => {
 		const after = goneOn(levelled, {}, 'verdict');
 		expect(standing(after).every(({deck}) => deck.done.includes('levelled'))).toBe(true);
-		expect(truth(after)).toContain('you had put it right');
-		expect(before).toContain('Your findings name it');
+		expect(truth(after)).toContain(said.cured);
+		expect(before).toContain(said.named({finding: ''}));
 	});
 });
 
@@ -99,17 +102,20 @@ describe('of several settings of the bias device', () => {
 
 	it('the readings of the one that was read last stand', () => {
 		expect(new Set(onDecks(second))).toEqual(new Set(['bias-on and pulley-moved']));
-		expect(truth(second)).toContain('you had put it right');
+		expect(truth(second)).toContain(said.cured);
 	});
 
 	it('the readings of an earlier one stand where that was gone back to, with what it had hidden', () => {
 		const back = answered(second, choose('back-to:1'));
 		expect(new Set(onDecks(back))).toEqual(new Set(['bias-on']));
 		expect(onDecks(back)).toHaveLength(6);
-		expect(truth(back)).toContain('Your findings name it');
-		const hidden = (here: AtPractice) => /bias alone at 68 mm: found .*?, hidden ([\d.]+) %/.exec(truth(here))?.[1];
+		expect(truth(back)).toContain(said.named({finding: ''}));
+		const hidden = (here: AtPractice) =>
+			truthLines(checkOf(here), issuedOf(checkOf(here)))
+				.flatMap((one) => (one.kind === 'table' ? one.rows : []))
+				.find(([name]) => name === said.bias.name({radiusMm: 68}))?.[2];
 		// Of a weight of 12 % a lever at a quarter past seven lets 0.608761 act (sin 37.5°), and 0.910864 where it has travelled a
 		// quarter as far from half past eight (sin 65.625°): 7.31 and 10.93 %.
-		expect([hidden(back), hidden(second)]).toEqual(['7.3', '10.9']);
+		expect([hidden(back), hidden(second)]).toEqual([7.31, 10.93].map((pct) => said.bias.hidden({pct})));
 	});
 });

@@ -2,6 +2,9 @@ import {describe, expect, it} from 'vitest';
 import {lessonArms} from '../../source/practice/arms.js';
 import {lessonOf} from '../../source/teaching/deck.js';
 import {type Habits, practised} from '../helpers/practised.js';
+import {words} from '../helpers/said.js';
+
+const {advice, arms, truth} = words.practice;
 
 const seeds = [1, 2, 3, 4, 5, 6];
 
@@ -25,9 +28,9 @@ describe.each(lessonArms.map((arm) => [arm.id, arm] as const))('the whole check 
 		const named = checks.filter(({codes}) => codes.includes(arm.finding));
 		expect(named.length).toBeGreaterThanOrEqual(leastNamed(id));
 		for (const {said, codes, check} of checks) {
-			expect(said.includes('Your findings name it: ')).toBe(codes.includes(arm.finding));
-			expect(said).toContain(`What was hidden: ${arm.name.toLowerCase()}\n${arm.lesson}`);
-			expect(said).not.toContain('nothing to compare');
+			expect(said.includes(truth.named({finding: ''}))).toBe(codes.includes(arm.finding));
+			expect(said).toContain(`${truth.hidden({arm: id})}\n${arms[id].lesson}`);
+			expect(said).not.toContain(truth.notProbed);
 			expect(check.practice?.isRevealed).toBe(false);
 		}
 	});
@@ -35,12 +38,12 @@ describe.each(lessonArms.map((arm) => [arm.id, arm] as const))('the whole check 
 
 /** Arms whose lesson is in the preparation, and what would have to be done first. */
 const forgotten = [
-	['tilted-deck', 'levelled'],
-	['bias-left-on', 'bias-off'],
-	['paddle-left-in', 'damping-out'],
+	['tilted-deck', 'levelled', advice.tilted({by: 'you', tiltPct: 2.9, isOverridden: true})],
+	['bias-left-on', 'bias-off', advice.biased({by: 'you', biasPct: 5.5})],
+	['paddle-left-in', 'damping-out', advice.damped({by: 'you'})],
 ] as const;
 
-describe.each(forgotten)('%s, whole from its first question', (id, deed) => {
+describe.each(forgotten)('%s, whole from its first question', (id, deed, whoDidNotLook) => {
 	const seed = 2;
 	const name = lessonOf({arm: id}).finding;
 
@@ -49,17 +52,15 @@ describe.each(forgotten)('%s, whole from its first question', (id, deed) => {
 		expect(codes).toEqual(['sound']);
 		expect(check.practice?.deck.done).toEqual([deed]);
 		expect(check.overrides).toEqual([]);
-		expect(said).toContain('Your findings do not name it, because you had put it right before these readings.');
-		expect(said).toContain(
-			'Nothing to do better: every reading stood at its limit, and was read with the arm at rest.',
-		);
+		expect(said).toContain(truth.cured);
+		expect(said).toContain(advice.praise);
 	});
 
 	it('and confirmed without looking names it as well, and says who did not look', () => {
 		const {codes, said} = practised({arm: id, seed, isPrepared: false});
 		expect(codes).toContain(name);
-		expect(said).toContain('Your findings name it');
-		expect(said).toMatch(/you (went on regardless|confirmed)/);
+		expect(said).toContain(truth.named({finding: ''}));
+		expect(said).toContain(whoDidNotLook);
 	});
 });
 
@@ -67,20 +68,21 @@ describe('the arm with a weighted lever', () => {
 	it('is not named by who never reads it with its bias on, and is told where it shows', () => {
 		const {codes, said} = practised({arm: 'lever-badly-set', seed: 2, isPrepared: true});
 		expect(codes).toEqual(['sound']);
-		expect(said).toContain(
-			"It only shows with the bias on: at the verdict choose 'set the bias device against skating'.",
-		);
+		expect(said).toContain(truth.showsWithBias);
 	});
 });
 
 describe('what is set beside the truth', () => {
 	it('lies within the stated ± for a careful hand, but for what chance may do', () => {
-		const texts = [...all.values()].flat().map(({said}) => said);
-		expect(texts).toHaveLength(lessonArms.length * seeds.length);
-		const within = texts.join().match(/, within the ±/g)?.length ?? 0;
-		const outside = texts.join().match(/, outside the ±/g)?.length ?? 0;
+		const checks = [...all.values()].flat();
+		expect(checks).toHaveLength(lessonArms.length * seeds.length);
+		const cells = checks.flatMap((one) =>
+			one.truth.flatMap((shown) => (shown.kind === 'table' ? shown.rows.flat() : [])),
+		);
+		const count = (isWithin: boolean) => cells.filter((cell) => cell === truth.isWithin({isWithin})).length;
+		const [within, outside] = [count(true), count(false)];
 		// Pull and band at two radii of every check, each of them an interval of 95 %.
-		expect(within + outside).toBe(4 * texts.length);
+		expect(within + outside).toBe(4 * checks.length);
 		expect(within / (within + outside)).toBeGreaterThanOrEqual(0.95);
 	});
 });

@@ -11,7 +11,7 @@ import {findings} from './findings.js';
 import {options} from './options.js';
 import {pages} from './pages/index.js';
 import {pictures} from './pictures.js';
-import {practice} from './practice.js';
+import {practice} from './practice/index.js';
 import {problems, ways} from './problems.js';
 import {reasons} from './reasons.js';
 import {refusals} from './refusals.js';

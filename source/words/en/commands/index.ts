@@ -1,7 +1,6 @@
 import {misfitText, valueText} from '../misfits.js';
 import {deleting} from './deleting.js';
 import {exchange} from './exchange.js';
-import {proof} from './proof.js';
 
 type ArmMeant = {
 	/** As it was typed. */
@@ -71,7 +70,6 @@ export const commands = {
 			`The practice check that is open is of an arm "${arm}", which this version of the program does not have: begin another one.`,
 		seedWanted: ({most}: {readonly most: number}) => `Wanted: --seed with a whole number from 0 to ${most}.`,
 	},
-	proof,
 	help: {
 		oneOnly: 'Give a topic or --man, not both.',
 		unknown: ({

@@ -1,2 +1,0 @@
-/** The invented arms and their bench. */
-export const practice = {};
