@@ -1,5 +1,6 @@
 import {Hindrance} from '../desk/hindrance.js';
-import {type JsonObject, LineFile} from '../store/line-file.js';
+import type {Json} from '../store/json.js';
+import {LineFile} from '../store/line-file.js';
 import {StoreError} from '../store/store-error.js';
 import {words} from '../words/index.js';
 import {exportKind, exportVersion} from './write-export.js';
@@ -17,7 +18,7 @@ type CheckPlace = {readonly where: string; readonly read: () => unknown};
  */
 export class ExportFile {
 	/** What says that it is an export, of which version, by which program and when. */
-	readonly head: JsonObject;
+	readonly head: Json;
 	/** Stored form of what is in it. */
 	readonly version: number;
 	readonly checks: CheckPlace[] = [];
@@ -63,7 +64,7 @@ export class ExportFile {
 	}
 
 	/** The object in the first line; undefined where there is none, as in a document that takes several lines. */
-	#firstObject(): JsonObject | undefined {
+	#firstObject(): Json | undefined {
 		const {value: first} = this.#file.lines().next();
 		try {
 			return first && this.#file.object(first);
@@ -73,7 +74,7 @@ export class ExportFile {
 		}
 	}
 
-	#versionOf({kind, version}: JsonObject): number {
+	#versionOf({kind, version}: Json): number {
 		const {file} = this.#file;
 		if (kind !== exportKind) throw this.fault(say.notOurs({kind: exportKind}));
 		if (typeof version !== 'number' || !Number.isInteger(version) || version < 1)

@@ -5,6 +5,7 @@ import {radiusRecords} from '../reports/radius-csv.js';
 import {type FinishedCheck, summaryOf} from '../results/record.js';
 import {isCheckId} from '../store/check-id.js';
 import type {Codec} from '../store/context.js';
+import {isJson} from '../store/json.js';
 import {packRow, unpackRow} from '../store/pack-row.js';
 import {faultAt} from '../store/plain-content.js';
 import {upgradeContent} from '../store/upgrades.js';
@@ -23,9 +24,6 @@ export type ImportedCheck = {
 const say = words.commands.exchange;
 
 const checkKeys = ['id', 'record', 'remark'];
-
-const isGroup = (value: unknown): value is Readonly<Record<string, unknown>> =>
-	typeof value === 'object' && value !== null && !Array.isArray(value);
 
 /** An export of this program, opened for an import: what is in it is looked at, and brought to today's stored form. */
 export class ImportFile {
@@ -63,7 +61,7 @@ export class ImportFile {
 	check(index: number): ImportedCheck {
 		const {where, read} = this.#checkAt(index);
 		const found = read();
-		if (!isGroup(found))
+		if (!isJson(found))
 			throw this.#fault(say.wanted({where, found: words.documents.shownValue(found), wanted: 'check'}));
 		for (const key of Object.keys(found)) if (!checkKeys.includes(key)) this.unknownKeys.add(key);
 		return this.#guarded(where, () => {

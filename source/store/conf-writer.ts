@@ -39,22 +39,17 @@ const verify = (thing: Thing, file: string, wanted: string): void => {
 	throw new StoreError('unwritable', {id: 'cut-short', values: {thing, file}});
 };
 
-export type ConfWriter = {
-	/** Loads conf ahead of the first save. */
-	readonly prepare: () => Promise<void>;
-	/** Writes a document to a file that is missing or known to be a plain file, makes it last, and reads it back. */
-	readonly write: (thing: Thing, file: string, sealed: Sealed) => Promise<void>;
-	/** Forgets a file that was moved. */
-	readonly forget: (file: string) => void;
-};
+export type ConfWriter = ReturnType<typeof createConfWriter>;
 
-export const createConfWriter = (): ConfWriter => {
+export const createConfWriter = () => {
 	const opened = new Map<string, Written>();
 	return {
-		async prepare() {
+		/** Loads conf ahead of the first save. */
+		async prepare(): Promise<void> {
 			await loadConf();
 		},
-		async write(thing, file, sealed) {
+		/** Writes a document to a file that is missing or known to be a plain file, makes it last, and reads it back. */
+		async write(thing: Thing, file: string, sealed: Sealed): Promise<void> {
 			const Constructor = await loadConf();
 			readyFolder(thing, path.dirname(file));
 			try {
@@ -70,7 +65,8 @@ export const createConfWriter = (): ConfWriter => {
 				throw saveFault(thing, file, error);
 			}
 		},
-		forget(file) {
+		/** Forgets a file that was moved. */
+		forget(file: string): void {
 			opened.delete(file);
 		},
 	};

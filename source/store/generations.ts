@@ -1,27 +1,63 @@
+import fs from 'node:fs';
 import path from 'node:path';
-import {checkContent} from './check-content.js';
 import type {Codec, StoreContext} from './context.js';
 import {sealDocument} from './document.js';
-import {type Generation, interpretGeneration} from './generation.js';
-import {noteLastNumber, readLastNumber} from './last-number.js';
+import {type FilePlace, readDocument, reportDamage} from './documents.js';
+import type {Json} from './json.js';
 import {localTime} from './local-time.js';
 import {moveAside} from './move-aside.js';
-import {type FilePlace, readDocument, reportDamage} from './read-document.js';
-import {fileMark} from './read-plain-file.js';
+import {checkContent} from './plain-content.js';
+import {closeQuietly, fileMark, readPlainFile} from './read-plain-file.js';
 import type {Damage, StoreFault, Thing} from './store-fault.js';
 
 /** Newest sound content of a pair of files, with what had to be said about it. */
-export type Loaded<T> = {readonly value?: T; readonly savedAt?: string; readonly notices: StoreFault[]};
+type Loaded<T> = {readonly value?: T; readonly savedAt?: string; readonly notices: StoreFault[]};
+
+/** One sound file of a pair written in turn. */
+type Generation<T> = {
+	readonly place: FilePlace;
+	readonly number: number;
+	readonly savedAt: string;
+	/** `null`: it was saved that there is nothing any more. */
+	readonly value: T | null;
+	readonly body: Json;
+};
+
+/** Reads the fields of a generation from a sound document, or says why they are not there. */
+const interpretGeneration = <T>(place: FilePlace, body: Json, codec: Codec<T>): Generation<T> | Damage => {
+	const {number, savedAt, content} = body;
+	if (typeof number !== 'number' || !Number.isSafeInteger(number) || number < 1) return {id: 'no-number', values: {}};
+	if (typeof savedAt !== 'string' || Number.isNaN(Date.parse(savedAt))) return {id: 'no-time', values: {}};
+	const generation = {place, number, savedAt, body};
+	if (content === null) return {...generation, value: null};
+	const parsed = codec.parse(content);
+	return parsed.ok ? {...generation, value: parsed.value} : {id: 'content', values: parsed.misfit};
+};
+
+const FILE_MODE = 0o600;
+const DIGITS = 16;
 
 /**
- * Two files written in turn, each with a running number and a checksum. A save goes to the file that is not the newest
- * sound one, so that whatever happens to a save, the last good content is never the one being written.
+ * Notes the number of the last confirmed save in a small file of its own, overwritten in place. After a power cut that
+ * undid the last rename it tells that a newer save has been there. Only a hint, so a failure is no fault.
  */
-export type Generations<T> = {
-	/** @throws StoreError where a file is newer than this program, or is there but can't be read */
-	readonly load: () => Loaded<T>;
-	/** `null` saves that there is nothing any more. To be called under the lock, one at a time. @throws StoreError */
-	readonly save: (value: T | null) => Promise<void>;
+const noteLastNumber = (file: string, number: number): void => {
+	let descriptor: number | undefined;
+	try {
+		const {O_WRONLY, O_CREAT, O_NOFOLLOW = 0, O_NONBLOCK = 0} = fs.constants;
+		descriptor = fs.openSync(file, O_WRONLY | O_CREAT | O_NOFOLLOW | O_NONBLOCK, FILE_MODE);
+		fs.writeSync(descriptor, `${String(number).padStart(DIGITS, '0')}\n`, 0);
+	} catch {
+	} finally {
+		if (descriptor !== undefined) closeQuietly(descriptor);
+	}
+};
+
+/** The number noted last, 0 where there is none. */
+const readLastNumber = (file: string): number => {
+	const read = readPlainFile({id: 'last-number', values: {}}, file);
+	const digits = read.state === 'bytes' ? /^\d{16}\n$/.exec(read.bytes.toString('latin1'))?.[0] : undefined;
+	return digits === undefined ? 0 : Number(digits);
 };
 
 type State<T> = {
@@ -38,11 +74,15 @@ const lostSave = (count: number, hasOther: boolean, newest: Generation<unknown>)
 	return newest.number > 1 && !hasOther ? 'missing' : undefined;
 };
 
+/**
+ * Two files written in turn, each with a running number and a checksum. A save goes to the file that is not the newest
+ * sound one, so that whatever happens to a save, the last good content is never the one being written.
+ */
 export const createGenerations = <T>(
 	name: 'draft' | 'profiles' | 'settings',
 	codec: Codec<T>,
 	context: StoreContext,
-): Generations<T> => {
+) => {
 	const {dataDir, now, versions, writer, onNotice} = context;
 	const kind = `armdrift-${name}`;
 	const thing: Thing = {id: name, values: {}};
@@ -65,7 +105,7 @@ export const createGenerations = <T>(
 			if (reading.state === 'missing') missing++;
 			if (reading.state === 'damaged') notices.push(report(place, reading.damage));
 			if (reading.state !== 'sound') continue;
-			const found = interpretGeneration(place, reading, codec);
+			const found = interpretGeneration(place, reading.body, codec);
 			if ('id' in found) notices.push(report(place, found));
 			else generations.push(found);
 		}
@@ -90,12 +130,14 @@ export const createGenerations = <T>(
 	};
 
 	return {
-		load() {
+		/** @throws StoreError where a file is newer than this program, or is there but can't be read */
+		load(): Loaded<T> {
 			const {newest, notices} = gather((place, damage) => reportDamage(place, damage, context));
 			if (newest === undefined || newest.value === null) return {notices};
 			return {value: newest.value, savedAt: newest.savedAt, notices};
 		},
-		async save(value) {
+		/** `null` saves that there is nothing any more. To be called under the lock, one at a time. @throws StoreError */
+		async save(value: T | null): Promise<void> {
 			const {newest, lastNumber} = current();
 			const place = newest?.place === first ? second : first;
 			if (value !== null) checkContent(thing, place.file, value, codec);

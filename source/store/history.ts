@@ -1,44 +1,62 @@
+import path from 'node:path';
+import type {PastCheck} from '../check/past-check.js';
+import type {CheckFiles} from './check-files.js';
 import {monthOf} from './check-id.js';
 import type {StoreContext} from './context.js';
-import {type MonthRows, readMonth, writeMonth} from './month-index.js';
-import type {IndexRow} from './pack-row.js';
+import {type FilePlace, placeDocument, readDocument} from './documents.js';
+import {type IndexRow, packRow, unpackRow} from './pack-row.js';
 import {fileStamp} from './read-plain-file.js';
-import type {Records} from './records.js';
 import type {StoreFault} from './store-fault.js';
-import type {Summary} from './summary.js';
 
 export type ListPage = {readonly offset: number; readonly limit: number};
-export type Listing = {readonly total: number; readonly rows: Summary[]; readonly notices: StoreFault[]};
+export type Listing = {readonly total: number; readonly rows: PastCheck[]; readonly notices: StoreFault[]};
 
-/** The list of past checks, by month, from an index that is never the truth. */
-export type History = {
-	/** Newest first. Reads the index of the months on the page, and the checks that it does not know. @throws StoreError */
-	readonly list: (page: ListPage) => Listing;
-	/** Adds a check just written. To be called under the lock. */
-	readonly add: (id: string) => Promise<void>;
-	/** Takes removed checks out of the index, where the list no longer finds them in any case. To be called under the lock. */
-	readonly remove: (ids: readonly string[]) => Promise<void>;
-	/** Whether listing had to make something good. */
-	readonly isPending: () => boolean;
-	/** Writes what listing had to make good. To be called under the lock. */
-	readonly settle: () => Promise<void>;
+type MonthRows = Map<string, IndexRow>;
+
+const monthPlace = (month: string, {dataDir}: StoreContext): FilePlace => ({
+	thing: {id: 'month', values: {month}},
+	kind: 'armdrift-index',
+	file: path.join(dataDir, 'index', `${month}.json`),
+});
+
+/** The summaries on file for a month. Whatever is wrong with them, the checks themselves are the truth: then none. */
+const readMonth = (month: string, context: StoreContext): MonthRows => {
+	const reading = readDocument(monthPlace(month, context), context);
+	const rows: MonthRows = new Map();
+	if (reading.state !== 'sound' || !Array.isArray(reading.body.rows)) return rows;
+	for (const packed of reading.body.rows) {
+		const row = unpackRow(packed);
+		if (row !== undefined) rows.set(row.summary.id, row);
+	}
+	return rows;
+};
+
+/** Writes the summaries of a month. To be called under the lock. @throws StoreError */
+const writeMonth = async (month: string, rows: MonthRows, context: StoreContext): Promise<void> => {
+	const place = monthPlace(month, context);
+	const reading = readDocument(place, context);
+	// A newer program's index is not ours to overwrite.
+	if (reading.state === 'closed') throw reading.error;
+	const sorted = [...rows.values()].sort((one, other) => (one.summary.id < other.summary.id ? -1 : 1));
+	await placeDocument(place, {month, rows: sorted.map(packRow)}, context);
 };
 
 /** Up to so many rows, each is held against its file; more at once would take longer than the list itself. */
 const COMPARED_ROWS = 200;
 
+/** The list of past checks, by month, from an index that is never the truth. */
 export const createHistory = <R>(
-	records: Records<R>,
-	summaryOf: (record: R) => Summary,
+	records: CheckFiles<R>,
+	summaryOf: (record: R) => PastCheck,
 	context: StoreContext,
-): History => {
+) => {
 	const changed = new Map<string, MonthRows>();
 
 	const rowOf = (id: string, notices: StoreFault[]): IndexRow | undefined => {
 		const found = records.find(id);
 		if (found.state === 'sound') {
 			const {sizeBytes, changedMs} = found;
-			return {sizeBytes, changedMs, summary: {...summaryOf(found.record), id}};
+			return {sizeBytes, changedMs, summary: {...summaryOf(found.value), id}};
 		}
 		if (found.state === 'damaged') notices.push(records.report(id, found.damage));
 		if (found.state === 'closed') notices.push(found.error.fault);
@@ -58,12 +76,13 @@ export const createHistory = <R>(
 	};
 
 	return {
-		list({offset, limit}) {
+		/** Newest first. Reads the index of the months on the page, and the checks that it does not know. @throws StoreError */
+		list({offset, limit}: ListPage): Listing {
 			const notices: StoreFault[] = [];
 			const ids = records.ids();
 			const page = ids.slice(offset, offset + limit);
 			const months = new Map<string, MonthRows>();
-			const rows: Summary[] = [];
+			const rows: PastCheck[] = [];
 			for (const id of page) {
 				const month = monthOf(id);
 				const known = months.get(month) ?? changed.get(month) ?? readMonth(month, context);
@@ -79,22 +98,26 @@ export const createHistory = <R>(
 			}
 			return {total: ids.length - (page.length - rows.length), rows, notices};
 		},
-		async add(id) {
+		/** Adds a check just written. To be called under the lock. */
+		async add(id: string): Promise<void> {
 			const month = monthOf(id);
 			const rows = changed.get(month) ?? readMonth(month, context);
 			const row = rowOf(id, []);
 			if (row !== undefined) rows.set(id, row);
 			await write(month, rows, new Set(rows.keys()));
 		},
-		async remove(ids) {
+		/** Takes removed checks out of the index, where the list no longer finds them in any case. To be called under the lock. */
+		async remove(ids: readonly string[]): Promise<void> {
 			for (const month of new Set(ids.map(monthOf))) {
 				const rows = changed.get(month) ?? readMonth(month, context);
 				for (const id of ids) rows.delete(id);
 				await write(month, rows, new Set(rows.keys()));
 			}
 		},
+		/** Whether listing had to make something good. */
 		isPending: () => changed.size > 0,
-		async settle() {
+		/** Writes what listing had to make good. To be called under the lock. */
+		async settle(): Promise<void> {
 			if (changed.size === 0) return;
 			const ids = new Set(records.ids());
 			for (const [month, rows] of [...changed]) await write(month, rows, ids);

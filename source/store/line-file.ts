@@ -1,6 +1,8 @@
 import {constants, isUtf8} from 'node:buffer';
 import fs from 'node:fs';
 import {codeOf, readFault} from './describe-fault.js';
+import {UTF8_MARK, UTF16_MARKS} from './document.js';
+import {isJson, type Json} from './json.js';
 import {lineOfFault} from './json-fault.js';
 import {closeQuietly, fileMarkOf, SIZE_CAP_BYTES} from './read-plain-file.js';
 import {StoreError} from './store-error.js';
@@ -8,19 +10,12 @@ import type {Damage, Thing} from './store-fault.js';
 
 const CHUNK_BYTES = 256 * 1024;
 const NEWLINE = 0x0a;
-const UTF8_MARK = Buffer.from([0xef, 0xbb, 0xbf]);
-const UTF16_MARKS = [Buffer.from([0xff, 0xfe]), Buffer.from([0xfe, 0xff])];
 /** A text that is longer cannot be held in one piece. */
 const MOST_LETTERS = constants.MAX_STRING_LENGTH;
 const thing: Thing = {id: 'export', values: {}};
 
 /** Where a line stands in a file, in bytes, and its number from 1. */
 export type LineSpan = {readonly line: number; readonly start: number; readonly end: number};
-
-export type JsonObject = Readonly<Record<string, unknown>>;
-
-const isObject = (value: unknown): value is JsonObject =>
-	typeof value === 'object' && value !== null && !Array.isArray(value);
 
 /**
  * A file with a JSON object in each line, however large it is: the lines are parsed one at a time, when asked for. They are
@@ -64,7 +59,7 @@ export class LineFile {
 	}
 
 	/** The object in a line; undefined where it is blank. @throws StoreError 'damaged' */
-	object({line, start, end}: LineSpan): JsonObject | undefined {
+	object({line, start, end}: LineSpan): Json | undefined {
 		if (end - start > SIZE_CAP_BYTES) throw this.damaged({id: 'part-too-large', values: {}});
 		const bytes = this.#read(start, end - start);
 		if (!isUtf8(bytes)) throw this.damaged({id: 'not-utf-8', values: {line}});
@@ -74,7 +69,7 @@ export class LineFile {
 	}
 
 	/** The object that the whole file is, where it is a single one. @throws StoreError 'damaged' */
-	whole(): JsonObject {
+	whole(): Json {
 		const size = this.#guarded(() => fs.fstatSync(this.#descriptor).size) - this.#start;
 		if (size > MOST_LETTERS)
 			throw this.damaged({id: 'whole-too-large', values: {mostMb: Math.floor(MOST_LETTERS / 1024 ** 2)}});
@@ -99,11 +94,11 @@ export class LineFile {
 		closeQuietly(this.#descriptor);
 	}
 
-	#parsed(text: string, first: number): JsonObject {
+	#parsed(text: string, first: number): Json {
 		let line = first;
 		try {
 			const value: unknown = JSON.parse(text);
-			if (isObject(value)) return value;
+			if (isJson(value)) return value;
 		} catch (error) {
 			line += lineOfFault(text, error) - 1;
 		}

@@ -9,14 +9,7 @@ export type Lock =
 	/** Another copy has it: the error says which, and since when. */
 	| {readonly held: false; readonly error: StoreError};
 
-export type LockKeeper = {
-	/** Takes the lock until it is released. */
-	readonly take: () => Lock;
-	/** Runs `work` under the lock: the one held, or else one taken for it alone. @throws StoreError 'locked' */
-	readonly within: <T>(work: () => Promise<T>) => Promise<T>;
-	/** The same for a small repair in the middle of reading; `undefined` where the lock is not to be had. */
-	readonly tryWithin: <T>(work: () => T) => T | undefined;
-};
+export type LockKeeper = ReturnType<typeof createLockKeeper>;
 
 type Refused = Extract<Taken, {holder: unknown}>;
 
@@ -27,11 +20,7 @@ const refusal = (dataDir: string, {state, holder}: Refused, now: Date): Extract<
 	return {held: false, error: new StoreError('locked', {id: 'locked', values})};
 };
 
-export const createLockKeeper = (
-	dataDir: string,
-	now: () => Date,
-	onNotice: (fault: StoreFault) => void,
-): LockKeeper => {
+export const createLockKeeper = (dataDir: string, now: () => Date, onNotice: (fault: StoreFault) => void) => {
 	let identity: string | undefined;
 	let mark = '';
 	let kept = false;
@@ -61,7 +50,8 @@ export const createLockKeeper = (
 		};
 	};
 	return {
-		take() {
+		/** Takes the lock until it is released. */
+		take(): Lock {
 			const lock = take();
 			if (!lock.held) return lock;
 			kept = true;
@@ -72,7 +62,8 @@ export const createLockKeeper = (
 			};
 			return {...lock, release: giveBack};
 		},
-		async within(work) {
+		/** Runs `work` under the lock: the one held, or else one taken for it alone. @throws StoreError 'locked' */
+		async within<T>(work: () => Promise<T>): Promise<T> {
 			const leave = enter();
 			try {
 				return await work();
@@ -80,7 +71,8 @@ export const createLockKeeper = (
 				leave();
 			}
 		},
-		tryWithin(work) {
+		/** The same for a small repair in the middle of reading; `undefined` where the lock is not to be had. */
+		tryWithin<T>(work: () => T): T | undefined {
 			try {
 				const leave = enter();
 				try {

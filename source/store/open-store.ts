@@ -1,19 +1,19 @@
+import type {PastCheck} from '../check/past-check.js';
+import {createCheckFiles} from './check-files.js';
+import {isCheckId} from './check-id.js';
 import {createConfWriter} from './conf-writer.js';
 import type {Codec, StoreContext} from './context.js';
 import {codeOf, saveFault} from './describe-fault.js';
 import {sweepLeftOvers} from './folder.js';
 import {createGenerations} from './generations.js';
-import {createHistory, type Listing, type ListPage} from './history.js';
-import {createLockKeeper, type Lock} from './lock-keeper.js';
-import {createRecords, idFault} from './records.js';
-import {createRemarks} from './remarks.js';
+import {createHistory} from './history.js';
+import {createLockKeeper} from './lock-keeper.js';
 import {StoreError} from './store-error.js';
 import type {StoreFault} from './store-fault.js';
-import type {Summary} from './summary.js';
 import {CURRENT_VERSION, UPGRADES, type Versions} from './upgrades.js';
 
 /** C: a check in progress, R: a finished one, M: a remark beside it, P: all profiles, S: the settings. */
-export type StoreOptions<C, R, M, P, S> = {
+type StoreOptions<C, R, M, P, S> = {
 	/** Full path, see `dataDirectory`. */
 	readonly dataDir: string;
 	readonly check: Codec<C>;
@@ -28,7 +28,7 @@ export type StoreOptions<C, R, M, P, S> = {
 	 * file was left behind by a crash in the middle of finishing, and is over.
 	 */
 	readonly isReopened?: (check: C) => boolean;
-	readonly summaryOf: (record: R) => Summary;
+	readonly summaryOf: (record: R) => PastCheck;
 	readonly now: () => Date;
 	/** Takes what there is to tell in the middle of a save (a damaged file was set aside). */
 	readonly onNotice?: (fault: StoreFault) => void;
@@ -36,49 +36,12 @@ export type StoreOptions<C, R, M, P, S> = {
 };
 
 /**
- * The data folder. Reading is immediate and changes nothing on the disk but to set damaged files aside, and that only where
- * no other copy is writing. Every save is done when its promise is: on the disk and read back. A save takes the lock for
- * itself where it is not held already. All errors are StoreErrors; after one the save can be tried again.
+ * The data folder; nothing is read or written yet. Reading is immediate and changes nothing on the disk but to set damaged
+ * files aside, and that only where no other copy is writing. Every save is done when its promise is: on the disk and read
+ * back. A save takes the lock for itself where it is not held already. All errors are StoreErrors; after one the save can
+ * be tried again.
  */
-export type Store<C, R, M, P, S> = {
-	readonly draft: () => {readonly check?: C; readonly savedAt?: string; readonly notices: StoreFault[]};
-	readonly saveDraft: (check: C) => Promise<void>;
-	/** Puts the open check away without finishing it. */
-	readonly clearDraft: () => Promise<void>;
-	/** Writes the record once, then clears the draft of the same id. Doing it twice does nothing. */
-	readonly finish: (id: string, record: R) => Promise<void>;
-	/** A page of the past checks, newest first. */
-	readonly list: (page: ListPage) => Listing;
-	/** A finished check, or the reason why there is none. */
-	readonly record: (id: string) => R | StoreError;
-	/** Ids of all finished checks, newest first. @throws StoreError */
-	readonly ids: () => readonly string[];
-	/** A finished check beside the very content of its file, which may hold more than this program knows. */
-	readonly filed: (id: string) => {readonly record: R; readonly json: unknown} | StoreError;
-	/** Writes a finished check that was recorded elsewhere, once. The list finds it when it is shown next. */
-	readonly add: (id: string, json: unknown) => Promise<void>;
-	/**
-	 * Removes finished checks for good, then what is noted beside them, so that a check that is left never lacks it. Whoever
-	 * calls it has made sure that all of it is kept elsewhere.
-	 */
-	readonly remove: (ids: readonly string[]) => Promise<void>;
-	readonly remark: (id: string) => M | StoreError | undefined;
-	/** Ids of the checks that have a remark. */
-	readonly remarked: () => ReadonlySet<string>;
-	readonly saveRemark: (id: string, remark: M) => Promise<void>;
-	readonly profiles: () => {readonly value?: P; readonly savedAt?: string; readonly notices: StoreFault[]};
-	readonly saveProfiles: (profiles: P) => Promise<void>;
-	readonly settings: () => {readonly value?: S; readonly savedAt?: string; readonly notices: StoreFault[]};
-	readonly saveSettings: (settings: S) => Promise<void>;
-	readonly lock: () => Lock;
-	/** Loads what the first save needs, when there is time for it. */
-	readonly prepare: () => Promise<void>;
-	/** Puts away what a crash left half done and writes what listing made good; for a quiet moment, and safe to leave out. */
-	readonly tidy: () => Promise<void>;
-};
-
-/** Opens the store; nothing is read or written yet. */
-export const openStore = <C, R, M, P, S>(options: StoreOptions<C, R, M, P, S>): Store<C, R, M, P, S> => {
+export const openStore = <C, R, M, P, S>(options: StoreOptions<C, R, M, P, S>) => {
 	const {dataDir, now, onNotice = () => {}, versions = {current: CURRENT_VERSION, upgrades: UPGRADES}} = options;
 	const writer = createConfWriter();
 	const lock = createLockKeeper(dataDir, now, onNotice);
@@ -86,8 +49,8 @@ export const openStore = <C, R, M, P, S>(options: StoreOptions<C, R, M, P, S>): 
 	const drafts = createGenerations('draft', options.check, context);
 	const profiles = createGenerations('profiles', options.profiles, context);
 	const settings = createGenerations('settings', options.settings, context);
-	const records = createRecords(options.record, context);
-	const remarks = createRemarks(options.remark, context);
+	const records = createCheckFiles('check', options.record, context);
+	const remarks = createCheckFiles('remark', options.remark, context);
 	const history = createHistory(records, options.summaryOf, context);
 
 	let last: Promise<unknown> = Promise.resolve();
@@ -107,8 +70,11 @@ export const openStore = <C, R, M, P, S>(options: StoreOptions<C, R, M, P, S>): 
 		last = told.catch(() => {});
 		return told;
 	};
+	/** The error for an id that could not be a file name of ours, `undefined` where it could. */
+	const idFault = (id: string): StoreError | undefined =>
+		isCheckId(id) ? undefined : new StoreError('missing', {id: 'no-id', values: {file: dataDir, id}});
 	const withId = (id: string, work: () => Promise<void>): Promise<void> => {
-		const fault = idFault(id, dataDir);
+		const fault = idFault(id);
 		return fault === undefined ? saving(work) : Promise.reject(fault);
 	};
 	const isFinished = (check: C): boolean =>
@@ -123,60 +89,87 @@ export const openStore = <C, R, M, P, S>(options: StoreOptions<C, R, M, P, S>): 
 		if (value !== undefined && options.idOf(value) === id) await drafts.save(null);
 	};
 
+	/** A finished check beside the very content of its file, which may hold more than this program knows. */
 	const filed = (id: string): {readonly record: R; readonly json: unknown} | StoreError => {
-		const fault = idFault(id, dataDir);
+		const fault = idFault(id);
 		if (fault !== undefined) return fault;
 		const {file} = records.placeOf(id);
 		const found = records.find(id);
-		if (found.state === 'sound') return {record: found.record, json: found.json};
+		if (found.state === 'sound') return {record: found.value, json: found.json};
 		if (found.state === 'closed') return found.error;
 		if (found.state === 'damaged') return new StoreError('damaged', records.report(id, found.damage));
 		return new StoreError('missing', {id: 'no-check', values: {file, dataDir, id}});
 	};
 
 	return {
-		draft() {
+		draft(): {readonly check?: C; readonly savedAt?: string; readonly notices: StoreFault[]} {
 			const {value, savedAt, notices} = drafts.load();
 			// A crash between the two steps of finishing leaves both; the record is whole, so the check is over.
 			if (value === undefined || savedAt === undefined || isFinished(value)) return {notices};
 			return {check: value, savedAt, notices};
 		},
-		saveDraft: (check) => withId(options.idOf(check), () => drafts.save(check)),
-		clearDraft: () => saving(() => drafts.save(null)),
-		finish: (id, record) =>
+		saveDraft: (check: C): Promise<void> => withId(options.idOf(check), () => drafts.save(check)),
+		/** Puts the open check away without finishing it. */
+		clearDraft: (): Promise<void> => saving(() => drafts.save(null)),
+		/** Writes the record once, then clears the draft of the same id. Doing it twice does nothing. */
+		finish: (id: string, record: R): Promise<void> =>
 			withId(id, async () => {
 				await records.write(id, record);
 				await clearFinished(id);
 				// The check is safe by now, and a list that lacks it is made good when it is shown.
 				await history.add(id).catch(() => {});
 			}),
-		list: (page) => history.list(page),
-		record(id) {
+		list: history.list,
+		/** A finished check, or the reason why there is none. */
+		record(id: string): R | StoreError {
 			const found = filed(id);
 			return found instanceof StoreError ? found : found.record;
 		},
-		ids: () => records.ids(),
+		ids: records.ids,
 		filed,
-		add: (id, json) => withId(id, () => records.write(id, json)),
-		remove: (ids) =>
+		/** Writes a finished check that was recorded elsewhere, once. The list finds it when it is shown next. */
+		add: (id: string, json: unknown): Promise<void> => withId(id, () => records.write(id, json)),
+		/**
+		 * Removes finished checks for good, then what is noted beside them, so that a check that is left never lacks it. Whoever
+		 * calls it has made sure that all of it is kept elsewhere.
+		 */
+		remove: (ids: readonly string[]): Promise<void> =>
 			saving(async () => {
-				const fault = ids.map((id) => idFault(id, dataDir)).find((one) => one !== undefined);
+				const fault = ids.map(idFault).find((one) => one !== undefined);
 				if (fault) throw fault;
 				records.remove(ids);
 				remarks.remove(ids);
 				// The list goes by the files; what the index keeps too long does no harm.
 				await history.remove(ids).catch(() => {});
 			}),
-		remark: (id) => idFault(id, dataDir) ?? remarks.find(id),
-		remarked: () => remarks.ids(),
-		saveRemark: (id, remark) => withId(id, () => remarks.save(id, remark)),
-		profiles: () => profiles.load(),
-		saveProfiles: (value) => saving(() => profiles.save(value)),
-		settings: () => settings.load(),
-		saveSettings: (value) => saving(() => settings.save(value)),
-		lock: () => lock.take(),
-		prepare: () => writer.prepare(),
-		async tidy() {
+		remark(id: string): M | StoreError | undefined {
+			const fault = idFault(id);
+			if (fault !== undefined) return fault;
+			const found = remarks.find(id);
+			if (found.state === 'missing') return undefined;
+			if (found.state === 'sound') return found.value;
+			if (found.state === 'closed') return found.error;
+			const {thing, file} = remarks.placeOf(id);
+			return new StoreError('damaged', {id: 'remark-damaged', values: {thing, file, damage: found.damage}});
+		},
+		/** Ids of the checks that have a remark; none where the folder cannot be read. */
+		remarked(): ReadonlySet<string> {
+			try {
+				return new Set(remarks.ids());
+			} catch {
+				return new Set();
+			}
+		},
+		saveRemark: (id: string, remark: M): Promise<void> => withId(id, () => remarks.write(id, remark)),
+		profiles: profiles.load,
+		saveProfiles: (value: P): Promise<void> => saving(() => profiles.save(value)),
+		settings: settings.load,
+		saveSettings: (value: S): Promise<void> => saving(() => settings.save(value)),
+		lock: lock.take,
+		/** Loads what the first save needs, when there is time for it. */
+		prepare: writer.prepare,
+		/** Puts away what a crash left half done and writes what listing made good; for a quiet moment, and safe to leave out. */
+		async tidy(): Promise<void> {
 			try {
 				if (!isLeftOpen() && !history.isPending()) return;
 				await saving(async () => {

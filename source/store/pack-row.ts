@@ -1,11 +1,10 @@
-import type {MeasuredWith, PastProbe} from '../check/past-check.js';
-import type {Summary} from './summary.js';
+import type {MeasuredWith, PastCheck, PastProbe} from '../check/past-check.js';
 
 /** A summary with the size and time of the file it was taken from. */
-export type IndexRow = {readonly sizeBytes: number; readonly changedMs: number; readonly summary: Summary};
+export type IndexRow = {readonly sizeBytes: number; readonly changedMs: number; readonly summary: PastCheck};
 
 /** Bare lists without names: ten thousand rows are read in one go, and names would double the time for it. */
-export type PackedRow = readonly unknown[];
+type PackedRow = readonly unknown[];
 
 const CONDITIONS_AT = 9;
 const FIXED_FIELDS = 18;

@@ -1,3 +1,4 @@
+import type {Codec} from './context.js';
 import {StoreError} from './store-error.js';
 import type {FoundValue, Thing} from './store-fault.js';
 
@@ -30,8 +31,19 @@ const itemFault = (item: unknown, path: string): FoundValue | undefined =>
  * Refuses content that JSON would turn into something else without a word (NaN and Infinity become null).
  * @throws StoreError 'refused', naming the place of the fault
  */
-export const assertPlainContent = (thing: Thing, file: string, value: unknown): void => {
+const assertPlainContent = (thing: Thing, file: string, value: unknown): void => {
 	const fault = faultAt(value, 'content');
 	if (fault === undefined) return;
 	throw new StoreError('refused', {id: 'refused-value', values: {thing, file, ...fault}});
+};
+
+/**
+ * Makes sure before a save that the content is what will be accepted when it is read again.
+ * @throws StoreError 'refused'
+ */
+export const checkContent = <T>(thing: Thing, file: string, value: T, codec: Codec<T>): void => {
+	assertPlainContent(thing, file, value);
+	const parsed = codec.parse(value);
+	if (parsed.ok) return;
+	throw new StoreError('refused', {id: 'refused-content', values: {thing, file, ...parsed.misfit}});
 };

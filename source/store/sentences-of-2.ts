@@ -1,61 +1,40 @@
 /** The sentences of then; `{name}` stands for a number, `{name:gf}` for one in grams, `{name:a|b}` for one of two words. */
-export const sentences: readonly (readonly [id: string, sentence: string])[] = [
-	[
-		'never-crosses-record',
+export const sentences: Readonly<Record<string, string>> = {
+	'never-crosses-record':
 		'With these lengths the stylus reaches only radii from {leastMm} to {mostMm} mm: it never crosses the record.',
-	],
-	['no-such-arm', 'No arm of this effective length has these two null radii.'],
-	[
-		'pivot-not-believable',
-		'The pivot distance would come out as {pivotMm} mm; {leastMm} to {mostMm} mm is believable.',
-	],
-	[
-		'offset-not-known',
+	'no-such-arm': 'No arm of this effective length has these two null radii.',
+	'pivot-not-believable': 'The pivot distance would come out as {pivotMm} mm; {leastMm} to {mostMm} mm is believable.',
+	'offset-not-known':
 		'One null radius says where the pivot is only together with the offset angle, which is not known.',
-	],
-	[
-		'radius-out-of-reach',
+	'radius-out-of-reach':
 		'The stylus does not reach a radius of {radiusMm} mm: this arm reaches from {leastMm} to {mostMm} mm.',
-	],
-	['outer-not-larger', 'The outer radius ({outerMm} mm) must be larger than the inner one ({innerMm} mm).'],
-	['radius-taken', 'There is a probe at {radiusMm} mm already; choose another radius.'],
-	['stop-takes-hold', 'The automatic stop takes hold of the arm inside {leastMm} mm; choose {leastMm} mm or more.'],
-	[
-		'middle-not-between',
+	'outer-not-larger': 'The outer radius ({outerMm} mm) must be larger than the inner one ({innerMm} mm).',
+	'radius-taken': 'There is a probe at {radiusMm} mm already; choose another radius.',
+	'stop-takes-hold': 'The automatic stop takes hold of the arm inside {leastMm} mm; choose {leastMm} mm or more.',
+	'middle-not-between':
 		'The middle radius must lie between the inner one ({innerMm} mm) and the outer one ({outerMm} mm).',
-	],
-	['low-force-too-high', 'The lowest force of the range is above the playing force.'],
-	['high-force-too-low', 'The highest force of the range is below the playing force.'],
-	['mat-meets-guard', 'With the mat on, a guard this deep would touch it.'],
-	['level-read-once', "One reading alone does not pass: the level's own error may be larger than the tilt."],
-	['tilt-too-much', 'The tilt alone pushes the stylus by {sharePct} %; {allowedPct} % is allowed.'],
-	['deck-leans', 'The deck leans by {leanDeg}°; {allowedDeg}° is allowed.'],
-	['guard-mass-not-known', 'The guard was left out and its mass is not known, so the carried force is unknown.'],
-	['weigh-with-guard', 'Put the guard on and weigh again, without zeroing the scale on it.'],
-	[
-		'force-range-not-known',
+	'low-force-too-high': 'The lowest force of the range is above the playing force.',
+	'high-force-too-low': 'The highest force of the range is below the playing force.',
+	'mat-meets-guard': 'With the mat on, a guard this deep would touch it.',
+	'level-read-once': "One reading alone does not pass: the level's own error may be larger than the tilt.",
+	'tilt-too-much': 'The tilt alone pushes the stylus by {sharePct} %; {allowedPct} % is allowed.',
+	'deck-leans': 'The deck leans by {leanDeg}°; {allowedDeg}° is allowed.',
+	'guard-mass-not-known': 'The guard was left out and its mass is not known, so the carried force is unknown.',
+	'weigh-with-guard': 'Put the guard on and weigh again, without zeroing the scale on it.',
+	'force-range-not-known':
 		"The cartridge's range is not known, so nobody can say whether {carriedMn:gf} is safe for it.",
-	],
-	[
-		'force-outside-range',
+	'force-outside-range':
 		"The gauge would carry {carriedMn:gf}, {side:below|above} the cartridge's range of {lowMn:gf} to {highMn:gf}.",
-	],
-	[
-		'stylus-height',
+	'stylus-height':
 		'{stylusMm} mm is too {side:low|high}: the stylus should stand {lowMm} to {highMm} mm above the surface.',
-	],
-	['guard-too-near', "The guard's underside is only {guardMm} mm above the surface; more than 0.5 mm is needed."],
-	[
-		'closing-off-scale',
+	'guard-too-near': "The guard's underside is only {guardMm} mm above the surface; more than 0.5 mm is needed.",
+	'closing-off-scale':
 		'The closing round is off scale, though the inner rounds were not: something moved. Probe again.',
-	],
-	['closing-moved', 'Something moved: the closing round is {movedPct} % away from the inner rounds. Probe again.'],
-	['not-weighed', 'It was not weighed as played.'],
-	[
-		'playing-force-off',
+	'closing-moved': 'Something moved: the closing round is {movedPct} % away from the inner rounds. Probe again.',
+	'not-weighed': 'It was not weighed as played.',
+	'playing-force-off':
 		'{weighedMn:gf} is {offPct} % {way:more|less} than the playing force of {playingMn:gf}; within {allowedPct} % is wanted.',
-	],
-];
+};
 
 /** What was not confirmed, by what was said of it. */
 export const notConfirmed: Readonly<Record<string, string>> = {
@@ -92,7 +71,7 @@ export const linesLeft: Readonly<Record<string, readonly (readonly [line: string
 };
 
 /** The reasons that were offered, by their words. */
-export const reasons: Readonly<Record<string, string>> = {
+export const reasonIds: Readonly<Record<string, string>> = {
 	'the deck cannot be levelled here': 'cannot-level',
 	'the arm is loaded by a spring': 'spring-loaded',
 	'the level cannot be turned round': 'level-cannot-turn',

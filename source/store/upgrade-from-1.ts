@@ -1,4 +1,3 @@
-import type {DocumentBody} from './document.js';
 import {isJson, type Json, jsonAt, listAt} from './json.js';
 
 /**
@@ -142,4 +141,4 @@ const upgrades: Readonly<Record<string, (body: Json) => Json>> = {
 };
 
 /** A document of the first stored form as one of the second. Pure; the file on disk is not touched. */
-export const upgradeFrom1 = (body: DocumentBody): DocumentBody => upgrades[String(body.kind)]?.(body) ?? body;
+export const upgradeFrom1 = (body: Json): Json => upgrades[String(body.kind)]?.(body) ?? body;

@@ -1,6 +1,5 @@
-import type {DocumentBody} from './document.js';
 import {isJson, type Json, jsonAt, listAt} from './json.js';
-import {linesLeft, notConfirmed, reasons, sentences} from './sentences-of-2.js';
+import {linesLeft, notConfirmed, reasonIds, sentences} from './sentences-of-2.js';
 
 /**
  * The third stored form. What someone went past is kept by the id of the problem with its values, and the reason by its
@@ -39,7 +38,7 @@ function problemOf(said: string): Json {
 		if (left.length > 0 && left.map(([, sentence]) => sentence).join(' ') === said)
 			return {id: 'lines-left', values: {list, lines: left.map(([line]) => line)}};
 	}
-	for (const [id, sentence] of sentences) {
+	for (const [id, sentence] of Object.entries(sentences)) {
 		const values = valuesIn(said, sentence);
 		if (!values) continue;
 		const {way, ...others} = values;
@@ -49,7 +48,7 @@ function problemOf(said: string): Json {
 }
 
 const reasonOf = (said: unknown): Json => {
-	const id = reasons[String(said)];
+	const id = reasonIds[String(said)];
 	return id === undefined ? {id: 'other', typed: String(said)} : {id};
 };
 
@@ -128,4 +127,4 @@ const upgrades: Readonly<Record<string, (body: Json) => Json>> = {
 };
 
 /** A document of the second stored form as one of the third. Pure; the file on disk is not touched. */
-export const upgradeFrom2 = (body: DocumentBody): DocumentBody => upgrades[String(body.kind)]?.(body) ?? body;
+export const upgradeFrom2 = (body: Json): Json => upgrades[String(body.kind)]?.(body) ?? body;

@@ -1,4 +1,4 @@
-import type {DocumentBody} from './document.js';
+import type {Json} from './json.js';
 import {upgradeFrom1} from './upgrade-from-1.js';
 import {upgradeFrom2} from './upgrade-from-2.js';
 
@@ -6,7 +6,7 @@ import {upgradeFrom2} from './upgrade-from-2.js';
 export const CURRENT_VERSION = 3;
 
 /** Turns a document of version `from` into one of the next version. Pure: the file on disk is not touched by it. */
-export type Upgrade = {readonly from: number; readonly apply: (body: DocumentBody) => DocumentBody};
+export type Upgrade = {readonly from: number; readonly apply: (body: Json) => Json};
 
 /** All upgrades there are; version 1 is the first. */
 export const UPGRADES: readonly Upgrade[] = [
@@ -18,11 +18,7 @@ export const UPGRADES: readonly Upgrade[] = [
 export type Versions = {readonly current: number; readonly upgrades: readonly Upgrade[]};
 
 /** The document in today's version, or `undefined` where no chain of upgrades leads there. */
-export const upgradeDocument = (
-	body: DocumentBody,
-	version: number,
-	{current, upgrades}: Versions,
-): DocumentBody | undefined => {
+export const upgradeDocument = (body: Json, version: number, {current, upgrades}: Versions): Json | undefined => {
 	let upgraded = body;
 	for (let from = version; from < current; from++) {
 		const step = upgrades.find((upgrade) => upgrade.from === from);

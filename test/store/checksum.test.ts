@@ -1,7 +1,7 @@
 import {crc32 as systemCrc32} from 'node:zlib';
 import fc from 'fast-check';
 import {describe, expect, it} from 'vitest';
-import {crc32} from '../../source/store/checksum.js';
+import {crc32} from '../../source/store/document.js';
 
 describe('the checksum', () => {
 	// The check value of CRC-32/ISO-HDLC in the published catalogue of parametrised CRC algorithms: the digits 1 to 9.

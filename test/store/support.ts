@@ -3,10 +3,10 @@ import {tmpdir} from 'node:os';
 import path from 'node:path';
 import {afterAll, expect} from 'vitest';
 import * as z from 'zod/mini';
+import type {PastCheck as Summary} from '../../source/check/past-check.js';
 import type {Codec} from '../../source/store/context.js';
 import {openStore} from '../../source/store/open-store.js';
 import type {StoreFault} from '../../source/store/store-fault.js';
-import type {Summary} from '../../source/store/summary.js';
 import type {Versions} from '../../source/store/upgrades.js';
 
 /** Invented content: the store does not mind what it keeps. */

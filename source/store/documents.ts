@@ -1,5 +1,10 @@
+import fs from 'node:fs';
+import path from 'node:path';
 import type {StoreContext} from './context.js';
-import {type DocumentBody, openDocument} from './document.js';
+import {codeOf, saveFault} from './describe-fault.js';
+import {openDocument, sealDocument} from './document.js';
+import {readyFolder, syncFolder} from './folder.js';
+import type {Json} from './json.js';
 import {moveAside} from './move-aside.js';
 import {readPlainFile} from './read-plain-file.js';
 import {StoreError} from './store-error.js';
@@ -12,8 +17,7 @@ export type FileReading =
 	| {readonly state: 'missing'}
 	| {
 			readonly state: 'sound';
-			readonly body: DocumentBody;
-			readonly mark: string;
+			readonly body: Json;
 			readonly sizeBytes: number;
 			readonly changedMs: number;
 	  }
@@ -33,7 +37,7 @@ export const readDocument = (place: FilePlace, {versions}: Pick<StoreContext, 'v
 		return {state: 'closed', error: new StoreError('newer', {id: 'newer', values})};
 	}
 	if (opened.state === 'damaged') return opened;
-	return {state: 'sound', body: opened.body, mark: read.mark, sizeBytes: read.bytes.length, changedMs: read.changedMs};
+	return {state: 'sound', body: opened.body, sizeBytes: read.bytes.length, changedMs: read.changedMs};
 };
 
 /** Moves a damaged file aside where the lock can be had, and says in any case what was found. */
@@ -47,4 +51,35 @@ export const reportDamage = (
 		return moveAside(thing, file, damage, now());
 	});
 	return moved ?? {id: 'left-there', values: {thing, file, damage}};
+};
+
+const removeScratch = (thing: Thing, file: string): void => {
+	try {
+		fs.unlinkSync(file);
+	} catch (error) {
+		if (codeOf(error) !== 'ENOENT') throw saveFault(thing, file, error);
+	}
+};
+
+/**
+ * Writes a document through conf under a name of its own, reads it back, and only then gives it its place, so that nothing
+ * unverified is ever found there. To be called under the lock, one at a time.
+ * @throws StoreError
+ */
+export const placeDocument = async (
+	place: FilePlace,
+	body: Json,
+	{dataDir, versions, writer}: StoreContext,
+): Promise<void> => {
+	const {thing, kind, file} = place;
+	const scratch = path.join(dataDir, 'part.json');
+	removeScratch(thing, scratch);
+	readyFolder(thing, path.dirname(file));
+	await writer.write(thing, scratch, sealDocument({kind, version: versions.current, ...body}));
+	try {
+		fs.renameSync(scratch, file);
+		syncFolder(path.dirname(file));
+	} catch (error) {
+		throw saveFault(thing, file, error);
+	}
 };
