@@ -7,9 +7,9 @@ import {dataDirectory} from '../store/data-directory.js';
 import {visibleText} from '../visible-text.js';
 import {topics} from '../words/help-topics.js';
 import {type Candidate, candidates, type Known} from './candidates.js';
+import type {Shell} from './command-line.js';
 import {printOut} from './print.js';
 import {bashReplies, repliesFor, splitLine} from './shell-words.js';
-import type {Shell} from './shells.js';
 
 /**
  * Answers the script of a shell: one candidate a line. Bash gives its line up to the cursor and its own word, the others

@@ -1,15 +1,15 @@
 import {readFile} from 'node:fs/promises';
-import {hindranceOf} from '../desk/hindrance.js';
-import {OpenWorkbench} from '../desk/open-workbench.js';
+import {Shelf} from '../desk/shelf.js';
 import {compute} from '../results/compute.js';
 import {type Document, documentJsonSchema, parseDocument} from '../results/document.js';
 import {documentOfCheck} from '../results/document-of-check.js';
 import {dataDirectory} from '../store/data-directory.js';
+import {codeOf} from '../store/describe-fault.js';
 import {EXIT} from '../terminal/exit-paths.js';
 import {escaped} from '../visible-text.js';
 import {words} from '../words/index.js';
 import {faultText, worded} from '../words/results-text.js';
-import {refuseWith} from './print.js';
+import {orRefuse, refuseWith} from './print.js';
 
 const say = words.commands.compute;
 
@@ -36,9 +36,6 @@ const isRefusal = (read: Source | Result): read is Result => 'status' in read;
 
 const refusal = (status: number, ...faults: string[]): Result => ({status, faults});
 
-const codeIn = (error: unknown): string | undefined =>
-	error instanceof Error && 'code' in error ? String(error.code) : undefined;
-
 const textOf = async (file: string, stdin: ComputeOptions['stdin']): Promise<string> => {
 	if (file !== '-') return readFile(file, 'utf8');
 	const chunks: Uint8Array[] = [];
@@ -52,7 +49,7 @@ const readJson = async (file: string, stdin: ComputeOptions['stdin']): Promise<S
 	try {
 		text = await textOf(file, stdin);
 	} catch (error) {
-		const code = codeIn(error);
+		const code = codeOf(error);
 		return code === 'ENOENT'
 			? refusal(EXIT.usage, say.noFile({name}))
 			: refusal(EXIT.cannotReadOrWrite, say.notRead({name, code}));
@@ -137,26 +134,11 @@ export async function runComputeCommand({file, schema, id, data}: CommandOptions
 	const {stdin, stdout, stderr} = process;
 	if ([file, schema, id].filter((one) => one !== undefined).length > 1) return refuseWith(say.oneOnly);
 	if (id === undefined) return runCompute({file, schema, stdin, stdout, stderr});
-	const found = savedDocument(id, data);
-	if (!found.ok) return refuseWith(found.sentence, found.status);
-	return runCompute({checkDocument: () => found.document, stdin, stdout, stderr});
-}
-
-type Found =
-	| {readonly ok: true; readonly document: unknown}
-	| {readonly ok: false; readonly sentence: string; readonly status: number};
-
-function savedDocument(id: string, data: string | undefined): Found {
-	try {
-		const workbench = new OpenWorkbench({dataDir: dataDirectory({flag: data, env: process.env}), version: ''});
-		const check = workbench.archive.checkNamed(id);
-		if (!check.ok)
-			return {ok: false, sentence: check.sentence, status: check.isUnknown ? EXIT.usage : EXIT.cannotReadOrWrite};
+	return orRefuse(() => {
+		const check = new Shelf(dataDirectory({flag: data, env: process.env}), () => new Date()).checkNamed(id);
+		if (!check.ok) return refuseWith(check.sentence, check.isUnknown ? EXIT.usage : EXIT.cannotReadOrWrite);
 		const made = documentOfCheck(check.value);
-		return made.ok
-			? made
-			: {ok: false, sentence: say.fault({at: id, sentence: words.documents.missing[made.missing]}), status: EXIT.usage};
-	} catch (error) {
-		return {ok: false, sentence: hindranceOf(error).sentence, status: EXIT.cannotReadOrWrite};
-	}
+		if (made.ok) return runCompute({checkDocument: () => made.document, stdin, stdout, stderr});
+		return refuseWith(say.fault({at: id, sentence: words.documents.missing[made.missing]}));
+	});
 }

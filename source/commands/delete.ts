@@ -1,5 +1,4 @@
 import path from 'node:path';
-import {createInterface} from 'node:readline';
 import {formatISO} from 'date-fns/formatISO';
 import {type ArmOnFile, armOnFile, isOpenOn} from '../desk/arm-on-file.js';
 import {didYouMean} from '../desk/did-you-mean.js';
@@ -10,7 +9,8 @@ import {dataDirectory} from '../store/data-directory.js';
 import {EXIT, ExitPaths} from '../terminal/exit-paths.js';
 import {words} from '../words/index.js';
 import {storeText} from '../words/store-text.js';
-import {canAsk, printLines, printOut, refuseWith, sayFault} from './print.js';
+import {canAsk, mustNotReplace, orRefuse, printLines, refuseWith, sayFault} from './print.js';
+import {typedLines} from './typed-lines.js';
 
 const say = words.commands.delete;
 
@@ -29,18 +29,12 @@ type Options = {
  * @returns exit status
  */
 export async function runDelete(options: Options): Promise<number> {
-	const {arm, data} = options;
+	const {arm, data, backup} = options;
 	if (arm === undefined) return refuseWith(say.nameArm);
-	try {
+	return orRefuse(() => {
 		const shelf = new Shelf(dataDirectory({flag: data, env: process.env}), () => new Date());
-		return await underLock(shelf, arm.trim(), options);
-	} catch (error) {
-		const {code, file, sentence} = hindranceOf(error);
-		sayFault(sentence);
-		if (code === 'locked') return EXIT.locked;
-		const mustNotReplace = code === 'blocked' && file === path.resolve(options.backup ?? '');
-		return mustNotReplace ? EXIT.usage : EXIT.cannotReadOrWrite;
-	}
+		return underLock(shelf, arm.trim(), options);
+	}, mustNotReplace(backup));
 }
 
 /** From the look at the data folder to the last file that goes nobody else writes. */
@@ -63,7 +57,10 @@ async function underLock(shelf: Shelf, arm: string, options: Options): Promise<n
 		const shown = await printLines(goingLines(found, file));
 		if (shown !== EXIT.done) return shown;
 		const given = options.name ?? (await typedName());
-		if (given === undefined) return inputEnded();
+		if (given === undefined) {
+			sayFault('', say.inputEnded);
+			return EXIT.leftOpen;
+		}
 		if (!isSameText(given, found.name)) return refuseWith(say.otherName({given: given.trim(), name: found.name}));
 		await deletion.run(found, file);
 		const command = wayBack(file, options.data);
@@ -94,20 +91,8 @@ function goingLines(arm: ArmOnFile, file: string): string[] {
 
 /** The next line from the terminal; undefined where the input ends. */
 async function typedName(): Promise<string | undefined> {
-	// Not in raw mode, so that the terminal itself makes a signal of Ctrl+C.
-	const reader = createInterface({input: process.stdin, terminal: false});
-	try {
-		await printOut(say.typeName);
-		for await (const line of reader) return line;
-		return;
-	} finally {
-		reader.close();
-	}
-}
-
-function inputEnded(): number {
-	sayFault('', say.inputEnded);
-	return EXIT.leftOpen;
+	for await (const line of typedLines(say.typeName)) return line;
+	return;
 }
 
 // One letter with an accent can be typed as one character or as two.

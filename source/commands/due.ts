@@ -1,6 +1,5 @@
 import {closeSync, lstatSync, openSync, readSync} from 'node:fs';
 import {formatISO} from 'date-fns/formatISO';
-import {type Hindrance, hindranceOf} from '../desk/hindrance.js';
 import type {Shelf} from '../desk/shelf.js';
 import {firstNames} from '../results/years/arms.js';
 import {type DueArm, dueArms} from '../results/years/due.js';
@@ -9,7 +8,7 @@ import {columns} from '../terminal/columns.js';
 import {EXIT} from '../terminal/exit-paths.js';
 import {words} from '../words/index.js';
 import {withPastRows} from './past-rows.js';
-import {printOut, refuseWith, sayFault} from './print.js';
+import {isBlocked, orRefuse, printOut, sayFault} from './print.js';
 
 const say = words.commands.due;
 
@@ -81,9 +80,13 @@ async function giveCalendar({arms, reasonOf, firstNames, now}: Dates, wanted: Ca
 	const text = calendarOf(events, now);
 	const {calendar: file, force, quiet} = wanted;
 	if (file === '-') return printOut(text);
-	const refused = writeCalendar(file, text, force || isOwnCalendar(headOf(file)));
-	if (refused) return refuseWith(refused.sentence, refused.code === 'blocked' ? EXIT.usage : EXIT.cannotReadOrWrite);
-	return quiet ? EXIT.done : printOut(`${say.written({arms: arms.length, file})}\n`);
+	return orRefuse(() => {
+		const mayReplace = force || isOwnCalendar(headOf(file));
+		const target = new TargetFile(file, {thing: {id: 'calendar', values: {}}, force: mayReplace, option: '--calendar'});
+		target.write(text);
+		target.finish();
+		return quiet ? EXIT.done : printOut(`${say.written({arms: arms.length, file})}\n`);
+	}, isBlocked);
 }
 
 /** What stands at the beginning of a plain file; nothing where there is none, or none that can be read. */
@@ -98,16 +101,5 @@ function headOf(file: string): string {
 		return '';
 	} finally {
 		if (descriptor !== undefined) closeSync(descriptor);
-	}
-}
-
-function writeCalendar(file: string, text: string, mayReplace: boolean): Hindrance | undefined {
-	try {
-		const target = new TargetFile(file, {thing: {id: 'calendar', values: {}}, force: mayReplace, option: '--calendar'});
-		target.write(text);
-		target.finish();
-		return undefined;
-	} catch (error) {
-		return hindranceOf(error);
 	}
 }

@@ -1,8 +1,6 @@
-import path from 'node:path';
 import {formatISO} from 'date-fns/formatISO';
 import {isEmpty} from '../desk/filing.js';
-import {hindranceOf} from '../desk/hindrance.js';
-import {type CheckStore, storeOf} from '../desk/shelf.js';
+import {type CheckStore, storeOf} from '../desk/stored-forms.js';
 import {csvExport, jsonExport} from '../exchange/write-export.js';
 import {dataDirectory} from '../store/data-directory.js';
 import {TargetFile} from '../store/target-file.js';
@@ -10,7 +8,7 @@ import {EXIT, ExitPaths} from '../terminal/exit-paths.js';
 import {printable} from '../terminal/printable.js';
 import {words} from '../words/index.js';
 import {storeText} from '../words/store-text.js';
-import {printOut, sayFault} from './print.js';
+import {mustNotReplace, orRefuse, printOut, sayFault} from './print.js';
 
 const say = words.commands.exchange;
 
@@ -37,8 +35,8 @@ type Target = {
  * `armdrift export`: all filed checks as JSON, one a line, or their figures as CSV, to a file or to standard output.
  * @returns exit status; 1 also where a check could not be read and is missing in the export
  */
-export async function runExport(options: Options): Promise<number> {
-	try {
+export function runExport(options: Options): Promise<number> {
+	return orRefuse(async () => {
 		const dataDir = dataDirectory({flag: options.data, env: process.env});
 		const store = storeOf(dataDir, () => new Date(), sayFault);
 		const {out = '-', force = false} = options;
@@ -48,12 +46,7 @@ export async function runExport(options: Options): Promise<number> {
 		} finally {
 			target.discard();
 		}
-	} catch (error) {
-		const {code, file, sentence} = hindranceOf(error);
-		sayFault(sentence);
-		const mustNotReplace = code === 'blocked' && file === path.resolve(options.out ?? '');
-		return mustNotReplace ? EXIT.usage : EXIT.cannotReadOrWrite;
-	}
+	}, mustNotReplace(options.out));
 }
 
 const standardOutput: Target = {

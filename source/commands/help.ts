@@ -34,29 +34,14 @@ export async function runHelp(program: Command, {topic, man = false}: HelpWanted
 
 function overview(program: Command, columns: number): string {
 	const commands = program.createHelp().visibleCommands(program);
-	return [
-		say.topics,
-		rowsText(
-			topics.map(({name, title}) => [name, title]),
-			columns,
-		),
-		say.commands,
-		rowsText(
-			commands.map((one) => [one.name(), one.description()]),
-			columns,
-		),
-		say.more,
-	].join('\n');
+	const topicRows = topics.map(({name, title}) => [name, title] as const);
+	const commandRows = commands.map((one) => [one.name(), one.description()] as const);
+	const [topicsText, commandsText] = [rowsText(topicRows, columns), rowsText(commandRows, columns)];
+	return [say.topics, topicsText, say.commands, commandsText, say.more].join('\n');
 }
 
 function unknown(topic: string, program: Command): string {
-	const names = [
-		...topics,
-		...program
-			.createHelp()
-			.visibleCommands(program)
-			.map((one) => ({name: one.name()})),
-	];
-	const known = names.map(({name}) => name);
+	const commands = program.createHelp().visibleCommands(program);
+	const known = [...topics.map(({name}) => name), ...commands.map((one) => one.name())];
 	return say.unknown({topic, meant: didYouMean(topic, known), known});
 }

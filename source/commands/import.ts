@@ -1,46 +1,39 @@
 import path from 'node:path';
-import {createInterface} from 'node:readline';
-import {hindranceOf} from '../desk/hindrance.js';
-import {type CheckStore, storeOf} from '../desk/shelf.js';
+import {type CheckStore, storeOf} from '../desk/stored-forms.js';
 import {Addition} from '../exchange/addition.js';
 import {ImportFile} from '../exchange/import-file.js';
 import {addsNothing, checkedIds, type ImportPlan, importPlan} from '../exchange/import-plan.js';
 import {dataDirectory} from '../store/data-directory.js';
-import type {StoreErrorCode} from '../store/store-error.js';
 import {EXIT, ExitPaths} from '../terminal/exit-paths.js';
 import {words} from '../words/index.js';
 import {storeText} from '../words/store-text.js';
-import {canAsk, printLines, printOut, refuseWith, sayFault} from './print.js';
+import {canAsk, orRefuse, printLines, refuseWith, sayFault} from './print.js';
+import {typedLines} from './typed-lines.js';
 
 const say = words.commands.exchange;
 
 type Options = {readonly file: string; readonly yes?: boolean | undefined; readonly data?: string | undefined};
-
-/** Broken or foreign content is bad input; everything else could not be read or written. */
-const statusOf = (code: StoreErrorCode): number => {
-	if (code === 'damaged' || code === 'missing') return EXIT.usage;
-	return code === 'locked' ? EXIT.locked : EXIT.cannotReadOrWrite;
-};
 
 /**
  * `armdrift import`: shows what of an export is new here, and adds it after a yes. The whole file is looked at before
  * anything is written, and nothing that is here is ever replaced.
  * @returns exit status
  */
-export async function runImport({file, yes = false, data}: Options): Promise<number> {
-	try {
-		const dataDir = dataDirectory({flag: data, env: process.env});
-		const opened = new ImportFile(file);
-		try {
-			const store = storeOf(dataDir, () => new Date(), sayFault);
-			return await imported({opened, name: path.basename(file), store, yes});
-		} finally {
-			opened.close();
-		}
-	} catch (error) {
-		const {code, sentence} = hindranceOf(error);
-		return refuseWith(sentence, statusOf(code));
-	}
+export function runImport({file, yes = false, data}: Options): Promise<number> {
+	// Broken or foreign content is bad input; everything else could not be read or written.
+	return orRefuse(
+		async () => {
+			const dataDir = dataDirectory({flag: data, env: process.env});
+			const opened = new ImportFile(file);
+			try {
+				const store = storeOf(dataDir, () => new Date(), sayFault);
+				return await imported({opened, name: path.basename(file), store, yes});
+			} finally {
+				opened.close();
+			}
+		},
+		({code}) => code === 'damaged' || code === 'missing',
+	);
 }
 
 type Import = {readonly opened: ImportFile; readonly name: string; readonly store: CheckStore; readonly yes: boolean};
@@ -77,19 +70,11 @@ async function underLock({opened, name, store, yes}: Import, ids: readonly strin
 
 /** Asks until there is a y or an n; the end of input is a no. */
 async function isConfirmed(): Promise<boolean> {
-	// Not in raw mode, so that the terminal itself makes a signal of Ctrl+C.
-	const reader = createInterface({input: process.stdin, terminal: false});
-	try {
-		await printOut(say.addIt);
-		for await (const line of reader) {
-			if (/^\s*y(es)?\s*$/i.test(line)) return true;
-			if (/^\s*no?\s*$/i.test(line)) return false;
-			await printOut(say.addIt);
-		}
-		return false;
-	} finally {
-		reader.close();
+	for await (const line of typedLines(say.addIt)) {
+		if (/^\s*y(es)?\s*$/i.test(line)) return true;
+		if (/^\s*no?\s*$/i.test(line)) return false;
 	}
+	return false;
 }
 
 /** What an import would add, what is here already, and what is left out and why. */

@@ -2,7 +2,7 @@ import {prepareForInk} from '../terminal/environment.js';
 import {EXIT, ExitPaths} from '../terminal/exit-paths.js';
 import {FullScreen} from '../terminal/full-screen.js';
 import {KeyFeed} from '../terminal/key-feed.js';
-import type {InkStart} from './face.js';
+import type {InkStart} from './seat.js';
 
 /** The check on full screens. */
 export async function runInk({seat, desk, environment, opened, notice}: InkStart): Promise<number> {

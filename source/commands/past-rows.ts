@@ -1,10 +1,10 @@
 import type {PastCheck} from '../check/past-check.js';
-import {attempt, hindranceOf} from '../desk/hindrance.js';
+import {attempt} from '../desk/hindrance.js';
 import {Shelf} from '../desk/shelf.js';
 import {dataDirectory} from '../store/data-directory.js';
 import {practiceFolderIn} from '../store/practice-folder.js';
 import {EXIT} from '../terminal/exit-paths.js';
-import {refuseWith, sayFault} from './print.js';
+import {orRefuse, sayFault} from './print.js';
 
 type RowsWanted = {
 	readonly data?: string | undefined;
@@ -19,11 +19,11 @@ type Work = (rows: readonly PastCheck[], shelf: Shelf) => number | Promise<numbe
  * none could be read the command does not run. Afterwards, what reading had to make good is kept for the next time.
  * @returns exit status of the command, or 1 where nothing could be read
  */
-export async function withPastRows(
+export function withPastRows(
 	{data, practice = false, limit = Number.POSITIVE_INFINITY}: RowsWanted,
 	work: Work,
 ): Promise<number> {
-	try {
+	return orRefuse(async () => {
 		const dataDir = dataDirectory({flag: data, env: process.env});
 		const shelf = new Shelf(practice ? practiceFolderIn(dataDir) : dataDir, () => new Date());
 		const {total, rows, notices} = shelf.past({offset: 0, limit});
@@ -32,7 +32,5 @@ export async function withPastRows(
 		const status = await work(rows, shelf);
 		await attempt(() => shelf.store.tidy());
 		return status;
-	} catch (error) {
-		return refuseWith(hindranceOf(error).sentence, EXIT.cannotReadOrWrite);
-	}
+	});
 }

@@ -7,9 +7,8 @@ import {plainRoom, walkPages} from '../plain/walk-pages.js';
 import {EXIT, ExitPaths} from '../terminal/exit-paths.js';
 import {printable} from '../terminal/printable.js';
 import type {PracticeDesk} from '../workbench.js';
-import type {Start} from './face.js';
 import {refuseWith, sayFault} from './print.js';
-import type {Seat} from './seat.js';
+import type {Seat, Start} from './seat.js';
 
 /** The check in plain lines: for screen readers, simple terminals, and answers from a pipe. */
 export async function runPlain(start: Start): Promise<number> {

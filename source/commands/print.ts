@@ -1,3 +1,5 @@
+import path from 'node:path';
+import {type Hindrance, hindranceOf} from '../desk/hindrance.js';
 import {EXIT} from '../terminal/exit-paths.js';
 import {printable} from '../terminal/printable.js';
 import {words} from '../words/index.js';
@@ -42,6 +44,33 @@ export function refuseWith(sentence: string, status: number = EXIT.usage): numbe
 	sayFault(sentence);
 	return status;
 }
+
+/**
+ * Runs a command, or says in a sentence what of the disk came in its way.
+ * @param isNamedWrongly whether it is a fault of the command line
+ * @returns exit status
+ */
+export async function orRefuse(
+	work: () => number | Promise<number>,
+	isNamedWrongly: (hindrance: Hindrance) => boolean = () => false,
+): Promise<number> {
+	try {
+		return await work();
+	} catch (error) {
+		const hindrance = hindranceOf(error);
+		if (hindrance.code === 'locked') return refuseWith(hindrance.sentence, EXIT.locked);
+		return refuseWith(hindrance.sentence, isNamedWrongly(hindrance) ? EXIT.usage : EXIT.cannotReadOrWrite);
+	}
+}
+
+/** Whether something stands where a file was to go. */
+export const isBlocked = ({code}: Hindrance): boolean => code === 'blocked';
+
+/** Whether a file that was named is there already, and must not be replaced. */
+export const mustNotReplace =
+	(named = '') =>
+	({code, file}: Hindrance): boolean =>
+		code === 'blocked' && file === path.resolve(named);
 
 /** Whether somebody sits there who can be asked. */
 export const canAsk = (): boolean => process.stdin.isTTY === true && process.stdout.isTTY === true;

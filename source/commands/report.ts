@@ -2,7 +2,6 @@ import path from 'node:path';
 import {formatISO} from 'date-fns/formatISO';
 import type {PastCheck} from '../check/past-check.js';
 import {didYouMean} from '../desk/did-you-mean.js';
-import {hindranceOf} from '../desk/hindrance.js';
 import type {Shelf} from '../desk/shelf.js';
 import {overriddenIn} from '../pages/verdict-lines.js';
 import {type ArmSource, armReport} from '../reports/arm-report.js';
@@ -17,7 +16,7 @@ import {TargetFile} from '../store/target-file.js';
 import {EXIT} from '../terminal/exit-paths.js';
 import {words} from '../words/index.js';
 import {withPastRows} from './past-rows.js';
-import {printLines, printOut, refuseWith, sayFault} from './print.js';
+import {isBlocked, orRefuse, printLines, printOut, refuseWith, sayFault} from './print.js';
 
 const say = words.commands.report;
 
@@ -63,16 +62,13 @@ function reportOn(subject: Found, as: ReportForm, imprint: Imprint): Report {
 const checkIn = (subject: Found): CheckSource => (subject.of === 'arm' ? subject.source.newest : subject.source);
 
 /** Writes the file, and says where it lies: a name alone may be meant from another folder. */
-function intoFile(text: string, out: string, force: boolean): number | Promise<number> {
-	try {
+function intoFile(text: string, out: string, force: boolean): Promise<number> {
+	return orRefuse(() => {
 		const file = new TargetFile(out, {thing: {id: 'report', values: {}}, force});
 		file.write(text);
 		file.finish();
 		return printLines([say.written({file: path.resolve(out)})]);
-	} catch (error) {
-		const {code, sentence} = hindranceOf(error);
-		return refuseWith(sentence, code === 'blocked' ? EXIT.usage : EXIT.cannotReadOrWrite);
-	}
+	}, isBlocked);
 }
 
 /** What a report is asked of. */

@@ -2,11 +2,12 @@ import {isReadyToPlay, progressOf} from '../check/progress.js';
 import {attempt} from '../desk/hindrance.js';
 import type {OpenWorkbench} from '../desk/open-workbench.js';
 import type {PracticeWorkbench} from '../desk/practice-workbench.js';
+import type {Environment} from '../terminal/environment.js';
 import {printable} from '../terminal/printable.js';
 import {words} from '../words/index.js';
 import {titleOf} from '../words/step-text.js';
 import {verdictWord} from '../words/wording.js';
-import type {PracticeDoor, PracticeOpened} from '../workbench.js';
+import type {Opened, PracticeDesk, PracticeDoor, PracticeOpened} from '../workbench.js';
 
 const say = words.commands.parting;
 
@@ -81,6 +82,19 @@ export class Seat {
 		this.#at = this.#real;
 	}
 }
+
+/** What a face begins with. */
+export type Start = {
+	readonly seat: Seat;
+	/** The workbench, where practice comes first. */
+	readonly desk?: PracticeDesk | undefined;
+	/** A check to begin with, instead of the first screen; or why there is none. */
+	readonly opened?: Opened;
+	/** Something to say on the first screen. */
+	readonly notice?: string;
+};
+
+export type InkStart = Start & {readonly environment: Environment};
 
 /** The last lines on the normal screen: what is saved or filed, and how to go on. */
 function partingLines({workbench, goOn}: Sitting): readonly string[] {

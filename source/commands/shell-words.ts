@@ -1,5 +1,5 @@
 import type {Candidate} from './candidates.js';
-import type {Shell} from './shells.js';
+import type {Shell} from './command-line.js';
 
 export type ShellLine = {
 	/** The words as the shell would hand them over; the last one is where the cursor stands, and may be empty. */

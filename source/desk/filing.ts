@@ -10,8 +10,7 @@ import {type FinishedCheck, outcomeOf} from '../results/record.js';
 import {StoreError} from '../store/store-error.js';
 import {words} from '../words/index.js';
 import {nextCheckText} from '../words/results-text.js';
-import type {CheckStore} from './shelf.js';
-import type {Remark} from './stored-forms.js';
+import type {CheckStore, Remark} from './stored-forms.js';
 
 export const isEmpty = (check: Check): boolean => Object.keys(check.answers).length === 0;
 

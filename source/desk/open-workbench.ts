@@ -7,14 +7,14 @@ import type {Profile} from '../procedure/facts.js';
 import {limitsOf, type Settings} from '../procedure/settings.js';
 import type {FinishedCheck} from '../results/record.js';
 import {newCheckId} from '../store/check-id.js';
+import type {Lock} from '../store/lock-keeper.js';
 import {StoreError} from '../store/store-error.js';
 import {words} from '../words/index.js';
+import {storeText} from '../words/store-text.js';
 import type {Opened, Saved, Unfinished, Workbench} from '../workbench.js';
 import {OpenArchive} from './archive.js';
-import {CheckLock} from './check-lock.js';
 import {fileCheck, holdsNothing, isEmpty, reopened, withRemark} from './filing.js';
-import {attempt, Hindrance, hindranceOf} from './hindrance.js';
-import {Shelf} from './shelf.js';
+import {attempt, Hindrance} from './hindrance.js';
 import {answersFor, recheckAction, unfinishedOf} from './starting-answers.js';
 
 type Options = {readonly dataDir: string; readonly version: string; readonly clock?: () => Date};
@@ -23,19 +23,16 @@ type Options = {readonly dataDir: string; readonly version: string; readonly clo
 export class OpenWorkbench implements Workbench {
 	readonly version: string;
 	readonly archive: OpenArchive;
-	readonly #dataDir: string;
 	readonly #clock: () => Date;
-	readonly #shelf: Shelf;
-	readonly #lock = new CheckLock(() => this.#store);
+	/** Taken with the first check and kept until the program is left: one copy works on a check at a time. */
+	#lock: Lock | undefined;
 	#open: Check | undefined;
 	#filed: FinishedCheck | undefined;
 
 	constructor({dataDir, version, clock = () => new Date()}: Options) {
 		this.version = version;
-		this.#dataDir = dataDir;
 		this.#clock = clock;
-		this.#shelf = new Shelf(dataDir, clock);
-		this.archive = new OpenArchive(this.#shelf, () => this.now());
+		this.archive = new OpenArchive(dataDir, clock);
 	}
 
 	/** Reads what the first screen needs. @throws StoreError for a data folder that must be left alone */
@@ -46,7 +43,10 @@ export class OpenWorkbench implements Workbench {
 	}
 
 	/** Gives the lock back; for every way out. */
-	readonly release = (): void => this.#lock.release();
+	readonly release = (): void => {
+		if (this.#lock?.held) this.#lock.release();
+		this.#lock = undefined;
+	};
 
 	/** Loads what the first save needs and puts left-overs away, while nobody waits. */
 	async settleIn(): Promise<void> {
@@ -69,24 +69,21 @@ export class OpenWorkbench implements Workbench {
 	}
 
 	notices(): readonly string[] {
-		return this.#shelf.notices;
+		return this.archive.notices;
 	}
 
 	unfinished(): Unfinished | undefined {
-		try {
+		return this.archive.asFarAsRead(() => {
 			const {check, savedAt} = this.#draft();
 			if (!check || isEmpty(check)) return;
 			return unfinishedOf(check, this.profiles(), savedAt ?? check.startedAt, this.#clock());
-		} catch (error) {
-			this.#shelf.notice(hindranceOf(error).sentence);
-			return;
-		}
+		});
 	}
 
 	start(armName?: string): Promise<Opened> {
 		return this.#opening(async () => {
 			await this.#fileOpenOne();
-			const answers = answersFor(armName, this.#shelf.rereadProfiles());
+			const answers = answersFor(armName, this.archive.rereadProfiles());
 			const check = reduce(this.blankCheck(), {type: 'fill', answers, at: this.now()});
 			return isEmpty(check) ? this.#dialogue(check) : this.#taken(check);
 		});
@@ -96,18 +93,18 @@ export class OpenWorkbench implements Workbench {
 		return this.#opening(async () => {
 			const last = this.archive.lastOf(armName);
 			await this.#fileOpenOne();
-			return this.#taken(reduce(this.blankCheck(), recheckAction(last, this.#shelf.rereadProfiles(), this.now())));
+			return this.#taken(reduce(this.blankCheck(), recheckAction(last, this.archive.rereadProfiles(), this.now())));
 		});
 	}
 
 	resume(): Promise<Opened> {
 		return this.#opening(async () => {
 			const {check} = this.#draft();
-			if (!check) throw new Hindrance('missing', this.#dataDir, words.commands.desk.nothingOpen);
-			if (progressOf(check, this.#shelf.rereadProfiles()).current)
+			if (!check) throw new Hindrance('missing', this.archive.dataDir, words.commands.desk.nothingOpen);
+			if (progressOf(check, this.archive.rereadProfiles()).current)
 				return this.#taken(reduce(check, {type: 'resume', at: this.now()}));
 			await this.#file(check);
-			throw new Hindrance('missing', this.#dataDir, words.commands.desk.cameToEnd);
+			throw new Hindrance('missing', this.archive.dataDir, words.commands.desk.cameToEnd);
 		});
 	}
 
@@ -116,7 +113,7 @@ export class OpenWorkbench implements Workbench {
 			const record = this.#store.record(id);
 			if (record instanceof StoreError) throw record;
 			await this.#fileOpenOne();
-			return this.#taken(reopened(withRemark(record.check, this.#shelf.remark(id)), this.now()));
+			return this.#taken(reopened(withRemark(record.check, this.archive.remark(id)), this.now()));
 		});
 	}
 
@@ -125,7 +122,7 @@ export class OpenWorkbench implements Workbench {
 			await this.#store.saveDraft(check);
 			this.#open = check;
 			// What a filed check knew of its arm may be outdated; an invented arm is known anyway.
-			if (!check.reopened && !check.practice) await this.#shelf.keepProfilesOf(check, this.now());
+			if (!check.reopened && !check.practice) await this.archive.keepProfilesOf(check, this.now());
 		});
 		if (!done.ok) return done;
 		if (progressOf(check, this.profiles()).current) return {ok: true};
@@ -134,29 +131,34 @@ export class OpenWorkbench implements Workbench {
 	}
 
 	profiles(): readonly Profile[] {
-		return this.#shelf.profiles();
+		return this.archive.profiles();
 	}
 
 	settings(): Settings {
-		return this.#shelf.settings();
+		return this.archive.settings();
 	}
 
 	saveSettings(settings: Settings): Promise<Saved> {
-		return this.#shelf.saveSettings(settings);
+		return this.archive.saveSettings(settings);
 	}
 
 	get #store() {
-		return this.#shelf.store;
+		return this.archive.store;
 	}
 
 	#draft() {
-		return this.#shelf.noted(this.#store.draft());
+		return this.archive.noted(this.#store.draft());
 	}
 
 	/** Opens a check under the lock, or says why not. */
 	async #opening(work: () => Promise<Dialogue>): Promise<Opened> {
-		const locking = await this.#lock.take();
-		if (!locking.ok) return locking;
+		const locking = await attempt(() => {
+			if (!this.#lock?.held) this.#lock = this.#store.lock();
+			return this.#lock;
+		});
+		if (!locking.ok) return {...locking, locked: false};
+		const lock = locking.value;
+		if (!lock.held) return {ok: false, sentence: storeText(lock.error.fault), locked: true};
 		const done = await attempt(work);
 		if (!done.ok) return {...done, locked: false};
 		this.#open = done.value.check;
@@ -190,7 +192,7 @@ export class OpenWorkbench implements Workbench {
 		const record = await fileCheck(this.#store, check, this.now(), this.archive.history(check));
 		this.#open = undefined;
 		this.#filed = record;
-		this.#shelf.forget();
+		this.archive.forget();
 		return record;
 	}
 }

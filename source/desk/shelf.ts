@@ -3,8 +3,6 @@ import type {PastCheck} from '../check/past-check.js';
 import type {Profile} from '../procedure/facts.js';
 import {type Settings, usualSettings} from '../procedure/settings.js';
 import {profilesWith} from '../results/profiles.js';
-import {summaryOf} from '../results/record.js';
-import {openStore} from '../store/open-store.js';
 import {StoreError} from '../store/store-error.js';
 import type {StoreFault} from '../store/store-fault.js';
 import {profileRefusalText} from '../words/results-text.js';
@@ -12,23 +10,10 @@ import {storeText} from '../words/store-text.js';
 import type {Archive, Saved} from '../workbench.js';
 import {type Marked, withRemark} from './filing.js';
 import {attempt, hindranceOf} from './hindrance.js';
-import {type Remark, storedForms} from './stored-forms.js';
-
-/** The store with the forms of this program in it. @param onNotice takes sentences that come up in the middle of a save */
-export const storeOf = (dataDir: string, now: () => Date, onNotice: (sentence: string) => void) =>
-	openStore({
-		dataDir,
-		...storedForms,
-		idOf: (check) => check.id,
-		isReopened: (check) => check.reopened === true,
-		summaryOf,
-		now,
-		onNotice: (fault) => onNotice(storeText(fault)),
-	});
-export type CheckStore = ReturnType<typeof storeOf>;
+import {type CheckStore, type Remark, storeOf} from './stored-forms.js';
 
 /** Why a check cannot be had. */
-export type NoCheck = {
+type NoCheck = {
 	readonly ok: false;
 	readonly sentence: string;
 	/** It is not the disk: no check has that id. */
@@ -45,18 +30,14 @@ const noCheck = ({code, fault}: StoreError): NoCheck => ({
 export class Shelf {
 	readonly notices: string[] = [];
 	readonly dataDir: string;
-	readonly #store: CheckStore;
+	readonly store: CheckStore;
 	#profiles: readonly Profile[] | undefined;
 	#settings: Settings | undefined;
 	#all: readonly PastCheck[] | undefined;
 
 	constructor(dataDir: string, clock: () => Date) {
 		this.dataDir = dataDir;
-		this.#store = storeOf(dataDir, clock, (sentence) => this.notices.push(sentence));
-	}
-
-	get store(): CheckStore {
-		return this.#store;
+		this.store = storeOf(dataDir, clock, (sentence) => this.notices.push(sentence));
 	}
 
 	/** Keeps what a read has to say, once. */
@@ -70,9 +51,19 @@ export class Shelf {
 		if (!this.notices.includes(sentence)) this.notices.push(sentence);
 	}
 
+	/** What a look at the disk finds; where it cannot be read, that is to be said. */
+	asFarAsRead<T>(look: () => T): T | undefined {
+		try {
+			return look();
+		} catch (error) {
+			this.notice(hindranceOf(error).sentence);
+			return undefined;
+		}
+	}
+
 	past(page: {readonly offset: number; readonly limit: number}): ReturnType<Archive['past']> {
 		try {
-			const {total, rows, notices} = this.#store.list(page);
+			const {total, rows, notices} = this.store.list(page);
 			return {total, rows: this.#withRemarks(rows), notices: notices.map(storeText)};
 		} catch (error) {
 			return {total: 0, rows: [], notices: [hindranceOf(error).sentence]};
@@ -80,7 +71,7 @@ export class Shelf {
 	}
 
 	record(id: string): Extract<ReturnType<Archive['record']>, {ok: true}> | NoCheck {
-		const record = this.#store.record(id);
+		const record = this.store.record(id);
 		if (record instanceof StoreError) return noCheck(record);
 		const remark = this.remark(id);
 		const whole = {...record, check: withRemark(record.check, remark)};
@@ -89,9 +80,9 @@ export class Shelf {
 	}
 
 	checkNamed(id: string): {readonly ok: true; readonly value: Check} | NoCheck {
-		const draft = this.#store.draft().check;
+		const draft = this.store.draft().check;
 		if (draft?.id === id) return {ok: true, value: draft};
-		const found = this.#store.record(id);
+		const found = this.store.record(id);
 		return found instanceof StoreError ? noCheck(found) : {ok: true, value: found.check};
 	}
 
@@ -101,7 +92,7 @@ export class Shelf {
 
 	/** Another copy may have changed some. Where they cannot be read the ones known stay. @throws StoreError */
 	rereadProfiles(): readonly Profile[] {
-		this.#profiles = this.noted(this.#store.profiles()).value?.profiles ?? [];
+		this.#profiles = this.noted(this.store.profiles()).value?.profiles ?? [];
 		return this.#profiles;
 	}
 
@@ -122,7 +113,7 @@ export class Shelf {
 	async #saveProfiles(next: readonly Profile[]): Promise<Saved> {
 		if (next === this.profiles()) return {ok: true};
 		const plain = next.map((one) => ({...one, answers: {...one.answers}}));
-		const kept = await attempt(() => this.#store.saveProfiles({profiles: plain}));
+		const kept = await attempt(() => this.store.saveProfiles({profiles: plain}));
 		if (!kept.ok) return kept;
 		this.#profiles = next;
 		return {ok: true};
@@ -131,13 +122,13 @@ export class Shelf {
 	/** Changes what is noted beside a filed check, whose own file stays as it is. */
 	async note(id: string, change: (remark: Remark | undefined) => Marked): Promise<Saved> {
 		const done = await attempt(async () => {
-			const filed = this.#store.record(id);
+			const filed = this.store.record(id);
 			if (filed instanceof StoreError) throw filed;
-			const noted = this.#store.remark(id);
+			const noted = this.store.remark(id);
 			// One that is damaged is put aside when the new one is saved; any other trouble would lose it.
 			if (noted instanceof StoreError && noted.code !== 'damaged') throw noted;
 			const marked = change(noted instanceof StoreError ? undefined : noted);
-			if (marked.ok) await this.#store.saveRemark(id, marked.remark);
+			if (marked.ok) await this.store.saveRemark(id, marked.remark);
 			return marked;
 		});
 		this.forget();
@@ -146,12 +137,12 @@ export class Shelf {
 	}
 
 	settings(): Settings {
-		this.#settings ??= {...usualSettings, ...this.noted(this.#store.settings()).value};
+		this.#settings ??= {...usualSettings, ...this.noted(this.store.settings()).value};
 		return this.#settings;
 	}
 
 	async saveSettings(settings: Settings): Promise<Saved> {
-		const done = await attempt(() => this.#store.saveSettings({...settings}));
+		const done = await attempt(() => this.store.saveSettings({...settings}));
 		if (!done.ok) return done;
 		this.#settings = settings;
 		return {ok: true};
@@ -170,7 +161,7 @@ export class Shelf {
 
 	/** What was noted later: an interrupted check whose deck was put back says so, and so does one that is void. */
 	#withRemarks(rows: readonly PastCheck[]): PastCheck[] {
-		const remarked = this.#store.remarked();
+		const remarked = this.store.remarked();
 		return rows.map((row) => {
 			const remark = remarked.has(row.id) ? this.remark(row.id) : undefined;
 			if (!remark) return row;
@@ -185,7 +176,7 @@ export class Shelf {
 
 	/** What was noted later beside a filed check. */
 	remark(id: string): Remark | undefined {
-		const remark = this.#store.remark(id);
+		const remark = this.store.remark(id);
 		return remark instanceof StoreError ? undefined : remark;
 	}
 }

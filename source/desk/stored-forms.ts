@@ -1,8 +1,10 @@
 import * as z from 'zod/mini';
 import {checkSchema} from '../check/check.js';
 import {profilesSchema} from '../results/profiles.js';
-import {recordSchema} from '../results/record.js';
+import {recordSchema, summaryOf} from '../results/record.js';
 import type {Codec} from '../store/context.js';
+import {openStore} from '../store/open-store.js';
+import {storeText} from '../words/store-text.js';
 
 /** Turns a schema into what the store asks of its contents. */
 const codec = <S extends z.core.$ZodType>(schema: S): Codec<z.output<S>> => ({
@@ -51,3 +53,16 @@ export const storedForms = {
 	profiles: codec(profileList),
 	settings: codec(settingsSchema),
 };
+
+/** The store with the forms of this program in it. @param onNotice takes sentences that come up in the middle of a save */
+export const storeOf = (dataDir: string, now: () => Date, onNotice: (sentence: string) => void) =>
+	openStore({
+		dataDir,
+		...storedForms,
+		idOf: (check) => check.id,
+		isReopened: (check) => check.reopened === true,
+		summaryOf,
+		now,
+		onNotice: (fault) => onNotice(storeText(fault)),
+	});
+export type CheckStore = ReturnType<typeof storeOf>;

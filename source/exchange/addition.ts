@@ -1,5 +1,5 @@
 import {Hindrance, hindranceOf} from '../desk/hindrance.js';
-import type {CheckStore} from '../desk/shelf.js';
+import type {CheckStore} from '../desk/stored-forms.js';
 import {words} from '../words/index.js';
 import type {ImportedCheck, ImportFile} from './import-file.js';
 import {type ImportPlan, remarkOf} from './import-plan.js';

@@ -1,6 +1,5 @@
 import {isDeepStrictEqual} from 'node:util';
-import type {CheckStore} from '../desk/shelf.js';
-import type {Remark} from '../desk/stored-forms.js';
+import type {CheckStore, Remark} from '../desk/stored-forms.js';
 import {StoreError} from '../store/store-error.js';
 import type {ImportedCheck, ImportFile} from './import-file.js';
 import {type MergedProfiles, type MergedRemark, mergedProfiles, mergedRemark} from './merging.js';

@@ -1,5 +1,4 @@
-import type {CheckStore} from '../desk/shelf.js';
-import type {Remark} from '../desk/stored-forms.js';
+import type {CheckStore, Remark} from '../desk/stored-forms.js';
 import {radiusHeader, radiusRecords} from '../reports/radius-csv.js';
 import type {FinishedCheck} from '../results/record.js';
 import {StoreError} from '../store/store-error.js';

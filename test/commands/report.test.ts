@@ -3,7 +3,7 @@ import path from 'node:path';
 import {beforeAll, describe, expect, it} from 'vitest';
 import {newCheck} from '../../source/check/reduce.js';
 import {runReport} from '../../source/commands/report.js';
-import {storeOf} from '../../source/desk/shelf.js';
+import {storeOf} from '../../source/desk/stored-forms.js';
 import {limitsOf, usualSettings} from '../../source/procedure/settings.js';
 import {armProfile, filed, folderWith} from '../helpers/filed-checks.js';
 import {idFor} from '../helpers/invented-checks.js';

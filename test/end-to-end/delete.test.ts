@@ -1,7 +1,7 @@
 import fs from 'node:fs';
 import path from 'node:path';
 import {beforeAll, describe, expect, onTestFinished, test} from 'vitest';
-import {storeOf} from '../../source/desk/shelf.js';
+import {storeOf} from '../../source/desk/stored-forms.js';
 import {dataFolder, fullFolder} from '../helpers/data-folders.js';
 import {folderWith} from '../helpers/filed-checks.js';
 import {run} from '../helpers/plain-run.js';

@@ -2,7 +2,7 @@ import {writeFileSync} from 'node:fs';
 import path from 'node:path';
 import {planLines} from '../../source/commands/import.js';
 import {type Hindrance, hindranceOf} from '../../source/desk/hindrance.js';
-import {type CheckStore, storeOf} from '../../source/desk/shelf.js';
+import {type CheckStore, storeOf} from '../../source/desk/stored-forms.js';
 import {Addition} from '../../source/exchange/addition.js';
 import {ImportFile} from '../../source/exchange/import-file.js';
 import {checkedIds, type ImportPlan, importPlan} from '../../source/exchange/import-plan.js';

@@ -1,4 +1,4 @@
-import {storeOf} from '../../source/desk/shelf.js';
+import {storeOf} from '../../source/desk/stored-forms.js';
 import type {Profile} from '../../source/procedure/facts.js';
 import type {FinishedCheck} from '../../source/results/record.js';
 import {idFor, played} from './invented-checks.js';

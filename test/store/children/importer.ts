@@ -3,7 +3,7 @@
 import fs from 'node:fs';
 import path from 'node:path';
 import {hindranceOf} from '../../../source/desk/hindrance.js';
-import {storeOf} from '../../../source/desk/shelf.js';
+import {storeOf} from '../../../source/desk/stored-forms.js';
 import {Addition} from '../../../source/exchange/addition.js';
 import {ImportFile} from '../../../source/exchange/import-file.js';
 import {checkedIds, importPlan} from '../../../source/exchange/import-plan.js';

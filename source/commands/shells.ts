@@ -1,3 +1,0 @@
-/** Shells whose command lines can be completed. */
-export const shells = ['bash', 'zsh', 'fish'] as const;
-export type Shell = (typeof shells)[number];
