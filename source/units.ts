@@ -106,15 +106,10 @@ export const grams = (force: number): number => toBase(force, 'gf');
 
 /** A base value printed in a unit: `formatIn(17.652, 'gf')` is `1.8 g`. Trailing zeros go; a minus sign is a hyphen. */
 export function formatIn(value: number, id: UnitId, decimals: number = units[id].decimals): string {
-	const text = trim(fixed(fromBase(value, id), decimals));
-	return units[id].label === '°' || units[id].label === '′'
-		? `${text}${units[id].label}`
-		: `${text} ${units[id].label}`;
-}
-
-function trim(fixed: string): string {
-	const short = fixed.includes('.') ? fixed.replace(/\.?0+$/, '') : fixed;
-	return short;
+	const whole = fixed(fromBase(value, id), decimals);
+	const text = whole.includes('.') ? whole.replace(/\.?0+$/, '') : whole;
+	const {label} = units[id];
+	return label === '°' || label === '′' ? `${text}${label}` : `${text} ${label}`;
 }
 
 /** A number with so many decimals, and no minus before a zero. */

@@ -1,5 +1,5 @@
 // Changes to libraries while they are bundled, each for the time to the first frame (bare Node takes some 50 ms, so
-// 10 ms are felt). Every change names the text that it replaces and fails the build where a newer version of the
+// 10 ms are felt); DEVELOPERS.md has what each costs and gains. Every change names the text that it replaces and fails the build where a newer version of the
 // library no longer has it: then look whether the change is still needed, and adapt or drop it.
 import {readFileSync} from 'node:fs';
 import {fileURLToPath} from 'node:url';
@@ -97,27 +97,6 @@ const REPLACEMENTS = [
 			},
 		],
 	},
-	{
-		// Asked only where the terminal doesn't tell its size. The module takes 2 ms to load.
-		file: /terminal-size[\\/]index\.js$/,
-		changes: [
-			{
-				from: "import {execFileSync} from 'node:child_process';",
-				to: "const execFileSync = (...values) => require('node:child_process').execFileSync(...values);",
-			},
-		],
-	},
-	{
-		// Only programs whose subcommands are programs of their own need it; it is most of what --help would wait for.
-		usedBy: 'commander',
-		file: /commander[\\/]lib[\\/]command\.js$/,
-		changes: [
-			{
-				from: "const childProcess = require('node:child_process');",
-				to: "const childProcess = {spawn: (...values) => require('node:child_process').spawn(...values)};",
-			},
-		],
-	},
 ];
 
 // Packages that are imported but never used by what we use. Each stand-in says so if that should change.
@@ -131,11 +110,6 @@ const STAND_INS = [
 		name: 'ajv-formats',
 		importer: /conf[\\/]dist[\\/]/,
 		why: 'conf needs it for its schema option; we validate with zod',
-	},
-	{
-		name: 'semver',
-		importer: /conf[\\/]dist[\\/]/,
-		why: 'conf needs it for its migrations option; upgrades are our own',
 	},
 ];
 
@@ -187,7 +161,7 @@ export const startUpPlugins = () => {
 	const assertAllApplied = (inputs) => {
 		const uses = (name) => [...inputs].some((input) => input.includes(`node_modules/${name}/`));
 		const wanted = [
-			...REPLACEMENTS.filter(({usedBy = 'ink'}) => uses(usedBy)).map(({file}) => file.source),
+			...(uses('ink') ? REPLACEMENTS : []).map(({file}) => file.source),
 			...STAND_INS.filter(({importer}) => uses(importer.source.split('[')[0])).map(({name}) => name),
 		];
 		const missing = wanted.filter((name) => !applied.has(name));

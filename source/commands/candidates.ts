@@ -11,14 +11,7 @@ export type Known = {
 	readonly topics: () => readonly Candidate[];
 };
 
-type Place = {
-	readonly command: Command;
-	/** Words so far that belong to no option. */
-	readonly operands: number;
-	readonly given: ReadonlySet<Option>;
-	/** The option whose value stands at the cursor. */
-	readonly awaiting: Option | undefined;
-};
+type Place = ReturnType<typeof placeOf>;
 
 /**
  * What may stand at the end of a command line. All of it follows from commander's table: a value that is called
@@ -40,9 +33,11 @@ export function candidates(program: Command, words: readonly string[], known: Kn
 }
 
 /** Goes through the words before the cursor as commander will. */
-function placeOf(program: Command, words: readonly string[]): Place {
+function placeOf(program: Command, words: readonly string[]) {
 	let command = program;
+	/** Words so far that belong to no option. */
 	let operands = 0;
+	/** The option whose value stands at the cursor. */
 	let awaiting: Option | undefined;
 	const given = new Set<Option>();
 	for (const word of words) {

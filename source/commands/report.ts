@@ -71,9 +71,6 @@ function intoFile(text: string, out: string, force: boolean): Promise<number> {
 	}, isBlocked);
 }
 
-/** What a report is asked of. */
-type ReportWanted = {readonly id?: string | undefined; readonly arm?: string | undefined};
-
 /** One check, or an arm with all its checks; else why there is none, and the exit status for it. */
 type Subject =
 	| {readonly of: 'check'; readonly source: CheckSource}
@@ -83,7 +80,7 @@ type Subject =
 const nothing = (sentence: string, status: number = EXIT.usage): Subject => ({of: 'nothing', sentence, status});
 
 /** The check named by its id; else the history of the arm named; else the newest check that is not void. */
-function subjectOf({id, arm}: ReportWanted, all: readonly PastCheck[], shelf: Shelf): Subject {
+function subjectOf({id, arm}: Pick<Options, 'id' | 'arm'>, all: readonly PastCheck[], shelf: Shelf): Subject {
 	if (id !== undefined) return checkNamed(id, arm, all, shelf);
 	if (arm !== undefined) return armNamed(arm, all, shelf);
 	const newest = all.find(({voidBecause}) => voidBecause === undefined);

@@ -1,4 +1,4 @@
-import {between, type Chance, evenUnit, resumedChance} from './chance.js';
+import {between, evenUnit, resumedChance} from './chance.js';
 import {shownPct} from './gauge.js';
 import {isHeld, type MovingArm, moveOn, type Surroundings} from './motion.js';
 import type {PracticeArm} from './practice-arm.js';
@@ -14,19 +14,7 @@ const fresh = Math.sqrt(1 - kept ** 2);
 const usualStepMs = 1;
 
 /** A run in progress. Changed in place, and never seen outside. */
-type Run = {
-	readonly body: MovingArm;
-	readonly around: Surroundings;
-	readonly chance: Chance;
-	readonly unrestUnitMicroNm: number;
-	/** Side force that stays while one limit is looked for. */
-	readonly steadyMicroNm: number;
-	readonly stepMs: number;
-	timeMs: number;
-	movedAtMs: number;
-	unrest: number;
-	tremble: number;
-};
+type Run = ReturnType<typeof startRun>;
 
 /**
  * The arm so many ms later. While it sticks time costs nothing but the trembling of the gauge. Splitting a time gives
@@ -67,27 +55,16 @@ function refresh(run: Run): void {
 	run.body.unrestMicroNm = run.unrest * run.unrestUnitMicroNm + run.steadyMicroNm;
 }
 
-function startRun(arm: PracticeArm, stepMs: number): Run {
+function startRun(arm: PracticeArm, stepMs: number) {
 	const {swingRad, rateRadPerS, finger, unrest, tremble, timeMs, movedAtMs, spec} = arm;
+	/** Side force that stays while one limit is looked for. */
 	const steadyMicroNm = arm.settingUpMicroNm + arm.scatterMicroNm;
 	const unrestUnitMicroNm = torqueOfPct(spec, spec.unrestPct);
-	return {
-		body: {
-			swingRad,
-			rateRadPerS,
-			finger: finger && {...finger},
-			unrestMicroNm: unrest * unrestUnitMicroNm + steadyMicroNm,
-		},
-		around: surroundingsOf(arm),
-		chance: resumedChance(arm.chance),
-		unrestUnitMicroNm,
-		steadyMicroNm,
-		stepMs,
-		timeMs,
-		movedAtMs,
-		unrest,
-		tremble,
-	};
+	const unrestMicroNm = unrest * unrestUnitMicroNm + steadyMicroNm;
+	const body: MovingArm = {swingRad, rateRadPerS, finger: finger && {...finger}, unrestMicroNm};
+	const chance = resumedChance(arm.chance);
+	const around = surroundingsOf(arm);
+	return {body, around, chance, unrestUnitMicroNm, steadyMicroNm, stepMs, timeMs, movedAtMs, unrest, tremble};
 }
 
 const surroundingsOf = ({spec, table, gauge}: PracticeArm): Surroundings => ({

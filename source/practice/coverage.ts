@@ -4,35 +4,24 @@ import type {ComputeOutput} from '../results/compute.js';
 import type {ArmSpec} from './arm-spec.js';
 import {type Truth, truthOf} from './truth.js';
 
+const emptyFigure = () => ({intervals: 0, holding: 0, statedPct: 0, errorPct: 0, squaredPct: 0});
 /** How one figure did over many probes; in percent of the playing force. */
-export type FigureTally = {intervals: number; holding: number; statedPct: number; errorPct: number; squaredPct: number};
+export type FigureTally = ReturnType<typeof emptyFigure>;
 
-/** Counted over many arms. */
-export type Tally = {
-	arms: number;
-	pull: FigureTally;
-	band: FigureTally;
-	offScaleRadii: number;
-	/** Arms truly not good at some radius, and how many of them were called good. */
-	notGood: number;
-	notGoodCalledGood: number;
-	/** Arms truly beyond the usable limits at some radius, and how many of them were called good. */
-	beyond: number;
-	beyondCalledGood: number;
-};
-
-const emptyFigure = (): FigureTally => ({intervals: 0, holding: 0, statedPct: 0, errorPct: 0, squaredPct: 0});
-
-export const emptyTally = (): Tally => ({
+export const emptyTally = () => ({
 	arms: 0,
 	pull: emptyFigure(),
 	band: emptyFigure(),
 	offScaleRadii: 0,
+	/** Arms truly not good at some radius, and how many of them were called good. */
 	notGood: 0,
 	notGoodCalledGood: 0,
+	/** Arms truly beyond the usable limits at some radius, and how many of them were called good. */
 	beyond: 0,
 	beyondCalledGood: 0,
 });
+/** Counted over many arms. */
+export type Tally = ReturnType<typeof emptyTally>;
 
 function addFigure(tally: FigureTally, found: number, statedPct: number, truth: number): void {
 	const error = found - truth;

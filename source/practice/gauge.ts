@@ -2,12 +2,7 @@ import type {ArmSpec} from './arm-spec.js';
 import {swingAt} from './torques.js';
 
 /** A gauge as it stands under the arm, and the ends of its travel as swing of the arm. */
-export type GaugeStand = {
-	readonly isTurned: boolean;
-	readonly neutralRad: number;
-	readonly innermostRad: number;
-	readonly outermostRad: number;
-};
+export type GaugeStand = ReturnType<typeof standingAt>;
 
 /** Percent shown for each rad that the arm stands off the neutral place. */
 const shownPerRad = ({gauge, geometry}: ArmSpec): number =>
@@ -16,7 +11,7 @@ const shownPerRad = ({gauge, geometry}: ArmSpec): number =>
 const signOf = (isTurned: boolean): number => (isTurned ? -1 : 1);
 
 /** A gauge with its neutral place at a radius. Its stops stand where its own scale ends. */
-export function standingAt(spec: ArmSpec, radiusMm: number, isTurned: boolean): GaugeStand {
+export function standingAt(spec: ArmSpec, radiusMm: number, isTurned: boolean) {
 	const {topPct, zeroPct} = spec.gauge;
 	const neutralRad = swingAt(spec, radiusMm);
 	const ends = [-topPct, topPct].map((end) => (signOf(isTurned) * (end - zeroPct)) / shownPerRad(spec));

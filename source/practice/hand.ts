@@ -1,6 +1,7 @@
 import {advance, readingShown} from './advance.js';
 import {between, type Chance} from './chance.js';
 import {lookedFor, offNeutralMm, type PracticeArm, placeGauge, type SwingWay, withFinger} from './practice-arm.js';
+import type {Push} from './probing.js';
 
 /** How someone probes. */
 export type Habit = {
@@ -32,9 +33,6 @@ export const carefulHabit = (nudgePct: number): Habit => ({
 /** A hand at the arm; what it holds changes with every nudge. */
 export type Hand = {arm: PracticeArm; readonly habit: Habit; readonly chance: Chance};
 
-/** Two limits as the gauge showed them, in its own sign, by the place of the arm. */
-export type ReadLimits = {readonly inner: number; readonly outer: number};
-
 // Far more than lie between two ends of any scale; a hand that is still going is lost.
 const mostNudges = 1000;
 
@@ -48,8 +46,6 @@ const signOf = (way: SwingWay): number => (way === 'out' ? 1 : -1);
 export function standAt(hand: Hand, radiusMm: number, isTurned = false): void {
 	hand.arm = advance(placeGauge(hand.arm, radiusMm, isTurned), hand.habit.settleMs);
 }
-
-type Push = {readonly pct: number; readonly quicknessMmPerS: number};
 
 /** Nudges once and waits. @returns whether the arm stayed where it was left, as far as can be seen */
 function staysAfter({pct, quicknessMmPerS}: Push, way: SwingWay, hand: Hand): boolean {
@@ -86,8 +82,8 @@ function limitAt(way: SwingWay, hand: Hand): number {
 	return nudgeOn({pct: nudgePct, quicknessMmPerS}, way, hand);
 }
 
-/** One round: the innermost and the outermost place where the arm still holds. */
-export function roundBy(hand: Hand): ReadLimits {
+/** One round: the innermost and the outermost place where the arm still holds, as the gauge showed them in its own sign. */
+export function roundBy(hand: Hand) {
 	const inner = limitAt('in', hand);
 	const outer = limitAt('out', hand);
 	return {inner, outer};

@@ -38,7 +38,7 @@ export const probingAt = (arm: PracticeArm, radiusMm: number, isTurned: boolean)
 });
 
 /** The arm stays where it is, and the next limit is looked for. */
-export const nextLimit = ({arm}: Probing): Probing => ({...anew, arm: lookedFor(arm)});
+export const nextLimit = ({arm}: Pick<Probing, 'arm'>): Probing => ({...anew, arm: lookedFor(arm)});
 
 /** So many ms later. It is looked at by the clock of the arm, so that splitting a time gives the same as the whole. */
 export function passed(probing: Probing, ms: number): Probing {

@@ -80,10 +80,11 @@ const inOneOf = 3;
 /** Runs of each lesson arm in each way for so many random ones. */
 const lessonShare = 0.03;
 
-const withWay = <T extends ArmOnBench>(one: T, {stepPct, scatterPct}: ProbingWay): T => ({
-	...one,
-	spec: {...one.spec, settingUpPct, scatterPct, gauge: {...one.spec.gauge, stepPct}},
-});
+/** What a probe in one way reads of an arm. */
+function readBy({rounds, stepPct, scatterPct, setAnew}: ProbingWay, one: ArmOnBench, readsBias: boolean, seed: number) {
+	const spec = {...one.spec, settingUpPct, scatterPct, gauge: {...one.spec.gauge, stepPct}};
+	return probed({spec, bench: one.bench, radiiMm, rounds, setAnew, readsBias}, seed);
+}
 
 /**
  * The whole chain against the hidden truth: random arms are probed in every way, the readings go through the figures, and
@@ -116,10 +117,7 @@ export function prove({arms, seed, compute}: ProofTask): Proof {
 function tallyOf(many: readonly ArmOnBench[], way: ProbingWay, chance: Chance, compute: ProofTask['compute']): Tally {
 	const tally = emptyTally();
 	for (const one of many) {
-		const {spec, bench} = withWay(one, way);
-		const {rounds, setAnew} = way;
-		const document = probed({spec, bench, radiiMm, rounds, setAnew, readsBias: false}, chance.next());
-		addProbe(tally, spec, compute(document));
+		addProbe(tally, one.spec, compute(readBy(way, one, false, chance.next())));
 	}
 	return tally;
 }
@@ -131,11 +129,10 @@ function lessonTally(
 	chance: Chance,
 	compute: ProofTask['compute'],
 ): LessonTally {
-	const {spec, bench} = withWay(arm, way);
-	const {rounds, setAnew} = way;
-	const task = {spec, bench, radiiMm, rounds, setAnew, readsBias: arm.readsBias};
-	const named = Array.from({length: repeats}, () => compute(probed(task, chance.next())).findings).filter((findings) =>
-		findings.some(({code}) => code === arm.finding),
-	);
-	return {way, arm, named: named.length, of: repeats};
+	let named = 0;
+	for (let run = 0; run < repeats; run++) {
+		const {findings} = compute(readBy(way, arm, arm.readsBias, chance.next()));
+		if (findings.some(({code}) => code === arm.finding)) named++;
+	}
+	return {way, arm, named, of: repeats};
 }

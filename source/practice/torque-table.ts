@@ -3,11 +3,7 @@ import type {ArmSpec} from './arm-spec.js';
 import {holdTorqueMicroNm, ownTorqueMicroNm, slideTorqueMicroNm} from './torques.js';
 
 /** Torques over the swing in µN·m, at equal steps from the line pivot–spindle outward. */
-export type TorqueTable = {
-	readonly own: Float64Array;
-	readonly hold: Float64Array;
-	readonly slide: Float64Array;
-};
+export type TorqueTable = ReturnType<typeof torqueTable>;
 
 const stepDeg = 0.1;
 const toDeg = 60;
@@ -18,7 +14,7 @@ const perRad = degrees(1) / stepDeg;
  * The torques of an arm, worked out once: the motion asks for them every millisecond, and trigonometry would cost more
  * than all the rest. Between the steps a straight line is good to 1e-6 of what bends (step²/8 of a sine).
  */
-export function torqueTable(spec: ArmSpec): TorqueTable {
+export function torqueTable(spec: ArmSpec) {
 	const sampled = (torque: (spec: ArmSpec, swingDeg: number) => number): Float64Array =>
 		Float64Array.from({length: count}, (_, index) => torque(spec, index * stepDeg));
 	return {

@@ -11,3 +11,8 @@ export const listAt = (from: Json, key: string): readonly unknown[] => {
 	const value = from[key];
 	return Array.isArray(value) ? value : [];
 };
+/** The object with what it holds under a key changed, where that is an object. */
+export const inside = (body: Json, key: string, change: (content: Json) => Json): Json => {
+	const content = body[key];
+	return isJson(content) ? {...body, [key]: change(content)} : body;
+};

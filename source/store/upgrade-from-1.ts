@@ -1,4 +1,4 @@
-import {isJson, type Json, jsonAt, listAt} from './json.js';
+import {inside, isJson, type Json, jsonAt, listAt} from './json.js';
 
 /**
  * The second stored form. A round may be taken with the gauge turned, and a check says whether the gauge was set anew for
@@ -130,12 +130,10 @@ const profileFrom1 = (profile: unknown): unknown =>
 /** By kind of file, what of it holds what. */
 const upgrades: Readonly<Record<string, (body: Json) => Json>> = {
 	'armdrift-check': (body) => ({...body, record: recordFrom1(jsonAt(body, 'record'))}),
-	'armdrift-draft': (body) => (isJson(body.content) ? {...body, content: checkFrom1(body.content)} : body),
+	'armdrift-draft': (body) => inside(body, 'content', checkFrom1),
 	'armdrift-profiles': (body) =>
-		isJson(body.content)
-			? {...body, content: {...body.content, profiles: listAt(body.content, 'profiles').map(profileFrom1)}}
-			: body,
-	'armdrift-settings': (body) => (isJson(body.content) ? {...body, content: {...body.content, setAnew: true}} : body),
+		inside(body, 'content', (all) => ({...all, profiles: listAt(all, 'profiles').map(profileFrom1)})),
+	'armdrift-settings': (body) => inside(body, 'content', (settings) => ({...settings, setAnew: true})),
 	// Its rows have other columns: it is made anew from the checks.
 	'armdrift-index': (body) => ({...body, rows: []}),
 };

@@ -1,4 +1,4 @@
-import {isJson, type Json, jsonAt, listAt} from './json.js';
+import {inside, isJson, type Json, jsonAt, listAt} from './json.js';
 import {linesLeft, notConfirmed, reasonIds, sentences} from './sentences-of-2.js';
 
 /**
@@ -113,11 +113,6 @@ const remarkFrom2 = (remark: Json): Json => ({
 	...(isJson(remark.putBack) ? {putBack: answersFrom2(remark.putBack)} : {}),
 	...(remark.overrides === undefined ? {} : {overrides: mapped(listAt(remark, 'overrides'), withProblem)}),
 });
-
-const inside = (body: Json, key: string, change: (content: Json) => Json): Json => {
-	const content = body[key];
-	return isJson(content) ? {...body, [key]: change(content)} : body;
-};
 
 /** By kind of file, what of it holds what. */
 const upgrades: Readonly<Record<string, (body: Json) => Json>> = {

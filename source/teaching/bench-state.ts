@@ -26,7 +26,7 @@ export type BenchState = {
 /** A bench as it was left, or begins. Readings taken so far change what chance brings next. */
 export function benchOf(notes: PracticeNotes): BenchState {
 	const arm = newPracticeArm(specOn(lessonOf(notes), notes.deck), (notes.seed + notes.readings.length) >>> 0);
-	return {notes, probing: nextLimit({arm, rests: [], nudges: 0, hurried: 0, lettingGo: 0, nudged: null})};
+	return {notes, probing: nextLimit({arm})};
 }
 
 export const benchNow = ({notes, probing}: BenchState, facts: Facts): BenchNow => ({
@@ -66,7 +66,6 @@ const withDeck = (state: BenchState, deck: PracticeNotes['deck']): BenchState =>
 	// Hands at the deck: the gauge is put under the arm anew.
 	wanted: undefined,
 	probing: nextLimit({
-		...state.probing,
 		arm: {...withChange(state.probing.arm, specOn(lessonOf(state.notes), deck)), gauge: null},
 	}),
 });

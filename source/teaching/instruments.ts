@@ -75,27 +75,19 @@ const biasDevice = looks('bias', ({lesson, spec}) => {
 	return spec.bias.isOn ? 'on' : 'off';
 });
 
+/** What is read of the bias device with the stylus at a radius. */
+const atRadius =
+	<Seen>(place: OnPlace, shown: (spec: ArmSpec, radiusMm: number) => Seen | undefined) =>
+	({spec, facts}: BenchNow): Seen | undefined => {
+		const radiusMm = onRadiusMm(facts, place);
+		return radiusMm === undefined ? undefined : shown(spec, radiusMm);
+	};
+
 const lever = (place: OnPlace): Instrument =>
-	reading(
-		seen.lever,
-		({spec, facts}) => {
-			const radiusMm = onRadiusMm(facts, place);
-			const clock = radiusMm === undefined ? undefined : leverClockShown(spec, radiusMm);
-			return clock === undefined ? undefined : {clock};
-		},
-		({clock}) => clock,
-	);
+	reading((clock) => seen.lever({clock}), atRadius(place, leverClockShown), String);
 
 const thread = (place: OnPlace): Instrument =>
-	reading(
-		seen.thread,
-		({spec, facts}) => {
-			const radiusMm = onRadiusMm(facts, place);
-			const deg = radiusMm === undefined ? undefined : threadAngleShownDeg(spec, radiusMm);
-			return deg === undefined ? undefined : {deg};
-		},
-		({deg}) => String(deg),
-	);
+	reading((deg) => seen.thread({deg}), atRadius(place, threadAngleShownDeg), String);
 
 /** The pointer of the gauge with nothing on it, in its own sign. */
 const freeZero = reading(

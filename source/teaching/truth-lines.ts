@@ -1,17 +1,18 @@
 import type {Check} from '../check/check.js';
 import type {PracticeNotes, ReadingNote} from '../check/practice-notes.js';
+import {chosenTrial} from '../check/trials.js';
 import {isAbove} from '../measures/compare.js';
 import {line, type Shown} from '../pages/shown-lines.js';
 import {truthOf} from '../practice/truth.js';
 import {placeOfRounds} from '../procedure/index.js';
-import {isOnPlace} from '../procedure/places.js';
+import {places as allPlaces, isOnPlace, stepOfRounds} from '../procedure/places.js';
+import {seriesThatCounts} from '../results/document-of-check.js';
 import type {RadiusFigures} from '../results/figures-types.js';
 import type {Issued} from '../results/issued.js';
 import {words} from '../words/index.js';
 import type {PracticeExtent} from '../workbench.js';
 import {adviceLines} from './advice.js';
 import {lessonFor, lessonOf, specOn} from './deck.js';
-import {standingReadings} from './standing-readings.js';
 import {biasCompared, type Compared, type FoundAndHidden, madeOf, truthTable} from './truth-table.js';
 
 const said = words.practice.truth;
@@ -84,4 +85,28 @@ function lessonNamed({practice}: Check, issued: Issued | null, notes: readonly R
 	const isCured = cure !== undefined && probed.some(({deck}) => deck.done.includes(cure));
 	if (isCured) return [line(said.cured, 'good'), ...stillOff(issued)];
 	return [line(lesson.readsBias ? said.showsWithBias : said.notNamed, 'warn')];
+}
+
+/** How the readings came about that still stand in the figures: the rounds of the series that counts. */
+export function standingReadings(check: Check): readonly ReadingNote[] {
+	const series = seriesThatCounts(check);
+	const notes = check.practice?.readings ?? [];
+	// With the bias on, the figures are those of the setting that was kept.
+	const on = chosenTrial(check, series)?.trial ?? series;
+	const probed = allPlaces.flatMap((place) =>
+		(isOnPlace(place) ? on[place] : series[place]).flatMap((round, index) =>
+			(['innerLimit', 'outerLimit'] as const).map((which) =>
+				round[which] && !round.struck
+					? notes.findLast(
+							(note) =>
+								note.step === stepOfRounds(place) &&
+								note.index === index &&
+								note.which === which &&
+								note.at === round[which]?.at,
+						)
+					: undefined,
+			),
+		),
+	);
+	return probed.filter((note) => note !== undefined);
 }

@@ -10,12 +10,7 @@ const said = words.practice.truth;
 export type FoundAndHidden = {readonly figures: RadiusFigures; readonly truth: Truth};
 
 /** A figure beside its hidden value, in words. */
-export type Compared = {
-	readonly name: string;
-	readonly found: string;
-	readonly hidden: string;
-	readonly isWithin: boolean | undefined;
-};
+export type Compared = ReturnType<typeof compared> | ReturnType<typeof biasCompared>;
 
 type Stated = {readonly pct: number; readonly uncertaintyPct: number};
 
@@ -25,7 +20,7 @@ function compared(
 	{place, radiusMm}: RadiusFigures,
 	hiddenPct: number,
 	stated: Stated | undefined,
-): Compared {
+) {
 	const {name, found, hidden} = said[of];
 	return {
 		name: name({place, radiusMm}),
@@ -43,7 +38,7 @@ function comparedAt({figures, truth}: FoundAndHidden): readonly Compared[] {
 }
 
 /** What the bias alone was found to do at a radius; it is stated without ±. */
-export const biasCompared = (radiusMm: number, foundPct: number, hiddenPct: number): Compared => ({
+export const biasCompared = (radiusMm: number, foundPct: number, hiddenPct: number) => ({
 	name: said.bias.name({radiusMm}),
 	found: said.bias.found({pct: foundPct}),
 	hidden: said.bias.hidden({pct: hiddenPct}),

@@ -1,7 +1,7 @@
 import type {ReadingNote} from '../../source/check/practice-notes.js';
 import {type Place, stepOfRounds} from '../../source/procedure/places.js';
 import {adviceLines} from '../../source/teaching/advice.js';
-import {standingReadings} from '../../source/teaching/standing-readings.js';
+import {standingReadings} from '../../source/teaching/truth-lines.js';
 import {type AtPractice, begun, checkOf, goneOn, type Habits, wordsOf} from './practised.js';
 import {words} from './said.js';
 

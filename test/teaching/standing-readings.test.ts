@@ -1,7 +1,6 @@
 import {describe, expect, it} from 'vitest';
 import {issuedOf} from '../../source/pages/issued.js';
-import {standingReadings} from '../../source/teaching/standing-readings.js';
-import {truthLines} from '../../source/teaching/truth-lines.js';
+import {standingReadings, truthLines} from '../../source/teaching/truth-lines.js';
 import {type AtPractice, answered, begun, checkOf, goneOn, wordsOf} from '../helpers/practised.js';
 import {words} from '../helpers/said.js';
 import {choose, text, yes} from '../helpers/script.js';
