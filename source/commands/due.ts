@@ -1,8 +1,9 @@
-import {closeSync, lstatSync, openSync, readSync} from 'node:fs';
 import {formatISO} from 'date-fns/formatISO';
 import type {Shelf} from '../desk/shelf.js';
 import {firstNames} from '../results/years/arms.js';
 import {type DueArm, dueArms} from '../results/years/due.js';
+import {readPlainFile} from '../store/read-plain-file.js';
+import type {Thing} from '../store/store-fault.js';
 import {TargetFile} from '../store/target-file.js';
 import {columns} from '../terminal/columns.js';
 import {EXIT} from '../terminal/exit-paths.js';
@@ -11,6 +12,7 @@ import {withPastRows} from './past-rows.js';
 import {isBlocked, orRefuse, printOut, sayFault} from './print.js';
 
 const say = words.commands.due;
+const thing: Thing = {id: 'calendar', values: {}};
 
 type Options = {
 	readonly within?: number | undefined;
@@ -63,7 +65,7 @@ type Dates = {
 	readonly firstNames: ReadonlyMap<string, string>;
 	readonly now: string;
 };
-/** More than its first lines need. */
+/** More than the first lines of a calendar need. */
 const HEAD_BYTES = 512;
 
 type CalendarWanted = {readonly calendar: string; readonly force: boolean; readonly quiet: boolean};
@@ -81,25 +83,11 @@ async function giveCalendar({arms, reasonOf, firstNames, now}: Dates, wanted: Ca
 	const {calendar: file, force, quiet} = wanted;
 	if (file === '-') return printOut(text);
 	return orRefuse(() => {
-		const mayReplace = force || isOwnCalendar(headOf(file));
-		const target = new TargetFile(file, {thing: {id: 'calendar', values: {}}, force: mayReplace, option: '--calendar'});
+		const there = readPlainFile(thing, file);
+		const isOwn = there.state === 'bytes' && isOwnCalendar(there.bytes.toString('utf8', 0, HEAD_BYTES));
+		const target = new TargetFile(file, {thing, force: force || isOwn, option: '--calendar'});
 		target.write(text);
 		target.finish();
 		return quiet ? EXIT.done : printOut(`${say.written({arms: arms.length, file})}\n`);
 	}, isBlocked);
-}
-
-/** What stands at the beginning of a plain file; nothing where there is none, or none that can be read. */
-function headOf(file: string): string {
-	if (!lstatSync(file, {throwIfNoEntry: false})?.isFile()) return '';
-	let descriptor: number | undefined;
-	try {
-		descriptor = openSync(file, 'r');
-		const bytes = Buffer.alloc(HEAD_BYTES);
-		return bytes.toString('utf8', 0, readSync(descriptor, bytes));
-	} catch {
-		return '';
-	} finally {
-		if (descriptor !== undefined) closeSync(descriptor);
-	}
 }

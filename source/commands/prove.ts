@@ -81,22 +81,11 @@ const holdingTable = (ways: readonly WayTally[]): string =>
 		]),
 	]);
 
-/** All ways of a table together: the share of each is too small to be read. */
-const sumOf = (ways: readonly WayTally[], count: (tally: WayTally['tally']) => number): number =>
-	ways.reduce((sum, {tally}) => sum + count(tally), 0);
+const counts = ['arms', 'notGood', 'notGoodCalledGood', 'beyond', 'beyondCalledGood', 'offScaleRadii'] as const;
 
+/** All ways together: the share of each is too small to be read. */
 const goodTable = ({ways}: Proof): string =>
-	columns([
-		said.goodHead,
-		[
-			sumOf(ways, ({arms}) => arms),
-			sumOf(ways, ({notGood}) => notGood),
-			sumOf(ways, ({notGoodCalledGood}) => notGoodCalledGood),
-			sumOf(ways, ({beyond}) => beyond),
-			sumOf(ways, ({beyondCalledGood}) => beyondCalledGood),
-			sumOf(ways, ({offScaleRadii}) => offScaleRadii),
-		].map(String),
-	]);
+	columns([said.goodHead, counts.map((count) => String(ways.reduce((sum, {tally}) => sum + tally[count], 0)))]);
 
 const lessonTable = (proof: Proof): string =>
 	columns([

@@ -14,16 +14,17 @@ const say = words.commands.parting;
 /** Practice that was opened. */
 export type OpenPractice = {readonly desk: PracticeWorkbench; readonly goOn: string};
 
-type Options = {
-	/** The workbench that is sat at first. */
+type Sitting = {
 	readonly workbench: OpenWorkbench;
 	/** How to go on there later, as it is typed. */
 	readonly goOn: string;
+};
+
+/** Where somebody sits first, and the way to practice. */
+type Options = Sitting & {
 	/** @throws StoreError where practice data cannot be kept */
 	readonly practise?: () => Promise<OpenPractice>;
 };
-
-type Sitting = {readonly workbench: OpenWorkbench; readonly goOn: string};
 
 /** Nobody waits for the first save by then. */
 const settleInMs = 300;

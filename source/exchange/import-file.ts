@@ -62,18 +62,20 @@ export class ImportFile {
 		const {where, read} = this.#checkAt(index);
 		const found = read();
 		if (!isJson(found))
-			throw this.#fault(say.wanted({where, found: words.documents.shownValue(found), wanted: 'check'}));
+			throw this.#export.fault(say.wanted({where, found: words.documents.shownValue(found), wanted: 'check'}));
 		for (const key of Object.keys(found)) if (!checkKeys.includes(key)) this.unknownKeys.add(key);
 		return this.#guarded(where, () => {
 			const {id, remark} = found;
 			const json = this.#upgraded('armdrift-check', 'record', found.record);
 			const record = this.#parsed(`${where}.record`, json, storedForms.record);
 			if (typeof id !== 'string' || !isCheckId(id) || record.check.id !== id)
-				throw this.#fault(say.wanted({where: `${where}.id`, found: words.documents.shownValue(id), wanted: 'id'}));
-			if (record.check.practice) throw this.#fault(say.practice({where, id}));
+				throw this.#export.fault(
+					say.wanted({where: `${where}.id`, found: words.documents.shownValue(id), wanted: 'id'}),
+				);
+			if (record.check.practice) throw this.#export.fault(say.practice({where, id}));
 			const noted = remark === undefined ? undefined : this.#upgraded('armdrift-remark', 'remark', remark);
 			const parsed = noted === undefined ? {} : {remark: this.#parsed(`${where}.remark`, noted, storedForms.remark)};
-			if (!this.#shown.has(index) && !isShowable(record)) throw this.#fault(say.notIssued({where}));
+			if (!this.#shown.has(index) && !isShowable(record)) throw this.#export.fault(say.notIssued({where}));
 			this.#shown.add(index);
 			return {id, record, json, ...parsed};
 		});
@@ -81,12 +83,12 @@ export class ImportFile {
 
 	/** The error for a check that stands in it twice. */
 	twofold(index: number, id: string): Hindrance {
-		return this.#fault(say.checkTwice({where: this.#checkAt(index).where, id}));
+		return this.#export.fault(say.checkTwice({where: this.#checkAt(index).where, id}));
 	}
 
 	/** @throws Hindrance where the file is another one by now */
 	assertUnchanged(): void {
-		if (!this.#export.isUnchanged()) throw this.#fault(say.changedMeanwhile);
+		if (!this.#export.isUnchanged()) throw this.#export.fault(say.changedMeanwhile);
 	}
 
 	close(): void {
@@ -99,14 +101,10 @@ export class ImportFile {
 		return check;
 	}
 
-	#fault(because: string): Hindrance {
-		return this.#export.fault(because);
-	}
-
 	#text(key: string): string {
 		const value = this.#export.head[key];
 		if (typeof value === 'string') return value;
-		throw this.#fault(say.wanted({where: key, found: words.documents.shownValue(value), wanted: 'text'}));
+		throw this.#export.fault(say.wanted({where: key, found: words.documents.shownValue(value), wanted: 'text'}));
 	}
 
 	#content<T>(key: 'profiles' | 'settings', codec: Codec<T>): T | undefined {
@@ -117,10 +115,10 @@ export class ImportFile {
 
 	#parsed<T>(where: string, json: unknown, codec: Codec<T>): T {
 		const parsed = codec.parse(json);
-		if (!parsed.ok) throw this.#fault(say.misfit({where, ...parsed.misfit}));
+		if (!parsed.ok) throw this.#export.fault(say.misfit({where, ...parsed.misfit}));
 		// A number beyond all numbers is read as Infinity, which no file can hold.
 		const fault = faultAt(json, where);
-		if (fault !== undefined) throw this.#fault(say.value(fault));
+		if (fault !== undefined) throw this.#export.fault(say.value(fault));
 		return parsed.value;
 	}
 
@@ -132,7 +130,7 @@ export class ImportFile {
 		try {
 			return work();
 		} catch (error) {
-			if (error instanceof RangeError) throw this.#fault(say.tooDeep({where}));
+			if (error instanceof RangeError) throw this.#export.fault(say.tooDeep({where}));
 			throw error;
 		}
 	}

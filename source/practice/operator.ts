@@ -32,6 +32,9 @@ function soundRound(hand: Hand, isTurned: boolean): Round {
 	throw new RangeError('No round came out the right way round.');
 }
 
+/** Rounds in none of which the gauge is turned. */
+const allAsUsed = (rounds: number): readonly boolean[] => new Array(rounds).fill(false);
+
 /** Rounds at a radius, the gauge as used or turned for each. */
 function roundsAt(hand: Hand, radiusMm: number, turns: readonly boolean[], setAnew: boolean): ProbeRounds {
 	return turns.map((isTurned, index) => {
@@ -49,7 +52,7 @@ export function probed(task: Task, seed: number): Document {
 	const {spec, rounds, radiiMm, setAnew} = task;
 	const habit = carefulHabit(spec.gauge.stepPct);
 	const hand: Hand = {arm: newPracticeArm(spec, seed), habit, chance: chanceFrom(~seed)};
-	const asUsed = Array.from({length: rounds}, () => false);
+	const asUsed = allAsUsed(rounds);
 	const isWhole = rounds > 1;
 	const inner = roundsAt(hand, radiiMm.inner, isWhole ? asUsed.with(1, true) : asUsed, setAnew);
 	const outer = roundsAt(hand, radiiMm.outer, asUsed, setAnew);
@@ -98,13 +101,11 @@ function biasPart({spec, radiiMm, rounds, setAnew}: Task, hand: Hand): Pick<Docu
 	hand.arm = withChange(hand.arm, {bias: {...bias, isOn: true}});
 	const readings = [radiiMm.outer, radiiMm.inner].map((radiusMm) => {
 		const leverClock = leverClockShown(spec, radiusMm);
-		const plain = roundsAt(
-			hand,
+		return {
 			radiusMm,
-			Array.from({length: rounds}, () => false),
-			setAnew,
-		);
-		return {radiusMm, rounds: plain, ...(leverClock === undefined ? {} : {leverClock})};
+			rounds: roundsAt(hand, radiusMm, allAsUsed(rounds), setAnew),
+			...(leverClock === undefined ? {} : {leverClock}),
+		};
 	});
 	return {bias: {device: bias.device.kind, readings}};
 }

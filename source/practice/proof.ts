@@ -1,7 +1,7 @@
 import type {ComputeOutput} from '../results/compute.js';
 import type {Document} from '../results/document-schema.js';
 import {type LessonArm, lessonArms} from './arms.js';
-import {type Chance, chanceFrom} from './chance.js';
+import {chanceFrom} from './chance.js';
 import {addProbe, emptyTally, type Tally} from './coverage.js';
 import {probed} from './operator.js';
 import {type ArmOnBench, randomArm} from './random-arm.js';
@@ -96,42 +96,39 @@ export function prove({arms, seed, compute}: ProofTask): Proof {
 	const many = Array.from({length: arms}, () => randomArm(chance));
 	const restless = many.map((one) => ({...one, spec: {...one.spec, unrestPct: restlessPct}}));
 	const repeats = Math.max(1, Math.round(arms * lessonShare));
+	const read: Read = (way, one, readsBias) => compute(readBy(way, one, readsBias, chance.next()));
 	const talliesOf = (chosen: readonly ProbingWay[], on: readonly ArmOnBench[]): readonly WayTally[] =>
 		chosen.map((way, index) => ({
 			way,
 			tally: tallyOf(
-				on.filter((_, arm) => (arm + index) % inOneOf === 0),
 				way,
-				chance,
-				compute,
+				on.filter((_, arm) => (arm + index) % inOneOf === 0),
+				read,
 			),
 		}));
 	return {
 		ways: talliesOf(manyWays, many),
 		once: talliesOf(onceWays, many),
 		restless: talliesOf(finest, restless),
-		lessons: lessonArms.flatMap((arm) => lessonWays.map((way) => lessonTally(arm, way, repeats, chance, compute))),
+		lessons: lessonArms.flatMap((arm) => lessonWays.map((way) => lessonTally(way, arm, repeats, read))),
 	};
 }
 
-function tallyOf(many: readonly ArmOnBench[], way: ProbingWay, chance: Chance, compute: ProofTask['compute']): Tally {
+/** What the program makes of an arm that is probed in one way. */
+type Read = (way: ProbingWay, one: ArmOnBench, readsBias: boolean) => ComputeOutput;
+
+function tallyOf(way: ProbingWay, many: readonly ArmOnBench[], read: Read): Tally {
 	const tally = emptyTally();
 	for (const one of many) {
-		addProbe(tally, one.spec, compute(readBy(way, one, false, chance.next())));
+		addProbe(tally, one.spec, read(way, one, false));
 	}
 	return tally;
 }
 
-function lessonTally(
-	arm: LessonArm,
-	way: ProbingWay,
-	repeats: number,
-	chance: Chance,
-	compute: ProofTask['compute'],
-): LessonTally {
+function lessonTally(way: ProbingWay, arm: LessonArm, repeats: number, read: Read): LessonTally {
 	let named = 0;
 	for (let run = 0; run < repeats; run++) {
-		const {findings} = compute(readBy(way, arm, arm.readsBias, chance.next()));
+		const {findings} = read(way, arm, arm.readsBias);
 		if (findings.some(({code}) => code === arm.finding)) named++;
 	}
 	return {way, arm, named, of: repeats};

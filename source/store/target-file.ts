@@ -49,7 +49,8 @@ export class TargetFile {
 		this.#guarded(() => {
 			if (this.#descriptor === undefined) return;
 			fs.fsyncSync(this.#descriptor);
-			this.#assertWhole(fs.fstatSync(this.#descriptor).size);
+			if (fs.fstatSync(this.#descriptor).size !== this.#sizeBytes)
+				throw new StoreError('unwritable', {id: 'cut-short', values: {thing: this.#options.thing, file: this.#file}});
 			fs.closeSync(this.#descriptor);
 			this.#descriptor = undefined;
 			this.#place();
@@ -80,12 +81,6 @@ export class TargetFile {
 			return;
 		}
 		fs.unlinkSync(this.#part);
-	}
-
-	#assertWhole(sizeBytes: number): void {
-		if (sizeBytes === this.#sizeBytes) return;
-		const {thing} = this.#options;
-		throw new StoreError('unwritable', {id: 'cut-short', values: {thing, file: this.#file}});
 	}
 
 	#assertFree(): void {

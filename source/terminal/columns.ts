@@ -11,15 +11,8 @@ export function columns(rows: readonly (readonly string[])[]): string {
 	for (const line of lines) {
 		for (const [at, {width}] of line.entries()) widths[at] = Math.max(width, widths[at] ?? 0);
 	}
-	return lines
-		.map(
-			(line) =>
-				`${line
-					.map((cell, at) => padded(cell, widths[at] ?? 0))
-					.join('  ')
-					.trimEnd()}\n`,
-		)
-		.join('');
+	const aligned = lines.map((line) => line.map((cell, at) => padded(cell, widths[at] ?? 0)).join('  '));
+	return aligned.map((line) => `${line.trimEnd()}\n`).join('');
 }
 
 type Cell = {readonly text: string; readonly width: number};
