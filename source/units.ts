@@ -4,21 +4,11 @@
  */
 import constants from '../shared/constants.json' with {type: 'json'};
 
-export type Quantity =
-	| 'length'
-	| 'force'
-	| 'mass'
-	| 'angle'
-	| 'temperature'
-	| 'percent'
-	| 'compliance'
-	| 'time'
-	| 'ratio';
-
 type Unit = {
 	/** What stands behind the number on screen. */
 	readonly label: string;
-	readonly of: Quantity;
+	/** The quantity that it measures. */
+	readonly of: string;
 	/** Base unit = entered × scale + offset. */
 	readonly scale: number;
 	readonly offset?: number;
@@ -62,6 +52,7 @@ export const units = {
 } as const satisfies Record<string, Unit>;
 
 export type UnitId = keyof typeof units;
+export type Quantity = (typeof units)[UnitId]['of'];
 
 /** The units a gauge may show, by the names that stored documents use. */
 export const gaugeUnits = ['percent', 'mN', 'gf'] as const satisfies readonly UnitId[];

@@ -3,6 +3,7 @@ import {commandLine as say} from '../words/command-line.js';
 import type {PracticeExtent} from '../workbench.js';
 import type {ExportForm} from './export.js';
 import type {ReportForm} from './report.js';
+import {type Shell, shells} from './shell-words.js';
 
 /** Options of the program, which it takes before and behind a command's name. */
 export type ProgramFlags = {
@@ -11,10 +12,6 @@ export type ProgramFlags = {
 	readonly plain?: boolean;
 	readonly color: boolean;
 };
-
-/** Shells whose command lines can be completed. */
-const shells = ['bash', 'zsh', 'fish'] as const;
-export type Shell = (typeof shells)[number];
 
 /** Runs what was asked for, and leaves with the exit status that it comes to. */
 type Run = (work: Promise<number>) => Promise<void>;

@@ -7,9 +7,8 @@ import {dataDirectory} from '../store/data-directory.js';
 import {visibleText} from '../visible-text.js';
 import {topics} from '../words/help-topics.js';
 import {type Candidate, candidates, type Known} from './candidates.js';
-import type {Shell} from './command-line.js';
 import {printOut} from './print.js';
-import {bashReplies, repliesFor, splitLine} from './shell-words.js';
+import {bashReplies, repliesFor, type Shell, splitLine} from './shell-words.js';
 
 /**
  * Answers the script of a shell: one candidate a line. Bash gives its line up to the cursor and its own word, the others

@@ -1,5 +1,5 @@
-import type {Shell} from './command-line.js';
 import {printOut} from './print.js';
+import type {Shell} from './shell-words.js';
 
 /**
  * The scripts know nothing of the program: at each Tab they ask the installed one, so they never go out of date. Where

@@ -122,9 +122,7 @@ export const runCompute = async (options: ComputeOptions): Promise<number> => {
 	return status;
 };
 
-type CommandOptions = {
-	readonly file: string | undefined;
-	readonly schema: boolean | undefined;
+type CommandOptions = Pick<ComputeOptions, 'file' | 'schema'> & {
 	readonly id?: string | undefined;
 	readonly data: string | undefined;
 };

@@ -1,5 +1,6 @@
 import {formatISO} from 'date-fns/formatISO';
 import type {Shelf} from '../desk/shelf.js';
+import type {CalendarEvent} from '../reports/calendar.js';
 import {firstNames} from '../results/years/arms.js';
 import {type DueArm, dueArms} from '../results/years/due.js';
 import {readPlainFile} from '../store/read-plain-file.js';
@@ -29,11 +30,14 @@ export function runDue({within, quiet = false, calendar, force = false, data}: O
 		const arms = dueArms(all, shelf.profiles(), now);
 		const isDue = ({inDays}: DueArm): boolean => inDays <= (within ?? 0);
 		const reasonOf = ({last}: DueArm): string => reasonAt(shelf, last.id);
-		const dates = {arms, reasonOf, firstNames: firstNames(all, shelf.profiles()), now};
+		const first = firstNames(all, shelf.profiles());
+		const eventOf = (due: DueArm): CalendarEvent => {
+			return {due, because: reasonOf(due), identity: first.get(due.arm) ?? due.arm};
+		};
 		const status =
 			calendar === undefined
 				? await printArms(within === undefined ? arms : arms.filter(isDue), reasonOf, quiet)
-				: await giveCalendar(dates, {calendar, force, quiet});
+				: await giveCalendar(arms.map(eventOf), {calendar, force, quiet, now});
 		if (status !== EXIT.done) return status;
 		return arms.some(isDue) ? EXIT.due : EXIT.done;
 	});
@@ -58,29 +62,26 @@ async function printArms(arms: readonly DueArm[], reasonOf: (due: DueArm) => str
 	return EXIT.done;
 }
 
-type Dates = {
-	readonly arms: readonly DueArm[];
-	readonly reasonOf: (due: DueArm) => string;
-	/** The name under which an arm was first checked, by its name of today. */
-	readonly firstNames: ReadonlyMap<string, string>;
-	readonly now: string;
-};
 /** More than the first lines of a calendar need. */
 const HEAD_BYTES = 512;
 
-type CalendarWanted = {readonly calendar: string; readonly force: boolean; readonly quiet: boolean};
+type CalendarWanted = {
+	readonly calendar: string;
+	readonly force: boolean;
+	readonly quiet: boolean;
+	readonly now: string;
+};
 
 /** Writes all dates as a calendar, to a file or to standard output. @returns exit status */
-async function giveCalendar({arms, reasonOf, firstNames, now}: Dates, wanted: CalendarWanted): Promise<number> {
+async function giveCalendar(events: readonly CalendarEvent[], wanted: CalendarWanted): Promise<number> {
+	const {calendar: file, force, quiet, now} = wanted;
 	// RFC 5545 3.6: a calendar has at least one component.
-	if (arms.length === 0) {
+	if (events.length === 0) {
 		sayFault(say.noCalendar);
 		return EXIT.done;
 	}
 	const {calendarOf, isOwnCalendar} = await import('../reports/calendar.js');
-	const events = arms.map((due) => ({due, because: reasonOf(due), identity: firstNames.get(due.arm) ?? due.arm}));
 	const text = calendarOf(events, now);
-	const {calendar: file, force, quiet} = wanted;
 	if (file === '-') return printOut(text);
 	return orRefuse(() => {
 		const there = readPlainFile(thing, file);
@@ -88,6 +89,6 @@ async function giveCalendar({arms, reasonOf, firstNames, now}: Dates, wanted: Ca
 		const target = new TargetFile(file, {thing, force: force || isOwn, option: '--calendar'});
 		target.write(text);
 		target.finish();
-		return quiet ? EXIT.done : printOut(`${say.written({arms: arms.length, file})}\n`);
+		return quiet ? EXIT.done : printOut(`${say.written({arms: events.length, file})}\n`);
 	}, isBlocked);
 }

@@ -54,12 +54,10 @@ export function runReport(options: Options): Promise<number> {
 type Found = Exclude<Subject, {of: 'nothing'}>;
 
 function reportOn(subject: Found, as: ReportForm, imprint: Imprint): Report {
-	if (as === 'maker') return makerReport(checkIn(subject), imprint);
+	// A maker gets one check: of an arm, the newest that counts, with those before it as its history.
+	if (as === 'maker') return makerReport(subject.of === 'arm' ? subject.source.newest : subject.source, imprint);
 	return subject.of === 'arm' ? armReport(subject.source, imprint) : checkReport(subject.source, imprint);
 }
-
-/** A maker gets one check: of an arm, the newest that counts, with those before it as its history. */
-const checkIn = (subject: Found): CheckSource => (subject.of === 'arm' ? subject.source.newest : subject.source);
 
 /** Writes the file, and says where it lies: a name alone may be meant from another folder. */
 function intoFile(text: string, out: string, force: boolean): Promise<number> {

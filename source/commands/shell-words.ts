@@ -1,5 +1,8 @@
 import type {Candidate} from './candidates.js';
-import type {Shell} from './command-line.js';
+
+/** Shells whose command lines can be completed. */
+export const shells = ['bash', 'zsh', 'fish'] as const;
+export type Shell = (typeof shells)[number];
 
 export type ShellLine = {
 	/** The words as the shell would hand them over; the last one is where the cursor stands, and may be empty. */

@@ -57,14 +57,7 @@ export function importPlan(file: ImportFile, ids: readonly string[], store: Chec
 	};
 }
 
-type Compared = Pick<ImportPlan, 'newChecks' | 'newRemarks' | 'same' | 'clashes' | 'remarkClashes'>;
-
-function comparedChecks(
-	file: ImportFile,
-	known: readonly number[],
-	unknown: readonly number[],
-	store: CheckStore,
-): Compared {
+function comparedChecks(file: ImportFile, known: readonly number[], unknown: readonly number[], store: CheckStore) {
 	const newChecks = [...unknown];
 	const newRemarks: number[] = [];
 	const clashes: string[] = [];

@@ -14,11 +14,6 @@ type Part = Readonly<Record<string, unknown>>;
 /** Facts that belong together, and whether what one side has of them is an earlier state of what the other has. */
 type Group = {readonly keys: readonly string[]; readonly isEarlier: (one: Remark, other: Remark) => boolean};
 
-const isMissing =
-	(key: string) =>
-	(one: Remark): boolean =>
-		one[key] === undefined;
-
 const isUnfinished = ({putBack, putBackAt}: Remark): boolean => putBack !== undefined && putBackAt === undefined;
 
 /** All marks of being void, oldest first; the last one may still hold. */
@@ -50,14 +45,15 @@ const groups: readonly Group[] = [
 export function mergedRemark(ours: Remark, theirs: Remark): MergedRemark {
 	const known = groups.flatMap(({keys}) => keys);
 	const others = [...new Set([...Object.keys(ours), ...Object.keys(theirs)])].filter((key) => !known.includes(key));
-	const parts = [...groups, ...others.map((key): Group => ({keys: [key], isEarlier: isMissing(key)}))].map(
-		({keys, isEarlier}) => {
-			const [own, other] = [pick(ours, keys), pick(theirs, keys)];
-			if (isDeepStrictEqual(own, other)) return {part: own, clashes: false};
-			if (isEarlier(ours, theirs)) return {part: other, clashes: false};
-			return {part: own, clashes: !isEarlier(theirs, ours)};
-		},
-	);
+	const parts = [
+		...groups,
+		...others.map((key): Group => ({keys: [key], isEarlier: (one) => one[key] === undefined})),
+	].map(({keys, isEarlier}) => {
+		const [own, other] = [pick(ours, keys), pick(theirs, keys)];
+		if (isDeepStrictEqual(own, other)) return {part: own, clashes: false};
+		if (isEarlier(ours, theirs)) return {part: other, clashes: false};
+		return {part: own, clashes: !isEarlier(theirs, ours)};
+	});
 	return {remark: Object.assign({}, ...parts.map(({part}) => part)), clashes: parts.some(({clashes}) => clashes)};
 }
 

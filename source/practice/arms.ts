@@ -124,10 +124,7 @@ const lessons = {
 				},
 			},
 		},
-		looks: {
-			...plainLooks,
-			bias: 'lever-unweighted',
-		},
+		looks: {...plainLooks, bias: 'lever-unweighted'},
 		biasWeightG: 2.4,
 		readsBias: true,
 	},

@@ -5,7 +5,7 @@ import {type ChanceState, chanceFrom, evenUnit, resumedChance} from './chance.js
 import {type GaugeStand, standingAt} from './gauge.js';
 import type {Finger} from './motion.js';
 import {type TorqueTable, torqueTable} from './torque-table.js';
-import {swingAt, torqueOfPct, travelMm} from './torques.js';
+import {swingAt, torqueOfPct} from './torques.js';
 
 /** An invented arm at one moment. Plain values; every function of it gives a new one. */
 export type PracticeArm = {
@@ -118,7 +118,7 @@ export function withFinger(arm: PracticeArm, mm: number, way: SwingWay, quicknes
 
 /** How far the stylus stands off the gauge's neutral place, in mm, positive toward the rim; 0 without a gauge. */
 export const offNeutralMm = ({spec, gauge, swingRad}: PracticeArm): number =>
-	gauge === null ? 0 : travelMm(spec, swingRad - gauge.neutralRad);
+	gauge === null ? 0 : (swingRad - gauge.neutralRad) * spec.geometry.effectiveLengthMm;
 
 /** Distance spindle–stylus, in mm. */
 export const stylusRadiusMm = ({spec, swingRad}: PracticeArm): number =>

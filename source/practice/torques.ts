@@ -63,8 +63,5 @@ export const viscousMicroNmS = ({damping}: ArmSpec): number => (damping?.isIn ? 
 export const gaugeMicroNmPerRad = (spec: ArmSpec): number =>
 	(spec.gauge.restoringPctPerMm / 100) * gaugeLoadMn(spec) * spec.geometry.effectiveLengthMm ** 2;
 
-/** Stylus travel for a swing, in mm along its arc. */
-export const travelMm = ({geometry}: ArmSpec, swingRad: number): number => swingRad * geometry.effectiveLengthMm;
-
 /** Swing at which the stylus stands at a radius, in rad. */
 export const swingAt = ({geometry}: ArmSpec, radiusMm: number): number => radians(swingAngleDeg(geometry, radiusMm));

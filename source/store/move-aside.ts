@@ -9,12 +9,7 @@ import type {Damage, StoreFault, Thing} from './store-fault.js';
 const freeName = (file: string, now: Date): string => {
 	for (let number = 1; ; number++) {
 		const name = `${file}.damaged-${localDate(now)}-${number}`;
-		try {
-			fs.lstatSync(name);
-		} catch (error) {
-			if (codeOf(error) === 'ENOENT') return name;
-			throw error;
-		}
+		if (fs.lstatSync(name, {throwIfNoEntry: false}) === undefined) return name;
 	}
 };
 

@@ -20,7 +20,6 @@ const levelDeg = 0.1;
 export const isLevel = ({tilt}: ArmSpec): boolean => Math.hypot(tilt.leftRightDeg, tilt.frontBackDeg) < levelDeg;
 
 const isTilted = ({spec, lesson}: BenchNow): boolean => spec.tilt === lesson.spec.tilt;
-const isDressed = ({done}: PracticeNotes['deck']): boolean => done.includes('leads-dressed');
 /** Leads are probed as they are used; only as a remedy are they laid anew. */
 const isRemedy = ({readings}: PracticeNotes): boolean => readings.some(({step}) => placeOfRounds(step) !== undefined);
 
@@ -37,10 +36,8 @@ export const handsOn: readonly HandsOn[] = [
 	{
 		deed: 'pulley-moved',
 		at: ['bias-set'],
-		when: ({spec}, notes) =>
-			spec.bias?.device.kind === 'weighted-lever' &&
-			wasReadWithBias(notes) &&
-			!notes.deck.done.includes('pulley-moved'),
+		when: ({spec, done}, notes) =>
+			spec.bias?.device.kind === 'weighted-lever' && wasReadWithBias(notes) && !done.includes('pulley-moved'),
 	},
-	{deed: 'leads-dressed', at: ['wires'], when: (_bench, notes) => isRemedy(notes) && !isDressed(notes.deck)},
+	{deed: 'leads-dressed', at: ['wires'], when: ({done}, notes) => isRemedy(notes) && !done.includes('leads-dressed')},
 ];

@@ -5,19 +5,11 @@ import {useCallback, useSyncExternalStore} from 'react';
 export const MIN_COLUMNS = 40;
 export const MIN_ROWS = 20;
 
-export interface TerminalSize {
-	readonly columns: number;
-	readonly rows: number;
-	/** Lines that a frame may have: as tall as the terminal it would make Ink clear everything at each key. */
-	readonly frameRows: number;
-	readonly isTooSmall: boolean;
-}
-
 // Both in one number, so that React can tell by comparison whether anything changed.
 const ROWS_BASE = 65_536;
 
 /** The size of the terminal, followed as it changes; 80 x 24 where it is not known. */
-export const useTerminalSize = (): TerminalSize => {
+export const useTerminalSize = () => {
 	const {stdout} = useStdout();
 	const subscribe = useCallback(
 		(changed: () => void) => {
@@ -31,5 +23,7 @@ export const useTerminalSize = (): TerminalSize => {
 	const packed = useSyncExternalStore(subscribe, () => (stdout.columns || 80) * ROWS_BASE + (stdout.rows || 24));
 	const columns = Math.floor(packed / ROWS_BASE);
 	const rows = packed % ROWS_BASE;
-	return {columns, rows, frameRows: rows - 1, isTooSmall: columns < MIN_COLUMNS || rows < MIN_ROWS};
+	/** Lines that a frame may have: as tall as the terminal it would make Ink clear everything at each key. */
+	const frameRows = rows - 1;
+	return {columns, rows, frameRows, isTooSmall: columns < MIN_COLUMNS || rows < MIN_ROWS};
 };

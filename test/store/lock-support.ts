@@ -1,5 +1,5 @@
 import {hostname} from 'node:os';
-import {startOf} from '../../source/store/living-process.js';
+import {startOf} from '../../source/store/lock-entry.js';
 import type {Lock} from '../../source/store/lock-keeper.js';
 import {startChild} from './child-process.js';
 

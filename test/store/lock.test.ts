@@ -1,7 +1,7 @@
 import fs from 'node:fs';
 import path from 'node:path';
 import {beforeEach, describe, expect, it} from 'vitest';
-import {startOf} from '../../source/store/living-process.js';
+import {startOf} from '../../source/store/lock-entry.js';
 import {deadProcess, entry, held} from './lock-support.js';
 import {check, faulty, newFolder, openTestStore, removeFoldersAfterwards} from './support.js';
 
