@@ -6,11 +6,12 @@ import {viewOf} from '../../source/pages/view.js';
 import {compute} from '../../source/results/compute.js';
 import {documentOfCheck} from '../../source/results/document-of-check.js';
 import {newNotes} from '../../source/teaching/practice-check.js';
-import {words} from '../helpers/said.js';
+import {beginning, numbersIn, words} from '../helpers/said.js';
 import {northDeck, northDeckWith} from '../helpers/sample-check.js';
-import {back, choose, follow, freshDialogue, goTo, type Script, say, text} from '../helpers/script.js';
+import {back, choose, follow, freshDialogue, goTo, refusalOf, type Script, say, text} from '../helpers/script.js';
 import {stored} from '../helpers/wandering.js';
 
+const {gauge, rounds: roundsSaid, verdict: verdictWords} = words.pages;
 const at = (until: string, script: Script = northDeck, from = freshDialogue()) => follow(from, script, {until});
 const atProbe = at('probe-inner');
 const slotOf = (dialogue: Dialogue) => positionOf(dialogue).slot;
@@ -121,7 +122,7 @@ describe('A round with the gauge turned', () => {
 		const asked = {which: 'innerLimit', isTurned: true, showsHand: false} as const;
 		expect(viewOf(second).ask).toContain(words.rounds.limit(asked));
 		const round = {number: 2, usual: 3, isTurned: true};
-		expect(linesAt(second).join('\n')).toContain(rounds.soFar({round, count: 1, isOffScale: false, last: []}));
+		expect(linesAt(second).join('\n')).toContain(roundsSaid.soFar({round, count: 1, isOffScale: false, last: []}));
 		expect(refusalOf(second, text('2.5 in'))?.id).toBe('gauge-sign-counts');
 	});
 
@@ -241,7 +242,7 @@ describe('Figures of a check with a turned round', () => {
 		// Free of the arm it shows the middle of -5.5 and +5.25: 0.125 on the minus side.
 		const verdict = at('verdict', northDeckWith({'gauge-sign': 'arm-in'}, signTurned));
 		const zeroAt = (side: 'plus' | 'minus') =>
-			beginningTo(gauge.zero({source: 'turned', size: 0.13, side, uncertainty: 0.4, unit: 'percent'}), '±');
+			gauge.zero({source: 'turned', size: 0.13, side, uncertainty: 0.4, unit: 'percent'});
 		expect(linesAt(verdict).join('\n')).toContain(zeroAt('minus'));
 		expect(linesAt(at('verdict')).join('\n')).toContain(zeroAt('plus'));
 	});
@@ -262,15 +263,15 @@ describe('Whether arm and gauge are set up anew', () => {
 
 	it('is told at the verdict with what it costs, where it was not', () => {
 		// Set anew the pull is known to ± 0.391683 % and ± 0.562731 %.
-		const sentence = verdictSaid.notSetAnew({
+		const sentence = verdictWords.notSetAnew({
 			costs: [
-				{radiusMm: 68, isPct: 1, couldBePct: 0.391683},
-				{radiusMm: 136, isPct: 1, couldBePct: 0.562731},
+				{radiusMm: 68, isPct: 7, couldBePct: 0.391683},
+				{radiusMm: 136, isPct: 7, couldBePct: 0.562731},
 			],
 		});
 		const told = linesAt(once).filter((one) => one.startsWith(beginning(sentence)));
 		expect(told).toHaveLength(1);
-		const [inner = 0, outer = 0, ...more] = numbersIn(told[0] ?? '', sentence, 1.0);
+		const [inner = 0, outer = 0, ...more] = numbersIn(told[0] ?? '', sentence, 7, 7);
 		expect(inner).toBeGreaterThan(0.4);
 		expect(outer).toBeGreaterThan(0.6);
 		expect(more).toEqual([]);

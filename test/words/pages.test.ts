@@ -184,9 +184,9 @@ describe('A record in print', () => {
 		const whole = record.reading({...half, isTurned: false, outerLimit: '11 % out', struck: undefined});
 		expect(whole).toMatch(/7\.5 % out \/ 11 % out$/);
 		// That the gauge was turned is told before the limits.
-		const before = (one: string): string => one.slice(0, one.indexOf(': 7.5'));
-		expect(before(text).startsWith(before(whole))).toBe(true);
-		expect(before(text)).not.toBe(before(whole));
+		const head = (one: string): string => one.slice(0, one.indexOf(': 7.5'));
+		expect(head(text).startsWith(head(whole))).toBe(true);
+		expect(head(text)).not.toBe(head(whole));
 	});
 
 	it('has a name for an arm without one', () => {
