@@ -69,12 +69,7 @@ describe('The deck', () => {
 	});
 
 	it('is ready with a force that the owner wants otherwise: that is a decision', () => {
-		const wanted = say(at('back-force'), [
-			text('22 mN'),
-			waysOut,
-			choose('override'),
-			choose('the owner wants this force'),
-		]);
+		const wanted = say(at('back-force'), [text('22 mN'), waysOut, choose('override'), choose('owner-wants-force')]);
 		const done = finish(wanted);
 		expect(finishedCheck(done.check, '2026-03-02T12:00:00Z').outcome).toBe('complete');
 	});
