@@ -26,7 +26,7 @@ const ownGraphemes = (declaration) => ({
 const REPLACEMENTS = [
 	{
 		// The WebAssembly of the layout engine as bytes instead of a data URL, whose fetch() would load Node's whole HTTP
-		// client (16 ms, 6 MiB).
+		// client (25 ms, 12 MiB).
 		file: /yoga-layout[\\/]dist[\\/]binaries[\\/]yoga-wasm-base64-esm\.js$/,
 		changes: [
 			{
