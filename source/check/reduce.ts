@@ -1,6 +1,6 @@
 import {afterStop, isPutBack, stageOf, stepById} from '../procedure/index.js';
 import {type AnswerValue, isStepId, stepIdsOf} from '../procedure/step-ids.js';
-import {undoneBy} from '../procedure/undone-by.js';
+import {undoneBy} from '../procedure/steps-put-back.js';
 import type {Action} from './actions.js';
 import {askAgain} from './ask-again.js';
 import {askAnew, isCondition, keepAll} from './ask-anew.js';

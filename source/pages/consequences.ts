@@ -6,7 +6,7 @@ import {hasReadings, openSeries} from '../check/series.js';
 import {mnPerGram} from '../measures/tracking-force.js';
 import {type ClearanceState, clearanceState} from '../procedure/clearance.js';
 import type {Facts} from '../procedure/facts.js';
-import {statedZero} from '../procedure/stated-zero.js';
+import {statedZero} from '../procedure/hold-limits.js';
 import {type Step, type StepOf, takes} from '../procedure/step.js';
 import type {IdOf, StepId} from '../procedure/step-ids.js';
 import {tickStates} from '../procedure/ticks.js';

@@ -10,7 +10,7 @@ import {gaugeReading, probeRounds, roundsAt, topOfScale} from '../procedure/hold
 import {levelReadings} from '../procedure/level.js';
 import {radiusOf} from '../procedure/places.js';
 import {gaugeUnitOf} from '../procedure/readings.js';
-import {type StatedZero, statedZero} from '../procedure/stated-zero.js';
+import {type StatedZero, statedZero} from '../procedure/hold-limits.js';
 import {guardHandling, scaleReadingMn} from '../procedure/weighing.js';
 import type {Document, PlaceName} from './document-schema.js';
 

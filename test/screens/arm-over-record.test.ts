@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import stringWidth from 'string-width';
 import {describe, expect, it} from 'vitest';
 import type {GaugedArm} from '../../source/pages/shown-lines.js';
-import {pivotPlaces} from '../../source/procedure/pivot-places.js';
+import {pivotPlaces} from '../../source/procedure/geometry.js';
 import {armOverRecord} from '../../source/screens/arm-over-record.js';
 import {words} from '../helpers/said.js';
 
