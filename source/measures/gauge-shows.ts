@@ -1,4 +1,4 @@
-import type {GaugeScale, Round} from './hold-band.js';
+import type {GaugeScale, LimitPair} from './hold-band.js';
 import {mean} from './statistics.js';
 
 /**
@@ -9,7 +9,7 @@ export const gaugeShows = (forcePct: number, {factor, zero}: Pick<GaugeScale, 'f
 	forcePct / factor + zero;
 
 /** Half the span between the limits as they are read, in the gauge's unit: without the nudge that is added to a hold band. */
-export const halfSpanRead = (rounds: readonly Round[]): number =>
+export const halfSpanRead = (rounds: readonly LimitPair[]): number =>
 	mean(rounds.map(({innerLimit, outerLimit}) => outerLimit - innerLimit)) / 2;
 
 /** The nearest reading that a gauge's smallest step has, free of the dust that steps leave. */

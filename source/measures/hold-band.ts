@@ -5,7 +5,7 @@ import {mean} from './statistics.js';
  * One round: the readings at the innermost and the outermost place where the arm, nudged there, still holds. With the
  * gauge turned end for end they stand in the gauge's own sign, so the inner one is the larger.
  */
-export type Round = {readonly innerLimit: number; readonly outerLimit: number};
+export type LimitPair = {readonly innerLimit: number; readonly outerLimit: number};
 
 /** How the gauge's readings become percent of the playing force. */
 export type GaugeScale = {
@@ -18,11 +18,11 @@ export type GaugeScale = {
 };
 
 /** Middle of each round's hold band, in percent, as the gauge shows it: the gauge's zero is still in it. */
-export const roundCentresPct = (rounds: readonly Round[], factor: number): number[] =>
+export const roundCentresPct = (rounds: readonly LimitPair[], factor: number): number[] =>
 	rounds.map(({innerLimit, outerLimit}) => (factor * (innerLimit + outerLimit)) / 2);
 
 /** Width of each round's hold band, in percent, as read; whichever way the gauge stands. */
-export const roundWidthsPct = (rounds: readonly Round[], factor: number): number[] =>
+export const roundWidthsPct = (rounds: readonly LimitPair[], factor: number): number[] =>
 	rounds.map(({innerLimit, outerLimit}) => factor * Math.abs(outerLimit - innerLimit));
 
 /**

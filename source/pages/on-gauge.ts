@@ -1,6 +1,6 @@
 import {isAbove} from '../measures/compare.js';
 import {gaugeShows, halfSpanRead, toStep} from '../measures/gauge-shows.js';
-import {type GaugeScale, type Round, reachesTop} from '../measures/hold-band.js';
+import {type GaugeScale, type LimitPair, reachesTop} from '../measures/hold-band.js';
 import type {Facts} from '../procedure/facts.js';
 import {gaugeUnitOf, showsHandForce, signOfPlus} from '../procedure/readings.js';
 import type {Document} from '../results/document-schema.js';
@@ -41,7 +41,7 @@ export type Aim = {
 };
 
 /** @param rounds rounds as they were read at that radius, which say how far the limits lie from the middle */
-export function aimAt(radiusMm: number, forcePct: number, gauge: OnGauge, rounds: readonly Round[] = []): Aim {
+export function aimAt(radiusMm: number, forcePct: number, gauge: OnGauge, rounds: readonly LimitPair[] = []): Aim {
 	const middle = gaugeShows(forcePct, gauge.scale);
 	if (rounds.length === 0) return {radiusMm, middle};
 	const half = halfSpanRead(rounds);

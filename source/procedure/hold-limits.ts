@@ -1,6 +1,6 @@
 import {type ClosingRound, closingRound} from '../measures/closing-round.js';
 import {isAtMost} from '../measures/compare.js';
-import {type Round, reachesTop, roundCentresPct} from '../measures/hold-band.js';
+import {type LimitPair, reachesTop, roundCentresPct} from '../measures/hold-band.js';
 import {mean} from '../measures/statistics.js';
 import {forceScaleFactor, percentScaleFactor} from '../measures/tracking-force.js';
 import {centreReading, settingUpVariance} from '../measures/uncertainty.js';
@@ -76,7 +76,7 @@ export const isOverTop = (facts: Facts, reading: number): boolean => {
 export const isPlaceOffScale = (facts: Facts, place: Place): boolean =>
 	roundsAt(facts, place).some((round) => isRoundOffScale(facts, round));
 
-export const isRoundOffScale = (facts: Facts, {innerLimit, outerLimit}: Round): boolean =>
+export const isRoundOffScale = (facts: Facts, {innerLimit, outerLimit}: LimitPair): boolean =>
 	isOverTop(facts, innerLimit) || isOverTop(facts, outerLimit);
 
 /** Step and nudge of the gauge in its own unit. */

@@ -1,10 +1,10 @@
 import {uncheckedZeroPct, zeroByTurningPct} from '../measures/gauge-zero.js';
-import {type GaugeScale, type Round, reachesTop, roundCentresPct, roundWidthsPct} from '../measures/hold-band.js';
+import {type GaugeScale, type LimitPair, reachesTop, roundCentresPct, roundWidthsPct} from '../measures/hold-band.js';
 import {
 	centreReading,
 	centreScatter,
-	type Reading,
-	type Series,
+	type ReadingGrain,
+	type SeriesKnown,
 	type Turned,
 	unseenReading,
 	widthReading,
@@ -37,7 +37,7 @@ export type SeriesRead = {
 	/** Radii without a reading off scale. */
 	readonly onScale: readonly RadiusRead[];
 	readonly zero: ZeroRead;
-	readonly known: Series;
+	readonly known: SeriesKnown;
 	readonly scale: GaugeScale;
 };
 
@@ -45,7 +45,7 @@ const isTurned = ({gauge}: ProbedRadius['rounds'][number]): boolean => gauge ===
 
 /** Whether any reading at a radius reached the top of the scale. */
 export const reachesScaleTop = (
-	{rounds}: {readonly rounds: readonly Round[]},
+	{rounds}: {readonly rounds: readonly LimitPair[]},
 	{topOfScale}: Pick<Conditions, 'topOfScale'>,
 ): boolean =>
 	rounds.some(({innerLimit, outerLimit}) => reachesTop(innerLimit, topOfScale) || reachesTop(outerLimit, topOfScale));
@@ -61,7 +61,7 @@ const radiusRead = (radius: ProbedRadius, {factor}: Conditions): RadiusRead => (
 });
 
 /** What step and nudge are in percent of the playing force. */
-export const readingOf = ({factor, step, nudge}: Conditions): Reading => ({
+export const readingOf = ({factor, step, nudge}: Conditions): ReadingGrain => ({
 	stepPct: factor * step,
 	nudgePct: factor * nudge,
 });
@@ -75,7 +75,7 @@ function zeroRead({gauge}: Document, {factor, step}: Conditions, onScale: readon
 		: {source: 'stated', pct: factor * zero, standardPct: factor * zeroUncertainty};
 }
 
-function knownOf(onScale: readonly RadiusRead[], conditions: Conditions): Series {
+function knownOf(onScale: readonly RadiusRead[], conditions: Conditions): SeriesKnown {
 	const centres = centreScatter(onScale.flatMap(({usedPct, turnedPct}) => [usedPct, turnedPct]));
 	const widths = widthScatter(onScale.map(({widthsPct}) => widthsPct));
 	const reading = readingOf(conditions);

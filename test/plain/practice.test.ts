@@ -1,5 +1,6 @@
 import {describe, expect, it} from 'vitest';
-import {converse, type Lines} from '../../source/plain/converse.js';
+import type {Lines} from '../../source/plain/ask.js';
+import {converse} from '../../source/plain/converse.js';
 import type {Workbench} from '../../source/workbench.js';
 import {at, questionsIn} from '../helpers/conversation.js';
 import {linesOf} from '../helpers/lines.js';

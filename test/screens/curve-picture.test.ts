@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import stringWidth from 'string-width';
 import {describe, expect, it} from 'vitest';
 import {wantedReadingPct} from '../../source/measures/skating.js';
-import {plainText} from '../../source/plain/converse.js';
+import {plainText} from '../../source/plain/ask.js';
 import {rowsOf} from '../../source/screens/body.js';
 import {curvePicture} from '../../source/screens/curve-picture.js';
 import {anyCurve, at, type Curve, nineInch, pctOfRow, placesOf, plotOf, underhung} from '../helpers/curves.js';

@@ -1,7 +1,7 @@
 import {afterEach, beforeEach, expect, it, vi} from 'vitest';
 import {PracticeWorkbench} from '../../source/desk/practice-workbench.js';
 import {usualSettings} from '../../source/procedure/settings.js';
-import {App} from '../../source/screens/app.js';
+import {App} from '../../source/screens/show-app.js';
 import {readyPracticeFolder} from '../../source/store/practice-folder.js';
 import {type InkOptions, renderInk, turns} from '../helpers/ink.js';
 import {freshFolder} from '../helpers/program-environment.js';
