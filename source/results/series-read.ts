@@ -1,5 +1,12 @@
-import {uncheckedZeroPct, zeroByTurningPct} from '../measures/gauge-zero.js';
-import {type GaugeScale, type LimitPair, reachesTop, roundCentresPct, roundWidthsPct} from '../measures/hold-band.js';
+import {
+	type GaugeScale,
+	type LimitPair,
+	reachesTop,
+	roundCentresPct,
+	roundWidthsPct,
+	uncheckedZeroPct,
+	zeroByTurningPct,
+} from '../measures/hold-band.js';
 import {
 	centreReading,
 	centreScatter,
@@ -29,17 +36,6 @@ export type ZeroRead = {readonly pct: number} & (
 	| {readonly source: 'stated'; readonly standardPct: number}
 	| {readonly source: 'unchecked'; readonly standardPct: number}
 );
-
-/** One series as it was read: what every figure of it starts from. */
-export type SeriesRead = {
-	readonly document: Document;
-	readonly conditions: Conditions;
-	/** Radii without a reading off scale. */
-	readonly onScale: readonly RadiusRead[];
-	readonly zero: ZeroRead;
-	readonly known: SeriesKnown;
-	readonly scale: GaugeScale;
-};
 
 const isTurned = ({gauge}: ProbedRadius['rounds'][number]): boolean => gauge === 'turned';
 
@@ -89,22 +85,20 @@ function knownOf(onScale: readonly RadiusRead[], conditions: Conditions): Series
 	};
 }
 
+/** One series as it was read: what every figure of it starts from. */
+export type SeriesRead = ReturnType<typeof seriesRead>;
+
 /** Reads a document: rounds to percent, zero, scatter; rounds of an off-scale radius enter nothing. */
-export function seriesRead(document: Document): SeriesRead {
+export function seriesRead(document: Document) {
 	const conditions = conditionsOf(document);
+	// Radii without a reading off scale.
 	const onScale = document.probe
 		.filter((radius) => !reachesScaleTop(radius, conditions))
 		.map((radius) => radiusRead(radius, conditions));
 	const zero = zeroRead(document, conditions, onScale);
 	const {factor, nudge} = conditions;
-	return {
-		document,
-		conditions,
-		onScale,
-		zero,
-		known: knownOf(onScale, conditions),
-		scale: {factor, zero: zero.pct / factor, nudge},
-	};
+	const scale: GaugeScale = {factor, zero: zero.pct / factor, nudge};
+	return {document, conditions, onScale, zero, known: knownOf(onScale, conditions), scale};
 }
 
 export const roundsRead = ({usedPct, turnedPct}: RadiusRead): Turned => ({
