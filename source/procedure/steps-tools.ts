@@ -18,7 +18,7 @@ const oneStep = (facts: Facts): string | undefined => {
 };
 
 const asked = [
-	step('tools-name', {suggest: () => 'bench set'}),
+	step('tools-name', {suggest: () => 'bench-set'}),
 	step('gauge-unit', {touches: ['gauge-step', 'gauge-top', 'gauge-nudge', 'rounds']}),
 	step('gauge-step', {
 		input: {unit: gaugeUnitOf, between: onGauge(0.01, 5)},
