@@ -15,7 +15,7 @@ import {nextCheckOf} from '../results/next-check.js';
 import {words} from '../words/index.js';
 import {nextCheckText} from '../words/results-text.js';
 import {tickText, titleOf} from '../words/step-text.js';
-import {biasLater} from './bias/cure-first.js';
+import {biasLater} from './bias/advice.js';
 import {biasLines} from './bias/lines.js';
 import {skatingLines} from './bias/skating-lines.js';
 import {lastAdvice} from './bias/so-far.js';
