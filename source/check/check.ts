@@ -2,8 +2,8 @@ import * as z from 'zod/mini';
 import {isStepId, type StepId} from '../procedure/step-ids.js';
 import {practiceNotes} from './practice-notes.js';
 
-const instant = z.iso.datetime({offset: true, error: 'a point in time like 2026-05-04T10:00:00+02:00'});
-const finite = z.number({error: 'a finite number'});
+const instant = z.iso.datetime({offset: true, error: 'instant'});
+const finite = z.number({error: 'finite-number'});
 /** What an answer may be, in checks and profiles alike. */
 export const answerValue = z.union([z.string(), finite, z.boolean(), z.null(), z.readonly(z.array(z.string()))]);
 

@@ -2,7 +2,7 @@ import type {Facts, Profile} from '../procedure/facts.js';
 import {isPlaceOffScale} from '../procedure/hold-limits.js';
 import type {Place} from '../procedure/places.js';
 import type {Problem} from '../procedure/problem.js';
-import {readAnswer, unitOf} from '../procedure/read-answer.js';
+import {nameOf, readAnswer, unitOf} from '../procedure/read-answer.js';
 import type {Sides, StageId, Step} from '../procedure/step.js';
 import type {OptionNames, StepId} from '../procedure/step-ids.js';
 import {withUnit} from '../procedure/typed-text.js';
@@ -123,6 +123,6 @@ export function earlierText(dialogue: Dialogue, {step, slot, progress, mendable}
 	const earlier = answer?.typed;
 	// Under another unit of the gauge the earlier text may no longer be an answer.
 	if (earlier !== undefined && readAnswer(step, earlier, progress.facts).kind !== 'refused') return earlier;
-	const suggested = step.suggest?.(progress.facts) ?? '';
+	const suggested = nameOf(dialogue.names, step.id, step.suggest?.(progress.facts) ?? '');
 	return step.input.kind === 'number' ? withUnit(suggested, unitOf(step.input, progress.facts)) : suggested;
 }

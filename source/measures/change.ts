@@ -9,7 +9,7 @@ export type CheckedForce = {
 	readonly uncertaintyMn: number;
 };
 
-export type ChangeVerdict = 'changed' | 'perhaps' | 'not changed';
+export type ChangeVerdict = 'changed' | 'perhaps' | 'unchanged';
 
 export type Change = {
 	/** Now less then: above zero is a move toward the rim, or a wider band. */
@@ -33,10 +33,10 @@ export const changeBetween = (then: CheckedForce, now: CheckedForce, playingMn: 
 	const uncertaintyMn = rootSumSquares(then.uncertaintyMn, now.uncertaintyMn);
 	const en = differenceMn === 0 ? 0 : Math.abs(differenceMn) / uncertaintyMn;
 	const matters = isAbove(Math.abs(differenceMn), (limits.changedPct.value / 100) * playingMn);
-	return {differenceMn, uncertaintyMn, en, verdict: matters ? verdictOf(en) : 'not changed'};
+	return {differenceMn, uncertaintyMn, en, verdict: matters ? verdictOf(en) : 'unchanged'};
 };
 
 const verdictOf = (en: number): ChangeVerdict => {
 	if (isAbove(en, limits.surelyChangedEn.value)) return 'changed';
-	return isAbove(en, 1) ? 'perhaps' : 'not changed';
+	return isAbove(en, 1) ? 'perhaps' : 'unchanged';
 };

@@ -20,7 +20,7 @@ const asked = [
 	step('tools-name', {
 		stage: 'tools',
 		input: {kind: 'text'},
-		suggest: () => 'bench set',
+		suggest: () => 'bench-set',
 	}),
 	step('gauge-unit', {
 		stage: 'tools',

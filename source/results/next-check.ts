@@ -16,7 +16,7 @@ import {changeSince} from './years/comparison.js';
 export type NextCheckValues = {
 	'to-put-right': Nothing;
 	/** Undecided is what more rounds or a finer step would probably decide; `change` since the last check, where it was. */
-	soon: {readonly isUndecided: boolean; readonly change: Exclude<ChangeVerdict, 'not changed'> | undefined};
+	soon: {readonly isUndecided: boolean; readonly change: Exclude<ChangeVerdict, 'unchanged'> | undefined};
 	/** A stiff wire or a free loop creeps. */
 	'wire-creeps': Nothing;
 	usual: Nothing;
@@ -42,7 +42,7 @@ function reasonOf(check: Check, history: readonly PastCheck[]): NextCheck['becau
 	if (figures?.verdict === 'beyond' || figures?.verdict === 'off-scale') return {id: 'to-put-right', values: {}};
 	const isUndecided = figures !== undefined && canBeDecided(figures);
 	const word = changeSince(rowOf(check), history);
-	const change = word === 'not changed' ? undefined : word;
+	const change = word === 'unchanged' ? undefined : word;
 	if (isUndecided || change) return {id: 'soon', values: {isUndecided, change}};
 	const facts = factsOfSeries(check, openSeries(check));
 	if (facts.is('arm-wire-path', 'free-loop') || facts.is('arm-wire-stiffness', 'stiff'))

@@ -12,7 +12,7 @@ describe('a change between two checks', () => {
 		expect(Math.abs(change.en - en)).toBeLessThanOrEqual(0.00005);
 		expect(change.differenceMn).toBeCloseTo(0.3, 12);
 		// Satisfactory at 1 and below; 0.3 of 10 mN is well above half a percent.
-		expect(change.verdict).toBe(en > 1 ? 'perhaps' : 'not changed');
+		expect(change.verdict).toBe(en > 1 ? 'perhaps' : 'unchanged');
 	});
 
 	it('is now less then: above zero when it went toward the rim', () => {
@@ -28,23 +28,23 @@ describe('a change between two checks', () => {
 	// By hand: uncertainties 0.03 and 0.04 make 0.05 together, so E_n is 1 at 0.05 and 1.31 at 0.0655; half a percent is
 	// 0.04 of 8 mN, 0.05 of 10, 0.065 of 13, 0.07 of 14, 0.1 of 20.
 	it.each([
-		['not changed', 'E_n is 1 to the last digit', 0.05, 8],
-		['not changed', 'the difference is within its uncertainty', -0.049, 8],
+		['unchanged', 'E_n is 1 to the last digit', 0.05, 8],
+		['unchanged', 'the difference is within its uncertainty', -0.049, 8],
 		['perhaps', 'E_n is above 1', 0.051, 8],
 		['perhaps', 'E_n is above 1 the other way', -0.051, 8],
 		['perhaps', 'E_n is 1.31 to the last digit', 0.0655, 8],
 		['changed', 'E_n is above 1.31', 0.066, 8],
 		['changed', 'E_n is above 1.31 the other way', -0.066, 8],
 		['perhaps', 'it is just above half a percent', 0.0651, 13],
-		['not changed', 'it is sure but half a percent to the last digit', 0.07, 14],
+		['unchanged', 'it is sure but half a percent to the last digit', 0.07, 14],
 		['changed', 'it is sure and just above half a percent', 0.0701, 14],
-		['not changed', 'it is sure but small', -0.09, 20],
+		['unchanged', 'it is sure but small', -0.09, 20],
 	] as const)('is %s when %s', (verdict, _when, differenceMn, playingMn) => {
 		expect(changeBetween(force(0.1, 0.03), force(0.1 + differenceMn, 0.04), playingMn).verdict).toBe(verdict);
 	});
 
 	it('is none between equal figures, and sure without any uncertainty', () => {
-		expect(changeBetween(force(1, 0), force(1, 0), 21)).toMatchObject({en: 0, verdict: 'not changed'});
+		expect(changeBetween(force(1, 0), force(1, 0), 21)).toMatchObject({en: 0, verdict: 'unchanged'});
 		expect(changeBetween(force(1, 0), force(2, 0), 21)).toMatchObject({
 			en: Number.POSITIVE_INFINITY,
 			verdict: 'changed',

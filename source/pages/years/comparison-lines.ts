@@ -8,7 +8,7 @@ import {eventLabel, placeLabel} from '../../words/step-text.js';
 import {line, type Shown, type Tone} from '../shown-lines.js';
 import {slopesOf} from './trend-lines.js';
 
-const tones = {changed: 'warn', perhaps: 'warn', 'not changed': 'plain'} as const satisfies Record<string, Tone>;
+const tones = {changed: 'warn', perhaps: 'warn', unchanged: 'plain'} as const satisfies Record<string, Tone>;
 
 /** How a figure moved, in percent of the present playing force. */
 const movedOf = ({figure, place, radiusMm, playingMn, change}: ComparedFigure) => ({
@@ -21,8 +21,8 @@ const movedOf = ({figure, place, radiusMm, playingMn, change}: ComparedFigure) =
 
 /** One comparison in sentences: first what changed, then what did not, all in one line. */
 function linesOfComparison({then: {date}, figures, notes, obstacles}: Comparison): Shown[] {
-	const changed = figures.filter(({change}) => change.verdict !== 'not changed');
-	const same = figures.filter(({change}) => change.verdict === 'not changed').map(movedOf);
+	const changed = figures.filter(({change}) => change.verdict !== 'unchanged');
+	const same = figures.filter(({change}) => change.verdict === 'unchanged').map(movedOf);
 	return [
 		...changed.map((one) => {
 			const {verdict} = one.change;
@@ -66,7 +66,7 @@ export function comparisonLines(
 	return [
 		verdict ? line(summary[verdict], tones[verdict]) : line(notWithLast(last.then), 'warn'),
 		...linesOfComparison(last),
-		...(wireMoves && verdict && verdict !== 'not changed' ? [line(wireFirst)] : []),
+		...(wireMoves && verdict && verdict !== 'unchanged' ? [line(wireFirst)] : []),
 		...temperatureLines(now, last.then, earlier),
 		...doneLine(now),
 		...(first ? [line(againstFirst, 'strong'), ...linesOfComparison(first)] : []),

@@ -138,7 +138,7 @@ export function comparisonOf(now: PastCheck, then: PastCheck): Comparison {
 
 const levelNotRead: Said<NoteValues> = {id: 'level-not-read', values: {}};
 
-const ranks = {changed: 2, perhaps: 1, 'not changed': 0} as const;
+const ranks = {changed: 2, perhaps: 1, unchanged: 0} as const;
 
 /** The word of a comparison as a whole: the gravest of its figures; undefined when nothing could be compared. */
 export const gravestOf = ({figures}: Comparison): Change['verdict'] | undefined =>

@@ -4,6 +4,7 @@ const yesNo = {no: 'no', yes: 'yes'};
 
 /** What the options of each choice are called. */
 export const options: OptionNames = {
+	'tools-name': {'bench-set': 'bench set'},
 	'done-since': {
 		nothing: 'nothing that I know of',
 		levelled: 'the deck was levelled',

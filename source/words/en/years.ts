@@ -22,7 +22,7 @@ type Since = {readonly date: string};
 const verdicts: Readonly<Record<ChangeVerdict, string>> = {
 	changed: 'changed',
 	perhaps: 'perhaps; probe once more',
-	'not changed': 'not changed',
+	unchanged: 'not changed',
 };
 
 /** Which way a figure went: a pull toward rim or spindle, a band wider or narrower. */
@@ -62,7 +62,7 @@ const comparison = {
 	summary: {
 		changed: 'CHANGED since the last check.',
 		perhaps: 'PERHAPS CHANGED since the last check: probe once more.',
-		'not changed': 'Not changed since the last check.',
+		unchanged: 'Not changed since the last check.',
 	} satisfies Record<ChangeVerdict, string>,
 	notWithLast: ({date}: Since) => `Not comparable with the last check, of ${dayText(date)}.`,
 	moved: ({date, verdict, ...moved}: Since & Moved & {readonly verdict: ChangeVerdict}) =>

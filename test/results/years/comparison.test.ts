@@ -104,7 +104,7 @@ describe('A check against an earlier one', () => {
 		const sure = {u: 0.001};
 		const against = (pull: number) =>
 			changeSince(pastCheck('2026-11-25', {pull, ...sure}), [pastCheck('2026-05-04', sure)]);
-		expect([1.5, 0.5].map(against)).toEqual(['not changed', 'not changed']);
+		expect([1.5, 0.5].map(against)).toEqual(['unchanged', 'unchanged']);
 		expect([1.51, 0.49].map(against)).toEqual(['changed', 'changed']);
 	});
 
@@ -113,7 +113,7 @@ describe('A check against an earlier one', () => {
 		const against = (pull: number) =>
 			changeSince(pastCheck('2026-11-25', {pull, u: 0.8}), [pastCheck('2026-05-04', {u: 0.6})]);
 		expect([2, 2.01, 2.31, 2.32, -0.32].map(against)).toEqual([
-			'not changed',
+			'unchanged',
 			'perhaps',
 			'perhaps',
 			'changed',
@@ -151,7 +151,7 @@ describe('A check against an earlier one', () => {
 			const figures = {pull: 2.2, tilt, tiltU};
 			return pastCheck('2026-11-25', figures, figures);
 		};
-		expect(changeSince(tilted(1.2), [then])).toBe('not changed');
+		expect(changeSince(tilted(1.2), [then])).toBe('unchanged');
 		expect(changeSince(tilted(0), [then])).toBe('changed');
 		// The uncertainty of the tilt counts: √(0.3² + 0.3² + 0.7²) = 0.82 % for a difference of 1.2 %, 1.5 times.
 		expect(comparisonOf(tilted(0, 0.7), then).figures[0]?.change.uncertaintyMn).toBeCloseTo(
@@ -172,7 +172,7 @@ describe('A check against an earlier one', () => {
 
 	it('compares forces: the same torque under another tracking force is no change', () => {
 		const lighter = measuredWith(pastCheck('2026-11-25', {pull: 2, band: 4}, {pull: 2, band: 4}), {playingMn: 10});
-		expect(changeSince(lighter, [then])).toBe('not changed');
+		expect(changeSince(lighter, [then])).toBe('unchanged');
 		const note = words.results.notes['other-force']({thenMn: 20, nowMn: 10});
 		for (const printed of ['2.039 g', '1.02 g']) expect(note).toContain(printed);
 		expect(text(lighter, [then])).toContain(note);
@@ -232,7 +232,7 @@ describe('A check against an earlier one', () => {
 		expect(comparisonsOf(now, [then])).toHaveLength(1);
 		expect(comparisonsOf(now, [])).toEqual([]);
 		const [withLast = '', withFirst = ''] = text(now, [then, first]).split(comparison.againstFirst);
-		expect(withLast).toContain(comparison.summary['not changed']);
+		expect(withLast).toContain(comparison.summary['unchanged']);
 		expect(withFirst).toContain(moved({movedPct: -1, date: '2024-05-04'}));
 	});
 
