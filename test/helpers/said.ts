@@ -40,6 +40,10 @@ const stateMark = 'what the arm does';
 const states = [motion.rests({ms: 7000}), motion.rests({ms: null}), motion.holds({ms: 7000}), motion.holds({ms: null})]
 	.concat(motion.wentBack({ms: 7000}), motion.wentBack({ms: null}), motion.letsGo)
 	.concat((['in', 'out'] as const).flatMap((way) => [motion.pushed({way}), motion.swings({way})]));
+/** The arm let go and went back by itself, as its state is told. */
+export const isGoneBack = (state: string): boolean =>
+	[motion.wentBack({ms: 7000}), motion.wentBack({ms: null})].some((one) => withAnyNumbers(one).test(state));
+
 /** What an invented gauge shows, as it is told: the number is the first group. */
 export const gaugeSays = new RegExp(
 	withAnyNumbers(bench.gauge({readingPct: gaugeMark, stepPct: 1, isTurned: false, state: stateMark}))

@@ -160,12 +160,16 @@ describe('The sentence under it', () => {
 		[-0.01, 0.5, '0.0 %'],
 	])('says the reading %d with step %d as %s, with its state', (readingPct, stepPct, said) => {
 		const arm = armWith({readingPct, stepPct});
-		expect(armOverRecord(arm, 66, true).at(-1)).toBe(`the gauge shows ${said} · still for 3 s`);
-		expect(armOverRecord(arm, 66, false).at(-1)).toBe(`the gauge shows ${said} - still for 3 s`);
+		const shows = words.faces.gaugedArm.shows({readingPct: 7, stepPct: 1}).replace('+7 %', said);
+		expect(armOverRecord(arm, 66, true).at(-1)).toBe(`${shows} · still for 3 s`);
+		expect(armOverRecord(arm, 66, false).at(-1)).toBe(`${shows} - still for 3 s`);
 	});
 
 	it('gives the state a line of its own in a narrow window, where it would be cut, before all that may fall to the next page', () => {
 		const arm = armWith({readingPct: 4.5, stepPct: 0.5, state: 'it let go and went back; still for 4 s'});
-		expect(armOverRecord(arm, 40, true).slice(0, 2)).toEqual(['the gauge shows +4.5 %', arm.state]);
+		expect(armOverRecord(arm, 40, true).slice(0, 2)).toEqual([
+			words.faces.gaugedArm.shows({readingPct: 4.5, stepPct: 0.5}),
+			arm.state,
+		]);
 	});
 });
