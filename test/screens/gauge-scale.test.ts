@@ -59,8 +59,10 @@ describe('The scale of the gauge', () => {
 		);
 		const {spindle, rim} = words.pictures;
 		const {turned} = words.pictures.gauge;
-		const [directions, , numbers] = gaugeScale(gaugeWith({isTurned: true}), 40, true);
-		expect(directions).toMatch(new RegExp(`^◄ ${spindle} ${turned.replace(/[()]/g, '\\$&')} +${rim} ►$`));
+		// 40, or as wide as the words need: half of the scale holds one of them and half of another.
+		const width = Math.max(40, 2 * (stringWidth(`◄ ${spindle}`) + Math.ceil(stringWidth(turned) / 2)) + 6);
+		const [directions, , numbers] = gaugeScale(gaugeWith({isTurned: true}), width, true);
+		expect(directions).toMatch(new RegExp(`^◄ ${spindle} +${turned.replace(/[()]/g, '\\$&')} +${rim} ►$`));
 		expect(numbers).toMatch(/^\+20 .* 0 .* -20 %$/);
 		const [plainDirections, , plainNumbers] = gaugeScale(usual, 40, true);
 		expect(plainDirections).toMatch(new RegExp(`^◄ ${spindle} +${rim} ►$`));
