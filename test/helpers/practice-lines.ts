@@ -1,4 +1,4 @@
-import type {Lines} from '../../source/plain/converse.js';
+import type {Lines} from '../../source/plain/ask.js';
 
 /** A reading as a gauge shows it, typed. */
 const typedReading = (pct: number): string => (pct < 0 ? String(pct) : `+${pct}`);

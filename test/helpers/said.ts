@@ -1,4 +1,6 @@
-export {words} from '../../source/words/index.js';
+import {words} from '../../source/words/index.js';
+
+export {words};
 
 /** A sentence as a face may break it over lines and between the edges of a frame. */
 export const broken = (sentence: string): RegExp =>
@@ -32,3 +34,23 @@ export const withAnyNumbers = (sentence: string): RegExp =>
 
 /** How a sentence begins, up to its first number: for a test that it is not said, whatever its figures. */
 export const beginning = (sentence: string): string => /^\D+/.exec(sentence)?.[0] ?? sentence;
+
+/** A whole line that is this sentence, whatever its figures. */
+export const wholly = (sentence: string): RegExp => new RegExp(`^${withAnyNumbers(sentence).source}$`);
+
+const {bench, motion} = words.practice;
+const gaugeMark = 77;
+const stateMark = 'what the arm does';
+const states = [motion.rests({ms: 7000}), motion.rests({ms: null}), motion.holds({ms: 7000}), motion.holds({ms: null})]
+	.concat(motion.wentBack({ms: 7000}), motion.wentBack({ms: null}), motion.letsGo)
+	.concat((['in', 'out'] as const).flatMap((way) => [motion.pushed({way}), motion.swings({way})]));
+/** The arm let go and went back by itself, as its state is told. */
+export const isGoneBack = (state: string): boolean =>
+	[motion.wentBack({ms: 7000}), motion.wentBack({ms: null})].some((one) => withAnyNumbers(one).test(state));
+
+/** What an invented gauge shows, as it is told: the number is the first group. */
+export const gaugeSays = new RegExp(
+	withAnyNumbers(bench.gauge({readingPct: gaugeMark, stepPct: 1, isTurned: false, state: stateMark}))
+		.source.replace('\\+\\d+(?:\\.\\d+)?', '([+-]?\\d+(?:\\.\\d+)?)')
+		.replace(stateMark, `(?:${states.map((one) => withAnyNumbers(one).source).join('|')})`),
+);
