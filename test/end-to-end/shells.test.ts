@@ -2,6 +2,7 @@ import {spawnSync} from 'node:child_process';
 import {symlinkSync, writeFileSync} from 'node:fs';
 import path from 'node:path';
 import {beforeAll, describe, expect, onTestFinished, test} from 'vitest';
+import {commandLine} from '../../source/words/command-line.js';
 import {armProfile, filed, folderWith} from '../helpers/filed-checks.js';
 import {run} from '../helpers/plain-run.js';
 import {cleanEnvironment, freshFolder} from '../helpers/program-environment.js';
@@ -87,7 +88,7 @@ describe.skipIf(shells[2]?.missing)('fish', () => {
 			.slice(0, -1);
 
 	test('is given commands, options and arms with what they are', () => {
-		expect(completed('armdrift due --wi')).toEqual(['--within\tonly those that are due within so many days']);
+		expect(completed('armdrift due --wi')).toEqual([`--within\t${commandLine.due.within}`]);
 		expect(completed('armdrift list --arm nor')).toEqual(['north deck']);
 		expect(completed('armdrift list --arm=nor')).toEqual(['--arm=north deck']);
 		expect(completed('armdrift compute --id 2')).toHaveLength(3);

@@ -232,7 +232,7 @@ describe('A check against an earlier one', () => {
 		expect(comparisonsOf(now, [then])).toHaveLength(1);
 		expect(comparisonsOf(now, [])).toEqual([]);
 		const [withLast = '', withFirst = ''] = text(now, [then, first]).split(comparison.againstFirst);
-		expect(withLast).toContain(comparison.summary['unchanged']);
+		expect(withLast).toContain(comparison.summary.unchanged);
 		expect(withFirst).toContain(moved({movedPct: -1, date: '2024-05-04'}));
 	});
 
