@@ -47,7 +47,7 @@ test('A profile is renamed and corrected and a check marked void on full screens
 	}
 	await walk(program, [
 		turn('3', option(3, words.beside.home.past)),
-		turn('1', past.span({first: 1, last: 7, total: 7, hasKeys: false})),
+		turn('1', past.span({first: 1, last: 7, total: 7, hasKeys: true})),
 		turn('2', option(2, past.check.markVoid)),
 		turn('2', past.reason.title, option(2, disturbed)),
 	]);

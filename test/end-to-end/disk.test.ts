@@ -25,13 +25,11 @@ import {
 import {playPlain, run} from '../helpers/plain-run.js';
 import {freshFolder} from '../helpers/program-environment.js';
 import {PROGRAM, type ProgramOptions, type RunningProgram, startProgram} from '../helpers/pty.js';
-import {anything, around, broken, flat, words} from '../helpers/said.js';
+import {anything, around, bare, broken, flat, words} from '../helpers/said.js';
 import {asks, option, turn, typed, waitForTurn, walk} from '../helpers/walk.js';
 
 const {answer: unsaved} = words.faces.unsaved;
 const draft = {id: 'draft', values: {}} as const;
-/** Text as it is found wherever a line breaks, within a word too. */
-const bare = (text: string): string => text.replaceAll(/\s/g, '');
 
 const begin = (options: ProgramOptions): RunningProgram => {
 	const program = startProgram(options);
@@ -76,7 +74,7 @@ test('A damaged file of the check is set aside, both names are said, and the old
 	await waitForTurn(program, typed('mat-thickness', ''));
 });
 
-const one = words.beside.past.span({first: 1, last: 1, total: 1, hasKeys: false});
+const one = words.beside.past.span({first: 1, last: 1, total: 1, hasKeys: true});
 
 test('With both files of the check damaged, past checks and profiles are still there', async () => {
 	const dataDir = usedFolder();

@@ -24,7 +24,9 @@ const control = new RegExp(
 	`> .*${literal(hints.accept)}|❯ 1 .*${literal(hints.choose)}|${literal(`${yesNo({})} ${hints.yes}`)}`,
 );
 /** What is said between the radii, up to its figures. */
-const [differ = ''] = words.pages.verdict.between({en: 7, differs: true} as BetweenRadii).split('7');
+const [differ = ''] = words.pages.verdict
+	.between({en: 7, differs: true, torqueSlopeMicroNmPerDeg: 0, neutralRadiusMm: null} as BetweenRadii)
+	.split('7');
 
 const small = {cols: 40, rows: 20} as const;
 

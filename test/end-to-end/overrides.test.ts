@@ -36,7 +36,7 @@ async function pastCheck(dataDir: string): Promise<string> {
 	const program = begin(dataDir);
 	await walk(program, [
 		turn('3', option(3, words.beside.home.past)),
-		turn('1', past.span({first: 1, last: 1, total: 1, hasKeys: false})),
+		turn('1', past.span({first: 1, last: 1, total: 1, hasKeys: true})),
 	]);
 	await program.waitFor((screen) => screen.split('\n').includes(past.check.title));
 	return allPages(program);

@@ -5,15 +5,13 @@ import {filed, fullCheck, leftOpen, makeSafe, start} from '../helpers/check-turn
 import {playPlain, run} from '../helpers/plain-run.js';
 import {freshFolder} from '../helpers/program-environment.js';
 import {PROGRAM, startProgram} from '../helpers/pty.js';
-import {anything, says, titleOf, withAnything, words} from '../helpers/said.js';
+import {anything, bare, says, titleOf, withAnything, words} from '../helpers/said.js';
 import {bareCheck, filedCheck, filedIds} from '../helpers/saved-checks.js';
 import {turn, walk} from '../helpers/walk.js';
 
 const lines = (text: string): string[] => text.trimEnd().split('\n');
 const {version} = JSON.parse(readFileSync(fileURLToPath(new URL('../../package.json', import.meta.url)), 'utf8'));
 const saved = withAnything(words.commands.parting.saved({arm: anything, step: anything}));
-/** Text as it is found wherever a line breaks, within a word too. */
-const bare = (text: string): string => text.replaceAll(/\s/g, '');
 const newestCheck = (dataDir: string) => filedCheck(dataDir, filedIds(dataDir).at(-1) ?? '');
 
 test('Without a terminal it refuses in one sentence that names the ways without one', () => {

@@ -37,7 +37,7 @@ test('A second copy says which process writes and since when, starts nothing, an
 	expect(refused).toMatch(withAnything(anotherCopy(first.pid).trim(), '.*\\d\\d:\\d\\d.*'));
 	await walk(second, [
 		turn('4', option(4, words.beside.home.past)),
-		turn('1', past.span({first: 1, last: 1, total: 1, hasKeys: false})),
+		turn('1', past.span({first: 1, last: 1, total: 1, hasKeys: true})),
 	]);
 	await second.waitFor((screen) => screen.split('\n').includes(past.check.title));
 	await second.waitFor('5.5 % out ± 0.4 %');

@@ -27,6 +27,9 @@ export function numbersIn(text: string, sentence: string, ...marks: readonly num
 /** Text on one line, as it was before a face broke it. */
 export const flat = (text: string): string => text.replaceAll(/[\s│|]+/g, ' ').trim();
 
+/** Text without any space, as it is found wherever a line breaks, within a word too. */
+export const bare = (text: string): string => text.replaceAll(/\s/g, '');
+
 /** A sentence with any numbers in it, where a test looks for the sentence and not for its figures. */
 export const withAnyNumbers = (sentence: string): RegExp =>
 	new RegExp(
