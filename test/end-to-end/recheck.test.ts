@@ -32,12 +32,28 @@ test('After five checks over two years, a re-check says what changed at one radi
 	await program.waitFor(asks(played.readVerdict));
 	const verdict = await allPages(program);
 	expect(verdict).toContain(comparison.summary.changed);
-	const date = filedCheck(dataDir, filedIds(dataDir).at(-1) ?? '').check.startedAt.slice(0, 10);
-	const moved = {figure: 'pull', place: words.places.inner, radiusMm: 68, movedPct: 1.5, uncertaintyPct: 9} as const;
-	expect(numbersIn(verdict, comparison.moved({date, verdict: 'changed', ...moved}), 9)).toHaveLength(1);
-	const kept = {figure: 'pull', place: words.places.outer, radiusMm: 136, movedPct: 0, uncertaintyPct: 9} as const;
-	const [unchanged = ''] = comparison.unchanged({date, figures: [kept]}).split('0.0 ± 9.0');
-	expect(verdict).toContain(unchanged);
+	// Against the first check nothing but the pull inside is another: all else was read just as it was then.
+	const date = filedCheck(dataDir, filedIds(dataDir)[0] ?? '').check.startedAt.slice(0, 10);
+	const inner = {place: words.places.inner, radiusMm: 68};
+	const outer = {place: words.places.outer, radiusMm: 136};
+	const moved = comparison.moved({
+		date,
+		verdict: 'changed',
+		figure: 'pull',
+		...inner,
+		movedPct: 1.5,
+		uncertaintyPct: 97,
+	});
+	expect(numbersIn(verdict, moved, 97)).toHaveLength(1);
+	const unchanged = comparison.unchanged({
+		date,
+		figures: [
+			{figure: 'band', ...inner, movedPct: 0, uncertaintyPct: 97},
+			{figure: 'pull', ...outer, movedPct: 0, uncertaintyPct: 98},
+			{figure: 'band', ...outer, movedPct: 0, uncertaintyPct: 99},
+		],
+	});
+	expect(numbersIn(verdict, unchanged, 97, 98, 99)).toHaveLength(3);
 	expect(verdict).toContain(comparison.againstFirst);
 	expect(verdict).toContain(words.pages.verdict.overYears);
 	expect(verdict).toContain(

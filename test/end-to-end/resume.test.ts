@@ -50,7 +50,8 @@ test('After half an hour one screen asks whether all is still so, and y goes on 
 	await program.waitFor(unfinished);
 	await walk(program, [resume]);
 	const asked = flat(await waitForTurn(program, conditions('y')));
-	for (const item of ['guard on', 'bias off', 'wires free', 'height unchanged']) expect(asked).toContain(item);
+	for (const item of ['guard', 'bias-off', 'wires', 'height'] as const) expect(asked).toContain(words.inDoubt[item]);
+	expect(asked).toContain(answerOf('weighed', words.options.weighed.with));
 	expect(asked).toContain(answerOf('clearance', '5.6 mm'));
 	expect(asked).not.toMatch(new RegExp(`${words.inDoubt.level}|${words.inDoubt.force}:`, 'i'));
 	program.type('y');
