@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import {checkSchema} from '../check/check.js';
+import type {Settings} from '../procedure/settings.js';
 import {profilesSchema} from '../results/profiles.js';
 import {recordSchema} from '../results/record.js';
 import type {Codec} from '../store/context.js';
@@ -24,7 +25,7 @@ const settingsSchema = z.looseObject({
 	settleSeconds: aboveZero,
 	setAnew: z.boolean(),
 	bell: z.boolean(),
-});
+} satisfies Record<keyof Settings, z.core.$ZodType>);
 
 export const remarkSchema = z.looseObject({
 	/** When the deck was ready to play again. */

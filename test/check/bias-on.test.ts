@@ -8,8 +8,9 @@ import {type View, viewOf} from '../../source/pages/view.js';
 import {compute} from '../../source/results/compute.js';
 import {documentOfCheck} from '../../source/results/document-of-check.js';
 import {askOf} from '../../source/words/step-text.js';
+import {words} from '../helpers/said.js';
 import {biasAnswers, northDeckWith} from '../helpers/sample-check.js';
-import {back, choose, clockOf, follow, freshDialogue, goTo, no, say, text, yes} from '../helpers/script.js';
+import {back, choose, clockOf, follow, freshDialogue, goTo, no, refusalOf, say, text, yes} from '../helpers/script.js';
 import {stored} from '../helpers/wandering.js';
 import {example} from '../results/example.js';
 
@@ -50,7 +51,7 @@ describe('The bias set against skating', () => {
 
 	it('takes a drag from 0.15 to 0.60 only', () => {
 		const atDrag = follow(freshDialogue(), script, {until: 'bias-drag'});
-		for (const typed of ['0.14', '0.61', '30']) expect(() => say(atDrag, [text(typed)])).toThrow(/believable/);
+		for (const typed of ['0.14', '0.61', '30']) expect(refusalOf(atDrag, text(typed))?.id).toBe('not-believable');
 		expect(stepOf(say(atDrag, [text('0,15')]))).toBe('bias-radius-middle');
 	});
 
@@ -81,11 +82,14 @@ describe('The bias set against skating', () => {
 
 	it('refuses a place of the lever that is on no clock', () => {
 		const atClock = follow(freshDialogue(), script, {until: 'bias-clock-outer'});
-		for (const typed of ['13:00', '3:75', 'up']) expect(() => say(atClock, [text(typed)])).toThrow(/clock face/);
+		for (const typed of ['13:00', '3:75', 'up'])
+			expect(refusalOf(atClock, text(typed))).toEqual({id: 'no-clock-time', values: {typed}});
 	});
 });
 
 describe('Another setting', () => {
+	const wasSet = words.bias.setting.wasSetTo({text: '2.4 g, third notch'});
+
 	it('keeps the one before with its readings, and reads all of it anew', () => {
 		const next = say(atResult, [choose('adjust')]);
 		expect(stepOf(next)).toBe('bias-weight');
@@ -100,19 +104,19 @@ describe('Another setting', () => {
 		const next = say(atResult, [choose('adjust')]);
 		const told = ({shown}: View) => shown.flatMap((one) => (one.kind === 'line' ? [one.text] : []));
 		expect(promptOf(next)).toMatchObject({kind: 'field', initial: ''});
-		expect(told(viewOf(next))).toContain('It was set to: 2.4 g, third notch.');
+		expect(told(viewOf(next))).toContain(wasSet);
 		const entered = say(next, [text('')]);
 		expect(entered.check.answers['bias-weight']?.value).toBeNull();
 		expect(stepOf(entered)).toBe('bias-set');
 		expect(promptOf(entered)).toMatchObject({kind: 'field', initial: ''});
-		expect(told(viewOf(entered))).toContain('It was set to: 2.4 g, third notch.');
+		expect(told(viewOf(entered))).toContain(wasSet);
 	});
 
 	it('is told in a new series too, once the bias is set there', () => {
 		const remedied = say(atResult, [...goTo('verdict', 'verdict'), choose('remedy'), choose('leads')]);
 		const again = follow(remedied, script, {until: 'bias-weight'});
 		expect(promptOf(again)).toMatchObject({kind: 'field', initial: ''});
-		expect(viewOf(again).shown).toContainEqual(expect.objectContaining({text: 'It was set to: 2.4 g, third notch.'}));
+		expect(viewOf(again).shown).toContainEqual(expect.objectContaining({text: wasSet}));
 	});
 
 	it('is offered as it was typed to someone who comes back to it', () => {
@@ -126,7 +130,7 @@ describe('Another setting', () => {
 		const cautions = viewOf(atOn).shown.flatMap((one) =>
 			one.kind === 'line' && one.tone === 'warn' ? [one.text] : [],
 		);
-		expect(cautions.join(' ')).toContain('Guard on, arm locked');
+		expect(cautions).toContain(words.steps['bias-on'].caution);
 		expect(positionOf(say(atOn, [no])).stuck).toBe(true);
 		expect(stepOf(say(atOn, [yes]))).toBe('probe-bias-outer');
 		expect(stepOf(second)).toBe('bias-result');
@@ -157,7 +161,10 @@ describe('Another setting', () => {
 		expect(stepOf(back)).toBe('back-lock');
 		const atBias = follow(back, script, {until: 'back-bias'});
 		const {step, progress} = positionOf(atBias);
-		expect(step && askOf(step, progress.facts)).toContain('number 1: 2.4 g, third notch');
+		const chosen = {number: '1', setting: '2.4 g, third notch'};
+		const ask = words.steps['back-bias'].ask;
+		if (typeof ask !== 'function') throw new Error('it tells of the setting');
+		expect(step && askOf(step, progress.facts)).toBe(ask({device: 'weighted-lever', chosen, setting: undefined}));
 	});
 
 	it('survives the disk', () => {
@@ -172,6 +179,7 @@ describe('Another setting', () => {
 });
 
 describe('A reading off scale with the bias on', () => {
+	const {rounds} = words.pages;
 	const shownAt = (dialogue: Dialogue) =>
 		viewOf(dialogue)
 			.shown.map((one) => (one.kind === 'line' ? one.text : one.caption))
@@ -180,10 +188,10 @@ describe('A reading off scale with the bias on', () => {
 
 	it('counts for no figure, and says what to do once', () => {
 		const told = shownAt(off);
-		expect(told).toContain('1 round, off scale');
-		expect(told).not.toContain('counts');
-		expect(told).toContain('Set less bias, take the reading back, or go on without figures here.');
-		expect(told.match(/go on without figures/g)).toHaveLength(1);
+		const counted = (isOffScale: boolean) => rounds.soFar({round: undefined, count: 1, isOffScale, last: []});
+		expect(told).toContain(counted(true));
+		expect(told).not.toContain(counted(false));
+		expect(told.split(rounds.offScale({top: 20, unit: 'percent', isBiasOn: true}))).toHaveLength(2);
 	});
 
 	it('is followed by less bias at one key: the reading is kept with its setting, and all is read anew', () => {
@@ -202,8 +210,9 @@ describe('A reading off scale with the bias on', () => {
 		const without = say(follow(freshDialogue(), script, {until: 'probe-inner'}), [text('3 out'), text('20 out')]);
 		const prompt = promptOf(without);
 		expect(prompt.kind === 'choice' && prompt.options.map(({id}) => id)).toEqual(['take-back', 'more', 'go-on']);
-		expect(shownAt(without)).not.toContain('Set less bias');
-		expect(shownAt(without)).toContain('whether the bias is really off');
+		const offScale = {top: 20, unit: 'percent'} as const;
+		expect(shownAt(without)).not.toContain(rounds.offScale({...offScale, isBiasOn: true}));
+		expect(shownAt(without)).toContain(rounds.offScale({...offScale, isBiasOn: false}));
 	});
 });
 

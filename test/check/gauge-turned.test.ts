@@ -6,11 +6,12 @@ import {viewOf} from '../../source/pages/view.js';
 import {compute} from '../../source/results/compute.js';
 import {documentOfCheck} from '../../source/results/document-of-check.js';
 import {newNotes} from '../../source/teaching/practice-check.js';
-import {words} from '../helpers/said.js';
+import {beginning, numbersIn, words} from '../helpers/said.js';
 import {northDeck, northDeckWith} from '../helpers/sample-check.js';
-import {back, choose, follow, freshDialogue, goTo, type Script, say, text} from '../helpers/script.js';
+import {back, choose, follow, freshDialogue, goTo, refusalOf, type Script, say, text} from '../helpers/script.js';
 import {stored} from '../helpers/wandering.js';
 
+const {gauge, rounds: roundsSaid, verdict: verdictWords} = words.pages;
 const at = (until: string, script: Script = northDeck, from = freshDialogue()) => follow(from, script, {until});
 const atProbe = at('probe-inner');
 const slotOf = (dialogue: Dialogue) => positionOf(dialogue).slot;
@@ -118,9 +119,11 @@ describe('A round with the gauge turned', () => {
 
 	it('is asked in the sign of the gauge', () => {
 		expect(slotOf(second)).toEqual({place: 'inner', index: 1, which: 'innerLimit', gauge: 'turned'});
-		expect(viewOf(second).ask).toContain('what does the turned gauge show, + or − as it stands there?');
-		expect(linesAt(second).join('\n')).toContain('Round 2 of 3, gauge turned');
-		expect(() => say(second, [text('2.5 in')])).toThrow(/gauge's own sign counts/);
+		const asked = {which: 'innerLimit', isTurned: true, showsHand: false} as const;
+		expect(viewOf(second).ask).toContain(words.rounds.limit(asked));
+		const round = {number: 2, usual: 3, isTurned: true};
+		expect(linesAt(second).join('\n')).toContain(roundsSaid.soFar({round, count: 1, isOffScale: false, last: []}));
+		expect(refusalOf(second, text('2.5 in'))?.id).toBe('gauge-sign-counts');
 	});
 
 	it('takes sign or word, and asks for the side where neither was typed', () => {
@@ -137,15 +140,14 @@ describe('A round with the gauge turned', () => {
 
 	it('has its limits the other way round', () => {
 		const half = say(second, [text('-2.5')]);
-		expect(() => say(half, [text('-2')])).toThrow(
-			'With the gauge turned its sign turns too, so these limits cannot be (-2.5 %): a sign is wrong, or the gauge still stands as used. Type it again, or go back (Esc) to the other limit.',
-		);
-		expect(() => say(half, [text('+8')])).toThrow(/its sign turns too/);
+		const crossed = (other: string) => ({id: 'crossed-turned', values: {other}});
+		expect(refusalOf(half, text('-2'))).toEqual(crossed('-2.5 %'));
+		expect(refusalOf(half, text('+8'))).toEqual(crossed('-2.5 %'));
 		expect(stepOf(say(half, [text('-2.5')]))).toBe('probe-inner');
 		expect(openSeries(say(half, [text('-8')]).check).inner[1]?.outerLimit?.value).toBe(-8);
 		// The inner one is looked at against the outer one as well.
 		const whole = say(half, [text('-8')]);
-		expect(() => say(whole, [back, back, text('-9')])).toThrow(/these limits cannot be \(-8 %\)/);
+		expect(refusalOf(whole, back, back, text('-9'))).toEqual(crossed('-8 %'));
 	});
 
 	it('stays turned when its reading is corrected or taken back', () => {
@@ -239,8 +241,10 @@ describe('Figures of a check with a turned round', () => {
 	it('name the zero in the sign that such a gauge shows', () => {
 		// Free of the arm it shows the middle of -5.5 and +5.25: 0.125 on the minus side.
 		const verdict = at('verdict', northDeckWith({'gauge-sign': 'arm-in'}, signTurned));
-		expect(linesAt(verdict).join('\n')).toMatch(/Zero of the gauge, found by turning it: 0\.13 % minus/);
-		expect(linesAt(at('verdict')).join('\n')).toMatch(/Zero of the gauge, found by turning it: 0\.13 % plus/);
+		const zeroAt = (side: 'plus' | 'minus') =>
+			gauge.zero({source: 'turned', size: 0.13, side, uncertainty: 0.4, unit: 'percent'});
+		expect(linesAt(verdict).join('\n')).toContain(zeroAt('minus'));
+		expect(linesAt(at('verdict')).join('\n')).toContain(zeroAt('plus'));
 	});
 });
 
@@ -258,14 +262,19 @@ describe('Whether arm and gauge are set up anew', () => {
 	});
 
 	it('is told at the verdict with what it costs, where it was not', () => {
-		const told = linesAt(once).filter((one) => one.includes('not set anew'));
-		expect(told).toHaveLength(1);
 		// Set anew the pull is known to ± 0.391683 % and ± 0.562731 %.
-		const [, inner, outer] =
-			/± (\d\.\d) instead of ± 0\.4 % at 68 mm and ± (\d\.\d) instead of ± 0\.6 % at 136 mm\.$/.exec(told[0] ?? '') ??
-			[];
-		expect(Number(inner)).toBeGreaterThan(0.4);
-		expect(Number(outer)).toBeGreaterThan(0.6);
-		expect(linesAt(at('verdict')).join('\n')).not.toContain('not set anew');
+		const sentence = verdictWords.notSetAnew({
+			costs: [
+				{radiusMm: 68, isPct: 7, couldBePct: 0.391683},
+				{radiusMm: 136, isPct: 7, couldBePct: 0.562731},
+			],
+		});
+		const told = linesAt(once).filter((one) => one.startsWith(beginning(sentence)));
+		expect(told).toHaveLength(1);
+		const [inner = 0, outer = 0, ...more] = numbersIn(told[0] ?? '', sentence, 7, 7);
+		expect(inner).toBeGreaterThan(0.4);
+		expect(outer).toBeGreaterThan(0.6);
+		expect(more).toEqual([]);
+		expect(linesAt(at('verdict')).join('\n')).not.toContain(beginning(sentence));
 	});
 });

@@ -8,6 +8,7 @@ import {parseDocument} from '../../source/results/document.js';
 import {documentOfCheck} from '../../source/results/document-of-check.js';
 import {profilesWith} from '../../source/results/profiles.js';
 import {linesFor, run} from '../helpers/conversation.js';
+import {inOrder, words} from '../helpers/said.js';
 import {northDeck, northDeckWith} from '../helpers/sample-check.js';
 import {choose, follow, freshDialogue, goTo, type Script, say, text, waysOut} from '../helpers/script.js';
 
@@ -53,6 +54,14 @@ const shownAt = (dialogue: Dialogue, entry = '') =>
 		.join('\n');
 
 describe('A pivot distance that was left empty', () => {
+	const workedOut = (typedDeg: number | undefined) =>
+		words.pages.geometry.workedOut({
+			pivotDistanceMm: row.pivotMm,
+			overhangMm: 228.6 - row.pivotMm,
+			offsetDeg: row.offsetDeg,
+			typedDeg,
+		});
+
 	it.each([
 		['both null radii', byNulls],
 		['the offset angle and one null radius', byOffset],
@@ -77,7 +86,9 @@ describe('A pivot distance that was left empty', () => {
 	});
 
 	it('shows at once the pivot distance, the overhang and the offset that come out', () => {
-		const came = 'pivot distance 210.4 mm, overhang 18.2 mm, offset 24.13°';
+		// As the table prints it, to the decimals that are shown: 210.4 mm, 18.2 mm and 24.13°.
+		const came = workedOut(undefined);
+		for (const printed of ['210.4 mm', '18.2 mm', '24.13°']) expect(came).toContain(printed);
 		expect(shownAt(at('arm-null-other', byNulls), String(outer))).toContain(came);
 		expect(shownAt(at('arm-null-radius', byOffset), String(outer))).toContain(came);
 		// And again where the probe radii are chosen: line by line nothing is shown while it is typed.
@@ -86,10 +97,11 @@ describe('A pivot distance that was left empty', () => {
 	});
 
 	it('says so where both null radii belong to another offset than was typed', () => {
-		expect(shownAt(at('arm-null-other', {...byNulls, 'arm-offset': '22'}), String(outer))).toContain(
-			'offset 24.13° (you typed 22°)',
-		);
-		expect(shownAt(at('arm-null-other', {...byNulls, 'arm-offset': '24.1'}), String(outer))).not.toContain('you typed');
+		const shownWith = (offset: string) =>
+			shownAt(at('arm-null-other', {...byNulls, 'arm-offset': offset}), String(outer));
+		expect(shownWith('22')).toContain(workedOut(22));
+		expect(workedOut(22)).toContain('22°');
+		expect(shownWith('24.1')).toContain(workedOut(undefined));
 	});
 
 	it('leads to no question more where it was typed', () => {
@@ -141,7 +153,7 @@ describe('What cannot give a pivot distance', () => {
 		const far = {...byNulls, 'arm-length': '120', 'arm-null-radius': '130'};
 		const stuck = say(at('arm-null-other', far), [text('125')]);
 		expect(stepAt(stuck)).toBe('arm-null-other');
-		expect(shownAt(stuck)).toContain('No arm of this effective length has these two null radii.');
+		expect(shownAt(stuck)).toContain(words.problems['no-such-arm']({}));
 		expect(waysAt(stuck)).toEqual(['correct-other-null', 'correct-null', 'correct-length', 'measure-pivot']);
 		expect(stepAt(say(stuck, [waysOut, choose('way-3')]))).toBe('arm-pivot-distance');
 	});
@@ -150,7 +162,9 @@ describe('What cannot give a pivot distance', () => {
 		// √(120² − 66 · 125) is 78.4 mm, √(120² − 66 · 120) is 80.5 mm.
 		const short = {...byNulls, 'arm-length': '120', 'arm-null-radius': '66'};
 		const stuck = say(at('arm-null-other', short), [text('125')]);
-		expect(shownAt(stuck)).toContain('The pivot distance would come out as 78.4 mm; 80 to 450 mm is believable.');
+		const problem = words.problems['pivot-not-believable']({pivotMm: 78.4, leastMm: 80, mostMm: 450});
+		expect(shownAt(stuck)).toContain(problem);
+		expect(problem).toMatch(inOrder('78.4 mm', '80', '450 mm'));
 		expect(stepAt(say(stuck, [text('120')]))).toBe('arm-pivot-place');
 	});
 });

@@ -8,10 +8,12 @@ import {recordLines} from '../../source/pages/record-lines.js';
 import {viewOf} from '../../source/pages/view.js';
 import {biasDeviceIds} from '../../source/procedure/bias-devices.js';
 import {summaryOf} from '../../source/results/record.js';
+import {words} from '../helpers/said.js';
 import {northDeck, northDeckWith} from '../helpers/sample-check.js';
 import {choose, follow, freshDialogue, goTo, no, say, text, waysOut, yes} from '../helpers/script.js';
 
 const stop = [{kind: 'stop'}, yes] as const;
+const {notReadyToPlay, readyToPlay} = words.pages.view;
 const stepId = (dialogue: Dialogue) => positionOf(dialogue).step?.id;
 const stateOfDeck = (dialogue: Dialogue) => viewOf(dialogue).progress;
 const visibleBack = ({check}: Dialogue) =>
@@ -23,12 +25,12 @@ const at = (until: string) => follow(freshDialogue(), northDeck, {until});
 
 describe('The deck', () => {
 	it('is not ready to play on any screen until its put-back list is done', () => {
-		const seen: string[] = [];
+		const seen: (readonly [string | undefined, string])[] = [];
 		follow(freshDialogue(), northDeck, {
-			seen: (dialogue) => seen.push(`${stepId(dialogue)}: ${stateOfDeck(dialogue)}`),
+			seen: (dialogue) => seen.push([stepId(dialogue), stateOfDeck(dialogue)]),
 		});
-		const ready = seen.filter((line) => !line.endsWith('deck not ready to play'));
-		expect(ready).toEqual(['next-check: ready to play']);
+		const ready = seen.filter(([, progress]) => progress !== notReadyToPlay);
+		expect(ready).toEqual([['next-check', readyToPlay]]);
 	});
 
 	it('is put back in the order in which the stylus is bare last', () => {
@@ -67,12 +69,7 @@ describe('The deck', () => {
 	});
 
 	it('is ready with a force that the owner wants otherwise: that is a decision', () => {
-		const wanted = say(at('back-force'), [
-			text('22 mN'),
-			waysOut,
-			choose('override'),
-			choose('the owner wants this force'),
-		]);
+		const wanted = say(at('back-force'), [text('22 mN'), waysOut, choose('override'), choose('owner-wants-force')]);
 		const done = finish(wanted);
 		expect(finishedCheck(done.check, '2026-03-02T12:00:00Z').outcome).toBe('complete');
 	});
@@ -81,20 +78,20 @@ describe('The deck', () => {
 		const left = say(at('back-guard'), [no, choose('override'), choose('cannot-do-here')]);
 		const done = finish(left);
 		expect(isReadyToPlay(progressOf(done.check))).toBe(false);
-		expect(stateOfDeck(done)).toBe('deck not ready to play');
-		expect(viewOf(done).ask).not.toMatch(/ready to play\.$/);
+		expect(stateOfDeck(done)).toBe(notReadyToPlay);
+		expect(viewOf(done).ask).not.toContain(readyToPlay);
 		const record = finishedCheck(done.check, '2026-03-02T12:00:00Z');
 		expect(record.outcome).toBe('interrupted');
 		expect(summaryOf(record).outcome).toBe('interrupted');
-		expect(recordLines(record)).toContainEqual(expect.objectContaining({text: 'Deck not ready to play.'}));
+		expect(recordLines(record)).toContainEqual(expect.objectContaining({text: words.pages.record.deckNotReady}));
 	});
 
 	it('is no longer ready when the probe is taken up again after the list', () => {
 		const ready = at('next-check');
-		expect(stateOfDeck(ready)).toBe('ready to play');
+		expect(stateOfDeck(ready)).toBe(readyToPlay);
 		const more = say(ready, goTo('probe', 'probe-inner'));
 		const probing = respond(more, choose('more'), more.check.touchedAt ?? '');
-		expect(probing && stateOfDeck(probing)).toBe('deck not ready to play');
+		expect(probing && stateOfDeck(probing)).toBe(notReadyToPlay);
 		// Locking the arm and taking the guard off undid the preparation: what still holds is asked first.
 		expect(probing && stepId(probing)).toBe('still-conditions');
 		expect(probing?.refusal?.id).toBe('was-being-put-back');
@@ -103,7 +100,7 @@ describe('The deck', () => {
 
 	it('is no longer ready when a changed answer opens a new series after the list', () => {
 		const changed = say(at('next-check'), [...goTo('level', 'level-lr-1'), text('0.2 right')]);
-		expect(stateOfDeck(changed)).toBe('deck not ready to play');
+		expect(stateOfDeck(changed)).toBe(notReadyToPlay);
 		expect(stepId(follow(changed, northDeck, {until: 'back-lock'}))).toBe('back-lock');
 	});
 });
@@ -156,10 +153,10 @@ describe('Stopping', () => {
 
 	it('and carrying on after the list leaves the deck not ready to play', () => {
 		const stopped = follow(say(at('clearance'), [...stop]), northDeck, {until: 'next-check'});
-		expect(stateOfDeck(stopped)).toBe('ready to play');
+		expect(stateOfDeck(stopped)).toBe(readyToPlay);
 		const on = say(stopped, [{kind: 'steps'}, choose('carry-on')]);
 		expect(stepId(on)).toBe('still-conditions');
-		expect(stateOfDeck(on)).toBe('deck not ready to play');
+		expect(stateOfDeck(on)).toBe(notReadyToPlay);
 	});
 
 	it('keeps the verdict out of what is still asked', () => {

@@ -5,10 +5,14 @@ import {reduce} from '../../source/check/reduce.js';
 import type {Entry} from '../../source/check/respond.js';
 import {finishedCheck} from '../../source/desk/filing.js';
 import {recheckAction} from '../../source/desk/starting-answers.js';
+import {issuedOf} from '../../source/pages/issued.js';
+import {detailLines} from '../../source/pages/radius-lines.js';
+import {inWords} from '../../source/pages/shown-lines.js';
 import {viewOf} from '../../source/pages/view.js';
 import {corrected} from '../../source/results/profile-changes.js';
 import {profilesWith} from '../../source/results/profiles.js';
 import {summaryOf} from '../../source/results/record.js';
+import {beginning, broken, words} from '../helpers/said.js';
 import {northDeckWith} from '../helpers/sample-check.js';
 import {choose, follow, freshDialogue, no, type Script, say, text} from '../helpers/script.js';
 import {stored} from '../helpers/wandering.js';
@@ -121,24 +125,34 @@ describe('A check that repeats the last one', () => {
 		const shownWith = (known: typeof profiles) =>
 			viewOf(say(recheckOf(known), [nothing])).shown.flatMap((one) => (one.kind === 'line' ? [one.text] : []));
 		const same = shownWith(profiles);
-		expect(same).toContain('Pivot distance: 215.4 mm');
-		expect(same.join('\n')).not.toContain('corrected');
+		const {answer, corrected: correctedSaid} = words.pages.consequences;
+		const pivot = words.steps['arm-pivot-distance'].title;
+		expect(same).toContain(answer({title: pivot, typed: '215.4 mm'}));
+		const mended = correctedSaid({title: '', typed: '1', since: '2'});
+		expect(same.join('\n')).not.toContain(mended.slice(mended.indexOf('1') + 1, mended.indexOf('2')));
 		const corrections = correctedTo({'arm-pivot-distance': '216.4', 'arm-serial': 'N 7'});
 		const shown = shownWith(corrections);
-		expect(shown).toContain('Pivot distance: 216.4 mm, corrected in its profile since the last check (215.4 mm then)');
+		expect(shown).toContain(correctedSaid({title: pivot, typed: '216.4 mm', since: '215.4 mm'}));
 		// Also where it is not among what is shown else.
-		expect(shown).toContain('Serial number: N 7, corrected in its profile since the last check (not known then)');
-		expect(shown.join('\n')).not.toContain('Most arms overhang');
+		expect(shown).toContain(correctedSaid({title: words.steps['arm-serial'].title, typed: 'N 7', since: ''}));
+		const {lookAgain, unusual: unusualSaid} = words.pages.geometry;
+		const usual = beginning(lookAgain);
+		expect(shown.join('\n')).not.toContain(usual);
 		// As it is said where lengths are typed.
 		const unusual = correctedTo({'arm-pivot-distance': '240'});
-		expect(shownWith(unusual)[0]).toMatch(/ends 7\.0 mm short of the spindle.*look at both lengths/);
-		expect(viewOf(say(recheckOf(corrections), [nothing])).ask).toContain('from the last check and from the profiles');
+		const short = unusualSaid({effectiveLengthMm: 233, pivotDistanceMm: 240});
+		expect(shownWith(unusual)[0]).toBe(short);
+		expect(short).toContain('7.0 mm');
+		expect(short).toContain(usual);
+		expect(viewOf(say(recheckOf(corrections), [nothing])).ask).toBe(words.steps['still-last-time'].ask);
 	});
 
 	it('shows the band of last time beside that of today while rounds are taken', () => {
 		const atProbe = follow(recheckOf(), script, {until: 'probe-outer'});
 		const bands = viewOf(atProbe).shown.find((one) => one.kind === 'bands');
-		expect(bands?.kind === 'bands' && bands.rows.map(({label}) => label)).toContain('last outer');
+		expect(bands?.kind === 'bands' && bands.rows.map(({label}) => label)).toContain(
+			words.pages.verdict.bands.last({place: words.places.outer}),
+		);
 	});
 
 	it('says in the end what changed, and the disk gives it back whole', () => {
@@ -146,8 +160,12 @@ describe('A check that repeats the last one', () => {
 		expect(stored(check)).toEqual(check);
 		const shown = viewOf(startDialogue(check, profiles, history)).shown;
 		const text = shown.map((one) => (one.kind === 'line' ? one.text : one.caption)).join('\n');
-		expect(text).toContain('Not changed since the last check.');
-		expect(text).toMatch(/Not changed since 2 Mar 2026: pull at the inner radius \(68 mm\), 0\.0 ± \d\.\d %,/);
+		const {summary, unchanged} = words.years.comparison;
+		expect(text).toContain(summary.unchanged);
+		const figure = {figure: 'pull', place: words.places.inner, radiusMm: 68, movedPct: 0, uncertaintyPct: 7.7} as const;
+		const told = unchanged({date: '2026-03-02', figures: [figure]});
+		expect(told).toContain('0.0 ± 7.7 %');
+		expect(text).toMatch(new RegExp(`${broken(told.slice(0, told.indexOf('7.7 %'))).source} \\d\\.\\d %,`));
 	});
 
 	it('says what was found and what comes next before it looks back, and the smallest figures last', () => {
@@ -155,17 +173,22 @@ describe('A check that repeats the last one', () => {
 		const shown = viewOf(startDialogue(check, profiles, history)).shown.map((one) =>
 			one.kind === 'line' ? one.text : `<${one.kind}>`,
 		);
-		const placeOf = (wanted: RegExp) => shown.findIndex((text) => wanted.test(text));
+		const {headline, likely, next, overYears} = words.pages.verdict;
+		const issued = issuedOf(check);
+		const [first] = issued?.findings ?? [];
+		if (!issued || !first) throw new Error('the check has findings');
+		const smallest = detailLines(issued.figures).map(inWords);
 		const order = [
-			/^Verdict:/,
-			/^<table>/,
-			/^Likely:/,
-			/^Next:/,
-			/since the last check/,
-			/^<bands>/,
-			/^Over the years/,
+			headline(issued.figures),
+			'<table>',
+			likely(first),
+			next(first),
+			words.years.comparison.summary.unchanged,
+			'<bands>',
+			overYears,
+			...smallest,
 		];
-		const places = [...order, /: breakaway/, /E_n/].map(placeOf);
+		const places = order.map((wanted) => shown.indexOf(wanted));
 		expect(places).not.toContain(-1);
 		expect(places).toEqual(places.toSorted((one, other) => one - other));
 		expect(places.slice(0, 2)).toEqual([0, 1]);
@@ -184,8 +207,9 @@ describe('A check that repeats the last one', () => {
 			const {check} = follow(recheckOf(known, before, past), today);
 			return finishedCheck(check, later, past).nextCheck;
 		};
+		const {soon} = words.results.nextCheck;
 		expect(dueAfter(still)).toMatchObject({date: '2027-03-01'});
-		expect(dueAfter(moved)).toMatchObject({date: '2026-10-01', because: expect.stringMatching(/something changed/)});
+		expect(dueAfter(moved)).toMatchObject({date: '2026-10-01', because: soon({isUndecided: false, change: 'changed'})});
 	});
 });
 
@@ -226,8 +250,9 @@ describe('What was done since the last check', () => {
 	it('closes no series, and is told at the verdict', () => {
 		const after = say(recheckOf(), [choose('leads')]);
 		expect(after.check.series).toHaveLength(1);
-		expect(shownAt(after)).toContain('the leads were dressed');
-		expect(shownAt(say(recheckOf(), [nothing]))).not.toContain('the leads were dressed');
+		const {leads} = words.options['done-since'];
+		expect(shownAt(after)).toContain(words.years.comparison.done({what: leads}));
+		expect(shownAt(say(recheckOf(), [nothing]))).not.toContain(leads);
 	});
 });
 

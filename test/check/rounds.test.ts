@@ -3,7 +3,7 @@ import {type Dialogue, positionOf} from '../../source/check/dialogue.js';
 import {promptOf} from '../../source/check/prompt.js';
 import {openSeries} from '../../source/check/series.js';
 import {northDeck, northDeckWith} from '../helpers/sample-check.js';
-import {back, choose, follow, freshDialogue, say, text} from '../helpers/script.js';
+import {back, choose, follow, freshDialogue, refusalOf, say, text} from '../helpers/script.js';
 
 const atProbe = follow(freshDialogue(), northDeck, {until: 'probe-inner'});
 const atVerdict = follow(freshDialogue(), northDeck, {until: 'verdict'});
@@ -42,14 +42,14 @@ describe('Rounds', () => {
 	it('may be fewer, by the list of steps', () => {
 		const one = say(atProbe, [text('3 out'), text('8.5 out'), {kind: 'steps'}, choose('enough')]);
 		expect(positionOf(one).step?.id).toBe('probe-outer');
-		expect(() => say(atProbe, [{kind: 'steps'}, choose('enough')])).toThrow(/One complete round/);
+		expect(refusalOf(atProbe, {kind: 'steps'}, choose('enough'))?.id).toBe('one-round-at-least');
 		const half = [text('3 out'), text('8.5 out'), text('-2.5')];
-		expect(() => say(atProbe, [...half, {kind: 'steps'}, choose('enough')])).toThrow(/lacks its outer limit/);
+		expect(refusalOf(atProbe, ...half, {kind: 'steps'}, choose('enough'))?.id).toBe('outer-limit-lacks');
 	});
 
 	it('refuse a limit that crosses the other one, and say how to go on', () => {
 		const inner = say(atProbe, [text('3 out')]);
-		expect(() => say(inner, [text('2.5 out')])).toThrow(/cannot lie inward of the inner one \(3 % out\)/);
+		expect(refusalOf(inner, text('2.5 out'))).toEqual({id: 'crossed-signs', values: {other: '3 % out'}});
 		expect(say(inner, [text('3 out')]).check.series[0]?.inner[0]?.outerLimit?.value).toBe(3);
 	});
 

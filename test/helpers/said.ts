@@ -24,6 +24,10 @@ export function numbersIn(text: string, sentence: string, ...marks: readonly num
 	return (new RegExp(pattern).exec(text) ?? []).slice(1).map(Number);
 }
 
+/** Printed numbers and names in a sentence, in this order. */
+export const inOrder = (...printed: readonly string[]): RegExp =>
+	new RegExp(printed.map((one) => one.replace(/[$()*+.?[\\\]^{|}]/g, '\\$&')).join('.*'), 's');
+
 /** Text on one line, as it was before a face broke it. */
 export const flat = (text: string): string => text.replaceAll(/[\s│|]+/g, ' ').trim();
 

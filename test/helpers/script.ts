@@ -112,6 +112,13 @@ export function say(dialogue: Dialogue, entries: readonly Entry[], now = clockOf
 	}, dialogue);
 }
 
+/** Why the last of some entries is not taken; those before it must be. Undefined where it is taken. */
+export function refusalOf(dialogue: Dialogue, ...entries: readonly Entry[]) {
+	const before = say(dialogue, entries.slice(0, -1));
+	const last = entries.at(-1);
+	return last && respond(before, last, clockOf(before)())?.refusal;
+}
+
 /** A stage of one step is opened at once, without its own list. */
 const isOpenAlready = (here: Dialogue, entry: Entry): boolean =>
 	entry.kind === 'choose' && here.mode.kind === 'ask' && entry.id === `step:${positionOf(here).step?.id}`;

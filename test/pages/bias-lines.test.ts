@@ -78,7 +78,13 @@ describe('What skating asks of the arm', () => {
 	});
 
 	it('follows the drag that is being typed', () => {
-		expect(inText(viewOf(at('bias-drag'), '0.2').shown)).toContain('8.6 % out at 146 mm');
+		// Two thirds of the above.
+		const wanted = [
+			{radiusMm: 146, pct: 8.59},
+			{radiusMm: 89, pct: 7.63},
+			{radiusMm: 60, pct: 8.22},
+		];
+		expect(inText(viewOf(at('bias-drag'), '0.2').shown)).toContain(curve.wantedOverRecord({wanted, drag: 0.2}));
 	});
 
 	it('makes plain that it is a torque, and that the groove wall gives a little more', () => {
@@ -103,7 +109,7 @@ describe('What skating asks of the arm', () => {
 	});
 
 	it('warns where the wanted reading and half the band pass the top of the scale', () => {
-		const end = 'this gauge ends at 20 % and cannot show it';
+		const end = words.pages.gauge.ends({topOfScale: 20, unit: 'percent'});
 		expect(seen(at('bias-on'))).not.toContain(end);
 		expect(seen(at('bias-drag'))).not.toContain(end);
 		// A drag of 0.45 wants 100 × 0.45 × 0.394971 = 17.77 % at 68 mm and 18.74 % at 136 mm; half the bands of 5.875 and
@@ -275,7 +281,7 @@ describe('What a bias setting came to', () => {
 		expect(seen(reading)).toContain(
 			setting.aimShown({
 				of: 'best',
-				shows: '11.5 % out at the inner and 15.0 % out at the outer limit, 13.5 % out in the middle',
+				shows: words.pages.gauge.aim({unit: 'percent', step: 0.5, middle: 13.5, limits: {inner: 11.5, outer: 15}}),
 			}),
 		);
 	});
@@ -293,7 +299,18 @@ describe('What a bias setting came to', () => {
 		const {check} = follow(freshDialogue(), scriptWith({}));
 		const text = inText(recordLines(finishedCheck(check, '2026-03-02T12:00:00Z')));
 		expect(text).toContain(setting.nameAndDrag({name: '1: 2.4 g, third notch', isKept: true, drag: 0.3}));
-		expect(text).toContain('bias on, outer, setting 1: 2.4 g, third notch, round 1: 7.5 % out / 11 % out');
+		expect(text.split('\n')).toContain(
+			words.pages.record.reading({
+				series: 1,
+				place: 'bias-outer',
+				setting: '1: 2.4 g, third notch',
+				round: 1,
+				isTurned: false,
+				innerLimit: '7.5 % out',
+				outerLimit: '11 % out',
+				struck: undefined,
+			}),
+		);
 	});
 
 	it('that was kept is named, and nothing is to be set any more; what was not taken is told', () => {

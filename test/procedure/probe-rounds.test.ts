@@ -126,14 +126,23 @@ describe('The zero of a gauge that was read free of the arm', () => {
 });
 
 describe('The question for a limit', () => {
+	const direction = new RegExp(`\\b${words.sides.out.word}\\b`);
+
 	it.each(['arm-out', 'arm-in', 'hand-out', 'hand-in'])(
 		'asks for the sign as it stands on a turned gauge of kind %s, and names no direction of the arm',
 		(sign) => {
+			const facts = factsWith({'gauge-sign': sign});
+			const showsHand = sign.startsWith('hand');
 			for (const which of ['innerLimit', 'outerLimit'] as const) {
-				const ask = words.rounds.limit(limitAsked(factsWith({'gauge-sign': sign}), {which, gauge: 'turned'}));
-				expect(ask).toMatch(/what does the turned gauge show, \+ or − as it stands there\?$/);
-				expect(ask).not.toContain('out and in mean');
-				expect(words.rounds.limit(limitAsked(factsWith({'gauge-sign': sign}), {which}))).not.toContain('turned');
+				const asked = limitAsked(facts, {which, gauge: 'turned'});
+				expect(asked).toEqual({which, isTurned: true, showsHand});
+				expect(limitAsked(facts, {which})).toEqual({which, isTurned: false, showsHand});
+				const [turned, used] = [asked, limitAsked(facts, {which})].map(words.rounds.limit);
+				expect(turned).toMatch(/\+.*−.*\?$/);
+				expect(turned).not.toMatch(direction);
+				expect(used).not.toBe(turned);
+				// Where it shows the force of a hand, a word for a direction could be taken for that of the hand.
+				if (showsHand) expect(used).toMatch(direction);
 			}
 		},
 	);

@@ -4,6 +4,7 @@ import {readSigned, type SignedRead} from '../../source/procedure/read-signed.js
 import {frontBack, gaugeSides, leftRight, pushSides} from '../../source/procedure/readings.js';
 import {refusalText} from '../../source/words/step-text.js';
 import {factsWith} from '../helpers/facts.js';
+import {inOrder, words} from '../helpers/said.js';
 
 const value = (one: number) => ({kind: 'value', value: one});
 const sideWanted = (size: number) => ({kind: 'side-wanted', size});
@@ -55,11 +56,16 @@ describe('A reading of the gauge', () => {
 
 	it('shows both directions in a refusal', () => {
 		expect(read('nonsense')).toMatchObject({refusal: {id: 'not-a-number', values: {sides: ['out', 'in']}}});
-		expect(sentenceOf(read('nonsense'))).toMatch(/out or in\.$/);
+		expect(sentenceOf(read('nonsense'))).toMatch(inOrder(words.sides.out.word, words.sides.in.word));
 	});
 
 	it('keeps what was typed whole in a refusal, points and all', () => {
-		expect(sentenceOf(read('1.2.3'))).toMatch(/^'1\.2\.3' has .*[^.], with its side: out or in\.$/);
+		expect(read('1.2.3')).toMatchObject({
+			refusal: {id: 'more-than-one-mark', values: {typed: '1.2.3', sides: ['out', 'in']}},
+		});
+		expect(sentenceOf(read('1.2.3'))).toMatch(inOrder("'1.2.3'", words.sides.out.word, words.sides.in.word));
+		// One sentence, the points in numbers aside.
+		expect(sentenceOf(read('1.2.3'))).toMatch(/^(?:[^.]|\.(?=\d))*\.$/);
 	});
 
 	it("says nothing of the gauge's own sign where a direction counts", () => {

@@ -191,11 +191,11 @@ describe('a deck that is not level', () => {
 	it('says how much the tilt makes, and what is left without it', () => {
 		const found = notLevel(0.6, 0.8);
 		const text = found && worded(found).text;
-		expect(text).toMatch(/makes 0\.60* % out [^;]*at 68 mm/);
-		expect(text).toMatch(/ 0\.80* % out [^;]*at 136 mm/);
+		expect(text).toMatch(/ 0\.60* % out ±[^;]* 68 mm/);
+		expect(text).toMatch(/ 0\.80* % out ±[^;]* 136 mm/);
 		// 3 % less each.
-		expect(text).toMatch(/2\.40* % out at 68 mm/);
-		expect(text).toMatch(/2\.20* % out at 136 mm/);
+		expect(text).toMatch(/ 2\.40* % out [^±;]*\b68 mm/);
+		expect(text).toMatch(/ 2\.20* % out [^±;]*\b136 mm/);
 	});
 });
 

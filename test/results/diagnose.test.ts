@@ -175,7 +175,16 @@ describe('the findings', () => {
 		]);
 	});
 
+	const all = Object.values(cases).flatMap(({fires}) => found(fires));
+	const wordsOf = (text: string): string[] => text.toLowerCase().match(/\p{L}+/gu) ?? [];
+
 	it('say what was found with value, uncertainty and limit, then the cause and who acts', () => {
+		/** The words that stand in each thing that somebody is to do, and in nothing that others are to do. */
+		const namesOf = (who: Finding['who']): string[] => {
+			const [first = [], ...more] = all.filter((one) => one.who === who).map(({next}) => wordsOf(next));
+			const others = all.filter((one) => one.who !== who).flatMap(({next}) => wordsOf(next));
+			return first.filter((word) => more.every((one) => one.includes(word)) && !others.includes(word));
+		};
 		for (const {fires} of Object.values(cases)) {
 			for (const {code, text, who, next, likely} of found(fires)) {
 				expect(text).toContain('%');
@@ -184,7 +193,8 @@ describe('the findings', () => {
 				if (code === 'moved') expect(text).toContain('0.5 %');
 				else if (code !== 'off-scale' && !code.startsWith('bias-')) expect(text).toContain('±');
 				expect(text.endsWith('.')).toBe(true);
-				expect(text.toLowerCase()).toContain(who);
+				for (const name of namesOf(who)) expect(text.toLowerCase()).toContain(name);
+				expect(namesOf(who)).not.toEqual([]);
 				expect(text).toContain(next.slice(1));
 				expect(text).toContain(likely);
 				expect(text).not.toMatch(/NaN|undefined|null|Infinity/);
@@ -193,17 +203,26 @@ describe('the findings', () => {
 	});
 
 	it('never send the arm to its maker before more readings, and never at once', () => {
-		const all = Object.values(cases).flatMap(({fires}) => found(fires));
 		expect(all.map(({who}) => who)).not.toContain('maker');
-		const toMaker = all.filter(({text}) => text.includes('goes to its maker'));
-		expect(new Set(toMaker.map(({code}) => code))).toEqual(
-			new Set(['off-scale', 'pull-and-friction', 'friction', 'no-pattern']),
+		/** The longest run of words that stands in each of some texts. */
+		const sharedRun = ([first = '', ...more]: readonly string[]): string => {
+			const parts = first.split(' ');
+			const runs = parts.flatMap((_, from) =>
+				parts.slice(from).map((__, to) => parts.slice(from, from + to + 1).join(' ')),
+			);
+			const shared = runs.filter((run) => more.every((text) => text.includes(run)));
+			return shared.toSorted((one, other) => other.length - one.length)[0] ?? '';
+		};
+		const codes: readonly string[] = ['off-scale', 'pull-and-friction', 'friction', 'no-pattern'];
+		const [toMaker, others] = [true, false].map((is) =>
+			all.filter(({code}) => codes.includes(code) === is).map(({next}) => next),
 		);
-		for (const {code, text} of toMaker) {
-			const before = code === 'no-pattern' ? 'takes rounds at one more radius between' : 'repeats at one radius';
-			expect(text).toContain(before);
-			expect(text.indexOf(before)).toBeLessThan(text.indexOf('goes to its maker'));
-		}
+		// How readings are taken once more, and after that the way to the maker; no other finding says either.
+		const readings = sharedRun(toMaker ?? []);
+		const maker = sharedRun((toMaker ?? []).map((next) => next.split(readings)[1] ?? ''));
+		for (const run of [readings, maker]) expect(wordsOf(run).length).toBeGreaterThan(3);
+		for (const next of others ?? []) for (const run of [readings, maker]) expect(next).not.toContain(run);
+		for (const next of toMaker ?? []) expect(next.split(maker)).toHaveLength(2);
 	});
 
 	it('lead with what is sure of an undecided figure, and say nothing of more rounds before there are three', () => {
@@ -219,12 +238,16 @@ describe('the findings', () => {
 	});
 
 	it('tell the ways apart: out toward the rim, in toward the spindle', () => {
-		const text = found(documentWith({pull: 3, band: 1}, {pull: -3, band: 1})).find(
-			({code}) => code === 'spring-pull',
-		)?.text;
+		const document = documentWith({pull: 3, band: 1}, {pull: -3, band: 1});
+		const spring = dataOf('spring-pull', document);
+		const text = spring && worded(spring).text;
 		expect(text).toContain('3.00 % out ±');
 		expect(text).toContain('3.00 % in ±');
-		expect(text).toMatch(/neutral at \d+ mm/);
+		// Between the two radii.
+		const neutralMm = Math.round(spring?.values.neutralRadiusMm ?? 0);
+		expect(neutralMm).toBeGreaterThan(68);
+		expect(neutralMm).toBeLessThan(136);
+		expect(text).toContain(` ${neutralMm} mm`);
 	});
 });
 

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import {describe, expect, it} from 'vitest';
 import {parseDocument} from '../../source/results/document.js';
 import {faultText} from '../../source/words/results-text.js';
+import {inOrder} from '../helpers/said.js';
 import {example} from './example.js';
 
 /** The example with the value at a path set, or its key taken out when the value is undefined. */
@@ -127,9 +128,10 @@ describe('a fault of shape is named at its very key', () => {
 
 	it('says what was found and what is wanted', () => {
 		const parsed = parseDocument(changed({'gauge.unit': 'oz'}));
-		expect(parsed.ok ? [] : parsed.faults.map(faultText)).toEqual([
-			'Found "oz". Wanted: the unit of the gauge: "percent", "mN", "gf".',
-		]);
+		const values = {found: 'oz', key: 'gauge.unit', oneOf: ['percent', 'mN', 'gf']};
+		const faults = parsed.ok ? [] : parsed.faults;
+		expect(faults).toEqual([{path: 'gauge.unit', id: 'shape', values}]);
+		expect(faults.map(faultText).join('\n')).toMatch(inOrder('"oz"', '"percent"', '"mN"', '"gf"'));
 	});
 
 	it('shows control characters of keys and values escaped', () => {

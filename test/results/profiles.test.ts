@@ -5,8 +5,10 @@ import {promptOf} from '../../source/check/prompt.js';
 import {profileLines} from '../../source/pages/beside/profile-page.js';
 import type {Profile} from '../../source/procedure/facts.js';
 import {profilesSchema, profilesWith} from '../../source/results/profiles.js';
+import {titleOf} from '../../source/words/step-text.js';
+import {words} from '../helpers/said.js';
 import {northDeck, northDeckWith} from '../helpers/sample-check.js';
-import {choose, follow, freshDialogue, goTo, say, text} from '../helpers/script.js';
+import {choose, follow, freshDialogue, goTo, refusalOf, say, text} from '../helpers/script.js';
 
 const day = '2026-03-02T12:00:00Z';
 const whole = follow(freshDialogue(), northDeck).check;
@@ -107,17 +109,19 @@ describe('Profiles', () => {
 
 	it('refuse one that is not in the list', () => {
 		const here = follow(freshDialogue(kept, 'sample-2'), picking, {until: 'arm-profile'});
-		expect(() => say(here, [choose('arm-nobody')])).toThrow(/Choose one of the list/);
+		expect(refusalOf(here, choose('arm-nobody'))?.id).toBe('choose-by-number');
 	});
 
 	it('are read out in the order of the questions', () => {
 		const arm = kept.find(({kind}) => kind === 'arm');
+		const {answer, kept: keptOn, text: typedText} = words.beside.profiles;
+		const answerOf = (step: string, typed: string) => answer({title: titleOf(step), text: typedText({typed})});
 		const lines = arm ? profileLines(arm).map((one) => (one.kind === 'line' ? one.text : '')) : [];
 		expect(lines.slice(0, 4)).toEqual([
-			'Kept on 2026-03-02.',
-			"The arm's name: north deck",
-			'Serial number: not known',
-			'Effective length: 233 mm',
+			keptOn({on: '2026-03-02', changedOn: undefined}),
+			answerOf('arm-name', 'north deck'),
+			answerOf('arm-serial', ''),
+			answerOf('arm-length', '233 mm'),
 		]);
 	});
 });

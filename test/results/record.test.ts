@@ -8,7 +8,7 @@ import {documentOfCheck} from '../../source/results/document-of-check.js';
 import {figuresOf} from '../../source/results/figures.js';
 import {nextCheckOf} from '../../source/results/next-check.js';
 import {recordSchema, summaryOf} from '../../source/results/record.js';
-import {words} from '../helpers/said.js';
+import {withAnyNumbers, words} from '../helpers/said.js';
 import {northDeck, northDeckWith} from '../helpers/sample-check.js';
 import {choose, follow, freshDialogue, type Script, say, text, waysOut, yes} from '../helpers/script.js';
 
@@ -188,26 +188,39 @@ describe('The next date', () => {
 });
 
 describe('A record in words', () => {
+	const {record: said, verdict} = words.pages;
+	const asTaken = {
+		series: 1,
+		place: 'inner',
+		setting: undefined,
+		round: 1,
+		isTurned: false,
+		struck: undefined,
+	} as const;
+
 	it('that is marked void hands out no next date', () => {
 		const lines = linesOf(whole, undefined, {voided: {reason: 'the deck was disturbed', at: day}});
-		expect(lines.join('\n')).not.toMatch(/Next check: \d/);
-		expect(lines).toContainEqual(expect.stringMatching(/^VOID since 2026-03-02.*does not count/));
+		expect(lines.join('\n')).not.toMatch(withAnyNumbers(said.nextCheck({date: '2026-03-02', because: ''})));
+		expect(lines).toContain(words.results.void({at: day, reason: 'the deck was disturbed'}));
 	});
 
 	it('tells outcome, next date, verdict, readings as taken and every answer', () => {
 		const lines = linesOf(whole);
-		expect(lines[0]).toBe('Check of 2026-03-02: complete');
+		const outcome = said.outcome({outcome: 'complete', putBackOn: undefined});
+		expect(lines[0]).toBe(said.heading({date: '2026-03-02', outcome}));
+		const {date = '', because = ''} = whole.nextCheck ?? {};
+		expect(date).toMatch(/^2026-\d\d-02$/);
 		expect(lines).toEqual(
 			expect.arrayContaining([
-				expect.stringMatching(/^Next check: 2026-\d\d-02/),
-				expect.stringMatching(/^Verdict: BEYOND LIMITS/),
-				'Series 1, inner, round 2, gauge turned: -2,5 % / -8 %',
-				'Series 1, inner, round 3: +3 % / 8 % out',
-				'Series 1, closing, round 1: 2.5 % out / 8 % out',
-				'Effective length: 233 mm',
+				said.nextCheck({date, because}),
+				verdict.headline({verdict: 'beyond', atWorst: 'beyond'}),
+				said.reading({...asTaken, round: 2, isTurned: true, innerLimit: '-2,5 %', outerLimit: '-8 %'}),
+				said.reading({...asTaken, round: 3, innerLimit: '+3 %', outerLimit: '8 % out'}),
+				said.reading({...asTaken, place: 'closing', innerLimit: '2.5 % out', outerLimit: '8 % out'}),
+				words.pages.consequences.answer({title: words.steps['arm-length'].title, typed: '233 mm'}),
 			]),
 		);
-		expect(lines).not.toContain('Deck not ready to play.');
+		expect(lines).not.toContain(said.deckNotReady);
 	});
 
 	it('tells struck rounds, closed series and overrides with their reasons', () => {
@@ -216,20 +229,30 @@ describe('A record in words', () => {
 		here = follow(here, northDeck, {until: 'verdict'});
 		here = say(here, [choose('strike'), choose('inner:0'), choose('draught'), text('3 out'), text('8 out')]);
 		here = follow(say(here, [choose('go-on'), choose('remedy'), choose('again')]), northDeck);
-		const lines = linesOf(finishedCheck(here.check, day)).join('\n');
-		expect(lines).toMatch(/round 1: 3 % out \/ 8\.5 % out \(struck out: draught or a door\)/);
-		expect(lines).toMatch(/Series 1 closed: remedy: touch nothing/);
-		expect(lines).toMatch(/Overridden: Clearance\..*Reason: the arm touches elsewhere\./);
+		const lines = linesOf(finishedCheck(here.check, day));
+		const struck = words.reasons.draught;
+		expect(lines).toContain(said.reading({...asTaken, innerLimit: '3 % out', outerLimit: '8.5 % out', struck}));
+		const because = words.dialogue.because.remedy({remedy: 'again'});
+		expect(lines).toContain(verdict.series.closed({number: 1, because, hasFigures: true}));
+		expect(lines).toContain(
+			verdict.overridden({
+				title: words.steps.clearance.title,
+				sentence: words.problems['stylus-height']({stylusMm: 3, side: 'low', lowMm: 5, highMm: 6}),
+				reason: words.reasons['arm-touches-elsewhere'],
+				series: 1,
+				holds: true,
+			}),
+		);
 	});
 
 	it('of an interrupted check says that the deck is not ready, until it was put back', () => {
 		const record = finishedCheck(follow(freshDialogue(), northDeck, {until: 'verdict'}).check, day);
-		expect(linesOf(record).slice(0, 2)).toEqual([
-			'Check of 2026-03-02: interrupted, deck not ready to play',
-			'Deck not ready to play.',
-		]);
-		expect(linesOf(record, '2026-03-05T10:00:00Z')[0]).toMatch(/put back on 2026-03-05/);
-		expect(linesOf(record, '2026-03-05T10:00:00Z')).not.toContain('Deck not ready to play.');
+		const heading = (putBackOn: string | undefined) =>
+			said.heading({date: '2026-03-02', outcome: said.outcome({outcome: 'interrupted', putBackOn})});
+		expect(linesOf(record).slice(0, 2)).toEqual([heading(undefined), said.deckNotReady]);
+		expect(linesOf(record, '2026-03-05T10:00:00Z')[0]).toBe(heading('2026-03-05'));
+		expect(heading('2026-03-05')).toContain('2026-03-05');
+		expect(linesOf(record, '2026-03-05T10:00:00Z')).not.toContain(said.deckNotReady);
 	});
 
 	it('opened again for its put-back list ends with the list', () => {

@@ -3,7 +3,7 @@ import type {Dialogue} from '../../source/check/dialogue.js';
 import {roundsApart} from '../../source/measures/rounds-apart.js';
 import {viewOf} from '../../source/pages/view.js';
 import {compute} from '../../source/results/compute.js';
-import {words} from '../helpers/said.js';
+import {inOrder, withAnyNumbers, words} from '../helpers/said.js';
 import {northDeckWith} from '../helpers/sample-check.js';
 import {follow, freshDialogue, type Script, say, text} from '../helpers/script.js';
 import {example} from './example.js';
@@ -105,6 +105,8 @@ describe('Rounds at one radius', () => {
 });
 
 describe('The closing round', () => {
+	const {rounds} = words.pages;
+
 	it('after rounds that scatter more than a good pull says that it cannot be told, not that nothing moved', () => {
 		// Inner middles 6, −3 and 6: their mean 3, squares about it 54. Outer middles 3.5, 3.25 and 3.75: squares 0.125.
 		// Pooled s = √(54.125 / 4) = 3.678 with four degrees of freedom (t = 2.776), and t·s·√(1 + 1/3) = 11.79. The closing round lies 3 − 1.75 = 1.25 off.
@@ -116,14 +118,16 @@ describe('The closing round', () => {
 			],
 		} as const;
 		const said = shownAfter('closing', ['0.5 in', '4 out'], scattered);
-		expect(said).toContain(
-			'1.25 % off the inner mean, but the rounds scatter too much to tell whether anything moved: up to 11.79 % would count as no change, more than a good pull of 2 %.',
-		);
-		expect(said).not.toContain('nothing moved');
+		const closing = {movedPct: -1.25, allowedPct: 11.79};
+		expect(said).toContain(rounds.cannotTell({...closing, pullGoodPct: 2}));
+		expect(rounds.cannotTell({...closing, pullGoodPct: 2})).toMatch(inOrder('1.25 %', '11.79 %', ' 2 %'));
+		expect(said).not.toContain(rounds.nothingMoved(closing));
 	});
 
 	it('still says so where something moved all the same', () => {
-		expect(shownAfter('closing', ['10 out', '14 out'])).toContain('something moved');
+		expect(shownAfter('closing', ['10 out', '14 out'])).toMatch(
+			withAnyNumbers(rounds.somethingMoved({movedPct: 1, allowedPct: 1})),
+		);
 	});
 });
 

@@ -1,7 +1,9 @@
 import {expect, it} from 'vitest';
 import {issuedOf} from '../../source/pages/issued.js';
+import {inWords} from '../../source/pages/shown-lines.js';
 import {verdictLines} from '../../source/pages/verdict-lines.js';
 import {documentOfCheck} from '../../source/results/document-of-check.js';
+import {words} from '../helpers/said.js';
 import {northDeck} from '../helpers/sample-check.js';
 import {choose, follow, freshDialogue, say, yes} from '../helpers/script.js';
 
@@ -12,6 +14,5 @@ it('A check stopped after a remedy was begun keeps the verdict that it had, and 
 	expect(check.series).toHaveLength(2);
 	expect(documentOfCheck(check)).toEqual(documentOfCheck(verdict.check));
 	expect(issuedOf(check)).toEqual(before);
-	const words = verdictLines(check).map((one) => (one.kind === 'line' ? one.text : one.caption));
-	expect(words.join(' ')).toContain('The last series was begun and not measured');
+	expect(verdictLines(check).map(inWords)).toContain(words.pages.verdict.lastNotMeasured);
 });

@@ -7,6 +7,7 @@ import {profilesWith} from '../../../source/results/profiles.js';
 import {summaryOf} from '../../../source/results/record.js';
 import {checksOfArm, historyOf, namesOf} from '../../../source/results/years/arms.js';
 import {driftingArm, playedInTurn} from '../../helpers/invented-checks.js';
+import {words} from '../../helpers/said.js';
 
 const years = playedInTurn(driftingArm).map(({record}) => record);
 const rows: readonly PastCheck[] = years.map(summaryOf).reverse();
@@ -44,8 +45,8 @@ describe('The checks of an arm', () => {
 			const {changes = []} = yearsOf(check, historyOf(check, rows, profiles)) ?? {};
 			return changes.map((one) => (one.kind === 'line' ? one.text : ''));
 		};
-		const other = "with 'bench set' then, with 'new set' now";
-		expect(said(kept, 'new set').join(' ')).toContain(other);
+		const other = words.results.notes['other-tools']({before: 'bench set', today: 'new set'});
+		expect(said(kept, 'new set')).toContain(other);
 		expect(said(rename(kept, 'tools', 'new set'), 'new set')).toEqual(said(kept, 'bench set'));
 		// And back: an old check seen after its tools were renamed.
 		expect(said(rename(kept, 'tools', 'new set'), 'bench set')).toEqual(said(kept, 'bench set'));

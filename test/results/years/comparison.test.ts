@@ -14,7 +14,9 @@ import {obstacleText} from '../../../source/words/results-text.js';
 import {beginning, withAnyNumbers, words} from '../../helpers/said.js';
 
 const {comparison, longRun} = words.years;
-const inner = {place: 'inner', radiusMm: 68};
+const inner = {place: words.places.inner, radiusMm: 68};
+
+const outer = {place: words.places.outer, radiusMm: 136};
 
 type Figures = {pull?: number; band?: number; u?: number; tilt?: number | null; tiltU?: number | null};
 
@@ -87,8 +89,8 @@ describe('A check against an earlier one', () => {
 				date,
 				figures: [
 					{...inner, figure: 'band', ...still},
-					{place: 'outer', radiusMm: 136, figure: 'pull', ...still},
-					{place: 'outer', radiusMm: 136, figure: 'band', ...still},
+					{...outer, figure: 'pull', ...still},
+					{...outer, figure: 'band', ...still},
 				],
 			}),
 		);
@@ -281,7 +283,7 @@ describe('A stretch of checks', () => {
 		const now = steady('2026-11-25', {doneSince: 'bearing'});
 		const earlier = [steady('2026-05-04'), steady('2025-11-04')];
 		expect(comparisonsOf(now, earlier).map((one) => one.then.date)).toEqual(['2026-05-04']);
-		expect(text(now, earlier)).toContain(comparison.done({what: 'a bearing was serviced'}));
+		expect(text(now, earlier)).toContain(comparison.done({what: words.options['done-since'].bearing}));
 		expect(text(steady('2026-11-25'), earlier)).not.toContain(beginning(comparison.done({what: '1'})));
 	});
 });
