@@ -124,7 +124,7 @@ test('An answer that cannot be saved is kept on the screen and saved by Enter on
 	mkdirSync(older);
 	program.type('0.15 right\r');
 	const shown = flat(await program.waitFor(unsaved.title));
-	const because = words.store['not-saved']({thing: draft, file: older, system: 'EISDIR', option: '--data'});
+	const because = words.store['not-plain']({thing: draft, file: older, found: 'folder'});
 	expect(bare(shown)).toContain(bare(because));
 	expect(shown).toContain(unsaved.whatIsSaved);
 	program.press('enter');

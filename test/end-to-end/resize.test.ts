@@ -1,5 +1,6 @@
 import {expect, onTestFinished, test} from 'vitest';
 import packageJson from '../../package.json' with {type: 'json'};
+import type {MeasuredRadius} from '../../source/results/figures-types.js';
 import {
 	describeAll,
 	filed,
@@ -31,6 +32,8 @@ const sizes = [
 	[80, 24],
 ] as const;
 
+/** Of the inner radius what its row in the picture of the rounds is called by. */
+const inner = {place: 'inner', radiusMm: 68};
 const stage = (id: 'level' | 'probe', number: number): string =>
 	words.pages.view.stage({title: words.stages[id], number, of: 15});
 const mistake = words.faces.mistake({mistake: saidAt('probe-inner', 'mistake')});
@@ -108,7 +111,11 @@ test('The text of why, the list of steps and the picture of the rounds follow th
 	await program.waitFor(option(2, says.label({id: 'one-more-round', values: {}})));
 	await expectFollows(
 		program,
-		[titleOf('probe-inner'), words.pictures.spindle, option(1, says.label({id: 'enough', values: {}}))],
+		[
+			titleOf('probe-inner'),
+			words.pages.verdict.bands.label(inner as MeasuredRadius),
+			option(1, says.label({id: 'enough', values: {}})),
+		],
 		[],
 	);
 	program.type('?');

@@ -11,7 +11,10 @@ const copy = fs.mkdtempSync(path.join(os.tmpdir(), 'armdrift-reworded-'));
 
 /** Longer words have their second letter twice: lengths and line breaks change with them, numbers and values do not. */
 const reworded = (text) =>
-	text.replaceAll(/(?<![\p{L}\d{\\%-])\p{L}{3,}\p{Ll}(?![\p{L}\d}:])/gu, (word) => `${word.slice(0, 2)}${word.slice(1)}`);
+	text.replaceAll(
+		/(?<![\p{L}\d{\\%-])\p{L}{3,}\p{Ll}(?![\p{L}\d}:])/gu,
+		(word) => `${word.slice(0, 2)}${word.slice(1)}`,
+	);
 
 /** Texts between quotes, and those of templates; not what is imported, a key, a type, or a single word that is an id. */
 function rewordedFile(code, name) {
