@@ -63,7 +63,7 @@ describe('What is printed', () => {
 		});
 		return {status, out: stdout, faults: stderr};
 	};
-	test.each(['list', 'list --as json', 'due', 'help figures', 'help --man', 'completion zsh'])(
+	test.each(['list', 'list --as json', 'due', `help ${topics[2]?.name}`, 'help --man', 'completion zsh'])(
 		'to a full disk ends %s with 1 and one sentence',
 		async (line) => {
 			const dataDir = await folderWith([filed({at: '2026-01-01T10:00:00Z', next: {date: '2026-07-01', because: ''}})]);
