@@ -1,11 +1,32 @@
-import {stepById} from '../procedure/index.js';
+import {isPutBack, placeOfRounds, stepById} from '../procedure/index.js';
 import {freeZeroSteps} from '../procedure/step-groups.js';
-import type {StepId} from '../procedure/step-ids.js';
+import {type StepId, stepIdsOf} from '../procedure/step-ids.js';
 import type {Check} from './check.js';
-import {closeSeries} from './close-series.js';
 import type {Because} from './says.js';
-import {keepWas} from './series.js';
-import {closeTrial} from './trials.js';
+import {askAgain, hasReadings, keepWas, newSeries, openSeries} from './series.js';
+import {closeTrial, leaveBias} from './trials.js';
+
+/** Answers that hang on the rounds of the open series and fall with it. */
+const fallsWithSeries = (id: string): boolean =>
+	placeOfRounds(id) !== undefined || id === 'verdict' || freeZeroSteps.some((one) => one === id);
+
+/** Closes the open series, if it holds readings, and opens the next one. */
+export function closeSeries(before: Check, because: Because, at: string): Check {
+	const check = leaveBias(before, at);
+	const open = openSeries(check);
+	const answers = Object.fromEntries(Object.entries(check.answers).filter(([id]) => !fallsWithSeries(id)));
+	const series = hasReadings(open)
+		? [...check.series.slice(0, -1), {...open, closed: {at, because}}, newSeries(at)]
+		: check.series;
+	// What was put back before is no longer: the deck is being worked on again.
+	const putBack = stepIdsOf(answers).filter(isPutBack);
+	const closed = freeZeroSteps.reduce((sofar, id) => keepWas(sofar, id, check.answers[id]), {
+		...check,
+		answers,
+		series,
+	});
+	return askAgain(closed, putBack);
+}
 
 /** Answers under which readings are taken: another one does not make the earlier readings wrong. */
 export function isCondition(id: string): boolean {

@@ -12,7 +12,7 @@ import type {Trial} from './check.js';
 import type {Dialogue, Position} from './dialogue.js';
 import {itemsInDoubt} from './doubts.js';
 import type {StepState} from './progress.js';
-import {type Choice, type Label, plainly} from './says.js';
+import {type Label, type PromptOption, plainly} from './says.js';
 import {counts, hasReadings, isComplete, openSeries} from './series.js';
 import {hasOnReadings, nameOfTrial, trialsOf} from './trials.js';
 
@@ -34,14 +34,14 @@ export const stillItems = ({check}: Dialogue, step: Step) => {
 	return doubt ? itemsInDoubt(check, doubt) : [];
 };
 
-export function wayOptions({progress}: Position, step: Step): readonly Choice[] {
+export function wayOptions({progress}: Position, step: Step): readonly PromptOption[] {
 	const ways = (progress.problemOf(step)?.ways ?? []).map(
-		({id: way}, index): Choice => ({id: choiceOf.way(index), label: {id: 'way', values: {way}}}),
+		({id: way}, index): PromptOption => ({id: choiceOf.way(index), label: {id: 'way', values: {way}}}),
 	);
 	return (step.reasons?.length ?? 0) > 0 ? [...ways, {id: 'override', label: plainly('regardless')}] : ways;
 }
 
-export function roundOptions(dialogue: Dialogue, {step, progress: {facts}}: Position): readonly Choice[] {
+export function roundOptions(dialogue: Dialogue, {step, progress: {facts}}: Position): readonly PromptOption[] {
 	if (step?.input.kind !== 'rounds') return [];
 	const {place} = step.input;
 	const rounds = openSeries(dialogue.check)[place];
@@ -65,12 +65,12 @@ export function roundOptions(dialogue: Dialogue, {step, progress: {facts}}: Posi
 	return [{id: 'go-on', label: plainly(place === 'closing' ? 'to-verdict' : 'enough')}, more, ...strike, ...takeBack];
 }
 
-const moreAt = (place: 'inner' | 'outer' | 'extra'): Choice => ({
+const moreAt = (place: 'inner' | 'outer' | 'extra'): PromptOption => ({
 	id: `more-${place}`,
 	label: {id: 'more-rounds', values: {place}},
 });
 
-export function verdictOptions({check}: Dialogue, facts: Facts): readonly Choice[] {
+export function verdictOptions({check}: Dialogue, facts: Facts): readonly PromptOption[] {
 	const series = openSeries(check);
 	return [
 		{id: 'go-on', label: plainly('put-back')},
@@ -83,13 +83,13 @@ export function verdictOptions({check}: Dialogue, facts: Facts): readonly Choice
 	];
 }
 
-const backTo = (number: number, trial: Trial): Choice => ({
+const backTo = (number: number, trial: Trial): PromptOption => ({
 	id: choiceOf.backTo(number),
 	label: {id: 'back-to-setting', values: {setting: nameOfTrial(number, trial)}},
 });
 
 /** What may follow on the readings with a bias setting. */
-export function biasOptions({check}: Dialogue): readonly Choice[] {
+export function biasOptions({check}: Dialogue): readonly PromptOption[] {
 	const series = openSeries(check);
 	const trials = trialsOf(check);
 	const open = hasOnReadings(series) ? trials.length : undefined;
@@ -105,7 +105,7 @@ export function biasOptions({check}: Dialogue): readonly Choice[] {
 	];
 }
 
-export function strikeOptions({check}: Dialogue): readonly Choice[] {
+export function strikeOptions({check}: Dialogue): readonly PromptOption[] {
 	const series = openSeries(check);
 	return places.flatMap((place) =>
 		series[place].flatMap((round, index) =>
@@ -129,17 +129,20 @@ export function strikeOptions({check}: Dialogue): readonly Choice[] {
 	);
 }
 
-export function reasonsFor(excused: {readonly kind: 'override' | 'strike'; readonly step?: string}): readonly Choice[] {
+export function reasonsFor(excused: {
+	readonly kind: 'override' | 'strike';
+	readonly step?: string;
+}): readonly PromptOption[] {
 	const reasons = excused.kind === 'strike' ? strikeReasons : (stepById(excused.step ?? '')?.reasons ?? []);
 	return [
-		...reasons.map((reason): Choice => ({id: reason, label: {id: 'reason', values: {reason}}})),
+		...reasons.map((reason): PromptOption => ({id: reason, label: {id: 'reason', values: {reason}}})),
 		{id: otherReason, label: plainly('other-reason')},
 	];
 }
 
-export function stageOptions({check}: Dialogue, {progress, step}: Position): readonly Choice[] {
+export function stageOptions({check}: Dialogue, {progress, step}: Position): readonly PromptOption[] {
 	const seen = [...new Set<StageId>(progress.visible.map((one) => one.stage))];
-	const stageOption = (stage: StageId): Choice => {
+	const stageOption = (stage: StageId): PromptOption => {
 		const states = progress.visible.filter((one) => one.stage === stage).map((one) => progress.stateOf(one));
 		return {id: choiceOf.stage(stage), label: {id: 'stage', values: {stage, state: worstOf(states)}}};
 	};
@@ -157,7 +160,7 @@ export function stageOptions({check}: Dialogue, {progress, step}: Position): rea
 const gravest: readonly StepState[] = ['problem', 'again', 'open', 'overridden', 'done'];
 const worstOf = (states: readonly StepState[]): StepState => gravest.find((state) => states.includes(state)) ?? 'open';
 
-export function stepOptions({progress}: Position, stage: StageId): readonly Choice[] {
+export function stepOptions({progress}: Position, stage: StageId): readonly PromptOption[] {
 	return progress.visible
 		.filter((one) => one.stage === stage)
 		.map((one) => {
@@ -167,12 +170,12 @@ export function stepOptions({progress}: Position, stage: StageId): readonly Choi
 }
 
 /** The remedies that make sense for this arm. */
-export const remedyOptions = (facts: Facts): readonly Choice[] =>
+export const remedyOptions = (facts: Facts): readonly PromptOption[] =>
 	remedies
 		.filter(({when}) => when?.(facts) ?? true)
-		.map(({id}): Choice => ({id, label: {id: 'remedy', values: {remedy: id}}}));
+		.map(({id}): PromptOption => ({id, label: {id: 'remedy', values: {remedy: id}}}));
 
-export type SideOption<L = Label> = Choice<L> & {readonly keys: readonly string[]};
+export type SideOption<L = Label> = PromptOption<L> & {readonly keys: readonly string[]};
 
 /** Two sides, each with its letter; the signs go to the side that they mean on this gauge. */
 export function sideOptions(sides: Sides, facts: Facts): readonly SideOption[] {

@@ -15,7 +15,7 @@ import {
 	verdictOptions,
 	wayOptions,
 } from './prompt-options.js';
-import {type Choice, type Label, named, plainly, type Question} from './says.js';
+import {type Label, named, type PromptOption, plainly, type Question} from './says.js';
 import {openSeries} from './series.js';
 
 /** What kind of entry is wanted now, with its labels and its question by id, or in words for the faces. */
@@ -31,7 +31,7 @@ export type Prompt<L = string, Q = string> = {readonly key: string} & (
 			/** What is offered was given before, not only suggested. */
 			readonly given?: true;
 	  }
-	| {readonly kind: 'choice'; readonly options: readonly Choice<L>[]; readonly initial?: string | undefined}
+	| {readonly kind: 'choice'; readonly options: readonly PromptOption<L>[]; readonly initial?: string | undefined}
 	| {readonly kind: 'yes-no'; readonly question?: Q}
 	/** y, or the number of what is not so. */
 	| {readonly kind: 'still'; readonly items: readonly L[]}
@@ -97,7 +97,7 @@ function askPrompt(dialogue: Dialogue, position: Position): AskedPrompt {
 				key,
 				kind: 'choice',
 				options: input.options.map(
-					(option): Choice => ({id: option, label: {id: 'option', values: {step: step.id, option}}}),
+					(option): PromptOption => ({id: option, label: {id: 'option', values: {step: step.id, option}}}),
 				),
 				initial: typeof value === 'string' ? value : step.suggest?.(progress.facts),
 			};

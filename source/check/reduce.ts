@@ -1,15 +1,13 @@
 import {afterStop, isPutBack, stageOf, stepById} from '../procedure/index.js';
 import {type AnswerValue, isStepId, stepIdsOf} from '../procedure/step-ids.js';
-import {undoneBy} from '../procedure/undone-by.js';
+import {undoneBy} from '../procedure/steps-put-back.js';
 import type {Action} from './actions.js';
-import {askAgain} from './ask-again.js';
-import {askAnew, isCondition, keepAll} from './ask-anew.js';
+import {askAnew, closeSeries, isCondition, keepAll} from './ask-anew.js';
 import {type Answer, answerOf, type Check} from './check.js';
-import {closeSeries} from './close-series.js';
 import {allDoubts, doubtsAfter, doubtsWithStep, isOffered, isStillInDoubt, touchesReadings} from './doubts.js';
 import {setLimit, strike, takeBack} from './rounds.js';
 import {plainly} from './says.js';
-import {newSeries} from './series.js';
+import {askAgain, newSeries} from './series.js';
 import {closeTrial, leaveBias} from './trials.js';
 
 type Of<T extends Action['type']> = Extract<Action, {type: T}>;

@@ -102,7 +102,7 @@ export type LabelValues = {
 };
 export type Label = Said<LabelValues>;
 /** One of several that can be chosen: its id, and what it is called. */
-export type Choice<L = Label> = {readonly id: string; readonly label: L};
+export type PromptOption<L = Label> = {readonly id: string; readonly label: L};
 
 /** A question that is answered by yes or no, where it is another one than the step's own. */
 export type QuestionValues = {

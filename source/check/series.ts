@@ -1,5 +1,6 @@
 import type {HoldLimits} from '../procedure/facts.js';
 import {type Place, places} from '../procedure/places.js';
+import type {StepId} from '../procedure/step-ids.js';
 import type {Answer, Check, Round, Series} from './check.js';
 
 export const newSeries = (at: string): Series => ({
@@ -60,3 +61,14 @@ export const keepWas = (check: Check, id: string, old: Answer | undefined): Chec
 				),
 			}
 		: check;
+
+/** Marks answers to be confirmed again; each keeps its old value as the offer. */
+export function askAgain(check: Check, steps: readonly StepId[]): Check {
+	const marked = steps.flatMap((id) => {
+		const old = check.answers[id];
+		if (!old) return [];
+		const {override: _dropped, ...rest} = old;
+		return [[id, {...rest, again: true as const}] as const];
+	});
+	return marked.length === 0 ? check : {...check, answers: {...check.answers, ...Object.fromEntries(marked)}};
+}

@@ -1,8 +1,7 @@
 import {type OnPlace, onPlaces} from '../procedure/places.js';
 import {trialSteps} from '../procedure/step-groups.js';
-import {askAgain} from './ask-again.js';
 import type {Answer, Check, Series, Trial} from './check.js';
-import {openSeries, withOpenSeries} from './series.js';
+import {askAgain, openSeries, withOpenSeries} from './series.js';
 
 const isOfTrial = (id: string): boolean => trialSteps.some((one) => one === id);
 
@@ -54,18 +53,12 @@ export function leaveBias(check: Check, at: string): Check {
 	return askAgain({...closed, answers}, wasOn ? [...setting, 'bias-off'] : setting);
 }
 
-type ChosenTrial = {
-	readonly number: number;
-	readonly trial: Trial;
-	/** Somebody chose it; else it only stands for the series. */
-	readonly isKept: boolean;
-};
-
 /** The setting that counts, with its number: the one that was chosen, else the last one that was read at two radii. */
-export function chosenTrial(check: Check, series: Series): ChosenTrial | undefined {
+export function chosenTrial(check: Check, series: Series) {
 	const trials = trialsOf(check, series);
 	const chosen = check.answers['bias-result']?.value;
 	const last = trials.findLastIndex(isWhole);
+	// Somebody chose it; else it only stands for the series.
 	const isKept = series === openSeries(check) && Array.isArray(chosen);
 	const number = isKept ? Number(chosen[0]) : last < 0 ? trials.length : last + 1;
 	const trial = trials[number - 1];

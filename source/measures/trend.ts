@@ -1,3 +1,5 @@
+import {getQuarter} from 'date-fns/getQuarter';
+import {parseISO} from 'date-fns/parseISO';
 import limits from '../../shared/limits.json' with {type: 'json'};
 import {isAbove} from './compare.js';
 import {mean, rootSumSquares, squaredDeviations} from './statistics.js';
@@ -47,3 +49,12 @@ export const trendOf = (points: readonly TrendPoint[]): Trend | null => {
 
 /** Whether a trend is seen: the 99 % interval of the slope does not hold zero, within 1e-9. */
 export const isTrend = ({slope, slopeUncertainty}: Trend): boolean => isAbove(Math.abs(slope), slopeUncertainty);
+
+/**
+ * Whether a drift can be told from the season: the checks fall in at least three of the four calendar quarters, of
+ * whatever years. Checks every six months meet the same two seasons for ever.
+ *
+ * @param dates days as yyyy-mm-dd, in any order
+ */
+export const isSeasonTold = (dates: readonly string[]): boolean =>
+	new Set(dates.map((date) => getQuarter(parseISO(date)))).size >= limits.seasonQuarters.value;

@@ -24,13 +24,13 @@ export const centreScatter = scatterOr(limits.assumedCentrePct.value);
 export const widthScatter = scatterOr(limits.assumedWidthPct.value);
 
 /** What the gauge is read in, in percent of the playing force. */
-export type Reading = {readonly stepPct: number; readonly nudgePct: number};
+export type ReadingGrain = {readonly stepPct: number; readonly nudgePct: number};
 
 /** Variance that step and nudge leave in the middle of one round: half the sum of two limits (JCGM 100:2008 F.2.2.1). */
-export const centreReading = ({stepPct, nudgePct}: Reading): number => (stepPct ** 2 + nudgePct ** 2) / 24;
+export const centreReading = ({stepPct, nudgePct}: ReadingGrain): number => (stepPct ** 2 + nudgePct ** 2) / 24;
 
 /** Variance that step and nudge leave in the width of one round: the difference of two limits. */
-export const widthReading = ({stepPct, nudgePct}: Reading): number => (stepPct ** 2 + nudgePct ** 2) / 6;
+export const widthReading = ({stepPct, nudgePct}: ReadingGrain): number => (stepPct ** 2 + nudgePct ** 2) / 6;
 
 /**
  * The part of that variance which the scatter does not show: it is the same in all rounds, and no mean takes it away.
@@ -40,7 +40,7 @@ export const unseenReading = (reading: number, scatter: Scatter): number =>
 	isAssumed(scatter) ? reading : Math.max(0, reading - scatter.sd ** 2);
 
 /** What is known of one series, as far as it makes figures uncertain; variances in %². */
-export type Series = {
+export type SeriesKnown = {
 	readonly centres: Scatter;
 	readonly widths: Scatter;
 	/** Variances of {@link unseenReading}. */
@@ -72,7 +72,7 @@ export type ZeroOfPull =
 	/** Read or assumed apart, with a variance of its own. */
 	| {readonly kind: 'apart'; readonly variance: number};
 
-const gain = (valuePct: number, {gainPct}: Series): number => ((valuePct * gainPct) / 100) ** 2;
+const gain = (valuePct: number, {gainPct}: SeriesKnown): number => ((valuePct * gainPct) / 100) ** 2;
 
 const halfSum = ({used, turned}: Turned): number => (1 / used + 1 / turned) / 4;
 
@@ -91,7 +91,7 @@ function shares(
 }
 
 /** Budget of a side pull that is the mean of so many rounds as used. */
-export function pullBudget(valuePct: number, used: number, zero: ZeroOfPull, series: Series): Budget {
+export function pullBudget(valuePct: number, used: number, zero: ZeroOfPull, series: SeriesKnown): Budget {
 	const {means, times, apart} = shares(used, zero);
 	return {
 		scatter: series.centres.sd ** 2 * means,
@@ -101,14 +101,14 @@ export function pullBudget(valuePct: number, used: number, zero: ZeroOfPull, ser
 }
 
 /** Budget of the zero of the gauge, from rounds as used and turned at one radius. */
-export const zeroBudget = (rounds: Turned, {centres, centreReading: reading, settingUp}: Series): Budget => ({
+export const zeroBudget = (rounds: Turned, {centres, centreReading: reading, settingUp}: SeriesKnown): Budget => ({
 	scatter: centres.sd ** 2 * halfSum(rounds),
 	common: (reading + settingUp) / 2,
 	degreesOfFreedom: centres.degreesOfFreedom,
 });
 
 /** Budget of a hold band that is the mean of so many rounds, turned or not: the zero of the gauge drops out. */
-export const bandBudget = (valuePct: number, rounds: number, series: Series): Budget => ({
+export const bandBudget = (valuePct: number, rounds: number, series: SeriesKnown): Budget => ({
 	scatter: series.widths.sd ** 2 / rounds,
 	common: series.widthReading + gain(valuePct, series),
 	degreesOfFreedom: series.widths.degreesOfFreedom,
@@ -124,7 +124,7 @@ export const pullDifferenceBudget = (
 	differencePct: number,
 	used: readonly [number, number],
 	slantPct: number,
-	series: Series,
+	series: SeriesKnown,
 ): Budget => ({
 	scatter: series.centres.sd ** 2 * (1 / used[0] + 1 / used[1]),
 	common: 2 * (series.centreReading + series.settingUp) + slantPct ** 2 + gain(differencePct, series),
@@ -135,7 +135,7 @@ export const pullDifferenceBudget = (
 export const bandDifferenceBudget = (
 	differencePct: number,
 	rounds: readonly [number, number],
-	series: Series,
+	series: SeriesKnown,
 ): Budget => ({
 	scatter: series.widths.sd ** 2 * (1 / rounds[0] + 1 / rounds[1]),
 	common: 2 * series.widthReading + gain(differencePct, series),

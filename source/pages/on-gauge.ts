@@ -1,31 +1,23 @@
 import {isAbove} from '../measures/compare.js';
-import {gaugeShows, halfSpanRead, toStep} from '../measures/gauge-shows.js';
-import {type GaugeScale, type Round, reachesTop} from '../measures/hold-band.js';
+import {gaugeShows, halfSpanRead, type LimitPair, reachesTop, toStep} from '../measures/hold-band.js';
 import type {Facts} from '../procedure/facts.js';
 import {gaugeUnitOf, showsHandForce, signOfPlus} from '../procedure/readings.js';
 import type {Document} from '../results/document-schema.js';
 import type {ZeroFigures} from '../results/figures-types.js';
 import {seriesRead} from '../results/series-read.js';
-import type {GaugeUnit} from '../units.js';
 import {words} from '../words/index.js';
 import {printsAsZero} from '../words/numbers.js';
 import {line, type Shown} from './shown-lines.js';
 
 const {gauge: said} = words.pages;
 
-/** The gauge in front of the technician: how it shows forces, and where it ends; all but the factor in its own unit. */
-export type OnGauge = {
-	readonly scale: GaugeScale;
-	readonly unit: GaugeUnit;
-	readonly step: number;
-	readonly topOfScale: number;
-	/** It shows the force of the hand, so its own sign is not the way the arm pushes. */
-	readonly isHandForce: boolean;
-};
+export type OnGauge = ReturnType<typeof onGauge>;
 
-export function onGauge(document: Document, facts: Facts): OnGauge {
+/** The gauge in front of the technician: how it shows forces, and where it ends; all but the factor in its own unit. */
+export function onGauge(document: Document, facts: Facts) {
 	const {scale} = seriesRead(document);
 	const {unit, step, topOfScale} = document.gauge;
+	// Where it shows the force of the hand its own sign is not the way the arm pushes.
 	return {scale, unit, step, topOfScale, isHandForce: showsHandForce(facts)};
 }
 
@@ -41,7 +33,7 @@ export type Aim = {
 };
 
 /** @param rounds rounds as they were read at that radius, which say how far the limits lie from the middle */
-export function aimAt(radiusMm: number, forcePct: number, gauge: OnGauge, rounds: readonly Round[] = []): Aim {
+export function aimAt(radiusMm: number, forcePct: number, gauge: OnGauge, rounds: readonly LimitPair[] = []): Aim {
 	const middle = gaugeShows(forcePct, gauge.scale);
 	if (rounds.length === 0) return {radiusMm, middle};
 	const half = halfSpanRead(rounds);

@@ -1,8 +1,20 @@
 import type {Entry} from '../check/entry.js';
 import type {Prompt} from '../check/prompt.js';
+import {inWords, type Shown} from '../pages/shown-lines.js';
 import {words} from '../words/index.js';
 
 const say = words.faces.plain;
+
+/** Lines in, lines out. Undefined means that the input has ended. */
+export type Lines = {
+	readonly read: () => Promise<string | undefined>;
+	readonly say: (text: string) => void;
+	/** Answers come from a pipe or a file: the first refusal ends the run, lest later lines answer other questions. */
+	readonly piped: boolean;
+};
+
+/** A line in words; held-together spaces matter on a screen only. */
+export const plainText = (shown: Shown): string => inWords(shown).replaceAll('\u00a0', ' ');
 
 /** Commands of the plain face; answers never begin with a slash. */
 export const plainCommands = '/back, /why, /steps, /stop, /leave';

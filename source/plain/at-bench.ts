@@ -3,7 +3,7 @@ import {nudgeKeys} from '../pages/nudge-keys.js';
 import {line, type Shown} from '../pages/shown-lines.js';
 import {words} from '../words/index.js';
 import type {PracticeBench} from '../workbench.js';
-import {type Lines, plainText} from './converse.js';
+import {type Lines, plainText} from './ask.js';
 
 const lookMs = 500;
 /** An arm that still creeps after so many looks is left to creep. */

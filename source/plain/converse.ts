@@ -1,21 +1,13 @@
 import type {Dialogue} from '../check/dialogue.js';
+import type {Entry} from '../check/entry.js';
 import type {Filed} from '../pages/beside/page.js';
 import {afterSaving, checkTurn} from '../pages/check-turn.js';
-import {inWords, type Shown} from '../pages/shown-lines.js';
 import {type View, viewOf} from '../pages/view.js';
 import {words} from '../words/index.js';
 import {says} from '../words/says.js';
 import type {Workbench} from '../workbench.js';
-import {entryOf, plainCommands, promptLines, unknownCommand} from './ask.js';
+import {entryOf, type Lines, plainCommands, plainText, promptLines, unknownCommand} from './ask.js';
 import {readLine, seenAtBench} from './at-bench.js';
-
-/** Lines in, lines out. Undefined means that the input has ended. */
-export type Lines = {
-	readonly read: () => Promise<string | undefined>;
-	readonly say: (text: string) => void;
-	/** Answers come from a pipe or a file: the first refusal ends the run, lest later lines answer other questions. */
-	readonly piped: boolean;
-};
 
 export type PlainEnd =
 	| {readonly kind: 'finished'; readonly record: Filed}
@@ -24,9 +16,6 @@ export type PlainEnd =
 	| {readonly kind: 'refused' | 'not-saved'; readonly sentence: string};
 
 const say = words.faces.plain;
-
-/** A line in words; held-together spaces matter on a screen only. */
-export const plainText = (shown: Shown): string => inWords(shown).replaceAll('\u00a0', ' ');
 
 /** A whole check line by line. Each question has a number, so that a voice or a log can refer to it. */
 export async function converse(workbench: Workbench, start: Dialogue, lines: Lines): Promise<PlainEnd> {
@@ -131,15 +120,7 @@ async function kept(workbench: Workbench, next: Dialogue): Promise<Taken> {
 	return told(afterSaving(next, saved, workbench));
 }
 
-function commandOf(text: string) {
-	switch (text.trim()) {
-		case '/back':
-			return {kind: 'back'} as const;
-		case '/steps':
-			return {kind: 'steps'} as const;
-		case '/stop':
-			return {kind: 'stop'} as const;
-		default:
-			return;
-	}
+function commandOf(text: string): Entry | undefined {
+	const kind = (['back', 'steps', 'stop'] as const).find((one) => text.trim() === `/${one}`);
+	return kind && {kind};
 }

@@ -3,8 +3,7 @@ import type {Prompt} from '../check/prompt.js';
 import type {BesidePage, FaceRoom, Pages, Turn} from '../pages/beside/page.js';
 import {words} from '../words/index.js';
 import type {Opened} from '../workbench.js';
-import {entryOf, promptLines} from './ask.js';
-import {type Lines, plainText} from './converse.js';
+import {entryOf, type Lines, plainText, promptLines} from './ask.js';
 
 /** Where pages led to. */
 export type WalkEnd =

@@ -1,5 +1,5 @@
-import {toStep} from '../measures/gauge-shows.js';
 import {swingAngleDeg} from '../measures/geometry.js';
+import {toStep} from '../measures/hold-band.js';
 import {clockText} from '../measures/lever.js';
 import type {ArmSpec} from './arm-spec.js';
 import {turnedAngleDeg} from './bias-torque.js';

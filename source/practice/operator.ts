@@ -1,4 +1,4 @@
-import type {Round} from '../measures/hold-band.js';
+import type {LimitPair} from '../measures/hold-band.js';
 import type {Document} from '../results/document-schema.js';
 import type {ArmSpec} from './arm-spec.js';
 import {type Bench, levelShownDeg, leverClockShown, scaleShownMn} from './bench.js';
@@ -24,7 +24,7 @@ type ProbeRounds = Document['probe'][number]['rounds'];
 // A narrow band may read upside down by a trembling step: such a round is taken again, as the program asks.
 const mostTries = 20;
 
-function soundRound(hand: Hand, isTurned: boolean): Round {
+function soundRound(hand: Hand, isTurned: boolean): LimitPair {
 	for (let tries = 0; tries < mostTries; tries++) {
 		const {inner, outer} = roundBy(hand);
 		if (isTurned ? outer <= inner : inner <= outer) return {innerLimit: inner, outerLimit: outer};

@@ -3,7 +3,7 @@ import {leastSkatingRadiusMm} from '../measures/skating.js';
 import type {Facts} from './facts.js';
 import {armOf} from './geometry.js';
 import {type OnPlace, onPlaces} from './places.js';
-import type {Problem} from './problem.js';
+import {type Problem, problem, wayTo} from './problem.js';
 
 const radiusSteps = {
 	'bias-outer': 'radius-outer',
@@ -42,9 +42,6 @@ export function middleProblem(facts: Facts): Problem | undefined {
 	const outer = facts.number('radius-outer');
 	if (radiusMm === undefined || inner === undefined || outer === undefined) return;
 	if (isAbove(radiusMm, inner) && isBelow(radiusMm, outer)) return;
-	return {
-		id: 'middle-not-between',
-		values: {innerMm: inner, outerMm: outer},
-		ways: [{id: 'correct-middle', do: 'ask-again', steps: ['bias-radius-middle']}],
-	};
+	const values = {innerMm: inner, outerMm: outer};
+	return problem('middle-not-between', values, wayTo('correct-middle', 'bias-radius-middle'));
 }

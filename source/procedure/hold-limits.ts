@@ -1,14 +1,16 @@
 import {type ClosingRound, closingRound} from '../measures/closing-round.js';
 import {isAtMost} from '../measures/compare.js';
-import {type Round, reachesTop, roundCentresPct} from '../measures/hold-band.js';
+import {type LimitPair, reachesTop, roundCentresPct} from '../measures/hold-band.js';
+import {mean} from '../measures/statistics.js';
 import {forceScaleFactor, percentScaleFactor} from '../measures/tracking-force.js';
 import {centreReading, settingUpVariance} from '../measures/uncertainty.js';
 import {fromBase, units} from '../units.js';
 import type {Facts, HoldLimits} from './facts.js';
 import {type ProbePlace, probeRadii} from './geometry.js';
 import type {Place} from './places.js';
-import type {Problem, Way} from './problem.js';
+import {type Problem, problem, type Way} from './problem.js';
 import {gaugeUnitOf} from './readings.js';
+import {freeZeroSteps} from './step-groups.js';
 import {carriedMn} from './weighing.js';
 
 /** A base value in the gauge's own unit, free of the dust that conversions leave. */
@@ -74,7 +76,7 @@ export const isOverTop = (facts: Facts, reading: number): boolean => {
 export const isPlaceOffScale = (facts: Facts, place: Place): boolean =>
 	roundsAt(facts, place).some((round) => isRoundOffScale(facts, round));
 
-export const isRoundOffScale = (facts: Facts, {innerLimit, outerLimit}: Round): boolean =>
+export const isRoundOffScale = (facts: Facts, {innerLimit, outerLimit}: LimitPair): boolean =>
 	isOverTop(facts, innerLimit) || isOverTop(facts, outerLimit);
 
 /** Step and nudge of the gauge in its own unit. */
@@ -82,6 +84,27 @@ export const gaugeReading = (facts: Facts): {readonly step: number; readonly nud
 	step: inGaugeUnit(facts.number('gauge-step') ?? 0, facts),
 	nudge: inGaugeUnit(facts.number('gauge-nudge') ?? 0, facts),
 });
+
+/** The zero of a gauge that was read free of the arm, in its own unit, with its standard uncertainty. */
+export type StatedZero = {readonly zero: number; readonly zeroUncertainty: number};
+
+/**
+ * The mean of what the pointer showed before the first round and after the last; undefined where neither was read. Each
+ * reading is good to step/√12 (JCGM 100:2008 F.2.2.1); a drift between them may have stood anywhere between (4.3.7).
+ */
+export function statedZero(facts: Facts): StatedZero | undefined {
+	const read = freeZeroSteps.flatMap((id) => {
+		const value = facts.number(id);
+		return value === undefined ? [] : [inGaugeUnit(value, facts)];
+	});
+	if (read.length === 0) return;
+	const halfDrift = (Math.max(...read) - Math.min(...read)) / 2;
+	const {step} = gaugeReading(facts);
+	return {
+		zero: mean(read),
+		zeroUncertainty: Math.hypot(step / Math.sqrt(12 * read.length), halfDrift / Math.sqrt(3)),
+	};
+}
 
 export type Closing = ClosingRound & {
 	/** What counts as no change is no more than a good pull: else the rounds scatter too much to tell. */
@@ -110,26 +133,12 @@ export function closingOf(facts: Facts): Closing | undefined {
 	return {...found, tells: isAtMost(found.allowedPct, facts.limits.pullGoodPct)};
 }
 
-const probeAgain: Way = {
-	id: 'probe-anew',
-	do: 'new-series',
-	because: 'closing-off',
-	steps: ['wires'],
-};
+const probeAgain: Way = {id: 'probe-anew', do: 'new-series', because: 'closing-off', steps: ['wires']};
 
 export function closingProblem(facts: Facts): Problem | undefined {
 	const round = roundsAt(facts, 'closing').at(-1);
 	if (round && isRoundOffScale(facts, round) && !isPlaceOffScale(facts, 'inner'))
-		return {
-			id: 'closing-off-scale',
-			values: {},
-			ways: [probeAgain],
-		};
+		return problem('closing-off-scale', {}, probeAgain);
 	const closing = closingOf(facts);
-	if (!closing?.moved) return;
-	return {
-		id: 'closing-moved',
-		values: {movedPct: closing.movedPct},
-		ways: [probeAgain],
-	};
+	return closing?.moved ? problem('closing-moved', {movedPct: closing.movedPct}, probeAgain) : undefined;
 }

@@ -6,18 +6,14 @@ import {biasOnSteps} from './steps-bias-on.js';
 import {cartridgeSteps} from './steps-cartridge.js';
 import {probeSteps} from './steps-probe.js';
 import {putBackSteps} from './steps-put-back.js';
-import {safeSteps} from './steps-safe.js';
 import {settingSteps} from './steps-setting.js';
-import {sinceSteps} from './steps-since.js';
-import {stillSteps} from './steps-still.js';
+import {firstSteps} from './steps-still.js';
 import {toolsSteps} from './steps-tools.js';
 import {weighingSteps} from './steps-weighing.js';
 
 /** The whole procedure, in the order in which it is asked. */
 export const procedure: readonly Step[] = [
-	...sinceSteps,
-	...stillSteps,
-	...safeSteps,
+	...firstSteps,
 	...armSteps,
 	...cartridgeSteps,
 	...toolsSteps,

@@ -5,29 +5,17 @@ import {
 	levelIsFine,
 	levelPasses,
 	levelTilt,
-	type Tilt,
 	tiltUncertaintyDeg,
 	wholeTiltDeg,
 } from '../measures/level.js';
 import {outwardDirection, tiltSharePct, tiltShareUncertaintyPct} from '../measures/tilt-share.js';
 import type {Facts} from './facts.js';
-import {armOf, type ProbePlace, pivotDirectionDeg, probeRadii} from './geometry.js';
-import type {Problem, Trouble} from './problem.js';
+import {armOf, pivotDirectionDeg, probeRadii} from './geometry.js';
+import {type Problem, problem, wayTo} from './problem.js';
 import {levelSteps} from './step-groups.js';
 import {carriedMn, guardWeightMn} from './weighing.js';
 
-export type LevelState = {
-	readonly leftRight: Tilt;
-	readonly frontBack: Tilt;
-	/** Both directions were read twice, with the level turned round. */
-	readonly pairs: boolean;
-	readonly wholeTiltDeg: number;
-	readonly shares: readonly (ProbePlace & {readonly sharePct: number; readonly uncertaintyPct: number})[];
-	readonly allowedPct: number;
-	readonly passes: boolean;
-	/** So good that it need not be looked at again. */
-	readonly fine: boolean;
-};
+export type LevelState = NonNullable<ReturnType<typeof levelState>>;
 
 /**
  * Level readings in the level's own scale, as documents hold them. The technician names the side that is called
@@ -41,7 +29,7 @@ export function levelReadings(facts: Facts, axis: 'lr' | 'fb'): readonly number[
 }
 
 /** Tilt, the level's own error and the side force at each probe radius; undefined until the first reading. */
-export function levelState(facts: Facts): LevelState | undefined {
+export function levelState(facts: Facts) {
 	const leftRightDeg = levelReadings(facts, 'lr');
 	const frontBackDeg = levelReadings(facts, 'fb');
 	if (leftRightDeg.length === 0) return;
@@ -53,27 +41,25 @@ export function levelState(facts: Facts): LevelState | undefined {
 	const leaning = leaningShare(facts);
 	const arm = armOf(facts);
 	const axes = {leftRightDeg: leftRight.tiltDeg, frontBackDeg: frontBack.tiltDeg};
-	const shares = probeRadii(facts).flatMap((probe) =>
-		arm
-			? [
-					{
-						...probe,
-						sharePct: tiltSharePct(leaning, axes, outwardDirection(arm, pivotDirectionDeg(facts), probe.radiusMm)),
-						uncertaintyPct: tiltShareUncertaintyPct(leaning, uncertaintyDeg),
-					},
-				]
-			: [],
-	);
+	const shares = !arm
+		? []
+		: probeRadii(facts).map((probe) => ({
+				...probe,
+				sharePct: tiltSharePct(leaning, axes, outwardDirection(arm, pivotDirectionDeg(facts), probe.radiusMm)),
+				uncertaintyPct: tiltShareUncertaintyPct(leaning, uncertaintyDeg),
+			}));
 	const {pullGoodPct} = facts.limits;
 	const sharesPct = shares.map(({sharePct}) => sharePct);
 	return {
 		leftRight,
 		frontBack,
+		/** Both directions were read twice, with the level turned round. */
 		pairs: leftRightDeg.length === 2 && frontBackDeg.length === 2,
 		wholeTiltDeg: wholeDeg,
 		shares,
 		allowedPct: allowedTiltSharePct(pullGoodPct),
 		passes: levelPasses(sharesPct, wholeDeg, pullGoodPct),
+		/** So good that it need not be looked at again. */
 		fine: levelIsFine(sharesPct, wholeDeg, pullGoodPct),
 	};
 }
@@ -90,20 +76,14 @@ function leaningShare(facts: Facts): number {
 export function levelProblem(facts: Facts): Problem | undefined {
 	const level = levelState(facts);
 	if (!level) return;
-	const again = {id: 'level-again', do: 'ask-again', steps: levelSteps} as const;
-	if (!level.pairs)
-		return {
-			id: 'level-read-once',
-			values: {},
-			ways: [{id: 'turn-level', do: 'ask-again', steps: unread(facts)}],
-		};
+	if (!level.pairs) return problem('level-read-once', {}, wayTo('turn-level', ...unread(facts)));
 	if (level.passes) return;
 	const worst = Math.max(...level.shares.map(({sharePct}) => Math.abs(sharePct)));
 	const {allowedPct, wholeTiltDeg} = level;
-	const trouble: Trouble = isAbove(worst, allowedPct)
-		? {id: 'tilt-too-much', values: {sharePct: worst, allowedPct}}
-		: {id: 'deck-leans', values: {leanDeg: wholeTiltDeg, allowedDeg: limits.levelWholeTiltDeg.value}};
-	return {...trouble, ways: [again]};
+	const again = wayTo('level-again', ...levelSteps);
+	return isAbove(worst, allowedPct)
+		? problem('tilt-too-much', {sharePct: worst, allowedPct}, again)
+		: problem('deck-leans', {leanDeg: wholeTiltDeg, allowedDeg: limits.levelWholeTiltDeg.value}, again);
 }
 
 const unread = (facts: Facts) => (['level-lr-2', 'level-fb-2'] as const).filter((id) => facts.number(id) === undefined);

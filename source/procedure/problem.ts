@@ -1,4 +1,5 @@
 import type {Nothing, Said} from '../said.js';
+import type {Facts} from './facts.js';
 import type {IdOf, StepId} from './step-ids.js';
 
 /** What can be reached or believed, from the least to the most. */
@@ -103,3 +104,23 @@ export type Way = {readonly id: WayId} & (
 );
 
 export type Problem = Trouble & {readonly ways: readonly Way[]};
+
+/** What is wrong, with the ways out of it. */
+export const problem = <Id extends ProblemId>(id: Id, values: ProblemValues[Id], ...ways: readonly Way[]): Problem =>
+	// That an id has its own values the compiler cannot see of one that is not known here.
+	({id, values, ways}) as Problem;
+
+/** The way out that asks steps again. */
+export const wayTo = (id: WayId, ...steps: readonly StepId[]): Way => ({id, do: 'ask-again', steps});
+
+/** The way out that sets an answer. */
+export const setTo = (id: WayId, step: StepId, value: string | readonly string[]): Way => ({
+	id,
+	do: 'set',
+	step,
+	value,
+});
+
+/** What is wrong with a confirmation that was answered with no. */
+export const mustBe = (facts: Facts, step: UnconfirmedStep, id: WayId = 'do-now'): Problem | undefined =>
+	facts.yes(step) ? undefined : problem('not-confirmed', {step}, wayTo(id, step));

@@ -1,7 +1,7 @@
 import {clockDeg} from '../measures/lever.js';
 import {fromBase, toBase, type UnitId, unitIds, units} from '../units.js';
 import type {Facts} from './facts.js';
-import {plainly, readNumber} from './read-number.js';
+import {readNumber, withPlainSigns} from './read-number.js';
 import {readSigned} from './read-signed.js';
 import type {TypedRefusal} from './refusal.js';
 import type {Input, Sides, Step} from './step.js';
@@ -72,7 +72,7 @@ export function readAnswer(step: Step, typed: string, facts: Facts, names?: Opti
 }
 
 /** A side is still asked for, so a sign meant nothing here; kept, it would contradict the side. */
-const withoutSign = (text: string): string => plainly(text).replace(/^[-+]\s*/, '');
+const withoutSign = (text: string): string => withPlainSigns(text).replace(/^[-+]\s*/, '');
 
 const printed = /^[^\p{Cc}\p{Cs}\u2028\u2029]*$/u;
 

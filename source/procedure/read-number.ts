@@ -9,7 +9,7 @@ export type NumberRead =
 const SHAPE = /^([+-])?(\d+(?:[.,]\d*)?|[.,]\d+)\s*(.*)$/;
 
 /** Full-width characters and typographic minus signs as the plain ones. Raised digits stay what they are: 2² is not 22. */
-export const plainly = (typed: string): string =>
+export const withPlainSigns = (typed: string): string =>
 	typed
 		.replace(/[\uFF01-\uFF5E]/g, (wide) => String.fromCharCode(wide.charCodeAt(0) - 0xfee0))
 		.replace(/[\u2212\u2010-\u2015\uFE63]/g, '-')
@@ -28,7 +28,7 @@ export function readNumber(
 	sides?: SidesWanted | undefined,
 ): NumberRead {
 	const refused = (refusal: NumberRefusal): NumberRead => ({ok: false, refusal});
-	const text = plainly(typed);
+	const text = withPlainSigns(typed);
 	const wanted = {typed, unit: defaultUnit, sides};
 	if (text === '') return refused({id: 'no-number-typed', values: wanted});
 	const match = SHAPE.exec(text);

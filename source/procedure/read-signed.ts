@@ -1,6 +1,6 @@
 import {type UnitId, units} from '../units.js';
 import type {Facts} from './facts.js';
-import {plainly, readNumber} from './read-number.js';
+import {readNumber, withPlainSigns} from './read-number.js';
 import {signOfPlus} from './readings.js';
 import type {TypedRefusal} from './refusal.js';
 import type {Side, Sides} from './step.js';
@@ -16,7 +16,7 @@ export type SignedRead =
  * without one asks for it; a sign and a word that contradict each other are refused. A direction is never guessed.
  */
 export function readSigned(typed: string, unit: UnitId, sides: Sides, facts: Facts): SignedRead {
-	const {rest, side} = takeWord(plainly(typed), sides);
+	const {rest, side} = takeWord(withPlainSigns(typed), sides);
 	const read = readNumber(rest, units[unit].of, unit, [sides.plus.word, sides.minus.word]);
 	if (!read.ok)
 		return sides.words === 'sign-of-gauge' && /\b(?:out|in)\b/i.test(rest)

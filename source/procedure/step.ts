@@ -53,10 +53,7 @@ export type SideWord = 'out' | 'in' | 'right' | 'left' | 'back' | 'front' | 'plu
 /** What is typed for a side: its word, or what else is taken for it. */
 export type Side = {readonly word: SideWord; readonly also: readonly string[]};
 
-type ChoiceInput<Id extends string> = {
-	readonly kind: 'choice';
-	readonly options: readonly Id[];
-};
+type ChoiceInput<Id extends string> = {readonly kind: 'choice'; readonly options: readonly Id[]};
 
 /** What kind of answer is asked. A face has one component per kind, none per step. */
 export type Input =
@@ -119,20 +116,23 @@ export type Step = {
 type InputOf<Id extends StepId> =
 	Id extends IdOf<'choice'> ? ChoiceInput<OptionOf<Id>> : Extract<Input, {kind: KindOf<Id>}>;
 
-/** What a step is besides its id: its answer is of the kind that the table of ids says, and a choice offers its row. */
-type Rest<Id extends StepId> = Omit<Step, 'id' | 'input' | 'values'> & {
-	readonly input: Id extends IdOf<'choice'> ? {readonly kind: 'choice'} : InputOf<Id>;
-} & (Id extends keyof StepValues ? {readonly values: (facts: Facts) => StepValues[Id]} : {readonly values?: never});
+/** What is said of an answer besides its kind, which the table of ids says; what a choice offers is its row there. */
+type PartsOf<Id extends StepId> = Omit<InputOf<Id>, 'kind' | 'options'>;
 
-/** A step by its id. */
-export const step = <Id extends StepId>(
-	id: Id,
-	rest: Rest<Id>,
-): Step & {readonly id: Id; readonly input: InputOf<Id>} => {
-	const input = rest.input.kind === 'choice' ? {kind: 'choice', options: answerKinds[id]} : rest.input;
-	// The rows of the table and the kinds of input are held together by `Rest`; the compiler cannot see it here.
-	return {...rest, id, input: input as InputOf<Id>};
-};
+/** What a step is besides its id and its stage. */
+type Rest<Id extends StepId> = Omit<Step, 'id' | 'stage' | 'input' | 'values'> &
+	(Partial<PartsOf<Id>> extends PartsOf<Id> ? {readonly input?: PartsOf<Id>} : {readonly input: PartsOf<Id>}) &
+	(Id extends keyof StepValues ? {readonly values: (facts: Facts) => StepValues[Id]} : {readonly values?: never});
+
+/** A maker of the steps of one stage, each by its id. */
+export const stepsOf =
+	(stage: StageId) =>
+	<Id extends StepId>(id: Id, rest: Rest<Id>): Step & {readonly id: Id; readonly input: InputOf<Id>} => {
+		const kind: AnswerKind | readonly string[] = answerKinds[id];
+		const answer = typeof kind === 'string' ? {kind} : {kind: 'choice', options: kind};
+		// The rows of the table and the parts of an input are held together by `Rest`; the compiler cannot see it here.
+		return {...rest, id, stage, input: {...answer, ...rest.input} as unknown as InputOf<Id>};
+	};
 
 /** A step that is answered in this way. */
 export type StepOf<Kind extends AnswerKind> = Step & {
@@ -142,3 +142,24 @@ export type StepOf<Kind extends AnswerKind> = Step & {
 
 export const takes = <Kind extends AnswerKind>(asked: Step, kind: Kind): asked is StepOf<Kind> =>
 	asked.input.kind === kind;
+
+/**
+ * Puts a 'pick or enter' question before the questions of a profile. The picker is asked while there is something
+ * to pick from and the first question is still open; the questions come when one was picked, or there is none.
+ */
+export function withProfile(picker: StepOf<'profile'>, asked: readonly Step[]): readonly Step[] {
+	const kind = picker.input.of;
+	const started = (facts: Facts) => asked.some((step) => facts.everAnswered(step.id));
+	const onFile = (facts: Facts) => facts.profiles.some((one) => one.kind === kind && !one.setAside);
+	return [
+		{...picker, when: (facts) => facts.everAnswered(picker.id) || (onFile(facts) && !started(facts))},
+		...asked.map(
+			(step): Step => ({
+				...step,
+				profile: kind,
+				when: (facts) =>
+					(facts.everAnswered(picker.id) || started(facts) || !onFile(facts)) && (step.when?.(facts) ?? true),
+			}),
+		),
+	];
+}

@@ -2,10 +2,12 @@ import limits from '../../shared/limits.json' with {type: 'json'};
 import {biasDeviceId, biasDeviceOf, hasBias} from './bias-devices.js';
 import {middleProblem, middleSuggestion, onRadiusMm} from './bias-on.js';
 import type {Facts} from './facts.js';
-import {mustBe} from './must-be.js';
 import {type OnPlace, radiusOf, stepOfRounds} from './places.js';
-import {type Step, step} from './step.js';
+import {mustBe} from './problem.js';
+import {type Step, stepsOf} from './step.js';
 import type {AtRadius} from './step-values.js';
+
+const step = stepsOf('bias-on');
 
 const isWanted = (facts: Facts): boolean => facts.is('verdict', 'bias');
 const isSet = (facts: Facts): boolean => isWanted(facts) && hasBias(facts);
@@ -16,22 +18,15 @@ const onSteps = (place: OnPlace): readonly Step[] => {
 	const at = (facts: Facts): AtRadius => ({radiusMm: onRadiusMm(facts, place)});
 	const radius = radiusOf(place);
 	return [
-		step(stepOfRounds(place), {
-			stage: 'bias-on',
-			values: at,
-			input: {kind: 'rounds', place},
-			when: isProbed,
-		}),
+		step(stepOfRounds(place), {values: at, input: {place}, when: isProbed}),
 		step(`bias-clock-${radius}`, {
-			stage: 'bias-on',
 			values: at,
-			input: {kind: 'clock', optional: true},
+			input: {optional: true},
 			when: (facts) => isProbed(facts) && biasDeviceOf(facts).reads === 'clock',
 		}),
 		step(`bias-angle-${radius}`, {
-			stage: 'bias-on',
 			values: at,
-			input: {kind: 'number', unit: 'deg', between: [0, 180], optional: true},
+			input: {unit: 'deg', between: [0, 180], optional: true},
 			when: (facts) => isProbed(facts) && biasDeviceOf(facts).reads === 'angle',
 		}),
 	];
@@ -40,43 +35,33 @@ const onSteps = (place: OnPlace): readonly Step[] => {
 /** The bias device set against skating, for those who want it. */
 export const biasOnSteps: readonly Step[] = [
 	step('bias-drag', {
-		stage: 'bias-on',
 		values: () => ({usualDrag: limits.effectiveDrag.value}),
-		input: {
-			kind: 'number',
-			unit: 'ofForce',
-			between: [limits.effectiveDragLeast.value, limits.effectiveDragMost.value],
-		},
+		input: {unit: 'ofForce', between: [limits.effectiveDragLeast.value, limits.effectiveDragMost.value]},
 		suggest: () => limits.effectiveDrag.value.toFixed(2),
 		when: isWanted,
 	}),
 	step('bias-radius-middle', {
-		stage: 'bias-on',
-		input: {kind: 'number', unit: 'mm', between: [50, 160], optional: true},
+		input: {unit: 'mm', between: [50, 160], optional: true},
 		suggest: middleSuggestion,
 		when: isSet,
 		verify: middleProblem,
 		touches: ['trial'],
 	}),
 	step('bias-weight', {
-		stage: 'bias-on',
-		input: {kind: 'number', unit: 'g', between: [0.05, 60], optional: true},
+		input: {unit: 'g', between: [0.05, 60], optional: true},
 		typedAnew: true,
 		when: (facts) => isSet(facts) && biasDeviceOf(facts).setBy === 'weight',
 		touches: ['trial'],
 		staysTrueMinutes: 30,
 	}),
 	step('bias-set', {
-		stage: 'bias-on',
-		input: {kind: 'text', optional: true},
+		input: {optional: true},
 		suggest: (facts) => facts.text('bias-setting'),
 		typedAnew: true,
 		when: isSet,
 	}),
 	step('bias-on', {
-		stage: 'bias-on',
 		values: (facts) => ({device: biasDeviceId(facts)}),
-		input: {kind: 'confirm'},
 		when: isSet,
 		verify: (facts) => mustBe(facts, 'bias-on', 'switch-on'),
 		touches: ['trial'],
@@ -85,5 +70,5 @@ export const biasOnSteps: readonly Step[] = [
 	...onSteps('bias-outer'),
 	...onSteps('bias-middle'),
 	...onSteps('bias-inner'),
-	step('bias-result', {stage: 'bias-on', input: {kind: 'bias-result'}, when: isSet}),
+	step('bias-result', {when: isSet}),
 ];

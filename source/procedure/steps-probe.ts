@@ -1,10 +1,12 @@
 import type {Facts} from './facts.js';
 import {offRadiusMm} from './geometry.js';
-import {closingProblem} from './hold-limits.js';
+import {closingProblem, topOfScale} from './hold-limits.js';
 import {type OffPlace, stepOfRounds} from './places.js';
-import {showsHandForce} from './readings.js';
-import {type Step, step} from './step.js';
-import {zeroAfterStep, zeroBeforeStep} from './steps-zero.js';
+import {gaugeSides, gaugeUnitOf, showsHandForce} from './readings.js';
+import {type Step, stepsOf} from './step.js';
+import type {freeZeroSteps} from './step-groups.js';
+
+const probing = stepsOf('probe');
 
 type Limit = {readonly which: 'innerLimit' | 'outerLimit'; readonly gauge?: 'turned'};
 
@@ -22,17 +24,28 @@ export const limitAsked = (facts: Facts, {which, gauge}: Limit): LimitAsked => (
 	showsHand: showsHandForce(facts),
 });
 
+/** The pointer of a gauge that cannot be turned, read with nothing touching it. */
+const freeZero = (id: (typeof freeZeroSteps)[number]): Step =>
+	probing(id, {
+		input: {
+			unit: gaugeUnitOf,
+			sides: gaugeSides,
+			between: (facts) => [0, topOfScale(facts) ?? Number.MAX_VALUE],
+			optional: true,
+		},
+		when: (facts) => facts.is('gauge-turns', 'no'),
+	});
+
 const probe = (place: OffPlace, extra: Partial<Pick<Step, 'when' | 'verify' | 'reasons'>> = {}): Step =>
-	step(stepOfRounds(place), {
-		stage: 'probe',
+	probing(stepOfRounds(place), {
 		values: (facts) => ({radiusMm: offRadiusMm(facts, place)}),
-		input: {kind: 'rounds', place},
+		input: {place},
 		...extra,
 	});
 
 /** The probe, the closing round and the verdict. */
 export const probeSteps: readonly Step[] = [
-	zeroBeforeStep,
+	freeZero('zero-free-before'),
 	probe('inner'),
 	probe('outer'),
 	probe('extra', {when: (facts) => facts.number('radius-extra') !== undefined}),
@@ -42,6 +55,6 @@ export const probeSteps: readonly Step[] = [
 		verify: closingProblem,
 		reasons: ['known-what-moved', 'time-short'],
 	}),
-	zeroAfterStep,
-	step('verdict', {stage: 'verdict', input: {kind: 'verdict'}}),
+	freeZero('zero-free-after'),
+	stepsOf('verdict')('verdict', {}),
 ];

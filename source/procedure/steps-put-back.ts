@@ -3,10 +3,12 @@ import {isAbove} from '../measures/compare.js';
 import {grams} from '../units.js';
 import {biasDeviceId, hasBias} from './bias-devices.js';
 import type {Facts} from './facts.js';
-import {mustBe} from './must-be.js';
-import type {Problem, UnconfirmedStep} from './problem.js';
-import {type Step, step} from './step.js';
+import {mustBe, type Problem, problem, type UnconfirmedStep, wayTo} from './problem.js';
+import {type Step, stepsOf} from './step.js';
+import type {StepId} from './step-ids.js';
 import type {StepValues} from './step-values.js';
+
+const step = stepsOf('back');
 
 /** What the bias device is put back to: the setting that was chosen, else the one that it came with. */
 function biasBack(facts: Facts): StepValues['back-bias'] {
@@ -20,31 +22,18 @@ function biasBack(facts: Facts): StepValues['back-bias'] {
 
 /** What the lines of the put-back list have in common that are confirmed by one key. */
 const confirmed = (id: UnconfirmedStep) =>
-	({
-		stage: 'back',
-		input: {kind: 'confirm'},
-		verify: (facts: Facts) => mustBe(facts, id),
-		reasons: ['someone-else', 'cannot-do-here'],
-	}) as const;
+	({verify: (facts: Facts) => mustBe(facts, id), reasons: ['someone-else', 'cannot-do-here']}) as const;
 
 function playingForceProblem(facts: Facts): Problem | undefined {
 	const weighed = facts.number('back-force');
 	const playing = facts.number('playing-force');
-	if (facts.unknown('back-force'))
-		return {
-			id: 'not-weighed',
-			values: {},
-			ways: [{id: 'weigh-now', do: 'ask-again', steps: ['back-force']}],
-		};
+	if (facts.unknown('back-force')) return problem('not-weighed', {}, wayTo('weigh-now', 'back-force'));
 	if (weighed === undefined || playing === undefined) return;
 	const offPct = 100 * (weighed / playing - 1);
 	const allowedPct = 100 * limits.putBackForceShare.value;
 	if (!isAbove(Math.abs(offPct), allowedPct)) return;
-	return {
-		id: 'playing-force-off',
-		values: {weighedMn: weighed, playingMn: playing, offPct, allowedPct},
-		ways: [{id: 'set-force', do: 'ask-again', steps: ['back-force']}],
-	};
+	const values = {weighedMn: weighed, playingMn: playing, offPct, allowedPct};
+	return problem('playing-force-off', values, wayTo('set-force', 'back-force'));
 }
 
 /** The deck goes back so that it is safe to play, the stylus bare last; then the next date. */
@@ -56,12 +45,20 @@ export const putBackSteps: readonly Step[] = [
 	step('back-height', confirmed('back-height')),
 	step('back-guard', {...confirmed('back-guard'), when: (facts) => !facts.is('guard-on', 'no-guard')}),
 	step('back-force', {
-		stage: 'back',
-		input: {kind: 'number', unit: 'gf', between: [grams(0.1), grams(12)], optional: true},
+		input: {unit: 'gf', between: [grams(0.1), grams(12)], optional: true},
 		verify: playingForceProblem,
 		reasons: ['owner-wants-force', 'no-scale'],
 	}),
 	step('back-level', confirmed('back-level')),
 	step('back-covers', confirmed('back-covers')),
-	step('next-check', {stage: 'next', input: {kind: 'confirm'}}),
+	stepsOf('next')('next-check', {}),
 ];
+
+/** What a line of the put-back list undoes: it is asked by name before the probe goes on. */
+export const undoneBy: Readonly<Partial<Record<StepId, readonly StepId[]>>> = {
+	'back-mat': ['mat', 'mat-thickness'],
+	'back-damping': ['damping-off'],
+	'back-bias': ['bias-off'],
+	'back-height': ['clearance'],
+	'back-guard': ['guard-on', 'weighed'],
+};

@@ -1,7 +1,7 @@
 import type {Facts} from './facts.js';
-import {type Step, step} from './step.js';
+import {type Step, stepsOf} from './step.js';
 import {forceSteps, guardSteps, levelSteps} from './step-groups.js';
-import type {DoubtId, StepId} from './step-ids.js';
+import {type DoubtId, type StepId, tickLines} from './step-ids.js';
 import {armSteps} from './steps-arm.js';
 import {cartridgeSteps} from './steps-cartridge.js';
 import {toolsSteps} from './steps-tools.js';
@@ -116,15 +116,24 @@ export const doubts: readonly Doubt[] = [
 /** The doubt that a step asks about. */
 export const doubtAskedBy = ({id}: Step): Doubt | undefined => doubts.find((doubt) => stepOfDoubt(doubt.id) === id);
 
-/** Asked first on return, one screen a doubt. */
-export const stillSteps: readonly Step[] = doubts.map(({id}) =>
-	step(stepOfDoubt(id), {
-		stage: 'resume',
-		input: {kind: 'still'},
-		// Once the verdict was read nothing hangs on it, unless the probe is taken up again.
-		when: (facts) => facts.doubts.includes(id) && (!facts.everAnswered('verdict') || isSettingBias(facts)),
-	}),
-);
-
 /** The bias is being set: readings hang on the conditions once more. */
 const isSettingBias = (facts: Facts): boolean => facts.everAnswered('bias-on') && !facts.everAnswered('bias-result');
+
+/** The answer that is no event. */
+export const nothingDone = 'nothing';
+
+const resume = stepsOf('resume');
+
+/** What comes before the arm: what was done since where a check is repeated, one screen a doubt on return, safety. */
+export const firstSteps: readonly Step[] = [
+	resume('done-since', {when: (facts) => facts.isRecheck}),
+	resume('done-since-note', {when: (facts) => facts.is('done-since', 'other')}),
+	...doubts.map(({id}) =>
+		resume(stepOfDoubt(id), {
+			// Once the verdict was read nothing hangs on it, unless the probe is taken up again.
+			when: (facts) => facts.doubts.includes(id) && (!facts.everAnswered('verdict') || isSettingBias(facts)),
+		}),
+	),
+	// Nobody and nothing gets hurt. Confirmed once a check.
+	stepsOf('safe')('safe', {input: {lines: tickLines.safe}, reasons: ['maker-wants-power', 'licensed-person']}),
+];

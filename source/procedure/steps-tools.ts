@@ -1,8 +1,9 @@
 import {fromBase, grams} from '../units.js';
 import type {Facts} from './facts.js';
 import {gaugeUnitOf, showsHandForce} from './readings.js';
-import {type Step, step} from './step.js';
-import {withProfile} from './with-profile.js';
+import {type Step, stepsOf, withProfile} from './step.js';
+
+const step = stepsOf('tools');
 
 /** A believable range given in percent of tracking force, for a gauge of any unit (at up to about 5 g). */
 const onGauge =
@@ -17,61 +18,36 @@ const oneStep = (facts: Facts): string | undefined => {
 };
 
 const asked = [
-	step('tools-name', {
-		stage: 'tools',
-		input: {kind: 'text'},
-		suggest: () => 'bench-set',
-	}),
-	step('gauge-unit', {
-		stage: 'tools',
-		input: {kind: 'choice'},
-		touches: ['gauge-step', 'gauge-top', 'gauge-nudge', 'rounds'],
-	}),
+	step('tools-name', {suggest: () => 'bench-set'}),
+	step('gauge-unit', {touches: ['gauge-step', 'gauge-top', 'gauge-nudge', 'rounds']}),
 	step('gauge-step', {
-		stage: 'tools',
-		input: {kind: 'number', unit: gaugeUnitOf, between: onGauge(0.01, 5)},
+		input: {unit: gaugeUnitOf, between: onGauge(0.01, 5)},
 		suggest: (facts) => ({percent: '0.5', mN: '0.1', gf: '0.01'})[gaugeUnitOf(facts)],
 	}),
-	step('gauge-top', {stage: 'tools', input: {kind: 'number', unit: gaugeUnitOf, between: onGauge(0.1, 100)}}),
-	step('gauge-sign', {
-		stage: 'tools',
-		input: {kind: 'choice'},
-		touches: ['rounds'],
-	}),
-	step('gauge-turns', {
-		stage: 'tools',
-		input: {kind: 'choice'},
-		touches: ['rounds'],
-	}),
+	step('gauge-top', {input: {unit: gaugeUnitOf, between: onGauge(0.1, 100)}}),
+	step('gauge-sign', {touches: ['rounds']}),
+	step('gauge-turns', {touches: ['rounds']}),
 	step('gauge-scale-uncertainty', {
-		stage: 'tools',
-		input: {kind: 'number', unit: 'percent', between: [0, 50]},
+		input: {unit: 'percent', between: [0, 50]},
 		suggest: () => '2',
 	}),
 	step('gauge-nudge', {
-		stage: 'tools',
-		input: {kind: 'number', unit: gaugeUnitOf, between: onGauge(0, 5)},
+		input: {unit: gaugeUnitOf, between: onGauge(0, 5)},
 		suggest: (facts) => (showsHandForce(facts) ? '0' : oneStep(facts)),
 	}),
 	step('scale-step', {
-		stage: 'tools',
-		input: {kind: 'number', unit: 'gf', between: [0, grams(0.5)]},
+		input: {unit: 'gf', between: [0, grams(0.5)]},
 		suggest: () => '0.01',
 	}),
 	step('scale-uncertainty', {
-		stage: 'tools',
-		input: {kind: 'number', unit: 'gf', between: [0, grams(1)]},
+		input: {unit: 'gf', between: [0, grams(1)]},
 		suggest: () => '0.02',
 	}),
 	step('level-step', {
-		stage: 'tools',
-		input: {kind: 'number', unit: 'deg', between: [0, 2]},
+		input: {unit: 'deg', between: [0, 2]},
 		suggest: () => '0.05',
 	}),
 ];
 
 /** Gauge, scale and level. */
-export const toolsSteps: readonly Step[] = withProfile(
-	step('tools-profile', {stage: 'tools', input: {kind: 'profile', of: 'tools'}}),
-	asked,
-);
+export const toolsSteps: readonly Step[] = withProfile(step('tools-profile', {input: {of: 'tools'}}), asked);

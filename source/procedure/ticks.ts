@@ -1,5 +1,5 @@
 import type {Facts} from './facts.js';
-import type {Problem} from './problem.js';
+import {type Problem, problem, setTo} from './problem.js';
 import {linesOf} from './read-answer.js';
 import type {StepOf} from './step.js';
 
@@ -24,11 +24,8 @@ export function ticksProblem(step: StepOf<'ticks'>, facts: Facts): Problem | und
 	const missing = states.filter(({mark}) => mark === 'no');
 	if (nextLine(states) || missing.length === 0) return;
 	const yes = facts.list(step.id).filter((mark) => mark.endsWith('=yes'));
-	return {
-		id: 'lines-left',
-		values: {list: step.id, lines: missing.map(({line}) => line)},
-		ways: [{id: 'tick-again', do: 'set', step: step.id, value: yes}],
-	};
+	const values = {list: step.id, lines: missing.map(({line}) => line)};
+	return problem('lines-left', values, setTo('tick-again', step.id, yes));
 }
 
 export const describeTicks = (marks: readonly string[]): string =>

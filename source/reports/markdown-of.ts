@@ -4,7 +4,7 @@ import {words} from '../words/index.js';
 import {
 	isJudged,
 	type Phrase,
-	plainText,
+	phraseText,
 	type Report,
 	type ReportBlock,
 	type ReportPart,
@@ -36,7 +36,7 @@ export function markdownOf({title, about, sections, foot}: Report): string {
 }
 
 // Spaces before a line would make it a block of code.
-const plain = (phrase: Phrase): string => escapeMarkdown(plainText(phrase).trim());
+const plain = (phrase: Phrase): string => escapeMarkdown(phraseText(phrase).trim());
 
 const sectionText = ({title, blocks, parts = []}: Section): string[] => [
 	`## ${escapeMarkdown(title)}`,

@@ -87,8 +87,8 @@ export const tableBlock = (
 ): ReportBlock => ({kind: 'table', caption, head: columns.map((one) => words.reports.columns[one]), rows});
 
 /** A phrase as one plain text. */
-export const plainText = (phrase: Phrase): string => {
+export const phraseText = (phrase: Phrase): string => {
 	if (typeof phrase === 'string') return phrase;
 	if ('typed' in phrase) return phrase.typed;
-	return phrase.map(plainText).join('');
+	return phrase.map(phraseText).join('');
 };

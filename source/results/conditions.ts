@@ -6,25 +6,7 @@ import type {Limits} from '../measures/verdict.js';
 import {units} from '../units.js';
 import type {Document} from './document-schema.js';
 
-/** What holds for every radius of a document, with the optional keys filled in. */
-export type Conditions = {
-	readonly carriedMn: number;
-	/** Percent of the playing force for each unit of the gauge. */
-	readonly factor: number;
-	/** Smallest step and size of a nudge, in the gauge's unit. */
-	readonly step: number;
-	readonly nudge: number;
-	readonly topOfScale: number;
-	/** Relative standard uncertainty of a whole figure, in percent. */
-	readonly gainPct: number;
-	/** Variance of setting the gauge up, in %²; nothing where it was set anew between rounds. */
-	readonly settingUp: number;
-	readonly pivotDirectionDeg: number;
-	/** The force that leans with the deck over the playing force. */
-	readonly leaning: number;
-	readonly pullLimits: Limits;
-	readonly bandLimits: Limits;
-};
+export type Conditions = ReturnType<typeof conditionsOf>;
 
 const factorOf = ({gauge, trackingForce: {playingMn}}: Document, carriedMn: number): number =>
 	gauge.unit === 'percent'
@@ -39,35 +21,34 @@ const leaningOf = ({arm, trackingForce}: Document, carriedMn: number): number =>
 };
 
 /** The limits of a document, those left out filled in with the program's own. */
-export const documentLimits = ({limits = {}}: Document): {pull: Limits; band: Limits} => ({
-	pull: {
-		good: limits.pullGoodPct ?? defaults.pullGoodPct.value,
-		usable: limits.pullUsablePct ?? defaults.pullUsablePct.value,
-	},
-	band: {
-		good: limits.bandGoodPct ?? defaults.bandGoodPct.value,
-		usable: limits.bandUsablePct ?? defaults.bandUsablePct.value,
-	},
+export const documentLimits = ({limits = {}}: Document, figure: 'pull' | 'band'): Limits => ({
+	good: limits[`${figure}GoodPct`] ?? defaults[`${figure}GoodPct`].value,
+	usable: limits[`${figure}UsablePct`] ?? defaults[`${figure}UsablePct`].value,
 });
 
-export const conditionsOf = (document: Document): Conditions => {
+/** What holds for every radius of a document, with the optional keys filled in. */
+export const conditionsOf = (document: Document) => {
 	const {arm, gauge, trackingForce} = document;
 	const {guard, guardMassG = 0, scaleReadingMn} = trackingForce;
 	const carriedMn = carriedForceMn(scaleReadingMn, guard === 'left-out' ? guardMassG : 0);
 	// With a percent gauge the gain of the stylus scale cancels in carried over playing force.
 	const forcePct = gauge.unit === 'percent' ? 0 : (trackingForce.relativeUncertaintyPct ?? 0);
-	const {pull, band} = documentLimits(document);
 	return {
 		carriedMn,
+		/** Percent of the playing force for each unit of the gauge. */
 		factor: factorOf(document, carriedMn),
+		/** Smallest step and size of a nudge, in the gauge's unit. */
 		step: gauge.step,
 		nudge: gauge.nudge ?? 0,
 		topOfScale: gauge.topOfScale,
+		/** Relative standard uncertainty of a whole figure, in percent. */
 		gainPct: rootSumSquares(gauge.relativeUncertaintyPct ?? 0, forcePct),
+		/** Variance of setting the gauge up, in %²; nothing where it was set anew between rounds. */
 		settingUp: settingUpVariance(gauge.setAnew ?? false),
 		pivotDirectionDeg: arm.pivotDirectionDeg ?? defaults.pivotDirectionDeg.value,
+		/** The force that leans with the deck over the playing force. */
 		leaning: leaningOf(document, carriedMn),
-		pullLimits: pull,
-		bandLimits: band,
+		pullLimits: documentLimits(document, 'pull'),
+		bandLimits: documentLimits(document, 'band'),
 	};
 };

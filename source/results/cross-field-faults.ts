@@ -1,7 +1,7 @@
-import defaults from '../../shared/limits.json' with {type: 'json'};
 import {isAbove, isAtMost} from '../measures/compare.js';
 import {canBeProbed, reachMm} from '../measures/geometry.js';
 import type {Nothing, Said} from '../said.js';
+import {documentLimits} from './conditions.js';
 import type {Document, PlaceName} from './document-schema.js';
 
 /** What no single field can see, by id; lengths in mm, readings in the gauge's unit. */
@@ -32,10 +32,9 @@ type LimitsOfRound = Pick<ProbeRound, 'innerLimit' | 'outerLimit'>;
 type Fault = {readonly path: string} & Said<CrossFieldFaults>;
 type Find = (document: Document) => Fault[];
 
-const limitFaults: Find = ({limits = {}}) =>
+const limitFaults: Find = (document) =>
 	(['pull', 'band'] as const).flatMap((figure) => {
-		const good = limits[`${figure}GoodPct`] ?? defaults[`${figure}GoodPct`].value;
-		const usable = limits[`${figure}UsablePct`] ?? defaults[`${figure}UsablePct`].value;
+		const {good, usable} = documentLimits(document, figure);
 		if (isAtMost(good, usable)) return [];
 		return [{path: `limits.${figure}UsablePct`, id: 'usable-below-good', values: {figure, usable, good}}];
 	});

@@ -6,11 +6,17 @@ import {biasDeviceIds} from '../procedure/bias-devices.js';
 import {onRadii} from '../procedure/bias-on.js';
 import type {Facts} from '../procedure/facts.js';
 import {armOf, type ProbePlace, pivotDirectionDeg} from '../procedure/geometry.js';
-import {gaugeReading, probeRounds, roundsAt, topOfScale} from '../procedure/hold-limits.js';
+import {
+	gaugeReading,
+	probeRounds,
+	roundsAt,
+	type StatedZero,
+	statedZero,
+	topOfScale,
+} from '../procedure/hold-limits.js';
 import {levelReadings} from '../procedure/level.js';
 import {radiusOf} from '../procedure/places.js';
 import {gaugeUnitOf} from '../procedure/readings.js';
-import {type StatedZero, statedZero} from '../procedure/stated-zero.js';
 import {guardHandling, scaleReadingMn} from '../procedure/weighing.js';
 import type {Document, PlaceName} from './document-schema.js';
 

@@ -1,8 +1,8 @@
 import type {BiasFit} from '../measures/bias-fit.js';
 import type {WindowMm} from '../measures/clearance.js';
 import type {ClosingRound} from '../measures/closing-round.js';
-import type {WallShare} from '../measures/groove-walls.js';
 import type {Tilt} from '../measures/level.js';
+import type {WallShare} from '../measures/skating.js';
 import type {WouldDecide, Zone} from '../measures/verdict.js';
 import type {PlaceName} from './document-schema.js';
 

@@ -2,7 +2,7 @@ import type {Check} from '../check/check.js';
 import type {MeasuredWith, PastCheck, PastProbe} from '../check/past-check.js';
 import {factsOfSeries} from '../check/progress.js';
 import {openSeries} from '../check/series.js';
-import {nothingDone} from '../procedure/steps-since.js';
+import {nothingDone} from '../procedure/steps-still.js';
 import {documentOfCheck} from './document-of-check.js';
 import type {RadiusFigures} from './figures.js';
 import {figuresOfCheck, type IssuedFigures} from './issued.js';

@@ -1,11 +1,8 @@
 import {torqueMicroNm} from '../measures/between-radii.js';
-import {pullByTurningPct} from '../measures/gauge-zero.js';
-import {wallForce, wallShares} from '../measures/groove-walls.js';
-import {bandPct} from '../measures/hold-band.js';
+import {bandPct, pullByTurningPct} from '../measures/hold-band.js';
 import {levelTilt, tiltUncertaintyDeg} from '../measures/level.js';
-import {skatingFraction} from '../measures/skating.js';
+import {leanDegrees, leanMicrometres, skatingFraction, wallForce, wallShares} from '../measures/skating.js';
 import {mean, rootSumSquares} from '../measures/statistics.js';
-import {leanDegrees, leanMicrometres} from '../measures/stylus-lean.js';
 import {outwardDirection, tiltSharePct, tiltShareUncertaintyPct} from '../measures/tilt-share.js';
 import {
 	type Budget,

@@ -1,4 +1,4 @@
-import {roundsApart} from '../measures/rounds-apart.js';
+import {roundsApart} from '../measures/hold-band.js';
 import type {GaugeUnit} from '../units.js';
 import {conditionsOf} from './conditions.js';
 import type {Document} from './document-schema.js';

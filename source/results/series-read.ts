@@ -1,10 +1,17 @@
-import {uncheckedZeroPct, zeroByTurningPct} from '../measures/gauge-zero.js';
-import {type GaugeScale, type Round, reachesTop, roundCentresPct, roundWidthsPct} from '../measures/hold-band.js';
+import {
+	type GaugeScale,
+	type LimitPair,
+	reachesTop,
+	roundCentresPct,
+	roundWidthsPct,
+	uncheckedZeroPct,
+	zeroByTurningPct,
+} from '../measures/hold-band.js';
 import {
 	centreReading,
 	centreScatter,
-	type Reading,
-	type Series,
+	type ReadingGrain,
+	type SeriesKnown,
 	type Turned,
 	unseenReading,
 	widthReading,
@@ -30,22 +37,11 @@ export type ZeroRead = {readonly pct: number} & (
 	| {readonly source: 'unchecked'; readonly standardPct: number}
 );
 
-/** One series as it was read: what every figure of it starts from. */
-export type SeriesRead = {
-	readonly document: Document;
-	readonly conditions: Conditions;
-	/** Radii without a reading off scale. */
-	readonly onScale: readonly RadiusRead[];
-	readonly zero: ZeroRead;
-	readonly known: Series;
-	readonly scale: GaugeScale;
-};
-
 const isTurned = ({gauge}: ProbedRadius['rounds'][number]): boolean => gauge === 'turned';
 
 /** Whether any reading at a radius reached the top of the scale. */
 export const reachesScaleTop = (
-	{rounds}: {readonly rounds: readonly Round[]},
+	{rounds}: {readonly rounds: readonly LimitPair[]},
 	{topOfScale}: Pick<Conditions, 'topOfScale'>,
 ): boolean =>
 	rounds.some(({innerLimit, outerLimit}) => reachesTop(innerLimit, topOfScale) || reachesTop(outerLimit, topOfScale));
@@ -61,7 +57,7 @@ const radiusRead = (radius: ProbedRadius, {factor}: Conditions): RadiusRead => (
 });
 
 /** What step and nudge are in percent of the playing force. */
-export const readingOf = ({factor, step, nudge}: Conditions): Reading => ({
+export const readingOf = ({factor, step, nudge}: Conditions): ReadingGrain => ({
 	stepPct: factor * step,
 	nudgePct: factor * nudge,
 });
@@ -75,7 +71,7 @@ function zeroRead({gauge}: Document, {factor, step}: Conditions, onScale: readon
 		: {source: 'stated', pct: factor * zero, standardPct: factor * zeroUncertainty};
 }
 
-function knownOf(onScale: readonly RadiusRead[], conditions: Conditions): Series {
+function knownOf(onScale: readonly RadiusRead[], conditions: Conditions): SeriesKnown {
 	const centres = centreScatter(onScale.flatMap(({usedPct, turnedPct}) => [usedPct, turnedPct]));
 	const widths = widthScatter(onScale.map(({widthsPct}) => widthsPct));
 	const reading = readingOf(conditions);
@@ -89,22 +85,20 @@ function knownOf(onScale: readonly RadiusRead[], conditions: Conditions): Series
 	};
 }
 
+/** One series as it was read: what every figure of it starts from. */
+export type SeriesRead = ReturnType<typeof seriesRead>;
+
 /** Reads a document: rounds to percent, zero, scatter; rounds of an off-scale radius enter nothing. */
-export function seriesRead(document: Document): SeriesRead {
+export function seriesRead(document: Document) {
 	const conditions = conditionsOf(document);
+	// Radii without a reading off scale.
 	const onScale = document.probe
 		.filter((radius) => !reachesScaleTop(radius, conditions))
 		.map((radius) => radiusRead(radius, conditions));
 	const zero = zeroRead(document, conditions, onScale);
 	const {factor, nudge} = conditions;
-	return {
-		document,
-		conditions,
-		onScale,
-		zero,
-		known: knownOf(onScale, conditions),
-		scale: {factor, zero: zero.pct / factor, nudge},
-	};
+	const scale: GaugeScale = {factor, zero: zero.pct / factor, nudge};
+	return {document, conditions, onScale, zero, known: knownOf(onScale, conditions), scale};
 }
 
 export const roundsRead = ({usedPct, turnedPct}: RadiusRead): Turned => ({

@@ -3,12 +3,12 @@ import {viewOf} from '../pages/view.js';
 import {KEYS} from '../terminal/keys.js';
 import {useTerminalSize} from '../terminal/use-terminal-size.js';
 import {words} from '../words/index.js';
+import {textRows} from './body.js';
 import {Frame} from './frame.js';
 import {useCommands} from './keys-context.js';
 import {layoutOf} from './layout.js';
 import {useLook} from './look.js';
 import {PromptControl} from './prompt-control.js';
-import {Unsaved} from './unsaved.js';
 import {type CheckProps, useCheck} from './use-check.js';
 import {countdownText, useCountdown} from './use-countdown.js';
 import {useFieldKeys} from './use-field-keys.js';
@@ -115,5 +115,25 @@ export const CheckScreen = (props: CheckProps): ReactNode => {
 				/>
 			)}
 		</Frame>
+	);
+};
+
+type UnsavedProps = {
+	readonly sentence: string;
+	/** The answer is on the disk; only the whole check could not be filed. */
+	readonly answerSaved: boolean;
+	readonly width: number;
+};
+
+/** An answer that could not be put on the disk: it is kept here and can be tried again. */
+const Unsaved = ({sentence, answerSaved, width}: UnsavedProps): ReactNode => {
+	const look = useLook();
+	const {title, whatIsSaved, keys} = words.faces.unsaved[answerSaved ? 'filing' : 'answer'];
+	return (
+		<Frame
+			head={textRows(title, width, look, 'bad')}
+			body={[...textRows(sentence, width, look), {text: '', tone: 'plain'}, ...textRows(whatIsSaved, width, look)]}
+			foot={textRows(keys, width, look, 'dim')}
+		/>
 	);
 };

@@ -1,13 +1,9 @@
 import {type ReactNode, useState} from 'react';
-import {KEYS} from '../terminal/keys.js';
-import {useTerminalSize} from '../terminal/use-terminal-size.js';
 import {words} from '../words/index.js';
 import {footRows, rowsOf, textRows} from './body.js';
 import {Frame} from './frame.js';
 import {Field} from './inputs/field.js';
-import {useCommands} from './keys-context.js';
-import {useLook} from './look.js';
-import type {PageProps} from './page-screen.js';
+import {type PageProps, usePage} from './use-page.js';
 
 /** A line to type, outside a check. */
 export const FieldScreen = ({
@@ -16,19 +12,8 @@ export const FieldScreen = ({
 	onEntry,
 	onBack,
 }: PageProps<'field'>): ReactNode => {
-	const look = useLook();
-	const {columns, frameRows, isTooSmall} = useTerminalSize();
-	const width = Math.min(columns, 100);
 	const [typed, setTyped] = useState('');
-	useCommands(
-		(key) => {
-			if (isTooSmall) return true;
-			if (key !== KEYS.escape) return false;
-			onBack();
-			return true;
-		},
-		() => setTyped(''),
-	);
+	const {look, width, frameRows} = usePage({onBack, onClear: () => setTyped('')});
 	const {hints, escapes} = words.faces;
 	const head = textRows(title, width, look, 'strong');
 	const foot = footRows([hints.accept, escapes.back, hints.leave], width, look);

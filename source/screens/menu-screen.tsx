@@ -1,15 +1,12 @@
 import {type ReactNode, useRef, useState} from 'react';
 import {KEYS} from '../terminal/keys.js';
-import {useTerminalSize} from '../terminal/use-terminal-size.js';
 import {words} from '../words/index.js';
 import {footRows, pageRow, type Row, rowsOf, textRows} from './body.js';
 import {Frame} from './frame.js';
 import {Choice} from './inputs/choice.js';
-import {useCommands} from './keys-context.js';
-import {useLook} from './look.js';
 import {linesOfOptions} from './option-pages.js';
-import type {PageProps} from './page-screen.js';
 import {pageOf} from './pages.js';
+import {type PageProps, usePage} from './use-page.js';
 
 const blank: Row = {text: '', tone: 'plain'};
 
@@ -23,24 +20,17 @@ export const MenuScreen = ({
 	onEntry,
 	onBack,
 }: PageProps<'choice'>): ReactNode => {
-	const look = useLook();
-	const {columns, frameRows, isTooSmall} = useTerminalSize();
-	const width = Math.min(columns, 100);
 	const [page, setPage] = useState(0);
 	const pages = useRef(1);
-	useCommands((key) => {
-		if (isTooSmall) return true;
-		if (key === KEYS.escape) {
-			onBack();
-			return true;
-		}
+	const onKey = (key: string): boolean => {
 		const isArrow = key === KEYS.right || key === KEYS.left;
 		if (!isArrow && key !== KEYS.pageDown && key !== KEYS.pageUp) return false;
 		const by = key === KEYS.right || key === KEYS.pageDown ? 1 : -1;
 		if (turns && isArrow) onEntry(by > 0 ? 'older' : 'newer');
 		else setPage((now) => Math.min(pages.current - 1, Math.max(0, now + by)));
 		return true;
-	});
+	};
+	const {look, width, frameRows} = usePage({onBack, onKey});
 	const {hints, escapes} = words.faces;
 	const body = rowsOf(shown, width, look);
 	const foot = footRows([hints.choose, escapes[esc], hints.leave], width, look);

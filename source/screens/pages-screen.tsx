@@ -1,12 +1,15 @@
 import {type ReactNode, useMemo, useState} from 'react';
 import type {Dialogue} from '../check/dialogue.js';
-import type {Pages, Turn} from '../pages/beside/page.js';
+import type {PagePrompt, Pages, Turn} from '../pages/beside/page.js';
 import {line} from '../pages/shown-lines.js';
 import {words} from '../words/index.js';
 import type {Workbench} from '../workbench.js';
 import {CheckScreen} from './check-screen.js';
+import {FieldScreen} from './field-screen.js';
 import {useKeys} from './keys-context.js';
-import {PageScreen} from './page-screen.js';
+import {MenuScreen} from './menu-screen.js';
+import type {PageProps} from './use-page.js';
+import {YesNoScreen} from './yes-no-screen.js';
 
 type PagesScreenProps<P> = {
 	readonly workbench: Workbench;
@@ -95,3 +98,16 @@ export function PagesScreen<P>({
 		/>
 	);
 }
+
+/** A page beside a check, drawn by what it asks for. */
+const PageScreen = ({page, onEntry, onBack}: Omit<PageProps<PagePrompt['kind']>, 'prompt'>): ReactNode => {
+	const {prompt} = page;
+	switch (prompt.kind) {
+		case 'choice':
+			return <MenuScreen page={page} prompt={prompt} onEntry={onEntry} onBack={onBack} />;
+		case 'yes-no':
+			return <YesNoScreen page={page} prompt={prompt} onEntry={onEntry} onBack={onBack} />;
+		case 'field':
+			return <FieldScreen page={page} prompt={prompt} onEntry={onEntry} onBack={onBack} />;
+	}
+};

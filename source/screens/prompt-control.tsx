@@ -3,7 +3,7 @@ import type {Entry} from '../check/entry.js';
 import type {View} from '../pages/view.js';
 import {Choice} from './inputs/choice.js';
 import {Field} from './inputs/field.js';
-import {Keyed, keyedLines} from './inputs/keyed.js';
+import {Keyed, keyEntries, keyedLines} from './inputs/keyed.js';
 
 type PromptControlProps = {
 	readonly view: View;
@@ -45,36 +45,11 @@ export const PromptControl = ({
 				/>
 			);
 		case 'yes-no':
-			return (
-				<Keyed
-					lines={keyedLines(prompt)}
-					width={width}
-					keys={{y: () => onEntry({kind: 'yes'}), n: () => onEntry({kind: 'no'})}}
-				/>
-			);
 		case 'side':
-			return (
-				<Keyed
-					lines={keyedLines(prompt)}
-					width={width}
-					keys={Object.fromEntries(
-						prompt.options.flatMap(({id, keys}) => keys.map((key) => [key, () => onEntry({kind: 'choose', id})])),
-					)}
-				/>
-			);
-		case 'still':
-			return (
-				<Keyed
-					lines={keyedLines(prompt)}
-					width={width}
-					keys={{
-						y: () => onEntry({kind: 'yes'}),
-						...Object.fromEntries(
-							prompt.items.map((_, index) => [String(index + 1), () => onEntry({kind: 'number', number: index + 1})]),
-						),
-					}}
-				/>
-			);
+		case 'still': {
+			const keys = Object.entries(keyEntries(prompt)).map(([key, entry]) => [key, () => onEntry(entry)]);
+			return <Keyed lines={keyedLines(prompt)} width={width} keys={Object.fromEntries(keys)} />;
+		}
 		case 'none':
 			return null;
 	}

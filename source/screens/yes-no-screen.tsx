@@ -1,25 +1,13 @@
 import type {ReactNode} from 'react';
-import {KEYS} from '../terminal/keys.js';
-import {useTerminalSize} from '../terminal/use-terminal-size.js';
 import {words} from '../words/index.js';
 import {footRows, rowsOf, textRows} from './body.js';
 import {Frame} from './frame.js';
 import {Keyed} from './inputs/keyed.js';
-import {useCommands} from './keys-context.js';
-import {useLook} from './look.js';
-import type {PageProps} from './page-screen.js';
+import {type PageProps, usePage} from './use-page.js';
 
 /** A question outside a check that one explicit key answers: Enter, pressed out of habit, decides nothing. */
 export const YesNoScreen = ({page: {title, shown}, prompt, onEntry, onBack}: PageProps<'yes-no'>): ReactNode => {
-	const look = useLook();
-	const {columns, frameRows, isTooSmall} = useTerminalSize();
-	const width = Math.min(columns, 100);
-	useCommands((key) => {
-		if (isTooSmall) return true;
-		if (key !== KEYS.escape) return false;
-		onBack();
-		return true;
-	});
+	const {look, width, frameRows} = usePage({onBack});
 	const {hints, escapes, yesNo} = words.faces;
 	const head = textRows(title, width, look, 'strong');
 	const foot = footRows([hints.yes, hints.no, escapes.back, hints.leave], width, look);

@@ -1,4 +1,4 @@
-import {toStep} from '../measures/gauge-shows.js';
+import {toStep} from '../measures/hold-band.js';
 import type {ArmSpec} from '../practice/arm-spec.js';
 import type {LessonArm, Looks} from '../practice/arms.js';
 import {levelShownDeg, leverClockShown, scaleShownMn, threadAngleShownDeg} from '../practice/bench.js';

@@ -2,7 +2,7 @@ import {type Dialogue, positionOf} from '../check/dialogue.js';
 import {promptOf} from '../check/prompt.js';
 import {type Entry, respond} from '../check/respond.js';
 import type {LessonArm} from '../practice/arms.js';
-import {pivotPlaces} from '../procedure/pivot-places.js';
+import {pivotPlaces} from '../procedure/geometry.js';
 import type {StageId, Step} from '../procedure/step.js';
 import {words} from '../words/index.js';
 import {atQuestion, type BenchState, benchNow} from './bench-state.js';

@@ -57,7 +57,7 @@ export const percent = (value: number, decimals: number): string =>
 	`${rounded(value, decimals)} ${units.percent.label}`;
 
 /** An angle with just so many decimals: '0.25°'. */
-export const degrees = (value: number, decimals: number): string => `${rounded(value, decimals)}${units.deg.label}`;
+export const inDegrees = (value: number, decimals: number): string => `${rounded(value, decimals)}${units.deg.label}`;
 
 /** A length with no more decimals than it needs: '68 mm', '60.325 mm'. */
 export const mm = (value: number): string => `${plainNumber(value)} ${units.mm.label}`;

@@ -1,4 +1,5 @@
-import {type BesidePlace, besidePages} from '../../source/pages/beside/beside-pages.js';
+import {besidePages} from '../../source/pages/beside/beside-pages.js';
+import type {BesidePlace} from '../../source/pages/beside/places.js';
 import {KeysProvider} from '../../source/screens/keys-context.js';
 import {PagesScreen} from '../../source/screens/pages-screen.js';
 import {type InkOptions, renderInk} from './ink.js';

@@ -3,12 +3,7 @@ import {isMoving} from '../../source/practice/advance.js';
 import type {BenchAtWork} from '../../source/teaching/bench-at-work.js';
 import {readingWanted} from '../../source/teaching/reading-wanted.js';
 import type {Nudge} from '../../source/workbench.js';
-import {withAnyNumbers, withAnything, words} from './said.js';
-
-const {wentBack} = words.practice.motion;
-const letGo = [withAnyNumbers(wentBack({ms: 1000})), withAnything(wentBack({ms: null}))];
-/** Whether it is told that the arm let go and went back. */
-export const hasLetGo = (said: string): boolean => letGo.some((pattern) => pattern.test(said));
+import {isGoneBack} from './said.js';
 
 /** Common practice, no source: an arm that has not moved for so long has settled. */
 const settledMs = 5000;
@@ -40,7 +35,7 @@ function lastHeld(bench: BenchAtWork, dialogue: Dialogue, nudge: Nudge, waitMs: 
 		bench.nudge(nudge);
 		settle(bench, waitMs);
 		const {readingPct, topPct, state} = gaugeOf(bench, dialogue);
-		if (hasLetGo(state)) return heldPct;
+		if (isGoneBack(state)) return heldPct;
 		heldPct = readingPct;
 		if (Math.abs(readingPct) >= topPct) return readingPct;
 	}

@@ -1,4 +1,4 @@
-import type {Lines} from '../../source/plain/converse.js';
+import type {Lines} from '../../source/plain/ask.js';
 
 /** Lines given beforehand, and all that was said. */
 export function linesOf(

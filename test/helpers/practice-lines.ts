@@ -1,8 +1,7 @@
-import type {Lines} from '../../source/plain/converse.js';
+import type {Lines} from '../../source/plain/ask.js';
 import {fromBase} from '../../source/units.js';
 import {questionsIn} from './conversation.js';
-import {hasLetGo} from './hand-at-bench.js';
-import {anything, numbersIn, withAnything, words} from './said.js';
+import {anything, isGoneBack, numbersIn, withAnything, words} from './said.js';
 import {limitAsked} from './walk.js';
 
 const {bench, hands, seen} = words.practice;
@@ -56,7 +55,7 @@ class LimitSearch {
 	/** @param said what came of the last nudge: also where it went back to, it holds */
 	next(said: string): string {
 		this.#farthestPct = this.#sign * Math.max(this.#sign * this.#farthestPct, this.#sign * lastShown(said));
-		if (!hasLetGo(said)) return this.key;
+		if (!isGoneBack(said)) return this.key;
 		if (this.#size === 'fine') return typedReading(this.#farthestPct);
 		this.#size = 'fine';
 		return this.key;

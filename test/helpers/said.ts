@@ -1,9 +1,12 @@
 import type {StepId} from '../../source/procedure/step-ids.js';
 import {words} from '../../source/words/index.js';
 
-export {words} from '../../source/words/index.js';
 export {says} from '../../source/words/says.js';
 export {optionLabel, tickText, titleOf} from '../../source/words/step-text.js';
+export {words};
+
+/** Stands in a sentence for a value that a test does not know beforehand. */
+export const anything = '\u0000';
 
 /** A sentence as a face may break it over lines and between the edges of a frame. */
 export const broken = (sentence: string): RegExp =>
@@ -46,9 +49,6 @@ export const withAnyNumbers = (sentence: string): RegExp =>
 /** How a sentence begins, up to its first number: for a test that it is not said, whatever its figures. */
 export const beginning = (sentence: string): string => /^\D+/.exec(sentence)?.[0] ?? sentence;
 
-/** Stands in a sentence for a value that a test does not know beforehand. */
-export const anything = '\u0000';
-
 /** The parts of a sentence around what may be anything. */
 export const around = (sentence: string): readonly string[] =>
 	sentence
@@ -65,3 +65,23 @@ export function saidAt(step: StepId, part: 'ask' | 'why' | 'mistake', values: ob
 	const text: string | ((values: never) => string) = words.steps[step][part];
 	return typeof text === 'function' ? text(values as never) : text;
 }
+
+/** A whole line that is this sentence, whatever its figures. */
+export const wholly = (sentence: string): RegExp => new RegExp(`^${withAnyNumbers(sentence).source}$`);
+
+const {bench, motion} = words.practice;
+const gaugeMark = 77;
+const stateMark = 'what the arm does';
+const states = [motion.rests({ms: 7000}), motion.rests({ms: null}), motion.holds({ms: 7000}), motion.holds({ms: null})]
+	.concat(motion.wentBack({ms: 7000}), motion.wentBack({ms: null}), motion.letsGo)
+	.concat((['in', 'out'] as const).flatMap((way) => [motion.pushed({way}), motion.swings({way})]));
+/** The arm let go and went back by itself, as its state is told. */
+export const isGoneBack = (state: string): boolean =>
+	[motion.wentBack({ms: 7000}), motion.wentBack({ms: null})].some((one) => withAnyNumbers(one).test(state));
+
+/** What an invented gauge shows, as it is told: the number is the first group. */
+export const gaugeSays = new RegExp(
+	withAnyNumbers(bench.gauge({readingPct: gaugeMark, stepPct: 1, isTurned: false, state: stateMark}))
+		.source.replace('\\+\\d+(?:\\.\\d+)?', '([+-]?\\d+(?:\\.\\d+)?)')
+		.replace(stateMark, `(?:${states.map((one) => withAnyNumbers(one).source).join('|')})`),
+);

@@ -6,8 +6,7 @@ import {
 	torqueMicroNm,
 	torqueSlopeMicroNmPerDeg,
 } from '../../source/measures/between-radii.js';
-import {wallForce, wallShares} from '../../source/measures/groove-walls.js';
-import {leanDegrees, leanMicrometres} from '../../source/measures/stylus-lean.js';
+import {leanDegrees, leanMicrometres, wallForce, wallShares} from '../../source/measures/skating.js';
 
 const arm = {effectiveLengthMm: 233, pivotDistanceMm: 215.4};
 const at = (radiusMm: number, valuePct: number) => ({radiusMm, valuePct});

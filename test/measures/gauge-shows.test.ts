@@ -1,5 +1,5 @@
 import {describe, expect, it} from 'vitest';
-import {gaugeShows, halfSpanRead, toStep} from '../../source/measures/gauge-shows.js';
+import {gaugeShows, halfSpanRead, toStep} from '../../source/measures/hold-band.js';
 
 describe('what a gauge shows', () => {
 	it('is the force over what a unit stands for, with its zero: 15.39/1.14 = 13.5, and 0.3 more', () => {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import {describe, expect, it} from 'vitest';
-import {pullByTurningPct, uncheckedZeroPct, zeroByTurningPct} from '../../source/measures/gauge-zero.js';
+import {pullByTurningPct, uncheckedZeroPct, zeroByTurningPct} from '../../source/measures/hold-band.js';
 
 const middles = fc.array(fc.double({min: -15, max: 15, noNaN: true}), {minLength: 1, maxLength: 6});
 

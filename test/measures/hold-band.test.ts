@@ -1,6 +1,12 @@
 import fc from 'fast-check';
 import {describe, expect, it} from 'vitest';
-import {bandPct, type Round, reachesTop, roundCentresPct, roundWidthsPct} from '../../source/measures/hold-band.js';
+import {
+	bandPct,
+	type LimitPair as Round,
+	reachesTop,
+	roundCentresPct,
+	roundWidthsPct,
+} from '../../source/measures/hold-band.js';
 import {mean} from '../../source/measures/statistics.js';
 import {carriedForceMn, forceScaleFactor, mnPerGram, percentScaleFactor} from '../../source/measures/tracking-force.js';
 

@@ -1,5 +1,5 @@
 import {describe, expect, it} from 'vitest';
-import {interpolated} from '../../source/measures/interpolate.js';
+import {interpolated} from '../../source/measures/bias-fit.js';
 
 describe('a line from point to point', () => {
 	// Out of order, as readings come: 10 at 1, 20 at 3, 0 at 4.

@@ -1,5 +1,5 @@
 import {describe, expect, it} from 'vitest';
-import {leastExplained, unexplainedPct} from '../../source/measures/lever-change.js';
+import {leastExplained, unexplainedPct} from '../../source/measures/lever-fit.js';
 
 const biasOf = (...pcts: readonly number[]) => pcts.map((pct, index) => ({radiusMm: [136, 98, 68][index] ?? 0, pct}));
 const unexplained = (pcts: readonly number[], anglesDeg: readonly number[]) => {

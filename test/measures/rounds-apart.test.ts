@@ -1,5 +1,5 @@
 import {describe, expect, it} from 'vitest';
-import {roundsApart} from '../../source/measures/rounds-apart.js';
+import {roundsApart} from '../../source/measures/hold-band.js';
 
 /** Rounds of any width about these middles. */
 const about = (...middles: readonly number[]) =>

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import {describe, expect, it} from 'vitest';
-import {isSeasonTold} from '../../source/measures/season.js';
+import {isSeasonTold} from '../../source/measures/trend.js';
 
 describe('the season', () => {
 	// All dates are invented. A quarter is that of the calendar: January to March and so on.

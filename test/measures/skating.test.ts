@@ -3,8 +3,7 @@ import {describe, expect, it} from 'vitest';
 import published from '../../shared/check-values/skating.json' with {type: 'json'};
 import {degrees, radians} from '../../source/measures/angles.js';
 import {swingAngleDeg} from '../../source/measures/geometry.js';
-import {wallForce} from '../../source/measures/groove-walls.js';
-import {leastSkatingRadiusMm, skatingFraction, wantedReadingPct} from '../../source/measures/skating.js';
+import {leastSkatingRadiusMm, skatingFraction, wallForce, wantedReadingPct} from '../../source/measures/skating.js';
 
 const armOf = ({lengthMm, pivotMm}: {lengthMm: number; pivotMm: number}) => ({
 	effectiveLengthMm: lengthMm,

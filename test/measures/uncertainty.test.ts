@@ -11,7 +11,7 @@ import {
 	pullBudget,
 	pullDifferenceBudget,
 	type Scatter,
-	type Series,
+	type SeriesKnown as Series,
 	settingUpVariance,
 	standardUncertaintyPct,
 	unseenReading,

@@ -1,6 +1,7 @@
 import {describe, expect, it} from 'vitest';
 import {finishedCheck} from '../../source/desk/filing.js';
-import {type BesidePlace, besidePages} from '../../source/pages/beside/beside-pages.js';
+import {besidePages} from '../../source/pages/beside/beside-pages.js';
+import type {BesidePlace} from '../../source/pages/beside/places.js';
 import {memoryWorkbench} from '../helpers/memory-workbench.js';
 import {words} from '../helpers/said.js';
 import {northDeck} from '../helpers/sample-check.js';

@@ -1,7 +1,9 @@
 import {spawnSync} from 'node:child_process';
 import path from 'node:path';
 import {describe, expect, it} from 'vitest';
+import {tickText, titleOf} from '../../source/words/step-text.js';
 import {cleanEnvironment, freshFolder} from '../helpers/program-environment.js';
+import {broken, words} from '../helpers/said.js';
 
 const program = path.resolve(import.meta.dirname, '../../dist/armdrift.cjs');
 
@@ -36,23 +38,32 @@ describe('A name that steers a terminal', () => {
 });
 
 describe('Answers from a pipe', () => {
+	const {parting} = words.commands;
+	const {plain} = words.faces;
+	const saved = (step: string) => parting.saved({arm: 'north deck', step: titleOf(step)});
+
 	it('that end early leave the check open and saved: status 3', () => {
 		const {status, stdout} = runPlain(['--arm', 'north deck'], 'y\ny\n');
 		expect(status).toBe(3);
-		expect(stdout).toMatch(/Saved: the check of north deck stands at 'Make safe'\.\sDeck not ready to play\./);
+		const {notReady, goOn} = {
+			notReady: parting.goOnWithDeck({isReady: false, goOn: ''}),
+			goOn: parting.goOn({goOn: ''}),
+		};
+		expect(stdout).toMatch(broken(`${saved('safe')} ${notReady.replace(goOn, '')}`));
 	});
 
 	it('go on where they ended', () => {
 		const dataDir = freshFolder();
 		runPlain(['--arm', 'north deck'], 'y\ny\n', dataDir);
 		const {stdout} = runPlain(['--arm', 'north deck'], 'y\ny\n', dataDir);
-		expect(stdout).toMatch(/Platter stopped/);
-		expect(stdout).toMatch(/stands at 'Serial number'/);
+		expect(stdout).toMatch(broken(tickText('safe', 'platter')));
+		expect(stdout).toMatch(broken(saved('arm-serial')));
 	});
 
 	it('that are not taken stop the run with status 2 and one line', () => {
 		const {status, stderr} = runPlain(['--arm', 'north deck'], 'y\nperhaps\ny\n');
 		expect(status).toBe(2);
-		expect(stderr).toMatch(/^Question 2, Make safe, answer 'perhaps': .*\n$/);
+		const because = plain.wanted.yesNo;
+		expect(stderr).toBe(`${plain.refused({number: 2, title: titleOf('safe'), answer: 'perhaps', because})}\n`);
 	});
 });

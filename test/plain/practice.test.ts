@@ -1,11 +1,13 @@
 import {describe, expect, it} from 'vitest';
-import {converse, type Lines} from '../../source/plain/converse.js';
+import type {Lines} from '../../source/plain/ask.js';
+import {converse} from '../../source/plain/converse.js';
+import {titleOf} from '../../source/words/step-text.js';
 import type {Workbench} from '../../source/workbench.js';
 import {at, questionsIn} from '../helpers/conversation.js';
 import {linesOf} from '../helpers/lines.js';
 import {memoryWorkbench} from '../helpers/memory-workbench.js';
 import {type AtPractice, begun, goneOn} from '../helpers/practised.js';
-import {words} from '../helpers/said.js';
+import {gaugeSays, words} from '../helpers/said.js';
 import {clockOf} from '../helpers/script.js';
 
 const {faces} = words;
@@ -39,7 +41,8 @@ const run = async (here: AtPractice, given: readonly string[], piped = true) => 
 	};
 };
 
-const gaugeLine = /^(?:[<>,.] )?The gauge shows [+-]?[\d.]+ %; the arm: (?:it |still)/;
+const {arms, bench, hands, looks, truth} = words.practice;
+const gaugeLine = new RegExp(`^(?:[<>,.] )?${gaugeSays.source}$`);
 
 describe('at the probe, a line of < > , .', () => {
 	it('nudges the arm key by key, and tells each time what the gauge shows', async () => {
@@ -60,7 +63,7 @@ describe('at the probe, a line of < > , .', () => {
 	it('moves the arm the way it says: large ones farther than fine ones', async () => {
 		const shown = async (keys: string) => {
 			const {said} = await run(toProbe('sticky-bearing'), [keys]);
-			return said.flatMap((one) => /^(?:[<>,.] )?The gauge shows ([+-]?[\d.]+) %/.exec(one)?.[1] ?? []).map(Number);
+			return said.flatMap((one) => gaugeLine.exec(one)?.[1] ?? []).map(Number);
 		};
 		const moved = async (keys: string) => {
 			const all = await shown(keys);
@@ -74,7 +77,9 @@ describe('at the probe, a line of < > , .', () => {
 
 	it('is an ordinary answer, and refused as one, where no reading is asked for', async () => {
 		const {end} = await run(whole('well-behaved', 'clearance'), ['>>']);
-		expect(end).toMatchObject({kind: 'refused', sentence: expect.stringContaining("answer '>>'")});
+		const because = words.refusals['not-a-number']({typed: '>>', unit: 'mm'});
+		const sentence = faces.plain.refused({number: 1, title: titleOf('clearance'), answer: '>>', because});
+		expect(end).toMatchObject({kind: 'refused', sentence});
 	});
 
 	it('is no nudge where other letters stand in it', async () => {
@@ -101,8 +106,7 @@ describe('what the gauge shows', () => {
 		const here = toProbe('sticky-bearing');
 		const said: string[] = [];
 		const given = ['<<', 'as shown', '>>>>', 'as shown'];
-		const shown = () =>
-			/shows ([+-]?[\d.]+) %/.exec(said.findLast((one) => one.includes('The gauge shows')) ?? '')?.[1];
+		const shown = () => gaugeSays.exec(said.findLast((one) => gaugeSays.test(one)) ?? '')?.[1];
 		const lines: Lines = {
 			piped: true,
 			say: (text) => said.push(text),
@@ -122,10 +126,10 @@ describe('the line !', () => {
 	it('does what is offered, says so, and leaves the question as it stands', async () => {
 		const here = whole('bias-left-on', 'bias-off');
 		const {said, questions, end} = await run(here, ['!', 'y']);
-		expect(said).toContain('Press ! to take the bias weight off and lay the thread clear.');
-		const done = said.indexOf('You took the weight off.');
+		expect(said).toContain(hands['bias-off'].offer);
+		const done = said.indexOf(hands['bias-off'].did());
 		expect(done).toBeGreaterThan(0);
-		expect(said[done + 1]).toContain('the thread hangs slack');
+		expect(said[done + 1]).toContain(looks.bias.off);
 		expect(here.bench.notes.deck.done).toEqual(['bias-off']);
 		// The one at which it was done, and the next one.
 		expect(questions).toHaveLength(2);
@@ -148,8 +152,8 @@ describe('the line !', () => {
 	it('shows at the verdict what was hidden, and not before', async () => {
 		const here = goneOn(toProbe('tilted-deck'), {}, 'verdict');
 		const {said, questions} = await run(here, ['!']);
-		const shown = said.findIndex((one) => one.startsWith('What was hidden: a good arm on a tilted deck'));
-		expect(shown).toBeGreaterThan(said.indexOf('Press ! to see what was hidden in this arm, and what to do better.'));
+		const shown = said.findIndex((one) => one.startsWith(truth.hidden({arm: 'tilted-deck'})));
+		expect(shown).toBeGreaterThan(said.indexOf(bench.reveal));
 		expect(questions).toHaveLength(1);
 		expect(here.bench.notes.isRevealed).toBe(true);
 	});
@@ -165,5 +169,6 @@ it('every question of a practice check says that it is practice', async () => {
 		'-',
 	]);
 	expect(questions.length).toBeGreaterThan(5);
-	expect(questions.filter((one) => !one.includes('PRACTICE: A well-behaved arm'))).toEqual([]);
+	const arm = words.pages.view.arm({name: arms['well-behaved'].name, isPractice: true});
+	expect(questions.filter((one) => !one.includes(arm))).toEqual([]);
 });

@@ -1,7 +1,8 @@
 import {describe, expect, it} from 'vitest';
 import {profilesWith} from '../../source/results/profiles.js';
+import {titleOf} from '../../source/words/step-text.js';
 import {walkBeside} from '../helpers/conversation.js';
-import {words} from '../helpers/said.js';
+import {beginning, words} from '../helpers/said.js';
 import {northDeck} from '../helpers/sample-check.js';
 import {follow, freshDialogue} from '../helpers/script.js';
 
@@ -12,6 +13,7 @@ const profiles = profilesWith([], draft, '2026-03-02T12:00:00Z').toReversed();
 const visit = (given: readonly string[], memory: Parameters<typeof walkBeside>[1] = {}, piped = true) =>
 	walkBeside([words.beside.home.profiles, ...given, '/leave'], {profiles, ...memory}, piped);
 const say = words.beside.profiles;
+const {refusals} = words;
 const faces = words.faces;
 const northInList = {kind: 'arm', name: 'north deck', isAside: false} as const;
 const arm = '1';
@@ -24,7 +26,7 @@ describe('Profiles in plain lines', () => {
 			expect.arrayContaining([
 				faces.plain.option({number: 1, label: say.inList(northInList)}),
 				say.kept({on: '2026-03-02', changedOn: undefined}),
-				'Effective length: 233 mm',
+				say.answer({title: titleOf('arm-length'), text: '233 mm'}),
 			]),
 		);
 		expect(end).toEqual({kind: 'leave'});
@@ -44,7 +46,15 @@ describe('Profiles in plain lines', () => {
 
 	it('can be corrected, by number and by text, with what is wrong in a sentence', async () => {
 		const {text, memory} = await visit([arm, correct, '2', '23.3', '233.5 mm', '7', '2', 'back'], {}, false);
-		expect(text).toContain("'23.3' cannot be right: 120 mm to 420 mm is believable here; did you mean 23.3 cm?");
+		expect(text).toContain(
+			refusals['not-believable']({
+				typed: '23.3',
+				least: 120,
+				most: 420,
+				unit: 'mm',
+				meant: {entered: 23.3, unit: 'cm'},
+			}),
+		);
 		expect(text).toContain(say.now({text: '233 mm'}));
 		expect(memory.profiles[0]?.answers).toMatchObject({
 			'arm-length': {typed: '233.5 mm', value: 233.5},
@@ -54,26 +64,34 @@ describe('Profiles in plain lines', () => {
 
 	it('say at once what a correction leaves open', async () => {
 		const {text} = await visit([arm, correct, '3', '-', '/back']);
-		expect(text).toContain('Pivot distance, worked out: no answer yet; a check will ask for it.');
-		expect(text).toContain(
-			`. ${say.answer({title: 'Pivot distance, worked out', text: say.text({typed: undefined})})}`,
-		);
+		const title = titleOf('arm-pivot-way');
+		expect(text).toContain(words.results.profileLacks({title}));
+		expect(text).toContain(`. ${say.answer({title, text: say.text({typed: undefined})})}`);
 	});
 
 	it('say at once, as a check does, that corrected lengths are unusual, and what to do', async () => {
 		const {text, said} = await visit([arm, correct, '3', '244', 'back', 'back', '/back']);
-		const sentence =
-			'With an effective length of 233 mm and a pivot distance of 244 mm the stylus ends 11.0 mm short of the spindle. Most arms overhang by some 13 to 20 mm (common practice): look at both lengths, and correct what is wrong.';
+		const {unusual, lookAgain} = words.pages.geometry;
+		const sentence = unusual({effectiveLengthMm: 233, pivotDistanceMm: 244});
 		// After the correction, and on the page of the profile.
 		expect(said.filter((line) => line === sentence)).toHaveLength(2);
-		expect((await visit([arm, correct, '3', '216', '/back'])).text).not.toContain('Most arms overhang');
+		expect((await visit([arm, correct, '3', '216', '/back'])).text).not.toContain(beginning(lookAgain));
 		expect(text).toContain(say.correcting);
 	});
 
 	it('refuse, as a check does, lengths with which the stylus never crosses a record', async () => {
 		const {text} = await visit([arm, correct, '3', '350', '/back'], {}, false);
-		expect(text).toMatch(
-			/With these lengths the stylus reaches only radii from 117\.0 to 583\.0 mm: it never crosses the record\. What helps: correct the effective length, or correct the pivot distance\./,
+		expect(text).toContain(
+			words.results.profileRefused['does-not-pass']({
+				problem: {
+					id: 'never-crosses-record',
+					values: {leastMm: 117, mostMm: 583},
+					ways: [
+						{id: 'correct-length', do: 'ask-again', steps: []},
+						{id: 'correct-pivot', do: 'ask-again', steps: []},
+					],
+				},
+			}),
 		);
 	});
 
@@ -93,7 +111,7 @@ describe('Profiles in plain lines', () => {
 
 	it('end a pipe at what is refused', async () => {
 		const {end} = await visit([arm, rename, 'x'.repeat(81)]);
-		const because = 'That is 81 characters; at most 80 are kept.';
+		const because = refusals['too-long']({characters: 81, most: 80});
 		const sentence = faces.plain.refusedOn({title: say.rename({name: 'north deck'}), because});
 		expect(end).toEqual({kind: 'refused', sentence});
 	});

@@ -11,7 +11,9 @@ const id = whole.check.id;
 /** Opens the only past check from home and answers line by line. */
 const visit = (given: readonly string[], memory: Parameters<typeof walkBeside>[1] = {}, piped = true) =>
 	walkBeside([words.beside.home.past, '1', ...given], {records: [whole], ...memory}, piped);
-const {reason} = words.beside.past;
+const {past} = words.beside;
+const {reason} = past;
+const {voidReasons, voidReasonWanted} = words.results;
 const say = words.faces.plain;
 const markVoid = '2';
 
@@ -19,9 +21,11 @@ describe('A past check in plain lines', () => {
 	it('is marked void with a reason by number, and says so from then on', async () => {
 		const before = JSON.stringify(whole);
 		const {text, workbench, memory} = await visit([markVoid, '2', '/back', '/leave']);
-		expect(text).toContain('VOID since 2026-03-02: the deck was disturbed. It does not count:');
-		expect(text).toMatch(/1\. 2026-03-02 +north deck +void/);
-		expect(memory.remarks[id]?.void?.reason).toBe('the deck was disturbed');
+		const because = voidReasons.disturbed;
+		expect(text).toContain(words.results.void({at: '2026-03-02', reason: because}));
+		const state = past.state({outcome: 'complete', verdict: 'beyond', voidBecause: because});
+		expect(text).toMatch(new RegExp(`1\\. 2026-03-02 +north deck +${state}`));
+		expect(memory.remarks[id]?.void?.reason).toBe(because);
 		expect(JSON.stringify(memory.records)).toBe(`[${before}]`);
 		expect(workbench.archive.ofArm('north deck')).toEqual([]);
 		expect(workbench.archive.due()).toEqual([]);
@@ -34,7 +38,7 @@ describe('A past check in plain lines', () => {
 			false,
 		);
 		expect(said.filter((line) => line === reason.inFewWords)).toHaveLength(3);
-		expect(text.match(/Type the reason in a few words, at most 80 letters\./g)).toHaveLength(2);
+		expect(text.split(voidReasonWanted)).toHaveLength(3);
 		expect(memory.remarks[id]?.void?.reason).toBe('wrong stylus');
 	});
 
@@ -70,10 +74,10 @@ describe('A past check in plain lines', () => {
 	it('counts again when that is taken back, and both stay beside it', async () => {
 		const {text, workbench, memory} = await visit([markVoid, '1', markVoid, '/leave']);
 		expect(text).toContain(
-			'Was void from 2026-03-02 to 2026-03-02 (something was forgotten before the probe); counts again.',
+			words.results.wasVoid({at: '2026-03-02', takenBackAt: '2026-03-02', reason: voidReasons.forgotten}),
 		);
 		expect(memory.remarks[id]).toMatchObject({
-			formerVoids: [{reason: 'something was forgotten before the probe', takenBackAt: expect.any(String)}],
+			formerVoids: [{reason: voidReasons.forgotten, takenBackAt: expect.any(String)}],
 		});
 		expect(memory.remarks[id]?.void).toBeUndefined();
 		expect(workbench.archive.ofArm('north deck')).toHaveLength(1);

@@ -1,8 +1,7 @@
 import {describe, expect, it} from 'vitest';
 import {factsOf, type HoldLimits} from '../../source/procedure/facts.js';
-import {closingOf, probeRounds} from '../../source/procedure/hold-limits.js';
+import {closingOf, probeRounds, statedZero} from '../../source/procedure/hold-limits.js';
 import type {Place} from '../../source/procedure/places.js';
-import {statedZero} from '../../source/procedure/stated-zero.js';
 import type {AnswerValue} from '../../source/procedure/step-ids.js';
 import {limitAsked} from '../../source/procedure/steps-probe.js';
 import {factsWith} from '../helpers/facts.js';

@@ -67,9 +67,9 @@ const recipes: Readonly<Record<string, Recipe>> = {
 		asks: ['words/en/problems.ts', 'words/en/steps/index.ts'],
 		rest: [
 			[
-				'procedure/steps-safe.ts',
-				'export const safeSteps = [\n',
-				"\tstep('lid-off', {stage: 'safe', input: {kind: 'confirm'}}),\n",
+				'procedure/steps-still.ts',
+				'export const firstSteps: readonly Step[] = [\n',
+				"\tstepsOf('safe')('lid-off', {}),\n",
 			],
 			[
 				'words/en/steps/safe.ts',

@@ -1,9 +1,9 @@
 import {readFileSync} from 'node:fs';
 import {describe, expect, it} from 'vitest';
 import {visibleText} from '../../source/visible-text.js';
-import {overriddenText, reasonText} from '../../source/words/says.js';
+import {becauseText, overriddenText, reasonText} from '../../source/words/says.js';
 import {fullStory, played} from '../helpers/invented-checks.js';
-import {flat, words} from '../helpers/said.js';
+import {beginning, flat, numbersIn, words} from '../helpers/said.js';
 import {textsOf} from './reading.js';
 import {
 	formsOf,
@@ -19,7 +19,26 @@ import {
 
 const story = textsOf(storySource);
 const kinds = Object.entries(story);
-const {captions, deck, sections, verdict} = words.reports;
+const {captions, deck, method, sections, verdict} = words.reports;
+const {bias, documents, figures, results} = words;
+const {record, verdict: judged} = words.pages;
+const beyond = judged.headline({verdict: 'beyond', atWorst: 'beyond'});
+const changed = words.years.comparison.summary.changed;
+/** How the sentence on what the gauge is to show begins. */
+const setGaugeTo = beginning(bias.setting.setGaugeTo({middles: [{radiusMm: 68, shown: '1'}]}));
+const notTaken = bias.advice.notTaken({
+	fit: {
+		worstBeforePct: 41,
+		frictionFloorPct: 42,
+		factor: 43,
+		worstAfterPct: 44,
+		worstAfterDragPct: 0,
+		rmsBeforePct: 0,
+		rmsAfterPct: 0,
+		targets: [],
+	},
+	isWithoutBias: false,
+});
 
 describe.each(Object.entries(sources))('A report of %s', (_name, source) => {
 	const {check, issued} = source.record;
@@ -51,15 +70,17 @@ describe.each(Object.entries(sources))('A report of %s', (_name, source) => {
 
 describe('A report', () => {
 	it.each(kinds)('as %s says verdict or figures first, each with its ± and its limits', (_kind, text) => {
-		expect(text).toMatch(/5\.4 % out ± 0\.4 %/);
-		expect(text).toMatch(/good to 2 ?%?, usable to 4 %/);
+		expect(text).toContain(figures.sideForce(5.4, 0.4));
+		expect(text).toContain(method.sidePull({goodPct: 2, usablePct: 4}));
 	});
 
 	it('says what the verdict is, who acts and what comes next, and when the next check is due', () => {
 		for (const text of [story.html, story.markdown, story.arm]) {
-			expect(text).toContain('Verdict: BEYOND LIMITS');
-			expect(text).toMatch(/technician/);
-			for (const {next} of storySource.record.issued?.findings ?? []) expect(text).toContain(next);
+			expect(text).toContain(beyond);
+			for (const {next, who} of storySource.record.issued?.findings ?? []) {
+				expect(text).toContain(next);
+				expect(text).toContain(who);
+			}
 			expect(flat(text)).toContain(
 				flat(verdict.nextCheck({day: '14 Dec 2026', because: storySource.record.nextCheck?.because ?? 'none'})),
 			);
@@ -69,32 +90,34 @@ describe('A report', () => {
 
 	it('keeps an earlier series beside the last one, with why it was closed', () => {
 		for (const text of [story.html, story.markdown, story.maker]) {
-			expect(text).toContain('Series 1 closed: remedy: touch nothing, only probe again');
-			expect(text).toContain('inner pull');
+			const because = becauseText({id: 'remedy', values: {remedy: 'again'}});
+			expect(text).toContain(judged.series.closed({number: 1, because, hasFigures: true}));
+			expect(text).toContain(judged.series.pull({place: 'inner'}));
 		}
 	});
 
 	it('shows what the bias leaves over, and what to set the gauge to as long as no setting was chosen', () => {
 		const {html, markdown} = textsOf({record: played({...fullStory, leftAt: 'bias-result'}), history: []});
 		for (const text of [html, markdown]) {
-			expect(text).toContain('Bias setting 1: 2.4 g, third notch');
-			expect(text).toContain('Set it so that the gauge shows');
+			expect(text).toContain(bias.setting.name({name: '1: 2.4 g, third notch', isKept: false}));
+			expect(text).toContain(setGaugeTo);
 			expect(text).toContain(captions.biasToBeSet({column: words.bias.setting.columns.setGaugeTo}));
 		}
 	});
 
 	it('names the bias setting that was kept, and asks for no other one', () => {
 		for (const text of [story.html, story.markdown]) {
-			expect(text).toContain('Bias setting kept: number 1: 2.4 g, third notch');
-			expect(text).toContain('Not taken: about 1.7 times its pull');
-			expect(text).not.toContain('Set it so that the gauge shows');
+			expect(text).toContain(bias.setting.name({name: '1: 2.4 g, third notch', isKept: true}));
+			// Of the four figures that are told only the strength is known from outside.
+			expect(numbersIn(text, notTaken, 41, 42, 43, 44)[2]).toBe(1.7);
+			expect(text).not.toContain(setGaugeTo);
 			expect(text).not.toContain(words.bias.setting.columns.setGaugeTo);
 		}
 	});
 
 	it('compares with the checks before it, in words, and lists them all', () => {
 		for (const text of Object.values(story)) {
-			expect(text).toMatch(/since the last check/);
+			expect(text).toContain(changed);
 			for (const {id} of storySource.history) expect(text).toContain(id);
 		}
 	});
@@ -118,18 +141,21 @@ describe('A report', () => {
 		for (const text of Object.values(story)) expect(text).not.toContain(deck.notReadyBesideVerdict);
 		const back = {...leftSource, putBackAt: '2026-11-15T10:00:00+01:00'};
 		for (const text of Object.values(textsOf(back))) expect(text).not.toContain(deck.notReadyBesideVerdict);
-		expect(textsOf(back).html).toContain('interrupted; put back on 2026-11-15');
+		const putBack = record.outcome({outcome: 'interrupted', putBackOn: '2026-11-15'});
+		expect(textsOf(back).html).toContain(putBack);
 	});
 
 	it('of a void check says so before its verdict, with the reason, compares it with nothing and hands out no next date', () => {
 		for (const text of Object.values(textsOf(voidSource))) {
-			expect(text).toContain('VOID since 2026-11-20: the level had slipped.');
-			expect(text).not.toMatch(/since the last check/);
+			expect(text).toContain(results.void({at: '2026-11-20', reason: 'the level had slipped'}));
+			for (const one of Object.values(words.years.comparison.summary)) expect(text).not.toContain(one);
 			expect(text).not.toContain('14 Dec 2026');
 			expect(text).not.toContain(storySource.record.nextCheck?.because ?? 'none');
 		}
 		const {html} = textsOf(voidSource);
-		expect(html.indexOf('VOID since')).toBeLessThan(html.indexOf('Verdict: BEYOND'));
+		expect(html.indexOf(results.void({at: '2026-11-20', reason: 'the level had slipped'}))).toBeLessThan(
+			html.indexOf(beyond),
+		);
 	});
 
 	it('of a check that was void and counts again says so, and compares it', () => {
@@ -139,22 +165,22 @@ describe('A report', () => {
 			takenBackAt: '2026-11-21T09:00:00+01:00',
 		};
 		for (const text of Object.values(textsOf({...storySource, voids: {formerVoids: [former]}}))) {
-			expect(text).toContain('Was void from 2026-11-20 to 2026-11-21 (only tried out); counts again.');
-			expect(text).toMatch(/since the last check/);
+			expect(text).toContain(results.wasVoid({at: '2026-11-20', takenBackAt: '2026-11-21', reason: 'only tried out'}));
+			expect(text).toContain(changed);
 		}
 	});
 
 	it('of a check left half measured says that there is no verdict, and shows what there is', () => {
 		const {html, markdown} = textsOf(halfSource);
 		for (const text of [html, markdown]) {
-			expect(text).toContain('No verdict: not measured to the end.');
-			expect(text).toContain('There is no complete round at the outer radius yet');
-			expect(text).toMatch(/inner 68 mm/);
+			expect(text).toContain(judged.none);
+			expect(text).toContain(documents.missing.outer);
+			expect(text).toContain(judged.radii.radius({place: 'inner', radiusMm: 68}));
 		}
 	});
 
 	it('of a radius off the scale has no figure there', () => {
-		for (const text of Object.values(textsOf(offScaleSource))) expect(text).toMatch(/off scale/i);
+		for (const text of Object.values(textsOf(offScaleSource))) expect(text).toContain(judged.radii.offScale);
 	});
 });
 

@@ -1,4 +1,5 @@
 import {describe, expect, it} from 'vitest';
+import {optionLabel, tickText} from '../../source/words/step-text.js';
 import {flat, words} from '../helpers/said.js';
 import {textsOf} from './reading.js';
 import {poorSource, storySource} from './support.js';
@@ -6,6 +7,9 @@ import {poorSource, storySource} from './support.js';
 const story = textsOf(storySource);
 const {maker, ruledOut} = words.reports;
 const {causes} = ruledOut;
+const {gauge} = words.pages;
+const weightedLever = optionLabel('arm-bias-device', 'weighted-lever');
+const zeroFound = gauge.zero({source: 'turned', size: 0.13, side: 'plus', uncertainty: 0.4, unit: 'percent'});
 
 describe('A page for the maker', () => {
 	it('has arm, serial number, readings, figures as percent, force and torque, and says that it blames nobody', () => {
@@ -14,7 +18,7 @@ describe('A page for the maker', () => {
 		expect(afterCause(story.maker, maker.figures.force)).toMatch(/^1\.13 mN out ± 0\.08 mN/);
 		expect(afterCause(story.maker, maker.figures.torque)).toMatch(/^263 µN·m out ± 19 µN·m/);
 		expect(story.maker).toContain(maker.purpose);
-		expect(story.maker).not.toContain('Verdict: ');
+		expect(story.maker).not.toContain(words.pages.verdict.headline({verdict: 'beyond', atWorst: 'beyond'}));
 	});
 
 	it.each([
@@ -22,12 +26,12 @@ describe('A page for the maker', () => {
 			causes.tilt,
 			ruledOut.out,
 			// Of two shares only the first is known from outside.
-			ruledOut.levelShares({shares: [{place: 'inner', pct: -0.17, uncertaintyPct: 0.03}], isPaired: true}),
+			ruledOut.levelShares({shares: [{place: words.places.inner, pct: -0.17, uncertaintyPct: 0.03}], isPaired: true}),
 		],
-		[causes.bias, ruledOut.out, ruledOut.biasOff({device: 'weighted lever with pulley', mistake: ''})],
+		[causes.bias, ruledOut.out, ruledOut.biasOff({device: weightedLever, mistake: ''})],
 		[causes.damping, ruledOut.notFitted, ruledOut.noDamper],
 		[ruledOut.lines.leads ?? '', ruledOut.out, ''],
-		[causes.zero, ruledOut.out, 'Zero of the gauge, found by turning it: 0.13 % plus ± 0.4 %'],
+		[causes.zero, ruledOut.out, zeroFound],
 		[causes.clearance, ruledOut.open, ruledOut.clearance({stylusMm: 3, lowMm: 5, highMm: 6})],
 		[causes.moved, ruledOut.out, ruledOut.closing({movedPct: 0.38, allowedPct: 0.89, tells: true})],
 	])('says of %s whether it was ruled out, and by what', (name, state, by) => {
@@ -36,15 +40,11 @@ describe('A page for the maker', () => {
 
 	it.each([
 		[causes.tilt, ruledOut.open, ruledOut.levelShares({shares: [], isPaired: true})],
-		[causes.bias, ruledOut.open, ruledOut.biasOn({device: 'weighted lever with pulley'})],
+		[causes.bias, ruledOut.open, ruledOut.biasOn({device: weightedLever})],
 		[causes.damping, ruledOut.open, ruledOut.damperOn],
-		[
-			ruledOut.lines.leads ?? '',
-			ruledOut.open,
-			ruledOut.lineNo({line: 'Leads lie as always, nothing touches the arm'}),
-		],
+		[ruledOut.lines.leads ?? '', ruledOut.open, ruledOut.lineNo({line: tickText('wires', 'leads')})],
 		[ruledOut.lines.lifter ?? '', ruledOut.out, ''],
-		[causes.zero, ruledOut.open, 'Zero of the gauge not checked: it may be half a percent off, or a step'],
+		[causes.zero, ruledOut.open, gauge.zeroUnchecked],
 	])('says so where %s was not ruled out', (name, state, by) => {
 		expect(flat(afterCause(poor, name))).toMatch(beginning(state, by));
 	});

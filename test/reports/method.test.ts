@@ -81,7 +81,9 @@ describe('A zero that was read free of the arm', () => {
 		const {html, markdown, maker} = textsOf(readFree);
 		// Two standard uncertainties of 0.102 %, to 95 %.
 		for (const text of [html, markdown, maker])
-			expect(flat(text)).toContain('Zero of the gauge, read free of the arm: 0.5 % plus ± 0.2 %');
+			expect(flat(text)).toContain(
+				words.pages.gauge.zero({source: 'stated', size: 0.5, side: 'plus', uncertainty: 0.2, unit: 'percent'}),
+			);
 		expect(maker).toMatch(new RegExp(`\\n${ruledOut.causes.zero}\\n+${ruledOut.out}\\n`));
 	});
 });

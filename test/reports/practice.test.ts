@@ -14,7 +14,7 @@ import {
 } from '../helpers/data-folders.js';
 import {practised} from '../helpers/practised.js';
 import {freshFolder} from '../helpers/program-environment.js';
-import {words} from '../helpers/said.js';
+import {withAnyNumbers, words} from '../helpers/said.js';
 import {textsOf} from './reading.js';
 import {formsOf, storySource} from './support.js';
 
@@ -25,6 +25,11 @@ const forms = formsOf(source);
 const texts = textsOf(source);
 const everyForm = Object.keys(forms).flatMap((form) => (isForm(form) ? [form] : []));
 
+const {sections, titles} = words.reports;
+const {truth} = words.practice;
+/** What a title of practice begins with. */
+const [mark = 'none'] = titles.check({arm: '?', isPractice: true}).split(titles.check({arm: '?', isPractice: false}));
+
 function isForm(form: string): form is keyof typeof forms {
 	return form in forms;
 }
@@ -34,14 +39,14 @@ describe.each(everyForm)('the report of a practice check as %s', (form) => {
 		const title = form.toLowerCase().endsWith('markdown')
 			? forms[form].split('\n')[0]
 			: /<title>(.*?)<\/title>/s.exec(forms[form])?.[1];
-		expect(title?.replace(/^# /, '')).toMatch(/^PRACTICE: /);
+		expect(title?.replace(/^# /, '')).toSatisfy((one: string) => one.startsWith(mark));
 	});
 
 	it('says so before its verdict, and before any figure', () => {
 		const text = texts[form].replaceAll('\u00a0', ' ');
 		const said = text.indexOf(words.beside.practice.notice);
 		expect(said).toBeGreaterThanOrEqual(0);
-		const verdict = text.search(/BEYOND LIMITS|beyond limits/);
+		const verdict = text.toLowerCase().indexOf(words.figures.verdictWord.beyond.toLowerCase());
 		expect(verdict === -1 || verdict > said).toBe(true);
 		expect(text.search(/[\d.]+ % ± [\d.]+ %/)).toBeGreaterThan(said);
 	});
@@ -50,20 +55,20 @@ describe.each(everyForm)('the report of a practice check as %s', (form) => {
 describe('the report of a practice check', () => {
 	it('sets what was hidden beside what was found, in the page and in Markdown', () => {
 		for (const text of [texts.html, texts.markdown].map((one) => one.replaceAll('\u00a0', ' '))) {
-			expect(text).toContain('What was hidden: an arm with a sticky bearing');
-			expect(text).toContain('Your findings name it');
-			expect(text).toContain('armdrift practice --on sticky-bearing --extent probe --seed 1');
+			expect(text).toContain(truth.hidden({arm: 'sticky-bearing'}));
+			expect(text).toContain(truth.named({finding: ''}).trim());
+			expect(text).toContain(truth.again({arm: 'sticky-bearing', extent: 'probe', seed: 1}));
+			expect(text).toContain(' --on sticky-bearing --extent probe --seed 1');
 		}
 	});
 
 	it('has in the page for the maker and in the history of the arm no hidden truth: nobody knows it of a real one', () => {
-		for (const form of ['maker', 'arm', 'armMarkdown'] as const)
-			expect(texts[form]).not.toContain(words.reports.sections.hidden);
+		for (const form of ['maker', 'arm', 'armMarkdown'] as const) expect(texts[form]).not.toContain(sections.hidden);
 	});
 
 	it('has no word of practice where the arm is a real one', () => {
 		for (const text of Object.values(formsOf(storySource)))
-			expect(text.toLowerCase()).not.toMatch(/practice:|was hidden/);
+			for (const said of [mark.trim(), sections.hidden]) expect(text.toLowerCase()).not.toContain(said.toLowerCase());
 	});
 });
 
@@ -78,8 +83,9 @@ describe('an import', () => {
 		const to = dataFolder();
 		const {code, message} = await refusedImport(fileWith(await withPractice()), to);
 		expect(code).toBe('damaged');
-		expect(message).toMatch(/: line \d+: check: /);
-		expect(message).toContain(words.commands.exchange.practice({where: '', id: record.check.id}));
+		const where = words.commands.exchange.checkInLine({line: 1});
+		const practice = words.commands.exchange.practice({where, id: record.check.id});
+		expect(message).toMatch(withAnyNumbers(practice));
 		expect(existsSync(to.dataDir)).toBe(false);
 	});
 

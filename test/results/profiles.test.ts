@@ -2,7 +2,7 @@ import {describe, expect, it} from 'vitest';
 import * as z from 'zod/mini';
 import {positionOf} from '../../source/check/dialogue.js';
 import {promptOf} from '../../source/check/prompt.js';
-import {profileLines} from '../../source/pages/beside/profile-page.js';
+import {profileLines} from '../../source/pages/beside/profile-lines.js';
 import type {Profile} from '../../source/procedure/facts.js';
 import {profilesSchema, profilesWith} from '../../source/results/profiles.js';
 import {titleOf} from '../../source/words/step-text.js';

@@ -1,6 +1,6 @@
 import {describe, expect, it} from 'vitest';
 import type {Dialogue} from '../../source/check/dialogue.js';
-import {roundsApart} from '../../source/measures/rounds-apart.js';
+import {roundsApart} from '../../source/measures/hold-band.js';
 import {viewOf} from '../../source/pages/view.js';
 import {compute} from '../../source/results/compute.js';
 import {inOrder, withAnyNumbers, words} from '../helpers/said.js';

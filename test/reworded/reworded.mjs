@@ -41,6 +41,8 @@ for (const name of listed.split('\n')) {
 	fs.mkdirSync(path.dirname(to), {recursive: true});
 	const from = path.join(project, name);
 	if (/^source\/words\/en\/.*\.ts$/.test(name)) fs.writeFileSync(to, rewordedFile(fs.readFileSync(from, 'utf8'), name));
+	// What the manual says in the words of the program it says in the new ones.
+	else if (name === 'README.md') fs.writeFileSync(to, reworded(fs.readFileSync(from, 'utf8')));
 	else fs.copyFileSync(from, to);
 }
 fs.symlinkSync(path.join(project, 'node_modules'), path.join(copy, 'node_modules'));

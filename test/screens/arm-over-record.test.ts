@@ -2,9 +2,9 @@ import fc from 'fast-check';
 import stringWidth from 'string-width';
 import {describe, expect, it} from 'vitest';
 import type {GaugedArm} from '../../source/pages/shown-lines.js';
-import {pivotPlaces} from '../../source/procedure/pivot-places.js';
+import {pivotPlaces} from '../../source/procedure/geometry.js';
 import {armOverRecord} from '../../source/screens/arm-over-record.js';
-import {words} from '../helpers/said.js';
+import {beginning, broken, words} from '../helpers/said.js';
 
 /** Invented, of ordinary size. */
 const usual: GaugedArm = {
@@ -48,9 +48,16 @@ const marks = [
 
 type Place = {readonly x: number; readonly y: number};
 
+const {gaugedArm} = words.faces;
+const called = [gaugedArm.pivot, gaugedArm.spindle, gaugedArm.stylus, gaugedArm.gauge(usual)]
+	.concat(gaugedArm.stylusOnGauge(usual))
+	.map((name) => broken(beginning(name)).source);
+/** What stands in words beside the plan. */
+const inWords = new RegExp(` {3}(?:\\S| ) *(?:${called.join('|')}).*$|${broken(gaugedArm.front).source}.*$`);
+
 /** Where a mark stands in the plan, in widths of a character; y to the back. The list beside it names the marks again. */
 function placeOf(picture: readonly string[], mark: string): Place {
-	const plan = picture.slice(0, 7).map((row) => row.replace(/ {3}\S (pivot|spindle|stylus|gauge).*$|front:.*$/, ''));
+	const plan = picture.slice(0, 7).map((row) => row.replace(inWords, ''));
 	const row = plan.findIndex((text) => text.includes(mark));
 	// A character is about twice as high as wide.
 	return row < 0 ? {x: Number.NaN, y: Number.NaN} : {x: plan[row]?.indexOf(mark) ?? 0, y: -2 * row};
@@ -121,7 +128,7 @@ describe('The plan', () => {
 	it('marks the gauge by itself once the stylus has left it, and says where it stands', () => {
 		for (const [unicode, mark] of marks) {
 			const off = armOverRecord(armWith({stylusRadiusMm: 110}), 78, unicode);
-			expect(off.join('\n')).toContain(`${mark.gauge} ${words.faces.gaugedArm.gauge(usual)}`);
+			expect(off.join('\n')).toContain(`${mark.gauge} ${gaugedArm.gauge(usual)}`);
 			expect(placeOf(off, mark.gauge)).toEqual(placeOf(armOverRecord(usual, 78, unicode), mark.stylus));
 		}
 	});
@@ -160,12 +167,16 @@ describe('The sentence under it', () => {
 		[-0.01, 0.5, '0.0 %'],
 	])('says the reading %d with step %d as %s, with its state', (readingPct, stepPct, said) => {
 		const arm = armWith({readingPct, stepPct});
-		expect(armOverRecord(arm, 66, true).at(-1)).toBe(`the gauge shows ${said} · still for 3 s`);
-		expect(armOverRecord(arm, 66, false).at(-1)).toBe(`the gauge shows ${said} - still for 3 s`);
+		const shows = gaugedArm.shows({readingPct: 7, stepPct: 1}).replace('+7 %', said);
+		expect(armOverRecord(arm, 66, true).at(-1)).toBe(`${shows} · still for 3 s`);
+		expect(armOverRecord(arm, 66, false).at(-1)).toBe(`${shows} - still for 3 s`);
 	});
 
 	it('gives the state a line of its own in a narrow window, where it would be cut, before all that may fall to the next page', () => {
 		const arm = armWith({readingPct: 4.5, stepPct: 0.5, state: 'it let go and went back; still for 4 s'});
-		expect(armOverRecord(arm, 40, true).slice(0, 2)).toEqual(['the gauge shows +4.5 %', arm.state]);
+		expect(armOverRecord(arm, 40, true).slice(0, 2)).toEqual([
+			gaugedArm.shows({readingPct: 4.5, stepPct: 0.5}),
+			arm.state,
+		]);
 	});
 });

@@ -4,6 +4,7 @@ import {CheckScreen} from '../../source/screens/check-screen.js';
 import {FieldScreen} from '../../source/screens/field-screen.js';
 import {KeysProvider} from '../../source/screens/keys-context.js';
 import {KEYS} from '../../source/terminal/keys.js';
+import {titleOf} from '../../source/words/step-text.js';
 import {renderInk, turns} from '../helpers/ink.js';
 import {memoryWorkbench} from '../helpers/memory-workbench.js';
 import {northDeck} from '../helpers/sample-check.js';
@@ -115,7 +116,7 @@ describe('The field of a check', () => {
 		['pasted', pasteOf('233z')],
 	])('makes room for what is %s after a refusal, wherever the cursor stands', async (_, text) => {
 		const screen = check();
-		await screen.waitFor('Effective length');
+		await screen.waitFor(titleOf('arm-length'));
 		expect(await typedInto(screen, ['1', 'c', 'u', 'b', enter, left, left])).toBe('1cub');
 		expect(await typedInto(screen, [text])).toBe('233z');
 		expect(await typedInto(screen, [left, left, '1'])).toBe('2313z');
@@ -123,16 +124,16 @@ describe('The field of a check', () => {
 
 	it('goes on at the end of the text after a look at the help', async () => {
 		const screen = check();
-		await screen.waitFor('Effective length');
+		await screen.waitFor(titleOf('arm-length'));
 		expect(await typedInto(screen, ['2', '3', left, left, f1])).toBe('');
 		expect(await typedInto(screen, [f1, right, '3', 'z'])).toBe('233z');
 	});
 
 	it('begins with the cursor at the end in each question', async () => {
 		const screen = check();
-		await screen.waitFor('Effective length');
+		await screen.waitFor(titleOf('arm-length'));
 		await typedInto(screen, ['2', '3', '3', left, left, enter]);
-		await screen.waitFor('Pivot');
+		await screen.waitFor(titleOf('arm-pivot-distance'));
 		expect(await typedInto(screen, [left, right, '2', '1', '5', 'z'])).toBe('215z');
 	});
 });

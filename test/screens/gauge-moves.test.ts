@@ -2,6 +2,7 @@ import {describe, expect, it} from 'vitest';
 import {type Dialogue, positionOf} from '../../source/check/dialogue.js';
 import {viewOf} from '../../source/pages/view.js';
 import {layoutOf} from '../../source/screens/layout.js';
+import {words} from '../helpers/said.js';
 import {biasAnswers, northDeckWith} from '../helpers/sample-check.js';
 import {choose, follow, freshDialogue, say, text} from '../helpers/script.js';
 
@@ -14,7 +15,7 @@ const firstPage = (dialogue: Dialogue): string =>
 		.body.map(({text: row}) => row)
 		.join(' ')
 		.replace(/\s+/g, ' ');
-const reminder = 'Lift the arm with its lifter, move the gauge, lower the arm onto it.';
+const reminder = words.rounds.moved;
 const at = (step: string): Dialogue => follow(freshDialogue(), script, {until: step});
 
 describe('The reminder to lift the arm before the gauge is moved', () => {
@@ -33,7 +34,7 @@ describe('The reminder to lift the arm before the gauge is moved', () => {
 
 	it('leaves the first reading of all to the caution of its own step', () => {
 		expect(firstPage(at('probe-inner'))).not.toContain(reminder);
-		expect(firstPage(at('probe-inner'))).toContain('Lower the arm onto the gauge with the lifter');
+		expect(firstPage(at('probe-inner'))).toContain(words.steps['probe-inner'].caution ?? 'no caution');
 	});
 
 	it('comes at the verdict where one more round is wanted at another radius than the last', () => {

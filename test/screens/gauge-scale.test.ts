@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import stringWidth from 'string-width';
 import {describe, expect, it} from 'vitest';
 import {type GaugeReading, gaugeScale} from '../../source/screens/gauge-scale.js';
+import {words} from '../helpers/said.js';
 
 /** Invented, of ordinary size. */
 const usual: GaugeReading = {readingPct: 0, topPct: 20, stepPct: 0.5, isTurned: false};
@@ -56,11 +57,15 @@ describe('The scale of the gauge', () => {
 				expect(pointerOf(turned, width)).toBe(0 - pointerOf(plain, width));
 			}),
 		);
-		const [directions, , numbers] = gaugeScale(gaugeWith({isTurned: true}), 40, true);
-		expect(directions).toMatch(/^◄ in, spindle \(turned\) +out, rim ►$/);
+		const {spindle, rim} = words.pictures;
+		const {turned} = words.pictures.gauge;
+		// 40, or as wide as the words need: half of the scale holds one of them and half of another.
+		const width = Math.max(40, 2 * (stringWidth(`◄ ${spindle}`) + Math.ceil(stringWidth(turned) / 2)) + 6);
+		const [directions, , numbers] = gaugeScale(gaugeWith({isTurned: true}), width, true);
+		expect(directions).toMatch(new RegExp(`^◄ ${spindle} +${turned.replace(/[()]/g, '\\$&')} +${rim} ►$`));
 		expect(numbers).toMatch(/^\+20 .* 0 .* -20 %$/);
 		const [plainDirections, , plainNumbers] = gaugeScale(usual, 40, true);
-		expect(plainDirections).toMatch(/^◄ in, spindle +out, rim ►$/);
+		expect(plainDirections).toMatch(new RegExp(`^◄ ${spindle} +${rim} ►$`));
 		expect(plainNumbers).toMatch(/^-20 .* 0 .* \+20 %$/);
 	});
 

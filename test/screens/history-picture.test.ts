@@ -3,6 +3,7 @@ import stringWidth from 'string-width';
 import {describe, expect, it} from 'vitest';
 import type {Shown} from '../../source/pages/shown-lines.js';
 import {historyPicture} from '../../source/screens/history-picture.js';
+import {words} from '../helpers/said.js';
 
 type History = Extract<Shown, {kind: 'history'}>;
 
@@ -38,7 +39,7 @@ describe('A figure over the years', () => {
 
 	it('names its first and last day, and how many checks there are', () => {
 		const text = historyPicture(historyOf([1, 2, 3, 4]), 78, true).join('\n');
-		expect(text).toContain('(4 checks)');
+		expect(text).toContain(words.pictures.history.heading({label: 'pull, inner 68 mm', count: 4}));
 		expect(text).toContain('2021-04-04');
 		expect(text).toContain('2022-10-04');
 	});

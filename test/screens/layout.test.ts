@@ -145,7 +145,7 @@ describe('Every screen of a check', () => {
 		for (const size of sizes)
 			for (const look of looks) {
 				const {head} = layoutOf({view, ...size, page: 0, isWhy: false, notice: '', look});
-				expect(head.map((row) => row.text).join('\n')).toContain('deck not ready to play');
+				expect(head.map((row) => row.text).join('\n')).toContain(words.pages.view.notReadyToPlay);
 			}
 	});
 });

@@ -3,7 +3,7 @@ import stringWidth from 'string-width';
 import {describe, expect, it} from 'vitest';
 import {clockText} from '../../source/measures/lever.js';
 import type {LeverAt, Shown} from '../../source/pages/shown-lines.js';
-import {plainText} from '../../source/plain/converse.js';
+import {plainText} from '../../source/plain/ask.js';
 import {rowsOf} from '../../source/screens/body.js';
 import {leverPicture} from '../../source/screens/lever-picture.js';
 

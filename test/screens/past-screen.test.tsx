@@ -1,11 +1,15 @@
 import {expect, test, vi} from 'vitest';
 import {finishedCheck} from '../../source/desk/filing.js';
+import {says} from '../../source/words/says.js';
 import {showBeside} from '../helpers/beside.js';
-import {words} from '../helpers/said.js';
+import {broken, words} from '../helpers/said.js';
 import {northDeck} from '../helpers/sample-check.js';
 import {follow, freshDialogue} from '../helpers/script.js';
 
 const {past} = words.beside;
+const {results} = words;
+const otherMeant = results.voidReasons['other-meant'];
+const isVoid = past.state({outcome: 'complete', verdict: 'beyond', voidBecause: otherMeant});
 const whole = finishedCheck(follow(freshDialogue(), northDeck).check, '2026-03-02T12:00:00Z');
 const cutShort = finishedCheck(
 	follow(freshDialogue([], 'sample-2'), northDeck, {until: 'verdict'}).check,
@@ -20,16 +24,16 @@ test('A past check is marked void with a reason and counts again when that is ta
 	await type('1');
 	await waitFor(`2 ${past.check.markVoid}`);
 	await type('2');
-	await waitFor('3 another arm or profile was meant');
+	await waitFor(`3 ${otherMeant}`);
 	await type('3');
-	await waitFor('VOID since 2026-03-02: another arm or profile was meant.');
-	expect(memory.remarks[whole.check.id]?.void?.reason).toBe('another arm or profile was meant');
+	await waitFor(broken(results.void({at: '2026-03-02', reason: otherMeant})));
+	expect(memory.remarks[whole.check.id]?.void?.reason).toBe(otherMeant);
 	await press('esc');
-	await waitFor(/1 2026-03-02 +north deck +void/);
+	await waitFor(new RegExp(`1 2026-03-02 +north deck +${isVoid}`));
 	await type('1');
 	await waitFor(`2 ${past.check.countAgain}`);
 	await type('2');
-	await waitFor('Was void from 2026-03-02');
+	await waitFor(broken(results.wasVoid({at: '2026-03-02', takenBackAt: '2026-03-02', reason: otherMeant})));
 	await waitFor(`2 ${past.check.markVoid}`);
 	expect(memory.remarks[whole.check.id]?.void).toBeUndefined();
 });
@@ -40,12 +44,12 @@ test('A reason may be typed and is confirmed by y, not by Enter; Esc leaves the 
 	await type('1');
 	await waitFor(`2 ${past.check.markVoid}`);
 	await type('2');
-	await waitFor('5 another reason (type it)');
+	await waitFor(`5 ${says.label({id: 'other-reason', values: {}})}`);
 	await type('5');
 	await waitFor(past.reason.inFewWords);
 	await type('wro');
 	await press('esc');
-	await waitFor('5 another reason (type it)');
+	await waitFor(`5 ${says.label({id: 'other-reason', values: {}})}`);
 	expect(memory.remarks).toEqual({});
 	await type('5');
 	await waitFor(past.reason.inFewWords);
@@ -58,7 +62,7 @@ test('A reason may be typed and is confirmed by y, not by Enter; Esc leaves the 
 	await type('wrong stylus\r');
 	await waitFor(past.reason.given({reason: 'wrong stylus'}));
 	await type('y');
-	await waitFor('VOID since 2026-03-02: wrong stylus.');
+	await waitFor(broken(results.void({at: '2026-03-02', reason: 'wrong stylus'})));
 });
 
 test('A check whose deck was never put back still leads to its put-back list, void or not', async () => {
@@ -68,8 +72,8 @@ test('A check whose deck was never put back still leads to its put-back list, vo
 	});
 	await waitFor('1 2026-03-02');
 	await type('1');
-	await waitFor('Deck not ready to play.');
-	await waitFor('VOID since 2026-03-04: only tried out.');
+	await waitFor(words.pages.record.deckNotReady);
+	await waitFor(broken(results.void({at: '2026-03-04', reason: 'only tried out'})));
 	const reopened = vi.spyOn(workbench, 'reopen');
 	await type('1');
 	expect(reopened.mock.calls).toEqual([['sample-2']]);

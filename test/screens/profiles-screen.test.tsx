@@ -1,12 +1,14 @@
 import {expect, test} from 'vitest';
 import {profilesWith} from '../../source/results/profiles.js';
+import {optionLabel, titleOf} from '../../source/words/step-text.js';
 import {showBeside} from '../helpers/beside.js';
 import type {InkOptions} from '../helpers/ink.js';
-import {words} from '../helpers/said.js';
+import {broken, words} from '../helpers/said.js';
 import {northDeck} from '../helpers/sample-check.js';
 import {follow, freshDialogue} from '../helpers/script.js';
 
 const say = words.beside.profiles;
+const centre = 'arm-gravity-centre';
 const northDeckInList = `1 ${say.inList({kind: 'arm', name: 'north deck', isAside: false})}`;
 const keepsNorthDeck = words.faces.field.keeps({text: 'north deck', mayBeEmpty: false});
 const draft = follow(freshDialogue(), northDeck, {until: 'room-temperature'}).check;
@@ -40,7 +42,7 @@ test('A name that another arm has is refused in a sentence, and what was typed c
 	await type('1');
 	await waitFor(keepsNorthDeck);
 	await type('south deck\r');
-	await waitFor('There is another arm called "south deck"');
+	await waitFor(broken(words.results.profileRefused['name-taken']({kind: 'arm', name: 'south deck'})));
 	await waitFor('> south deck');
 	await press('backspace', 'enter');
 	await waitFor(/^south dec$/m);
@@ -53,14 +55,24 @@ test('An answer is corrected by typing, and what does not fit is said', async ()
 	await type('1');
 	await waitFor(`2 ${say.actions.answers}`);
 	await type('2');
-	await waitFor('2 Effective length: 233 mm');
+	await waitFor(`2 ${say.answer({title: titleOf('arm-length'), text: '233 mm'})}`);
 	await type('2');
 	await waitFor(say.now({text: '233 mm'}));
 	await type('23.3\r');
-	await waitFor(/did you mean 23\.3\s+cm\?/);
+	await waitFor(
+		broken(
+			words.refusals['not-believable']({
+				typed: '23.3',
+				least: 120,
+				most: 420,
+				unit: 'mm',
+				meant: {entered: 23.3, unit: 'cm'},
+			}),
+		),
+	);
 	await press('ctrl+u');
 	await type('234\r');
-	await waitFor('2 Effective length: 234 mm');
+	await waitFor(`2 ${say.answer({title: titleOf('arm-length'), text: '234 mm'})}`);
 	expect(memory.profiles[0]?.answers['arm-length']).toEqual({typed: '234 mm', value: 234});
 });
 
@@ -76,11 +88,11 @@ test('An answer is corrected by choosing, and set aside and taken back are one k
 	await waitFor(`3 ${say.actions['set-aside']}`);
 	expect(memory.profiles[0]?.setAside).toBeUndefined();
 	await type('2');
-	await waitFor('7 Centre of gravity: about level with the pivot');
+	await waitFor(`7 ${say.answer({title: titleOf(centre), text: optionLabel(centre, 'near')})}`);
 	await type('7');
-	await waitFor('Now: about level with the pivot');
+	await waitFor(say.now({text: optionLabel(centre, 'near')}));
 	await type('2');
-	await waitFor('7 Centre of gravity: well below or above it');
+	await waitFor(`7 ${say.answer({title: titleOf(centre), text: optionLabel(centre, 'far')})}`);
 	await press('esc');
 	await waitFor(`1 ${say.actions.rename}`);
 	expect(memory.profiles[0]?.answers['arm-gravity-centre']?.value).toBe('far');
@@ -129,7 +141,7 @@ test('The open check keeps its answers, and the field stays in sight on the smal
 	await type('1');
 	await waitFor(`> ${beginning(keepsNorthDeck, 2)}`);
 	await type(`${'x'.repeat(240)}\r`);
-	await waitFor('200 characters');
+	await waitFor(broken(words.refusals['too-long']({characters: 200, most: 80})));
 	expect(lines().length).toBeLessThanOrEqual(19);
 	expect(lines().some((line) => line.startsWith('>xxx'))).toBe(true);
 });

@@ -131,11 +131,15 @@ describe('a reading', () => {
 		const here = prepared('sticky-bearing', {hand: (bench, dialogue) => limitFound(bench, dialogue, 900)});
 		const readings = (['inner', 'outer', 'closing'] as const).flatMap((place) => readingsAt(here, place));
 		expect(readings).toHaveLength(14);
-		const advice = said.unsettled({readings, settledMs: 5000});
-		expect(adviceOf(here)).toContain(advice);
-		expect(advice).toContain(
-			'inner radius, inner limit, round 1; inner radius, outer limit, round 1; inner radius, inner limit, round 2 (turned); and 11 more.',
-		);
+		const adviceOn = (some: typeof readings) => said.unsettled({readings: some, settledMs: 5000});
+		expect(adviceOf(here)).toContain(adviceOn(readings));
+		// Each has a name of its own; the third still stands in the sentence, the fourth is only counted.
+		expect(new Set(readings.map((one) => adviceOn([one]))).size).toBe(14);
+		const four = adviceOn(readings.slice(0, 4));
+		expect(adviceOn(readings.toSpliced(3, 1).slice(0, 4))).toBe(four);
+		expect(adviceOn(readings.toSpliced(2, 1).slice(0, 4))).not.toBe(four);
+		expect(adviceOn(readings)).toMatch(/\b11\b/);
+		expect(adviceOn(readings).replace(/\b11\b/, '1')).toBe(four);
 	});
 });
 

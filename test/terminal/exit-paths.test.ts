@@ -2,6 +2,7 @@ import {EventEmitter} from 'node:events';
 import {describe, expect, test} from 'vitest';
 import {type ExitHost, ExitPaths} from '../../source/terminal/exit-paths.js';
 import {KeyFeed} from '../../source/terminal/key-feed.js';
+import {words} from '../helpers/said.js';
 
 class FakeError extends EventEmitter {
 	text = '';
@@ -41,6 +42,8 @@ const start = ({withFeed = true} = {}) => {
 	return {host, feed, paths, hookRuns: () => hookRuns};
 };
 
+const {ownFault} = words.terminal;
+
 const fault = (code: string) => Object.assign(new Error(`write ${code}`), {code});
 
 describe('Each way out has its status', () => {
@@ -68,7 +71,7 @@ describe('Each way out has its status', () => {
 		const {host} = start();
 		host.emit('uncaughtException', new Error('first\nsecond \u001B]0;x\u0007'));
 		expect(host.ends).toEqual([70]);
-		expect(host.stderr.text).toBe('armdrift stopped by a fault of its own: first\\nsecond \nSaved up to step 3.\n');
+		expect(host.stderr.text).toBe(`${ownFault({message: 'first\\nsecond '})}\nSaved up to step 3.\n`);
 	});
 
 	test('with ARMDRIFT_DEBUG=1 the stack trace is there', () => {
@@ -83,7 +86,7 @@ describe('Each way out has its status', () => {
 		const {host} = start({withFeed: false});
 		host.stdout.emit('error', fault('EPIPE'));
 		expect(host.ends).toEqual([1]);
-		expect(host.stderr.text).not.toContain('fault');
+		expect(host.stderr.text).not.toContain(ownFault({message: ''}).trim());
 	});
 });
 

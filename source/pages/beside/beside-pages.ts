@@ -1,13 +1,11 @@
 import type {Workbench} from '../../workbench.js';
-import {type HomePlace, homeAt} from './home.js';
+import {homeAt} from './home.js';
 import type {FaceRoom, Pages, Stop} from './page.js';
-import {type PastCheckPlace, pastCheckAt} from './past-check.js';
-import {type PastListPlace, pastListAt} from './past-list.js';
-import {type ProfilePlace, profilesAt} from './profiles.js';
-import {type SettingPlace, settingsAt} from './settings.js';
-
-/** Which page beside a check is shown. */
-export type BesidePlace = HomePlace | PastListPlace | PastCheckPlace | ProfilePlace | SettingPlace;
+import {pastCheckAt} from './past-check.js';
+import {pastListAt} from './past-list.js';
+import type {BesidePlace} from './places.js';
+import {profilesAt} from './profiles.js';
+import {settingsAt} from './settings.js';
 
 /** All pages beside real checks, the same for both faces. */
 export const besidePages = (workbench: Workbench, room: FaceRoom): Pages<BesidePlace> => ({

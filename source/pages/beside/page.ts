@@ -1,7 +1,7 @@
 import type {Option} from '../../procedure/step.js';
 import {words} from '../../words/index.js';
 import type {Opened, Saved} from '../../workbench.js';
-import type {Shown} from '../shown-lines.js';
+import {line, type Shown} from '../shown-lines.js';
 
 /** What is wanted on a page: a choice from a list, a yes or no, or a line of text. */
 export type PagePrompt =
@@ -72,6 +72,35 @@ export type FaceRoom = {
 	readonly hasKeys: boolean;
 };
 
-export const back: Option = {id: 'back', label: words.beside.back};
+/** An option, what it is called, and where it leads; one without a name is not offered now. */
+export type Offer<P> = readonly [id: string, label: string | undefined, turn: () => Turn<P>];
+
+export const backOffer = <P>(turn: Turn<P>): Offer<P> => ['back', words.beside.back, () => turn];
+
+/** A list to choose from; what is none of its options leads where Esc does. */
+export const listStop = <P>(page: Omit<BesidePage, 'prompt'>, back: Turn<P>, offers: readonly Offer<P>[]): Stop<P> => {
+	const options = offers.flatMap(([id, label]) => (label === undefined ? [] : [{id, label}]));
+	return {
+		page: {...page, prompt: {kind: 'choice', options}},
+		turn: (entry) => offers.find(([id]) => id === entry)?.[2]() ?? back,
+		back,
+	};
+};
+
+type Field = Extract<PagePrompt, {readonly kind: 'field'}>;
+
+/** A line to type. */
+export const fieldStop = <P>(
+	page: Omit<BesidePage, 'prompt'>,
+	back: Turn<P>,
+	turn: (typed: string) => Turn<P>,
+	field: Partial<Field> = {},
+): Stop<P> => ({
+	page: {...page, prompt: {kind: 'field', initial: '', mayBeEmpty: false, unit: '', ...field}},
+	turn,
+	back,
+});
 
 export const go = <P>(to: P): {readonly kind: 'go'; readonly to: P} => ({kind: 'go', to});
+
+export const warnings = (texts: readonly string[]): Shown[] => texts.map((text) => line(text, 'warn'));

@@ -2,11 +2,8 @@ import type {PastCheck, PastProbe} from '../../check/past-check.js';
 import {words} from '../../words/index.js';
 import type {Workbench} from '../../workbench.js';
 import {line} from '../shown-lines.js';
-import type {BesidePlace} from './beside-pages.js';
-import {back, type FaceRoom, go, type Stop} from './page.js';
-
-/** The list of past checks, newest first, from the one at `offset` on. */
-export type PastListPlace = {readonly at: 'past'; readonly offset: number};
+import {type FaceRoom, go, type Stop, warnings} from './page.js';
+import {type BesidePlace, type PastListPlace, toHome} from './places.js';
 
 const say = words.beside.past;
 
@@ -21,15 +18,13 @@ export function pastListAt(
 	const checks = rows.map(({id}, index) => ({id, label: labels[index] ?? id}));
 	const older = offset + listRows < total ? [{id: 'older', label: say.older}] : [];
 	const last = Math.min(total, offset + listRows);
-	const toHome = go({at: 'home'} as const);
+	const span = line(total === 0 ? say.none : say.span({first: offset + 1, last, total, hasKeys}));
 	const turnedTo = (to: number) => go({...place, offset: to >= 0 && to < total ? to : offset});
+	const back = {id: 'back', label: words.beside.back};
 	return {
 		page: {
 			title: say.title,
-			shown: [
-				line(total === 0 ? say.none : say.span({first: offset + 1, last, total, hasKeys})),
-				...notices.map((text) => line(text, 'warn')),
-			],
+			shown: [span, ...warnings(notices)],
 			prompt: {kind: 'choice', options: hasKeys ? checks : [...checks, ...older, back]},
 			turns: hasKeys,
 		},

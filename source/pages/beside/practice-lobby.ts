@@ -2,7 +2,7 @@ import {words} from '../../words/index.js';
 import type {PracticeDesk, PracticeExtent} from '../../workbench.js';
 import {recordLines} from '../record-lines.js';
 import {line} from '../shown-lines.js';
-import {type BesidePage, back, type Filed, go, type Pages, type Stop, type Turn} from './page.js';
+import {backOffer, type Filed, go, listStop, type Offer, type Pages, type Stop, warnings} from './page.js';
 
 export type LobbyPlace =
 	| {readonly at: 'arms'; readonly notice?: string}
@@ -25,86 +25,48 @@ export const lobbyPages = (desk: PracticeDesk, hasHome: boolean): Pages<LobbyPla
 	failed: (notice) => ({at: 'arms', notice}),
 });
 
+const toArms = go({at: 'arms'} as const);
+
 function stopAt(desk: PracticeDesk, hasHome: boolean, place: LobbyPlace): Stop<LobbyPlace> {
-	const toArms = go({at: 'arms'} as const);
 	switch (place.at) {
 		case 'arms':
-			return {
-				page: armsPage(desk, hasHome, place.notice),
-				turn: (entry) => turnOfArms(desk, entry),
-				back: {kind: hasHome ? 'real-checks' : 'leave'},
-			};
+			return armsStop(desk, hasHome, place.notice);
 		case 'extent':
-			return {
-				page: extentPage(desk),
-				turn: (entry) => {
-					const extent = extents.find((one) => one === entry);
-					return extent ? {kind: 'open', open: () => desk.begin(place.arm, extent)} : toArms;
-				},
-				back: toArms,
-			};
+			return extentStop(desk, place.arm);
 		case 'practised':
-			return {
-				page: practisedPage(desk, place.record),
-				turn: (entry) => (entry === 'again' ? toArms : {kind: 'leave'}),
-				back: toArms,
-			};
+			return practisedStop(desk, place.record);
 	}
 }
 
-function turnOfArms(desk: PracticeDesk, entry: string): Turn<LobbyPlace> {
-	switch (entry) {
-		case 'leave':
-			return {kind: 'leave'};
-		case 'home':
-			return {kind: 'real-checks'};
-		case 'resume':
-			return {kind: 'open', open: () => desk.resume()};
-		default:
-			return go({at: 'extent', ...(entry === 'hidden' ? {} : {arm: entry})});
-	}
-}
-
-function armsPage(desk: PracticeDesk, hasHome: boolean, notice: string | undefined): BesidePage {
+function armsStop(desk: PracticeDesk, hasHome: boolean, notice: string | undefined): Stop<LobbyPlace> {
 	const open = desk.unfinished();
 	const {title, about, resume, hidden, home, leave} = say.arms;
 	const notices = [...desk.notices(), ...(notice === undefined ? [] : [notice])];
-	const options = [
-		...(open ? [{id: 'resume', label: resume(open)}] : []),
-		{id: 'hidden', label: hidden},
-		...desk.arms.map(({id, name}) => ({id, label: name})),
-		...(hasHome ? [{id: 'home', label: home}] : []),
-		{id: 'leave', label: leave},
-	];
-	return {
-		title,
-		shown: [line(say.notice, 'warn'), line(about), ...notices.map((text) => line(text, 'warn'))],
-		prompt: {kind: 'choice', options},
-		esc: hasHome ? 'real-checks' : 'leave',
-	};
+	const shown = [line(say.notice, 'warn'), line(about), ...warnings(notices)];
+	const esc = hasHome ? 'real-checks' : 'leave';
+	return listStop<LobbyPlace>({title, shown, esc}, {kind: esc}, [
+		['resume', open && resume(open), () => ({kind: 'open', open: () => desk.resume()})],
+		['hidden', hidden, () => go({at: 'extent'})],
+		...desk.arms.map(({id, name}): Offer<LobbyPlace> => [id, name, () => go({at: 'extent', arm: id})]),
+		['home', hasHome ? home : undefined, () => ({kind: 'real-checks'})],
+		['leave', leave, () => ({kind: 'leave'})],
+	]);
 }
 
-function extentPage(desk: PracticeDesk): BesidePage {
+function extentStop(desk: PracticeDesk, arm: string | undefined): Stop<LobbyPlace> {
 	const open = desk.unfinished();
-	return {
-		title: say.extent.title,
-		shown: open ? [line(say.extent.putAway(open))] : [],
-		prompt: {kind: 'choice', options: [...extents.map((id) => ({id, label: say.extent.extents[id]})), back]},
-	};
+	const {title, putAway, extents: names} = say.extent;
+	return listStop<LobbyPlace>({title, shown: open ? [line(putAway(open))] : []}, toArms, [
+		...extents.map((id): Offer<LobbyPlace> => [id, names[id], () => ({kind: 'open', open: () => desk.begin(arm, id)})]),
+		backOffer(toArms),
+	]);
 }
 
-function practisedPage({practice}: PracticeDesk, record: Filed): BesidePage {
+function practisedStop({practice}: PracticeDesk, record: Filed): Stop<LobbyPlace> {
 	const {title, again, leave} = say.filed;
-	return {
-		title,
-		shown: [...practice.truth(record), ...recordLines(record)],
-		prompt: {
-			kind: 'choice',
-			options: [
-				{id: 'again', label: again},
-				{id: 'leave', label: leave},
-			],
-		},
-		esc: 'another-arm',
-	};
+	const shown = [...practice.truth(record), ...recordLines(record)];
+	return listStop<LobbyPlace>({title, shown, esc: 'another-arm'}, toArms, [
+		['again', again, () => toArms],
+		['leave', leave, () => ({kind: 'leave'})],
+	]);
 }

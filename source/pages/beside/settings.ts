@@ -1,18 +1,15 @@
 import {readNumber} from '../../procedure/read-number.js';
-import {type Settings, type SwitchId, settingItems, settingsFault, switchIds} from '../../procedure/settings.js';
+import {type Settings, settingItems, settingsFault, switchIds} from '../../procedure/settings.js';
 import {units} from '../../units.js';
 import {words} from '../../words/index.js';
 import {refusalText} from '../../words/step-text.js';
 import type {Workbench} from '../../workbench.js';
 import {line} from '../shown-lines.js';
-import type {BesidePlace} from './beside-pages.js';
-import {back, go, type Stop, type Turn} from './page.js';
-
-type SettingItem = (typeof settingItems)[number];
-
-export type SettingPlace = {readonly at: 'settings'} | {readonly at: 'setting'; readonly item: SettingItem};
+import {backOffer, fieldStop, go, listStop, type Offer, type Stop, type Turn} from './page.js';
+import {type BesidePlace, type SettingPlace, toHome} from './places.js';
 
 const say = words.beside.settings;
+const {title} = say;
 const toList = go({at: 'settings'} as const);
 
 /** Limits of the verdict, how rounds are taken, settle countdown and bell. They hold for checks that start afterwards. */
@@ -25,57 +22,37 @@ export function settingsAt(workbench: Workbench, place: SettingPlace): Stop<Besi
 	});
 	if (place.at === 'setting') {
 		const {item} = place;
-		const {id} = item;
-		return {
-			page: {
-				title: say.title,
-				shown: [line(say.numbers[id]({value: settings[id]}))],
-				prompt: {kind: 'field', initial: String(settings[id]), mayBeEmpty: false, unit: ''},
-			},
-			turn: (entry) => {
-				const read = readSetting(settings, item, entry);
-				return read.ok ? keeping(read.settings) : {kind: 'refused', sentence: read.sentence};
-			},
-			back: toList,
+		const value = settings[item.id];
+		const turn = (typed: string): Turn<BesidePlace> => {
+			const read = readSetting(settings, item, typed);
+			return typeof read === 'string' ? {kind: 'refused', sentence: read} : keeping(read);
 		};
+		return fieldStop({title, shown: [line(say.numbers[item.id]({value}))]}, toList, turn, {initial: String(value)});
 	}
-	const toHome = go({at: 'home'} as const);
-	return {
-		page: {
-			title: say.title,
-			shown: [line(say.about)],
-			prompt: {kind: 'choice', options: settingOptions(settings)},
-		},
-		turn: (entry) => {
-			if (isSwitch(entry)) return keeping({...settings, [entry]: !settings[entry]});
-			const item = settingItems.find(({id}) => id === entry);
-			return item ? go({at: 'setting', item}) : toHome;
-		},
-		back: toHome,
-	};
+	return listStop<BesidePlace>({title, shown: [line(say.about)]}, toHome, [
+		...settingItems.map((item): Offer<BesidePlace> => {
+			const label = say.numbers[item.id]({value: settings[item.id]});
+			return [item.id, label, () => go({at: 'setting', item})];
+		}),
+		...switchIds.map((id): Offer<BesidePlace> => {
+			const label = say.switches[id]({isOn: settings[id]});
+			return [id, label, () => keeping({...settings, [id]: !settings[id]})];
+		}),
+		backOffer(toHome),
+	]);
 }
-
-/** The settings as a list, each with its present value. */
-const settingOptions = (settings: Settings) => [
-	...settingItems.map(({id}) => ({id, label: say.numbers[id]({value: settings[id]})})),
-	...switchIds.map((id) => ({id, label: say.switches[id]({isOn: settings[id]})})),
-	back,
-];
-
-/** Whether a line of the list is switched on or off. */
-const isSwitch = (id: string): id is SwitchId => switchIds.some((one) => one === id);
 
 /** The settings with one number changed, or one sentence saying why not. */
 function readSetting(
 	settings: Settings,
-	{id, unit, whole, between: [low, high]}: SettingItem,
-	text: string,
-): {ok: true; settings: Settings} | {ok: false; sentence: string} {
-	const read = readNumber(text, units[unit].of, unit);
-	if (!read.ok) return {ok: false, sentence: refusalText(read.refusal)};
-	if (whole && !Number.isInteger(read.value)) return {ok: false, sentence: say.typeWhole};
-	if (read.value < low || read.value > high) return {ok: false, sentence: say.typeBetween({low, high})};
+	{id, unit, whole, between: [low, high]}: (typeof settingItems)[number],
+	typed: string,
+): Settings | string {
+	const read = readNumber(typed, units[unit].of, unit);
+	if (!read.ok) return refusalText(read.refusal);
+	if (whole && !Number.isInteger(read.value)) return say.typeWhole;
+	if (read.value < low || read.value > high) return say.typeBetween({low, high});
 	const next = {...settings, [id]: read.value};
 	const fault = settingsFault(next);
-	return fault === undefined ? {ok: true, settings: next} : {ok: false, sentence: say.faults[fault]};
+	return fault === undefined ? next : say.faults[fault];
 }

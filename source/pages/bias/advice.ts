@@ -1,8 +1,9 @@
 import limits from '../../../shared/limits.json' with {type: 'json'};
 import {type BiasProblem, biasFit} from '../../measures/bias-fit.js';
 import {isAbove, isAtMost} from '../../measures/compare.js';
-import {biasDeviceOf} from '../../procedure/bias-devices.js';
+import {biasDeviceOf, hasBias} from '../../procedure/bias-devices.js';
 import type {Facts} from '../../procedure/facts.js';
+import {type FindingCode, namesCure} from '../../results/diagnose.js';
 import type {BiasFitFigures} from '../../results/figures-types.js';
 import {words} from '../../words/index.js';
 import {line, type Shown} from '../shown-lines.js';
@@ -61,3 +62,7 @@ function bestSetting(fit: BiasFitFigures, facts: Facts): string {
 		tooWeakAt: isAbove(fit.factor, most - 1e-6) ? most : undefined,
 	});
 }
+
+/** What stands beside the offer to set the bias where something is to be cured first. */
+export const biasLater = (findings: readonly {readonly code: FindingCode}[], facts: Facts): Shown[] =>
+	hasBias(facts) && namesCure(findings) ? [line(words.bias.advice.cureFirst, 'warn')] : [];

@@ -1,7 +1,12 @@
 import {type BiasProblem, leftoverAt, ownPullAt} from '../../measures/bias-fit.js';
-import {wallForce, wallShares} from '../../measures/groove-walls.js';
-import {skatingFraction, wantedReadingPct} from '../../measures/skating.js';
-import {leanDegrees, leanMicrometres} from '../../measures/stylus-lean.js';
+import {
+	leanDegrees,
+	leanMicrometres,
+	skatingFraction,
+	wallForce,
+	wallShares,
+	wantedReadingPct,
+} from '../../measures/skating.js';
 import type {Document} from '../../results/document-schema.js';
 import {words} from '../../words/index.js';
 import {mm} from '../../words/numbers.js';

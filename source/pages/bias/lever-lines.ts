@@ -1,8 +1,7 @@
 import type {BiasProblem} from '../../measures/bias-fit.js';
 import {isAbove, isAtMost} from '../../measures/compare.js';
 import {clockDeg, clockText, leverShare} from '../../measures/lever.js';
-import {leastExplained, unexplainedPct} from '../../measures/lever-change.js';
-import {type LeverFit, leverFit} from '../../measures/lever-fit.js';
+import {type LeverFit, leastExplained, leverFit, unexplainedPct} from '../../measures/lever-fit.js';
 import {skatingFraction} from '../../measures/skating.js';
 import {biasDeviceOf} from '../../procedure/bias-devices.js';
 import {onRadii} from '../../procedure/bias-on.js';

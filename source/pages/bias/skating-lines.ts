@@ -1,5 +1,5 @@
 import {isAbove} from '../../measures/compare.js';
-import {gaugeShows} from '../../measures/gauge-shows.js';
+import {gaugeShows} from '../../measures/hold-band.js';
 import {wantedReadingPct} from '../../measures/skating.js';
 import {hasBias} from '../../procedure/bias-devices.js';
 import type {Facts} from '../../procedure/facts.js';

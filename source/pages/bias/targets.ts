@@ -1,4 +1,4 @@
-import type {Round} from '../../measures/hold-band.js';
+import type {LimitPair} from '../../measures/hold-band.js';
 import type {SettingRead} from '../../results/bias/setting-read.js';
 import {conditionsOf} from '../../results/conditions.js';
 import type {Document} from '../../results/document-schema.js';
@@ -8,7 +8,7 @@ import {type Aim, aimAt, beyondTop, onGauge, readingWithWay, showsLimits, showsM
 import {line, type Shown} from '../shown-lines.js';
 
 /** The rounds that say how far the limits lie apart at a radius: those with the bias on, else those without. */
-export function roundsNear(document: Document, radiusMm: number): readonly Round[] {
+export function roundsNear(document: Document, radiusMm: number): readonly LimitPair[] {
 	const conditions = conditionsOf(document);
 	const all = [...(document.bias?.readings ?? []), ...document.probe];
 	const near = all.find((one) => one.radiusMm === radiusMm && !reachesScaleTop(one, conditions));

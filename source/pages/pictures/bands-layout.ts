@@ -1,24 +1,16 @@
 import type {BandRow, ShownAs} from '../shown-lines.js';
-import {type Axis, type LimitZone, ticksOn} from './scale.js';
+import {ticksOn} from './scale.js';
 
 /** A hold band with the uncertainty (95 %) of its middle, where that is known. */
 export type BandBar = BandRow & {readonly pullUncertaintyPct?: number | undefined};
 export type BandBars = Omit<ShownAs<'bands'>, 'rows'> & {readonly rows: readonly BandBar[]};
 
-export type BandsLayout = {
-	/** In percent of tracking force, zero in its middle. */
-	readonly axis: Axis;
-	/** Limits of the pull to both sides of zero, the outer ones first. */
-	readonly limits: readonly {readonly pct: number; readonly zone: LimitZone}[];
-	/** Numbers under the axis, by weight: where there is little room, and where there is more. */
-	readonly fewTicks: readonly number[];
-	readonly manyTicks: readonly number[];
-};
+export type BandsLayout = ReturnType<typeof bandsLayout>;
 
 const axisReaches = [5, 10, 15, 20, 30, 50, 100];
 
 /** Hold bands on one axis, with a fifth to spare beyond the limits of the pull. */
-export function bandsLayout({rows, goodPct, usablePct}: BandBars): BandsLayout {
+export function bandsLayout({rows, goodPct, usablePct}: BandBars) {
 	const ends = rows.flatMap(({lowPct, highPct}) => [Math.abs(lowPct), Math.abs(highPct)]);
 	const least = Math.max(usablePct * 1.2, ...ends);
 	const reach = axisReaches.find((one) => one >= least) ?? Math.ceil(least / 100) * 100;
@@ -28,8 +20,11 @@ export function bandsLayout({rows, goodPct, usablePct}: BandBars): BandsLayout {
 		{zone: 'good', size: goodPct},
 	] as const;
 	return {
+		/** In percent of tracking force, zero in its middle. */
 		axis,
+		/** Limits of the pull to both sides of zero, the outer ones first. */
 		limits: limits.flatMap(({zone, size}) => [-size, size].map((pct) => ({pct, zone}))),
+		/** Numbers under the axis, by weight: where there is little room, and where there is more. */
 		fewTicks: [-reach, -goodPct, 0, goodPct, reach],
 		manyTicks: ticksOn(axis, 12),
 	};

@@ -1,29 +1,15 @@
-import type {PullAt, ShownAs, WantedAt} from '../shown-lines.js';
-import {type Axis, type ForceAxis, forceAxis} from './scale.js';
+import type {ShownAs, WantedAt} from '../shown-lines.js';
+import {type Axis, forceAxis} from './scale.js';
 
 /** What is drawn in a curve, in the order in which a legend names it. */
 export const curveMarks = ['wanted', 'band', 'own', 'measured', 'leftOver'] as const;
 export type CurveMark = (typeof curveMarks)[number];
 
-export type CurveLayout = {
-	/** From the inside of the record to its outside, in mm. */
-	readonly over: Axis;
-	readonly up: ForceAxis;
-	/** Round radii on the axis, no nearer to each other than that. */
-	readonly radiiMm: (leastGapMm: number) => number[];
-	/** The wanted reading at any radius, straight between those given; nothing beyond its ends. */
-	readonly wantedAt: (radiusMm: number) => WantedReading | undefined;
-	/** From the inside to the outside. */
-	readonly own: readonly PullAt[];
-	/** Where skating is least; null where that is not in sight. */
-	readonly leastRadiusMm: number | null;
-	readonly marks: readonly CurveMark[];
-};
-
+export type CurveLayout = ReturnType<typeof curveLayout>;
 export type WantedReading = Omit<WantedAt, 'radiusMm'>;
 
 /** @param rows above the axis */
-export function curveLayout({wanted, own, measured, leastRadiusMm}: ShownAs<'curve'>, rows: number): CurveLayout {
+export function curveLayout({wanted, own, measured, leastRadiusMm}: ShownAs<'curve'>, rows: number) {
 	const radii = [...wanted, ...own, ...measured].map(({radiusMm}) => radiusMm);
 	const over = {low: Math.min(...radii), high: Math.max(...radii)};
 	const pcts = [
@@ -33,11 +19,16 @@ export function curveLayout({wanted, own, measured, leastRadiusMm}: ShownAs<'cur
 	const isLeastInSight = leastRadiusMm !== null && leastRadiusMm >= over.low && leastRadiusMm <= over.high;
 	const hasMark = {wanted: true, band: true, own: own.length > 0, measured: measured.length > 0};
 	return {
+		/** From the inside of the record to its outside, in mm. */
 		over,
 		up: forceAxis(pcts, rows),
-		radiiMm: (leastGapMm) => radiiOn(over, leastGapMm),
-		wantedAt: (radiusMm) => wantedAt(wanted, radiusMm),
+		/** Round radii on the axis, no nearer to each other than that. */
+		radiiMm: (leastGapMm: number) => radiiOn(over, leastGapMm),
+		/** The wanted reading at any radius, straight between those given; nothing beyond its ends. */
+		wantedAt: (radiusMm: number) => wantedAt(wanted, radiusMm),
+		/** From the inside to the outside. */
 		own: own.toSorted((one, other) => one.radiusMm - other.radiusMm),
+		/** Where skating is least; null where that is not in sight. */
 		leastRadiusMm: isLeastInSight ? leastRadiusMm : null,
 		marks: curveMarks.filter((mark) => (mark === 'leftOver' ? hasMark.measured : hasMark[mark])),
 	};

@@ -8,41 +8,21 @@ import {historiesOf, type RadiusHistory} from './trend-lines.js';
 /** One check has no history. */
 const leastPoints = 2;
 
-function pullPicture(
-	{place, radiusMm, points: all}: RadiusHistory,
-	{pullGoodPct, pullUsablePct}: VerdictLimits,
-): Shown {
-	const points = all.map(({date, pullPct, pullUncertaintyPct}) => ({
-		date,
-		pct: pullPct,
-		uncertaintyPct: pullUncertaintyPct,
+function picture(figure: 'pull' | 'band', history: RadiusHistory, limits: VerdictLimits): Shown {
+	const {place, radiusMm} = history;
+	const points = history.points.map((point) => ({
+		date: point.date,
+		pct: point[`${figure}Pct`],
+		uncertaintyPct: point[`${figure}UncertaintyPct`],
 	}));
 	const told = {place: placeLabel(place), radiusMm, points};
+	const inward = figure === 'pull' ? [-limits.pullUsablePct, -limits.pullGoodPct] : [];
 	return {
 		kind: 'history',
-		label: words.years.pictures.pull(told),
+		label: words.years.pictures[figure](told),
 		points,
-		limitsPct: [-pullUsablePct, -pullGoodPct, pullGoodPct, pullUsablePct],
-		caption: words.years.pictures.pullInWords(told),
-	};
-}
-
-function bandPicture(
-	{place, radiusMm, points: all}: RadiusHistory,
-	{bandGoodPct, bandUsablePct}: VerdictLimits,
-): Shown {
-	const points = all.map(({date, bandPct, bandUncertaintyPct}) => ({
-		date,
-		pct: bandPct,
-		uncertaintyPct: bandUncertaintyPct,
-	}));
-	const told = {place: placeLabel(place), radiusMm, points};
-	return {
-		kind: 'history',
-		label: words.years.pictures.band(told),
-		points,
-		limitsPct: [bandGoodPct, bandUsablePct],
-		caption: words.years.pictures.bandInWords(told),
+		limitsPct: [...inward, limits[`${figure}GoodPct`], limits[`${figure}UsablePct`]],
+		caption: words.years.pictures[`${figure}InWords`](told),
 	};
 }
 
@@ -50,4 +30,4 @@ function bandPicture(
 export const historyPictures = (checks: readonly PastCheck[], limits: VerdictLimits): Shown[] =>
 	historiesOf(checks)
 		.filter(({points}) => points.length >= leastPoints)
-		.flatMap((history) => [pullPicture(history, limits), bandPicture(history, limits)]);
+		.flatMap((history) => [picture('pull', history, limits), picture('band', history, limits)]);

@@ -1,6 +1,6 @@
 import {visibleText} from '../../visible-text.js';
 import {words} from '../../words/index.js';
-import {plainText, type Report, type ReportBlock, type ReportPart, type Section} from '../report.js';
+import {phraseText, type Report, type ReportBlock, type ReportPart, type Section} from '../report.js';
 import {blockHtml, inline} from './block-html.js';
 import {escapeHtml} from './markup.js';
 import {style} from './style.js';
@@ -13,7 +13,7 @@ export function htmlOf(report: Report): string {
 		`<html lang="${words.reports.language}">`,
 		'<head>',
 		'<meta charset="utf-8">',
-		`<title>${titleHtml(plainText(title))}</title>`,
+		`<title>${titleHtml(phraseText(title))}</title>`,
 		'<meta name="viewport" content="width=device-width, initial-scale=1">',
 		'<meta name="color-scheme" content="light">',
 		// Should anything ever slip through the escaping, a browser still loads and runs nothing.

@@ -1,5 +1,6 @@
 import {useInput} from 'ink';
 import type {ReactNode} from 'react';
+import type {Entry} from '../../check/entry.js';
 import type {Prompt} from '../../check/prompt.js';
 import {words} from '../../words/index.js';
 import {textRows} from '../body.js';
@@ -37,5 +38,21 @@ export function keyedLines(prompt: Prompt): readonly string[] {
 		case 'choice':
 		case 'none':
 			return [];
+	}
+}
+
+/** What each of those keys enters. */
+export function keyEntries(
+	prompt: Extract<Prompt, {kind: 'yes-no' | 'side' | 'still'}>,
+): Readonly<Record<string, Entry>> {
+	switch (prompt.kind) {
+		case 'yes-no':
+			return {y: {kind: 'yes'}, n: {kind: 'no'}};
+		case 'side':
+			return Object.fromEntries(prompt.options.flatMap(({id, keys}) => keys.map((key) => [key, {kind: 'choose', id}])));
+		case 'still': {
+			const numbers = prompt.items.map((_, index) => [index + 1, {kind: 'number', number: index + 1}]);
+			return {y: {kind: 'yes'}, ...Object.fromEntries(numbers)};
+		}
 	}
 }

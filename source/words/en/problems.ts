@@ -1,7 +1,7 @@
 import type {ProblemValues, SpanMm, UnconfirmedStep, WayId} from '../../procedure/problem.js';
 import type {Sentences} from '../../said.js';
 import {decimalsApart} from '../../units.js';
-import {degrees, inUnit, mm, percent, plainNumber, rounded} from '../numbers.js';
+import {inDegrees, inUnit, mm, percent, plainNumber, rounded} from '../numbers.js';
 
 /** What is left to do where a line of a list is answered with no. */
 const lineLeft = {
@@ -68,7 +68,7 @@ export const problems: Sentences<ProblemValues> = {
 	'tilt-too-much': ({sharePct, allowedPct}) =>
 		`The tilt alone pushes the stylus by ${percent(sharePct, decimalsApart(sharePct, allowedPct, 2))}; ${plainNumber(allowedPct)} % is allowed.`,
 	'deck-leans': ({leanDeg, allowedDeg}) =>
-		`The deck leans by ${degrees(leanDeg, decimalsApart(leanDeg, allowedDeg, 2))}; ${plainNumber(allowedDeg)}° is allowed.`,
+		`The deck leans by ${inDegrees(leanDeg, decimalsApart(leanDeg, allowedDeg, 2))}; ${plainNumber(allowedDeg)}° is allowed.`,
 	'guard-mass-not-known': () => 'The guard was left out and its mass is not known, so the carried force is unknown.',
 	'weigh-with-guard': () => 'Put the guard on and weigh again, without zeroing the scale on it.',
 	'force-range-not-known': ({carriedMn}) =>

@@ -1,4 +1,4 @@
-import {degrees, rounded} from '../../numbers.js';
+import {inDegrees, rounded} from '../../numbers.js';
 
 type InGroove = {
 	/** Load on the inner and the outer wall, as shares of what both carry. */
@@ -14,6 +14,6 @@ export const groove = {
 	inGroove: ({isLeaning}: {readonly isLeaning: boolean}) =>
 		`In the groove: load on inner / outer wall in %${isLeaning ? '; lean of the stylus' : ''}.`,
 	wallLoads: ({inner, outer, leanUm, leanDeg}: InGroove) =>
-		`${rounded(100 * inner, 0)} / ${rounded(100 * outer, 0)}${leanUm === undefined ? '' : `; ${rounded(leanUm, 0)} µm`}${leanDeg === undefined ? '' : ` ${degrees(leanDeg, 1)}`}`,
+		`${rounded(100 * inner, 0)} / ${rounded(100 * outer, 0)}${leanUm === undefined ? '' : `; ${rounded(leanUm, 0)} µm`}${leanDeg === undefined ? '' : ` ${inDegrees(leanDeg, 1)}`}`,
 	columns: ['no bias', 'as set', 'at best'],
 };

@@ -1,4 +1,4 @@
-import type {LeverChange} from '../../../measures/lever-change.js';
+import type {LeverChange} from '../../../measures/lever-fit.js';
 import {listed, mm, percent, plainNumber, plural, printsAsZero, rounded} from '../../numbers.js';
 
 /** A weighted lever is read by the clock, a thread by its angle to the stub. */

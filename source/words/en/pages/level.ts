@@ -1,6 +1,6 @@
 import type {Tilt} from '../../../measures/level.js';
 import type {Place} from '../../../procedure/places.js';
-import {degrees, plainNumber, printsAsZero} from '../../numbers.js';
+import {inDegrees, plainNumber, printsAsZero} from '../../numbers.js';
 import {entries} from '../entries.js';
 import {sideForce} from '../figures.js';
 
@@ -14,8 +14,8 @@ export const levelFound = {
 	tilt: ({axis, tiltDeg, zeroErrorDeg}: Pick<Tilt, 'tiltDeg' | 'zeroErrorDeg'> & {axis: keyof typeof axes}) => {
 		const {name, plus, minus} = axes[axis];
 		const side = tiltDeg > 0 ? plus : minus;
-		const tilt = printsAsZero(tiltDeg, 2) ? 'level' : `${degrees(Math.abs(tiltDeg), 2)} ${side} high`;
-		const error = zeroErrorDeg === null ? 'unknown after one reading' : degrees(Math.abs(zeroErrorDeg), 2);
+		const tilt = printsAsZero(tiltDeg, 2) ? 'level' : `${inDegrees(Math.abs(tiltDeg), 2)} ${side} high`;
+		const error = zeroErrorDeg === null ? 'unknown after one reading' : inDegrees(Math.abs(zeroErrorDeg), 2);
 		return `${name}: ${tilt}; the level's own error ${error}`;
 	},
 	share: ({
@@ -31,7 +31,7 @@ export const levelFound = {
 	}) =>
 		`Side force by this tilt, ${entries.places[place]} radius: ${sideForce(sharePct, uncertaintyPct)} (allowed ±${plainNumber(allowedPct)} %)`,
 	errorsDiffer: ({apartDeg}: {apartDeg: number}) =>
-		`The level's own error differs by ${degrees(apartDeg, 2)} between the two directions: was a side mistyped?`,
+		`The level's own error differs by ${inDegrees(apartDeg, 2)} between the two directions: was a side mistyped?`,
 	fine: 'Level: fine.',
 	passes: 'Level: passes.',
 	fails: 'Level: does not pass.',

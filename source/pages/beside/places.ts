@@ -1,0 +1,36 @@
+import type {settingItems} from '../../procedure/settings.js';
+import type {Unfinished} from '../../workbench.js';
+import {type Filed, go} from './page.js';
+
+/** Another check than the open one: a new one, a repeated one, or the put-back list of an old one, by its id. */
+export type OtherCheck = 'start' | 'recheck' | {readonly reopen: string};
+
+export type HomePlace =
+	| {readonly at: 'home'; readonly notice?: string}
+	/** Another check would put this one aside. */
+	| {readonly at: 'check-open'; readonly unfinished: Unfinished; readonly other: OtherCheck}
+	| {readonly at: 'filed'; readonly record: Filed};
+
+/** The list of past checks, newest first, from the one at `offset` on. */
+export type PastListPlace = {readonly at: 'past'; readonly offset: number};
+
+/** A past check, and why it does not count; the list stands where it was left. */
+export type PastCheckPlace = {readonly id: string; readonly offset: number} & (
+	| {readonly at: 'past-check' | 'void-reason' | 'void-typed'}
+	/** A reason that was typed, to be confirmed. */
+	| {readonly at: 'void-confirm'; readonly reason: string}
+);
+
+export type ProfilePlace =
+	| {readonly at: 'profiles'}
+	| {readonly at: 'profile' | 'rename' | 'answers'; readonly id: string}
+	| {readonly at: 'answer'; readonly id: string; readonly step: string};
+
+export type SettingPlace =
+	| {readonly at: 'settings'}
+	| {readonly at: 'setting'; readonly item: (typeof settingItems)[number]};
+
+/** Which page beside a check is shown. */
+export type BesidePlace = HomePlace | PastListPlace | PastCheckPlace | ProfilePlace | SettingPlace;
+
+export const toHome = go({at: 'home'} as const);
