@@ -19,21 +19,24 @@ const NAMED: Readonly<Record<string, string>> = {
 const hexOf = (character: string): string =>
 	(character.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0');
 
+/** A line that begins with a point is a request. */
+const noRequest = (line: string): string => line.replace(/^\./, '\\&.');
+
 /** Text in which roff sees nothing of its own, on one line; the input is ASCII whatever the text holds. */
 const roff = (text: string): string =>
-	text
-		.replace(/[\\\-'`^~"]/g, (character) => NAMED[character] ?? character)
-		.replace(/[\u0080-\u{10FFFF}]/gu, (character) => `\\[u${hexOf(character)}]`)
-		// A line that begins with a point is a request.
-		.replace(/^\./, '\\&.');
+	noRequest(
+		text
+			.replace(/[\\\-'`^~"]/g, (character) => NAMED[character] ?? character)
+			.replace(/[\u0080-\u{10FFFF}]/gu, (character) => `\\[u${hexOf(character)}]`),
+	);
 
 /** Running text, in lines of input that are short enough for every tool; they do not show in the output. */
 const running = (text: string): readonly string[] =>
-	text
+	roff(text)
 		.replace(/(.{1,60})(?: |$)/g, '$1\n')
 		.trimEnd()
 		.split('\n')
-		.map(roff);
+		.map(noRequest);
 
 const bold = (text: string): string => `\\fB${roff(text)}\\fR`;
 

@@ -5,7 +5,7 @@ import {Readable} from 'node:stream';
 import {afterAll, describe, expect, it} from 'vitest';
 import {type ComputeOptions, printedOf, runCompute} from '../../source/commands/compute.js';
 import {documentJsonSchema} from '../../source/results/document.js';
-import {words} from '../helpers/said.js';
+import {anything, withAnything, words} from '../helpers/said.js';
 import {example} from '../results/example.js';
 
 const folder = mkdtempSync(join(tmpdir(), 'compute-'));
@@ -81,13 +81,15 @@ describe('compute', () => {
 });
 
 describe('compute with bad input', () => {
+	const said = (at: string, sentence: string): string => words.commands.compute.fault({at, sentence});
+
 	it('prints a line for each fault, and nothing on standard output', async () => {
 		const {gauge, ...rest} = example();
 		const {status, stdout, stderr} = await run({}, JSON.stringify({...rest, gauge: {...gauge, step: -1, odd: 2}}));
 		expect({status, stdout}).toEqual({status: 2, stdout: ''});
 		expect(linesOf(stderr)).toEqual([
-			"gauge.step: Found -1. Wanted: the smallest step read on the gauge, in the gauge's unit, above zero.",
-			'gauge.odd: Found 2. Wanted: no such key.',
+			said('gauge.step', words.documents.faults.shape({found: -1, key: 'gauge.step', oneOf: []})),
+			said('gauge.odd', words.documents.faults['unknown-key']({found: 2})),
 		]);
 	});
 
@@ -105,13 +107,19 @@ describe('compute with bad input', () => {
 		const file = fileWith('not.json', 'arm: 233\n\u001b[2J');
 		const {status, stdout, stderr} = await run({file});
 		expect({status, stdout}).toEqual({status: 2, stdout: ''});
-		expect(linesOf(stderr)).toEqual([expect.stringContaining(`${file}: not a JSON document`)]);
+		expect(linesOf(stderr)).toEqual([
+			expect.stringMatching(`^${withAnything(words.commands.compute.notJson({name: file, reason: anything})).source}$`),
+		]);
 		expect(stderr.trimEnd()).not.toMatch(/\p{Cc}/u);
 	});
 
 	it('begins with the name of a file that is not there or cannot be read, its control characters escaped', async () => {
 		const missing = await run({file: '/no/\u001b[31msuch.json'});
-		expect(missing).toEqual({status: 2, stdout: '', stderr: '/no/\\u001b[31msuch.json: no such file.\n'});
+		expect(missing).toEqual({
+			status: 2,
+			stdout: '',
+			stderr: `${words.commands.compute.noFile({name: '/no/\\u001b[31msuch.json'})}\n`,
+		});
 		const directory = await run({file: folder});
 		expect(directory).toMatchObject({status: 1, stdout: ''});
 		expect(linesOf(directory.stderr)).toEqual([expect.stringMatching(`^${folder}: `)]);

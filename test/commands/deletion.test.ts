@@ -10,6 +10,7 @@ import {StoreError} from '../../source/store/store-error.js';
 import {dataFolder, importing} from '../helpers/data-folders.js';
 import {armProfile, filed, folderWith} from '../helpers/filed-checks.js';
 import {freshFolder} from '../helpers/program-environment.js';
+import {anything, withAnything, words} from '../helpers/said.js';
 import {bundleChild, startNode} from '../store/child-process.js';
 
 const SLOW_MS = 120_000;
@@ -167,7 +168,7 @@ describe('A back-up', () => {
 		});
 		await expect(done).rejects.toMatchObject({
 			code: 'unwritable',
-			sentence: expect.stringMatching(/^The back-up in ".*" is not what was written\./),
+			sentence: expect.stringMatching(`^${withAnything(words.commands.delete.backUpBroken({file: anything})).source}`),
 		});
 	});
 });

@@ -5,6 +5,7 @@ import {runDue} from '../../source/commands/due.js';
 import {armProfile, filed, folderWith} from '../helpers/filed-checks.js';
 import {printedBy} from '../helpers/printed.js';
 import {freshFolder} from '../helpers/program-environment.js';
+import {words} from '../helpers/said.js';
 
 const half = {date: '2026-11-25', because: 'In six months (common practice).'};
 const records = [
@@ -28,12 +29,15 @@ const due = (options: Parameters<typeof runDue>[0] = {}) => printedBy(() => runD
 const linesOf = (text: string): string[] => text.split('\n').slice(0, -1);
 
 describe('The arms that are due', () => {
+	const [today, later] = [words.results.due({inDays: 0}), words.results.due({inDays: 35})];
+	const {lastCheck} = words.commands.due;
+
 	it('are listed by day, each by its last check, with the reason that was given there', async () => {
 		const {status, out, faults} = await due();
 		expect([status, faults]).toEqual([10, '']);
 		expect(linesOf(out)).toEqual([
-			'2026-11-25  due today   north deck  last check 2026-05-25. In six months (common practice).',
-			'2026-12-30  in 35 days  south deck  last check 2026-09-30. In three months.',
+			`2026-11-25  ${today.padEnd(later.length)}  north deck  ${lastCheck({date: '2026-05-25', because: half.because})}`,
+			`2026-12-30  ${later.padEnd(today.length)}  south deck  ${lastCheck({date: '2026-09-30', because: 'In three months.'})}`,
 		]);
 	});
 
@@ -77,7 +81,7 @@ describe('The calendar file', () => {
 	it('holds every arm with a date, whatever is due; the status is that of the list', async () => {
 		const file = inFresh('checks.ics');
 		const {status, out} = await due({calendar: file, within: 0});
-		expect([status, out]).toEqual([10, `Wrote the dates of 2 arms to "${file}".\n`]);
+		expect([status, out]).toEqual([10, `${words.commands.due.written({arms: 2, file})}\n`]);
 		expect(uidsOf(readFileSync(file, 'utf8'))).toHaveLength(2);
 		at('2026-11-01T12:00:00Z');
 		expect(await due({calendar: file, quiet: true})).toEqual({status: 0, out: '', faults: ''});

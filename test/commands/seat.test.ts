@@ -8,7 +8,9 @@ import {usualSettings} from '../../source/procedure/settings.js';
 import {readyPracticeFolder} from '../../source/store/practice-folder.js';
 import {StoreError} from '../../source/store/store-error.js';
 import {freshFolder} from '../helpers/program-environment.js';
-import {words} from '../helpers/said.js';
+import {titleOf, words} from '../helpers/said.js';
+
+const {parting: say} = words.commands;
 
 async function seated() {
 	const dataDir = freshFolder();
@@ -33,13 +35,13 @@ async function practising(seat: Seat) {
 
 it('what is said on leaving is about the workbench that was sat at', async () => {
 	const {seat} = await seated();
-	expect(seat.parting()).toEqual(['Left; no check is open.']);
+	expect(seat.parting()).toEqual([say.nothingOpen]);
 	const desk = await practising(seat);
 	await desk.begin('stiff-wire', 'probe');
-	expect(seat.parting().join(' ')).toContain('Go on with: armdrift practice');
+	expect(seat.parting().join(' ')).toContain(say.goOn({goOn: 'armdrift practice'}));
 	expect(seat.isLeftOpen).toBe(true);
 	seat.door?.close();
-	expect(seat.parting()).toEqual(['Left; no check is open.']);
+	expect(seat.parting()).toEqual([say.nothingOpen]);
 	expect(seat.isLeftOpen).toBe(false);
 	seat.release();
 });
@@ -49,7 +51,7 @@ it('a real check that was left open is said too when practice is left, and decid
 	const opened = await workbench.start('north deck');
 	expect(opened.ok).toBe(true);
 	await practising(seat);
-	expect(seat.parting().join(' ')).toContain('Saved: the check of north deck');
+	expect(seat.parting().join(' ')).toContain(say.saved({arm: 'north deck', step: titleOf('safe')}));
 	expect(seat.isLeftOpen).toBe(true);
 	seat.release();
 });

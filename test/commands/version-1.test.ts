@@ -23,6 +23,7 @@ import {truthLines} from '../../source/teaching/truth-lines.js';
 import {overriddenText, reasonText} from '../../source/words/says.js';
 import {dataFolder, exported, fileWith, importing} from '../helpers/data-folders.js';
 import {freshFolder} from '../helpers/program-environment.js';
+import {words} from '../helpers/said.js';
 import {follow, type Script, say, text} from '../helpers/script.js';
 
 // A data folder as the first stored form has it, described in fixtures/saved/version-1.md. What is expected stands in
@@ -189,9 +190,11 @@ describe('Checks filed in the first stored form', () => {
 	it('say in a report how their zero was found, and what their ± leave out', () => {
 		const pageOf = (id: string) =>
 			htmlOf(checkReport({record: record(id), history: []}, imprint)).replaceAll('\u00a0', ' ');
-		expect(pageOf(ids.cedar)).toContain('Zero of the gauge, found by turning it: 0.25 % plus; it is taken off');
-		expect(pageOf(ids.birch)).toContain('Zero of the gauge not checked');
-		for (const {check} of filed) expect(pageOf(check.id)).toContain('issued by an earlier version of the program');
+		expect(pageOf(ids.cedar)).toContain(
+			words.pages.gauge.zero({source: 'turned', size: 0.25, side: 'plus', uncertainty: null, unit: 'percent'}),
+		);
+		expect(pageOf(ids.birch)).toContain(words.pages.gauge.zeroUnchecked);
+		for (const {check} of filed) expect(pageOf(check.id)).toContain(words.reports.method.issuedBefore);
 	});
 
 	it('keep the void mark, which leaves that one out of the history of its arm', () => {
@@ -386,8 +389,8 @@ describe('Practice of the first stored form', () => {
 			const {check, issued} = recordIn(practice(), id);
 			return truthLines(check, issued).map(inWords);
 		};
-		expect(truthOf(ids.noMore)).toEqual([expect.stringMatching(/"wire-and-bearing", so its truth stays hidden\.$/)]);
-		expect(truthOf(ids.firstTry)[0]).toBe('What was hidden: an arm with a sticky bearing');
+		expect(truthOf(ids.noMore)).toEqual([words.practice.truth.unknownArm({arm: 'wire-and-bearing'})]);
+		expect(truthOf(ids.firstTry)[0]).toBe(words.practice.truth.hidden({arm: 'sticky-bearing'}));
 	});
 
 	it('has its zero check as inner rounds, in the readings and in the notes on them', () => {

@@ -3,26 +3,52 @@ import * as played from '../helpers/check-turns.js';
 import {playPlain, run} from '../helpers/plain-run.js';
 import {freshFolder} from '../helpers/program-environment.js';
 import {startProgram} from '../helpers/pty.js';
+import {anything, numbersIn, saidAt, says, titleOf, withAnyNumbers, words} from '../helpers/said.js';
 import {filedCheck, filedIds} from '../helpers/saved-checks.js';
-import {allPages, answer, asks, type Turn, turn, typed, walk} from '../helpers/walk.js';
+import {allPages, answer, asks, limitAsked, option, type Turn, turn, typed, walk} from '../helpers/walk.js';
 
 const radii = ['outer', 'middle', 'inner'] as const;
+
+/** A fit whose figures do not matter, but that it makes 75 g of 2.5 g. */
+const anyFit = {
+	factor: 30,
+	worstBeforePct: 1,
+	worstAfterPct: 1,
+	worstAfterDragPct: 1,
+	rmsBeforePct: 1,
+	rmsAfterPct: 1,
+	frictionFloorPct: 1,
+	targets: [],
+};
+/** What is said of the weight, up to a part of it. */
+function newWeight(part: string): string {
+	const said = words.bias.advice.bestSetting({fit: anyFit, setBy: 'weight', weightG: 2.5, tooWeakAt: undefined});
+	return said.slice(0, said.indexOf(part) + part.length);
+}
+const bestSoFar = withAnyNumbers(
+	words.bias.setting.tried({name: anything, leftPct: 1, isKept: false, isLeast: true, isChosen: false}),
+);
+const askedBack = saidAt('back-bias', 'ask', {
+	device: 'weighted-lever',
+	chosen: {number: '2', setting: '4.1 g, notch 3'},
+	setting: undefined,
+});
 
 /** Readings with a bias setting at three radii, and where its lever stands: invented. */
 const setting = (rounds: readonly played.Round[], clocks: readonly string[]): readonly Turn[] =>
 	radii.flatMap((radius, index) => {
 		const [inner = '', outer = ''] = rounds[index] ?? [];
 		return [
-			typed(`probe-bias-${radius}`, inner, 'INNERMOST'),
-			typed(`probe-bias-${radius}`, outer, 'OUTERMOST'),
-			answer(`probe-bias-${radius}`, '1', '2 one more round'),
+			typed(`probe-bias-${radius}`, inner, limitAsked('inner')),
+			typed(`probe-bias-${radius}`, outer, limitAsked('outer')),
+			answer(`probe-bias-${radius}`, '1', option(2, says.label({id: 'one-more-round', values: {}}))),
 			typed(`bias-clock-${radius}`, clocks[index] ?? ''),
 		];
 	});
 
 const toTheFirst: readonly Turn[] = [
-	answer('verdict', '3', '3 set the bias device against skating'),
-	typed('bias-drag', '0.3', 'least'),
+	answer('verdict', '3', option(3, says.label({id: 'set-bias', values: {}}))),
+	typed('bias-drag', '0.3', words.pictures.curve.least),
 	typed('bias-radius-middle', '98'),
 	typed('bias-weight', '2.5'),
 	typed('bias-set', 'notch 3'),
@@ -43,14 +69,14 @@ test('A weighted lever is adjusted once, until what is left lies under the frict
 	const program = startProgram({dataDir});
 	onTestFinished(() => program.stop());
 	await walk(program, [played.resume, ...toTheFirst]);
-	await program.waitFor(asks(answer('bias-result', '', '1 adjust the device')));
+	await program.waitFor(asks(answer('bias-result', '', option(1, says.label({id: 'adjust-bias', values: {}})))));
 	const first = await allPages(program);
-	expect(first).toMatch(/Its weight from 2\.5 g to \d\.\d g/);
-	expect(first).toContain('Lever at');
+	expect(numbersIn(first, newWeight('75 g'), 75)).toHaveLength(1);
+	expect(first).toContain(words.pictures.lever.heading);
 
 	await walk(program, [
-		answer('bias-result', '1', '1 adjust the device'),
-		typed('bias-weight', '4.1', 'Its weight from 2.5 g'),
+		answer('bias-result', '1', option(1, says.label({id: 'adjust-bias', values: {}}))),
+		typed('bias-weight', '4.1', newWeight('2.5 g')),
 		typed('bias-set', 'notch 3'),
 		answer('bias-on', 'y'),
 		...setting(
@@ -62,16 +88,16 @@ test('A weighted lever is adjusted once, until what is left lies under the frict
 			['8:30', '7:45', '7:15'],
 		),
 	]);
-	await program.waitFor(asks(answer('bias-result', '', '3 go back to setting 1')));
+	await program.waitFor(
+		asks(answer('bias-result', '', option(3, says.label({id: 'back-to-setting', values: {setting: '1'}})))),
+	);
 	const second = await allPages(program);
-	expect(second).toContain('under the friction floor');
-	expect(second).toContain('(best so far)');
+	expect(second).toMatch(withAnyNumbers(words.bias.advice.leaveItSo(anyFit)));
+	expect(second).toMatch(bestSoFar);
 
 	await walk(program, [
-		answer('bias-result', '2', '2 keep this setting'),
-		...played.putBack.map((one) =>
-			one.title === 'Bias device' ? answer('back-bias', 'y', 'number 2: 4.1 g, notch 3') : one,
-		),
+		answer('bias-result', '2', option(2, says.label({id: 'keep-setting', values: {}}))),
+		...played.putBack.map((one) => (one.title === titleOf('back-bias') ? answer('back-bias', 'y', askedBack) : one)),
 	]);
 	await program.waitFor(played.filed);
 	program.type('1');
@@ -91,14 +117,14 @@ test('An arm without bias device is shown what skating asks of it, and is put ba
 	const dataDir = freshFolder();
 	const bare = played.prepare
 		.filter(({title}) => !played.biasOff.some((one) => one.title === title))
-		.map((one) => (one.title === 'Bias device' ? answer('arm-bias-device', '1') : one));
+		.map((one) => (one.title === titleOf('arm-bias-device') ? answer('arm-bias-device', '1') : one));
 	playPlain(dataDir, [played.start, ...bare, ...played.probeAll(played.springy)]);
 	const program = startProgram({dataDir});
 	onTestFinished(() => program.stop());
 	await walk(program, [
 		played.resume,
-		answer('verdict', '3', '3 see what skating asks of this arm'),
-		typed('bias-drag', '0.25', 'bias off'),
+		answer('verdict', '3', option(3, says.label({id: 'see-skating', values: {}}))),
+		typed('bias-drag', '0.25', words.pictures.curve.marks.own.brief),
 	]);
-	await program.waitFor(asks(turn('', 'Lock the arm')));
+	await program.waitFor(asks(turn('', titleOf('back-lock'))));
 });

@@ -4,7 +4,14 @@ import {expect, onTestFinished, test} from 'vitest';
 import {fullFolder} from '../helpers/data-folders.js';
 import {run} from '../helpers/plain-run.js';
 import {startProgram} from '../helpers/pty.js';
-import {turn, walk, words} from '../helpers/walk.js';
+import {flat, titleOf, withAnyNumbers, words} from '../helpers/said.js';
+import {option, turn, walk} from '../helpers/walk.js';
+
+const {past, profiles} = words.beside;
+const disturbed = words.results.voidReasons.disturbed;
+const voided = past.state({outcome: 'complete', verdict: null, voidBecause: disturbed});
+/** The serial number of an arm as its profile shows it. */
+const serial = (typed: string): string => profiles.answer({title: titleOf('arm-serial'), text: profiles.text({typed})});
 
 const checksIn = (dataDir: string): string[] => {
 	const folder = path.join(dataDir, 'checks');
@@ -17,42 +24,52 @@ test('A profile is renamed and corrected and a check marked void on full screens
 	const program = startProgram({dataDir});
 	onTestFinished(() => program.stop());
 	await walk(program, [
-		turn('4', '4 profiles of arms'),
-		turn('3', '3 arm: north deck'),
-		turn('1', '1 rename it'),
-		turn('upper deck\r', 'Rename north deck', 'Enter keeps north deck'),
-		turn('2', 'Called "an older name" and "north deck" before.', '2 correct an answer'),
-		turn('1', 'Correct upper deck', '1 Serial number: N 0042'),
-		turn('-\r', 'Now: N 0042', '- for none'),
+		turn('4', option(4, words.beside.home.profiles)),
+		turn('3', option(3, profiles.inList({kind: 'arm', name: 'north deck', isAside: false}))),
+		turn('1', option(1, profiles.actions.rename)),
+		turn(
+			'upper deck\r',
+			profiles.rename({name: 'north deck'}),
+			words.faces.field.keeps({text: 'north deck', mayBeEmpty: false}),
+		),
+		turn('2', profiles.formerNames({names: ['an older name', 'north deck']}), option(2, profiles.actions.answers)),
+		turn('1', profiles.correct({name: 'upper deck'}), option(1, serial('N 0042'))),
+		turn('-\r', profiles.now({text: 'N 0042'}), words.faces.field.keeps({text: 'N 0042', mayBeEmpty: true})),
 	]);
-	await program.waitFor('1 Serial number: not known');
-	for (const shown of ['1 rename it', /\d arm: upper deck/, '3 past checks']) {
+	await program.waitFor(option(1, serial('')));
+	for (const shown of [
+		option(1, profiles.actions.rename),
+		profiles.inList({kind: 'arm', name: 'upper deck', isAside: false}),
+		option(3, words.beside.home.past),
+	]) {
 		program.press('esc');
 		await program.waitFor(shown);
 	}
 	await walk(program, [
-		turn('3', '3 past checks'),
-		turn('1', '1 to 7 of 7'),
-		turn('2', '2 mark it void'),
-		turn('2', 'Why does this check not count?', '2 the deck was disturbed'),
+		turn('3', option(3, words.beside.home.past)),
+		turn('1', past.span({first: 1, last: 7, total: 7, hasKeys: true})),
+		turn('2', option(2, past.check.markVoid)),
+		turn('2', past.reason.title, option(2, disturbed)),
 	]);
-	expect(words(await program.waitFor('2 let it count again'))).toContain('the deck was disturbed. It does not count:');
+	expect(flat(await program.waitFor(option(2, past.check.countAgain)))).toContain(
+		words.results.void({at: new Date().toISOString(), reason: disturbed}),
+	);
 	program.press('esc');
-	await program.waitFor(/1 2026-11-14 +north deck +void/);
+	await program.waitFor(new RegExp(`1 2026-11-14 +north deck +${voided}`));
 	program.press('esc');
-	await program.waitFor('3 past checks');
+	await program.waitFor(option(3, words.beside.home.past));
 	program.press('esc');
 	expect((await program.exited).exitCode).toBe(0);
-	expect(run(dataDir, ['list']).out).toMatch(/^2026-11-14 +north deck +void /);
+	expect(run(dataDir, ['list']).out).toMatch(new RegExp(`^2026-11-14 +north deck +${voided} `));
 	const {out, status} = run(dataDir, ['--plain'], {
-		input: ['past checks', '1', '2', '/back', '/back', 'profiles of arms, cartridges and tools', '3', '/leave'].join(
-			'\n',
-		),
+		input: [words.beside.home.past, '1', '2', '/back', '/back', words.beside.home.profiles, '3', '/leave'].join('\n'),
 	});
 	expect(status).toBe(0);
-	expect(out).toMatch(/^VOID since \d{4}-\d\d-\d\d: the deck was disturbed\./m);
-	expect(out).toMatch(/^Was void from .* \(the deck was disturbed\); counts again\.$/m);
-	expect(out).toMatch(/^Serial number: not known$/m);
-	expect(run(dataDir, ['list']).out).toMatch(/^2026-11-14 +north deck +(?!void)/);
+	expect(flat(out)).toMatch(withAnyNumbers(words.results.void({at: '2026-01-01', reason: disturbed})));
+	expect(flat(out)).toMatch(
+		withAnyNumbers(words.results.wasVoid({at: '2026-01-01', takenBackAt: '2026-01-01', reason: disturbed})),
+	);
+	expect(out.split('\n')).toContain(serial(''));
+	expect(run(dataDir, ['list']).out).toMatch(new RegExp(`^2026-11-14 +north deck +(?!${voided})`));
 	expect(checksIn(dataDir)).toEqual(before);
 });

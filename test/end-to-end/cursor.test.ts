@@ -1,9 +1,10 @@
-import {expect, onTestFinished, test} from 'vitest';
+import {onTestFinished, test} from 'vitest';
 import {KEYS} from '../../source/terminal/keys.js';
 import {describeArm, makeSafe, resume, start} from '../helpers/check-turns.js';
 import {playPlain} from '../helpers/plain-run.js';
 import {freshFolder} from '../helpers/program-environment.js';
 import {startProgram} from '../helpers/pty.js';
+import {words} from '../helpers/said.js';
 import {typed, waitForTurn, walk} from '../helpers/walk.js';
 
 test('A length typed after arrows in the empty field is filed as it was typed', async () => {
@@ -14,5 +15,5 @@ test('A length typed after arrows in the empty field is filed as it was typed', 
 	await walk(program, [resume, typed('arm-length', `${KEYS.left}${KEYS.right}233`)]);
 	await waitForTurn(program, typed('arm-pivot-distance', ''));
 	program.press('esc');
-	expect(await program.waitFor(/Enter keeps/)).toContain('Enter keeps 233 mm');
+	await program.waitFor(words.faces.field.keeps({text: '233 mm', mayBeEmpty: false}));
 });

@@ -4,11 +4,22 @@ import {parse} from 'csv-parse/sync';
 import {beforeAll, expect, onTestFinished, test} from 'vitest';
 import {fullCheck, makeSafe, start} from '../helpers/check-turns.js';
 import {documentOf} from '../helpers/data-folders.js';
-import {playPlain, run} from '../helpers/plain-run.js';
+import {anotherCopy, playPlain, run} from '../helpers/plain-run.js';
 import {freshFolder} from '../helpers/program-environment.js';
 import {PROGRAM, startProgram} from '../helpers/pty.js';
+import {anything, broken, withAnyNumbers, withAnything, words} from '../helpers/said.js';
 import {filedIds} from '../helpers/saved-checks.js';
 import {turn, walk} from '../helpers/walk.js';
+
+const {exchange} = words.commands;
+/** What the sample export holds. */
+const parts = {checks: 1, remarks: 0, profiles: 3, settings: false};
+const tooLarge = words.store['not-saved']({
+	thing: {id: 'export', values: {}},
+	file: `${anything}all.json`,
+	system: 'EFBIG',
+	option: '--out',
+});
 
 let from: string;
 let file: string;
@@ -22,7 +33,7 @@ beforeAll(() => {
 	expect(ended).toEqual({
 		status: 0,
 		out: '',
-		faults: 'The check in progress is not in the export: it is not filed yet.\n',
+		faults: `${exchange.openLeftOut}\n`,
 	});
 });
 
@@ -33,18 +44,18 @@ test('What was exported is imported elsewhere: the same list, the same figures, 
 	const to = elsewhere();
 	const shown = run(from, ['--data', to, 'import', file]);
 	expect(shown.status).toBe(2);
-	expect(lines(shown.out)[1]).toBe('New: 1 check, 3 profiles.');
-	expect(shown.faults).toBe('Nothing was added: without a terminal to ask at, use --yes.\n');
+	expect(lines(shown.out)[1]).toBe(exchange.newParts(parts));
+	expect(shown.faults).toBe(`${exchange.nobodyToAsk}\n`);
 	expect(existsSync(to)).toBe(false);
 
 	const added = run(from, ['--data', to, 'import', file, '--yes']);
-	expect([added.status, added.faults, lines(added.out).at(-1)]).toEqual([0, '', 'Added: 1 check, 3 profiles.']);
+	expect([added.status, added.faults, lines(added.out).at(-1)]).toEqual([0, '', exchange.added(parts)]);
 	const [id = ''] = filedIds(to);
 	for (const args of [['list'], ['list', '--as', 'json'], ['compute', '--id', id]])
 		expect(run(from, ['--data', to, ...args])).toEqual(run(from, args));
 
 	const again = run(from, ['--data', to, 'import', file, '--yes']);
-	expect([again.status, lines(again.out)[1]]).toEqual([0, 'Nothing in it is new.']);
+	expect([again.status, lines(again.out)[1]]).toEqual([0, exchange.nothingNew]);
 	expect(readFileSync(path.join(to, 'checks', `${id}.json`), 'utf8')).toContain('north deck');
 });
 
@@ -56,24 +67,27 @@ test('At a terminal it asks: n changes nothing, y adds', async () => {
 		return program;
 	};
 	const declined = asked();
-	await declined.waitFor('Add what is new? y / n');
-	await declined.answer('perhaps', /y \/ n[\s\S]*y \/ n/);
+	await declined.waitFor(exchange.addIt);
+	await declined.answer(
+		'perhaps',
+		new RegExp(`${broken(exchange.addIt).source}[\\s\\S]*${broken(exchange.addIt).source}`),
+	);
 	declined.type('n\r');
 	expect((await declined.exited).exitCode).toBe(0);
-	expect(declined.normalScreen()).toContain('Nothing was changed.');
+	expect(declined.normalScreen()).toContain(exchange.nothingChanged);
 	expect(existsSync(path.join(to, 'checks'))).toBe(false);
 
 	const interrupted = asked();
-	await interrupted.waitFor('y / n');
+	await interrupted.waitFor(exchange.addIt);
 	interrupted.press('ctrl+c');
 	expect((await interrupted.exited).exitCode).toBe(130);
 	expect(readdirSync(to)).toEqual([]);
 
 	const accepted = asked();
-	await accepted.waitFor('y / n');
+	await accepted.waitFor(exchange.addIt);
 	accepted.type('y\r');
 	expect((await accepted.exited).exitCode).toBe(0);
-	expect(accepted.normalScreen()).toContain('Added: 1 check, 3 profiles.');
+	expect(accepted.normalScreen()).toContain(exchange.added(parts));
 	expect(filedIds(to)).toEqual(filedIds(from));
 });
 
@@ -85,7 +99,7 @@ test('While another copy works on a check nothing is imported: status 4', async 
 	const {status, faults} = run(from, ['--data', to, 'import', file, '--yes']);
 	expect(status).toBe(4);
 	expect(lines(faults)).toHaveLength(1);
-	expect(faults).toMatch(/^Another copy \(process \d+/);
+	expect(faults).toMatch(new RegExp(`^${withAnyNumbers(anotherCopy(1)).source}`));
 	expect(existsSync(path.join(to, 'checks'))).toBe(false);
 	// Looking is allowed.
 	expect(run(from, ['--data', to, 'import', file]).status).toBe(2);
@@ -121,7 +135,7 @@ test('A file that is there is not overwritten unless that is said', () => {
 	expect([refused.status, refused.out, lines(refused.faults)]).toEqual([
 		2,
 		'',
-		[expect.stringContaining('Add --force')],
+		[expect.stringContaining(words.store['target-there']({file: target, option: '--out', mayForce: true}))],
 	]);
 	expect(readFileSync(target, 'utf8')).toBe('mine');
 	expect(run(from, ['export', '--as', 'csv', '--out', target, '--force']).status).toBe(0);
@@ -129,7 +143,7 @@ test('A file that is there is not overwritten unless that is said', () => {
 });
 
 const shell = async (line: string, folder = freshFolder()): Promise<string> => {
-	const program = startProgram({dataDir: from, command: ['sh', '-c', `cd "${folder}"; ${line}`], cols: 200});
+	const program = startProgram({dataDir: from, command: ['sh', '-c', `cd "${folder}"; ${line}`], cols: 400});
 	onTestFinished(() => program.stop());
 	await program.exited;
 	return program.normalScreen();
@@ -144,20 +158,14 @@ test('A reader that goes away ends it quietly, with 1', async () => {
 
 test.runIf(existsSync('/dev/full'))('A full disk is one sentence, with 1', async () => {
 	const shown = await shell(`${exporting} > /dev/full; echo "status $?"`);
-	expect(lines(shown)).toEqual([
-		expect.stringMatching(/^Standard output could not be written \(ENOSPC\)\.$/),
-		'status 1',
-	]);
+	expect(lines(shown)).toEqual([words.commands.outputFailed({code: 'ENOSPC'}), 'status 1']);
 });
 
 test('Where the system cuts files short nothing is left of the export, and it is said', async () => {
 	const folder = freshFolder();
 	// In blocks of 512 bytes (POSIX ulimit -f): less than one check takes.
 	const shown = await shell(`ulimit -f 8; ${exporting} --out all.json; echo "status $?"`, folder);
-	expect(lines(shown)).toEqual([
-		expect.stringMatching(/all\.json": the system allows no file of that size/),
-		'status 1',
-	]);
+	expect(lines(shown)).toEqual([expect.stringMatching(withAnything(tooLarge)), 'status 1']);
 	expect(readdirSync(folder)).toEqual([]);
 });
 
@@ -177,7 +185,7 @@ test.each([
 	[['export'], '--as'],
 	[['export', '--as', 'xml'], 'json, csv'],
 	[['import'], 'file'],
-	[['import', 'nothing.json'], 'There is no file'],
+	[['import', 'nothing.json'], words.store['no-file']({file: 'nothing.json'})],
 ])('%j is refused with 2 and one line', (args, meant) => {
 	const {status, out, faults} = run(from, args);
 	expect([status, out, lines(faults)]).toEqual([2, '', [expect.stringContaining(meant)]]);

@@ -4,10 +4,21 @@ import {beforeAll, describe, expect, onTestFinished, test} from 'vitest';
 import {storeOf} from '../../source/desk/stored-forms.js';
 import {dataFolder, fullFolder} from '../helpers/data-folders.js';
 import {folderWith} from '../helpers/filed-checks.js';
-import {run} from '../helpers/plain-run.js';
+import {anotherCopy, run} from '../helpers/plain-run.js';
 import {freshFolder} from '../helpers/program-environment.js';
 import {startProgram} from '../helpers/pty.js';
-import {words} from '../helpers/walk.js';
+import {anything, around, flat, withAnything, words} from '../helpers/said.js';
+
+const {delete: deleting, desk} = words.commands;
+const northDeck = {name: 'north deck', checks: 7, hasProfile: true};
+const wayBack = new RegExp(
+	`${withAnything(deleting.wayBack({file: anything, command: `armdrift import ${anything}`}), '(.*)').source}$`,
+	'm',
+);
+const backUp = {id: 'back-up', values: {}} as const;
+const notSaved = words.store['not-saved']({thing: backUp, file: anything, system: 'ENOENT', option: '--backup'});
+const inTheWay = desk.remarkInTheWay({sentence: anything});
+const voided = words.beside.past.state({outcome: 'complete', verdict: null, voidBecause: 'only tried out'});
 
 let source: string;
 beforeAll(async () => {
@@ -46,16 +57,15 @@ describe('armdrift delete', () => {
 		const {status, out, faults} = run(dataDir, [...twice]);
 		expect(faults).toBe('');
 		expect(status).toBe(0);
-		expect(out).toMatch(
-			/^north deck: 7 checks and its profile \(2024-05-11 to 2026-11-14\), with what is noted beside 2 checks\.$/m,
-		);
-		expect(out).toContain('Called "an older name" before.');
-		expect(out).toMatch(/^Deleted north deck: 7 checks and its profile\.$/m);
+		expect(out.split('\n')).toContain(deleting.going({...northDeck, days: ['2024-05-11', '2026-11-14'], remarks: 2}));
+		expect(out).toContain(deleting.formerNames({names: ['an older name']}));
+		expect(out.split('\n')).toContain(deleting.gone(northDeck));
 		expect(filesIn(dataDir, 'checks')).toEqual([]);
 		expect(filesIn(dataDir, 'remarks')).toEqual([]);
 		expect(namesOf(dataDir)).toEqual(profiles.filter((name) => name !== 'north deck'));
 		expect(listOf(dataDir)).toBe('');
-		const [, backup = ''] = /Back-up: "(.*)"\. To bring it back: armdrift import \S+$/m.exec(out) ?? [];
+		const [, backup = '', command] = wayBack.exec(out) ?? [];
+		expect(command).toMatch(/^\S+$/);
 		expect(path.dirname(backup)).toBe(path.join(dataDir, 'backups'));
 		expect(path.basename(backup)).toMatch(/^\d{4}-\d\d-\d\d-north-deck\.jsonl$/);
 		expect(run(dataDir, ['import', backup, '--yes']).status).toBe(0);
@@ -89,25 +99,33 @@ describe('armdrift delete', () => {
 		expect(bytesIn(dataDir, 'checks')).toEqual({[`${other}.json`]: checks[`${other}.json`]});
 		expect(filesIn(dataDir, 'remarks')).toEqual([`${other}.json`]);
 		expect(dataFolder(dataDir).store.settings().value).toEqual(settings);
-		expect(listOf(dataDir)).toMatch(/^2026-11-14 +south deck +void .*\n$/);
+		expect(listOf(dataDir)).toMatch(new RegExp(`^2026-11-14 +south deck +${voided} .*\n$`));
 	});
 
 	test('may be told a former name, but wants the name of today', () => {
 		const dataDir = folder();
 		const wrong = run(dataDir, ['delete', '--arm', 'an older name', '--name', 'an older name']);
 		expect(wrong).toMatchObject({status: 2});
-		expect(wrong.faults).toContain('"an older name" is not the name of the arm, which is "north deck".');
+		expect(wrong.faults).toContain(deleting.otherName({given: 'an older name', name: 'north deck'}));
 		expect(filesIn(dataDir, 'checks')).toHaveLength(7);
 		expect(run(dataDir, ['delete', '--arm', 'an older name', '--name', 'north deck']).status).toBe(0);
 		expect(filesIn(dataDir, 'checks')).toEqual([]);
 	});
 
 	test.each([
-		['without an arm', ['delete'], 'Name the arm to delete: armdrift delete --arm NAME.'],
-		['without a terminal to ask at', twice.slice(0, 3), 'give the name of the arm once more with --name'],
-		['with another name', [...twice.slice(0, 4), 'north'], '"north" is not the name of the arm'],
-		['of an unknown arm', ['delete', '--arm', 'nord deck', '--name', 'nord deck'], 'did you mean "north deck"?'],
-		['of an unknown arm, before its name is asked for', ['delete', '--arm', 'nord deck'], 'there is no arm called'],
+		['without an arm', ['delete'], deleting.nameArm],
+		['without a terminal to ask at', twice.slice(0, 3), deleting.nobodyToAsk],
+		['with another name', [...twice.slice(0, 4), 'north'], deleting.otherName({given: 'north', name: 'north deck'})],
+		[
+			'of an unknown arm',
+			['delete', '--arm', 'nord deck', '--name', 'nord deck'],
+			deleting.unknownArm({arm: 'nord deck', meant: 'north deck'}),
+		],
+		[
+			'of an unknown arm, before its name is asked for',
+			['delete', '--arm', 'nord deck'],
+			deleting.unknownArm({arm: 'nord deck', meant: 'north deck'}),
+		],
 		['with --yes alone', [...twice.slice(0, 3), '--yes'], "unknown option '--yes'"],
 	])('%s changes nothing and says why, with status 2', (_, args, sentence) => {
 		const dataDir = folder();
@@ -130,7 +148,8 @@ describe('armdrift delete', () => {
 		const other = folder();
 		const refused = run(other, [...twice, '--backup', named]);
 		expect(refused).toMatchObject({status: 2});
-		expect(refused.faults).toMatch(/is there already\. Name another file with --backup\. Nothing was deleted\.\n$/);
+		const there = words.store['target-there']({file: named, option: '--backup', mayForce: false});
+		expect(refused.faults).toBe(`${there} ${deleting.nothingDeleted}\n`);
 		expect(fs.readFileSync(named, 'utf8')).toBe(bytes);
 		expect(filesIn(other, 'checks')).toHaveLength(7);
 		expect(run(dataDir, ['import', named, '--yes']).status).toBe(0);
@@ -145,7 +164,7 @@ describe('armdrift delete', () => {
 		const dataDir = folder();
 		const {status, faults} = run(dataDir, [...twice, '--backup', path.join(dataDir, 'no', 'such', 'folder.json')]);
 		expect(status).toBe(1);
-		expect(faults).toMatch(/^The back-up was not saved in .* with --backup, then try again\. Nothing was deleted\.\n$/);
+		expect(faults).toMatch(new RegExp(`^${withAnything(`${notSaved} ${deleting.nothingDeleted}`).source}\n$`));
 		expect(filesIn(dataDir, 'checks')).toHaveLength(7);
 		expect(namesOf(dataDir)).toContain('north deck');
 	});
@@ -156,7 +175,7 @@ describe('armdrift delete', () => {
 		fs.writeFileSync(path.join(dataDir, 'remarks', remark), 'x');
 		const {status, faults} = run(dataDir, twice);
 		expect(faults).toContain(remark);
-		expect(faults).toMatch(/Move that file away, then delete again\. Nothing was deleted\.\n$/);
+		expect(faults).toMatch(new RegExp(`${withAnything(`${inTheWay} ${deleting.nothingDeleted}`).source}\n$`));
 		expect(status).toBe(1);
 		expect(filesIn(dataDir, 'checks')).toHaveLength(7);
 	});
@@ -167,7 +186,7 @@ describe('armdrift delete', () => {
 		expect(opened.status).toBe(3);
 		const {status, faults} = run(dataDir, twice);
 		expect(status).toBe(2);
-		expect(faults).toMatch(/^Nothing was deleted: a check of "north deck" is open\. .*; then delete again\.\n$/);
+		expect(faults).toBe(`${deleting.isOpen({name: 'north deck'})}\n`);
 		expect(filesIn(dataDir, 'checks')).toHaveLength(7);
 	});
 
@@ -175,7 +194,8 @@ describe('armdrift delete', () => {
 		const profile = {id: 'arm-1', kind: 'arm' as const, name: 'west deck', usedAt: '2026-03-02T09:00:00Z', answers: {}};
 		const dataDir = await folderWith([], {profiles: [profile]});
 		const {out, status} = run(dataDir, ['delete', '--arm', 'west deck', '--name', 'west deck']);
-		expect(out).toMatch(/^west deck: its profile\.$/m);
+		const west = {name: 'west deck', checks: 0, hasProfile: true, days: [], remarks: 0};
+		expect(out.split('\n')).toContain(deleting.going(west));
 		expect(status).toBe(0);
 		expect(namesOf(dataDir)).toEqual([]);
 	});
@@ -187,7 +207,8 @@ describe('armdrift delete at a terminal', () => {
 		onTestFinished(() => program.stop());
 		return program;
 	};
-	const asked = 'Type the name of the arm to delete it:';
+	const asked = deleting.typeName;
+	const otherName = (given: string): string => deleting.otherName({given, name: 'north deck'});
 
 	test('asks for the name, and deletes when it is typed exactly', async () => {
 		const dataDir = folder();
@@ -195,23 +216,23 @@ describe('armdrift delete at a terminal', () => {
 		await program.waitFor(asked);
 		program.type('north deck\r');
 		expect((await program.exited).exitCode).toBe(0);
-		expect(words(program.normalScreen())).toContain('Deleted north deck: 7 checks and its profile.');
+		expect(flat(program.normalScreen())).toContain(deleting.gone(northDeck));
 		expect(filesIn(dataDir, 'checks')).toEqual([]);
 	});
 
 	test.each([
-		['y\r', 2, 'is not the name of the arm'],
-		['\r', 2, 'is not the name of the arm'],
-		['North Deck\r', 2, 'is not the name of the arm'],
-		['\u0004', 3, 'Nothing was deleted: the input ended.'],
-		['north deck\u0003', 130, 'Nothing was deleted.'],
+		['y\r', 2, otherName('y')],
+		['\r', 2, otherName('')],
+		['North Deck\r', 2, otherName('North Deck')],
+		['\u0004', 3, deleting.inputEnded],
+		['north deck\u0003', 130, deleting.nothingDeleted],
 	])('anything else than its name deletes nothing: %j', async (keys, exitCode, sentence) => {
 		const dataDir = folder();
 		const program = begin(dataDir);
 		await program.waitFor(asked);
 		program.type(keys);
 		expect((await program.exited).exitCode).toBe(exitCode);
-		expect(words(program.normalScreen())).toContain(sentence);
+		expect(flat(program.normalScreen())).toContain(sentence);
 		expect(filesIn(dataDir, 'checks')).toHaveLength(7);
 		expect(filesIn(dataDir, 'backups')).toEqual([]);
 		expect(fs.existsSync(path.join(dataDir, 'lock'))).toBe(false);
@@ -223,6 +244,6 @@ describe('armdrift delete at a terminal', () => {
 		await program.waitFor(asked);
 		const {status, faults} = run(dataDir, twice);
 		expect(status).toBe(4);
-		expect(faults).toContain(`Another copy (process ${program.pid}`);
+		expect(faults).toContain(around(anotherCopy(program.pid))[0]);
 	});
 });

@@ -25,7 +25,11 @@ import {
 import {playPlain, run} from '../helpers/plain-run.js';
 import {freshFolder} from '../helpers/program-environment.js';
 import {PROGRAM, type ProgramOptions, type RunningProgram, startProgram} from '../helpers/pty.js';
-import {asks, turn, typed, waitForTurn, walk, words} from '../helpers/walk.js';
+import {anything, around, bare, broken, flat, words} from '../helpers/said.js';
+import {asks, option, turn, typed, waitForTurn, walk} from '../helpers/walk.js';
+
+const {answer: unsaved} = words.faces.unsaved;
+const draft = {id: 'draft', values: {}} as const;
 
 const begin = (options: ProgramOptions): RunningProgram => {
 	const program = startProgram(options);
@@ -49,21 +53,28 @@ const draftFiles = (dataDir: string): [older: string, newer: string] => {
 	return [first, second];
 };
 
+const damage = {id: 'unreadable', values: {}} as const;
+const [begun = '', , ended = ''] = around(
+	words.store['set-aside']({thing: draft, file: anything, damage, aside: anything}),
+);
+
 test('A damaged file of the check is set aside, both names are said, and the older copy is gone on with', async () => {
 	const dataDir = usedFolder();
 	const [, newer] = draftFiles(dataDir);
 	const half = readFileSync(newer).subarray(0, 700);
 	writeFileSync(newer, half);
 	const program = begin({dataDir});
-	const home = words(await program.waitFor('is kept as'));
+	const home = await program.waitFor(asks(turn('', begun, ended)));
 	const aside = readdirSync(dataDir).find((name) => name.startsWith(`${path.basename(newer)}.damaged-`)) ?? 'none';
-	expect(home.replaceAll(' ', '')).toContain(newer.replaceAll(' ', ''));
-	expect(home).toContain(aside);
+	expect(bare(home)).toContain(bare(newer));
+	expect(bare(home)).toContain(aside);
 	expect(readFileSync(path.join(dataDir, aside))).toEqual(half);
 	await walk(program, [resume]);
 	// The last answer was in the damaged copy only, so its question comes again.
 	await waitForTurn(program, typed('mat-thickness', ''));
 });
+
+const one = words.beside.past.span({first: 1, last: 1, total: 1, hasKeys: true});
 
 test('With both files of the check damaged, past checks and profiles are still there', async () => {
 	const dataDir = usedFolder();
@@ -71,10 +82,10 @@ test('With both files of the check damaged, past checks and profiles are still t
 	const program = begin({dataDir});
 	await program.waitFor(asks(start));
 	expect(readdirSync(dataDir).filter((name) => name.includes('.damaged-'))).toHaveLength(2);
-	await walk(program, [turn('3', '3 past checks')]);
-	await program.waitFor(/1 to 1 of 1[\s\S]*north deck/);
+	await walk(program, [turn('3', option(3, words.beside.home.past))]);
+	await program.waitFor(new RegExp(`${broken(one).source}[\\s\\S]*north deck`));
 	program.press('esc');
-	await walk(program, [turn('4', '4 profiles')]);
+	await walk(program, [turn('4', option(4, words.beside.home.profiles))]);
 	await program.waitFor('north deck');
 });
 
@@ -90,13 +101,13 @@ test.each(['terminal', 'pipe'])(
 		if (at === 'terminal') {
 			const program = begin({dataDir});
 			expect(await program.exited).toEqual({exitCode: 1, signal: 0});
-			said = program.normalScreen().replaceAll('\n', '');
+			said = program.normalScreen();
 		} else {
 			const ended = run(dataDir, ['--plain']);
 			expect([ended.status, ended.out]).toEqual([1, '']);
 			said = ended.faults;
 		}
-		expect(said).toContain('version 99');
+		expect(bare(said)).toContain(bare(words.store.newer({thing: draft, file: newer, version: 99})));
 		expect(readFileSync(newer, 'utf8')).toBe(future);
 		expect(readdirSync(dataDir)).toEqual(names);
 	},
@@ -112,11 +123,12 @@ test('An answer that cannot be saved is kept on the screen and saved by Enter on
 	renameSync(older, `${older}.away`);
 	mkdirSync(older);
 	program.type('0.15 right\r');
-	const unsaved = words(await program.waitFor('NOT SAVED'));
-	expect(unsaved).toContain('a folder stands');
-	expect(unsaved).toContain('Your answer is still here');
+	const shown = flat(await program.waitFor(unsaved.title));
+	const because = words.store['not-plain']({thing: draft, file: older, found: 'folder'});
+	expect(bare(shown)).toContain(bare(because));
+	expect(shown).toContain(unsaved.whatIsSaved);
 	program.press('enter');
-	await program.waitFor('NOT SAVED');
+	await program.waitFor(unsaved.title);
 	rmdirSync(older);
 	program.press('enter');
 	await waitForTurn(program, readLevel()[1]);
@@ -142,10 +154,11 @@ test('Where the system cuts files short, no half-saved answer counts, and nothin
 		await waitForTurn(program, one);
 		program.type(one.keys);
 		const next = asks(toCome[asked + 1] ?? one);
-		if ((await program.waitFor((screen) => screen.includes('NOT SAVED') || next(screen))).includes('NOT SAVED')) break;
+		if ((await program.waitFor((screen) => screen.includes(unsaved.title) || next(screen))).includes(unsaved.title))
+			break;
 		asked++;
 	}
-	expect(words(program.screen())).toMatch(/NOT SAVED.*Everything before it is saved/);
+	expect(flat(program.screen())).toMatch(new RegExp(`${unsaved.title}.*${broken(unsaved.whatIsSaved).source}`));
 	program.press('ctrl+c');
 	expect(await program.exited).toEqual({exitCode: 130, signal: 0});
 	const again = begin({dataDir});

@@ -1,7 +1,10 @@
 import {describe, expect, onTestFinished, test} from 'vitest';
-import {filed, fullCheck, makeSafe, start} from '../helpers/check-turns.js';
+import packageJson from '../../package.json' with {type: 'json'};
+import type {MeasuredRadius} from '../../source/results/figures-types.js';
+import {filed, fullCheck, leftOpen, lineAsked, makeSafe, start} from '../helpers/check-turns.js';
 import {type ProgramOptions, type RunningProgram, startProgram} from '../helpers/pty.js';
-import {asks, asLines, walk, words} from '../helpers/walk.js';
+import {anything, around, flat, titleOf, words} from '../helpers/said.js';
+import {asks, asLines, type Turn, turn, walk} from '../helpers/walk.js';
 
 const begin = (options: ProgramOptions = {}): RunningProgram => {
 	const program = startProgram(options);
@@ -9,7 +12,28 @@ const begin = (options: ProgramOptions = {}): RunningProgram => {
 	return program;
 };
 
-const firstLine = 'Amplifier muted or off y / n';
+const homeTitle = words.beside.home.title({version: packageJson.version});
+/** How the fifth question begins, of an arm that has no name yet. */
+const [questionFive = ''] = around(
+	words.faces.plain.question({
+		number: 5,
+		arm: words.pages.view.arm({name: undefined, isPractice: false}),
+		stage: anything,
+		progress: '',
+		title: '',
+	}),
+);
+// The worked example of the figures, as the precision of the screen lets it be.
+const inner = {
+	place: 'inner',
+	radiusMm: 68,
+	pullPct: 5.5,
+	pullUncertaintyPct: 0.4,
+	bandPct: 6,
+	bandUncertaintyPct: 0.4,
+};
+const atInnerRadius = words.pages.verdict.bands.at(inner as MeasuredRadius);
+const firstLine = lineAsked('safe', 'amplifier');
 
 /** Parameters of every SGR sequence (ECMA-48 8.3.117) in what was written. */
 const renditions = (raw: string): number[] =>
@@ -23,20 +47,20 @@ test('Enter before the first frame counts once, and a second one confirms nothin
 	program.press('enter', 'enter', 'enter');
 	await program.waitFor(firstLine);
 	program.type('y');
-	await program.waitFor('Platter stopped, kept from creeping y / n');
+	await program.waitFor(lineAsked('safe', 'platter'));
 });
 
 test('It is drawn although CI is set', async () => {
 	const program = begin({env: {CI: '1', CONTINUOUS_INTEGRATION: 'true'}});
 	await walk(program, [start, ...makeSafe]);
-	await program.waitFor("The arm's name");
+	await program.waitFor(titleOf('arm-name'));
 });
 
 describe('Colours', () => {
 	test('are written where nothing speaks against them', async () => {
 		const program = begin();
 		await walk(program, [start, ...makeSafe]);
-		await program.waitFor("The arm's name");
+		await program.waitFor(titleOf('arm-name'));
 		expect(renditions(program.raw()).some(isColour)).toBe(true);
 	});
 
@@ -54,10 +78,18 @@ describe('Colours', () => {
 	});
 });
 
+/** A turn whose screen is in ASCII. */
+const spelled = (one: Turn): Turn => ({
+	...one,
+	shows: one.shows.map((text) =>
+		Object.entries(words.faces.spellings).reduce((said, [from, to]) => said.replaceAll(from, to), text),
+	),
+});
+
 test('Where the locale is not UTF-8 a whole check is drawn in ASCII', async () => {
 	const program = begin({env: {LC_ALL: undefined, LANG: 'C'}});
 	const found = new Set<string>();
-	await walk(program, [start, ...fullCheck], {
+	await walk(program, [start, ...fullCheck].map(spelled), {
 		look: (screen) => {
 			for (const character of screen.match(/[^\n -~]/g) ?? []) found.add(character);
 		},
@@ -69,13 +101,11 @@ test("Ink's screen-reader mode says in sentences what is drawn otherwise", async
 	const program = begin({env: {INK_SCREEN_READER: '1'}, rows: 60});
 	const seen: string[] = [];
 	await walk(program, [start, ...fullCheck], {look: (screen) => seen.push(screen)});
-	await program.waitFor((screen) => words(screen).includes(filed));
+	await program.waitFor(filed);
 	expect(program.isOnAlternateScreen()).toBe(false);
 	// Box drawing and block elements of Unicode, and the dots and arrows that go with them.
 	expect(seen.join('\n')).not.toMatch(/[\u2500-\u259F●◉◄►]/);
-	expect(words(seen.join('\n'))).toContain(
-		'inner radius: pull 5.5 % out ± 0.4 % at 68 mm; hold band 6.0 % ± 0.4 % at 68 mm.',
-	);
+	expect(flat(seen.join('\n'))).toContain(atInnerRadius);
 });
 
 describe('Plain lines', () => {
@@ -85,12 +115,14 @@ describe('Plain lines', () => {
 		['--plain', {}, ['--plain']],
 	])('come with %s: no redraw, no control sequence', async (_, env, args) => {
 		const program = begin({env, args});
-		await program.waitFor(asks({shows: ['does the arm swing freely? ', '1. new full check'], keys: ''}));
+		await program.waitFor(
+			asks(turn('', homeTitle, words.faces.plain.option({number: 1, label: words.beside.home.start}))),
+		);
 		program.type(asLines([start, ...makeSafe]));
-		await program.waitFor('Question 5. new arm');
+		await program.waitFor(questionFive);
 		program.type('/leave\r');
 		expect(await program.exited).toEqual({exitCode: 3, signal: 0});
 		expect(program.raw()).not.toContain('\u001B');
-		expect(program.normalScreen()).toMatch(/Go on with: [^:]+$/);
+		expect(flat(program.normalScreen())).toMatch(leftOpen);
 	});
 });

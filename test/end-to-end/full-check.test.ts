@@ -6,8 +6,9 @@ import {worded} from '../../source/words/results-text.js';
 import * as played from '../helpers/check-turns.js';
 import {run} from '../helpers/plain-run.js';
 import {startProgram} from '../helpers/pty.js';
+import {flat, says, words} from '../helpers/said.js';
 import {filedCheck, filedIds} from '../helpers/saved-checks.js';
-import {allPages, asks, type Turn, turn, walk} from '../helpers/walk.js';
+import {allPages, asks, option, type Turn, turn, walk} from '../helpers/walk.js';
 
 const MN_PER_GF = 9.80665;
 
@@ -70,7 +71,7 @@ function expectSame(actual: unknown, expected: unknown, path = ''): void {
 const printed = ({pullPct, pullUncertaintyPct, bandPct, bandUncertaintyPct}: RadiusFigures): string[] => {
 	if (pullPct === null) throw new Error('no figures');
 	return [
-		`${Math.abs(pullPct).toFixed(1)} % ${pullPct < 0 ? 'in' : 'out'} ± ${pullUncertaintyPct.toFixed(1)} %`,
+		`${Math.abs(pullPct).toFixed(1)} % ${words.figures.wayOf(pullPct)} ± ${pullUncertaintyPct.toFixed(1)} %`,
 		`${bandPct.toFixed(1)} % ± ${bandUncertaintyPct.toFixed(1)} %`,
 	];
 };
@@ -91,8 +92,8 @@ const dressed: played.Series = {
 };
 
 const dressLeads: readonly Turn[] = [
-	turn('2', '2 try a remedy and probe again'),
-	turn('2', 'Which remedy?', '2 dress the leads anew'),
+	turn('2', option(2, says.label({id: 'try-remedy', values: {}}))),
+	turn('2', words.pages.view.titles.remedy, option(2, words.remedies.leads)),
 	...played.lookAlongArm,
 ];
 
@@ -104,26 +105,26 @@ test('A full check typed key by key ends in verdict, remedy, put-back and file, 
 	await program.waitFor(asks(played.readVerdict));
 	const before = compute(documentOf(played.springy));
 	const first = await allPages(program);
-	expect(first).toContain('Verdict: BEYOND LIMITS');
+	expect(first).toContain(words.pages.verdict.headline({verdict: 'beyond', atWorst: 'beyond'}));
 	for (const figure of before.probe.flatMap(printed)) expect(first).toContain(figure);
 	expect(before.findings.map(({code}) => code)).toContain('spring-pull');
-	expect(first).toContain('the wire acts as a spring');
+	expect(first).toContain(words.pages.verdict.likely(words.findings['spring-pull']).slice(0, -1));
 
 	await walk(program, [...dressLeads, ...played.probeAll(dressed)], keyByKey);
 	await program.waitFor(asks(played.readVerdict));
 	const after = compute(documentOf(dressed));
 	const second = await allPages(program);
-	expect(second).not.toContain('BEYOND LIMITS');
+	expect(second).not.toContain(words.figures.verdictWord.beyond);
 	// Before and after, side by side.
 	for (const figure of [...before.probe, ...after.probe].flatMap(printed)) expect(second).toContain(figure);
-	expect(second).toContain('remedy: dress the leads anew');
+	expect(second).toContain(says.because({id: 'remedy', values: {remedy: 'leads'}}));
 
 	await walk(program, [played.readVerdict, ...played.putBack], keyByKey);
 	await program.waitFor(played.filed);
 	program.type('1');
 	expect(await program.exited).toEqual({exitCode: 0, signal: 0});
 	const [id = ''] = filedIds(program.dataDir);
-	expect(program.normalScreen()).toContain(`Filed as ${id}`);
+	expect(flat(program.normalScreen())).toContain(words.commands.parting.filed({id, verdict: after.verdict}));
 
 	const computed = run(program.dataDir, ['compute', '--id', id]);
 	expect(computed.faults).toBe('');

@@ -3,7 +3,17 @@ import {describeAll, prepare, readLevel, resume, start} from '../helpers/check-t
 import {playPlain} from '../helpers/plain-run.js';
 import {freshFolder} from '../helpers/program-environment.js';
 import {PROGRAM, type ProgramOptions, type RunningProgram, startProgram} from '../helpers/pty.js';
-import {waitForTurn, walk} from '../helpers/walk.js';
+import {anything, bare, flat, saidAt, titleOf, withAnything, words} from '../helpers/said.js';
+import {asks, limitAsked, option, turn, waitForTurn, walk} from '../helpers/walk.js';
+
+const {parting} = words.commands;
+const {view} = words.pages;
+const [deckNotReady = ''] = parting.goOnWithDeck({isReady: false, goOn: anything}).split(anything);
+/** That a check is saved and the deck not ready, as the first words. */
+const saved = new RegExp(
+	`^${withAnything(`${parting.saved({arm: 'north deck', step: anything})} ${deckNotReady}`).source}`,
+);
+const nothingOpen = withAnything(parting.nothingOpen).source;
 
 const begin = (options: ProgramOptions = {}): RunningProgram => {
 	const program = startProgram(options);
@@ -47,9 +57,9 @@ const describedArm = (): string => {
 describe('Ctrl+C', () => {
 	test.each([
 		['in a half-typed field', ['0.4 ri'], '> 0.4 ri'],
-		['in the text of why', ['?'], 'The usual mistake:'],
-		['in the list of steps', ['\t'], 'All steps'],
-		['while a side is asked for', ['0.4\r'], 'n which side?'],
+		['in the text of why', ['?'], words.faces.mistake({mistake: saidAt('level-lr-1', 'mistake')})],
+		['in the list of steps', ['\t'], view.titles.steps],
+		['while a side is asked for', ['0.4\r'], view.side.ask({typed: '0.4'})],
 		['beside a refusal', ['over there\r'], '> over there'],
 		['behind keys that still wait', ['0.1 right\r0.1 left\r0.1 b'], ''],
 	])('%s ends with 130, a sane terminal, and how to go on', async (_, keys, shown) => {
@@ -61,29 +71,27 @@ describe('Ctrl+C', () => {
 		program.press('ctrl+c');
 		await program.waitFor('-tostop');
 		expect(program.normalScreen()).toContain('status=130');
-		expect(program.normalScreen().replaceAll('\n', ' ')).toMatch(
-			/^Saved: the check of north deck stands at '.*'. Deck not/,
-		);
-		expect(program.normalScreen()).not.toContain('Level (7/15)');
+		expect(flat(program.normalScreen())).toMatch(saved);
+		expect(program.normalScreen()).not.toContain(view.stage({title: words.stages.level, number: 7, of: 15}));
 		expectTerminalSane(program);
 	});
 
 	test('on the home screen says that nothing is open', async () => {
 		const program = beginInShell(freshFolder());
-		await program.waitFor('1 new full check');
+		await program.waitFor(option(1, words.beside.home.start));
 		program.press('ctrl+c');
 		await program.waitFor('-tostop');
-		expect(program.normalScreen()).toMatch(/^Left; .*\.\nstatus=130$/m);
+		expect(program.normalScreen()).toMatch(new RegExp(`^${nothingOpen}\nstatus=130$`, 'm'));
 		expectTerminalSane(program);
 	});
 });
 
 test('Left from the list of the first screen, it ends with 0', async () => {
 	const program = begin();
-	await program.waitFor('6 leave');
+	await program.waitFor(option(6, words.beside.home.leave));
 	program.type('6');
 	expect(await program.exited).toEqual({exitCode: 0, signal: 0});
-	expect(program.normalScreen()).toMatch(/^Left; .*\.$/);
+	expect(program.normalScreen()).toMatch(new RegExp(`^${nothingOpen}$`));
 });
 
 describe('A signal', () => {
@@ -101,7 +109,8 @@ describe('A signal', () => {
 		program.kill(signal);
 		expect(await program.exited).toEqual({exitCode: status, signal: 0});
 		expect(program.isOnAlternateScreen()).toBe(false);
-		expect(program.normalScreen()).toContain("stands at 'Level turned round, left to right'");
+		const said = parting.saved({arm: 'north deck', step: titleOf('level-lr-2')});
+		expect(bare(program.normalScreen())).toContain(bare(said));
 		const again = begin({dataDir});
 		await walk(again, [resume]);
 		await waitForTurn(again, readLevel()[1]);
@@ -113,11 +122,11 @@ test('A terminal that is closed ends it at once, all answers saved and the lock 
 	playPlain(dataDir, [start, ...prepare]);
 	const program = begin({dataDir});
 	await walk(program, [resume]);
-	await program.waitFor('At the INNERMOST place');
-	await program.answer('3 out', 'At the OUTERMOST place');
+	await program.waitFor(limitAsked('inner'));
+	await program.answer('3 out', limitAsked('outer'));
 	program.closeTerminal();
 	expect(await program.exited).toEqual({exitCode: 0, signal: 1});
 	const again = begin({dataDir});
 	await walk(again, [resume]);
-	await again.waitFor((screen) => screen.includes('OUTERMOST') && screen.includes('3 % out / …'));
+	await again.waitFor(asks(turn('', limitAsked('outer'), words.pages.rounds.begun({innerLimit: '3 % out'}))));
 });

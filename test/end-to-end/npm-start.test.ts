@@ -1,8 +1,9 @@
 import {fileURLToPath} from 'node:url';
 import {expect, onTestFinished, test} from 'vitest';
-import {makeSafe, start} from '../helpers/check-turns.js';
+import {leftOpen, lineAsked, makeSafe, start} from '../helpers/check-turns.js';
 import {type RunningProgram, startProgram} from '../helpers/pty.js';
-import {walk, words} from '../helpers/walk.js';
+import {flat, words} from '../helpers/said.js';
+import {option, walk} from '../helpers/walk.js';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 
@@ -11,7 +12,7 @@ async function startedByNpm(): Promise<RunningProgram> {
 	const program = startProgram({command: ['npm', '--prefix', ROOT, 'start']});
 	onTestFinished(() => program.stop());
 	await walk(program, [start, ...makeSafe.slice(0, 1)]);
-	await program.waitFor('Platter stopped, kept from creeping y / n');
+	await program.waitFor(lineAsked('safe', 'platter'));
 	return program;
 }
 
@@ -19,14 +20,14 @@ test('npm start ends with the parting line as the last thing on the screen, afte
 	const program = await startedByNpm();
 	program.press('ctrl+c');
 	await program.exited;
-	expect(words(program.normalScreen())).toMatch(/Go on with: [^:]+$/);
+	expect(flat(program.normalScreen())).toMatch(leftOpen);
 });
 
 test('npm start ends with the parting line after leaving with a check open', async () => {
 	const program = await startedByNpm();
 	program.press('esc');
-	await program.waitFor('7 leave');
+	await program.waitFor(option(7, words.beside.home.leave));
 	program.type('7');
 	await program.exited;
-	expect(words(program.normalScreen())).toMatch(/Go on with: [^:]+$/);
+	expect(flat(program.normalScreen())).toMatch(leftOpen);
 });

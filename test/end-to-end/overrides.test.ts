@@ -3,8 +3,9 @@ import * as played from '../helpers/check-turns.js';
 import {playPlain, run} from '../helpers/plain-run.js';
 import {freshFolder} from '../helpers/program-environment.js';
 import {type RunningProgram, startProgram} from '../helpers/pty.js';
+import {anything, says, titleOf, withAnything, words} from '../helpers/said.js';
 import {filedCheck, filedIds} from '../helpers/saved-checks.js';
-import {allPages, asks, type Turn, turn, typed, walk} from '../helpers/walk.js';
+import {allPages, asks, option, type Turn, turn, typed, walk} from '../helpers/walk.js';
 
 const begin = (dataDir: string): RunningProgram => {
 	const program = startProgram({dataDir});
@@ -12,11 +13,32 @@ const begin = (dataDir: string): RunningProgram => {
 	return program;
 };
 
+const {past} = words.beside;
+const goOn = option(2, says.label({id: 'regardless', values: {}}));
+const whyGoOn = words.pages.view.reason.override.title;
+const [tooHigh = ''] = words.problems['stylus-height']({stylusMm: 7.5, side: 'high', lowMm: 91, highMm: 92}).split(
+	'91',
+);
+/** That something was gone past at a step with a reason, whatever did not pass. */
+const overridden = (step: string, reason: string): RegExp =>
+	withAnything(
+		words.pages.verdict.overridden({title: titleOf(step), sentence: anything, reason, series: 1, holds: true}),
+		'[^▲]*',
+	);
+const {radii} = words.pages.verdict;
+const inner = radii.radius({place: 'inner', radiusMm: 68});
+const outer = radii.radius({place: 'outer', radiusMm: 136});
+const noFiguresInside = new RegExp(`${inner} ${radii.offScale} ${radii.offScale} ${outer} \\d`);
+const offScale = words.pages.rounds.offScale({top: 20, unit: 'percent', isBiasOn: false});
+
 /** Reads the newest past check whole, from the home screen on. */
 async function pastCheck(dataDir: string): Promise<string> {
 	const program = begin(dataDir);
-	await walk(program, [turn('3', '3 past checks'), turn('1', '1 to 1 of 1')]);
-	await program.waitFor(/^Past check$/m);
+	await walk(program, [
+		turn('3', option(3, words.beside.home.past)),
+		turn('1', past.span({first: 1, last: 1, total: 1, hasKeys: true})),
+	]);
+	await program.waitFor((screen) => screen.split('\n').includes(past.check.title));
 	return allPages(program);
 }
 
@@ -24,16 +46,16 @@ test('A level that is out and a clearance that is wrong can be gone past with a 
 	const dataDir = freshFolder();
 	playPlain(dataDir, [played.start, ...played.describeAll]);
 	const overrideLevel: readonly Turn[] = [
-		turn('2', 'Level: does not pass.', '2 go on regardless, with a reason'),
-		turn('1', 'Why go on?', '1 the deck cannot be levelled here'),
+		turn('2', words.pages.level.fails, goOn),
+		turn('1', whyGoOn, option(1, words.reasons['cannot-level'])),
 	];
 	const overrideClearance: readonly Turn[] = [
-		typed('clearance', '7.5', 'Enter accept'),
+		typed('clearance', '7.5', words.faces.hints.accept),
 		// The blank shows that it is no bounce of the Enter before.
-		turn(' \r', '7.5 mm is too high', 'type it anew'),
-		turn('2', '7.5 mm is too high', '2 go on regardless, with a reason'),
-		turn('3', 'Why go on?', '3 another reason (type it)'),
-		turn('the stand, of "wood" & felt\r', 'Why go on?', '>'),
+		turn(' \r', tooHigh, words.faces.field.waysOut),
+		turn('2', tooHigh, goOn),
+		turn('3', whyGoOn, option(3, says.label({id: 'other-reason', values: {}}))),
+		turn('the stand, of "wood" & felt\r', whyGoOn, '>'),
 	];
 	const program = begin(dataDir);
 	await walk(program, [
@@ -48,8 +70,8 @@ test('A level that is out and a clearance that is wrong can be gone past with a 
 	]);
 	await program.waitFor(asks(played.readVerdict));
 	const reasons = [
-		/Overridden: Level turned round, front to back\b[^▲]*: the deck cannot be levelled here/,
-		/Overridden: Clearance\b[^▲]*: the stand, of "wood" & felt/,
+		overridden('level-fb-2', words.reasons['cannot-level']),
+		overridden('clearance', 'the stand, of "wood" & felt'),
 	];
 	const verdict = await allPages(program);
 	for (const reason of reasons) expect(verdict).toMatch(reason);
@@ -68,15 +90,15 @@ test('A reading at the end of the scale gives the verdict off scale, and no figu
 	await walk(program, [
 		played.resume,
 		...played.probe('inner', [['16 out', '20 out']]).slice(0, -1),
-		turn('3', 'Off scale', '3 go on without figures at this radius'),
+		turn('3', offScale, option(3, says.label({id: 'without-figures', values: {}}))),
 		...played.probe('outer', played.springy.outer),
 		...played.probe('closing', [['16 out', '18 out']]),
 	]);
 	await program.waitFor(asks(played.readVerdict));
 	const verdict = await allPages(program);
-	expect(verdict).toContain('Verdict: OFF SCALE');
-	expect(verdict).toMatch(/inner 68 mm off scale off scale outer 136 mm \d/);
-	expect(verdict).toContain('At 68 mm a reading reached the top of the scale, 20 %');
+	expect(verdict).toContain(words.pages.verdict.headline({verdict: 'off-scale', atWorst: 'off-scale'}));
+	expect(verdict).toMatch(noFiguresInside);
+	expect(verdict).toContain(words.findings['off-scale'].found({radiiMm: [68], topOfScale: 20, unit: 'percent'}));
 	await walk(program, [played.readVerdict, ...played.putBack]);
 	await program.waitFor(played.filed);
 	const [id = ''] = filedIds(dataDir);

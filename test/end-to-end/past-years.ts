@@ -1,14 +1,15 @@
 import * as played from '../helpers/check-turns.js';
 import {run} from '../helpers/plain-run.js';
 import {earlier} from '../helpers/program-environment.js';
-import {answer, asLines, type Turn, turn} from '../helpers/walk.js';
+import {titleOf, words} from '../helpers/said.js';
+import {answer, asLines, option, type Turn, turn} from '../helpers/walk.js';
 
 const minutesInDay = 24 * 60;
 
 /** What a re-check asks, from what was done since to the probe. */
 export const prepareAgain = (temperature: string): readonly Turn[] => [
-	answer('done-since', '1', '1 nothing'),
-	turn('y', 'As last time?'),
+	answer('done-since', '1', option(1, words.options['done-since'].nothing)),
+	turn('y', titleOf('still-last-time')),
 	...played.makeSafe,
 	answer('room-temperature', `${temperature}\r`),
 	...played.readLevel(),

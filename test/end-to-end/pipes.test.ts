@@ -1,22 +1,25 @@
 import {readFileSync} from 'node:fs';
 import {fileURLToPath} from 'node:url';
 import {describe, expect, onTestFinished, test} from 'vitest';
-import {filed, fullCheck, makeSafe, start} from '../helpers/check-turns.js';
+import {filed, fullCheck, leftOpen, makeSafe, start} from '../helpers/check-turns.js';
 import {playPlain, run} from '../helpers/plain-run.js';
 import {freshFolder} from '../helpers/program-environment.js';
 import {PROGRAM, startProgram} from '../helpers/pty.js';
+import {anything, bare, says, titleOf, withAnything, words} from '../helpers/said.js';
 import {bareCheck, filedCheck, filedIds} from '../helpers/saved-checks.js';
 import {turn, walk} from '../helpers/walk.js';
 
 const lines = (text: string): string[] => text.trimEnd().split('\n');
 const {version} = JSON.parse(readFileSync(fileURLToPath(new URL('../../package.json', import.meta.url)), 'utf8'));
+const saved = withAnything(words.commands.parting.saved({arm: anything, step: anything}));
 const newestCheck = (dataDir: string) => filedCheck(dataDir, filedIds(dataDir).at(-1) ?? '');
 
 test('Without a terminal it refuses in one sentence that names the ways without one', () => {
 	const {status, out, faults} = run(freshFolder(), []);
 	expect([status, out]).toEqual([2, '']);
+	expect(faults).toBe(`${words.terminal.noTerminal}\n`);
 	expect(lines(faults)).toHaveLength(1);
-	expect(faults).toMatch(/--plain.*compute/);
+	expect(faults).toContain('--plain');
 });
 
 test.each([
@@ -28,7 +31,7 @@ test.each([
 	});
 	onTestFinished(() => program.stop());
 	await program.exited;
-	expect(program.normalScreen()).toMatch(/^This needs a terminal[\s\S]*\nover$/);
+	expect(bare(program.normalScreen())).toBe(bare(`${words.terminal.noTerminal}over`));
 	expect(program.raw()).not.toContain('\u001B');
 });
 
@@ -37,7 +40,9 @@ test('Answers from a file play the whole check, and save the same as the keys of
 	const {status, out, faults} = playPlain(plain, [start, ...fullCheck]);
 	expect([status, faults]).toEqual([0, '']);
 	expect(out).not.toContain('\u001B');
-	expect(lines(out).slice(-3).join(' ')).toContain(`Filed as ${filedIds(plain)[0]}`);
+	expect(lines(out).slice(-3).join(' ')).toMatch(
+		withAnything(words.commands.parting.filed({id: filedIds(plain)[0] ?? '', verdict: anything})),
+	);
 
 	const program = startProgram();
 	onTestFinished(() => program.stop());
@@ -61,14 +66,18 @@ describe('A pipe', () => {
 		]);
 		expect(status).toBe(2);
 		expect(lines(faults)).toHaveLength(1);
-		expect(faults).toMatch(/^Question 7\b.*'two feet'/);
-		expect(run(dataDir, ['--plain']).out).toContain("at 'Effective length'");
+		const title = titleOf('arm-length');
+		const because = says.refusal({id: 'not-a-number', values: {typed: 'two feet', unit: 'mm'}});
+		expect(faults).toBe(`${words.faces.plain.refused({number: 7, title, answer: 'two feet', because})}\n`);
+		expect(run(dataDir, ['--plain']).out).toMatch(
+			withAnything(words.beside.home.unfinished({arm: 'north deck', ago: anything, step: title})),
+		);
 	});
 
 	test('that ends early ends with 3, and says how to go on', () => {
 		const {status, out, faults} = playPlain(freshFolder(), [start, ...makeSafe]);
 		expect([status, faults]).toEqual([3, '']);
-		expect(lines(out).slice(-3).join(' ')).toMatch(/Saved: .*Go on with: [^:]+$/);
+		expect(lines(out).slice(-3).join(' ')).toMatch(new RegExp(`${saved.source}.*${leftOpen.source}`));
 	});
 
 	test('whose reader goes away ends quietly', async () => {

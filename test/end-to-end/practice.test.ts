@@ -1,16 +1,45 @@
 import {readFileSync} from 'node:fs';
 import path from 'node:path';
 import {expect, onTestFinished, test} from 'vitest';
+import packageJson from '../../package.json' with {type: 'json'};
 import {PracticeWorkbench} from '../../source/desk/practice-workbench.js';
 import {converse} from '../../source/plain/converse.js';
+import type {LessonId} from '../../source/practice/arms.js';
 import {usualSettings} from '../../source/procedure/settings.js';
 import {readyPracticeFolder} from '../../source/store/practice-folder.js';
 import type {PracticeExtent} from '../../source/workbench.js';
+import {questionsIn} from '../helpers/conversation.js';
 import {run} from '../helpers/plain-run.js';
 import {PracticeTechnician} from '../helpers/practice-lines.js';
 import {freshFolder} from '../helpers/program-environment.js';
 import {startProgram} from '../helpers/pty.js';
+import {anything, around, titleOf, withAnyNumbers, withAnything, words} from '../helpers/said.js';
 import {filedCheck, filedIds} from '../helpers/saved-checks.js';
+import {asks, limitAsked, option, turn} from '../helpers/walk.js';
+
+const {motion, truth} = words.practice;
+const {arms} = words.beside.practice;
+const {parting} = words.commands;
+/** Each figure of a radius as it is compared: what was found with its ±, and what was hidden. */
+const compared = (['inner', 'outer', 'other'] as const).flatMap((place) =>
+	[truth.pull.name({place, radiusMm: 7}), truth.band.name({place, radiusMm: 7})].map((name) => {
+		const said = truth.compared({name, found: '<found>', hidden: '<hidden>', isWithin: undefined});
+		const pattern = withAnyNumbers(said.slice(0, said.indexOf('<hidden>') + '<hidden>'.length)).source;
+		return new RegExp(
+			pattern.replace('<found>', '([\\d.]+) %.*? ± ([\\d.]+) %').replace('<hidden>', '([\\d.]+) %'),
+			'g',
+		);
+	}),
+);
+/** Whose check it is, on a screen of practice. */
+const called = (lesson: LessonId): string =>
+	words.pages.view.arm({name: words.practice.arms[lesson].name, isPractice: true});
+const holds = withAnyNumbers(motion.holds({ms: 1000}));
+/** What the gauge shows, and what the arm does. */
+const showing = (reading: string, state: RegExp): RegExp => {
+	const [before, after] = words.faces.gaugedArm.shows({readingPct: 7, stepPct: 1}).split('+7');
+	return new RegExp(`${before}${reading}${after} · (?:.*)${state.source}`);
+};
 
 const start = (dataDir: string, ...args: readonly string[]) => {
 	const program = startProgram({dataDir, args: ['practice', ...args]});
@@ -40,21 +69,19 @@ test('the arm that sticks and pulls, done whole on the built program, ends in it
 	const {status, out, faults} = practised(dataDir, answers, '--on', 'sticks-and-pulls', '--seed', '7');
 	expect(faults).toBe('');
 	expect(status).toBe(0);
-	expect(out).toContain('Verdict: BEYOND LIMITS');
-	expect(out).toContain('What was hidden: an arm that sticks and pulls');
-	expect(out).toContain('Your findings name it: friction and a pull at once');
+	expect(out).toContain(words.pages.verdict.headline({verdict: 'beyond', atWorst: 'beyond'}));
+	expect(out).toContain(truth.hidden({arm: 'sticks-and-pulls'}));
+	expect(out).toContain(truth.named({finding: `${words.findings['pull-and-friction'].likely}.`}));
 	// By chance one value in twenty lies outside its ±; none lies outside twice of it.
-	const figures = [
-		...out.matchAll(/mm, (?:side pull|hold band): found ([\d.]+) %.*? ± ([\d.]+) %, hidden ([\d.]+) %/g),
-	];
+	const figures = compared.flatMap((pattern) => [...out.matchAll(pattern)]);
 	expect(figures.length).toBeGreaterThanOrEqual(4);
 	for (const [, found, stated, hidden] of figures)
 		expect(Math.abs(Number(found) - Number(hidden))).toBeLessThanOrEqual(2 * Number(stated));
-	expect(out).toContain('Nothing to do better: every reading stood at its limit');
+	expect(out).toContain(words.practice.advice.praise);
 	// Every question says that it is practice.
-	const questions = out.split('\n').filter((line) => line.startsWith('Question '));
+	const questions = questionsIn(out.split('\n'));
 	expect(questions.length).toBeGreaterThan(40);
-	expect(questions.filter((line) => !line.includes('PRACTICE: An arm that sticks and pulls'))).toEqual([]);
+	expect(questions.filter((line) => !line.includes(called('sticks-and-pulls')))).toEqual([]);
 });
 
 test('a first try asks four limits, and comes to a verdict and the hidden truth', async () => {
@@ -62,89 +89,96 @@ test('a first try asks four limits, and comes to a verdict and the hidden truth'
 	const answers = await careful('sticky-bearing', 'once', 5);
 	expect(answers.filter((one) => /^[+-]?\d+(\.\d)?$/.test(one) && one !== '1').length).toBeLessThanOrEqual(5);
 	const {out} = practised(dataDir, answers, '--on', 'sticky-bearing', '--extent', 'once', '--seed', '5');
-	expect(out).not.toContain('Closing round');
-	expect(out).toContain('One round does not show how well rounds repeat');
-	expect(out).toContain('What was hidden: an arm with a sticky bearing');
-	expect(out).toContain('armdrift practice --on sticky-bearing --extent once --seed 5');
+	expect(out).not.toContain(titleOf('probe-closing'));
+	expect(out).toContain(truth.oneRound);
+	expect(out).toContain(truth.hidden({arm: 'sticky-bearing'}));
+	expect(out).toContain(truth.again({arm: 'sticky-bearing', extent: 'once', seed: 5}));
 });
 
 test('practice lies apart from real checks, and every report on it says what it is', async () => {
 	const dataDir = freshFolder();
 	const answers = await careful('well-behaved', 'probe', 3);
 	expect(practised(dataDir, answers, '--on', 'well-behaved', '--extent', 'probe', '--seed', '3').status).toBe(0);
-	expect(run(dataDir, ['list']).faults).toContain('There are no past checks');
+	expect(run(dataDir, ['list']).faults).toContain(words.commands.list.none({dataDir}));
 	expect(run(dataDir, ['export']).out).not.toContain('well-behaved');
 	const folder = path.join(dataDir, 'practice');
-	expect(readFileSync(path.join(folder, 'PRACTICE.txt'), 'utf8')).toContain('No reading in this folder is real');
+	expect(readFileSync(path.join(folder, 'PRACTICE.txt'), 'utf8')).toContain(words.commands.practice.mark);
 	const [id = ''] = filedIds(folder);
 	expect(filedCheck(folder, id).check.practice?.arm).toBe('well-behaved');
 	for (const form of ['html', 'markdown', 'maker'])
-		expect(run(dataDir, ['report', '--practice', '--as', form]).out).toContain('PRACTICE: ');
+		expect(run(dataDir, ['report', '--practice', '--as', form]).out).toContain(words.beside.practice.notice);
 	const refused = run(dataDir, ['--data', folder, 'list']);
 	expect(refused.status).toBe(1);
-	expect(refused.faults).toContain('holds practice checks of invented arms only');
+	expect(refused.faults).toContain(words.store['practice-only']({file: folder}));
 });
 
 test('on full screens arrows nudge the arm, the gauge follows, and an interrupted practice goes on where it was', async () => {
 	const dataDir = freshFolder();
 	const program = start(dataDir);
-	await program.waitFor('PRACTICE: which invented arm?');
+	await program.waitFor(arms.title);
 	program.type('4');
-	await program.waitFor('how much of the check?');
+	await program.waitFor(words.beside.practice.extent.title);
 	program.type('1');
-	const before = await program.waitFor(/the gauge shows .* still for \d s/);
-	expect(before).toContain('PRACTICE: An arm with a sticky bearing · Probe');
-	expect(before).toContain('● stylus on the');
+	const before = await program.waitFor(showing('.*', withAnyNumbers(motion.rests({ms: 1000}))));
+	expect(before).toContain(`${called('sticky-bearing')} · ${words.stages.probe}`);
+	expect(before).toContain(`● ${words.faces.gaugedArm.stylusOnGauge({gaugeRadiusMm: 7})[0]}`);
 	program.press('right');
-	await program.waitFor(/the gauge shows \+(1|1\.5|0\.5) % · it holds/);
+	await program.waitFor(showing('\\+(1|1\\.5|0\\.5)', holds));
 	program.type(',');
-	await program.waitFor(/the gauge shows \+(0|0\.5|1)(\.0)? % · it holds/);
+	await program.waitFor(showing('\\+(0|0\\.5|1)(\\.0)?', holds));
 	program.type('-4\r');
-	expect(await program.waitFor('OUTERMOST')).toContain('This round: -4 %');
+	expect(await program.waitFor(limitAsked('outer'))).toContain(words.pages.rounds.begun({innerLimit: '-4 %'}));
 	program.type('\u0003');
 	expect(await program.exited).toEqual({exitCode: 130, signal: 0});
 	expect(program.normalScreen()).toContain('armdrift practice');
 	const again = start(dataDir);
-	expect(await again.waitFor('1 go on with')).toContain('An arm with a sticky bearing');
+	const {name} = words.practice.arms['sticky-bearing'];
+	const goOn = option(1, arms.resume({arm: name, ago: anything, step: titleOf('probe-inner')}));
+	await again.waitFor(asks(turn('', ...around(goOn))));
 	again.type('1');
-	expect(await again.waitFor('OUTERMOST')).toContain('This round: -4 %');
+	expect(await again.waitFor(limitAsked('outer'))).toContain(words.pages.rounds.begun({innerLimit: '-4 %'}));
 });
 
 test('from the first screen practice opens and is left again, and the parting line is about what was open last', async () => {
 	const program = startProgram();
 	onTestFinished(() => program.stop());
-	await program.waitFor('5 practise on an invented arm');
+	await program.waitFor(option(5, words.beside.home.practice));
 	program.type('5');
-	expect(await program.waitFor('PRACTICE: which invented arm?')).toContain('Esc real checks');
+	expect(await program.waitFor(arms.title)).toContain(words.faces.escapes['real-checks']);
 	program.press('esc');
-	await program.waitFor('does the arm swing freely?');
+	await program.waitFor(words.beside.home.title({version: packageJson.version}));
 	program.type('5');
-	await program.waitFor('which invented arm?');
+	await program.waitFor(arms.title);
 	program.type('2');
-	await program.waitFor('how much of the check?');
+	await program.waitFor(words.beside.practice.extent.title);
 	program.type('1');
-	await program.waitFor('INNERMOST');
+	await program.waitFor(limitAsked('inner'));
 	program.press('ctrl+c');
 	await program.exited;
-	expect(program.normalScreen()).toContain("stands at 'Probe at the inner radius'");
-	expect(program.normalScreen()).toMatch(/Go on with: armdrift practice$/m);
+	expect(program.normalScreen()).toMatch(
+		withAnything(parting.practiceSaved({arm: anything, step: titleOf('probe-inner')})),
+	);
+	expect(program.normalScreen()).toMatch(
+		new RegExp(`${withAnything(parting.goOn({goOn: 'armdrift practice'})).source}$`, 'm'),
+	);
 });
 
 test('an arm that is not told keeps its name until its truth is shown', async () => {
 	const dataDir = freshFolder();
 	const program = start(dataDir, '--seed', '12');
-	await program.waitFor('1 one of them, not told which');
+	await program.waitFor(option(1, arms.hidden));
 	program.type('1');
-	await program.waitFor('how much of the check?');
+	await program.waitFor(words.beside.practice.extent.title);
 	program.type('3');
-	expect(await program.waitFor('Make safe')).toContain('PRACTICE: Hidden arm 12');
+	const hidden = words.practice.bench.hiddenArm({seed: 12});
+	expect(await program.waitFor(words.stages.safe)).toContain(words.pages.view.arm({name: hidden, isPractice: true}));
 });
 
 test('an unknown arm is refused with the one that was meant, and a seed that is no number', () => {
 	const meant = run(freshFolder(), ['practice', '--on', 'sticky-bearings']);
 	expect(meant.status).toBe(2);
-	expect(meant.faults).toContain('did you mean "sticky-bearing"?');
+	expect(meant.faults).toContain(words.commands.practice.noArm({arm: 'sticky-bearings', meant: 'sticky-bearing'}));
 	const seed = run(freshFolder(), ['practice', '--seed', 'x']);
 	expect(seed.status).toBe(2);
-	expect(seed.faults).toContain('Wanted: --seed with a whole number');
+	expect(seed.faults).toMatch(withAnyNumbers(words.commands.practice.seedWanted({most: 9})));
 });

@@ -1,6 +1,9 @@
 import {expect, onTestFinished, test} from 'vitest';
+import packageJson from '../../package.json' with {type: 'json'};
+import type {MeasuredRadius} from '../../source/results/figures-types.js';
 import {
 	describeAll,
+	filed,
 	fullCheck,
 	prepare,
 	probe,
@@ -14,7 +17,8 @@ import {
 import {playPlain} from '../helpers/plain-run.js';
 import {freshFolder} from '../helpers/program-environment.js';
 import {type RunningProgram, startProgram} from '../helpers/pty.js';
-import {type Turn, waitForTurn, walk, words} from '../helpers/walk.js';
+import {flat, saidAt, says, titleOf, words} from '../helpers/said.js';
+import {option, type Turn, waitForTurn, walk} from '../helpers/walk.js';
 
 const begin = (dataDir = freshFolder()): RunningProgram => {
 	const program = startProgram({dataDir});
@@ -27,6 +31,14 @@ const sizes = [
 	[40, 20],
 	[80, 24],
 ] as const;
+
+/** Of the inner radius what its row in the picture of the rounds is called by. */
+const inner = {place: 'inner', radiusMm: 68};
+const stage = (id: 'level' | 'probe', number: number): string =>
+	words.pages.view.stage({title: words.stages[id], number, of: 15});
+const mistake = words.faces.mistake({mistake: saidAt('probe-inner', 'mistake')});
+const beyond = words.pages.verdict.headline({verdict: 'beyond', atWorst: 'beyond'});
+const tooSmall = words.faces.tooSmall({columns: 20, rows: 8, least: {columns: 40, rows: 20}});
 
 const CLEAR_SCREEN = '\u001B[2J';
 
@@ -45,11 +57,11 @@ async function expectFollows(
 		await program.waitFor((screen) => {
 			// What the terminal itself made of the old screen does not count.
 			if (!program.raw().includes(CLEAR_SCREEN, drawnBefore)) return false;
-			const text = words(screen);
+			const text = flat(screen);
 			return (
-				headings.every((one) => times(text, one) === 1) &&
-				rest.every((one) => text.includes(one)) &&
-				/Ctrl\+C leave$/.test(text) &&
+				headings.every((one) => times(text, flat(one)) === 1) &&
+				rest.every((one) => text.includes(flat(one))) &&
+				text.endsWith(words.faces.hints.leave) &&
 				program.usedRows() < rows
 			);
 		});
@@ -69,8 +81,16 @@ async function standsAt(turns: readonly Turn[]): Promise<RunningProgram> {
 
 test('The first screen follows the window', async () => {
 	const program = begin();
-	await program.waitFor('1 new full check');
-	await expectFollows(program, ['1 new full check', '6 leave', 'does the arm swing'], []);
+	await program.waitFor(option(1, words.beside.home.start));
+	await expectFollows(
+		program,
+		[
+			option(1, words.beside.home.start),
+			option(6, words.beside.home.leave),
+			words.beside.home.title({version: packageJson.version}),
+		],
+		[],
+	);
 });
 
 test('A half-typed field follows the window and loses nothing', async () => {
@@ -78,33 +98,43 @@ test('A half-typed field follows the window and loses nothing', async () => {
 	await waitForTurn(program, readLevel()[0]);
 	program.type('0.15 rig');
 	await program.waitFor('> 0.15 rig');
-	await expectFollows(program, ['Level (7/15)', 'Put the gauge where it will stand', '> 0.15 rig'], []);
+	await expectFollows(program, [stage('level', 7), saidAt('level-lr-1', 'ask', {isSprung: false}), '> 0.15 rig'], []);
 	program.type('ht\r');
 	await waitForTurn(program, readLevel()[1]);
-	expect(words(program.screen())).toContain('0.15° right high');
+	expect(flat(program.screen())).toContain(
+		words.pages.level.tilt({axis: 'leftRight', tiltDeg: 0.15, zeroErrorDeg: null}),
+	);
 });
 
 test('The text of why, the list of steps and the picture of the rounds follow the window', async () => {
 	const program = await standsAt([...prepare, ...probe('inner', springy.inner).slice(0, -1)]);
-	await program.waitFor('2 one more round');
-	await expectFollows(program, ['Probe at the inner radius', 'in, spindle', '1 enough: go on'], []);
+	await program.waitFor(option(2, says.label({id: 'one-more-round', values: {}})));
+	await expectFollows(
+		program,
+		[
+			titleOf('probe-inner'),
+			words.pages.verdict.bands.label(inner as MeasuredRadius),
+			option(1, says.label({id: 'enough', values: {}})),
+		],
+		[],
+	);
 	program.type('?');
-	await program.waitFor('The usual mistake:');
-	await expectFollows(program, ['Probe at the inner radius', 'The usual mistake:'], []);
+	await program.waitFor(mistake);
+	await expectFollows(program, [titleOf('probe-inner'), mistake], []);
 	program.press('esc');
-	await program.waitFor('2 one more round');
+	await program.waitFor(option(2, says.label({id: 'one-more-round', values: {}})));
 	program.press('tab');
-	await program.waitFor('All steps');
-	await expectFollows(program, ['All steps', 'Probe (12/15)'], []);
+	await program.waitFor(words.pages.view.titles.steps);
+	await expectFollows(program, [words.pages.view.titles.steps, stage('probe', 12)], []);
 });
 
 test('The verdict and the filed check follow the window', async () => {
 	const program = await standsAt([...prepare, ...probeAll(springy)]);
 	await waitForTurn(program, readVerdict);
-	await expectFollows(program, ['Verdict: BEYOND LIMITS', '1 put the deck back'], ['5.5 % out ± 0.4 %']);
+	await expectFollows(program, [beyond, option(1, says.label({id: 'put-back', values: {}}))], ['5.5 % out ± 0.4 %']);
 	await walk(program, fullCheck.slice(fullCheck.indexOf(readVerdict)));
-	await program.waitFor('Filed.');
-	await expectFollows(program, ['Filed.', 'Verdict: BEYOND LIMITS', '1 leave'], []);
+	await program.waitFor(filed);
+	await expectFollows(program, [filed, beyond, option(1, words.beside.home.filed.leave)], []);
 });
 
 test('A window too small for any screen says so, and check and typed text are back when it grows', async () => {
@@ -115,7 +145,7 @@ test('A window too small for any screen says so, and check and typed text are ba
 	await program.waitFor('> 0.05 ba');
 	const before = program.screen();
 	program.resize(20, 8);
-	await program.waitFor((screen) => words(screen).includes('(20 × 8) is too small: make it at least 40 × 20, or'));
+	await program.waitFor(tooSmall.slice(0, tooSmall.indexOf('40 × 20') + '40 × 20'.length));
 	program.resize(80, 24);
 	await program.waitFor((screen) => screen === before);
 	program.type('ck\r');

@@ -3,7 +3,8 @@ import {prepare, probe, resume, springy, start} from '../helpers/check-turns.js'
 import {playPlain} from '../helpers/plain-run.js';
 import {earlier, freshFolder} from '../helpers/program-environment.js';
 import {type RunningProgram, startProgram} from '../helpers/pty.js';
-import {answer, type Turn, typed, waitForTurn, walk, words} from '../helpers/walk.js';
+import {flat, numbersIn, titleOf, words} from '../helpers/said.js';
+import {answer, asks, limitAsked, type Turn, typed, waitForTurn, walk} from '../helpers/walk.js';
 
 const begin = (dataDir: string): RunningProgram => {
 	const program = startProgram({dataDir});
@@ -12,8 +13,16 @@ const begin = (dataDir: string): RunningProgram => {
 };
 
 const [firstRound = ['', ''], secondRound = ['', '']] = springy.outer;
-const innerLimit = (text: string): Turn => typed('probe-outer', text, 'INNERMOST');
-const outerLimit = (text: string): Turn => typed('probe-outer', text, 'OUTERMOST');
+const innerLimit = (text: string): Turn => typed('probe-outer', text, limitAsked('inner'));
+const outerLimit = (text: string): Turn => typed('probe-outer', text, limitAsked('outer'));
+const begun = words.pages.rounds.begun({innerLimit: '1.5 % out'});
+const answerOf = (step: string, typed: string): string =>
+	words.pages.consequences.answer({title: titleOf(step), typed});
+const unfinished = words.beside.home.unfinished({
+	arm: 'north deck',
+	ago: '40 minutes ago',
+	step: titleOf('probe-outer'),
+});
 /** A check left so many minutes ago in the second round of the second probe, its inner limit read. */
 function leftInSecondProbe(minutes: number): string {
 	const dataDir = freshFolder();
@@ -28,47 +37,49 @@ function leftInSecondProbe(minutes: number): string {
 	return dataDir;
 }
 
-const conditions = (keys: string): Turn => answer('still-conditions', keys, 'y all still so');
+const conditions = (keys: string): Turn => answer('still-conditions', keys, words.faces.allStill);
 
 test('Taken up again within half an hour, it stands at the very reading, and nothing is asked again', async () => {
 	const program = begin(leftInSecondProbe(20));
 	await walk(program, [resume]);
-	await program.waitFor((screen) => screen.includes('OUTERMOST') && screen.includes('1.5 % out / …'));
+	await program.waitFor((screen) => asks(outerLimit(''))(screen) && screen.includes(begun));
 });
 
 test('After half an hour one screen asks whether all is still so, and y goes on in the same round', async () => {
 	const program = begin(leftInSecondProbe(40));
-	await program.waitFor(/Unfinished check: north deck, left 40 minutes ago/);
+	await program.waitFor(unfinished);
 	await walk(program, [resume]);
-	const asked = words(await waitForTurn(program, conditions('y')));
-	for (const item of ['guard on', 'bias off', 'wires free', 'height unchanged']) expect(asked).toContain(item);
-	expect(asked).toContain('Clearance: 5.6 mm');
-	expect(asked).not.toMatch(/level|tracking force:/i);
+	const asked = flat(await waitForTurn(program, conditions('y')));
+	for (const item of ['guard', 'bias-off', 'wires', 'height'] as const) expect(asked).toContain(words.inDoubt[item]);
+	expect(asked).toContain(answerOf('weighed', words.options.weighed.with));
+	expect(asked).toContain(answerOf('clearance', '5.6 mm'));
+	expect(asked).not.toMatch(new RegExp(`${words.inDoubt.level}|${words.inDoubt.force}:`, 'i'));
 	program.type('y');
-	await program.waitFor((screen) => screen.includes('OUTERMOST') && screen.includes('1.5 % out / …'));
+	await program.waitFor((screen) => asks(outerLimit(''))(screen) && screen.includes(begun));
 });
 
 test('What is no longer so is asked anew and opens a new series', async () => {
 	const program = begin(leftInSecondProbe(40));
 	await walk(program, [resume]);
-	const asked = words(await waitForTurn(program, conditions('')));
-	program.type(/(\d) no longer so: height unchanged/.exec(asked)?.[1] ?? '');
+	const asked = flat(await waitForTurn(program, conditions('')));
+	const [number] = numbersIn(asked, words.faces.noLonger({number: 7, item: words.inDoubt.height}), 7);
+	program.type(String(number));
 	// The rest of what may have changed first, then the height, then the probe from its beginning.
 	await walk(program, [conditions('y'), typed('clearance', '5.5')]);
-	await waitForTurn(program, typed('probe-inner', '', 'INNERMOST'));
+	await waitForTurn(program, typed('probe-inner', '', limitAsked('inner')));
 });
 
 test('After twelve hours level, tracking force and room are asked too, each with the earlier answer', async () => {
 	const program = begin(leftInSecondProbe(13 * 60));
 	await walk(program, [resume]);
 	for (const [step, shown] of [
-		['still-conditions', 'Clearance: 5.6 mm'],
+		['still-conditions', answerOf('clearance', '5.6 mm')],
 		['still-level', '0.15° right'],
-		['still-force', 'Tracking force: 2.15 g'],
+		['still-force', answerOf('force-reading', '2.15 g')],
 		['still-room', '21 °C'],
 	] as const)
 		await walk(program, [answer(step, 'y', shown)]);
-	await program.waitFor((screen) => screen.includes('OUTERMOST') && screen.includes('1.5 % out / …'));
+	await program.waitFor((screen) => asks(outerLimit(''))(screen) && screen.includes(begun));
 });
 
 test('Killed in the middle of the second probe, it stands at that round again after the questions of the day', async () => {
@@ -83,6 +94,6 @@ test('Killed in the middle of the second probe, it stands at that round again af
 	await walk(again, [resume]);
 	// Just confirmed: not asked a second time. What was only typed is not there.
 	const screen = await waitForTurn(again, innerLimit(''));
-	expect(words(screen)).toContain('2: 1.5 % out / 5 % out');
+	expect(flat(screen)).toContain('2: 1.5 % out / 5 % out');
 	expect(screen).toMatch(/^> +%$/m);
 });

@@ -1,9 +1,14 @@
 import {expect, onTestFinished, test} from 'vitest';
 import {describeAll, fullCheck, readLevel, resume, start} from '../helpers/check-turns.js';
-import {playPlain, run} from '../helpers/plain-run.js';
+import {anotherCopy, playPlain, run} from '../helpers/plain-run.js';
 import {freshFolder} from '../helpers/program-environment.js';
 import {type RunningProgram, startProgram} from '../helpers/pty.js';
-import {asLines, turn, waitForTurn, walk, words} from '../helpers/walk.js';
+import {around, beginning, flat, titleOf, withAnything, words} from '../helpers/said.js';
+import {asLines, option, turn, waitForTurn, walk} from '../helpers/walk.js';
+
+const {past} = words.beside;
+/** How it is said that a process is writing, up to the time. */
+const writing = (pid: number): string => around(anotherCopy(pid))[0] ?? '';
 
 const begin = (dataDir: string, args: readonly string[] = []): RunningProgram => {
 	const program = startProgram({dataDir, args});
@@ -25,21 +30,24 @@ test('A second copy says which process writes and since when, starts nothing, an
 	const dataDir = usedFolder();
 	const first = begin(dataDir);
 	await walk(first, [resume]);
-	await first.waitFor('Room (');
+	await first.waitFor(beginning(words.pages.view.stage({title: words.stages.room, number: 1, of: 1})));
 	const second = begin(dataDir);
 	await walk(second, [resume]);
-	const refused = words(await second.waitFor('Another copy'));
-	expect(refused).toMatch(new RegExp(`Another copy \\(process ${first.pid}, since .*\\d\\d:\\d\\d.*\\) is writing`));
-	await walk(second, [turn('4', '4 past checks'), turn('1', '1 to 1 of 1')]);
-	await second.waitFor(/^Past check$/m);
+	const refused = flat(await second.waitFor(writing(first.pid)));
+	expect(refused).toMatch(withAnything(anotherCopy(first.pid).trim(), '.*\\d\\d:\\d\\d.*'));
+	await walk(second, [
+		turn('4', option(4, words.beside.home.past)),
+		turn('1', past.span({first: 1, last: 1, total: 1, hasKeys: true})),
+	]);
+	await second.waitFor((screen) => screen.split('\n').includes(past.check.title));
 	await second.waitFor('5.5 % out ± 0.4 %');
 	const plain = run(dataDir, ['--plain'], {input: asLines([resume])});
 	expect(plain.status).toBe(4);
-	expect(plain.faults).toContain(`Another copy (process ${first.pid}`);
+	expect(plain.faults).toContain(writing(first.pid));
 	expect(run(dataDir, ['--plain', '--arm', 'north deck']).status).toBe(4);
 	// The first one has not noticed anything.
 	first.type('21\r');
-	await first.waitFor('Note');
+	await first.waitFor(titleOf('room-note'));
 });
 
 test('The lock of a copy that was killed clears itself', async () => {

@@ -1,23 +1,24 @@
-import {answer, type Turn, turn, typed} from './walk.js';
+import type {IdOf, TickLine} from '../../source/procedure/step-ids.js';
+import {anything, around, says, tickText, withAnything, words} from './said.js';
+import {answer, limitAsked, option, type Turn, turn, typed} from './walk.js';
 
 // The check that the tests play: an invented arm on an invented deck. All values are made up; its readings are those
 // of the worked example in `test/results/example.ts`.
 
 /** Home, where nothing is unfinished. */
-export const start: Turn = turn('1', '1 new full check');
+export const start: Turn = turn('1', option(1, words.beside.home.start));
 /** Home, with an unfinished check. */
-export const resume: Turn = turn('1', '1 go on with the check of');
+export const resume: Turn = turn('1', ...around(option(1, words.beside.home.resume({arm: anything}))));
 
 /** A list of lines, each ticked. */
-const ticked = (step: string, lines: readonly string[]): Turn[] =>
-	lines.map((line) => answer(step, 'y', `${line} y / n`));
+const ticked = <List extends IdOf<'ticks'>>(list: List, lines: readonly TickLine<List>[]): Turn[] =>
+	lines.map((line) => answer(list, 'y', lineAsked(list, line)));
 
-export const makeSafe: readonly Turn[] = ticked('safe', [
-	'Amplifier muted or off',
-	'Platter stopped, kept from creeping',
-	'Mains unplugged, or nothing will be opened',
-	'Arm in its rest, guard at hand',
-]);
+/** A line that is asked for. */
+export const lineAsked = <List extends IdOf<'ticks'>>(list: List, line: TickLine<List>): string =>
+	words.faces.yesNo({question: tickText(list, line)});
+
+export const makeSafe: readonly Turn[] = ticked('safe', ['amplifier', 'platter', 'mains', 'rest']);
 
 export const describeArm: readonly Turn[] = [
 	typed('arm-name', 'north deck'),
@@ -57,7 +58,7 @@ export const describeTools: readonly Turn[] = [
 	typed('gauge-step', '0.5'),
 	typed('gauge-top', '20'),
 	answer('gauge-sign', '1'),
-	answer('gauge-turns', '1', '1 yes, at both radii'),
+	answer('gauge-turns', '1', option(1, words.options['gauge-turns'].inner)),
 	typed('gauge-scale-uncertainty', '1'),
 	typed('gauge-nudge', '0.5'),
 	typed('scale-step', '0.01'),
@@ -68,7 +69,7 @@ export const describeTools: readonly Turn[] = [
 export const roomAndMat: readonly Turn[] = [
 	typed('room-temperature', '21'),
 	typed('room-note', '-'),
-	answer('mat', '3', '3 the mat is taken off'),
+	answer('mat', '3', option(3, words.options.mat.off)),
 	typed('mat-thickness', '3'),
 ];
 
@@ -86,14 +87,7 @@ export const readLevel = (
 
 export const biasOff: readonly Turn[] = [typed('bias-setting', 'notch 3'), answer('bias-off', 'y')];
 
-export const lookAlongArm: readonly Turn[] = ticked('wires', [
-	'Leads lie as always, nothing touches the arm',
-	'Lifter down and clear of the tube',
-	'Rest and its clip are clear',
-	'Headshell and cartridge screws tight',
-	'Lid, fan and heating off: no draught',
-	'No static on mat or hands',
-]);
+export const lookAlongArm: readonly Turn[] = ticked('wires', ['leads', 'lifter', 'rest', 'screws', 'air', 'static']);
 
 export const weigh: readonly Turn[] = [
 	answer('guard-on', '1'),
@@ -121,20 +115,23 @@ export const prepare: readonly Turn[] = [
 /** Both limits as they are typed: with their side, or with the gauge's own sign where it is turned. */
 export type Round = readonly [inner: string, outer: string];
 
+/** The second inner round is taken with the gauge turned. */
+const isTurned = (place: string, index: number): boolean => place === 'inner' && index === 1;
+
 /** What the hands are told before a round: the second inner one is taken with the gauge turned. */
 const headOf = (place: 'inner' | 'outer' | 'closing', index: number): readonly string[] => {
 	if (index === 0) return [];
-	if (place === 'inner' && index === 1) return ['Turn the gauge end for end'];
-	return [place === 'inner' && index === 2 ? 'Turn the gauge back' : 'set it anew'];
+	if (isTurned(place, index)) return [words.rounds.turned];
+	return [place === 'inner' && index === 2 ? words.rounds.turnedBack : words.rounds.anew];
 };
 
 /** Rounds at one place, and on to the next place. */
 export const probe = (place: 'inner' | 'outer' | 'closing', rounds: readonly Round[]): readonly Turn[] => [
 	...rounds.flatMap(([inner, outer], index) => [
-		typed(`probe-${place}`, inner, 'INNERMOST', ...headOf(place, index)),
-		typed(`probe-${place}`, outer, 'OUTERMOST'),
+		typed(`probe-${place}`, inner, limitAsked('inner', isTurned(place, index)), ...headOf(place, index)),
+		typed(`probe-${place}`, outer, limitAsked('outer', isTurned(place, index))),
 	]),
-	answer(`probe-${place}`, '1', '2 one more round'),
+	answer(`probe-${place}`, '1', option(2, says.label({id: 'one-more-round', values: {}}))),
 ];
 
 /** The second inner round is taken with the gauge turned. */
@@ -162,7 +159,7 @@ export const probeAll = ({inner, outer, closing}: Series): readonly Turn[] => [
 ];
 
 /** The verdict, and from there to the put-back list. */
-export const readVerdict: Turn = answer('verdict', '1', '1 put the deck back');
+export const readVerdict: Turn = answer('verdict', '1', option(1, says.label({id: 'put-back', values: {}})));
 
 export const putBack: readonly Turn[] = [
 	answer('back-lock', 'y'),
@@ -178,4 +175,9 @@ export const putBack: readonly Turn[] = [
 
 /** The whole check, from the first question to the last. */
 export const fullCheck: readonly Turn[] = [...prepare, ...probeAll(springy), readVerdict, ...putBack];
-export const filed = 'Filed. The deck is ready to play';
+export const filed: string = words.beside.home.filed.ready;
+
+/** The last words after a check was left open: how to go on, and nothing behind it. */
+export const leftOpen = new RegExp(
+	`${withAnything(words.commands.parting.goOnWithDeck({isReady: false, goOn: anything}), '[^:]+').source}$`,
+);

@@ -12,6 +12,7 @@ import {profilesWith} from '../../source/results/profiles.js';
 import type {FinishedCheck} from '../../source/results/record.js';
 import {driftingArm, fullStory, played, playedInTurn} from './invented-checks.js';
 import {freshFolder} from './program-environment.js';
+import {words} from './said.js';
 
 /** A data folder with its store, and what the store had to say. */
 export type DataFolder = {readonly dataDir: string; readonly store: CheckStore; readonly notices: string[]};
@@ -107,7 +108,11 @@ export function asDocument({checks, ...others}: ExportDocument): string {
 
 /** Both forms in which an export may come, with what a check of the sample is called in it. */
 export const exportForms = [
-	{form: 'one check a line', written: asLines, where: (index: number) => `line ${index + 4}: check`},
+	{
+		form: 'one check a line',
+		written: asLines,
+		where: (index: number) => words.commands.exchange.checkInLine({line: index + 4}),
+	},
 	{form: 'a single document', written: asDocument, where: (index: number) => `checks[${index}]`},
 ] as const;
 

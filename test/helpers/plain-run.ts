@@ -1,6 +1,7 @@
 import {spawnSync} from 'node:child_process';
 import {cleanEnvironment} from './program-environment.js';
 import {PROGRAM} from './pty.js';
+import {anything, words} from './said.js';
 import {asLines, type Turn} from './walk.js';
 
 export type Ended = {readonly status: number | null; readonly out: string; readonly faults: string};
@@ -26,3 +27,10 @@ export const playPlain = (
 	turns: readonly Turn[],
 	env: Readonly<Record<string, string | undefined>> = {},
 ): Ended => run(dataDir, ['--plain'], {input: asLines(turns), env});
+
+/** How it is said that another copy is writing, up to its folder; the time may be anything. */
+export function anotherCopy(pid: number): string {
+	const folder = '<folder>';
+	const said = words.store.locked({file: '', dataDir: folder, pid, since: anything});
+	return said.slice(0, said.indexOf(folder));
+}

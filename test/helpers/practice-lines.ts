@@ -1,9 +1,38 @@
 import type {Lines} from '../../source/plain/ask.js';
+import {fromBase} from '../../source/units.js';
+import {questionsIn} from './conversation.js';
+import {anything, isGoneBack, numbersIn, withAnything, words} from './said.js';
+import {limitAsked} from './walk.js';
+
+const {bench, hands, seen} = words.practice;
+const sideWords = ['right', 'left', 'back', 'front'] as const;
+
+/** What the gauge shows beside a question, its reading caught. */
+const gauges = [false, true].map((isTurned) => {
+	const said = bench.gauge({readingPct: 7, stepPct: 1, isTurned, state: anything});
+	return {isTurned, shows: new RegExp(withAnything(said).source.replace('\\+7', '([+-]?[\\d.]+)'), 'g')};
+});
+const onTheBench = new RegExp(withAnything(bench.seen({seen: anything}), '(.*)').source, 'g');
+const offers = [...Object.values(hands).map(({offer}) => offer), bench.reveal];
+const forceMn = 7 / fromBase(1, 'gf');
+/** Instruments that are typed as they show it: 7 in the unit that is asked for. */
+const showing = [
+	seen.temperature({celsius: 7}),
+	seen.mat({lengthMm: 7}),
+	seen.scale({forceMn}),
+	seen.scaleAtHeight({forceMn}),
+	seen.scaleUnguarded({forceMn}),
+	seen.clearance({lengthMm: 7}),
+];
+const {option, yesNo} = words.faces.plain;
+const yesOrNo = [withAnything(yesNo({question: undefined})), withAnything(yesNo({question: anything}))];
+const firstOption = new RegExp(`^${withAnything(option({number: 1, label: anything})).source}`, 'm');
 
 /** A reading as a gauge shows it, typed. */
 const typedReading = (pct: number): string => (pct < 0 ? String(pct) : `+${pct}`);
 
-const lastShown = (said: string): number => Number([...said.matchAll(/shows ([+-]?[\d.]+) %; the arm/g)].at(-1)?.[1]);
+const lastShown = (said: string): number =>
+	Number(gauges.flatMap(({shows}) => [...said.matchAll(shows)].map(([, reading]) => reading)).at(-1));
 
 /** Nudges toward a limit: in large steps until the arm lets go, then in fine ones; then the farthest reading that held. */
 class LimitSearch {
@@ -26,7 +55,7 @@ class LimitSearch {
 	/** @param said what came of the last nudge: also where it went back to, it holds */
 	next(said: string): string {
 		this.#farthestPct = this.#sign * Math.max(this.#sign * this.#farthestPct, this.#sign * lastShown(said));
-		if (!said.includes('let go')) return this.key;
+		if (!isGoneBack(said)) return this.key;
 		if (this.#size === 'fine') return typedReading(this.#farthestPct);
 		this.#size = 'fine';
 		return this.key;
@@ -56,7 +85,7 @@ export class PracticeTechnician implements Lines {
 	readonly read = async (): Promise<string> => {
 		const said = this.#said.join('\n');
 		this.#said = [];
-		if (said.includes('Question ')) {
+		if (questionsIn(said.split('\n')).length > 0) {
 			this.#question = said;
 			this.#search = undefined;
 			this.#isDeedDone = false;
@@ -67,14 +96,16 @@ export class PracticeTechnician implements Lines {
 	};
 
 	#answerTo(said: string): string {
-		const limit = /(innermost|outermost) place/i.exec(this.#question)?.[1]?.toLowerCase();
+		const limit = (['inner', 'outer'] as const).find((one) =>
+			[false, true].some((isTurned) => this.#question.includes(limitAsked(one, isTurned))),
+		);
 		if (limit !== undefined) {
 			if (this.#search) return this.#search.next(said);
-			const isTurned = this.#question.includes('turned end for end');
-			this.#search = new LimitSearch(limit === 'innermost' ? 'inner' : 'outer', isTurned, lastShown(said));
+			const isTurned = this.#question.search(gauges[1]?.shows ?? '') >= 0;
+			this.#search = new LimitSearch(limit, isTurned, lastShown(said));
 			return this.#search.key;
 		}
-		if (!this.#isDeedDone && /^ *Press ! to /m.test(this.#question)) {
+		if (!this.#isDeedDone && this.#question.split('\n').some((line) => offers.includes(line.trim()))) {
 			this.#isDeedDone = true;
 			return '!';
 		}
@@ -82,14 +113,16 @@ export class PracticeTechnician implements Lines {
 	}
 
 	#fromBench(shown: string): string {
-		const seen = [...shown.matchAll(/On the bench: (.*)/g)].at(-1)?.[1] ?? '';
-		const level = /shows ([\d.]+)°, high on the (\w+)/.exec(seen);
-		if (level) return `${level[1]} ${level[2]}`;
-		if (seen.includes('0°')) return '0';
-		const number = /(?:shows|measures) ([\d.]+)/.exec(seen)?.[1];
-		if (number !== undefined) return number;
-		if (seen.startsWith('A mat')) return '3';
-		if (shown.includes('Answer y or n')) return 'y';
-		return /^ {2}1\. /m.test(shown) ? '1' : '';
+		const thing = [...shown.matchAll(onTheBench)].at(-1)?.[1] ?? '';
+		for (const high of sideWords) {
+			const [deg] = numbersIn(thing, seen.level({deg: 7, high}), 7);
+			if (deg !== undefined) return `${deg} ${high}`;
+		}
+		if (thing === seen.level({deg: 0, high: 'left'})) return '0';
+		const [number] = showing.flatMap((sentence) => numbersIn(thing, sentence, 7));
+		if (number !== undefined) return String(number);
+		if (numbersIn(thing, seen.matLies({lengthMm: 7}), 7).length > 0) return '3';
+		if (yesOrNo.some((pattern) => pattern.test(shown))) return 'y';
+		return firstOption.test(shown) ? '1' : '';
 	}
 }

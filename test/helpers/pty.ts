@@ -4,6 +4,7 @@ import {type IBufferLine, Terminal} from '@xterm/headless';
 import {vi} from 'vitest';
 import {KEY_NAMES, type KeyName} from './key-names.js';
 import {cleanEnvironment, freshFolder} from './program-environment.js';
+import {flat} from './said.js';
 
 export const PROGRAM = fileURLToPath(new URL('../../dist/armdrift.cjs', import.meta.url));
 
@@ -118,12 +119,12 @@ export class RunningProgram {
 	}
 
 	/**
-	 * Waits until the screen shows a text, or until a condition on the screen holds, and returns that screen; a later
+	 * Waits until the screen shows a text, wherever it is broken, or until a condition on the screen holds, and returns that screen; a later
 	 * look may find the next one.
 	 */
 	waitFor(wanted: string | RegExp | ((screen: string) => boolean), limitMs = LIMIT_MS): Promise<string> {
 		const holds = (screen: string): boolean => {
-			if (typeof wanted === 'string') return screen.includes(wanted);
+			if (typeof wanted === 'string') return flat(screen).includes(flat(wanted));
 			return wanted instanceof RegExp ? wanted.test(screen) : wanted(screen);
 		};
 		return new Promise((resolve, reject) => {

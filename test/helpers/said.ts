@@ -1,6 +1,12 @@
+import type {StepId} from '../../source/procedure/step-ids.js';
 import {words} from '../../source/words/index.js';
 
+export {says} from '../../source/words/says.js';
+export {optionLabel, tickText, titleOf} from '../../source/words/step-text.js';
 export {words};
+
+/** Stands in a sentence for a value that a test does not know beforehand. */
+export const anything = '\u0000';
 
 /** A sentence as a face may break it over lines and between the edges of a frame. */
 export const broken = (sentence: string): RegExp =>
@@ -28,12 +34,37 @@ export const inOrder = (...printed: readonly string[]): RegExp =>
 /** Text on one line, as it was before a face broke it. */
 export const flat = (text: string): string => text.replaceAll(/[\s│|]+/g, ' ').trim();
 
+/** Text without any space, as it is found wherever a line breaks, within a word too. */
+export const bare = (text: string): string => text.replaceAll(/\s/g, '');
+
 /** A sentence with any numbers in it, where a test looks for the sentence and not for its figures. */
 export const withAnyNumbers = (sentence: string): RegExp =>
-	new RegExp(sentence.replace(/[$()*+.?[\\\]^{|}]/g, '\\$&').replaceAll(/\d+(?:\\\.\d+)?/g, '\\d+(?:\\.\\d+)?'));
+	new RegExp(
+		sentence
+			.replace(/[$()*+.?[\\\]^{|}]/g, '\\$&')
+			.replaceAll(/\d+(?:\\\.\d+)?/g, '\\d+(?:\\.\\d+)?')
+			.replaceAll(anything, '.*'),
+	);
 
 /** How a sentence begins, up to its first number: for a test that it is not said, whatever its figures. */
 export const beginning = (sentence: string): string => /^\D+/.exec(sentence)?.[0] ?? sentence;
+
+/** The parts of a sentence around what may be anything. */
+export const around = (sentence: string): readonly string[] =>
+	sentence
+		.split(anything)
+		.map((part) => part.trim())
+		.filter((part) => part !== '');
+
+/** A sentence on one line with anything in it that stands for it. */
+export const withAnything = (sentence: string, pattern = '.*'): RegExp =>
+	new RegExp(sentence.replace(/[$()*+.?[\\\]^{|}]/g, '\\$&').replaceAll(anything, pattern));
+
+/** What is said at a step; with the values that it tells of, where it tells of any. */
+export function saidAt(step: StepId, part: 'ask' | 'why' | 'mistake', values: object = {}): string {
+	const text: string | ((values: never) => string) = words.steps[step][part];
+	return typeof text === 'function' ? text(values as never) : text;
+}
 
 /** A whole line that is this sentence, whatever its figures. */
 export const wholly = (sentence: string): RegExp => new RegExp(`^${withAnyNumbers(sentence).source}$`);

@@ -1,6 +1,7 @@
 import {stepById} from '../../source/procedure/index.js';
 import {titleOf} from '../../source/words/step-text.js';
 import type {RunningProgram} from './pty.js';
+import {flat, numbersIn, words} from './said.js';
 
 /** One question of a check: what its screen says, and the keys that answer it. */
 export type Turn = {
@@ -10,6 +11,13 @@ export type Turn = {
 	readonly shows: readonly string[];
 	readonly keys: string;
 };
+
+/** An option of a list as full screens show it. */
+export const option = (number: number, label: string): string => `${number} ${label}`;
+
+/** What is asked at a limit, with a gauge that shows the force of the arm. */
+export const limitAsked = (limit: 'inner' | 'outer', isTurned = false): string =>
+	words.rounds.limit({which: `${limit}Limit`, isTurned, showsHand: false});
 
 /** A screen known by words on it. */
 export const turn = (keys: string, ...shows: readonly string[]): Turn => ({shows, keys});
@@ -26,15 +34,14 @@ const ENTER = '\r';
 export const typed = (step: string, text: string, ...shows: readonly string[]): Turn =>
 	answer(step, text + ENTER, ...shows);
 
-/** A screen as one run of words, so that a sentence is found wherever a narrow window breaks it. */
-export const words = (screen: string): string => screen.replace(/\s+/g, ' ');
-
 /** Whether a screen asks the question of a turn. */
 export const asks =
 	({title, shows}: Turn) =>
 	(screen: string): boolean => {
-		const text = words(screen);
-		return (title === undefined || screen.split('\n').includes(title)) && shows.every((one) => text.includes(one));
+		const text = flat(screen);
+		return (
+			(title === undefined || screen.split('\n').includes(title)) && shows.every((one) => text.includes(flat(one)))
+		);
 	};
 
 /** Waits for the question of a turn. */
@@ -79,10 +86,10 @@ export const asLines = (turns: readonly Turn[]): string =>
 /** All pages of a screen that is turned page by page, from its first one, as one run of words. */
 export async function allPages(program: RunningProgram): Promise<string> {
 	const pages = [program.screen()];
-	const count = Number(/page 1 of (\d+)/.exec(pages[0] ?? '')?.[1] ?? 1);
+	const [count = 1] = numbersIn(pages[0] ?? '', words.faces.page({page: 1, of: 7, byArrows: true}), 7);
 	for (let page = 2; page <= count; page++) {
 		program.press('right');
-		pages.push(await program.waitFor(`page ${page} of ${count}`));
+		pages.push(await program.waitFor(words.faces.page({page, of: count, byArrows: true})));
 	}
-	return words(pages.join('\n'));
+	return flat(pages.join('\n'));
 }
