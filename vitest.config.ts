@@ -10,6 +10,7 @@ export default defineConfig({
 	test: {
 		// Against a test that hangs; at a load of twenty the long ones take minutes.
 		testTimeout: 180_000,
+		hookTimeout: 180_000,
 		projects: [
 			{extends: true, test: {name: 'quick', include: quick, ...shared}},
 			{extends: true, test: {name: 'pure', include: pure, ...shared}},
