@@ -5,6 +5,7 @@ const shared = {isolate: false, pool: 'threads'} as const;
 /** The figures and the check: `npm run test:quick`. */
 const quick = ['test/{measures,procedure,check,results,pages,words,model}/**/*.test.ts', 'test/{layers,units}.test.ts'];
 const pure = ['test/{practice,teaching,reports}/**/*.test.ts'];
+const faces = ['test/{screens,plain}/**/*.test.{ts,tsx}'];
 
 export default defineConfig({
 	test: {
@@ -14,7 +15,17 @@ export default defineConfig({
 		projects: [
 			{extends: true, test: {name: 'quick', include: quick, ...shared}},
 			{extends: true, test: {name: 'pure', include: pure, ...shared}},
-			{extends: true, test: {name: 'program', include: ['test/**/*.test.{ts,tsx}'], exclude: [...quick, ...pure]}},
+			{extends: true, test: {name: 'faces', include: faces, ...shared}},
+			{
+				extends: true,
+				test: {
+					name: 'program',
+					isolate: false,
+					pool: 'forks',
+					include: ['test/**/*.test.{ts,tsx}'],
+					exclude: [...quick, ...pure, ...faces],
+				},
+			},
 		],
 	},
 });
