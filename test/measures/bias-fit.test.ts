@@ -53,8 +53,9 @@ describe('the best setting of a bias device', () => {
 				if (Math.max(Math.abs(biasInner), Math.abs(biasOuter)) < 0.4999) expect(fit).toBeNull();
 				if (!fit) return;
 				expect(worstOf(one, fit.factor)).toBeCloseTo(fit.worstAfterPct, 9);
+				// Of all within 1e-9 of the least it takes the one nearest 1, so it may leave just that much more, and the rounding.
 				for (let factor = 0; factor <= 5; factor += 0.125)
-					expect(fit.worstAfterPct).toBeLessThanOrEqual(worstOf(one, factor) + 1e-9);
+					expect(fit.worstAfterPct).toBeLessThanOrEqual(worstOf(one, factor) + 1e-9 + 1e-12);
 				expect(fit.worstAfterPct).toBeLessThanOrEqual(fit.worstBeforePct + 1e-9);
 				expect(fit.rmsAfterPct).toBeLessThanOrEqual(fit.worstAfterPct + 1e-9);
 			}),

@@ -76,7 +76,11 @@ const recipes: Readonly<Record<string, Recipe>> = {
 				'export const safe = {\n',
 				"\t'lid-off': {title: '', ask: '', why: '', mistake: ''},\n",
 			],
-			['words/en/problems.ts', "\t'back-mat': 'The mat is still off.',\n", "\t'lid-off': '',\n"],
+			[
+				'words/en/problems.ts',
+				'const notConfirmed: Readonly<Record<UnconfirmedStep, string>> = {\n',
+				"\t'lid-off': '',\n",
+			],
 		],
 	},
 	'a setting': {
