@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import {describe, expect, it} from 'vitest';
+import {locale} from '../../source/words/locale.js';
 import {
 	inUnit,
 	listed,
@@ -31,6 +32,17 @@ describe('A number in print', () => {
 				expect(rounded(value, decimals)).toBe(Number(digits) === 0 ? digits.replace('-', '') : digits);
 			}),
 			runs,
+		);
+	});
+
+	it('is what Intl prints in the language in use, whichever way it is printed', () => {
+		fc.assert(
+			fc.property(sizes, fc.integer({min: 0, max: 6}), (value, decimals) => {
+				const digits = {minimumFractionDigits: decimals, maximumFractionDigits: decimals};
+				const format = new Intl.NumberFormat(locale, {...digits, signDisplay: 'negative', useGrouping: false});
+				expect(rounded(value, decimals)).toBe(format.format(value.toFixed(decimals) as `${number}`));
+			}),
+			{numRuns: 2000},
 		);
 	});
 
