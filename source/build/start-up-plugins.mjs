@@ -97,6 +97,27 @@ const REPLACEMENTS = [
 			},
 		],
 	},
+	{
+		// Asked only where the terminal doesn't tell its size. The module brings the whole of Node's net with it.
+		file: /terminal-size[\\/]index\.js$/,
+		changes: [
+			{
+				from: "import {execFileSync} from 'node:child_process';",
+				to: "const execFileSync = (...values) => require('node:child_process').execFileSync(...values);",
+			},
+		],
+	},
+	{
+		// Only programs whose subcommands are programs of their own need it.
+		usedBy: 'commander',
+		file: /commander[\\/]lib[\\/]command\.js$/,
+		changes: [
+			{
+				from: "const childProcess = require('node:child_process');",
+				to: "const childProcess = {spawn: (...values) => require('node:child_process').spawn(...values)};",
+			},
+		],
+	},
 ];
 
 // Packages that are imported but never used by what we use. Each stand-in says so if that should change.
@@ -161,7 +182,7 @@ export const startUpPlugins = () => {
 	const assertAllApplied = (inputs) => {
 		const uses = (name) => [...inputs].some((input) => input.includes(`node_modules/${name}/`));
 		const wanted = [
-			...(uses('ink') ? REPLACEMENTS : []).map(({file}) => file.source),
+			...REPLACEMENTS.filter(({usedBy = 'ink'}) => uses(usedBy)).map(({file}) => file.source),
 			...STAND_INS.filter(({importer}) => uses(importer.source.split('[')[0])).map(({name}) => name),
 		];
 		const missing = wanted.filter((name) => !applied.has(name));
