@@ -110,6 +110,9 @@ export const checkSchema = z.looseObject({
 	practice: z.optional(practiceNotes),
 });
 
+/** Whether two values are the same as they would be stored. */
+export const isSameValue = (one: unknown, other: unknown): boolean => JSON.stringify(one) === JSON.stringify(other);
+
 /** An answer by an id as it is stored. */
 export const answerOf = ({answers: known}: Pick<Check, 'answers'>, id: string): Answer | undefined =>
 	isStepId(id) ? known[id] : undefined;

@@ -4,7 +4,7 @@ import type {Problem, Trouble} from '../procedure/problem.js';
 import {fits} from '../procedure/read-answer.js';
 import {type StageId, type Step, takes} from '../procedure/step.js';
 import {nextLine, tickStates, ticksProblem} from '../procedure/ticks.js';
-import type {Answer, Check, Series} from './check.js';
+import {type Answer, type Check, isSameValue, type Series} from './check.js';
 import {answersOfSeries, isComplete, limitsOfSeries, openSeries} from './series.js';
 
 export type StepState = 'open' | 'done' | 'again' | 'problem' | 'overridden';
@@ -45,11 +45,9 @@ function isExcused(then: NonNullable<Answer['override']>['problem'], now: Troubl
 }
 
 function isAsGood(then: unknown, now: unknown): boolean {
-	if (typeof then !== 'number' || typeof now !== 'number') return isDeepEqual(then, now);
+	if (typeof then !== 'number' || typeof now !== 'number') return isSameValue(then, now);
 	return Math.abs(Math.abs(now) - Math.abs(then)) <= muchOther * Math.abs(then) + lastDigit;
 }
-
-const isDeepEqual = (one: unknown, other: unknown): boolean => JSON.stringify(one) === JSON.stringify(other);
 
 /** The weighing that comes later may shift a tilt's share by some percent; that is no new trouble. */
 const muchOther = 0.1;

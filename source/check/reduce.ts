@@ -1,9 +1,9 @@
 import {afterStop, isPutBack, stageOf, stepById} from '../procedure/index.js';
-import {type AnswerValue, isStepId, stepIdsOf} from '../procedure/step-ids.js';
+import {isStepId, stepIdsOf} from '../procedure/step-ids.js';
 import {undoneBy} from '../procedure/steps-put-back.js';
 import type {Action} from './actions.js';
 import {askAnew, closeSeries, isCondition, keepAll} from './ask-anew.js';
-import {type Answer, answerOf, type Check} from './check.js';
+import {type Answer, answerOf, type Check, isSameValue} from './check.js';
 import {allDoubts, doubtsAfter, doubtsWithStep, isOffered, isStillInDoubt, touchesReadings} from './doubts.js';
 import {setLimit, strike, takeBack} from './rounds.js';
 import {plainly} from './says.js';
@@ -97,7 +97,7 @@ function changed(check: Check, action: Action): Check {
 
 function answer(check: Check, {step: id, value, typed, at}: Of<'answer'>): Check {
 	const old = check.answers[id];
-	const same = old !== undefined && isSame(old.value, value);
+	const same = old !== undefined && isSameValue(old.value, value);
 	const touches = stepById(id)?.touches ?? [];
 	const next: Answer = {typed, value, at, ...(same && old.override && !old.again ? {override: old.override} : {})};
 	const isOther = old !== undefined && !same;
@@ -113,8 +113,6 @@ function answer(check: Check, {step: id, value, typed, at}: Of<'answer'>): Check
 	const kept = isCondition(id) ? keepAll(closed, [id, ...touched], check) : closed;
 	return askAgain(kept, touched);
 }
-
-const isSame = (one: AnswerValue, other: AnswerValue): boolean => JSON.stringify(one) === JSON.stringify(other);
 
 /**
  * Takes the answers of a profile over; what it does not have, and another one had, goes. Another arm, cartridge or set

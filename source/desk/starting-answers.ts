@@ -1,6 +1,6 @@
 import {formatDistanceStrict} from 'date-fns/formatDistanceStrict';
 import type {Action} from '../check/actions.js';
-import {answerOf, type Check} from '../check/check.js';
+import {answerOf, type Check, isSameValue} from '../check/check.js';
 import {progressOf} from '../check/progress.js';
 import type {Profile} from '../procedure/facts.js';
 import {profileSteps, stepById} from '../procedure/index.js';
@@ -39,11 +39,9 @@ const changedSince = (last: Check, answers: Answers): Readonly<Record<string, st
 	Object.fromEntries(
 		Object.entries(answers).flatMap(([id, {value}]) => {
 			const then = answerOf(last, id);
-			return !then || stepById(id)?.profile === undefined || isSame(then.value, value) ? [] : [[id, then.typed]];
+			return !then || stepById(id)?.profile === undefined || isSameValue(then.value, value) ? [] : [[id, then.typed]];
 		}),
 	);
-
-const isSame = (one: AnswerValue, other: AnswerValue): boolean => JSON.stringify(one) === JSON.stringify(other);
 
 const pick = ({answers}: Check, id: StepId) => ({value: answers[id]?.value ?? null, typed: answers[id]?.typed ?? ''});
 

@@ -108,7 +108,7 @@ export function overriddenIn(check: Check, progress?: Progress): readonly Overri
 }
 
 /** What was gone past, in sentences. */
-export const overrideLines = (check: Check, progress?: Progress): Shown[] =>
+const overrideLines = (check: Check, progress?: Progress): Shown[] =>
 	overriddenIn(check, progress).map((one) => line(verdict.overridden(one), one.holds ? 'warn' : 'plain'));
 
 /** What is known of the zero of the gauge. */
@@ -117,7 +117,7 @@ export const zeroLine = (check: Check, {zero}: Figures): Shown[] => [
 ];
 
 /** What it costs that the gauge was not set anew for each round; nothing where it was. */
-export function setAnewLine(check: Check): Shown[] {
+function setAnewLine(check: Check): Shown[] {
 	if (check.setAnew) return [];
 	const found = documentOfCheck(check);
 	if (!found.ok) return [];

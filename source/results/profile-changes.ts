@@ -1,8 +1,9 @@
+import {isSameValue} from '../check/check.js';
 import type {Profile} from '../procedure/facts.js';
 import type {Problem} from '../procedure/problem.js';
 import {readAnswer, readText} from '../procedure/read-answer.js';
 import type {TypedRefusal} from '../procedure/refusal.js';
-import type {AnswerValue, OptionNames, ProfileKind} from '../procedure/step-ids.js';
+import type {OptionNames, ProfileKind} from '../procedure/step-ids.js';
 import type {Nothing, Said} from '../said.js';
 import {answersAfter, profileQuestions} from './profile-answers.js';
 import {nameSteps} from './profiles.js';
@@ -112,14 +113,12 @@ export const corrected = (
 		if (read.kind === 'side-wanted')
 			return {id: 'side-wanted', values: {plus: read.sides.plus.word, minus: read.sides.minus.word}};
 		const before = old.answers[stepId];
-		if (before && before.typed === read.typed && isSame(before.value, read.value)) return old;
+		if (before && before.typed === read.typed && isSameValue(before.value, read.value)) return old;
 		const next = {...old.answers, [stepId]: {typed: read.typed, value: read.value}};
 		const problem = step.verify?.(profileQuestions({kind: old.kind, answers: next}).facts);
 		if (problem) return {id: 'does-not-pass', values: {problem}};
 		return {...old, answers: answersAfter(old.kind, next, [stepId]), correctedAt: at};
 	});
-
-const isSame = (one: AnswerValue, other: AnswerValue): boolean => JSON.stringify(one) === JSON.stringify(other);
 
 /** Sets a profile aside, so that checks do not offer it any more, or takes it back. Its past checks stay either way. */
 export const setAside = (profiles: readonly Profile[], id: string, aside: boolean): ProfilesChanged =>

@@ -1,10 +1,9 @@
 import type {Answer, Check, Round} from '../check/check.js';
 import type {AskedPrompt, Prompt} from '../check/prompt.js';
 import type {Because, Label, Notice, Question, Refusal} from '../check/says.js';
-import type {ProblemId, Trouble} from '../procedure/problem.js';
-import type {ReasonId} from '../procedure/reasons.js';
+import type {Trouble} from '../procedure/problem.js';
 import {words} from './index.js';
-import {speaker} from './speaker.js';
+import {found, speaker} from './speaker.js';
 
 const {dialogue, problems, reasons} = words;
 
@@ -28,24 +27,24 @@ export const says: {
 /** A part of what is said by id, as it is read from a file. */
 type OnFile = {readonly id: string; readonly values: unknown};
 
-const isKnown = <Values extends object>(table: Values, id: string): id is string & keyof Values =>
-	Object.hasOwn(table, id);
+/** The sentence of what stands on file by an id; one that this version does not know may come from a later one. */
+const onFile = (table: Readonly<Record<string, unknown>>, {id, values}: OnFile): string => {
+	const sentence = found(table, id) as ((values: unknown) => string) | undefined;
+	return sentence?.(values) ?? dialogue.unknown;
+};
 
 /** What was gone past, as it was said then where an earlier form of the file has it so. */
-export function overriddenText({problem, said}: NonNullable<Answer['override']> | Check['overrides'][number]): string {
-	if (said !== undefined) return said;
-	return isKnown(problems, problem.id) ? says.problem(problem as Trouble & {readonly id: ProblemId}) : dialogue.unknown;
-}
+export const overriddenText = ({
+	problem,
+	said = onFile(problems, problem),
+}: NonNullable<Answer['override']> | Check['overrides'][number]): string => said;
 
 /** A reason on file: as it was typed, or by its id. */
-export function reasonText({id, typed}: NonNullable<Round['struck']>['reason']): string {
-	if (typed !== undefined) return typed;
-	return isKnown(reasons, id) ? reasons[id as ReasonId] : dialogue.unknown;
-}
+export const reasonText = ({id, typed}: NonNullable<Round['struck']>['reason']): string =>
+	typed ?? found(reasons, id) ?? dialogue.unknown;
 
 /** Why a series was closed, as it stands on file. */
-export const becauseText = (because: OnFile): string =>
-	isKnown(dialogue.because, because.id) ? says.because(because as Because) : dialogue.unknown;
+export const becauseText = (because: OnFile): string => onFile(dialogue.because, because);
 
 /** What is asked, with its labels and its question in words. */
 export function promptInWords(prompt: AskedPrompt): Prompt {

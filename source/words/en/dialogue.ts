@@ -1,7 +1,7 @@
 import type {BecauseValues, LabelValues, NoticeValues, QuestionValues, RefusalValues} from '../../check/says.js';
 import type {StepId} from '../../procedure/step-ids.js';
 import type {Sentences} from '../../said.js';
-import {found} from '../speaker.js';
+import {found, speaker} from '../speaker.js';
 import {entries} from './entries.js';
 import {options} from './options.js';
 import {ways} from './problems.js';
@@ -25,6 +25,8 @@ const because: Sentences<BecauseValues> = {
 	'closing-off': () => 'the closing round was off',
 	'put-right-by-hand': () => 'the deck was put right by hand',
 };
+
+const toldOf = speaker(because);
 
 /** Why an entry was not taken. */
 const refusals: Sentences<RefusalValues> = {
@@ -62,7 +64,7 @@ const notices: Sentences<NoticeValues> = {
 	'setting-kept': ({number}) =>
 		`The readings so far are kept as bias setting ${number}; those that come are of the next one.`,
 	'series-kept': ({number, because: why}) =>
-		`The rounds so far are kept as series ${number} (${(because[why.id] as (values: unknown) => string)(why.values)}); the next ones are a new series.`,
+		`The rounds so far are kept as series ${number} (${toldOf(why)}); the next ones are a new series.`,
 };
 
 /** How far a stage or a step of the list is. */
