@@ -33,8 +33,8 @@ export type Opened =
 	/** `locked`: another copy of the program is writing. */
 	| {readonly ok: false; readonly sentence: string; readonly locked: boolean};
 
-/** The check that is not finished: whose, where it stands, and since when, in words. */
-export type Unfinished = {readonly arm: string; readonly step: string; readonly ago: string};
+/** The check that is not finished: whose, where it stands, in words, and how long ago it was left. */
+export type Unfinished = {readonly arm: string; readonly step: string; readonly minutesAgo: number};
 
 /** What is on file: past checks, by arm or one by one, what is noted beside them, and profiles. */
 export type Archive = {

@@ -7,8 +7,9 @@ import {dataDirectory} from '../store/data-directory.js';
 import {codeOf} from '../store/describe-fault.js';
 import {EXIT} from '../terminal/exit-paths.js';
 import {escaped} from '../visible-text.js';
+import {documentWords, faultText} from '../words/documents.js';
+import {worded} from '../words/finding-text.js';
 import {words} from '../words/index.js';
-import {faultText, worded} from '../words/results-text.js';
 import {orRefuse, refuseWith} from './print.js';
 
 const say = words.commands.compute;
@@ -95,7 +96,7 @@ const computed = ({name, json}: Source): Result => {
 
 const resultOf = async ({file, schema, checkDocument, stdin}: ComputeOptions): Promise<Result> => {
 	if (schema)
-		return {status: EXIT.done, out: asJson(documentJsonSchema(words.documents.title, words.documents.description))};
+		return {status: EXIT.done, out: asJson(documentJsonSchema(documentWords.title, documentWords.description))};
 	if (checkDocument) return computed({name: '--id', json: await checkDocument()});
 	if (file === undefined && stdin.isTTY) {
 		return refusal(EXIT.usage, say.nameFile);
@@ -137,6 +138,6 @@ export async function runComputeCommand({file, schema, id, data}: CommandOptions
 		if (!check.ok) return refuseWith(check.sentence, check.isUnknown ? EXIT.usage : EXIT.cannotReadOrWrite);
 		const made = documentOfCheck(check.value);
 		if (made.ok) return runCompute({checkDocument: () => made.document, stdin, stdout, stderr});
-		return refuseWith(say.fault({at: id, sentence: words.documents.missing[made.missing]}));
+		return refuseWith(say.fault({at: id, sentence: words.results.missing[made.missing]}));
 	});
 }

@@ -1,5 +1,5 @@
 import type {Command} from 'commander';
-import {format} from 'date-fns/format';
+import {formatISO} from 'date-fns/formatISO';
 import {didYouMean} from '../desk/did-you-mean.js';
 import {EXIT} from '../terminal/exit-paths.js';
 import {topics} from '../words/help-topics.js';
@@ -19,7 +19,7 @@ const USUAL_COLUMNS = 80;
 export async function runHelp(program: Command, {topic, man = false}: HelpWanted): Promise<number> {
 	if (man && topic !== undefined) return refuseWith(say.oneOnly);
 	if (man) {
-		const day = format(new Date(), 'yyyy-MM-dd');
+		const day = formatISO(new Date(), {representation: 'date'});
 		return printOut(manPage({program, topics, day}));
 	}
 	const columns = process.stdout.columns || USUAL_COLUMNS;

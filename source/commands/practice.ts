@@ -2,6 +2,7 @@ import {didYouMean} from '../desk/did-you-mean.js';
 import {lessonArms} from '../practice/arms.js';
 import {columns} from '../terminal/columns.js';
 import {words} from '../words/index.js';
+import {practiceWords} from '../words/practice.js';
 import type {PracticeExtent} from '../workbench.js';
 import {type FaceFlags, onFace} from './face.js';
 import {practiceDesk} from './practice-desk.js';
@@ -45,4 +46,4 @@ function unknownArm(on: string): string {
 
 /** `armdrift practice --arms`: the invented arms, without what they teach. */
 export const printPracticeArms = (): Promise<number> =>
-	printOut(columns(lessonArms.map(({id}) => [id, words.practice.arms[id].name])));
+	printOut(columns(lessonArms.map(({id}) => [id, practiceWords.arms[id].name])));

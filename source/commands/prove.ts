@@ -6,13 +6,14 @@ import {compute} from '../results/compute.js';
 import {columns} from '../terminal/columns.js';
 import {EXIT} from '../terminal/exit-paths.js';
 import {words} from '../words/index.js';
+import {practiceWords} from '../words/practice.js';
 import {speaker} from '../words/speaker.js';
 import {mostSeed, readSeed, wholeNumber} from './practice-seed.js';
 import {printOut, refuseWith} from './print.js';
 
 type Options = {readonly prove: string; readonly seed?: string | undefined};
 
-const said = words.practice.proof;
+const said = practiceWords.proof;
 const shortfallText = speaker(said.shortfalls);
 
 const usualSeed = '1';

@@ -4,9 +4,9 @@ import type {OpenWorkbench} from '../desk/open-workbench.js';
 import type {PracticeWorkbench} from '../desk/practice-workbench.js';
 import type {Environment} from '../terminal/environment.js';
 import {printable} from '../terminal/printable.js';
+import {verdictWord} from '../words/figure-text.js';
 import {words} from '../words/index.js';
 import {titleOf} from '../words/step-text.js';
-import {verdictWord} from '../words/wording.js';
 import type {Opened, PracticeDesk, PracticeDoor, PracticeOpened} from '../workbench.js';
 
 const say = words.commands.parting;

@@ -10,6 +10,7 @@ import {isDeckChanged, lessonFor} from '../teaching/deck.js';
 import {armNameOf, newNotes, practiceCheck} from '../teaching/practice-check.js';
 import {preparedBy} from '../teaching/prepared.js';
 import {words} from '../words/index.js';
+import {practiceWords} from '../words/practice.js';
 import type {Opened, PracticeDesk, PracticeExtent, Saved} from '../workbench.js';
 import {OpenWorkbench} from './open-workbench.js';
 
@@ -24,7 +25,7 @@ type Options = {
 
 /** The workbench of practice: the same disk and clock in a folder of its own, and an invented bench beside it. */
 export class PracticeWorkbench extends OpenWorkbench implements PracticeDesk {
-	readonly arms = lessonArms.map(({id}) => ({id, name: words.practice.arms[id].name}));
+	readonly arms = lessonArms.map(({id}) => ({id, name: practiceWords.arms[id].name}));
 	readonly #seed: () => number;
 	#bench: BenchAtWork | undefined;
 

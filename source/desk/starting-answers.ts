@@ -1,4 +1,4 @@
-import {formatDistanceStrict} from 'date-fns/formatDistanceStrict';
+import {differenceInMinutes} from 'date-fns/differenceInMinutes';
 import type {Action} from '../check/actions.js';
 import {answerOf, type Check, isSameValue} from '../check/check.js';
 import {progressOf} from '../check/progress.js';
@@ -67,6 +67,6 @@ export function unfinishedOf(check: Check, profiles: readonly Profile[], savedAt
 	return {
 		arm: facts.text('arm-name') ?? words.commands.desk.newArm,
 		step: current ? titleOf(current.id) : words.commands.desk.itsEnd,
-		ago: formatDistanceStrict(savedAt, now, {addSuffix: true}),
+		minutesAgo: differenceInMinutes(now, savedAt),
 	};
 }

@@ -2,6 +2,7 @@ import {Hindrance} from '../desk/hindrance.js';
 import type {Json} from '../store/json.js';
 import {LineFile} from '../store/line-file.js';
 import {StoreError} from '../store/store-error.js';
+import {documentWords} from '../words/documents.js';
 import {words} from '../words/index.js';
 import {exportKind, exportVersion} from './write-export.js';
 
@@ -78,7 +79,7 @@ export class ExportFile {
 		const {file} = this.#file;
 		if (kind !== exportKind) throw this.fault(say.notOurs({kind: exportKind}));
 		if (typeof version !== 'number' || !Number.isInteger(version) || version < 1)
-			throw this.fault(say.wanted({where: 'version', found: words.documents.shownValue(version), wanted: 'version'}));
+			throw this.fault(say.wanted({where: 'version', found: documentWords.shownValue(version), wanted: 'version'}));
 		if (version <= exportVersion) return version;
 		throw new StoreError('newer', {id: 'newer', values: {thing: {id: 'export', values: {}}, file, version}});
 	}
@@ -103,7 +104,7 @@ export class ExportFile {
 		const {checks, ...others} = this.head;
 		for (const [key, value] of Object.entries(others)) if (!headKeys.includes(key)) this.#part(key, value);
 		if (!Array.isArray(checks))
-			throw this.fault(say.wanted({where: 'checks', found: words.documents.shownValue(checks), wanted: 'checks'}));
+			throw this.fault(say.wanted({where: 'checks', found: documentWords.shownValue(checks), wanted: 'checks'}));
 		this.checks.push(...checks.map((check, index) => ({where: `checks[${index}]`, read: () => check})));
 	}
 

@@ -9,6 +9,7 @@ import {isJson} from '../store/json.js';
 import {packRow, unpackRow} from '../store/pack-row.js';
 import {faultAt} from '../store/plain-content.js';
 import {upgradeContent} from '../store/upgrades.js';
+import {documentWords} from '../words/documents.js';
 import {words} from '../words/index.js';
 import {ExportFile} from './export-file.js';
 
@@ -62,16 +63,14 @@ export class ImportFile {
 		const {where, read} = this.#checkAt(index);
 		const found = read();
 		if (!isJson(found))
-			throw this.#export.fault(say.wanted({where, found: words.documents.shownValue(found), wanted: 'check'}));
+			throw this.#export.fault(say.wanted({where, found: documentWords.shownValue(found), wanted: 'check'}));
 		for (const key of Object.keys(found)) if (!checkKeys.includes(key)) this.unknownKeys.add(key);
 		return this.#guarded(where, () => {
 			const {id, remark} = found;
 			const json = this.#upgraded('armdrift-check', 'record', found.record);
 			const record = this.#parsed(`${where}.record`, json, storedForms.record);
 			if (typeof id !== 'string' || !isCheckId(id) || record.check.id !== id)
-				throw this.#export.fault(
-					say.wanted({where: `${where}.id`, found: words.documents.shownValue(id), wanted: 'id'}),
-				);
+				throw this.#export.fault(say.wanted({where: `${where}.id`, found: documentWords.shownValue(id), wanted: 'id'}));
 			if (record.check.practice) throw this.#export.fault(say.practice({where, id}));
 			const noted = remark === undefined ? undefined : this.#upgraded('armdrift-remark', 'remark', remark);
 			const parsed = noted === undefined ? {} : {remark: this.#parsed(`${where}.remark`, noted, storedForms.remark)};
@@ -104,7 +103,7 @@ export class ImportFile {
 	#text(key: string): string {
 		const value = this.#export.head[key];
 		if (typeof value === 'string') return value;
-		throw this.#export.fault(say.wanted({where: key, found: words.documents.shownValue(value), wanted: 'text'}));
+		throw this.#export.fault(say.wanted({where: key, found: documentWords.shownValue(value), wanted: 'text'}));
 	}
 
 	#content<T>(key: 'profiles' | 'settings', codec: Codec<T>): T | undefined {

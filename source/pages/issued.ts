@@ -2,7 +2,7 @@ import type {Check} from '../check/check.js';
 import {compute} from '../results/compute.js';
 import {documentOfCheck} from '../results/document-of-check.js';
 import type {Issued} from '../results/issued.js';
-import {worded} from '../words/results-text.js';
+import {worded} from '../words/finding-text.js';
 
 /** The figures of a check and what they mean, in the words of today; null before there are any. */
 export function issuedOf(check: Check): Issued | null {

@@ -59,7 +59,7 @@ export function notMeasured(check: Check): Shown[] {
 /** That there is no verdict, and why. */
 export function noVerdictLines(check: Check): Shown[] {
 	const found = documentOfCheck(check);
-	return [line(verdict.none, 'strong'), ...(found.ok ? [] : [line(words.documents.missing[found.missing])])];
+	return [line(verdict.none, 'strong'), ...(found.ok ? [] : [line(words.results.missing[found.missing])])];
 }
 
 /** What was measured in a check that came to no verdict. */

@@ -2,7 +2,7 @@ import type {PastCheck} from '../check/past-check.js';
 import type {Overridden} from '../pages/verdict-lines.js';
 import {rowOf} from '../results/past-row.js';
 import {dayText} from '../words/dates.js';
-import {words} from '../words/index.js';
+import {reportWords} from '../words/reports.js';
 import type {CheckSource, Imprint} from './check-source.js';
 import {aboutCheck, imprinted} from './parts/about.js';
 import {cautionsPart, deckPart} from './parts/deck-part.js';
@@ -12,7 +12,7 @@ import {verdictPart} from './parts/verdict-part.js';
 import {checksTables, yearsPart} from './parts/years-part.js';
 import {around, type Report, type Section, sentenceBlock, tableBlock, typed} from './report.js';
 
-const {about, captions, sections, titles, years} = words.reports;
+const {about, captions, sections, titles, years} = reportWords;
 
 /** What a report on an arm's history is made from. */
 export type ArmSource = {

@@ -1,5 +1,5 @@
 import type {Shown} from '../pages/shown-lines.js';
-import {words} from '../words/index.js';
+import {reportWords} from '../words/reports.js';
 import {type Phrase, type ReportBlock, sentenceBlock} from './report.js';
 
 type Names = {
@@ -32,7 +32,7 @@ function blockOf(one: Shown, {table = '', picture = '', isTold = false}: Names):
 		case 'history':
 			return {kind: 'picture', title: one.label, drawing: one, isTold};
 		case 'lever':
-			return {kind: 'picture', title: words.reports.captions.lever, drawing: one, isTold};
+			return {kind: 'picture', title: reportWords.captions.lever, drawing: one, isTold};
 		case 'bands':
 		case 'curve':
 			return {kind: 'picture', title: picture, drawing: one, isTold};

@@ -2,7 +2,7 @@ import {createHash} from 'node:crypto';
 import {ICalAlarmType, ICalCalendar, ICalCalendarMethod, ICalEventTransparency} from 'ical-generator';
 import type {DueArm} from '../results/years/due.js';
 import {visibleText} from '../visible-text.js';
-import {words} from '../words/index.js';
+import {reportWords} from '../words/reports.js';
 
 export type CalendarEvent = {
 	readonly due: DueArm;
@@ -23,7 +23,7 @@ const DAY_SECONDS = 86_400;
 export function calendarOf(events: readonly CalendarEvent[], stamp: string): string {
 	const calendar = new ICalCalendar({prodId: PRODUCT, method: ICalCalendarMethod.PUBLISH});
 	for (const {due, because, identity} of events) {
-		const summary = visibleText(words.reports.calendar.summary({arm: due.arm}));
+		const summary = visibleText(reportWords.calendar.summary({arm: due.arm}));
 		const event = calendar.createEvent({
 			id: uidOf(identity),
 			stamp,
@@ -33,7 +33,7 @@ export function calendarOf(events: readonly CalendarEvent[], stamp: string): str
 			start: due.date,
 			allDay: true,
 			summary,
-			description: visibleText(words.reports.calendar.description({because, last: due.last})),
+			description: visibleText(reportWords.calendar.description({because, last: due.last})),
 			transparency: ICalEventTransparency.TRANSPARENT,
 		});
 		event.createAlarm({type: ICalAlarmType.display, triggerBefore: 7 * DAY_SECONDS, description: summary});

@@ -1,4 +1,4 @@
-import {words} from '../words/index.js';
+import {reportWords} from '../words/reports.js';
 import type {CheckSource, Imprint} from './check-source.js';
 import {aboutCheck, armName, imprinted} from './parts/about.js';
 import {conditionsPart} from './parts/conditions-part.js';
@@ -15,7 +15,7 @@ export function checkReport(source: CheckSource, imprint: Imprint): Report {
 	const {check, issued} = source.record;
 	const isPractice = check.practice !== undefined;
 	return {
-		title: around(armName(check), (arm) => words.reports.titles.check({arm, isPractice})),
+		title: around(armName(check), (arm) => reportWords.titles.check({arm, isPractice})),
 		about: aboutCheck(check),
 		sections: [
 			verdictPart(source),
@@ -31,6 +31,6 @@ export function checkReport(source: CheckSource, imprint: Imprint): Report {
 			cautionsPart,
 			methodPart(check, issued),
 		],
-		foot: words.reports.about.foot(imprinted(imprint, check)),
+		foot: reportWords.about.foot(imprinted(imprint, check)),
 	};
 }

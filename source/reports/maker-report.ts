@@ -3,9 +3,10 @@ import {documentOfCheck} from '../results/document-of-check.js';
 import type {Document} from '../results/document-schema.js';
 import {isMeasured, type MeasuredRadius, type RadiusFigures} from '../results/figures-types.js';
 import type {Issued} from '../results/issued.js';
-import {words} from '../words/index.js';
+import {sideForce} from '../words/figure-text.js';
+import {span} from '../words/numbers.js';
+import {reportWords} from '../words/reports.js';
 import {placeLabel} from '../words/step-text.js';
-import {sideForce, span} from '../words/wording.js';
 import {blocksOfShown} from './blocks-of-shown.js';
 import type {CheckSource, Imprint} from './check-source.js';
 import {aboutCheck, armName, imprinted} from './parts/about.js';
@@ -18,7 +19,7 @@ import {ruledOutPart} from './parts/ruled-out-part.js';
 import {yearsPart} from './parts/years-part.js';
 import {around, type Report, type ReportBlock, type Section, sentenceBlock, type TableCell} from './report.js';
 
-const {about, captions, maker, sections, titles} = words.reports;
+const {about, captions, maker, sections, titles} = reportWords;
 
 /** What a maker needs to judge a repair: what was measured, how, and what was ruled out; no word on blame. */
 export function makerReport(source: CheckSource, imprint: Imprint): Report {

@@ -1,6 +1,6 @@
 import type {IssuedFinding} from '../results/issued.js';
 import {visibleText} from '../visible-text.js';
-import {words} from '../words/index.js';
+import {reportWords} from '../words/reports.js';
 import {
 	isJudged,
 	type Phrase,
@@ -88,6 +88,6 @@ const cellText = (cell: TableCell): string => plain(isJudged(cell) ? cell.phrase
 const findingText = ({found, likely, next, who}: IssuedFinding, index: number): string =>
 	[
 		`${index + 1}. ${strong(found)}`,
-		...(likely === '' ? [] : [`   ${escapeMarkdown(words.reports.findings.likely({likely}))}`]),
-		`   ${escapeMarkdown(words.reports.findings.nextBy({who, next}))}`,
+		...(likely === '' ? [] : [`   ${escapeMarkdown(reportWords.findings.likely({likely}))}`]),
+		`   ${escapeMarkdown(reportWords.findings.nextBy({who, next}))}`,
 	].join('\n');

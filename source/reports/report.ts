@@ -2,7 +2,7 @@ import type {BandBars} from '../pages/pictures/bands-layout.js';
 import type {ShownAs, Tone} from '../pages/shown-lines.js';
 import type {AtWorst, Verdict} from '../results/figures-types.js';
 import type {IssuedFinding} from '../results/issued.js';
-import {words} from '../words/index.js';
+import {reportWords} from '../words/reports.js';
 
 /** A text that somebody typed: set apart, so that its direction disturbs nothing around it. */
 export type Typed = {readonly typed: string};
@@ -82,9 +82,9 @@ type TableRows = readonly (readonly TableCell[])[];
 /** A table under headings of its columns. */
 export const tableBlock = (
 	caption: Phrase,
-	columns: readonly (keyof typeof words.reports.columns)[],
+	columns: readonly (keyof typeof reportWords.columns)[],
 	rows: TableRows,
-): ReportBlock => ({kind: 'table', caption, head: columns.map((one) => words.reports.columns[one]), rows});
+): ReportBlock => ({kind: 'table', caption, head: columns.map((one) => reportWords.columns[one]), rows});
 
 /** A phrase as one plain text. */
 export const phraseText = (phrase: Phrase): string => {

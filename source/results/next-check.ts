@@ -1,6 +1,6 @@
 import {addMonths} from 'date-fns/addMonths';
-import {format} from 'date-fns/format';
-import {parse} from 'date-fns/parse';
+import {formatISO} from 'date-fns/formatISO';
+import {parseISO} from 'date-fns/parseISO';
 import type {Check} from '../check/check.js';
 import type {PastCheck} from '../check/past-check.js';
 import {factsOfSeries} from '../check/progress.js';
@@ -27,8 +27,8 @@ export type NextCheck = {readonly date: string; readonly because: Said<NextCheck
 /** When the arm is due again: calendar months from the local day of the check, clamped to the end of the month. */
 export function nextCheckOf(check: Check, history: readonly PastCheck[] = []): NextCheck {
 	const because = reasonOf(check, history);
-	const start = parse(check.startedAt.slice(0, 10), 'yyyy-MM-dd', new Date(0));
-	return {date: format(addMonths(start, months[because.id]), 'yyyy-MM-dd'), because};
+	const start = parseISO(check.startedAt.slice(0, 10));
+	return {date: formatISO(addMonths(start, months[because.id]), {representation: 'date'}), because};
 }
 
 // What puts right and what is open are defaults of this program; six months are common practice, no source.

@@ -13,13 +13,13 @@ import {readAnswer} from '../procedure/read-answer.js';
 import type {Step} from '../procedure/step.js';
 import type {StepId} from '../procedure/step-ids.js';
 import {seriesThatCounts} from '../results/document-of-check.js';
-import {words} from '../words/index.js';
+import {practiceWords} from '../words/practice.js';
 import {titleOf} from '../words/step-text.js';
 import {lessonOf, specOn} from './deck.js';
 import {settledMs} from './gauged-arm.js';
 import {instruments} from './instruments.js';
 
-const said = words.practice.advice;
+const said = practiceWords.advice;
 
 /** What to do better, gravest first; one line of praise where there is nothing. */
 export function adviceLines(check: Check, notes: readonly ReadingNote[]): readonly Shown[] {

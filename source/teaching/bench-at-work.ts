@@ -3,7 +3,7 @@ import type {PracticeNotes} from '../check/practice-notes.js';
 import {issuedOf} from '../pages/issued.js';
 import {line, type Shown} from '../pages/shown-lines.js';
 import type {FinishedCheck} from '../results/record.js';
-import {words} from '../words/index.js';
+import {practiceWords} from '../words/practice.js';
 import type {Nudge} from '../workbench.js';
 import {
 	atQuestion,
@@ -22,7 +22,7 @@ import {instruments} from './instruments.js';
 import {readingWanted} from './reading-wanted.js';
 import {truthLines} from './truth-lines.js';
 
-const said = words.practice.bench;
+const said = practiceWords.bench;
 
 /** An invented bench while somebody works at it: the one thing in practice that changes in place. */
 export class BenchAtWork {
@@ -96,7 +96,7 @@ function benchShown(state: BenchState, dialogue: Dialogue): readonly Shown[] {
 	return [
 		...(state.did?.step === step.id ? [line(state.did.text, 'good')] : []),
 		...(seen === undefined ? [] : [line(said.seen({seen}), 'strong')]),
-		...(hands ? [line(words.practice.hands[hands.deed].offer)] : []),
+		...(hands ? [line(practiceWords.hands[hands.deed].offer)] : []),
 	];
 }
 

@@ -6,7 +6,7 @@ import {nextLimit, nudged, type Probing, type Push, passed, probingAt, restWith}
 import type {Facts} from '../procedure/facts.js';
 import {inGaugeUnit} from '../procedure/hold-limits.js';
 import {signOfPlus} from '../procedure/readings.js';
-import {words} from '../words/index.js';
+import {practiceWords} from '../words/practice.js';
 import type {Nudge} from '../workbench.js';
 import {lessonOf, specOn, withDeed} from './deck.js';
 import {type HandsOn, handsOn, isLevel} from './hands.js';
@@ -85,7 +85,7 @@ export function handled(state: BenchState, dialogue: Dialogue): BenchState | und
 	if (!hands || !step) return;
 	const next = withDeck(state, withDeed(state.notes.deck, hands.deed));
 	const wasLevel = isLevel(state.probing.arm.spec);
-	return {...next, did: {step: step.id, text: words.practice.hands[hands.deed].did({wasLevel})}};
+	return {...next, did: {step: step.id, text: practiceWords.hands[hands.deed].did({wasLevel})}};
 }
 
 /** How a finger nudges: an arrow to come near the limit, a comma or a point to find it. Quickness is invented. */

@@ -3,7 +3,7 @@ import {isMoving, readingShown} from '../practice/advance.js';
 import {type PracticeArm, stillForMs, stylusRadiusMm} from '../practice/practice-arm.js';
 import {type Probing, swingWay} from '../practice/probing.js';
 import {usualSettings} from '../procedure/settings.js';
-import {words} from '../words/index.js';
+import {practiceWords} from '../words/practice.js';
 import type {Wanted} from './reading-wanted.js';
 
 /** An arm that has not moved for so long has settled: the usual settle countdown. */
@@ -20,7 +20,7 @@ const longMs = 10_000;
 
 /** What the arm does, in a few words. */
 function motionText({arm, nudges, nudged}: Probing): string {
-	const said = words.practice.motion;
+	const said = practiceWords.motion;
 	if (arm.finger !== null) return said.pushed({way: arm.finger.rateRadPerS > 0 ? 'out' : 'in'});
 	const way = swingWay(arm);
 	if (way !== null) return said.swings({way});
@@ -48,6 +48,6 @@ export function gaugedArm(probing: Probing, {radiusMm, isTurned}: Wanted): Shown
 		stepPct,
 		isTurned,
 		state,
-		caption: words.practice.bench.gauge({readingPct, stepPct, isTurned, state}),
+		caption: practiceWords.bench.gauge({readingPct, stepPct, isTurned, state}),
 	};
 }

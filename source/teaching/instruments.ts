@@ -7,8 +7,8 @@ import type {Facts} from '../procedure/facts.js';
 import type {OnPlace} from '../procedure/places.js';
 import type {StepId} from '../procedure/step-ids.js';
 import {formatIn} from '../units.js';
-import {words} from '../words/index.js';
 import {readingText} from '../words/numbers.js';
+import {practiceWords} from '../words/practice.js';
 
 /** An invented deck as it stands, and what its technician has answered. */
 export type BenchNow = {
@@ -26,7 +26,7 @@ export type Instrument = {
 	readonly answer?: (bench: BenchNow) => string | undefined;
 };
 
-const {seen} = words.practice;
+const {seen} = practiceWords;
 
 /** A reading, shown in a sentence and answered as it is; without one where there is nothing to read. */
 function reading<Values>(
@@ -42,7 +42,7 @@ function reading<Values>(
 }
 
 const looks = <Part extends keyof Looks>(of: Part, now: (bench: BenchNow) => Looks[Part] | undefined): Instrument => ({
-	see: (bench) => words.practice.looks[of][now(bench) ?? bench.lesson.looks[of]],
+	see: (bench) => practiceWords.looks[of][now(bench) ?? bench.lesson.looks[of]],
 });
 
 const sides = {leftRightDeg: ['right', 'left'], frontBackDeg: ['back', 'front']} as const;

@@ -3,6 +3,7 @@ import {startDialogue} from '../check/dialogue.js';
 import type {PracticeNotes} from '../check/practice-notes.js';
 import {lessonArms} from '../practice/arms.js';
 import {words} from '../words/index.js';
+import {practiceWords} from '../words/practice.js';
 import {benchOf} from './bench-state.js';
 import {lessonOf} from './deck.js';
 import {knownAnswers} from './prepared.js';
@@ -35,7 +36,7 @@ export function newNotes({arm, seed, isPrepared, roundsEach}: PracticeTask): Pra
 
 /** What the arm is called in its check: a hidden one has a number instead of its name. */
 export const armNameOf = (notes: PracticeNotes): string =>
-	notes.isHidden ? words.practice.bench.hiddenArm(notes) : words.practice.arms[lessonOf(notes).id].name;
+	notes.isHidden ? practiceWords.bench.hiddenArm(notes) : practiceWords.arms[lessonOf(notes).id].name;
 
 /** A new check of an invented arm: what is known of arm, cartridge and tools is filled in. */
 export function practiceCheck(blank: Check, notes: PracticeNotes): Check {

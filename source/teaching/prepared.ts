@@ -4,7 +4,7 @@ import {type Entry, respond} from '../check/respond.js';
 import type {LessonArm} from '../practice/arms.js';
 import {pivotPlaces} from '../procedure/geometry.js';
 import type {StageId, Step} from '../procedure/step.js';
-import {words} from '../words/index.js';
+import {practiceWords} from '../words/practice.js';
 import {atQuestion, type BenchState, benchNow} from './bench-state.js';
 import {lessonOf} from './deck.js';
 import {instruments} from './instruments.js';
@@ -87,13 +87,13 @@ export function knownOfArm({spec, bench, wireStiffness}: LessonArm, name: string
 		'arm-bias-device': spec.bias?.device.kind ?? 'none',
 		'arm-damping': spec.damping ? 'yes' : 'no',
 		'deck-sprung': 'no',
-		'cartridge-name': words.practice.known.cartridge,
+		'cartridge-name': practiceWords.known.cartridge,
 		'playing-force': `${spec.playingMn} mN`,
 		'force-low': '15 mN',
 		'force-high': '22 mN',
 		'guard-mass': String(spec.guardMassG),
 		'guard-depth': String(bench.clearance.guardDepthMm),
-		'tools-name': words.practice.known.tools,
+		'tools-name': practiceWords.known.tools,
 		'gauge-unit': 'percent',
 		'gauge-step': String(gauge.stepPct),
 		'gauge-top': String(gauge.topPct),

@@ -9,13 +9,13 @@ import {places as allPlaces, isOnPlace, stepOfRounds} from '../procedure/places.
 import {seriesThatCounts} from '../results/document-of-check.js';
 import type {RadiusFigures} from '../results/figures-types.js';
 import type {Issued} from '../results/issued.js';
-import {words} from '../words/index.js';
+import {practiceWords} from '../words/practice.js';
 import type {PracticeExtent} from '../workbench.js';
 import {adviceLines} from './advice.js';
 import {lessonFor, lessonOf, specOn} from './deck.js';
 import {biasCompared, type Compared, type FoundAndHidden, madeOf, truthTable} from './truth-table.js';
 
-const said = words.practice.truth;
+const said = practiceWords.truth;
 
 /** The hidden truth of an invented arm beside what was found of it, and what to do better; empty for a real check. */
 export function truthLines(check: Check, issued: Issued | null): readonly Shown[] {
@@ -27,7 +27,7 @@ export function truthLines(check: Check, issued: Issued | null): readonly Shown[
 	const places = (issued?.figures.probe ?? []).flatMap((figures) => placeOf(check, figures, notes));
 	return [
 		line(said.hidden({arm: lesson.id}), 'strong'),
-		line(words.practice.arms[lesson.id].lesson),
+		line(practiceWords.arms[lesson.id].lesson),
 		...(places.length === 0 ? [line(said.notProbed, 'warn')] : truthTable(places, biasFound(check, issued, notes))),
 		...oneRoundOnly(practice),
 		...places.map(madeOf),

@@ -2,9 +2,9 @@ import {isAbove} from '../measures/compare.js';
 import {line, type Shown} from '../pages/shown-lines.js';
 import type {Truth} from '../practice/truth.js';
 import {isMeasured, type RadiusFigures} from '../results/figures-types.js';
-import {words} from '../words/index.js';
+import {practiceWords} from '../words/practice.js';
 
-const said = words.practice.truth;
+const said = practiceWords.truth;
 
 /** What was found at a radius, and what was hidden there while it was probed. */
 export type FoundAndHidden = {readonly figures: RadiusFigures; readonly truth: Truth};

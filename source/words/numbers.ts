@@ -1,9 +1,9 @@
 /**
- * The one door through which numbers, signs, units, ± and lists are printed for a person, by `Intl`. Its objects are
- * made when first wanted and kept.
+ * The one door through which numbers, signs, units, ± and lists are printed for a person, as `Intl` has them for the
+ * language in use. Its objects are made when first wanted and kept; what plain English writes plainly needs none.
  */
 import {fromBase, type UnitId, units} from '../units.js';
-import {hasPlainNumbers, locale} from './locale.js';
+import {hasPlainNumbers, listMarks, locale} from './locale.js';
 
 type Sign = 'negative' | 'exceptZero';
 
@@ -92,13 +92,9 @@ export const span = (widthPct: number, uncertaintyPct: number): string => {
 	return `${percent(widthPct, decimals)} ± ${percent(uncertaintyPct, decimals)}`;
 };
 
-let lists: Intl.ListFormat | undefined;
-
 /** 'a', 'a and b', 'a, b and c'. */
-export const listed = (parts: readonly string[]): string => {
-	lists ??= new Intl.ListFormat(locale);
-	return lists.format(parts);
-};
+export const listed = (parts: readonly string[]): string =>
+	[parts.slice(0, -1).join(listMarks.between), ...parts.slice(-1)].filter((part) => part !== '').join(listMarks.last);
 
 let rules: Intl.PluralRules | undefined;
 

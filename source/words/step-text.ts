@@ -3,6 +3,7 @@ import type {TypedRefusal} from '../procedure/refusal.js';
 import type {Step} from '../procedure/step.js';
 import type {IdOf, StepId} from '../procedure/step-ids.js';
 import type {StepValues} from '../procedure/step-values.js';
+import {steps} from './en/steps/index.js';
 import {words} from './index.js';
 import {found, speaker} from './speaker.js';
 
@@ -26,10 +27,10 @@ type StepWords<Id> = {
 export type StepSentences = {readonly [Id in StepId]: StepWords<Id>};
 
 /** The title of a step; an id that this procedure does not know stands for itself. */
-export const titleOf = (id: string): string => found(words.steps, id)?.title ?? id;
+export const titleOf = (id: string): string => found(steps, id)?.title ?? id;
 
 const textOf = (part: 'ask' | 'why' | 'mistake', {id, values}: Step, facts: Facts): string => {
-	const text: string | ((values: never) => string) = words.steps[id][part];
+	const text: string | ((values: never) => string) = steps[id][part];
 	// A step has just the values that its words tell of; the compiler cannot follow that through a look-up.
 	return typeof text === 'function' ? text(values?.(facts) as never) : text;
 };
@@ -44,7 +45,7 @@ export const whyOf = (step: Step, facts: Facts): string => textOf('why', step, f
 export const mistakeOf = (step: Step, facts: Facts): string => textOf('mistake', step, facts);
 
 /** What may hurt someone or something at a step. */
-export const cautionOf = ({id}: Step): string | undefined => words.steps[id].caution;
+export const cautionOf = ({id}: Step): string | undefined => steps[id].caution;
 
 /** What an option of a choice is called; one that is not offered any more stands for itself. */
 export const optionLabel = (step: StepId, option: string): string =>

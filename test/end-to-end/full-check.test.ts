@@ -2,7 +2,7 @@ import {expect, onTestFinished, test} from 'vitest';
 import {compute} from '../../source/results/compute.js';
 import type {Document} from '../../source/results/document.js';
 import type {RadiusFigures} from '../../source/results/figures.js';
-import {worded} from '../../source/words/results-text.js';
+import {worded} from '../../source/words/finding-text.js';
 import * as played from '../helpers/check-turns.js';
 import {run} from '../helpers/plain-run.js';
 import {startProgram} from '../helpers/pty.js';

@@ -13,7 +13,7 @@ import {run} from '../helpers/plain-run.js';
 import {PracticeTechnician} from '../helpers/practice-lines.js';
 import {freshFolder} from '../helpers/program-environment.js';
 import {startProgram} from '../helpers/pty.js';
-import {anything, around, titleOf, withAnyNumbers, withAnything, words} from '../helpers/said.js';
+import {anything, around, leftAnyTime, titleOf, withAnyNumbers, withAnything, words} from '../helpers/said.js';
 import {filedCheck, filedIds} from '../helpers/saved-checks.js';
 import {asks, limitAsked, option, turn} from '../helpers/walk.js';
 
@@ -133,7 +133,7 @@ test('on full screens arrows nudge the arm, the gauge follows, and an interrupte
 	expect(program.normalScreen()).toContain('armdrift practice');
 	const again = start(dataDir);
 	const {name} = words.practice.arms['sticky-bearing'];
-	const goOn = option(1, arms.resume({arm: name, ago: anything, step: titleOf('probe-inner')}));
+	const goOn = option(1, leftAnyTime(arms.resume({arm: name, minutesAgo: 0, step: titleOf('probe-inner')})));
 	await again.waitFor(asks(turn('', ...around(goOn))));
 	again.type('1');
 	expect(await again.waitFor(limitAsked('outer'))).toContain(words.pages.rounds.begun({innerLimit: '-4 %'}));

@@ -20,7 +20,7 @@ const answerOf = (step: string, typed: string): string =>
 	words.pages.consequences.answer({title: titleOf(step), typed});
 const unfinished = words.beside.home.unfinished({
 	arm: 'north deck',
-	ago: '40 minutes ago',
+	minutesAgo: 40,
 	step: titleOf('probe-outer'),
 });
 /** A check left so many minutes ago in the second round of the second probe, its inner limit read. */

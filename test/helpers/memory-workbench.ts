@@ -62,7 +62,7 @@ export function memoryWorkbench(
 			kept.draft && {
 				arm: String(kept.draft.answers['arm-name']?.value ?? 'a new arm'),
 				step: titleOf(progressOf(kept.draft, kept.profiles).current?.id ?? 'the end'),
-				ago: '5 minutes ago',
+				minutesAgo: 5,
 			},
 		start: async () => {
 			delete kept.draft;

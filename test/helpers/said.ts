@@ -1,9 +1,23 @@
 import type {StepId} from '../../source/procedure/step-ids.js';
-import {words} from '../../source/words/index.js';
+import {documentWords} from '../../source/words/documents.js';
+import {agoText} from '../../source/words/en/ago.js';
+import {findings} from '../../source/words/en/findings.js';
+import {steps} from '../../source/words/en/steps/index.js';
+import {words as others} from '../../source/words/index.js';
+import {practiceWords} from '../../source/words/practice.js';
+import {reportWords} from '../../source/words/reports.js';
 
 export {says} from '../../source/words/says.js';
 export {optionLabel, tickText, titleOf} from '../../source/words/step-text.js';
-export {words};
+/** All that is said, whichever part of it the program loads when. */
+export const words = {
+	...others,
+	documents: documentWords,
+	findings,
+	practice: practiceWords,
+	reports: reportWords,
+	steps,
+};
 
 /** Stands in a sentence for a value that a test does not know beforehand. */
 export const anything = '\u0000';
@@ -30,6 +44,9 @@ export function numbersIn(text: string, sentence: string, ...marks: readonly num
 /** Printed numbers and names in a sentence, in this order. */
 export const inOrder = (...printed: readonly string[]): RegExp =>
 	new RegExp(printed.map((one) => one.replace(/[$()*+.?[\\\]^{|}]/g, '\\$&')).join('.*'), 's');
+
+/** A sentence about what was left just now, with any other time in it. */
+export const leftAnyTime = (sentence: string): string => sentence.replace(agoText(0), anything);
 
 /** Text on one line, as it was before a face broke it. */
 export const flat = (text: string): string => text.replaceAll(/[\s│|]+/g, ' ').trim();

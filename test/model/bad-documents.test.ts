@@ -1,6 +1,6 @@
 import {describe, expect, test} from 'vitest';
 import {parseDocument} from '../../source/results/document.js';
-import {faultText} from '../../source/words/results-text.js';
+import {faultText} from '../../source/words/documents.js';
 import {badShapes} from './bad-shapes.js';
 import {type Edits, edited, gone, told} from './edited.js';
 import example from './printed-example.json' with {type: 'json'};

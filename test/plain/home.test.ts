@@ -29,7 +29,7 @@ describe('Home in plain lines', () => {
 		const draft = say(freshDialogue(), [yes, yes]).check;
 		const {end, said} = await visit(['1'], {draft});
 		const step = titleOf(progressOf(draft, []).current?.id ?? '');
-		expect(said).toContain(home.unfinished({arm: 'a new arm', ago: '5 minutes ago', step}));
+		expect(said).toContain(home.unfinished({arm: 'a new arm', minutesAgo: 5, step}));
 		expect(end).toMatchObject({kind: 'opened', opened: {ok: true, dialogue: {check: {id: 'sample-1'}}}});
 	});
 

@@ -19,7 +19,7 @@ function desk(open?: string) {
 		...memoryWorkbench(),
 		practice: bench,
 		arms: lessonArms.map(({id}) => ({id, name: words.practice.arms[id].name})),
-		unfinished: () => (open === undefined ? undefined : {arm: open, step: 'Probe', ago: '5 minutes ago'}),
+		unfinished: () => (open === undefined ? undefined : {arm: open, step: 'Probe', minutesAgo: 5}),
 		resume: async () => {
 			begunWith.push('resume');
 			return opened;
@@ -72,7 +72,7 @@ describe('the menus of practice', () => {
 
 	it('offer first to go on with what was left', async () => {
 		const {begunWith, said} = await chosen(['1'], 'Hidden arm 7');
-		const label = practice.arms.resume({arm: 'Hidden arm 7', ago: '5 minutes ago', step: 'Probe'});
+		const label = practice.arms.resume({arm: 'Hidden arm 7', minutesAgo: 5, step: 'Probe'});
 		expect(said).toContain(words.faces.plain.option({number: 1, label}));
 		expect(begunWith).toEqual(['resume']);
 	});

@@ -20,7 +20,7 @@ import {
 const story = textsOf(storySource);
 const kinds = Object.entries(story);
 const {captions, deck, method, sections, verdict} = words.reports;
-const {bias, documents, figures, results} = words;
+const {bias, figures, results} = words;
 const {record, verdict: judged} = words.pages;
 const beyond = judged.headline({verdict: 'beyond', atWorst: 'beyond'});
 const changed = words.years.comparison.summary.changed;
@@ -174,7 +174,7 @@ describe('A report', () => {
 		const {html, markdown} = textsOf(halfSource);
 		for (const text of [html, markdown]) {
 			expect(text).toContain(judged.none);
-			expect(text).toContain(documents.missing.outer);
+			expect(text).toContain(results.missing.outer);
 			expect(text).toContain(judged.radii.radius({place: 'inner', radiusMm: 68}));
 		}
 	});

@@ -1,7 +1,7 @@
 import {describe, expect, it} from 'vitest';
 import {compute} from '../../source/results/compute.js';
 import {parseDocument} from '../../source/results/document.js';
-import {worded} from '../../source/words/results-text.js';
+import {worded} from '../../source/words/finding-text.js';
 
 // An invented arm under an invented gauge that carries just the playing force, so that it reads in percent of it. Each
 // case stands close on both sides of one rule, worked out by hand.

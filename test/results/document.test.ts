@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import {describe, expect, it} from 'vitest';
 import {parseDocument} from '../../source/results/document.js';
-import {faultText} from '../../source/words/results-text.js';
+import {faultText} from '../../source/words/documents.js';
 import {inOrder} from '../helpers/said.js';
 import {example} from './example.js';
 

@@ -2,7 +2,7 @@ import {describe, expect, it} from 'vitest';
 import {findingsOf} from '../../source/results/diagnose.js';
 import type {Document} from '../../source/results/document.js';
 import {figuresOf} from '../../source/results/figures.js';
-import {worded} from '../../source/words/results-text.js';
+import {worded} from '../../source/words/finding-text.js';
 import {documentWith, example} from './example.js';
 
 // Each finding shows what was found with its limits, at the places where it holds and at no other. The readings are

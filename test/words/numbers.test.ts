@@ -79,8 +79,11 @@ describe('A number in print', () => {
 });
 
 describe('Several things in one sentence', () => {
-	it('are listed without a comma before the last', () => {
-		expect([[], ['a'], ['a', 'b'], ['a', 'b', 'c']].map(listed)).toEqual(['', 'a', 'a and b', 'a, b and c']);
+	it('are listed as Intl lists them (Unicode CLDR): without a comma before the last', () => {
+		const lists = [[], ['a'], ['a', 'b'], ['a', 'b', 'c'], ['a', 'b', 'c', 'd']];
+		const format = new Intl.ListFormat(locale);
+		expect(lists.map(listed)).toEqual(lists.map((parts) => format.format(parts)));
+		expect(listed(['a', 'b', 'c'])).toBe('a, b and c');
 	});
 
 	it('have the form of a word that goes with their count', () => {

@@ -1,6 +1,6 @@
 import type {AtWorst} from '../../results/figures-types.js';
 import type {IssuedFinding} from '../../results/issued.js';
-import {words} from '../../words/index.js';
+import {reportWords} from '../../words/reports.js';
 import {type Drawing, isJudged, type Phrase, type ReportBlock, type TableCell} from '../report.js';
 import {bandsSvg} from '../svg/bands-svg.js';
 import {curveSvg} from '../svg/curve-svg.js';
@@ -66,8 +66,8 @@ const findingHtml = ({found, likely, next, who}: IssuedFinding): string =>
 	[
 		'<li>',
 		`<p><strong>${escapeHtml(found)}</strong></p>`,
-		...(likely === '' ? [] : [`<p>${escapeHtml(words.reports.findings.likely({likely}))}</p>`]),
-		`<p><span class="who">${escapeHtml(who)}</span> ${escapeHtml(words.reports.findings.next({next}))}</p>`,
+		...(likely === '' ? [] : [`<p>${escapeHtml(reportWords.findings.likely({likely}))}</p>`]),
+		`<p><span class="who">${escapeHtml(who)}</span> ${escapeHtml(reportWords.findings.next({next}))}</p>`,
 		'</li>',
 	].join('');
 

@@ -1,5 +1,5 @@
 import {visibleText} from '../../visible-text.js';
-import {words} from '../../words/index.js';
+import {reportWords} from '../../words/reports.js';
 import {phraseText, type Report, type ReportBlock, type ReportPart, type Section} from '../report.js';
 import {blockHtml, inline} from './block-html.js';
 import {escapeHtml} from './markup.js';
@@ -10,7 +10,7 @@ export function htmlOf(report: Report): string {
 	const {title, about, sections, foot} = report;
 	return [
 		'<!DOCTYPE html>',
-		`<html lang="${words.reports.language}">`,
+		`<html lang="${reportWords.language}">`,
 		'<head>',
 		'<meta charset="utf-8">',
 		`<title>${titleHtml(phraseText(title))}</title>`,

@@ -1,11 +1,11 @@
 import type {Check} from '../../check/check.js';
 import type {StepId} from '../../procedure/step-ids.js';
 import {dayText} from '../../words/dates.js';
-import {words} from '../../words/index.js';
+import {reportWords} from '../../words/reports.js';
 import type {Imprint} from '../check-source.js';
 import {type Phrase, typed} from '../report.js';
 
-const {about} = words.reports;
+const {about} = reportWords;
 
 /** The name of the arm, as it was typed. */
 export const armName = (check: Check): string => typedAt(check, 'arm-name') ?? about.unnamedArm;

@@ -7,10 +7,11 @@ import {overriddenIn} from '../../pages/verdict-lines.js';
 import {isMeasured, type RadiusFigures} from '../../results/figures-types.js';
 import type {Voids} from '../../results/voids.js';
 import {words} from '../../words/index.js';
+import {reportWords} from '../../words/reports.js';
 import type {CheckSource} from '../check-source.js';
 import {around, notice, type ReportBlock, sentenceBlock, tableBlock, typed} from '../report.js';
 
-const {captions, deck, overridden, verdict} = words.reports;
+const {captions, deck, overridden, verdict} = reportWords;
 
 /** A practice check says so before anything else. */
 export const practiceNotices = ({record}: CheckSource): ReportBlock[] =>

@@ -6,11 +6,11 @@ import {type StageId, type Step, takes} from '../../procedure/step.js';
 import {tickStates} from '../../procedure/ticks.js';
 import {carriedMn} from '../../procedure/weighing.js';
 import {seriesThatCounts} from '../../results/document-of-check.js';
-import {words} from '../../words/index.js';
+import {reportWords} from '../../words/reports.js';
 import {tickText, titleOf} from '../../words/step-text.js';
 import {around, type ReportBlock, type Section, type TableCell, typed} from '../report.js';
 
-const {conditions, sections} = words.reports;
+const {conditions, sections} = reportWords;
 
 type Fact = readonly [name: string, value: TableCell];
 type Group = {readonly title: keyof typeof conditions.groups; readonly stages: readonly StageId[]};

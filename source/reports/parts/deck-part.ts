@@ -1,13 +1,13 @@
 import type {Answer} from '../../check/check.js';
 import {progressOf, type StepState} from '../../check/progress.js';
 import {isDeckReady, outcomeText} from '../../pages/record-lines.js';
-import {words} from '../../words/index.js';
+import {reportWords} from '../../words/reports.js';
 import {reasonText} from '../../words/says.js';
 import {titleOf} from '../../words/step-text.js';
 import type {CheckSource} from '../check-source.js';
 import {around, type Section, sentenceBlock, type TableCell, typed} from '../report.js';
 
-const {captions, cautions, deck, sections} = words.reports;
+const {captions, cautions, deck, sections} = reportWords;
 
 /** What became of the deck: the put-back list, line by line. */
 export function deckPart({record, putBackAt}: CheckSource): Section {

@@ -4,11 +4,12 @@ import {detailLines} from '../../pages/radius-lines.js';
 import type {Issued} from '../../results/issued.js';
 import {truthLines} from '../../teaching/truth-lines.js';
 import {words} from '../../words/index.js';
+import {reportWords} from '../../words/reports.js';
 import {blocksOfShown} from '../blocks-of-shown.js';
 import type {CheckSource} from '../check-source.js';
 import type {Section} from '../report.js';
 
-const {captions, sections} = words.reports;
+const {captions, sections} = reportWords;
 const {setGaugeTo} = words.bias.setting.columns;
 
 /** The hidden truth of an invented arm beside what was found. */

@@ -5,10 +5,10 @@ import {documentOfCheck, seriesThatCounts} from '../../results/document-of-check
 import type {Document} from '../../results/document-schema.js';
 import {type Figures, isMeasured} from '../../results/figures-types.js';
 import type {Issued} from '../../results/issued.js';
-import {words} from '../../words/index.js';
+import {reportWords} from '../../words/reports.js';
 import {type Phrase, type ReportBlock, type ReportPart, type Section, sentenceBlock} from '../report.js';
 
-const {captions, limitsOfMethod, method, sections} = words.reports;
+const {captions, limitsOfMethod, method, sections} = reportWords;
 const {budget} = method;
 
 /** How it was measured and how sure it is, in plain words, for a reader who was not at the bench. */

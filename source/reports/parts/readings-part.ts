@@ -1,12 +1,12 @@
 import type {Check, Round, Series} from '../../check/check.js';
 import {nameOfTrial, trialsOf} from '../../check/trials.js';
 import {offPlaces, onPlaces} from '../../procedure/places.js';
-import {words} from '../../words/index.js';
+import {reportWords} from '../../words/reports.js';
 import {becauseText, reasonText} from '../../words/says.js';
 import {placeLabel} from '../../words/step-text.js';
 import {around, type Phrase, type ReportBlock, type Section, type TableCell, tableBlock, typed} from '../report.js';
 
-const {captions, columns, readings, sections} = words.reports;
+const {captions, columns, readings, sections} = reportWords;
 
 /** Every reading just as it was typed, struck and withdrawn ones too, series by series. */
 export function readingsPart(check: Check): Section[] {

@@ -10,11 +10,12 @@ import {tickStates} from '../../procedure/ticks.js';
 import {seriesThatCounts} from '../../results/document-of-check.js';
 import type {Figures} from '../../results/figures-types.js';
 import {words} from '../../words/index.js';
+import {reportWords} from '../../words/reports.js';
 import {becauseText} from '../../words/says.js';
 import {optionLabel, placeLabel, tickText} from '../../words/step-text.js';
 import {around, type ReportBlock, type Section, sentenceBlock, type TableCell, tableBlock} from '../report.js';
 
-const {captions, ruledOut, sections} = words.reports;
+const {captions, ruledOut, sections} = reportWords;
 const {causes} = ruledOut;
 
 /** One cause from outside the arm, and whether it can still be behind the readings. */

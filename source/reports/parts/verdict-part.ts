@@ -3,12 +3,13 @@ import {figuresSoFar, notMeasured, noVerdictLines, zeroLine} from '../../pages/v
 import type {AtWorst, Figures, RadiusFigures, Verdict} from '../../results/figures-types.js';
 import {dayText} from '../../words/dates.js';
 import {words} from '../../words/index.js';
+import {reportWords} from '../../words/reports.js';
 import {blocksOfShown} from '../blocks-of-shown.js';
 import type {CheckSource} from '../check-source.js';
 import {type ReportBlock, type Section, sentenceBlock, type TableCell} from '../report.js';
 import {bandsBlock, deckNotice, overridesTable, practiceNotices, voidNotices} from './beside-verdict.js';
 
-const {captions, columns, sections, verdict: said} = words.reports;
+const {captions, columns, sections, verdict: said} = reportWords;
 
 const names = {table: captions.radii, picture: captions.bands, isTold: true};
 

@@ -3,14 +3,15 @@ import {yearsOf} from '../../pages/years/years-lines.js';
 import type {AtWorst} from '../../results/figures-types.js';
 import {formatIn} from '../../units.js';
 import {dayText} from '../../words/dates.js';
-import {words} from '../../words/index.js';
+import {sideForce} from '../../words/figure-text.js';
+import {span} from '../../words/numbers.js';
+import {reportWords} from '../../words/reports.js';
 import {placeLabel} from '../../words/step-text.js';
-import {sideForce, span} from '../../words/wording.js';
 import {blocksOfShown} from '../blocks-of-shown.js';
 import type {CheckSource} from '../check-source.js';
 import {type ReportBlock, type Section, type TableCell, tableBlock, typed} from '../report.js';
 
-const {captions, sections, years: said} = words.reports;
+const {captions, sections, years: said} = reportWords;
 
 /** A check among the earlier ones of its arm: what changed, the trend, pictures and all figures. */
 export function yearsPart({record: {check, issued}, history, voids}: CheckSource): Section[] {

@@ -1,6 +1,5 @@
 import limits from '../../../shared/limits.json' with {type: 'json'};
 import type {FaultValues} from '../../results/document.js';
-import type {MissingPart} from '../../results/document-of-check.js';
 import type {DocumentKey} from '../../results/document-schema.js';
 import type {Sentences} from '../../said.js';
 import {escaped} from '../../visible-text.js';
@@ -134,13 +133,7 @@ const faults: Sentences<FaultValues> = {
 		`Found "${leverClock}" with the device "${device}". Wanted: no lever place without a weighted lever.`,
 };
 
-const missing: Readonly<Record<MissingPart, string>> = {
-	description: 'The arm is not described and weighed yet, so there are no figures.',
-	inner: 'There is no complete round at the inner radius yet, so there are no figures.',
-	outer: 'There is no complete round at the outer radius yet, so there are no figures.',
-};
-
-/** The document of figures: what is wanted at its keys, what is wrong with one, and why a check has none yet. */
+/** The document of figures: what is wanted at its keys, and what is wrong with one. */
 export const documents = {
 	shownValue,
 	title: 'armdrift compute document',
@@ -150,5 +143,4 @@ export const documents = {
 		return `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 	},
 	faults,
-	missing,
 };

@@ -1,4 +1,4 @@
-import {plainNumber} from '../wording.js';
+import {plainNumber} from '../numbers.js';
 
 /** What stands in pictures, on a screen and in a report. */
 export const pictures = {

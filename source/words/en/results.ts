@@ -1,3 +1,4 @@
+import type {MissingPart} from '../../results/document-of-check.js';
 import type {NextCheckValues} from '../../results/next-check.js';
 import type {ProfileRefusals} from '../../results/profile-changes.js';
 import type {RadiusApart} from '../../results/rounds-agree.js';
@@ -22,6 +23,13 @@ const nextCheck: Sentences<NextCheckValues> = {
 		])} (default of this program).`,
 	'wire-creeps': () => 'In three months: a stiff wire or a free loop creeps sooner (default of this program).',
 	usual: () => 'In six months (common practice, no source).',
+};
+
+/** Why a check has no figures yet. */
+const missing: Readonly<Record<MissingPart, string>> = {
+	description: 'The arm is not described and weighed yet, so there are no figures.',
+	inner: 'There is no complete round at the inner radius yet, so there are no figures.',
+	outer: 'There is no complete round at the outer radius yet, so there are no figures.',
 };
 
 const kinds = {arm: 'arm', cartridge: 'cartridge', tools: 'set of tools'};
@@ -97,6 +105,7 @@ export const results = {
 	profileRefused,
 	/** What a kind of profile is called. */
 	kinds,
+	missing,
 	profileLacks: ({title}: {title: string}): string => `${title}: no answer yet; a check will ask for it.`,
 	/** No radius has two rounds alike. */
 	repeatabilityAssumed:

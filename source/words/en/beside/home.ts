@@ -1,11 +1,13 @@
+import {agoText} from '../ago.js';
+
 type OfArm = {readonly arm: string};
 
 /** The first page, and those that a check begins and ends with. */
 export const home = {
 	title: ({version}: {readonly version: string}) => `armdrift ${version}: does the arm swing freely?`,
 	nothingOpen: 'A full check takes about half an hour: arm, gauge, level, stylus scale and a ruler at hand.',
-	unfinished: ({arm, ago, step}: OfArm & {readonly ago: string; readonly step: string}) =>
-		`Unfinished check: ${arm}, left ${ago} at '${step}'. Deck not ready to play.`,
+	unfinished: ({arm, minutesAgo, step}: OfArm & {readonly minutesAgo: number; readonly step: string}) =>
+		`Unfinished check: ${arm}, left ${agoText(minutesAgo)} at '${step}'. Deck not ready to play.`,
 	resume: ({arm}: OfArm) => `go on with the check of ${arm}`,
 	start: 'new full check',
 	recheck: ({arm, due}: OfArm & {readonly due: string}) => `re-check ${arm} (${due})`,

@@ -1,4 +1,6 @@
-type LeftOpen = {readonly arm: string; readonly ago: string; readonly step: string};
+import {agoText} from '../ago.js';
+
+type LeftOpen = {readonly arm: string; readonly minutesAgo: number; readonly step: string};
 
 /** How much of a check is practised. */
 const extents = {
@@ -15,7 +17,7 @@ export const practice = {
 		title: 'PRACTICE: which invented arm?',
 		about:
 			'Each has one lesson. You probe it as you would at the bench; at the end its hidden truth stands beside what you found.',
-		resume: ({arm, ago, step}: LeftOpen) => `go on with "${arm}", left ${ago} at '${step}'`,
+		resume: ({arm, minutesAgo, step}: LeftOpen) => `go on with "${arm}", left ${agoText(minutesAgo)} at '${step}'`,
 		hidden: 'one of them, not told which',
 		home: 'back to real checks',
 		leave: 'leave',

@@ -1,4 +1,4 @@
-import {listed} from '../../wording.js';
+import {listed} from '../../numbers.js';
 
 const counted = (count: number): string => `${count} check${count === 1 ? '' : 's'}`;
 

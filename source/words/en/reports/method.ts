@@ -1,5 +1,5 @@
 import {type UnitId, units} from '../../../units.js';
-import {plainNumber} from '../../wording.js';
+import {plainNumber} from '../../numbers.js';
 
 type UpTo = {goodPct: number; usablePct: number};
 

@@ -1,6 +1,7 @@
 import type {AtWorst} from '../../../results/figures-types.js';
 import {formatIn} from '../../../units.js';
-import {forceWithWay, plainNumber} from '../../wording.js';
+import {plainNumber} from '../../numbers.js';
+import {forceWithWay} from '../figures.js';
 
 /** Sentences and names of the parts of a report. */
 export const parts = {

@@ -1,5 +1,6 @@
 import {formatIn} from '../../../units.js';
-import {plainNumber, sideForce} from '../../wording.js';
+import {plainNumber} from '../../numbers.js';
+import {sideForce} from '../figures.js';
 
 type Share = {readonly place: string; readonly pct: number; readonly uncertaintyPct: number};
 

@@ -1,0 +1,2 @@
+/** Figures and verdicts in the words of the language in use. */
+export {sideForce, verdictWord} from './en/figures.js';

@@ -1,0 +1,16 @@
+import type {Finding} from '../results/diagnose.js';
+import type {IssuedFinding} from '../results/issued.js';
+import {findings} from './en/findings.js';
+
+const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
+
+/** A finding with its words, as it is issued. */
+export function worded({code, places, who, values}: Finding): IssuedFinding {
+	// The table has for each code the sentences of just its values; the compiler cannot follow that through a look-up.
+	const said = findings[code] as {found: (of: unknown) => string; likely: string; next: (of: unknown) => string};
+	const {likely} = said;
+	const found = said.found(values);
+	const next = said.next(values);
+	const advice = likely === '' ? next : `likely ${likely}; ${next}`;
+	return {code, places, who, found, likely, next, text: `${found} ${capital(advice)}`};
+}
