@@ -1,4 +1,4 @@
-import {isPutBack, placeOfRounds, stepById} from '../procedure/index.js';
+import {isPutBack, placeOfRounds, stageOf, stepById} from '../procedure/index.js';
 import {freeZeroSteps} from '../procedure/step-groups.js';
 import {type StepId, stepIdsOf} from '../procedure/step-ids.js';
 import type {Check} from './check.js';
@@ -7,8 +7,10 @@ import {askAgain, hasReadings, keepWas, newSeries, openSeries} from './series.js
 import {closeTrial, leaveBias} from './trials.js';
 
 /** Answers that hang on the rounds of the open series and fall with it. */
-const fallsWithSeries = (id: string): boolean =>
-	placeOfRounds(id) !== undefined || id === 'verdict' || freeZeroSteps.some((one) => one === id);
+const fallsWithSeries = (id: string): boolean => {
+	const stage = stageOf(id);
+	return stage === 'probe' || stage === 'verdict' || placeOfRounds(id) !== undefined;
+};
 
 /** Closes the open series, if it holds readings, and opens the next one. */
 export function closeSeries(before: Check, because: Because, at: string): Check {

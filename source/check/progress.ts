@@ -74,7 +74,7 @@ function visibleSteps(
 	profiles: readonly Profile[],
 ): {facts: Facts; visible: readonly Step[]} {
 	const onFile = answersOfSeries(check, series);
-	const answers: Record<string, Answer> = {};
+	const answers: Record<string, Pick<Answer, 'value'>> = {};
 	const facts = factsOf({
 		answers,
 		onFile,
@@ -89,10 +89,17 @@ function visibleSteps(
 	const visible = procedure.filter((step) => {
 		const answer = onFile[step.id];
 		if (!isDue(check, step, answer) || !(step.when?.(facts) ?? true)) return false;
-		if (answer) answers[step.id] = answer;
-		return true;
+		const known = answer ?? usualAnswer(step, facts);
+		if (known) answers[step.id] = known;
+		return known === answer;
 	});
 	return {facts, visible};
+}
+
+/** What is taken where a step is not asked; the check has no answer of it. */
+function usualAnswer({usual}: Step, facts: Facts): Pick<Answer, 'value'> | undefined {
+	const value = usual?.(facts);
+	return value === undefined ? undefined : {value};
 }
 
 /** After 'stop here' only what was answered already and the putting back remain. */

@@ -12,12 +12,6 @@ import type {Unfinished} from '../workbench.js';
 
 type Answers = Record<string, {readonly value: AnswerValue; readonly typed: string}>;
 
-/**
- * What cannot have changed unseen since the last check, beside what belongs to a profile. That the guard is on is said
- * by the weighing, which is asked; whether the gauge can be turned is a matter of the gauge.
- */
-const kept = ['mat', 'mat-thickness', 'guard-on'] as const;
-
 /** What makes a new check repeat an earlier one, with what was changed in its profiles since. */
 export function recheckAction(last: Check, profiles: readonly Profile[], at: string): Action {
 	const answers = answersOfLast(last, profiles);
@@ -25,14 +19,13 @@ export function recheckAction(last: Check, profiles: readonly Profile[], at: str
 }
 
 /**
- * What a check that repeats an earlier one starts with: arm, cartridge and tools from their profiles, which may have
- * been corrected since, else as they were then; and the mat. Everything that can have changed unseen is left out.
+ * What a check that repeats an earlier one starts with: arm and tools from their profiles, which may have been corrected
+ * since, else as they were then. All that hands do at the deck is asked as in any check.
  */
-function answersOfLast(last: Check, profiles: readonly Profile[]): Answers {
-	const profiled = (['arm', 'cartridge', 'tools'] as const).map((kind) => profileAnswers(last, kind, profiles));
-	const others = kept.map((id): Answers => (last.answers[id] ? {[id]: pick(last, id)} : {}));
-	return Object.assign({}, ...profiled, ...others, {'room-note': {value: '', typed: ''}});
-}
+const answersOfLast = (last: Check, profiles: readonly Profile[]): Answers => ({
+	...profileAnswers(last, 'arm', profiles),
+	...profileAnswers(last, 'tools', profiles),
+});
 
 /** What of these answers is another one than it was in the last check: by step, what had been typed then. */
 const changedSince = (last: Check, answers: Answers): Readonly<Record<string, string>> =>
@@ -48,9 +41,11 @@ const pick = ({answers}: Check, id: StepId) => ({value: answers[id]?.value ?? nu
 function profileAnswers(last: Check, kind: ProfileKind, profiles: readonly Profile[]): Answers {
 	const name = String(last.answers[`${kind}-name`]?.value ?? '');
 	const profile = profileNamed(profiles, kind, name);
-	if (profile) return {[`${kind}-profile`]: {value: profile.id, typed: profile.name}, ...profile.answers};
 	const ids = profileSteps(kind).filter((id) => last.answers[id]);
-	return Object.fromEntries(ids.map((id) => [id, pick(last, id)]));
+	const then = Object.fromEntries(ids.map((id) => [id, pick(last, id)]));
+	if (!profile) return then;
+	// A profile of an earlier version may lack what belongs to it today.
+	return {...then, [`${kind}-profile`]: {value: profile.id, typed: profile.name}, ...profile.answers};
 }
 
 /** What is known of an arm when its check starts: its profile, or its name alone. */

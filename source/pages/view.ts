@@ -1,13 +1,15 @@
+import {deckOf, movesBefore} from '../check/deck-state.js';
 import {type Dialogue, type Position, positionOf} from '../check/dialogue.js';
 import {isReadyToPlay, stageCount} from '../check/progress.js';
 import {type Prompt, promptOf} from '../check/prompt.js';
 import {respond} from '../check/respond.js';
 import type {Slot} from '../check/rounds.js';
+import type {Deck} from '../procedure/deck.js';
 import type {Facts} from '../procedure/facts.js';
 import type {Trouble} from '../procedure/problem.js';
 import {unitOf} from '../procedure/read-answer.js';
 import {gaugeUnitOf} from '../procedure/readings.js';
-import type {Step} from '../procedure/step.js';
+import {type Step, sheetStages} from '../procedure/step.js';
 import {limitAsked} from '../procedure/steps-probe.js';
 import {units} from '../units.js';
 import {words} from '../words/index.js';
@@ -22,10 +24,16 @@ const said = words.pages.view;
 export type View = {
 	readonly arm: string;
 	readonly stage: string;
-	/** Number of the stage, of so many; and the state of the deck. */
+	/** How the deck stands, part by part. */
+	readonly deck: readonly string[];
+	/** Whether it is ready to play. */
 	readonly progress: string;
 	readonly title: string;
 	readonly ask: string;
+	/** The same, as a voice says it. */
+	readonly deckTold: string;
+	/** The lines of the page that the question belongs to: what was answered, and what is still to come. */
+	readonly sheet: readonly Shown[];
 	readonly shown: readonly Shown[];
 	/** Why the last entry was not taken. */
 	readonly refusal: string | undefined;
@@ -46,12 +54,16 @@ export function viewOf(dialogue: Dialogue, typed = ''): View {
 	const position = positionOf(dialogue);
 	const {step, progress} = position;
 	const prompt = promptInWords(promptOf(dialogue, position));
+	const deck = deckOf(dialogue.check, progress);
 	return {
 		arm: said.arm({name: progress.facts.text('arm-name'), isPractice: dialogue.check.practice !== undefined}),
 		stage: step ? said.stage({title: words.stages[step.stage], ...stageCount(progress, step)}) : said.complete.stage,
+		deck: words.pages.deck.parts(deck),
+		deckTold: words.pages.deck.told(deck),
 		progress: isReadyToPlay(progress) ? said.readyToPlay : said.notReadyToPlay,
 		title: headOf(dialogue, step),
-		ask: taskOf(dialogue, position),
+		ask: [...movesFirst(dialogue, position, deck), taskOf(dialogue, position)].join(' '),
+		sheet: sheetOf(dialogue, position),
 		shown: shownFor(dialogue, position, prompt, typed),
 		refusal: dialogue.refusal && says.refusal(dialogue.refusal),
 		unit: unitLabel(position),
@@ -98,6 +110,22 @@ function taskOf({mode}: Dialogue, {step, slot, progress: {facts, problemOf}}: Po
 		case 'stop':
 			return said.asks[mode.kind];
 	}
+}
+
+function sheetOf({mode, check}: Dialogue, {step, progress}: Position): readonly Shown[] {
+	if (mode.kind !== 'ask' || !step || !sheetStages.includes(step.stage)) return [];
+	return progress.visible
+		.filter(({id, stage, input}) => stage === step.stage && input.kind !== 'profile' && id !== step.id)
+		.map(({id}) => {
+			const typed = check.answers[id]?.typed;
+			return line(said.sheetLine({title: titleOf(id), typed}), typed === undefined ? 'dim' : 'plain');
+		});
+}
+
+/** What brings the deck to where an open step wants it; a step that is only looked at again wants nothing. */
+function movesFirst({mode}: Dialogue, {step, progress}: Position, deck: Deck): readonly string[] {
+	if (mode.kind !== 'ask' || !step || progress.stateOf(step) === 'done') return [];
+	return movesBefore(deck, step, progress).map((move) => words.pages.deck.moves[move]);
 }
 
 const problemText = (problem: Trouble | undefined): string => (problem ? says.problem(problem) : '');

@@ -20,6 +20,7 @@ const say = words.faces.plain;
 /** A whole check line by line. Each question has a number, so that a voice or a log can refer to it. */
 export async function converse(workbench: Workbench, start: Dialogue, lines: Lines): Promise<PlainEnd> {
 	let dialogue = start;
+	let told = '';
 	lines.say(say.commands({commands: plainCommands}));
 	for (let number = 1; ; number++) {
 		const asked = viewOf(dialogue, dialogue.draft);
@@ -28,7 +29,8 @@ export async function converse(workbench: Workbench, start: Dialogue, lines: Lin
 			const end = await file(workbench, dialogue, lines);
 			if (end) return end;
 		}
-		sayQuestion(view, number, lines);
+		sayQuestion(view, number, lines, view.deckTold === told ? '' : view.deckTold);
+		told = view.deckTold;
 		const text = await readLine(workbench.practice, dialogue, lines);
 		if (text === undefined) return {kind: 'input-ended'};
 		if (text.trim() === '/leave') return {kind: 'left'};
@@ -67,8 +69,10 @@ async function file(workbench: Workbench, dialogue: Dialogue, lines: Lines): Pro
 	return;
 }
 
-function sayQuestion(view: View, number: number, lines: Lines): void {
+/** How the deck stands is said when it has changed. */
+function sayQuestion(view: View, number: number, lines: Lines, deck: string): void {
 	lines.say('');
+	if (deck !== '') lines.say(deck);
 	lines.say(say.question({...view, number}));
 	if (view.ask !== '') lines.say(view.ask);
 	for (const one of view.shown) if (plainText(one) !== '') lines.say(plainText(one));
@@ -104,10 +108,10 @@ async function take(workbench: Workbench, dialogue: Dialogue, {prompt}: View, te
 	if (typeof entry === 'string') return {kind: 'refused', sentence: entry, dialogue};
 	const turn = checkTurn(dialogue, entry, workbench.now());
 	if (turn.kind === 'home') return {kind: 'end', end: {kind: 'home'}};
-	return turn.kind === 'save' ? await kept(workbench, turn.dialogue) : told(turn.dialogue);
+	return turn.kind === 'save' ? await kept(workbench, turn.dialogue) : takenOrTold(turn.dialogue);
 }
 
-const told = (dialogue: Dialogue): Taken =>
+const takenOrTold = (dialogue: Dialogue): Taken =>
 	dialogue.refusal === undefined
 		? {kind: 'next', dialogue}
 		: {kind: 'refused', sentence: says.refusal(dialogue.refusal), dialogue};
@@ -117,7 +121,7 @@ async function kept(workbench: Workbench, next: Dialogue): Promise<Taken> {
 	const saved = await workbench.save(next);
 	if (!saved.ok) return {kind: 'not-saved', sentence: say.notSavedAgain({because: saved.sentence})};
 	if (saved.finished) return {kind: 'end', end: {kind: 'finished', record: saved.finished}};
-	return told(afterSaving(next, saved, workbench));
+	return takenOrTold(afterSaving(next, saved, workbench));
 }
 
 function commandOf(text: string): Entry | undefined {

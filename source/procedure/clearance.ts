@@ -5,9 +5,19 @@ import {type Problem, problem, wayTo} from './problem.js';
 
 export type ClearanceState = ReturnType<typeof clearanceState>;
 
+/** The guard is what touches first: with its depth known, the gap under it is read, and the stylus worked out. */
+export const readsGap = (facts: Facts): boolean =>
+	facts.is('guard-on', 'on') && facts.number('guard-depth') !== undefined && !facts.everAnswered('clearance');
+
+/** How high the stylus stands above the surface under it, mm; undefined until it was read. */
+export function stylusHeightMm(facts: Facts): number | undefined {
+	const gapMm = facts.number('guard-gap');
+	return gapMm === undefined ? facts.number('clearance') : gapMm + (facts.number('guard-depth') ?? 0);
+}
+
 /** Both windows, and where the value stands in them once it is known. */
 export function clearanceState(facts: Facts) {
-	const stylusMm = facts.number('clearance');
+	const stylusMm = stylusHeightMm(facts);
 	const depth = facts.is('guard-on', 'no-guard') ? undefined : facts.number('guard-depth');
 	const stylusWindow = stylusWindowMm(facts.number('mat-thickness') ?? 0);
 	return {
@@ -23,7 +33,7 @@ export function clearanceState(facts: Facts) {
 export function clearanceProblem(facts: Facts): Problem | undefined {
 	const {stylusMm, stylusWindow, guardMm} = clearanceState(facts);
 	if (stylusMm === undefined) return;
-	const again = wayTo('set-height', 'clearance');
+	const again = wayTo('set-height', readsGap(facts) ? 'guard-gap' : 'clearance');
 	const [low, high] = stylusWindow;
 	const side = isBelow(stylusMm, low) ? 'low' : 'high';
 	if (!isWithin(stylusMm, stylusWindow))

@@ -3,9 +3,9 @@ import {type StageId, type Step, takes} from './step.js';
 import type {ProfileKind, StepId} from './step-ids.js';
 import {armSteps} from './steps-arm.js';
 import {biasOnSteps} from './steps-bias-on.js';
-import {cartridgeSteps} from './steps-cartridge.js';
 import {probeSteps} from './steps-probe.js';
 import {putBackSteps} from './steps-put-back.js';
+import {safeSteps} from './steps-safe.js';
 import {settingSteps} from './steps-setting.js';
 import {firstSteps} from './steps-still.js';
 import {toolsSteps} from './steps-tools.js';
@@ -15,8 +15,8 @@ import {weighingSteps} from './steps-weighing.js';
 export const procedure: readonly Step[] = [
 	...firstSteps,
 	...armSteps,
-	...cartridgeSteps,
 	...toolsSteps,
+	...safeSteps,
 	...settingSteps,
 	...weighingSteps,
 	...probeSteps,

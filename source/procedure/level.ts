@@ -72,6 +72,17 @@ function leaningShare(facts: Facts): number {
 	return (carriedMn(facts) ?? playingMn) / playingMn;
 }
 
+/**
+ * A first reading so far off that no second one can make it pass: the level's own zero would have to be wrong by more
+ * than is believed of any. Nobody turns the level round for that.
+ */
+export function firstLevelProblem(facts: Facts, axis: 'lr' | 'fb'): Problem | undefined {
+	const read = facts.number(`level-${axis}-1`);
+	const allowedDeg = limits.levelWholeTiltDeg.value;
+	if (read === undefined || !isAbove(Math.abs(read), allowedDeg + limits.levelZeroErrorMostDeg.value)) return;
+	return problem('leans-at-once', {readDeg: Math.abs(read), allowedDeg}, wayTo('level-again', `level-${axis}-1`));
+}
+
 /** Why the level does not pass, if so. */
 export function levelProblem(facts: Facts): Problem | undefined {
 	const level = levelState(facts);

@@ -25,6 +25,7 @@ export type ProblemValues = {
 	'high-force-too-low': Nothing;
 	'mat-meets-guard': Nothing;
 	'level-read-once': Nothing;
+	'leans-at-once': {readonly readDeg: number; readonly allowedDeg: number};
 	'tilt-too-much': {readonly sharePct: number; readonly allowedPct: number};
 	'deck-leans': {readonly leanDeg: number; readonly allowedDeg: number};
 	'guard-mass-not-known': Nothing;
@@ -35,6 +36,12 @@ export type ProblemValues = {
 		readonly side: 'below' | 'above';
 		readonly lowMn: number;
 		readonly highMn: number;
+	};
+	'force-off-target': {
+		readonly carriedMn: number;
+		readonly playingMn: number;
+		readonly offPct: number;
+		readonly allowedPct: number;
 	};
 	'stylus-height': {
 		readonly stylusMm: number;

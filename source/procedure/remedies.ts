@@ -14,7 +14,7 @@ const byId = {
 	bias: {steps: ['bias-off'], when: (facts) => facts.answered('bias-off')},
 	damping: {steps: ['damping-off'], when: (facts) => facts.answered('damping-off')},
 	force: {steps: [...guardSteps, ...forceSteps]},
-	height: {steps: ['clearance']},
+	height: {steps: ['guard-gap', 'clearance']},
 	again: {steps: []},
 } as const satisfies Readonly<Record<string, Remedy>>;
 

@@ -22,7 +22,17 @@ export type StepValues = {readonly [Id in AtRadiusId]: AtRadius} & {
 	readonly 'bias-off': {readonly device: BiasDeviceId};
 	readonly 'guard-on': {readonly isUnipivot: boolean};
 	readonly 'guard-account': {readonly guardG: number};
-	readonly 'force-reading': {readonly hasGuard: boolean};
+	readonly 'force-reading': {
+		readonly hasGuard: boolean;
+		/** What the scale is to show. */
+		readonly targetMn: number | undefined;
+		/** Of the mat that was taken off: the pan stands that much higher. */
+		readonly matMm: number | undefined;
+	};
+	readonly 'guard-gap': {readonly depthMm: number};
+	readonly 'first-swing': {readonly isUnipivot: boolean};
+	readonly 'back-weight': {readonly playingMn: number | undefined; readonly guardMn: number};
+	readonly 'back-guard': {readonly isUnipivot: boolean};
 	readonly clearance: {readonly hangsFar: boolean};
 	readonly 'bias-drag': {readonly usualDrag: number};
 	readonly 'bias-on': {readonly device: BiasDeviceId};

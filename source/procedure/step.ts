@@ -1,10 +1,12 @@
 import type {UnitId} from '../units.js';
+import type {Deck, Finds} from './deck.js';
 import type {Facts} from './facts.js';
 import type {Place} from './places.js';
 import type {Problem} from './problem.js';
 import type {OverrideReason} from './reasons.js';
 import {
 	type AnswerKind,
+	type AnswerValue,
 	answerKinds,
 	type IdOf,
 	type KindOf,
@@ -17,11 +19,9 @@ import type {StepValues} from './step-values.js';
 /** The stages of a check, in the order in which they come; the head line counts them. */
 export const stages = [
 	'resume',
-	'safe',
 	'arm',
-	'cartridge',
 	'tools',
-	'room',
+	'safe',
 	'mat',
 	'level',
 	'damping',
@@ -36,6 +36,9 @@ export const stages = [
 	'next',
 ] as const;
 export type StageId = (typeof stages)[number];
+
+/** Stages whose questions stand on one page, line under line: what is known before the hands do anything. */
+export const sheetStages: readonly StageId[] = ['arm', 'tools'];
 
 /** What can be chosen, with what it is called. */
 export type Option = {readonly id: string; readonly label: string};
@@ -97,6 +100,15 @@ export type Step = {
 	readonly values?: (facts: Facts) => StepValues[keyof StepValues];
 	/** Shown and asked only when this holds. */
 	readonly when?: (facts: Facts) => boolean;
+	/**
+	 * Not asked: what is taken where no profile and no earlier answer says otherwise, null for 'not known'. Where it gives
+	 * undefined there is nothing usual, and the step is asked.
+	 */
+	readonly usual?: (facts: Facts) => AnswerValue | undefined;
+	/** How the deck must stand when this is asked. */
+	readonly finds?: Finds | ((facts: Facts) => Finds);
+	/** How the deck stands once this is done. */
+	readonly leaves?: (facts: Facts) => Partial<Deck>;
 	/** Says what is wrong with an accepted answer and the ways out; undefined when it passes. */
 	readonly verify?: (facts: Facts) => Problem | undefined;
 	/** What is offered in the empty field; Enter takes it. */
@@ -149,7 +161,7 @@ export const takes = <Kind extends AnswerKind>(asked: Step, kind: Kind): asked i
  */
 export function withProfile(picker: StepOf<'profile'>, asked: readonly Step[]): readonly Step[] {
 	const kind = picker.input.of;
-	const started = (facts: Facts) => asked.some((step) => facts.everAnswered(step.id));
+	const started = (facts: Facts) => asked.some((step) => !step.usual && facts.everAnswered(step.id));
 	const onFile = (facts: Facts) => facts.profiles.some((one) => one.kind === kind && !one.setAside);
 	return [
 		{...picker, when: (facts) => facts.everAnswered(picker.id) || (onFile(facts) && !started(facts))},

@@ -1,7 +1,21 @@
 import limits from '../../shared/limits.json' with {type: 'json'};
-import {armProblem, believablePivotMm, isWorkedOut, nullsProblem, pivotWayOf, radiusProblem} from './geometry.js';
+import {isAbove, isBelow} from '../measures/compare.js';
+import {reaches} from '../measures/geometry.js';
+import {grams} from '../units.js';
+import type {Facts} from './facts.js';
+import {
+	armOf,
+	armProblem,
+	believablePivotMm,
+	isWorkedOut,
+	nullsProblem,
+	type ProbePlace,
+	pivotWayOf,
+	radiusProblem,
+} from './geometry.js';
 import {problem, setTo, wayTo} from './problem.js';
 import {type Step, stepsOf, withProfile} from './step.js';
+import {forceSteps} from './step-groups.js';
 
 const step = stepsOf('arm');
 
@@ -12,8 +26,14 @@ const believableNullMm = [40, 150] as const;
 const pivotSteps = [
 	step('arm-pivot-way', {
 		when: isWorkedOut,
+		touches: ['arm-null-radius', 'radius-inner', 'radius-outer'],
+	}),
+	step('arm-offset', {
+		values: (facts) => ({isWorkedOut: isWorkedOut(facts)}),
+		input: {unit: 'deg', between: [0, 45], optional: true},
+		when: (facts) => pivotWayOf(facts) === 'offset' || facts.everAnswered('arm-offset'),
 		verify: (facts) =>
-			pivotWayOf(facts) === 'offset' && facts.number('arm-offset') === undefined
+			pivotWayOf(facts) === 'offset' && facts.unknown('arm-offset')
 				? problem(
 						'offset-not-known',
 						{},
@@ -22,7 +42,7 @@ const pivotSteps = [
 						wayTo('measure-pivot', 'arm-pivot-distance'),
 					)
 				: undefined,
-		touches: ['arm-null-radius', 'radius-inner', 'radius-outer'],
+		touches: ['arm-null-radius'],
 	}),
 	step('arm-null-radius', {
 		input: {unit: 'mm', between: believableNullMm},
@@ -37,31 +57,66 @@ const pivotSteps = [
 	}),
 ];
 
-/** Where the rounds are taken; kept with the arm. */
-const radiusSteps = [
-	step('radius-inner', {
-		input: {unit: 'mm', between: [50, 110]},
-		suggest: (facts) =>
-			String((facts.is('arm-auto-stop', 'yes') ? limits.linkageInnerRadiusMm : limits.innerRadiusMm).value),
-		verify: (facts) => radiusProblem('inner', facts),
-		touches: ['rounds'],
+/** A usual probe radius, where the arm reaches it: common practice, no source (`shared/limits.json`). */
+const usualRadius = (place: 'inner' | 'outer') => (facts: Facts) => {
+	const inner = facts.is('arm-auto-stop', 'yes') ? limits.linkageInnerRadiusMm : limits.innerRadiusMm;
+	const radiusMm = (place === 'inner' ? inner : limits.outerRadiusMm).value;
+	const arm = armOf(facts);
+	return arm && !reaches(arm, radiusMm) ? undefined : radiusMm;
+};
+
+/** A radius at which rounds are taken. */
+const radius = (place: ProbePlace['place'], between: readonly [number, number]) => ({
+	input: {unit: 'mm' as const, between, ...(place === 'extra' ? {optional: true} : {})},
+	verify: (facts: Facts) => radiusProblem(place, facts),
+	touches: ['rounds'] as const,
+});
+
+const isNotKnown = () => null;
+
+/** What is kept with an arm, and asked by nobody: it decides nothing at the bench, or has something usual in its place. */
+const keptSteps = [
+	step('arm-serial', {input: {optional: true}, usual: isNotKnown}),
+	step('arm-gravity-centre', {usual: () => 'near', touches: ['rounds']}),
+	step('arm-auto-stop', {usual: () => 'no', touches: ['radius-inner']}),
+	step('radius-inner', {...radius('inner', [50, 110]), usual: usualRadius('inner')}),
+	step('radius-outer', {...radius('outer', [90, 160]), usual: usualRadius('outer')}),
+	step('radius-extra', {...radius('extra', [50, 160]), usual: isNotKnown}),
+	step('cartridge-name', {usual: isNotKnown}),
+	step('force-low', {
+		input: {unit: 'gf', between: [grams(0.1), grams(8)], optional: true},
+		usual: isNotKnown,
+		verify: (facts) =>
+			isAbove(facts.number('force-low') ?? 0, facts.number('playing-force') ?? 0)
+				? problem(
+						'low-force-too-high',
+						{},
+						wayTo('correct-lowest', 'force-low'),
+						wayTo('correct-playing', 'playing-force', 'force-low'),
+					)
+				: undefined,
+		touches: forceSteps,
 	}),
-	step('radius-outer', {
-		input: {unit: 'mm', between: [90, 160]},
-		suggest: () => String(limits.outerRadiusMm.value),
-		verify: (facts) => radiusProblem('outer', facts),
-		touches: ['rounds'],
+	step('force-high', {
+		input: {unit: 'gf', between: [grams(0.1), grams(10)], optional: true},
+		usual: isNotKnown,
+		verify: (facts) =>
+			isBelow(facts.number('force-high') ?? 99, facts.number('playing-force') ?? 0)
+				? problem(
+						'high-force-too-low',
+						{},
+						wayTo('correct-highest', 'force-high'),
+						wayTo('correct-playing', 'playing-force', 'force-high'),
+					)
+				: undefined,
+		touches: forceSteps,
 	}),
-	step('radius-extra', {
-		input: {unit: 'mm', between: [50, 160], optional: true},
-		verify: (facts) => radiusProblem('extra', facts),
-		touches: ['rounds'],
-	}),
+	step('cartridge-compliance', {input: {unit: 'umPerMn', between: [1, 120], optional: true}, usual: isNotKnown}),
+	step('cartridge-cantilever', {input: {unit: 'mm', between: [2, 12], optional: true}, usual: isNotKnown}),
 ];
 
 const asked = [
 	step('arm-name', {}),
-	step('arm-serial', {input: {optional: true}}),
 	step('arm-length', {
 		input: {unit: 'mm', between: [120, 420]},
 		touches: ['arm-pivot-distance'],
@@ -71,25 +126,31 @@ const asked = [
 		verify: armProblem,
 		touches: ['radius-inner', 'radius-outer'],
 	}),
-	step('arm-offset', {
-		values: (facts) => ({isWorkedOut: isWorkedOut(facts)}),
-		input: {unit: 'deg', between: [0, 45], optional: true},
-		touches: ['arm-null-radius'],
-	}),
 	...pivotSteps,
-	step('arm-pivot-place', {}),
-	step('arm-bearing', {}),
-	step('arm-gravity-centre', {touches: ['rounds']}),
-	step('arm-loading', {}),
-	step('arm-auto-stop', {touches: ['radius-inner']}),
-	// The wires are the usual cause of a pull that changes over the record.
-	step('arm-wire-path', {}),
-	step('arm-wire-stiffness', {}),
-	step('arm-bias-device', {touches: ['bias-setting', 'bias-off', 'rounds']}),
-	step('arm-damping', {touches: ['rounds']}),
-	step('deck-sprung', {}),
-	...radiusSteps,
+	step('playing-force', {
+		input: {unit: 'gf', between: [grams(0.2), grams(8)]},
+		touches: ['force-low', 'force-high', 'back-force'],
+	}),
+	step('arm-loading', {suggest: () => 'gravity'}),
+	step('arm-bias-device', {
+		suggest: () => 'weight-on-thread',
+		touches: ['bias-setting', 'bias-off', 'rounds'],
+	}),
+	...keptSteps,
 ];
 
-/** The arm. Picked from the profiles with one key, or entered once. */
-export const armSteps: readonly Step[] = withProfile(step('arm-profile', {input: {of: 'arm'}}), asked);
+const picker = step('arm-profile', {input: {of: 'arm'}});
+
+/** A cartridge that an earlier version kept by itself; today it is kept with its arm. */
+const cartridgePicker = step('cartridge-profile', {
+	input: {of: 'cartridge'},
+	when: (facts) =>
+		facts.everAnswered('cartridge-profile') ||
+		(facts.profiles.some(({kind, setAside}) => kind === 'cartridge' && !setAside) &&
+			!facts.everAnswered('playing-force')),
+});
+
+/** The arm on the bench. Picked from the profiles with one key, or entered once. */
+export const armSteps: readonly Step[] = withProfile(picker, asked).flatMap((one) =>
+	one.id === 'playing-force' ? [cartridgePicker, one] : [one],
+);

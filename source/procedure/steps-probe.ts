@@ -1,10 +1,13 @@
+import {armLocked, type Finds} from './deck.js';
 import type {Facts} from './facts.js';
 import {offRadiusMm} from './geometry.js';
 import {closingProblem, topOfScale} from './hold-limits.js';
 import {type OffPlace, stepOfRounds} from './places.js';
+import {mustBe} from './problem.js';
 import {gaugeSides, gaugeUnitOf, showsHandForce} from './readings.js';
 import {type Step, stepsOf} from './step.js';
 import type {freeZeroSteps} from './step-groups.js';
+import {guardedArm} from './steps-weighing.js';
 
 const probing = stepsOf('probe');
 
@@ -36,15 +39,31 @@ const freeZero = (id: (typeof freeZeroSteps)[number]): Step =>
 		when: (facts) => facts.is('gauge-turns', 'no'),
 	});
 
+/** What holds the arm or pushes it is out of the way, but where somebody went on without; the gauge stands on its mark. */
+const readyToProbe = (facts: Facts): Finds => ({
+	...guardedArm(facts),
+	gauge: ['as-used', 'turned'],
+	...(facts.yes('bias-off') ? {bias: ['off']} : {}),
+	...(facts.yes('damping-off') ? {damping: ['out']} : {}),
+});
+
 const probe = (place: OffPlace, extra: Partial<Pick<Step, 'when' | 'verify' | 'reasons'>> = {}): Step =>
 	probing(stepOfRounds(place), {
 		values: (facts) => ({radiusMm: offRadiusMm(facts, place)}),
 		input: {place},
+		finds: readyToProbe,
+		leaves: () => ({arm: 'on-gauge', gauge: 'as-used'}),
 		...extra,
 	});
 
 /** The probe, the closing round and the verdict. */
 export const probeSteps: readonly Step[] = [
+	probing('first-swing', {
+		values: (facts) => ({isUnipivot: facts.is('arm-bearing', 'unipivot')}),
+		verify: (facts) => mustBe(facts, 'first-swing'),
+		reasons: ['cannot-do-here'],
+		finds: readyToProbe,
+	}),
 	freeZero('zero-free-before'),
 	probe('inner'),
 	probe('outer'),
@@ -56,5 +75,10 @@ export const probeSteps: readonly Step[] = [
 		reasons: ['known-what-moved', 'time-short'],
 	}),
 	freeZero('zero-free-after'),
-	stepsOf('verdict')('verdict', {}),
+	probing('probe-end', {
+		verify: (facts) => mustBe(facts, 'probe-end'),
+		reasons: ['cannot-do-here'],
+		leaves: (facts) => (facts.yes('probe-end') ? {arm: 'locked'} : {}),
+	}),
+	stepsOf('verdict')('verdict', {finds: armLocked}),
 ];

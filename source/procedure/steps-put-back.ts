@@ -2,13 +2,16 @@ import limits from '../../shared/limits.json' with {type: 'json'};
 import {isAbove} from '../measures/compare.js';
 import {grams} from '../units.js';
 import {biasDeviceId, hasBias} from './bias-devices.js';
+import {armLocked, type Finds} from './deck.js';
 import type {Facts} from './facts.js';
 import {mustBe, type Problem, problem, type UnconfirmedStep, wayTo} from './problem.js';
 import {type Step, stepsOf} from './step.js';
 import type {StepId} from './step-ids.js';
 import type {StepValues} from './step-values.js';
+import {guardedArm} from './steps-weighing.js';
+import {guardWeightMn} from './weighing.js';
 
-const step = stepsOf('back');
+const [step, next] = [stepsOf('back'), stepsOf('next')];
 
 /** What the bias device is put back to: the setting that was chosen, else the one that it came with. */
 function biasBack(facts: Facts): StepValues['back-bias'] {
@@ -21,8 +24,17 @@ function biasBack(facts: Facts): StepValues['back-bias'] {
 }
 
 /** What the lines of the put-back list have in common that are confirmed by one key. */
-const confirmed = (id: UnconfirmedStep) =>
-	({verify: (facts: Facts) => mustBe(facts, id), reasons: ['someone-else', 'cannot-do-here']}) as const;
+const confirmed = (id: UnconfirmedStep, leaves: ReturnType<NonNullable<Step['leaves']>> = {}) =>
+	({
+		verify: (facts: Facts) => mustBe(facts, id),
+		reasons: ['someone-else', 'cannot-do-here'],
+		leaves: (facts: Facts) => (facts.yes(id) ? leaves : {}),
+	}) as const;
+
+/** The arm locked, its stylus covered: so everything beside it is put back. */
+const lockedAndCovered = (facts: Facts): Finds => ({...guardedArm(facts), ...armLocked});
+
+const hasGuard = (facts: Facts): boolean => facts.is('guard-on', 'on');
 
 function playingForceProblem(facts: Facts): Problem | undefined {
 	const weighed = facts.number('back-force');
@@ -38,27 +50,61 @@ function playingForceProblem(facts: Facts): Problem | undefined {
 
 /** The deck goes back so that it is safe to play, the stylus bare last; then the next date. */
 export const putBackSteps: readonly Step[] = [
-	step('back-lock', confirmed('back-lock')),
-	step('back-mat', {...confirmed('back-mat'), when: (facts) => facts.is('mat', 'off')}),
-	step('back-damping', {...confirmed('back-damping'), when: (facts) => facts.is('arm-damping', 'yes')}),
-	step('back-bias', {...confirmed('back-bias'), values: biasBack, when: hasBias}),
-	step('back-height', confirmed('back-height')),
-	step('back-guard', {...confirmed('back-guard'), when: (facts) => !facts.is('guard-on', 'no-guard')}),
+	step('back-lock', {...confirmed('back-lock', {arm: 'locked'})}),
+	step('back-gauge', {...confirmed('back-gauge', {gauge: 'away'}), finds: armLocked}),
+	step('back-mat', {
+		...confirmed('back-mat', {mat: 'on'}),
+		when: (facts) => facts.is('mat', 'off'),
+		finds: (facts) => ({...lockedAndCovered(facts), gauge: ['away']}),
+	}),
+	step('back-damping', {
+		...confirmed('back-damping', {damping: 'in'}),
+		when: (facts) => facts.is('arm-damping', 'yes'),
+		finds: lockedAndCovered,
+	}),
+	step('back-blocks', {...confirmed('back-blocks'), finds: lockedAndCovered}),
+	step('back-bias', {
+		...confirmed('back-bias', {bias: 'set'}),
+		values: biasBack,
+		when: hasBias,
+		finds: lockedAndCovered,
+	}),
+	step('back-level', {...confirmed('back-level'), finds: lockedAndCovered}),
+	step('back-height', {...confirmed('back-height'), finds: lockedAndCovered}),
+	// With the guard on nothing can happen to the stylus while the counterweight is turned.
+	step('back-weight', {
+		...confirmed('back-weight'),
+		values: (facts) => ({playingMn: facts.number('playing-force'), guardMn: guardWeightMn(facts)}),
+		when: (facts) => hasGuard(facts) && guardWeightMn(facts) > 0,
+		finds: lockedAndCovered,
+	}),
+	step('back-guard', {
+		...confirmed('back-guard', {stylus: 'bare'}),
+		values: (facts) => ({isUnipivot: facts.is('arm-bearing', 'unipivot')}),
+		when: (facts) => !facts.is('guard-on', 'no-guard'),
+		finds: lockedAndCovered,
+	}),
 	step('back-force', {
 		input: {unit: 'gf', between: [grams(0.1), grams(12)], optional: true},
 		verify: playingForceProblem,
 		reasons: ['owner-wants-force', 'no-scale'],
+		finds: {stylus: ['bare']},
+		leaves: () => ({arm: 'locked'}),
 	}),
-	step('back-level', confirmed('back-level')),
+	step('back-upright', {...confirmed('back-upright'), when: (facts) => facts.is('arm-bearing', 'unipivot')}),
 	step('back-covers', confirmed('back-covers')),
-	stepsOf('next')('next-check', {}),
+	next('room-temperature', {input: {unit: 'celsius', between: [-10, 50], optional: true}, suggest: () => ''}),
+	next('room-note', {input: {optional: true}, usual: () => null}),
+	next('next-check', {}),
 ];
 
 /** What a line of the put-back list undoes: it is asked by name before the probe goes on. */
 export const undoneBy: Readonly<Partial<Record<StepId, readonly StepId[]>>> = {
+	'back-gauge': ['guard-gap', 'clearance'],
 	'back-mat': ['mat', 'mat-thickness'],
 	'back-damping': ['damping-off'],
 	'back-bias': ['bias-off'],
-	'back-height': ['clearance'],
+	'back-height': ['guard-gap', 'clearance'],
+	'back-weight': ['force-reading'],
 	'back-guard': ['guard-on', 'weighed'],
 };

@@ -1,9 +1,8 @@
 import type {Facts} from './facts.js';
 import {type Step, stepsOf} from './step.js';
 import {forceSteps, guardSteps, levelSteps} from './step-groups.js';
-import {type DoubtId, type StepId, tickLines} from './step-ids.js';
+import type {DoubtId, StepId} from './step-ids.js';
 import {armSteps} from './steps-arm.js';
-import {cartridgeSteps} from './steps-cartridge.js';
 import {toolsSteps} from './steps-tools.js';
 
 export type DoubtItemId =
@@ -60,23 +59,22 @@ export const doubts: readonly Doubt[] = [
 					'arm-name',
 					'arm-length',
 					'arm-pivot-distance',
-					'arm-wire-stiffness',
+					'playing-force',
+					'arm-loading',
 					'arm-bias-device',
 					'radius-inner',
 					'radius-outer',
 				],
 			},
 			{
-				id: 'cartridge',
-				steps: profileStepsOf(cartridgeSteps),
-				shows: ['cartridge-name', 'playing-force', 'guard-mass', 'guard-depth'],
+				id: 'guard',
+				steps: ['guard-mass', 'guard-depth'],
 			},
 			{
 				id: 'tools',
 				steps: profileStepsOf(toolsSteps),
-				shows: ['tools-name', 'gauge-step'],
+				shows: ['tools-name', 'gauge-unit', 'gauge-step', 'gauge-top'],
 			},
-			{id: 'mat', steps: ['mat', 'mat-thickness']},
 		],
 		offered: true,
 	},
@@ -106,11 +104,6 @@ export const doubts: readonly Doubt[] = [
 		newSeries: true,
 		items: [{id: 'force', steps: forceSteps}],
 	},
-	{
-		id: 'room',
-		newSeries: false,
-		items: [{id: 'room', steps: ['room-temperature']}],
-	},
 ];
 
 /** The doubt that a step asks about. */
@@ -124,7 +117,7 @@ export const nothingDone = 'nothing';
 
 const resume = stepsOf('resume');
 
-/** What comes before the arm: what was done since where a check is repeated, one screen a doubt on return, safety. */
+/** What comes before the arm: what was done since where a check is repeated, one screen a doubt on return. */
 export const firstSteps: readonly Step[] = [
 	resume('done-since', {when: (facts) => facts.isRecheck}),
 	resume('done-since-note', {when: (facts) => facts.is('done-since', 'other')}),
@@ -134,6 +127,4 @@ export const firstSteps: readonly Step[] = [
 			when: (facts) => facts.doubts.includes(id) && (!facts.everAnswered('verdict') || isSettingBias(facts)),
 		}),
 	),
-	// Nobody and nothing gets hurt. Confirmed once a check.
-	stepsOf('safe')('safe', {input: {lines: tickLines.safe}, reasons: ['maker-wants-power', 'licensed-person']}),
 ];

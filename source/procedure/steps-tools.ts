@@ -1,4 +1,4 @@
-import {fromBase, grams} from '../units.js';
+import {grams} from '../units.js';
 import type {Facts} from './facts.js';
 import {gaugeUnitOf, showsHandForce} from './readings.js';
 import {type Step, stepsOf, withProfile} from './step.js';
@@ -11,42 +11,30 @@ const onGauge =
 	(facts: Facts): readonly [number, number] =>
 		gaugeUnitOf(facts) === 'percent' ? [lowPct, highPct] : [lowPct / 10, highPct / 2];
 
-/** The step of the gauge as it is printed, for a nudge of one step. */
-const oneStep = (facts: Facts): string | undefined => {
-	const stepBase = facts.number('gauge-step');
-	return stepBase === undefined ? undefined : String(Number(fromBase(stepBase, gaugeUnitOf(facts)).toPrecision(6)));
-};
+/** How finely and how surely the tools read: kept with them, and asked by nobody. Defaults of this program. */
+const accuracies = [
+	step('gauge-scale-uncertainty', {input: {unit: 'percent', between: [0, 50]}, usual: () => 2}),
+	// People nudge by what they can see: one step of the scale. A hand that pushes nudges by nothing.
+	step('gauge-nudge', {
+		input: {unit: gaugeUnitOf, between: onGauge(0, 5)},
+		usual: (facts) => (showsHandForce(facts) ? 0 : (facts.number('gauge-step') ?? 0)),
+	}),
+	step('scale-step', {input: {unit: 'gf', between: [0, grams(0.5)]}, usual: () => grams(0.01)}),
+	step('scale-uncertainty', {input: {unit: 'gf', between: [0, grams(1)]}, usual: () => grams(0.02)}),
+	step('level-step', {input: {unit: 'deg', between: [0, 2]}, usual: () => 0.05}),
+];
 
 const asked = [
 	step('tools-name', {suggest: () => 'bench-set'}),
-	step('gauge-unit', {touches: ['gauge-step', 'gauge-top', 'gauge-nudge', 'rounds']}),
+	step('gauge-unit', {suggest: () => 'percent', touches: ['gauge-step', 'gauge-top', 'gauge-nudge', 'rounds']}),
 	step('gauge-step', {
 		input: {unit: gaugeUnitOf, between: onGauge(0.01, 5)},
 		suggest: (facts) => ({percent: '0.5', mN: '0.1', gf: '0.01'})[gaugeUnitOf(facts)],
 	}),
 	step('gauge-top', {input: {unit: gaugeUnitOf, between: onGauge(0.1, 100)}}),
-	step('gauge-sign', {touches: ['rounds']}),
-	step('gauge-turns', {touches: ['rounds']}),
-	step('gauge-scale-uncertainty', {
-		input: {unit: 'percent', between: [0, 50]},
-		suggest: () => '2',
-	}),
-	step('gauge-nudge', {
-		input: {unit: gaugeUnitOf, between: onGauge(0, 5)},
-		suggest: (facts) => (showsHandForce(facts) ? '0' : oneStep(facts)),
-	}),
-	step('scale-step', {
-		input: {unit: 'gf', between: [0, grams(0.5)]},
-		suggest: () => '0.01',
-	}),
-	step('scale-uncertainty', {
-		input: {unit: 'gf', between: [0, grams(1)]},
-		suggest: () => '0.02',
-	}),
-	step('level-step', {
-		input: {unit: 'deg', between: [0, 2]},
-		suggest: () => '0.05',
-	}),
+	step('gauge-sign', {suggest: () => 'arm-out', touches: ['rounds']}),
+	step('gauge-turns', {suggest: () => 'inner', touches: ['rounds']}),
+	...accuracies,
 ];
 
 /** Gauge, scale and level. */

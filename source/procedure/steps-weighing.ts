@@ -1,8 +1,10 @@
+import limits from '../../shared/limits.json' with {type: 'json'};
 import {isAbove, isBelow} from '../measures/compare.js';
 import {grams} from '../units.js';
-import {clearanceProblem} from './clearance.js';
+import {clearanceProblem, readsGap} from './clearance.js';
+import {armLocked, type Finds} from './deck.js';
 import type {Facts} from './facts.js';
-import {type Problem, problem, setTo, wayTo} from './problem.js';
+import {mustBe, type Problem, problem, setTo, wayTo} from './problem.js';
 import {type Step, stepsOf} from './step.js';
 import {halfADay} from './step-groups.js';
 import {carriedWith} from './weighing.js';
@@ -10,31 +12,46 @@ import {carriedWith} from './weighing.js';
 const [step, atHeight] = [stepsOf('force'), stepsOf('clearance')];
 
 const guardUsed = (facts: Facts): boolean => facts.is('guard-on', 'on');
-/** The carried force must be known to lie inside the cartridge's range. */
+
+/** The stylus is covered, but where there is no guard. */
+export const guardedArm = (facts: Facts): Finds => (guardUsed(facts) ? {stylus: ['covered']} : {});
+
+/** The carried force must lie inside the cartridge's range, where that is known, and near the force of play. */
 const forceProblem =
 	(weighing: 'force-reading' | 'force-at-height') =>
 	(facts: Facts): Problem | undefined => {
-		const carried = carriedWith(facts, facts.number(weighing));
-		const low = facts.number('force-low');
-		const high = facts.number('force-high');
-		if (carried === undefined) return;
-		if (low === undefined || high === undefined)
-			return problem('force-range-not-known', {carriedMn: carried}, wayTo('type-range', 'force-low', 'force-high'));
-		if (!isBelow(carried, low) && !isAbove(carried, high)) return;
-		const side = isBelow(carried, low) ? 'below' : 'above';
-		const values = {carriedMn: carried, side, lowMn: low, highMn: high} as const;
-		return problem('force-outside-range', values, wayTo('set-force-guarded', weighing));
+		const carriedMn = carriedWith(facts, facts.number(weighing));
+		const playingMn = facts.number('playing-force');
+		if (carriedMn === undefined) return;
+		const again = wayTo('set-force-guarded', weighing);
+		const lowMn = facts.number('force-low');
+		const highMn = facts.number('force-high');
+		if (lowMn !== undefined && highMn !== undefined && (isBelow(carriedMn, lowMn) || isAbove(carriedMn, highMn))) {
+			const side = isBelow(carriedMn, lowMn) ? 'below' : 'above';
+			return problem('force-outside-range', {carriedMn, side, lowMn, highMn}, again);
+		}
+		if (playingMn === undefined) return;
+		const offPct = 100 * (carriedMn / playingMn - 1);
+		const allowedPct = 100 * limits.probeForceShare.value;
+		if (!isAbove(Math.abs(offPct), allowedPct)) return;
+		return problem('force-off-target', {carriedMn, playingMn, offPct, allowedPct}, again);
 	};
 
-/** Guard and tracking force, clearance. */
+/** How high the stylus stands on the gauge, by the gap under its guard or by itself. */
+const height = {
+	verify: clearanceProblem,
+	reasons: ['gauge-height-fixed', 'arm-touches-elsewhere'],
+	touches: ['rounds'],
+	staysTrueMinutes: 30,
+	finds: (facts: Facts): Finds => ({...guardedArm(facts), ...armLocked}),
+	leaves: () => ({gauge: 'as-used', arm: 'in-rest'}) as const,
+} as const satisfies Partial<Step>;
+
+/** Guard and tracking force; then the gauge under the arm. */
 export const weighingSteps: readonly Step[] = [
-	step('guard-on', {
-		values: (facts) => ({isUnipivot: facts.is('arm-bearing', 'unipivot')}),
-		touches: ['force-reading', 'clearance', 'rounds'],
-		staysTrueMinutes: 30,
-	}),
 	step('weighed', {
 		when: guardUsed,
+		suggest: () => 'with',
 		verify: (facts) =>
 			facts.is('weighed', 'without') && facts.number('guard-mass') === undefined
 				? problem(
@@ -45,8 +62,9 @@ export const weighingSteps: readonly Step[] = [
 					)
 				: undefined,
 		reasons: [],
-		touches: ['force-reading', 'clearance', 'rounds'],
+		touches: ['force-reading', 'guard-gap', 'clearance', 'rounds'],
 		staysTrueMinutes: 30,
+		finds: guardedArm,
 	}),
 	step('guard-account', {
 		values: (facts) => ({guardG: facts.number('guard-mass') ?? 0}),
@@ -63,20 +81,30 @@ export const weighingSteps: readonly Step[] = [
 		reasons: [],
 	}),
 	step('force-reading', {
-		values: (facts) => ({hasGuard: facts.is('weighed', 'with') && guardUsed(facts)}),
+		values: (facts) => ({
+			hasGuard: facts.is('weighed', 'with') && guardUsed(facts),
+			targetMn: facts.number('playing-force'),
+			matMm: facts.number('mat-thickness'),
+		}),
 		input: {unit: 'gf', between: [grams(0.1), grams(12)]},
 		verify: forceProblem('force-reading'),
 		reasons: ['guard-only', 'no-range'],
-		touches: ['clearance', 'rounds'],
+		touches: ['guard-gap', 'clearance', 'rounds'],
 		staysTrueMinutes: halfADay,
+		finds: guardedArm,
+		leaves: () => ({arm: 'locked'}),
+	}),
+	atHeight('guard-gap', {
+		values: (facts) => ({depthMm: facts.number('guard-depth') ?? 0}),
+		when: readsGap,
+		input: {unit: 'mm', between: [0, 30]},
+		...height,
 	}),
 	atHeight('clearance', {
 		values: (facts) => ({hangsFar: facts.is('arm-gravity-centre', 'far')}),
+		when: (facts) => !readsGap(facts),
 		input: {unit: 'mm', between: [0, 30]},
-		verify: clearanceProblem,
-		reasons: ['gauge-height-fixed', 'arm-touches-elsewhere'],
-		touches: ['rounds'],
-		staysTrueMinutes: 30,
+		...height,
 	}),
 	atHeight('force-at-height', {
 		input: {unit: 'gf', between: [grams(0.1), grams(12)], optional: true},
@@ -85,5 +113,13 @@ export const weighingSteps: readonly Step[] = [
 		reasons: ['guard-only', 'no-range'],
 		touches: ['rounds'],
 		staysTrueMinutes: halfADay,
+		finds: guardedArm,
+	}),
+	atHeight('lifter-clear', {
+		verify: (facts) => mustBe(facts, 'lifter-clear'),
+		reasons: ['part-of-fault', 'cannot-change-here'],
+		touches: ['rounds'],
+		finds: guardedArm,
+		leaves: () => ({arm: 'in-rest'}),
 	}),
 ];

@@ -4,6 +4,7 @@ import {openSeries} from '../check/series.js';
 import {chosenTrial, withTrial} from '../check/trials.js';
 import {biasDeviceIds} from '../procedure/bias-devices.js';
 import {onRadii} from '../procedure/bias-on.js';
+import {stylusHeightMm} from '../procedure/clearance.js';
 import type {Facts} from '../procedure/facts.js';
 import {armOf, type ProbePlace, pivotDirectionDeg} from '../procedure/geometry.js';
 import {
@@ -127,7 +128,7 @@ function levelPart(facts: Facts): Pick<Document, 'level'> {
 }
 
 function clearancePart(facts: Facts): Pick<Document, 'clearance'> {
-	const stylusMm = facts.number('clearance');
+	const stylusMm = stylusHeightMm(facts);
 	if (stylusMm === undefined) return {};
 	const guardDepthMm = facts.number('guard-depth');
 	return {

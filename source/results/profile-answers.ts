@@ -16,12 +16,16 @@ type Questions = {
 /** No question of a profile depends on the limits of the verdict. */
 const limits = limitsOf(usualSettings);
 
+/** A cartridge's questions are its arm's today; a profile of one that an earlier version kept has those it answers. */
+const belongs = ({id, profile}: Step, kind: Profile['kind'], answers: ProfileAnswers): boolean =>
+	profile === kind || (kind === 'cartridge' && profile === 'arm' && id in answers);
+
 /** The questions of a profile; one that others make needless does not count, though it may still have an answer. */
 export function profileQuestions({kind, answers}: Pick<Profile, 'kind' | 'answers'>): Questions {
 	const visible: Record<string, ProfileAnswers[string]> = {};
 	const facts = factsOf({answers: visible, onFile: answers, limits});
 	const steps = procedure.filter((step) => {
-		if (step.profile !== kind || !(step.when?.(facts) ?? true)) return false;
+		if (!belongs(step, kind, answers) || !(step.when?.(facts) ?? true)) return false;
 		const answer = answers[step.id];
 		if (answer && fits(step.input, answer.value)) visible[step.id] = answer;
 		return true;
@@ -45,7 +49,7 @@ export function answersAfter(
 		!changed.includes(step.id) &&
 		step.input.kind !== 'choice' &&
 		readAnswer(step, typed, facts).kind === 'refused';
-	const asked = new Set<string>(procedure.filter(({profile}) => profile === kind).map(({id}) => id));
+	const asked = new Set<string>(procedure.filter((step) => belongs(step, kind, answers)).map(({id}) => id));
 	const foreign = Object.entries(answers).filter(([id]) => !asked.has(id));
 	const kept = steps.flatMap((step) => {
 		const answer = answers[step.id];

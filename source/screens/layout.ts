@@ -40,7 +40,7 @@ export function layoutOf({view, width, height, page, isWhy, notice, look}: Layou
 	const notes = isWhy
 		? []
 		: [...textRows(notice, width, look, 'strong'), ...textRows(view.refusal ?? '', width, look, 'warn')];
-	const shown = isWhy ? whyRows(view, width, look) : rowsOf(view.shown, width, look);
+	const shown = isWhy ? whyRows(view, width, look) : rowsOf([...view.sheet, ...view.shown], width, look);
 	const free = height - head.length - top.length - notes.length - foot.length;
 	const controlRows = isWhy ? 0 : rowsOfControl(view, width, free, shown.length, look);
 	const body = fitBody(shown, free - controlRows, page, view, look);
@@ -60,15 +60,17 @@ export function layoutOf({view, width, height, page, isWhy, notice, look}: Layou
 	};
 }
 
-/** Arm and stage to the left, the state of the deck to the right; one under the other where it is narrow. */
-function headRows({arm, stage, progress}: View, width: number, {unicode}: Look): Row[] {
-	const left = printable(`${arm}${unicode ? ' · ' : ', '}${stage}`, width);
-	const gap = width - stringWidth(left) - progress.length;
-	if (gap >= 2) return [{text: `${left}${' '.repeat(gap)}${progress}`, tone: 'dim'}];
-	return [
-		{text: left, tone: 'dim'},
-		{text: progress, tone: 'dim'},
-	];
+/** Arm and stage; under them how the deck stands, which is never faint. */
+function headRows({arm, stage, deck, progress}: View, width: number, look: Look): Row[] {
+	const place = printable(`${arm}${look.unicode ? ' · ' : ', '}${stage}`, width);
+	const parts = textRows(deck.join(look.unicode ? ' · ' : ', '), width, look);
+	const [first] = parts;
+	const gap = first && parts.length === 1 ? width - stringWidth(first.text) - progress.length : 0;
+	const state: Row[] =
+		first && gap >= 2
+			? [{text: `${first.text}${' '.repeat(gap)}${progress}`, tone: 'plain'}]
+			: [...parts, {text: progress, tone: 'plain'}];
+	return [{text: place, tone: 'dim'}, ...state];
 }
 
 function whyRows({why, mistake}: View, width: number, look: Look): Row[] {

@@ -50,14 +50,12 @@ function entryFor(dialogue: Dialogue, step: Step, state: BenchState, name: strin
 	}
 }
 
-const knownStages: readonly StageId[] = ['arm', 'cartridge', 'tools'];
+const knownStages: readonly StageId[] = ['arm', 'tools'];
 
 /** What is known of the arm, the cartridge and the tools: answers to fill in, by step. */
 export function knownAnswers(blank: Dialogue, bench: BenchState, name: string): Dialogue['check']['answers'] {
-	const isDone = ({stage}: Step): boolean => stage !== 'safe' && !knownStages.includes(stage);
-	const {check} = answered(blank, bench, {name, at: blank.check.startedAt, isDone});
-	const {safe: _asked, ...known} = check.answers;
-	return known;
+	const isDone = ({stage}: Step): boolean => !knownStages.includes(stage);
+	return answered(blank, bench, {name, at: blank.check.startedAt, isDone}).check.answers;
 }
 
 /** The check of an invented arm as somebody else has prepared it, up to the probe; no deed was done to the deck. */

@@ -1,9 +1,11 @@
 import {type Dialogue, positionOf, startDialogue} from '../../source/check/dialogue.js';
 import {type Prompt, promptOf} from '../../source/check/prompt.js';
-import {newCheck} from '../../source/check/reduce.js';
+import {newCheck, reduce} from '../../source/check/reduce.js';
 import {type Entry, respond} from '../../source/check/respond.js';
 import type {Profile} from '../../source/procedure/facts.js';
+import {procedure} from '../../source/procedure/index.js';
 import type {Place} from '../../source/procedure/places.js';
+import {readAnswer} from '../../source/procedure/read-answer.js';
 import {limitsOf, usualSettings} from '../../source/procedure/settings.js';
 import {says} from '../../source/words/says.js';
 import {words} from './said.js';
@@ -81,10 +83,25 @@ type RunOptions = {
 	readonly most?: number;
 };
 
+/** What a script answers of what nobody is asked is known beforehand, as from a profile. */
+function withKept(dialogue: Dialogue, {answers}: Script): Dialogue {
+	if (Object.keys(dialogue.check.answers).length > 0) return dialogue;
+	const {facts} = positionOf(dialogue).progress;
+	const kept = procedure
+		.filter(({usual}) => usual !== undefined)
+		.flatMap((step) => {
+			const typed = answers[step.id];
+			const read = typed === undefined ? undefined : readAnswer(step, typed, facts);
+			return read?.kind === 'value' ? [[step.id, {value: read.value, typed: read.typed}] as const] : [];
+		});
+	const filled = {type: 'fill', answers: Object.fromEntries(kept), at: dialogue.check.startedAt} as const;
+	return {...dialogue, check: reduce(dialogue.check, filled)};
+}
+
 /** Follows a script to the end of the check, or to a step. @throws Error when it gets nowhere */
 export function follow(dialogue: Dialogue, script: Script, options: RunOptions = {}): Dialogue {
 	const {now = clockOf(dialogue), until, seen, most = 400} = options;
-	let here = dialogue;
+	let here = withKept(dialogue, script);
 	for (let count = 0; count < most; count++) {
 		const {step} = positionOf(here);
 		if (here.mode.kind === 'ask' && (!step || step.id === until)) return here;

@@ -16,13 +16,12 @@ type Fact = readonly [name: string, value: TableCell];
 type Group = {readonly title: keyof typeof conditions.groups; readonly stages: readonly StageId[]};
 
 const groups: readonly Group[] = [
-	{title: 'room', stages: ['room', 'mat', 'level']},
+	{title: 'room', stages: ['mat', 'level', 'next']},
 	{title: 'prepared', stages: ['safe', 'damping', 'bias', 'wires']},
 	{title: 'force', stages: ['force', 'clearance']},
 	{title: 'zero', stages: ['probe']},
 	{title: 'biasOn', stages: ['bias-on']},
 	{title: 'arm', stages: ['arm']},
-	{title: 'cartridge', stages: ['cartridge']},
 	{title: 'tools', stages: ['tools']},
 ];
 
@@ -45,7 +44,12 @@ export function conditionsPart(check: Check): Section {
 function answerRows(step: Step, facts: Facts, answers: Readonly<Record<string, Answer>>): Fact[] {
 	const {id, input} = step;
 	const answer = answers[id];
-	if (!answer || answer.typed === '' || ['profile', 'still', 'rounds', 'verdict', 'bias-result'].includes(input.kind))
+	if (
+		!answer ||
+		answer.typed === '' ||
+		id === 'next-check' ||
+		['profile', 'still', 'rounds', 'verdict', 'bias-result'].includes(input.kind)
+	)
 		return [];
 	if (takes(step, 'ticks'))
 		return tickStates(step, facts).map(({line, mark}) => [tickText(step.id, line), conditions.ticked[mark ?? 'open']]);

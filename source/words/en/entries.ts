@@ -8,17 +8,15 @@ import type {DoubtItemId} from '../../procedure/steps-still.js';
 const stages: Readonly<Record<StageId, string>> = {
 	resume: 'Welcome back',
 	safe: 'Make safe',
-	arm: 'Arm',
-	cartridge: 'Cartridge',
-	tools: 'Gauge and tools',
-	room: 'Room',
+	arm: 'The arm on the bench',
+	tools: 'The gauge',
 	mat: 'Mat',
 	level: 'Level',
 	damping: 'Damping',
 	bias: 'Bias off',
-	wires: 'Wires, screws, draught',
-	force: 'Guard and tracking force',
-	clearance: 'Clearance',
+	wires: 'Looked at once',
+	force: 'Tracking force',
+	clearance: 'Gauge under the arm',
 	probe: 'Probe',
 	verdict: 'Verdict',
 	'bias-on': 'Bias on',
@@ -41,9 +39,11 @@ const places: Readonly<Record<OffPlace | OnPlace | 'other', string>> = {
 /** The lines of the lists that are ticked. */
 const ticks: {readonly [Id in IdOf<'ticks'>]: Readonly<Record<TickLine<Id>, string>>} = {
 	safe: {
-		amplifier: 'Amplifier muted or off',
-		platter: 'Platter stopped, kept from creeping',
-		mains: 'Mains unplugged, or nothing will be opened',
+		amplifier: 'Amplifier off or muted',
+		mains: 'Deck unplugged',
+		record: 'Record, clamp and weight off the platter',
+		platter: 'Platter blocked: it cannot turn',
+		lock: 'Arm locked in its rest (no lock: tied softly)',
 		rest: 'Arm in its rest, guard at hand',
 	},
 	wires: {

@@ -6,10 +6,12 @@ import {inDegrees, inUnit, mm, percent, plainNumber, rounded} from '../numbers.j
 /** What is left to do where a line of a list is answered with no. */
 const lineLeft = {
 	safe: {
-		amplifier: 'Mute or switch off the amplifier before the stylus is handled.',
-		platter: 'Stop the platter and wedge it gently, so that it cannot creep.',
-		mains: 'Unplug the mains before anything is opened.',
+		amplifier: 'Switch the amplifier off, or mute it, before you handle the stylus.',
+		platter: 'Block the platter: the gauge will stand on it.',
+		mains: 'Unplug the deck: moving the arm can start it.',
 		rest: 'Put the arm in its rest and lay the stylus guard ready.',
+		record: 'Take record, clamp and weight off: the gauge stands there.',
+		lock: 'Lock the arm in its rest. No lock: tie it there softly.',
 	},
 	wires: {
 		upright: 'Set its sideways balance first, the way its maker says; never press the arm down.',
@@ -26,13 +28,20 @@ const notConfirmed: Readonly<Record<UnconfirmedStep, string>> = {
 	'damping-off': 'With damping in, the readings show the fluid and not the arm.',
 	'bias-off': "While the bias device pulls, its force cannot be told from the arm's own.",
 	'bias-on': 'With the bias off there is nothing to read here.',
+	'lifter-clear': 'A lifter that touches the arm holds it, and shows as friction.',
+	'first-swing': 'An arm that does not swing freely now is not ready to probe.',
+	'probe-end': 'Lock the arm in its rest before you read on.',
 	'back-lock': 'Lock the arm before anything else is touched.',
+	'back-gauge': 'The gauge still stands under the arm.',
 	'back-mat': 'The mat is still off.',
 	'back-damping': 'The damping is not restored yet.',
+	'back-blocks': 'A block or a tie that stays holds the platter or the arm.',
 	'back-bias': 'The bias device is still out of action.',
 	'back-height': 'The arm is not at its playing height yet.',
+	'back-weight': 'The counterweight is not set for play yet.',
 	'back-guard': 'With the guard on, its mass is in the tracking force and the deck cannot play.',
 	'back-level': 'Level the deck again.',
+	'back-upright': 'An arm that leans sideways plays one channel louder.',
 	'back-covers': 'The deck is not ready to play yet.',
 };
 
@@ -65,6 +74,8 @@ export const problems: Sentences<ProblemValues> = {
 	'high-force-too-low': () => 'The highest force of the range is below the playing force.',
 	'mat-meets-guard': () => 'With the mat on, a guard this deep would touch it.',
 	'level-read-once': () => "One reading alone does not pass: the level's own error may be larger than the tilt.",
+	'leans-at-once': ({readDeg, allowedDeg}) =>
+		`${inDegrees(readDeg, 2)} is too much: ${plainNumber(allowedDeg)}° is allowed, and no level is that far off by itself.`,
 	'tilt-too-much': ({sharePct, allowedPct}) =>
 		`The tilt alone pushes the stylus by ${percent(sharePct, decimalsApart(sharePct, allowedPct, 2))}; ${plainNumber(allowedPct)} % is allowed.`,
 	'deck-leans': ({leanDeg, allowedDeg}) =>
@@ -75,6 +86,8 @@ export const problems: Sentences<ProblemValues> = {
 		`The cartridge's range is not known, so nobody can say whether ${inUnit(carriedMn, 'gf')} is safe for it.`,
 	'force-outside-range': ({carriedMn, side, lowMn, highMn}) =>
 		`The gauge would carry ${inUnit(carriedMn, 'gf')}, ${side} the cartridge's range of ${inUnit(lowMn, 'gf')} to ${inUnit(highMn, 'gf')}.`,
+	'force-off-target': ({carriedMn, playingMn, offPct, allowedPct}) =>
+		`${inUnit(carriedMn, 'gf')} is ${percent(Math.abs(offPct), decimalsApart(offPct, allowedPct, 0))} from the playing force of ${inUnit(playingMn, 'gf')}; ${plainNumber(allowedPct)} % is allowed. Was the guard left out, or the scale zeroed on it? Set it anew.`,
 	'stylus-height': ({stylusMm, side, lowMm, highMm}) =>
 		`${mm(stylusMm)} is too ${side}: the stylus should stand ${plainNumber(lowMm)} to ${mm(highMm)} above the surface.`,
 	'guard-too-near': ({guardMm}) =>

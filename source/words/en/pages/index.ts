@@ -1,4 +1,5 @@
 import {consequences} from './consequences.js';
+import {deck} from './deck.js';
 import {gauge} from './gauge.js';
 import {geometry} from './geometry.js';
 import {levelFound} from './level.js';
@@ -10,6 +11,7 @@ import {view} from './view.js';
 /** What the pages of a check say beside the question. */
 export const pages = {
 	consequences,
+	deck,
 	gauge,
 	geometry,
 	level: levelFound,

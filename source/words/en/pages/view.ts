@@ -10,6 +10,8 @@ export const view = {
 	complete: {stage: 'Complete', title: 'The check is complete', ask: 'The check is complete.'},
 	readyToPlay: 'ready to play',
 	notReadyToPlay: 'deck not ready to play',
+	sheetLine: ({title, typed}: {title: string; typed: string | undefined}) =>
+		typed === undefined ? title : `${title}: ${typed === '' ? '-' : typed}`,
 	side: {
 		title: ({title}: {title: string}) => `${title}: which side?`,
 		ask: ({typed}: {typed: string}) => `You typed ${typed}. On which side?`,

@@ -3,8 +3,8 @@ import type {StepSentences} from '../../step-text.js';
 export const arm = {
 	'arm-name': {
 		title: "The arm's name",
-		ask: 'What do you call this arm? Past checks are found by this name.',
-		why: 'The same name six months on puts the two checks side by side.',
+		ask: 'What do you call this arm?',
+		why: 'Past checks are found by this name, so it stays the same over the years.',
 		mistake: 'Naming the deck when two arms take turns on it: each arm needs its own name.',
 	},
 	'arm-serial': {
@@ -15,14 +15,14 @@ export const arm = {
 	},
 	'arm-length': {
 		title: 'Effective length',
-		ask: 'Effective length: pivot to stylus, seen from above.',
-		why: 'Torque is force times this length, and the swing of the arm is worked out from it.',
+		ask: 'Pivot to stylus, seen from above.',
+		why: 'Torque is force times this length.',
 		mistake: 'Measuring along the tube to the headshell instead of to the stylus.',
 	},
 	'arm-pivot-distance': {
 		title: 'Pivot distance',
-		ask: 'Pivot distance: spindle to pivot, seen from above, or - to work it out from null radii.',
-		why: 'Length and pivot distance together say where the stylus stands at each radius, and so what a tilt of the deck does.',
+		ask: 'Spindle to pivot, seen from above, or - to work it out from null radii.',
+		why: 'With the length it says where the stylus stands at each radius.',
 		mistake: 'Measuring from the edge of the pivot housing instead of its middle.',
 	},
 	'arm-offset': {
@@ -36,15 +36,15 @@ export const arm = {
 	},
 	'arm-pivot-place': {
 		title: 'Where the pivot stands',
-		ask: 'You stand in front of the deck. Where is the pivot, seen from the spindle?',
-		why: 'The same tilt of the deck pushes the stylus outward or inward depending on where the arm stands.',
+		ask: 'Stand in front of the deck. Where is the pivot, from the spindle?',
+		why: 'It decides which way a tilt of the deck pushes the stylus.',
 		mistake: 'Answering for the rest instead of the pivot.',
 	},
 	'arm-bearing': {
 		title: 'Bearing',
-		ask: 'What kind of bearing does it swing on?',
-		why: 'It decides what friction can be, and how the arm may be handled.',
-		mistake: 'A unipivot rocks: look at its sideways balance first, and never press its stylus guard down.',
+		ask: 'What kind of bearing does the arm swing on?',
+		why: 'A unipivot rocks: it is nudged at the height of its pivot and set upright afterwards.',
+		mistake: 'Pressing a unipivot down: never do, not on its stylus guard either.',
 	},
 	'arm-gravity-centre': {
 		title: 'Centre of gravity',
@@ -67,7 +67,7 @@ export const arm = {
 	'arm-wire-path': {
 		title: 'Where the wires leave',
 		ask: 'How do the signal wires leave the arm?',
-		why: 'Wires are the usual cause of a side pull that changes over the record.',
+		why: 'Wires are the usual cause of a pull that changes over the record.',
 		mistake: 'Looking only at the outside: a tight twist inside the column pulls just as well.',
 	},
 	'arm-wire-stiffness': {
@@ -84,15 +84,15 @@ export const arm = {
 	},
 	'arm-damping': {
 		title: 'Damping fluid',
-		ask: 'Does the arm have a fluid damper?',
+		ask: 'Has the arm a damping trough or paddle?',
 		why: 'Fluid in the trough hides friction behind its drag.',
-		mistake: 'A dry trough with the paddle touching its wall is a damper too.',
+		mistake: 'A dry trough with the paddle touching its wall is a damper too. Oil in a bearing stays.',
 	},
 	'deck-sprung': {
 		title: 'Suspension',
 		ask: 'Does the deck stand on a spring suspension?',
 		why: 'A sprung deck changes its level with everything that is put on it.',
-		mistake: 'Feet of soft rubber are not a suspension, but look at the level after the gauge is placed all the same.',
+		mistake: 'Feet of soft rubber are no suspension.',
 	},
 	'arm-profile': {
 		title: 'Which arm?',

@@ -8,7 +8,7 @@ export const cartridge = {
 		mistake: 'Keeping the old name after a new stylus: write that down in the name.',
 	},
 	'playing-force': {
-		title: 'Playing tracking force',
+		title: 'Playing force',
 		ask: 'Tracking force as it is played.',
 		why: 'All figures are given in percent of this force.',
 		mistake: 'Typing grams as millinewtons: 1.8 g is 17.7 mN.',
@@ -38,15 +38,15 @@ export const cartridge = {
 		mistake: 'Measuring it: look it up, or leave it out. A cantilever breaks at a touch.',
 	},
 	'guard-mass': {
-		title: 'Mass of the stylus guard',
-		ask: 'Mass of the stylus guard, or - if you do not know it or there is no guard.',
-		why: 'The guard stays on to protect the cantilever, and its mass counts in the tracking force.',
-		mistake: 'Weighing it with the arm: lay the guard alone on the scale.',
+		title: "The guard's mass",
+		ask: 'Lay the guard alone on the stylus scale, or - if not known or no guard.',
+		why: 'The guard stays on while you probe, so its mass counts in the tracking force.',
+		mistake: 'Weighing it with the arm.',
 	},
 	'guard-depth': {
 		title: 'How far the guard hangs down',
-		ask: 'How far does the guard hang below the stylus? Type - if not known.',
-		why: 'It is the guard, not the stylus, that touches first.',
+		ask: 'How far does it hang below the stylus, or - if not known?',
+		why: 'The guard touches first: from its depth come mat and height.',
 		mistake: 'Measuring from the cartridge body instead of from the stylus.',
 	},
 	'cartridge-profile': {

@@ -8,9 +8,9 @@ export const level = {
 	'level-lr-1': {
 		title: 'Level, left to right',
 		ask: ({isSprung}) =>
-			`Put the gauge where it will stand, arm over the record. ${isSprung ? 'The deck is sprung: from now on nothing is added or taken away. ' : ''}Level on the armboard, left to right: how much, and which side is high?`,
+			`${isSprung ? 'Sprung deck: block it as far as its maker allows. ' : ''}Lay the level across the armboard. How much, and which side is high?`,
 		why: whyLevel,
-		mistake: 'Reading the level on the platter: the armboard is what carries the pivot.',
+		mistake: 'Reading the level on the platter or the plinth: the armboard carries the pivot.',
 	},
 	'level-lr-2': {
 		title: 'Level turned round, left to right',
@@ -20,7 +20,7 @@ export const level = {
 	},
 	'level-fb-1': {
 		title: 'Level, front to back',
-		ask: 'Level on the armboard, front to back: how much, and is the back or the front high?',
+		ask: 'Lay the level along the armboard. How much, and is the back or the front high?',
 		why: whyLevel,
 		mistake: 'Leaning on the deck while reading.',
 	},

@@ -16,6 +16,19 @@ const freeZero = {
 };
 
 export const probe = {
+	'first-swing': {
+		title: 'One full swing',
+		ask: ({isUnipivot}) =>
+			`Swing the arm once over the whole record, then nudge it once each way${isUnipivot ? ', at the height of the pivot' : ''}. Done?`,
+		why: 'Oil and leads settle; this swing does not count.',
+		mistake: 'Turning the zero screw of the gauge now: leave it alone until the end.',
+	},
+	'probe-end': {
+		title: 'Arm locked again',
+		ask: 'Lift the arm, into its rest, lock it. Done?',
+		why: 'Nothing hangs over the platter while you read on.',
+		mistake: 'Taking the gauge from under the arm.',
+	},
 	'zero-free-before': {
 		title: 'Zero of the gauge, before',
 		ask: 'Arm in its rest, nothing on the gauge: what does it show, + or − as it stands there? Type - if it cannot be read free.',

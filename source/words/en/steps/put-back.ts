@@ -1,12 +1,39 @@
+import {formatIn} from '../../../units.js';
 import type {StepSentences} from '../../step-text.js';
 import {deviceWords} from '../bias-devices.js';
 
 export const putBack = {
 	'back-lock': {
 		title: 'Lock the arm',
-		ask: 'Raise the arm with its lifter, lock it in its rest, guard still on; then take the gauge away. Done?',
-		why: 'Everything that follows is done around a stylus; locked and guarded it is safest.',
-		mistake: 'Lifting the gauge with the arm still lying on it.',
+		ask: 'Lift the arm, into its rest, lock it. Done?',
+		why: 'Everything that follows is done beside a stylus: locked and covered it is safest.',
+		mistake: 'Taking the gauge away with the arm still on it.',
+	},
+	'back-gauge': {
+		title: 'Gauge away',
+		ask: 'Take the gauge off the platter. Done?',
+		why: 'The mat and a record need its place.',
+		mistake: 'Touching the arm with it on the way out.',
+	},
+	'back-blocks': {
+		title: 'Blocks and ties',
+		ask: 'Blocks, wedges, packing and ties out, but the tie of the rest. Done?',
+		why: 'What stays holds the platter or rubs on the arm.',
+		mistake: 'Forgetting the packing under the stylus scale.',
+	},
+	'back-weight': {
+		title: 'Counterweight for play',
+		ask: ({playingMn, guardMn}) =>
+			`Guard on: set the counterweight until the scale shows ${formatIn((playingMn ?? 0) + guardMn, 'gf')}. Done?`,
+		why: ({playingMn, guardMn}) =>
+			`Playing force ${formatIn(playingMn ?? 0, 'gf')} and guard ${formatIn(guardMn, 'gf')}: so the stylus is set while it is covered.`,
+		mistake: 'Turning the counterweight with the arm on the scale: arm in its rest first.',
+	},
+	'back-upright': {
+		title: 'Upright',
+		ask: 'Seen from the front: does the arm stand upright?',
+		why: 'Turning the counterweight can tip a unipivot.',
+		mistake: 'Looking from the side.',
 	},
 	'back-mat': {
 		title: 'Mat',
@@ -37,17 +64,18 @@ export const putBack = {
 	},
 	'back-guard': {
 		title: 'Guard off',
-		ask: 'Take the stylus guard off the way its maker says, the headshell held. Done?',
-		why: "The guard's mass must not stay in the tracking force of a record.",
-		mistake: 'Pulling it sideways. A unipivot arm is never pressed down while this is done.',
-		caution:
-			'The stylus is bare from here on: it is sharp, and its cantilever breaks at a touch. Never press a unipivot arm down.',
+		ask: ({isUnipivot}) =>
+			`Arm locked: pull the guard straight off.${isUnipivot ? ' Never press a unipivot down.' : ''} Done?`,
+		why: "The guard's mass must not stay in the tracking force.",
+		mistake: 'Pulling it sideways.',
+		caution: 'The stylus is bare from here on: it is sharp, and its cantilever breaks at a touch.',
 	},
 	'back-force': {
 		title: 'Weigh as played',
-		ask: 'Weigh at record height, bias and damping as played, without the guard. Type - if it cannot be weighed.',
-		why: 'It is the last thing that can go wrong unnoticed: within 2 % of the playing force is wanted.',
+		ask: 'Guard off, pan at record height: what does the scale show, or - if not weighed?',
+		why: 'It is the last thing that can go wrong unnoticed: within 2 % of the playing force.',
 		mistake: 'Weighing with the guard on again.',
+		caution: 'The stylus is bare. Lower it by the lifter, then lock the arm again.',
 	},
 	'back-level': {
 		title: 'A last look at the level',
@@ -57,7 +85,7 @@ export const putBack = {
 	},
 	'back-covers': {
 		title: 'Covers and first record',
-		ask: 'Covers back, nothing left on the platter. Turn the volume down before the stylus first meets a record. Done?',
+		ask: 'Clamp, belt, mains back; tie of the rest off; volume down. Done?',
 		why: 'A stylus that lands wrong at full volume can destroy loudspeakers. If anything was opened: mains only when it is closed again, by licensed or authorised people where local codes ask for it.',
 		mistake: 'Trying it out with the volume where it was.',
 	},

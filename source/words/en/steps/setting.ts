@@ -3,9 +3,9 @@ import {deviceWords} from '../bias-devices.js';
 
 export const setting = {
 	'room-temperature': {
-		title: 'Room',
-		ask: 'Room temperature, or - if not known. The arm should have stood in this room for an hour.',
-		why: 'Oil, wire and damping stiffen in the cold; between checks it helps to tell the season from drift.',
+		title: 'Room temperature',
+		ask: 'How warm is the room, or - if not known?',
+		why: 'Oil and wire stiffen in the cold: it tells the season from drift.',
 		mistake: 'Checking an arm that has just come in from a cold car.',
 	},
 	'room-note': {
@@ -18,10 +18,10 @@ export const setting = {
 		title: 'Mat',
 		ask: ({deepGuardMm}) =>
 			deepGuardMm === undefined
-				? 'Leave the mat on, or take it off to gain clearance for the guard?'
-				: `Your guard hangs more than ${deepGuardMm} mm below the stylus: take the mat off, or the guard would touch.`,
-		why: 'A guard deeper than 2.2 mm touches unless the mat is taken off. With a steel platter, or a magnet near the cartridge, leave the mat on: the closer the cartridge, the stronger the pull on it; weigh at probe height then.',
-		mistake: 'Taking the mat off and leaving the arm at its old height: the clearance window moves with the mat.',
+				? 'Leave the mat on, or take it off for a firm stand of the gauge?'
+				: `The guard hangs more than ${deepGuardMm} mm down: take the mat off.`,
+		why: 'A deep guard touches the mat. Near steel a magnet pulls harder: leave the mat on there.',
+		mistake: 'Taking the mat off with the stylus bare.',
 	},
 	'mat-thickness': {
 		title: 'Thickness of the mat',
@@ -33,14 +33,14 @@ export const setting = {
 	},
 	'damping-off': {
 		title: 'Damping',
-		ask: 'Empty the damping trough, or lift the paddle clear of it. Is the arm free of damping?',
+		ask: 'Empty the trough, or lift the paddle clear. Arm free of damping?',
 		why: 'Damping fluid is friction that comes with speed; it hides what the bearings do.',
 		mistake: 'A paddle that only just leaves the fluid drags a thread of it along.',
 		caution: 'Keep the fluid clean in a closed vessel; it creeps, and it must not reach the bearing.',
 	},
 	'bias-setting': {
 		title: 'Bias as it is set',
-		ask: 'How is the bias device set now? Write it down as you will want it back: notch, number, grams. Type - if not known.',
+		ask: 'How is the bias set now: notch, number, grams, or - if not known?',
 		why: 'It is put back to this at the end.',
 		mistake: 'Trusting your memory until the evening.',
 	},
@@ -51,8 +51,8 @@ export const setting = {
 		mistake: ({device}) => deviceWords[device].mistake,
 	},
 	wires: {
-		title: 'Wires, screws and draught',
-		ask: 'Look along the arm and tick each line: y yes, n not yet.',
+		title: 'Look once along the arm',
+		ask: 'Arm locked. Tick each line: y yes, n not yet.',
 		why: 'Each of these can move the arm by more than its bearings do.',
 		mistake:
 			'Dressing the leads nicely for the check and letting them fall back afterwards: probe them as they are used.',

@@ -5,16 +5,17 @@ export const weighing = {
 	'guard-on': {
 		title: 'Stylus guard',
 		ask: ({isUnipivot}) =>
-			`Is the stylus guard on, and will it stay on during the probe?${isUnipivot ? ' Never press it down on a unipivot.' : ''}`,
-		why: 'The guard protects the cantilever while the arm is nudged. Its mass then counts in the tracking force.',
-		mistake: 'Taking it off between the weighing and the probe.',
-		caution:
-			'Without a guard the bare stylus hangs over everything you do: work slowly, and lift the arm by its lifter.',
+			isUnipivot
+				? 'Arm locked: push the guard straight on. Never press a unipivot down.'
+				: 'Arm locked: push the guard straight on.',
+		why: 'It protects the cantilever until the deck is put back.',
+		mistake: 'Pushing it on with the arm free: the arm gives way and the stylus takes the push.',
+		caution: 'A stylus is sharp; its cantilever breaks at a touch. Without a guard it stays bare: work slowly.',
 	},
 	weighed: {
 		title: 'How it is weighed',
-		ask: 'Weigh with the guard on, and do not zero the scale on it. How do you weigh?',
-		why: 'The percent scale of the gauge is percent of the force that it carries: that includes the guard.',
+		ask: 'Scale empty at 0.00, guard on. How do you weigh?',
+		why: 'The gauge carries arm and guard: its percent are percent of both.',
 		mistake: 'Zeroing the scale with the guard lying on it: the guard is then left out.',
 	},
 	'guard-account': {
@@ -25,20 +26,41 @@ export const weighing = {
 	},
 	'force-reading': {
 		title: 'Tracking force',
-		ask: ({hasGuard}) =>
-			hasGuard ? 'Scale reading with the guard on, at record height.' : 'Scale reading at record height.',
+		ask: ({hasGuard, targetMn, matMm}) =>
+			[
+				`Pan at the height of the probe${matMm === undefined ? '' : `, packed by ${formatIn(matMm, 'mm')}`}.`,
+				targetMn === undefined || !hasGuard
+					? 'What does the scale show?'
+					: `Set the counterweight until the scale shows ${formatIn(targetMn, 'gf')}, guard on. What does it show?`,
+				'Then lock the arm.',
+			].join(' '),
 		why: 'All readings of a percent gauge are worth this much.',
 		mistake:
-			'A steel scale plate under a strong cartridge magnet reads wrong; and a scale that sits higher than the record shows too much.',
+			'Turning the counterweight with the stylus on the scale: arm in its rest first. Steel under a strong magnet reads wrong.',
 	},
 	clearance: {
-		title: 'Clearance',
+		title: 'Height',
 		ask: ({hangsFar}) =>
-			hangsFar
-				? 'Gauge in place: height of the stylus above the surface under it. Stay at the low end for this arm.'
-				: 'Gauge in place: height of the stylus above the surface under it.',
-		why: 'Too low and the guard rubs, too high and the arm no longer stands as it plays. The window moves up by the mat that was taken off.',
-		mistake: 'Measuring to the guard instead of to the stylus.',
+			`Gauge first, then the arm on it. How high is the stylus above the surface?${hangsFar ? ' Stay at the low end for this arm.' : ''}`,
+		why: 'Too low and the guard rubs; too high and the arm does not stand as it plays.',
+		mistake: 'A block under the stylus: hold a ruler behind it. Pushing the gauge under a hanging arm.',
+		caution:
+			'Never push the gauge under a hanging arm. Lower it by the lifter; no lifter: by the finger lift, wrist on a block.',
+	},
+	'guard-gap': {
+		title: 'Height',
+		ask: ({depthMm}) =>
+			`Gauge first, then the arm on it. Feeler under the guard (${formatIn(depthMm, 'mm')} deep): what gap?`,
+		why: 'Too low and the guard rubs; too high and the arm does not stand as it plays.',
+		mistake: 'Pushing the gauge under a hanging arm, or a feeler under the stylus.',
+		caution:
+			'Never push the gauge under a hanging arm. Lower it by the lifter; no lifter: by the finger lift, wrist on a block.',
+	},
+	'lifter-clear': {
+		title: 'Lifter',
+		ask: 'Lifter right down: does paper pass between it and the arm, at both radii?',
+		why: 'A lifter that touches the arm holds it and shows as friction.',
+		mistake: 'Looking at one radius only. No lifter: answer y.',
 	},
 	'force-at-height': {
 		title: 'Weighed again at probe height',

@@ -1,0 +1,34 @@
+import {type Deck, deckAsFound, type Finds, movesTo, obstacles} from '../procedure/deck.js';
+import {places} from '../procedure/places.js';
+import type {Step} from '../procedure/step.js';
+import type {Check} from './check.js';
+import type {Progress} from './progress.js';
+import {isComplete, openSeries} from './series.js';
+
+/** How the deck stands, worked out from what was answered: each step that is done leaves it as it says. */
+export function deckOf(check: Check, {facts, visible, stateOf}: Progress): Deck {
+	const found: Deck = {
+		...deckAsFound,
+		damping: facts.is('arm-damping', 'yes') ? 'in' : 'none',
+		bias: facts.answered('arm-bias-device') && !facts.is('arm-bias-device', 'none') ? 'as-found' : 'none',
+	};
+	const done = visible.filter((step) => ['done', 'overridden'].includes(stateOf(step)));
+	return Object.assign(found, ...done.map((step) => step.leaves?.(facts)), onGauge(check));
+}
+
+/** While a round is taken the arm is on the gauge, which may stand turned. */
+function onGauge(check: Check): Partial<Deck> {
+	const series = openSeries(check);
+	const begun = places.flatMap((place) => series[place]).find((round) => !isComplete(round));
+	return begun ? {arm: 'on-gauge', gauge: begun.gauge ?? 'as-used'} : {};
+}
+
+const findsOf = ({finds}: Step, {facts}: Progress): Finds =>
+	typeof finds === 'function' ? finds(facts) : (finds ?? {});
+
+/** What a hand does first, so that the deck stands as a step wants it. */
+export const movesBefore = (deck: Deck, step: Step, progress: Progress) => movesTo(deck, findsOf(step, progress));
+
+/** The parts of the deck that keep a step from being asked now. */
+export const keptBy = (deck: Deck, step: Step, progress: Progress): readonly (keyof Deck)[] =>
+	obstacles(deck, findsOf(step, progress));

@@ -1,0 +1,40 @@
+import {armLocked} from './deck.js';
+import type {Facts} from './facts.js';
+import {type Step, stepsOf} from './step.js';
+import {tickLines} from './step-ids.js';
+
+const step = stepsOf('safe');
+
+/** Lines that earlier checks were asked; what they stood for is two lines now. */
+const formerLines: readonly string[] = ['rest'];
+
+const isTicked = (facts: Facts, line: string): boolean =>
+	facts.list('safe').some((mark) => mark.startsWith(`${line}=`));
+
+/** Nobody and nothing gets hurt: then the arm is locked, and its stylus covered. */
+export const safeSteps: readonly Step[] = [
+	step('safe', {
+		input: {lines: (facts) => tickLines.safe.filter((line) => !formerLines.includes(line) || isTicked(facts, line))},
+		reasons: ['maker-wants-power', 'licensed-person'],
+		leaves: (facts) => (facts.list('safe').includes('lock=yes') ? {arm: 'locked'} : {}),
+	}),
+	step('guard-mass', {
+		input: {unit: 'g', between: [0, 5], optional: true},
+		profile: 'arm',
+		touches: ['weighed', 'guard-account', 'rounds'],
+	}),
+	step('guard-on', {
+		values: (facts) => ({isUnipivot: facts.is('arm-bearing', 'unipivot')}),
+		suggest: () => 'on',
+		touches: ['force-reading', 'guard-gap', 'clearance', 'rounds'],
+		staysTrueMinutes: 30,
+		finds: armLocked,
+		leaves: (facts) => (facts.is('guard-on', 'on') ? {stylus: 'covered'} : {}),
+	}),
+	step('guard-depth', {
+		input: {unit: 'mm', between: [0, 8], optional: true},
+		when: (facts) => !facts.is('guard-on', 'no-guard'),
+		profile: 'arm',
+		touches: ['mat', 'guard-gap', 'clearance'],
+	}),
+];
