@@ -61,7 +61,7 @@ export const probeSteps: readonly Step[] = [
 	probing('first-swing', {
 		values: (facts) => ({isUnipivot: facts.is('arm-bearing', 'unipivot')}),
 		verify: (facts) => mustBe(facts, 'first-swing'),
-		reasons: ['cannot-do-here'],
+		reasons: ['part-of-fault', 'cannot-do-here'],
 		finds: readyToProbe,
 	}),
 	freeZero('zero-free-before'),
@@ -77,7 +77,7 @@ export const probeSteps: readonly Step[] = [
 	freeZero('zero-free-after'),
 	probing('probe-end', {
 		verify: (facts) => mustBe(facts, 'probe-end'),
-		reasons: ['cannot-do-here'],
+		reasons: ['someone-else', 'cannot-do-here'],
 		leaves: (facts) => (facts.yes('probe-end') ? {arm: 'locked'} : {}),
 	}),
 	stepsOf('verdict')('verdict', {finds: armLocked}),

@@ -30,7 +30,7 @@ test('A second copy says which process writes and since when, starts nothing, an
 	const dataDir = usedFolder();
 	const first = begin(dataDir);
 	await walk(first, [resume]);
-	await first.waitFor(beginning(words.pages.view.stage({title: words.stages.room, number: 1, of: 1})));
+	await first.waitFor(beginning(words.pages.view.stage({title: words.stages.mat, number: 1, of: 1})));
 	const second = begin(dataDir);
 	await walk(second, [resume]);
 	const refused = flat(await second.waitFor(writing(first.pid)));

@@ -27,7 +27,7 @@ describe('A step that does not pass', () => {
 	// Impossible geometry cannot be gone past: no figure could be worked out.
 	const never = [
 		'arm-pivot-distance',
-		'arm-pivot-way',
+		'arm-offset',
 		'arm-null-other',
 		'radius-inner',
 		'radius-outer',

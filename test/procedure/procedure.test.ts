@@ -24,22 +24,17 @@ describe('The procedure', () => {
 		expect(seen).toEqual([...stages]);
 	});
 
-	it('asks in the order of the bench: level with the mat as it will be, weighing after wires, the guard off last', () => {
-		const order = [
-			'done-since',
-			'safe',
-			'arm-name',
-			'cartridge-name',
-			'tools-name',
-			'room-temperature',
-			'mat',
-			'level-lr-1',
+	it('asks in the order of the hands: what is known first, then arm locked and covered, the stylus bare last', () => {
+		const wanted = [
+			...['done-since', 'arm-name', 'playing-force', 'arm-bias-device', 'tools-name', 'gauge-top'],
+			...['safe', 'guard-on', 'guard-depth', 'mat', 'level-lr-1', 'damping-off', 'bias-off', 'wires'],
+			...['force-reading', 'guard-gap', 'lifter-clear', 'first-swing', 'zero-free-before'],
+			...['probe-inner', 'probe-outer', 'probe-extra', 'probe-closing', 'zero-free-after', 'probe-end', 'verdict'],
+			...['bias-drag', 'bias-set', 'bias-on', 'probe-bias-outer', 'probe-bias-inner', 'bias-result'],
+			...['back-lock', 'back-gauge', 'back-mat', 'back-damping', 'back-blocks', 'back-bias', 'back-level'],
+			...['back-height', 'back-weight', 'back-guard', 'back-force', 'back-upright', 'back-covers'],
+			...['room-temperature', 'next-check'],
 		];
-		const rest = ['damping-off', 'bias-off', 'wires', 'guard-on', 'force-reading', 'clearance', 'zero-free-before'];
-		const probe = ['probe-inner', 'probe-outer', 'probe-extra', 'probe-closing', 'zero-free-after', 'verdict'];
-		const on = ['bias-drag', 'bias-set', 'bias-on', 'probe-bias-outer', 'probe-bias-inner', 'bias-result'];
-		const back = ['back-lock', 'back-mat', 'back-damping', 'back-bias', 'back-height', 'back-guard', 'back-force'];
-		const wanted = [...order, ...rest, ...probe, ...on, ...back, 'back-level', 'back-covers', 'next-check'];
 		expect(procedure.map(({id}) => id).filter((id) => wanted.includes(id))).toEqual(wanted);
 	});
 

@@ -31,5 +31,4 @@ export const still = {
 		ask: 'The tracking force was weighed some time ago. Is it still the same?',
 		...stillSo,
 	},
-	'still-room': {title: 'Room still so?', ask: 'Is the room still about as warm?', ...stillSo},
 } satisfies Partial<StepSentences>;
