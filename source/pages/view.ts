@@ -115,10 +115,12 @@ function taskOf({mode}: Dialogue, {step, slot, progress: {facts, problemOf}}: Po
 function sheetOf({mode, check}: Dialogue, {step, progress}: Position): readonly Shown[] {
 	if (mode.kind !== 'ask' || !step || !sheetStages.includes(step.stage)) return [];
 	return progress.visible
-		.filter(({id, stage, input}) => stage === step.stage && input.kind !== 'profile' && id !== step.id)
+		.filter(({stage, input}) => stage === step.stage && input.kind !== 'profile')
 		.map(({id}) => {
+			const title = titleOf(id);
+			if (id === step.id) return line(said.sheetLineAsked({title}), 'strong');
 			const typed = check.answers[id]?.typed;
-			return line(said.sheetLine({title: titleOf(id), typed}), typed === undefined ? 'dim' : 'plain');
+			return line(said.sheetLine({title, typed}), typed === undefined ? 'dim' : 'plain');
 		});
 }
 
