@@ -28,7 +28,7 @@ export const textOf = (entry: Entry): string => {
 };
 
 /** Without refusal and detours: the question itself, wherever it stands now. */
-export const calm = ({refusal: _refusal, draft: _draft, notice: _notice, ...rest}: Dialogue): Dialogue => rest;
+export const calm = ({refusal: _refusal, notice: _notice, ...rest}: Dialogue): Dialogue => rest;
 export const ask = (dialogue: Dialogue): Dialogue => ({...calm(dialogue), mode: {kind: 'ask'}});
 /** The entry is not taken, and it is told why. */
 export const refuse = (dialogue: Dialogue, refusal: Refusal): Dialogue => ({...dialogue, refusal});

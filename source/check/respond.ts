@@ -1,6 +1,5 @@
 import {afterStop} from '../procedure/index.js';
-import {chooseSide} from './answer-rounds.js';
-import {answerStep, chooseWay} from './answer-step.js';
+import {answerStep, chooseSide, chooseWay} from './answer-step.js';
 import {chooseReason, chooseRemedy, chooseStep, chooseStruck, typeReason} from './detours.js';
 import {type Dialogue, type Position, positionOf} from './dialogue.js';
 import {wasLeft} from './doubts.js';

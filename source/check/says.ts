@@ -21,7 +21,8 @@ export type RefusalValues = TypedRefusalValues & {
 	'off-the-scale': {readonly typed: string; readonly top: string};
 	'crossed-turned': {readonly other: string};
 	'crossed-pushes': {readonly other: string};
-	'crossed-signs': {readonly other: string};
+	'crossed-limits': {readonly other: string};
+	'signs-swapped': {readonly other: string};
 	'press-side': {readonly plus: SideWord; readonly minus: SideWord};
 	'one-round-at-least': Nothing;
 	'outer-limit-lacks': Nothing;

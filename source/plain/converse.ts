@@ -22,7 +22,7 @@ export async function converse(workbench: Workbench, start: Dialogue, lines: Lin
 	let dialogue = start;
 	lines.say(say.commands({commands: plainCommands}));
 	for (let number = 1; ; number++) {
-		const asked = viewOf(dialogue, dialogue.draft);
+		const asked = viewOf(dialogue);
 		const view = {...asked, shown: [...seenAtBench(workbench.practice, dialogue), ...asked.shown]};
 		if (view.prompt.kind === 'none') {
 			const end = await file(workbench, dialogue, lines);

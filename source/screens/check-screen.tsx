@@ -28,8 +28,8 @@ export const CheckScreen = (props: CheckProps): ReactNode => {
 	const countdown = useCountdown(settleSeconds, bell);
 	const check = useCheck(
 		props,
-		({draft = ''}) => {
-			setSheet({...blankSheet, typed: draft});
+		() => {
+			setSheet(blankSheet);
 			fieldKeys.goesOn();
 		},
 		() => fieldKeys.begunAnew(),

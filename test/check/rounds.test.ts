@@ -49,8 +49,28 @@ describe('Rounds', () => {
 
 	it('refuse a limit that crosses the other one, and say how to go on', () => {
 		const inner = say(atProbe, [text('3 out')]);
-		expect(refusalOf(inner, text('2.5 out'))).toEqual({id: 'crossed-signs', values: {other: '3 % out'}});
+		expect(refusalOf(inner, text('2.5 out'))).toEqual({id: 'crossed-limits', values: {other: '3 % out'}});
 		expect(say(inner, [text('3 out')]).check.series[0]?.inner[0]?.outerLimit?.value).toBe(3);
+	});
+
+	it('name signs that look swapped: limits on either side of zero that cross, or by the other rounds', () => {
+		const swapped = (other: string) => ({id: 'signs-swapped', values: {other}});
+		expect(refusalOf(atProbe, text('3 out'), text('8.5 in'))).toEqual(swapped('3 % out'));
+		const third = say(atProbe, ['3 out', '8.5 out', '-2.5', '-8'].map(text));
+		expect(refusalOf(third, text('-3'), text('-8'))).toEqual(swapped('-3 %'));
+		// These are nearer to the round before when one is taken for the other.
+		expect(refusalOf(third, text('8 out'), text('3 out'))?.id).toBe('crossed-limits');
+		expect(refusalOf(third, text('3 out'), text('2.5 out'))?.id).toBe('crossed-limits');
+	});
+
+	it('of a hand that pushes are on either side of zero by nature: the pushes look swapped, unless other rounds say more', () => {
+		const byHand = follow(freshDialogue(), northDeckWith({'gauge-sign': 'hand-out', 'gauge-turns': 'no'}), {
+			until: 'probe-inner',
+		});
+		expect(refusalOf(byHand, text('3 out'), text('3 in'))?.id).toBe('crossed-pushes');
+		const second = say(byHand, [text('3 in'), text('5 out')]);
+		expect(refusalOf(second, text('3 out'), text('5 in'))?.id).toBe('signs-swapped');
+		expect(refusalOf(second, text('5 out'), text('3 in'))?.id).toBe('crossed-pushes');
 	});
 
 	it('can be mended where both limits were wrong', () => {

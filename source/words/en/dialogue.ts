@@ -40,11 +40,13 @@ const refusals: Sentences<RefusalValues> = {
 	'off-the-scale': ({typed, top}) =>
 		`'${typed}' cannot be right: the scale of the gauge ends at ${top}. Type the top of the scale if the pointer leans on its stop.`,
 	'crossed-turned': ({other}) =>
-		`With the gauge turned its sign turns too, so these limits cannot be (${other}): a sign is wrong, or the gauge still stands as used. ${again}`,
+		`The signs look swapped (${other}): they turn with the gauge. Or does it still stand as used? ${again}`,
 	'crossed-pushes': ({other}) =>
 		`The outer limit cannot lie inward of the inner one (${other}): the pushes may be swapped. ${again}`,
-	'crossed-signs': ({other}) =>
+	'crossed-limits': ({other}) =>
 		`The outer limit cannot lie inward of the inner one (${other}): the limits may be swapped, or a sign is wrong. ${again}`,
+	'signs-swapped': ({other}) =>
+		`The signs look swapped: the outer limit cannot lie inward of the inner one (${other}). ${again}`,
 	'press-side': ({plus, minus}) =>
 		`Press ${entries.sides[plus].word.charAt(0)} or ${entries.sides[minus].word.charAt(0)}.`,
 	'one-round-at-least': () => 'One complete round at least is needed to go on.',
