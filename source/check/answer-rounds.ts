@@ -1,4 +1,3 @@
-import type {Facts} from '../procedure/facts.js';
 import {inGaugeUnit, topOfScale, topText} from '../procedure/hold-limits.js';
 import {isPutBack} from '../procedure/index.js';
 import {isOnPlace, type Place, stepOfRounds} from '../procedure/places.js';

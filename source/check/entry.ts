@@ -1,10 +1,11 @@
+import {stepOfRounds} from '../procedure/places.js';
 import type {StepId} from '../procedure/step-ids.js';
 import type {Action} from './actions.js';
 import type {Check} from './check.js';
 import {type Dialogue, positionOf} from './dialogue.js';
 import {reduce} from './reduce.js';
-import type {Slot} from './rounds.js';
-import type {Because, Notice, Refusal} from './says.js';
+import {begunAt, nextSlot, type Slot} from './rounds.js';
+import {type Because, type Notice, plainly, type Refusal} from './says.js';
 import {openSeries} from './series.js';
 
 /** What a face hands over: what was typed or pressed. */
@@ -40,6 +41,23 @@ export function act(dialogue: Dialogue, action: Action): Dialogue {
 	const next = {...rest, check};
 	const notice = seriesNotice(dialogue.check, check) ?? backNotice(next, action);
 	return notice === undefined ? next : {...next, notice};
+}
+
+/** A check that is taken up again: what may have changed meanwhile is asked first, and a round that was begun begins anew. */
+export const takenUp = (dialogue: Dialogue, at: string): Dialogue => {
+	const {check, ...rest} = act(dialogue, {type: 'resume', at});
+	return anew({...rest, check: dialogue.check}, check);
+};
+
+/** Goes on with a check in which a round begins anew: with its inner limit, unless something else is asked first. */
+export function anew(dialogue: Dialogue, check: Check): Dialogue {
+	const begun = begunAt(dialogue.check);
+	const next = {...dialogue, check};
+	if (!begun || begunAt(check)) return next;
+	const told = {...next, notice: plainly('round-anew')};
+	return positionOf(next).step?.input.kind === 'still'
+		? told
+		: {...told, visiting: {step: stepOfRounds(begun), slot: nextSlot(check, begun)}};
 }
 
 /** Says why an answer leads back: what came before does not pass any more. */

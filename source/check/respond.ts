@@ -1,20 +1,34 @@
-import {afterStop} from '../procedure/index.js';
+import {stepOfRounds} from '../procedure/places.js';
 import {answerStep, chooseSide, chooseWay} from './answer-step.js';
 import {chooseReason, chooseRemedy, chooseStep, chooseStruck, typeReason} from './detours.js';
-import {type Dialogue, type Position, positionOf} from './dialogue.js';
+import {type Dialogue, positionOf} from './dialogue.js';
 import {wasLeft} from './doubts.js';
-import {act, ask, calm, type Entry, refuse, visit} from './entry.js';
-import {nextSlot, type Slot, slotBefore} from './rounds.js';
+import {act, anew, ask, calm, type Entry, refuse, takenUp} from './entry.js';
+import {goBack} from './go-back.js';
+import {reduce} from './reduce.js';
+import {begunAt} from './rounds.js';
 import {plainly} from './says.js';
 
 export type {Entry} from './entry.js';
 
 /** The dialogue after an entry; `back` from the very first step gives undefined: leave for home. */
 export function respond(dialogue: Dialogue, entry: Entry, at: string): Dialogue | undefined {
-	const back = wasLeft(dialogue.check, at) ? act(dialogue, {type: 'resume', at}) : undefined;
-	if (back && positionOf(back).step?.input.kind === 'still') return refuse(back, plainly('time-passed'));
+	const back = wasLeft(dialogue.check, at) ? takenUp(dialogue, at) : undefined;
+	if (back && (back.notice || positionOf(back).step?.input.kind === 'still'))
+		return refuse(back, plainly('time-passed'));
 	// Where no doubt is asked now, it is kept for the case that the probe is taken up again.
-	return taken(back && back.check.doubts.length > 0 ? {...dialogue, check: back.check} : dialogue, entry, at);
+	const here = back && back.check.doubts.length > 0 ? {...dialogue, check: back.check} : dialogue;
+	const next = taken(here, entry, at);
+	return next && cameBack(here, next, at);
+}
+
+/** A round that was left for another step before its outer limit was read begins anew. */
+function cameBack(before: Dialogue, next: Dialogue, at: string): Dialogue {
+	const begun = begunAt(before.check);
+	if (!begun || begunAt(next.check) !== begun || next.mode.kind !== 'ask') return next;
+	const [was, is] = [before, next].map((one) => positionOf(one).step?.id);
+	if (is !== stepOfRounds(begun) || was === is) return next;
+	return anew(next, reduce(next.check, {type: 'begin-anew', at}));
 }
 
 function taken(dialogue: Dialogue, entry: Entry, at: string): Dialogue | undefined {
@@ -43,25 +57,4 @@ function taken(dialogue: Dialogue, entry: Entry, at: string): Dialogue | undefin
 		case 'stop':
 			return entry.kind === 'yes' ? act(dialogue, {type: 'stop', at}) : ask(dialogue);
 	}
-}
-
-function goBack(dialogue: Dialogue, {progress, step, slot}: Position): Dialogue | undefined {
-	const {mode} = dialogue;
-	if (mode.kind === 'steps' && mode.stage) return {...calm(dialogue), mode: {kind: 'steps'}};
-	if (mode.kind === 'reason-typed') return {...calm(dialogue), mode: {kind: 'reason', excused: mode.excused}};
-	if (mode.kind !== 'ask') return ask(dialogue);
-	if (step?.input.kind === 'rounds') {
-		const before = slot ? slotBefore(dialogue.check, slot) : lastSlot(dialogue, step.input.place);
-		if (before) return visit(dialogue, step.id, before);
-	}
-	const {visible} = progress;
-	const index = step ? visible.indexOf(step) : visible.length;
-	const previous = visible[index - 1];
-	const isOut =
-		!previous || previous.input.kind === 'still' || (dialogue.check.reopened && !afterStop.includes(previous.stage));
-	return isOut ? undefined : visit(dialogue, previous.id);
-}
-
-function lastSlot({check}: Dialogue, place: Slot['place']): Slot | undefined {
-	return slotBefore(check, nextSlot(check, place));
 }

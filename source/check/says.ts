@@ -53,6 +53,7 @@ export type Because = Said<BecauseValues>;
 /** What happened with an entry and is not to be seen otherwise. */
 export type NoticeValues = {
 	'does-not-pass-any-more': {readonly step: StepId};
+	'round-anew': Nothing;
 	'setting-kept': {readonly number: number};
 	'series-kept': {readonly number: number; readonly because: Because};
 };
