@@ -1,11 +1,13 @@
 import {stepOfRounds} from '../procedure/places.js';
+import {nameOf} from '../procedure/read-answer.js';
 import {answerStep, chooseSide, chooseWay} from './answer-step.js';
 import {chooseReason, chooseRemedy, chooseStep, chooseStruck, typeReason} from './detours.js';
-import {type Dialogue, positionOf} from './dialogue.js';
+import {type Dialogue, type Position, positionOf} from './dialogue.js';
 import {wasLeft} from './doubts.js';
 import {act, anew, ask, calm, type Entry, refuse, takenUp} from './entry.js';
 import {goBack} from './go-back.js';
 import {reduce} from './reduce.js';
+import {promptOf} from './prompt.js';
 import {begunAt} from './rounds.js';
 import {plainly} from './says.js';
 
@@ -36,6 +38,8 @@ function taken(dialogue: Dialogue, entry: Entry, at: string): Dialogue | undefin
 	if (entry.kind === 'back') return goBack(dialogue, position);
 	if (entry.kind === 'steps') return {...calm(dialogue), mode: {kind: 'steps'}};
 	if (entry.kind === 'stop') return {...calm(dialogue), mode: {kind: 'stop'}};
+	if (entry.kind === 'text' && isReadingOnList(dialogue, position, entry.text))
+		return refuse(dialogue, {id: 'no-reading-here', values: {typed: entry.text}});
 	const {mode} = dialogue;
 	switch (mode.kind) {
 		case 'ask':
@@ -57,4 +61,16 @@ function taken(dialogue: Dialogue, entry: Entry, at: string): Dialogue | undefin
 		case 'stop':
 			return entry.kind === 'yes' ? act(dialogue, {type: 'stop', at}) : ask(dialogue);
 	}
+}
+
+/** A reading typed where a list is shown must not pass for a line of it: a line is its whole number, its id or its name. */
+function isReadingOnList(dialogue: Dialogue, position: Position, text: string): boolean {
+	const typed = text.trim();
+	if (!/\d/.test(typed) || /^\d+$/.test(typed)) return false;
+	const prompt = promptOf(dialogue, position);
+	const {step} = position;
+	return (
+		prompt.kind === 'choice' &&
+		!prompt.options.some(({id}) => id === typed || (step && nameOf(dialogue.names, step.id, id) === typed))
+	);
 }

@@ -27,6 +27,7 @@ export type RefusalValues = TypedRefusalValues & {
 	'one-round-at-least': Nothing;
 	'outer-limit-lacks': Nothing;
 	'press-yes-or-no': Nothing;
+	'no-reading-here': {readonly typed: string};
 	'choose-by-number': Nothing;
 	'press-still': Nothing;
 	'few-words': Nothing;

@@ -6,7 +6,7 @@ import {entries} from './entries.js';
 import {options} from './options.js';
 import {ways} from './problems.js';
 import {reasons} from './reasons.js';
-import {refusals as typedRefusals} from './refusals.js';
+import {inQuotes, refusals as typedRefusals} from './refusals.js';
 import {steps} from './steps/index.js';
 
 const titled = (step: StepId): string => found(steps, step)?.title ?? step;
@@ -52,6 +52,7 @@ const refusals: Sentences<RefusalValues> = {
 	'one-round-at-least': () => 'One complete round at least is needed to go on.',
 	'outer-limit-lacks': () => 'This round still lacks its outer limit: type it, or take the last reading back.',
 	'press-yes-or-no': () => 'Press y for yes or n for not yet.',
+	'no-reading-here': ({typed}) => `${inQuotes(typed)} is no line of this list, and a reading is not asked here.`,
 	'choose-by-number': () => 'Choose one of the list by its number.',
 	'press-still': () => 'Press y if all is still so, or the number of what is not.',
 	'few-words': () => 'Type the reason in a few words, at most 80 letters.',
