@@ -6,8 +6,8 @@ import {type Dialogue, type Position, positionOf} from './dialogue.js';
 import {wasLeft} from './doubts.js';
 import {act, anew, ask, calm, type Entry, refuse, takenUp} from './entry.js';
 import {goBack} from './go-back.js';
-import {reduce} from './reduce.js';
 import {promptOf} from './prompt.js';
+import {reduce} from './reduce.js';
 import {begunAt} from './rounds.js';
 import {plainly} from './says.js';
 

@@ -76,7 +76,7 @@ function sayQuestion(view: View, number: number, lines: Lines): void {
 	if (view.unit !== '') lines.say(say.unit(view));
 }
 
-const isWhy = (text: string): boolean => ['/why', '?'].includes(text.trim());
+const isWhy = (text: string): boolean => ['/why', '?', '*'].includes(text.trim());
 
 type PlainStop = {readonly kind: 'end'; readonly end: PlainEnd};
 
@@ -121,6 +121,9 @@ async function kept(workbench: Workbench, next: Dialogue): Promise<Taken> {
 }
 
 function commandOf(text: string): Entry | undefined {
-	const kind = (['back', 'steps', 'stop'] as const).find((one) => text.trim() === `/${one}`);
+	const typed = text.trim();
+	// The number pad has no letters.
+	if (typed === '/') return {kind: 'back'};
+	const kind = (['back', 'steps', 'stop'] as const).find((one) => typed === `/${one}`);
 	return kind && {kind};
 }

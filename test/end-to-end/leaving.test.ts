@@ -89,7 +89,7 @@ describe('Ctrl+C', () => {
 test('Left from the list of the first screen, it ends with 0', async () => {
 	const program = begin();
 	await program.waitFor(option(6, words.beside.home.leave));
-	program.type('6');
+	program.type('6\r');
 	expect(await program.exited).toEqual({exitCode: 0, signal: 0});
 	expect(program.normalScreen()).toMatch(new RegExp(`^${nothingOpen}$`));
 });
