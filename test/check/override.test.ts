@@ -193,3 +193,19 @@ describe('An answer that makes an earlier one fail', () => {
 		expect(back.notice).toEqual({id: 'does-not-pass-any-more', values: {step: 'force-reading'}});
 	});
 });
+
+describe('A reading typed on a list', () => {
+	it.each(['gauge-unit', 'verdict', 'mat'])('is refused in a sentence and chooses nothing: %s', (step) => {
+		const here = follow(freshDialogue(), northDeck, {until: step});
+		for (const typed of ['2.5', '-1.5', '2.1 out', '+2'])
+			expect(refusalOf(here, text(typed))).toEqual({id: 'no-reading-here', values: {typed}});
+	});
+
+	it('is refused also where ways out, reasons, rounds and steps are listed', () => {
+		const atClearance = follow(freshDialogue(), northDeck, {until: 'clearance'});
+		const ways = say(atClearance, [text('9'), waysOut]);
+		const atList = say(follow(freshDialogue(), northDeck, {until: 'probe-outer'}), [{kind: 'back'}]);
+		for (const here of [ways, say(ways, [choose('override')]), atList, say(atList, [{kind: 'steps'}])])
+			expect(refusalOf(here, text('2.5'))?.id).toBe('no-reading-here');
+	});
+});
