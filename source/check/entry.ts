@@ -43,21 +43,21 @@ export function act(dialogue: Dialogue, action: Action): Dialogue {
 	return notice === undefined ? next : {...next, notice};
 }
 
-/** A check that is taken up again: what may have changed meanwhile is asked first, and a round that was begun begins anew. */
-export const takenUp = (dialogue: Dialogue, at: string): Dialogue => {
-	const {check, ...rest} = act(dialogue, {type: 'resume', at});
-	return anew({...rest, check: dialogue.check}, check);
-};
+/** A check that is taken up again: what may have changed meanwhile is asked first. */
+export const takenUp = (dialogue: Dialogue, at: string): Dialogue =>
+	backAtRound(act(dialogue, {type: 'resume', at}), undefined, at);
 
-/** Goes on with a check in which a round begins anew: with its inner limit, unless something else is asked first. */
-export function anew(dialogue: Dialogue, check: Check): Dialogue {
-	const begun = begunAt(dialogue.check);
-	const next = {...dialogue, check};
-	if (!begun || begunAt(check)) return next;
-	const told = {...next, notice: plainly('round-anew')};
-	return positionOf(next).step?.input.kind === 'still'
-		? told
-		: {...told, visiting: {step: stepOfRounds(begun), slot: nextSlot(check, begun)}};
+/**
+ * Comes back to a round that was begun and left before its outer limit was read: it begins anew, with its inner limit.
+ *
+ * @param from the step that was asked before; undefined where the check had been left
+ */
+export function backAtRound(next: Dialogue, from: StepId | undefined, at: string): Dialogue {
+	const begun = begunAt(next.check);
+	const step = positionOf(next).step?.id;
+	if (!begun || next.mode.kind !== 'ask' || step !== stepOfRounds(begun) || step === from) return next;
+	const check = reduce(next.check, {type: 'begin-anew', at});
+	return {...next, check, visiting: {step, slot: nextSlot(check, begun)}, notice: plainly('round-anew')};
 }
 
 /** Says why an answer leads back: what came before does not pass any more. */

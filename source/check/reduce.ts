@@ -86,7 +86,7 @@ function changed(check: Check, action: Action): Check {
 			return workAgain(check, action.at);
 		case 'resume':
 			return {
-				...(check.stopped ? check : withoutBegun(check)),
+				...check,
 				resumedAt: [...check.resumedAt, action.at],
 				doubts: united(check.doubts, doubtsAfter(check, action.at)),
 			};

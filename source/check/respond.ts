@@ -1,13 +1,11 @@
-import {stepOfRounds} from '../procedure/places.js';
 import {nameOf} from '../procedure/read-answer.js';
 import {answerStep, chooseSide, chooseWay} from './answer-step.js';
 import {chooseReason, chooseRemedy, chooseStep, chooseStruck, typeReason} from './detours.js';
 import {type Dialogue, type Position, positionOf} from './dialogue.js';
 import {wasLeft} from './doubts.js';
-import {act, anew, ask, calm, type Entry, refuse, takenUp} from './entry.js';
+import {act, ask, backAtRound, calm, type Entry, refuse, takenUp} from './entry.js';
 import {goBack} from './go-back.js';
 import {promptOf} from './prompt.js';
-import {reduce} from './reduce.js';
 import {begunAt} from './rounds.js';
 import {plainly} from './says.js';
 
@@ -21,16 +19,8 @@ export function respond(dialogue: Dialogue, entry: Entry, at: string): Dialogue 
 	// Where no doubt is asked now, it is kept for the case that the probe is taken up again.
 	const here = back && back.check.doubts.length > 0 ? {...dialogue, check: back.check} : dialogue;
 	const next = taken(here, entry, at);
-	return next && cameBack(here, next, at);
-}
-
-/** A round that was left for another step before its outer limit was read begins anew. */
-function cameBack(before: Dialogue, next: Dialogue, at: string): Dialogue {
-	const begun = begunAt(before.check);
-	if (!begun || begunAt(next.check) !== begun || next.mode.kind !== 'ask') return next;
-	const [was, is] = [before, next].map((one) => positionOf(one).step?.id);
-	if (is !== stepOfRounds(begun) || was === is) return next;
-	return anew(next, reduce(next.check, {type: 'begin-anew', at}));
+	// Where the last reading of a whole round was taken back, the arm still lies where it was.
+	return next && begunAt(here.check) ? backAtRound(next, positionOf(here).step?.id, at) : next;
 }
 
 function taken(dialogue: Dialogue, entry: Entry, at: string): Dialogue | undefined {

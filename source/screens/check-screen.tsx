@@ -64,8 +64,6 @@ export const CheckScreen = (props: CheckProps): ReactNode => {
 		check.enter(entry);
 		return true;
 	};
-	// Nothing is typed that a key could belong to.
-	const isBare = prompt.kind !== 'field' || typed === '';
 	const takesArrows = isWhy || prompt.kind !== 'field';
 
 	const command = (key: string): boolean | readonly string[] => {
@@ -83,6 +81,8 @@ export const CheckScreen = (props: CheckProps): ReactNode => {
 		}
 		if (key === KEYS.pageDown || (takesArrows && key === KEYS.right)) return turn(1);
 		if (key === KEYS.pageUp || (takesArrows && key === KEYS.left)) return turn(-1);
+		// Nothing is typed that a key could belong to.
+		const isBare = prompt.kind !== 'field' || typed === '' || fieldKeys.makesRoom();
 		const asksWhy = key === KEYS.f1 || (isBare && (key === '?' || key === '*'));
 		if (isWhy || asksWhy) {
 			setSheet((now) => ({...now, isWhy: !now.isWhy, page: 0}));
@@ -90,7 +90,7 @@ export const CheckScreen = (props: CheckProps): ReactNode => {
 		}
 		if (key === KEYS.escape || (isBare && key === '/')) return enter({kind: 'back'});
 		if (key === KEYS.tab) return enter({kind: 'steps'});
-		if (settles(prompt, typed, key) && !keys?.isHasty) {
+		if (isBare && settles(prompt, typed, key) && !keys?.isHasty) {
 			countdown.start();
 			return true;
 		}
@@ -121,12 +121,11 @@ export const CheckScreen = (props: CheckProps): ReactNode => {
 	);
 };
 
-/** Whether a key in an empty field starts the countdown: Space, and Enter where it has nothing to keep. */
+/** Whether a key starts the countdown in a field that has room for it: Space, and Enter where it has nothing to take. */
 const settles = (prompt: Prompt, typed: string, key: string): boolean =>
 	prompt.kind === 'field' &&
 	prompt.settle === true &&
-	typed === '' &&
-	(key === ' ' || (key === KEYS.enter && prompt.initial === ''));
+	(key === ' ' || (key === KEYS.enter && typed === '' && prompt.initial === ''));
 
 type UnsavedProps = {
 	readonly sentence: string;

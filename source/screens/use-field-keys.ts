@@ -5,6 +5,8 @@ import {isText, KEYS} from '../terminal/keys.js';
 type FieldKeys = {
 	/** What the field is to have in place of a key; false leaves it as it is. */
 	readonly replaced: (key: string) => false | readonly string[];
+	/** The text in the field was refused, and makes room for whatever comes. */
+	readonly makesRoom: () => boolean;
 	/** The text in the field was refused: the next letter or digit begins anew. */
 	readonly begunAnew: () => void;
 	readonly goesOn: () => void;
@@ -19,6 +21,7 @@ export function useFieldKeys({kind}: Prompt): FieldKeys {
 			isRefused.current = false;
 			return [KEYS.clear, key];
 		},
+		makesRoom: () => isRefused.current,
 		begunAnew: () => {
 			isRefused.current = true;
 		},
