@@ -1,5 +1,5 @@
 import {describe, expect, onTestFinished, test} from 'vitest';
-import {describeAll, prepare, readLevel, resume, start} from '../helpers/check-turns.js';
+import {describeAll, prepare, readLevel, resume, roundAnew, start} from '../helpers/check-turns.js';
 import {playPlain} from '../helpers/plain-run.js';
 import {freshFolder} from '../helpers/program-environment.js';
 import {PROGRAM, type ProgramOptions, type RunningProgram, startProgram} from '../helpers/pty.js';
@@ -128,5 +128,5 @@ test('A terminal that is closed ends it at once, all answers saved and the lock 
 	expect(await program.exited).toEqual({exitCode: 0, signal: 1});
 	const again = begin({dataDir});
 	await walk(again, [resume]);
-	await again.waitFor(asks(turn('', limitAsked('outer'), words.pages.rounds.begun({innerLimit: '3 % out'}))));
+	await again.waitFor(asks(turn('', limitAsked('inner'), roundAnew)));
 });

@@ -8,6 +8,7 @@ import type {LessonId} from '../../source/practice/arms.js';
 import {usualSettings} from '../../source/procedure/settings.js';
 import {readyPracticeFolder} from '../../source/store/practice-folder.js';
 import type {PracticeExtent} from '../../source/workbench.js';
+import {roundAnew} from '../helpers/check-turns.js';
 import {questionsIn} from '../helpers/conversation.js';
 import {run} from '../helpers/plain-run.js';
 import {PracticeTechnician} from '../helpers/practice-lines.js';
@@ -112,7 +113,7 @@ test('practice lies apart from real checks, and every report on it says what it 
 	expect(refused.faults).toContain(words.store['practice-only']({file: folder}));
 });
 
-test('on full screens arrows nudge the arm, the gauge follows, and an interrupted practice goes on where it was', async () => {
+test('on full screens arrows nudge the arm, the gauge follows, and an interrupted practice goes on with its round anew', async () => {
 	const dataDir = freshFolder();
 	const program = start(dataDir);
 	await program.waitFor(arms.title);
@@ -136,7 +137,7 @@ test('on full screens arrows nudge the arm, the gauge follows, and an interrupte
 	const goOn = option(1, leftAnyTime(arms.resume({arm: name, minutesAgo: 0, step: titleOf('probe-inner')})));
 	await again.waitFor(asks(turn('', ...around(goOn))));
 	again.type('1\r');
-	expect(await again.waitFor(limitAsked('outer'))).toContain(words.pages.rounds.begun({innerLimit: '-4 %'}));
+	await again.waitFor(asks(turn('', limitAsked('inner'), roundAnew)));
 });
 
 test('from the first screen practice opens and is left again, and the parting line is about what was open last', async () => {
