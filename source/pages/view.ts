@@ -62,6 +62,10 @@ export function viewOf(dialogue: Dialogue, typed = ''): View {
 	};
 }
 
+/** What an invented bench shows stands first, after what happened with the last entry: that must be on the first page. */
+export const besideBench = (view: View, {notice}: Dialogue, seen: readonly Shown[]): View =>
+	seen.length === 0 ? view : {...view, shown: view.shown.toSpliced(notice === undefined ? 0 : 1, 0, ...seen)};
+
 function headOf({mode}: Dialogue, step: Step | undefined): string {
 	switch (mode.kind) {
 		case 'ask':

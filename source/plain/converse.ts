@@ -2,7 +2,7 @@ import type {Dialogue} from '../check/dialogue.js';
 import type {Entry} from '../check/entry.js';
 import type {Filed} from '../pages/beside/page.js';
 import {afterSaving, checkTurn} from '../pages/check-turn.js';
-import {type View, viewOf} from '../pages/view.js';
+import {besideBench, type View, viewOf} from '../pages/view.js';
 import {words} from '../words/index.js';
 import {says} from '../words/says.js';
 import type {Workbench} from '../workbench.js';
@@ -22,8 +22,7 @@ export async function converse(workbench: Workbench, start: Dialogue, lines: Lin
 	let dialogue = start;
 	lines.say(say.commands({commands: plainCommands}));
 	for (let number = 1; ; number++) {
-		const asked = viewOf(dialogue);
-		const view = {...asked, shown: [...seenAtBench(workbench.practice, dialogue), ...asked.shown]};
+		const view = besideBench(viewOf(dialogue), dialogue, seenAtBench(workbench.practice, dialogue));
 		if (view.prompt.kind === 'none') {
 			const end = await file(workbench, dialogue, lines);
 			if (end) return end;

@@ -1,6 +1,6 @@
 import {type ReactNode, useMemo, useState} from 'react';
 import type {Prompt} from '../check/prompt.js';
-import {viewOf} from '../pages/view.js';
+import {besideBench, viewOf} from '../pages/view.js';
 import {KEYS} from '../terminal/keys.js';
 import {useTerminalSize} from '../terminal/use-terminal-size.js';
 import {words} from '../words/index.js';
@@ -48,7 +48,7 @@ export const CheckScreen = (props: CheckProps): ReactNode => {
 		{dialogue, prompt, typed, takesNumber: question.unit !== ''},
 		{isSpoken: look.screenReader, isShown: !isWhy && !isTooSmall && !unsaved},
 	);
-	const view = practice.shown.length === 0 ? asked : {...asked, shown: [...practice.shown, ...asked.shown]};
+	const view = besideBench(asked, dialogue, practice.shown);
 	const notice = countdown.left === undefined ? '' : countdownText(countdown.left, settleSeconds, look);
 	const layout = useMemo(
 		() => layoutOf({view, width, height: frameRows, page, isWhy, notice, look}),

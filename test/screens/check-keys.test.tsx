@@ -1,13 +1,16 @@
 import {describe, expect, it} from 'vitest';
 import type {Dialogue} from '../../source/check/dialogue.js';
 import {openSeries} from '../../source/check/series.js';
+import {viewOf} from '../../source/pages/view.js';
+import {footRows} from '../../source/screens/body.js';
 import {CheckScreen} from '../../source/screens/check-screen.js';
 import {KeysProvider} from '../../source/screens/keys-context.js';
+import {layoutOf} from '../../source/screens/layout.js';
 import {says} from '../../source/words/says.js';
 import {titleOf} from '../../source/words/step-text.js';
 import {type InkOptions, renderInk} from '../helpers/ink.js';
 import {memoryWorkbench} from '../helpers/memory-workbench.js';
-import {beginning, broken, saidAt, words} from '../helpers/said.js';
+import {beginning, broken, flat, saidAt, words} from '../helpers/said.js';
 import {northDeckWith} from '../helpers/sample-check.js';
 import {clockOf, follow, freshDialogue, say, text} from '../helpers/script.js';
 
@@ -91,13 +94,24 @@ describe('With the number pad alone', () => {
 });
 
 describe('The keys that work', () => {
-	it('are named with those of the number pad where that takes no line more', async () => {
-		const wide = show(atProbe, {columns: 100, rows: 40});
-		await wide.waitFor(words.faces.hints.backByPad);
-		const narrow = show(atProbe, {columns: 80, rows: 40});
-		await narrow.waitFor(words.faces.escapes.back);
-		expect(narrow.frame()).not.toContain(words.faces.hints.backByPad);
-	});
+	const look = {unicode: true, color: false, screenReader: false};
+	const {hints, escapes} = words.faces;
+	const lines = (back: string, why: string, width: number): number =>
+		footRows([hints.settleFirst, back, why, hints.steps, hints.leave], width, look).length;
+
+	it.each([40, 60, 80, 84, 90, 100])(
+		'are named with those of the number pad where that takes no line more: %d',
+		(width) => {
+			const view = viewOf(atProbe);
+			const {foot} = layoutOf({view, width, height: 40, page: 0, isWhy: false, notice: '', look});
+			const shown = flat(foot.map((row) => row.text).join(' '));
+			const least = lines(escapes.back, hints.why, width);
+			const hasRoom = lines(hints.backByPad, hints.whyByPad, width) === least;
+			expect(shown.includes(hints.backByPad) && shown.includes(hints.whyByPad)).toBe(hasRoom);
+			expect(shown.includes(escapes.back)).toBe(!hasRoom);
+			expect(foot.filter((row) => row.text !== '')).toHaveLength(least);
+		},
+	);
 });
 
 describe('The side of a size', () => {
