@@ -74,6 +74,10 @@ export function viewOf(dialogue: Dialogue, typed = ''): View {
 	};
 }
 
+/** What an invented bench shows stands first, after what happened with the last entry: that must be on the first page. */
+export const besideBench = (view: View, {notice}: Dialogue, seen: readonly Shown[]): View =>
+	seen.length === 0 ? view : {...view, shown: view.shown.toSpliced(notice === undefined ? 0 : 1, 0, ...seen)};
+
 function headOf({mode}: Dialogue, step: Step | undefined): string {
 	switch (mode.kind) {
 		case 'ask':
@@ -160,11 +164,19 @@ function shownFor(dialogue: Dialogue, position: Position, prompt: Prompt, typed:
 
 /** The consequences of the step, with the typed text taken as its answer where it would be accepted. */
 function triedOut(dialogue: Dialogue, position: Position, prompt: Prompt, typed: string): readonly Shown[] {
-	const {step, slot} = position;
-	if (!step || prompt.kind !== 'field' || typed.trim() === '' || slot) return consequencesOf(dialogue, position);
+	const {step, slot, mendable} = position;
+	if (!step || prompt.kind !== 'field' || slot) return consequencesOf(dialogue, position);
+	if (typed.trim() === '') return mendable ? withoutAnswer(dialogue, step) : consequencesOf(dialogue, position);
 	const tried = respond(dialogue, {kind: 'text', text: typed}, dialogue.check.touchedAt ?? dialogue.check.startedAt);
-	if (!tried || tried.refusal || tried.mode.kind !== 'ask') return consequencesOf(dialogue, position);
+	if (!tried || tried.refusal || tried.mode.kind !== 'ask') return withoutAnswer(dialogue, step);
 	const seen = {...tried, visiting: {step: step.id}};
+	return consequencesOf(seen, positionOf(seen));
+}
+
+/** What stands beside a text that is not taken, or was not: no figure of another one. */
+function withoutAnswer(dialogue: Dialogue, {id}: Step): readonly Shown[] {
+	const {[id]: _other, ...answers} = dialogue.check.answers;
+	const seen = {...dialogue, check: {...dialogue.check, answers}, visiting: {step: id}};
 	return consequencesOf(seen, positionOf(seen));
 }
 

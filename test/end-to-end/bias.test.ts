@@ -100,7 +100,7 @@ test('A weighted lever is adjusted once, until what is left lies under the frict
 		...played.putBack.map((one) => (one.title === titleOf('back-bias') ? answer('back-bias', 'y', askedBack) : one)),
 	]);
 	await program.waitFor(played.filed);
-	program.type('1');
+	program.type('1\r');
 	expect(await program.exited).toEqual({exitCode: 0, signal: 0});
 
 	const [id = ''] = filedIds(dataDir);

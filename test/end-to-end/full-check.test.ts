@@ -121,7 +121,7 @@ test('A full check typed key by key ends in verdict, remedy, put-back and file, 
 
 	await walk(program, [played.readVerdict, ...played.putBack], keyByKey);
 	await program.waitFor(played.filed);
-	program.type('1');
+	program.type('1\r');
 	expect(await program.exited).toEqual({exitCode: 0, signal: 0});
 	const [id = ''] = filedIds(program.dataDir);
 	expect(flat(program.normalScreen())).toContain(words.commands.parting.filed({id, verdict: after.verdict}));

@@ -125,6 +125,13 @@ const headOf = (place: 'inner' | 'outer' | 'closing', index: number): readonly s
 	return [place === 'inner' && index === 2 ? words.rounds.turnedBack : words.rounds.anew];
 };
 
+/** Said where a round is asked for again that was begun and left. */
+export const roundAnew: string = says.notice({id: 'round-anew', values: {}});
+
+/** Whether a turn asks for the outer limit of a round. */
+export const asksOuterLimit = ({shows}: Turn): boolean =>
+	[true, false].some((turned) => shows.includes(limitAsked('outer', turned)));
+
 /** Rounds at one place, and on to the next place. */
 export const probe = (place: 'inner' | 'outer' | 'closing', rounds: readonly Round[]): readonly Turn[] => [
 	...rounds.flatMap(([inner, outer], index) => [

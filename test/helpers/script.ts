@@ -50,7 +50,6 @@ export function entryFor(dialogue: Dialogue, script: Script): Entry {
 	switch (prompt.kind) {
 		case 'field': {
 			if (dialogue.mode.kind === 'reason-typed') return {kind: 'text', text: 'a reason of its own'};
-			if (dialogue.draft !== undefined) return {kind: 'text', text: dialogue.draft};
 			if (!slot) return {kind: 'text', text: known ?? prompt.initial};
 			const rounds = script.rounds[slot.place] ?? [];
 			const round = rounds[slot.index % rounds.length];

@@ -10,7 +10,7 @@ import {figuresOf, isMeasured} from '../../source/results/figures.js';
 import {becauseText} from '../../source/words/says.js';
 import {words} from '../helpers/said.js';
 import {northDeck, northDeckWith} from '../helpers/sample-check.js';
-import {choose, clockOf, follow, freshDialogue, type Script, say, text, waysOut} from '../helpers/script.js';
+import {choose, clockOf, follow, freshDialogue, goTo, type Script, say, text, waysOut} from '../helpers/script.js';
 
 const at = (until: string, answers: Script['answers'] = {}, rounds: Script['rounds'] = {}) =>
 	follow(freshDialogue(), northDeckWith(answers, rounds), {until});
@@ -272,6 +272,28 @@ describe('The verdict', () => {
 		const off = northDeckWith({}, {inner: [['4 out', '20 out']]});
 		const atOff = follow(freshDialogue(), off, {until: 'verdict'});
 		expect(shownAt(atOff)).toContain(said.headline({verdict: 'off-scale', atWorst: 'off-scale'}));
+	});
+});
+
+describe('Beside an entry that was not taken', () => {
+	const asked = at('clearance');
+
+	it('stand no figures of a number that does not pass: only what is wrong with it', () => {
+		const wrong = say(asked, [text('9')]);
+		const [problem, ...others] = viewOf(wrong).shown;
+		expect(problem && inWords(problem)).toContain('9 mm');
+		expect(others).toEqual(viewOf(asked).shown);
+	});
+
+	it('stand no figures of it, nor of the answer before it, while it can be mended', () => {
+		const again = say(at('guard-on'), [...goTo('level', 'level-lr-1')]);
+		const unread = viewOf(at('level-lr-1')).shown;
+		expect(viewOf(again).shown).not.toEqual(unread);
+		for (const typed of ['5000 right', '0.2.2', 'x', '0.2'])
+			expect(viewOf(refused(again, typed), typed).shown).not.toEqual(viewOf(again).shown);
+		const wrong = say(asked, [text('9')]);
+		expect(viewOf(refused(wrong, '5..5'), '5..5').shown).toEqual(viewOf(asked).shown);
+		expect(viewOf(wrong, '5.5').shown).not.toEqual(viewOf(asked).shown);
 	});
 });
 

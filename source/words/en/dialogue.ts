@@ -6,7 +6,7 @@ import {entries} from './entries.js';
 import {options} from './options.js';
 import {ways} from './problems.js';
 import {reasons} from './reasons.js';
-import {refusals as typedRefusals} from './refusals.js';
+import {inQuotes, refusals as typedRefusals} from './refusals.js';
 import {steps} from './steps/index.js';
 
 const titled = (step: StepId): string => found(steps, step)?.title ?? step;
@@ -40,16 +40,19 @@ const refusals: Sentences<RefusalValues> = {
 	'off-the-scale': ({typed, top}) =>
 		`'${typed}' cannot be right: the scale of the gauge ends at ${top}. Type the top of the scale if the pointer leans on its stop.`,
 	'crossed-turned': ({other}) =>
-		`With the gauge turned its sign turns too, so these limits cannot be (${other}): a sign is wrong, or the gauge still stands as used. ${again}`,
+		`The signs look swapped (${other}): they turn with the gauge. Or does it still stand as used? ${again}`,
 	'crossed-pushes': ({other}) =>
 		`The outer limit cannot lie inward of the inner one (${other}): the pushes may be swapped. ${again}`,
-	'crossed-signs': ({other}) =>
+	'crossed-limits': ({other}) =>
 		`The outer limit cannot lie inward of the inner one (${other}): the limits may be swapped, or a sign is wrong. ${again}`,
+	'signs-swapped': ({other}) =>
+		`The signs look swapped: the outer limit cannot lie inward of the inner one (${other}). ${again}`,
 	'press-side': ({plus, minus}) =>
 		`Press ${entries.sides[plus].word.charAt(0)} or ${entries.sides[minus].word.charAt(0)}.`,
 	'one-round-at-least': () => 'One complete round at least is needed to go on.',
 	'outer-limit-lacks': () => 'This round still lacks its outer limit: type it, or take the last reading back.',
 	'press-yes-or-no': () => 'Press y for yes or n for not yet.',
+	'no-reading-here': ({typed}) => `${inQuotes(typed)} is no line of this list, and a reading is not asked here.`,
 	'choose-by-number': () => 'Choose one of the list by its number.',
 	'press-still': () => 'Press y if all is still so, or the number of what is not.',
 	'few-words': () => 'Type the reason in a few words, at most 80 letters.',
@@ -61,6 +64,7 @@ const refusals: Sentences<RefusalValues> = {
 /** What happened with an entry and is not to be seen otherwise. */
 const notices: Sentences<NoticeValues> = {
 	'does-not-pass-any-more': ({step}) => `With the answer to '${titled(step)}' this does not pass any more:`,
+	'round-anew': () => 'The round begins anew: set the gauge again. Its inner limit is kept as withdrawn.',
 	'setting-kept': ({number}) =>
 		`The readings so far are kept as bias setting ${number}; those that come are of the next one.`,
 	'series-kept': ({number, because: why}) =>
