@@ -1,7 +1,7 @@
 import {afterStop} from '../procedure/index.js';
 import {chooseSide} from './answer-rounds.js';
 import {answerStep, chooseWay} from './answer-step.js';
-import {chooseReason, chooseRemedy, chooseStep, chooseStruck, typeReason} from './detours.js';
+import {chooseReason, chooseStep, chooseStruck, chooseVerdict, typeReason} from './detours.js';
 import {type Dialogue, type Position, positionOf} from './dialogue.js';
 import {wasLeft} from './doubts.js';
 import {act, ask, calm, type Entry, refuse, visit} from './entry.js';
@@ -37,8 +37,8 @@ function taken(dialogue: Dialogue, entry: Entry, at: string): Dialogue | undefin
 			return typeReason(dialogue, mode.excused, entry, at);
 		case 'strike':
 			return chooseStruck(dialogue, entry);
-		case 'remedy':
-			return chooseRemedy(dialogue, entry, at);
+		case 'other-way':
+			return position.step ? chooseVerdict(dialogue, position.step, entry, at) : dialogue;
 		case 'steps':
 			return chooseStep(dialogue, position, entry, at);
 		case 'stop':

@@ -1,6 +1,5 @@
 import limits from '../../shared/limits.json' with {type: 'json'};
 import type {Dialogue, Position} from '../check/dialogue.js';
-import type {Progress} from '../check/progress.js';
 import {stillItems} from '../check/prompt-options.js';
 import {hasReadings, openSeries} from '../check/series.js';
 import {mnPerGram} from '../measures/tracking-force.js';
@@ -15,7 +14,6 @@ import {nextCheckOf} from '../results/next-check.js';
 import {words} from '../words/index.js';
 import {nextCheckText} from '../words/results-text.js';
 import {tickText, titleOf} from '../words/step-text.js';
-import {biasLater} from './bias/advice.js';
 import {biasLines} from './bias/lines.js';
 import {skatingLines} from './bias/skating-lines.js';
 import {lastAdvice} from './bias/so-far.js';
@@ -116,13 +114,6 @@ const consequences: Readonly<Partial<Record<StepId, Consequence>>> = {
 	'back-force': putBackForce,
 };
 
-/** The verdict, and right under its figures whether the bias had better wait, so that it is read before what may be chosen. */
-function verdictScreen({check, history}: Dialogue, progress: Progress): readonly Shown[] {
-	const issued = issuedOf(check);
-	const later = biasLater(issued?.findings ?? [], progress.facts);
-	return verdictLines(check, issued, history, progress).toSpliced(2, 0, ...later);
-}
-
 /** What the screen of a step shows beside its question. */
 export function consequencesOf(dialogue: Dialogue, {step, slot, progress}: Position): readonly Shown[] {
 	if (!step) return [];
@@ -137,7 +128,7 @@ export function consequencesOf(dialogue: Dialogue, {step, slot, progress}: Posit
 		case 'rounds':
 			return probeSoFar(dialogue, facts, input.place, slot);
 		case 'verdict':
-			return verdictScreen(dialogue, progress);
+			return verdictLines(dialogue.check, issuedOf(dialogue.check), dialogue.history, progress);
 		case 'bias-result':
 			return biasLines(dialogue.check);
 		case 'still':

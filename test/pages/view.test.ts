@@ -256,7 +256,7 @@ describe('The verdict', () => {
 			{},
 			{inner: [['1 in', '1.5 out']], outer: [['1 in', '1.5 out']], closing: [['1 in', '1.5 out']]},
 		);
-		const after = follow(say(at('verdict'), [choose('remedy'), choose('again')]), better, {until: 'verdict'});
+		const after = follow(say(at('verdict'), [choose('other-way'), choose('try:again')]), better, {until: 'verdict'});
 		const shown = shownAt(after);
 		// The worked example before, and the middle of −1 and 1.5 % less the zero after.
 		const name = said.series.pull({place: 'inner'});
@@ -286,7 +286,7 @@ describe('Detours', () => {
 			say(verdict, [choose('strike')]),
 			say(verdict, [choose('strike'), choose('inner:0')]),
 			say(verdict, [choose('strike'), choose('inner:0'), choose('other')]),
-			say(verdict, [choose('remedy')]),
+			say(verdict, [choose('other-way')]),
 			say(verdict, [{kind: 'steps'}]),
 			say(verdict, [{kind: 'stop'}]),
 		].map((one) => viewOf(one).title);
@@ -297,7 +297,7 @@ describe('Detours', () => {
 			view.titles.strike,
 			view.reason.strike.title,
 			view.reason.strike.title,
-			view.titles.remedy,
+			view.titles['other-way'],
 			view.titles.steps,
 			view.titles.stop,
 		]);

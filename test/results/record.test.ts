@@ -228,7 +228,7 @@ describe('A record in words', () => {
 		here = say(here, [text('3'), waysOut, choose('override'), choose('arm-touches-elsewhere')]);
 		here = follow(here, northDeck, {until: 'verdict'});
 		here = say(here, [choose('strike'), choose('inner:0'), choose('draught'), text('3 out'), text('8 out')]);
-		here = follow(say(here, [choose('go-on'), choose('remedy'), choose('again')]), northDeck);
+		here = follow(say(here, [choose('go-on'), choose('other-way'), choose('try:again')]), northDeck);
 		const lines = linesOf(finishedCheck(here.check, day));
 		const struck = words.reasons.draught;
 		expect(lines).toContain(said.reading({...asTaken, innerLimit: '3 % out', outerLimit: '8.5 % out', struck}));

@@ -1,6 +1,8 @@
 import type {Check} from '../../check/check.js';
 import {factsOfSeries} from '../../check/progress.js';
+import {outcomeLines} from '../../pages/before-and-after.js';
 import {zeroText} from '../../pages/on-gauge.js';
+import {inWords} from '../../pages/shown-lines.js';
 import {biasDeviceId, hasBias} from '../../procedure/bias-devices.js';
 import type {Facts} from '../../procedure/facts.js';
 import {closingOf} from '../../procedure/hold-limits.js';
@@ -105,10 +107,13 @@ function movedMeanwhile(facts: Facts): Cause {
 	return cause(causes.moved, !closing.moved && closing.tells, ruledOut.closing(closing));
 }
 
-/** What was tried between series; the figures before and after stand in a part of their own. */
+/** What was tried between series and what it did; the figures before and after stand in a part of their own. */
 function remediesTried(check: Check): ReportBlock {
-	const items = check.series.flatMap(({closed}, index) =>
-		closed ? [around(becauseText(closed.because), (because) => ruledOut.tried({number: index + 1, because}))] : [],
-	);
+	const items = check.series.flatMap((series, index) => {
+		const {closed} = series;
+		if (!closed) return [];
+		const did = outcomeLines(check, series).map(inWords).join(' ');
+		return [around(becauseText(closed.because), (because) => ruledOut.tried({number: index + 1, because, did}))];
+	});
 	return items.length === 0 ? sentenceBlock(ruledOut.nothingTried) : {kind: 'list', items};
 }
