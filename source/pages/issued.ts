@@ -2,8 +2,7 @@ import type {Check} from '../check/check.js';
 import {compute} from '../results/compute.js';
 import {documentOfCheck} from '../results/document-of-check.js';
 import type {Issued} from '../results/issued.js';
-import {nextActionOf} from '../results/next-action.js';
-import {caseOfCheck} from '../results/tried.js';
+import {actionOfCheck} from '../results/tried.js';
 import {worded} from '../words/finding-text.js';
 import {withAction} from './next-action.js';
 
@@ -12,6 +11,5 @@ export function issuedOf(check: Check): Issued | null {
 	const found = documentOfCheck(check);
 	if (!found.ok) return null;
 	const {findings, ...figures} = compute(found.document);
-	const given = caseOfCheck(check);
-	return {figures, findings: withAction(findings.map(worded), given && nextActionOf(given))};
+	return {figures, findings: withAction(findings.map(worded), actionOfCheck(check))};
 }

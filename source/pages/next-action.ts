@@ -1,16 +1,25 @@
 import {remedyById} from '../procedure/remedies.js';
 import type {IssuedFinding} from '../results/issued.js';
 import type {NextAction} from '../results/next-action.js';
+import {briefly} from '../words/finding-text.js';
 import {words} from '../words/index.js';
-import {line, type Shown} from './shown-lines.js';
+import {inWords, line, type Shown} from './shown-lines.js';
 
+const {actions} = words;
 const {verdict} = words.pages;
 
-/** What is to be done now, without its full stop. */
-export function actionText(action: NextAction): string {
-	const {seenAt, isDelicate = false} = remedyById[action.kind === 'suspect' ? action.remedy : 'again'];
-	return words.actions.todo(action, {seenAt, isDelicate});
+/** The caution and the way of an action: what stands under it. */
+function underAction(action: NextAction): Shown[] {
+	if (action.kind === 'bias') return [line(actions.delicate, 'warn')];
+	if (action.kind !== 'suspect') return [];
+	const {seenAt, isDelicate = false} = remedyById[action.remedy];
+	const how = actions.how(action, {seenAt, isDelicate}).map((one) => line(one));
+	return isDelicate ? [line(actions.delicate, 'warn'), ...how] : how;
 }
+
+/** All that is said of an action, without its last full stop. */
+const actionText = (action: NextAction): string =>
+	[`${actions.what(action)}.`, ...underAction(action).map(inWords)].join(' ').replace(/\.$/, '');
 
 /** Findings as they are issued: the first one has the one action, the others have none. */
 export const withAction = (findings: readonly IssuedFinding[], action: NextAction | undefined): IssuedFinding[] =>
@@ -18,12 +27,21 @@ export const withAction = (findings: readonly IssuedFinding[], action: NextActio
 		index === 0 && action ? {...one, who: action.who, next: actionText(action)} : {...one, next: ''},
 	);
 
-/** What the arm does, and the one thing to do now: those of the gravest finding. */
-export const actionLines = ([first]: readonly IssuedFinding[]): Shown[] =>
-	first ? [line(first.found), line(verdict.next(first), 'strong')] : [];
+/**
+ * What the arm does, and the one thing to do now: those of the gravest finding.
+ *
+ * @param action the one of today; where another one was issued, that is told as it stands on file
+ */
+export function actionLines([first]: readonly IssuedFinding[], action: NextAction | undefined): Shown[] {
+	if (!first) return [];
+	const does = line(briefly(first), 'strong');
+	if (!action || actionText(action) !== first.next) return [does, line(verdict.next(first), 'strong')];
+	return [does, line(verdict.next({next: actions.what(action)}), 'strong'), ...underAction(action)];
+}
 
-/** The likely cause, and the other findings, without an action of their own. */
+/** What was found in figures and its likely cause; and the other findings, without an action of their own. */
 export const besideAction = ([first, ...others]: readonly IssuedFinding[]): Shown[] => [
+	...(first ? [line(first.found)] : []),
 	...(first && first.likely !== '' ? [line(verdict.likely(first))] : []),
 	...others.map((one) => line(verdict.alsoSeen(one))),
 ];

@@ -5,6 +5,7 @@ import {openSeries} from '../check/series.js';
 import {documentOfCheck, partialDocument, seriesThatCounts} from '../results/document-of-check.js';
 import {type Figures, figuresOf, isMeasured} from '../results/figures.js';
 import type {Issued} from '../results/issued.js';
+import {actionOfCheck} from '../results/tried.js';
 import {words} from '../words/index.js';
 import {overriddenText, reasonText} from '../words/says.js';
 import {titleOf} from '../words/step-text.js';
@@ -36,7 +37,7 @@ export function verdictLines(
 		...lastOutcome(check),
 		...bandsShown(figures.probe, check.limits, [...earlierRows(check), ...lastBands(history)]),
 		// What is to be done comes before all that only bears it out: on a small screen the rest is pages further.
-		...actionLines(findings),
+		...actionLines(findings, actionOfCheck(check)),
 		...overrideLines(check, progress),
 		radiusTable(figures.probe, check.limits),
 		...besideAction(findings),

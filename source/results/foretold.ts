@@ -1,4 +1,4 @@
-import {isAtMost} from '../measures/compare.js';
+import {isAtLeast, isAtMost} from '../measures/compare.js';
 import {rootSumSquares} from '../measures/statistics.js';
 import {type RemedyId, remedyById} from '../procedure/remedies.js';
 import {type Figures, isMeasured, type MeasuredRadius} from './figures-types.js';
@@ -50,8 +50,13 @@ export function foretoldBefore(remedy: RemedyId, before: Figures): Foretold | nu
 		if (ownPct === undefined || (remedy === 'level' && at.tiltSharePct === null)) return [];
 		return [{radiusMm: at.radiusMm, movePct: ownPct - share * (at.tiltSharePct ?? 0)}];
 	});
-	return moves.length === 0 ? null : {isSure: isSure(remedy), moves};
+	// Where next to nothing would move, nothing tells.
+	const tells = isSure(remedy) || moves.some(({movePct}) => isAtLeast(Math.abs(movePct), leastToldPct));
+	return moves.length > 0 && tells ? {isSure: isSure(remedy), moves} : null;
 }
+
+/** What prints as more than nothing, in percent. */
+const leastToldPct = 0.05;
 
 type Seen = {
 	readonly radiusMm: number;
@@ -79,6 +84,9 @@ function seenAt(remedy: RemedyId, at: MeasuredRadius, now: MeasuredRadius, befor
 		bandUncertaintyPct: rootSumSquares(at.bandUncertaintyPct, now.bandUncertaintyPct),
 	};
 }
+
+/** Whether a remedy showed that what it looked at is not the cause. */
+export const isNoCause = ({kind}: Outcome): boolean => kind === 'no-cause' || kind === 'unchanged';
 
 /** The one that stands out most. */
 const most = (all: readonly Seen[], of: (one: Seen) => number): Seen | undefined =>

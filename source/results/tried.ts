@@ -6,7 +6,7 @@ import {findingsOf} from './diagnose.js';
 import {documentOfCheck, seriesThatCounts} from './document-of-check.js';
 import {type Figures, figuresOf} from './figures.js';
 import {type Outcome, outcomeOfRemedy} from './foretold.js';
-import type {ActionCase} from './next-action.js';
+import {type ActionCase, type NextAction, nextActionOf} from './next-action.js';
 
 /** What was tried before the series that counts, oldest first. */
 export function triedIn(check: Check): RemedyId[] {
@@ -42,4 +42,10 @@ export function caseOfCheck(check: Check): ActionCase | undefined {
 		tried: triedIn(check),
 		fits: (id) => remedyById[id].when?.(facts) ?? true,
 	};
+}
+
+/** The one thing to do now in a check; undefined before there are figures. */
+export function actionOfCheck(check: Check): NextAction | undefined {
+	const given = caseOfCheck(check);
+	return given && nextActionOf(given);
 }

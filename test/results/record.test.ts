@@ -153,6 +153,17 @@ describe('The next date', () => {
 		});
 	});
 
+	it('of an arm that was off the scale before the check was stopped is after it was put right too', () => {
+		const off = northDeckWith({}, {inner: [['4 out', '20 out']]});
+		const stopped = say(follow(freshDialogue(), off, {until: 'probe-outer'}), [{kind: 'stop'}, yes]);
+		const record = finishedCheck(follow(stopped, off).check, day);
+		expect(record).toMatchObject({outcome: 'stopped', issued: null});
+		expect(record.nextCheck).toEqual({
+			date: '2026-04-02',
+			because: words.results.nextCheck['to-put-right']({}),
+		});
+	});
+
 	it('is half a year off by common practice, three months by default', () => {
 		const because = (answers: Script['answers']) =>
 			recordOf(northDeckWith({...fine, ...answers}, clear)).nextCheck?.because;

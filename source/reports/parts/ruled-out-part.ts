@@ -11,6 +11,8 @@ import {takes} from '../../procedure/step.js';
 import {tickStates} from '../../procedure/ticks.js';
 import {seriesThatCounts} from '../../results/document-of-check.js';
 import type {Figures} from '../../results/figures-types.js';
+import {isNoCause} from '../../results/foretold.js';
+import {outcomeAfter} from '../../results/tried.js';
 import {words} from '../../words/index.js';
 import {reportWords} from '../../words/reports.js';
 import {becauseText} from '../../words/says.js';
@@ -42,6 +44,7 @@ export function ruledOutPart(check: Check, figures: Figures): Section {
 		forceCause(facts, figures),
 		clearanceCause(facts, figures),
 		movedMeanwhile(facts),
+		...suspectsOut(check),
 	];
 	const rows = found.map(({name, state, by}) => [name, states[state], by]);
 	const table = tableBlock(captions.ruledOut, ['cause', 'state', 'by'], rows);
@@ -106,6 +109,15 @@ function movedMeanwhile(facts: Facts): Cause {
 	if (!closing) return cause(causes.moved, false, ruledOut.noClosing);
 	return cause(causes.moved, !closing.moved && closing.tells, ruledOut.closing(closing));
 }
+
+/** Suspects that were looked at and changed nothing. */
+const suspectsOut = (check: Check): Cause[] =>
+	check.series.flatMap((series) => {
+		const outcome = outcomeAfter(check, series);
+		return outcome && isNoCause(outcome)
+			? [cause(words.remedies[outcome.remedy].name, true, words.actions.outcome(outcome))]
+			: [];
+	});
 
 /** What was tried between series and what it did; the figures before and after stand in a part of their own. */
 function remediesTried(check: Check): ReportBlock {

@@ -5,7 +5,7 @@ import {forceWithWay} from './figures.js';
 import {remedies} from './remedies.js';
 
 /** Hands go to wires, linkage, pulley or bearing. */
-const delicate = 'only as far as its maker allows; first lock the arm, guard on, amplifier off';
+const delicate = 'First lock the arm, guard on, amplifier off. Go only as far as its maker allows.';
 
 const rounds = {one: 'two rounds at one radius show it', both: 'two rounds at each radius show it'} as const;
 
@@ -13,32 +13,27 @@ const rounds = {one: 'two rounds at one radius show it', both: 'two rounds at ea
 const by = ({who, minutes}: Pick<NextAction, 'who' | 'minutes'>): string =>
 	minutes === null ? who : `${who}, about ${minutes} min`;
 
-const sentence = (text: string): string => (text === '' ? '' : `. ${text.replace(/\.$/, '')}`);
-
-type Seen = Pick<Extract<NextAction, {kind: 'suspect'}>, 'remedy' | 'foretold'> & {
-	readonly seenAt: 'one' | 'both';
-	readonly isDelicate: boolean;
-};
+type Suspect = Extract<NextAction, {kind: 'suspect'}>;
+type Of = {readonly seenAt: 'one' | 'both'; readonly isDelicate: boolean};
 
 const foretold = ({isSure, moves}: Foretold): string => {
 	const at = listed(moves.map(({radiusMm, movePct}) => `${forceWithWay(movePct, '%', 1)} at ${mm(radiusMm)}`));
 	return isSure ? `the pull should move by ${at}` : `if it is the cause, the pull moves by ${at}`;
 };
 
-/** What is done, in the middle of a sentence. */
-const suspect = ({remedy, foretold: moves, seenAt, isDelicate}: Seen, who: string): string => {
-	const {name, how} = remedies[remedy];
-	const mind = isDelicate ? `. Mind: ${delicate}` : '';
+/** How a suspect is looked at, and what the readings should do then: a sentence each. */
+const how = ({remedy, foretold: moves}: Suspect, {seenAt}: Of): readonly string[] => {
+	const {how: howTo} = remedies[remedy];
 	const then = moves ? `${foretold(moves)}; ${rounds[seenAt]}` : rounds[seenAt];
-	return `${name} (${who})${sentence(how)}${mind}. Then probe again: ${then}`;
+	return [...(howTo === '' ? [] : [howTo]), `Then probe again: ${then}.`];
 };
 
 /** What is to be done now, without the full stop. */
-const todo = (action: NextAction, of: Omit<Seen, 'remedy' | 'foretold'>): string => {
+const what = (action: NextAction): string => {
 	const who = by(action);
 	switch (action.kind) {
 		case 'suspect':
-			return suspect({...of, ...action}, who);
+			return `${remedies[action.remedy].name} (${who})`;
 		case 'radius-between':
 			return `take rounds at one more radius between (${who})`;
 		case 'more-rounds':
@@ -46,7 +41,7 @@ const todo = (action: NextAction, of: Omit<Seen, 'remedy' | 'foretold'>): string
 		case 'odd-round':
 			return `the rounds at ${mm(action.radiusMm)} do not agree: strike the odd one out, or take them again (${who})`;
 		case 'bias':
-			return `look at the bias device, set it and probe with it on (${who}). Mind: ${delicate}`;
+			return `look at the bias device, set it and probe with it on (${who})`;
 		case 'maker':
 			return `send the arm to its maker, with the figures${
 				action.finestPct === null
@@ -75,7 +70,7 @@ const outcome = (found: Outcome): string => {
 		case 'cause':
 			return `${doing} moved the pull by ${seen} at ${at}, as foretold (${forceWithWay(found.foretoldPct, '%', 1)}): here is the cause.`;
 		case 'no-cause':
-			return `${doing} moved the pull by ${seen} at ${at}, which is no change: not the cause.`;
+			return `${doing} should move the pull by ${forceWithWay(found.foretoldPct, '%', 1)} at ${at}; it moved ${seen}: not the cause.`;
 		case 'in-part':
 			return `${doing} moved the pull by ${seen} at ${at}, foretold were ${forceWithWay(found.foretoldPct, '%', 1)}: only a part of the cause, or something else moved.`;
 		case 'cannot-tell':
@@ -89,5 +84,5 @@ const outcome = (found: Outcome): string => {
 	}
 };
 
-/** The one thing to do now, and what a remedy did. */
-export const actions = {todo, outcome};
+/** The one thing to do now: what, the caution where hands go to what is delicate, and how; and what a remedy did. */
+export const actions = {what, delicate, how, outcome};
