@@ -11,6 +11,7 @@ import type {IdOf, StepId} from '../procedure/step-ids.js';
 import {tickStates} from '../procedure/ticks.js';
 import {carriedMn, guardHandling} from '../procedure/weighing.js';
 import {nextCheckOf} from '../results/next-check.js';
+import {actionOfCheck} from '../results/tried.js';
 import {words} from '../words/index.js';
 import {nextCheckText} from '../words/results-text.js';
 import {tickText, titleOf} from '../words/step-text.js';
@@ -117,6 +118,7 @@ const consequences: Readonly<Partial<Record<StepId, Consequence>>> = {
 /** What the screen of a step shows beside its question. */
 export function consequencesOf(dialogue: Dialogue, {step, slot, progress}: Position): readonly Shown[] {
 	if (!step) return [];
+	const {check} = dialogue;
 	const {facts} = progress;
 	const brought = consequences[step.id]?.(facts) ?? [];
 	const {input} = step;
@@ -128,9 +130,9 @@ export function consequencesOf(dialogue: Dialogue, {step, slot, progress}: Posit
 		case 'rounds':
 			return probeSoFar(dialogue, facts, input.place, slot);
 		case 'verdict':
-			return verdictLines(dialogue.check, issuedOf(dialogue.check), dialogue.history, progress);
+			return verdictLines(check, issuedOf(check), dialogue.history, progress, actionOfCheck(check));
 		case 'bias-result':
-			return biasLines(dialogue.check);
+			return biasLines(check);
 		case 'still':
 			return earlierAnswers(dialogue, step, facts);
 		case 'text':

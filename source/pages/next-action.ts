@@ -30,13 +30,13 @@ export const withAction = (findings: readonly IssuedFinding[], action: NextActio
 /**
  * What the arm does, and the one thing to do now: those of the gravest finding.
  *
- * @param action the one of today; where another one was issued, that is told as it stands on file
+ * @param action what is to be done now; none in a check on file, which tells what came next as it was issued
  */
 export function actionLines([first]: readonly IssuedFinding[], action: NextAction | undefined): Shown[] {
 	if (!first) return [];
 	const does = line(briefly(first), 'strong');
-	if (!action || actionText(action) !== first.next) return [does, line(verdict.next(first), 'strong')];
-	return [does, line(verdict.next({next: actions.what(action)}), 'strong'), ...underAction(action)];
+	if (!action) return [does, line(verdict.next(first))];
+	return [does, line(verdict.doNow({what: actions.what(action)}), 'strong'), ...underAction(action)];
 }
 
 /** What was found in figures and its likely cause; and the other findings, without an action of their own. */

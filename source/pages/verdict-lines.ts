@@ -5,7 +5,7 @@ import {openSeries} from '../check/series.js';
 import {documentOfCheck, partialDocument, seriesThatCounts} from '../results/document-of-check.js';
 import {type Figures, figuresOf, isMeasured} from '../results/figures.js';
 import type {Issued} from '../results/issued.js';
-import {actionOfCheck} from '../results/tried.js';
+import type {NextAction} from '../results/next-action.js';
 import {words} from '../words/index.js';
 import {overriddenText, reasonText} from '../words/says.js';
 import {titleOf} from '../words/step-text.js';
@@ -21,12 +21,17 @@ import {yearsOf} from './years/years-lines.js';
 
 const {verdict} = words.pages;
 
-/** Everything that a check came to, in the order in which a technician wants it; a filed one as it was issued. */
+/**
+ * Everything that a check came to, in the order in which a technician wants it; a filed one as it was issued.
+ *
+ * @param action what is to be done now, while a check goes on
+ */
 export function verdictLines(
 	check: Check,
 	issued: Issued | null = issuedOf(check),
 	history: readonly PastCheck[] = [],
 	progress: Progress = progressOf(check),
+	action?: NextAction,
 ): readonly Shown[] {
 	if (!issued) return [...noVerdictLines(check), ...overrideLines(check, progress), ...figuresSoFar(check)];
 	const {figures, findings} = issued;
@@ -37,7 +42,7 @@ export function verdictLines(
 		...lastOutcome(check),
 		...bandsShown(figures.probe, check.limits, [...earlierRows(check), ...lastBands(history)]),
 		// What is to be done comes before all that only bears it out: on a small screen the rest is pages further.
-		...actionLines(findings, actionOfCheck(check)),
+		...actionLines(findings, action),
 		...overrideLines(check, progress),
 		radiusTable(figures.probe, check.limits),
 		...besideAction(findings),

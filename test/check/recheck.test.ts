@@ -175,7 +175,7 @@ describe('A check that repeats the last one', () => {
 		const shown = viewOf(startDialogue(check, profiles, history)).shown.map((one) =>
 			one.kind === 'line' ? one.text : `<${one.kind}>`,
 		);
-		const {headline, likely, next, overYears} = words.pages.verdict;
+		const {headline, doNow, likely, overYears} = words.pages.verdict;
 		const issued = issuedOf(check);
 		const [first] = issued?.findings ?? [];
 		if (!issued || !first) throw new Error('the check has findings');
@@ -186,7 +186,7 @@ describe('A check that repeats the last one', () => {
 			headline(issued.figures),
 			'<bands>',
 			briefly(first),
-			next({next: words.actions.what(action)}),
+			doNow({what: words.actions.what(action)}),
 			'<table>',
 			likely(first),
 			words.years.comparison.summary.unchanged,

@@ -241,7 +241,7 @@ describe('The verdict', () => {
 		const action = actionOfCheck(here.check);
 		if (action?.kind !== 'suspect') throw new Error('a suspect is looked at first');
 		expect(action).toMatchObject({code: 'spring-pull', remedy: 'bias', who: 'technician'});
-		const what = said.next({next: words.actions.what(action)});
+		const what = said.doNow({what: words.actions.what(action)});
 		const does = shown.indexOf(words.findings['spring-pull'].brief);
 		expect(shown.slice(does + 1, does + 3)).toEqual([what, words.actions.delicate]);
 		expect(first.next).toContain(words.actions.what(action));
@@ -249,7 +249,8 @@ describe('The verdict', () => {
 		const from = shown.indexOf(first.found);
 		expect(from).toBeGreaterThan(does);
 		expect(shown.slice(from, from + told.length)).toEqual(told);
-		expect(shown.filter((one) => one.startsWith(said.next({next: ''}).slice(0, -1)))).toEqual([what]);
+		expect(shown.filter((one) => one.startsWith(said.doNow({what: ''}).slice(0, -1)))).toEqual([what]);
+		expect(shown.filter((one) => one.startsWith(said.next({next: ''}).slice(0, -1)))).toEqual([]);
 		for (const other of others) expect(other.next).toBe('');
 	});
 
