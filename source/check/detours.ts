@@ -18,7 +18,7 @@ export function chooseVerdict(dialogue: Dialogue, step: Step, entry: Entry, at: 
 		case 'go-on':
 			return act(dialogue, {type: 'answer', step: step.id, value: true, typed: 'read', at});
 		case 'bias':
-			return act(dialogue, {type: 'answer', step: step.id, value: 'bias', typed: 'read', at});
+			return toBias(act(dialogue, {type: 'answer', step: step.id, value: 'bias', typed: 'read', at}));
 		case 'other-way':
 			return {...calm(dialogue), mode: {kind: 'other-way'}};
 		case 'radius-between':
@@ -35,6 +35,10 @@ export function chooseVerdict(dialogue: Dialogue, step: Step, entry: Entry, at: 
 			return chooseRemedy(dialogue, entry, at);
 	}
 }
+
+/** To the bias; where it was read already, to what it came to and what may follow. */
+const toBias = (dialogue: Dialogue): Dialogue =>
+	dialogue.check.answers['bias-result'] ? visit(dialogue, 'bias-result') : dialogue;
 
 function chooseRemedy(dialogue: Dialogue, entry: Entry, at: string): Dialogue {
 	const remedy = remedies.find(({id}) => choiceOf.remedy(id) === textOf(entry));

@@ -1,4 +1,5 @@
 import type {Check, Series} from '../check/check.js';
+import {remedyAfter} from '../check/series.js';
 import {seriesThatCounts} from '../results/document-of-check.js';
 import {type Figures, isMeasured} from '../results/figures.js';
 import {figuresOfSeries, outcomeAfter} from '../results/tried.js';
@@ -28,9 +29,13 @@ export function outcomeLines(check: Check, series: Series | undefined): Shown[] 
 	return [line(words.actions.outcome(outcome), outcome.kind === 'something-else' ? 'bad' : 'strong')];
 }
 
-/** What the remedy did that was tried last. */
-export const lastOutcome = (check: Check): Shown[] =>
-	outcomeLines(check, check.series[check.series.indexOf(seriesThatCounts(check)) - 1]);
+/** What the remedy did that was tried last, and what it left on the deck. */
+export function lastOutcome(check: Check): Shown[] {
+	const before = check.series[check.series.indexOf(seriesThatCounts(check)) - 1];
+	const remedy = before && remedyAfter(before);
+	const left = remedy && words.remedies[remedy].left;
+	return [...outcomeLines(check, before), ...(left ? [line(left, 'bad')] : [])];
+}
 
 /** Before and after, side by side, for every earlier series. */
 export const beforeAndAfter = (check: Check, now: Figures): Shown[] =>

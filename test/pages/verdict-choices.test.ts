@@ -84,5 +84,7 @@ describe('A suspect that was tried', () => {
 		const sound = tryOut(at('verdict'), 'leads-off', calm);
 		expect(actionOfCheck(sound.check)).toMatchObject({kind: 'suspect', remedy: 'leads', code: 'sound'});
 		expect(idsOf(sound).slice(0, 2)).toEqual(['try:leads', 'go-on']);
+		expect(shownAt(sound)).toContain(words.remedies['leads-off'].left);
+		expect(shownAt(tryOut(sound, 'leads', calm))).not.toContain(words.remedies['leads-off'].left);
 	});
 });

@@ -107,7 +107,7 @@ export const findings: {readonly [Code in FindingCode]: FindingWords<FindingValu
 		found: ({radii, usablePct}) => `The hold band is ${bands(radii)} (usable to ${plainNumber(usablePct)} %).`,
 		likely: 'dirt, preload, dried oil, damping left in, or a lead rubbing',
 		next: () =>
-			"the technician first repeats at one radius with the leads dressed anew, the guard not touching and the deck undisturbed, and rule out damping and leads; if it stays so the arm goes to its maker, for bearings are not adjusted without the maker's procedure",
+			"the technician first repeats at one radius with the leads dressed anew, the guard not touching and the deck undisturbed, and rules out damping and leads; if it stays so the arm goes to its maker, for bearings are not adjusted without the maker's procedure",
 	},
 	'friction-local': {
 		brief: 'Friction holds the arm more at one end than at the other.',

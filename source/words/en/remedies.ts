@@ -8,6 +8,8 @@ type RemedyWords = {
 	readonly how: string;
 	/** The doing of it, at the head of a sentence. */
 	readonly doing: string;
+	/** What is left on the deck afterwards, and must be undone. */
+	readonly left?: string;
 };
 
 const weighAgain = 'Then set the tracking force again, guard on.';
@@ -61,6 +63,7 @@ export const remedies: Readonly<Record<RemedyId, RemedyWords>> = {
 		name: 'probe with half the force',
 		how: 'Turn the counterweight. What leans halves; what leads, bias or a magnet make stays.',
 		doing: 'Halving the force',
+		left: 'The force is still halved. Set it back before the deck is played.',
 	},
 	'lead-loop': {
 		name: 'let the leads hang slack at mid-record',
@@ -71,6 +74,7 @@ export const remedies: Readonly<Record<RemedyId, RemedyWords>> = {
 		name: 'push the leads off at their tags',
 		how: 'Only where they push on. Note their colours. Platter off first; never tip a deck with platter or arm loose.',
 		doing: 'Taking the leads off',
+		left: 'The leads are still off. Push them on by their colours, then check the phase.',
 	},
 	magnet: {
 		name: 'look for a magnet or steel near the cartridge',
@@ -81,6 +85,7 @@ export const remedies: Readonly<Record<RemedyId, RemedyWords>> = {
 		name: "put a weight in the cartridge's place",
 		how: `Its own mass, no magnet in it. ${weighAgain}`,
 		doing: 'Taking the cartridge out',
+		left: 'The weight is still in the head. Put the cartridge back, then set the force.',
 	},
 	lifter: {
 		name: 'look whether the lifter still touches',
