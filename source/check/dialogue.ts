@@ -28,7 +28,8 @@ export type Mode =
 	| {readonly kind: 'reason'; readonly excused: Excused}
 	| {readonly kind: 'reason-typed'; readonly excused: Excused}
 	| {readonly kind: 'strike'}
-	| {readonly kind: 'remedy'}
+	/** What else can be done at the verdict than its next action. */
+	| {readonly kind: 'other-way'}
 	| {readonly kind: 'steps'; readonly stage?: StageId}
 	| {readonly kind: 'stop'};
 

@@ -1,6 +1,6 @@
 import {nameOf} from '../procedure/read-answer.js';
 import {answerStep, chooseSide, chooseWay} from './answer-step.js';
-import {chooseReason, chooseRemedy, chooseStep, chooseStruck, typeReason} from './detours.js';
+import {chooseReason, chooseStep, chooseStruck, chooseVerdict, typeReason} from './detours.js';
 import {type Dialogue, type Position, positionOf} from './dialogue.js';
 import {wasLeft} from './doubts.js';
 import {act, ask, backAtRound, calm, type Entry, refuse, takenUp} from './entry.js';
@@ -44,8 +44,8 @@ function taken(dialogue: Dialogue, entry: Entry, at: string): Dialogue | undefin
 			return typeReason(dialogue, mode.excused, entry, at);
 		case 'strike':
 			return chooseStruck(dialogue, entry);
-		case 'remedy':
-			return chooseRemedy(dialogue, entry, at);
+		case 'other-way':
+			return position.step ? chooseVerdict(dialogue, position.step, entry, at) : dialogue;
 		case 'steps':
 			return chooseStep(dialogue, position, entry, at);
 		case 'stop':

@@ -77,7 +77,11 @@ export type LabelValues = {
 	'to-verdict': Nothing;
 	enough: Nothing;
 	'put-back': Nothing;
-	'try-remedy': Nothing;
+	leave: Nothing;
+	'to-maker': Nothing;
+	'other-way': Nothing;
+	'radius-between': Nothing;
+	'look-at-bias': Nothing;
 	'set-bias': Nothing;
 	'see-skating': Nothing;
 	'more-rounds': {readonly place: 'inner' | 'outer' | 'extra'};

@@ -94,7 +94,7 @@ describe('An override', () => {
 	});
 
 	it('falls when it is asked again', () => {
-		const after = say(follow(overridden, northDeck, {until: 'verdict'}), [choose('remedy'), choose('height')]);
+		const after = say(follow(overridden, northDeck, {until: 'verdict'}), [choose('other-way'), choose('try:height')]);
 		expect(after.check.answers.clearance?.override).toBeUndefined();
 		expect(stateOf(after, 'clearance')).toBe('open');
 	});
@@ -109,7 +109,10 @@ describe('An override', () => {
 	});
 
 	it('of conditions under which an earlier series was taken is told with that series', () => {
-		const remedied = say(follow(overridden, northDeck, {until: 'verdict'}), [choose('remedy'), choose('height')]);
+		const remedied = say(follow(overridden, northDeck, {until: 'verdict'}), [
+			choose('other-way'),
+			choose('try:height'),
+		]);
 		expect(shownAtVerdict(remedied)).toContain(words.pages.verdict.overridden({...told, holds: false}));
 	});
 });
@@ -140,7 +143,10 @@ describe('Lines to tick', () => {
 	});
 
 	it('are ticked anew, line by line, after a remedy that touched them', () => {
-		const after = say(follow(freshDialogue(), northDeck, {until: 'verdict'}), [choose('remedy'), choose('leads')]);
+		const after = say(follow(freshDialogue(), northDeck, {until: 'verdict'}), [
+			choose('other-way'),
+			choose('try:leads'),
+		]);
 		expect(promptOf(after)).toMatchObject({
 			kind: 'yes-no',
 			question: {id: 'tick', values: {line: 'leads'}},

@@ -165,8 +165,12 @@ export const probeAll = ({inner, outer, closing}: Series): readonly Turn[] => [
 	...probe('closing', [closing]),
 ];
 
-/** The verdict, and from there to the put-back list. */
-export const readVerdict: Turn = answer('verdict', '1', option(1, says.label({id: 'put-back', values: {}})));
+/** The verdict of an arm that wants something, and from there to the put-back list. */
+export const readVerdict: Turn = answer('verdict', '2', option(2, says.label({id: 'put-back', values: {}})));
+/** The verdict of a sound arm: to put the deck back is all there is to do. */
+export const leaveIt: Turn = answer('verdict', '1', option(1, says.label({id: 'leave', values: {}})));
+/** From the verdict to what else can be done than its next action. */
+export const anotherWay: Turn = answer('verdict', '3', option(3, says.label({id: 'other-way', values: {}})));
 
 export const putBack: readonly Turn[] = [
 	answer('back-lock', 'y'),

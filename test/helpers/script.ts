@@ -63,7 +63,7 @@ export function entryFor(dialogue: Dialogue, script: Script): Entry {
 		case 'side':
 			return {kind: 'choose', id: prompt.options[0]?.id ?? ''};
 		case 'choice': {
-			if (['steps', 'strike', 'remedy'].includes(dialogue.mode.kind)) return {kind: 'back'};
+			if (['steps', 'strike', 'other-way'].includes(dialogue.mode.kind)) return {kind: 'back'};
 			const wanted = prompt.options.find(
 				({id}) => dialogue.mode.kind === 'ask' && !stuck && (id === known || (known === undefined && id === 'go-on')),
 			);

@@ -7,6 +7,7 @@ import {options} from './options.js';
 import {ways} from './problems.js';
 import {reasons} from './reasons.js';
 import {inQuotes, refusals as typedRefusals} from './refusals.js';
+import {remedies} from './remedies.js';
 import {steps} from './steps/index.js';
 
 const titled = (step: StepId): string => found(steps, step)?.title ?? step;
@@ -21,7 +22,7 @@ const because: Sentences<BecauseValues> = {
 	'asked-anew': () => 'to be asked anew',
 	'put-back-between': () => 'the deck was being put back in between',
 	'changed-while-left': ({item}) => `changed while the check was left: ${found(entries.inDoubt, item) ?? item}`,
-	remedy: ({remedy}) => `remedy: ${found(entries.remedies, remedy) ?? remedy}`,
+	remedy: ({remedy}) => `remedy: ${found(remedies, remedy)?.name ?? remedy}`,
 	'closing-off': () => 'the closing round was off',
 	'put-right-by-hand': () => 'the deck was put right by hand',
 };
@@ -89,8 +90,12 @@ const labels: Sentences<LabelValues> = {
 	'without-figures': () => 'go on without figures at this radius',
 	'to-verdict': () => 'go on to the verdict',
 	enough: () => 'enough: go on',
-	'put-back': () => 'put the deck back',
-	'try-remedy': () => 'try a remedy and probe again',
+	'put-back': () => 'enough: put the deck back',
+	leave: () => 'leave it as it is: put the deck back',
+	'to-maker': () => 'send it to its maker: put the deck back',
+	'other-way': () => 'another way',
+	'radius-between': () => 'rounds at one more radius between',
+	'look-at-bias': () => 'look at the bias device, probe with it on',
 	'set-bias': () => 'set the bias device against skating',
 	'see-skating': () => 'see what skating asks of this arm',
 	'more-rounds': ({place}) =>
@@ -110,7 +115,7 @@ const labels: Sentences<LabelValues> = {
 	'fewer-rounds': () => 'go on with the rounds there are',
 	option: ({step, option}) => found(found<Readonly<Record<string, string>>>(options, step) ?? {}, option) ?? option,
 	side: ({side}) => entries.sides[side].label,
-	remedy: ({remedy}) => entries.remedies[remedy],
+	remedy: ({remedy}) => remedies[remedy].name,
 	'in-doubt': ({item}) => entries.inDoubt[item],
 	stage: ({stage, state}) => `[${marks[state]}] ${entries.stages[stage]}`,
 	step: ({step, state}) => `[${marks[state]}] ${titled(step)}`,
