@@ -1,6 +1,6 @@
 import {fileURLToPath} from 'node:url';
 import {expect, onTestFinished, test} from 'vitest';
-import {leftOpen, lineAsked, makeSafe, start} from '../helpers/check-turns.js';
+import {describeArm, describeTools, leftOpen, lineAsked, makeSafe, start} from '../helpers/check-turns.js';
 import {type RunningProgram, startProgram} from '../helpers/pty.js';
 import {flat, words} from '../helpers/said.js';
 import {option, walk} from '../helpers/walk.js';
@@ -11,8 +11,8 @@ const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 async function startedByNpm(): Promise<RunningProgram> {
 	const program = startProgram({command: ['npm', '--prefix', ROOT, 'start']});
 	onTestFinished(() => program.stop());
-	await walk(program, [start, ...makeSafe.slice(0, 1)]);
-	await program.waitFor(lineAsked('safe', 'platter'));
+	await walk(program, [start, ...describeArm, ...describeTools, ...makeSafe.slice(0, 1)]);
+	await program.waitFor(lineAsked('safe', 'mains'));
 	return program;
 }
 

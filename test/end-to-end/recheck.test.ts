@@ -26,7 +26,7 @@ test('After five checks over two years, a re-check says what changed at one radi
 	const program = startProgram({dataDir});
 	onTestFinished(() => program.stop());
 	await walk(program, [turn('2', ...dueForDays)]);
-	await walk(program, prepareAgain('16'));
+	await walk(program, prepareAgain);
 	await program.waitFor(words.pages.verdict.bands.last({place: words.places.inner}));
 	await walk(program, played.probeAll(steady({out: 1.5})));
 	await program.waitFor(asks(played.readVerdict));
@@ -63,7 +63,7 @@ test('After five checks over two years, a re-check says what changed at one radi
 		}),
 	);
 
-	await walk(program, [played.readVerdict, ...played.putBack]);
+	await walk(program, [played.readVerdict, ...played.putBackAt('16')]);
 	await program.waitFor(played.filed);
 	program.type('1');
 	expect(await program.exited).toEqual({exitCode: 0, signal: 0});
@@ -81,7 +81,7 @@ test('What was done since the last check is asked first, and filed, in words of 
 	const since = [
 		answer('done-since', '7', option(7, words.options['done-since'].other)),
 		typed('done-since-note', 'new belt'),
-		...prepareAgain('20').slice(1),
+		...prepareAgain.slice(1),
 	];
 	const {status, out} = run(dataDir, ['--plain', 'recheck'], {input: asLines([...since, ...probed])});
 	expect(status).toBe(0);
