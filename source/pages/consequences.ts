@@ -108,6 +108,7 @@ const consequences: Readonly<Partial<Record<StepId, Consequence>>> = {
 	'guard-account': force,
 	'force-reading': force,
 	'force-at-height': force,
+	'guard-gap': clearance,
 	clearance,
 	mat: guardHangs,
 	'mat-thickness': clearance,

@@ -100,7 +100,7 @@ test('Where there is nothing to repeat, one sentence says so with the way out', 
 
 test('A name that is not known is said at once, while a check of another arm is open too', () => {
 	const dataDir = freshFolder();
-	expect(run(dataDir, ['--plain', '--arm', 'north deck'], {input: 'y\n'}).status).toBe(3);
+	expect(run(dataDir, ['--plain', '--arm', 'north deck'], {input: '233\n'}).status).toBe(3);
 	const unknown = run(dataDir, ['--plain', 'recheck', 'north dekc']);
 	expect(unknown).toEqual({
 		status: 2,
