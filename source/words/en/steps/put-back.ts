@@ -1,5 +1,5 @@
 import {formatIn} from '../../../units.js';
-import type {StepSentences} from '../../step-text.js';
+import type {StepSentences} from '../../step-sentences.js';
 import {deviceWords} from '../bias-devices.js';
 
 export const putBack = {

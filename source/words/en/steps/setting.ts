@@ -1,4 +1,4 @@
-import type {StepSentences} from '../../step-text.js';
+import type {StepSentences} from '../../step-sentences.js';
 import {deviceWords} from '../bias-devices.js';
 
 export const setting = {

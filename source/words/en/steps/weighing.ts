@@ -1,5 +1,5 @@
 import {formatIn} from '../../../units.js';
-import type {StepSentences} from '../../step-text.js';
+import type {StepSentences} from '../../step-sentences.js';
 
 export const weighing = {
 	'guard-on': {
