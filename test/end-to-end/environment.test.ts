@@ -1,7 +1,17 @@
 import {describe, expect, onTestFinished, test} from 'vitest';
 import packageJson from '../../package.json' with {type: 'json'};
 import type {MeasuredRadius} from '../../source/results/figures-types.js';
-import {describeArm, filed, fullCheck, leftOpen, lineAsked, pickKnown, start} from '../helpers/check-turns.js';
+import {
+	describeArm,
+	describeTools,
+	filed,
+	fullCheck,
+	leftOpen,
+	lineAsked,
+	makeSafe,
+	pickKnown,
+	start,
+} from '../helpers/check-turns.js';
 import {playPlain} from '../helpers/plain-run.js';
 import {freshFolder} from '../helpers/program-environment.js';
 import {type ProgramOptions, type RunningProgram, startProgram} from '../helpers/pty.js';
@@ -62,8 +72,8 @@ test('It is drawn although CI is set', async () => {
 describe('Colours', () => {
 	test('are written where nothing speaks against them', async () => {
 		const program = begin();
-		await walk(program, [start, ...describeArm]);
-		await program.waitFor(titleOf('tools-name'));
+		await walk(program, [start, ...describeArm, ...describeTools, ...makeSafe]);
+		await program.waitFor(titleOf('guard-mass'));
 		expect(renditions(program.raw()).some(isColour)).toBe(true);
 	});
 

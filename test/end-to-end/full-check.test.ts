@@ -94,6 +94,7 @@ const dressLeads: readonly Turn[] = [
 	turn('2', option(2, says.label({id: 'try-remedy', values: {}}))),
 	turn('2', words.pages.view.titles.remedy, option(2, words.remedies.leads)),
 	...played.lookAlongArm,
+	...played.swing,
 ];
 
 test('A full check typed key by key ends in verdict, remedy, put-back and file, with the right figures', async () => {

@@ -92,6 +92,7 @@ test('A reading at the end of the scale gives the verdict off scale, and no figu
 		turn('3', offScale, option(3, says.label({id: 'without-figures', values: {}}))),
 		...played.probe('outer', played.springy.outer),
 		...played.probe('closing', [['16 out', '18 out']]),
+		...played.endProbe,
 	]);
 	await program.waitFor(asks(played.readVerdict));
 	const verdict = await allPages(program);

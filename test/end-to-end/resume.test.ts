@@ -1,5 +1,5 @@
 import {expect, onTestFinished, test} from 'vitest';
-import {letGo, prepare, probe, resume, springy, start} from '../helpers/check-turns.js';
+import {prepare, probe, resume, springy, start, swing} from '../helpers/check-turns.js';
 import {playPlain} from '../helpers/plain-run.js';
 import {earlier, freshFolder} from '../helpers/program-environment.js';
 import {type RunningProgram, startProgram} from '../helpers/pty.js';
@@ -65,7 +65,7 @@ test('What is no longer so is asked anew and opens a new series', async () => {
 	const [number] = numbersIn(asked, words.faces.noLonger({number: 7, item: words.inDoubt.height}), 7);
 	program.type(String(number));
 	// The rest of what may have changed first, then the height, then the probe from its beginning.
-	await walk(program, [conditions('y'), typed('guard-gap', '4.2'), ...letGo.slice(1)]);
+	await walk(program, [conditions('y'), typed('guard-gap', '4.2'), ...swing]);
 	await waitForTurn(program, typed('probe-inner', '', limitAsked('inner')));
 });
 

@@ -73,7 +73,9 @@ export const lookAlongArm: readonly Turn[] = ticked('wires', ['screws', 'leads',
 export const weigh: Turn = typed('force-reading', '2.15 g');
 /** With the guard's depth of 1.3 mm the stylus stands 5.6 mm high. */
 export const setHeight: Turn = typed('guard-gap', '4.3');
-export const letGo: readonly Turn[] = [answer('lifter-clear', 'y'), answer('first-swing', 'y')];
+/** Asked before every series. */
+export const swing: readonly Turn[] = [answer('first-swing', 'y')];
+export const letGo: readonly Turn[] = [answer('lifter-clear', 'y'), ...swing];
 
 /** Up to the level. */
 export const describeAll: readonly Turn[] = [
@@ -137,11 +139,13 @@ export const springy: Series = {
 	closing: ['2.5 out', '8 out'],
 };
 
+export const endProbe: readonly Turn[] = [answer('probe-end', 'y')];
+
 export const probeAll = ({inner, outer, closing}: Series): readonly Turn[] => [
 	...probe('inner', inner),
 	...probe('outer', outer),
 	...probe('closing', [closing]),
-	answer('probe-end', 'y'),
+	...endProbe,
 ];
 
 /** The verdict, and from there to the put-back list. */

@@ -10,6 +10,7 @@ import {limitsOf, usualSettings} from '../../source/procedure/settings.js';
 import {takes} from '../../source/procedure/step.js';
 import type {AnswerValue} from '../../source/procedure/step-ids.js';
 import {says} from '../../source/words/says.js';
+import {optionLabel} from '../../source/words/step-text.js';
 import {words} from './said.js';
 
 /** What a technician does at each step: typed text, the id of an option, `yes` or `no`; and the readings by place. */
@@ -94,7 +95,9 @@ function withKept(dialogue: Dialogue, {answers}: Script): Dialogue {
 	for (const step of procedure) {
 		const typed = answers[step.id];
 		const read = typed === undefined || takes(step, 'rounds') ? undefined : readAnswer(step, typed, facts);
-		if (read?.kind === 'value') known[step.id] = {value: read.value, typed: read.typed};
+		if (read?.kind !== 'value') continue;
+		const typedBack = takes(step, 'choice') ? optionLabel(step.id, String(read.value)) : read.typed;
+		known[step.id] = {value: read.value, typed: typedBack};
 	}
 	const kept = procedure.flatMap(({id, usual}) => {
 		const answer = usual && known[id];

@@ -1,6 +1,7 @@
 import {spawnSync} from 'node:child_process';
 import path from 'node:path';
 import {describe, expect, it} from 'vitest';
+import {deckAsFound} from '../../source/procedure/deck.js';
 import {cleanEnvironment, freshFolder} from '../helpers/program-environment.js';
 import {broken, says, titleOf, words} from '../helpers/said.js';
 
@@ -48,7 +49,9 @@ describe('Answers from a pipe', () => {
 			notReady: parting.goOnWithDeck({isReady: false, goOn: ''}),
 			goOn: parting.goOn({goOn: ''}),
 		};
-		expect(stdout).toMatch(broken(`${saved('playing-force')} ${notReady.replace(goOn, '')}`));
+		expect(stdout).toMatch(
+			broken(`${saved('playing-force')} ${words.pages.deck.told(deckAsFound)} ${notReady.replace(goOn, '')}`),
+		);
 	});
 
 	it('go on where they ended', () => {

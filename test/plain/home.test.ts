@@ -7,7 +7,7 @@ import {titleOf} from '../../source/words/step-text.js';
 import {walkBeside as visit} from '../helpers/conversation.js';
 import {words} from '../helpers/said.js';
 import {northDeck} from '../helpers/sample-check.js';
-import {follow, freshDialogue, say, yes} from '../helpers/script.js';
+import {follow, freshDialogue, say, text} from '../helpers/script.js';
 
 const whole = finishedCheck(follow(freshDialogue(), northDeck).check, '2026-03-02T12:00:00Z');
 const cutShort = finishedCheck(
@@ -26,17 +26,17 @@ describe('Home in plain lines', () => {
 	});
 
 	it('offers an unfinished check first, and says that its deck is not ready to play', async () => {
-		const draft = say(freshDialogue(), [yes, yes]).check;
+		const draft = say(freshDialogue(), [text('north deck'), text('233')]).check;
 		const {end, said} = await visit(['1'], {draft});
 		const step = titleOf(progressOf(draft, []).current?.id ?? '');
-		expect(said).toContain(home.unfinished({arm: 'a new arm', minutesAgo: 5, step}));
+		expect(said).toContain(home.unfinished({arm: 'north deck', minutesAgo: 5, step}));
 		expect(end).toMatchObject({kind: 'opened', opened: {ok: true, dialogue: {check: {id: 'sample-1'}}}});
 	});
 
 	it('puts an unfinished check aside only after a question', async () => {
-		const draft = say(freshDialogue(), [yes, yes]).check;
+		const draft = say(freshDialogue(), [text('north deck'), text('233')]).check;
 		const {end, said, workbench} = await visit(['2', '3', '/leave'], {draft});
-		expect(said).toContain(home.checkOpen.goingOn({arm: 'a new arm'}));
+		expect(said).toContain(home.checkOpen.goingOn({arm: 'north deck'}));
 		expect(end).toEqual({kind: 'leave'});
 		expect(workbench.memory.draft).toEqual(draft);
 	});
