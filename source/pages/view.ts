@@ -14,7 +14,7 @@ import {limitAsked} from '../procedure/steps-probe.js';
 import {units} from '../units.js';
 import {words} from '../words/index.js';
 import {promptInWords, says} from '../words/says.js';
-import {askOf, cautionOf, mistakeOf, titleOf, whyOf} from '../words/step-text.js';
+import {askOf, cautionOf, mistakeOf, shortAskOf, titleOf, whyOf} from '../words/step-text.js';
 import {consequencesOf} from './consequences.js';
 import {line, type Shown} from './shown-lines.js';
 
@@ -92,11 +92,12 @@ function headOf({mode}: Dialogue, step: Step | undefined): string {
 	}
 }
 
-function taskOf({mode}: Dialogue, {step, slot, progress: {facts, problemOf}}: Position): string {
+function taskOf({mode, isBrisk}: Dialogue, {step, slot, progress: {facts, problemOf}}: Position): string {
 	switch (mode.kind) {
 		case 'ask':
 			if (!step) return said.complete.ask;
-			return step.input.kind === 'rounds' ? askOfRounds(step, slot, facts) : askOf(step, facts);
+			if (step.input.kind === 'rounds') return askOfRounds(step, slot, facts);
+			return (isBrisk ? shortAskOf : askOf)(step, facts);
 		case 'side':
 			return said.side.ask(mode);
 		case 'ways':

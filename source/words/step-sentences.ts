@@ -9,6 +9,8 @@ type StepWords<Id> = {
 	readonly title: string;
 	/** What to do: one or two lines. */
 	readonly ask: Text<Id>;
+	/** What to do, for one who knows the way; where it is left out, as for everybody. */
+	readonly short?: string;
 	/** Why, for the one who is tempted to skip. */
 	readonly why: Text<Id>;
 	/** The usual mistake. */

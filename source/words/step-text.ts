@@ -18,6 +18,9 @@ const textOf = (part: 'ask' | 'why' | 'mistake', {id, values}: Step, facts: Fact
 /** What to do at a step. */
 export const askOf = (step: Step, facts: Facts): string => textOf('ask', step, facts);
 
+/** The same in short words, for one who knows the way. */
+export const shortAskOf = (step: Step, facts: Facts): string => steps[step.id].short ?? askOf(step, facts);
+
 /** Why a step is there. */
 export const whyOf = (step: Step, facts: Facts): string => textOf('why', step, facts);
 

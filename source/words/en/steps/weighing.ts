@@ -1,9 +1,11 @@
 import {formatIn} from '../../../units.js';
+import {scaleText} from '../../numbers.js';
 import type {StepSentences} from '../../step-sentences.js';
 
 export const weighing = {
 	'guard-on': {
 		title: 'Stylus guard',
+		short: 'Guard on?',
 		ask: ({isUnipivot}) =>
 			isUnipivot
 				? 'Arm locked: push the guard straight on. Never press a unipivot down.'
@@ -31,7 +33,7 @@ export const weighing = {
 				`Pan at the height of the probe${matMm === undefined ? '' : `, packed by ${formatIn(matMm, 'mm')}`}.`,
 				targetMn === undefined || !hasGuard
 					? 'What does the scale show?'
-					: `Set the counterweight until the scale shows ${formatIn(targetMn, 'gf')}, guard on. What does it show?`,
+					: `Set the counterweight until the scale shows ${scaleText(targetMn)}, guard on. What does it show?`,
 				'Then lock the arm.',
 			].join(' '),
 		why: 'All readings of a percent gauge are worth this much.',
@@ -58,6 +60,7 @@ export const weighing = {
 	},
 	'lifter-clear': {
 		title: 'Lifter',
+		short: 'Paper passes at both radii?',
 		ask: 'Lifter right down: does paper pass between it and the arm, at both radii?',
 		why: 'A lifter that touches the arm holds it and shows as friction.',
 		mistake: 'Looking at one radius only. No lifter: answer y.',
