@@ -6,7 +6,7 @@ import {armLocked, type Finds} from './deck.js';
 import type {Facts} from './facts.js';
 import {mustBe, type Problem, problem, setTo, wayTo} from './problem.js';
 import {type Step, stepsOf} from './step.js';
-import {halfADay} from './step-groups.js';
+import {halfADay, isBeforeRounds} from './step-groups.js';
 import {carriedWith} from './weighing.js';
 
 const [step, atHeight] = [stepsOf('force'), stepsOf('clearance')];
@@ -118,6 +118,7 @@ export const weighingSteps: readonly Step[] = [
 		finds: guardedArm,
 	}),
 	atHeight('lifter-clear', {
+		when: isBeforeRounds('lifter-clear'),
 		verify: (facts) => mustBe(facts, 'lifter-clear'),
 		reasons: ['part-of-fault', 'cannot-change-here'],
 		touches: ['rounds'],
