@@ -7,7 +7,6 @@ import {procedure} from '../../source/procedure/index.js';
 import type {Place} from '../../source/procedure/places.js';
 import {readAnswer} from '../../source/procedure/read-answer.js';
 import {limitsOf, usualSettings} from '../../source/procedure/settings.js';
-import {takes} from '../../source/procedure/step.js';
 import type {AnswerValue} from '../../source/procedure/step-ids.js';
 import {says} from '../../source/words/says.js';
 import {words} from './said.js';
@@ -93,7 +92,7 @@ function withKept(dialogue: Dialogue, {answers}: Script): Dialogue {
 	const facts = factsOf({answers: known, limits});
 	for (const step of procedure) {
 		const typed = answers[step.id];
-		const read = typed === undefined || takes(step, 'rounds') ? undefined : readAnswer(step, typed, facts);
+		const read = typed === undefined ? undefined : readAnswer(step, typed, facts);
 		if (read?.kind === 'value') known[step.id] = {value: read.value, typed: read.typed};
 	}
 	const kept = procedure.flatMap(({id, usual}) => {
