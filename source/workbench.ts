@@ -3,6 +3,7 @@ import type {Dialogue} from './check/dialogue.js';
 import type {PastCheck} from './check/past-check.js';
 import type {Notice} from './check/says.js';
 import type {Shown} from './pages/shown-lines.js';
+import type {Deck} from './procedure/deck.js';
 import type {Profile} from './procedure/facts.js';
 import type {Settings} from './procedure/settings.js';
 import type {ProfilesChanged} from './results/profile-changes.js';
@@ -33,8 +34,13 @@ export type Opened =
 	/** `locked`: another copy of the program is writing. */
 	| {readonly ok: false; readonly sentence: string; readonly locked: boolean};
 
-/** The check that is not finished: whose, where it stands, in words, and how long ago it was left. */
-export type Unfinished = {readonly arm: string; readonly step: string; readonly minutesAgo: number};
+/** The check that is not finished: whose, where it stands, in words, how long ago it was left, and how the deck stood then. */
+export type Unfinished = {
+	readonly arm: string;
+	readonly step: string;
+	readonly minutesAgo: number;
+	readonly deck: Deck;
+};
 
 /** What is on file: past checks, by arm or one by one, what is noted beside them, and profiles. */
 export type Archive = {

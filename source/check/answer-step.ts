@@ -7,7 +7,7 @@ import {doubtAskedBy} from '../procedure/steps-still.js';
 import {describeTicks, nextLine, tickStates} from '../procedure/ticks.js';
 import {chooseRounds, takeLimit} from './answer-rounds.js';
 import {chooseBias, chooseVerdict} from './detours.js';
-import type {Dialogue, Position} from './dialogue.js';
+import {type Dialogue, type Position, ticksAtOnce} from './dialogue.js';
 import {act, calm, type Entry, refuse, textOf} from './entry.js';
 import {choiceOf, stillItems} from './prompt-options.js';
 import {plainly} from './says.js';
@@ -71,9 +71,11 @@ function tick(dialogue: Dialogue, {progress}: Position, step: Step, entry: Entry
 	const mark = textOf(entry);
 	if (mark !== 'yes' && mark !== 'no') return refuse(dialogue, plainly('press-yes-or-no'));
 	const marks = progress.facts.list(step.id);
-	const line = nextLine(tickStates(step, progress.facts));
+	const states = tickStates(step, progress.facts);
+	const line = nextLine(states);
 	const set = (value: AnswerValue & readonly string[]) =>
 		act(dialogue, {type: 'answer', step: step.id, value, typed: describeTicks(value), at});
+	if (ticksAtOnce(dialogue, step)) return set(mark === 'yes' ? states.map((one) => `${one.line}=yes`) : []);
 	if (!line) return set(mark === 'yes' ? marks : []);
 	return set([...marks, `${line}=${mark}`]);
 }

@@ -43,6 +43,8 @@ export type Dialogue = {
 	readonly history: readonly PastCheck[];
 	/** What options are called where the check is held; a choice is kept by it. */
 	readonly names?: OptionNames;
+	/** For those who know the way: a whole list is ticked with one key, and steps are asked in short words. */
+	readonly isBrisk?: boolean;
 	readonly mode: Mode;
 	/** A step that someone went back or jumped to, although another one wants an answer. */
 	readonly visiting?: {readonly step: StepId; readonly slot?: Slot};
@@ -66,6 +68,10 @@ export const startDialogue = (
 	...(names ? {names} : {}),
 	mode: {kind: 'ask'},
 });
+
+/** Whether a list is asked as a whole: with n it is asked line by line. */
+export const ticksAtOnce = ({check, isBrisk = false}: Dialogue, {id}: Step): boolean =>
+	isBrisk && check.answers[id] === undefined;
 
 /** What is on the screen: the step, and within a probe the reading that is asked for. */
 export type Position = {

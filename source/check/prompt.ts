@@ -1,6 +1,6 @@
 import {takes} from '../procedure/step.js';
 import {nextLine, tickStates} from '../procedure/ticks.js';
-import {type Dialogue, earlierText, type Position, positionOf} from './dialogue.js';
+import {type Dialogue, earlierText, type Position, positionOf, ticksAtOnce} from './dialogue.js';
 import {
 	biasOptions,
 	reasonsFor,
@@ -107,6 +107,8 @@ function askPrompt(dialogue: Dialogue, position: Position): AskedPrompt {
 		case 'ticks': {
 			if (!takes(step, 'ticks')) return {key, kind: 'none'};
 			const line = nextLine(tickStates(step, progress.facts));
+			if (ticksAtOnce(dialogue, step))
+				return {key: `${key}-at-once`, kind: 'yes-no', question: plainly('all-lines-so')};
 			return {
 				key: `${key}-${line ?? 'all'}`,
 				kind: 'yes-no',

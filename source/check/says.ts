@@ -108,6 +108,8 @@ export type PromptOption<L = Label> = {readonly id: string; readonly label: L};
 export type QuestionValues = {
 	tick: {readonly list: IdOf<'ticks'>; readonly line: string};
 	'all-still-so': Nothing;
+	/** Every line of a list at once. */
+	'all-lines-so': Nothing;
 };
 export type Question = Said<QuestionValues>;
 

@@ -1,3 +1,4 @@
+import {deckOf} from '../check/deck-state.js';
 import {isReadyToPlay, progressOf} from '../check/progress.js';
 import {attempt} from '../desk/hindrance.js';
 import type {OpenWorkbench} from '../desk/open-workbench.js';
@@ -106,7 +107,8 @@ function partingLines({workbench, goOn}: Sitting): readonly string[] {
 		const arm = printable(facts.text('arm-name') ?? words.commands.desk.newArm, 40);
 		const step = current ? titleOf(current.id) : words.commands.desk.itsEnd;
 		if (openCheck.practice) return [say.practiceSaved({arm, step}), say.goOn({goOn})];
-		return [say.saved({arm, step}), say.goOnWithDeck({isReady: isReadyToPlay(progress), goOn})];
+		const deck = words.pages.deck.told(deckOf(openCheck, progress));
+		return [say.saved({arm, step}), deck, say.goOnWithDeck({isReady: isReadyToPlay(progress), goOn})];
 	}
 	const unfinished = workbench.unfinished();
 	if (!filed && unfinished) return [say.waiting({arm: printable(unfinished.arm, 40), step: unfinished.step, goOn})];

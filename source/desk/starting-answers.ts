@@ -1,6 +1,7 @@
 import {differenceInMinutes} from 'date-fns/differenceInMinutes';
 import type {Action} from '../check/actions.js';
 import {answerOf, type Check, isSameValue} from '../check/check.js';
+import {deckOf} from '../check/deck-state.js';
 import {progressOf} from '../check/progress.js';
 import type {Profile} from '../procedure/facts.js';
 import {profileSteps, stepById} from '../procedure/index.js';
@@ -58,8 +59,10 @@ export function answersFor(armName: string | undefined, profiles: readonly Profi
 
 /** The check in progress, in words for the first screen. */
 export function unfinishedOf(check: Check, profiles: readonly Profile[], savedAt: string, now: Date): Unfinished {
-	const {facts, current} = progressOf(check, profiles);
+	const progress = progressOf(check, profiles);
+	const {facts, current} = progress;
 	return {
+		deck: deckOf(check, progress),
 		arm: facts.text('arm-name') ?? words.commands.desk.newArm,
 		step: current ? titleOf(current.id) : words.commands.desk.itsEnd,
 		minutesAgo: differenceInMinutes(now, savedAt),

@@ -27,6 +27,8 @@ const settingsSchema = z.looseObject({
 	settleSeconds: aboveZero,
 	setAnew: z.boolean(),
 	bell: z.boolean(),
+	// Files of earlier versions lack it.
+	brisk: z._default(z.boolean(), false),
 } satisfies Record<keyof Settings, z.core.$ZodType>);
 
 export const remarkSchema = z.looseObject({

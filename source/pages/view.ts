@@ -14,7 +14,7 @@ import {limitAsked} from '../procedure/steps-probe.js';
 import {units} from '../units.js';
 import {words} from '../words/index.js';
 import {promptInWords, says} from '../words/says.js';
-import {askOf, cautionOf, mistakeOf, titleOf, whyOf} from '../words/step-text.js';
+import {askOf, cautionOf, mistakeOf, shortAskOf, titleOf, whyOf} from '../words/step-text.js';
 import {consequencesOf} from './consequences.js';
 import {line, type Shown} from './shown-lines.js';
 
@@ -92,11 +92,12 @@ function headOf({mode}: Dialogue, step: Step | undefined): string {
 	}
 }
 
-function taskOf({mode}: Dialogue, {step, slot, progress: {facts, problemOf}}: Position): string {
+function taskOf({mode, isBrisk}: Dialogue, {step, slot, progress: {facts, problemOf}}: Position): string {
 	switch (mode.kind) {
 		case 'ask':
 			if (!step) return said.complete.ask;
-			return step.input.kind === 'rounds' ? askOfRounds(step, slot, facts) : askOf(step, facts);
+			if (step.input.kind === 'rounds') return askOfRounds(step, slot, facts);
+			return (isBrisk ? shortAskOf : askOf)(step, facts);
 		case 'side':
 			return said.side.ask(mode);
 		case 'ways':
@@ -115,10 +116,12 @@ function taskOf({mode}: Dialogue, {step, slot, progress: {facts, problemOf}}: Po
 function sheetOf({mode, check}: Dialogue, {step, progress}: Position): readonly Shown[] {
 	if (mode.kind !== 'ask' || !step || !sheetStages.includes(step.stage)) return [];
 	return progress.visible
-		.filter(({id, stage, input}) => stage === step.stage && input.kind !== 'profile' && id !== step.id)
+		.filter(({stage, input}) => stage === step.stage && input.kind !== 'profile')
 		.map(({id}) => {
+			const title = titleOf(id);
+			if (id === step.id) return line(said.sheetLineAsked({title}), 'strong');
 			const typed = check.answers[id]?.typed;
-			return line(said.sheetLine({title: titleOf(id), typed}), typed === undefined ? 'dim' : 'plain');
+			return line(said.sheetLine({title, typed}), typed === undefined ? 'dim' : 'plain');
 		});
 }
 

@@ -97,6 +97,7 @@ export type WayId =
 	| 'weigh-guarded'
 	| 'type-guard-mass'
 	| 'weighed-guarded'
+	| 'weighed-without'
 	| 'add-guard-mass'
 	| 'tick-again'
 	| 'probe-anew'

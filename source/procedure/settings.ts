@@ -9,6 +9,8 @@ export type Settings = VerdictLimits & {
 	readonly settleSeconds: number;
 	/** Ring the terminal's bell at the end of the settle countdown. */
 	readonly bell: boolean;
+	/** For those who know the way: a list is ticked with one key, and steps are asked in short words. */
+	readonly brisk: boolean;
 };
 
 /** What is set by a number, in the order in which it is shown. */
@@ -28,7 +30,7 @@ export const settingItems = [
 export type SettingId = (typeof settingItems)[number]['id'];
 
 /** What is on or off, in the order in which it is shown. */
-export const switchIds = ['setAnew', 'bell'] as const satisfies readonly (keyof Settings)[];
+export const switchIds = ['setAnew', 'bell', 'brisk'] as const satisfies readonly (keyof Settings)[];
 
 export type SwitchId = (typeof switchIds)[number];
 
@@ -40,6 +42,7 @@ export const usualSettings: Settings = {
 	settleSeconds: limits.settleSeconds.value,
 	setAnew: true,
 	bell: true,
+	brisk: false,
 };
 
 /** The limits that a check starts with. */

@@ -1,3 +1,6 @@
+import type {Facts} from './facts.js';
+import {formerTickLines, type IdOf, tickLines} from './step-ids.js';
+
 /** Steps that are asked anew together. */
 export const levelSteps = ['level-lr-1', 'level-lr-2', 'level-fb-1', 'level-fb-2'] as const;
 /** The pointer read free of the arm, where the gauge cannot be turned: read anew for each series. */
@@ -18,3 +21,10 @@ export const trialSteps = [
 
 /** For how many minutes a reading of a deck holds that stands untouched: one sitting, not overnight. */
 export const halfADay = 12 * 60;
+
+/** The lines of a list that are asked; one of earlier checks only where it was ticked then. */
+export const linesAsked = (list: IdOf<'ticks'>, facts: Facts): readonly string[] =>
+	tickLines[list].filter(
+		(line) =>
+			!formerTickLines.includes(`${list}:${line}`) || facts.list(list).some((mark) => mark.startsWith(`${line}=`)),
+	);

@@ -137,8 +137,11 @@ export const answerKinds = {
 /** The lines of the lists that are ticked, in the order in which they are asked. */
 export const tickLines = {
 	safe: ['amplifier', 'mains', 'record', 'platter', 'lock', 'rest'],
-	wires: ['upright', 'leads', 'lifter', 'rest', 'screws', 'air', 'static'],
+	wires: ['upright', 'screws', 'leads', 'rest', 'air', 'lifter', 'static'],
 } as const satisfies Readonly<Record<IdOf<'ticks'>, readonly string[]>>;
+
+/** Lines that earlier checks were asked: what they stood for is asked otherwise now. Those that have them keep them. */
+export const formerTickLines: readonly string[] = ['safe:rest', 'wires:lifter', 'wires:static'];
 
 /** The id of a line of a list. */
 export type TickLine<Id extends IdOf<'ticks'>> = (typeof tickLines)[Id][number];

@@ -38,7 +38,7 @@ export const stages = [
 export type StageId = (typeof stages)[number];
 
 /** Stages whose questions stand on one page, line under line: what is known before the hands do anything. */
-export const sheetStages: readonly StageId[] = ['arm', 'tools'];
+export const sheetStages: readonly StageId[] = ['arm', 'tools', 'level', 'bias', 'clearance'];
 
 /** What can be chosen, with what it is called. */
 export type Option = {readonly id: string; readonly label: string};

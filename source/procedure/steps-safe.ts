@@ -1,20 +1,13 @@
 import {armLocked} from './deck.js';
-import type {Facts} from './facts.js';
 import {type Step, stepsOf} from './step.js';
-import {tickLines} from './step-ids.js';
+import {linesAsked} from './step-groups.js';
 
 const step = stepsOf('safe');
-
-/** Lines that earlier checks were asked; what they stood for is two lines now. */
-const formerLines: readonly string[] = ['rest'];
-
-const isTicked = (facts: Facts, line: string): boolean =>
-	facts.list('safe').some((mark) => mark.startsWith(`${line}=`));
 
 /** Nobody and nothing gets hurt: then the arm is locked, and its stylus covered. */
 export const safeSteps: readonly Step[] = [
 	step('safe', {
-		input: {lines: (facts) => tickLines.safe.filter((line) => !formerLines.includes(line) || isTicked(facts, line))},
+		input: {lines: (facts) => linesAsked('safe', facts)},
 		reasons: ['maker-wants-power', 'licensed-person'],
 		leaves: (facts) => (facts.list('safe').includes('lock=yes') ? {arm: 'locked'} : {}),
 	}),

@@ -7,8 +7,7 @@ import {firstLevelProblem, levelProblem} from './level.js';
 import {mustBe, problem, setTo} from './problem.js';
 import {frontBack, leftRight} from './readings.js';
 import {type Step, stepsOf} from './step.js';
-import {halfADay, levelSteps} from './step-groups.js';
-import {tickLines} from './step-ids.js';
+import {halfADay, levelSteps, linesAsked} from './step-groups.js';
 
 const [mat, level] = [stepsOf('mat'), stepsOf('level')];
 const [damping, bias, wires] = [stepsOf('damping'), stepsOf('bias'), stepsOf('wires')];
@@ -94,7 +93,8 @@ export const settingSteps: readonly Step[] = [
 	}),
 	wires('wires', {
 		input: {
-			lines: (facts) => tickLines.wires.filter((line) => line !== 'upright' || facts.is('arm-bearing', 'unipivot')),
+			lines: (facts) =>
+				linesAsked('wires', facts).filter((line) => line !== 'upright' || facts.is('arm-bearing', 'unipivot')),
 		},
 		reasons: ['part-of-fault', 'cannot-change-here'],
 		touches: ['rounds'],

@@ -34,7 +34,8 @@ const forceProblem =
 		const offPct = 100 * (carriedMn / playingMn - 1);
 		const allowedPct = 100 * limits.probeForceShare.value;
 		if (!isAbove(Math.abs(offPct), allowedPct)) return;
-		return problem('force-off-target', {carriedMn, playingMn, offPct, allowedPct}, again);
+		const leftOut = guardUsed(facts) ? [setTo('weighed-without', 'weighed', 'without')] : [];
+		return problem('force-off-target', {carriedMn, playingMn, offPct, allowedPct}, again, ...leftOut);
 	};
 
 /** How high the stylus stands on the gauge, by the gap under its guard or by itself. */
@@ -49,9 +50,10 @@ const height = {
 
 /** Guard and tracking force; then the gauge under the arm. */
 export const weighingSteps: readonly Step[] = [
+	// Said by the way out of a reading that is off by about the guard's mass.
 	step('weighed', {
 		when: guardUsed,
-		suggest: () => 'with',
+		usual: () => 'with',
 		verify: (facts) =>
 			facts.is('weighed', 'without') && facts.number('guard-mass') === undefined
 				? problem(

@@ -25,17 +25,26 @@ function formatWith(least: number, most: number, signDisplay: Sign): Intl.Number
  */
 function write(value: number, least: number, most: number, sign: Sign = 'negative'): string {
 	const fixed = value.toFixed(most);
-	return hasPlainNumbers ? plainly(fixed, least, sign) : formatWith(least, most, sign).format(fixed as `${number}`);
+	return hasPlainNumbers
+		? plainly(fixed, most > least ? least : undefined, sign)
+		: formatWith(least, most, sign).format(fixed as `${number}`);
 }
 
 /** The same in a language of plain numbers: the first Intl object of a run takes 11 ms, which a list of checks can do without. */
-function plainly(fixed: string, least: number, sign: Sign): string {
-	const [whole = '', decimals = ''] = fixed.replace('-', '').split('.');
-	const kept = decimals.slice(0, least) + decimals.slice(least).replace(/0+$/, '');
-	const size = kept === '' ? whole : `${whole}.${kept}`;
+function plainly(fixed: string, least: number | undefined, sign: Sign): string {
+	const isNegative = fixed.startsWith('-');
+	const digits = isNegative ? fixed.slice(1) : fixed;
+	const size = least === undefined ? digits : shortened(digits, least);
 	if (Number(fixed) === 0) return size;
-	if (fixed.startsWith('-')) return `-${size}`;
+	if (isNegative) return `-${size}`;
 	return sign === 'exceptZero' ? `+${size}` : size;
+}
+
+/** Without the zeros at its end, but for as many decimals as it must have. */
+function shortened(digits: string, least: number): string {
+	const [whole = '', decimals = ''] = digits.split('.');
+	const kept = decimals.slice(0, least) + decimals.slice(least).replace(/0+$/, '');
+	return kept === '' ? whole : `${whole}.${kept}`;
 }
 
 /** A number with just so many decimals, 12.50; no minus before a zero. */

@@ -2,29 +2,9 @@ import type {Facts} from '../procedure/facts.js';
 import type {TypedRefusal} from '../procedure/refusal.js';
 import type {Step} from '../procedure/step.js';
 import type {IdOf, StepId} from '../procedure/step-ids.js';
-import type {StepValues} from '../procedure/step-values.js';
 import {steps} from './en/steps/index.js';
 import {words} from './index.js';
 import {found, speaker} from './speaker.js';
-
-/** Words that are the same always, or that tell of the values of their step. */
-type Text<Id> = Id extends keyof StepValues ? string | ((values: StepValues[Id]) => string) : string;
-
-/** What a person reads of one step. */
-type StepWords<Id> = {
-	readonly title: string;
-	/** What to do: one or two lines. */
-	readonly ask: Text<Id>;
-	/** Why, for the one who is tempted to skip. */
-	readonly why: Text<Id>;
-	/** The usual mistake. */
-	readonly mistake: Text<Id>;
-	/** What may hurt someone or something here; always on the screen. */
-	readonly caution?: string;
-};
-
-/** The words of every step, by its id. */
-export type StepSentences = {readonly [Id in StepId]: StepWords<Id>};
 
 /** The title of a step; an id that this procedure does not know stands for itself. */
 export const titleOf = (id: string): string => found(steps, id)?.title ?? id;
@@ -37,6 +17,9 @@ const textOf = (part: 'ask' | 'why' | 'mistake', {id, values}: Step, facts: Fact
 
 /** What to do at a step. */
 export const askOf = (step: Step, facts: Facts): string => textOf('ask', step, facts);
+
+/** The same in short words, for one who knows the way. */
+export const shortAskOf = (step: Step, facts: Facts): string => steps[step.id].short ?? askOf(step, facts);
 
 /** Why a step is there. */
 export const whyOf = (step: Step, facts: Facts): string => textOf('why', step, facts);

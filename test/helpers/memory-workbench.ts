@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import type {Check} from '../../source/check/check.js';
+import {deckOf} from '../../source/check/deck-state.js';
 import {type Dialogue, startDialogue} from '../../source/check/dialogue.js';
 import type {PastCheck} from '../../source/check/past-check.js';
 import {progressOf} from '../../source/check/progress.js';
@@ -63,6 +64,7 @@ export function memoryWorkbench(
 				arm: String(kept.draft.answers['arm-name']?.value ?? 'a new arm'),
 				step: titleOf(progressOf(kept.draft, kept.profiles).current?.id ?? 'the end'),
 				minutesAgo: 5,
+				deck: deckOf(kept.draft, progressOf(kept.draft, kept.profiles)),
 			},
 		start: async () => {
 			delete kept.draft;

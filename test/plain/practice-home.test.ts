@@ -2,6 +2,7 @@ import {describe, expect, it} from 'vitest';
 import {lobbyPages} from '../../source/pages/beside/practice-lobby.js';
 import {walkPages} from '../../source/plain/walk-pages.js';
 import {lessonArms} from '../../source/practice/arms.js';
+import {deckAsFound} from '../../source/procedure/deck.js';
 import type {PracticeDesk} from '../../source/workbench.js';
 import {linesOf} from '../helpers/lines.js';
 import {memoryWorkbench} from '../helpers/memory-workbench.js';
@@ -19,7 +20,7 @@ function desk(open?: string) {
 		...memoryWorkbench(),
 		practice: bench,
 		arms: lessonArms.map(({id}) => ({id, name: words.practice.arms[id].name})),
-		unfinished: () => (open === undefined ? undefined : {arm: open, step: 'Probe', minutesAgo: 5}),
+		unfinished: () => (open === undefined ? undefined : {arm: open, step: 'Probe', minutesAgo: 5, deck: deckAsFound}),
 		resume: async () => {
 			begunWith.push('resume');
 			return opened;

@@ -35,7 +35,8 @@ function firstStop(workbench: Workbench, notice: string | undefined): Stop<Besid
 	const unfinished = workbench.unfinished();
 	const [due] = workbench.archive.due();
 	const notices = [...workbench.notices(), ...(notice === undefined ? [] : [notice])];
-	const shown = [unfinished ? line(say.unfinished(unfinished), 'warn') : line(say.nothingOpen), ...warnings(notices)];
+	const open = unfinished && [line(say.unfinished(unfinished), 'warn'), line(words.pages.deck.told(unfinished.deck))];
+	const shown = [...(open ?? [line(say.nothingOpen)]), ...warnings(notices)];
 	const leave = {kind: 'leave'} as const;
 	return listStop<BesidePlace>({title: say.title(workbench), shown, esc: 'leave'}, leave, [
 		['resume', unfinished && say.resume(unfinished), () => opening(workbench, 'resume')],

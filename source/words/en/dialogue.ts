@@ -116,6 +116,7 @@ const labels: Sentences<LabelValues> = {
 const questions: Sentences<QuestionValues> = {
 	tick: ({list, line}) => found(entries.ticks[list], line) ?? line,
 	'all-still-so': () => 'All still so?',
+	'all-lines-so': () => 'All of it so?',
 };
 
 export const dialogue = {

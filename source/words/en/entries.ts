@@ -48,11 +48,11 @@ const ticks: {readonly [Id in IdOf<'ticks'>]: Readonly<Record<TickLine<Id>, stri
 	},
 	wires: {
 		upright: 'Seen from the front the arm stands upright (unipivot)',
-		leads: 'Leads lie as always, nothing touches the arm',
+		leads: 'Leads lie as always and touch nothing',
 		lifter: 'Lifter down and clear of the tube',
-		rest: 'Rest and its clip are clear',
-		screws: 'Headshell and cartridge screws tight',
-		air: 'Lid, fan and heating off: no draught',
+		rest: 'Rest and its clip clear of the swing',
+		screws: 'Head collar, cartridge, weight and pillar clamps tight',
+		air: 'Lid, fan and heating off, no static on mat or hands',
 		static: 'No static on mat or hands',
 	},
 };

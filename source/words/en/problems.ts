@@ -131,6 +131,7 @@ export const ways: Readonly<Record<WayId, string>> = {
 	'weigh-guarded': 'weigh again with the guard on',
 	'type-guard-mass': "type the guard's mass",
 	'weighed-guarded': 'done: guard on, scale not zeroed',
+	'weighed-without': 'the guard was not on, or the scale was zeroed on it',
 	'add-guard-mass': "add the guard's known mass instead",
 	'tick-again': 'done now: tick again',
 	'probe-anew': 'probe again from the start: a new series',

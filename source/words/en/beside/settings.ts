@@ -17,6 +17,7 @@ const onOff = ({isOn}: Switch): string => (isOn ? 'on' : 'off');
 
 const switches = {
 	setAnew: (now: Switch) => `gauge set anew for each round: ${onOff(now)}`,
+	brisk: (now: Switch) => `brisk, for those who know the way: ${onOff(now)}`,
 	bell: (now: Switch) => `bell at the end of the countdown: ${onOff(now)}`,
 } satisfies Record<SwitchId, (now: Switch) => string>;
 

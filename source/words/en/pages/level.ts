@@ -1,6 +1,6 @@
 import type {Tilt} from '../../../measures/level.js';
 import type {Place} from '../../../procedure/places.js';
-import {inDegrees, plainNumber, printsAsZero} from '../../numbers.js';
+import {inDegrees, plainNumber, printsAsZero, rounded} from '../../numbers.js';
 import {entries} from '../entries.js';
 import {sideForce} from '../figures.js';
 
@@ -30,6 +30,9 @@ export const levelFound = {
 		allowedPct: number;
 	}) =>
 		`Side force by this tilt, ${entries.places[place]} radius: ${sideForce(sharePct, uncertaintyPct)} (allowed ±${plainNumber(allowedPct)} %)`,
+	/** Which side goes down, and how much at the feet. */
+	lower: ({axis, tiltDeg, mmPer100}: {axis: keyof typeof axes; tiltDeg: number; mmPer100: number}) =>
+		`Lower the ${tiltDeg > 0 ? axes[axis].plus : axes[axis].minus} by ${rounded(mmPer100, 1)} mm for each 100 mm between the feet.`,
 	errorsDiffer: ({apartDeg}: {apartDeg: number}) =>
 		`The level's own error differs by ${inDegrees(apartDeg, 2)} between the two directions: was a side mistyped?`,
 	fine: 'Level: fine.',

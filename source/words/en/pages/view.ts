@@ -10,6 +10,7 @@ export const view = {
 	complete: {stage: 'Complete', title: 'The check is complete', ask: 'The check is complete.'},
 	readyToPlay: 'ready to play',
 	notReadyToPlay: 'deck not ready to play',
+	sheetLineAsked: ({title}: {title: string}) => `> ${title}`,
 	sheetLine: ({title, typed}: {title: string; typed: string | undefined}) =>
 		typed === undefined ? title : `${title}: ${typed === '' ? '-' : typed}`,
 	side: {

@@ -1,5 +1,5 @@
 import type {AtRadius} from '../../../procedure/step-values.js';
-import type {StepSentences} from '../../step-text.js';
+import type {StepSentences} from '../../step-sentences.js';
 import {atRadius} from '../at-radius.js';
 import {deviceWords} from '../bias-devices.js';
 

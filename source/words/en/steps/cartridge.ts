@@ -1,4 +1,4 @@
-import type {StepSentences} from '../../step-text.js';
+import type {StepSentences} from '../../step-sentences.js';
 
 export const cartridge = {
 	'cartridge-name': {
@@ -9,6 +9,7 @@ export const cartridge = {
 	},
 	'playing-force': {
 		title: 'Playing force',
+		short: 'Playing force?',
 		ask: 'Tracking force as it is played.',
 		why: 'All figures are given in percent of this force.',
 		mistake: 'Typing grams as millinewtons: 1.8 g is 17.7 mN.',
@@ -39,12 +40,14 @@ export const cartridge = {
 	},
 	'guard-mass': {
 		title: "The guard's mass",
+		short: 'Guard alone on the scale, or - if not known?',
 		ask: 'Lay the guard alone on the stylus scale, or - if not known or no guard.',
 		why: 'The guard stays on while you probe, so its mass counts in the tracking force.',
 		mistake: 'Weighing it with the arm.',
 	},
 	'guard-depth': {
 		title: 'How far the guard hangs down',
+		short: 'Guard below the stylus, or - if not known?',
 		ask: 'How far does it hang below the stylus, or - if not known?',
 		why: 'The guard touches first: from its depth come mat and height.',
 		mistake: 'Measuring from the cartridge body instead of from the stylus.',

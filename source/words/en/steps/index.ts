@@ -1,4 +1,4 @@
-import type {StepSentences} from '../../step-text.js';
+import type {StepSentences} from '../../step-sentences.js';
 import {arm} from './arm.js';
 import {biasOn} from './bias-on.js';
 import {cartridge} from './cartridge.js';

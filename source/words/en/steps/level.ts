@@ -1,4 +1,4 @@
-import type {StepSentences} from '../../step-text.js';
+import type {StepSentences} from '../../step-sentences.js';
 
 /** Why the level is read, and why twice. */
 const whyLevel =
@@ -7,6 +7,7 @@ const whyLevel =
 export const level = {
 	'level-lr-1': {
 		title: 'Level, left to right',
+		short: 'Across: how much, which side high?',
 		ask: ({isSprung}) =>
 			`${isSprung ? 'Sprung deck: block it as far as its maker allows. ' : ''}Lay the level across the armboard. How much, and which side is high?`,
 		why: whyLevel,
@@ -14,18 +15,21 @@ export const level = {
 	},
 	'level-lr-2': {
 		title: 'Level turned round, left to right',
+		short: 'Turned: which side high?',
 		ask: 'Turn the level end for end on the same spot. Which side does it call high now?',
 		why: whyLevel,
 		mistake: 'Putting it back somewhere else on the board. If it cannot be turned, answer with a dash (-).',
 	},
 	'level-fb-1': {
 		title: 'Level, front to back',
+		short: 'Along: how much, which end high?',
 		ask: 'Lay the level along the armboard. How much, and is the back or the front high?',
 		why: whyLevel,
 		mistake: 'Leaning on the deck while reading.',
 	},
 	'level-fb-2': {
 		title: 'Level turned round, front to back',
+		short: 'Turned: which end high?',
 		ask: 'Turn the level end for end on the same spot. Which end does it call high now?',
 		why: whyLevel,
 		mistake: 'Putting it back somewhere else on the board. If it cannot be turned, answer with a dash (-).',

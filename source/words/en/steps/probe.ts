@@ -1,5 +1,5 @@
 import type {AtRadius} from '../../../procedure/step-values.js';
-import type {StepSentences} from '../../step-text.js';
+import type {StepSentences} from '../../step-sentences.js';
 import {atRadius} from '../at-radius.js';
 
 const rounds = {
@@ -18,6 +18,7 @@ const freeZero = {
 export const probe = {
 	'first-swing': {
 		title: 'One full swing',
+		short: 'Swung and nudged?',
 		ask: ({isUnipivot}) =>
 			`Swing the arm once over the whole record, then nudge it once each way${isUnipivot ? ', at the height of the pivot' : ''}. Done?`,
 		why: 'Oil and leads settle; this swing does not count.',
@@ -25,6 +26,7 @@ export const probe = {
 	},
 	'probe-end': {
 		title: 'Arm locked again',
+		short: 'Arm locked?',
 		ask: 'Lift the arm, into its rest, lock it. Done?',
 		why: 'Nothing hangs over the platter while you read on.',
 		mistake: 'Taking the gauge from under the arm.',

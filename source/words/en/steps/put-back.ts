@@ -1,22 +1,25 @@
 import {formatIn} from '../../../units.js';
-import type {StepSentences} from '../../step-text.js';
+import type {StepSentences} from '../../step-sentences.js';
 import {deviceWords} from '../bias-devices.js';
 
 export const putBack = {
 	'back-lock': {
 		title: 'Lock the arm',
+		short: 'Arm locked?',
 		ask: 'Lift the arm, into its rest, lock it. Done?',
 		why: 'Everything that follows is done beside a stylus: locked and covered it is safest.',
 		mistake: 'Taking the gauge away with the arm still on it.',
 	},
 	'back-gauge': {
 		title: 'Gauge away',
+		short: 'Gauge away?',
 		ask: 'Take the gauge off the platter. Done?',
 		why: 'The mat and a record need its place.',
 		mistake: 'Touching the arm with it on the way out.',
 	},
 	'back-blocks': {
 		title: 'Blocks and ties',
+		short: 'Blocks and ties out?',
 		ask: 'Blocks, wedges, packing and ties out, but the tie of the rest. Done?',
 		why: 'What stays holds the platter or rubs on the arm.',
 		mistake: 'Forgetting the packing under the stylus scale.',
@@ -31,18 +34,21 @@ export const putBack = {
 	},
 	'back-upright': {
 		title: 'Upright',
+		short: 'Upright?',
 		ask: 'Seen from the front: does the arm stand upright?',
 		why: 'Turning the counterweight can tip a unipivot.',
 		mistake: 'Looking from the side.',
 	},
 	'back-mat': {
 		title: 'Mat',
+		short: 'Mat on?',
 		ask: 'Put the mat back on the platter. Done?',
 		why: 'Without it the stylus comes down on a record that lies too low.',
 		mistake: 'Putting it back upside down.',
 	},
 	'back-damping': {
 		title: 'Damping',
+		short: 'Damping back?',
 		ask: 'Restore the damping: fluid in the trough, paddle at its usual depth. Done?',
 		why: 'The arm is played with it.',
 		mistake: 'Overfilling: fluid creeps up the paddle into the bearing.',
@@ -58,6 +64,7 @@ export const putBack = {
 	},
 	'back-height': {
 		title: 'Arm height',
+		short: 'Height as played?',
 		ask: 'Set the arm to its playing height, if it was moved. Done?',
 		why: 'Height changes the angle of the stylus, and on some arms the tracking force.',
 		mistake: 'Forgetting the height that was set for the guard.',
@@ -79,6 +86,7 @@ export const putBack = {
 	},
 	'back-level': {
 		title: 'A last look at the level',
+		short: 'Level still so?',
 		ask: 'Look at the level once more. Still so?',
 		why: 'A deck that was pushed about is no longer where it was.',
 		mistake: 'Levelling now without probing again.',

@@ -1,8 +1,9 @@
-import type {StepSentences} from '../../step-text.js';
+import type {StepSentences} from '../../step-sentences.js';
 
 export const safe = {
 	safe: {
 		title: 'Make safe',
+		short: 'All of it so?',
 		ask: 'Tick each line: y yes, n not yet.',
 		why: 'A thump through a live amplifier can destroy loudspeakers; a platter that creeps drags the gauge and the stylus. The stylus is sharp and its cantilever breaks at a touch.',
 		mistake:

@@ -1,4 +1,4 @@
-import type {StepSentences} from '../../step-text.js';
+import type {StepSentences} from '../../step-sentences.js';
 import {deviceWords} from '../bias-devices.js';
 
 export const setting = {
@@ -16,6 +16,7 @@ export const setting = {
 	},
 	mat: {
 		title: 'Mat',
+		short: 'Mat?',
 		ask: ({deepGuardMm}) =>
 			deepGuardMm === undefined
 				? 'Leave the mat on, or take it off for a firm stand of the gauge?'
@@ -33,6 +34,7 @@ export const setting = {
 	},
 	'damping-off': {
 		title: 'Damping',
+		short: 'Free of damping?',
 		ask: 'Empty the trough, or lift the paddle clear. Arm free of damping?',
 		why: 'Damping fluid is friction that comes with speed; it hides what the bearings do.',
 		mistake: 'A paddle that only just leaves the fluid drags a thread of it along.',
@@ -40,6 +42,7 @@ export const setting = {
 	},
 	'bias-setting': {
 		title: 'Bias as it is set',
+		short: 'Bias set at, or - if not known?',
 		ask: 'How is the bias set now: notch, number, grams, or - if not known?',
 		why: 'It is put back to this at the end.',
 		mistake: 'Trusting your memory until the evening.',
@@ -52,6 +55,7 @@ export const setting = {
 	},
 	wires: {
 		title: 'Look once along the arm',
+		short: 'All of it so?',
 		ask: 'Arm locked. Tick each line: y yes, n not yet.',
 		why: 'Each of these can move the arm by more than its bearings do.',
 		mistake:

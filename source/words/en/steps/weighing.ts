@@ -1,9 +1,10 @@
 import {formatIn} from '../../../units.js';
-import type {StepSentences} from '../../step-text.js';
+import type {StepSentences} from '../../step-sentences.js';
 
 export const weighing = {
 	'guard-on': {
 		title: 'Stylus guard',
+		short: 'Guard on?',
 		ask: ({isUnipivot}) =>
 			isUnipivot
 				? 'Arm locked: push the guard straight on. Never press a unipivot down.'
@@ -58,6 +59,7 @@ export const weighing = {
 	},
 	'lifter-clear': {
 		title: 'Lifter',
+		short: 'Paper passes at both radii?',
 		ask: 'Lifter right down: does paper pass between it and the arm, at both radii?',
 		why: 'A lifter that touches the arm holds it and shows as friction.',
 		mistake: 'Looking at one radius only. No lifter: answer y.',
