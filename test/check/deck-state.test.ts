@@ -5,7 +5,6 @@ import {type Dialogue, positionOf, startDialogue} from '../../source/check/dialo
 import {reduce} from '../../source/check/reduce.js';
 import {recheckAction} from '../../source/desk/starting-answers.js';
 import {isPutBack} from '../../source/procedure/index.js';
-import {stepIdsOf} from '../../source/procedure/step-ids.js';
 import {profilesWith} from '../../source/results/profiles.js';
 import {freshDialogue} from '../helpers/script.js';
 import {finish, type Move, move, moves, stations} from '../helpers/wandering.js';
@@ -56,7 +55,8 @@ describe('Wherever someone wanders, the deck', () => {
 	it('stands as a question wants it, but for what hands are told to do first', () => {
 		fc.assert(
 			fc.property(walks, ({from, path}) => {
-				for (const asked of wander(from, path).map(askedAt)) expect([asked?.step, asked?.kept ?? []]).toEqual([asked?.step, []]);
+				for (const asked of wander(from, path).map(askedAt))
+					expect([asked?.step, asked?.kept ?? []]).toEqual([asked?.step, []]);
 			}),
 			runs(Number(process.env.RUNS ?? 150)),
 		);
