@@ -143,7 +143,7 @@ describe('Lines to tick', () => {
 		const after = say(follow(freshDialogue(), northDeck, {until: 'verdict'}), [choose('remedy'), choose('leads')]);
 		expect(promptOf(after)).toMatchObject({
 			kind: 'yes-no',
-			question: {id: 'tick', values: {line: 'leads'}},
+			question: {id: 'tick', values: {line: 'screws'}},
 		});
 		expect(positionOf(follow(after, northDeck, {until: 'probe-inner'})).step?.id).toBe('probe-inner');
 	});

@@ -118,7 +118,7 @@ describe('Stopping', () => {
 		'gauge-step',
 		'level-fb-1',
 		'wires',
-		'weighed',
+		'force-reading',
 		'guard-gap',
 		'lifter-clear',
 		'first-swing',

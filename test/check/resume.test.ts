@@ -82,7 +82,7 @@ describe('What is asked again', () => {
 	});
 
 	it('is only what was confirmed already', () => {
-		expect(itemsOf(resumedAt(at('weighed'), minutesLater(31)))).toEqual(['guard', 'bias-off', 'wires']);
+		expect(itemsOf(resumedAt(at('force-reading'), minutesLater(31)))).toEqual(['guard', 'bias-off', 'wires']);
 		expect(itemsOf(resumedAt(at('bias-off'), minutesLater(31)))).toEqual(['guard']);
 		expect(resumedAt(at('guard-on'), minutesLater(31)).check.doubts).toEqual([]);
 		expect(resumedAt(at('level-fb-1'), minutesLater(800)).check.doubts).toEqual(['conditions', 'level']);

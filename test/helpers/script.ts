@@ -94,7 +94,7 @@ function withKept(dialogue: Dialogue, {answers}: Script): Dialogue {
 	const facts = factsOf({answers: known, limits});
 	for (const step of procedure) {
 		const typed = answers[step.id];
-		const read = typed === undefined || takes(step, 'rounds') ? undefined : readAnswer(step, typed, facts);
+		const read = typed === undefined ? undefined : readAnswer(step, typed, facts);
 		if (read?.kind !== 'value') continue;
 		const typedBack = takes(step, 'choice') ? optionLabel(step.id, String(read.value)) : read.typed;
 		known[step.id] = {value: read.value, typed: typedBack};
