@@ -13,7 +13,7 @@ import type {Figures} from '../../results/figures-types.js';
 import {words} from '../../words/index.js';
 import {reportWords} from '../../words/reports.js';
 import {becauseText} from '../../words/says.js';
-import {optionLabel, placeLabel, tickText} from '../../words/step-text.js';
+import {optionLabel, placeLabel, tickText, titleOf} from '../../words/step-text.js';
 import {around, type ReportBlock, type Section, sentenceBlock, type TableCell, tableBlock} from '../report.js';
 
 const {captions, ruledOut, sections} = reportWords;
@@ -37,6 +37,7 @@ export function ruledOutPart(check: Check, figures: Figures): Section {
 		biasCause(facts),
 		dampingCause(facts),
 		...ticked(facts),
+		...lifterCause(facts),
 		cause(causes.zero, figures.zero.source !== 'unchecked', zeroText(figures.zero, facts)),
 		forceCause(facts, figures),
 		clearanceCause(facts, figures),
@@ -79,7 +80,7 @@ function dampingCause(facts: Facts): Cause {
 	return cause(causes.damping, isOff, isOff ? ruledOut.damperOff : ruledOut.damperOn);
 }
 
-/** Leads, lifter, rest, screws, draught, static: one line each, as they were ticked. */
+/** Leads, rest, screws, draught: one line each, as they were ticked. */
 function ticked(facts: Facts): Cause[] {
 	const wires = stepById('wires');
 	if (!wires || !takes(wires, 'ticks')) return [];
@@ -88,6 +89,14 @@ function ticked(facts: Facts): Cause[] {
 		const said = {yes: ruledOut.lineYes, no: ruledOut.lineNo, open: ruledOut.lineOpen}[mark ?? 'open'];
 		return cause(ruledOut.lines[id] ?? line, mark === 'yes', said({line}));
 	});
+}
+
+/** The lifter, where it was asked by itself. */
+function lifterCause(facts: Facts): Cause[] {
+	if (!facts.answered('lifter-clear')) return [];
+	const isOut = facts.yes('lifter-clear');
+	const line = titleOf('lifter-clear');
+	return [cause(causes.lifter, isOut, isOut ? ruledOut.lineYes({line}) : ruledOut.lineNo({line}))];
 }
 
 const forceCause = (facts: Facts, {carriedMn}: Figures): Cause =>
