@@ -5,7 +5,7 @@ import type {Action} from './actions.js';
 import {askAnew, closeSeries, isCondition, keepAll} from './ask-anew.js';
 import {type Answer, answerOf, type Check, isSameValue} from './check.js';
 import {allDoubts, doubtsAfter, doubtsWithStep, isOffered, isStillInDoubt, touchesReadings} from './doubts.js';
-import {setLimit, strike, takeBack} from './rounds.js';
+import {setLimit, strike, takeBack, withoutBegun} from './rounds.js';
 import {plainly} from './says.js';
 import {askAgain, newSeries} from './series.js';
 import {closeTrial, leaveBias} from './trials.js';
@@ -61,6 +61,8 @@ function changed(check: Check, action: Action): Check {
 			return setLimit(check, action);
 		case 'take-back':
 			return takeBack(check, action.place);
+		case 'begin-anew':
+			return withoutBegun(check);
 		case 'next-trial':
 			return closeTrial(check, action.at);
 		case 'bias-off-again':
