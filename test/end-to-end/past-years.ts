@@ -58,7 +58,7 @@ export function playPastYears(dataDir: string): void {
 		const turns = [
 			...prepared,
 			...played.probeAll(steady({wider})),
-			played.readVerdict,
+			wider === 0 ? played.leaveIt : played.readVerdict,
 			...played.putBackAt(temperature),
 		];
 		const args = index === 0 ? ['--plain'] : ['--plain', 'recheck'];

@@ -76,7 +76,7 @@ test('After five checks over two years, a re-check says what changed at one radi
 
 test('What was done since the last check is asked first, and filed, in words of its own too', () => {
 	const dataDir = freshFolder();
-	const probed = [...played.probeAll(steady()), played.readVerdict, ...played.putBack];
+	const probed = [...played.probeAll(steady()), played.leaveIt, ...played.putBack];
 	expect(playPlain(dataDir, [played.start, ...played.prepare, ...probed], earlier(60 * 24 * 175)).status).toBe(0);
 	const since = [
 		answer('done-since', '7', option(7, words.options['done-since'].other)),

@@ -176,7 +176,7 @@ describe('The number pad in plain lines', () => {
 		const why = step && whyOf(step, progress.facts);
 		expect(said.some((line) => why !== undefined && line.includes(why))).toBe(true);
 		const back = questionsIn(said).at(-1);
-		expect(back).toContain(titleOf('clearance'));
+		expect(back).toContain(titleOf('first-swing'));
 		expect(end.kind).toBe('input-ended');
 	});
 
