@@ -50,7 +50,13 @@ function setLimit(dialogue: Dialogue, slot: Slot, value: number, typed: string, 
 	}
 	const first = firstThis(dialogue, slot.place, at);
 	if (first) return first;
-	return act(dialogue, {type: 'limit', ...slot, value, typed: withUnit(typed, gaugeUnitOf(facts), true), at});
+	return act(dialogue, {
+		type: 'limit',
+		...slot,
+		value,
+		typed: withUnit(typed, gaugeUnitOf(facts), slot.gauge === 'turned' ? gaugeSides : pushSides),
+		at,
+	});
 }
 
 /** With the gauge turned the limits lie the other way round in its sign. */

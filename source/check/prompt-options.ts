@@ -187,13 +187,15 @@ export function stepOptions({progress}: Position, stage: StageId): readonly Prom
 
 export type SideOption<L = Label> = PromptOption<L> & {readonly keys: readonly string[]};
 
-/** Two sides, each with its letter; the signs go to the side that they mean on this gauge. */
+/** Two sides, each with its letter and its sign: the sign that it has on this gauge. */
 export function sideOptions(sides: Sides, facts: Facts): readonly SideOption[] {
 	const {plus, minus, sign} = sides;
-	const plusSide = sides.words === 'sign-of-gauge' || signOfPlus(facts) === 1 ? plus : minus;
+	// Where a sign means nothing of itself, + is the side that stands first: so the number pad suffices.
+	const isFirst = sign === 'means-nothing' || sides.words === 'sign-of-gauge' || signOfPlus(facts) === 1;
+	const plusSide = isFirst ? plus : minus;
 	return [plus, minus].map((side) => ({
 		id: side.word,
 		label: {id: 'side', values: {side: side.word}},
-		keys: [side.word.charAt(0), ...(sign === 'of-gauge' ? [side === plusSide ? '+' : '-'] : [])],
+		keys: [side.word.charAt(0), side === plusSide ? '+' : '-'],
 	}));
 }

@@ -1,11 +1,13 @@
 import limits from '../../shared/limits.json' with {type: 'json'};
 import {biasDeviceId, biasDeviceOf, hasBias} from './bias-devices.js';
 import {middleProblem, middleSuggestion, onRadiusMm} from './bias-on.js';
+import {armLocked} from './deck.js';
 import type {Facts} from './facts.js';
 import {type OnPlace, radiusOf, stepOfRounds} from './places.js';
 import {mustBe} from './problem.js';
 import {type Step, stepsOf} from './step.js';
 import type {AtRadius} from './step-values.js';
+import {guardedArm} from './steps-weighing.js';
 
 const step = stepsOf('bias-on');
 
@@ -18,7 +20,12 @@ const onSteps = (place: OnPlace): readonly Step[] => {
 	const at = (facts: Facts): AtRadius => ({radiusMm: onRadiusMm(facts, place)});
 	const radius = radiusOf(place);
 	return [
-		step(stepOfRounds(place), {values: at, input: {place}, when: isProbed}),
+		step(stepOfRounds(place), {
+			values: at,
+			input: {place},
+			when: isProbed,
+			finds: (facts) => ({...guardedArm(facts), bias: ['on'], gauge: ['as-used', 'turned']}),
+		}),
 		step(`bias-clock-${radius}`, {
 			values: at,
 			input: {optional: true},
@@ -64,6 +71,8 @@ export const biasOnSteps: readonly Step[] = [
 		values: (facts) => ({device: biasDeviceId(facts)}),
 		when: isSet,
 		verify: (facts) => mustBe(facts, 'bias-on', 'switch-on'),
+		finds: armLocked,
+		leaves: (facts) => (facts.yes('bias-on') ? {bias: 'on'} : {}),
 		touches: ['trial'],
 		staysTrueMinutes: 30,
 	}),

@@ -27,7 +27,7 @@ export const remedies: Readonly<Record<RemedyId, RemedyWords>> = {
 		doing: 'Dressing the leads',
 	},
 	bias: {
-		name: 'take the bias right off',
+		name: 'look whether the bias is right off',
 		how: 'Look at it: thread, weight and lever must not touch the arm.',
 		doing: 'Taking the bias off',
 	},
