@@ -1,12 +1,13 @@
 import fc from 'fast-check';
 import {describe, expect, it} from 'vitest';
-import {deckOf, keptBy} from '../../source/check/deck-state.js';
+import {deckOf, keptBy, movesBefore} from '../../source/check/deck-state.js';
 import {type Dialogue, positionOf, startDialogue} from '../../source/check/dialogue.js';
 import {reduce} from '../../source/check/reduce.js';
 import {recheckAction} from '../../source/desk/starting-answers.js';
 import {isPutBack} from '../../source/procedure/index.js';
 import {profilesWith} from '../../source/results/profiles.js';
-import {freshDialogue} from '../helpers/script.js';
+import {northDeck} from '../helpers/sample-check.js';
+import {follow, freshDialogue, say, yes} from '../helpers/script.js';
 import {finish, type Move, move, moves, stations} from '../helpers/wandering.js';
 
 const later = '2026-09-01T09:00:00Z';
@@ -74,6 +75,15 @@ describe('Wherever someone wanders, the deck', () => {
 			}),
 			runs(Number(process.env.RUNS ?? 150)),
 		);
+	});
+
+	it('has its arm locked by the list where the check was stopped in the midst of its rounds', () => {
+		const stopped = say(follow(freshDialogue(), northDeck, {until: 'probe-outer'}), [{kind: 'stop'}, yes]);
+		expect(askedAt(stopped)).toMatchObject({step: 'back-lock', deck: {arm: 'on-gauge'}});
+		const locked = say(stopped, [yes]);
+		const {step, progress} = positionOf(locked);
+		expect(askedAt(locked)).toMatchObject({step: 'back-gauge', deck: {arm: 'locked', gauge: 'as-used'}});
+		expect(step && movesBefore(deckOf(locked.check, progress), step, progress)).toEqual([]);
 	});
 
 	it('is fit to play once its list is done with yes', () => {
