@@ -27,7 +27,9 @@ function onGauge(check: Check, isDone: (id: StepId) => boolean): Partial<Deck> {
 	const [off, on] = [offPlaces, onPlaces].map((some) => some.flatMap((place) => series[place]).at(-1));
 	// Another setting of the bias is tried: the arm lies there until it is locked to hook the device.
 	if (series.trials.length > 0 && !on && !isDone('bias-on')) return {arm: 'on-gauge'};
-	const last = on ? !isDone('back-lock') && on : off && !isDone('probe-end') && off;
+	// A check that was stopped in the midst of its rounds locks the arm by its put-back list.
+	if (isDone('back-lock')) return {};
+	const last = on ?? (isDone('probe-end') ? undefined : off);
 	return last ? {arm: 'on-gauge', gauge: last.gauge ?? 'as-used'} : {};
 }
 

@@ -87,11 +87,14 @@ function visibleSteps(
 		limits: check.limits,
 	});
 	const visible = procedure.filter((step) => {
+		if (!(step.when?.(facts) ?? true)) return false;
 		const answer = onFile[step.id];
-		if (!isDue(check, step, answer) || !(step.when?.(facts) ?? true)) return false;
 		const known = answer ?? usualAnswer(step, facts);
-		if (known) answers[step.id] = known;
-		return known === answer;
+		if (known !== answer || isDue(check, step, answer)) {
+			if (known) answers[step.id] = known;
+			return known === answer;
+		}
+		return false;
 	});
 	return {facts, visible};
 }

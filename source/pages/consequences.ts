@@ -97,7 +97,8 @@ const consequences: Readonly<Partial<Record<StepId, Consequence>>> = {
 	'arm-null-other': geometryLines,
 	'radius-inner': workedOutLines,
 	'arm-pivot-place': () => [{kind: 'plan', caption: said.deck}],
-	'playing-force': bothForces('playing-force'),
+	// After the lengths: line by line nothing is shown while one of them is typed.
+	'playing-force': (facts) => [...workedOutLines(facts), ...bothForces('playing-force')(facts)],
 	'force-low': bothForces('force-low'),
 	'force-high': bothForces('force-high'),
 	'level-lr-1': levelConsequence,

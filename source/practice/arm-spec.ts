@@ -57,6 +57,8 @@ export type ArmSpec = {
 	readonly playingMn: number;
 	/** Mass of the guard, which stays on during the probe, in g; 0 for none. */
 	readonly guardMassG: number;
+	/** The counterweight was set with the guard on, so that the gauge carries the playing force. */
+	readonly isSetGuarded: boolean;
 	/**
 	 * Moment of inertia about the pivot in kg·mm², so that a torque in µN·m gives rad/s². An arm of nine inches with its
 	 * cartridge feels like 10 to 20 g at the stylus (from memory, no source), which times its length squared is 500 to 1000.

@@ -22,6 +22,7 @@ export function randomArm(chance: Chance): ArmOnBench {
 		loading: oneInFour(chance) ? 'spring' : 'gravity',
 		playingMn: Math.round(between(chance, 150, 250)) / 10,
 		guardMassG: oneInFour(chance) ? 0 : Math.round(between(chance, 10, 60)) / 100,
+		isSetGuarded: false,
 		momentKgMm2: between(chance, 500, 1100),
 		friction: {staticMicroNm: 0, kineticShare: between(chance, 0.6, 0.95)},
 		wire: {springMicroNmPerDeg: between(chance, 0, 4), restRadiusMm: between(chance, 60, 150), twistMicroNm: 0},

@@ -21,6 +21,7 @@ export const soundArm: ArmSpec = {
 	loading: 'gravity',
 	playingMn: 18,
 	guardMassG: 0.25,
+	isSetGuarded: false,
 	momentKgMm2: 840,
 	friction: {staticMicroNm: 0.8 * onePercentMicroNm, kineticShare: 0.8},
 	wire: {springMicroNmPerDeg: 0.5, restRadiusMm: 100, twistMicroNm: 0.4 * onePercentMicroNm},

@@ -6,8 +6,9 @@ import {carriedForceMn, mnPerGram} from '../measures/tracking-force.js';
 import type {ArmSpec, Wire} from './arm-spec.js';
 import {biasTorqueMicroNm} from './bias-torque.js';
 
-/** The force that the gauge carries, in mN: the playing force and the guard, which stays on. */
-export const gaugeLoadMn = ({playingMn, guardMassG}: ArmSpec): number => carriedForceMn(playingMn, guardMassG);
+/** The force that the gauge carries, in mN: the guard stays on, and weighs beside what the counterweight was set to. */
+export const gaugeLoadMn = ({playingMn, guardMassG, isSetGuarded}: ArmSpec): number =>
+	carriedForceMn(playingMn, isSetGuarded ? 0 : guardMassG);
 
 /** Torque of a side force at the stylus, in µN·m; the force in percent of the playing force. */
 export const torqueOfPct = ({playingMn, geometry}: ArmSpec, pct: number): number =>

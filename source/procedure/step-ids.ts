@@ -142,6 +142,8 @@ export const tickLines = {
 
 /** Lines that earlier checks were asked: what they stood for is asked otherwise now. Those that have them keep them. */
 export const formerTickLines: readonly string[] = ['safe:rest', 'wires:lifter', 'wires:static'];
+/** Lines that came in their place. */
+export const newerTickLines: readonly string[] = ['safe:record', 'safe:lock'];
 
 /** The id of a line of a list. */
 export type TickLine<Id extends IdOf<'ticks'>> = (typeof tickLines)[Id][number];

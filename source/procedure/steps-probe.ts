@@ -6,7 +6,7 @@ import {type OffPlace, stepOfRounds} from './places.js';
 import {mustBe} from './problem.js';
 import {gaugeSides, gaugeUnitOf, showsHandForce} from './readings.js';
 import {type Step, stepsOf} from './step.js';
-import type {freeZeroSteps} from './step-groups.js';
+import {type freeZeroSteps, isBeforeRounds} from './step-groups.js';
 import {guardedArm} from './steps-weighing.js';
 
 const probing = stepsOf('probe');
@@ -59,6 +59,7 @@ const probe = (place: OffPlace, extra: Partial<Pick<Step, 'when' | 'verify' | 'r
 /** The probe, the closing round and the verdict. */
 export const probeSteps: readonly Step[] = [
 	probing('first-swing', {
+		when: isBeforeRounds('first-swing'),
 		values: (facts) => ({isUnipivot: facts.is('arm-bearing', 'unipivot')}),
 		verify: (facts) => mustBe(facts, 'first-swing'),
 		reasons: ['part-of-fault', 'cannot-do-here'],
@@ -76,6 +77,8 @@ export const probeSteps: readonly Step[] = [
 	}),
 	freeZero('zero-free-after'),
 	probing('probe-end', {
+		// A check that came to its verdict before this was asked is not led back.
+		when: (facts) => facts.everAnswered('probe-end') || !facts.everAnswered('verdict'),
 		verify: (facts) => mustBe(facts, 'probe-end'),
 		reasons: ['someone-else', 'cannot-do-here'],
 		leaves: (facts) => (facts.yes('probe-end') ? {arm: 'locked'} : {}),

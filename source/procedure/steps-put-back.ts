@@ -31,6 +31,12 @@ const confirmed = (id: UnconfirmedStep, leaves: ReturnType<NonNullable<Step['lea
 		leaves: (facts: Facts) => (facts.yes(id) ? leaves : {}),
 	}) as const;
 
+/** A check whose list was done before it had this line is not led back to it. */
+const isOnList =
+	(id: UnconfirmedStep) =>
+	(facts: Facts): boolean =>
+		facts.everAnswered(id) || !facts.everAnswered('back-covers');
+
 /** The arm locked, its stylus covered: so everything beside it is put back. */
 const lockedAndCovered = (facts: Facts): Finds => ({...guardedArm(facts), ...armLocked});
 
@@ -51,7 +57,7 @@ function playingForceProblem(facts: Facts): Problem | undefined {
 /** The deck goes back so that it is safe to play, the stylus bare last; then the next date. */
 export const putBackSteps: readonly Step[] = [
 	step('back-lock', {...confirmed('back-lock', {arm: 'locked'})}),
-	step('back-gauge', {...confirmed('back-gauge', {gauge: 'away'}), finds: armLocked}),
+	step('back-gauge', {...confirmed('back-gauge', {gauge: 'away'}), when: isOnList('back-gauge'), finds: armLocked}),
 	step('back-mat', {
 		...confirmed('back-mat', {mat: 'on'}),
 		when: (facts) => facts.is('mat', 'off'),
@@ -62,7 +68,7 @@ export const putBackSteps: readonly Step[] = [
 		when: (facts) => facts.is('arm-damping', 'yes'),
 		finds: lockedAndCovered,
 	}),
-	step('back-blocks', {...confirmed('back-blocks'), finds: lockedAndCovered}),
+	step('back-blocks', {...confirmed('back-blocks'), when: isOnList('back-blocks'), finds: lockedAndCovered}),
 	step('back-bias', {
 		...confirmed('back-bias', {bias: 'set'}),
 		values: biasBack,
@@ -75,7 +81,7 @@ export const putBackSteps: readonly Step[] = [
 	step('back-weight', {
 		...confirmed('back-weight'),
 		values: (facts) => ({playingMn: facts.number('playing-force'), guardMn: guardWeightMn(facts)}),
-		when: (facts) => hasGuard(facts) && guardWeightMn(facts) > 0,
+		when: (facts) => hasGuard(facts) && guardWeightMn(facts) > 0 && isOnList('back-weight')(facts),
 		finds: lockedAndCovered,
 	}),
 	step('back-guard', {
@@ -91,7 +97,10 @@ export const putBackSteps: readonly Step[] = [
 		finds: {stylus: ['bare']},
 		leaves: () => ({arm: 'locked'}),
 	}),
-	step('back-upright', {...confirmed('back-upright'), when: (facts) => facts.is('arm-bearing', 'unipivot')}),
+	step('back-upright', {
+		...confirmed('back-upright'),
+		when: (facts) => facts.is('arm-bearing', 'unipivot') && isOnList('back-upright')(facts),
+	}),
 	step('back-covers', confirmed('back-covers')),
 	next('room-temperature', {input: {unit: 'celsius', between: [-10, 50], optional: true}, suggest: () => ''}),
 	next('room-note', {input: {optional: true}, usual: () => null}),

@@ -86,7 +86,7 @@ export const doubts: readonly Doubt[] = [
 			{id: 'damping', steps: ['damping-off']},
 			{id: 'bias-off', steps: ['bias-off'], unless: 'bias-on'},
 			{id: 'wires', steps: ['wires']},
-			{id: 'height', steps: ['clearance']},
+			{id: 'height', steps: ['guard-gap', 'clearance']},
 		],
 	},
 	{

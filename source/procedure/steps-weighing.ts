@@ -4,9 +4,9 @@ import {grams} from '../units.js';
 import {clearanceProblem, readsGap} from './clearance.js';
 import {armLocked, type Finds} from './deck.js';
 import type {Facts} from './facts.js';
-import {mustBe, type Problem, problem, setTo, wayTo} from './problem.js';
+import {mustBe, type Problem, problem, setTo, type Way, wayTo} from './problem.js';
 import {type Step, stepsOf} from './step.js';
-import {halfADay} from './step-groups.js';
+import {halfADay, isBeforeRounds} from './step-groups.js';
 import {carriedWith} from './weighing.js';
 
 const [step, atHeight] = [stepsOf('force'), stepsOf('clearance')];
@@ -16,6 +16,12 @@ const guardUsed = (facts: Facts): boolean => facts.is('guard-on', 'on');
 /** The stylus is covered, but where there is no guard. */
 export const guardedArm = (facts: Facts): Finds => (guardUsed(facts) ? {stylus: ['covered']} : {});
 
+/** Too little on the scale, with the guard counted in: it may have been left out. */
+const weighedWithout = (facts: Facts, carriedMn: number): readonly Way[] =>
+	facts.is('weighed', 'with') && isBelow(carriedMn, facts.number('playing-force') ?? 0)
+		? [setTo('weighed-without', 'weighed', 'without')]
+		: [];
+
 /** The carried force must lie inside the cartridge's range, where that is known, and near the force of play. */
 const forceProblem =
 	(weighing: 'force-reading' | 'force-at-height') =>
@@ -23,19 +29,18 @@ const forceProblem =
 		const carriedMn = carriedWith(facts, facts.number(weighing));
 		const playingMn = facts.number('playing-force');
 		if (carriedMn === undefined) return;
-		const again = wayTo('set-force-guarded', weighing);
+		const ways = [wayTo('set-force-guarded', weighing), ...weighedWithout(facts, carriedMn)];
 		const lowMn = facts.number('force-low');
 		const highMn = facts.number('force-high');
 		if (lowMn !== undefined && highMn !== undefined && (isBelow(carriedMn, lowMn) || isAbove(carriedMn, highMn))) {
 			const side = isBelow(carriedMn, lowMn) ? 'below' : 'above';
-			return problem('force-outside-range', {carriedMn, side, lowMn, highMn}, again);
+			return problem('force-outside-range', {carriedMn, side, lowMn, highMn}, ...ways);
 		}
 		if (playingMn === undefined) return;
 		const offPct = 100 * (carriedMn / playingMn - 1);
 		const allowedPct = 100 * limits.probeForceShare.value;
 		if (!isAbove(Math.abs(offPct), allowedPct)) return;
-		const leftOut = guardUsed(facts) ? [setTo('weighed-without', 'weighed', 'without')] : [];
-		return problem('force-off-target', {carriedMn, playingMn, offPct, allowedPct}, again, ...leftOut);
+		return problem('force-off-target', {carriedMn, playingMn, offPct, allowedPct}, ...ways);
 	};
 
 /** How high the stylus stands on the gauge, by the gap under its guard or by itself. */
@@ -118,6 +123,7 @@ export const weighingSteps: readonly Step[] = [
 		finds: guardedArm,
 	}),
 	atHeight('lifter-clear', {
+		when: isBeforeRounds('lifter-clear'),
 		verify: (facts) => mustBe(facts, 'lifter-clear'),
 		reasons: ['part-of-fault', 'cannot-change-here'],
 		touches: ['rounds'],

@@ -27,12 +27,12 @@ export const nameSteps = {arm: 'arm-name', cartridge: 'cartridge-name', tools: '
 >;
 
 /**
- * The profiles after a check: each group whose questions are all answered is kept under its name, latest use first.
+ * The profiles after a check: arm and tools whose questions are all answered are kept under their names, latest use first.
  * The same list comes back when nothing changed, so that nothing needs to be written.
  */
 export function profilesWith(profiles: readonly Profile[], check: Check, usedAt: string): readonly Profile[] {
 	const asked = askedSteps(check);
-	return (['arm', 'cartridge', 'tools'] as const).reduce<readonly Profile[]>((list, kind) => {
+	return (['arm', 'tools'] as const).reduce<readonly Profile[]>((list, kind) => {
 		const made = profileOf(check, kind, asked, usedAt);
 		return made ? withMade(list, made, check) : list;
 	}, profiles);

@@ -40,10 +40,14 @@ export function layoutOf({view, width, height, page, isWhy, notice, look}: Layou
 	const notes = isWhy
 		? []
 		: [...textRows(notice, width, look, 'strong'), ...textRows(view.refusal ?? '', width, look, 'warn')];
-	const shown = isWhy ? whyRows(view, width, look) : rowsOf([...view.sheet, ...view.shown], width, look);
+	const sheet = isWhy ? [] : rowsOf(view.sheet, width, look);
+	const shown = isWhy ? whyRows(view, width, look) : rowsOf(view.shown, width, look);
 	const free = height - head.length - top.length - notes.length - foot.length;
-	const controlRows = isWhy ? 0 : rowsOfControl(view, width, free, shown.length, look);
-	const body = fitBody(shown, free - controlRows, page, view, look);
+	const controlRows = isWhy ? 0 : rowsOfControl(view, width, free, sheet.length + shown.length, look);
+	const room = free - controlRows;
+	// The other lines of the page give way before anything that belongs to this question.
+	const whole = sheet.length + shown.length <= room ? [...sheet, ...shown] : shown;
+	const body = fitBody(whole, room, page, view, look);
 	const spare = free - controlRows - body.rows.length;
 	return {
 		head: spare > 1 ? [...head, blank] : head,
@@ -64,11 +68,11 @@ export function layoutOf({view, width, height, page, isWhy, notice, look}: Layou
 function headRows({arm, stage, deck, progress}: View, width: number, look: Look): Row[] {
 	const place = printable(`${arm}${look.unicode ? ' · ' : ', '}${stage}`, width);
 	const parts = textRows(deck.join(look.unicode ? ' · ' : ', '), width, look);
-	const [first] = parts;
-	const gap = first && parts.length === 1 ? width - stringWidth(first.text) - progress.length : 0;
+	const last = parts.at(-1);
+	const gap = last ? width - stringWidth(last.text) - progress.length : 0;
 	const state: Row[] =
-		first && gap >= 2
-			? [{text: `${first.text}${' '.repeat(gap)}${progress}`, tone: 'plain'}]
+		last && gap >= 2
+			? [...parts.slice(0, -1), {text: `${last.text}${' '.repeat(gap)}${progress}`, tone: 'plain'}]
 			: [...parts, {text: progress, tone: 'plain'}];
 	return [{text: place, tone: 'dim'}, ...state];
 }

@@ -130,6 +130,7 @@ const toleranceOf: Readonly<Partial<Record<StepId, number>>> = {
 	'force-reading': 0.2,
 	'force-at-height': 0.2,
 	'mat-thickness': 0.2,
+	'guard-gap': 0.3,
 	clearance: 0.3,
 	'back-force': 0.2,
 };

@@ -6,9 +6,12 @@ import {type LessonArm, lessonArms} from '../practice/arms.js';
 import type {BiasMechanism} from '../practice/bias-torque.js';
 import {offPlaces, stepOfRounds} from '../procedure/places.js';
 
+/** The invented arms as a check has them: its force is set with the guard on. */
+const lessons = lessonArms.map((one): LessonArm => ({...one, spec: {...one.spec, isSetGuarded: true}}));
+
 /** The invented arm that a practice check is about; undefined for one that this program does not know. */
 export const lessonFor = ({arm}: Pick<PracticeNotes, 'arm'>): LessonArm | undefined =>
-	lessonArms.find(({id}) => id === arm);
+	lessons.find(({id}) => id === arm);
 
 /** The same, where it must be known. @throws RangeError */
 export function lessonOf({arm}: Pick<PracticeNotes, 'arm'>): LessonArm {

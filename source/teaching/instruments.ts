@@ -1,4 +1,5 @@
 import {toStep} from '../measures/hold-band.js';
+import {mnPerGram} from '../measures/tracking-force.js';
 import type {ArmSpec} from '../practice/arm-spec.js';
 import type {LessonArm, Looks} from '../practice/arms.js';
 import {levelShownDeg, leverClockShown, scaleShownMn, threadAngleShownDeg} from '../practice/bench.js';
@@ -65,7 +66,8 @@ const scale = (see: typeof seen.scale): Instrument =>
 		see,
 		({lesson, spec, facts}) => {
 			const withGuard = facts.is('weighed', 'with') || !facts.is('guard-on', 'on');
-			return {forceMn: withGuard ? scaleShownMn(spec, lesson.bench) : spec.playingMn};
+			const shownMn = scaleShownMn(spec, lesson.bench);
+			return {forceMn: withGuard ? shownMn : shownMn - spec.guardMassG * mnPerGram};
 		},
 		({forceMn}) => formatIn(forceMn, 'gf'),
 	);
@@ -98,6 +100,12 @@ const freeZero = reading(
 
 const matThickness = ({lesson}: BenchNow) => ({lengthMm: lesson.bench.clearance.matRemovedMm});
 
+/** How high the stylus stands, or what hangs so far below it. */
+function stylusHeight({lesson, facts}: BenchNow, belowMm = 0): {readonly lengthMm: number} {
+	const {stylusMm, matRemovedMm} = lesson.bench.clearance;
+	return {lengthMm: Number((stylusMm - (facts.is('mat', 'off') ? 0 : matRemovedMm) - belowMm).toFixed(1))};
+}
+
 const typedMm = ({lengthMm}: {readonly lengthMm: number}): string => String(lengthMm);
 
 /** What an invented bench shows, by step. */
@@ -121,14 +129,14 @@ export const instruments: Readonly<Partial<Record<StepId, Instrument>>> = {
 	weighed: {see: () => seen.scaleReady, answer: () => 'with'},
 	'force-reading': scale(seen.scale),
 	'force-at-height': scale(seen.scaleAtHeight),
-	clearance: reading(
-		seen.clearance,
-		({lesson, facts}) => {
-			const {stylusMm, matRemovedMm} = lesson.bench.clearance;
-			return {lengthMm: facts.is('mat', 'off') ? stylusMm : Number((stylusMm - matRemovedMm).toFixed(1))};
-		},
+	'guard-gap': reading(
+		seen.guardGap,
+		(bench) => stylusHeight(bench, bench.lesson.bench.clearance.guardDepthMm),
 		typedMm,
 	),
+	clearance: reading(seen.clearance, (bench) => stylusHeight(bench), typedMm),
+	'lifter-clear': {see: () => seen.lifter},
+	'first-swing': {see: () => seen.swing},
 	'zero-free-before': freeZero,
 	'zero-free-after': freeZero,
 	'bias-weight': reading(

@@ -4,7 +4,6 @@ import type {PracticeNotes} from '../check/practice-notes.js';
 import {lessonArms} from '../practice/arms.js';
 import {words} from '../words/index.js';
 import {practiceWords} from '../words/practice.js';
-import {benchOf} from './bench-state.js';
 import {lessonOf} from './deck.js';
 import {knownAnswers} from './prepared.js';
 
@@ -38,11 +37,11 @@ export function newNotes({arm, seed, isPrepared, roundsEach}: PracticeTask): Pra
 export const armNameOf = (notes: PracticeNotes): string =>
 	notes.isHidden ? practiceWords.bench.hiddenArm(notes) : practiceWords.arms[lessonOf(notes).id].name;
 
-/** A new check of an invented arm: what is known of arm, cartridge and tools is filled in. */
+/** A new check of an invented arm: what is known of arm and tools is filled in. */
 export function practiceCheck(blank: Check, notes: PracticeNotes): Check {
 	const check = {...blank, practice: notes};
 	return {
 		...check,
-		answers: knownAnswers(startDialogue(check, [], [], words.options), benchOf(notes), armNameOf(notes)),
+		answers: knownAnswers(startDialogue(check, [], [], words.options), armNameOf(notes)),
 	};
 }

@@ -1,9 +1,13 @@
 import {type Dialogue, positionOf} from '../check/dialogue.js';
+import {progressOf} from '../check/progress.js';
 import {promptOf} from '../check/prompt.js';
+import {reduce} from '../check/reduce.js';
 import {type Entry, respond} from '../check/respond.js';
 import type {LessonArm} from '../practice/arms.js';
 import {pivotPlaces} from '../procedure/geometry.js';
-import type {StageId, Step} from '../procedure/step.js';
+import {procedure} from '../procedure/index.js';
+import {readAnswer} from '../procedure/read-answer.js';
+import type {Step} from '../procedure/step.js';
 import {practiceWords} from '../words/practice.js';
 import {atQuestion, type BenchState, benchNow} from './bench-state.js';
 import {lessonOf} from './deck.js';
@@ -50,12 +54,15 @@ function entryFor(dialogue: Dialogue, step: Step, state: BenchState, name: strin
 	}
 }
 
-const knownStages: readonly StageId[] = ['arm', 'tools'];
-
-/** What is known of the arm, the cartridge and the tools: answers to fill in, by step. */
-export function knownAnswers(blank: Dialogue, bench: BenchState, name: string): Dialogue['check']['answers'] {
-	const isDone = ({stage}: Step): boolean => !knownStages.includes(stage);
-	return answered(blank, bench, {name, at: blank.check.startedAt, isDone}).check.answers;
+/** What is known of the arm and the tools: answers to fill in, by step. */
+export function knownAnswers({check, names}: Dialogue, name: string): Dialogue['check']['answers'] {
+	const known = check.practice ? knownOfArm(lessonOf(check.practice), name) : {};
+	return procedure.reduce((sofar, step) => {
+		const typed = known[step.id];
+		const read = typed === undefined ? undefined : readAnswer(step, typed, progressOf(sofar).facts, names);
+		if (read?.kind !== 'value') return sofar;
+		return reduce(sofar, {type: 'answer', step: step.id, value: read.value, typed: read.typed, at: check.startedAt});
+	}, check).answers;
 }
 
 /** The check of an invented arm as somebody else has prepared it, up to the probe; no deed was done to the deck. */
@@ -66,8 +73,7 @@ const pivotPlaceOf = (directionDeg: number): string =>
 	pivotPlaces.find(({degrees}) => degrees === directionDeg)?.id ?? 'right-rear';
 
 /**
- * What is known of an invented arm, its cartridge and the tools before the check begins, as a technician would type it; a
- * choice by its id. All of it is invented.
+ * What is known of an invented arm and the tools before the check begins, as a technician would type it; a choice by its id. All of it is invented.
  */
 export function knownOfArm({spec, bench, wireStiffness}: LessonArm, name: string): Readonly<Record<string, string>> {
 	const {geometry, gauge} = spec;
@@ -77,18 +83,13 @@ export function knownOfArm({spec, bench, wireStiffness}: LessonArm, name: string
 		'arm-pivot-distance': String(geometry.pivotDistanceMm),
 		'arm-pivot-place': pivotPlaceOf(spec.pivotDirectionDeg),
 		'arm-bearing': 'gimbal',
-		'arm-gravity-centre': 'near',
 		'arm-loading': spec.loading,
-		'arm-auto-stop': 'no',
 		'arm-wire-path': 'free-loop',
 		'arm-wire-stiffness': wireStiffness,
 		'arm-bias-device': spec.bias?.device.kind ?? 'none',
 		'arm-damping': spec.damping ? 'yes' : 'no',
 		'deck-sprung': 'no',
-		'cartridge-name': practiceWords.known.cartridge,
 		'playing-force': `${spec.playingMn} mN`,
-		'force-low': '15 mN',
-		'force-high': '22 mN',
 		'guard-mass': String(spec.guardMassG),
 		'guard-depth': String(bench.clearance.guardDepthMm),
 		'tools-name': practiceWords.known.tools,
@@ -97,10 +98,5 @@ export function knownOfArm({spec, bench, wireStiffness}: LessonArm, name: string
 		'gauge-top': String(gauge.topPct),
 		'gauge-sign': 'arm-out',
 		'gauge-turns': 'inner',
-		'gauge-scale-uncertainty': String(bench.gaugeScalePct),
-		'gauge-nudge': String(gauge.stepPct),
-		'scale-step': `${bench.scaleStepMn} mN`,
-		'scale-uncertainty': `${bench.scaleStepMn} mN`,
-		'level-step': String(bench.level.stepDeg),
 	};
 }

@@ -26,19 +26,24 @@ describe('Lengths and radii that cannot be together', () => {
 	});
 
 	it('an outer radius inside the inner one', () => {
-		const dialogue = say(at('radius-outer', {'radius-inner': '100'}), [text('95')]);
+		const dialogue = say(at('tools-name', {'radius-inner': '100'}), [...goTo('arm', 'radius-outer'), text('95')]);
 		expect(stuckAt(dialogue)).toEqual(['radius-outer', 'correct-outer', 'correct-inner']);
 	});
 
 	it.each(['136', '68'])('a third radius that is one of the two: %s', (typed) => {
-		const dialogue = say(at('radius-extra'), [text(typed)]);
+		const dialogue = say(at('tools-name'), [...goTo('arm', 'radius-extra'), text(typed)]);
 		expect(stuckAt(dialogue)).toEqual(['radius-extra', 'correct-third']);
-		const mended = say(dialogue, [waysOut, choose('way-0'), text('98')]);
-		expect(positionOf(mended).step?.id).toBe('cartridge-name');
+		const mended = say(dialogue, [waysOut, choose('way-0')]);
+		// Without a third radius the probe goes on: it is asked anew only by someone who wants one.
+		expect(stuckAt(mended)).toEqual([]);
+		expect(stuckAt(say(dialogue, [text('98')]))).toEqual([]);
 	});
 
 	it('an inner radius where the automatic stop takes hold', () => {
-		const dialogue = say(at('radius-inner', {'arm-auto-stop': 'yes'}), [text('70')]);
+		const dialogue = say(at('tools-name', {'arm-auto-stop': 'yes', 'radius-inner': '75'}), [
+			...goTo('arm', 'radius-inner'),
+			text('70'),
+		]);
 		expect(stuckAt(dialogue)).toEqual(['radius-inner', 'correct-inner', 'correct-stop']);
 		expect(stuckAt(say(dialogue, [text('75')]))).toEqual([]);
 	});
@@ -63,9 +68,10 @@ describe('A tracking force outside its range', () => {
 	});
 
 	it('is a range that holds the playing force', () => {
-		expect(stuckAt(say(at('force-low'), [text('21.5 mN')]))[0]).toBe('force-low');
-		expect(stuckAt(say(at('force-high'), [text('20 mN')]))[0]).toBe('force-high');
-		expect(stuckAt(say(at('force-low'), [text('21 mN')]))).toEqual([]);
+		const typed = (step: string, force: string) => say(at('tools-name'), [...goTo('arm', step), text(force)]);
+		expect(stuckAt(typed('force-low', '21.5 mN'))[0]).toBe('force-low');
+		expect(stuckAt(typed('force-high', '20 mN'))[0]).toBe('force-high');
+		expect(stuckAt(typed('force-low', '21 mN'))).toEqual([]);
 	});
 });
 
@@ -77,16 +83,20 @@ describe('A guard', () => {
 	});
 
 	it('that was left out with an unknown mass is weighed again, or its mass typed', () => {
-		const dialogue = say(at('weighed', {'guard-mass': ''}), [choose('without')]);
+		// About the guard's weight too little on the scale: it was left out.
+		const off = say(at('force-reading', {'guard-mass': ''}), [text('17.1 mN'), waysOut]);
+		expect(ways(off)).toEqual(['set-force-guarded', 'weighed-without', 'regardless']);
+		const dialogue = say(off, [choose('way-1')]);
 		expect(stuckAt(dialogue)).toEqual(['weighed', 'weigh-guarded', 'type-guard-mass']);
 		const massed = say(dialogue, [choose('way-1'), text('0.4 g')]);
 		expect(positionOf(massed).step?.id).toMatch(/^(weighed|guard-account)$/);
-		expect(positionOf(say(dialogue, [choose('way-0')])).step?.id).toBe('weighed');
+		expect(positionOf(say(dialogue, [choose('way-0')])).step?.id).toBe('force-reading');
 	});
 
 	it('must hang more than 0.5 mm clear', () => {
-		const deep = say(at('clearance', {'guard-depth': '5'}), [text('5.5')]);
-		expect(stuckAt(deep)).toEqual(['clearance', 'set-height', 'take-mat-off', 'regardless']);
+		// The stylus stands 5.5 mm high, and the guard hangs down to 0.5 mm.
+		const deep = say(at('guard-gap', {'guard-depth': '5'}), [text('0.5')]);
+		expect(stuckAt(deep)).toEqual(['guard-gap', 'set-height', 'take-mat-off', 'regardless']);
 	});
 });
 

@@ -91,14 +91,17 @@ describe('A pivot distance that was left empty', () => {
 		for (const printed of ['210.4 mm', '18.2 mm', '24.13°']) expect(came).toContain(printed);
 		expect(shownAt(at('arm-null-other', byNulls), String(outer))).toContain(came);
 		expect(shownAt(at('arm-null-radius', byOffset), String(outer))).toContain(came);
-		// And again where the probe radii are chosen: line by line nothing is shown while it is typed.
-		expect(shownAt(at('radius-inner', byNulls))).toContain(came);
-		expect(shownAt(at('radius-inner', {}))).toBe('');
+		// And again at the question after it: line by line nothing is shown while it is typed.
+		expect(shownAt(at('playing-force', byNulls))).toContain(came);
+		expect(shownAt(at('playing-force', {}))).toBe('');
 	});
 
 	it('says so where both null radii belong to another offset than was typed', () => {
-		const shownWith = (offset: string) =>
-			shownAt(at('arm-null-other', {...byNulls, 'arm-offset': offset}), String(outer));
+		const shownWith = (offset: string) => {
+			const typed = at('arm-null-radius', {...byOffset, 'arm-offset': offset});
+			const nulls = say(typed, [...goTo('arm', 'arm-pivot-way'), choose('nulls')]);
+			return shownAt(follow(nulls, northDeckWith(byNulls), {until: 'arm-null-other'}), String(outer));
+		};
 		expect(shownWith('22')).toContain(workedOut(22));
 		expect(workedOut(22)).toContain('22°');
 		expect(shownWith('24.1')).toContain(workedOut(undefined));
@@ -107,8 +110,10 @@ describe('A pivot distance that was left empty', () => {
 	it('leads to no question more where it was typed', () => {
 		const asked: (string | undefined)[] = [];
 		follow(freshDialogue(), northDeck, {seen: (dialogue) => asked.push(stepAt(dialogue))});
-		expect(asked.filter((id) => id?.startsWith('arm-null') || id === 'arm-pivot-way')).toEqual([]);
-		expect(asked[asked.indexOf('arm-offset') + 1]).toBe('arm-pivot-place');
+		expect(asked.filter((id) => id?.startsWith('arm-null') || id === 'arm-pivot-way' || id === 'arm-offset')).toEqual(
+			[],
+		);
+		expect(asked[asked.indexOf('arm-pivot-distance') + 1]).toBe('playing-force');
 	});
 
 	it('can be typed after all, and then counts as typed', () => {
@@ -126,7 +131,8 @@ describe('A pivot distance that was left empty', () => {
 	});
 
 	it('belongs to the profile of the arm, with what it is worked out from', () => {
-		const [arm] = profilesWith([], at('cartridge-name', byNulls).check, '2026-03-02T12:00:00Z');
+		const known = profilesWith([], at('wires', byNulls).check, '2026-03-02T12:00:00Z');
+		const arm = known.find(({kind}) => kind === 'arm');
 		expect(arm).toMatchObject({
 			kind: 'arm',
 			answers: {'arm-pivot-way': {value: 'nulls'}, 'arm-null-other': {value: outer}},
@@ -141,12 +147,12 @@ describe('A pivot distance that was left empty', () => {
 
 describe('What cannot give a pivot distance', () => {
 	it('an offset angle that is not known: type it, take both null radii, or measure', () => {
-		const stuck = say(at('arm-pivot-way', {...byOffset, 'arm-offset': ''}), [choose('offset')]);
-		expect(stepAt(stuck)).toBe('arm-pivot-way');
+		const stuck = say(at('arm-offset', byOffset), [text('-')]);
+		expect(stepAt(stuck)).toBe('arm-offset');
 		expect(waysAt(stuck)).toEqual(['type-offset', 'from-both-nulls', 'measure-pivot']);
-		expect(stepAt(say(stuck, [choose('way-0'), text('24')]))).toBe('arm-null-radius');
-		expect(stepAt(say(stuck, [choose('way-1'), text('66')]))).toBe('arm-null-other');
-		expect(stepAt(say(stuck, [choose('way-2'), text('210.4')]))).toBe('arm-pivot-place');
+		expect(stepAt(say(stuck, [waysOut, choose('way-0'), text('24')]))).toBe('arm-null-radius');
+		expect(stepAt(say(stuck, [waysOut, choose('way-1'), text('66')]))).toBe('arm-null-other');
+		expect(stepAt(say(stuck, [waysOut, choose('way-2'), text('210.4')]))).toBe('playing-force');
 	});
 
 	it('null radii of no arm', () => {
@@ -165,6 +171,6 @@ describe('What cannot give a pivot distance', () => {
 		const problem = words.problems['pivot-not-believable']({pivotMm: 78.4, leastMm: 80, mostMm: 450});
 		expect(shownAt(stuck)).toContain(problem);
 		expect(problem).toMatch(inOrder('78.4 mm', '80', '450 mm'));
-		expect(stepAt(say(stuck, [text('120')]))).toBe('arm-pivot-place');
+		expect(stepAt(say(stuck, [text('120')]))).toBe('playing-force');
 	});
 });

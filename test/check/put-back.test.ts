@@ -30,20 +30,26 @@ describe('The deck', () => {
 			seen: (dialogue) => seen.push([stepId(dialogue), stateOfDeck(dialogue)]),
 		});
 		const ready = seen.filter(([, progress]) => progress !== notReadyToPlay);
-		expect(ready).toEqual([['next-check', readyToPlay]]);
+		expect(ready).toEqual([
+			['room-temperature', readyToPlay],
+			['next-check', readyToPlay],
+		]);
 	});
 
 	it('is put back in the order in which the stylus is bare last', () => {
 		const all = northDeckWith({'arm-damping': 'yes', 'damping-off': 'yes'});
 		expect(visibleBack(follow(freshDialogue(), all))).toEqual([
 			'back-lock',
+			'back-gauge',
 			'back-mat',
 			'back-damping',
+			'back-blocks',
 			'back-bias',
+			'back-level',
 			'back-height',
+			'back-weight',
 			'back-guard',
 			'back-force',
-			'back-level',
 			'back-covers',
 		]);
 	});
@@ -112,10 +118,13 @@ describe('Stopping', () => {
 		'gauge-step',
 		'level-fb-1',
 		'wires',
-		'weighed',
-		'clearance',
+		'force-reading',
+		'guard-gap',
+		'lifter-clear',
+		'first-swing',
 		'probe-inner',
 		'probe-closing',
+		'probe-end',
 		'verdict',
 		'back-height',
 	])('at %s leads to the put-back list', (until) => {
@@ -131,7 +140,7 @@ describe('Stopping', () => {
 	});
 
 	it('at an answer that does not pass leads to the put-back list', () => {
-		expect(stepId(say(at('clearance'), [text('3'), ...stop]))).toBe('back-lock');
+		expect(stepId(say(at('guard-gap'), [text('1.7'), ...stop]))).toBe('back-lock');
 	});
 
 	it('in the middle of a round that was asked for beside the usual ones leads to the put-back list', () => {
@@ -139,20 +148,20 @@ describe('Stopping', () => {
 	});
 
 	it('is asked, and n goes on', () => {
-		const asked = say(at('clearance'), [{kind: 'stop'}]);
+		const asked = say(at('guard-gap'), [{kind: 'stop'}]);
 		expect(promptOf(asked)).toMatchObject({kind: 'yes-no'});
-		expect(stepId(say(asked, [no]))).toBe('clearance');
+		expect(stepId(say(asked, [no]))).toBe('guard-gap');
 	});
 
 	it('can be taken back: the check goes on where it stopped', () => {
-		const stopped = say(at('clearance'), [...stop]);
+		const stopped = say(at('guard-gap'), [...stop]);
 		const on = say(stopped, [{kind: 'steps'}, choose('carry-on')]);
-		expect(stepId(on)).toBe('clearance');
+		expect(stepId(on)).toBe('guard-gap');
 		expect(on.check.stopped).toBeUndefined();
 	});
 
 	it('and carrying on after the list leaves the deck not ready to play', () => {
-		const stopped = follow(say(at('clearance'), [...stop]), northDeck, {until: 'next-check'});
+		const stopped = follow(say(at('guard-gap'), [...stop]), northDeck, {until: 'next-check'});
 		expect(stateOfDeck(stopped)).toBe(readyToPlay);
 		const on = say(stopped, [{kind: 'steps'}, choose('carry-on')]);
 		expect(stepId(on)).toBe('still-conditions');

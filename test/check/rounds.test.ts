@@ -276,6 +276,6 @@ describe('Going back through the rounds', () => {
 			'outerLimit',
 			'innerLimit',
 		]);
-		expect(positionOf(say(here, [back])).step?.id).toBe('clearance');
+		expect(positionOf(say(here, [back])).step?.id).toBe('first-swing');
 	});
 });

@@ -5,7 +5,7 @@ import {openSeries} from '../../source/check/series.js';
 import type {Document} from '../../source/results/document.js';
 import {documentOfCheck} from '../../source/results/document-of-check.js';
 import {northDeck, northDeckWith} from '../helpers/sample-check.js';
-import {choose, follow, freshDialogue, goTo, say, text} from '../helpers/script.js';
+import {choose, follow, freshDialogue, goTo, say, text, yes} from '../helpers/script.js';
 
 /** A whole series taken, standing at the verdict. */
 const atVerdict = follow(freshDialogue(), northDeck, {until: 'verdict'});
@@ -28,9 +28,9 @@ describe('A changed answer', () => {
 	it.each([
 		['level', 'level-lr-1', '0.2 right', []],
 		['level', 'level-fb-2', '0.15 front', []],
-		['force', 'force-reading', '21.5 mN', ['clearance']],
-		['clearance', 'clearance', '5.4', []],
-		['mat', 'mat-thickness', '3.1', ['clearance']],
+		['force', 'force-reading', '21.5 mN', ['guard-gap']],
+		['clearance', 'guard-gap', '4.2', []],
+		['mat', 'mat-thickness', '3.1', ['guard-gap']],
 		['arm', 'radius-inner', '70', []],
 		['arm', 'radius-outer', '135', []],
 		['tools', 'gauge-sign', 'arm-in', []],
@@ -46,21 +46,30 @@ describe('A changed answer', () => {
 	});
 
 	it.each([
-		['room', 'room-temperature', '25'],
-		['room', 'room-note', 'a note'],
-		['cartridge', 'cartridge-compliance', '13'],
+		['next', 'room-note', 'a note'],
+		['arm', 'cartridge-compliance', '13'],
 		['arm', 'arm-name', 'north deck 2'],
 	] as const)('in stage %s, to %s, keeps the series and its rounds', (stage, step, typed) => {
 		const after = say(atVerdict, [...goTo(stage, step), text(typed)]);
 		expect(after.check.series).toHaveLength(1);
-		expect(done(after)).toHaveLength(3);
+		expect(done(after)).toEqual(done(atVerdict));
+		expect(done(after)).not.toEqual([]);
 		expect(again(after)).toEqual([]);
 		expect(positionOf(after).step?.id).toBe('verdict');
 	});
 
-	it('of the mat asks level and clearance again as well', () => {
+	it('to the room temperature, asked last, keeps the series, its rounds and the verdict', () => {
+		const atEnd = follow(atVerdict, northDeck, {until: 'next-check'});
+		const after = say(atEnd, [...goTo('next', 'room-temperature'), text('25')]);
+		expect(after.check.series).toEqual(atEnd.check.series);
+		expect(done(after)).toEqual(done(atVerdict));
+		expect(again(after)).toEqual([]);
+		expect(positionOf(after).step?.id).toBe('next-check');
+	});
+
+	it('of the mat asks level and height again as well', () => {
 		const after = say(atVerdict, [...goTo('mat', 'mat'), choose('on')]);
-		expect(again(after)).toEqual(['level-lr-1', 'level-lr-2', 'level-fb-1', 'level-fb-2', 'clearance']);
+		expect(again(after)).toEqual(['level-lr-1', 'level-lr-2', 'level-fb-1', 'level-fb-2', 'guard-gap']);
 	});
 
 	it('of a wire closes the series with its first tick', () => {
@@ -86,7 +95,7 @@ describe('A closed series', () => {
 	const changedThings = [
 		['level', 'level-lr-1', text('0.2 right')],
 		['force', 'force-reading', text('21.5 mN')],
-		['clearance', 'clearance', text('5.4')],
+		['clearance', 'guard-gap', text('4.2')],
 		['mat', 'mat', choose('on')],
 		['mat', 'mat-thickness', text('3.1')],
 		['arm', 'radius-inner', text('70')],
@@ -94,7 +103,7 @@ describe('A closed series', () => {
 		['tools', 'gauge-unit', choose('mN')],
 		['tools', 'gauge-turns', choose('outer')],
 		['tools', 'gauge-turns', choose('no')],
-		['force', 'guard-on', choose('no-guard')],
+		['safe', 'guard-on', choose('no-guard')],
 	] as const;
 
 	it.each(changedThings)('keeps the document that was measured: stage %s, %s', (stage, step, entry) => {
@@ -141,9 +150,10 @@ describe('A remedy', () => {
 		expect(positionOf(next)).toMatchObject({slot: {place: 'inner', index: 0, which: 'innerLimit'}});
 	});
 
-	it('that touches nothing goes straight to the probe', () => {
+	it('that touches nothing goes straight to the probe, with its first swing', () => {
 		const after = say(atVerdict, [choose('other-way'), choose('try:again')]);
-		expect(positionOf(after).step?.id).toBe('probe-inner');
+		expect(positionOf(after).step?.id).toBe('first-swing');
+		expect(positionOf(say(after, [yes])).step?.id).toBe('probe-inner');
 		expect(after.check.series).toHaveLength(2);
 	});
 
@@ -195,6 +205,7 @@ describe('A closing round that is off', () => {
 			choose('override'),
 			choose('time-short'),
 		]);
-		expect(positionOf(stuck).step?.id).toBe('verdict');
+		expect(positionOf(stuck).step?.id).toBe('probe-end');
+		expect(positionOf(say(stuck, [yes])).step?.id).toBe('verdict');
 	});
 });

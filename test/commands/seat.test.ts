@@ -51,7 +51,7 @@ it('a real check that was left open is said too when practice is left, and decid
 	const opened = await workbench.start('north deck');
 	expect(opened.ok).toBe(true);
 	await practising(seat);
-	expect(seat.parting().join(' ')).toContain(say.saved({arm: 'north deck', step: titleOf('safe')}));
+	expect(seat.parting().join(' ')).toContain(say.saved({arm: 'north deck', step: titleOf('arm-length')}));
 	expect(seat.isLeftOpen).toBe(true);
 	seat.release();
 });

@@ -318,6 +318,7 @@ describe('Settings of the first stored form', () => {
 			settleSeconds: 5,
 			bell: false,
 			setAnew: true,
+			brisk: false,
 		});
 	});
 });

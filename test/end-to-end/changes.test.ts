@@ -33,10 +33,10 @@ test('A profile is renamed and corrected and a check marked void on full screens
 			words.faces.field.keeps({text: 'north deck', mayBeEmpty: false}),
 		),
 		turn('2', profiles.formerNames({names: ['an older name', 'north deck']}), option(2, profiles.actions.answers)),
-		turn('1', profiles.correct({name: 'upper deck'}), option(1, serial('N 0042'))),
+		turn('6', profiles.correct({name: 'upper deck'}), option(6, serial('N 0042'))),
 		turn('-\r', profiles.now({text: 'N 0042'}), words.faces.field.keeps({text: 'N 0042', mayBeEmpty: true})),
 	]);
-	await program.waitFor(option(1, serial('')));
+	await program.waitFor(option(6, serial('')));
 	for (const shown of [
 		option(1, profiles.actions.rename),
 		profiles.inList({kind: 'arm', name: 'upper deck', isAside: false}),

@@ -2,18 +2,18 @@ import {existsSync, readdirSync, readFileSync, writeFileSync} from 'node:fs';
 import path from 'node:path';
 import {parse} from 'csv-parse/sync';
 import {beforeAll, expect, onTestFinished, test} from 'vitest';
-import {fullCheck, makeSafe, start} from '../helpers/check-turns.js';
+import {describeArm, fullCheck, pickKnown, start} from '../helpers/check-turns.js';
 import {documentOf} from '../helpers/data-folders.js';
 import {anotherCopy, playPlain, run} from '../helpers/plain-run.js';
 import {freshFolder} from '../helpers/program-environment.js';
 import {PROGRAM, startProgram} from '../helpers/pty.js';
 import {anything, broken, withAnyNumbers, withAnything, words} from '../helpers/said.js';
 import {filedIds} from '../helpers/saved-checks.js';
-import {turn, walk} from '../helpers/walk.js';
+import {walk} from '../helpers/walk.js';
 
 const {exchange} = words.commands;
 /** What the sample export holds. */
-const parts = {checks: 1, remarks: 0, profiles: 3, settings: false};
+const parts = {checks: 1, remarks: 0, profiles: 2, settings: false};
 const tooLarge = words.store['not-saved']({
 	thing: {id: 'export', values: {}},
 	file: `${anything}all.json`,
@@ -27,7 +27,7 @@ let file: string;
 beforeAll(() => {
 	from = freshFolder();
 	playPlain(from, [start, ...fullCheck]);
-	playPlain(from, [start, ...makeSafe, turn('1')]);
+	playPlain(from, [start, ...pickKnown]);
 	file = path.join(freshFolder(), 'all.json');
 	const ended = run(from, ['export', '--as', 'json', '--out', file]);
 	expect(ended).toEqual({
@@ -95,7 +95,7 @@ test('While another copy works on a check nothing is imported: status 4', async 
 	const to = freshFolder();
 	const other = startProgram({dataDir: to});
 	onTestFinished(() => other.stop());
-	await walk(other, [start, ...makeSafe]);
+	await walk(other, [start, ...describeArm]);
 	const {status, faults} = run(from, ['--data', to, 'import', file, '--yes']);
 	expect(status).toBe(4);
 	expect(lines(faults)).toHaveLength(1);

@@ -182,7 +182,7 @@ describe('armdrift delete', () => {
 
 	test('is refused while a check of the arm is open, with the way out', async () => {
 		const dataDir = folder();
-		const opened = run(dataDir, ['--plain', '--arm', 'north deck'], {input: 'y\n'});
+		const opened = run(dataDir, ['--plain', '--arm', 'north deck'], {input: '1\n'});
 		expect(opened.status).toBe(3);
 		const {status, faults} = run(dataDir, twice);
 		expect(status).toBe(2);

@@ -11,16 +11,15 @@ import {
 import path from 'node:path';
 import {expect, onTestFinished, test} from 'vitest';
 import {
-	biasOff,
-	describeAll,
+	coverStylus,
 	fullCheck,
-	lookAlongArm,
 	makeSafe,
+	matOff,
+	pickKnown,
+	prepareOn,
 	readLevel,
 	resume,
-	setHeight,
 	start,
-	weigh,
 } from '../helpers/check-turns.js';
 import {playPlain, run} from '../helpers/plain-run.js';
 import {freshFolder} from '../helpers/program-environment.js';
@@ -41,8 +40,7 @@ const begin = (options: ProgramOptions): RunningProgram => {
 function usedFolder(): string {
 	const dataDir = freshFolder();
 	playPlain(dataDir, [start, ...fullCheck]);
-	const known = [turn('1'), turn('1'), turn('1')];
-	expect(playPlain(dataDir, [start, ...makeSafe, ...known, ...describeAll.slice(-4)]).status).toBe(3);
+	expect(playPlain(dataDir, [start, ...pickKnown, ...makeSafe, coverStylus, ...matOff]).status).toBe(3);
 	return dataDir;
 }
 
@@ -140,7 +138,7 @@ test('An answer that cannot be saved is kept on the screen and saved by Enter on
 
 test('Where the system cuts files short, no half-saved answer counts, and nothing before it is lost', async () => {
 	const dataDir = usedFolder();
-	const toCome = [...readLevel(), ...biasOff, ...lookAlongArm, ...weigh, setHeight];
+	const toCome = prepareOn;
 	const [, newer] = draftFiles(dataDir);
 	// In blocks of 512 bytes (POSIX ulimit -f): room for taking the check up, not for many answers.
 	const blocks = Math.ceil((statSync(newer).size + 150) / 512);

@@ -1,7 +1,19 @@
 import {describe, expect, onTestFinished, test} from 'vitest';
 import packageJson from '../../package.json' with {type: 'json'};
 import type {MeasuredRadius} from '../../source/results/figures-types.js';
-import {filed, fullCheck, leftOpen, lineAsked, makeSafe, start} from '../helpers/check-turns.js';
+import {
+	describeArm,
+	describeTools,
+	filed,
+	fullCheck,
+	leftOpen,
+	lineAsked,
+	makeSafe,
+	pickKnown,
+	start,
+} from '../helpers/check-turns.js';
+import {playPlain} from '../helpers/plain-run.js';
+import {freshFolder} from '../helpers/program-environment.js';
 import {type ProgramOptions, type RunningProgram, startProgram} from '../helpers/pty.js';
 import {anything, around, flat, titleOf, words} from '../helpers/said.js';
 import {asks, asLines, type Turn, turn, walk} from '../helpers/walk.js';
@@ -13,11 +25,11 @@ const begin = (options: ProgramOptions = {}): RunningProgram => {
 };
 
 const homeTitle = words.beside.home.title({version: packageJson.version});
-/** How the fifth question begins, of an arm that has no name yet. */
-const [questionFive = ''] = around(
+/** How the seventh question begins, of an arm that has its name. */
+const [questionSeven = ''] = around(
 	words.faces.plain.question({
-		number: 5,
-		arm: words.pages.view.arm({name: undefined, isPractice: false}),
+		number: 7,
+		arm: words.pages.view.arm({name: 'north deck', isPractice: false}),
 		stage: anything,
 		progress: '',
 		title: '',
@@ -43,24 +55,25 @@ const isColour = (code: number): boolean => (code >= 30 && code <= 49) || (code 
 const INVERSE = 7;
 
 test('Enter before the first frame counts once, and a second one confirms nothing', async () => {
-	const program = begin();
+	const dataDir = freshFolder();
+	playPlain(dataDir, [start, ...fullCheck]);
+	const program = begin({dataDir});
 	program.press('enter', 'enter', 'enter');
+	await walk(program, pickKnown);
 	await program.waitFor(firstLine);
-	program.type('y');
-	await program.waitFor(lineAsked('safe', 'platter'));
 });
 
 test('It is drawn although CI is set', async () => {
 	const program = begin({env: {CI: '1', CONTINUOUS_INTEGRATION: 'true'}});
-	await walk(program, [start, ...makeSafe]);
-	await program.waitFor(titleOf('arm-name'));
+	await walk(program, [start, ...describeArm]);
+	await program.waitFor(titleOf('tools-name'));
 });
 
 describe('Colours', () => {
 	test('are written where nothing speaks against them', async () => {
 		const program = begin();
-		await walk(program, [start, ...makeSafe]);
-		await program.waitFor(titleOf('arm-name'));
+		await walk(program, [start, ...describeArm, ...describeTools, ...makeSafe]);
+		await program.waitFor(titleOf('guard-mass'));
 		expect(renditions(program.raw()).some(isColour)).toBe(true);
 	});
 
@@ -118,8 +131,8 @@ describe('Plain lines', () => {
 		await program.waitFor(
 			asks(turn('', homeTitle, words.faces.plain.option({number: 1, label: words.beside.home.start}))),
 		);
-		program.type(asLines([start, ...makeSafe]));
-		await program.waitFor(questionFive);
+		program.type(asLines([start, ...describeArm]));
+		await program.waitFor(questionSeven);
 		program.type('/leave\r');
 		expect(await program.exited).toEqual({exitCode: 3, signal: 0});
 		expect(program.raw()).not.toContain('\u001B');

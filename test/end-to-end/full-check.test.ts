@@ -24,8 +24,8 @@ const documentOf = ({inner, outer, closing}: played.Series): Document => ({
 		unit: 'percent',
 		step: 0.5,
 		topOfScale: 20,
-		// A ± is a rectangular bound (JCGM 100:2008 4.3.7).
-		relativeUncertaintyPct: 1 / Math.sqrt(3),
+		// What is taken of a gauge whose profile says nothing; a ± is a rectangular bound (JCGM 100:2008 4.3.7).
+		relativeUncertaintyPct: 2 / Math.sqrt(3),
 		nudge: 0.5,
 		setAnew: true,
 	},
@@ -34,13 +34,12 @@ const documentOf = ({inner, outer, closing}: played.Series): Document => ({
 		scaleReadingMn: 2.15 * MN_PER_GF,
 		guard: 'included',
 		guardMassG: 0.4,
-		// Half a step either way and the ± of the scale, both rectangular.
+		// Half a step either way and the ± of the scale, as they are taken: both rectangular.
 		relativeUncertaintyPct: (100 * Math.hypot(0.01 / Math.sqrt(12), 0.02 / Math.sqrt(3))) / 2.15,
 	},
 	// The second reading in the level's own sign, which is turned round with it.
 	level: {stepDeg: 0.05, leftRightDeg: [0.15, -0.05], frontBackDeg: [0.05, 0.1]},
 	clearance: {stylusMm: 5.6, matRemovedMm: 3, guardDepthMm: 1.3},
-	cartridge: {staticComplianceUmPerMn: 12, cantileverMm: 5.5},
 	probe: [
 		{
 			place: 'inner',
@@ -95,6 +94,7 @@ const dressLeads: readonly Turn[] = [
 	played.anotherWay,
 	turn('2', words.pages.view.titles['other-way'], option(2, words.remedies['lead-loop'].name)),
 	...played.lookAlongArm,
+	...played.swing,
 ];
 
 test('A full check typed key by key ends in verdict, remedy, put-back and file, with the right figures', async () => {

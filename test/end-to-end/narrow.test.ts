@@ -14,14 +14,18 @@ const begin = (options: ProgramOptions): RunningProgram => {
 const literal = (text: string): string => broken(text).source;
 const {arm, notReadyToPlay, readyToPlay} = words.pages.view;
 const noName = arm({name: undefined, isPractice: false});
-/** Whose check it is, and whether the deck may be played. */
+const deck = {stylus: 'bare', mat: 'on', damping: 'none', bias: 'none', gauge: 'away'} as const;
+const arms = (['locked', 'in-rest', 'on-gauge'] as const).map(
+	(at) => words.pages.deck.parts({...deck, arm: at})[0] ?? '',
+);
+/** Whose check it is, how the arm stands and what is beside it, and whether the deck may be played. */
 const headOfScreen = new RegExp(
-	`^(north deck|${literal(noName)}) · .*\\n(${literal(notReadyToPlay)}|${literal(readyToPlay)})\\n`,
+	`^(north deck|${literal(noName)}) · .*\\n(${arms.map(literal).join('|')}) · (.*\\n){0,2}.*(${literal(notReadyToPlay)}|${literal(readyToPlay)})\\n`,
 );
 const {hints, yesNo} = words.faces;
 /** A field, a list or a question, with what its keys do. */
 const control = new RegExp(
-	`> .*(?:${literal(hints.accept)}|${literal(hints.settleFirst)})|❯ 1 .*${literal(hints.choose)}|${literal(`${yesNo({})} ${hints.yes}`)}`,
+	`> .*(?:${literal(hints.accept)}|${literal(hints.settleFirst)})|❯ \\d .*${literal(hints.choose)}|${literal(`${yesNo({})} ${hints.yes}`)}`,
 );
 /** What is said between the radii, up to its figures. */
 const [differ = ''] = words.pages.verdict

@@ -1,18 +1,18 @@
 import {fileURLToPath} from 'node:url';
 import {expect, onTestFinished, test} from 'vitest';
-import {leftOpen, lineAsked, makeSafe, start} from '../helpers/check-turns.js';
+import {describeArm, leftOpen, start} from '../helpers/check-turns.js';
 import {type RunningProgram, startProgram} from '../helpers/pty.js';
 import {flat, words} from '../helpers/said.js';
-import {option, walk} from '../helpers/walk.js';
+import {option, typed, waitForTurn, walk} from '../helpers/walk.js';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 
-/** Started as in a fresh clone, with the first line of the first list ticked. */
+/** Started as in a fresh clone, with the first question answered. */
 async function startedByNpm(): Promise<RunningProgram> {
 	const program = startProgram({command: ['npm', '--prefix', ROOT, 'start']});
 	onTestFinished(() => program.stop());
-	await walk(program, [start, ...makeSafe.slice(0, 1)]);
-	await program.waitFor(lineAsked('safe', 'platter'));
+	await walk(program, [start, ...describeArm.slice(0, 1)]);
+	await waitForTurn(program, typed('arm-length', ''));
 	return program;
 }
 
@@ -25,6 +25,8 @@ test('npm start ends with the parting line as the last thing on the screen, afte
 
 test('npm start ends with the parting line after leaving with a check open', async () => {
 	const program = await startedByNpm();
+	program.press('esc');
+	await waitForTurn(program, typed('arm-name', ''));
 	program.press('esc');
 	await program.waitFor(option(7, words.beside.home.leave));
 	program.type('7\r');

@@ -49,8 +49,8 @@ test('A level that is out and a clearance that is wrong can be gone past with a 
 		turn('2', words.pages.level.fails, goOn),
 		turn('1', whyGoOn, option(1, words.reasons['cannot-level'])),
 	];
-	const overrideClearance: readonly Turn[] = [
-		typed('clearance', '7.5', words.faces.hints.accept),
+	const overrideHeight: readonly Turn[] = [
+		typed('guard-gap', '6.2', words.faces.hints.accept),
 		// The blank shows that it is no bounce of the Enter before.
 		turn(' \r', tooHigh, words.faces.field.waysOut),
 		turn('2', tooHigh, goOn),
@@ -62,16 +62,15 @@ test('A level that is out and a clearance that is wrong can be gone past with a 
 		played.resume,
 		...played.readLevel(['0.9 right', '0.9 right', '0.1 back', '0.1 back']),
 		...overrideLevel,
-		...played.biasOff,
-		...played.lookAlongArm,
-		...played.weigh,
-		...overrideClearance,
+		...played.levelToForce,
+		...overrideHeight,
+		...played.letGo,
 		...played.probeAll(played.springy),
 	]);
 	await program.waitFor(asks(played.readVerdict));
 	const reasons = [
 		overridden('level-fb-2', words.reasons['cannot-level']),
-		overridden('clearance', 'the stand, of "wood" & felt'),
+		overridden('guard-gap', 'the stand, of "wood" & felt'),
 	];
 	const verdict = await allPages(program);
 	for (const reason of reasons) expect(verdict).toMatch(reason);
@@ -93,6 +92,7 @@ test('A reading at the end of the scale gives the verdict off scale, and no figu
 		turn('3', offScale, option(3, says.label({id: 'without-figures', values: {}}))),
 		...played.probe('outer', played.springy.outer),
 		...played.probe('closing', [['16 out', '18 out']]),
+		...played.endProbe,
 	]);
 	await program.waitFor(asks(played.readVerdict));
 	const verdict = await allPages(program);

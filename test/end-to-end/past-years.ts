@@ -7,16 +7,18 @@ import {answer, asLines, option, type Turn, turn} from '../helpers/walk.js';
 const minutesInDay = 24 * 60;
 
 /** What a re-check asks, from what was done since to the probe. */
-export const prepareAgain = (temperature: string): readonly Turn[] => [
+export const prepareAgain: readonly Turn[] = [
 	answer('done-since', '1', option(1, words.options['done-since'].nothing)),
 	turn('y', titleOf('still-last-time')),
 	...played.makeSafe,
-	answer('room-temperature', `${temperature}\r`),
+	played.coverStylus,
+	...played.matOff,
 	...played.readLevel(),
 	...played.biasOff,
 	...played.lookAlongArm,
-	...played.weigh.slice(1),
+	played.weigh,
 	played.setHeight,
+	...played.letGo,
 ];
 
 /**
@@ -52,8 +54,13 @@ const visits = [
 /** Five invented checks of the arm 'north deck' over two years, filed by the built program with its clock set back. */
 export function playPastYears(dataDir: string): void {
 	visits.forEach(([daysAgo, temperature, wider], index) => {
-		const prepared = index === 0 ? [played.start, ...played.prepare] : prepareAgain(temperature);
-		const turns = [...prepared, ...played.probeAll(steady({wider})), played.readVerdict, ...played.putBack];
+		const prepared = index === 0 ? [played.start, ...played.prepare] : prepareAgain;
+		const turns = [
+			...prepared,
+			...played.probeAll(steady({wider})),
+			wider === 0 ? played.leaveIt : played.readVerdict,
+			...played.putBackAt(temperature),
+		];
 		const args = index === 0 ? ['--plain'] : ['--plain', 'recheck'];
 		const {status, faults} = run(dataDir, args, {input: asLines(turns), env: earlier(daysAgo * minutesInDay)});
 		if (status !== 0) throw new Error(`past check ${index + 1} ended with ${status}: ${faults}`);

@@ -26,7 +26,7 @@ test('After five checks over two years, a re-check says what changed at one radi
 	const program = startProgram({dataDir});
 	onTestFinished(() => program.stop());
 	await walk(program, [turn('2', ...dueForDays)]);
-	await walk(program, prepareAgain('16'));
+	await walk(program, prepareAgain);
 	await program.waitFor(words.pages.verdict.bands.last({place: words.places.inner}));
 	await walk(program, played.probeAll(steady({out: 1.5})));
 	await program.waitFor(asks(played.readVerdict));
@@ -63,7 +63,7 @@ test('After five checks over two years, a re-check says what changed at one radi
 		}),
 	);
 
-	await walk(program, [played.readVerdict, ...played.putBack]);
+	await walk(program, [played.readVerdict, ...played.putBackAt('16')]);
 	await program.waitFor(played.filed);
 	program.type('1\r');
 	expect(await program.exited).toEqual({exitCode: 0, signal: 0});
@@ -76,12 +76,12 @@ test('After five checks over two years, a re-check says what changed at one radi
 
 test('What was done since the last check is asked first, and filed, in words of its own too', () => {
 	const dataDir = freshFolder();
-	const probed = [...played.probeAll(steady()), played.readVerdict, ...played.putBack];
+	const probed = [...played.probeAll(steady()), played.leaveIt, ...played.putBack];
 	expect(playPlain(dataDir, [played.start, ...played.prepare, ...probed], earlier(60 * 24 * 175)).status).toBe(0);
 	const since = [
 		answer('done-since', '7', option(7, words.options['done-since'].other)),
 		typed('done-since-note', 'new belt'),
-		...prepareAgain('20').slice(1),
+		...prepareAgain.slice(1),
 	];
 	const {status, out} = run(dataDir, ['--plain', 'recheck'], {input: asLines([...since, ...probed])});
 	expect(status).toBe(0);
@@ -100,7 +100,7 @@ test('Where there is nothing to repeat, one sentence says so with the way out', 
 
 test('A name that is not known is said at once, while a check of another arm is open too', () => {
 	const dataDir = freshFolder();
-	expect(run(dataDir, ['--plain', '--arm', 'north deck'], {input: 'y\n'}).status).toBe(3);
+	expect(run(dataDir, ['--plain', '--arm', 'north deck'], {input: '233\n'}).status).toBe(3);
 	const unknown = run(dataDir, ['--plain', 'recheck', 'north dekc']);
 	expect(unknown).toEqual({
 		status: 2,

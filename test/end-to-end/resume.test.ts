@@ -1,5 +1,5 @@
 import {expect, onTestFinished, test} from 'vitest';
-import {prepare, probe, resume, roundAnew, springy, start} from '../helpers/check-turns.js';
+import {prepare, probe, resume, roundAnew, springy, start, swing} from '../helpers/check-turns.js';
 import {playPlain} from '../helpers/plain-run.js';
 import {earlier, freshFolder} from '../helpers/program-environment.js';
 import {type RunningProgram, startProgram} from '../helpers/pty.js';
@@ -52,8 +52,8 @@ test('After half an hour one screen asks whether all is still so, and after y th
 	await walk(program, [resume]);
 	const asked = flat(await waitForTurn(program, conditions('y')));
 	for (const item of ['guard', 'bias-off', 'wires', 'height'] as const) expect(asked).toContain(words.inDoubt[item]);
-	expect(asked).toContain(answerOf('weighed', words.options.weighed.with));
-	expect(asked).toContain(answerOf('clearance', '5.6 mm'));
+	expect(asked).toContain(answerOf('guard-on', words.options['guard-on'].on));
+	expect(asked).toContain(answerOf('guard-gap', '4.3 mm'));
 	expect(asked).not.toMatch(new RegExp(`${words.inDoubt.level}|${words.inDoubt.force}:`, 'i'));
 	program.type('y');
 	await waitForTurn(program, anew);
@@ -66,18 +66,17 @@ test('What is no longer so is asked anew and opens a new series', async () => {
 	const [number] = numbersIn(asked, words.faces.noLonger({number: 7, item: words.inDoubt.height}), 7);
 	program.type(`${number}\r`);
 	// The rest of what may have changed first, then the height, then the probe from its beginning.
-	await walk(program, [conditions('y'), typed('clearance', '5.5')]);
+	await walk(program, [conditions('y'), typed('guard-gap', '4.2'), ...swing]);
 	await waitForTurn(program, typed('probe-inner', '', limitAsked('inner')));
 });
 
-test('After twelve hours level, tracking force and room are asked too, each with the earlier answer', async () => {
+test('After twelve hours level and tracking force are asked too, each with the earlier answer', async () => {
 	const program = begin(leftInSecondProbe(13 * 60));
 	await walk(program, [resume]);
 	for (const [step, shown] of [
-		['still-conditions', answerOf('clearance', '5.6 mm')],
+		['still-conditions', answerOf('guard-gap', '4.3 mm')],
 		['still-level', '0.15° right'],
 		['still-force', answerOf('force-reading', '2.15 g')],
-		['still-room', '21 °C'],
 	] as const)
 		await walk(program, [answer(step, 'y', shown)]);
 	await waitForTurn(program, anew);

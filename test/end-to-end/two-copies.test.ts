@@ -1,5 +1,15 @@
 import {expect, onTestFinished, test} from 'vitest';
-import {describeAll, fullCheck, readLevel, resume, start} from '../helpers/check-turns.js';
+import {
+	coverStylus,
+	describeAll,
+	fullCheck,
+	makeSafe,
+	matOff,
+	pickKnown,
+	readLevel,
+	resume,
+	start,
+} from '../helpers/check-turns.js';
 import {anotherCopy, playPlain, run} from '../helpers/plain-run.js';
 import {freshFolder} from '../helpers/program-environment.js';
 import {type RunningProgram, startProgram} from '../helpers/pty.js';
@@ -20,9 +30,7 @@ const begin = (dataDir: string, args: readonly string[] = []): RunningProgram =>
 function usedFolder(): string {
 	const dataDir = freshFolder();
 	playPlain(dataDir, [start, ...fullCheck]);
-	const profiles = [turn('1'), turn('1'), turn('1')];
-	const [safe, rest] = [fullCheck.slice(0, 4), profiles];
-	expect(playPlain(dataDir, [start, ...safe, ...rest]).status).toBe(3);
+	expect(playPlain(dataDir, [start, ...pickKnown, ...makeSafe, coverStylus]).status).toBe(3);
 	return dataDir;
 }
 
@@ -48,8 +56,8 @@ test('A second copy says which process writes and since when, starts nothing, an
 	expect(plain.faults).toContain(writing(first.pid));
 	expect(run(dataDir, ['--plain', '--arm', 'north deck']).status).toBe(4);
 	// The first one has not noticed anything.
-	first.type('21\r');
-	await first.waitFor(titleOf('room-note'));
+	await walk(first, matOff.slice(0, 1));
+	await first.waitFor(titleOf('mat-thickness'));
 });
 
 test('The lock of a copy that was killed clears itself', async () => {

@@ -18,38 +18,14 @@ const ticked = <List extends IdOf<'ticks'>>(list: List, lines: readonly TickLine
 export const lineAsked = <List extends IdOf<'ticks'>>(list: List, line: TickLine<List>): string =>
 	words.faces.yesNo({question: tickText(list, line)});
 
-export const makeSafe: readonly Turn[] = ticked('safe', ['amplifier', 'platter', 'mains', 'rest']);
-
+/** What is known of the arm, on one page. */
 export const describeArm: readonly Turn[] = [
 	typed('arm-name', 'north deck'),
-	typed('arm-serial', '-'),
 	typed('arm-length', '233'),
 	typed('arm-pivot-distance', '215,4 mm'),
-	typed('arm-offset', '-'),
-	answer('arm-pivot-place', '1'),
-	answer('arm-bearing', '1'),
-	answer('arm-gravity-centre', '1'),
-	answer('arm-loading', '1'),
-	answer('arm-auto-stop', '1'),
-	answer('arm-wire-path', '1'),
-	answer('arm-wire-stiffness', '1'),
-	answer('arm-bias-device', '3'),
-	answer('arm-damping', '1'),
-	answer('deck-sprung', '1'),
-	typed('radius-inner', '68'),
-	typed('radius-outer', '136'),
-	typed('radius-extra', '-'),
-];
-
-export const describeCartridge: readonly Turn[] = [
-	typed('cartridge-name', 'test pickup'),
 	typed('playing-force', '2,1 g'),
-	typed('force-low', '1.8'),
-	typed('force-high', '24 mN'),
-	typed('cartridge-compliance', '12'),
-	typed('cartridge-cantilever', '5.5'),
-	typed('guard-mass', '0.4'),
-	typed('guard-depth', '1.3'),
+	answer('arm-loading', '1'),
+	answer('arm-bias-device', '3'),
 ];
 
 export const describeTools: readonly Turn[] = [
@@ -59,19 +35,24 @@ export const describeTools: readonly Turn[] = [
 	typed('gauge-top', '20'),
 	answer('gauge-sign', '1'),
 	answer('gauge-turns', '1', option(1, words.options['gauge-turns'].inner)),
-	typed('gauge-scale-uncertainty', '1'),
-	typed('gauge-nudge', '0.5'),
-	typed('scale-step', '0.01'),
-	typed('scale-uncertainty', '0.02'),
-	typed('level-step', '0.05'),
 ];
 
-export const roomAndMat: readonly Turn[] = [
-	typed('room-temperature', '21'),
-	typed('room-note', '-'),
+/** Arm and gauge as an earlier check left them. */
+export const pickKnown: readonly Turn[] = [answer('arm-profile', '1'), answer('tools-profile', '1')];
+
+export const makeSafe: readonly Turn[] = ticked('safe', ['amplifier', 'mains', 'record', 'platter', 'lock']);
+
+export const coverStylus: Turn = answer('guard-on', '1');
+/** The stylus covered, with what is kept of the guard. */
+export const guardOn: readonly Turn[] = [typed('guard-mass', '0.4'), coverStylus, typed('guard-depth', '1.3')];
+
+export const matOff: readonly Turn[] = [
 	answer('mat', '3', option(3, words.options.mat.off)),
 	typed('mat-thickness', '3'),
 ];
+
+/** What is kept of the deck the arm stands on. */
+export const describeDeck: readonly Turn[] = [answer('arm-pivot-place', '1'), answer('deck-sprung', '1')];
 
 export type LevelReadings = readonly [leftRight: string, turned: string, frontBack: string, turnedToo: string];
 
@@ -87,30 +68,36 @@ export const readLevel = (
 
 export const biasOff: readonly Turn[] = [typed('bias-setting', 'notch 3'), answer('bias-off', 'y')];
 
-export const lookAlongArm: readonly Turn[] = ticked('wires', ['leads', 'lifter', 'rest', 'screws', 'air', 'static']);
+export const lookAlongArm: readonly Turn[] = ticked('wires', ['screws', 'leads', 'rest', 'air']);
 
-export const weigh: readonly Turn[] = [
-	answer('guard-on', '1'),
-	answer('weighed', '1'),
-	typed('force-reading', '2.15 g'),
-];
-export const setHeight: Turn = typed('clearance', '5.6');
+export const weigh: Turn = typed('force-reading', '2.15 g');
+/** With the guard's depth of 1.3 mm the stylus stands 5.6 mm high. */
+export const setHeight: Turn = typed('guard-gap', '4.3');
+/** Asked before every series. */
+export const swing: readonly Turn[] = [answer('first-swing', 'y')];
+export const letGo: readonly Turn[] = [answer('lifter-clear', 'y'), ...swing];
 
+/** Up to the level. */
 export const describeAll: readonly Turn[] = [
-	...makeSafe,
 	...describeArm,
-	...describeCartridge,
 	...describeTools,
-	...roomAndMat,
+	...makeSafe,
+	...guardOn,
+	...matOff,
+	...describeDeck,
 ];
-export const prepare: readonly Turn[] = [
-	...describeAll,
-	...readLevel(),
+/** From the level, which is read, to the height of the stylus. */
+export const levelToForce: readonly Turn[] = [
+	answer('arm-damping', '1'),
 	...biasOff,
+	answer('arm-bearing', '1'),
+	answer('arm-wire-path', '1'),
 	...lookAlongArm,
-	...weigh,
-	setHeight,
+	weigh,
 ];
+/** From the level on, up to the probe. */
+export const prepareOn: readonly Turn[] = [...readLevel(), ...levelToForce, setHeight, ...letGo];
+export const prepare: readonly Turn[] = [...describeAll, ...prepareOn];
 
 /** Both limits as they are typed: with their side, or with the gauge's own sign where it is turned. */
 export type Round = readonly [inner: string, outer: string];
@@ -159,10 +146,13 @@ export const springy: Series = {
 	closing: ['2.5 out', '8 out'],
 };
 
+export const endProbe: readonly Turn[] = [answer('probe-end', 'y')];
+
 export const probeAll = ({inner, outer, closing}: Series): readonly Turn[] => [
 	...probe('inner', inner),
 	...probe('outer', outer),
 	...probe('closing', [closing]),
+	...endProbe,
 ];
 
 /** The verdict of an arm that wants something, and from there to the put-back list. */
@@ -172,17 +162,23 @@ export const leaveIt: Turn = answer('verdict', '1', option(1, says.label({id: 'l
 /** From the verdict to what else can be done than its next action. */
 export const anotherWay: Turn = answer('verdict', '3', option(3, says.label({id: 'other-way', values: {}})));
 
-export const putBack: readonly Turn[] = [
+/** The deck put back, and the temperature of the room that day. */
+export const putBackAt = (celsius: string): readonly Turn[] => [
 	answer('back-lock', 'y'),
+	answer('back-gauge', 'y'),
 	answer('back-mat', 'y'),
+	answer('back-blocks', 'y'),
 	answer('back-bias', 'y'),
+	answer('back-level', 'y'),
 	answer('back-height', 'y'),
+	answer('back-weight', 'y'),
 	answer('back-guard', 'y'),
 	typed('back-force', '2.1'),
-	answer('back-level', 'y'),
 	answer('back-covers', 'y'),
+	typed('room-temperature', celsius),
 	answer('next-check', 'y'),
 ];
+export const putBack: readonly Turn[] = putBackAt('21');
 
 /** The whole check, from the first question to the last. */
 export const fullCheck: readonly Turn[] = [...prepare, ...probeAll(springy), readVerdict, ...putBack];

@@ -19,10 +19,10 @@ export function linesFor(script: Script, until?: string): string[] {
 	return lines;
 }
 
-/** A conversation over the given lines, and what became of it. */
+/** A conversation over the given lines, and what became of it; over the sample check, where nothing else is said. */
 export const run = async (
 	given: readonly string[],
-	{piped = true, failures = [] as string[], from = freshDialogue()} = {},
+	{piped = true, failures = [] as string[], from = at('arm-name')} = {},
 ) => {
 	const workbench = memoryWorkbench({failures}, clockOf(from));
 	const lines = linesOf(given, piped);

@@ -7,6 +7,7 @@ import {Addition} from '../../source/exchange/addition.js';
 import {ImportFile} from '../../source/exchange/import-file.js';
 import {checkedIds, type ImportPlan, importPlan} from '../../source/exchange/import-plan.js';
 import {jsonExport} from '../../source/exchange/write-export.js';
+import type {Profile} from '../../source/procedure/facts.js';
 import {usualSettings} from '../../source/procedure/settings.js';
 import {profilesWith} from '../../source/results/profiles.js';
 import type {FinishedCheck} from '../../source/results/record.js';
@@ -44,6 +45,18 @@ export const [plainId = '', fullId = '', leftId = ''] = [0, 5, 6].map(
 
 const putBackAt = '2026-03-03T10:00:00+01:00';
 
+/** A cartridge as an earlier version kept it beside its arm. */
+const cartridge: Profile = {
+	id: 'cartridge-invented',
+	kind: 'cartridge',
+	name: 'blue one',
+	usedAt: '2026-03-02T10:00:00+01:00',
+	answers: {
+		'cartridge-name': {typed: 'blue one', value: 'blue one'},
+		'playing-force': {typed: '21 mN', value: 21},
+	},
+};
+
 /** A data folder with all of it: checks, later notes on two of them, profiles, one of them renamed, and settings. */
 export async function fullFolder(): Promise<DataFolder> {
 	const folder = dataFolder();
@@ -55,7 +68,7 @@ export async function fullFolder(): Promise<DataFolder> {
 		(list, {check, finishedAt}) => profilesWith(list, check, finishedAt),
 		[],
 	);
-	const profiles = made.map((one) => ({
+	const profiles = made.toSpliced(1, 0, cartridge).map((one) => ({
 		...one,
 		answers: {...one.answers},
 		...(one.kind === 'arm' ? {formerNames: ['an older name'], fromALaterProgram: {x: 1}} : {}),

@@ -68,7 +68,12 @@ export const driftingArm: readonly Played[] = [
 ].map(([at = '', by, band, temperature]) => ({
 	at: String(at),
 	script: northDeckWith(
-		{'arm-wire-stiffness': 'stiff', 'arm-serial': 'N 0042', 'room-temperature': String(temperature)},
+		{
+			'arm-wire-path': 'free-loop',
+			'arm-wire-stiffness': 'stiff',
+			'arm-serial': 'N 0042',
+			'room-temperature': String(temperature),
+		},
 		shifted(Number(by), Number(band)),
 	),
 }));
@@ -76,9 +81,14 @@ export const driftingArm: readonly Played[] = [
 /** A check with everything in it: a clearance gone past, a round struck out, a remedy, and the bias set. */
 export const fullStory: Played = {
 	at: '2026-11-14T09:40:00+01:00',
-	script: northDeckWith({'arm-wire-stiffness': 'stiff', 'arm-serial': 'N 0042', ...biasAnswers}),
+	script: northDeckWith({
+		'arm-wire-path': 'free-loop',
+		'arm-wire-stiffness': 'stiff',
+		'arm-serial': 'N 0042',
+		...biasAnswers,
+	}),
 	detours: [
-		{until: 'clearance', entries: [text('3'), waysOut, choose('override'), choose('arm-touches-elsewhere')]},
+		{until: 'guard-gap', entries: [text('1.7'), waysOut, choose('override'), choose('arm-touches-elsewhere')]},
 		{
 			until: 'verdict',
 			entries: [

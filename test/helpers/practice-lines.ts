@@ -22,6 +22,7 @@ const showing = [
 	seen.scale({forceMn}),
 	seen.scaleAtHeight({forceMn}),
 	seen.scaleUnguarded({forceMn}),
+	seen.guardGap({lengthMm: 7}),
 	seen.clearance({lengthMm: 7}),
 ];
 const {option, yesNo} = words.faces.plain;

@@ -58,7 +58,6 @@ export const northDeck: Script = {
 		'level-fb-2': '0.1 front',
 		'bias-off': 'yes',
 		'guard-on': 'on',
-		weighed: 'with',
 		'force-reading': '21 mN',
 		// With the guard's depth of 1.3 mm the stylus stands 5.6 mm high.
 		'guard-gap': '4.3',

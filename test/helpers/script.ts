@@ -2,12 +2,15 @@ import {type Dialogue, positionOf, startDialogue} from '../../source/check/dialo
 import {type Prompt, promptOf} from '../../source/check/prompt.js';
 import {newCheck, reduce} from '../../source/check/reduce.js';
 import {type Entry, respond} from '../../source/check/respond.js';
-import type {Profile} from '../../source/procedure/facts.js';
+import {factsOf, type Profile} from '../../source/procedure/facts.js';
 import {procedure} from '../../source/procedure/index.js';
 import type {Place} from '../../source/procedure/places.js';
 import {readAnswer} from '../../source/procedure/read-answer.js';
 import {limitsOf, usualSettings} from '../../source/procedure/settings.js';
+import {takes} from '../../source/procedure/step.js';
+import type {AnswerValue} from '../../source/procedure/step-ids.js';
 import {says} from '../../source/words/says.js';
+import {optionLabel} from '../../source/words/step-text.js';
 import {words} from './said.js';
 
 /** What a technician does at each step: typed text, the id of an option, `yes` or `no`; and the readings by place. */
@@ -85,14 +88,20 @@ type RunOptions = {
 /** What a script answers of what nobody is asked is known beforehand, as from a profile. */
 function withKept(dialogue: Dialogue, {answers}: Script): Dialogue {
 	if (Object.keys(dialogue.check.answers).length > 0) return dialogue;
-	const {facts} = positionOf(dialogue).progress;
-	const kept = procedure
-		.filter(({usual}) => usual !== undefined)
-		.flatMap((step) => {
-			const typed = answers[step.id];
-			const read = typed === undefined ? undefined : readAnswer(step, typed, facts);
-			return read?.kind === 'value' ? [[step.id, {value: read.value, typed: read.typed}] as const] : [];
-		});
+	const known: Record<string, {readonly value: AnswerValue; readonly typed: string}> = {};
+	// In the units of the script's own gauge.
+	const facts = factsOf({answers: known, limits});
+	for (const step of procedure) {
+		const typed = answers[step.id];
+		const read = typed === undefined ? undefined : readAnswer(step, typed, facts);
+		if (read?.kind !== 'value') continue;
+		const typedBack = takes(step, 'choice') ? optionLabel(step.id, String(read.value)) : read.typed;
+		known[step.id] = {value: read.value, typed: typedBack};
+	}
+	const kept = procedure.flatMap(({id, usual}) => {
+		const answer = usual && known[id];
+		return answer ? [[id, answer] as const] : [];
+	});
 	const filled = {type: 'fill', answers: Object.fromEntries(kept), at: dialogue.check.startedAt} as const;
 	return {...dialogue, check: reduce(dialogue.check, filled)};
 }

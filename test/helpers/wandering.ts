@@ -27,6 +27,8 @@ export const everyStep: Script = northDeckWith({
 	'force-high': '27 mN',
 	weighed: 'without',
 	'guard-account': 'add',
+	// With the guard's 3.9 mN the gauge carries the playing force.
+	'force-reading': '17.1 mN',
 	'force-at-height': '',
 	...biasAnswers,
 	'bias-radius-middle': '98',

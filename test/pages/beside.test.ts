@@ -8,7 +8,7 @@ import {northDeck} from '../helpers/sample-check.js';
 import {follow, freshDialogue} from '../helpers/script.js';
 
 const whole = finishedCheck(follow(freshDialogue(), northDeck).check, '2026-03-02T12:00:00Z');
-const draft = follow(freshDialogue([], 'sample-2'), northDeck, {until: 'clearance'}).check;
+const draft = follow(freshDialogue([], 'sample-2'), northDeck, {until: 'guard-gap'}).check;
 
 const at = (place: BesidePlace, memory: Parameters<typeof memoryWorkbench>[0] = {}, hasKeys = true) =>
 	besidePages(memoryWorkbench(memory), {listRows: 2, columns: 80, hasKeys}).at(place);

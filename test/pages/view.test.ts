@@ -33,21 +33,22 @@ describe('A screen', () => {
 			arm: view.arm({name: undefined, isPractice: false}),
 			stage: expect.stringMatching(/ \(1\/\d+\)$/),
 			progress: view.notReadyToPlay,
-			title: words.steps.safe.title,
+			title: words.steps['arm-name'].title,
 		});
-		expect(viewOf(freshDialogue()).stage).toContain(words.stages.safe);
-		expect(viewOf(at('clearance')).arm).toBe('north deck');
+		expect(viewOf(freshDialogue()).stage).toContain(words.stages.arm);
+		expect(viewOf(at('guard-gap')).arm).toBe('north deck');
 	});
 
 	it('counts its stages without those that do not apply', () => {
 		const stages = (answers: Readonly<Record<string, string>>) =>
-			Number(/\/(\d+)\)/.exec(viewOf(at('clearance', answers)).stage)?.[1]);
-		expect(stages({'arm-damping': 'yes'})).toBe(stages({}) + 1);
+			Number(/\/(\d+)\)/.exec(viewOf(at('guard-gap', answers)).stage)?.[1]);
+		// Whether there is damping is asked at its own stage, so it is one with and without.
+		expect(stages({'arm-damping': 'yes'})).toBe(stages({}));
 		expect(stages({'arm-bias-device': 'none'})).toBe(stages({}) - 1);
 	});
 
 	it('names the unit in which a bare number is taken', () => {
-		expect(viewOf(at('clearance')).unit).toBe('mm');
+		expect(viewOf(at('guard-gap')).unit).toBe('mm');
 		expect(viewOf(at('playing-force')).unit).toBe('g');
 		expect(viewOf(at('gauge-step', {'gauge-unit': 'mN'})).unit).toBe('mN');
 		expect(viewOf(at('probe-inner')).unit).toBe('%');
@@ -66,19 +67,19 @@ describe('A screen', () => {
 	});
 
 	it('says why an entry was not taken, until the next one', () => {
-		const here = refused(at('clearance'), 'about four');
+		const here = refused(at('guard-gap'), 'about four');
 		expect(viewOf(here).refusal).toContain("'about four'");
 		expect(viewOf(here).refusal).toBe(words.refusals['not-a-number']({typed: 'about four', unit: 'mm'}));
-		expect(viewOf(say(here, [text('5.6')])).refusal).toBeUndefined();
+		expect(viewOf(say(here, [text('4.3')])).refusal).toBeUndefined();
 	});
 });
 
 describe('What is typed', () => {
 	it('shows at once what it would lead to', () => {
-		expect(shownAt(at('clearance'))).toContain(consequences.stylus({lowMm: 5, highMm: 6, nowMm: undefined}));
-		expect(shownAt(at('clearance'), '5.6')).toContain(consequences.stylus({lowMm: 5, highMm: 6, nowMm: 5.6}));
-		// 5.6 mm less the guard's 1.3 mm.
-		expect(shownAt(at('clearance'), '5.6')).toContain(consequences.guard({lowMm: 3.7, highMm: 4.7, nowMm: 4.3}));
+		expect(shownAt(at('guard-gap'))).toContain(consequences.stylus({lowMm: 5, highMm: 6, nowMm: undefined}));
+		expect(shownAt(at('guard-gap'), '4.3')).toContain(consequences.stylus({lowMm: 5, highMm: 6, nowMm: 5.6}));
+		// Under a guard of 1.3 mm the stylus stands 5.6 mm high.
+		expect(shownAt(at('guard-gap'), '4.3')).toContain(consequences.guard({lowMm: 3.7, highMm: 4.7, nowMm: 4.3}));
 	});
 
 	it('shows a force in both units', () => {
@@ -123,9 +124,9 @@ describe('What is typed', () => {
 	});
 
 	it('never changes what is asked', () => {
-		const here = at('clearance');
+		const here = at('guard-gap');
 		expect(viewOf(here, '1').prompt).toEqual(viewOf(here).prompt);
-		expect(viewOf(here, '1').title).toBe(words.steps.clearance.title);
+		expect(viewOf(here, '1').title).toBe(words.steps['guard-gap'].title);
 	});
 });
 
@@ -311,7 +312,7 @@ describe('Beside an entry that was not taken', () => {
 
 describe('Detours', () => {
 	it('are titled by what they ask', () => {
-		const stuck = say(at('clearance'), [text('3')]);
+		const stuck = say(at('guard-gap'), [text('1.7')]);
 		const verdict = at('verdict');
 		const titles = [
 			say(at('probe-inner'), [text('4')]),

@@ -45,10 +45,10 @@ describe('A whole check from a pipe', () => {
 		const {said} = await run(linesFor(northDeck));
 		const questions = questionsIn(said);
 		expect(questions.map((line) => Number(/\d+/.exec(line)?.[0]))).toEqual(questions.map((_, index) => index + 1));
-		const title = titleOf('clearance');
+		const title = titleOf('guard-gap');
 		const stage = view.stage({title: words.stages.clearance, number: 1, of: 1});
-		const clearance = plain.question({number: 1, arm: 'north deck', stage, progress: view.notReadyToPlay, title});
-		expect(questions.find((line) => line.includes(`${title}.`))).toMatch(wholly(clearance));
+		const asked = plain.question({number: 1, arm: 'north deck', stage, progress: view.notReadyToPlay, title});
+		expect(questions.find((line) => line.includes(`${title}.`))).toMatch(wholly(asked));
 		expect(said).toContain(plain.unit({unit: 'mm'}));
 	});
 
@@ -76,16 +76,16 @@ describe('A whole check from a pipe', () => {
 
 describe('An answer of a pipe that is not taken', () => {
 	it('ends the run with the question, the answer, and what is wanted; earlier ones are saved', async () => {
-		const lines = linesFor(northDeck, 'clearance');
+		const lines = linesFor(northDeck, 'guard-gap');
 		const {end, said, left, memory} = await run([...lines, 'about five', '5.5']);
 		const number = questionsIn(said).length;
 		expect(end).toEqual({
 			kind: 'refused',
-			sentence: plain.refused({number, title: titleOf('clearance'), answer: 'about five', because: notANumber}),
+			sentence: plain.refused({number, title: titleOf('guard-gap'), answer: 'about five', because: notANumber}),
 		});
 		expect(left).toBe(1);
 		expect(memory.draft?.answers['force-reading']?.value).toBe(21);
-		expect(memory.draft?.answers.clearance).toBeUndefined();
+		expect(memory.draft?.answers['guard-gap']).toBeUndefined();
 	});
 
 	it.each([
@@ -106,10 +106,10 @@ describe('Someone at the keyboard', () => {
 	const typing = {piped: false};
 
 	it('hears what is wanted and is asked again', async () => {
-		const {said, memory} = await run(['about five', '5.5'], {...typing, from: at('clearance')});
+		const {said, memory} = await run(['about five', '5.5'], {...typing, from: at('guard-gap')});
 		expect(said).toContain(notANumber);
 		expect(questionsIn(said)).toHaveLength(3);
-		expect(memory.draft?.answers.clearance?.value).toBe(5.5);
+		expect(memory.draft?.answers['guard-gap']?.value).toBe(5.5);
 	});
 
 	it('types the reading anew after a side that cannot be', async () => {
@@ -118,17 +118,17 @@ describe('Someone at the keyboard', () => {
 	});
 
 	it('may ask why', async () => {
-		const {said} = await run(['/why', '?'], {...typing, from: at('clearance')});
-		const {current, facts} = progressOf(at('clearance').check, []);
+		const {said} = await run(['/why', '?'], {...typing, from: at('guard-gap')});
+		const {current, facts} = progressOf(at('guard-gap').check, []);
 		if (!current) throw new Error('nothing is asked');
 		const why = words.faces.why({why: whyOf(current, facts), mistake: mistakeOf(current, facts)});
 		expect(said.filter((line) => line === why)).toHaveLength(2);
 	});
 
 	it('may go back and keep the earlier answer with an empty line', async () => {
-		const {said, memory} = await run(['5.5', '/back', ''], {...typing, from: at('clearance')});
-		expect(said).toContain(plain.keeps({text: '5.5 mm'}));
-		expect(memory.draft?.answers.clearance?.typed).toBe('5.5 mm');
+		const {said, memory} = await run(['4.2', '/back', ''], {...typing, from: at('guard-gap')});
+		expect(said).toContain(plain.keeps({text: '4.2 mm'}));
+		expect(memory.draft?.answers['guard-gap']?.typed).toBe('4.2 mm');
 	});
 
 	it('may go back to home from the first question', async () => {
@@ -136,14 +136,14 @@ describe('Someone at the keyboard', () => {
 	});
 
 	it('may look through the steps', async () => {
-		const {said} = await run(['/steps', '/back'], {...typing, from: at('clearance')});
+		const {said} = await run(['/steps', '/back'], {...typing, from: at('guard-gap')});
 		const label = says.label({id: 'stage', values: {stage: 'level', state: 'done'}});
 		const level = plain.option({number: 1, label});
 		expect(said).toContainEqual(expect.stringMatching(wholly(level)));
 	});
 
 	it('may stop, with a y', async () => {
-		const {memory, said} = await run(['/stop', 'n', '/stop', 'y', 'y'], {...typing, from: at('clearance')});
+		const {memory, said} = await run(['/stop', 'n', '/stop', 'y', 'y'], {...typing, from: at('guard-gap')});
 		expect(memory.draft?.stopped).toBeDefined();
 		expect(said).toContainEqual(expect.stringMatching(new RegExp(`${titleOf('back-lock')}\\.$`)));
 	});
@@ -164,7 +164,7 @@ describe('The end of the input', () => {
 describe('A guard that was left out', () => {
 	it('is settled line by line as well', async () => {
 		const script = northDeckWith({weighed: 'without', 'guard-account': 'again'});
-		const {end} = await run(linesFor(script));
+		const {end} = await run(linesFor(script), {from: follow(freshDialogue(), script, {until: 'arm-name'})});
 		expect(end).toMatchObject({kind: 'finished', record: {check: {answers: {weighed: {value: 'with'}}}}});
 	});
 });
@@ -176,7 +176,7 @@ describe('The number pad in plain lines', () => {
 		const why = step && whyOf(step, progress.facts);
 		expect(said.some((line) => why !== undefined && line.includes(why))).toBe(true);
 		const back = questionsIn(said).at(-1);
-		expect(back).toContain(titleOf('clearance'));
+		expect(back).toContain(titleOf('first-swing'));
 		expect(end.kind).toBe('input-ended');
 	});
 

@@ -1,9 +1,9 @@
 import {spawnSync} from 'node:child_process';
 import path from 'node:path';
 import {describe, expect, it} from 'vitest';
-import {tickText, titleOf} from '../../source/words/step-text.js';
+import {deckAsFound} from '../../source/procedure/deck.js';
 import {cleanEnvironment, freshFolder} from '../helpers/program-environment.js';
-import {broken, words} from '../helpers/said.js';
+import {broken, says, titleOf, words} from '../helpers/said.js';
 
 const program = path.resolve(import.meta.dirname, '../../dist/armdrift.cjs');
 
@@ -43,27 +43,31 @@ describe('Answers from a pipe', () => {
 	const saved = (step: string) => parting.saved({arm: 'north deck', step: titleOf(step)});
 
 	it('that end early leave the check open and saved: status 3', () => {
-		const {status, stdout} = runPlain(['--arm', 'north deck'], 'y\ny\n');
+		const {status, stdout} = runPlain(['--arm', 'north deck'], '233\n215.4\n');
 		expect(status).toBe(3);
 		const {notReady, goOn} = {
 			notReady: parting.goOnWithDeck({isReady: false, goOn: ''}),
 			goOn: parting.goOn({goOn: ''}),
 		};
-		expect(stdout).toMatch(broken(`${saved('safe')} ${notReady.replace(goOn, '')}`));
+		expect(stdout).toMatch(
+			broken(`${saved('playing-force')} ${words.pages.deck.told(deckAsFound)} ${notReady.replace(goOn, '')}`),
+		);
 	});
 
 	it('go on where they ended', () => {
 		const dataDir = freshFolder();
-		runPlain(['--arm', 'north deck'], 'y\ny\n', dataDir);
-		const {stdout} = runPlain(['--arm', 'north deck'], 'y\ny\n', dataDir);
-		expect(stdout).toMatch(broken(tickText('safe', 'platter')));
-		expect(stdout).toMatch(broken(saved('arm-serial')));
+		runPlain(['--arm', 'north deck'], '233\n215.4\n', dataDir);
+		const {stdout} = runPlain(['--arm', 'north deck'], '2.1 g\n1\n', dataDir);
+		expect(stdout).toMatch(broken(titleOf('arm-loading')));
+		expect(stdout).toMatch(broken(saved('arm-bias-device')));
 	});
 
 	it('that are not taken stop the run with status 2 and one line', () => {
-		const {status, stderr} = runPlain(['--arm', 'north deck'], 'y\nperhaps\ny\n');
+		const {status, stderr} = runPlain(['--arm', 'north deck'], '233\nperhaps\n2.1 g\n');
 		expect(status).toBe(2);
-		const because = plain.wanted.yesNo;
-		expect(stderr).toBe(`${plain.refused({number: 2, title: titleOf('safe'), answer: 'perhaps', because})}\n`);
+		const because = says.refusal({id: 'not-a-number', values: {typed: 'perhaps', unit: 'mm'}});
+		expect(stderr).toBe(
+			`${plain.refused({number: 2, title: titleOf('arm-pivot-distance'), answer: 'perhaps', because})}\n`,
+		);
 	});
 });

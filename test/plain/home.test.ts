@@ -7,7 +7,7 @@ import {titleOf} from '../../source/words/step-text.js';
 import {walkBeside as visit} from '../helpers/conversation.js';
 import {words} from '../helpers/said.js';
 import {northDeck} from '../helpers/sample-check.js';
-import {follow, freshDialogue, say, yes} from '../helpers/script.js';
+import {follow, freshDialogue, say, text} from '../helpers/script.js';
 
 const whole = finishedCheck(follow(freshDialogue(), northDeck).check, '2026-03-02T12:00:00Z');
 const cutShort = finishedCheck(
@@ -26,17 +26,17 @@ describe('Home in plain lines', () => {
 	});
 
 	it('offers an unfinished check first, and says that its deck is not ready to play', async () => {
-		const draft = say(freshDialogue(), [yes, yes]).check;
+		const draft = say(freshDialogue(), [text('north deck'), text('233')]).check;
 		const {end, said} = await visit(['1'], {draft});
 		const step = titleOf(progressOf(draft, []).current?.id ?? '');
-		expect(said).toContain(home.unfinished({arm: 'a new arm', minutesAgo: 5, step}));
+		expect(said).toContain(home.unfinished({arm: 'north deck', minutesAgo: 5, step}));
 		expect(end).toMatchObject({kind: 'opened', opened: {ok: true, dialogue: {check: {id: 'sample-1'}}}});
 	});
 
 	it('puts an unfinished check aside only after a question', async () => {
-		const draft = say(freshDialogue(), [yes, yes]).check;
+		const draft = say(freshDialogue(), [text('north deck'), text('233')]).check;
 		const {end, said, workbench} = await visit(['2', '3', '/leave'], {draft});
-		expect(said).toContain(home.checkOpen.goingOn({arm: 'a new arm'}));
+		expect(said).toContain(home.checkOpen.goingOn({arm: 'north deck'}));
 		expect(end).toEqual({kind: 'leave'});
 		expect(workbench.memory.draft).toEqual(draft);
 	});
@@ -115,19 +115,19 @@ it('practice is one of the first questions, and another workbench', async () => 
 
 describe('Settings in plain lines', () => {
 	it('take a number and show it', async () => {
-		const {workbench, said} = await visit(['4', '1', '1,5 %', '8', '6']);
+		const {workbench, said} = await visit(['4', '1', '1,5 %', '9', '6']);
 		expect(workbench.settings()).toEqual({...usualSettings, pullGoodPct: 1.5});
 		expect(said).toContain(plain.option({number: 1, label: settings.numbers.pullGoodPct({value: 1.5})}));
 	});
 
 	it('turn the bell off and on', async () => {
-		expect((await visit(['4', '7', '8', '6'])).workbench.settings().bell).toBe(false);
-		expect((await visit(['4', '7', '7', '8', '6'])).workbench.settings().bell).toBe(true);
+		expect((await visit(['4', '7', '9', '6'])).workbench.settings().bell).toBe(false);
+		expect((await visit(['4', '7', '7', '9', '6'])).workbench.settings().bell).toBe(true);
 	});
 
 	it('turn setting the gauge anew off and on', async () => {
-		expect((await visit(['4', '6', '8', '6'])).workbench.settings()).toEqual({...usualSettings, setAnew: false});
-		expect((await visit(['4', '6', '6', '8', '6'])).workbench.settings()).toEqual(usualSettings);
+		expect((await visit(['4', '6', '9', '6'])).workbench.settings()).toEqual({...usualSettings, setAnew: false});
+		expect((await visit(['4', '6', '6', '9', '6'])).workbench.settings()).toEqual(usualSettings);
 	});
 
 	it('refuse a good limit above the usable one', async () => {
@@ -139,11 +139,11 @@ describe('Settings in plain lines', () => {
 
 	it('can be left in the middle of a number', async () => {
 		expect((await visit(['4', '1', '/leave'], {}, false)).end).toEqual({kind: 'leave'});
-		expect((await visit(['4', '1', '/back', '8', '6'], {}, false)).end).toEqual({kind: 'leave'});
+		expect((await visit(['4', '1', '/back', '9', '6'], {}, false)).end).toEqual({kind: 'leave'});
 	});
 
 	it('that could not be saved say so', async () => {
-		const {said} = await visit(['4', '6', '8', '6'], {failures: ['The disk is full.']}, false);
+		const {said} = await visit(['4', '6', '9', '6'], {failures: ['The disk is full.']}, false);
 		expect(said).toContain(words.faces.notSaved({because: 'The disk is full.'}));
 		expect((await visit(['4', '1', '1.5'], {failures: ['The disk is full.']})).end).toMatchObject({kind: 'not-saved'});
 	});

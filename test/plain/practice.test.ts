@@ -76,9 +76,9 @@ describe('at the probe, a line of < > , .', () => {
 	});
 
 	it('is an ordinary answer, and refused as one, where no reading is asked for', async () => {
-		const {end} = await run(whole('well-behaved', 'clearance'), ['>>']);
+		const {end} = await run(whole('well-behaved', 'guard-gap'), ['>>']);
 		const because = words.refusals['not-a-number']({typed: '>>', unit: 'mm'});
-		const sentence = faces.plain.refused({number: 1, title: titleOf('clearance'), answer: '>>', because});
+		const sentence = faces.plain.refused({number: 1, title: titleOf('guard-gap'), answer: '>>', because});
 		expect(end).toMatchObject({kind: 'refused', sentence});
 	});
 
@@ -165,8 +165,8 @@ it('every question of a practice check says that it is practice', async () => {
 		'y',
 		'y',
 		'y',
-		'21',
-		'-',
+		'y',
+		'1',
 	]);
 	expect(questions.length).toBeGreaterThan(5);
 	const arm = words.pages.view.arm({name: arms['well-behaved'].name, isPractice: true});

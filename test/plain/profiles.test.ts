@@ -6,7 +6,7 @@ import {beginning, words} from '../helpers/said.js';
 import {northDeck} from '../helpers/sample-check.js';
 import {follow, freshDialogue} from '../helpers/script.js';
 
-const draft = follow(freshDialogue(), northDeck, {until: 'room-temperature'}).check;
+const draft = follow(freshDialogue(), northDeck, {until: 'probe-inner'}).check;
 const profiles = profilesWith([], draft, '2026-03-02T12:00:00Z').toReversed();
 
 /** Goes to the profiles from home and answers line by line. */
@@ -45,7 +45,7 @@ describe('Profiles in plain lines', () => {
 	});
 
 	it('can be corrected, by number and by text, with what is wrong in a sentence', async () => {
-		const {text, memory} = await visit([arm, correct, '2', '23.3', '233.5 mm', '7', '2', 'back'], {}, false);
+		const {text, memory} = await visit([arm, correct, '1', '23.3', '233.5 mm', '7', '2', 'back'], {}, false);
 		expect(text).toContain(
 			refusals['not-believable']({
 				typed: '23.3',
@@ -63,24 +63,24 @@ describe('Profiles in plain lines', () => {
 	});
 
 	it('say at once what a correction leaves open', async () => {
-		const {text} = await visit([arm, correct, '3', '-', '/back']);
+		const {text} = await visit([arm, correct, '2', '-', '/back']);
 		const title = titleOf('arm-pivot-way');
 		expect(text).toContain(words.results.profileLacks({title}));
 		expect(text).toContain(`. ${say.answer({title, text: say.text({typed: undefined})})}`);
 	});
 
 	it('say at once, as a check does, that corrected lengths are unusual, and what to do', async () => {
-		const {text, said} = await visit([arm, correct, '3', '244', 'back', 'back', '/back']);
+		const {text, said} = await visit([arm, correct, '2', '244', 'back', 'back', '/back']);
 		const {unusual, lookAgain} = words.pages.geometry;
 		const sentence = unusual({effectiveLengthMm: 233, pivotDistanceMm: 244});
 		// After the correction, and on the page of the profile.
 		expect(said.filter((line) => line === sentence)).toHaveLength(2);
-		expect((await visit([arm, correct, '3', '216', '/back'])).text).not.toContain(beginning(lookAgain));
+		expect((await visit([arm, correct, '2', '216', '/back'])).text).not.toContain(beginning(lookAgain));
 		expect(text).toContain(say.correcting);
 	});
 
 	it('refuse, as a check does, lengths with which the stylus never crosses a record', async () => {
-		const {text} = await visit([arm, correct, '3', '350', '/back'], {}, false);
+		const {text} = await visit([arm, correct, '2', '350', '/back'], {}, false);
 		expect(text).toContain(
 			words.results.profileRefused['does-not-pass']({
 				problem: {
@@ -98,9 +98,9 @@ describe('Profiles in plain lines', () => {
 	it('can be set aside and taken back', async () => {
 		const {text, memory} = await visit([arm, aside, '/back']);
 		expect(text).toContain(say.aside);
-		expect(text).toContain(faces.plain.option({number: 3, label: say.inList({...northInList, isAside: true})}));
+		expect(text).toContain(faces.plain.option({number: 2, label: say.inList({...northInList, isAside: true})}));
 		expect(memory.profiles[0]?.setAside).toBe(true);
-		const back = await visit(['3', aside, '/back'], {profiles: memory.profiles});
+		const back = await visit(['2', aside, '/back'], {profiles: memory.profiles});
 		expect(back.memory.profiles).toEqual(profiles);
 	});
 

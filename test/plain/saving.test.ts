@@ -11,20 +11,20 @@ describe('An answer that could not be saved', () => {
 	const failures = () => ['The disk is full.'];
 
 	it('is said to be not saved, and the same question is asked again', async () => {
-		const {said, memory} = await run(['4.5', '4.5'], {piped: false, failures: failures(), from: at('clearance')});
+		const {said, memory} = await run(['4.5', '4.5'], {piped: false, failures: failures(), from: at('guard-gap')});
 		expect(said).toContain(faces.plain.notSavedAgain(full));
-		expect(memory.draft?.answers.clearance?.value).toBe(4.5);
+		expect(memory.draft?.answers['guard-gap']?.value).toBe(4.5);
 	});
 
 	it('ends a pipe', async () => {
-		const {end, memory, left} = await run(['4.5', 'cannot'], {failures: failures(), from: at('clearance')});
+		const {end, memory, left} = await run(['4.5', 'cannot'], {failures: failures(), from: at('guard-gap')});
 		expect(end).toMatchObject({sentence: expect.stringContaining(faces.notSaved(full))});
 		expect(left).toBe(1);
 		expect(memory.draft).toBeUndefined();
 	});
 
 	it('is told apart from a refused answer, since it is no fault of the answers', async () => {
-		const {end} = await run(['4.5'], {failures: failures(), from: at('clearance')});
+		const {end} = await run(['4.5'], {failures: failures(), from: at('guard-gap')});
 		expect(end.kind).not.toBe('refused');
 	});
 

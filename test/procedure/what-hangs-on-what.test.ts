@@ -15,14 +15,15 @@ describe('What an answer that changes does to others', () => {
 
 	// At the bench: the mat carries the deck’s load, so level and clearance hang on it; every condition of a reading closes its series.
 	it.each([
-		['mat', [...level, 'clearance', 'rounds']],
+		['mat', [...level, 'guard-gap', 'clearance', 'rounds']],
 		...level.map((id) => [id, ['rounds']] as const),
 		['damping-off', ['rounds']],
 		['bias-off', ['rounds']],
 		['wires', ['rounds']],
-		['guard-on', ['clearance', 'rounds']],
-		['weighed', ['clearance', 'rounds']],
-		['force-reading', ['clearance', 'rounds']],
+		['guard-on', ['guard-gap', 'clearance', 'rounds']],
+		['weighed', ['guard-gap', 'clearance', 'rounds']],
+		['force-reading', ['guard-gap', 'clearance', 'rounds']],
+		['guard-gap', ['rounds']],
 		['clearance', ['rounds']],
 		['room-temperature', []],
 		['gauge-sign', ['rounds']],
@@ -45,10 +46,12 @@ describe('What an answer that changes does to others', () => {
 		['weighed', 30],
 		['force-reading', 12 * 60],
 		['force-at-height', 12 * 60],
+		['guard-gap', 30],
 		['clearance', 30],
 		['zero-free-before', undefined],
 		['gauge-turns', undefined],
-		['room-temperature', 12 * 60],
+		// Asked once everything is done, just before the next date.
+		['room-temperature', undefined],
 		['mat', undefined],
 	] as const)('%s stays true for %s minutes', (id, minutes) => {
 		expect(stepById(id)?.staysTrueMinutes).toBe(minutes);

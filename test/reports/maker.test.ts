@@ -1,5 +1,5 @@
 import {describe, expect, it} from 'vitest';
-import {optionLabel, tickText} from '../../source/words/step-text.js';
+import {optionLabel, tickText, titleOf} from '../../source/words/step-text.js';
 import {flat, words} from '../helpers/said.js';
 import {textsOf} from './reading.js';
 import {poorSource, storySource} from './support.js';
@@ -43,7 +43,7 @@ describe('A page for the maker', () => {
 		[causes.bias, ruledOut.open, ruledOut.biasOn({device: weightedLever})],
 		[causes.damping, ruledOut.open, ruledOut.damperOn],
 		[ruledOut.lines.leads ?? '', ruledOut.open, ruledOut.lineNo({line: tickText('wires', 'leads')})],
-		[ruledOut.lines.lifter ?? '', ruledOut.out, ''],
+		[causes.lifter, ruledOut.out, ruledOut.lineYes({line: titleOf('lifter-clear')})],
 		[causes.zero, ruledOut.open, gauge.zeroUnchecked],
 	])('says so where %s was not ruled out', (name, state, by) => {
 		expect(flat(afterCause(poor, name))).toMatch(beginning(state, by));

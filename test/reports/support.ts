@@ -24,7 +24,7 @@ export const nasty = {
 const nastyPlay = (name: string): Played => ({
 	at: '2026-11-14T09:40:00+01:00',
 	script: northDeckWith({}),
-	detours: [{until: 'clearance', entries: [text('3'), waysOut, choose('override'), choose('other'), text(name)]}],
+	detours: [{until: 'guard-gap', entries: [text('1.7'), waysOut, choose('override'), choose('other'), text(name)]}],
 });
 
 /** A check in which a text stands wherever people type freely, as it might come from an import. */
@@ -105,7 +105,7 @@ export const poorSource: CheckSource = {
 			{until: 'bias-off', entries: [no, choose('override'), choose('maker-forbids-unhooking')]},
 			{
 				until: 'wires',
-				entries: [no, yes, yes, yes, yes, yes, choose('override'), choose('part-of-fault')],
+				entries: [yes, no, yes, yes, choose('override'), choose('part-of-fault')],
 			},
 		],
 	}),

@@ -15,7 +15,24 @@ import {deepFreeze} from '../helpers/wandering.js';
 const day = '2026-03-02T12:00:00Z';
 const later = '2026-04-01T08:00:00Z';
 const whole = follow(freshDialogue(), northDeck).check;
-const kept: readonly Profile[] = deepFreeze([...profilesWith([], whole, day)]);
+/** As an earlier version kept a cartridge; today its questions are those of its arm. */
+const pickup: Profile = {
+	id: 'cartridge-sample-1',
+	kind: 'cartridge',
+	name: 'blue one',
+	usedAt: day,
+	answers: {
+		'cartridge-name': {typed: 'blue one', value: 'blue one'},
+		'playing-force': {typed: '21 mN', value: 21},
+		'force-low': {typed: '18 mN', value: 18},
+		'force-high': {typed: '24 mN', value: 24},
+		'cartridge-compliance': {typed: '12 µm/mN', value: 12},
+		'cartridge-cantilever': {typed: '5.5 mm', value: 5.5},
+		'guard-mass': {typed: '0.4 g', value: 0.4},
+		'guard-depth': {typed: '1.3 mm', value: 1.3},
+	},
+};
+const kept: readonly Profile[] = deepFreeze([...profilesWith([], whole, day), pickup]);
 const idOf = (kind: string) => kept.find((one) => one.kind === kind)?.id ?? '';
 const arm = idOf('arm');
 
@@ -99,8 +116,9 @@ describe('Correcting an answer of a profile', () => {
 
 	it('takes a choice by its id, its number or its words', () => {
 		const {stiff} = words.options['arm-wire-stiffness'];
+		const profiles = listOf(correct('arm-wire-path', 'free-loop'));
 		for (const typed of ['stiff', '3', stiff])
-			expect(one(listOf(correct('arm-wire-stiffness', typed)))?.answers['arm-wire-stiffness']).toEqual({
+			expect(one(listOf(correct('arm-wire-stiffness', typed, {profiles})))?.answers['arm-wire-stiffness']).toEqual({
 				typed: stiff,
 				value: 'stiff',
 			});
@@ -199,15 +217,15 @@ describe('A check that is open meanwhile', () => {
 
 	it('still brings what is answered in it afterwards, under the new name', () => {
 		const next = listOf(correct('arm-length', '230', {profiles: listOf(rename('upper deck'))}));
-		const at = follow(freshDialogue(), northDeck, {until: 'room-temperature'});
-		const changed = say(at, [...goTo('arm', 'arm-offset'), text('24')], () => '2026-05-01T09:00:00Z').check;
+		const at = follow(freshDialogue(), northDeck, {until: 'back-lock'});
+		const changed = say(at, [...goTo('arm', 'arm-pivot-distance'), text('216')], () => '2026-05-01T09:00:00Z').check;
 		expect(one(profilesWith(next, changed, '2026-05-01T09:00:00Z'))).toMatchObject({
 			name: 'upper deck',
 			formerNames: ['north deck'],
 			answers: {
 				'arm-name': {value: 'upper deck'},
 				'arm-length': {value: 230},
-				'arm-offset': {value: 24},
+				'arm-pivot-distance': {value: 216},
 			},
 		});
 	});

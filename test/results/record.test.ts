@@ -116,7 +116,9 @@ describe('The next date', () => {
 
 	it.each([
 		[{'arm-wire-path': 'free-loop'}, '2026-06-02'],
-		[{'arm-wire-stiffness': 'stiff'}, '2026-06-02'],
+		[{'arm-wire-path': 'free-loop', 'arm-wire-stiffness': 'stiff'}, '2026-06-02'],
+		// Of wires inside the arm nobody is asked how stiff they are.
+		[{'arm-wire-stiffness': 'stiff'}, '2026-09-02'],
 		[{'arm-wire-stiffness': 'medium'}, '2026-09-02'],
 	] as const)('with %j is %s', (answers, date) => {
 		expect(dateFrom('2026-03-02T10:00:00+01:00', answers)).toBe(date);
@@ -235,11 +237,12 @@ describe('A record in words', () => {
 	});
 
 	it('tells struck rounds, closed series and overrides with their reasons', () => {
-		let here = follow(freshDialogue(), northDeck, {until: 'clearance'});
-		here = say(here, [text('3'), waysOut, choose('override'), choose('arm-touches-elsewhere')]);
+		let here = follow(freshDialogue(), northDeck, {until: 'guard-gap'});
+		here = say(here, [text('1.7'), waysOut, choose('override'), choose('arm-touches-elsewhere')]);
 		here = follow(here, northDeck, {until: 'verdict'});
 		here = say(here, [choose('strike'), choose('inner:0'), choose('draught'), text('3 out'), text('8 out')]);
-		here = follow(say(here, [choose('go-on'), choose('other-way'), choose('try:again')]), northDeck);
+		here = follow(say(here, [choose('go-on')]), northDeck, {until: 'verdict'});
+		here = follow(say(here, [choose('other-way'), choose('try:again')]), northDeck);
 		const lines = linesOf(finishedCheck(here.check, day));
 		const struck = words.reasons.draught;
 		expect(lines).toContain(said.reading({...asTaken, innerLimit: '3 % out', outerLimit: '8.5 % out', struck}));
@@ -247,7 +250,7 @@ describe('A record in words', () => {
 		expect(lines).toContain(verdict.series.closed({number: 1, because, hasFigures: true}));
 		expect(lines).toContain(
 			verdict.overridden({
-				title: words.steps.clearance.title,
+				title: words.steps['guard-gap'].title,
 				sentence: words.problems['stylus-height']({stylusMm: 3, side: 'low', lowMm: 5, highMm: 6}),
 				reason: words.reasons['arm-touches-elsewhere'],
 				series: 1,

@@ -57,7 +57,7 @@ describe('With the number pad alone', () => {
 		await type('3/*');
 		expect(frame()).toContain('> 3/*');
 		await type('\u0015/');
-		await waitFor(titleOf('clearance'));
+		await waitFor(titleOf('first-swing'));
 	});
 
 	it('/ goes back and * says why on a list too', async () => {

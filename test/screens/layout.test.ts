@@ -86,7 +86,7 @@ describe('Every screen of a check', () => {
 
 	it('fits on every detour: side, reason, struck round, remedy, steps, stop', () => {
 		const verdict = follow(freshDialogue(), northDeck, {until: 'verdict'});
-		const clearance = say(follow(freshDialogue(), northDeck, {until: 'clearance'}), [text('3')]);
+		const clearance = say(follow(freshDialogue(), northDeck, {until: 'guard-gap'}), [text('1.7')]);
 		const probe = follow(freshDialogue(), northDeck, {until: 'probe-inner'});
 		const detours = [
 			say(probe, [text('3')]),
@@ -115,12 +115,12 @@ describe('Every screen of a check', () => {
 			const script = northDeckWith({'arm-name': name, 'room-note': name, 'cartridge-name': name});
 			const verdict = follow(freshDialogue(), script, {until: 'verdict'});
 			expect(allFaults(verdict)).toEqual([]);
-			expect(allFaults(follow(freshDialogue(), script, {until: 'clearance'}))).toEqual([]);
+			expect(allFaults(follow(freshDialogue(), script, {until: 'guard-gap'}))).toEqual([]);
 		}
 	});
 
 	it('fits with a refusal of anything that can be typed', () => {
-		const here = follow(freshDialogue(), northDeck, {until: 'clearance'});
+		const here = follow(freshDialogue(), northDeck, {until: 'guard-gap'});
 		for (const junk of ['x'.repeat(3000), '\u001B[2J', '漢字'.repeat(400), '1.2.3', '999999999'])
 			expect(allFaults(move(here, {kind: 'entry', entry: text(junk)}, here.check.touchedAt ?? ''))).toEqual([]);
 	});
@@ -141,7 +141,7 @@ describe('Every screen of a check', () => {
 	});
 
 	it('tells the state of the deck in its head line, at any width', () => {
-		const view = viewOf(follow(freshDialogue(), northDeck, {until: 'clearance'}));
+		const view = viewOf(follow(freshDialogue(), northDeck, {until: 'guard-gap'}));
 		for (const size of sizes)
 			for (const look of looks) {
 				const {head} = layoutOf({view, ...size, page: 0, isWhy: false, notice: '', look});

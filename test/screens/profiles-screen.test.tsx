@@ -11,7 +11,7 @@ const say = words.beside.profiles;
 const centre = 'arm-gravity-centre';
 const northDeckInList = `1 ${say.inList({kind: 'arm', name: 'north deck', isAside: false})}`;
 const keepsNorthDeck = words.faces.field.keeps({text: 'north deck', mayBeEmpty: false});
-const draft = follow(freshDialogue(), northDeck, {until: 'room-temperature'}).check;
+const draft = follow(freshDialogue(), northDeck, {until: 'probe-inner'}).check;
 const profiles = profilesWith([], draft, '2026-03-02T12:00:00Z').toReversed();
 
 const show = (memory: Parameters<typeof showBeside>[1] = {}, options: InkOptions = {}) =>
@@ -55,8 +55,8 @@ test('An answer is corrected by typing, and what does not fit is said', async ()
 	await type('1\r');
 	await waitFor(`2 ${say.actions.answers}`);
 	await type('2\r');
-	await waitFor(`2 ${say.answer({title: titleOf('arm-length'), text: '233 mm'})}`);
-	await type('2\r');
+	await waitFor(`1 ${say.answer({title: titleOf('arm-length'), text: '233 mm'})}`);
+	await type('1\r');
 	await waitFor(say.now({text: '233 mm'}));
 	await type('23.3\r');
 	await waitFor(
@@ -72,7 +72,7 @@ test('An answer is corrected by typing, and what does not fit is said', async ()
 	);
 	await press('ctrl+u');
 	await type('234\r');
-	await waitFor(`2 ${say.answer({title: titleOf('arm-length'), text: '234 mm'})}`);
+	await waitFor(`1 ${say.answer({title: titleOf('arm-length'), text: '234 mm'})}`);
 	expect(memory.profiles[0]?.answers['arm-length']).toEqual({typed: '234 mm', value: 234});
 });
 

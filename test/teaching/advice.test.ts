@@ -31,7 +31,8 @@ type By = 'you' | 'another';
 
 describe('what the deck left in the readings', () => {
 	it.each([
-		['tilted-deck', (by: By) => said.tilted({by, tiltPct: 2.9, isOverridden: true})],
+		// A tilt of 1.5° is 2.62 % across the record (sin 1.5°), and a little less at 136 mm.
+		['tilted-deck', (by: By) => said.tilted({by, tiltPct: 2.6, isOverridden: true})],
 		['bias-left-on', (by: By) => said.biased({by, biasPct: 5.5})],
 		['paddle-left-in', (by: By) => said.damped({by})],
 	])('is said of %s: by whom, how much, and what to press', (arm, sentence) => {
@@ -51,17 +52,23 @@ describe('what the deck left in the readings', () => {
 
 describe('an instrument that was typed otherwise than it showed', () => {
 	it.each([
-		['force-reading', '1.95 g', '1.95 g', '2.09 g'],
+		// Set with the guard on: 18 mN / 9.80665 mN/g = 1.8355 g.
+		['force-reading', '1.95 g', '1.95 g', '1.835 g'],
 		['level-lr-1', '0.35 left', '0.35° left', '0.15 right'],
 		['mat-thickness', '3.5', '3.5 mm', '3'],
-		['clearance', '5', '5 mm', '5.6'],
+		['guard-gap', '3.9', '3.9 mm', '4.3'],
 	] as const)('is named: %s', (id, answer, typed, shown) => {
 		const advice = adviceOf(whole('well-behaved', {answers: {[id]: answer}}));
 		expect(advice).toEqual([said.misread({step: titleOf(id), typed, shown})]);
 	});
 
 	it('is not, where the difference is none that a hand could see', () => {
-		const answers = {'force-reading': '2.1 g', 'level-lr-1': '0.2 right', clearance: '5.5', 'room-temperature': '25'};
+		const answers = {
+			'force-reading': '1.85 g',
+			'level-lr-1': '0.2 right',
+			'guard-gap': '4.2',
+			'room-temperature': '25',
+		};
 		expect(adviceOf(whole('well-behaved', {answers}))).toEqual([praise]);
 	});
 

@@ -92,7 +92,7 @@ describe('the gauge', () => {
 	});
 
 	it('is not under the arm where no reading is asked for: time and nudges do nothing', () => {
-		const {bench, dialogue} = whole('well-behaved', 'clearance');
+		const {bench, dialogue} = whole('well-behaved', 'guard-gap');
 		bench.shown(dialogue);
 		const {state} = bench;
 		expect(later(state, 5000)).toBe(state);

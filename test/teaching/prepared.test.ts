@@ -41,9 +41,11 @@ describe.each(everyArm)('the check of %s that somebody else has prepared', (arm)
 		expect(practice).toMatchObject({arm, seed, isPrepared: true, deck: {done: []}, readings: [], isRevealed: false});
 	});
 
-	it('goes past a step that does not pass on the tilted deck only, and says of which', () => {
+	it('goes past what does not pass on the tilted deck only: the first reading of the level, and the whole of it', () => {
 		const {overrides} = prepared(arm, 1).dialogue.check;
-		expect(new Set(overrides.map(({step}) => step))).toEqual(new Set(arm === 'tilted-deck' ? ['level-fb-2'] : []));
+		expect(new Set(overrides.map(({step}) => step))).toEqual(
+			new Set(arm === 'tilted-deck' ? ['level-lr-1', 'level-fb-2'] : []),
+		);
 	});
 
 	it('is the same from the same seed', () => {
@@ -80,9 +82,9 @@ describe('the whole check of an invented arm', () => {
 		const start = begun({arm, seed: 1, isPrepared: false});
 		expect(positionOf(start.dialogue).step?.id).toBe('safe');
 		expect(start.dialogue.check.answers['arm-name']?.typed).toBe(words.practice.arms[arm].name);
-		const room = goneOn(start, {}, 'room-temperature').dialogue.check.answers;
+		const known = goneOn(start, {}, 'guard-on').dialogue.check.answers;
 		// Nothing but the lines of the first question was asked on the way there.
-		const {safe, ...others} = room;
+		const {safe, ...others} = known;
 		expect(safe?.value).toContain('amplifier=yes');
 		expect(others).toEqual(start.dialogue.check.answers);
 	});

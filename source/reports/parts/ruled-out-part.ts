@@ -4,6 +4,7 @@ import {outcomeLines} from '../../pages/before-and-after.js';
 import {zeroText} from '../../pages/on-gauge.js';
 import {inWords} from '../../pages/shown-lines.js';
 import {biasDeviceId, hasBias} from '../../procedure/bias-devices.js';
+import {stylusHeightMm} from '../../procedure/clearance.js';
 import type {Facts} from '../../procedure/facts.js';
 import {closingOf} from '../../procedure/hold-limits.js';
 import {stepById} from '../../procedure/index.js';
@@ -16,7 +17,7 @@ import {outcomeAfter} from '../../results/tried.js';
 import {words} from '../../words/index.js';
 import {reportWords} from '../../words/reports.js';
 import {becauseText} from '../../words/says.js';
-import {optionLabel, placeLabel, tickText} from '../../words/step-text.js';
+import {optionLabel, placeLabel, tickText, titleOf} from '../../words/step-text.js';
 import {around, type ReportBlock, type Section, sentenceBlock, type TableCell, tableBlock} from '../report.js';
 
 const {captions, ruledOut, sections} = reportWords;
@@ -40,6 +41,7 @@ export function ruledOutPart(check: Check, figures: Figures): Section {
 		biasCause(facts),
 		dampingCause(facts),
 		...ticked(facts),
+		...lifterCause(facts),
 		cause(causes.zero, figures.zero.source !== 'unchecked', zeroText(figures.zero, facts)),
 		forceCause(facts, figures),
 		clearanceCause(facts, figures),
@@ -83,7 +85,7 @@ function dampingCause(facts: Facts): Cause {
 	return cause(causes.damping, isOff, isOff ? ruledOut.damperOff : ruledOut.damperOn);
 }
 
-/** Leads, lifter, rest, screws, draught, static: one line each, as they were ticked. */
+/** Leads, rest, screws, draught: one line each, as they were ticked. */
 function ticked(facts: Facts): Cause[] {
 	const wires = stepById('wires');
 	if (!wires || !takes(wires, 'ticks')) return [];
@@ -94,11 +96,19 @@ function ticked(facts: Facts): Cause[] {
 	});
 }
 
+/** The lifter, where it was asked by itself. */
+function lifterCause(facts: Facts): Cause[] {
+	if (!facts.answered('lifter-clear')) return [];
+	const isOut = facts.yes('lifter-clear');
+	const line = titleOf('lifter-clear');
+	return [cause(causes.lifter, isOut, isOut ? ruledOut.lineYes({line}) : ruledOut.lineNo({line}))];
+}
+
 const forceCause = (facts: Facts, {carriedMn}: Figures): Cause =>
 	cause(causes.force, true, ruledOut.weighed({carriedMn, playingMn: facts.number('playing-force')}));
 
 function clearanceCause(facts: Facts, {clearance: found}: Figures): Cause {
-	const stylusMm = facts.number('clearance');
+	const stylusMm = stylusHeightMm(facts);
 	if (!found || stylusMm === undefined) return cause(causes.clearance, false, ruledOut.clearanceNotMeasured);
 	const [lowMm, highMm] = found.stylusWindowMm;
 	return cause(causes.clearance, found.passes, ruledOut.clearance({stylusMm, lowMm, highMm}));

@@ -10,9 +10,9 @@ export const view = {
 	complete: {stage: 'Complete', title: 'The check is complete', ask: 'The check is complete.'},
 	readyToPlay: 'ready to play',
 	notReadyToPlay: 'deck not ready to play',
-	sheetLineAsked: ({title}: {title: string}) => `> ${title}`,
+	sheetLineAsked: ({title}: {title: string}) => `${title}: ?`,
 	sheetLine: ({title, typed}: {title: string; typed: string | undefined}) =>
-		typed === undefined ? title : `${title}: ${typed === '' ? '-' : typed}`,
+		typed === undefined ? `${title}:` : `${title}: ${typed === '' ? '-' : typed}`,
 	side: {
 		title: ({title}: {title: string}) => `${title}: which side?`,
 		ask: ({typed}: {typed: string}) => `You typed ${typed}. On which side?`,

@@ -51,6 +51,9 @@ export const seen = {
 	scaleUnguarded: ({forceMn}: Force) => `Without the guard the scale shows ${inUnit(forceMn, 'gf', 2)}.`,
 	clearance: ({lengthMm}: {readonly lengthMm: number}) =>
 		`The ruler shows ${mm(lengthMm)} from the surface to the stylus.`,
+	guardGap: ({lengthMm}: {readonly lengthMm: number}) => `The feeler shows ${mm(lengthMm)} under the guard.`,
+	lifter: 'Paper passes between lifter and arm, at both radii.',
+	swing: 'The arm swings over the record and touches nothing.',
 	freeZero: ({readingPct, stepPct}: GaugeShows) =>
 		`Free of the arm the gauge shows ${readingText(readingPct, stepPct)} %.`,
 	biasWeight: ({g}: {readonly g: number}) =>
@@ -90,4 +93,4 @@ export const hands = {
 };
 
 /** What invented things are called. */
-export const known = {cartridge: 'invented cartridge', tools: 'invented bench'};
+export const known = {tools: 'invented bench'};

@@ -30,7 +30,7 @@ export const arm = {
 	},
 	'arm-offset': {
 		title: 'Offset angle',
-		ask: "The headshell's offset angle, or - if you do not know it.",
+		ask: "Headshell's offset angle, or - if not known.",
 		why: ({isWorkedOut}) =>
 			isWorkedOut
 				? 'With it one null radius is enough to work out the pivot distance.'

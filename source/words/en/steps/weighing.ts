@@ -50,7 +50,7 @@ export const weighing = {
 			'Never push the gauge under a hanging arm. Lower it by the lifter; no lifter: by the finger lift, wrist on a block.',
 	},
 	'guard-gap': {
-		title: 'Height',
+		title: 'Gap under the guard',
 		ask: ({depthMm}) =>
 			`Gauge first, then the arm on it. Feeler under the guard (${formatIn(depthMm, 'mm')} deep): what gap?`,
 		why: 'Too low and the guard rubs; too high and the arm does not stand as it plays.',
