@@ -1,13 +1,12 @@
 import type {Facts} from '../procedure/facts.js';
 import {inGaugeUnit, topOfScale, topText} from '../procedure/hold-limits.js';
-import {isPutBack} from '../procedure/index.js';
 import {isOnPlace, type Place, stepOfRounds} from '../procedure/places.js';
 import {readSigned, signOfWord} from '../procedure/read-signed.js';
 import {gaugeSides, gaugeUnitOf, pushSides, showsHandForce} from '../procedure/readings.js';
 import type {Step} from '../procedure/step.js';
-import {stepIdsOf} from '../procedure/step-ids.js';
 import {withUnit} from '../procedure/typed-text.js';
 import type {LimitName} from './actions.js';
+import {linesPutBack} from './ask-anew.js';
 import {type Dialogue, type Position, positionOf} from './dialogue.js';
 import {act, ask, calm, type Entry, refuse, textOf, visit} from './entry.js';
 import {nextSlot, type Slot} from './rounds.js';
@@ -64,12 +63,9 @@ function crossed({gauge}: Slot, other: string, facts: Facts): Refusal {
 	return {id: showsHandForce(facts) ? 'crossed-pushes' : 'crossed-signs', values: {other}};
 }
 
-const isBeingPutBack = ({check}: Dialogue): boolean =>
-	stepIdsOf(check.answers).some((id) => isPutBack(id) && !check.answers[id]?.again);
-
 /** What must be asked before a reading may join the others. */
 function firstThis(dialogue: Dialogue, place: Place, at: string): Dialogue | undefined {
-	if (isBeingPutBack(dialogue)) return probeAnew(dialogue, at);
+	if (linesPutBack(dialogue.check).length > 0) return probeAnew(dialogue, at);
 	const isOn = dialogue.check.answers['bias-on']?.value === true;
 	if (dialogue.check.doubts.length > 0) {
 		const asked = isOnPlace(place) ? ask(dialogue) : act(dialogue, {type: 'doubt', at});

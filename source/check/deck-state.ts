@@ -1,4 +1,5 @@
 import {type Deck, deckAsFound, type Finds, movesTo, obstacles} from '../procedure/deck.js';
+import {isPutBack} from '../procedure/index.js';
 import {places} from '../procedure/places.js';
 import type {Step} from '../procedure/step.js';
 import type {Check} from './check.js';
@@ -13,8 +14,14 @@ export function deckOf(check: Check, {facts, visible, stateOf}: Progress): Deck 
 		bias: facts.answered('arm-bias-device') && !facts.is('arm-bias-device', 'none') ? 'as-found' : 'none',
 	};
 	const done = visible.filter((step) => ['done', 'overridden'].includes(stateOf(step)));
-	return Object.assign(found, ...done.map((step) => step.leaves?.(facts)), onGauge(check));
+	const leaving = (isBack: boolean) =>
+		done.filter(({id}) => isPutBack(id) === isBack).map((step) => step.leaves?.(facts));
+	// Put back is put back, also from the middle of a round.
+	return Object.assign(found, ...leaving(false), biasOn(check), onGauge(check), ...leaving(true));
 }
+
+/** Once it is on it stays on, whatever is asked anew, until it was switched off. */
+const biasOn = ({answers}: Check): Partial<Deck> => (answers['bias-on']?.value === true ? {bias: 'on'} : {});
 
 /** While a round is taken the arm is on the gauge, which may stand turned. */
 function onGauge(check: Check): Partial<Deck> {

@@ -5,11 +5,12 @@ import {remedies} from '../procedure/remedies.js';
 import type {Step} from '../procedure/step.js';
 import type {Reason} from './actions.js';
 import {goOnWithFewer, moreRounds} from './answer-rounds.js';
+import {deckOf, keptBy} from './deck-state.js';
 import {type Dialogue, type Excused, type Position, positionOf} from './dialogue.js';
 import {act, ask, calm, type Entry, refuse, textOf, visit} from './entry.js';
 import type {Progress} from './progress.js';
 import {choiceOf, otherReason} from './prompt-options.js';
-import {plainly} from './says.js';
+import {plainly, type Refusal} from './says.js';
 import {hasReadings, openSeries} from './series.js';
 import {nameOfTrial, textOfTrial, trialsOf} from './trials.js';
 
@@ -119,7 +120,15 @@ export function chooseStep(
 }
 
 function jump(dialogue: Dialogue, progress: Progress, step: Step): Dialogue {
-	if (progress.stateOf(step) === 'open' && step !== progress.current)
-		return refuse(dialogue, {id: 'comes-first', values: {step: step.id, first: progress.current?.id}});
-	return visit(dialogue, step.id);
+	const first = firstBefore(dialogue, progress, step);
+	return first ? refuse(dialogue, first) : visit(dialogue, step.id);
+}
+
+/** What keeps a step from being asked out of its turn: it is open still, or the deck does not stand as it wants it. */
+export function firstBefore({check}: Dialogue, progress: Progress, step: Step): Refusal | undefined {
+	const {stateOf, current} = progress;
+	const isAnswered = ['done', 'overridden'].includes(stateOf(step));
+	if (step === current || isAnswered) return;
+	const isKept = stateOf(step) === 'open' || keptBy(deckOf(check, progress), step, progress).length > 0;
+	return isKept ? {id: 'comes-first', values: {step: step.id, first: current?.id}} : undefined;
 }

@@ -1,7 +1,7 @@
 import {afterStop} from '../procedure/index.js';
 import {chooseSide} from './answer-rounds.js';
 import {answerStep, chooseWay} from './answer-step.js';
-import {chooseReason, chooseRemedy, chooseStep, chooseStruck, typeReason} from './detours.js';
+import {chooseReason, chooseRemedy, chooseStep, chooseStruck, firstBefore, typeReason} from './detours.js';
 import {type Dialogue, type Position, positionOf} from './dialogue.js';
 import {wasLeft} from './doubts.js';
 import {act, ask, calm, type Entry, refuse, visit} from './entry.js';
@@ -60,8 +60,12 @@ function goBack(dialogue: Dialogue, {progress, step, slot}: Position): Dialogue 
 	const previous = visible[index - 1];
 	const isOut =
 		!previous || previous.input.kind === 'still' || (dialogue.check.reopened && !afterStop.includes(previous.stage));
-	return isOut ? undefined : visit(dialogue, previous.id);
+	if (isOut) return;
+	const first = firstBefore(dialogue, progress, previous);
+	return first ? refuse(ask(withoutVisit(dialogue)), first) : visit(dialogue, previous.id);
 }
+
+const withoutVisit = ({visiting: _visiting, ...rest}: Dialogue): Dialogue => rest;
 
 function lastSlot({check}: Dialogue, place: Slot['place']): Slot | undefined {
 	return slotBefore(check, nextSlot(check, place));
