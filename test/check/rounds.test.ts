@@ -3,7 +3,7 @@ import {type Dialogue, positionOf} from '../../source/check/dialogue.js';
 import {promptOf} from '../../source/check/prompt.js';
 import {openSeries} from '../../source/check/series.js';
 import {northDeck, northDeckWith} from '../helpers/sample-check.js';
-import {back, choose, follow, freshDialogue, refusalOf, say, text} from '../helpers/script.js';
+import {back, choose, follow, freshDialogue, refusalOf, say, text, yes} from '../helpers/script.js';
 
 const atProbe = follow(freshDialogue(), northDeck, {until: 'probe-inner'});
 const atVerdict = follow(freshDialogue(), northDeck, {until: 'verdict'});
@@ -36,7 +36,9 @@ describe('Rounds', () => {
 	it('may be more than three', () => {
 		const four = say(atVerdict, [choose('more-inner'), text('3 out'), text('8.5 out')]);
 		expect(valuesAt(four)).toHaveLength(4);
-		expect(positionOf(four).step?.id).toBe('verdict');
+		// It left the arm on the gauge.
+		expect(positionOf(four).step?.id).toBe('probe-end');
+		expect(positionOf(say(four, [yes])).step?.id).toBe('verdict');
 	});
 
 	it('may be fewer, by the list of steps', () => {
@@ -128,7 +130,7 @@ describe('Striking a round out', () => {
 	});
 
 	it('leaves the place as it is where enough rounds remain', () => {
-		const four = say(atVerdict, [choose('more-inner'), text('3 out'), text('8.5 out')]);
+		const four = say(atVerdict, [choose('more-inner'), text('3 out'), text('8.5 out'), yes]);
 		const after = say(four, [choose('strike'), choose('inner:2'), choose('other'), text('the telephone rang')]);
 		expect(positionOf(after).step?.id).toBe('verdict');
 		expect(openSeries(after.check).inner[2]?.struck?.reason).toEqual({id: 'other', typed: 'the telephone rang'});
