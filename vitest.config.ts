@@ -3,7 +3,10 @@ import {defineConfig} from 'vitest/config';
 // Rooms without a disk, a terminal or another process: their tests share one world, so that each module is read in once.
 const shared = {isolate: false, pool: 'threads'} as const;
 /** The figures and the check: `npm run test:quick`. */
-const quick = ['test/{measures,procedure,check,results,pages,words,model,count}/**/*.test.ts', 'test/{layers,units}.test.ts'];
+const quick = [
+	'test/{measures,procedure,check,results,pages,words,model,count}/**/*.test.ts',
+	'test/{layers,units}.test.ts',
+];
 const pure = ['test/{practice,teaching,reports}/**/*.test.ts'];
 const faces = ['test/{screens,plain}/**/*.test.{ts,tsx}'];
 

@@ -38,6 +38,8 @@ export type Action = {readonly at: string} & (
 			readonly value: number;
 			readonly typed: string;
 	  }
+	/** Somebody comes back to a round that lacks its outer limit: the gauge may have been moved meanwhile. */
+	| {readonly type: 'begin-anew'}
 	/** The latest reading of a place, or of the series. */
 	| {readonly type: 'take-back'; readonly place?: Place}
 	| {readonly type: 'strike'; readonly place: Place; readonly index: number; readonly reason: Reason}

@@ -1,17 +1,17 @@
-import type {Facts} from '../procedure/facts.js';
 import {inGaugeUnit, topOfScale, topText} from '../procedure/hold-limits.js';
 import {isOnPlace, type Place, stepOfRounds} from '../procedure/places.js';
-import {readSigned, signOfWord} from '../procedure/read-signed.js';
+import {readSigned} from '../procedure/read-signed.js';
 import {gaugeSides, gaugeUnitOf, pushSides, showsHandForce} from '../procedure/readings.js';
 import type {Step} from '../procedure/step.js';
 import {withUnit} from '../procedure/typed-text.js';
 import type {LimitName} from './actions.js';
 import {linesPutBack} from './ask-anew.js';
+import type {Check} from './check.js';
 import {type Dialogue, type Position, positionOf} from './dialogue.js';
 import {act, ask, calm, type Entry, refuse, textOf, visit} from './entry.js';
 import {nextSlot, type Slot} from './rounds.js';
 import {plainly, type Refusal} from './says.js';
-import {openSeries} from './series.js';
+import {counts, openSeries} from './series.js';
 
 export function takeLimit(
 	dialogue: Dialogue,
@@ -28,7 +28,7 @@ export function takeLimit(
 	const size = read.kind === 'value' ? Math.abs(read.value) : read.size;
 	if (inGaugeUnit(size, facts) > mostOverTop * (topOfScale(facts) ?? Number.POSITIVE_INFINITY))
 		return refuse(dialogue, {id: 'off-the-scale', values: {typed, top: topText(facts)}});
-	if (read.kind === 'side-wanted') return {...calm(dialogue), mode: {kind: 'side', typed, size: read.size, sides}};
+	if (read.kind === 'side-wanted') return {...calm(dialogue), mode: {kind: 'side', typed, sides}};
 	return setLimit(dialogue, slot, read.value, typed, at);
 }
 
@@ -42,25 +42,54 @@ function setLimit(dialogue: Dialogue, slot: Slot, value: number, typed: string, 
 	const {facts} = positionOf(dialogue).progress;
 	const round = openSeries(dialogue.check)[slot.place][slot.index];
 	const other = round?.[otherLimit[slot.which]];
-	const [inner, outer] = slot.which === 'innerLimit' ? [value, other?.value] : [other?.value, value];
-	if (
-		inner !== undefined &&
-		outer !== undefined &&
-		isCrossed(slot, inGaugeUnit(inner, facts), inGaugeUnit(outer, facts))
-	)
-		return refuse(dialogue, crossed(slot, other?.typed ?? '', facts));
+	if (other) {
+		const [inner, outer] = slot.which === 'innerLimit' ? [value, other.value] : [other.value, value];
+		if (isCrossed(slot, inGaugeUnit(inner, facts), inGaugeUnit(outer, facts)))
+			return refuse(dialogue, crossed(dialogue, slot, [inner, outer], other.typed));
+	}
 	const first = firstThis(dialogue, slot.place, at);
 	if (first) return first;
-	return act(dialogue, {type: 'limit', ...slot, value, typed: withUnit(typed, gaugeUnitOf(facts), true), at});
+	return act(dialogue, {
+		type: 'limit',
+		...slot,
+		value,
+		typed: withUnit(typed, gaugeUnitOf(facts), slot.gauge === 'turned' ? gaugeSides : pushSides),
+		at,
+	});
 }
 
 /** With the gauge turned the limits lie the other way round in its sign. */
 const isCrossed = ({gauge}: Slot, inner: number, outer: number): boolean =>
 	gauge === 'turned' ? outer > inner : inner > outer;
 
-function crossed({gauge}: Slot, other: string, facts: Facts): Refusal {
-	if (gauge === 'turned') return {id: 'crossed-turned', values: {other}};
-	return {id: showsHandForce(facts) ? 'crossed-pushes' : 'crossed-signs', values: {other}};
+/** Why crossed limits cannot be: what is the likeliest slip. */
+function crossed(dialogue: Dialogue, slot: Slot, pair: Pair, other: string): Refusal {
+	const {facts} = positionOf(dialogue).progress;
+	if (slot.gauge === 'turned') return {id: 'crossed-turned', values: {other}};
+	const isHand = showsHandForce(facts);
+	const [inner, outer] = pair;
+	// Zero between them: the gauge shows a push of the arm either way. A hand does push either way.
+	const isAcross = !isHand && inner > 0 && outer < 0;
+	if (areSignsSwapped(dialogue.check, slot, pair) ?? isAcross) return {id: 'signs-swapped', values: {other}};
+	return {id: isHand ? 'crossed-pushes' : 'crossed-limits', values: {other}};
+}
+
+type Pair = readonly [inner: number, outer: number];
+
+/**
+ * Whether crossed limits would lie nearer to the other rounds of the place with the opposite signs than with one limit
+ * taken for the other; undefined where there are no others to tell.
+ */
+function areSignsSwapped(check: Check, {place, index}: Slot, [inner, outer]: Pair): boolean | undefined {
+	const others = openSeries(check)[place].filter((round, nth) => nth !== index && counts(round) && !round.gauge);
+	if (others.length === 0) return;
+	const far = (asInner: number, asOuter: number): number =>
+		others.reduce(
+			(sum, {innerLimit, outerLimit}) =>
+				sum + Math.abs(asInner - innerLimit.value) + Math.abs(asOuter - (outerLimit?.value ?? 0)),
+			0,
+		);
+	return far(-inner, -outer) < far(outer, inner);
 }
 
 /** What must be asked before a reading may join the others. */
@@ -82,24 +111,6 @@ const probeAnew = (dialogue: Dialogue, at: string): Dialogue =>
 /** More rounds at a place; where the putting back has begun, only after what it changed was asked. */
 export const moreRounds = (dialogue: Dialogue, place: Place, at: string): Dialogue =>
 	firstThis(dialogue, place, at) ?? visit(dialogue, stepOfRounds(place), nextSlot(dialogue.check, place));
-
-export function chooseSide(dialogue: Dialogue, position: Position, entry: Entry, at: string): Dialogue {
-	const {mode} = dialogue;
-	const {step, slot, progress} = position;
-	if (mode.kind !== 'side' || !step) return dialogue;
-	const word = textOf(entry);
-	const side = [mode.sides.plus, mode.sides.minus].find((one) => one.word === word);
-	if (!side)
-		return refuse(dialogue, {
-			id: 'press-side',
-			values: {plus: mode.sides.plus.word, minus: mode.sides.minus.word},
-		});
-	const value = mode.size * signOfWord(side, mode.sides, progress.facts);
-	const typed = `${mode.typed} ${side.word}`;
-	const asked: Dialogue = ask(dialogue);
-	if (slot) return setLimit(asked, slot, value, typed, at);
-	return {...asked, draft: typed};
-}
 
 export function chooseRounds(
 	dialogue: Dialogue,

@@ -8,7 +8,7 @@ import {describeTicks, nextLine, tickStates} from '../procedure/ticks.js';
 import {chooseRounds, takeLimit} from './answer-rounds.js';
 import {chooseBias, chooseVerdict} from './detours.js';
 import {type Dialogue, type Position, ticksAtOnce} from './dialogue.js';
-import {act, calm, type Entry, refuse, textOf} from './entry.js';
+import {act, ask, calm, type Entry, refuse, textOf} from './entry.js';
 import {choiceOf, stillItems} from './prompt-options.js';
 import {plainly} from './says.js';
 
@@ -39,10 +39,21 @@ export function answerStep(dialogue: Dialogue, position: Position, entry: Entry,
 		case 'clock': {
 			const read = readAnswer(step, textOf(entry), position.progress.facts, dialogue.names);
 			if (read.kind === 'refused') return refuse(dialogue, read.refusal);
-			if (read.kind === 'side-wanted') return {...calm(dialogue), mode: {...read, kind: 'side'}};
+			if (read.kind === 'side-wanted')
+				return {...calm(dialogue), mode: {kind: 'side', typed: read.typed, sides: read.sides}};
 			return act(dialogue, {type: 'answer', step: step.id, value: read.value, typed: read.typed, at});
 		}
 	}
+}
+
+/** The side of a size that was typed without it: with that the answer is whole, and taken at once. */
+export function chooseSide(dialogue: Dialogue, position: Position, entry: Entry, at: string): Dialogue {
+	const {mode} = dialogue;
+	if (mode.kind !== 'side') return dialogue;
+	const {plus, minus} = mode.sides;
+	const side = [plus, minus].find(({word}) => word === textOf(entry));
+	if (!side) return refuse(dialogue, {id: 'press-side', values: {plus: plus.word, minus: minus.word}});
+	return answerStep(ask(dialogue), position, {kind: 'text', text: `${mode.typed} ${side.word}`}, at);
 }
 
 /** Takes one of the ways out of an answer that does not pass. */

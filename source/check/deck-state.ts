@@ -1,10 +1,11 @@
 import {type Deck, deckAsFound, type Finds, movesTo, obstacles} from '../procedure/deck.js';
 import {isPutBack} from '../procedure/index.js';
-import {places} from '../procedure/places.js';
+import {offPlaces, onPlaces} from '../procedure/places.js';
 import type {Step} from '../procedure/step.js';
+import type {StepId} from '../procedure/step-ids.js';
 import type {Check} from './check.js';
 import type {Progress} from './progress.js';
-import {isComplete, openSeries} from './series.js';
+import {openSeries} from './series.js';
 
 /** How the deck stands, worked out from what was answered: each step that is done leaves it as it says. */
 export function deckOf(check: Check, {facts, visible, stateOf}: Progress): Deck {
@@ -14,20 +15,27 @@ export function deckOf(check: Check, {facts, visible, stateOf}: Progress): Deck 
 		bias: facts.answered('arm-bias-device') && !facts.is('arm-bias-device', 'none') ? 'as-found' : 'none',
 	};
 	const done = visible.filter((step) => ['done', 'overridden'].includes(stateOf(step)));
+	const isDone = (...ids: readonly StepId[]): boolean => done.some((step) => ids.includes(step.id));
 	const leaving = (isBack: boolean) =>
 		done.filter(({id}) => isPutBack(id) === isBack).map((step) => step.leaves?.(facts));
 	// Put back is put back, also from the middle of a round.
-	return Object.assign(found, ...leaving(false), biasOn(check), onGauge(check), ...leaving(true));
+	return Object.assign(found, ...leaving(false), biasOn(check), onGauge(check, isDone), ...leaving(true));
 }
 
 /** Once it is on it stays on, whatever is asked anew, until it was switched off. */
 const biasOn = ({answers}: Check): Partial<Deck> => (answers['bias-on']?.value === true ? {bias: 'on'} : {});
 
-/** While a round is taken the arm is on the gauge, which may stand turned. */
-function onGauge(check: Check): Partial<Deck> {
+/**
+ * While rounds are taken the arm lies on the gauge, which stands as it does for the last of them: until the arm is locked
+ * again after the probe, and with the bias on until the deck is put back.
+ */
+function onGauge(check: Check, isDone: (...ids: readonly StepId[]) => boolean): Partial<Deck> {
 	const series = openSeries(check);
-	const begun = places.flatMap((place) => series[place]).find((round) => !isComplete(round));
-	return begun ? {arm: 'on-gauge', gauge: begun.gauge ?? 'as-used'} : {};
+	const [off, on] = [offPlaces, onPlaces].map((some) => some.flatMap((place) => series[place]).at(-1));
+	// Another setting of the bias is tried: the arm lies there until it is locked to hook the device.
+	if (series.trials.length > 0 && !on && !isDone('bias-weight', 'bias-set', 'bias-on')) return {arm: 'on-gauge'};
+	const last = on ? !isDone('back-lock') && on : off && !isDone('probe-end') && off;
+	return last ? {arm: 'on-gauge', gauge: last.gauge ?? 'as-used'} : {};
 }
 
 const findsOf = ({finds}: Step, {facts}: Progress): Finds =>

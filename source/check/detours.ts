@@ -1,17 +1,17 @@
 import {places} from '../procedure/places.js';
 import {readText} from '../procedure/read-answer.js';
 import {isReasonId} from '../procedure/reasons.js';
-import {remedies} from '../procedure/remedies.js';
+import {remedies, stepsOfRemedy} from '../procedure/remedies.js';
 import type {Step} from '../procedure/step.js';
 import type {Reason} from './actions.js';
 import {goOnWithFewer, moreRounds} from './answer-rounds.js';
-import {deckOf, keptBy} from './deck-state.js';
 import {type Dialogue, type Excused, type Position, positionOf} from './dialogue.js';
 import {act, ask, calm, type Entry, refuse, textOf, visit} from './entry.js';
+import {firstBefore} from './go-back.js';
 import type {Progress} from './progress.js';
 import {choiceOf, otherReason} from './prompt-options.js';
-import {plainly, type Refusal} from './says.js';
-import {hasReadings, openSeries} from './series.js';
+import {plainly} from './says.js';
+import {hasReadings, openSeries, remedyAfter} from './series.js';
 import {nameOfTrial, textOfTrial, trialsOf} from './trials.js';
 
 export function chooseVerdict(dialogue: Dialogue, step: Step, entry: Entry, at: string): Dialogue {
@@ -19,9 +19,11 @@ export function chooseVerdict(dialogue: Dialogue, step: Step, entry: Entry, at: 
 		case 'go-on':
 			return act(dialogue, {type: 'answer', step: step.id, value: true, typed: 'read', at});
 		case 'bias':
-			return act(dialogue, {type: 'answer', step: step.id, value: 'bias', typed: 'read', at});
-		case 'remedy':
-			return {...calm(dialogue), mode: {kind: 'remedy'}};
+			return toBias(act(dialogue, {type: 'answer', step: step.id, value: 'bias', typed: 'read', at}));
+		case 'other-way':
+			return {...calm(dialogue), mode: {kind: 'other-way'}};
+		case 'radius-between':
+			return visit(dialogue, 'radius-extra');
 		case 'more-inner':
 			return moreRounds(dialogue, 'inner', at);
 		case 'more-outer':
@@ -31,8 +33,20 @@ export function chooseVerdict(dialogue: Dialogue, step: Step, entry: Entry, at: 
 		case 'strike':
 			return {...calm(dialogue), mode: {kind: 'strike'}};
 		default:
-			return dialogue;
+			return chooseRemedy(dialogue, entry, at);
 	}
+}
+
+/** To the bias; where it was read already, to what it came to and what may follow. */
+const toBias = (dialogue: Dialogue): Dialogue =>
+	dialogue.check.answers['bias-result'] ? visit(dialogue, 'bias-result') : dialogue;
+
+function chooseRemedy(dialogue: Dialogue, entry: Entry, at: string): Dialogue {
+	const remedy = remedies.find(({id}) => choiceOf.remedy(id) === textOf(entry));
+	if (!remedy) return dialogue;
+	const because = {id: 'remedy', values: {remedy: remedy.id}} as const;
+	const before = dialogue.check.series.map(remedyAfter).findLast((one) => one !== undefined);
+	return act(dialogue, {type: 'new-series', because, steps: stepsOfRemedy(remedy.id, before), at});
 }
 
 /** After the readings with a bias setting: another one, or which of them stays. */
@@ -51,18 +65,6 @@ export function chooseBias(dialogue: Dialogue, step: Step, entry: Entry, at: str
 		typed: nameOfTrial(index + 1, trial),
 		at,
 	});
-}
-
-export function chooseRemedy(dialogue: Dialogue, entry: Entry, at: string): Dialogue {
-	const remedy = remedies.find(({id}) => id === textOf(entry));
-	return remedy
-		? act(dialogue, {
-				type: 'new-series',
-				because: {id: 'remedy', values: {remedy: remedy.id}},
-				steps: remedy.steps,
-				at,
-			})
-		: dialogue;
 }
 
 export function chooseStruck(dialogue: Dialogue, entry: Entry): Dialogue {
@@ -122,13 +124,4 @@ export function chooseStep(
 function jump(dialogue: Dialogue, progress: Progress, step: Step): Dialogue {
 	const first = firstBefore(dialogue, progress, step);
 	return first ? refuse(dialogue, first) : visit(dialogue, step.id);
-}
-
-/** What keeps a step from being asked out of its turn: it is open still, or the deck does not stand as it wants it. */
-export function firstBefore({check}: Dialogue, progress: Progress, step: Step): Refusal | undefined {
-	const {stateOf, current} = progress;
-	const isAnswered = ['done', 'overridden'].includes(stateOf(step));
-	if (step === current || isAnswered) return;
-	const isKept = stateOf(step) === 'open' || keptBy(deckOf(check, progress), step, progress).length > 0;
-	return isKept ? {id: 'comes-first', values: {step: step.id, first: current?.id}} : undefined;
 }

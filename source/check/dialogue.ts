@@ -22,13 +22,14 @@ export type Excused =
 export type Mode =
 	| {readonly kind: 'ask'}
 	/** A size was typed without its side: one key says which. */
-	| {readonly kind: 'side'; readonly typed: string; readonly size: number; readonly sides: Sides}
+	| {readonly kind: 'side'; readonly typed: string; readonly sides: Sides}
 	/** The ways out of an answer that does not pass. */
 	| {readonly kind: 'ways'}
 	| {readonly kind: 'reason'; readonly excused: Excused}
 	| {readonly kind: 'reason-typed'; readonly excused: Excused}
 	| {readonly kind: 'strike'}
-	| {readonly kind: 'remedy'}
+	/** What else can be done at the verdict than its next action. */
+	| {readonly kind: 'other-way'}
 	| {readonly kind: 'steps'; readonly stage?: StageId}
 	| {readonly kind: 'stop'};
 
@@ -52,8 +53,6 @@ export type Dialogue = {
 	readonly refusal?: Refusal;
 	/** Something that happened with the last entry and is not to be seen otherwise. */
 	readonly notice?: Notice;
-	/** A reading put together from what was typed and the side that was chosen: shown with its consequence, then accepted. */
-	readonly draft?: string;
 };
 
 export const startDialogue = (
@@ -120,7 +119,6 @@ function slotAt(check: Check, facts: Facts, step: Step | undefined, chosen: Slot
 /** What stood in a field before: the earlier answer, or what the step suggests. */
 export function earlierText(dialogue: Dialogue, {step, slot, progress, mendable}: Position): string {
 	if (!step) return '';
-	if (dialogue.draft !== undefined) return dialogue.draft;
 	// What has just been refused is not offered again.
 	if (mendable) return '';
 	if (slot) return readingAt(openSeries(dialogue.check), slot)?.typed ?? '';

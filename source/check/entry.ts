@@ -1,10 +1,11 @@
+import {stepOfRounds} from '../procedure/places.js';
 import type {StepId} from '../procedure/step-ids.js';
 import type {Action} from './actions.js';
 import type {Check} from './check.js';
 import {type Dialogue, positionOf} from './dialogue.js';
 import {reduce} from './reduce.js';
-import type {Slot} from './rounds.js';
-import type {Because, Notice, Refusal} from './says.js';
+import {begunAt, nextSlot, type Slot} from './rounds.js';
+import {type Because, type Notice, plainly, type Refusal} from './says.js';
 import {openSeries} from './series.js';
 
 /** What a face hands over: what was typed or pressed. */
@@ -28,7 +29,7 @@ export const textOf = (entry: Entry): string => {
 };
 
 /** Without refusal and detours: the question itself, wherever it stands now. */
-export const calm = ({refusal: _refusal, draft: _draft, notice: _notice, ...rest}: Dialogue): Dialogue => rest;
+export const calm = ({refusal: _refusal, notice: _notice, ...rest}: Dialogue): Dialogue => rest;
 export const ask = (dialogue: Dialogue): Dialogue => ({...calm(dialogue), mode: {kind: 'ask'}});
 /** The entry is not taken, and it is told why. */
 export const refuse = (dialogue: Dialogue, refusal: Refusal): Dialogue => ({...dialogue, refusal});
@@ -40,6 +41,23 @@ export function act(dialogue: Dialogue, action: Action): Dialogue {
 	const next = {...rest, check};
 	const notice = seriesNotice(dialogue.check, check) ?? backNotice(next, action);
 	return notice === undefined ? next : {...next, notice};
+}
+
+/** A check that is taken up again: what may have changed meanwhile is asked first. */
+export const takenUp = (dialogue: Dialogue, at: string): Dialogue =>
+	backAtRound(act(dialogue, {type: 'resume', at}), undefined, at);
+
+/**
+ * Comes back to a round that was begun and left before its outer limit was read: it begins anew, with its inner limit.
+ *
+ * @param from the step that was asked before; undefined where the check had been left
+ */
+export function backAtRound(next: Dialogue, from: StepId | undefined, at: string): Dialogue {
+	const begun = begunAt(next.check);
+	const step = positionOf(next).step?.id;
+	if (!begun || next.mode.kind !== 'ask' || step !== stepOfRounds(begun) || step === from) return next;
+	const check = reduce(next.check, {type: 'begin-anew', at});
+	return {...next, check, visiting: {step, slot: nextSlot(check, begun)}, notice: plainly('round-anew')};
 }
 
 /** Says why an answer leads back: what came before does not pass any more. */

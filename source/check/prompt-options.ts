@@ -5,7 +5,7 @@ import {afterStop, stepById} from '../procedure/index.js';
 import {isOnPlace, type Place, places} from '../procedure/places.js';
 import {signOfPlus} from '../procedure/readings.js';
 import {strikeReasons} from '../procedure/reasons.js';
-import {remedies} from '../procedure/remedies.js';
+import {type RemedyId, remedies} from '../procedure/remedies.js';
 import type {Sides, StageId, Step} from '../procedure/step.js';
 import {doubtAskedBy} from '../procedure/steps-still.js';
 import type {Trial} from './check.js';
@@ -25,6 +25,7 @@ export const choiceOf = {
 	step: ({id}: Step) => `step:${id}`,
 	keep: (trial: number) => `keep:${trial}`,
 	backTo: (trial: number) => `back-to:${trial}`,
+	remedy: (id: RemedyId) => `try:${id}`,
 	round: (place: Place, index: number) => `${place}:${index}`,
 } as const;
 
@@ -70,18 +71,33 @@ const moreAt = (place: 'inner' | 'outer' | 'extra'): PromptOption => ({
 	label: {id: 'more-rounds', values: {place}},
 });
 
-export function verdictOptions({check}: Dialogue, facts: Facts): readonly PromptOption[] {
+/**
+ * All that can be chosen at the verdict, or beside its next action where that was not chosen. Which of it is the next
+ * action hangs on what the figures mean, so a page puts that first.
+ */
+export function verdictOptions({check, mode}: Dialogue, facts: Facts): readonly PromptOption[] {
 	const series = openSeries(check);
-	return [
+	const first = [
 		{id: 'go-on', label: plainly('put-back')},
-		{id: 'remedy', label: plainly('try-remedy')},
+		{id: 'other-way', label: plainly('other-way')},
+	];
+	return [
+		...(mode.kind === 'ask' ? first : []),
 		{id: 'bias', label: plainly(hasBias(facts) ? 'set-bias' : 'see-skating')},
 		moreAt('inner'),
 		moreAt('outer'),
 		...(check.answers['radius-extra']?.value ? [moreAt('extra')] : []),
 		...(hasReadings(series) ? [{id: 'strike', label: plainly('strike')}] : []),
+		...(check.answers['radius-extra']?.value ? [] : [{id: 'radius-between', label: plainly('radius-between')}]),
+		...remedyOptions(facts),
 	];
 }
+
+/** The remedies that make sense for this arm. */
+const remedyOptions = (facts: Facts): readonly PromptOption[] =>
+	remedies
+		.filter(({when}) => when?.(facts) ?? true)
+		.map(({id}): PromptOption => ({id: choiceOf.remedy(id), label: {id: 'remedy', values: {remedy: id}}}));
 
 const backTo = (number: number, trial: Trial): PromptOption => ({
 	id: choiceOf.backTo(number),
@@ -169,21 +185,16 @@ export function stepOptions({progress}: Position, stage: StageId): readonly Prom
 		});
 }
 
-/** The remedies that make sense for this arm. */
-export const remedyOptions = (facts: Facts): readonly PromptOption[] =>
-	remedies
-		.filter(({when}) => when?.(facts) ?? true)
-		.map(({id}): PromptOption => ({id, label: {id: 'remedy', values: {remedy: id}}}));
-
 export type SideOption<L = Label> = PromptOption<L> & {readonly keys: readonly string[]};
 
-/** Two sides, each with its letter; the signs go to the side that they mean on this gauge. */
+/** Two sides, each with its letter and its sign: the sign that it has on this gauge. */
 export function sideOptions(sides: Sides, facts: Facts): readonly SideOption[] {
 	const {plus, minus, sign} = sides;
-	const plusSide = sides.words === 'sign-of-gauge' || signOfPlus(facts) === 1 ? plus : minus;
+	// Where a sign means nothing of itself, + is the side that stands first: so the number pad suffices.
+	const isFirst = sign === 'means-nothing' || sides.words === 'sign-of-gauge' || signOfPlus(facts) === 1;
 	return [plus, minus].map((side) => ({
 		id: side.word,
 		label: {id: 'side', values: {side: side.word}},
-		keys: [side.word.charAt(0), ...(sign === 'of-gauge' ? [side === plusSide ? '+' : '-'] : [])],
+		keys: [side.word.charAt(0), side === (isFirst ? plus : minus) ? '+' : '-'],
 	}));
 }

@@ -4,7 +4,6 @@ import {type Dialogue, earlierText, type Position, positionOf, ticksAtOnce} from
 import {
 	biasOptions,
 	reasonsFor,
-	remedyOptions,
 	roundOptions,
 	type SideOption,
 	sideOptions,
@@ -59,8 +58,8 @@ export function promptOf(dialogue: Dialogue, position: Position = positionOf(dia
 			return {key: 'reason-typed', kind: 'field', initial: '', mayBeEmpty: false};
 		case 'strike':
 			return {key: 'strike', kind: 'choice', options: strikeOptions(dialogue)};
-		case 'remedy':
-			return {key: 'remedy', kind: 'choice', options: remedyOptions(position.progress.facts)};
+		case 'other-way':
+			return {key: 'other-way', kind: 'choice', options: verdictOptions(dialogue, position.progress.facts)};
 		case 'steps':
 			return {
 				key: `steps-${mode.stage ?? 'all'}`,

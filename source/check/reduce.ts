@@ -6,7 +6,7 @@ import {type Answer, answerOf, type Check, isSameValue} from './check.js';
 import {deckOf, keptBy} from './deck-state.js';
 import {doubtsAfter, doubtsWithStep, isOffered, isStillInDoubt, touchesReadings} from './doubts.js';
 import {progressOf} from './progress.js';
-import {setLimit, strike, takeBack} from './rounds.js';
+import {setLimit, strike, takeBack, withoutBegun} from './rounds.js';
 import {plainly} from './says.js';
 import {askAgain, newSeries} from './series.js';
 import {closeTrial, leaveBias} from './trials.js';
@@ -74,6 +74,8 @@ function changed(check: Check, action: Action): Check {
 			return setLimit(check, action);
 		case 'take-back':
 			return takeBack(check, action.place);
+		case 'begin-anew':
+			return withoutBegun(check);
 		case 'next-trial':
 			return closeTrial(check, action.at);
 		case 'bias-off-again':
@@ -92,7 +94,7 @@ function changed(check: Check, action: Action): Check {
 		case 'carry-on':
 			return carryOn(check, action.at);
 		case 'doubt':
-			return doubted(check);
+			return withoutVerdict(check);
 		case 'work-again':
 			return workAgain(check, action.at);
 		case 'resume':
@@ -164,8 +166,8 @@ function carryOn(check: Check, at: string): Check {
 	return workAgain({...rest, doubts: united(check.doubts, doubtsAfter(rest, at))}, at);
 }
 
-/** The probe is taken up again with something in doubt: the verdict falls, so that the doubts are asked. */
-function doubted(check: Check): Check {
+/** The verdict falls, to be read anew: until then what is in doubt is asked. */
+function withoutVerdict(check: Check): Check {
 	const {verdict: _read, ...answers} = check.answers;
 	return {...check, answers};
 }
@@ -174,12 +176,8 @@ function doubted(check: Check): Check {
 const workAgain = (check: Check, at: string): Check =>
 	linesPutBack(check).length === 0 ? check : closeSeries(check, plainly('put-back-between'), at);
 
-/** The bias goes off before the arm itself is probed again; then the verdict is read anew. */
-function biasOffAgain(check: Check, at: string): Check {
-	const left = leaveBias(check, at);
-	const {verdict: _read, ...answers} = left.answers;
-	return {...left, answers};
-}
+/** The bias goes off before the arm itself is probed again. */
+const biasOffAgain = (check: Check, at: string): Check => withoutVerdict(leaveBias(check, at));
 
 function stillSo(check: Check, {doubt, at}: Of<'still-so'>): Check {
 	const answers = Object.fromEntries(

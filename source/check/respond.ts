@@ -1,21 +1,26 @@
-import {afterStop} from '../procedure/index.js';
-import {chooseSide} from './answer-rounds.js';
-import {answerStep, chooseWay} from './answer-step.js';
-import {chooseReason, chooseRemedy, chooseStep, chooseStruck, firstBefore, typeReason} from './detours.js';
+import {nameOf} from '../procedure/read-answer.js';
+import {answerStep, chooseSide, chooseWay} from './answer-step.js';
+import {chooseReason, chooseStep, chooseStruck, chooseVerdict, typeReason} from './detours.js';
 import {type Dialogue, type Position, positionOf} from './dialogue.js';
 import {wasLeft} from './doubts.js';
-import {act, ask, calm, type Entry, refuse, visit} from './entry.js';
-import {nextSlot, type Slot, slotBefore} from './rounds.js';
+import {act, ask, backAtRound, calm, type Entry, refuse, takenUp} from './entry.js';
+import {goBack} from './go-back.js';
+import {promptOf} from './prompt.js';
+import {begunAt} from './rounds.js';
 import {plainly} from './says.js';
 
 export type {Entry} from './entry.js';
 
 /** The dialogue after an entry; `back` from the very first step gives undefined: leave for home. */
 export function respond(dialogue: Dialogue, entry: Entry, at: string): Dialogue | undefined {
-	const back = wasLeft(dialogue.check, at) ? act(dialogue, {type: 'resume', at}) : undefined;
-	if (back && positionOf(back).step?.input.kind === 'still') return refuse(back, plainly('time-passed'));
+	const back = wasLeft(dialogue.check, at) ? takenUp(dialogue, at) : undefined;
+	if (back && (back.notice || positionOf(back).step?.input.kind === 'still'))
+		return refuse(back, plainly('time-passed'));
 	// Where no doubt is asked now, it is kept for the case that the probe is taken up again.
-	return taken(back && back.check.doubts.length > 0 ? {...dialogue, check: back.check} : dialogue, entry, at);
+	const here = back && back.check.doubts.length > 0 ? {...dialogue, check: back.check} : dialogue;
+	const next = taken(here, entry, at);
+	// Where the last reading of a whole round was taken back, the arm still lies where it was.
+	return next && begunAt(here.check) ? backAtRound(next, positionOf(here).step?.id, at) : next;
 }
 
 function taken(dialogue: Dialogue, entry: Entry, at: string): Dialogue | undefined {
@@ -23,6 +28,8 @@ function taken(dialogue: Dialogue, entry: Entry, at: string): Dialogue | undefin
 	if (entry.kind === 'back') return goBack(dialogue, position);
 	if (entry.kind === 'steps') return {...calm(dialogue), mode: {kind: 'steps'}};
 	if (entry.kind === 'stop') return {...calm(dialogue), mode: {kind: 'stop'}};
+	if (entry.kind === 'text' && isReadingOnList(dialogue, position, entry.text))
+		return refuse(dialogue, {id: 'no-reading-here', values: {typed: entry.text}});
 	const {mode} = dialogue;
 	switch (mode.kind) {
 		case 'ask':
@@ -37,8 +44,8 @@ function taken(dialogue: Dialogue, entry: Entry, at: string): Dialogue | undefin
 			return typeReason(dialogue, mode.excused, entry, at);
 		case 'strike':
 			return chooseStruck(dialogue, entry);
-		case 'remedy':
-			return chooseRemedy(dialogue, entry, at);
+		case 'other-way':
+			return position.step ? chooseVerdict(dialogue, position.step, entry, at) : dialogue;
 		case 'steps':
 			return chooseStep(dialogue, position, entry, at);
 		case 'stop':
@@ -46,27 +53,14 @@ function taken(dialogue: Dialogue, entry: Entry, at: string): Dialogue | undefin
 	}
 }
 
-function goBack(dialogue: Dialogue, {progress, step, slot}: Position): Dialogue | undefined {
-	const {mode} = dialogue;
-	if (mode.kind === 'steps' && mode.stage) return {...calm(dialogue), mode: {kind: 'steps'}};
-	if (mode.kind === 'reason-typed') return {...calm(dialogue), mode: {kind: 'reason', excused: mode.excused}};
-	if (mode.kind !== 'ask') return ask(dialogue);
-	if (step?.input.kind === 'rounds') {
-		const before = slot ? slotBefore(dialogue.check, slot) : lastSlot(dialogue, step.input.place);
-		if (before) return visit(dialogue, step.id, before);
-	}
-	const {visible} = progress;
-	const index = step ? visible.indexOf(step) : visible.length;
-	const previous = visible[index - 1];
-	const isOut =
-		!previous || previous.input.kind === 'still' || (dialogue.check.reopened && !afterStop.includes(previous.stage));
-	if (isOut) return;
-	const first = firstBefore(dialogue, progress, previous);
-	return first ? refuse(ask(withoutVisit(dialogue)), first) : visit(dialogue, previous.id);
-}
-
-const withoutVisit = ({visiting: _visiting, ...rest}: Dialogue): Dialogue => rest;
-
-function lastSlot({check}: Dialogue, place: Slot['place']): Slot | undefined {
-	return slotBefore(check, nextSlot(check, place));
+/** A reading typed where a list is shown must not pass for a line of it: a line is its whole number, its id or its name. */
+function isReadingOnList(dialogue: Dialogue, position: Position, text: string): boolean {
+	const typed = text.trim();
+	if (!/\d/.test(typed) || /^\d+$/.test(typed)) return false;
+	const prompt = promptOf(dialogue, position);
+	const {step} = position;
+	return (
+		prompt.kind === 'choice' &&
+		!prompt.options.some(({id}) => id === typed || (step && nameOf(dialogue.names, step.id, id) === typed))
+	);
 }

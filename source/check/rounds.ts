@@ -2,7 +2,7 @@ import {usualRounds} from '../procedure/facts.js';
 import {isOnPlace, type Place, places, stepOfRounds, turningPlaces} from '../procedure/places.js';
 import type {Action, LimitName} from './actions.js';
 import type {Check, Reading, Round, Series} from './check.js';
-import {counts, openSeries, withOpenSeries} from './series.js';
+import {counts, isComplete, openSeries, withOpenSeries} from './series.js';
 
 type Of<T extends Action['type']> = Extract<Action, {type: T}>;
 
@@ -123,6 +123,23 @@ export function takeBack(check: Check, chosen?: Place): Check {
 	const withdrawn = [...series.withdrawn, {place, limit, reading: outerLimit ?? last.innerLimit}];
 	const {[stepOfRounds(place)]: _reopened, ...answers} = check.answers;
 	return askResultAgain(withOpenSeries({...check, answers}, {...series, [place]: rounds, withdrawn}), place);
+}
+
+/** Where a round was begun and lacks its outer limit. */
+export function begunAt(check: Check): Place | undefined {
+	const series = openSeries(check);
+	return places.find((place) => !series[place].every(isComplete));
+}
+
+/** Rounds that lack their outer limit begin anew; what was read of them stays in the record as withdrawn. */
+export function withoutBegun(check: Check): Check {
+	const place = begunAt(check);
+	if (!place) return check;
+	const series = openSeries(check);
+	const lone = series[place].filter((round) => !isComplete(round));
+	const withdrawn = lone.map(({innerLimit}) => ({place, limit: 'innerLimit', reading: innerLimit}));
+	const left = {[place]: series[place].filter(isComplete), withdrawn: [...series.withdrawn, ...withdrawn]};
+	return withoutBegun(withOpenSeries(check, {...series, ...left}));
 }
 
 /** Strikes a round out: it stays in the record, out of the figures. */

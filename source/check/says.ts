@@ -21,11 +21,13 @@ export type RefusalValues = TypedRefusalValues & {
 	'off-the-scale': {readonly typed: string; readonly top: string};
 	'crossed-turned': {readonly other: string};
 	'crossed-pushes': {readonly other: string};
-	'crossed-signs': {readonly other: string};
+	'crossed-limits': {readonly other: string};
+	'signs-swapped': {readonly other: string};
 	'press-side': {readonly plus: SideWord; readonly minus: SideWord};
 	'one-round-at-least': Nothing;
 	'outer-limit-lacks': Nothing;
 	'press-yes-or-no': Nothing;
+	'no-reading-here': {readonly typed: string};
 	'choose-by-number': Nothing;
 	'press-still': Nothing;
 	'few-words': Nothing;
@@ -52,6 +54,7 @@ export type Because = Said<BecauseValues>;
 /** What happened with an entry and is not to be seen otherwise. */
 export type NoticeValues = {
 	'does-not-pass-any-more': {readonly step: StepId};
+	'round-anew': Nothing;
 	'setting-kept': {readonly number: number};
 	'series-kept': {readonly number: number; readonly because: Because};
 };
@@ -74,7 +77,11 @@ export type LabelValues = {
 	'to-verdict': Nothing;
 	enough: Nothing;
 	'put-back': Nothing;
-	'try-remedy': Nothing;
+	leave: Nothing;
+	'to-maker': Nothing;
+	'other-way': Nothing;
+	'radius-between': Nothing;
+	'look-at-bias': Nothing;
 	'set-bias': Nothing;
 	'see-skating': Nothing;
 	'more-rounds': {readonly place: 'inner' | 'outer' | 'extra'};

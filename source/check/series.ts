@@ -1,5 +1,6 @@
 import type {HoldLimits} from '../procedure/facts.js';
 import {type Place, places} from '../procedure/places.js';
+import {isRemedyId, type RemedyId} from '../procedure/remedies.js';
 import type {StepId} from '../procedure/step-ids.js';
 import type {Answer, Check, Round, Series} from './check.js';
 
@@ -22,6 +23,12 @@ export function openSeries(check: Check): Series {
 	const last = check.series.at(-1);
 	if (!last) throw new Error('a check has at least one series');
 	return last;
+}
+
+/** What was tried after a series, if a remedy closed it. */
+export function remedyAfter({closed}: Series): RemedyId | undefined {
+	const remedy = closed?.because.id === 'remedy' ? closed.because.values.remedy : undefined;
+	return isRemedyId(remedy) ? remedy : undefined;
 }
 
 export const withOpenSeries = (check: Check, series: Series): Check => ({

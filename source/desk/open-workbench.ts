@@ -1,6 +1,7 @@
 import {formatISO} from 'date-fns/formatISO';
 import type {Check} from '../check/check.js';
 import {type Dialogue, startDialogue} from '../check/dialogue.js';
+import {takenUp} from '../check/entry.js';
 import {progressOf} from '../check/progress.js';
 import {newCheck, reduce} from '../check/reduce.js';
 import type {Profile} from '../procedure/facts.js';
@@ -102,7 +103,7 @@ export class OpenWorkbench implements Workbench {
 			const {check} = this.#draft();
 			if (!check) throw new Hindrance('missing', this.archive.dataDir, words.commands.desk.nothingOpen);
 			if (progressOf(check, this.archive.rereadProfiles()).current)
-				return this.#taken(reduce(check, {type: 'resume', at: this.now()}));
+				return this.#taken(check, takenUp(this.#dialogue(check), this.now()));
 			await this.#file(check);
 			throw new Hindrance('missing', this.archive.dataDir, words.commands.desk.cameToEnd);
 		});
@@ -166,9 +167,9 @@ export class OpenWorkbench implements Workbench {
 	}
 
 	/** A check that is taken up, saved as it is now. */
-	async #taken(check: Check): Promise<Dialogue> {
-		await this.#store.saveDraft(check);
-		return this.#dialogue(check);
+	async #taken(check: Check, dialogue = this.#dialogue(check)): Promise<Dialogue> {
+		await this.#store.saveDraft(dialogue.check);
+		return dialogue;
 	}
 
 	protected blankCheck(): Check {

@@ -1,18 +1,14 @@
 import type {Check, Series} from '../check/check.js';
-import {documentOfCheck} from '../results/document-of-check.js';
-import {type Figures, figuresOf, isMeasured} from '../results/figures.js';
+import {remedyAfter} from '../check/series.js';
+import {seriesThatCounts} from '../results/document-of-check.js';
+import {type Figures, isMeasured} from '../results/figures.js';
+import {figuresOfSeries, outcomeAfter} from '../results/tried.js';
 import {words} from '../words/index.js';
 import {becauseText} from '../words/says.js';
 import {bandRow} from './band-rows.js';
 import {type BandRow, line, type Shown, table} from './shown-lines.js';
 
 const {bands, radii, series: said} = words.pages.verdict;
-
-/** Figures of an earlier series, where it has any. */
-function figuresOfSeries(check: Check, series: Series): Figures | undefined {
-	const found = documentOfCheck(check, series);
-	return found.ok ? figuresOf(found.document) : undefined;
-}
 
 const closedSeries = (check: Check): readonly Series[] => check.series.filter((one) => one.closed);
 
@@ -26,6 +22,21 @@ export function earlierRows(check: Check): BandRow[] {
 		.map((one) => ({...bandRow(one), earlier: true, label: bands.before(one)}));
 }
 
+/** What a remedy did, foretold and seen in one line; nothing where no remedy was tried after the series. */
+export function outcomeLines(check: Check, series: Series | undefined): Shown[] {
+	const outcome = series && outcomeAfter(check, series);
+	if (!outcome) return [];
+	return [line(words.actions.outcome(outcome), outcome.kind === 'something-else' ? 'bad' : 'strong')];
+}
+
+/** What the remedy did that was tried last, and what it left on the deck. */
+export function lastOutcome(check: Check): Shown[] {
+	const before = check.series[check.series.indexOf(seriesThatCounts(check)) - 1];
+	const remedy = before && remedyAfter(before);
+	const left = remedy && words.remedies[remedy].left;
+	return [...outcomeLines(check, before), ...(left ? [line(left, 'bad')] : [])];
+}
+
 /** Before and after, side by side, for every earlier series. */
 export const beforeAndAfter = (check: Check, now: Figures): Shown[] =>
 	closedSeries(check).flatMap((series, index) => {
@@ -33,6 +44,7 @@ export const beforeAndAfter = (check: Check, now: Figures): Shown[] =>
 		const because = series.closed ? becauseText(series.closed.because) : '';
 		return [
 			line(said.closed({number: index + 1, because, hasFigures: before !== undefined}), 'strong'),
+			...outcomeLines(check, series),
 			...(before ? [comparison(before, now)] : []),
 		];
 	});

@@ -1,6 +1,5 @@
 import limits from '../../shared/limits.json' with {type: 'json'};
 import type {Dialogue, Position} from '../check/dialogue.js';
-import type {Progress} from '../check/progress.js';
 import {stillItems} from '../check/prompt-options.js';
 import {hasReadings, openSeries} from '../check/series.js';
 import {mnPerGram} from '../measures/tracking-force.js';
@@ -12,10 +11,10 @@ import type {IdOf, StepId} from '../procedure/step-ids.js';
 import {tickStates} from '../procedure/ticks.js';
 import {carriedMn, guardHandling} from '../procedure/weighing.js';
 import {nextCheckOf} from '../results/next-check.js';
+import {actionOfCheck} from '../results/tried.js';
 import {words} from '../words/index.js';
 import {nextCheckText} from '../words/results-text.js';
 import {tickText, titleOf} from '../words/step-text.js';
-import {biasLater} from './bias/advice.js';
 import {biasLines} from './bias/lines.js';
 import {skatingLines} from './bias/skating-lines.js';
 import {lastAdvice} from './bias/so-far.js';
@@ -118,16 +117,10 @@ const consequences: Readonly<Partial<Record<StepId, Consequence>>> = {
 	'back-force': putBackForce,
 };
 
-/** The verdict, and right under its figures whether the bias had better wait, so that it is read before what may be chosen. */
-function verdictScreen({check, history}: Dialogue, progress: Progress): readonly Shown[] {
-	const issued = issuedOf(check);
-	const later = biasLater(issued?.findings ?? [], progress.facts);
-	return verdictLines(check, issued, history, progress).toSpliced(2, 0, ...later);
-}
-
 /** What the screen of a step shows beside its question. */
 export function consequencesOf(dialogue: Dialogue, {step, slot, progress}: Position): readonly Shown[] {
 	if (!step) return [];
+	const {check} = dialogue;
 	const {facts} = progress;
 	const brought = consequences[step.id]?.(facts) ?? [];
 	const {input} = step;
@@ -139,9 +132,9 @@ export function consequencesOf(dialogue: Dialogue, {step, slot, progress}: Posit
 		case 'rounds':
 			return probeSoFar(dialogue, facts, input.place, slot);
 		case 'verdict':
-			return verdictScreen(dialogue, progress);
+			return verdictLines(check, issuedOf(check), dialogue.history, progress, actionOfCheck(check));
 		case 'bias-result':
-			return biasLines(dialogue.check);
+			return biasLines(check);
 		case 'still':
 			return earlierAnswers(dialogue, step, facts);
 		case 'text':

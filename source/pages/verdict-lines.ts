@@ -4,14 +4,16 @@ import {factsOfSeries, type Progress, progressOf} from '../check/progress.js';
 import {openSeries} from '../check/series.js';
 import {documentOfCheck, partialDocument, seriesThatCounts} from '../results/document-of-check.js';
 import {type Figures, figuresOf, isMeasured} from '../results/figures.js';
-import type {Issued, IssuedFinding} from '../results/issued.js';
+import type {Issued} from '../results/issued.js';
+import type {NextAction} from '../results/next-action.js';
 import {words} from '../words/index.js';
 import {overriddenText, reasonText} from '../words/says.js';
 import {titleOf} from '../words/step-text.js';
 import {bandsShown, lastBands} from './band-rows.js';
-import {beforeAndAfter, earlierRows} from './before-and-after.js';
+import {beforeAndAfter, earlierRows, lastOutcome} from './before-and-after.js';
 import {biasLines} from './bias/lines.js';
 import {issuedOf} from './issued.js';
+import {actionLines, besideAction} from './next-action.js';
 import {zeroText} from './on-gauge.js';
 import {detailLines, radiusTable} from './radius-lines.js';
 import {line, type Shown, type Tone} from './shown-lines.js';
@@ -19,30 +21,37 @@ import {yearsOf} from './years/years-lines.js';
 
 const {verdict} = words.pages;
 
-/** Everything that a check came to, in the order in which a technician wants it; a filed one as it was issued. */
+/**
+ * Everything that a check came to, in the order in which a technician wants it; a filed one as it was issued.
+ *
+ * @param action what is to be done now, while a check goes on
+ */
 export function verdictLines(
 	check: Check,
 	issued: Issued | null = issuedOf(check),
 	history: readonly PastCheck[] = [],
 	progress: Progress = progressOf(check),
+	action?: NextAction,
 ): readonly Shown[] {
 	if (!issued) return [...noVerdictLines(check), ...overrideLines(check, progress), ...figuresSoFar(check)];
 	const {figures, findings} = issued;
 	const years = yearsOf(check, history, issued);
 	return [
 		line(verdict.headline(figures), toneOf(figures.atWorst)),
-		radiusTable(figures.probe, check.limits),
 		...notMeasured(check),
-		...overrideLines(check, progress),
+		...lastOutcome(check),
+		...bandsShown(figures.probe, check.limits, [...earlierRows(check), ...lastBands(history)]),
 		// What is to be done comes before all that only bears it out: on a small screen the rest is pages further.
-		...findingLines(findings),
+		...actionLines(findings, action),
+		...overrideLines(check, progress),
+		radiusTable(figures.probe, check.limits),
+		...besideAction(findings),
 		...(figures.probe.some(({repeatability}) => repeatability === 'assumed')
 			? [line(words.results.repeatabilityAssumed, 'dim')]
 			: []),
 		...zeroLine(check, figures),
 		...(issued.form === 1 ? [] : setAnewLine(check)),
 		...(years?.changes ?? []),
-		...bandsShown(figures.probe, check.limits, [...earlierRows(check), ...lastBands(history)]),
 		...biasLines(check),
 		...beforeAndAfter(check, figures),
 		...(years ? [line(verdict.overYears, 'strong'), ...years.trend, ...years.pictures] : []),
@@ -71,17 +80,6 @@ export function figuresSoFar(check: Check): Shown[] {
 
 const toneOf = (atWorst: Figures['atWorst']): Tone =>
 	atWorst === 'good' ? 'good' : atWorst === 'usable' ? 'warn' : 'bad';
-
-/** The gravest finding gives the one thing to do now; the others stand beside it without an action of their own. */
-const findingLines = ([first, ...others]: readonly IssuedFinding[]): Shown[] =>
-	first
-		? [
-				line(first.found, 'strong'),
-				...(first.likely === '' ? [] : [line(verdict.likely(first))]),
-				line(verdict.next(first)),
-				...others.map((one) => line(verdict.alsoSeen(one))),
-			]
-		: [];
 
 /** Something that was gone past although it did not pass. */
 export type Overridden = {

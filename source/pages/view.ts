@@ -1,7 +1,7 @@
 import {deckOf, movesBefore} from '../check/deck-state.js';
 import {type Dialogue, type Position, positionOf} from '../check/dialogue.js';
 import {isReadyToPlay, stageCount} from '../check/progress.js';
-import {type Prompt, promptOf} from '../check/prompt.js';
+import type {Prompt} from '../check/prompt.js';
 import {respond} from '../check/respond.js';
 import type {Slot} from '../check/rounds.js';
 import type {Deck} from '../procedure/deck.js';
@@ -11,12 +11,15 @@ import {unitOf} from '../procedure/read-answer.js';
 import {gaugeUnitOf} from '../procedure/readings.js';
 import {type Step, sheetStages} from '../procedure/step.js';
 import {limitAsked} from '../procedure/steps-probe.js';
+import {caseOfCheck} from '../results/tried.js';
 import {units} from '../units.js';
 import {words} from '../words/index.js';
 import {promptInWords, says} from '../words/says.js';
 import {askOf, cautionOf, mistakeOf, shortAskOf, titleOf, whyOf} from '../words/step-text.js';
+import {biasLater} from './bias/advice.js';
 import {consequencesOf} from './consequences.js';
 import {line, type Shown} from './shown-lines.js';
+import {promptInOrder} from './verdict-choices.js';
 
 const said = words.pages.view;
 
@@ -53,7 +56,7 @@ export type View = {
 export function viewOf(dialogue: Dialogue, typed = ''): View {
 	const position = positionOf(dialogue);
 	const {step, progress} = position;
-	const prompt = promptInWords(promptOf(dialogue, position));
+	const prompt = promptInWords(promptInOrder(dialogue, position));
 	const deck = deckOf(dialogue.check, progress);
 	return {
 		arm: said.arm({name: progress.facts.text('arm-name'), isPractice: dialogue.check.practice !== undefined}),
@@ -74,6 +77,10 @@ export function viewOf(dialogue: Dialogue, typed = ''): View {
 	};
 }
 
+/** What an invented bench shows stands first, after what happened with the last entry: that must be on the first page. */
+export const besideBench = (view: View, {notice}: Dialogue, seen: readonly Shown[]): View =>
+	seen.length === 0 ? view : {...view, shown: view.shown.toSpliced(notice === undefined ? 0 : 1, 0, ...seen)};
+
 function headOf({mode}: Dialogue, step: Step | undefined): string {
 	switch (mode.kind) {
 		case 'ask':
@@ -85,7 +92,7 @@ function headOf({mode}: Dialogue, step: Step | undefined): string {
 			return said.reason[mode.excused.kind].title;
 		case 'ways':
 		case 'strike':
-		case 'remedy':
+		case 'other-way':
 		case 'steps':
 		case 'stop':
 			return said.titles[mode.kind];
@@ -106,7 +113,7 @@ function taskOf({mode, isBrisk}: Dialogue, {step, slot, progress: {facts, proble
 		case 'reason-typed':
 			return said.reason[mode.excused.kind].ask;
 		case 'strike':
-		case 'remedy':
+		case 'other-way':
 		case 'steps':
 		case 'stop':
 			return said.asks[mode.kind];
@@ -148,6 +155,7 @@ function askOfRounds(step: Step, slot: Slot | undefined, facts: Facts): string {
 
 function shownFor(dialogue: Dialogue, position: Position, prompt: Prompt, typed: string): readonly Shown[] {
 	const {mode} = dialogue;
+	if (mode.kind === 'other-way') return biasLater(caseOfCheck(dialogue.check)?.findings ?? [], position.progress.facts);
 	if (mode.kind !== 'ask') return mode.kind === 'side' && position.slot ? consequencesOf(dialogue, position) : [];
 	const {step, progress, stuck} = position;
 	const problem = stuck && step && typed.trim() === '' ? [line(problemText(progress.problemOf(step)), 'bad')] : [];
@@ -160,11 +168,19 @@ function shownFor(dialogue: Dialogue, position: Position, prompt: Prompt, typed:
 
 /** The consequences of the step, with the typed text taken as its answer where it would be accepted. */
 function triedOut(dialogue: Dialogue, position: Position, prompt: Prompt, typed: string): readonly Shown[] {
-	const {step, slot} = position;
-	if (!step || prompt.kind !== 'field' || typed.trim() === '' || slot) return consequencesOf(dialogue, position);
+	const {step, slot, mendable} = position;
+	if (!step || prompt.kind !== 'field' || slot) return consequencesOf(dialogue, position);
+	if (typed.trim() === '') return mendable ? withoutAnswer(dialogue, step) : consequencesOf(dialogue, position);
 	const tried = respond(dialogue, {kind: 'text', text: typed}, dialogue.check.touchedAt ?? dialogue.check.startedAt);
-	if (!tried || tried.refusal || tried.mode.kind !== 'ask') return consequencesOf(dialogue, position);
+	if (!tried || tried.refusal || tried.mode.kind !== 'ask') return withoutAnswer(dialogue, step);
 	const seen = {...tried, visiting: {step: step.id}};
+	return consequencesOf(seen, positionOf(seen));
+}
+
+/** What stands beside a text that is not taken, or was not: no figure of another one. */
+function withoutAnswer(dialogue: Dialogue, {id}: Step): readonly Shown[] {
+	const {[id]: _other, ...answers} = dialogue.check.answers;
+	const seen = {...dialogue, check: {...dialogue.check, answers}, visiting: {step: id}};
 	return consequencesOf(seen, positionOf(seen));
 }
 

@@ -2,6 +2,7 @@ import type {Entry} from '../check/entry.js';
 import type {Prompt} from '../check/prompt.js';
 import {inWords, type Shown} from '../pages/shown-lines.js';
 import {words} from '../words/index.js';
+import {says} from '../words/says.js';
 
 const say = words.faces.plain;
 
@@ -56,7 +57,9 @@ export function entryOf(prompt: Prompt, text: string): Entry | string {
 			const chosen = /^\d+$/.test(answer)
 				? prompt.options[Number(answer) - 1]
 				: prompt.options.find(({label, id}) => label === answer || id === answer);
-			return chosen ? {kind: 'choose', id: chosen.id} : say.wanted.number({last: prompt.options.length});
+			if (chosen) return {kind: 'choose', id: chosen.id};
+			if (isReading(answer)) return says.refusal({id: 'no-reading-here', values: {typed: answer}});
+			return say.wanted.number({last: prompt.options.length});
 		}
 		case 'yes-no':
 			return yesOrNo(answer) ?? say.wanted.yesNo;
@@ -75,6 +78,9 @@ export function entryOf(prompt: Prompt, text: string): Entry | string {
 			return say.wanted.nothing;
 	}
 }
+
+/** Typed for a gauge, or for another number: more than the number of a line. */
+const isReading = (answer: string): boolean => /\d/.test(answer) && !/^\d+$/.test(answer);
 
 function yesOrNo(answer: string): Entry | undefined {
 	if (/^y(es)?$/i.test(answer)) return {kind: 'yes'};

@@ -2,7 +2,7 @@ import type {Dialogue} from '../check/dialogue.js';
 import type {Entry} from '../check/entry.js';
 import type {Filed} from '../pages/beside/page.js';
 import {afterSaving, checkTurn} from '../pages/check-turn.js';
-import {type View, viewOf} from '../pages/view.js';
+import {besideBench, type View, viewOf} from '../pages/view.js';
 import {words} from '../words/index.js';
 import {says} from '../words/says.js';
 import type {Workbench} from '../workbench.js';
@@ -23,8 +23,7 @@ export async function converse(workbench: Workbench, start: Dialogue, lines: Lin
 	let told = '';
 	lines.say(say.commands({commands: plainCommands}));
 	for (let number = 1; ; number++) {
-		const asked = viewOf(dialogue, dialogue.draft);
-		const view = {...asked, shown: [...seenAtBench(workbench.practice, dialogue), ...asked.shown]};
+		const view = besideBench(viewOf(dialogue), dialogue, seenAtBench(workbench.practice, dialogue));
 		if (view.prompt.kind === 'none') {
 			const end = await file(workbench, dialogue, lines);
 			if (end) return end;
@@ -80,7 +79,7 @@ function sayQuestion(view: View, number: number, lines: Lines, deck: string): vo
 	if (view.unit !== '') lines.say(say.unit(view));
 }
 
-const isWhy = (text: string): boolean => ['/why', '?'].includes(text.trim());
+const isWhy = (text: string): boolean => ['/why', '?', '*'].includes(text.trim());
 
 type PlainStop = {readonly kind: 'end'; readonly end: PlainEnd};
 
@@ -125,6 +124,9 @@ async function kept(workbench: Workbench, next: Dialogue): Promise<Taken> {
 }
 
 function commandOf(text: string): Entry | undefined {
-	const kind = (['back', 'steps', 'stop'] as const).find((one) => text.trim() === `/${one}`);
+	const typed = text.trim();
+	// The number pad has no letters.
+	if (typed === '/') return {kind: 'back'};
+	const kind = (['back', 'steps', 'stop'] as const).find((one) => typed === `/${one}`);
 	return kind && {kind};
 }

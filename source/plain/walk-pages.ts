@@ -70,7 +70,7 @@ async function ask({title, shown, prompt, esc}: BesidePage, lines: Lines): Promi
 		if (text === undefined) return {kind: 'input-ended'};
 		const answer = text.trim();
 		if (answer === '/leave') return {kind: 'leave'};
-		if (answer === '/back' && esc === undefined) return {kind: 'back'};
+		if ((answer === '/back' || answer === '/') && esc === undefined) return {kind: 'back'};
 		const entry = entryOf(wanted, text);
 		if (typeof entry !== 'string') return {kind: 'entry', entry: textOfEntry(entry)};
 		if (lines.piped) return {kind: 'refused', sentence: say.refusedChoice({title, answer, because: entry})};

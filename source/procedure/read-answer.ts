@@ -56,7 +56,7 @@ export function readAnswer(step: Step, typed: string, facts: Facts, names?: Opti
 			const far = between(size, text, input, facts);
 			if (far) return far;
 			return read.kind === 'value'
-				? {...read, typed: withUnit(text, unitOf(input, facts), true)}
+				? {...read, typed: withUnit(text, unitOf(input, facts), input.sides)}
 				: {...read, sides: input.sides, typed: withoutSign(text)};
 		}
 		case 'clock':

@@ -12,11 +12,12 @@ export type SignedRead =
 	| {readonly kind: 'refused'; readonly refusal: TypedRefusal};
 
 /**
- * Reads a number with a direction: `2.5 out`, `1.5 in`, `+2.5`, `-1.5`, `0.1 right`. Zero needs no direction. A size
+ * Reads a number with a direction: `2.5 out`, `1.5i`, `+2.5`, `1.5-`, `0.1 right`, `0.1l`. Zero needs no direction. A size
  * without one asks for it; a sign and a word that contradict each other are refused. A direction is never guessed.
  */
 export function readSigned(typed: string, unit: UnitId, sides: Sides, facts: Facts): SignedRead {
-	const {rest, side} = takeWord(withPlainSigns(typed), sides);
+	const plain = withPlainSigns(typed);
+	const {rest, side} = takeWord(sides.sign === 'of-gauge' ? signFirst(plain) : plain, sides);
 	const read = readNumber(rest, units[unit].of, unit, [sides.plus.word, sides.minus.word]);
 	if (!read.ok)
 		return sides.words === 'sign-of-gauge' && /\b(?:out|in)\b/i.test(rest)
@@ -33,8 +34,11 @@ export function readSigned(typed: string, unit: UnitId, sides: Sides, facts: Fac
 	return value === undefined ? {kind: 'side-wanted', size: Math.abs(read.value)} : {kind: 'value', value};
 }
 
+/** A sign typed after its number, as a side is, before it: `2.5-` is `-2.5`. */
+const signFirst = (typed: string): string => typed.replace(/^([^-+]*\d[^-+]*?)\s*([-+])$/, '$2$1');
+
 /** The sign in the program's sense of a word. */
-export const signOfWord = (side: Side, sides: Sides, facts: Facts): 1 | -1 => {
+const signOfWord = (side: Side, sides: Sides, facts: Facts): 1 | -1 => {
 	const sign = side === sides.plus ? 1 : -1;
 	if (sides.words === 'direction') return sign;
 	return sign === signOfPlus(facts) ? 1 : -1;

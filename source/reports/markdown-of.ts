@@ -89,5 +89,5 @@ const findingText = ({found, likely, next, who}: IssuedFinding, index: number): 
 	[
 		`${index + 1}. ${strong(found)}`,
 		...(likely === '' ? [] : [`   ${escapeMarkdown(reportWords.findings.likely({likely}))}`]),
-		`   ${escapeMarkdown(reportWords.findings.nextBy({who, next}))}`,
+		...(next === '' ? [] : [`   ${escapeMarkdown(reportWords.findings.nextBy({who, next}))}`]),
 	].join('\n');

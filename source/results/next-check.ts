@@ -7,7 +7,9 @@ import {factsOfSeries} from '../check/progress.js';
 import {openSeries} from '../check/series.js';
 import type {ChangeVerdict} from '../measures/change.js';
 import type {Nothing, Said} from '../said.js';
-import type {Figures} from './figures-types.js';
+import {partialDocument} from './document-of-check.js';
+import {figuresOf} from './figures.js';
+import type {Figures, RadiusFigures} from './figures-types.js';
 import {figuresOfCheck} from './issued.js';
 import {rowOf} from './past-row.js';
 import {changeSince} from './years/comparison.js';
@@ -39,7 +41,8 @@ const months = {'to-put-right': 1, soon: 1, 'wire-creeps': 3, usual: 6} as const
 
 function reasonOf(check: Check, history: readonly PastCheck[]): NextCheck['because'] {
 	const {figures} = figuresOfCheck(check) ?? {};
-	if (figures?.verdict === 'beyond' || figures?.verdict === 'off-scale') return {id: 'to-put-right', values: {}};
+	const probe = figures?.probe ?? figuresSoFar(check);
+	if (probe.some(isToPutRight)) return {id: 'to-put-right', values: {}};
 	const isUndecided = figures !== undefined && canBeDecided(figures);
 	const word = changeSince(rowOf(check), history);
 	const change = word === 'unchanged' ? undefined : word;
@@ -48,6 +51,16 @@ function reasonOf(check: Check, history: readonly PastCheck[]): NextCheck['becau
 	if (facts.is('arm-wire-path', 'free-loop') || facts.is('arm-wire-stiffness', 'stiff'))
 		return {id: 'wire-creeps', values: {}};
 	return {id: 'usual', values: {}};
+}
+
+/** Beyond a limit, or off scale: that is put right first, also where the check did not come to a verdict. */
+const isToPutRight = ({pullVerdict, bandVerdict}: RadiusFigures): boolean =>
+	[pullVerdict, bandVerdict].some((one) => one === 'beyond' || one === 'off-scale');
+
+/** What was measured in a check that came to no verdict. */
+function figuresSoFar(check: Check): readonly RadiusFigures[] {
+	const document = partialDocument(factsOfSeries(check, openSeries(check)));
+	return document ? figuresOf(document).probe : [];
 }
 
 /** Something is undecided that more rounds or a finer step would probably decide; a figure on its limit stays there. */

@@ -1,11 +1,12 @@
 import {type ReactNode, useMemo, useState} from 'react';
-import {viewOf} from '../pages/view.js';
+import type {Prompt} from '../check/prompt.js';
+import {besideBench, viewOf} from '../pages/view.js';
 import {KEYS} from '../terminal/keys.js';
 import {useTerminalSize} from '../terminal/use-terminal-size.js';
 import {words} from '../words/index.js';
 import {textRows} from './body.js';
 import {Frame} from './frame.js';
-import {useCommands} from './keys-context.js';
+import {useCommands, useKeys} from './keys-context.js';
 import {layoutOf} from './layout.js';
 import {useLook} from './look.js';
 import {PromptControl} from './prompt-control.js';
@@ -20,6 +21,7 @@ const blankSheet = {typed: '', page: 0, isWhy: false};
 /** A check on full screens: one question at a time, drawn from its view. */
 export const CheckScreen = (props: CheckProps): ReactNode => {
 	const look = useLook();
+	const keys = useKeys();
 	const {columns, frameRows, isTooSmall} = useTerminalSize();
 	const width = Math.min(columns, 100);
 	const [sheet, setSheet] = useState(blankSheet);
@@ -28,8 +30,8 @@ export const CheckScreen = (props: CheckProps): ReactNode => {
 	const countdown = useCountdown(settleSeconds, bell);
 	const check = useCheck(
 		props,
-		({draft = ''}) => {
-			setSheet({...blankSheet, typed: draft});
+		() => {
+			setSheet(blankSheet);
 			fieldKeys.goesOn();
 		},
 		() => fieldKeys.begunAnew(),
@@ -37,16 +39,16 @@ export const CheckScreen = (props: CheckProps): ReactNode => {
 	const {dialogue, unsaved} = check;
 	const question = useMemo(() => viewOf(dialogue), [dialogue]);
 	const {prompt} = question;
-	const fieldKeys = useFieldKeys(prompt, typed);
+	const fieldKeys = useFieldKeys(prompt);
 	// A hold limit shows what it brings once it is taken; other fields show it while it is typed.
 	const tried = prompt.kind === 'field' && prompt.settle ? '' : typed;
 	const asked = useMemo(() => (tried === '' ? question : viewOf(dialogue, tried)), [question, dialogue, tried]);
 	const practice = usePractice(
 		props.workbench.practice,
-		{dialogue, prompt, typed},
+		{dialogue, prompt, typed, takesNumber: question.unit !== ''},
 		{isSpoken: look.screenReader, isShown: !isWhy && !isTooSmall && !unsaved},
 	);
-	const view = practice.shown.length === 0 ? asked : {...asked, shown: [...practice.shown, ...asked.shown]};
+	const view = besideBench(asked, dialogue, practice.shown);
 	const notice = countdown.left === undefined ? '' : countdownText(countdown.left, settleSeconds, look);
 	const layout = useMemo(
 		() => layoutOf({view, width, height: frameRows, page, isWhy, notice, look}),
@@ -62,7 +64,6 @@ export const CheckScreen = (props: CheckProps): ReactNode => {
 		check.enter(entry);
 		return true;
 	};
-	const isEmptyField = prompt.kind === 'field' && typed === '';
 	const takesArrows = isWhy || prompt.kind !== 'field';
 
 	const command = (key: string): boolean | readonly string[] => {
@@ -80,14 +81,16 @@ export const CheckScreen = (props: CheckProps): ReactNode => {
 		}
 		if (key === KEYS.pageDown || (takesArrows && key === KEYS.right)) return turn(1);
 		if (key === KEYS.pageUp || (takesArrows && key === KEYS.left)) return turn(-1);
-		const asksWhy = key === KEYS.f1 || (key === '?' && (isEmptyField || prompt.kind !== 'field'));
+		// Nothing is typed that a key could belong to.
+		const isBare = prompt.kind !== 'field' || typed === '' || fieldKeys.makesRoom();
+		const asksWhy = key === KEYS.f1 || (isBare && (key === '?' || key === '*'));
 		if (isWhy || asksWhy) {
 			setSheet((now) => ({...now, isWhy: !now.isWhy, page: 0}));
 			return true;
 		}
-		if (key === KEYS.escape) return enter({kind: 'back'});
+		if (key === KEYS.escape || (isBare && key === '/')) return enter({kind: 'back'});
 		if (key === KEYS.tab) return enter({kind: 'steps'});
-		if (isEmptyField && prompt.settle && key === ' ') {
+		if (isBare && settles(prompt, typed, key) && !keys?.isHasty) {
 			countdown.start();
 			return true;
 		}
@@ -117,6 +120,12 @@ export const CheckScreen = (props: CheckProps): ReactNode => {
 		</Frame>
 	);
 };
+
+/** Whether a key starts the countdown in a field that has room for it: Space, and Enter where it has nothing to take. */
+const settles = (prompt: Prompt, typed: string, key: string): boolean =>
+	prompt.kind === 'field' &&
+	prompt.settle === true &&
+	(key === ' ' || (key === KEYS.enter && typed === '' && prompt.initial === ''));
 
 type UnsavedProps = {
 	readonly sentence: string;

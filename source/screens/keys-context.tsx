@@ -4,6 +4,8 @@ import type {KeyGate} from '../terminal/key-gate.js';
 
 /** The part of the key feed that screens use. */
 export type KeyControl = {
+	/** The key in hand is an Enter in haste: it takes nothing that nobody has typed or marked. */
+	readonly isHasty: boolean;
 	gate: KeyGate | null;
 	fieldGate: KeyGate | null;
 	onClear: (() => void) | null;

@@ -35,7 +35,7 @@ const blank: Row = {text: '', tone: 'plain'};
 /** Puts a view into a frame of a given size. What does not fit is turned page by page; nothing is ever taller than the frame. */
 export function layoutOf({view, width, height, page, isWhy, notice, look}: LayoutInput): Layout {
 	const head = headRows(view, width, look);
-	const foot = footRows(hintsFor(view, isWhy), width, look);
+	const foot = keyRows(view, isWhy, width, look);
 	const top = [...textRows(view.title, width, look, 'strong'), ...(isWhy ? [] : textRows(view.ask, width, look))];
 	const notes = isWhy
 		? []
@@ -112,13 +112,25 @@ function fitBody(
 	return {rows: [...turned.rows, note], pages: turned.pages};
 }
 
-function hintsFor({prompt, unit, long}: View, isWhy: boolean): readonly string[] {
+/** What the keys do; those of the number pad too where they take no line more. */
+function keyRows(view: View, isWhy: boolean, width: number, look: Look): Row[] {
+	const rows = footRows(hintsFor(view, isWhy, false), width, look);
+	const withPad = footRows(hintsFor(view, isWhy, true), width, look);
+	return withPad.length > rows.length ? rows : withPad;
+}
+
+function hintsFor({prompt, unit, long}: View, isWhy: boolean, isPadNamed: boolean): readonly string[] {
 	const {hints, escapes} = words.faces;
 	if (isWhy) return [hints.close, hints.leave];
-	const common = [escapes.back, hints.why, hints.steps, hints.leave];
+	const common = [
+		...(isPadNamed ? [hints.backByPad, hints.whyByPad] : [escapes.back, hints.why]),
+		hints.steps,
+		hints.leave,
+	];
 	switch (prompt.kind) {
 		case 'field':
-			return unit !== '' && prompt.settle ? [hints.accept, hints.settle, ...common] : [hints.accept, ...common];
+			if (unit === '' || !prompt.settle) return [hints.accept, ...common];
+			return prompt.initial === '' ? [hints.settleFirst, ...common] : [hints.accept, hints.settle, ...common];
 		case 'yes-no':
 			return [hints.yes, hints.notYet, ...common];
 		case 'still':

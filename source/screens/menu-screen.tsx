@@ -8,6 +8,9 @@ import {linesOfOptions} from './option-pages.js';
 import {pageOf} from './pages.js';
 import {type PageProps, usePage} from './use-page.js';
 
+/** Told of what was typed on a list that is none of its lines. */
+export type Misfits = {readonly onMisfit: (typed: string) => void};
+
 const blank: Row = {text: '', tone: 'plain'};
 
 /**
@@ -19,7 +22,8 @@ export const MenuScreen = ({
 	prompt: {options},
 	onEntry,
 	onBack,
-}: PageProps<'choice'>): ReactNode => {
+	onMisfit,
+}: PageProps<'choice'> & Misfits): ReactNode => {
 	const [page, setPage] = useState(0);
 	const pages = useRef(1);
 	const onKey = (key: string): boolean => {
@@ -45,7 +49,9 @@ export const MenuScreen = ({
 	const gap = body.length > 0 ? [blank] : [];
 	return (
 		<Frame head={head} body={[...turned.rows, ...note, ...gap]} foot={[blank, ...foot]}>
-			{options.length > 0 ? <Choice options={options} rows={list} width={width} onChoose={onEntry} /> : null}
+			{options.length > 0 ? (
+				<Choice options={options} rows={list} width={width} onChoose={onEntry} onMisfit={onMisfit} />
+			) : null}
 		</Frame>
 	);
 };

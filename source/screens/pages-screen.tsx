@@ -3,11 +3,12 @@ import type {Dialogue} from '../check/dialogue.js';
 import type {PagePrompt, Pages, Turn} from '../pages/beside/page.js';
 import {line} from '../pages/shown-lines.js';
 import {words} from '../words/index.js';
+import {says} from '../words/says.js';
 import type {Workbench} from '../workbench.js';
 import {CheckScreen} from './check-screen.js';
 import {FieldScreen} from './field-screen.js';
 import {useKeys} from './keys-context.js';
-import {MenuScreen} from './menu-screen.js';
+import {MenuScreen, type Misfits} from './menu-screen.js';
 import type {PageProps} from './use-page.js';
 import {YesNoScreen} from './yes-no-screen.js';
 
@@ -95,19 +96,20 @@ export function PagesScreen<P>({
 			page={{...page, shown}}
 			onEntry={(entry) => void take(turn(entry))}
 			onBack={() => void take(back)}
+			onMisfit={(typed) => stay(says.refusal({id: 'no-reading-here', values: {typed}}))}
 		/>
 	);
 }
 
 /** A page beside a check, drawn by what it asks for. */
-const PageScreen = ({page, onEntry, onBack}: Omit<PageProps<PagePrompt['kind']>, 'prompt'>): ReactNode => {
-	const {prompt} = page;
+const PageScreen = (props: Omit<PageProps<PagePrompt['kind']>, 'prompt'> & Misfits): ReactNode => {
+	const {prompt} = props.page;
 	switch (prompt.kind) {
 		case 'choice':
-			return <MenuScreen page={page} prompt={prompt} onEntry={onEntry} onBack={onBack} />;
+			return <MenuScreen {...props} prompt={prompt} />;
 		case 'yes-no':
-			return <YesNoScreen page={page} prompt={prompt} onEntry={onEntry} onBack={onBack} />;
+			return <YesNoScreen {...props} prompt={prompt} />;
 		case 'field':
-			return <FieldScreen page={page} prompt={prompt} onEntry={onEntry} onBack={onBack} />;
+			return <FieldScreen {...props} prompt={prompt} />;
 	}
 };

@@ -3,7 +3,7 @@ import type {Entry} from '../check/entry.js';
 import type {View} from '../pages/view.js';
 import {Choice} from './inputs/choice.js';
 import {Field} from './inputs/field.js';
-import {Keyed, keyEntries, keyedLines} from './inputs/keyed.js';
+import {Keyed, keyEntries, keyedLines, Still} from './inputs/keyed.js';
 
 type PromptControlProps = {
 	readonly view: View;
@@ -42,14 +42,16 @@ export const PromptControl = ({
 					rows={rows}
 					width={width}
 					onChoose={(id) => onEntry({kind: 'choose', id})}
+					onMisfit={(text) => onEntry({kind: 'text', text})}
 				/>
 			);
 		case 'yes-no':
-		case 'side':
-		case 'still': {
+		case 'side': {
 			const keys = Object.entries(keyEntries(prompt)).map(([key, entry]) => [key, () => onEntry(entry)]);
 			return <Keyed lines={keyedLines(prompt)} width={width} keys={Object.fromEntries(keys)} />;
 		}
+		case 'still':
+			return <Still prompt={prompt} width={width} onEntry={onEntry} />;
 		case 'none':
 			return null;
 	}

@@ -37,12 +37,12 @@ export type OpenCheck = {
 /**
  * The conversation on the screen. An answer is on the disk before the next question shows: keys wait meanwhile.
  *
- * @param onNext called with what is asked next, which may begin with a draft in its field
+ * @param onNext called when something else is asked
  * @param onRefused called when an entry is not taken: the question stays, and what was typed
  */
 export function useCheck(
 	{workbench, initial, onHome, onFinished}: CheckProps,
-	onNext: (dialogue: Dialogue) => void,
+	onNext: () => void,
 	onRefused: () => void,
 ): OpenCheck {
 	const keys = useKeys();
@@ -52,7 +52,7 @@ export function useCheck(
 	const show = (next: Dialogue): void => {
 		setDialogue(next);
 		setUnsaved(undefined);
-		onNext(next);
+		onNext();
 	};
 	const save = async (next: Dialogue): Promise<void> => {
 		keys?.hold();

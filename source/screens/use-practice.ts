@@ -23,7 +23,12 @@ export type PracticeOnScreen = {
 	readonly takes: (key: string) => boolean;
 };
 
-type Question = {readonly dialogue: Dialogue; readonly prompt: Prompt; readonly typed: string};
+type Question = {
+	readonly dialogue: Dialogue;
+	readonly prompt: Prompt;
+	readonly typed: string;
+	readonly takesNumber: boolean;
+};
 
 type Seen = {
 	/** A voice reads the screen out. */
@@ -35,7 +40,7 @@ type Seen = {
 /** The invented bench on the screen: it moves by itself while a reading is wanted, and takes the keys of the hand. */
 export function usePractice(
 	bench: PracticeBench | undefined,
-	{dialogue, prompt, typed}: Question,
+	{dialogue, prompt, typed, takesNumber}: Question,
 	{isSpoken, isShown}: Seen,
 ): PracticeOnScreen {
 	const [, redraw] = useReducer((count: number) => count + 1, 0);
@@ -55,7 +60,8 @@ export function usePractice(
 	const takes = (key: string): boolean => {
 		if (!bench) return false;
 		const isFree = prompt.kind !== 'field' || typed === '';
-		if (key === '!' && isFree) {
+		// No number has this key in it.
+		if (key === '!' && (isFree || takesNumber)) {
 			// Where nothing is offered the key does nothing: it is no answer either.
 			if (bench.doByHand(dialogue)) redraw();
 			return true;

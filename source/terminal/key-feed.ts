@@ -16,6 +16,8 @@ export interface KeySource extends EventEmitter {
 // them, 4 and more keep all, also under load. Turns were preferred to an acknowledgement from the screens because
 // they need nothing of a screen and can't be forgotten by one.
 const TURNS_BETWEEN_KEYS = 8;
+/** An Enter this soon after another one, with no key between them, is a bounce or impatience. */
+const IMPATIENT_MS = 500;
 
 /**
  * Stands between the terminal and Ink as Ink's standard input: takes raw mode at once, so that nothing typed before
@@ -24,6 +26,8 @@ const TURNS_BETWEEN_KEYS = 8;
  */
 export class KeyFeed extends EventEmitter {
 	readonly isTTY = true;
+	/** The key that is handed on is an Enter in haste: it should take nothing that stands there by itself. */
+	isHasty = false;
 	/** Filter of the screen that is shown. A pasted piece passes it character by character. */
 	gate: KeyGate | null = null;
 	/** Filter of the text field that is shown, for what the gate lets through. */
@@ -42,6 +46,7 @@ export class KeyFeed extends EventEmitter {
 	#isStarted = false;
 	#turnsLeft = 0;
 	#holds = 0;
+	#lastEnter = Number.NEGATIVE_INFINITY;
 
 	constructor(source: KeySource) {
 		super();
@@ -104,6 +109,8 @@ export class KeyFeed extends EventEmitter {
 	/** Ends one {@link hold}; the next key comes after the screen has had its turns. */
 	release(): void {
 		this.#holds = Math.max(0, this.#holds - 1);
+		// What was pressed meanwhile was not meant for what shows now.
+		if (this.#lastEnter > 0) this.#lastEnter = performance.now();
 		this.#waitTurns();
 	}
 
@@ -162,10 +169,17 @@ export class KeyFeed extends EventEmitter {
 		const taken = this.#queue.take();
 		if (taken === undefined) return undefined;
 		if (taken.cut) this.onPasteCut?.();
+		this.#time(taken.characters[0] === KEYS.enter);
 		const passed = through(this.fieldGate, through(this.gate, taken.characters));
 		const [first = '', ...others] = taken.characters.length > 1 ? inPieces(passed) : passed;
 		this.#followers = others;
 		return first;
+	}
+
+	#time(isEnter: boolean): void {
+		const now = performance.now();
+		this.isHasty = isEnter && now - this.#lastEnter < IMPATIENT_MS;
+		this.#lastEnter = isEnter ? now : Number.NEGATIVE_INFINITY;
 	}
 
 	#waitTurns(): void {

@@ -1,16 +1,20 @@
 import type {Finding} from '../results/diagnose.js';
 import type {IssuedFinding} from '../results/issued.js';
 import {findings} from './en/findings.js';
+import {found} from './speaker.js';
 
 const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
+
+/** A finding in one short sentence; nothing for one that this version does not know. */
+export const briefly = ({code}: Pick<IssuedFinding, 'code'>): string => found(findings, code)?.brief ?? '';
 
 /** A finding with its words, as it is issued. */
 export function worded({code, places, who, values}: Finding): IssuedFinding {
 	// The table has for each code the sentences of just its values; the compiler cannot follow that through a look-up.
 	const said = findings[code] as {found: (of: unknown) => string; likely: string; next: (of: unknown) => string};
 	const {likely} = said;
-	const found = said.found(values);
+	const full = said.found(values);
 	const next = said.next(values);
 	const advice = likely === '' ? next : `likely ${likely}; ${next}`;
-	return {code, places, who, found, likely, next, text: `${found} ${capital(advice)}`};
+	return {code, places, who, found: full, likely, next, text: `${full} ${capital(advice)}`};
 }

@@ -77,6 +77,9 @@ export function inUnit(value: number, id: UnitId, decimals: number = units[id].d
 export const percent = (value: number, decimals: number): string =>
 	`${rounded(value, decimals)} ${units.percent.label}`;
 
+/** A force as a stylus scale shows it: '2.10 g'. */
+export const scaleText = (forceMn: number): string => `${rounded(fromBase(forceMn, 'gf'), 2)} ${units.gf.label}`;
+
 /** An angle with just so many decimals: '0.25°'. */
 export const inDegrees = (value: number, decimals: number): string => `${rounded(value, decimals)}${units.deg.label}`;
 

@@ -113,7 +113,7 @@ describe('Another setting', () => {
 	});
 
 	it('is told in a new series too, once the bias is set there', () => {
-		const remedied = say(atResult, [...goTo('verdict', 'verdict'), choose('remedy'), choose('leads')]);
+		const remedied = say(atResult, [...goTo('verdict', 'verdict'), choose('other-way'), choose('try:leads')]);
 		const again = follow(remedied, script, {until: 'bias-weight'});
 		expect(promptOf(again)).toMatchObject({kind: 'field', initial: ''});
 		expect(viewOf(again).shown).toContainEqual(expect.objectContaining({text: wasSet}));
@@ -231,7 +231,7 @@ describe('The arm itself, probed again', () => {
 
 	it('in a new series after a remedy: the bias goes off first, and the earlier series keeps its bias figures', () => {
 		const before = biasOf(atResult).figures.bias;
-		const remedied = say(atResult, [...goTo('verdict', 'verdict'), choose('remedy'), choose('leads')]);
+		const remedied = say(atResult, [...goTo('verdict', 'verdict'), choose('other-way'), choose('try:leads')]);
 		expect(stepOf(remedied)).toBe('bias-off');
 		const [first] = remedied.check.series;
 		const found = documentOfCheck(remedied.check, first);

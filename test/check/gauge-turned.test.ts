@@ -257,7 +257,7 @@ describe('Whether arm and gauge are set up anew', () => {
 		expect(stored(once.check).setAnew).toBe(false);
 		expect(documentAt(once).gauge.setAnew).toBe(false);
 		expect(documentAt(at('verdict')).gauge.setAnew).toBe(true);
-		const remedied = say(once, [choose('remedy'), choose('again')]);
+		const remedied = say(once, [choose('other-way'), choose('try:again')]);
 		expect(documentAt(follow(remedied, northDeck, {until: 'verdict'})).gauge.setAnew).toBe(false);
 	});
 

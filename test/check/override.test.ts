@@ -94,7 +94,7 @@ describe('An override', () => {
 	});
 
 	it('falls when it is asked again', () => {
-		const after = say(follow(overridden, northDeck, {until: 'verdict'}), [choose('remedy'), choose('height')]);
+		const after = say(follow(overridden, northDeck, {until: 'verdict'}), [choose('other-way'), choose('try:height')]);
 		expect(after.check.answers['guard-gap']?.override).toBeUndefined();
 		expect(stateOf(after, 'guard-gap')).toBe('open');
 	});
@@ -109,7 +109,10 @@ describe('An override', () => {
 	});
 
 	it('of conditions under which an earlier series was taken is told with that series', () => {
-		const remedied = say(follow(overridden, northDeck, {until: 'verdict'}), [choose('remedy'), choose('height')]);
+		const remedied = say(follow(overridden, northDeck, {until: 'verdict'}), [
+			choose('other-way'),
+			choose('try:height'),
+		]);
 		expect(shownAtVerdict(remedied)).toContain(words.pages.verdict.overridden({...told, holds: false}));
 	});
 });
@@ -140,7 +143,10 @@ describe('Lines to tick', () => {
 	});
 
 	it('are ticked anew, line by line, after a remedy that touched them', () => {
-		const after = say(follow(freshDialogue(), northDeck, {until: 'verdict'}), [choose('remedy'), choose('leads')]);
+		const after = say(follow(freshDialogue(), northDeck, {until: 'verdict'}), [
+			choose('other-way'),
+			choose('try:leads'),
+		]);
 		expect(promptOf(after)).toMatchObject({
 			kind: 'yes-no',
 			question: {id: 'tick', values: {line: 'screws'}},
@@ -150,19 +156,19 @@ describe('Lines to tick', () => {
 });
 
 describe('The side of a reading', () => {
-	it('is asked with one key, shown with what it leads to, and then accepted', () => {
+	it('is asked with one key, and accepted with it', () => {
 		const at = follow(freshDialogue(), northDeck, {until: 'level-lr-1'});
 		const side = say(at, [text('0.1')]);
 		expect(promptOf(side)).toMatchObject({
 			kind: 'side',
 			options: [
-				{id: 'right', keys: ['r']},
-				{id: 'left', keys: ['l']},
+				{id: 'right', keys: ['r', '+']},
+				{id: 'left', keys: ['l', '-']},
 			],
 		});
-		const draft = say(side, [choose('left')]);
-		expect(promptOf(draft)).toMatchObject({kind: 'field', initial: '0.1 left'});
-		expect(say(draft, [text('0.1 left')]).check.answers['level-lr-1']?.value).toBe(-0.1);
+		const after = say(side, [choose('left')]);
+		expect(after.check.answers['level-lr-1']).toMatchObject({value: -0.1, typed: '0.1° left'});
+		expect(positionOf(after).step?.id).toBe('level-lr-2');
 	});
 
 	it('is taken at once in the probe', () => {
@@ -173,9 +179,7 @@ describe('The side of a reading', () => {
 
 	it('follows from a sign that means nothing on a level', () => {
 		const at = follow(freshDialogue(), northDeck, {until: 'level-lr-1'});
-		const draft = say(at, [text('-0.1'), choose('right')]);
-		const prompt = promptOf(draft);
-		const after = say(draft, [text(prompt.kind === 'field' ? prompt.initial : '')]);
+		const after = say(at, [text('-0.1'), choose('right')]);
 		expect(after.check.answers['level-lr-1']?.value).toBe(0.1);
 	});
 });
@@ -193,5 +197,21 @@ describe('An answer that makes an earlier one fail', () => {
 		const back = say(weighed, [{kind: 'text', text: '23 mN'}]);
 		expect(positionOf(back).step?.id).toMatch(/^level-/);
 		expect(back.notice).toEqual({id: 'does-not-pass-any-more', values: {step: 'force-reading'}});
+	});
+});
+
+describe('A reading typed on a list', () => {
+	it.each(['gauge-unit', 'verdict', 'mat'])('is refused in a sentence and chooses nothing: %s', (step) => {
+		const here = follow(freshDialogue(), northDeck, {until: step});
+		for (const typed of ['2.5', '-1.5', '2.1 out', '+2'])
+			expect(refusalOf(here, text(typed))).toEqual({id: 'no-reading-here', values: {typed}});
+	});
+
+	it('is refused also where ways out, reasons, rounds and steps are listed', () => {
+		const atGap = follow(freshDialogue(), northDeck, {until: 'guard-gap'});
+		const ways = say(atGap, [text('9'), waysOut]);
+		const atList = say(follow(freshDialogue(), northDeck, {until: 'probe-outer'}), [{kind: 'back'}]);
+		for (const here of [ways, say(ways, [choose('override')]), atList, say(atList, [{kind: 'steps'}])])
+			expect(refusalOf(here, text('2.5'))?.id).toBe('no-reading-here');
 	});
 });

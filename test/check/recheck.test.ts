@@ -12,6 +12,8 @@ import {viewOf} from '../../source/pages/view.js';
 import {corrected} from '../../source/results/profile-changes.js';
 import {profilesWith} from '../../source/results/profiles.js';
 import {summaryOf} from '../../source/results/record.js';
+import {actionOfCheck} from '../../source/results/tried.js';
+import {briefly} from '../../source/words/finding-text.js';
 import {beginning, broken, words} from '../helpers/said.js';
 import {northDeckWith} from '../helpers/sample-check.js';
 import {choose, follow, freshDialogue, no, type Script, say, text} from '../helpers/script.js';
@@ -172,18 +174,21 @@ describe('A check that repeats the last one', () => {
 		const shown = viewOf(startDialogue(check, profiles, history)).shown.map((one) =>
 			one.kind === 'line' ? one.text : `<${one.kind}>`,
 		);
-		const {headline, likely, next, overYears} = words.pages.verdict;
+		const {headline, doNow, likely, overYears} = words.pages.verdict;
 		const issued = issuedOf(check);
 		const [first] = issued?.findings ?? [];
 		if (!issued || !first) throw new Error('the check has findings');
 		const smallest = detailLines(issued.figures).map(inWords);
+		const action = actionOfCheck(check);
+		if (!action) throw new Error('there is something to do');
 		const order = [
 			headline(issued.figures),
+			'<bands>',
+			briefly(first),
+			doNow({what: words.actions.what(action)}),
 			'<table>',
 			likely(first),
-			next(first),
 			words.years.comparison.summary.unchanged,
-			'<bands>',
 			overYears,
 			...smallest,
 		];

@@ -1,8 +1,10 @@
 import {describe, expect, it} from 'vitest';
 import {type Dialogue, positionOf, startDialogue} from '../../source/check/dialogue.js';
+import {takenUp} from '../../source/check/entry.js';
 import {progressOf} from '../../source/check/progress.js';
 import {promptOf} from '../../source/check/prompt.js';
 import {reduce} from '../../source/check/reduce.js';
+import {openSeries} from '../../source/check/series.js';
 import {northDeck, northDeckWith} from '../helpers/sample-check.js';
 import {choose, clockFrom, follow, freshDialogue, no, refusalOf, say, text, yes} from '../helpers/script.js';
 
@@ -44,9 +46,44 @@ describe('Taking a check up again', () => {
 		expect(positionOf(resumed)).toMatchObject({step: {id: 'probe-outer'}, slot: {index: 0, which: 'innerLimit'}});
 	});
 
-	it('goes on in the middle of a round', () => {
+	it('begins a round anew that was begun, keeps its reading as withdrawn, and says so', () => {
 		const half = say(probing, [text('3 out')], still);
-		expect(positionOf(resumedAt(half, minutesLater(1))).slot).toMatchObject({index: 0, which: 'outerLimit'});
+		const resumed = takenUp(half, minutesLater(1));
+		expect(positionOf(resumed).slot).toEqual({place: 'outer', index: 0, which: 'innerLimit'});
+		expect(resumed.notice?.id).toBe('round-anew');
+		const {outer, withdrawn} = openSeries(resumed.check);
+		expect(outer).toEqual([]);
+		expect(withdrawn).toMatchObject([{place: 'outer', limit: 'innerLimit', reading: {typed: '3 % out', value: 3}}]);
+	});
+
+	it('asks first what may have changed, and then begins the round anew', () => {
+		const half = say(probing, [text('1.5 out'), text('5.5 out'), text('1.5 out')], still);
+		const later = takenUp(half, minutesLater(31));
+		expect(stepId(later)).toBe('still-conditions');
+		expect(later.notice).toBeUndefined();
+		const after = say(later, [yes], () => minutesLater(32));
+		expect(after.notice?.id).toBe('round-anew');
+		expect(positionOf(after).slot).toEqual({place: 'outer', index: 1, which: 'innerLimit'});
+		expect(openSeries(after.check).outer).toHaveLength(1);
+	});
+
+	it('begins a round anew that was asked for beside the usual ones', () => {
+		const more = say(at('verdict'), [choose('more-inner'), text('3 out')], still);
+		expect(positionOf(takenUp(more, minutesLater(1)))).toMatchObject({
+			step: {id: 'probe-inner'},
+			slot: {index: 3, which: 'innerLimit'},
+		});
+	});
+
+	it('says nothing of rounds where none was begun, and leaves a stopped check as it is', () => {
+		expect(takenUp(probing, minutesLater(1)).notice).toBeUndefined();
+		const stopped = say(probing, [text('3 out'), {kind: 'stop'}, yes], still);
+		const resumed = takenUp(stopped, minutesLater(1));
+		expect(openSeries(resumed.check).outer).toHaveLength(1);
+		expect(resumed.notice).toBeUndefined();
+		const carried = say(resumed, [{kind: 'steps'}, choose('carry-on')], still);
+		expect(positionOf(carried).slot).toMatchObject({place: 'outer', index: 0, which: 'innerLimit'});
+		expect(openSeries(carried.check).withdrawn).toHaveLength(1);
 	});
 
 	it('with a clock that was set back asks everything: nobody knows how long it was', () => {

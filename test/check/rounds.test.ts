@@ -1,9 +1,13 @@
 import {describe, expect, it} from 'vitest';
-import {type Dialogue, positionOf} from '../../source/check/dialogue.js';
+import {type Dialogue, positionOf, startDialogue} from '../../source/check/dialogue.js';
 import {promptOf} from '../../source/check/prompt.js';
+import {reduce} from '../../source/check/reduce.js';
+import {respond} from '../../source/check/respond.js';
 import {openSeries} from '../../source/check/series.js';
+import {recheckAction} from '../../source/desk/starting-answers.js';
+import {profilesWith} from '../../source/results/profiles.js';
 import {northDeck, northDeckWith} from '../helpers/sample-check.js';
-import {back, choose, follow, freshDialogue, refusalOf, say, text, yes} from '../helpers/script.js';
+import {back, choose, clockOf, follow, freshDialogue, goTo, refusalOf, say, text, yes} from '../helpers/script.js';
 
 const atProbe = follow(freshDialogue(), northDeck, {until: 'probe-inner'});
 const atVerdict = follow(freshDialogue(), northDeck, {until: 'verdict'});
@@ -51,8 +55,28 @@ describe('Rounds', () => {
 
 	it('refuse a limit that crosses the other one, and say how to go on', () => {
 		const inner = say(atProbe, [text('3 out')]);
-		expect(refusalOf(inner, text('2.5 out'))).toEqual({id: 'crossed-signs', values: {other: '3 % out'}});
+		expect(refusalOf(inner, text('2.5 out'))).toEqual({id: 'crossed-limits', values: {other: '3 % out'}});
 		expect(say(inner, [text('3 out')]).check.series[0]?.inner[0]?.outerLimit?.value).toBe(3);
+	});
+
+	it('name signs that look swapped: limits on either side of zero that cross, or by the other rounds', () => {
+		const swapped = (other: string) => ({id: 'signs-swapped', values: {other}});
+		expect(refusalOf(atProbe, text('3 out'), text('8.5 in'))).toEqual(swapped('3 % out'));
+		const third = say(atProbe, ['3 out', '8.5 out', '-2.5', '-8'].map(text));
+		expect(refusalOf(third, text('-3'), text('-8'))).toEqual(swapped('-3 %'));
+		// These are nearer to the round before when one is taken for the other.
+		expect(refusalOf(third, text('8 out'), text('3 out'))?.id).toBe('crossed-limits');
+		expect(refusalOf(third, text('3 out'), text('2.5 out'))?.id).toBe('crossed-limits');
+	});
+
+	it('of a hand that pushes are on either side of zero by nature: the pushes look swapped, unless other rounds say more', () => {
+		const byHand = follow(freshDialogue(), northDeckWith({'gauge-sign': 'hand-out', 'gauge-turns': 'no'}), {
+			until: 'probe-inner',
+		});
+		expect(refusalOf(byHand, text('3 out'), text('3 in'))?.id).toBe('crossed-pushes');
+		const second = say(byHand, [text('3 in'), text('5 out')]);
+		expect(refusalOf(second, text('3 out'), text('5 in'))?.id).toBe('signs-swapped');
+		expect(refusalOf(second, text('5 out'), text('3 in'))?.id).toBe('crossed-pushes');
 	});
 
 	it('can be mended where both limits were wrong', () => {
@@ -151,6 +175,87 @@ describe('Striking a round out', () => {
 		]);
 		const retyped = say(struck, [{kind: 'steps'}, choose('take-back'), text('8 out')]);
 		expect(openSeries(retyped.check).inner[2]?.struck).toBeUndefined();
+	});
+});
+
+describe('A round that was begun', () => {
+	const begun = say(atProbe, [text('3 out'), text('8.5 out'), text('-2.5')]);
+	const isAnew = (after: Dialogue) => {
+		expect(slotOf(after)).toEqual({place: 'inner', index: 1, which: 'innerLimit', gauge: 'turned'});
+		expect(after.notice?.id).toBe('round-anew');
+		expect(valuesAt(after)).toEqual([[3, 8.5]]);
+		expect(openSeries(after.check).withdrawn).toMatchObject([
+			{place: 'inner', limit: 'innerLimit', reading: {value: -2.5}},
+		]);
+	};
+
+	it('begins anew after another step was visited, whichever way one comes back', () => {
+		const away = say(begun, goTo('arm', 'arm-name'));
+		expect(away.check).toBe(begun.check);
+		isAnew(say(away, goTo('probe', 'probe-inner')));
+		isAnew(say(away, [text('north deck')]));
+	});
+
+	it('begins anew with its inner limit, also where the same reading comes again', () => {
+		const back = say(begun, [...goTo('arm', 'arm-name'), text('north deck'), text('-2.5'), text('-8')]);
+		expect(valuesAt(back)).toEqual([
+			[3, 8.5],
+			[-2.5, -8],
+		]);
+		expect(openSeries(back.check).withdrawn).toHaveLength(1);
+	});
+
+	it('goes on after a look at the list of steps, and after a look back at its own inner limit', () => {
+		const looked = say(begun, [{kind: 'steps'}, back, back]);
+		expect(looked.check).toBe(begun.check);
+		expect(slotOf(looked)?.which).toBe('innerLimit');
+		const kept = say(looked, [text('-2.5')]);
+		expect(slotOf(kept)?.which).toBe('outerLimit');
+		expect(kept.notice).toBeUndefined();
+	});
+
+	it('goes on where the last reading of a whole round is taken back', () => {
+		const after = say(begun, [text('-8'), {kind: 'steps'}, choose('take-back')]);
+		expect(slotOf(after)?.which).toBe('outerLimit');
+		expect(after.notice).toBeUndefined();
+	});
+});
+
+describe('Going back', () => {
+	it('leads over rounds that were gone past with fewer than usual to the last reading, not to a list that was not shown', () => {
+		const gone = say(atProbe, [text('3 out'), text('8.5 out'), {kind: 'steps'}, choose('enough')]);
+		const once = say(gone, [back]);
+		expect(positionOf(once)).toMatchObject({step: {id: 'probe-inner'}, slot: {index: 0, which: 'outerLimit'}});
+	});
+
+	it('leads to the list after enough rounds, which was answered', () => {
+		expect(slotOf(say(follow(atProbe, northDeck, {until: 'probe-outer'}), [back]))).toBeUndefined();
+	});
+
+	it('never leads into a question that was answered by a profile, but to where it was picked', () => {
+		const profiles = profilesWith([], atProbe.check, '2026-03-02T12:00:00Z');
+		const picked = follow(
+			freshDialogue(profiles),
+			{
+				...northDeck,
+				answers: {
+					...northDeck.answers,
+					...Object.fromEntries(profiles.map(({id, kind}) => [`${kind}-profile`, id])),
+				},
+			},
+			{until: 'guard-on'},
+		);
+		const seen = [];
+		for (let here: Dialogue | undefined = picked; here; here = respond(here, back, clockOf(here)()))
+			seen.push(positionOf(here).step?.id);
+		expect(seen).toEqual(['guard-on', 'safe', 'tools-profile', 'arm-profile']);
+	});
+
+	it('never leads into a question that was answered by the check that is repeated', () => {
+		const {check} = freshDialogue();
+		const repeated = startDialogue(reduce(check, recheckAction(atVerdict.check, [], '2026-03-02T09:00:01Z')), []);
+		const asked = follow(repeated, northDeck, {until: 'guard-on'});
+		expect(positionOf(say(asked, [back])).step?.id).toBe('safe');
 	});
 });
 

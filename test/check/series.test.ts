@@ -128,7 +128,7 @@ describe('A closed series', () => {
 		const documents = [documentOf(atVerdict)];
 		let here = atVerdict;
 		for (const reading of ['0.2 right', '0.12 right', '0.04 right']) {
-			here = follow(say(here, [choose('remedy'), choose('level')]), levelled(reading), {until: 'verdict'});
+			here = follow(say(here, [choose('other-way'), choose('try:level')]), levelled(reading), {until: 'verdict'});
 			documents.push(documentOf(here));
 		}
 		expect(here.check.series).toHaveLength(4);
@@ -137,21 +137,21 @@ describe('A closed series', () => {
 	});
 
 	it('says why it was closed', () => {
-		const after = say(atVerdict, [choose('remedy'), choose('leads')]);
+		const after = say(atVerdict, [choose('other-way'), choose('try:leads')]);
 		expect(after.check.series[0]?.closed?.because).toMatchObject({id: 'remedy'});
 	});
 });
 
 describe('A remedy', () => {
 	it('asks its step again, then opens the probe anew', () => {
-		const after = say(atVerdict, [choose('remedy'), choose('leads')]);
+		const after = say(atVerdict, [choose('other-way'), choose('try:leads')]);
 		expect(positionOf(after).step?.id).toBe('wires');
 		const next = follow(after, northDeck, {until: 'probe-inner'});
 		expect(positionOf(next)).toMatchObject({slot: {place: 'inner', index: 0, which: 'innerLimit'}});
 	});
 
 	it('that touches nothing goes straight to the probe, with its first swing', () => {
-		const after = say(atVerdict, [choose('remedy'), choose('again')]);
+		const after = say(atVerdict, [choose('other-way'), choose('try:again')]);
 		expect(positionOf(after).step?.id).toBe('first-swing');
 		expect(positionOf(say(after, [yes])).step?.id).toBe('probe-inner');
 		expect(after.check.series).toHaveLength(2);
@@ -170,7 +170,7 @@ describe('A remedy', () => {
 				closing: [['1 in', '1 out']],
 			},
 		);
-		const after = follow(say(atVerdict, [choose('remedy'), choose('again')]), better, {until: 'verdict'});
+		const after = follow(say(atVerdict, [choose('other-way'), choose('try:again')]), better, {until: 'verdict'});
 		expect(documentOf(after).probe[0]?.rounds).toEqual([
 			{innerLimit: -1, outerLimit: 1},
 			{innerLimit: 1, outerLimit: -1, gauge: 'turned'},

@@ -89,7 +89,7 @@ describe('The pointer of a gauge that cannot be turned', () => {
 	it('is read anew in a new series, and the earlier one keeps the zero that it had', () => {
 		const script = readFree('+0.5', '0');
 		const verdict = at('verdict', script);
-		const after = say(verdict, [choose('remedy'), choose('again')]);
+		const after = say(verdict, [choose('other-way'), choose('try:again')]);
 		expect(stepOf(say(after, [yes]))).toBe('zero-free-before');
 		const next = follow(after, readFree('+1', '+1'), {until: 'verdict'});
 		expect(documentAt(next).gauge.zero).toBeCloseTo(1, 12);

@@ -324,7 +324,7 @@ describe('Settings of the first stored form', () => {
 
 describe('The check left open in the first stored form', () => {
 	const raw = rawDraft.parse(json('draft-a.json')).content;
-	// The readings that were still to come, invented: outer limit of the third inner round, the outer radius, the closing.
+	// The readings that were still to come, invented: the third inner round, the outer radius, the closing.
 	const rest: Script = {
 		answers: {},
 		rounds: {
@@ -337,27 +337,27 @@ describe('The check left open in the first stored form', () => {
 		},
 	};
 
-	it('goes on at the outer limit of its round, its zero check being two inner rounds now', async () => {
+	it('begins its round anew, its zero check being two inner rounds now', async () => {
 		const opened = await workbenchOn(copy()).resume();
 		if (!opened.ok) throw new Error(opened.sentence);
 		const {check} = opened.dialogue;
-		expect(innerOf(check)).toEqual([...zeroRoundsOf(raw, 0), ...innerOf(raw)]);
+		expect(innerOf(check)).toEqual([...zeroRoundsOf(raw, 0), ...innerOf(raw).slice(0, -1)]);
+		expect(openSeries(check).withdrawn).toMatchObject([{place: 'inner', limit: 'innerLimit', reading: {value: 2.5}}]);
 		expect(innerOf(check).map(({gauge, outerLimit}) => [gauge, outerLimit?.value])).toEqual([
 			[undefined, 8.5],
 			['turned', -8],
 			[undefined, 8.5],
 			[undefined, 8],
-			[undefined, undefined],
 		]);
 		expect([check.setAnew, check.answers['gauge-turns']?.value]).toEqual([false, 'inner']);
 		const {step, slot} = positionOf(opened.dialogue);
-		expect([step?.id, slot]).toEqual(['probe-inner', {place: 'inner', index: 4, which: 'outerLimit'}]);
+		expect([step?.id, slot]).toEqual(['probe-inner', {place: 'inner', index: 4, which: 'innerLimit'}]);
 	});
 
 	it('comes to a verdict whose zero was found by turning the gauge', async () => {
 		const opened = await workbenchOn(copy()).resume();
 		if (!opened.ok) throw new Error(opened.sentence);
-		const read = follow(say(opened.dialogue, [text('8 out')]), rest, {until: 'verdict'});
+		const read = follow(say(opened.dialogue, [text('2.5 out'), text('8 out')]), rest, {until: 'verdict'});
 		expect(positionOf(read).step?.id).toBe('verdict');
 		expect(openSeries(read.check).inner.filter(({gauge}) => gauge === 'turned')).toHaveLength(1);
 		const found = documentOfCheck(read.check);

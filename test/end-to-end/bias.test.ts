@@ -47,7 +47,8 @@ const setting = (rounds: readonly played.Round[], clocks: readonly string[]): re
 	});
 
 const toTheFirst: readonly Turn[] = [
-	answer('verdict', '3', option(3, says.label({id: 'set-bias', values: {}}))),
+	played.anotherWay,
+	turn('1', words.pages.view.titles['other-way'], option(1, says.label({id: 'set-bias', values: {}}))),
 	typed('bias-drag', '0.3', words.pictures.curve.least),
 	typed('bias-radius-middle', '98'),
 	typed('bias-weight', '2.5'),
@@ -100,7 +101,7 @@ test('A weighted lever is adjusted once, until what is left lies under the frict
 		...played.putBack.map((one) => (one.title === titleOf('back-bias') ? answer('back-bias', 'y', askedBack) : one)),
 	]);
 	await program.waitFor(played.filed);
-	program.type('1');
+	program.type('1\r');
 	expect(await program.exited).toEqual({exitCode: 0, signal: 0});
 
 	const [id = ''] = filedIds(dataDir);
@@ -123,7 +124,8 @@ test('An arm without bias device is shown what skating asks of it, and is put ba
 	onTestFinished(() => program.stop());
 	await walk(program, [
 		played.resume,
-		answer('verdict', '3', option(3, says.label({id: 'see-skating', values: {}}))),
+		played.anotherWay,
+		turn('1', words.pages.view.titles['other-way'], option(1, says.label({id: 'see-skating', values: {}}))),
 		typed('bias-drag', '0.25', words.pictures.curve.marks.own.brief),
 	]);
 	await program.waitFor(asks(turn('', titleOf('back-lock'))));

@@ -92,8 +92,8 @@ const dressed: played.Series = {
 };
 
 const dressLeads: readonly Turn[] = [
-	turn('2', option(2, says.label({id: 'try-remedy', values: {}}))),
-	turn('2', words.pages.view.titles.remedy, option(2, words.remedies.leads)),
+	played.anotherWay,
+	turn('2', words.pages.view.titles['other-way'], option(2, words.remedies['lead-loop'].name)),
 	...played.lookAlongArm,
 ];
 
@@ -111,17 +111,17 @@ test('A full check typed key by key ends in verdict, remedy, put-back and file, 
 	expect(first).toContain(words.pages.verdict.likely(words.findings['spring-pull']).slice(0, -1));
 
 	await walk(program, [...dressLeads, ...played.probeAll(dressed)], keyByKey);
-	await program.waitFor(asks(played.readVerdict));
+	await program.waitFor(asks(played.leaveIt));
 	const after = compute(documentOf(dressed));
 	const second = await allPages(program);
 	expect(second).not.toContain(words.figures.verdictWord.beyond);
 	// Before and after, side by side.
 	for (const figure of [...before.probe, ...after.probe].flatMap(printed)) expect(second).toContain(figure);
-	expect(second).toContain(says.because({id: 'remedy', values: {remedy: 'leads'}}));
+	expect(second).toContain(says.because({id: 'remedy', values: {remedy: 'lead-loop'}}));
 
-	await walk(program, [played.readVerdict, ...played.putBack], keyByKey);
+	await walk(program, [played.leaveIt, ...played.putBack], keyByKey);
 	await program.waitFor(played.filed);
-	program.type('1');
+	program.type('1\r');
 	expect(await program.exited).toEqual({exitCode: 0, signal: 0});
 	const [id = ''] = filedIds(program.dataDir);
 	expect(flat(program.normalScreen())).toContain(words.commands.parting.filed({id, verdict: after.verdict}));

@@ -1,5 +1,5 @@
 import {describe, expect, onTestFinished, test} from 'vitest';
-import {describeAll, prepare, readLevel, resume, start} from '../helpers/check-turns.js';
+import {describeAll, prepare, readLevel, resume, roundAnew, start} from '../helpers/check-turns.js';
 import {playPlain} from '../helpers/plain-run.js';
 import {freshFolder} from '../helpers/program-environment.js';
 import {PROGRAM, type ProgramOptions, type RunningProgram, startProgram} from '../helpers/pty.js';
@@ -89,7 +89,7 @@ describe('Ctrl+C', () => {
 test('Left from the list of the first screen, it ends with 0', async () => {
 	const program = begin();
 	await program.waitFor(option(6, words.beside.home.leave));
-	program.type('6');
+	program.type('6\r');
 	expect(await program.exited).toEqual({exitCode: 0, signal: 0});
 	expect(program.normalScreen()).toMatch(new RegExp(`^${nothingOpen}$`));
 });
@@ -128,5 +128,5 @@ test('A terminal that is closed ends it at once, all answers saved and the lock 
 	expect(await program.exited).toEqual({exitCode: 0, signal: 1});
 	const again = begin({dataDir});
 	await walk(again, [resume]);
-	await again.waitFor(asks(turn('', limitAsked('outer'), words.pages.rounds.begun({innerLimit: '3 % out'}))));
+	await again.waitFor(asks(turn('', limitAsked('inner'), roundAnew)));
 });

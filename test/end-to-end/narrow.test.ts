@@ -21,7 +21,7 @@ const headOfScreen = new RegExp(
 const {hints, yesNo} = words.faces;
 /** A field, a list or a question, with what its keys do. */
 const control = new RegExp(
-	`> .*${literal(hints.accept)}|❯ 1 .*${literal(hints.choose)}|${literal(`${yesNo({})} ${hints.yes}`)}`,
+	`> .*(?:${literal(hints.accept)}|${literal(hints.settleFirst)})|❯ 1 .*${literal(hints.choose)}|${literal(`${yesNo({})} ${hints.yes}`)}`,
 );
 /** What is said between the radii, up to its figures. */
 const [differ = ''] = words.pages.verdict

@@ -27,7 +27,7 @@ test('npm start ends with the parting line after leaving with a check open', asy
 	const program = await startedByNpm();
 	program.press('esc');
 	await program.waitFor(option(7, words.beside.home.leave));
-	program.type('7');
+	program.type('7\r');
 	await program.exited;
 	expect(flat(program.normalScreen())).toMatch(leftOpen);
 });

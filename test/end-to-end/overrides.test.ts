@@ -77,7 +77,7 @@ test('A level that is out and a clearance that is wrong can be gone past with a 
 	for (const reason of reasons) expect(verdict).toMatch(reason);
 	await walk(program, [played.readVerdict, ...played.putBack]);
 	await program.waitFor(played.filed);
-	program.type('1');
+	program.type('1\r');
 	await program.exited;
 	const past = await pastCheck(dataDir);
 	for (const reason of reasons) expect(past).toMatch(reason);

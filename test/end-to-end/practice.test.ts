@@ -8,6 +8,7 @@ import type {LessonId} from '../../source/practice/arms.js';
 import {usualSettings} from '../../source/procedure/settings.js';
 import {readyPracticeFolder} from '../../source/store/practice-folder.js';
 import type {PracticeExtent} from '../../source/workbench.js';
+import {roundAnew} from '../helpers/check-turns.js';
 import {questionsIn} from '../helpers/conversation.js';
 import {run} from '../helpers/plain-run.js';
 import {PracticeTechnician} from '../helpers/practice-lines.js';
@@ -112,13 +113,13 @@ test('practice lies apart from real checks, and every report on it says what it 
 	expect(refused.faults).toContain(words.store['practice-only']({file: folder}));
 });
 
-test('on full screens arrows nudge the arm, the gauge follows, and an interrupted practice goes on where it was', async () => {
+test('on full screens arrows nudge the arm, the gauge follows, and an interrupted practice goes on with its round anew', async () => {
 	const dataDir = freshFolder();
 	const program = start(dataDir);
 	await program.waitFor(arms.title);
-	program.type('4');
+	program.type('4\r');
 	await program.waitFor(words.beside.practice.extent.title);
-	program.type('1');
+	program.type('1\r');
 	const before = await program.waitFor(showing('.*', withAnyNumbers(motion.rests({ms: 1000}))));
 	expect(before).toContain(`${called('sticky-bearing')} · ${words.stages.probe}`);
 	expect(before).toContain(`● ${words.faces.gaugedArm.stylusOnGauge({gaugeRadiusMm: 7})[0]}`);
@@ -135,23 +136,23 @@ test('on full screens arrows nudge the arm, the gauge follows, and an interrupte
 	const {name} = words.practice.arms['sticky-bearing'];
 	const goOn = option(1, leftAnyTime(arms.resume({arm: name, minutesAgo: 0, step: titleOf('probe-inner')})));
 	await again.waitFor(asks(turn('', ...around(goOn))));
-	again.type('1');
-	expect(await again.waitFor(limitAsked('outer'))).toContain(words.pages.rounds.begun({innerLimit: '-4 %'}));
+	again.type('1\r');
+	await again.waitFor(asks(turn('', limitAsked('inner'), roundAnew)));
 });
 
 test('from the first screen practice opens and is left again, and the parting line is about what was open last', async () => {
 	const program = startProgram();
 	onTestFinished(() => program.stop());
 	await program.waitFor(option(5, words.beside.home.practice));
-	program.type('5');
+	program.type('5\r');
 	expect(await program.waitFor(arms.title)).toContain(words.faces.escapes['real-checks']);
 	program.press('esc');
 	await program.waitFor(words.beside.home.title({version: packageJson.version}));
-	program.type('5');
+	program.type('5\r');
 	await program.waitFor(arms.title);
-	program.type('2');
+	program.type('2\r');
 	await program.waitFor(words.beside.practice.extent.title);
-	program.type('1');
+	program.type('1\r');
 	await program.waitFor(limitAsked('inner'));
 	program.press('ctrl+c');
 	await program.exited;
@@ -167,9 +168,9 @@ test('an arm that is not told keeps its name until its truth is shown', async ()
 	const dataDir = freshFolder();
 	const program = start(dataDir, '--seed', '12');
 	await program.waitFor(option(1, arms.hidden));
-	program.type('1');
+	program.type('1\r');
 	await program.waitFor(words.beside.practice.extent.title);
-	program.type('3');
+	program.type('3\r');
 	const hidden = words.practice.bench.hiddenArm({seed: 12});
 	expect(await program.waitFor(words.stages.safe)).toContain(words.pages.view.arm({name: hidden, isPractice: true}));
 });

@@ -65,7 +65,7 @@ test('After five checks over two years, a re-check says what changed at one radi
 
 	await walk(program, [played.readVerdict, ...played.putBack]);
 	await program.waitFor(played.filed);
-	program.type('1');
+	program.type('1\r');
 	expect(await program.exited).toEqual({exitCode: 0, signal: 0});
 	const id = filedIds(dataDir).at(-1) ?? '';
 	const filed = filedCheck(dataDir, id);

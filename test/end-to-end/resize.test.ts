@@ -131,7 +131,11 @@ test('The text of why, the list of steps and the picture of the rounds follow th
 test('The verdict and the filed check follow the window', async () => {
 	const program = await standsAt([...prepare, ...probeAll(springy)]);
 	await waitForTurn(program, readVerdict);
-	await expectFollows(program, [beyond, option(1, says.label({id: 'put-back', values: {}}))], ['5.5 % out ± 0.4 %']);
+	await expectFollows(
+		program,
+		[beyond, option(2, says.label({id: 'put-back', values: {}}))],
+		[words.findings['spring-pull'].brief],
+	);
 	await walk(program, fullCheck.slice(fullCheck.indexOf(readVerdict)));
 	await program.waitFor(filed);
 	await expectFollows(program, [filed, beyond, option(1, words.beside.home.filed.leave)], []);

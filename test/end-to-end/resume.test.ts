@@ -1,10 +1,10 @@
 import {expect, onTestFinished, test} from 'vitest';
-import {prepare, probe, resume, springy, start} from '../helpers/check-turns.js';
+import {prepare, probe, resume, roundAnew, springy, start} from '../helpers/check-turns.js';
 import {playPlain} from '../helpers/plain-run.js';
 import {earlier, freshFolder} from '../helpers/program-environment.js';
 import {type RunningProgram, startProgram} from '../helpers/pty.js';
 import {flat, numbersIn, titleOf, words} from '../helpers/said.js';
-import {answer, asks, limitAsked, type Turn, typed, waitForTurn, walk} from '../helpers/walk.js';
+import {answer, limitAsked, type Turn, typed, waitForTurn, walk} from '../helpers/walk.js';
 
 const begin = (dataDir: string): RunningProgram => {
 	const program = startProgram({dataDir});
@@ -15,7 +15,8 @@ const begin = (dataDir: string): RunningProgram => {
 const [firstRound = ['', ''], secondRound = ['', '']] = springy.outer;
 const innerLimit = (text: string): Turn => typed('probe-outer', text, limitAsked('inner'));
 const outerLimit = (text: string): Turn => typed('probe-outer', text, limitAsked('outer'));
-const begun = words.pages.rounds.begun({innerLimit: '1.5 % out'});
+/** The round that was left, from its inner limit. */
+const anew = typed('probe-outer', '', limitAsked('inner'), roundAnew);
 const answerOf = (step: string, typed: string): string =>
 	words.pages.consequences.answer({title: titleOf(step), typed});
 const unfinished = words.beside.home.unfinished({
@@ -39,13 +40,13 @@ function leftInSecondProbe(minutes: number): string {
 
 const conditions = (keys: string): Turn => answer('still-conditions', keys, words.faces.allStill);
 
-test('Taken up again within half an hour, it stands at the very reading, and nothing is asked again', async () => {
+test('Taken up again within half an hour, its round begins anew, and nothing is asked again', async () => {
 	const program = begin(leftInSecondProbe(20));
 	await walk(program, [resume]);
-	await program.waitFor((screen) => asks(outerLimit(''))(screen) && screen.includes(begun));
+	await waitForTurn(program, anew);
 });
 
-test('After half an hour one screen asks whether all is still so, and y goes on in the same round', async () => {
+test('After half an hour one screen asks whether all is still so, and after y the round begins anew', async () => {
 	const program = begin(leftInSecondProbe(40));
 	await program.waitFor(unfinished);
 	await walk(program, [resume]);
@@ -55,7 +56,7 @@ test('After half an hour one screen asks whether all is still so, and y goes on 
 	expect(asked).toContain(answerOf('clearance', '5.6 mm'));
 	expect(asked).not.toMatch(new RegExp(`${words.inDoubt.level}|${words.inDoubt.force}:`, 'i'));
 	program.type('y');
-	await program.waitFor((screen) => asks(outerLimit(''))(screen) && screen.includes(begun));
+	await waitForTurn(program, anew);
 });
 
 test('What is no longer so is asked anew and opens a new series', async () => {
@@ -63,7 +64,7 @@ test('What is no longer so is asked anew and opens a new series', async () => {
 	await walk(program, [resume]);
 	const asked = flat(await waitForTurn(program, conditions('')));
 	const [number] = numbersIn(asked, words.faces.noLonger({number: 7, item: words.inDoubt.height}), 7);
-	program.type(String(number));
+	program.type(`${number}\r`);
 	// The rest of what may have changed first, then the height, then the probe from its beginning.
 	await walk(program, [conditions('y'), typed('clearance', '5.5')]);
 	await waitForTurn(program, typed('probe-inner', '', limitAsked('inner')));
@@ -79,13 +80,13 @@ test('After twelve hours level, tracking force and room are asked too, each with
 		['still-room', '21 °C'],
 	] as const)
 		await walk(program, [answer(step, 'y', shown)]);
-	await program.waitFor((screen) => asks(outerLimit(''))(screen) && screen.includes(begun));
+	await waitForTurn(program, anew);
 });
 
 test('Killed in the middle of the second probe, it stands at that round again after the questions of the day', async () => {
 	const dataDir = leftInSecondProbe(40);
 	const killed = begin(dataDir);
-	await walk(killed, [resume, conditions('y'), outerLimit(secondRound[1])]);
+	await walk(killed, [resume, conditions('y'), {...anew, keys: `${secondRound[0]}\r`}, outerLimit(secondRound[1])]);
 	await waitForTurn(killed, innerLimit(''));
 	killed.type('2.5 o');
 	await killed.waitFor('2.5 o');

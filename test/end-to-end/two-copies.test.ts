@@ -40,6 +40,8 @@ test('A second copy says which process writes and since when, starts nothing, an
 		turn('1', past.span({first: 1, last: 1, total: 1, hasKeys: true})),
 	]);
 	await second.waitFor((screen) => screen.split('\n').includes(past.check.title));
+	await second.waitFor(words.findings['spring-pull'].brief);
+	second.press('right');
 	await second.waitFor('5.5 % out ± 0.4 %');
 	const plain = run(dataDir, ['--plain'], {input: asLines([resume])});
 	expect(plain.status).toBe(4);

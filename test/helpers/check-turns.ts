@@ -125,6 +125,13 @@ const headOf = (place: 'inner' | 'outer' | 'closing', index: number): readonly s
 	return [place === 'inner' && index === 2 ? words.rounds.turnedBack : words.rounds.anew];
 };
 
+/** Said where a round is asked for again that was begun and left. */
+export const roundAnew: string = says.notice({id: 'round-anew', values: {}});
+
+/** Whether a turn asks for the outer limit of a round. */
+export const asksOuterLimit = ({shows}: Turn): boolean =>
+	[true, false].some((turned) => shows.includes(limitAsked('outer', turned)));
+
 /** Rounds at one place, and on to the next place. */
 export const probe = (place: 'inner' | 'outer' | 'closing', rounds: readonly Round[]): readonly Turn[] => [
 	...rounds.flatMap(([inner, outer], index) => [
@@ -158,8 +165,12 @@ export const probeAll = ({inner, outer, closing}: Series): readonly Turn[] => [
 	...probe('closing', [closing]),
 ];
 
-/** The verdict, and from there to the put-back list. */
-export const readVerdict: Turn = answer('verdict', '1', option(1, says.label({id: 'put-back', values: {}})));
+/** The verdict of an arm that wants something, and from there to the put-back list. */
+export const readVerdict: Turn = answer('verdict', '2', option(2, says.label({id: 'put-back', values: {}})));
+/** The verdict of a sound arm: to put the deck back is all there is to do. */
+export const leaveIt: Turn = answer('verdict', '1', option(1, says.label({id: 'leave', values: {}})));
+/** From the verdict to what else can be done than its next action. */
+export const anotherWay: Turn = answer('verdict', '3', option(3, says.label({id: 'other-way', values: {}})));
 
 export const putBack: readonly Turn[] = [
 	answer('back-lock', 'y'),

@@ -1,9 +1,8 @@
 import type {Dialogue} from '../../source/check/dialogue.js';
-import {promptOf} from '../../source/check/prompt.js';
 import {besidePages} from '../../source/pages/beside/beside-pages.js';
+import {viewOf} from '../../source/pages/view.js';
 import {converse} from '../../source/plain/converse.js';
 import {plainRoom, walkPages} from '../../source/plain/walk-pages.js';
-import {promptInWords} from '../../source/words/says.js';
 import {linesOf} from './lines.js';
 import {memoryWorkbench} from './memory-workbench.js';
 import {words} from './said.js';
@@ -15,7 +14,7 @@ export function linesFor(script: Script, until?: string): string[] {
 	const lines: string[] = [];
 	follow(freshDialogue(), script, {
 		...(until === undefined ? {} : {until}),
-		seen: (dialogue, entry) => lines.push(lineOf(promptInWords(promptOf(dialogue)), entry)),
+		seen: (dialogue, entry) => lines.push(lineOf(viewOf(dialogue).prompt, entry)),
 	});
 	return lines;
 }

@@ -2,6 +2,7 @@ import * as z from 'zod/mini';
 import type {Check} from '../../source/check/check.js';
 import {deckOf} from '../../source/check/deck-state.js';
 import {type Dialogue, startDialogue} from '../../source/check/dialogue.js';
+import {takenUp} from '../../source/check/entry.js';
 import type {PastCheck} from '../../source/check/past-check.js';
 import {progressOf} from '../../source/check/progress.js';
 import {reduce} from '../../source/check/reduce.js';
@@ -81,7 +82,7 @@ export function memoryWorkbench(
 		},
 		resume: async () =>
 			kept.draft
-				? opened(startDialogue(reduce(kept.draft, {type: 'resume', at: now()}), kept.profiles))
+				? opened(takenUp(startDialogue(kept.draft, kept.profiles), now()))
 				: {ok: false, sentence: 'There is no unfinished check.', locked: false},
 		reopen: async (id) => {
 			const check = kept.records.find((one) => one.check.id === id)?.check;

@@ -1,7 +1,7 @@
 import type {Lines} from '../../source/plain/ask.js';
 import {fromBase} from '../../source/units.js';
 import {questionsIn} from './conversation.js';
-import {anything, isGoneBack, numbersIn, withAnything, words} from './said.js';
+import {anything, isGoneBack, numbersIn, says, withAnything, words} from './said.js';
 import {limitAsked} from './walk.js';
 
 const {bench, hands, seen} = words.practice;
@@ -27,6 +27,12 @@ const showing = [
 const {option, yesNo} = words.faces.plain;
 const yesOrNo = [withAnything(yesNo({question: undefined})), withAnything(yesNo({question: anything}))];
 const firstOption = new RegExp(`^${withAnything(option({number: 1, label: anything})).source}`, 'm');
+
+/** At the verdict the deck is put back, whatever else could be tried first. */
+const endings = (['put-back', 'leave', 'to-maker'] as const).map((id) => {
+	const said = option({number: 7, label: says.label({id, values: {}})});
+	return new RegExp(`^${withAnything(said).source.replace('7', '(\\d)')}`, 'm');
+});
 
 /** A reading as a gauge shows it, typed. */
 const typedReading = (pct: number): string => (pct < 0 ? String(pct) : `+${pct}`);
@@ -123,6 +129,7 @@ export class PracticeTechnician implements Lines {
 		if (number !== undefined) return String(number);
 		if (numbersIn(thing, seen.matLies({lengthMm: 7}), 7).length > 0) return '3';
 		if (yesOrNo.some((pattern) => pattern.test(shown))) return 'y';
-		return firstOption.test(shown) ? '1' : '';
+		const putsBack = endings.map((one) => one.exec(shown)?.[1]).find((digit) => digit !== undefined);
+		return putsBack ?? (firstOption.test(shown) ? '1' : '');
 	}
 }

@@ -51,7 +51,6 @@ export function entryFor(dialogue: Dialogue, script: Script): Entry {
 	switch (prompt.kind) {
 		case 'field': {
 			if (dialogue.mode.kind === 'reason-typed') return {kind: 'text', text: 'a reason of its own'};
-			if (dialogue.draft !== undefined) return {kind: 'text', text: dialogue.draft};
 			if (!slot) return {kind: 'text', text: known ?? prompt.initial};
 			const rounds = script.rounds[slot.place] ?? [];
 			const round = rounds[slot.index % rounds.length];
@@ -65,7 +64,7 @@ export function entryFor(dialogue: Dialogue, script: Script): Entry {
 		case 'side':
 			return {kind: 'choose', id: prompt.options[0]?.id ?? ''};
 		case 'choice': {
-			if (['steps', 'strike', 'remedy'].includes(dialogue.mode.kind)) return {kind: 'back'};
+			if (['steps', 'strike', 'other-way'].includes(dialogue.mode.kind)) return {kind: 'back'};
 			const wanted = prompt.options.find(
 				({id}) => dialogue.mode.kind === 'ask' && !stuck && (id === known || (known === undefined && id === 'go-on')),
 			);

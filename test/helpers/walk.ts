@@ -19,16 +19,19 @@ export const option = (number: number, label: string): string => `${number} ${la
 export const limitAsked = (limit: 'inner' | 'outer', isTurned = false): string =>
 	words.rounds.limit({which: `${limit}Limit`, isTurned, showsHand: false});
 
+const ENTER = '\r';
+
+/** A digit marks a line of a list, and Enter takes it. */
+const taken = (keys: string): string => (/^\d$/.test(keys) ? keys + ENTER : keys);
+
 /** A screen known by words on it. */
-export const turn = (keys: string, ...shows: readonly string[]): Turn => ({shows, keys});
+export const turn = (keys: string, ...shows: readonly string[]): Turn => ({shows, keys: taken(keys)});
 
 /** The screen of a step of the procedure, known by its title. */
 export const answer = (step: string, keys: string, ...shows: readonly string[]): Turn => {
 	if (!stepById(step)) throw new Error(`no step ${step}`);
-	return {title: titleOf(step), shows, keys};
+	return {title: titleOf(step), shows, keys: taken(keys)};
 };
-
-const ENTER = '\r';
 
 /** The same, answered by a line with its Enter. */
 export const typed = (step: string, text: string, ...shows: readonly string[]): Turn =>

@@ -2,8 +2,8 @@ import fc from 'fast-check';
 import * as z from 'zod/mini';
 import {type Check, checkSchema} from '../../source/check/check.js';
 import {type Dialogue, positionOf, startDialogue} from '../../source/check/dialogue.js';
+import {takenUp} from '../../source/check/entry.js';
 import {promptOf} from '../../source/check/prompt.js';
-import {reduce} from '../../source/check/reduce.js';
 import {type Entry, respond} from '../../source/check/respond.js';
 import {openSeries} from '../../source/check/series.js';
 import type {Step} from '../../source/procedure/step.js';
@@ -113,7 +113,7 @@ export function entryOfMove(dialogue: Dialogue, move: Move): Entry | undefined {
 export function move(dialogue: Dialogue, one: Move, at: string): Dialogue {
 	const entry = entryOfMove(dialogue, one);
 	const next = entry && respond(dialogue, entry, at);
-	return next ?? startDialogue(reduce(stored(dialogue.check), {type: 'resume', at}), dialogue.profiles);
+	return next ?? takenUp(startDialogue(stored(dialogue.check), dialogue.profiles), at);
 }
 
 // After odd answers (a gauge whose scale ends at 1 %) the readings of the script are refused; one of these never is.

@@ -4,14 +4,15 @@ import {viewOf} from '../../source/pages/view.js';
 import {namesCure} from '../../source/results/diagnose.js';
 import {words} from '../helpers/said.js';
 import {northDeckWith} from '../helpers/sample-check.js';
-import {follow, freshDialogue, type Script} from '../helpers/script.js';
+import {choose, follow, freshDialogue, type Script, say} from '../helpers/script.js';
 
 // Which findings come before the bias: common practice, no source.
 
 const verdictOf = (answers: Script['answers'] = {}, rounds: Script['rounds'] = {}) =>
 	follow(freshDialogue(), northDeckWith(answers, rounds), {until: 'verdict'});
-const atVerdict = (...given: Parameters<typeof verdictOf>): string =>
-	viewOf(verdictOf(...given))
+/** What stands beside the offer. */
+const atOffer = (...given: Parameters<typeof verdictOf>): string =>
+	viewOf(say(verdictOf(...given), [choose('other-way')]))
 		.shown.map((one) => (one.kind === 'line' ? one.text : one.caption))
 		.join('\n');
 const sound: Script['rounds'] = {
@@ -23,21 +24,25 @@ const later = words.bias.advice.cureFirst;
 
 describe('The offer to set the bias', () => {
 	it('comes with the word that it had better wait where the wire is to be dressed first', () => {
-		const text = atVerdict();
 		const [first] = issuedOf(verdictOf().check)?.findings ?? [];
 		if (first?.code !== 'spring-pull') throw new Error('the wire acts as a spring');
-		const [before = '', ...after] = text.split(words.pages.verdict.next(first));
-		expect(after).toHaveLength(1);
-		// Before the findings, so that it is on the first page, with the choices.
-		expect(before.split('\n')).toContain(later);
+		expect(atOffer().split('\n')).toContain(later);
+		const {prompt} = viewOf(say(verdictOf(), [choose('other-way')]));
+		expect(prompt.kind === 'choice' && prompt.options.map(({id}) => id)).toContain('bias');
+	});
+
+	it('is not made where readings tell nothing', () => {
+		const off = say(verdictOf({}, {inner: [['4 out', '20 out']]}), [choose('other-way')]);
+		const {prompt} = viewOf(off);
+		expect(prompt.kind === 'choice' && prompt.options.map(({id}) => id)).not.toContain('bias');
 	});
 
 	it('comes without it where nothing is to be cured', () => {
-		expect(atVerdict({}, sound)).not.toContain(later);
+		expect(atOffer({}, sound)).not.toContain(later);
 	});
 
 	it('comes without it where the arm has no bias device', () => {
-		expect(atVerdict({'arm-bias-device': 'none'})).not.toContain(later);
+		expect(atOffer({'arm-bias-device': 'none'})).not.toContain(later);
 	});
 
 	it.each([

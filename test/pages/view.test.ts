@@ -7,10 +7,11 @@ import {viewOf} from '../../source/pages/view.js';
 import {closingOf} from '../../source/procedure/hold-limits.js';
 import {documentOfCheck} from '../../source/results/document-of-check.js';
 import {figuresOf, isMeasured} from '../../source/results/figures.js';
+import {actionOfCheck} from '../../source/results/tried.js';
 import {becauseText} from '../../source/words/says.js';
 import {words} from '../helpers/said.js';
 import {northDeck, northDeckWith} from '../helpers/sample-check.js';
-import {choose, clockOf, follow, freshDialogue, type Script, say, text, waysOut} from '../helpers/script.js';
+import {choose, clockOf, follow, freshDialogue, goTo, type Script, say, text, waysOut} from '../helpers/script.js';
 
 const at = (until: string, answers: Script['answers'] = {}, rounds: Script['rounds'] = {}) =>
 	follow(freshDialogue(), northDeckWith(answers, rounds), {until});
@@ -237,10 +238,21 @@ describe('The verdict', () => {
 		if (!first) throw new Error('the sample has findings');
 		// Those of the worked example.
 		expect([first, ...others].map(({code}) => code)).toEqual(['spring-pull', 'friction-local', 'undecided']);
-		const told = [first.found, said.likely(first), said.next(first), ...others.map(said.alsoSeen)];
+		// The pull is outward, so the first suspect is a bias that still acts.
+		const action = actionOfCheck(here.check);
+		if (action?.kind !== 'suspect') throw new Error('a suspect is looked at first');
+		expect(action).toMatchObject({code: 'spring-pull', remedy: 'bias', who: 'technician'});
+		const what = said.doNow({what: words.actions.what(action)});
+		const does = shown.indexOf(words.findings['spring-pull'].brief);
+		expect(shown.slice(does + 1, does + 3)).toEqual([what, words.actions.delicate]);
+		expect(first.next).toContain(words.actions.what(action));
+		const told = [first.found, said.likely(first), ...others.map(said.alsoSeen)];
 		const from = shown.indexOf(first.found);
+		expect(from).toBeGreaterThan(does);
 		expect(shown.slice(from, from + told.length)).toEqual(told);
-		for (const other of others) expect(shown.filter((one) => one === said.next(other))).toEqual([]);
+		expect(shown.filter((one) => one.startsWith(said.doNow({what: ''}).slice(0, -1)))).toEqual([what]);
+		expect(shown.filter((one) => one.startsWith(said.next({next: ''}).slice(0, -1)))).toEqual([]);
+		for (const other of others) expect(other.next).toBe('');
 	});
 
 	it('tells that something moved while the rounds were taken, before all else', () => {
@@ -249,7 +261,7 @@ describe('The verdict', () => {
 		const here = follow(closing, northDeck, {until: 'verdict'});
 		const [first] = issuedOf(here.check)?.findings ?? [];
 		if (first?.code !== 'moved') throw new Error('it is the first finding that something moved');
-		expect(shownAt(here).split('\n')).toEqual(expect.arrayContaining([first.found, said.next(first)]));
+		expect(shownAt(here).split('\n')).toEqual(expect.arrayContaining([first.found, words.findings.moved.brief]));
 	});
 
 	it('sets before and after side by side once a remedy was tried', () => {
@@ -257,7 +269,7 @@ describe('The verdict', () => {
 			{},
 			{inner: [['1 in', '1.5 out']], outer: [['1 in', '1.5 out']], closing: [['1 in', '1.5 out']]},
 		);
-		const after = follow(say(at('verdict'), [choose('remedy'), choose('again')]), better, {until: 'verdict'});
+		const after = follow(say(at('verdict'), [choose('other-way'), choose('try:again')]), better, {until: 'verdict'});
 		const shown = shownAt(after);
 		// The worked example before, and the middle of −1 and 1.5 % less the zero after.
 		const name = said.series.pull({place: 'inner'});
@@ -276,6 +288,29 @@ describe('The verdict', () => {
 	});
 });
 
+describe('Beside an entry that was not taken', () => {
+	const asked = at('guard-gap');
+
+	it('stand no figures of a number that does not pass: only what is wrong with it', () => {
+		// 9 mm under a guard of 1.3 mm.
+		const wrong = say(asked, [text('9')]);
+		const [problem, ...others] = viewOf(wrong).shown;
+		expect(problem && inWords(problem)).toContain('10.3 mm');
+		expect(others).toEqual(viewOf(asked).shown);
+	});
+
+	it('stand no figures of it, nor of the answer before it, while it can be mended', () => {
+		const again = say(at('bias-off'), [...goTo('level', 'level-lr-1')]);
+		const unread = viewOf(at('level-lr-1')).shown;
+		expect(viewOf(again).shown).not.toEqual(unread);
+		for (const typed of ['5000 right', '0.2.2', 'x', '0.2'])
+			expect(viewOf(refused(again, typed), typed).shown).not.toEqual(viewOf(again).shown);
+		const wrong = say(asked, [text('9')]);
+		expect(viewOf(refused(wrong, '5..5'), '5..5').shown).toEqual(viewOf(asked).shown);
+		expect(viewOf(wrong, '4.3').shown).not.toEqual(viewOf(asked).shown);
+	});
+});
+
 describe('Detours', () => {
 	it('are titled by what they ask', () => {
 		const stuck = say(at('guard-gap'), [text('1.7')]);
@@ -287,7 +322,7 @@ describe('Detours', () => {
 			say(verdict, [choose('strike')]),
 			say(verdict, [choose('strike'), choose('inner:0')]),
 			say(verdict, [choose('strike'), choose('inner:0'), choose('other')]),
-			say(verdict, [choose('remedy')]),
+			say(verdict, [choose('other-way')]),
 			say(verdict, [{kind: 'steps'}]),
 			say(verdict, [{kind: 'stop'}]),
 		].map((one) => viewOf(one).title);
@@ -298,7 +333,7 @@ describe('Detours', () => {
 			view.titles.strike,
 			view.reason.strike.title,
 			view.reason.strike.title,
-			view.titles.remedy,
+			view.titles['other-way'],
 			view.titles.steps,
 			view.titles.stop,
 		]);

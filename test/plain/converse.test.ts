@@ -1,6 +1,8 @@
 import {describe, expect, it} from 'vitest';
 import type {Check} from '../../source/check/check.js';
+import {positionOf} from '../../source/check/dialogue.js';
 import {progressOf} from '../../source/check/progress.js';
+import {openSeries} from '../../source/check/series.js';
 import {plainCommands} from '../../source/plain/ask.js';
 import {isMeasured} from '../../source/results/figures.js';
 import {says} from '../../source/words/says.js';
@@ -164,5 +166,31 @@ describe('A guard that was left out', () => {
 		const script = northDeckWith({weighed: 'without', 'guard-account': 'again'});
 		const {end} = await run(linesFor(script));
 		expect(end).toMatchObject({kind: 'finished', record: {check: {answers: {weighed: {value: 'with'}}}}});
+	});
+});
+
+describe('The number pad in plain lines', () => {
+	it('goes back by / and says why by *', async () => {
+		const {said, end} = await run(['*', '/'], {from: at('probe-inner')});
+		const {progress, step} = positionOf(at('probe-inner'));
+		const why = step && whyOf(step, progress.facts);
+		expect(said.some((line) => why !== undefined && line.includes(why))).toBe(true);
+		const back = questionsIn(said).at(-1);
+		expect(back).toContain(titleOf('clearance'));
+		expect(end.kind).toBe('input-ended');
+	});
+
+	it('takes a size, and its side by one key', async () => {
+		const {memory} = await run(['3', '+', '8.5+', '2.5-', '-8'], {from: at('probe-inner')});
+		expect(memory.draft && openSeries(memory.draft).inner).toMatchObject([
+			{innerLimit: {value: 3}, outerLimit: {value: 8.5}},
+			{innerLimit: {value: -2.5}, outerLimit: {value: -8}},
+		]);
+	});
+
+	it('ends a pipe that has a reading where a list is asked', async () => {
+		const {end, memory} = await run(['2.5'], {from: at('gauge-unit')});
+		expect(end).toMatchObject({kind: 'refused'});
+		expect(memory.draft).toBeUndefined();
 	});
 });

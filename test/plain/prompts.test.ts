@@ -2,7 +2,7 @@ import {expect, it} from 'vitest';
 import {positionOf} from '../../source/check/dialogue.js';
 import {promptOf} from '../../source/check/prompt.js';
 import {entryOf, promptLines} from '../../source/plain/ask.js';
-import {promptInWords} from '../../source/words/says.js';
+import {promptInWords, says} from '../../source/words/says.js';
 import {words} from '../helpers/said.js';
 import {biasAnswers, northDeckWith} from '../helpers/sample-check.js';
 import {follow, freshDialogue, say} from '../helpers/script.js';
@@ -28,4 +28,15 @@ it('The middle radius that is suggested for the bias can be done without by a da
 	const after = say(atMiddle, [none]);
 	expect(after.check.answers['bias-radius-middle']?.value).toBeNull();
 	expect(positionOf(after).step?.id).toBe('bias-weight');
+});
+
+it('The number of a line, typed whole, is one answer; a reading on a list is none, and is told so', () => {
+	const options = Array.from({length: 12}, (_, index) => ({id: `o${index}`, label: `arm ${index}.5`}));
+	const prompt = {key: 'list', kind: 'choice', options} as const;
+	expect(entryOf(prompt, '12')).toEqual({kind: 'choose', id: 'o11'});
+	// A line may be called by its name too.
+	expect(entryOf(prompt, 'arm 2.5')).toEqual({kind: 'choose', id: 'o2'});
+	for (const typed of ['2.5', '-1.5', '+2', '2.1 out', '2 mm'])
+		expect(entryOf(prompt, typed)).toBe(says.refusal({id: 'no-reading-here', values: {typed}}));
+	for (const typed of ['13', '0', 'x', '']) expect(entryOf(prompt, typed)).toBe(plain.wanted.number({last: 12}));
 });

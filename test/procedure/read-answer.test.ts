@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import {describe, expect, it} from 'vitest';
 import {procedure, stepById} from '../../source/procedure/index.js';
 import {type AnswerRead, fits, readAnswer, unitOf} from '../../source/procedure/read-answer.js';
+import {pushSides} from '../../source/procedure/readings.js';
 import type {TypedRefusal} from '../../source/procedure/refusal.js';
 import type {Input, Step} from '../../source/procedure/step.js';
 import type {AnswerValue} from '../../source/procedure/step-ids.js';
@@ -299,12 +300,14 @@ describe('A reading as it is kept', () => {
 		['6 min right', 'deg', '6 min right'],
 		['6 right', 'arcmin', '6′ right'],
 		['  4  ', 'percent', '4 %'],
+		['2.5o', 'percent', '2.5 % out'],
+		['2.5 i', 'mN', '2.5 mN in'],
 		['- 3', 'mN', '- 3 mN'],
 		['plus 4', 'mN', 'plus 4'],
 		['out 4', 'percent', 'out 4'],
 		['nothing', 'percent', 'nothing'],
 	] as const)("says its unit once: '%s' on a gauge in %s is '%s'", (typed, unit, kept) => {
-		expect(withUnit(typed, unit, true)).toBe(kept);
+		expect(withUnit(typed, unit, pushSides)).toBe(kept);
 	});
 
 	it('takes no word after a plain number for a side', () => {

@@ -39,6 +39,12 @@ describe('A reading of the gauge', () => {
 		['0', 0],
 		['0 in', 0],
 		['-0', 0],
+		['2.5o', 2.5],
+		['1,5i', -1.5],
+		['2.5+', 2.5],
+		['1.5 -', -1.5],
+		['1.5 % \u2212', -1.5],
+		['2.5 out +', 2.5],
 	])("'%s' is %d, positive toward the rim", (typed, expected) => {
 		expect(read(typed)).toEqual(value(expected));
 	});
@@ -47,12 +53,23 @@ describe('A reading of the gauge', () => {
 		expect(read(typed)).toMatchObject({kind: 'side-wanted'});
 	});
 
-	it.each(['-3 out', '+3 in', '4 in out', 'out', '4 left', '4 mm out', '', '-', 'in in', '4 kg in'])(
-		"'%s' is refused in one sentence",
-		(typed) => {
-			expect(sentenceOf(read(typed))).toMatch(/\.$/);
-		},
-	);
+	it.each([
+		'-3 out',
+		'+3 in',
+		'3 out -',
+		'-3-',
+		'3+-',
+		'4 in out',
+		'out',
+		'4 left',
+		'4 mm out',
+		'',
+		'-',
+		'in in',
+		'4 kg in',
+	])("'%s' is refused in one sentence", (typed) => {
+		expect(sentenceOf(read(typed))).toMatch(/\.$/);
+	});
 
 	it('shows both directions in a refusal', () => {
 		expect(read('nonsense')).toMatchObject({refusal: {id: 'not-a-number', values: {sides: ['out', 'in']}}});
@@ -123,6 +140,8 @@ describe('A reading of the level', () => {
 	it.each([
 		['0.1 right', 0.1],
 		['0.1 r', 0.1],
+		['0.1r', 0.1],
+		['0,1l', -0.1],
 		['0,1 left', -0.1],
 		['l 0.1', -0.1],
 		['0.1° left', -0.1],
@@ -137,6 +156,8 @@ describe('A reading of the level', () => {
 		['0.1 back', 0.1],
 		['0.1 rear', 0.1],
 		['0.1 b', 0.1],
+		['0.1b', 0.1],
+		['0.1f', -0.1],
 		['0.1 front', -0.1],
 		['0.1 f', -0.1],
 	])("'%s' tilts by %d°, back high positive", (typed, expected) => {

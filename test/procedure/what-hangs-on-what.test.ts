@@ -67,7 +67,7 @@ describe('What an answer that changes does to others', () => {
 describe('Remedies and doubts', () => {
 	it.each(remedies.map((one) => [one.id, one] as const))('%s asks steps again that there are', (id, {steps, when}) => {
 		expect(steps.filter((id) => !ids.has(id))).toEqual([]);
-		expect(words.remedies[id].length).toBeGreaterThan(5);
+		expect(words.remedies[id].name.length).toBeGreaterThan(5);
 		const {facts, asked} = watched();
 		when?.(facts);
 		expect([...asked].filter((id) => !ids.has(id))).toEqual([]);

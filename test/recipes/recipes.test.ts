@@ -120,12 +120,17 @@ const recipes: Readonly<Record<string, Recipe>> = {
 				"\t{code: 'bent', who: 'maker', bias: 'after-cure', find: () => ({places: ['inner'], values: {byDeg: 1}})},\n",
 			],
 		],
-		asks: ['words/en/findings.ts'],
+		asks: ['results/next-action.ts', 'words/en/findings.ts'],
 		rest: [
 			[
 				'words/en/findings.ts',
 				'export const findings: {readonly [Code in FindingCode]: FindingWords<FindingValues[Code]>} = {\n',
-				"\tbent: {found: ({byDeg}) => String(byDeg.toFixed(1)), likely: '', next: () => ''},\n",
+				"\tbent: {brief: '', found: ({byDeg}) => String(byDeg.toFixed(1)), likely: '', next: () => ''},\n",
+			],
+			[
+				'results/next-action.ts',
+				'\tswitch (code) {\n',
+				"\t\tcase 'bent':\n\t\t\treturn {code, kind: 'maker', who: 'maker', minutes: null, finestPct: null};\n",
 			],
 		],
 	},

@@ -155,6 +155,17 @@ describe('The next date', () => {
 		});
 	});
 
+	it('of an arm that was off the scale before the check was stopped is after it was put right too', () => {
+		const off = northDeckWith({}, {inner: [['4 out', '20 out']]});
+		const stopped = say(follow(freshDialogue(), off, {until: 'probe-outer'}), [{kind: 'stop'}, yes]);
+		const record = finishedCheck(follow(stopped, off).check, day);
+		expect(record).toMatchObject({outcome: 'stopped', issued: null});
+		expect(record.nextCheck).toEqual({
+			date: '2026-04-02',
+			because: words.results.nextCheck['to-put-right']({}),
+		});
+	});
+
 	it('is half a year off by common practice, three months by default', () => {
 		const because = (answers: Script['answers']) =>
 			recordOf(northDeckWith({...fine, ...answers}, clear)).nextCheck?.because;
@@ -231,7 +242,7 @@ describe('A record in words', () => {
 		here = follow(here, northDeck, {until: 'verdict'});
 		here = say(here, [choose('strike'), choose('inner:0'), choose('draught'), text('3 out'), text('8 out')]);
 		here = follow(say(here, [choose('go-on')]), northDeck, {until: 'verdict'});
-		here = follow(say(here, [choose('remedy'), choose('again')]), northDeck);
+		here = follow(say(here, [choose('other-way'), choose('try:again')]), northDeck);
 		const lines = linesOf(finishedCheck(here.check, day));
 		const struck = words.reasons.draught;
 		expect(lines).toContain(said.reading({...asTaken, innerLimit: '3 % out', outerLimit: '8.5 % out', struck}));

@@ -10,7 +10,7 @@ import {choose, follow, freshDialogue, say, yes} from '../helpers/script.js';
 it('A check stopped after a remedy was begun keeps the verdict that it had, and says so', () => {
 	const verdict = follow(freshDialogue(), northDeck, {until: 'verdict'});
 	const before = issuedOf(verdict.check);
-	const {check} = say(verdict, [choose('remedy'), choose('leads'), {kind: 'stop'}, yes]);
+	const {check} = say(verdict, [choose('other-way'), choose('try:leads'), {kind: 'stop'}, yes]);
 	expect(check.series).toHaveLength(2);
 	expect(documentOfCheck(check)).toEqual(documentOfCheck(verdict.check));
 	expect(issuedOf(check)).toEqual(before);

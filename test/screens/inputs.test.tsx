@@ -4,8 +4,9 @@ import {expect, test, vi} from 'vitest';
 import type {Option} from '../../source/procedure/step.js';
 import {Choice} from '../../source/screens/inputs/choice.js';
 import {Field} from '../../source/screens/inputs/field.js';
-import {Keyed} from '../../source/screens/inputs/keyed.js';
-import {KEYS} from '../../source/terminal/keys.js';
+import {Keyed, Still} from '../../source/screens/inputs/keyed.js';
+import {KeysProvider} from '../../source/screens/keys-context.js';
+import {renderInk} from '../helpers/ink.js';
 import {words} from '../helpers/said.js';
 
 const {faces} = words;
@@ -23,16 +24,6 @@ async function ready(app: Rendered, sentence: string): Promise<Rendered> {
 	await shows(app, sentence);
 	await until(() => expect(app.stdin.listenerCount('readable')).toBeGreaterThan(0));
 	return app;
-}
-
-/** A list that took the place of another one answers once its mark moves with the arrow. */
-async function answers(app: Rendered): Promise<void> {
-	const marked = () => /❯ .*/.exec(app.lastFrame() ?? '')?.[0];
-	const before = marked();
-	await until(() => {
-		app.stdin.write(KEYS.down);
-		expect(marked()).not.toBe(before);
-	});
 }
 
 const nothing = {initial: '', mayBeEmpty: false} as const;
@@ -86,45 +77,95 @@ const options: readonly Option[] = ['inside the column', 'in a free loop', 'not 
 	label,
 }));
 
-test('A list numbers its options, and a digit chooses at once', async () => {
+/** A list behind the program's own key feed, and what became of it. */
+function showList(given: Partial<Parameters<typeof Choice>[0]> = {}) {
 	const onChoose = vi.fn();
-	const app = await ready(
-		render(<Choice options={options} rows={5} width={60} onChoose={onChoose} />),
-		'2 in a free loop',
-	);
-	app.stdin.write('2');
-	await until(() => expect(onChoose).toHaveBeenCalledWith('o1'));
+	const onMisfit = vi.fn();
+	const props = {options, rows: 5, width: 60, onChoose, onMisfit, ...given};
+	const shown = renderInk((feed) => (
+		<KeysProvider value={feed}>
+			<Choice {...props} />
+		</KeysProvider>
+	));
+	return {...shown, onChoose, onMisfit};
+}
+
+test('A list numbers its options; a digit marks its line and Enter takes it', async () => {
+	const {type, waitFor, onChoose} = showList();
+	await waitFor('❯ 1 inside the column');
+	await type('2');
+	await waitFor('❯ 2 in a free loop');
+	expect(onChoose).not.toHaveBeenCalled();
+	await type('\r');
+	expect(onChoose.mock.calls).toEqual([['o1']]);
+});
+
+test('A digit and its Enter in one burst take the line, and an arrow may follow the digit', async () => {
+	const {type, press, onChoose} = showList();
+	await type('3\r');
+	await type('1');
+	await press('down', 'enter');
+	expect(onChoose.mock.calls).toEqual([['o2'], ['o1']]);
 });
 
 test('A list opens on the earlier answer, and Enter keeps it', async () => {
-	const onChoose = vi.fn();
-	const app = await ready(
-		render(<Choice options={options} initial="o2" rows={5} width={60} onChoose={onChoose} />),
-		'❯ 3 not known',
-	);
-	app.stdin.write('\r');
-	await until(() => expect(onChoose).toHaveBeenCalledWith('o2'));
+	const {press, waitFor, onChoose} = showList({initial: 'o2'});
+	await waitFor('❯ 3 not known');
+	await press('enter');
+	expect(onChoose.mock.calls).toEqual([['o2']]);
+});
+
+test.each(['2.5', '-1.5', '+2', '2.1 out', 'out 2', '12', '0', '4', '2,5 %'])(
+	"'%s' on a list takes no line, and the mark goes back to where it was",
+	async (reading) => {
+		const {type, press, waitFor, onChoose, onMisfit} = showList({initial: 'o2'});
+		await type(`${reading}\r`);
+		expect(onChoose).not.toHaveBeenCalled();
+		expect(onMisfit.mock.calls).toEqual([[reading]]);
+		await waitFor('❯ 3 not known');
+		await press('up', 'enter');
+		expect(onChoose.mock.calls).toEqual([['o1']]);
+	},
+);
+
+test('Two Enters in haste count as one, and an Enter after a digit counts always', async () => {
+	const {type, onChoose} = showList();
+	await type('\r\r');
+	expect(onChoose.mock.calls).toEqual([['o0']]);
+	await type('2\r3\r');
+	expect(onChoose.mock.calls).toEqual([['o0'], ['o1'], ['o2']]);
 });
 
 test('A list longer than its room is turned by its last line, each option with a digit of its own', async () => {
-	const onChoose = vi.fn();
 	const many = Array.from({length: 12}, (_, index): Option => ({id: `o${index}`, label: `option ${index}`}));
-	const app = await ready(
-		render(<Choice options={many} rows={5} width={60} onChoose={onChoose} />),
-		`5 ${faces.moreOptions}`,
-	);
-	app.stdin.write('5');
-	await shows(app, '1 option 4');
-	await answers(app);
-	app.stdin.write('1');
-	await until(() => expect(onChoose).toHaveBeenCalledWith('o4'));
+	const {type, waitFor, onChoose} = showList({options: many});
+	await waitFor(`5 ${faces.moreOptions}`);
+	await type('5\r');
+	await waitFor('❯ 1 option 4');
+	await type('2\r');
+	expect(onChoose.mock.calls).toEqual([['o5']]);
+});
+
+test('A line of a long list of twenty is reached by digits and Enter alone, and the first page comes again', async () => {
+	const many = Array.from({length: 20}, (_, index): Option => ({id: `o${index}`, label: `option ${index}`}));
+	const {type, waitFor, onChoose} = showList({options: many, rows: 12});
+	await waitFor(`9 ${faces.moreOptions}`);
+	for (const first of ['1 option 8', '1 option 16', '1 option 0', '1 option 8']) {
+		await type(first === '1 option 0' ? '5\r' : '9\r');
+		await waitFor(`❯ ${first}`);
+	}
+	await type('8\r');
+	expect(onChoose.mock.calls).toEqual([['o15']]);
 });
 
 test('Options that differ only at their ends are broken in a narrow window, not cut', async () => {
 	const long = ['rim', 'spindle'].map(
 		(end): Option => ({id: end, label: `force of my hand to start it, plus toward the ${end}`}),
 	);
-	const app = await ready(render(<Choice options={long} rows={6} width={40} onChoose={vi.fn()} />), 'force');
+	const app = await ready(
+		render(<Choice options={long} rows={6} width={40} onChoose={vi.fn()} onMisfit={vi.fn()} />),
+		'force',
+	);
 	expect(app.lastFrame()).toContain('rim');
 	expect(app.lastFrame()).toContain('spindle');
 });
@@ -140,4 +181,26 @@ test('A question by keys answers to its keys alone: Enter and others confirm not
 	app.stdin.write('Y');
 	await until(() => expect(yes).toHaveBeenCalledTimes(1));
 	expect(no).not.toHaveBeenCalled();
+});
+
+test('Whether all is still so is answered by y at once; a digit marks what is not, and only Enter takes it', async () => {
+	const onEntry = vi.fn();
+	const items = ['guard', 'wires'];
+	const {type, waitFor} = renderInk((feed) => (
+		<KeysProvider value={feed}>
+			<Still prompt={{key: 'still', kind: 'still', items}} width={60} onEntry={onEntry} />
+		</KeysProvider>
+	));
+	await waitFor(faces.noLonger({number: 2, item: 'wires'}));
+	await type('\r');
+	await type('2');
+	await waitFor(faces.noLonger({number: 2, item: 'wires', isMarked: true}));
+	expect(onEntry).not.toHaveBeenCalled();
+	await type('.5\r');
+	await waitFor(faces.noLonger({number: 2, item: 'wires'}));
+	await type('\r');
+	expect(onEntry.mock.calls).toEqual([[{kind: 'text', text: '2.5'}]]);
+	await type('1\r');
+	await type('y');
+	expect(onEntry.mock.calls.slice(1)).toEqual([[{kind: 'number', number: 1}], [{kind: 'yes'}]]);
 });

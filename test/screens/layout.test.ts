@@ -102,7 +102,7 @@ describe('Every screen of a check', () => {
 			say(clearance, [waysOut, choose('override'), choose('other')]),
 			say(verdict, [choose('strike')]),
 			say(verdict, [choose('strike'), choose('inner:0')]),
-			say(verdict, [choose('remedy')]),
+			say(verdict, [choose('other-way')]),
 			say(verdict, [{kind: 'steps'}]),
 			say(verdict, [{kind: 'steps'}, choose('stage:arm')]),
 			say(verdict, [{kind: 'stop'}]),

@@ -21,18 +21,18 @@ const show = (memory: Parameters<typeof showBeside>[1]) => showBeside({at: 'past
 test('A past check is marked void with a reason and counts again when that is taken back', async () => {
 	const {waitFor, type, press, memory} = show({records: [whole]});
 	await waitFor('1 2026-03-02');
-	await type('1');
+	await type('1\r');
 	await waitFor(`2 ${past.check.markVoid}`);
-	await type('2');
+	await type('2\r');
 	await waitFor(`3 ${otherMeant}`);
-	await type('3');
+	await type('3\r');
 	await waitFor(broken(results.void({at: '2026-03-02', reason: otherMeant})));
 	expect(memory.remarks[whole.check.id]?.void?.reason).toBe(otherMeant);
 	await press('esc');
 	await waitFor(new RegExp(`1 2026-03-02 +north deck +${isVoid}`));
-	await type('1');
+	await type('1\r');
 	await waitFor(`2 ${past.check.countAgain}`);
-	await type('2');
+	await type('2\r');
 	await waitFor(broken(results.wasVoid({at: '2026-03-02', takenBackAt: '2026-03-02', reason: otherMeant})));
 	await waitFor(`2 ${past.check.markVoid}`);
 	expect(memory.remarks[whole.check.id]?.void).toBeUndefined();
@@ -41,17 +41,17 @@ test('A past check is marked void with a reason and counts again when that is ta
 test('A reason may be typed and is confirmed by y, not by Enter; Esc leaves the check as it was', async () => {
 	const {waitFor, type, press, memory} = show({records: [whole]});
 	await waitFor('1 2026-03-02');
-	await type('1');
+	await type('1\r');
 	await waitFor(`2 ${past.check.markVoid}`);
-	await type('2');
+	await type('2\r');
 	await waitFor(`5 ${says.label({id: 'other-reason', values: {}})}`);
-	await type('5');
+	await type('5\r');
 	await waitFor(past.reason.inFewWords);
 	await type('wro');
 	await press('esc');
 	await waitFor(`5 ${says.label({id: 'other-reason', values: {}})}`);
 	expect(memory.remarks).toEqual({});
-	await type('5');
+	await type('5\r');
 	await waitFor(past.reason.inFewWords);
 	await type('wrong stylus\r');
 	await waitFor(words.faces.yesNo(past.reason));
@@ -71,11 +71,11 @@ test('A check whose deck was never put back still leads to its put-back list, vo
 		remarks: {'sample-2': {void: {reason: 'only tried out', at: '2026-03-04T10:00:00Z'}}},
 	});
 	await waitFor('1 2026-03-02');
-	await type('1');
+	await type('1\r');
 	await waitFor(words.pages.record.deckNotReady);
 	await waitFor(broken(results.void({at: '2026-03-04', reason: 'only tried out'})));
 	const reopened = vi.spyOn(workbench, 'reopen');
-	await type('1');
+	await type('1\r');
 	expect(reopened.mock.calls).toEqual([['sample-2']]);
 });
 

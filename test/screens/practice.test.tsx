@@ -1,9 +1,13 @@
 import {afterEach, beforeEach, expect, it, vi} from 'vitest';
 import {PracticeWorkbench} from '../../source/desk/practice-workbench.js';
 import {usualSettings} from '../../source/procedure/settings.js';
+import {CheckScreen} from '../../source/screens/check-screen.js';
+import {KeysProvider} from '../../source/screens/keys-context.js';
 import {App} from '../../source/screens/show-app.js';
 import {readyPracticeFolder} from '../../source/store/practice-folder.js';
 import {type InkOptions, renderInk, turns} from '../helpers/ink.js';
+import {memoryWorkbench} from '../helpers/memory-workbench.js';
+import {begun, goneOn} from '../helpers/practised.js';
 import {freshFolder} from '../helpers/program-environment.js';
 import {beginning, broken, withAnyNumbers, words} from '../helpers/said.js';
 
@@ -120,4 +124,20 @@ it('what is done by hand is shown at once, and nothing is done where nothing is 
 	for (const {did} of Object.values(hands))
 		for (const wasLevel of [true, false]) expect(frame()).not.toMatch(broken(did({wasLevel})));
 	expect(before).toContain(words.pages.view.arm({name: arms['sticky-bearing'].name, isPractice: true}));
+});
+
+it('what is offered is done by hand also while a number stands in the field', async () => {
+	const start = goneOn(begun({arm: 'tilted-deck', seed: 1, isPrepared: false}), {}, 'level-lr-1');
+	const workbench = {...memoryWorkbench({}, start.now), practice: start.bench};
+	const {frame, type, waitFor} = renderInk((feed) => (
+		<KeysProvider value={feed}>
+			<CheckScreen workbench={workbench} initial={start.dialogue} onHome={() => {}} onFinished={() => {}} />
+		</KeysProvider>
+	));
+	await waitFor(broken(hands.levelled.offer));
+	await type('0.3');
+	await type('!');
+	await waitFor(broken(hands.levelled.did({wasLevel: false})));
+	expect(frame()).toContain('> 0.3');
+	expect(start.bench.notes.deck.done).toEqual(['levelled']);
 });

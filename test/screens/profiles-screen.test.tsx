@@ -23,9 +23,9 @@ const beginning = (sentence: string, count = 5): string => sentence.split(' ').s
 test('A profile is renamed with a few keys, and shows its new name at once', async () => {
 	const {waitFor, type, memory} = show();
 	await waitFor(northDeckInList);
-	await type('1');
+	await type('1\r');
 	await waitFor(`1 ${say.actions.rename}`);
-	await type('1');
+	await type('1\r');
 	await waitFor(keepsNorthDeck);
 	await type('upper deck\r');
 	await waitFor(/^upper deck$/m);
@@ -37,9 +37,9 @@ test('A name that another arm has is refused in a sentence, and what was typed c
 	const south = {...profiles[0], id: 'arm-south', kind: 'arm' as const, name: 'south deck', usedAt: '', answers: {}};
 	const {waitFor, type, press, memory} = show({profiles: [...profiles, south]});
 	await waitFor(northDeckInList);
-	await type('1');
+	await type('1\r');
 	await waitFor(`1 ${say.actions.rename}`);
-	await type('1');
+	await type('1\r');
 	await waitFor(keepsNorthDeck);
 	await type('south deck\r');
 	await waitFor(broken(words.results.profileRefused['name-taken']({kind: 'arm', name: 'south deck'})));
@@ -52,11 +52,11 @@ test('A name that another arm has is refused in a sentence, and what was typed c
 test('An answer is corrected by typing, and what does not fit is said', async () => {
 	const {waitFor, type, press, memory} = show();
 	await waitFor(northDeckInList);
-	await type('1');
+	await type('1\r');
 	await waitFor(`2 ${say.actions.answers}`);
-	await type('2');
+	await type('2\r');
 	await waitFor(`2 ${say.answer({title: titleOf('arm-length'), text: '233 mm'})}`);
-	await type('2');
+	await type('2\r');
 	await waitFor(say.now({text: '233 mm'}));
 	await type('23.3\r');
 	await waitFor(
@@ -79,19 +79,19 @@ test('An answer is corrected by typing, and what does not fit is said', async ()
 test('An answer is corrected by choosing, and set aside and taken back are one key each', async () => {
 	const {waitFor, type, press, memory} = show();
 	await waitFor(northDeckInList);
-	await type('1');
+	await type('1\r');
 	await waitFor(`3 ${say.actions['set-aside']}`);
-	await type('3');
+	await type('3\r');
 	await waitFor(say.aside);
 	await waitFor(`3 ${say.actions['take-back']}`);
-	await type('3');
+	await type('3\r');
 	await waitFor(`3 ${say.actions['set-aside']}`);
 	expect(memory.profiles[0]?.setAside).toBeUndefined();
-	await type('2');
+	await type('2\r');
 	await waitFor(`7 ${say.answer({title: titleOf(centre), text: optionLabel(centre, 'near')})}`);
-	await type('7');
+	await type('7\r');
 	await waitFor(say.now({text: optionLabel(centre, 'near')}));
-	await type('2');
+	await type('2\r');
 	await waitFor(`7 ${say.answer({title: titleOf(centre), text: optionLabel(centre, 'far')})}`);
 	await press('esc');
 	await waitFor(`1 ${say.actions.rename}`);
@@ -101,9 +101,9 @@ test('An answer is corrected by choosing, and set aside and taken back are one k
 test('Esc goes back page by page, also from a half-typed name, and changes nothing', async () => {
 	const {waitFor, type, press, memory} = show();
 	await waitFor(northDeckInList);
-	await type('1');
+	await type('1\r');
 	await waitFor(`1 ${say.actions.rename}`);
-	await type('1');
+	await type('1\r');
 	await waitFor(keepsNorthDeck);
 	await type('nor');
 	await press('esc');
@@ -118,9 +118,9 @@ test('Esc goes back page by page, also from a half-typed name, and changes nothi
 test('What cannot be saved stays in the field, with the reason, and can be tried again', async () => {
 	const {waitFor, type, press, memory} = show({failures: ['The disk is full.']});
 	await waitFor(northDeckInList);
-	await type('1');
+	await type('1\r');
 	await waitFor(`1 ${say.actions.rename}`);
-	await type('1');
+	await type('1\r');
 	await waitFor(keepsNorthDeck);
 	await type('upper deck\r');
 	await waitFor(words.faces.notSaved({because: 'The disk is full.'}));
@@ -135,10 +135,10 @@ test('The open check keeps its answers, and the field stays in sight on the smal
 	const renamed = profiles.map((one, index) => (index === 0 ? {...one, name: long} : one));
 	const {waitFor, type, lines} = show({draft, profiles: renamed}, {columns: 40, rows: 20});
 	await waitFor(northDeckInList);
-	await type('1');
+	await type('1\r');
 	await waitFor(say.actions.rename);
 	await waitFor(beginning(say.takenOver({kind: 'arm'})));
-	await type('1');
+	await type('1\r');
 	await waitFor(`> ${beginning(keepsNorthDeck, 2)}`);
 	await type(`${'x'.repeat(240)}\r`);
 	await waitFor(broken(words.refusals['too-long']({characters: 200, most: 80})));

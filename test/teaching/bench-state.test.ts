@@ -84,7 +84,7 @@ describe('the gauge', () => {
 
 	it('is put under the arm anew after hands were at the deck', () => {
 		const seen = goneOn(toProbe('tilted-deck'), {}, 'verdict');
-		const relevel = [choose('remedy'), choose('level')].reduce(answered, seen);
+		const relevel = [choose('other-way'), choose('try:level')].reduce(answered, seen);
 		const levelled = goneOn(relevel, {deeds: ['levelled']}, 'probe-inner');
 		const {probing} = levelled.bench.state;
 		expect(probing.arm.gauge).toBeNull();
@@ -178,7 +178,7 @@ describe('a reading', () => {
 
 it('a bench goes on from its notes as it was left: deck, readings and what was looked at', () => {
 	const seen = goneOn(toProbe('tilted-deck', 3), {}, 'verdict');
-	const relevel = [choose('remedy'), choose('level')].reduce(answered, seen);
+	const relevel = [choose('other-way'), choose('try:level')].reduce(answered, seen);
 	const {bench, dialogue} = goneOn(relevel, {deeds: ['levelled']}, 'probe-inner');
 	const again = new BenchAtWork(bench.notes);
 	expect(again.notes).toEqual(bench.notes);

@@ -50,7 +50,7 @@ describe('hands', () => {
 
 	it('dress the leads only as a remedy, and once', () => {
 		const seen = goneOn(toProbe('stiff-wire'), {}, 'verdict');
-		const redress = [choose('remedy'), choose('leads')].reduce(answered, seen);
+		const redress = [choose('other-way'), choose('try:leads')].reduce(answered, seen);
 		expect(positionOf(redress.dialogue).step?.id).toBe('wires');
 		expect(redress.bench.doByHand(redress.dialogue)).toBe(true);
 		expect(redress.bench.doByHand(redress.dialogue)).toBe(false);

@@ -60,7 +60,7 @@ it('the readings with the gauge turned stand among the others, in the sign of th
 describe('a series that was begun after a remedy and not measured', () => {
 	const seen = goneOn(toProbe('tilted-deck'), {}, 'verdict');
 	const before = truth(seen);
-	const relevel = [choose('remedy'), choose('level')].reduce(answered, seen);
+	const relevel = [choose('other-way'), choose('try:level')].reduce(answered, seen);
 	const levelled = goneOn(relevel, {deeds: ['levelled']}, 'probe-inner');
 
 	it('takes nothing from the readings of the one before, nor from the deck that it found', () => {

@@ -133,6 +133,50 @@ describe('A screen', () => {
 	});
 });
 
+describe('An Enter in haste', () => {
+	const start = () => {
+		const hasty: boolean[] = [];
+		const {feed, type} = startQuestions();
+		feed.gate = (key) => {
+			if (key === '\r') hasty.push(feed.isHasty);
+			return key;
+		};
+		return {hasty, feed, type};
+	};
+
+	test('is one right after another', async () => {
+		const {hasty, type} = start();
+		await type('\r\r');
+		await type('1\r');
+		expect(hasty).toEqual([false, true, false]);
+	});
+
+	test.each(['2', '\u001B[B', '\u007F', '\u0015'])('is none after a key between them: %j', async (key) => {
+		const {hasty, type} = start();
+		await type(`\r${key}\r`);
+		expect(hasty).toEqual([false, false]);
+	});
+
+	test('is one that was pressed while an answer was saved, however long that took', async () => {
+		const {hasty, feed, type} = start();
+		await type('\r');
+		feed.hold();
+		await type('\r');
+		await new Promise((resolve) => setTimeout(resolve, 600));
+		feed.release();
+		await turns(60);
+		expect(hasty).toEqual([false, true]);
+	});
+
+	test('is none after half a second', async () => {
+		const {hasty, type} = start();
+		await type('\r');
+		await new Promise((resolve) => setTimeout(resolve, 600));
+		await type('\r');
+		expect(hasty).toEqual([false, false]);
+	});
+});
+
 test('Raw mode is taken before anybody listens, kept while screens change, and given back', async () => {
 	const modes: boolean[] = [];
 	const {feed, unmount} = renderInk(<Text>no input here</Text>, {onRawMode: (raw) => modes.push(raw)});

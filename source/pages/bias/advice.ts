@@ -63,6 +63,6 @@ function bestSetting(fit: BiasFitFigures, facts: Facts): string {
 	});
 }
 
-/** What stands beside the offer to set the bias where something is to be cured first. */
+/** What stands beside the offer to set the bias, among the other ways, where something is to be cured first. */
 export const biasLater = (findings: readonly {readonly code: FindingCode}[], facts: Facts): Shown[] =>
 	hasBias(facts) && namesCure(findings) ? [line(words.bias.advice.cureFirst, 'warn')] : [];

@@ -67,7 +67,9 @@ const findingHtml = ({found, likely, next, who}: IssuedFinding): string =>
 		'<li>',
 		`<p><strong>${escapeHtml(found)}</strong></p>`,
 		...(likely === '' ? [] : [`<p>${escapeHtml(reportWords.findings.likely({likely}))}</p>`]),
-		`<p><span class="who">${escapeHtml(who)}</span> ${escapeHtml(reportWords.findings.next({next}))}</p>`,
+		...(next === ''
+			? []
+			: [`<p><span class="who">${escapeHtml(who)}</span> ${escapeHtml(reportWords.findings.next({next}))}</p>`]),
 		'</li>',
 	].join('');
 

@@ -1,6 +1,8 @@
 import type {Check} from '../../check/check.js';
 import {factsOfSeries} from '../../check/progress.js';
+import {outcomeLines} from '../../pages/before-and-after.js';
 import {zeroText} from '../../pages/on-gauge.js';
+import {inWords} from '../../pages/shown-lines.js';
 import {biasDeviceId, hasBias} from '../../procedure/bias-devices.js';
 import type {Facts} from '../../procedure/facts.js';
 import {closingOf} from '../../procedure/hold-limits.js';
@@ -9,6 +11,8 @@ import {takes} from '../../procedure/step.js';
 import {tickStates} from '../../procedure/ticks.js';
 import {seriesThatCounts} from '../../results/document-of-check.js';
 import type {Figures} from '../../results/figures-types.js';
+import {isNoCause} from '../../results/foretold.js';
+import {outcomeAfter} from '../../results/tried.js';
 import {words} from '../../words/index.js';
 import {reportWords} from '../../words/reports.js';
 import {becauseText} from '../../words/says.js';
@@ -40,6 +44,7 @@ export function ruledOutPart(check: Check, figures: Figures): Section {
 		forceCause(facts, figures),
 		clearanceCause(facts, figures),
 		movedMeanwhile(facts),
+		...suspectsOut(check),
 	];
 	const rows = found.map(({name, state, by}) => [name, states[state], by]);
 	const table = tableBlock(captions.ruledOut, ['cause', 'state', 'by'], rows);
@@ -105,10 +110,22 @@ function movedMeanwhile(facts: Facts): Cause {
 	return cause(causes.moved, !closing.moved && closing.tells, ruledOut.closing(closing));
 }
 
-/** What was tried between series; the figures before and after stand in a part of their own. */
+/** Suspects that were looked at and changed nothing. */
+const suspectsOut = (check: Check): Cause[] =>
+	check.series.flatMap((series) => {
+		const outcome = outcomeAfter(check, series);
+		return outcome && isNoCause(outcome)
+			? [cause(words.remedies[outcome.remedy].name, true, words.actions.outcome(outcome))]
+			: [];
+	});
+
+/** What was tried between series and what it did; the figures before and after stand in a part of their own. */
 function remediesTried(check: Check): ReportBlock {
-	const items = check.series.flatMap(({closed}, index) =>
-		closed ? [around(becauseText(closed.because), (because) => ruledOut.tried({number: index + 1, because}))] : [],
-	);
+	const items = check.series.flatMap((series, index) => {
+		const {closed} = series;
+		if (!closed) return [];
+		const did = outcomeLines(check, series).map(inWords).join(' ');
+		return [around(becauseText(closed.because), (because) => ruledOut.tried({number: index + 1, because, did}))];
+	});
 	return items.length === 0 ? sentenceBlock(ruledOut.nothingTried) : {kind: 'list', items};
 }

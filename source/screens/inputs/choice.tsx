@@ -5,6 +5,7 @@ import type {Option} from '../../procedure/step.js';
 import {printable} from '../../terminal/printable.js';
 import {styleOf, useLook, written} from '../look.js';
 import {more, optionPages} from '../option-pages.js';
+import {useLineKeys} from './use-line-keys.js';
 
 type ChoiceProps = {
 	readonly options: readonly Option[];
@@ -13,6 +14,8 @@ type ChoiceProps = {
 	readonly rows: number;
 	readonly width: number;
 	readonly onChoose: (id: string) => void;
+	/** Enter after a text that is no digit of a line. */
+	readonly onMisfit: (typed: string) => void;
 };
 
 const Mark = ({isSelected = false}: {readonly isSelected?: boolean}): ReactNode => {
@@ -36,8 +39,8 @@ const Label = ({isSelected = false, label}: {readonly isSelected?: boolean; read
 	);
 };
 
-/** A list to choose from: by its digit at once, or by arrows and Enter. A long one is turned page by page. */
-export const Choice = ({options, initial, rows, width, onChoose}: ChoiceProps): ReactNode => {
+/** A list to choose from: a digit or the arrows mark a line, Enter takes it. A long one is turned page by page. */
+export const Choice = ({options, initial, rows, width, onChoose, onMisfit}: ChoiceProps): ReactNode => {
 	const look = useLook();
 	const pages = useMemo(() => optionPages(options, rows, width), [options, rows, width]);
 	const [turned, setTurned] = useState(() =>
@@ -52,17 +55,26 @@ export const Choice = ({options, initial, rows, width, onChoose}: ChoiceProps): 
 		() => shown.map(({id, label}, index) => ({value: id, label: `${index + 1} ${printable(written(label, look))}`})),
 		[shown, look],
 	);
+	const first = Math.max(
+		0,
+		shown.findIndex(({id}) => id === initial),
+	);
+	// The list keeps its mark to itself: a new one begins with the line that a digit marked.
+	const [mark, setMark] = useState({line: first, times: 0});
+	const marked = (line = first): void => setMark(({times}) => ({line, times: times + 1}));
+	const turnOn = (): void => {
+		setTurned(page + 1);
+		marked(0);
+	};
+	useLineKeys(items.length, {onMark: marked, onMisfit});
 	return (
 		<SelectInput
-			key={page}
+			key={`${page} ${mark.times}`}
 			items={items}
-			initialIndex={Math.max(
-				0,
-				shown.findIndex(({id}) => id === initial),
-			)}
+			initialIndex={mark.line}
 			indicatorComponent={Mark}
 			itemComponent={Label}
-			onSelect={({value}) => (value === more.id ? setTurned(page + 1) : onChoose(value))}
+			onSelect={({value}) => (value === more.id ? turnOn() : onChoose(value))}
 		/>
 	);
 };

@@ -1,11 +1,12 @@
 import {useInput} from 'ink';
-import type {ReactNode} from 'react';
+import {type ReactNode, useState} from 'react';
 import type {Entry} from '../../check/entry.js';
 import type {Prompt} from '../../check/prompt.js';
 import {words} from '../../words/index.js';
 import {textRows} from '../body.js';
 import {Rows} from '../frame.js';
 import {useLook} from '../look.js';
+import {useLineKeys} from './use-line-keys.js';
 
 type KeyedProps = {
 	/** The question in a few words, or what each key means. */
@@ -22,8 +23,30 @@ export const Keyed = ({lines, width, keys}: KeyedProps): ReactNode => {
 	return <Rows rows={lines.flatMap((line) => textRows(line, width, look, 'strong'))} />;
 };
 
+type StillProps = {
+	readonly prompt: Extract<Prompt, {kind: 'still'}>;
+	readonly width: number;
+	readonly onEntry: (entry: Entry) => void;
+};
+
+/** Whether all is still so: y says yes at once; a digit marks what is not, and only then Enter takes it. */
+export const Still = ({prompt, width, onEntry}: StillProps): ReactNode => {
+	const [marked, setMarked] = useState<number>();
+	useLineKeys(prompt.items.length, {
+		onMark: setMarked,
+		onMisfit: (text) => {
+			setMarked(undefined);
+			onEntry({kind: 'text', text});
+		},
+	});
+	useInput((_input, {return: isEnter}) => {
+		if (isEnter && marked !== undefined) onEntry({kind: 'number', number: marked + 1});
+	});
+	return <Keyed lines={keyedLines(prompt, marked)} width={width} keys={{y: () => onEntry({kind: 'yes'})}} />;
+};
+
 /** What a control that knows single keys says, line by line; the layout counts these lines, the control draws them. */
-export function keyedLines(prompt: Prompt): readonly string[] {
+export function keyedLines(prompt: Prompt, marked?: number): readonly string[] {
 	switch (prompt.kind) {
 		case 'yes-no':
 			return [words.faces.yesNo(prompt)];
@@ -32,7 +55,9 @@ export function keyedLines(prompt: Prompt): readonly string[] {
 		case 'still':
 			return [
 				words.faces.allStill,
-				...prompt.items.map((item, index) => words.faces.noLonger({number: index + 1, item})),
+				...prompt.items.map((item, index) =>
+					words.faces.noLonger({number: index + 1, item, isMarked: index === marked}),
+				),
 			];
 		case 'field':
 		case 'choice':
@@ -41,18 +66,12 @@ export function keyedLines(prompt: Prompt): readonly string[] {
 	}
 }
 
-/** What each of those keys enters. */
-export function keyEntries(
-	prompt: Extract<Prompt, {kind: 'yes-no' | 'side' | 'still'}>,
-): Readonly<Record<string, Entry>> {
+/** What each key of a question enters that one key answers. */
+export function keyEntries(prompt: Extract<Prompt, {kind: 'yes-no' | 'side'}>): Readonly<Record<string, Entry>> {
 	switch (prompt.kind) {
 		case 'yes-no':
 			return {y: {kind: 'yes'}, n: {kind: 'no'}};
 		case 'side':
 			return Object.fromEntries(prompt.options.flatMap(({id, keys}) => keys.map((key) => [key, {kind: 'choose', id}])));
-		case 'still': {
-			const numbers = prompt.items.map((_, index) => [index + 1, {kind: 'number', number: index + 1}]);
-			return {y: {kind: 'yes'}, ...Object.fromEntries(numbers)};
-		}
 	}
 }

@@ -5,6 +5,7 @@ import {useKeys} from '../keys-context.js';
 /**
  * Keeps the cursor of a text field inside its text. The field's own lets an arrow take it beyond an end, and what is
  * typed next then lands in the wrong place. It also knows neither Home and End nor characters of several code units.
+ * What an empty field offers is not taken by an Enter in haste.
  *
  * @param value what the field holds
  * @returns to be told of each text that the field makes of its value and a key
@@ -18,6 +19,7 @@ export function useCursorKeys(value: string): (next: string) => void {
 	useLayoutEffect(() => {
 		if (!keys) return;
 		keys.fieldGate = (key) => {
+			if (key === KEYS.enter && value === '' && keys.isHasty) return null;
 			const target = targetOf(key, value, at.current);
 			if (target === undefined) return key;
 			const count = Math.abs(target - at.current);

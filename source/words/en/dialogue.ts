@@ -6,7 +6,8 @@ import {entries} from './entries.js';
 import {options} from './options.js';
 import {ways} from './problems.js';
 import {reasons} from './reasons.js';
-import {refusals as typedRefusals} from './refusals.js';
+import {inQuotes, refusals as typedRefusals} from './refusals.js';
+import {remedies} from './remedies.js';
 import {steps} from './steps/index.js';
 
 const titled = (step: StepId): string => found(steps, step)?.title ?? step;
@@ -21,7 +22,7 @@ const because: Sentences<BecauseValues> = {
 	'asked-anew': () => 'to be asked anew',
 	'put-back-between': () => 'the deck was being put back in between',
 	'changed-while-left': ({item}) => `changed while the check was left: ${found(entries.inDoubt, item) ?? item}`,
-	remedy: ({remedy}) => `remedy: ${found(entries.remedies, remedy) ?? remedy}`,
+	remedy: ({remedy}) => `remedy: ${found(remedies, remedy)?.name ?? remedy}`,
 	'closing-off': () => 'the closing round was off',
 	'put-right-by-hand': () => 'the deck was put right by hand',
 };
@@ -40,16 +41,19 @@ const refusals: Sentences<RefusalValues> = {
 	'off-the-scale': ({typed, top}) =>
 		`'${typed}' cannot be right: the scale of the gauge ends at ${top}. Type the top of the scale if the pointer leans on its stop.`,
 	'crossed-turned': ({other}) =>
-		`With the gauge turned its sign turns too, so these limits cannot be (${other}): a sign is wrong, or the gauge still stands as used. ${again}`,
+		`The signs look swapped (${other}): they turn with the gauge. Or does it still stand as used? ${again}`,
 	'crossed-pushes': ({other}) =>
 		`The outer limit cannot lie inward of the inner one (${other}): the pushes may be swapped. ${again}`,
-	'crossed-signs': ({other}) =>
+	'crossed-limits': ({other}) =>
 		`The outer limit cannot lie inward of the inner one (${other}): the limits may be swapped, or a sign is wrong. ${again}`,
+	'signs-swapped': ({other}) =>
+		`The signs look swapped: the outer limit cannot lie inward of the inner one (${other}). ${again}`,
 	'press-side': ({plus, minus}) =>
 		`Press ${entries.sides[plus].word.charAt(0)} or ${entries.sides[minus].word.charAt(0)}.`,
 	'one-round-at-least': () => 'One complete round at least is needed to go on.',
 	'outer-limit-lacks': () => 'This round still lacks its outer limit: type it, or take the last reading back.',
 	'press-yes-or-no': () => 'Press y for yes or n for not yet.',
+	'no-reading-here': ({typed}) => `${inQuotes(typed)} is no line of this list, and a reading is not asked here.`,
 	'choose-by-number': () => 'Choose one of the list by its number.',
 	'press-still': () => 'Press y if all is still so, or the number of what is not.',
 	'few-words': () => 'Type the reason in a few words, at most 80 letters.',
@@ -61,6 +65,7 @@ const refusals: Sentences<RefusalValues> = {
 /** What happened with an entry and is not to be seen otherwise. */
 const notices: Sentences<NoticeValues> = {
 	'does-not-pass-any-more': ({step}) => `With the answer to '${titled(step)}' this does not pass any more:`,
+	'round-anew': () => 'The round begins anew: set the gauge again. Its inner limit is kept as withdrawn.',
 	'setting-kept': ({number}) =>
 		`The readings so far are kept as bias setting ${number}; those that come are of the next one.`,
 	'series-kept': ({number, because: why}) =>
@@ -85,8 +90,12 @@ const labels: Sentences<LabelValues> = {
 	'without-figures': () => 'go on without figures at this radius',
 	'to-verdict': () => 'go on to the verdict',
 	enough: () => 'enough: go on',
-	'put-back': () => 'put the deck back',
-	'try-remedy': () => 'try a remedy and probe again',
+	'put-back': () => 'enough: put the deck back',
+	leave: () => 'leave it as it is: put the deck back',
+	'to-maker': () => 'send it to its maker: put the deck back',
+	'other-way': () => 'another way',
+	'radius-between': () => 'rounds at one more radius between',
+	'look-at-bias': () => 'look at the bias device, probe with it on',
 	'set-bias': () => 'set the bias device against skating',
 	'see-skating': () => 'see what skating asks of this arm',
 	'more-rounds': ({place}) =>
@@ -106,7 +115,7 @@ const labels: Sentences<LabelValues> = {
 	'fewer-rounds': () => 'go on with the rounds there are',
 	option: ({step, option}) => found(found<Readonly<Record<string, string>>>(options, step) ?? {}, option) ?? option,
 	side: ({side}) => entries.sides[side].label,
-	remedy: ({remedy}) => entries.remedies[remedy],
+	remedy: ({remedy}) => remedies[remedy].name,
 	'in-doubt': ({item}) => entries.inDoubt[item],
 	stage: ({stage, state}) => `[${marks[state]}] ${entries.stages[stage]}`,
 	step: ({step, state}) => `[${marks[state]}] ${titled(step)}`,

@@ -1,5 +1,4 @@
 import type {OffPlace, OnPlace} from '../../procedure/places.js';
-import type {RemedyId} from '../../procedure/remedies.js';
 import type {SideWord, StageId} from '../../procedure/step.js';
 import type {IdOf, TickLine} from '../../procedure/step-ids.js';
 import type {DoubtItemId} from '../../procedure/steps-still.js';
@@ -86,16 +85,5 @@ const inDoubt: Readonly<Record<DoubtItemId, string>> = {
 	room: 'room temperature',
 };
 
-/** What can be tried at the bench at once. */
-const remedies: Readonly<Record<RemedyId, string>> = {
-	level: 'level the armboard',
-	leads: 'dress the leads anew',
-	bias: 'look at the bias device again',
-	damping: 'look at the damping again',
-	force: 'set and weigh the tracking force again',
-	height: 'set the height anew',
-	again: 'touch nothing, only probe again',
-};
-
 /** What is called how, by id. */
-export const entries = {stages, places, ticks, sides, inDoubt, remedies};
+export const entries = {stages, places, ticks, sides, inDoubt};

@@ -5,16 +5,20 @@ type Because = {readonly because: string};
 /** What keys do, for the foot of a screen. */
 const hints = {
 	accept: 'Enter accept',
-	choose: 'digit or Enter',
+	choose: 'digit + Enter',
 	yes: 'y yes',
 	no: 'n no',
 	notYet: 'n not yet',
-	still: 'y all so · number of what is not',
+	still: 'y all so · digit + Enter what is not',
 	settle: 'Space settle',
+	settleFirst: 'Enter settle, then accept',
 	side: 'one key answers',
 	close: 'other keys close',
 	pages: '← → pages',
 	why: '? why',
+	/** With the keys of the number pad. */
+	backByPad: 'Esc or / back',
+	whyByPad: '? or * why',
 	steps: 'Tab steps, stop',
 	leave: 'Ctrl+C leave',
 };
@@ -42,6 +46,7 @@ const spellings = {
 	'−': '-',
 	'×': 'x',
 	'\u00a0': ' ',
+	'❯': '>',
 	'← →': 'Left, Right',
 	'←': 'Left',
 	'→': 'Right',
@@ -139,7 +144,7 @@ export const faces = {
 	yesNo: ({question = ''}: {readonly question?: string | undefined}) => `${question} y / n`.trim(),
 	side: ({keys, label}: {readonly keys: readonly string[]; readonly label: string}) => `${keys.join(' or ')}  ${label}`,
 	allStill: 'y  all still so',
-	noLonger: ({number, item}: {readonly number: number; readonly item: string}) => `${number}  no longer so: ${item}`,
+	noLonger: ({number, item, isMarked = false}: InDoubt) => `${number}${isMarked ? '❯' : ' '} no longer so: ${item}`,
 	field: {
 		waysOut: 'type it anew · Enter: other ways out',
 		keeps: ({text, mayBeEmpty}: Offered) => `Enter keeps ${text}${mayBeEmpty ? ' · - for none' : ''}`,
@@ -164,4 +169,5 @@ export const faces = {
 	plain,
 };
 
+type InDoubt = {readonly number: number; readonly item: string; readonly isMarked?: boolean};
 type Offered = {readonly text: string; readonly mayBeEmpty: boolean};

@@ -1,3 +1,4 @@
+import {actions} from './actions.js';
 import {beside} from './beside/index.js';
 import {bias} from './bias/index.js';
 import {deviceWords} from './bias-devices.js';
@@ -12,6 +13,7 @@ import {pictures} from './pictures.js';
 import {problems, ways} from './problems.js';
 import {reasons} from './reasons.js';
 import {refusals} from './refusals.js';
+import {remedies} from './remedies.js';
 import {results} from './results.js';
 import {rounds} from './rounds.js';
 import {store} from './store.js';
@@ -20,6 +22,7 @@ import {years} from './years.js';
 
 /** Every sentence in English, by room. */
 export const en = {
+	actions,
 	beside,
 	bias,
 	biasDevices: deviceWords,
@@ -34,6 +37,7 @@ export const en = {
 	problems,
 	reasons,
 	refusals,
+	remedies,
 	results,
 	rounds,
 	store,

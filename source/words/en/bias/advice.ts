@@ -47,5 +47,5 @@ export const advice = {
 		`At most ${percent(fit.worstBeforePct, 1)} is left over the record (friction floor ${percent(fit.frictionFloorPct, 1)}). Not taken: ${isWithoutBias ? 'no bias at all' : `about ${times(fit.factor)} its pull`}, which would leave ${percent(fit.worstAfterPct, 1)}.`,
 	otherDrags: ({best}: {readonly best: readonly {readonly drag: number; readonly factor: number}[]}) =>
 		`The drag is assumed. Best would be ${listed(best.map(({drag, factor}) => `${rounded(factor, 2)} times with a drag of ${rounded(drag, 2)}`))}: nothing finer than that is worth setting.`,
-	cureFirst: 'The bias is better set after what is found below is dealt with.',
+	cureFirst: 'Better: first do what stands first at the verdict, then set the bias.',
 };

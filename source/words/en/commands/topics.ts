@@ -49,7 +49,31 @@ export const topics: readonly Topic[] = [
 			},
 			'A reading is the force that the arm exerts on the gauge, positive toward the rim. A gauge that has its plus the other way, or that shows the force of a hand that starts the arm, is described once with the tools: its readings are turned at entry, and for the force of a hand the two limits are swapped.',
 			'The inner and the outer hold limit are called after the place of the arm, not after the sign: an inner limit that reads out is quite normal. Nudge the arm in small steps; the last place where it still holds is the limit. Inner limit and outer limit make one round; three rounds at each radius are usual. Before each round the arm is lifted and the gauge is set anew. The second round is taken with the gauge turned end for end and typed in the sign of the gauge: it tells the zero of the gauge from the pull of the arm. A gauge that cannot be turned is read free of the arm, before the first round and after the last.',
-			'Digits choose from a list, y and n answer a question. Esc goes back, Tab shows all steps, ? in an empty field (or F1) says why a step is there, Ctrl+C leaves.',
+		],
+	},
+	{
+		name: 'keys',
+		title: 'the keys, and how to do with the number pad alone',
+		blocks: [
+			{
+				rows: [
+					['Enter', 'takes what is typed, or the marked line of a list; twice in haste counts once'],
+					['1 … 9', 'marks a line of a list, for Enter to take'],
+					['y, n', 'answers a question; Enter alone never does'],
+					[
+						'o i, r l, b f, + -',
+						'out in, right left, back front, the sign of the gauge: the side of what was typed, at once',
+					],
+					['Enter, Space', 'starts the settle countdown while the field of a reading is empty'],
+					['Esc', 'goes back to the last screen that was answered'],
+					['Tab', 'shows all steps; stops the check, takes a reading back, strikes a round out'],
+					['? or F1', 'says why a step is there; ? only while nothing is typed'],
+					['Ctrl+U', 'empties the field'],
+					['Ctrl+C', 'leaves; what was confirmed is on the disk'],
+				],
+			},
+			'The number pad alone does for a whole probe: type the size with + or - before or behind it, then Enter. While nothing is typed / goes back as Esc does, and * says why as ? does. A letter for the side may follow its number too: 2.5o, 0.15r.',
+			'With --plain an answer is a line with its Enter: the number of a line of a list, or what you would type into the field. /, /back, * and /why are lines too.',
 		],
 	},
 	{

@@ -35,6 +35,7 @@ export const verdict = {
 	none: 'No verdict: not measured to the end.',
 	lastNotMeasured: 'The last series was begun and not measured; these are the figures of the one before it.',
 	likely: ({likely}: {likely: string}) => `Likely: ${likely}.`,
+	doNow: ({what}: {what: string}) => `Do this now: ${what}.`,
 	next: ({next}: {next: string}) => `Next: ${next}.`,
 	alsoSeen: ({found}: {found: string}) => `Also seen: ${found}`,
 	overYears: 'Over the years',

@@ -30,14 +30,13 @@ export const view = {
 	titles: {
 		ways: 'What to do?',
 		strike: 'Which round is struck out?',
-		remedy: 'Which remedy?',
+		'other-way': 'Another way',
 		steps: 'All steps',
 		stop: 'Stop here?',
 	} satisfies Record<Detour, string>,
 	asks: {
 		strike: 'It stays in the record, out of the figures.',
-		remedy:
-			'The rounds so far close as one series; the rounds after the remedy are a new one, and both stand side by side.',
+		'other-way': 'What is tried begins a new series; the rounds so far stay beside it.',
 		steps: '+ done  ? confirm again  ! does not pass  ~ overridden',
 		stop: 'The rest of the check is left out and the put-back list comes next. You can carry on later from the list of steps. Stop here?',
 	} satisfies Record<Exclude<Detour, 'ways'>, string>,

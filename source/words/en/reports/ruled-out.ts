@@ -51,7 +51,7 @@ export const ruledOut = {
 	noClosing: 'no closing round with figures',
 	closing: ({movedPct, allowedPct, tells}: {movedPct: number; allowedPct: number; tells: boolean}) =>
 		`the closing round lay ${Math.abs(movedPct).toFixed(2)} % from the inner rounds, allowed ${allowedPct.toFixed(2)} %${tells ? '' : ': the rounds scatter too much to tell'}`,
-	tried: ({number, because}: {number: number; because: string}) =>
-		`Series ${number} closed, then probed again: ${because}.`,
+	tried: ({number, because, did}: {number: number; because: string; did: string}) =>
+		`Series ${number} closed, then probed again: ${because}.${did === '' ? '' : ` ${did}`}`,
 	nothingTried: 'No remedy was tried between series in this check.',
 };

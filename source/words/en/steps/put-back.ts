@@ -1,4 +1,4 @@
-import {formatIn} from '../../../units.js';
+import {scaleText} from '../../numbers.js';
 import type {StepSentences} from '../../step-sentences.js';
 import {deviceWords} from '../bias-devices.js';
 
@@ -27,9 +27,9 @@ export const putBack = {
 	'back-weight': {
 		title: 'Counterweight for play',
 		ask: ({playingMn, guardMn}) =>
-			`Guard on: set the counterweight until the scale shows ${formatIn((playingMn ?? 0) + guardMn, 'gf')}. Done?`,
+			`Guard on: set the counterweight until the scale shows ${scaleText((playingMn ?? 0) + guardMn)}. Done?`,
 		why: ({playingMn, guardMn}) =>
-			`Playing force ${formatIn(playingMn ?? 0, 'gf')} and guard ${formatIn(guardMn, 'gf')}: so the stylus is set while it is covered.`,
+			`Playing force ${scaleText(playingMn ?? 0)} and guard ${scaleText(guardMn)}: so the stylus is set while it is covered.`,
 		mistake: 'Turning the counterweight with the arm on the scale: arm in its rest first.',
 	},
 	'back-upright': {

@@ -1,4 +1,5 @@
 import {formatIn} from '../../../units.js';
+import {scaleText} from '../../numbers.js';
 import type {StepSentences} from '../../step-sentences.js';
 
 export const weighing = {
@@ -32,7 +33,7 @@ export const weighing = {
 				`Pan at the height of the probe${matMm === undefined ? '' : `, packed by ${formatIn(matMm, 'mm')}`}.`,
 				targetMn === undefined || !hasGuard
 					? 'What does the scale show?'
-					: `Set the counterweight until the scale shows ${formatIn(targetMn, 'gf')}, guard on. What does it show?`,
+					: `Set the counterweight until the scale shows ${scaleText(targetMn)}, guard on. What does it show?`,
 				'Then lock the arm.',
 			].join(' '),
 		why: 'All readings of a percent gauge are worth this much.',
