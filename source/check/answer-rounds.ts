@@ -1,12 +1,11 @@
 import {inGaugeUnit, topOfScale, topText} from '../procedure/hold-limits.js';
-import {isPutBack} from '../procedure/index.js';
 import {isOnPlace, type Place, stepOfRounds} from '../procedure/places.js';
 import {readSigned} from '../procedure/read-signed.js';
 import {gaugeSides, gaugeUnitOf, pushSides, showsHandForce} from '../procedure/readings.js';
 import type {Step} from '../procedure/step.js';
-import {stepIdsOf} from '../procedure/step-ids.js';
 import {withUnit} from '../procedure/typed-text.js';
 import type {LimitName} from './actions.js';
+import {linesPutBack} from './ask-anew.js';
 import type {Check} from './check.js';
 import {type Dialogue, type Position, positionOf} from './dialogue.js';
 import {act, ask, calm, type Entry, refuse, textOf, visit} from './entry.js';
@@ -93,12 +92,9 @@ function areSignsSwapped(check: Check, {place, index}: Slot, [inner, outer]: Pai
 	return far(-inner, -outer) < far(outer, inner);
 }
 
-const isBeingPutBack = ({check}: Dialogue): boolean =>
-	stepIdsOf(check.answers).some((id) => isPutBack(id) && !check.answers[id]?.again);
-
 /** What must be asked before a reading may join the others. */
 function firstThis(dialogue: Dialogue, place: Place, at: string): Dialogue | undefined {
-	if (isBeingPutBack(dialogue)) return probeAnew(dialogue, at);
+	if (linesPutBack(dialogue.check).length > 0) return probeAnew(dialogue, at);
 	const isOn = dialogue.check.answers['bias-on']?.value === true;
 	if (dialogue.check.doubts.length > 0) {
 		const asked = isOnPlace(place) ? ask(dialogue) : act(dialogue, {type: 'doubt', at});

@@ -1,7 +1,9 @@
 import {isPutBack, placeOfRounds, stageOf, stepById} from '../procedure/index.js';
 import {freeZeroSteps} from '../procedure/step-groups.js';
 import {type StepId, stepIdsOf} from '../procedure/step-ids.js';
+import {undoneBy} from '../procedure/steps-put-back.js';
 import type {Check} from './check.js';
+import {allDoubts} from './doubts.js';
 import type {Because} from './says.js';
 import {askAgain, hasReadings, keepWas, newSeries, openSeries} from './series.js';
 import {closeTrial, leaveBias} from './trials.js';
@@ -20,14 +22,24 @@ export function closeSeries(before: Check, because: Because, at: string): Check 
 	const series = hasReadings(open)
 		? [...check.series.slice(0, -1), {...open, closed: {at, because}}, newSeries(at)]
 		: check.series;
-	// What was put back before is no longer: the deck is being worked on again.
-	const putBack = stepIdsOf(answers).filter(isPutBack);
 	const closed = freeZeroSteps.reduce((sofar, id) => keepWas(sofar, id, check.answers[id]), {
 		...check,
 		answers,
 		series,
 	});
-	return askAgain(closed, putBack);
+	return unput(closed);
+}
+
+/** The lines of the put-back list that stand as answered. */
+export const linesPutBack = ({answers}: Check): StepId[] =>
+	stepIdsOf(answers).filter((id) => isPutBack(id) && !answers[id]?.again);
+
+/** What was put back is no longer, since the deck is being worked on again; and nothing of the preparation can be trusted. */
+function unput(check: Check): Check {
+	const lines = linesPutBack(check);
+	if (lines.length === 0) return check;
+	const asked = askAgain(check, [...lines, ...lines.flatMap((id) => undoneBy[id] ?? [])]);
+	return {...asked, doubts: allDoubts(asked)};
 }
 
 /** Answers under which readings are taken: another one does not make the earlier readings wrong. */

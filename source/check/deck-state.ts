@@ -1,4 +1,5 @@
 import {type Deck, deckAsFound, type Finds, movesTo, obstacles} from '../procedure/deck.js';
+import {isPutBack} from '../procedure/index.js';
 import {offPlaces, onPlaces} from '../procedure/places.js';
 import type {Step} from '../procedure/step.js';
 import type {StepId} from '../procedure/step-ids.js';
@@ -14,19 +15,25 @@ export function deckOf(check: Check, {facts, visible, stateOf}: Progress): Deck 
 		bias: facts.answered('arm-bias-device') && !facts.is('arm-bias-device', 'none') ? 'as-found' : 'none',
 	};
 	const done = visible.filter((step) => ['done', 'overridden'].includes(stateOf(step)));
-	const isDone = (id: StepId): boolean => done.some((step) => step.id === id);
-	return Object.assign(found, ...done.map((step) => step.leaves?.(facts)), onGauge(check, isDone));
+	const isDone = (...ids: readonly StepId[]): boolean => done.some((step) => ids.includes(step.id));
+	const leaving = (isBack: boolean) =>
+		done.filter(({id}) => isPutBack(id) === isBack).map((step) => step.leaves?.(facts));
+	// Put back is put back, also from the middle of a round.
+	return Object.assign(found, ...leaving(false), biasOn(check), onGauge(check, isDone), ...leaving(true));
 }
+
+/** Once it is on it stays on, whatever is asked anew, until it was switched off. */
+const biasOn = ({answers}: Check): Partial<Deck> => (answers['bias-on']?.value === true ? {bias: 'on'} : {});
 
 /**
  * While rounds are taken the arm lies on the gauge, which stands as it does for the last of them: until the arm is locked
  * again after the probe, and with the bias on until the deck is put back.
  */
-function onGauge(check: Check, isDone: (id: StepId) => boolean): Partial<Deck> {
+function onGauge(check: Check, isDone: (...ids: readonly StepId[]) => boolean): Partial<Deck> {
 	const series = openSeries(check);
 	const [off, on] = [offPlaces, onPlaces].map((some) => some.flatMap((place) => series[place]).at(-1));
 	// Another setting of the bias is tried: the arm lies there until it is locked to hook the device.
-	if (series.trials.length > 0 && !on && !isDone('bias-on')) return {arm: 'on-gauge'};
+	if (series.trials.length > 0 && !on && !isDone('bias-weight', 'bias-set', 'bias-on')) return {arm: 'on-gauge'};
 	// A check that was stopped in the midst of its rounds locks the arm by its put-back list.
 	if (isDone('back-lock')) return {};
 	const last = on ?? (isDone('probe-end') ? undefined : off);

@@ -7,6 +7,7 @@ import type {Reason} from './actions.js';
 import {goOnWithFewer, moreRounds} from './answer-rounds.js';
 import {type Dialogue, type Excused, type Position, positionOf} from './dialogue.js';
 import {act, ask, calm, type Entry, refuse, textOf, visit} from './entry.js';
+import {firstBefore} from './go-back.js';
 import type {Progress} from './progress.js';
 import {choiceOf, otherReason} from './prompt-options.js';
 import {plainly} from './says.js';
@@ -121,7 +122,6 @@ export function chooseStep(
 }
 
 function jump(dialogue: Dialogue, progress: Progress, step: Step): Dialogue {
-	if (progress.stateOf(step) === 'open' && step !== progress.current)
-		return refuse(dialogue, {id: 'comes-first', values: {step: step.id, first: progress.current?.id}});
-	return visit(dialogue, step.id);
+	const first = firstBefore(dialogue, progress, step);
+	return first ? refuse(dialogue, first) : visit(dialogue, step.id);
 }

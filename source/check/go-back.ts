@@ -3,9 +3,12 @@ import {afterStop, stepById} from '../procedure/index.js';
 import type {Place} from '../procedure/places.js';
 import type {Step} from '../procedure/step.js';
 import type {Check} from './check.js';
+import {deckOf, keptBy} from './deck-state.js';
 import type {Dialogue, Position} from './dialogue.js';
 import {ask, calm, visit} from './entry.js';
+import type {Progress} from './progress.js';
 import {hasEnough, nextSlot, type Slot, slotBefore} from './rounds.js';
+import type {Refusal} from './says.js';
 
 /** Where Esc leads: out of a detour, else to the last screen that was answered. Undefined: out of the check. */
 export function goBack(dialogue: Dialogue, position: Position): Dialogue | undefined {
@@ -21,7 +24,9 @@ export function goBack(dialogue: Dialogue, position: Position): Dialogue | undef
 	const {visible, facts} = progress;
 	const index = step ? visible.indexOf(step) : visible.length;
 	const isFilled = fillings(check);
-	const previous = visible.slice(0, index).findLast((one) => !isOut(check, one) && !isFilled(one));
+	const previous = visible
+		.slice(0, index)
+		.findLast((one) => !isOut(check, one) && !isFilled(one) && !firstBefore(dialogue, progress, one));
 	if (!previous) return;
 	if (previous.input.kind !== 'rounds') return visit(dialogue, previous.id);
 	const {place} = previous.input;
@@ -52,3 +57,12 @@ function fillings({answers, recheckOf, practice}: Check): (step: Step) => boolea
 }
 
 const isPicker = (step: Step | undefined): boolean => step?.input.kind === 'profile';
+
+/** What keeps a step from being asked out of its turn: it is open still, or the deck does not stand as it wants it. */
+export function firstBefore({check}: Dialogue, progress: Progress, step: Step): Refusal | undefined {
+	const {stateOf, current} = progress;
+	const isAnswered = ['done', 'overridden'].includes(stateOf(step));
+	if (step === current || isAnswered) return;
+	const isKept = stateOf(step) === 'open' || keptBy(deckOf(check, progress), step, progress).length > 0;
+	return isKept ? {id: 'comes-first', values: {step: step.id, first: current?.id}} : undefined;
+}

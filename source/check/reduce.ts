@@ -1,10 +1,11 @@
-import {afterStop, isPutBack, stageOf, stepById} from '../procedure/index.js';
-import {isStepId, stepIdsOf} from '../procedure/step-ids.js';
-import {undoneBy} from '../procedure/steps-put-back.js';
+import {afterStop, stageOf, stepById} from '../procedure/index.js';
+import {isStepId} from '../procedure/step-ids.js';
 import type {Action} from './actions.js';
-import {askAnew, closeSeries, isCondition, keepAll} from './ask-anew.js';
+import {askAnew, closeSeries, isCondition, keepAll, linesPutBack} from './ask-anew.js';
 import {type Answer, answerOf, type Check, isSameValue} from './check.js';
-import {allDoubts, doubtsAfter, doubtsWithStep, isOffered, isStillInDoubt, touchesReadings} from './doubts.js';
+import {deckOf, keptBy} from './deck-state.js';
+import {doubtsAfter, doubtsWithStep, isOffered, isStillInDoubt, touchesReadings} from './doubts.js';
+import {progressOf} from './progress.js';
 import {setLimit, strike, takeBack, withoutBegun} from './rounds.js';
 import {plainly} from './says.js';
 import {askAgain, newSeries} from './series.js';
@@ -31,7 +32,19 @@ export const newCheck = (
 
 /** The one place where a check changes. Pure: the same actions on the same check give the same check. */
 export const reduce = (check: Check, action: Action): Check =>
-	check.reopened && !putsBack(action) ? check : {...changed(check, action), touchedAt: action.at};
+	check.reopened && !putsBack(action)
+		? check
+		: {...asTheDeckStands(changed(check, action), action.at), touchedAt: action.at};
+
+/** What is asked next may want a deck that was put back meanwhile, or the bias off: then that comes first. */
+function asTheDeckStands(check: Check, at: string): Check {
+	const progress = progressOf(check);
+	const {current} = progress;
+	if (!current || afterStop.includes(current.stage)) return check;
+	const kept = keptBy(deckOf(check, progress), current, progress);
+	if (kept.length > 0 && linesPutBack(check).length > 0) return workAgain(check, at);
+	return kept.includes('bias') && check.answers['bias-on'] ? biasOffAgain(check, at) : check;
+}
 
 /** A filed check is opened again for its put-back list alone: nothing else of it may change. */
 function putsBack(action: Action): boolean {
@@ -81,7 +94,7 @@ function changed(check: Check, action: Action): Check {
 		case 'carry-on':
 			return carryOn(check, action.at);
 		case 'doubt':
-			return doubted(check);
+			return withoutVerdict(check);
 		case 'work-again':
 			return workAgain(check, action.at);
 		case 'resume':
@@ -153,28 +166,18 @@ function carryOn(check: Check, at: string): Check {
 	return workAgain({...rest, doubts: united(check.doubts, doubtsAfter(rest, at))}, at);
 }
 
-/** The probe is taken up again with something in doubt: the verdict falls, so that the doubts are asked. */
-function doubted(check: Check): Check {
+/** The verdict falls, to be read anew: until then what is in doubt is asked. */
+function withoutVerdict(check: Check): Check {
 	const {verdict: _read, ...answers} = check.answers;
 	return {...check, answers};
 }
 
-/** Once the putting back has begun nothing of the preparation can be trusted: a new series begins, and all is asked. */
-function workAgain(check: Check, at: string): Check {
-	const back = stepIdsOf(check.answers).filter(isPutBack);
-	if (back.length === 0) return check;
-	const closed = closeSeries(check, plainly('put-back-between'), at);
-	const undone = back.flatMap((id) => undoneBy[id] ?? []);
-	const asked = askAgain(closed, [...back, ...undone]);
-	return {...asked, doubts: allDoubts(asked)};
-}
+/** Once the putting back has begun a new series begins, and all is asked. */
+const workAgain = (check: Check, at: string): Check =>
+	linesPutBack(check).length === 0 ? check : closeSeries(check, plainly('put-back-between'), at);
 
-/** The bias goes off before the arm itself is probed again; then the verdict is read anew. */
-function biasOffAgain(check: Check, at: string): Check {
-	const left = leaveBias(check, at);
-	const {verdict: _read, ...answers} = left.answers;
-	return {...left, answers};
-}
+/** The bias goes off before the arm itself is probed again. */
+const biasOffAgain = (check: Check, at: string): Check => withoutVerdict(leaveBias(check, at));
 
 function stillSo(check: Check, {doubt, at}: Of<'still-so'>): Check {
 	const answers = Object.fromEntries(

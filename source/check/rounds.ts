@@ -83,7 +83,8 @@ export function setLimit(check: Check, {place, index, which, gauge, value, typed
 		replaced && replaced.value !== value
 			? [...series.withdrawn, {place, limit: which, reading: replaced}]
 			: series.withdrawn;
-	return askResultAgain(withOpenSeries(check, {...series, [place]: rounds, withdrawn}), place);
+	const taken = askResultAgain(withOpenSeries(check, {...series, [place]: rounds, withdrawn}), place);
+	return replaced ? taken : lockAgain(taken, place);
 }
 
 /** The place of the latest reading; the later place of the procedure where two came in the same second. */
@@ -152,6 +153,12 @@ export function strike(check: Check, {place, index, reason, at}: Of<'strike'>): 
 	});
 	const {[stepOfRounds(place)]: reopened, ...answers} = struck.answers;
 	return askResultAgain(reopened && !hasEnough(struck, place) ? {...struck, answers} : struck, place);
+}
+
+/** A round more leaves the arm on the gauge: it is locked again before anything is read on. */
+function lockAgain(check: Check, place: Place): Check {
+	const {'probe-end': _locked, ...answers} = check.answers;
+	return isOnPlace(place) ? check : {...check, answers};
 }
 
 /** What was read with other figures is shown again: the verdict, or what the bias leaves. */

@@ -36,10 +36,18 @@ const isFound = <Part extends keyof Deck>(deck: Deck, finds: Finds, part: Part):
 export function movesTo(deck: Deck, finds: Finds): readonly MoveId[] {
 	const moves: MoveId[] = [];
 	if (!isFound(deck, finds, 'arm')) moves.push('lock-arm');
-	if (!isFound(deck, finds, 'gauge')) moves.push('take-gauge-away');
+	if (!isFound(deck, finds, 'gauge') && finds.gauge?.includes('away')) moves.push('take-gauge-away');
 	return moves;
 }
 
 /** The parts that stand otherwise than a step wants them and that no move puts right: another step comes first. */
-export const obstacles = (deck: Deck, finds: Finds): readonly (keyof Deck)[] =>
-	(['stylus', 'mat', 'damping', 'bias'] as const).filter((part) => !isFound(deck, finds, part));
+export function obstacles(deck: Deck, finds: Finds): readonly (keyof Deck)[] {
+	const byStep = [
+		'stylus',
+		'mat',
+		'damping',
+		'bias',
+		...(finds.gauge?.includes('away') ? [] : ['gauge' as const]),
+	] as const;
+	return byStep.filter((part) => !isFound(deck, finds, part));
+}

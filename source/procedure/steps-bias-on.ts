@@ -1,18 +1,25 @@
 import limits from '../../shared/limits.json' with {type: 'json'};
 import {biasDeviceId, biasDeviceOf, hasBias} from './bias-devices.js';
 import {middleProblem, middleSuggestion, onRadiusMm} from './bias-on.js';
-import {armLocked} from './deck.js';
+import {armLocked, type Finds} from './deck.js';
 import type {Facts} from './facts.js';
 import {type OnPlace, radiusOf, stepOfRounds} from './places.js';
 import {mustBe} from './problem.js';
 import {type Step, stepsOf} from './step.js';
 import type {AtRadius} from './step-values.js';
+import {readyToProbe} from './steps-probe.js';
 import {guardedArm} from './steps-weighing.js';
 
 const step = stepsOf('bias-on');
 
 const isWanted = (facts: Facts): boolean => facts.is('verdict', 'bias');
 const isSet = (facts: Facts): boolean => isWanted(facts) && hasBias(facts);
+
+/** Hands at the device: nothing swings. */
+const atDevice = {
+	finds: (facts: Facts): Finds => ({...guardedArm(facts), ...armLocked}),
+	leaves: () => ({arm: 'locked'}),
+} as const satisfies Partial<Step>;
 
 /** Rounds with the bias on at one radius, and how the lever or the thread stands there. */
 const onSteps = (place: OnPlace): readonly Step[] => {
@@ -24,7 +31,8 @@ const onSteps = (place: OnPlace): readonly Step[] => {
 			values: at,
 			input: {place},
 			when: isProbed,
-			finds: (facts) => ({...guardedArm(facts), bias: ['on'], gauge: ['as-used', 'turned']}),
+			finds: (facts) => ({...readyToProbe(facts), bias: ['on']}),
+			leaves: () => ({arm: 'on-gauge', gauge: 'as-used'}),
 		}),
 		step(`bias-clock-${radius}`, {
 			values: at,
@@ -60,21 +68,22 @@ export const biasOnSteps: readonly Step[] = [
 		when: (facts) => isSet(facts) && biasDeviceOf(facts).setBy === 'weight',
 		touches: ['trial'],
 		staysTrueMinutes: 30,
+		...atDevice,
 	}),
 	step('bias-set', {
 		input: {optional: true},
 		suggest: (facts) => facts.text('bias-setting'),
 		typedAnew: true,
 		when: isSet,
+		...atDevice,
 	}),
 	step('bias-on', {
 		values: (facts) => ({device: biasDeviceId(facts)}),
 		when: isSet,
 		verify: (facts) => mustBe(facts, 'bias-on', 'switch-on'),
-		finds: armLocked,
-		leaves: (facts) => (facts.yes('bias-on') ? {bias: 'on'} : {}),
 		touches: ['trial'],
 		staysTrueMinutes: 30,
+		...atDevice,
 	}),
 	...onSteps('bias-outer'),
 	...onSteps('bias-middle'),

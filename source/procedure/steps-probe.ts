@@ -40,7 +40,7 @@ const freeZero = (id: (typeof freeZeroSteps)[number]): Step =>
 	});
 
 /** What holds the arm or pushes it is out of the way, but where somebody went on without; the gauge stands on its mark. */
-const readyToProbe = (facts: Facts): Finds => ({
+export const readyToProbe = (facts: Facts): Finds => ({
 	...guardedArm(facts),
 	gauge: ['as-used', 'turned'],
 	...(facts.yes('bias-off') ? {bias: ['off']} : {}),

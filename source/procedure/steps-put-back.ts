@@ -94,7 +94,7 @@ export const putBackSteps: readonly Step[] = [
 		input: {unit: 'gf', between: [grams(0.1), grams(12)], optional: true},
 		verify: playingForceProblem,
 		reasons: ['owner-wants-force', 'no-scale'],
-		finds: {stylus: ['bare']},
+		finds: (facts) => (facts.yes('back-guard') ? {stylus: ['bare']} : {}),
 		leaves: () => ({arm: 'locked'}),
 	}),
 	step('back-upright', {

@@ -8,7 +8,7 @@ import {documentOfCheck} from '../../source/results/document-of-check.js';
 import {newNotes} from '../../source/teaching/practice-check.js';
 import {beginning, numbersIn, words} from '../helpers/said.js';
 import {northDeck, northDeckWith} from '../helpers/sample-check.js';
-import {back, choose, follow, freshDialogue, goTo, refusalOf, type Script, say, text} from '../helpers/script.js';
+import {back, choose, follow, freshDialogue, goTo, refusalOf, type Script, say, text, yes} from '../helpers/script.js';
 import {stored} from '../helpers/wandering.js';
 
 const {gauge, rounds: roundsSaid, verdict: verdictWords} = words.pages;
@@ -181,7 +181,7 @@ describe('A round with the gauge turned', () => {
 		const turns = say(verdict, [...goTo('tools', 'gauge-turns'), choose('inner')]);
 		// That began a new series; struck there, the turned round is wanted beside the three as used.
 		const taken = follow(turns, northDeck, {until: 'verdict'});
-		const four = say(taken, [choose('more-inner'), text('3 out'), text('8 out')]);
+		const four = say(taken, [choose('more-inner'), text('3 out'), text('8 out'), yes]);
 		const struck = say(four, [choose('strike'), choose('inner:1'), choose('bumped')]);
 		expect(stepOf(struck)).toBe('probe-inner');
 		expect(slotOf(struck)?.gauge).toBe('turned');

@@ -162,8 +162,8 @@ describe('The side of a reading', () => {
 		expect(promptOf(side)).toMatchObject({
 			kind: 'side',
 			options: [
-				{id: 'right', keys: ['r']},
-				{id: 'left', keys: ['l']},
+				{id: 'right', keys: ['r', '+']},
+				{id: 'left', keys: ['l', '-']},
 			],
 		});
 		const after = say(side, [choose('left')]);
@@ -208,8 +208,8 @@ describe('A reading typed on a list', () => {
 	});
 
 	it('is refused also where ways out, reasons, rounds and steps are listed', () => {
-		const atClearance = follow(freshDialogue(), northDeck, {until: 'clearance'});
-		const ways = say(atClearance, [text('9'), waysOut]);
+		const atGap = follow(freshDialogue(), northDeck, {until: 'guard-gap'});
+		const ways = say(atGap, [text('9'), waysOut]);
 		const atList = say(follow(freshDialogue(), northDeck, {until: 'probe-outer'}), [{kind: 'back'}]);
 		for (const here of [ways, say(ways, [choose('override')]), atList, say(atList, [{kind: 'steps'}])])
 			expect(refusalOf(here, text('2.5'))?.id).toBe('no-reading-here');

@@ -7,7 +7,7 @@ import {openSeries} from '../../source/check/series.js';
 import {recheckAction} from '../../source/desk/starting-answers.js';
 import {profilesWith} from '../../source/results/profiles.js';
 import {northDeck, northDeckWith} from '../helpers/sample-check.js';
-import {back, choose, clockOf, follow, freshDialogue, goTo, refusalOf, say, text} from '../helpers/script.js';
+import {back, choose, clockOf, follow, freshDialogue, goTo, refusalOf, say, text, yes} from '../helpers/script.js';
 
 const atProbe = follow(freshDialogue(), northDeck, {until: 'probe-inner'});
 const atVerdict = follow(freshDialogue(), northDeck, {until: 'verdict'});
@@ -40,7 +40,9 @@ describe('Rounds', () => {
 	it('may be more than three', () => {
 		const four = say(atVerdict, [choose('more-inner'), text('3 out'), text('8.5 out')]);
 		expect(valuesAt(four)).toHaveLength(4);
-		expect(positionOf(four).step?.id).toBe('verdict');
+		// It left the arm on the gauge.
+		expect(positionOf(four).step?.id).toBe('probe-end');
+		expect(positionOf(say(four, [yes])).step?.id).toBe('verdict');
 	});
 
 	it('may be fewer, by the list of steps', () => {
@@ -152,7 +154,7 @@ describe('Striking a round out', () => {
 	});
 
 	it('leaves the place as it is where enough rounds remain', () => {
-		const four = say(atVerdict, [choose('more-inner'), text('3 out'), text('8.5 out')]);
+		const four = say(atVerdict, [choose('more-inner'), text('3 out'), text('8.5 out'), yes]);
 		const after = say(four, [choose('strike'), choose('inner:2'), choose('other'), text('the telephone rang')]);
 		expect(positionOf(after).step?.id).toBe('verdict');
 		expect(openSeries(after.check).inner[2]?.struck?.reason).toEqual({id: 'other', typed: 'the telephone rang'});
@@ -188,14 +190,14 @@ describe('A round that was begun', () => {
 	};
 
 	it('begins anew after another step was visited, whichever way one comes back', () => {
-		const away = say(begun, goTo('room', 'room-temperature'));
+		const away = say(begun, goTo('arm', 'arm-name'));
 		expect(away.check).toBe(begun.check);
 		isAnew(say(away, goTo('probe', 'probe-inner')));
-		isAnew(say(away, [text('21')]));
+		isAnew(say(away, [text('north deck')]));
 	});
 
 	it('begins anew with its inner limit, also where the same reading comes again', () => {
-		const back = say(begun, [...goTo('room', 'room-temperature'), text('21'), text('-2.5'), text('-8')]);
+		const back = say(begun, [...goTo('arm', 'arm-name'), text('north deck'), text('-2.5'), text('-8')]);
 		expect(valuesAt(back)).toEqual([
 			[3, 8.5],
 			[-2.5, -8],
@@ -241,18 +243,18 @@ describe('Going back', () => {
 					...Object.fromEntries(profiles.map(({id, kind}) => [`${kind}-profile`, id])),
 				},
 			},
-			{until: 'room-temperature'},
+			{until: 'guard-on'},
 		);
 		const seen = [];
 		for (let here: Dialogue | undefined = picked; here; here = respond(here, back, clockOf(here)()))
 			seen.push(positionOf(here).step?.id);
-		expect(seen).toEqual(['room-temperature', 'tools-profile', 'cartridge-profile', 'arm-profile', 'safe']);
+		expect(seen).toEqual(['guard-on', 'safe', 'tools-profile', 'arm-profile']);
 	});
 
 	it('never leads into a question that was answered by the check that is repeated', () => {
 		const {check} = freshDialogue();
 		const repeated = startDialogue(reduce(check, recheckAction(atVerdict.check, [], '2026-03-02T09:00:01Z')), []);
-		const asked = follow(repeated, northDeck, {until: 'room-temperature'});
+		const asked = follow(repeated, northDeck, {until: 'guard-on'});
 		expect(positionOf(say(asked, [back])).step?.id).toBe('safe');
 	});
 });

@@ -158,7 +158,8 @@ export function finish(dialogue: Dialogue, start: string): Dialogue {
 		const tried = tries.get(prompt.key) ?? 0;
 		tries.set(prompt.key, tried + 1);
 		const entry =
-			prompt.kind === 'choice' && prompt.options.some(({id}) => id === 'override' || id.startsWith('way-'))
+			prompt.kind === 'choice' &&
+			(tried > 3 || prompt.options.some(({id}) => id === 'override' || id.startsWith('way-')))
 				? ({kind: 'choose', id: prompt.options[tried % prompt.options.length]?.id ?? ''} as const)
 				: entryFor(here, everyStep);
 		const taken = [...(tried > 3 ? otherwise(step) : []), entry, ...sameAsInner(here), ...fallbacks].map((one) =>

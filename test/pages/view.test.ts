@@ -289,24 +289,25 @@ describe('The verdict', () => {
 });
 
 describe('Beside an entry that was not taken', () => {
-	const asked = at('clearance');
+	const asked = at('guard-gap');
 
 	it('stand no figures of a number that does not pass: only what is wrong with it', () => {
+		// 9 mm under a guard of 1.3 mm.
 		const wrong = say(asked, [text('9')]);
 		const [problem, ...others] = viewOf(wrong).shown;
-		expect(problem && inWords(problem)).toContain('9 mm');
+		expect(problem && inWords(problem)).toContain('10.3 mm');
 		expect(others).toEqual(viewOf(asked).shown);
 	});
 
 	it('stand no figures of it, nor of the answer before it, while it can be mended', () => {
-		const again = say(at('guard-on'), [...goTo('level', 'level-lr-1')]);
+		const again = say(at('bias-off'), [...goTo('level', 'level-lr-1')]);
 		const unread = viewOf(at('level-lr-1')).shown;
 		expect(viewOf(again).shown).not.toEqual(unread);
 		for (const typed of ['5000 right', '0.2.2', 'x', '0.2'])
 			expect(viewOf(refused(again, typed), typed).shown).not.toEqual(viewOf(again).shown);
 		const wrong = say(asked, [text('9')]);
 		expect(viewOf(refused(wrong, '5..5'), '5..5').shown).toEqual(viewOf(asked).shown);
-		expect(viewOf(wrong, '5.5').shown).not.toEqual(viewOf(asked).shown);
+		expect(viewOf(wrong, '4.3').shown).not.toEqual(viewOf(asked).shown);
 	});
 });
 
