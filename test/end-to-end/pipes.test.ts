@@ -30,6 +30,8 @@ test.each([
 		command: ['sh', '-c', `"${process.execPath}" "${PROGRAM}" ${redirection}; echo "over"`],
 	});
 	onTestFinished(() => program.stop());
+	// The last words may come after the end of the process is known.
+	await program.waitFor('over');
 	await program.exited;
 	expect(bare(program.normalScreen())).toBe(bare(`${words.terminal.noTerminal}over`));
 	expect(program.raw()).not.toContain('\u001B');
