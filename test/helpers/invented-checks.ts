@@ -6,7 +6,7 @@ import {finishedCheck} from '../../source/desk/filing.js';
 import {limitsOf, usualSettings} from '../../source/procedure/settings.js';
 import {type FinishedCheck, summaryOf} from '../../source/results/record.js';
 import {biasAnswers, northDeckWith} from './sample-check.js';
-import {choose, clockFrom, follow, type Script, say, text, waysOut} from './script.js';
+import {choose, clockFrom, follow, type Script, say, text, waysOut, yes} from './script.js';
 
 /** How one invented check is played. */
 export type Played = {
@@ -98,6 +98,7 @@ export const fullStory: Played = {
 				text('3.5 out'),
 				text('8.5 out'),
 				choose('go-on'),
+				yes,
 				choose('other-way'),
 				choose('try:again'),
 			],
