@@ -4,6 +4,7 @@ import {outcomeLines} from '../../pages/before-and-after.js';
 import {zeroText} from '../../pages/on-gauge.js';
 import {inWords} from '../../pages/shown-lines.js';
 import {biasDeviceId, hasBias} from '../../procedure/bias-devices.js';
+import {stylusHeightMm} from '../../procedure/clearance.js';
 import type {Facts} from '../../procedure/facts.js';
 import {closingOf} from '../../procedure/hold-limits.js';
 import {stepById} from '../../procedure/index.js';
@@ -98,7 +99,7 @@ const forceCause = (facts: Facts, {carriedMn}: Figures): Cause =>
 	cause(causes.force, true, ruledOut.weighed({carriedMn, playingMn: facts.number('playing-force')}));
 
 function clearanceCause(facts: Facts, {clearance: found}: Figures): Cause {
-	const stylusMm = facts.number('clearance');
+	const stylusMm = stylusHeightMm(facts);
 	if (!found || stylusMm === undefined) return cause(causes.clearance, false, ruledOut.clearanceNotMeasured);
 	const [lowMm, highMm] = found.stylusWindowMm;
 	return cause(causes.clearance, found.passes, ruledOut.clearance({stylusMm, lowMm, highMm}));
