@@ -158,8 +158,7 @@ export class OpenWorkbench implements Workbench {
 			return this.#lock;
 		});
 		if (!locking.ok) return {...locking, locked: false};
-		const lock = locking.value;
-		if (!lock.held) return {ok: false, sentence: storeText(lock.error.fault), locked: true};
+		if (!locking.value.held) return {ok: false, sentence: storeText(locking.value.error.fault), locked: true};
 		const done = await attempt(work);
 		if (!done.ok) return {...done, locked: false};
 		this.#open = done.value.check;
