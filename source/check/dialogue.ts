@@ -60,11 +60,13 @@ export const startDialogue = (
 	profiles: readonly Profile[],
 	history: readonly PastCheck[] = [],
 	names?: OptionNames,
+	isBrisk = false,
 ): Dialogue => ({
 	check,
 	profiles,
 	history,
 	...(names ? {names} : {}),
+	...(isBrisk ? {isBrisk} : {}),
 	mode: {kind: 'ask'},
 });
 

@@ -191,11 +191,10 @@ export type SideOption<L = Label> = PromptOption<L> & {readonly keys: readonly s
 export function sideOptions(sides: Sides, facts: Facts): readonly SideOption[] {
 	const {plus, minus, sign} = sides;
 	// Where a sign means nothing of itself, + is the side that stands first: so the number pad suffices.
-	const isFirst = sign === 'means-nothing' || sides.words === 'sign-of-gauge' || signOfPlus(facts) === 1;
-	const plusSide = isFirst ? plus : minus;
+	const isReversed = sign === 'of-gauge' && sides.words === 'direction' && signOfPlus(facts) === -1;
 	return [plus, minus].map((side) => ({
 		id: side.word,
 		label: {id: 'side', values: {side: side.word}},
-		keys: [side.word.charAt(0), side === plusSide ? '+' : '-'],
+		keys: [side.word.charAt(0), (side === plus) === isReversed ? '-' : '+'],
 	}));
 }

@@ -178,10 +178,8 @@ export class OpenWorkbench implements Workbench {
 		return newCheck({...start, limits: limitsOf(settings), setAnew: settings.setAnew});
 	}
 
-	readonly #dialogue = (check: Check): Dialogue => ({
-		...startDialogue(check, this.profiles(), this.archive.history(check), words.options),
-		isBrisk: this.settings().brisk,
-	});
+	readonly #dialogue = (check: Check): Dialogue =>
+		startDialogue(check, this.profiles(), this.archive.history(check), words.options, this.settings().brisk);
 
 	/** One check is open at a time: the one that is open is filed as interrupted. */
 	async #fileOpenOne(): Promise<void> {
