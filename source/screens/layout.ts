@@ -95,7 +95,9 @@ function rowsOfControl({prompt, long}: View, width: number, free: number, bodyRo
 		case 'choice': {
 			// What is to be read whole needs room for a picture; the list can be scrolled.
 			const kept = Math.min(bodyRows, long ? 10 : 6);
-			return Math.min(linesOfOptions(prompt.options, width), Math.max(3, free - kept));
+			// The first two are seen without scrolling, also where their names take a second line.
+			const least = Math.min(5, linesOfOptions(prompt.options.slice(0, 2), width) + 1);
+			return Math.min(linesOfOptions(prompt.options, width), Math.max(least, free - kept));
 		}
 	}
 }

@@ -20,7 +20,7 @@ const bias: Readonly<Record<Deck['bias'], string | undefined>> = {
 };
 const gauge: Readonly<Record<Deck['gauge'], string | undefined>> = {
 	away: undefined,
-	'as-used': 'gauge in place',
+	'as-used': 'gauge set',
 	turned: 'gauge TURNED',
 };
 

@@ -30,7 +30,7 @@ export const arm = {
 	},
 	'arm-offset': {
 		title: 'Offset angle',
-		ask: "Headshell's offset angle, or - if not known.",
+		ask: 'Offset angle, or - if not known.',
 		why: ({isWorkedOut}) =>
 			isWorkedOut
 				? 'With it one null radius is enough to work out the pivot distance.'
