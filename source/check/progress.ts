@@ -21,16 +21,34 @@ export type Progress = {
 	readonly current: Step | undefined;
 };
 
-export function progressOf(check: Check, profiles: readonly Profile[] = []): Progress {
+const noProfiles: readonly Profile[] = [];
+/** A check is never changed in place, so where it is holds as long as it is; one entry asks for it many times. */
+const workedOut = new WeakMap<Check, {readonly profiles: readonly Profile[]; readonly progress: Progress}>();
+
+export function progressOf(check: Check, profiles: readonly Profile[] = noProfiles): Progress {
+	const known = workedOut.get(check);
+	if (known?.profiles === profiles) return known.progress;
+	const progress = newProgress(check, profiles);
+	workedOut.set(check, {profiles, progress});
+	return progress;
+}
+
+function newProgress(check: Check, profiles: readonly Profile[]): Progress {
 	const {facts, visible} = visibleSteps(check, openSeries(check), profiles);
 	const problemOf = (step: Step) => (takes(step, 'ticks') ? ticksProblem(step, facts) : step.verify?.(facts));
-	const stateOf = (step: Step): StepState => {
+	const states = new Map<Step, StepState>();
+	const newState = (step: Step): StepState => {
 		const answer = check.answers[step.id];
 		if (!answer || isHalfDone(step, facts, openSeries(check))) return 'open';
 		if (answer.again || !fits(step.input, answer.value)) return 'again';
 		const problem = problemOf(step);
 		if (!problem) return 'done';
 		return answer.override && isExcused(answer.override.problem, problem) ? 'overridden' : 'problem';
+	};
+	const stateOf = (step: Step): StepState => {
+		const state = states.get(step) ?? newState(step);
+		states.set(step, state);
+		return state;
 	};
 	// After 'stop here' nothing but the putting back wants an answer.
 	const isOpen = (step: Step) => !check.stopped || afterStop.includes(step.stage);
