@@ -36,6 +36,9 @@ function onGauge(check: Check, isDone: (...ids: readonly StepId[]) => boolean): 
 	if (series.trials.length > 0 && !on && !isDone('bias-weight', 'bias-set', 'bias-on')) return {arm: 'on-gauge'};
 	// A check that was stopped in the midst of its rounds locks the arm by its put-back list.
 	if (isDone('back-lock')) return {};
+	// A remedy is chosen at the verdict, with the arm locked after its probe.
+	const isRemedied = check.series.at(-2)?.closed?.because.id === 'remedy';
+	if (isRemedied && !off && !isDone('first-swing')) return {arm: 'locked'};
 	const last = on ?? (isDone('probe-end') ? undefined : off);
 	return last ? {arm: 'on-gauge', gauge: last.gauge ?? 'as-used'} : {};
 }
