@@ -38,8 +38,7 @@ export const putBack = {
 		ask: 'Cartridge in, each lead on its own pin by its colour. Done?',
 		why: 'Two leads swapped turn a channel over: listen in mono for a thin bass with the first record.',
 		mistake: 'Pushing a tag on with the guard off, or gripping the wire instead of the tag.',
-		caution:
-			'Arm locked, guard on, amplifier off. A soldered pin breaks: leave it to a licensed person.',
+		caution: 'Arm locked, guard on, amplifier off. A soldered pin breaks: leave it to a licensed person.',
 	},
 	'back-upright': {
 		title: 'Upright',
