@@ -169,7 +169,7 @@ describe('A check that repeats the last one', () => {
 		expect(text).toMatch(new RegExp(`${broken(told.slice(0, told.indexOf('7.7 %'))).source} \\d\\.\\d %,`));
 	});
 
-	it('says what was found and what comes next before it looks back, and the smallest figures last', () => {
+	it('says first whether anything changed, then what was found and what comes next, and the smallest figures last', () => {
 		const {check} = follow(recheckOf(), script, {until: 'verdict'});
 		const shown = viewOf(startDialogue(check, profiles, history)).shown.map((one) =>
 			one.kind === 'line' ? one.text : `<${one.kind}>`,
@@ -183,19 +183,19 @@ describe('A check that repeats the last one', () => {
 		if (!action) throw new Error('there is something to do');
 		const order = [
 			headline(issued.figures),
+			words.years.comparison.summary.unchanged,
 			'<bands>',
 			briefly(first),
 			doNow({what: words.actions.what(action)}),
 			'<table>',
 			likely(first),
-			words.years.comparison.summary.unchanged,
 			overYears,
 			...smallest,
 		];
 		const places = order.map((wanted) => shown.indexOf(wanted));
 		expect(places).not.toContain(-1);
 		expect(places).toEqual(places.toSorted((one, other) => one - other));
-		expect(places.slice(0, 2)).toEqual([0, 1]);
+		expect(places.slice(0, 3)).toEqual([0, 1, 2]);
 		expect(shown.at(-1)).toMatch(/E_n/);
 	});
 

@@ -29,7 +29,7 @@ describe('A changed answer', () => {
 		['level', 'level-lr-1', '0.2 right', []],
 		['level', 'level-fb-2', '0.15 front', []],
 		['force', 'force-reading', '21.5 mN', ['guard-gap']],
-		['clearance', 'guard-gap', '4.2', []],
+		['clearance', 'guard-gap', '4.2', ['lifter-clear']],
 		['mat', 'mat-thickness', '3.1', ['guard-gap']],
 		['arm', 'radius-inner', '70', []],
 		['arm', 'radius-outer', '135', []],

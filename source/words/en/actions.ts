@@ -7,7 +7,10 @@ import {remedies} from './remedies.js';
 /** Hands go to wires, linkage, pulley or bearing. */
 const delicate = 'First lock the arm, guard on, amplifier off. Go only as far as its maker allows.';
 
-const rounds = {one: 'two rounds at one radius show it', both: 'two rounds at each radius show it'} as const;
+const rounds = {
+	one: 'two rounds at one radius show it, three at each radius judge it',
+	both: 'two rounds at each radius show it, three judge it',
+} as const;
 
 /** Who does it, and how long it takes. */
 const by = ({who, minutes}: Pick<NextAction, 'who' | 'minutes'>): string =>
