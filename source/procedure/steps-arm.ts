@@ -74,6 +74,23 @@ const radius = (place: ProbePlace['place'], between: readonly [number, number]) 
 
 const isNotKnown = () => null;
 
+/** An end of the forces that the maker of the cartridge allows, in mN; the playing force lies between them. */
+const endOfRange = (end: 'low' | 'high', mostMn: number, isBeyond: (one: number, other: number) => boolean) =>
+	step(`force-${end}`, {
+		input: {unit: 'gf', between: [grams(0.1), mostMn], optional: true},
+		usual: isNotKnown,
+		verify: (facts) => {
+			const [endMn, playingMn] = [facts.number(`force-${end}`), facts.number('playing-force')];
+			if (endMn === undefined || playingMn === undefined || !isBeyond(endMn, playingMn)) return;
+			const [id, correct] =
+				end === 'low'
+					? (['low-force-too-high', 'correct-lowest'] as const)
+					: (['high-force-too-low', 'correct-highest'] as const);
+			return problem(id, {}, wayTo(correct, `force-${end}`), wayTo('correct-playing', 'playing-force', `force-${end}`));
+		},
+		touches: forceSteps,
+	});
+
 /** What is kept with an arm, and asked by nobody: it decides nothing at the bench, or has something usual in its place. */
 const keptSteps = [
 	step('arm-serial', {input: {optional: true}, usual: isNotKnown}),
@@ -83,34 +100,8 @@ const keptSteps = [
 	step('radius-outer', {...radius('outer', [90, 160]), usual: usualRadius('outer')}),
 	step('radius-extra', {...radius('extra', [50, 160]), usual: isNotKnown}),
 	step('cartridge-name', {usual: isNotKnown}),
-	step('force-low', {
-		input: {unit: 'gf', between: [grams(0.1), grams(8)], optional: true},
-		usual: isNotKnown,
-		verify: (facts) =>
-			isAbove(facts.number('force-low') ?? 0, facts.number('playing-force') ?? 0)
-				? problem(
-						'low-force-too-high',
-						{},
-						wayTo('correct-lowest', 'force-low'),
-						wayTo('correct-playing', 'playing-force', 'force-low'),
-					)
-				: undefined,
-		touches: forceSteps,
-	}),
-	step('force-high', {
-		input: {unit: 'gf', between: [grams(0.1), grams(10)], optional: true},
-		usual: isNotKnown,
-		verify: (facts) =>
-			isBelow(facts.number('force-high') ?? 99, facts.number('playing-force') ?? 0)
-				? problem(
-						'high-force-too-low',
-						{},
-						wayTo('correct-highest', 'force-high'),
-						wayTo('correct-playing', 'playing-force', 'force-high'),
-					)
-				: undefined,
-		touches: forceSteps,
-	}),
+	endOfRange('low', grams(8), isAbove),
+	endOfRange('high', grams(10), isBelow),
 	step('cartridge-compliance', {input: {unit: 'umPerMn', between: [1, 120], optional: true}, usual: isNotKnown}),
 	step('cartridge-cantilever', {input: {unit: 'mm', between: [2, 12], optional: true}, usual: isNotKnown}),
 ];
