@@ -10,7 +10,7 @@ type Move = {readonly radiusMm: number; readonly movePct: number};
 export type Foretold = {readonly isSure: boolean; readonly moves: readonly Move[]};
 
 /** What a remedy did. Forces in percent, positive toward the rim or wider; at the radius that tells most. */
-export type Outcome = {
+export type SuspectOutcome = {
 	readonly remedy: RemedyId;
 	readonly radiusMm: number;
 	readonly seenPct: number;
@@ -86,14 +86,14 @@ function seenAt(remedy: RemedyId, at: MeasuredRadius, now: MeasuredRadius, befor
 }
 
 /** Whether a remedy showed that what it looked at is not the cause. */
-export const isNoCause = ({kind}: Outcome): boolean => kind === 'no-cause' || kind === 'unchanged';
+export const isNoCause = ({kind}: SuspectOutcome): boolean => kind === 'no-cause' || kind === 'unchanged';
 
 /** The one that stands out most. */
 const most = (all: readonly Seen[], of: (one: Seen) => number): Seen | undefined =>
 	all.toSorted((one, other) => of(other) - of(one))[0];
 
 /** What a remedy did between two series, foretold and seen side by side; undefined where no radius has figures of both. */
-export function outcomeOfRemedy(remedy: RemedyId, before: Figures, after: Figures): Outcome | undefined {
+export function outcomeOfRemedy(remedy: RemedyId, before: Figures, after: Figures): SuspectOutcome | undefined {
 	const all = before.probe.filter(isMeasured).flatMap((at) => {
 		const now = after.probe.filter(isMeasured).find(({place}) => place === at.place);
 		return now ? [seenAt(remedy, at, now, before)] : [];
@@ -106,7 +106,7 @@ export function outcomeOfRemedy(remedy: RemedyId, before: Figures, after: Figure
 const offBy = ({seenPct, foretoldPct = 0}: Seen): number => Math.abs(seenPct - foretoldPct);
 const movedBy = ({seenPct, tiltPct}: Seen): number => Math.abs(seenPct - tiltPct);
 
-function againstForetold(remedy: RemedyId, all: readonly Seen[]): Outcome | undefined {
+function againstForetold(remedy: RemedyId, all: readonly Seen[]): SuspectOutcome | undefined {
 	const isAsForetold = all.every((one) => isAtMost(offBy(one), one.uncertaintyPct));
 	const isUnmoved = all.every((one) => isAtMost(movedBy(one), one.uncertaintyPct));
 	const at = isAsForetold
@@ -123,7 +123,7 @@ function kindOf(remedy: RemedyId, isAsForetold: boolean, isUnmoved: boolean) {
 	return isUnmoved ? 'no-cause' : 'in-part';
 }
 
-function withoutForetold(remedy: RemedyId, all: readonly Seen[]): Outcome | undefined {
+function withoutForetold(remedy: RemedyId, all: readonly Seen[]): SuspectOutcome | undefined {
 	const {shows: figure} = remedyById[remedy];
 	const size = (one: Seen) => (figure === 'pull' ? movedBy(one) : Math.abs(one.bandPct));
 	const allowed = (one: Seen) => (figure === 'pull' ? one.uncertaintyPct : one.bandUncertaintyPct);

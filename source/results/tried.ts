@@ -5,7 +5,7 @@ import {type RemedyId, remedyById} from '../procedure/remedies.js';
 import {findingsOf} from './diagnose.js';
 import {documentOfCheck, seriesThatCounts} from './document-of-check.js';
 import {type Figures, figuresOf} from './figures.js';
-import {type Outcome, outcomeOfRemedy} from './foretold.js';
+import {outcomeOfRemedy, type SuspectOutcome} from './foretold.js';
 import {type ActionCase, type NextAction, nextActionOf} from './next-action.js';
 
 /** What was tried before the series that counts, oldest first. */
@@ -21,7 +21,7 @@ export function figuresOfSeries(check: Check, series: Series): Figures | undefin
 }
 
 /** What the remedy after a series did; undefined without one, and where either series has no figures. */
-export function outcomeAfter(check: Check, series: Series): Outcome | undefined {
+export function outcomeAfter(check: Check, series: Series): SuspectOutcome | undefined {
 	const remedy = remedyAfter(series);
 	const next = check.series[check.series.indexOf(series) + 1];
 	const before = remedy && next && figuresOfSeries(check, series);

@@ -1,4 +1,4 @@
-import type {Foretold, Outcome} from '../../results/foretold.js';
+import type {Foretold, SuspectOutcome} from '../../results/foretold.js';
 import type {NextAction} from '../../results/next-action.js';
 import {listed, mm, percent} from '../numbers.js';
 import {forceWithWay} from './figures.js';
@@ -61,7 +61,7 @@ const what = (action: NextAction): string => {
 const band = (byPct: number): string => `the hold band ${byPct < 0 ? 'narrowed' : 'widened'} by`;
 
 /** What a remedy did: foretold and seen, in one line. */
-const outcome = (found: Outcome): string => {
+const outcome = (found: SuspectOutcome): string => {
 	const {doing} = remedies[found.remedy];
 	const at = mm(found.radiusMm);
 	const seen = forceWithWay(found.seenPct, '%', 1);
