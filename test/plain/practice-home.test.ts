@@ -12,7 +12,7 @@ import {words} from '../helpers/said.js';
 const {practice} = words.beside;
 
 /** A desk at which nothing is begun, but what was asked for is noted. */
-function desk(open?: string) {
+function desk(open?: string, seenOf?: string) {
 	const begunWith: unknown[] = [];
 	const opened = {ok: false, sentence: 'nothing is begun in this test', locked: false} as const;
 	const {bench} = begun({arm: 'well-behaved', seed: 1, isPrepared: true});
@@ -21,6 +21,7 @@ function desk(open?: string) {
 		practice: bench,
 		arms: lessonArms.map(({id}) => ({id, name: words.practice.arms[id].name})),
 		unfinished: () => (open === undefined ? undefined : {arm: open, step: 'Probe', minutesAgo: 5, deck: deckAsFound}),
+		truthSeenOf: () => seenOf,
 		resume: async () => {
 			begunWith.push('resume');
 			return opened;

@@ -33,6 +33,9 @@ export const motion = {
 	letsGo: 'it lets go',
 	rests: ({ms}: Rest) => still(ms),
 	wentBack: ({ms}: Rest) => `it let go and went back; ${still(ms)}`,
+	/** With the key of the finer nudge that way. */
+	nudgeFiner: ({way}: Way) =>
+		`It let go twice: go on in finer nudges, with ${way === 'in' ? 'the comma ,' : 'the point .'} (${wayWord[way]}).`,
 	holds: ({ms}: Rest) => `it holds, ${still(ms)}`,
 };
 
