@@ -50,9 +50,8 @@ function isForBench(bench: PracticeBench, dialogue: Dialogue, entry: string, lin
 		if (!nudge) continue;
 		bench.nudge(nudge);
 		settle(bench);
-		const [arm, ...others] = bench.shown(dialogue);
+		const [arm] = bench.shown(dialogue);
 		if (arm) lines.say(`${key} ${plainText(arm)}`);
-		for (const one of others) lines.say(plainText(one));
 	}
 	return true;
 }

@@ -95,12 +95,7 @@ function benchShown(state: BenchState, dialogue: Dialogue): readonly Shown[] {
 	if (step.input.kind === 'verdict') return atVerdict(state, dialogue);
 	if (step.id === 'safe') return [line(said.nothingBreaks)];
 	const wanted = readingWanted(dialogue);
-	const finer = nudgeFiner(state);
-	if (wanted)
-		return [
-			gaugedArm(state.probing, wanted),
-			...(finer ? [line(practiceWords.motion.nudgeFiner({way: finer}), 'strong')] : []),
-		];
+	if (wanted) return [gaugedArm(state.probing, wanted, nudgeFiner(state))];
 	const seen = instruments[step.id]?.see(benchNow(state, progress.facts));
 	const hands = handsAt(state, dialogue);
 	return [

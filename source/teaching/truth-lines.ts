@@ -28,8 +28,8 @@ export function truthLines(check: Check, issued: Issued | null): readonly Shown[
 	return [
 		line(said.hidden({arm: lesson.id}), 'strong'),
 		...oneRoundOnly(places, notes),
-		...(places.length === 0 ? [line(said.notProbed, 'warn')] : truthTable(places, biasFound(check, issued, notes))),
 		line(practiceWords.arms[lesson.id].lesson),
+		...(places.length === 0 ? [line(said.notProbed, 'warn')] : truthTable(places, biasFound(check, issued, notes))),
 		...places.map(madeOf),
 		...lessonNamed(check, issued, notes),
 		...headed(adviceLines(check, notes)),
