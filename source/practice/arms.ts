@@ -43,7 +43,7 @@ const lessons = {
 		cure: 'leads-dressed',
 		spec: {
 			...soundArm,
-			friction: {staticMicroNm: 2.8 * onePercentMicroNm, kineticShare: 0.8},
+			friction: {staticMicroNm: 2.6 * onePercentMicroNm, kineticShare: 0.8},
 			wire: {springMicroNmPerDeg: 0, restRadiusMm: 100, twistMicroNm: -3.1 * onePercentMicroNm},
 		},
 		looks: {...plainLooks, wires: 'twisted'},

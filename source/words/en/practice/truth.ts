@@ -39,7 +39,7 @@ export const truth = {
 		`The same arm with the same chance: armdrift practice --on ${arm} --extent ${extent} --seed ${seed}`,
 	toDoBetter: ({advice}: {readonly advice: string}) => `To do better: ${advice}`,
 	oneRound: ({held, of}: {readonly held: number; readonly of: number}) =>
-		`One round cannot show how well rounds repeat: its ± is assumed, and holds the truth less surely than in 95 %. Here it held ${held} of ${of}.`,
+		`One round: how well rounds repeat is assumed, so the ± holds the truth less surely than 95 %. Here it held ${held} of ${of}.`,
 	stillOff: ({mostPct, floorPct}: {readonly mostPct: number; readonly floorPct: number}) =>
 		`As it was set it still left up to ${percent(mostPct, 1)} over the record, more than the friction floor of ${percent(floorPct, 1)}.`,
 	named: ({finding}: {readonly finding: string}) => `Your findings name it: ${finding}`,
