@@ -110,7 +110,7 @@ test('a first try asks four limits, and comes to a verdict and the hidden truth'
 	// It stands before the figures.
 	const [before = ''] = oneRound.split('7');
 	expect(out.indexOf(before)).toBeLessThan(out.search(compared[0] ?? /^$/));
-	expect(out).toContain(option(1, words.beside.practice.filed.again));
+	expect(out).toContain(words.faces.plain.option({number: 1, label: words.beside.practice.filed.again}));
 	expect(out).toContain(truth.again({arm: 'sticky-bearing', extent: 'once', seed: 5}));
 });
 
@@ -168,7 +168,9 @@ test('from the first screen practice opens and is left again, and the parting li
 	await program.waitFor(words.beside.home.title({version: packageJson.version}));
 	program.type('5\r');
 	await program.waitFor(arms.title);
-	program.type('\r');
+	program.type('4\r');
+	await program.waitFor(words.beside.practice.extent.title);
+	program.type('1\r');
 	await program.waitFor(limitAsked('inner'));
 	program.press('ctrl+c');
 	await program.exited;
