@@ -36,9 +36,19 @@ function onGauge(check: Check, isDone: (...ids: readonly StepId[]) => boolean): 
 	if (series.trials.length > 0 && !on && !isDone('bias-weight', 'bias-set', 'bias-on')) return {arm: 'on-gauge'};
 	// A check that was stopped in the midst of its rounds locks the arm by its put-back list.
 	if (isDone('back-lock')) return {};
+	// Between two series it is as the one before was left.
+	const left = check.series.at(-2)?.closed?.because.id;
+	if (!off && !on && left !== undefined && !isDone('first-swing')) return betweenSeries[left] ?? {};
 	const last = on ?? (isDone('probe-end') ? undefined : off);
 	return last ? {arm: 'on-gauge', gauge: last.gauge ?? 'as-used'} : {};
 }
+
+/** A remedy is chosen at the verdict, with the arm locked after its probe; these others in the midst of the rounds. */
+const betweenSeries: Readonly<Record<string, Partial<Deck>>> = {
+	remedy: {arm: 'locked'},
+	'left-overnight': {arm: 'on-gauge'},
+	'closing-off': {arm: 'on-gauge'},
+};
 
 const findsOf = ({finds}: Step, {facts}: Progress): Finds =>
 	typeof finds === 'function' ? finds(facts) : (finds ?? {});

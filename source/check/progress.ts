@@ -101,6 +101,7 @@ function visibleSteps(
 		setAnew: check.setAnew,
 		isRecheck: check.recheckOf !== undefined,
 		profiles,
+		tried: triedIn(check),
 		doubts: check.doubts,
 		limits: check.limits,
 	});
@@ -116,6 +117,10 @@ function visibleSteps(
 	});
 	return {facts, visible};
 }
+
+/** The remedies after which series were closed. */
+const triedIn = ({series}: Check): readonly string[] =>
+	series.flatMap(({closed}) => (closed?.because.id === 'remedy' ? [String(closed.because.values.remedy)] : []));
 
 /** What is taken where a step is not asked; the check has no answer of it. */
 function usualAnswer({usual}: Step, facts: Facts): Pick<Answer, 'value'> | undefined {

@@ -6,6 +6,7 @@ import {type Answer, answerOf, type Check, isSameValue} from './check.js';
 import {deckOf, keptBy} from './deck-state.js';
 import {doubtsAfter, doubtsWithStep, isOffered, isStillInDoubt, touchesReadings} from './doubts.js';
 import {progressOf} from './progress.js';
+import {resumed} from './resume.js';
 import {setLimit, strike, takeBack, withoutBegun} from './rounds.js';
 import {plainly} from './says.js';
 import {askAgain, newSeries} from './series.js';
@@ -98,11 +99,7 @@ function changed(check: Check, action: Action): Check {
 		case 'work-again':
 			return workAgain(check, action.at);
 		case 'resume':
-			return {
-				...check,
-				resumedAt: [...check.resumedAt, action.at],
-				doubts: united(check.doubts, doubtsAfter(check, action.at)),
-			};
+			return resumed(check, action.at);
 		case 'still-so':
 			return stillSo(check, action);
 		case 'changed':

@@ -44,6 +44,7 @@ export type BecauseValues = {
 	'other-profile': Nothing;
 	'asked-anew': Nothing;
 	'put-back-between': Nothing;
+	'left-overnight': Nothing;
 	'changed-while-left': {readonly item: DoubtItemId};
 	remedy: {readonly remedy: RemedyId};
 	'closing-off': Nothing;

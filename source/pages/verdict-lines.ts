@@ -36,8 +36,11 @@ export function verdictLines(
 	if (!issued) return [...noVerdictLines(check), ...overrideLines(check, progress), ...figuresSoFar(check)];
 	const {figures, findings} = issued;
 	const years = yearsOf(check, history, issued);
+	// Whether anything changed since the last check is told first, by how much further down.
+	const [change, ...changes] = years?.changes ?? [];
 	return [
 		line(verdict.headline(figures), toneOf(figures.atWorst)),
+		...(change ? [change] : []),
 		...notMeasured(check),
 		...lastOutcome(check),
 		...bandsShown(figures.probe, check.limits, [...earlierRows(check), ...lastBands(history)]),
@@ -51,7 +54,7 @@ export function verdictLines(
 			: []),
 		...zeroLine(check, figures),
 		...(issued.form === 1 ? [] : setAnewLine(check)),
-		...(years?.changes ?? []),
+		...changes,
 		...biasLines(check),
 		...beforeAndAfter(check, figures),
 		...(years ? [line(verdict.overYears, 'strong'), ...years.trend, ...years.pictures] : []),

@@ -42,6 +42,8 @@ export type Facts = {
 	/** An earlier check of the same arm is repeated. */
 	readonly isRecheck: boolean;
 	readonly profiles: readonly Profile[];
+	/** The remedies that were tried, by id, oldest first. */
+	readonly tried: readonly string[];
 	/** What is asked again on return, by doubt id. */
 	readonly doubts: readonly string[];
 	readonly limits: VerdictLimits;
@@ -69,6 +71,7 @@ type Sources = {
 	readonly setAnew?: boolean;
 	readonly isRecheck?: boolean;
 	readonly profiles?: readonly Profile[];
+	readonly tried?: readonly string[];
 	readonly doubts?: readonly string[];
 	readonly limits: VerdictLimits;
 };
@@ -81,6 +84,7 @@ export function factsOf({
 	setAnew = true,
 	isRecheck = false,
 	profiles = [],
+	tried = [],
 	doubts = [],
 	limits,
 }: Sources): Facts {
@@ -108,6 +112,7 @@ export function factsOf({
 		setAnew,
 		isRecheck,
 		profiles,
+		tried,
 		doubts,
 		limits,
 	};

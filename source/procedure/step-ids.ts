@@ -121,6 +121,7 @@ export const answerKinds = {
 	'back-mat': 'confirm',
 	'back-damping': 'confirm',
 	'back-blocks': 'confirm',
+	'back-leads': 'confirm',
 	'back-bias': 'confirm',
 	'back-level': 'confirm',
 	'back-height': 'confirm',

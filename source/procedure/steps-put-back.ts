@@ -69,6 +69,11 @@ export const putBackSteps: readonly Step[] = [
 		finds: lockedAndCovered,
 	}),
 	step('back-blocks', {...confirmed('back-blocks'), when: isOnList('back-blocks'), finds: lockedAndCovered}),
+	step('back-leads', {
+		...confirmed('back-leads'),
+		when: (facts) => facts.tried.some((remedy) => ['leads-off', 'cartridge-weight'].includes(remedy)),
+		finds: lockedAndCovered,
+	}),
 	step('back-bias', {
 		...confirmed('back-bias', {bias: 'set'}),
 		values: biasBack,

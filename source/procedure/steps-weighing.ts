@@ -47,7 +47,7 @@ const forceProblem =
 const height = {
 	verify: clearanceProblem,
 	reasons: ['gauge-height-fixed', 'arm-touches-elsewhere'],
-	touches: ['rounds'],
+	touches: ['lifter-clear', 'rounds'],
 	staysTrueMinutes: 30,
 	finds: (facts: Facts): Finds => ({...guardedArm(facts), ...armLocked}),
 	leaves: () => ({gauge: 'as-used', arm: 'in-rest'}) as const,

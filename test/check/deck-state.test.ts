@@ -177,4 +177,15 @@ describe('A deck that was being put back', () => {
 		expect(stepOf(back)).toBe('bias-off');
 		expect(stepOf(say(back, [yes]))).toBe('probe-closing');
 	});
+
+	it('has its arm still locked when a remedy was chosen at the verdict', () => {
+		const tried = say(follow(freshDialogue(), northDeck, {until: 'verdict'}), [
+			choose('other-way'),
+			choose('try:level'),
+		]);
+		const {step, progress} = positionOf(tried);
+		expect(step?.id).toBe('level-lr-1');
+		const deck = deckOf(tried.check, progress);
+		expect([deck.arm, step && movesBefore(deck, step, progress)]).toEqual(['locked', []]);
+	});
 });

@@ -2,6 +2,7 @@ import {describe, expect, it} from 'vitest';
 import {type Dialogue, positionOf} from '../../source/check/dialogue.js';
 import {isReadyToPlay, progressOf} from '../../source/check/progress.js';
 import {promptOf} from '../../source/check/prompt.js';
+import {reduce} from '../../source/check/reduce.js';
 import {respond} from '../../source/check/respond.js';
 import {finishedCheck} from '../../source/desk/filing.js';
 import {recordLines} from '../../source/pages/record-lines.js';
@@ -52,6 +53,18 @@ describe('The deck', () => {
 			'back-force',
 			'back-covers',
 		]);
+	});
+
+	it('has its leads back where they were pushed off for a suspect, and asks of none that stayed on', () => {
+		const atVerdict = follow(freshDialogue(), northDeck, {until: 'verdict'});
+		const off = reduce(atVerdict.check, {
+			type: 'new-series',
+			because: {id: 'remedy', values: {remedy: 'leads-off'}},
+			steps: [],
+			at: '2026-03-02T11:00:00Z',
+		});
+		const backSteps = (check: typeof off) => progressOf(check).visible.filter(({id}) => id === 'back-leads').length;
+		expect([backSteps(off), backSteps(atVerdict.check)]).toEqual([1, 0]);
 	});
 
 	it.each(biasDeviceIds)('has its bias device put back: %s', (device) => {

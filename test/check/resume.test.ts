@@ -41,6 +41,21 @@ describe('Taking a check up again', () => {
 		expect(resumedAt(probing, minutesLater(minutes, seconds)).check.doubts).toEqual([...doubts]);
 	});
 
+	it.each([
+		[12 * 60 - 1, 1],
+		[12 * 60, 2],
+	])(
+		'after %d minutes a probe that was left half done has series %d: rounds of yesterday are kept apart',
+		(minutes, count) => {
+			const {check} = resumedAt(probing, minutesLater(minutes));
+			expect(check.series.length).toBe(count);
+			expect(check.series[0]?.inner.length).toBe(3);
+			expect(check.series[0]?.closed?.because.id).toBe(count === 1 ? undefined : 'left-overnight');
+			// What was read and judged is judged: its series stays.
+			expect(resumedAt(at('back-lock'), minutesLater(minutes)).check.series.length).toBe(1);
+		},
+	);
+
 	it('at once goes on where it stopped', () => {
 		const resumed = resumedAt(probing, minutesLater(1));
 		expect(positionOf(resumed)).toMatchObject({step: {id: 'probe-outer'}, slot: {index: 0, which: 'innerLimit'}});

@@ -20,6 +20,7 @@ const because: Sentences<BecauseValues> = {
 	'answer-changed': ({step}) => `changed: ${titled(step)}`,
 	'other-profile': () => 'another profile',
 	'asked-anew': () => 'to be asked anew',
+	'left-overnight': () => 'left for twelve hours or more',
 	'put-back-between': () => 'the deck was being put back in between',
 	'changed-while-left': ({item}) => `changed while the check was left: ${found(entries.inDoubt, item) ?? item}`,
 	remedy: ({remedy}) => `remedy: ${found(remedies, remedy)?.name ?? remedy}`,

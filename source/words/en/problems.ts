@@ -36,6 +36,7 @@ const notConfirmed: Readonly<Record<UnconfirmedStep, string>> = {
 	'back-mat': 'The mat is still off.',
 	'back-damping': 'The damping is not restored yet.',
 	'back-blocks': 'A block or a tie that stays holds the platter or the arm.',
+	'back-leads': 'A cartridge without its leads does not play.',
 	'back-bias': 'The bias device is still out of action.',
 	'back-height': 'The arm is not at its playing height yet.',
 	'back-weight': 'The counterweight is not set for play yet.',

@@ -32,6 +32,14 @@ export const putBack = {
 			`Playing force ${scaleText(playingMn ?? 0)} and guard ${scaleText(guardMn)}: so the stylus is set while it is covered.`,
 		mistake: 'Turning the counterweight with the arm on the scale: arm in its rest first.',
 	},
+	'back-leads': {
+		title: 'Leads and cartridge',
+		short: 'Leads on?',
+		ask: 'Cartridge in, each lead on its own pin by its colour. Done?',
+		why: 'Two leads swapped turn a channel over: listen in mono for a thin bass with the first record.',
+		mistake: 'Pushing a tag on with the guard off, or gripping the wire instead of the tag.',
+		caution: 'Arm locked, guard on, amplifier off. A soldered pin breaks: leave it to a licensed person.',
+	},
 	'back-upright': {
 		title: 'Upright',
 		short: 'Upright?',
