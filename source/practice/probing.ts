@@ -21,7 +21,7 @@ export type Probing = {
 	readonly lettingGo: number;
 	/** The way of the latest nudge, as long as the arm has not gone back from it. */
 	readonly nudged: SwingWay | null;
-	/** Nudges alike, one after the other, from which the arm went back. */
+	/** How many of the latest nudges, all of one size and one way, the arm went back from; others of them may have held. */
 	readonly inVain: {readonly way: SwingWay; readonly pct: number; readonly times: number} | null;
 };
 
@@ -92,7 +92,7 @@ export type Push = {readonly pct: number; readonly quicknessMmPerS: number};
 /** Nudges the arm. One that still moves, or was not looked at, is nudged in haste. */
 export function nudged(probing: Probing, way: SwingWay, {pct, quicknessMmPerS}: Push): Probing {
 	const {arm} = probing;
-	const isAlike = probing.nudged === null && probing.inVain?.way === way && probing.inVain.pct === pct;
+	const isAlike = probing.inVain?.way === way && probing.inVain.pct === pct;
 	const isHasty = isMoving(arm) || stillForMs(arm) < hastyMs;
 	return {
 		...probing,

@@ -35,7 +35,7 @@ function motionText({arm, nudges, nudged}: Probing, finer: Nudge['way'] | undefi
 /**
  * The arm on its gauge, as a picture and in a sentence.
  *
- * @param finer which way large nudges have let go, one after the other
+ * @param finer which way two large nudges have let go
  */
 export function gaugedArm(probing: Probing, {radiusMm, isTurned}: Wanted, finer?: Nudge['way']): Shown {
 	const {arm} = probing;
