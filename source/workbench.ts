@@ -89,6 +89,8 @@ export type PracticeBench = {
 	readonly motion: () => 'moves' | 'rests' | 'settled';
 	/** Does by hand what the question offers. @returns whether it offered anything */
 	readonly doByHand: (dialogue: Dialogue) => boolean;
+	/** The hidden truth stands at the verdict: another arm is next. */
+	readonly isTruthShown: (dialogue: Dialogue) => boolean;
 	/** The hidden truth beside what a check came to. */
 	readonly truth: (record: FinishedCheck) => readonly Shown[];
 };
@@ -109,8 +111,10 @@ export type PracticeExtent = 'once' | 'probe' | 'whole';
 /** Where practice begins: an invented arm is chosen, and how much of its check is practised. */
 export type PracticeDesk = Workbench & {
 	readonly practice: PracticeBench;
-	/** Invented arms by id and name. */
+	/** Invented arms by id and name, in the order in which they are best met. */
 	readonly arms: readonly {readonly id: string; readonly name: string}[];
+	/** The truth of the latest arm was shown, so another one is next. @returns its id */
+	readonly truthSeenOf: () => string | undefined;
 	/** @param arm id of an invented arm; without one, one of them that is not told */
 	readonly begin: (arm: string | undefined, extent: PracticeExtent) => Promise<Opened>;
 };

@@ -30,7 +30,13 @@ export type Prompt<L = string, Q = string> = {readonly key: string} & (
 			/** What is offered was given before, not only suggested. */
 			readonly given?: true;
 	  }
-	| {readonly kind: 'choice'; readonly options: readonly PromptOption<L>[]; readonly initial?: string | undefined}
+	| {
+			readonly kind: 'choice';
+			readonly options: readonly PromptOption<L>[];
+			readonly initial?: string | undefined;
+			/** An empty line takes the first one too, not only Enter where it is marked. */
+			readonly offersFirst?: true;
+	  }
 	| {readonly kind: 'yes-no'; readonly question?: Q}
 	/** y, or the number of what is not so. */
 	| {readonly kind: 'still'; readonly items: readonly L[]}

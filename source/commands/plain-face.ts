@@ -1,5 +1,6 @@
 import {createInterface} from 'node:readline';
 import {besidePages} from '../pages/beside/beside-pages.js';
+import type {Filed} from '../pages/beside/page.js';
 import {lobbyPages} from '../pages/beside/practice-lobby.js';
 import {recordLines} from '../pages/record-lines.js';
 import {type Lines, plainText} from '../plain/ask.js';
@@ -7,7 +8,6 @@ import {converse, type PlainEnd} from '../plain/converse.js';
 import {plainRoom, walkPages} from '../plain/walk-pages.js';
 import {EXIT, ExitPaths} from '../terminal/exit-paths.js';
 import {printable} from '../terminal/printable.js';
-import type {PracticeDesk} from '../workbench.js';
 import {refuseWith, sayFault} from './print.js';
 import type {Seat, Start} from './seat.js';
 
@@ -28,10 +28,11 @@ export async function runPlain(start: Start): Promise<number> {
 async function run({seat, opened, notice, desk: first}: Start, lines: Lines): Promise<number> {
 	if (notice !== undefined) lines.say(notice);
 	let [opening, desk] = [opened, first];
+	let filed: Filed | undefined;
 	for (;;) {
 		if (!opening) {
 			const end = await (desk
-				? walkPages(lobbyPages(desk, first === undefined), lines)
+				? walkPages(lobbyPages(desk, first === undefined), lines, filed)
 				: walkPages(besidePages(seat.workbench, plainRoom), lines));
 			if (end.kind === 'real-checks') {
 				seat.door?.close();
@@ -52,20 +53,15 @@ async function run({seat, opened, notice, desk: first}: Start, lines: Lines): Pr
 		}
 		if (!opening.ok) return refuseWith(opening.sentence, opening.locked ? EXIT.locked : EXIT.cannotReadOrWrite);
 		const end = await converse(desk ?? seat.workbench, opening.dialogue, lines);
-		if (end.kind !== 'home') return finish(seat, desk, end, lines);
+		filed = desk && end.kind === 'finished' ? end.record : undefined;
+		if (end.kind !== 'home' && !filed) return finish(seat, end, lines);
 		opening = undefined;
 	}
 }
 
-function finish(
-	seat: Seat,
-	desk: PracticeDesk | undefined,
-	end: Exclude<PlainEnd, {kind: 'home'}>,
-	lines: Lines,
-): number {
+function finish(seat: Seat, end: Exclude<PlainEnd, {kind: 'home'}>, lines: Lines): number {
 	if (end.kind === 'finished') {
-		const truth = desk?.practice.truth(end.record) ?? [];
-		for (const one of [...truth, ...recordLines(end.record)]) lines.say(plainText(one));
+		for (const one of recordLines(end.record)) lines.say(plainText(one));
 		for (const text of seat.parting()) lines.say(text);
 		return EXIT.done;
 	}

@@ -43,6 +43,11 @@ export class PracticeWorkbench extends OpenWorkbench implements PracticeDesk {
 		return this.#bench;
 	}
 
+	truthSeenOf(): string | undefined {
+		const notes = this.#bench?.notes;
+		return notes && (notes.isRevealed || !this.unfinished()) ? notes.arm : undefined;
+	}
+
 	/** Those of real checks: practice has none of its own. */
 	override settings(): Settings {
 		return this.#settings;

@@ -1,10 +1,11 @@
 import type {Dialogue} from '../check/dialogue.js';
 import {type Entry, respond} from '../check/respond.js';
 import type {Saved, Workbench} from '../workbench.js';
+import {anotherArm} from './another-arm.js';
 
 /** Where an entry in a check leads. */
 export type CheckTurn =
-	/** Back from the first question. */
+	/** Back from the first question, or on to another invented arm. */
 	| {readonly kind: 'home'}
 	/** The next question; or the same one, and one sentence why (`refusal`). */
 	| {readonly kind: 'go' | 'refused'; readonly dialogue: Dialogue}
@@ -12,6 +13,7 @@ export type CheckTurn =
 	| {readonly kind: 'save'; readonly dialogue: Dialogue};
 
 export function checkTurn(dialogue: Dialogue, entry: Entry, now: string): CheckTurn {
+	if (entry.kind === 'choose' && entry.id === anotherArm) return {kind: 'home'};
 	const next = respond(dialogue, entry, now);
 	if (!next) return {kind: 'home'};
 	if (next.check !== dialogue.check) return {kind: 'save', dialogue: next};

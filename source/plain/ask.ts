@@ -35,7 +35,10 @@ export function promptLines(prompt: Prompt): string[] {
 				...(prompt.mayBeEmpty ? [say.forNone] : []),
 			];
 		case 'choice':
-			return prompt.options.map(({label}, index) => say.option({number: index + 1, label}));
+			return [
+				...prompt.options.map(({label}, index) => say.option({number: index + 1, label})),
+				...(prompt.offersFirst ? prompt.options.slice(0, 1).map(({label}) => say.takes({text: label})) : []),
+			];
 		case 'yes-no':
 			return [say.yesNo({question: prompt.question})];
 		case 'still':
@@ -54,8 +57,9 @@ export function entryOf(prompt: Prompt, text: string): Entry | string {
 		case 'field':
 			return {kind: 'text', text: answer === '' ? prompt.initial : text};
 		case 'choice': {
-			const chosen = /^\d+$/.test(answer)
-				? prompt.options[Number(answer) - 1]
+			const typed = answer === '' && prompt.offersFirst ? '1' : answer;
+			const chosen = /^\d+$/.test(typed)
+				? prompt.options[Number(typed) - 1]
 				: prompt.options.find(({label, id}) => label === answer || id === answer);
 			if (chosen) return {kind: 'choose', id: chosen.id};
 			if (isReading(answer)) return says.refusal({id: 'no-reading-here', values: {typed: answer}});

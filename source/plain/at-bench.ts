@@ -1,9 +1,11 @@
 import type {Dialogue} from '../check/dialogue.js';
+import {beforeAnotherArm} from '../pages/another-arm.js';
 import {nudgeKeys} from '../pages/nudge-keys.js';
 import {line, type Shown} from '../pages/shown-lines.js';
+import {viewOf} from '../pages/view.js';
 import {words} from '../words/index.js';
 import type {PracticeBench} from '../workbench.js';
-import {type Lines, plainText} from './ask.js';
+import {type Lines, plainText, promptLines} from './ask.js';
 
 const lookMs = 500;
 /** An arm that still creeps after so many looks is left to creep. */
@@ -36,8 +38,10 @@ export async function readLine(
 function isForBench(bench: PracticeBench, dialogue: Dialogue, entry: string, lines: Lines): boolean {
 	if (entry === '!') {
 		const isDone = bench.doByHand(dialogue);
-		if (isDone) for (const one of bench.shown(dialogue)) lines.say(plainText(one));
-		else lines.say(words.faces.plain.nothingByHand);
+		if (!isDone) lines.say(words.faces.plain.nothingByHand);
+		else for (const one of bench.shown(dialogue)) lines.say(plainText(one));
+		if (isDone && bench.isTruthShown(dialogue))
+			for (const one of promptLines(beforeAnotherArm(viewOf(dialogue)).prompt)) lines.say(one);
 		return true;
 	}
 	if (!bench.isProbing(dialogue) || !/^[<>,.][<>,.\s]*$/.test(entry)) return false;

@@ -1,5 +1,6 @@
 import type {Dialogue} from '../check/dialogue.js';
 import type {Entry} from '../check/entry.js';
+import {beforeAnotherArm} from '../pages/another-arm.js';
 import type {Filed} from '../pages/beside/page.js';
 import {afterSaving, checkTurn} from '../pages/check-turn.js';
 import {besideBench, type View, viewOf} from '../pages/view.js';
@@ -23,7 +24,7 @@ export async function converse(workbench: Workbench, start: Dialogue, lines: Lin
 	let told = '';
 	lines.say(say.commands({commands: plainCommands}));
 	for (let number = 1; ; number++) {
-		const view = besideBench(viewOf(dialogue), dialogue, seenAtBench(workbench.practice, dialogue));
+		const view = viewAtBench(workbench, dialogue);
 		if (view.prompt.kind === 'none') {
 			const end = await file(workbench, dialogue, lines);
 			if (end) return end;
@@ -31,13 +32,14 @@ export async function converse(workbench: Workbench, start: Dialogue, lines: Lin
 		sayQuestion(view, number, lines, view.deckTold === told ? '' : view.deckTold);
 		told = view.deckTold;
 		const text = await readLine(workbench.practice, dialogue, lines);
+		const seen = workbench.practice?.isTruthShown(dialogue) ? viewAtBench(workbench, dialogue) : view;
 		if (text === undefined) return {kind: 'input-ended'};
 		if (text.trim() === '/leave') return {kind: 'left'};
 		if (isWhy(text)) {
 			lines.say(words.faces.why(view));
 			continue;
 		}
-		const taken = unmended(view, text, lines) ?? (await take(workbench, dialogue, view, text));
+		const taken = unmended(seen, text, lines) ?? (await take(workbench, dialogue, seen, text));
 		if (taken.kind === 'end') return taken.end;
 		if (taken.kind === 'next') {
 			dialogue = taken.dialogue;
@@ -56,6 +58,11 @@ export async function converse(workbench: Workbench, start: Dialogue, lines: Lin
 		lines.say(taken.sentence);
 		dialogue = taken.dialogue;
 	}
+}
+
+function viewAtBench({practice}: Workbench, dialogue: Dialogue): View {
+	const view = besideBench(viewOf(dialogue), dialogue, seenAtBench(practice, dialogue));
+	return practice?.isTruthShown(dialogue) ? beforeAnotherArm(view) : view;
 }
 
 /** A check that came to its end and could not be filed then: it is filed now, or any line tries once more. */

@@ -1,6 +1,6 @@
 import type {Entry} from '../check/entry.js';
 import type {Prompt} from '../check/prompt.js';
-import type {BesidePage, FaceRoom, Pages, Turn} from '../pages/beside/page.js';
+import type {BesidePage, FaceRoom, Filed, Pages, Turn} from '../pages/beside/page.js';
 import {words} from '../words/index.js';
 import type {Opened} from '../workbench.js';
 import {entryOf, type Lines, plainText, promptLines} from './ask.js';
@@ -18,9 +18,13 @@ export const plainRoom: FaceRoom = {listRows: 20, columns: 100, hasKeys: false};
 
 const say = words.faces.plain;
 
-/** Pages beside a check, one after the other, until they lead to a check or away. '/back' goes to the page before. */
-export async function walkPages<P>(pages: Pages<P>, lines: Lines): Promise<WalkEnd> {
-	let place = pages.start;
+/**
+ * Pages beside a check, one after the other, until they lead to a check or away. '/back' goes to the page before.
+ *
+ * @param filed a check that has just come to its end: its page is the first one
+ */
+export async function walkPages<P>(pages: Pages<P>, lines: Lines, filed?: Filed): Promise<WalkEnd> {
+	let place = filed ? pages.filed(filed) : pages.start;
 	for (;;) {
 		const {page, turn, back} = pages.at(place);
 		const asked = await ask(page, lines);

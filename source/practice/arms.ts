@@ -6,7 +6,7 @@ import {onePercentMicroNm, ordinaryBench, soundArm} from './sound-arm.js';
 
 /** What is to be seen by looking at an arm, as it came and once something was done to it. */
 export type Looks = {
-	readonly wires: 'easy-loop' | 'stiff-bow' | 'tied' | 'dressed';
+	readonly wires: 'easy-loop' | 'twisted' | 'stiff-bow' | 'tied' | 'dressed';
 	readonly bias: 'none' | 'weight-on-thread' | 'lever-unweighted' | 'on' | 'off';
 	readonly damping: 'none' | 'in' | 'out';
 };
@@ -37,6 +37,17 @@ const outerSwingDeg = swingAngleDeg(soundArm.geometry, 136);
 const stickyFriction = {staticMicroNm: 4.4 * onePercentMicroNm, kineticShare: 0.85};
 
 const lessons = {
+	'twisted-lead': {
+		...plain,
+		finding: 'constant-pull',
+		cure: 'leads-dressed',
+		spec: {
+			...soundArm,
+			friction: {staticMicroNm: 2.6 * onePercentMicroNm, kineticShare: 0.8},
+			wire: {springMicroNmPerDeg: 0, restRadiusMm: 100, twistMicroNm: -3.1 * onePercentMicroNm},
+		},
+		looks: {...plainLooks, wires: 'twisted'},
+	},
 	'well-behaved': {
 		...plain,
 		finding: 'sound',

@@ -21,6 +21,8 @@ export type Probing = {
 	readonly lettingGo: number;
 	/** The way of the latest nudge, as long as the arm has not gone back from it. */
 	readonly nudged: SwingWay | null;
+	/** How many of the latest nudges, all of one size and one way, the arm went back from; others of them may have held. */
+	readonly inVain: {readonly way: SwingWay; readonly pct: number; readonly times: number} | null;
 };
 
 /** A nudge sooner than this after the last movement is hasty; invented: about the time that the eye needs. */
@@ -29,7 +31,7 @@ export const hastyMs = 800;
 /** What is looked at in one piece: the gauge shows anew five times a second. */
 const lookMs = 50;
 
-const anew = {rests: [], nudges: 0, hurried: 0, lettingGo: 0, nudged: null} as const;
+const anew = {rests: [], nudges: 0, hurried: 0, lettingGo: 0, nudged: null, inVain: null} as const;
 
 /** The gauge is put under the arm at a radius, and the arm let go on it. */
 export const probingAt = (arm: PracticeArm, radiusMm: number, isTurned: boolean): Probing => ({
@@ -54,7 +56,7 @@ export function passed(probing: Probing, ms: number): Probing {
 
 function looked(now: Probing): Probing {
 	const {arm} = now;
-	if (isMoving(arm)) return goesBack(now) ? {...now, lettingGo: now.lettingGo + 1, nudged: null} : now;
+	if (isMoving(arm)) return goesBack(now) ? letGo(now) : now;
 	const shownPct = readingShown(arm);
 	if (shownPct === null) return now;
 	const last = now.rests.at(-1);
@@ -66,6 +68,13 @@ function looked(now: Probing): Probing {
 	const rest = {sinceMs, lowPct: Math.min(lowPct, shownPct), highPct: Math.max(highPct, shownPct), stillMs};
 	return {...now, rests: [...now.rests.slice(0, -1), rest]};
 }
+
+const letGo = (now: Probing): Probing => ({
+	...now,
+	lettingGo: now.lettingGo + 1,
+	nudged: null,
+	inVain: now.inVain && {...now.inVain, times: now.inVain.times + 1},
+});
 
 /** Whether the arm, left to itself, moves against the nudge. */
 const goesBack = ({arm, nudged}: Probing): boolean =>
@@ -83,6 +92,7 @@ export type Push = {readonly pct: number; readonly quicknessMmPerS: number};
 /** Nudges the arm. One that still moves, or was not looked at, is nudged in haste. */
 export function nudged(probing: Probing, way: SwingWay, {pct, quicknessMmPerS}: Push): Probing {
 	const {arm} = probing;
+	const isAlike = probing.inVain?.way === way && probing.inVain.pct === pct;
 	const isHasty = isMoving(arm) || stillForMs(arm) < hastyMs;
 	return {
 		...probing,
@@ -90,6 +100,7 @@ export function nudged(probing: Probing, way: SwingWay, {pct, quicknessMmPerS}: 
 		nudges: probing.nudges + 1,
 		hurried: probing.hurried + (isHasty && probing.nudges > 0 ? 1 : 0),
 		nudged: way,
+		inVain: isAlike ? probing.inVain : {way, pct, times: 0},
 	};
 }
 

@@ -1,5 +1,6 @@
 import {type ReactNode, useMemo, useState} from 'react';
 import type {Prompt} from '../check/prompt.js';
+import {beforeAnotherArm} from '../pages/another-arm.js';
 import {besideBench, viewOf} from '../pages/view.js';
 import {KEYS} from '../terminal/keys.js';
 import {useTerminalSize} from '../terminal/use-terminal-size.js';
@@ -48,7 +49,8 @@ export const CheckScreen = (props: CheckProps): ReactNode => {
 		{dialogue, prompt, typed, takesNumber: question.unit !== ''},
 		{isSpoken: look.screenReader, isShown: !isWhy && !isTooSmall && !unsaved},
 	);
-	const view = besideBench(asked, dialogue, practice.shown);
+	const seen = besideBench(asked, dialogue, practice.shown);
+	const view = practice.isTruthShown ? beforeAnotherArm(seen) : seen;
 	const notice = countdown.left === undefined ? '' : countdownText(countdown.left, settleSeconds, look);
 	const layout = useMemo(
 		() => layoutOf({view, width, height: frameRows, page, isWhy, notice, look}),
@@ -108,7 +110,7 @@ export const CheckScreen = (props: CheckProps): ReactNode => {
 		<Frame head={layout.head} body={layout.body} foot={layout.foot}>
 			{isWhy ? null : (
 				<PromptControl
-					key={prompt.key}
+					key={view.prompt.key}
 					view={view}
 					typed={typed}
 					rows={layout.controlRows}

@@ -19,6 +19,8 @@ const arrows: ReadonlyMap<string, string> = new Map([
 export type PracticeOnScreen = {
 	/** What the invented bench shows beside the question. */
 	readonly shown: readonly Shown[];
+	/** The hidden truth stands at the verdict. */
+	readonly isTruthShown: boolean;
 	/** @returns whether it took the key */
 	readonly takes: (key: string) => boolean;
 };
@@ -71,7 +73,11 @@ export function usePractice(
 		bench.nudge(nudge);
 		return true;
 	};
-	return {shown: bench ? shownBeside(bench, dialogue, isProbing && prompt.kind === 'field') : [], takes};
+	return {
+		shown: bench ? shownBeside(bench, dialogue, isProbing && prompt.kind === 'field') : [],
+		isTruthShown: bench?.isTruthShown(dialogue) ?? false,
+		takes,
+	};
 }
 
 function shownBeside(bench: PracticeBench, dialogue: Dialogue, takesNudges: boolean): readonly Shown[] {

@@ -13,6 +13,7 @@ import {
 	handled,
 	handsAt,
 	later,
+	nudgeFiner,
 	pushed,
 	revealed,
 	withReading,
@@ -58,10 +59,11 @@ export class BenchAtWork {
 
 	readonly motion = () => motionOf(this.#state.probing.arm);
 
+	readonly isTruthShown = (dialogue: Dialogue): boolean => this.notes.isRevealed && isAtVerdict(dialogue);
+
 	readonly doByHand = (dialogue: Dialogue): boolean => {
 		this.#follow(dialogue);
-		const isVerdict = positionOf(dialogue).step?.input.kind === 'verdict' && dialogue.mode.kind === 'ask';
-		const next = isVerdict ? revealed(this.#state) : handled(this.#state, dialogue);
+		const next = isAtVerdict(dialogue) ? revealed(this.#state) : handled(this.#state, dialogue);
 		if (next) this.#state = next;
 		return next !== undefined;
 	};
@@ -83,6 +85,9 @@ export class BenchAtWork {
 	}
 }
 
+const isAtVerdict = (dialogue: Dialogue): boolean =>
+	dialogue.mode.kind === 'ask' && positionOf(dialogue).step?.input.kind === 'verdict';
+
 /** What an invented bench has to show at a question, before all else; the bench must have followed it there. */
 function benchShown(state: BenchState, dialogue: Dialogue): readonly Shown[] {
 	const {step, progress} = positionOf(dialogue);
@@ -90,7 +95,7 @@ function benchShown(state: BenchState, dialogue: Dialogue): readonly Shown[] {
 	if (step.input.kind === 'verdict') return atVerdict(state, dialogue);
 	if (step.id === 'safe') return [line(said.nothingBreaks)];
 	const wanted = readingWanted(dialogue);
-	if (wanted) return [gaugedArm(state.probing, wanted)];
+	if (wanted) return [gaugedArm(state.probing, wanted, nudgeFiner(state))];
 	const seen = instruments[step.id]?.see(benchNow(state, progress.facts));
 	const hands = handsAt(state, dialogue);
 	return [

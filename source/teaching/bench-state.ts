@@ -94,6 +94,11 @@ const pushes = {
 	fine: {pct: 0.5, quicknessMmPerS: 0.3},
 } as const satisfies Record<Nudge['size'], Push>;
 
+/** Which way the arm is nudged too far at once: it has let go of two large nudges, and no finer one was tried since. */
+export function nudgeFiner({probing: {inVain, nudged}}: BenchState): Nudge['way'] | undefined {
+	return nudged === null && inVain && inVain.times >= 2 && inVain.pct === pushes.large.pct ? inVain.way : undefined;
+}
+
 export const pushed = (state: BenchState, {way, size}: Nudge): BenchState =>
 	state.wanted ? {...state, probing: nudged(state.probing, way, pushes[size])} : state;
 

@@ -4,6 +4,7 @@ import {type PracticeArm, stillForMs, stylusRadiusMm} from '../practice/practice
 import {type Probing, swingWay} from '../practice/probing.js';
 import {usualSettings} from '../procedure/settings.js';
 import {practiceWords} from '../words/practice.js';
+import type {Nudge} from '../workbench.js';
 import type {Wanted} from './reading-wanted.js';
 
 /** An arm that has not moved for so long has settled: the usual settle countdown. */
@@ -19,7 +20,7 @@ export function motionOf(arm: PracticeArm): 'moves' | 'rests' | 'settled' {
 const longMs = 10_000;
 
 /** What the arm does, in a few words. */
-function motionText({arm, nudges, nudged}: Probing): string {
+function motionText({arm, nudges, nudged}: Probing, finer: Nudge['way'] | undefined): string {
 	const said = practiceWords.motion;
 	if (arm.finger !== null) return said.pushed({way: arm.finger.rateRadPerS > 0 ? 'out' : 'in'});
 	const way = swingWay(arm);
@@ -27,16 +28,21 @@ function motionText({arm, nudges, nudged}: Probing): string {
 	if (isMoving(arm)) return said.letsGo;
 	const still = {ms: stillForMs(arm) < longMs ? stillForMs(arm) : null};
 	if (nudges === 0) return said.rests(still);
-	return nudged === null ? said.wentBack(still) : said.holds(still);
+	if (nudged !== null) return said.holds(still);
+	return finer ? said.nudgeFiner({way: finer}) : said.wentBack(still);
 }
 
-/** The arm on its gauge, as a picture and in a sentence. */
-export function gaugedArm(probing: Probing, {radiusMm, isTurned}: Wanted): Shown {
+/**
+ * The arm on its gauge, as a picture and in a sentence.
+ *
+ * @param finer which way two large nudges have let go
+ */
+export function gaugedArm(probing: Probing, {radiusMm, isTurned}: Wanted, finer?: Nudge['way']): Shown {
 	const {arm} = probing;
 	const {geometry, pivotDirectionDeg, gauge} = arm.spec;
 	const {stepPct} = gauge;
 	const readingPct = readingShown(arm) ?? 0;
-	const state = motionText(probing);
+	const state = motionText(probing, finer);
 	return {
 		kind: 'gauged-arm',
 		...geometry,

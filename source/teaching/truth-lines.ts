@@ -13,7 +13,7 @@ import {practiceWords} from '../words/practice.js';
 import type {PracticeExtent} from '../workbench.js';
 import {adviceLines} from './advice.js';
 import {lessonFor, lessonOf, specOn} from './deck.js';
-import {biasCompared, type Compared, type FoundAndHidden, madeOf, truthTable} from './truth-table.js';
+import {biasCompared, type Compared, type FoundAndHidden, heldOf, madeOf, truthTable} from './truth-table.js';
 
 const said = practiceWords.truth;
 
@@ -27,9 +27,9 @@ export function truthLines(check: Check, issued: Issued | null): readonly Shown[
 	const places = (issued?.figures.probe ?? []).flatMap((figures) => placeOf(check, figures, notes));
 	return [
 		line(said.hidden({arm: lesson.id}), 'strong'),
+		...oneRoundOnly(places, notes),
 		line(practiceWords.arms[lesson.id].lesson),
 		...(places.length === 0 ? [line(said.notProbed, 'warn')] : truthTable(places, biasFound(check, issued, notes))),
-		...oneRoundOnly(practice),
 		...places.map(madeOf),
 		...lessonNamed(check, issued, notes),
 		...headed(adviceLines(check, notes)),
@@ -44,7 +44,13 @@ function headed([first, ...others]: readonly Shown[]): readonly Shown[] {
 }
 
 /** A ± that says nothing of how well rounds repeat is not to be taken for one that does. */
-const oneRoundOnly = ({roundsEach}: PracticeNotes): readonly Shown[] => (roundsEach === 1 ? [line(said.oneRound)] : []);
+function oneRoundOnly(places: readonly FoundAndHidden[], notes: readonly ReadingNote[]): readonly Shown[] {
+	const once = places.filter(({figures: {place}}) => {
+		const at = place === 'other' ? 'extra' : place;
+		return new Set(notes.filter(({step}) => placeOfRounds(step) === at).map(({index}) => index)).size === 1;
+	});
+	return once.length === 0 ? [] : [line(said.oneRound(heldOf(once)), 'warn')];
+}
 
 const extentOf = ({isPrepared, roundsEach}: PracticeNotes): PracticeExtent =>
 	isPrepared ? (roundsEach === 1 ? 'once' : 'probe') : 'whole';

@@ -37,6 +37,12 @@ function comparedAt({figures, truth}: FoundAndHidden): readonly Compared[] {
 	return [compared('pull', figures, truth.pullPct, pull), compared('band', figures, truth.bandPct, band)];
 }
 
+/** How many of the stated ± hold the hidden truth, of how many. */
+export function heldOf(places: readonly FoundAndHidden[]): {readonly held: number; readonly of: number} {
+	const stated = places.flatMap(comparedAt).filter(({isWithin}) => isWithin !== undefined);
+	return {held: stated.filter(({isWithin}) => isWithin).length, of: stated.length};
+}
+
 /** What the bias alone was found to do at a radius; it is stated without ±. */
 export const biasCompared = (radiusMm: number, foundPct: number, hiddenPct: number) => ({
 	name: said.bias.name({radiusMm}),

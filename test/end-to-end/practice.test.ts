@@ -4,7 +4,7 @@ import {expect, onTestFinished, test} from 'vitest';
 import packageJson from '../../package.json' with {type: 'json'};
 import {PracticeWorkbench} from '../../source/desk/practice-workbench.js';
 import {converse} from '../../source/plain/converse.js';
-import type {LessonId} from '../../source/practice/arms.js';
+import {type LessonId, lessonArms} from '../../source/practice/arms.js';
 import {usualSettings} from '../../source/procedure/settings.js';
 import {readyPracticeFolder} from '../../source/store/practice-folder.js';
 import type {PracticeExtent} from '../../source/workbench.js';
@@ -14,7 +14,16 @@ import {run} from '../helpers/plain-run.js';
 import {PracticeTechnician} from '../helpers/practice-lines.js';
 import {freshFolder} from '../helpers/program-environment.js';
 import {startProgram} from '../helpers/pty.js';
-import {anything, around, leftAnyTime, titleOf, withAnyNumbers, withAnything, words} from '../helpers/said.js';
+import {
+	anything,
+	around,
+	leftAnyTime,
+	numbersIn,
+	titleOf,
+	withAnyNumbers,
+	withAnything,
+	words,
+} from '../helpers/said.js';
 import {filedCheck, filedIds} from '../helpers/saved-checks.js';
 import {asks, limitAsked, option, turn} from '../helpers/walk.js';
 
@@ -93,8 +102,15 @@ test('a first try asks four limits, and comes to a verdict and the hidden truth'
 	expect(answers.filter((one) => /^\d+(\.\d+)?$/.test(one) && !/^\d$/.test(one))).toHaveLength(2);
 	const {out} = practised(dataDir, answers, '--on', 'sticky-bearing', '--extent', 'once', '--seed', '5');
 	expect(out).not.toContain(titleOf('probe-closing'));
-	expect(out).toContain(truth.oneRound);
-	expect(out).toContain(truth.hidden({arm: 'sticky-bearing'}));
+	const [hidden, oneRound] = [truth.hidden({arm: 'sticky-bearing'}), truth.oneRound({held: 7, of: 4})];
+	const [held] = numbersIn(out, oneRound, 7);
+	expect(held).toBeGreaterThanOrEqual(0);
+	expect(held).toBeLessThanOrEqual(4);
+	expect(out.indexOf(hidden)).toBeGreaterThan(-1);
+	// It stands before the figures.
+	const [before = ''] = oneRound.split('7');
+	expect(out.indexOf(before)).toBeLessThan(out.search(compared[0] ?? /^$/));
+	expect(out).toContain(words.faces.plain.option({number: 1, label: words.beside.practice.filed.again}));
 	expect(out).toContain(truth.again({arm: 'sticky-bearing', extent: 'once', seed: 5}));
 });
 
@@ -119,7 +135,7 @@ test('on full screens arrows nudge the arm, the gauge follows, and an interrupte
 	const dataDir = freshFolder();
 	const program = start(dataDir);
 	await program.waitFor(arms.title);
-	program.type('4\r');
+	program.type(`${lessonArms.findIndex(({id}) => id === 'sticky-bearing') + 3}\r`);
 	await program.waitFor(words.beside.practice.extent.title);
 	program.type('1\r');
 	const before = await program.waitFor(showing('.*', withAnyNumbers(motion.rests({ms: 1000}))));
@@ -152,7 +168,7 @@ test('from the first screen practice opens and is left again, and the parting li
 	await program.waitFor(words.beside.home.title({version: packageJson.version}));
 	program.type('5\r');
 	await program.waitFor(arms.title);
-	program.type('2\r');
+	program.type('4\r');
 	await program.waitFor(words.beside.practice.extent.title);
 	program.type('1\r');
 	await program.waitFor(limitAsked('inner'));
@@ -169,8 +185,8 @@ test('from the first screen practice opens and is left again, and the parting li
 test('an arm that is not told keeps its name until its truth is shown', async () => {
 	const dataDir = freshFolder();
 	const program = start(dataDir, '--seed', '12');
-	await program.waitFor(option(1, arms.hidden));
-	program.type('1\r');
+	await program.waitFor(option(2, arms.hidden));
+	program.type('2\r');
 	await program.waitFor(words.beside.practice.extent.title);
 	program.type('3\r');
 	const hidden = words.practice.bench.hiddenArm({seed: 12});

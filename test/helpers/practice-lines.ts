@@ -35,6 +35,9 @@ const endings = (['put-back', 'leave', 'to-maker'] as const).map((id) => {
 	return new RegExp(`^${withAnything(said).source.replace('7', '(\\d)')}`, 'm');
 });
 
+const putBackIn = (shown: string): string | undefined =>
+	endings.map((one) => one.exec(shown)?.[1]).find((digit) => digit !== undefined);
+
 /** A reading as a gauge shows it, typed. */
 const typedReading = (pct: number): string => (pct < 0 ? String(pct) : `+${pct}`);
 
@@ -116,7 +119,9 @@ export class PracticeTechnician implements Lines {
 			this.#isDeedDone = true;
 			return '!';
 		}
-		return this.#fromBench(this.#isDeedDone ? `${this.#question}\n${said}` : this.#question);
+		if (!this.#isDeedDone) return this.#fromBench(this.#question);
+		// What a deed has changed counts, also the numbers of a list that was told anew.
+		return putBackIn(said) ?? this.#fromBench(`${this.#question}\n${said}`);
 	}
 
 	#fromBench(shown: string): string {
@@ -130,7 +135,6 @@ export class PracticeTechnician implements Lines {
 		if (number !== undefined) return String(number);
 		if (numbersIn(thing, seen.matLies({lengthMm: 7}), 7).length > 0) return '3';
 		if (yesOrNo.some((pattern) => pattern.test(shown))) return 'y';
-		const putsBack = endings.map((one) => one.exec(shown)?.[1]).find((digit) => digit !== undefined);
-		return putsBack ?? (firstOption.test(shown) ? '1' : '');
+		return putBackIn(shown) ?? (firstOption.test(shown) ? '1' : '');
 	}
 }

@@ -91,10 +91,13 @@ const gaugeMark = 77;
 const stateMark = 'what the arm does';
 const states = [motion.rests({ms: 7000}), motion.rests({ms: null}), motion.holds({ms: 7000}), motion.holds({ms: null})]
 	.concat(motion.wentBack({ms: 7000}), motion.wentBack({ms: null}), motion.letsGo)
-	.concat((['in', 'out'] as const).flatMap((way) => [motion.pushed({way}), motion.swings({way})]));
+	.concat(
+		(['in', 'out'] as const).flatMap((way) => [motion.pushed({way}), motion.swings({way}), motion.nudgeFiner({way})]),
+	);
 /** The arm let go and went back by itself, as its state is told. */
 export const isGoneBack = (state: string): boolean =>
-	[motion.wentBack({ms: 7000}), motion.wentBack({ms: null})].some((one) => withAnyNumbers(one).test(state));
+	[motion.wentBack({ms: 7000}), motion.wentBack({ms: null})].some((one) => withAnyNumbers(one).test(state)) ||
+	(['in', 'out'] as const).some((way) => state.includes(motion.nudgeFiner({way})));
 
 /** What an invented gauge shows, as it is told: the number is the first group. */
 export const gaugeSays = new RegExp(

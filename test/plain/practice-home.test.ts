@@ -12,7 +12,7 @@ import {words} from '../helpers/said.js';
 const {practice} = words.beside;
 
 /** A desk at which nothing is begun, but what was asked for is noted. */
-function desk(open?: string) {
+function desk(open?: string, seenOf?: string) {
 	const begunWith: unknown[] = [];
 	const opened = {ok: false, sentence: 'nothing is begun in this test', locked: false} as const;
 	const {bench} = begun({arm: 'well-behaved', seed: 1, isPrepared: true});
@@ -21,6 +21,7 @@ function desk(open?: string) {
 		practice: bench,
 		arms: lessonArms.map(({id}) => ({id, name: words.practice.arms[id].name})),
 		unfinished: () => (open === undefined ? undefined : {arm: open, step: 'Probe', minutesAgo: 5, deck: deckAsFound}),
+		truthSeenOf: () => seenOf,
 		resume: async () => {
 			begunWith.push('resume');
 			return opened;
@@ -34,8 +35,8 @@ function desk(open?: string) {
 }
 
 describe('the menus of practice', () => {
-	const chosen = async (given: readonly string[], open?: string) => {
-		const {made, begunWith} = desk(open);
+	const chosen = async (given: readonly string[], open?: string, seenOf?: string) => {
+		const {made, begunWith} = desk(open, seenOf);
 		const lines = linesOf(given);
 		const end = await walkPages(lobbyPages(made, false), lines);
 		return {end, begunWith, said: lines.said.join('\n')};
@@ -44,11 +45,30 @@ describe('the menus of practice', () => {
 	it('offer every invented arm by number, and how much of its check', async () => {
 		for (const [index, {id}] of lessonArms.entries()) {
 			const extent = index % 3;
-			const {begunWith, said} = await chosen([String(index + 2), String(extent + 1)]);
-			expect(said).toContain(`  ${index + 2}. ${words.practice.arms[id].name}`);
+			const {begunWith, said} = await chosen([String(index + 3), String(extent + 1)]);
+			expect(said).toContain(`  ${index + 3}. ${words.practice.arms[id].name}`);
 			expect(begunWith).toEqual([[id, ['once', 'probe', 'whole'][extent]]]);
 		}
 	});
+
+	it('begin a first try of the first arm with the first line, which an empty line takes too', async () => {
+		const [first] = lessonArms;
+		for (const given of ['1', '']) {
+			const {begunWith, said} = await chosen([given]);
+			expect(begunWith).toEqual([[first?.id, 'once']]);
+			const label = practice.arms.firstTry({name: words.practice.arms[lessonArms[0]?.id ?? 'well-behaved'].name});
+			expect(said).toContain(words.faces.plain.option({number: 1, label}));
+			expect(said).toContain(words.faces.plain.takes({text: label}));
+		}
+	});
+
+	it.each(lessonArms.map(({id}, index) => [id, lessonArms[(index + 1) % lessonArms.length]?.id]))(
+		'lead from the truth of %s to a first try of the next one, %s, before what was left',
+		async (seen, next) => {
+			expect((await chosen([''], 'Hidden arm 7', seen)).begunWith).toEqual([[next, 'once']]);
+			expect((await chosen(['2'], 'Hidden arm 7', seen)).begunWith).toEqual(['resume']);
+		},
+	);
 
 	it('say first that nothing here is real', async () => {
 		const {said} = await chosen([]);
@@ -56,17 +76,17 @@ describe('the menus of practice', () => {
 	});
 
 	it('offer one that is not told', async () => {
-		expect((await chosen(['1', '1'])).begunWith).toEqual([[undefined, 'once']]);
+		expect((await chosen(['2', '1'])).begunWith).toEqual([[undefined, 'once']]);
 	});
 
 	it('lead back from the second to the first', async () => {
 		for (const back of ['4', '/back'])
-			expect((await chosen(['2', back, '3', '3'])).begunWith).toEqual([[lessonArms[1]?.id, 'whole']]);
+			expect((await chosen(['3', back, '4', '3'])).begunWith).toEqual([[lessonArms[1]?.id, 'whole']]);
 	});
 
 	it('lead back to real checks where practice was opened from there', async () => {
 		const {made} = desk();
-		const lines = linesOf([String(lessonArms.length + 2)]);
+		const lines = linesOf([String(lessonArms.length + 3)]);
 		expect(await walkPages(lobbyPages(made, true), lines)).toEqual({kind: 'real-checks'});
 		expect(lines.said.join('\n')).toContain(practice.arms.home);
 	});
@@ -79,7 +99,7 @@ describe('the menus of practice', () => {
 	});
 
 	it('are left, refuse what is no number of theirs, and end with the input', async () => {
-		expect((await chosen([String(lessonArms.length + 2)])).end).toEqual({kind: 'leave'});
+		expect((await chosen([String(lessonArms.length + 3)])).end).toEqual({kind: 'leave'});
 		expect((await chosen(['99'])).end).toMatchObject({kind: 'refused', sentence: expect.stringContaining("'99'")});
 		expect((await chosen([])).end).toEqual({kind: 'input-ended'});
 	});

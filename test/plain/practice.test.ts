@@ -157,6 +157,29 @@ describe('the line !', () => {
 		expect(questions).toHaveLength(1);
 		expect(here.bench.notes.isRevealed).toBe(true);
 	});
+
+	it.each(['1', ''])('leads from there to another arm by the first line, which is told: %j', async (given) => {
+		const here = goneOn(toProbe('tilted-deck'), {}, 'verdict');
+		const {said, end} = await run(here, ['!', given]);
+		const {again} = words.beside.practice.filed;
+		expect(said.slice(said.indexOf(bench.reveal))).toContain(faces.plain.option({number: 1, label: again}));
+		expect(said).toContain(faces.plain.takes({text: again}));
+		expect(end).toEqual({kind: 'home'});
+	});
+
+	it('keeps what the verdict offers, after that line', async () => {
+		const {said, end} = await run(goneOn(toProbe('tilted-deck'), {}, 'verdict'), ['!', '2']);
+		const before = said.filter((one) => one.startsWith(faces.plain.option({number: 1, label: ''})));
+		expect(before[0]?.slice(faces.plain.option({number: 1, label: ''}).length)).toBeTruthy();
+		const offered = before[0]?.slice(faces.plain.option({number: 1, label: ''}).length) ?? '';
+		expect(said).toContain(faces.plain.option({number: 2, label: offered}));
+		expect(end.kind).toBe('input-ended');
+	});
+
+	it('is needed before: an empty line at the verdict takes nothing', async () => {
+		const {end} = await run(goneOn(toProbe('tilted-deck'), {}, 'verdict'), ['']);
+		expect(end.kind).toBe('refused');
+	});
 });
 
 it('every question of a practice check says that it is practice', async () => {

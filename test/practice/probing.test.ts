@@ -116,6 +116,19 @@ describe('letting go', () => {
 		expect(quick).toMatchObject({lettingGo: 0, nudged: 'out'});
 	});
 
+	it('is counted in vain as long as the nudges are alike, also where one of them held, and anew once another is tried', () => {
+		const twice = pushedOut(pushedOut(begun(), 3), 3);
+		expect(twice.inVain).toEqual({way: 'out', pct: 3, times: 2});
+		expect(pushedOut(twice, 4).inVain).toEqual({way: 'out', pct: 4, times: 1});
+		expect(passed(nudged(twice, 'in', quietly(3)), longMs).inVain?.way).toBe('in');
+		const held = pushedOut(pushedOut(begun(), 0.5), 0.5);
+		expect(held).toMatchObject({nudged: 'out', inVain: {times: 0}});
+		const between = pushedOut(pushedOut(pushedOut(begun(), 1.5), 1.5), 1.5);
+		expect(between.nudges - between.lettingGo).toBeGreaterThan(0);
+		expect(between.inVain?.times).toBe(between.lettingGo);
+		expect(nextLimit(twice).inVain).toBeNull();
+	});
+
 	it('is counted inward as outward', () => {
 		expect(passed(nudged(begun(), 'in', quietly(3)), longMs)).toMatchObject({lettingGo: 1, nudged: null});
 	});

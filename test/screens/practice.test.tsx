@@ -126,6 +126,25 @@ it('what is done by hand is shown at once, and nothing is done where nothing is 
 	expect(before).toContain(words.pages.view.arm({name: arms['sticky-bearing'].name, isPractice: true}));
 });
 
+it('once the truth is shown at the verdict, Enter leads to another arm, and before that it does not', async () => {
+	const start = goneOn(begun({arm: 'well-behaved', seed: 1, isPrepared: true, roundsEach: 1}), {}, 'verdict');
+	const workbench = {...memoryWorkbench({}, start.now), practice: start.bench};
+	const onHome = vi.fn();
+	const {frame, press, type, waitFor} = renderInk((feed) => (
+		<KeysProvider value={feed}>
+			<CheckScreen workbench={workbench} initial={start.dialogue} onHome={onHome} onFinished={() => {}} />
+		</KeysProvider>
+	));
+	const {again} = words.beside.practice.filed;
+	await waitFor(broken(bench.reveal));
+	expect(frame()).not.toContain(again);
+	await type('!');
+	await waitFor(broken(`❯ 1 ${again}`));
+	expect(onHome).not.toHaveBeenCalled();
+	await press('enter');
+	expect(onHome).toHaveBeenCalledOnce();
+});
+
 it('what is offered is done by hand also while a number stands in the field', async () => {
 	const start = goneOn(begun({arm: 'tilted-deck', seed: 1, isPrepared: false}), {}, 'level-lr-1');
 	const workbench = {...memoryWorkbench({}, start.now), practice: start.bench};

@@ -8,7 +8,7 @@ import {instruments} from '../../source/teaching/instruments.js';
 import {readingWanted} from '../../source/teaching/reading-wanted.js';
 import {gaugeOf, settle} from '../helpers/hand-at-bench.js';
 import {type AtPractice, answered, begun, goneOn, goneToReading, type Habits, wordsOf} from '../helpers/practised.js';
-import {words} from '../helpers/said.js';
+import {isGoneBack, words} from '../helpers/said.js';
 import {choose, goTo, text} from '../helpers/script.js';
 
 const toProbe = (arm = 'well-behaved', seed = 1) => begun({arm, seed, isPrepared: true});
@@ -45,6 +45,28 @@ describe('the gauge', () => {
 			['probe-closing', 0],
 		] as const)
 			expect(round(step, index).isTurned).toBe(false);
+	});
+
+	it.each([
+		['in', 'in'],
+		['out', 'out'],
+	] as const)('names the key for finer nudges once large ones %s let go twice, and not after a fine one', (_, way) => {
+		// Its hold band is narrow: 1.6 %.
+		const here = toProbe('well-behaved');
+		const finer = words.practice.motion.nudgeFiner({way});
+		const nudge = (size: 'large' | 'fine') => {
+			here.bench.nudge({way, size});
+			settle(here.bench);
+			return gaugeAt(here).state;
+		};
+		gaugeAt(here);
+		settle(here.bench);
+		const told: string[] = [];
+		for (let nudges = 0; nudges < 6 && told.at(-1) !== finer; nudges++) told.push(nudge('large'));
+		expect(told.at(-1)).toBe(finer);
+		expect(told.slice(0, -1)).not.toContain(finer);
+		expect(told.filter(isGoneBack)).toHaveLength(2);
+		expect(nudge('fine')).not.toBe(finer);
 	});
 
 	it('leaves the arm where it is while only another limit is asked for', () => {

@@ -5,7 +5,7 @@ import {line, type Shown} from '../shown-lines.js';
 
 /** What is wanted on a page: a choice from a list, a yes or no, or a line of text. */
 export type PagePrompt =
-	| {readonly kind: 'choice'; readonly options: readonly Option[]}
+	| {readonly kind: 'choice'; readonly options: readonly Option[]; readonly offersFirst?: true}
 	/** One explicit key; the entry is `yes` or `no`. */
 	| {readonly kind: 'yes-no'; readonly question: string}
 	| {
@@ -88,6 +88,13 @@ export const listStop = <P>(page: Omit<BesidePage, 'prompt'>, back: Turn<P>, off
 };
 
 type Field = Extract<PagePrompt, {readonly kind: 'field'}>;
+
+/** The same, where the first line is what most want next. */
+export function offerStop<P>(page: Omit<BesidePage, 'prompt'>, back: Turn<P>, offers: readonly Offer<P>[]): Stop<P> {
+	const stop = listStop(page, back, offers);
+	const {prompt} = stop.page;
+	return prompt.kind === 'choice' ? {...stop, page: {...stop.page, prompt: {...prompt, offersFirst: true}}} : stop;
+}
 
 /** A line to type. */
 export const fieldStop = <P>(

@@ -2,7 +2,7 @@ import {words} from '../../words/index.js';
 import type {PracticeDesk, PracticeExtent} from '../../workbench.js';
 import {recordLines} from '../record-lines.js';
 import {line} from '../shown-lines.js';
-import {backOffer, type Filed, go, listStop, type Offer, type Pages, type Stop, warnings} from './page.js';
+import {backOffer, type Filed, go, type Offer, offerStop, type Pages, type Stop, warnings} from './page.js';
 
 export type LobbyPlace =
 	| {readonly at: 'arms'; readonly notice?: string}
@@ -40,12 +40,17 @@ function stopAt(desk: PracticeDesk, hasHome: boolean, place: LobbyPlace): Stop<L
 
 function armsStop(desk: PracticeDesk, hasHome: boolean, notice: string | undefined): Stop<LobbyPlace> {
 	const open = desk.unfinished();
-	const {title, about, resume, hidden, home, leave} = say.arms;
+	const {title, about, resume, firstTry, hidden, home, leave} = say.arms;
+	const seen = desk.truthSeenOf();
+	const first = desk.arms[(desk.arms.findIndex(({id}) => id === seen) + 1) % desk.arms.length];
+	const goOn: Offer<LobbyPlace> = ['resume', open && resume(open), () => ({kind: 'open', open: () => desk.resume()})];
 	const notices = [...desk.notices(), ...(notice === undefined ? [] : [notice])];
 	const shown = [line(say.notice, 'warn'), line(about), ...warnings(notices)];
 	const esc = hasHome ? 'real-checks' : 'leave';
-	return listStop<LobbyPlace>({title, shown, esc}, {kind: esc}, [
-		['resume', open && resume(open), () => ({kind: 'open', open: () => desk.resume()})],
+	return offerStop<LobbyPlace>({title, shown, esc}, {kind: esc}, [
+		...(seen === undefined ? [goOn] : []),
+		['first-try', first && firstTry(first), () => ({kind: 'open', open: () => desk.begin(first?.id, 'once')})],
+		...(seen === undefined ? [] : [goOn]),
 		['hidden', hidden, () => go({at: 'extent'})],
 		...desk.arms.map(({id, name}): Offer<LobbyPlace> => [id, name, () => go({at: 'extent', arm: id})]),
 		['home', hasHome ? home : undefined, () => ({kind: 'real-checks'})],
@@ -56,7 +61,7 @@ function armsStop(desk: PracticeDesk, hasHome: boolean, notice: string | undefin
 function extentStop(desk: PracticeDesk, arm: string | undefined): Stop<LobbyPlace> {
 	const open = desk.unfinished();
 	const {title, putAway, extents: names} = say.extent;
-	return listStop<LobbyPlace>({title, shown: open ? [line(putAway(open))] : []}, toArms, [
+	return offerStop<LobbyPlace>({title, shown: open ? [line(putAway(open))] : []}, toArms, [
 		...extents.map((id): Offer<LobbyPlace> => [id, names[id], () => ({kind: 'open', open: () => desk.begin(arm, id)})]),
 		backOffer(toArms),
 	]);
@@ -65,7 +70,7 @@ function extentStop(desk: PracticeDesk, arm: string | undefined): Stop<LobbyPlac
 function practisedStop({practice}: PracticeDesk, record: Filed): Stop<LobbyPlace> {
 	const {title, again, leave} = say.filed;
 	const shown = [...practice.truth(record), ...recordLines(record)];
-	return listStop<LobbyPlace>({title, shown, esc: 'another-arm'}, toArms, [
+	return offerStop<LobbyPlace>({title, shown, esc: 'another-arm'}, toArms, [
 		['again', again, () => toArms],
 		['leave', leave, () => ({kind: 'leave'})],
 	]);

@@ -18,6 +18,8 @@ export const practice = {
 		about:
 			'Each has one lesson. You probe it as you would at the bench; at the end its hidden truth stands beside what you found.',
 		resume: ({arm, minutesAgo, step}: LeftOpen) => `go on with "${arm}", left ${agoText(minutesAgo)} at '${step}'`,
+		firstTry: ({name}: {readonly name: string}) =>
+			`a first try, in three minutes: ${name.charAt(0).toLowerCase()}${name.slice(1)}`,
 		hidden: 'one of them, not told which',
 		home: 'back to real checks',
 		leave: 'leave',

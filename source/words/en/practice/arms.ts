@@ -2,6 +2,11 @@ import type {LessonId, Looks} from '../../../practice/arms.js';
 
 /** What an invented arm is called, and what it teaches; the lesson is told at the end. */
 export const arms: Readonly<Record<LessonId, {readonly name: string; readonly lesson: string}>> = {
+	'twisted-lead': {
+		name: 'An arm with a twisted lead',
+		lesson:
+			'A twist pushes it toward the spindle, the same at both radii: no single reading shows it, the middle of the two limits does.',
+	},
 	'well-behaved': {
 		name: 'A well-behaved arm',
 		lesson: 'A sound arm still has a little pull and a little friction: both are far inside their limits.',
@@ -47,6 +52,7 @@ export const arms: Readonly<Record<LessonId, {readonly name: string; readonly le
 export const looks: {readonly [Part in keyof Looks]: Readonly<Record<Looks[Part], string>>} = {
 	wires: {
 		'easy-loop': 'The leads leave the arm in an easy loop and touch nothing.',
+		twisted: 'The leads are thin; one is twisted, and pushes the arm to one side.',
 		'stiff-bow': 'The leads are thick and stand in a stiff bow behind the pivot.',
 		tied: 'The leads are thick, and a cable tie holds them hard against the pillar.',
 		dressed: 'The leads lie in a wide, easy loop, their twist taken out.',

@@ -33,6 +33,8 @@ export const motion = {
 	letsGo: 'it lets go',
 	rests: ({ms}: Rest) => still(ms),
 	wentBack: ({ms}: Rest) => `it let go and went back; ${still(ms)}`,
+	/** With the key of the finer nudge that way, by its name: at the end of a sentence its sign would be lost. */
+	nudgeFiner: ({way}: Way) => `it let go twice: nudge finer (${way === 'in' ? 'comma' : 'point'})`,
 	holds: ({ms}: Rest) => `it holds, ${still(ms)}`,
 };
 

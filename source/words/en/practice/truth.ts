@@ -38,8 +38,8 @@ export const truth = {
 	again: ({arm, extent, seed}: {readonly arm: string; readonly extent: string; readonly seed: number}) =>
 		`The same arm with the same chance: armdrift practice --on ${arm} --extent ${extent} --seed ${seed}`,
 	toDoBetter: ({advice}: {readonly advice: string}) => `To do better: ${advice}`,
-	oneRound:
-		'One round does not show how well rounds repeat: this ± rests on an assumption and misses more often. Three rounds show it.',
+	oneRound: ({held, of}: {readonly held: number; readonly of: number}) =>
+		`One round: how well rounds repeat is assumed, so the ± holds the truth less surely than 95 %. Here it held ${held} of ${of}.`,
 	stillOff: ({mostPct, floorPct}: {readonly mostPct: number; readonly floorPct: number}) =>
 		`As it was set it still left up to ${percent(mostPct, 1)} over the record, more than the friction floor of ${percent(floorPct, 1)}.`,
 	named: ({finding}: {readonly finding: string}) => `Your findings name it: ${finding}`,
