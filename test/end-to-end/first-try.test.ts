@@ -1,12 +1,13 @@
 import {setTimeout} from 'node:timers/promises';
 import {expect, onTestFinished, test} from 'vitest';
 import {lessonArms} from '../../source/practice/arms.js';
-import {type RunningProgram, startProgram} from '../helpers/pty.js';
+import {PROGRAM, type RunningProgram, startProgram} from '../helpers/pty.js';
 import {broken, isGoneBack, numbersIn, says, words} from '../helpers/said.js';
 import {answer, asks, limitAsked, option, turn} from '../helpers/walk.js';
 
 // Wanted of a first try: a limit of this program's own.
 const keysAllowed = 60;
+const quickBeats = new URL('../helpers/quick-beats.mjs', import.meta.url).href;
 /** Forty nudges at most, each looked at until the arm has settled. */
 const limitMs = 300_000;
 
@@ -78,7 +79,7 @@ const nameOf = (arm: (typeof lessonArms)[number] | undefined): string =>
 test(
 	'the recipe of the read-me leads to the hidden truth in less than sixty keys, and one key more to the next arm',
 	async () => {
-		const program = startProgram({args: ['practice']});
+		const program = startProgram({command: [process.execPath, '--import', quickBeats, PROGRAM, 'practice']});
 		onTestFinished(() => program.stop());
 		const hand = new Beginner(program);
 		await program.waitFor(asks(turn('', arms.title, `❯ ${option(1, arms.firstTry({name: nameOf(first)}))}`)));

@@ -70,7 +70,7 @@ test('What is no longer so is asked anew and opens a new series', async () => {
 	await waitForTurn(program, typed('probe-inner', '', limitAsked('inner')));
 });
 
-test('After twelve hours level and tracking force are asked too, each with the earlier answer', async () => {
+test('After twelve hours level and tracking force are asked too, each with the earlier answer, and a new series begins', async () => {
 	const program = begin(leftInSecondProbe(13 * 60));
 	await walk(program, [resume]);
 	for (const [step, shown] of [
@@ -79,7 +79,7 @@ test('After twelve hours level and tracking force are asked too, each with the e
 		['still-force', answerOf('force-reading', '2.15 g')],
 	] as const)
 		await walk(program, [answer(step, 'y', shown)]);
-	await waitForTurn(program, anew);
+	await waitForTurn(program, answer('first-swing', 'y'));
 });
 
 test('Killed in the middle of the second probe, it stands at that round again after the questions of the day', async () => {
