@@ -43,11 +43,7 @@ const asCommonJs = async (text) => {
 		supported: asRequire,
 		minify: true,
 	});
-	// esbuild would copy all names of a Node module at each import of its default, dozens of times at every start.
-	return code.replaceAll(
-		/(?<![\w$.])[\w$]+\(require\("(node:[\w/]+)"\)(?:,1)?\)/g,
-		'({__proto__:require("$1"),default:require("$1")})',
-	);
+	return code;
 };
 
 const program = await build({
