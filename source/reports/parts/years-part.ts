@@ -1,10 +1,9 @@
 import type {PastCheck, PastProbe} from '../../check/past-check.js';
 import {yearsOf} from '../../pages/years/years-lines.js';
 import type {AtWorst} from '../../results/figures-types.js';
-import {formatIn} from '../../units.js';
 import {dayText} from '../../words/dates.js';
 import {sideForce} from '../../words/figure-text.js';
-import {span} from '../../words/numbers.js';
+import {inUnit, span} from '../../words/numbers.js';
 import {reportWords} from '../../words/reports.js';
 import {placeLabel} from '../../words/step-text.js';
 import {blocksOfShown} from '../blocks-of-shown.js';
@@ -49,8 +48,8 @@ function checkRow({date, verdict, atWorst, measuredWith, id}: PastCheck): readon
 	return [
 		dayText(date),
 		verdictCell(verdict, atWorst),
-		playingMn === undefined ? '' : formatIn(playingMn, 'gf'),
-		temperatureC === null ? said.notKnown : formatIn(temperatureC, 'celsius'),
+		playingMn === undefined ? '' : inUnit(playingMn, 'gf'),
+		temperatureC === null ? said.notKnown : inUnit(temperatureC, 'celsius'),
 		typed(tools ?? ''),
 		id,
 	];

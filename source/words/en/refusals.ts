@@ -1,6 +1,7 @@
 import type {SidesWanted, TypedRefusalValues} from '../../procedure/refusal.js';
 import type {Sentences} from '../../said.js';
-import {formatIn, labelsOf, type Quantity, type UnitId, units} from '../../units.js';
+import {labelsOf, type Quantity, type UnitId, units} from '../../units.js';
+import {inUnit} from '../numbers.js';
 import {entries} from './entries.js';
 
 /** What was typed, in quotation marks, and no longer than a refusal can bear. */
@@ -44,7 +45,7 @@ export const refusals: Sentences<TypedRefusalValues> = {
 		`${inQuotes(typed)} says two things: sign and word point to different sides. Type only one of them.`,
 	'minus-and-word': ({word}) => `Leave out the minus: the word '${entries.sides[word].word}' already says the side.`,
 	'not-believable': ({typed, least, most, unit, meant}) =>
-		`${inQuotes(typed)} cannot be right: ${formatIn(least, unit)} to ${formatIn(most, unit)} is believable here${meant ? `; did you mean ${Number(meant.entered.toPrecision(6))} ${units[meant.unit].label}?` : '.'}`,
+		`${inQuotes(typed)} cannot be right: ${inUnit(least, unit)} to ${inUnit(most, unit)} is believable here${meant ? `; did you mean ${Number(meant.entered.toPrecision(6))} ${units[meant.unit].label}?` : '.'}`,
 	'no-name': () => 'Type a name, or anything you will know it by.',
 	'control-characters': () => 'A name may hold any characters but control characters; type it again.',
 	'too-long': ({characters, most}) => `That is ${characters} characters; at most ${most} are kept.`,

@@ -1,6 +1,5 @@
 import type {AtWorst} from '../../../results/figures-types.js';
-import {formatIn} from '../../../units.js';
-import {plainNumber} from '../../numbers.js';
+import {inUnit, plainNumber} from '../../numbers.js';
 import {forceWithWay} from '../figures.js';
 
 /** Sentences and names of the parts of a report. */
@@ -53,7 +52,7 @@ export const parts = {
 		ticked: {yes: 'yes', no: 'no', open: 'not answered'},
 		overridden: ({answer}: {answer: string}) => `${answer} (overridden)`,
 		carried: ({carriedMn, playingMn}: {carriedMn: number; playingMn: number}) =>
-			`The gauge carried ${formatIn(carriedMn, 'gf')} = ${formatIn(carriedMn, 'mN')}, ${((100 * carriedMn) / playingMn).toFixed(1)} % of the playing force.`,
+			`The gauge carried ${inUnit(carriedMn, 'gf')} = ${inUnit(carriedMn, 'mN')}, ${((100 * carriedMn) / playingMn).toFixed(1)} % of the playing force.`,
 	},
 
 	/** For the maker of the arm. */

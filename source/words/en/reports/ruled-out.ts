@@ -1,5 +1,4 @@
-import {formatIn} from '../../../units.js';
-import {plainNumber} from '../../numbers.js';
+import {inUnit, plainNumber} from '../../numbers.js';
 import {sideForce} from '../figures.js';
 
 type Share = {readonly place: string; readonly pct: number; readonly uncertaintyPct: number};
@@ -45,7 +44,7 @@ export const ruledOut = {
 	damperOff: 'confirmed free of the arm',
 	damperOn: 'the damper was not confirmed free of the arm',
 	weighed: ({carriedMn, playingMn}: {carriedMn: number; playingMn: number | undefined}) =>
-		`weighed: the gauge carried ${formatIn(carriedMn, 'mN')}${playingMn === undefined ? '' : `, ${((100 * carriedMn) / playingMn).toFixed(1)} % of the playing force`}`,
+		`weighed: the gauge carried ${inUnit(carriedMn, 'mN')}${playingMn === undefined ? '' : `, ${((100 * carriedMn) / playingMn).toFixed(1)} % of the playing force`}`,
 	clearanceNotMeasured: 'the clearance was not measured',
 	clearance: ({stylusMm, lowMm, highMm}: {stylusMm: number; lowMm: number; highMm: number}) =>
 		`stylus ${plainNumber(stylusMm)} mm above the surface, window ${plainNumber(lowMm)} to ${plainNumber(highMm)} mm`,

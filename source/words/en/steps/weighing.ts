@@ -1,5 +1,4 @@
-import {formatIn} from '../../../units.js';
-import {scaleText} from '../../numbers.js';
+import {inUnit, scaleText} from '../../numbers.js';
 import type {StepSentences} from '../../step-sentences.js';
 
 export const weighing = {
@@ -22,7 +21,7 @@ export const weighing = {
 	},
 	'guard-account': {
 		title: 'The guard was left out',
-		ask: ({guardG}) => `The guard adds ${formatIn(guardG, 'g')} that the scale did not see. What do you want to do?`,
+		ask: ({guardG}) => `The guard adds ${inUnit(guardG, 'g')} that the scale did not see. What do you want to do?`,
 		why: 'Weighing again with the guard on is surer; adding its known mass is as good as that mass is known.',
 		mistake: 'Ignoring it: half a gram on a force of 1.8 g is 28 %.',
 	},
@@ -30,7 +29,7 @@ export const weighing = {
 		title: 'Tracking force',
 		ask: ({hasGuard, targetMn, matMm}) =>
 			[
-				`Pan at the height of the probe${matMm === undefined ? '' : `, packed by ${formatIn(matMm, 'mm')}`}.`,
+				`Pan at the height of the probe${matMm === undefined ? '' : `, packed by ${inUnit(matMm, 'mm')}`}.`,
 				targetMn === undefined || !hasGuard
 					? 'What does the scale show?'
 					: `Set the counterweight until the scale shows ${scaleText(targetMn)}, guard on. What does it show?`,
@@ -52,7 +51,7 @@ export const weighing = {
 	'guard-gap': {
 		title: 'Gap under the guard',
 		ask: ({depthMm}) =>
-			`Gauge first, then the arm on it. Feeler under the guard (${formatIn(depthMm, 'mm')} deep): what gap?`,
+			`Gauge first, then the arm on it. Feeler under the guard (${inUnit(depthMm, 'mm')} deep): what gap?`,
 		why: 'Too low and the guard rubs; too high and the arm does not stand as it plays.',
 		mistake: 'Pushing the gauge under a hanging arm, or a feeler under the stylus.',
 		caution:
