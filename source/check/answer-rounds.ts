@@ -29,7 +29,7 @@ export function takeLimit(
 	if (inGaugeUnit(size, facts) > mostOverTop * (topOfScale(facts) ?? Number.POSITIVE_INFINITY))
 		return refuse(dialogue, {id: 'off-the-scale', values: {typed, top: topText(facts)}});
 	if (read.kind === 'side-wanted') return {...calm(dialogue), mode: {kind: 'side', typed, sides}};
-	return setLimit(dialogue, slot, read.value, typed, at);
+	return setLimit(dialogue, slot, read.value, withUnit(typed, unit, sides), at);
 }
 
 /** A reading is believed up to so many times the top of the scale; beyond, it was mistyped. */
@@ -49,13 +49,7 @@ function setLimit(dialogue: Dialogue, slot: Slot, value: number, typed: string, 
 	}
 	const first = firstThis(dialogue, slot.place, at);
 	if (first) return first;
-	return act(dialogue, {
-		type: 'limit',
-		...slot,
-		value,
-		typed: withUnit(typed, gaugeUnitOf(facts), slot.gauge === 'turned' ? gaugeSides : pushSides),
-		at,
-	});
+	return act(dialogue, {type: 'limit', ...slot, value, typed, at});
 }
 
 /** With the gauge turned the limits lie the other way round in its sign. */

@@ -4,7 +4,8 @@ import {offPlaces, onPlaces} from '../procedure/places.js';
 import type {Step} from '../procedure/step.js';
 import type {StepId} from '../procedure/step-ids.js';
 import type {Check} from './check.js';
-import type {Progress} from './progress.js';
+import {isPassed, type Progress} from './progress.js';
+import type {BecauseValues} from './says.js';
 import {openSeries} from './series.js';
 
 /** How the deck stands, worked out from what was answered: each step that is done leaves it as it says. */
@@ -14,7 +15,7 @@ export function deckOf(check: Check, {facts, visible, stateOf}: Progress): Deck 
 		damping: facts.is('arm-damping', 'yes') ? 'in' : 'none',
 		bias: facts.answered('arm-bias-device') && !facts.is('arm-bias-device', 'none') ? 'as-found' : 'none',
 	};
-	const done = visible.filter((step) => ['done', 'overridden'].includes(stateOf(step)));
+	const done = visible.filter((step) => isPassed(stateOf(step)));
 	const isDone = (...ids: readonly StepId[]): boolean => done.some((step) => ids.includes(step.id));
 	const leaving = (isBack: boolean) =>
 		done.filter(({id}) => isPutBack(id) === isBack).map((step) => step.leaves?.(facts));
@@ -38,13 +39,14 @@ function onGauge(check: Check, isDone: (...ids: readonly StepId[]) => boolean): 
 	if (isDone('back-lock')) return {};
 	// Between two series it is as the one before was left.
 	const left = check.series.at(-2)?.closed?.because.id;
-	if (!off && !on && left !== undefined && !isDone('first-swing')) return betweenSeries[left] ?? {};
+	if (!off && !on && left !== undefined && !isDone('first-swing'))
+		return betweenSeries[left as keyof BecauseValues] ?? {};
 	const last = on ?? (isDone('probe-end') ? undefined : off);
 	return last ? {arm: 'on-gauge', gauge: last.gauge ?? 'as-used'} : {};
 }
 
 /** A remedy is chosen at the verdict, with the arm locked after its probe; these others in the midst of the rounds. */
-const betweenSeries: Readonly<Record<string, Partial<Deck>>> = {
+const betweenSeries: {readonly [Because in keyof BecauseValues]?: Partial<Deck>} = {
 	remedy: {arm: 'locked'},
 	'left-overnight': {arm: 'on-gauge'},
 	'closing-off': {arm: 'on-gauge'},

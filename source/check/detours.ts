@@ -11,7 +11,7 @@ import {firstBefore} from './go-back.js';
 import type {Progress} from './progress.js';
 import {choiceOf, otherReason} from './prompt-options.js';
 import {plainly} from './says.js';
-import {hasReadings, openSeries, remedyAfter} from './series.js';
+import {hasReadings, openSeries, remediesIn} from './series.js';
 import {nameOfTrial, textOfTrial, trialsOf} from './trials.js';
 
 export function chooseVerdict(dialogue: Dialogue, step: Step, entry: Entry, at: string): Dialogue {
@@ -45,7 +45,7 @@ function chooseRemedy(dialogue: Dialogue, entry: Entry, at: string): Dialogue {
 	const remedy = remedies.find(({id}) => choiceOf.remedy(id) === textOf(entry));
 	if (!remedy) return dialogue;
 	const because = {id: 'remedy', values: {remedy: remedy.id}} as const;
-	const before = dialogue.check.series.map(remedyAfter).findLast((one) => one !== undefined);
+	const before = remediesIn(dialogue.check.series).at(-1);
 	return act(dialogue, {type: 'new-series', because, steps: stepsOfRemedy(remedy.id, before), at});
 }
 

@@ -34,8 +34,14 @@ const idsWhere = (check: Check, holds: (step: StepId) => boolean): string[] =>
 export const allDoubts = (check: Check): string[] => idsWhere(check, () => true);
 
 /** What must be asked again when a check is taken up at a time, by the age of the last confirmation. */
-export const doubtsAfter = (check: Check, at: string): string[] =>
+const doubtsAfter = (check: Check, at: string): string[] =>
 	check.stopped ? [] : idsWhere(check, (id) => isStale(check.answers[id], id, at));
+
+/** With what must be asked again at a time, beside what was in doubt already. */
+export const doubtedAfter = (check: Check, at: string): Check => ({
+	...check,
+	doubts: [...new Set([...check.doubts, ...doubtsAfter(check, at)])],
+});
 
 function isStale(answer: Answer | undefined, id: string, at: string): boolean {
 	const limit = stepById(id)?.staysTrueMinutes;

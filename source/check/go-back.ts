@@ -6,7 +6,7 @@ import type {Check} from './check.js';
 import {deckOf, keptBy} from './deck-state.js';
 import type {Dialogue, Position} from './dialogue.js';
 import {ask, calm, visit} from './entry.js';
-import type {Progress} from './progress.js';
+import {isPassed, type Progress} from './progress.js';
 import {hasEnough, nextSlot, type Slot, slotBefore} from './rounds.js';
 import type {Refusal} from './says.js';
 
@@ -61,8 +61,7 @@ const isPicker = (step: Step | undefined): boolean => step?.input.kind === 'prof
 /** What keeps a step from being asked out of its turn: it is open still, or the deck does not stand as it wants it. */
 export function firstBefore({check}: Dialogue, progress: Progress, step: Step): Refusal | undefined {
 	const {stateOf, current} = progress;
-	const isAnswered = ['done', 'overridden'].includes(stateOf(step));
-	if (step === current || isAnswered) return;
+	if (step === current || isPassed(stateOf(step))) return;
 	const isKept = stateOf(step) === 'open' || keptBy(deckOf(check, progress), step, progress).length > 0;
 	return isKept ? {id: 'comes-first', values: {step: step.id, first: current?.id}} : undefined;
 }

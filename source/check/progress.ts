@@ -5,9 +5,12 @@ import {fits} from '../procedure/read-answer.js';
 import {type StageId, type Step, takes} from '../procedure/step.js';
 import {nextLine, tickStates, ticksProblem} from '../procedure/ticks.js';
 import {type Answer, type Check, isSameValue, type Series} from './check.js';
-import {answersOfSeries, isComplete, limitsOfSeries, openSeries} from './series.js';
+import {answersOfSeries, isComplete, limitsOfSeries, openSeries, remediesIn} from './series.js';
 
 export type StepState = 'open' | 'done' | 'again' | 'problem' | 'overridden';
+
+/** Whether a step needs nothing more: done, or gone past for a reason. */
+export const isPassed = (state: StepState): boolean => state === 'done' || state === 'overridden';
 
 /** Where a check is: computed from its answers, never stored. */
 export type Progress = {
@@ -52,7 +55,7 @@ function newProgress(check: Check, profiles: readonly Profile[]): Progress {
 	};
 	// After 'stop here' nothing but the putting back wants an answer.
 	const isOpen = (step: Step) => !check.stopped || afterStop.includes(step.stage);
-	const current = visible.find((step) => isOpen(step) && !['done', 'overridden'].includes(stateOf(step)));
+	const current = visible.find((step) => isOpen(step) && !isPassed(stateOf(step)));
 	return {facts, visible, stateOf, problemOf, current};
 }
 
@@ -101,26 +104,21 @@ function visibleSteps(
 		setAnew: check.setAnew,
 		isRecheck: check.recheckOf !== undefined,
 		profiles,
-		tried: triedIn(check),
+		tried: remediesIn(check.series),
 		doubts: check.doubts,
 		limits: check.limits,
 	});
 	const visible = procedure.filter((step) => {
 		if (!(step.when?.(facts) ?? true)) return false;
 		const answer = onFile[step.id];
-		const known = answer ?? usualAnswer(step, facts);
-		if (known !== answer || isDue(check, step, answer)) {
-			if (known) answers[step.id] = known;
-			return known === answer;
-		}
-		return false;
+		const usual = answer ? undefined : usualAnswer(step, facts);
+		const isAsked = !usual && isDue(check, step, answer);
+		const known = isAsked ? answer : usual;
+		if (known) answers[step.id] = known;
+		return isAsked;
 	});
 	return {facts, visible};
 }
-
-/** The remedies after which series were closed. */
-const triedIn = ({series}: Check): readonly string[] =>
-	series.flatMap(({closed}) => (closed?.because.id === 'remedy' ? [String(closed.because.values.remedy)] : []));
 
 /** What is taken where a step is not asked; the check has no answer of it. */
 function usualAnswer({usual}: Step, facts: Facts): Pick<Answer, 'value'> | undefined {

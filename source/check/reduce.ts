@@ -4,7 +4,7 @@ import type {Action} from './actions.js';
 import {askAnew, closeSeries, isCondition, keepAll, linesPutBack} from './ask-anew.js';
 import {type Answer, answerOf, type Check, isSameValue} from './check.js';
 import {deckOf, keptBy} from './deck-state.js';
-import {doubtsAfter, doubtsWithStep, isOffered, isStillInDoubt, touchesReadings} from './doubts.js';
+import {doubtedAfter, doubtsWithStep, isOffered, isStillInDoubt, touchesReadings} from './doubts.js';
 import {progressOf} from './progress.js';
 import {resumed} from './resume.js';
 import {setLimit, strike, takeBack, withoutBegun} from './rounds.js';
@@ -155,12 +155,10 @@ function override(check: Check, {step, reason, problem: {id, values}, at}: Of<'o
 	};
 }
 
-const united = (some: readonly string[], others: readonly string[]): string[] => [...new Set([...some, ...others])];
-
 /** The check goes on after all; what may have changed meanwhile, or was in doubt already, is asked first. */
 function carryOn(check: Check, at: string): Check {
 	const {stopped: _dropped, ...rest} = check;
-	return workAgain({...rest, doubts: united(check.doubts, doubtsAfter(rest, at))}, at);
+	return workAgain(doubtedAfter(rest, at), at);
 }
 
 /** The verdict falls, to be read anew: until then what is in doubt is asked. */

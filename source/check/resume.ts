@@ -2,7 +2,7 @@ import {differenceInMinutes} from 'date-fns/differenceInMinutes';
 import {halfADay} from '../procedure/step-groups.js';
 import {closeSeries} from './ask-anew.js';
 import type {Check} from './check.js';
-import {doubtsAfter} from './doubts.js';
+import {doubtedAfter} from './doubts.js';
 import {plainly} from './says.js';
 import {hasReadings, openSeries} from './series.js';
 
@@ -12,8 +12,7 @@ import {hasReadings, openSeries} from './series.js';
  */
 export function resumed(check: Check, at: string): Check {
 	const today = isProbedOvernight(check, at) ? closeSeries(check, plainly('left-overnight'), at) : check;
-	const doubts = [...new Set([...today.doubts, ...doubtsAfter(today, at)])];
-	return {...today, resumedAt: [...check.resumedAt, at], doubts};
+	return {...doubtedAfter(today, at), resumedAt: [...check.resumedAt, at]};
 }
 
 function isProbedOvernight(check: Check, at: string): boolean {

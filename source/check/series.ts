@@ -31,6 +31,10 @@ export function remedyAfter({closed}: Series): RemedyId | undefined {
 	return isRemedyId(remedy) ? remedy : undefined;
 }
 
+/** What was tried in a row of series, oldest first. */
+export const remediesIn = (some: readonly Series[]): readonly RemedyId[] =>
+	some.flatMap((one) => remedyAfter(one) ?? []);
+
 export const withOpenSeries = (check: Check, series: Series): Check => ({
 	...check,
 	series: [...check.series.slice(0, -1), series],

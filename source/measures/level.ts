@@ -1,4 +1,5 @@
 import limits from '../../shared/limits.json' with {type: 'json'};
+import {radians} from './angles.js';
 import {isAtMost} from './compare.js';
 
 /** One reading of a level, or two with the level turned round in between, each in the level's own scale. */
@@ -27,6 +28,9 @@ export const tiltUncertaintyDeg = (stepDeg: number, readings: LevelReadings): nu
 	readings.length > 1
 		? stepDeg / Math.sqrt(24)
 		: Math.sqrt(stepDeg ** 2 / 12 + limits.singleLevelReadingDeg.value ** 2);
+
+/** How much lower the high side goes to be level, in mm for each 100 mm between the feet. */
+export const dropPer100Mm = (tiltDeg: number): number => 100 * Math.tan(radians(Math.abs(tiltDeg)));
 
 /** What the tilt may make of the pull, in percent: a quarter of the good pull limit. */
 export const allowedTiltSharePct = (pullGoodPct: number): number => limits.levelShareOfGood.value * pullGoodPct;

@@ -9,7 +9,7 @@ import {statedZero} from '../procedure/hold-limits.js';
 import {type Step, type StepOf, takes} from '../procedure/step.js';
 import type {IdOf, StepId} from '../procedure/step-ids.js';
 import {tickStates} from '../procedure/ticks.js';
-import {carriedMn, guardHandling} from '../procedure/weighing.js';
+import {besidePlaying, carriedMn, guardHandling} from '../procedure/weighing.js';
 import {nextCheckOf} from '../results/next-check.js';
 import {actionOfCheck} from '../results/tried.js';
 import {words} from '../words/index.js';
@@ -81,11 +81,8 @@ const freeZero: Consequence = (facts) => {
 };
 
 const putBackForce: Consequence = (facts) => {
-	const weighedMn = facts.number('back-force');
-	const playingMn = facts.number('playing-force');
-	if (weighedMn === undefined || playingMn === undefined) return [];
-	const offPct = 100 * (weighedMn / playingMn - 1);
-	return [line(said.putBackForce({offPct, playingMn, allowedPct: 100 * limits.putBackForceShare.value}))];
+	const off = besidePlaying(facts, facts.number('back-force'), limits.putBackForceShare.value);
+	return off ? [line(said.putBackForce(off))] : [];
 };
 
 /** What an answer brings about, shown as it is typed and once it is confirmed; by step. */

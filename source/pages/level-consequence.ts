@@ -1,5 +1,5 @@
 import type {Facts} from '../procedure/facts.js';
-import {firstLevelProblem, type LevelState, levelState} from '../procedure/level.js';
+import {type LevelState, levelState} from '../procedure/level.js';
 import {words} from '../words/index.js';
 import {line, type Shown} from './shown-lines.js';
 
@@ -18,15 +18,11 @@ function passing({pairs, passes, fine}: LevelState): Shown[] {
 	return [passes ? line(fine ? level.fine : level.passes, 'good') : line(level.fails, 'bad')];
 }
 
-/** How far the feet go down where the level does not pass: for each 100 mm between them. Nothing where it rounds to nothing. */
-function lowered(axis: 'leftRight' | 'frontBack', {tiltDeg}: LevelState['leftRight']): Shown[] {
-	const mmPer100 = 100 * Math.tan((Math.abs(tiltDeg) * Math.PI) / 180);
-	return mmPer100 < leastLoweredMm ? [] : [line(level.lower({axis, tiltDeg, mmPer100}), 'strong')];
+/** Nothing where it prints as nothing. */
+function lowered(axis: keyof LevelState['dropsMm'], state: LevelState): Shown[] {
+	const mmPer100 = state.dropsMm[axis];
+	return mmPer100 < leastLoweredMm ? [] : [line(level.lower({axis, tiltDeg: state[axis].tiltDeg, mmPer100}), 'strong')];
 }
-
-/** Both directions read and not passing, or a first reading that cannot pass. */
-const isTooMuch = ({passes}: LevelState, facts: Facts): boolean =>
-	facts.answered('level-fb-2') ? !passes : firstLevelProblem(facts, 'lr') !== undefined;
 
 /** Half of the last digit that is printed. */
 const leastLoweredMm = 0.05;
@@ -38,11 +34,9 @@ export function levelConsequence(facts: Facts): readonly Shown[] {
 	const {leftRight, frontBack, shares, allowedPct} = state;
 	return [
 		line(level.tilt({axis: 'leftRight', ...leftRight})),
-		...(isTooMuch(state, facts) ? lowered('leftRight', leftRight) : []),
+		...lowered('leftRight', state),
 		...(facts.answered('level-fb-1') ? [line(level.tilt({axis: 'frontBack', ...frontBack}))] : []),
-		...(firstLevelProblem(facts, 'fb') || (facts.answered('level-fb-2') && !state.passes)
-			? lowered('frontBack', frontBack)
-			: []),
+		...lowered('frontBack', state),
 		...shares.map((share) => line(level.share({...share, allowedPct}))),
 		...errorsDisagree(state),
 		...passing(state),

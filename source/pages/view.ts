@@ -27,14 +27,11 @@ const said = words.pages.view;
 export type View = {
 	readonly arm: string;
 	readonly stage: string;
-	/** How the deck stands, part by part. */
-	readonly deck: readonly string[];
+	readonly deck: Deck;
 	/** Whether it is ready to play. */
 	readonly progress: string;
 	readonly title: string;
 	readonly ask: string;
-	/** The same, as a voice says it. */
-	readonly deckTold: string;
 	/** The lines of the page that the question belongs to: what was answered, and what is still to come. */
 	readonly sheet: readonly Shown[];
 	readonly shown: readonly Shown[];
@@ -61,8 +58,7 @@ export function viewOf(dialogue: Dialogue, typed = ''): View {
 	return {
 		arm: said.arm({name: progress.facts.text('arm-name'), isPractice: dialogue.check.practice !== undefined}),
 		stage: step ? said.stage({title: words.stages[step.stage], ...stageCount(progress, step)}) : said.complete.stage,
-		deck: words.pages.deck.parts(deck),
-		deckTold: words.pages.deck.told(deck),
+		deck,
 		progress: isReadyToPlay(progress) ? said.readyToPlay : said.notReadyToPlay,
 		title: headOf(dialogue, step),
 		ask: [...movesFirst(dialogue, position, deck), taskOf(dialogue, position)].join(' '),

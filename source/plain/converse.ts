@@ -29,8 +29,9 @@ export async function converse(workbench: Workbench, start: Dialogue, lines: Lin
 			const end = await file(workbench, dialogue, lines);
 			if (end) return end;
 		}
-		sayQuestion(view, number, lines, view.deckTold === told ? '' : view.deckTold);
-		told = view.deckTold;
+		const deck = words.pages.deck.told(view.deck);
+		sayQuestion(view, number, lines, deck === told ? '' : deck);
+		told = deck;
 		const text = await readLine(workbench.practice, dialogue, lines);
 		const seen = workbench.practice?.isTruthShown(dialogue) ? viewAtBench(workbench, dialogue) : view;
 		if (text === undefined) return {kind: 'input-ended'};

@@ -2,6 +2,7 @@ import limits from '../../shared/limits.json' with {type: 'json'};
 import {isAbove} from '../measures/compare.js';
 import {
 	allowedTiltSharePct,
+	dropPer100Mm,
 	levelIsFine,
 	levelPasses,
 	levelTilt,
@@ -50,6 +51,7 @@ export function levelState(facts: Facts) {
 			}));
 	const {pullGoodPct} = facts.limits;
 	const sharesPct = shares.map(({sharePct}) => sharePct);
+	const passes = levelPasses(sharesPct, wholeDeg, pullGoodPct);
 	return {
 		leftRight,
 		frontBack,
@@ -58,11 +60,20 @@ export function levelState(facts: Facts) {
 		wholeTiltDeg: wholeDeg,
 		shares,
 		allowedPct: allowedTiltSharePct(pullGoodPct),
-		passes: levelPasses(sharesPct, wholeDeg, pullGoodPct),
+		/** How much lower the high side goes, in mm for each 100 mm between the feet; nothing while it may still pass. */
+		dropsMm: {
+			leftRight: mustDrop(facts, 'lr', passes) ? dropPer100Mm(leftRight.tiltDeg) : 0,
+			frontBack: mustDrop(facts, 'fb', passes) ? dropPer100Mm(frontBack.tiltDeg) : 0,
+		},
+		passes,
 		/** So good that it need not be looked at again. */
 		fine: levelIsFine(sharesPct, wholeDeg, pullGoodPct),
 	};
 }
+
+/** All was read and does not pass, or a first reading cannot pass. */
+const mustDrop = (facts: Facts, axis: 'lr' | 'fb', passes: boolean): boolean =>
+	facts.answered('level-fb-2') ? !passes : firstLevelProblem(facts, axis) !== undefined;
 
 /** Force that a tilt acts on, over the playing force. Before the weighing the playing force stands in for the carried one. */
 function leaningShare(facts: Facts): number {

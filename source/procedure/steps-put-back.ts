@@ -6,10 +6,11 @@ import {armLocked, type Finds} from './deck.js';
 import type {Facts} from './facts.js';
 import {mustBe, type Problem, problem, type UnconfirmedStep, wayTo} from './problem.js';
 import {type Step, stepsOf} from './step.js';
+import {heightSteps} from './step-groups.js';
 import type {StepId} from './step-ids.js';
 import type {StepValues} from './step-values.js';
 import {guardedArm} from './steps-weighing.js';
-import {guardWeightMn} from './weighing.js';
+import {besidePlaying, guardWeightMn} from './weighing.js';
 
 const [step, next] = [stepsOf('back'), stepsOf('next')];
 
@@ -43,15 +44,11 @@ const lockedAndCovered = (facts: Facts): Finds => ({...guardedArm(facts), ...arm
 const hasGuard = (facts: Facts): boolean => facts.is('guard-on', 'on');
 
 function playingForceProblem(facts: Facts): Problem | undefined {
-	const weighed = facts.number('back-force');
-	const playing = facts.number('playing-force');
+	const weighedMn = facts.number('back-force');
 	if (facts.unknown('back-force')) return problem('not-weighed', {}, wayTo('weigh-now', 'back-force'));
-	if (weighed === undefined || playing === undefined) return;
-	const offPct = 100 * (weighed / playing - 1);
-	const allowedPct = 100 * limits.putBackForceShare.value;
-	if (!isAbove(Math.abs(offPct), allowedPct)) return;
-	const values = {weighedMn: weighed, playingMn: playing, offPct, allowedPct};
-	return problem('playing-force-off', values, wayTo('set-force', 'back-force'));
+	const off = besidePlaying(facts, weighedMn, limits.putBackForceShare.value);
+	if (weighedMn === undefined || !off || !isAbove(Math.abs(off.offPct), off.allowedPct)) return;
+	return problem('playing-force-off', {weighedMn, ...off}, wayTo('set-force', 'back-force'));
 }
 
 /** The deck goes back so that it is safe to play, the stylus bare last; then the next date. */
@@ -114,11 +111,11 @@ export const putBackSteps: readonly Step[] = [
 
 /** What a line of the put-back list undoes: it is asked by name before the probe goes on. */
 export const undoneBy: Readonly<Partial<Record<StepId, readonly StepId[]>>> = {
-	'back-gauge': ['guard-gap', 'clearance'],
+	'back-gauge': heightSteps,
 	'back-mat': ['mat', 'mat-thickness'],
 	'back-damping': ['damping-off'],
 	'back-bias': ['bias-off'],
-	'back-height': ['guard-gap', 'clearance'],
+	'back-height': heightSteps,
 	'back-weight': ['force-reading'],
 	'back-guard': ['guard-on', 'weighed'],
 };

@@ -1,6 +1,6 @@
 import {armLocked} from './deck.js';
 import {type Step, stepsOf} from './step.js';
-import {linesAsked} from './step-groups.js';
+import {heightSteps, linesAsked} from './step-groups.js';
 
 const step = stepsOf('safe');
 
@@ -19,7 +19,7 @@ export const safeSteps: readonly Step[] = [
 	step('guard-on', {
 		values: (facts) => ({isUnipivot: facts.is('arm-bearing', 'unipivot')}),
 		suggest: () => 'on',
-		touches: ['force-reading', 'guard-gap', 'clearance', 'rounds'],
+		touches: ['force-reading', ...heightSteps, 'rounds'],
 		staysTrueMinutes: 30,
 		finds: armLocked,
 		leaves: (facts) => (facts.is('guard-on', 'on') ? {stylus: 'covered'} : {}),
@@ -28,6 +28,6 @@ export const safeSteps: readonly Step[] = [
 		input: {unit: 'mm', between: [0, 8], optional: true},
 		when: (facts) => !facts.is('guard-on', 'no-guard'),
 		profile: 'arm',
-		touches: ['mat', 'guard-gap', 'clearance'],
+		touches: ['mat', ...heightSteps],
 	}),
 ];

@@ -7,7 +7,7 @@ import {firstLevelProblem, levelProblem} from './level.js';
 import {mustBe, problem, setTo} from './problem.js';
 import {frontBack, leftRight} from './readings.js';
 import {type Step, stepsOf} from './step.js';
-import {halfADay, levelSteps, linesAsked} from './step-groups.js';
+import {halfADay, heightSteps, levelSteps, linesAsked} from './step-groups.js';
 
 const [mat, level] = [stepsOf('mat'), stepsOf('level')];
 const [damping, bias, wires] = [stepsOf('damping'), stepsOf('bias'), stepsOf('wires')];
@@ -52,14 +52,14 @@ export const settingSteps: readonly Step[] = [
 				? problem('mat-meets-guard', {}, setTo('take-mat-off', 'mat', 'off'))
 				: undefined,
 		reasons: ['mat-must-stay', 'no-guard'],
-		touches: ['mat-thickness', ...levelSteps, 'guard-gap', 'clearance', 'rounds'],
+		touches: ['mat-thickness', ...levelSteps, ...heightSteps, 'rounds'],
 		finds: armLocked,
 		leaves: (facts) => (facts.is('mat', 'off') ? {mat: 'off'} : {}),
 	}),
 	mat('mat-thickness', {
 		input: {unit: 'mm', between: [0.2, 12]},
 		when: (facts) => facts.is('mat', 'off'),
-		touches: ['guard-gap', 'clearance', 'rounds'],
+		touches: [...heightSteps, 'rounds'],
 	}),
 	...levelStageSteps,
 	damping('arm-damping', {profile: 'arm', suggest: () => 'no', touches: ['rounds']}),

@@ -1,6 +1,6 @@
 import type {Facts} from './facts.js';
 import {type Step, stepsOf} from './step.js';
-import {forceSteps, guardSteps, levelSteps} from './step-groups.js';
+import {forceSteps, guardSteps, heightSteps, levelSteps} from './step-groups.js';
 import type {DoubtId, StepId} from './step-ids.js';
 import {armSteps} from './steps-arm.js';
 import {toolsSteps} from './steps-tools.js';
@@ -86,7 +86,7 @@ export const doubts: readonly Doubt[] = [
 			{id: 'damping', steps: ['damping-off']},
 			{id: 'bias-off', steps: ['bias-off'], unless: 'bias-on'},
 			{id: 'wires', steps: ['wires']},
-			{id: 'height', steps: ['guard-gap', 'clearance']},
+			{id: 'height', steps: heightSteps},
 		],
 	},
 	{

@@ -6,8 +6,8 @@ import {armLocked, type Finds} from './deck.js';
 import type {Facts} from './facts.js';
 import {mustBe, type Problem, problem, setTo, type Way, wayTo} from './problem.js';
 import {type Step, stepsOf} from './step.js';
-import {halfADay, isBeforeRounds} from './step-groups.js';
-import {carriedWith} from './weighing.js';
+import {halfADay, heightSteps, isBeforeRounds} from './step-groups.js';
+import {besidePlaying, carriedWith} from './weighing.js';
 
 const [step, atHeight] = [stepsOf('force'), stepsOf('clearance')];
 
@@ -27,7 +27,6 @@ const forceProblem =
 	(weighing: 'force-reading' | 'force-at-height') =>
 	(facts: Facts): Problem | undefined => {
 		const carriedMn = carriedWith(facts, facts.number(weighing));
-		const playingMn = facts.number('playing-force');
 		if (carriedMn === undefined) return;
 		const ways = [wayTo('set-force-guarded', weighing), ...weighedWithout(facts, carriedMn)];
 		const lowMn = facts.number('force-low');
@@ -36,11 +35,9 @@ const forceProblem =
 			const side = isBelow(carriedMn, lowMn) ? 'below' : 'above';
 			return problem('force-outside-range', {carriedMn, side, lowMn, highMn}, ...ways);
 		}
-		if (playingMn === undefined) return;
-		const offPct = 100 * (carriedMn / playingMn - 1);
-		const allowedPct = 100 * limits.probeForceShare.value;
-		if (!isAbove(Math.abs(offPct), allowedPct)) return;
-		return problem('force-off-target', {carriedMn, playingMn, offPct, allowedPct}, ...ways);
+		const off = besidePlaying(facts, carriedMn, limits.probeForceShare.value);
+		if (!off || !isAbove(Math.abs(off.offPct), off.allowedPct)) return;
+		return problem('force-off-target', {carriedMn, ...off}, ...ways);
 	};
 
 /** How high the stylus stands on the gauge, by the gap under its guard or by itself. */
@@ -69,7 +66,7 @@ export const weighingSteps: readonly Step[] = [
 					)
 				: undefined,
 		reasons: [],
-		touches: ['force-reading', 'guard-gap', 'clearance', 'rounds'],
+		touches: ['force-reading', ...heightSteps, 'rounds'],
 		staysTrueMinutes: 30,
 		finds: guardedArm,
 	}),
@@ -96,7 +93,7 @@ export const weighingSteps: readonly Step[] = [
 		input: {unit: 'gf', between: [grams(0.1), grams(12)]},
 		verify: forceProblem('force-reading'),
 		reasons: ['guard-only', 'no-range'],
-		touches: ['guard-gap', 'clearance', 'rounds'],
+		touches: [...heightSteps, 'rounds'],
 		staysTrueMinutes: halfADay,
 		finds: guardedArm,
 		leaves: () => ({arm: 'locked'}),

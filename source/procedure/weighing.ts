@@ -26,6 +26,13 @@ export function carriedWith(facts: Facts, readingMn: number | undefined): number
 /** The force that the gauge carries during the probe, in mN; undefined until weighed. */
 export const carriedMn = (facts: Facts): number | undefined => carriedWith(facts, scaleReadingMn(facts));
 
+/** A force in mN beside the playing force, in percent of it; undefined where either is not known. */
+export function besidePlaying(facts: Facts, forceMn: number | undefined, allowedShare: number) {
+	const playingMn = facts.number('playing-force');
+	if (forceMn === undefined || playingMn === undefined) return;
+	return {playingMn, offPct: 100 * (forceMn / playingMn - 1), allowedPct: 100 * allowedShare};
+}
+
 /** Weight of the guard in mN, 0 when there is none or its mass is unknown. */
 export const guardWeightMn = (facts: Facts): number =>
 	facts.is('guard-on', 'no-guard') ? 0 : (facts.number('guard-mass') ?? 0) * mnPerGram;

@@ -1,6 +1,6 @@
 import type {Check, Series} from '../check/check.js';
 import {factsOfSeries} from '../check/progress.js';
-import {remedyAfter} from '../check/series.js';
+import {remediesIn, remedyAfter} from '../check/series.js';
 import {type RemedyId, remedyById} from '../procedure/remedies.js';
 import {findingsOf} from './diagnose.js';
 import {documentOfCheck, seriesThatCounts} from './document-of-check.js';
@@ -9,10 +9,8 @@ import {outcomeOfRemedy, type SuspectOutcome} from './foretold.js';
 import {type ActionCase, type NextAction, nextActionOf} from './next-action.js';
 
 /** What was tried before the series that counts, oldest first. */
-export function triedIn(check: Check): RemedyId[] {
-	const before = check.series.slice(0, check.series.indexOf(seriesThatCounts(check)));
-	return before.flatMap((one) => remedyAfter(one) ?? []);
-}
+export const triedIn = (check: Check): readonly RemedyId[] =>
+	remediesIn(check.series.slice(0, check.series.indexOf(seriesThatCounts(check))));
 
 /** Figures of a series, where it has any. */
 export function figuresOfSeries(check: Check, series: Series): Figures | undefined {

@@ -67,7 +67,7 @@ export function layoutOf({view, width, height, page, isWhy, notice, look}: Layou
 /** Arm and stage; under them how the deck stands, which is never faint. */
 function headRows({arm, stage, deck, progress}: View, width: number, look: Look): Row[] {
 	const place = printable(`${arm}${look.unicode ? ' · ' : ', '}${stage}`, width);
-	const parts = textRows(deck.join(look.unicode ? ' · ' : ', '), width, look);
+	const parts = textRows(words.pages.deck.parts(deck).join(look.unicode ? ' · ' : ', '), width, look);
 	const last = parts.at(-1);
 	const gap = last ? width - stringWidth(last.text) - progress.length : 0;
 	const state: Row[] =
