@@ -41,7 +41,7 @@ export const cartridge = {
 	'guard-mass': {
 		title: "The guard's mass",
 		short: 'Guard alone on the scale, or - if not known?',
-		ask: 'Lay the guard alone on the stylus scale, or - if not known or no guard.',
+		ask: 'Lay the guard alone on the stylus scale. What does it show, or - if not known?',
 		why: 'The guard stays on while you probe, so its mass counts in the tracking force.',
 		mistake: 'Weighing it with the arm.',
 	},

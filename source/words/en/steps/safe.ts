@@ -3,7 +3,7 @@ import type {StepSentences} from '../../step-sentences.js';
 export const safe = {
 	safe: {
 		title: 'Make safe',
-		short: 'All of it so?',
+		short: 'Look at each line. n asks them one by one.',
 		ask: 'Tick each line: y yes, n not yet.',
 		why: 'A thump through a live amplifier can destroy loudspeakers; a platter that creeps drags the gauge and the stylus. The stylus is sharp and its cantilever breaks at a touch.',
 		mistake:

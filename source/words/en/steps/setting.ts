@@ -55,7 +55,7 @@ export const setting = {
 	},
 	wires: {
 		title: 'Look once along the arm',
-		short: 'All of it so?',
+		short: 'Look at each line. n asks them one by one.',
 		ask: 'Arm locked. Tick each line: y yes, n not yet.',
 		why: 'Each of these can move the arm by more than its bearings do.',
 		mistake:
