@@ -1,7 +1,8 @@
-import {mkdirSync, writeFileSync} from 'node:fs';
+import {mkdirSync, rmSync, writeFileSync} from 'node:fs';
 import path from 'node:path';
 import {stripVTControlCharacters} from 'node:util';
 import stringWidth from 'string-width';
+import {procedure} from '../../../source/procedure/index.js';
 import type {Look} from '../../../source/screens/look.js';
 import {besideScenes} from './beside-scenes.js';
 import {detourScenes, walkScenes} from './check-scenes.js';
@@ -70,16 +71,25 @@ async function draw(scene: Scene, nth: number, size: Size, look: Look, into: str
 const all = [...besideScenes(), ...(await walkScenes()), ...detourScenes(), ...practiceScenes()];
 const scenes = all.map((scene, index) => ({scene, nth: index + 1}));
 const wanted = scenes.filter(({scene}) => scene.name.includes(only));
-const isFirstOf = (name: string) => (beginning: string) =>
-	all.find((one) => one.name.startsWith(beginning))?.name === name;
-const isChosen = ({scene}: {readonly scene: Scene}): boolean => chosen.some(isFirstOf(scene.name));
-for (const beginning of chosen)
-	if (!all.some(({name}) => name.startsWith(beginning))) console.log(`No screen is called ${beginning} any more.`);
+const chosenNames = new Set(
+	chosen.map((beginning) => {
+		const found = all.find(({name}) => name === beginning) ?? all.find(({name}) => name.startsWith(beginning));
+		if (!found) console.log(`No screen is called ${beginning} any more.`);
+		return found?.name;
+	}),
+);
+// Whoever asks for some wants them close by.
+const isChosen = ({scene}: {readonly scene: Scene}): boolean => only !== '' || chosenNames.has(scene.name);
+const met = new Set(all.map(({step}) => step));
+const unmet = procedure.filter(({id, usual}) => !usual && !met.has(id)).map(({id}) => id);
+if (unmet.length > 0) console.log(`No screen shows these steps: ${unmet.join(', ')}.`);
 
 let count = 0;
 for (const size of sizes) {
 	const name = `${size.columns}x${size.rows}`;
 	const into = path.join(folder, name);
+	// Numbers of another time would mislead.
+	rmSync(into, {recursive: true, force: true});
 	mkdirSync(into, {recursive: true});
 	const usualFrames: Drawn[] = [];
 	const chosenFrames: Drawn[] = [];

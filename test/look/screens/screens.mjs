@@ -12,7 +12,6 @@ const thisFolder = fileURLToPath(new URL('.', import.meta.url));
 
 /** Draws them into a folder, all or those with a part of a name. @returns whether all of them fit their terminal */
 export async function lookAtScreens(folder, only = '') {
-	rmSync(folder, {recursive: true, force: true});
 	const areFitting = await draw(folder, only);
 	if (hasChromium()) await photograph(folder);
 	else console.log('chromium is not installed (apt-get install chromium): the screens were drawn, not photographed.');
@@ -51,7 +50,7 @@ const onSheet = 0.6;
 async function photograph(folder) {
 	const chromium = await openChromium();
 	try {
-		for (const size of readdirSync(folder)) {
+		for (const size of readdirSync(folder).filter((name) => /^\d+x\d+$/.test(name))) {
 			const file = (name) => path.join(folder, size, name);
 			const sheetsOf = async (page) => {
 				if (!existsSync(file(`${page}.html`))) return;

@@ -32,7 +32,7 @@ body{margin:0;padding:16px;background:#5b5f66;font:13px sans-serif;color:#fff;wi
 h1{font-size:20px;margin:0 0 4px}p{margin:0 0 16px}
 .sheet{display:grid;gap:14px;padding:10px;width:max-content}
 figure{margin:0}figcaption{margin-bottom:3px;font:15px 'DejaVu Sans',sans-serif}
-pre{--ink:${ink};--ground:${paper};margin:0;overflow:hidden;background:var(--ground);color:var(--ink);
+pre{--ink:${ink};--ground:${paper};margin:0;padding:4px 6px;overflow:hidden;background:var(--ground);color:var(--ink);
 font:16.61px/19px 'DejaVu Sans Mono',monospace;font-variant-ligatures:none}
 span{color:var(--ink);background:var(--ground)}
 .bold{font-weight:700}.dim{color:color-mix(in srgb,var(--ink) 58%,var(--ground))}

@@ -2,6 +2,7 @@ import {EventEmitter} from 'node:events';
 import {mock} from 'node:test';
 import {render} from 'ink';
 import type {ReactNode} from 'react';
+import type {StepId} from '../../../source/procedure/step-ids.js';
 import type {Look} from '../../../source/screens/look.js';
 import {KeyFeed} from '../../../source/terminal/key-feed.js';
 import {KEYS} from '../../../source/terminal/keys.js';
@@ -10,8 +11,10 @@ export type Size = {readonly columns: number; readonly rows: number};
 
 /** One screen, and what is done until it looks so. */
 export type Scene = {
-	/** Names its files; one that begins with the id of a step shows that step. */
+	/** Names its files. */
 	readonly name: string;
+	/** The step that is asked, where one is. */
+	readonly step?: StepId | undefined;
 	readonly show: (at: {readonly feed: KeyFeed; readonly look: Look; readonly size: Size}) => ReactNode;
 	/** Keys that are pressed first; several in one text are typed in one go. */
 	readonly keys?: readonly string[];
@@ -24,7 +27,7 @@ export type Scene = {
 // More than the feed lets pass between two keys.
 const turnsPerKey = 12;
 const turnsToMount = 20;
-const mostPages = 9;
+const mostPages = 30;
 
 // A lone Esc is held back for a moment, the countdown and the invented bench go by the second: time goes by at a word.
 mock.timers.enable({apis: ['setTimeout', 'setInterval']});
