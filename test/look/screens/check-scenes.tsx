@@ -2,7 +2,7 @@ import {type Dialogue, positionOf, startDialogue} from '../../../source/check/di
 import {takenUp} from '../../../source/check/entry.js';
 import {promptOf} from '../../../source/check/prompt.js';
 import type {Entry} from '../../../source/check/respond.js';
-import {placeOfRounds} from '../../../source/procedure/index.js';
+import {placeOfRounds, stepById} from '../../../source/procedure/index.js';
 import {profilesWith} from '../../../source/results/profiles.js';
 import {App} from '../../../source/screens/show-app.js';
 import {KEYS} from '../../../source/terminal/keys.js';
@@ -27,6 +27,15 @@ export const checkScene = (name: string, dialogue: Dialogue, {memory = {}, ...mo
 	...more,
 });
 
+/** A script without what nobody is asked: nothing of it is known beforehand, as where an arm is checked first. */
+const asFirst = ({answers, rounds}: Script): Script => ({
+	answers: Object.fromEntries(Object.entries(answers).filter(([id]) => !stepById(id)?.usual)),
+	rounds,
+});
+const firstCheck = asFirst(northDeckWith({'arm-damping': 'yes', 'bias-setting': 'third notch', ...biasAnswers}));
+/** The sample check, from its first question to a step. */
+const at = (until: string, script: Script = northDeck): Dialogue => follow(freshDialogue(), asFirst(script), {until});
+
 /** The readings of an invented arm that is sound, with a fine gauge. */
 export const soundArm: Script = northDeckWith(
 	{'arm-name': 'quiet deck', 'gauge-step': '0.1', 'gauge-nudge': '0.1'},
@@ -43,7 +52,7 @@ export const soundArm: Script = northDeckWith(
 /** So near a limit that a coarse gauge cannot tell on which side of it. */
 const nearLimit = northDeckWith(
 	{'arm-name': 'near deck'},
-	{inner: [['0.5 in', '4 out']], outer: [['0.5 in', '3.5 out']], closing: [['0.5 in', '4 out']]},
+	{inner: [['1.5 out', '6.5 out']], outer: [['1.5 out', '6 out']], closing: [['1.5 out', '6.5 out']]},
 );
 const offScale = northDeckWith({}, {inner: [['4 out', '20 out']], closing: [['4 out', '20 out']]});
 /** A gauge that cannot be turned, a thread with a weight, a unipivot with stiff leads. */
@@ -101,10 +110,11 @@ const isAnew = ({name, step}: Stop): boolean =>
 /** Every step as it is first met, by walks that between them meet all of them. */
 export async function walkScenes(): Promise<readonly Scene[]> {
 	const met = new Set<string>();
-	const first = stopsOf(freshDialogue(), everyStep).filter(isAnew);
+	const first = stopsOf(freshDialogue(), firstCheck).filter(isAnew);
 	for (const {step} of first) met.add(step);
 	const repeated = await recheckFrom();
 	const walks = [
+		stopsOf(freshDialogue(), everyStep),
 		stopsOf(repeated, northDeckWith({'done-since': 'other', 'done-since-note': 'new cartridge clips'})),
 		stopsOf(repeated, northDeck),
 		stopsOf(freshDialogue(knownProfiles, 'sample-2'), northDeck, 'safe'),
@@ -136,7 +146,6 @@ async function recheckFrom(): Promise<Dialogue> {
 	return opened.dialogue;
 }
 
-const at = (until: string, script: Script = northDeck): Dialogue => follow(freshDialogue(), script, {until});
 const later = (dialogue: Dialogue, minutes: number): Dialogue =>
 	takenUp(
 		startDialogue(stored(dialogue.check), dialogue.profiles),
@@ -164,7 +173,8 @@ export function detourScenes(): readonly Scene[] {
 		scene('side-level', at('level-lr-1'), {keys: ['0.15', KEYS.enter]}),
 		scene('side-probe', atProbe, {keys: ['3', KEYS.enter]}),
 		scene('level-typed', at('level-fb-2'), {keys: ['0.1 front']}),
-		scene('level-not-level', say(at('level-lr-1'), [text('0.9 right')])),
+		scene('level-first-too-much', say(at('level-lr-1'), [text('0.9 right')])),
+		scene('level-not-passed', say(at('level-lr-1'), ['0.9 right', '0.8 right', '0.05 back', '0.1 front'].map(text))),
 		scene('force-typed', at('force-reading'), {keys: ['2.05']}),
 		scene('force-not-passed', say(at('force-reading'), [text('2.6 g')])),
 		scene('height-not-passed', say(atGap, [text('1.7')])),
@@ -175,14 +185,14 @@ export function detourScenes(): readonly Scene[] {
 		scene('steps-of-a-stage', say(atProbe, [{kind: 'steps'}, choose('stage:level')])),
 		scene('stop-asked', say(atProbe, [{kind: 'stop'}])),
 		scene('probe-typed', atProbe, {keys: ['3 out']}),
-		scene('probe-countdown', atProbe, {keys: [' '], waitMs: 2000}),
+		scene('probe-countdown', atProbe, {keys: [' '], waitMs: 2600}),
 		scene('probe-settled', atProbe, {keys: [' '], waitMs: 6000}),
 		scene('probe-half-round', say(atProbe, [text('3 out')])),
 		scene('probe-second-round', say(atProbe, toReadings)),
 		scene('probe-third-half-round', say(atProbe, [...toReadings, text('-2.5'), text('-8'), text('3 out')])),
 		scene('probe-refused-crossed', say(atProbe, [text('3 out')]), {keys: ['1 out', KEYS.enter]}),
-		scene('probe-refused-above-scale', atProbe, {keys: ['25 out', KEYS.enter]}),
-		scene('probe-refused-turned-sign', say(atProbe, toReadings), {keys: ['+3', KEYS.enter]}),
+		scene('probe-above-scale', atProbe, {keys: ['25 out', KEYS.enter]}),
+		scene('probe-refused-turned-sign', say(atProbe, toReadings), {keys: ['+3', KEYS.enter, '+8.5', KEYS.enter]}),
 		scene('probe-off-scale', say(atProbe, [text('4 out'), text('20 out')])),
 		scene('probe-strike-which', say(follow(atProbe, northDeck, {until: 'probe-outer'}), [back, choose('strike')])),
 		scene('probe-strike-why', say(atVerdict, [choose('strike'), choose('inner:0')])),

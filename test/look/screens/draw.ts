@@ -40,6 +40,7 @@ const chosen = [
 	'verdict-beyond',
 	'verdict-sound',
 	'bias-set',
+	'bias-result',
 	'back-force',
 	'resume-after-an-hour',
 ];
@@ -96,7 +97,7 @@ for (const size of sizes) {
 	for (const one of wanted) {
 		const drawn = await draw(one.scene, one.nth, size, usual, into);
 		usualFrames.push(...drawn);
-		if (isChosen(one)) chosenFrames.push(...drawn);
+		if (isChosen(one)) chosenFrames.push(...(only === '' ? drawn.slice(0, 2) : drawn));
 	}
 	writeFileSync(path.join(into, 'all.html'), pageOf(`All screens, ${name}`, usualFrames));
 	writeFileSync(path.join(into, 'chosen.html'), pageOf(`Chosen screens, ${name}`, chosenFrames));

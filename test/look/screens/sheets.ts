@@ -50,21 +50,24 @@ const figure = ({title, ansi, size}: Drawn): string => {
 	}ch;height:${height * 19}px">${htmlOfAnsi(ansi)}</pre></figure>`;
 };
 
-const perSheet = 12;
+/** How many stand side by side on a sheet, and under one another, so that it is about as wide as it is high. */
 const across = ({columns}: Size): number => Math.max(1, Math.round(240 / columns));
+const down = ({rows}: Size): number => Math.max(1, Math.round(100 / rows));
 
-/** A page of pictures, a dozen a sheet. */
+/** A page of pictures, on sheets that can each be photographed. */
 export function pageOf(heading: string, drawn: readonly Drawn[], ground: Ground = 'dark'): string {
+	const size = drawn[0]?.size ?? {columns: 80, rows: 24};
+	const perSheet = across(size) * down(size);
 	const sheets = Array.from({length: Math.ceil(drawn.length / perSheet)}, (_none, index) =>
 		drawn.slice(index * perSheet, (index + 1) * perSheet),
 	);
 	const body = sheets
-		.map((sheet) => {
-			const columns = across(sheet[0]?.size ?? {columns: 80, rows: 24});
-			return `<section class="sheet" style="grid-template-columns:repeat(${columns},max-content)">${sheet
-				.map(figure)
-				.join('\n')}</section>`;
-		})
+		.map(
+			(sheet) =>
+				`<section class="sheet" style="grid-template-columns:repeat(${across(size)},max-content)">${sheet
+					.map(figure)
+					.join('\n')}</section>`,
+		)
 		.join('\n');
 	return `<!doctype html>
 <html lang="en"><head><meta charset="utf-8"><title>${heading}</title><style>${style(ground)}</style></head>

@@ -27,7 +27,7 @@ export type Scene = {
 // More than the feed lets pass between two keys.
 const turnsPerKey = 12;
 const turnsToMount = 20;
-const mostPages = 30;
+const mostPages = 60;
 
 // A lone Esc is held back for a moment, the countdown and the invented bench go by the second: time goes by at a word.
 mock.timers.enable({apis: ['setTimeout', 'setInterval']});
