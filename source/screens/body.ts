@@ -10,10 +10,15 @@ import {leverPicture} from './lever-picture.js';
 import {type Look, toneMark, written} from './look.js';
 import {bandsPicture, planPicture, windowPicture} from './pictures.js';
 
+/** Cells of a line, from the first to the one after the last. */
+export type Span = {readonly from: number; readonly to: number; readonly tone: Tone};
+
 /** One line of the screen, no wider than it. */
 export type Row = {
 	readonly text: string;
 	readonly tone: Tone;
+	/** Cells that are meant otherwise than the rest of the line, from the left, none over another. */
+	readonly spans?: readonly Span[];
 	/** Belongs to the line before: a page does not end between them if it can help it. */
 	readonly goesOn?: boolean;
 };
