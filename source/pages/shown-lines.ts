@@ -1,4 +1,6 @@
 import {words} from '../words/index.js';
+import type {BegunBand, Friction, FrictionBars, Judged} from './instruments/bands.js';
+import type {BigFigure, Countdown} from './instruments/figure.js';
 
 /** How a line is meant; a face may colour it, the words never depend on it. */
 export type Tone = 'plain' | 'strong' | 'good' | 'warn' | 'bad' | 'dim';
@@ -9,8 +11,10 @@ export type BandRow = {
 	readonly lowPct: number;
 	readonly highPct: number;
 	readonly pullPct: number;
-	/** Drawn fainter: an earlier series, a struck round. */
+	/** An earlier series, a struck round: drawn with other marks. */
 	readonly earlier?: boolean;
+	/** The pull, as it is printed at the end of the row. */
+	readonly figure?: Judged | undefined;
 };
 
 /** A reading against the radius, in percent of tracking force, positive toward the rim. */
@@ -49,8 +53,15 @@ export type Shown =
 			readonly rows: readonly BandRow[];
 			readonly goodPct: number;
 			readonly usablePct: number;
+			/** The round that is being taken. */
+			readonly begun?: BegunBand | undefined;
+			/** What holds the arm, under its pull where there is room. */
+			readonly friction?: FrictionBars | undefined;
 			readonly caption: string;
 	  }
+	| Friction
+	| BigFigure
+	| Countdown
 	/** A value against the window in which it should lie. */
 	| {
 			readonly kind: 'window';

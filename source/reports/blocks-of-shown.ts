@@ -37,6 +37,9 @@ function blockOf(one: Shown, {table = '', picture = '', isTold = false}: Names):
 		case 'curve':
 			return {kind: 'picture', title: picture, drawing: one, isTold};
 		case 'window':
+		case 'friction':
+		case 'figure':
+		case 'countdown':
 		case 'gauged-arm':
 		case 'plan':
 			return sentenceBlock(one.caption);

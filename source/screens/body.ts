@@ -6,9 +6,13 @@ import {words} from '../words/index.js';
 import {armOverRecord} from './arm-over-record.js';
 import {curvePicture} from './curve-picture.js';
 import {historyPicture} from './history-picture.js';
+import {bandsPicture} from './instruments/bands-picture.js';
+import {countdownPicture, figurePicture} from './instruments/figure-picture.js';
+import {frictionPicture} from './instruments/friction-picture.js';
+import type {Room} from './instruments/sheet.js';
 import {leverPicture} from './lever-picture.js';
 import {type Look, toneMark, written} from './look.js';
-import {bandsPicture, planPicture, windowPicture} from './pictures.js';
+import {planPicture, windowPicture} from './pictures.js';
 
 /** Cells of a line, from the first to the one after the last. */
 export type Span = {readonly from: number; readonly to: number; readonly tone: Tone};
@@ -52,15 +56,22 @@ function wrapped(text: string, width: number): readonly string[] {
 const broken = new Map<string, readonly string[]>();
 const mostBroken = 500;
 
-/** All that is shown beside the question, as lines of the screen. */
-export const rowsOf = (shown: readonly Shown[], width: number, look: Look): Row[] =>
+/** All that is shown beside the question, as lines of the screen; each picture has as many as are given. */
+export const rowsOf = (
+	shown: readonly Shown[],
+	width: number,
+	look: Look,
+	rows = width < 60 ? usualRows.narrow : usualRows.wide,
+): Row[] =>
 	shown.flatMap((one, place) =>
-		rowsOfOne(one, width, look).map(({text, tone, goesOn = true}, index) => ({
-			text: clipped(text, width),
-			tone,
+		rowsOfOne(one, {columns: width, rows}, look).map(({goesOn = true, ...row}, index) => ({
+			...row,
+			text: clipped(row.text, width),
 			...(goesOn && (index > 0 || hasHeading(shown, place)) ? {goesOn} : {}),
 		})),
 	);
+
+const usualRows = {narrow: 9, wide: 12};
 
 /** Whether the line before a picture or a table is its heading, which must not stand alone at the foot of a page. */
 function hasHeading(shown: readonly Shown[], place: number): boolean {
@@ -71,7 +82,9 @@ function hasHeading(shown: readonly Shown[], place: number): boolean {
 /** Ink cuts a text of many lines as one when a single line is too wide, so none may be. */
 const clipped = (text: string, width: number): string => (stringWidth(text) > width ? printable(text, width) : text);
 
-function rowsOfOne(one: Shown, width: number, look: Look): Row[] {
+/** One thing that is shown, in the room there is for it: a picture has no more lines than that. */
+export function rowsOfOne(one: Shown, room: Room, look: Look): Row[] {
+	const width = room.columns;
 	if (one.kind === 'line') {
 		const mark = toneMark(one.tone, look);
 		return textRows(`${mark}${one.text}`, width, look, one.tone);
@@ -79,7 +92,13 @@ function rowsOfOne(one: Shown, width: number, look: Look): Row[] {
 	if (look.screenReader) return textRows(one.caption, width, look);
 	switch (one.kind) {
 		case 'bands':
-			return plainRows(bandsPicture(one, width, look.unicode));
+			return bandsPicture(one, room, look);
+		case 'friction':
+			return frictionPicture(one, room, look);
+		case 'figure':
+			return figurePicture(one, room, look);
+		case 'countdown':
+			return countdownPicture(one, room, look);
 		case 'window':
 			return [{text: windowPicture(one, width, look.unicode), tone: 'plain'}];
 		case 'table':

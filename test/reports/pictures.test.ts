@@ -9,7 +9,7 @@ import {leverSvg} from '../../source/reports/svg/lever-svg.js';
 import {pictureWidth} from '../../source/reports/svg/shapes.js';
 import {curvePicture} from '../../source/screens/curve-picture.js';
 import {historyPicture} from '../../source/screens/history-picture.js';
-import {bandsPicture} from '../../source/screens/pictures.js';
+import {bandsPicture} from '../../source/screens/instruments/bands-picture.js';
 import {anyCurve, nineInch} from '../helpers/curves.js';
 import {drawnIn, number, ofClass, scaleBy} from './drawn.js';
 
@@ -211,7 +211,9 @@ describe('A picture on the screen and one in a report', () => {
 	});
 
 	it('reach as far for hold bands', () => {
-		const onScreen = /-(\d+) .*\+(\d+) %$/.exec(bandsPicture(bands, 78, true).at(-2) ?? '');
+		const look = {unicode: true, color: false, screenReader: false};
+		const rows = bandsPicture(bands, {columns: 78, rows: 11}, look).map(({text}) => text);
+		const onScreen = /-(\d+) .*\+(\d+) %$/.exec(rows.find((row) => row.includes('%')) ?? '');
 		const numbers = drawnIn(bandsSvg(bands, told)).map(({text}) => text);
 		expect(onScreen?.slice(1)).toHaveLength(2);
 		expect(numbers).toEqual(expect.arrayContaining([`\u2212${onScreen?.[1]}`, `+${onScreen?.[2]}`]));

@@ -1,12 +1,11 @@
 import stringWidth from 'string-width';
-import wrapAnsi from 'wrap-ansi';
 import type {BigFigure, Countdown} from '../../pages/instruments/figure.js';
 import type {Tone} from '../../pages/shown-lines.js';
 import {words} from '../../words/index.js';
 import type {Row} from '../body.js';
 import type {Look} from '../look.js';
 import {type BigRows, bigText} from './big-text.js';
-import {type Room, sheetOf, shownText} from './sheet.js';
+import {brokenText, type Room, sheetOf, shownText} from './sheet.js';
 
 /** Where digits begin, and how far what stands beside them is off. */
 const [indent, gap] = [4, 2];
@@ -52,8 +51,9 @@ function laidOut(said: Said, room: Room, look: Look): Row[] {
 			if (drawn) return drawn;
 		}
 	const text = [said.digits, said.beside, said.note].filter((one) => one !== '').join(' ');
-	const lines = room.columns > 0 ? wrapAnsi(text, room.columns, {hard: true, trim: true}).split('\n') : [];
-	return lines.slice(0, Math.max(0, room.rows)).map((line) => ({text: line, tone: said.tone}));
+	return brokenText(text, room.columns)
+		.slice(0, Math.max(0, room.rows))
+		.map((line) => ({text: line, tone: said.tone}));
 }
 
 /** Undefined where there is no room for it. */

@@ -1,4 +1,5 @@
 import stringWidth from 'string-width';
+import wrapAnsi from 'wrap-ansi';
 import type {Tone} from '../../pages/shown-lines.js';
 import {printable} from '../../terminal/printable.js';
 import type {Row, Span} from '../body.js';
@@ -75,6 +76,10 @@ function withoutBlankEnd(rows: readonly Row[]): Row[] {
 
 /** A text as this terminal can show it, on one line. */
 export const shownText = (text: string, look: Look): string => printable(written(text, look));
+
+/** A text broken over lines of so many columns. */
+export const brokenText = (text: string, columns: number): string[] =>
+	text === '' || columns < 1 ? [] : wrapAnsi(text, columns, {hard: true, trim: true}).split('\n');
 
 /** Where a text begins that stands about a column: pushed inside where it would leave the first or the last of a span. */
 export const startAbout = (text: string, column: number, [from, to]: readonly [number, number]): number =>
