@@ -1,6 +1,7 @@
 import {words} from '../words/index.js';
 import type {BegunBand, Friction, FrictionBars, Judged} from './instruments/bands.js';
 import type {BigFigure, Countdown} from './instruments/figure.js';
+import type {LevelScale} from './instruments/level.js';
 
 /** How a line is meant; a face may colour it, the words never depend on it. */
 export type Tone = 'plain' | 'strong' | 'good' | 'warn' | 'bad' | 'dim';
@@ -62,6 +63,7 @@ export type Shown =
 	| Friction
 	| BigFigure
 	| Countdown
+	| LevelScale
 	/** A value against the window in which it should lie. */
 	| {
 			readonly kind: 'window';

@@ -40,6 +40,7 @@ function blockOf(one: Shown, {table = '', picture = '', isTold = false}: Names):
 		case 'friction':
 		case 'figure':
 		case 'countdown':
+		case 'level':
 		case 'gauged-arm':
 		case 'plan':
 			return sentenceBlock(one.caption);

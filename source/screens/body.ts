@@ -9,6 +9,7 @@ import {historyPicture} from './history-picture.js';
 import {bandsPicture} from './instruments/bands-picture.js';
 import {countdownPicture, figurePicture} from './instruments/figure-picture.js';
 import {frictionPicture} from './instruments/friction-picture.js';
+import {levelPicture} from './instruments/level-picture.js';
 import type {Room} from './instruments/sheet.js';
 import {leverPicture} from './lever-picture.js';
 import {type Look, toneMark, written} from './look.js';
@@ -99,6 +100,8 @@ export function rowsOfOne(one: Shown, room: Room, look: Look): Row[] {
 			return figurePicture(one, room, look);
 		case 'countdown':
 			return countdownPicture(one, room, look);
+		case 'level':
+			return levelPicture(one, room, look);
 		case 'window':
 			return [{text: windowPicture(one, width, look.unicode), tone: 'plain'}];
 		case 'table':

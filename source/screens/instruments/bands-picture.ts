@@ -7,7 +7,7 @@ import type {Row} from '../body.js';
 import {type Look, toneMark} from '../look.js';
 import {type BandAxis, bandAxis, bandGlyphs} from './band-axis.js';
 import {frictionPicture} from './friction-picture.js';
-import {brokenText, type Room, type Sheet, sheetOf, shownText} from './sheet.js';
+import {brokenText, packed, type Room, type Sheet, sheetOf, shownText} from './sheet.js';
 
 /** A row of the picture: a band, or the one of a round that has begun. */
 type Line = {readonly label: string; readonly figure: Judged | undefined; readonly band: BandRow | number};
@@ -113,9 +113,7 @@ function noteRows(bands: ShownAs<'bands'>, look: Look, {columns}: Room): Row[] {
 		...(columns < namedFrom.columns ? [said.limits(bands)] : [said.judged({middle: now.middle})]),
 		...(bands.rows.some((row) => row.earlier) ? [said.earlier({middle: earlier.middle})] : []),
 	].map((note) => shownText(note, look));
-	const together = notes.join('   ');
-	const lines = stringWidth(together) <= columns ? [together] : notes;
-	return lines.filter((line) => stringWidth(line) <= columns).map((text) => ({text, tone: 'plain'}));
+	return packed(notes, columns).map((text) => ({text, tone: 'plain'}));
 }
 
 /** The friction comes before what explains: it is read, the other is known after the first time. */

@@ -81,6 +81,18 @@ export const shownText = (text: string, look: Look): string => printable(written
 export const brokenText = (text: string, columns: number): string[] =>
 	text === '' || columns < 1 ? [] : wrapAnsi(text, columns, {hard: true, trim: true}).split('\n');
 
+/** Texts beside each other, as many on a line as fit; one that is wider than a line is broken. */
+export function packed(texts: readonly string[], columns: number): string[] {
+	const lines: string[] = [];
+	for (const text of texts) {
+		const last = lines.at(-1);
+		if (last !== undefined && stringWidth(last) + 3 + stringWidth(text) <= columns)
+			lines[lines.length - 1] = `${last}   ${text}`;
+		else lines.push(...brokenText(text, columns));
+	}
+	return lines;
+}
+
 /** Where a text begins that stands about a column: pushed inside where it would leave the first or the last of a span. */
 export const startAbout = (text: string, column: number, [from, to]: readonly [number, number]): number =>
 	Math.max(from, Math.min(to - stringWidth(text) + 1, column - Math.floor(stringWidth(text) / 2)));

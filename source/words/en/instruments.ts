@@ -1,6 +1,14 @@
-import {plainNumber, withSign} from '../numbers.js';
+import {inDegrees, plainNumber, printsAsZero, withSign} from '../numbers.js';
 
 type Limits = {readonly goodPct: number; readonly usablePct: number};
+
+type Axis = 'leftRight' | 'frontBack';
+type Leaning = {readonly name: string; readonly deg: number; readonly axis: Axis; readonly decimals: number};
+
+const ends: Readonly<Record<Axis, readonly [minus: string, plus: string]>> = {
+	leftRight: ['left', 'right'],
+	frontBack: ['front', 'back'],
+};
 
 /** What stands in the instruments of a screen: names of marks, sides and limits, as short as they can be. */
 export const instruments = {
@@ -17,6 +25,20 @@ export const instruments = {
 			`good to ±${plainNumber(goodPct)}, usable to ±${plainNumber(usablePct)} %`,
 		judged: ({middle}: {readonly middle: string}) => `${middle} pull: only this middle is held against the limits`,
 		earlier: ({middle}: {readonly middle: string}) => `${middle} last check`,
+	},
+	level: {
+		/** At the ends of the scale. */
+		ends,
+		first: 'first',
+		turned: 'turned',
+		tilt: 'tilt',
+		degrees: '°',
+		mark: ({name, deg, axis, decimals}: Leaning) =>
+			printsAsZero(deg, decimals)
+				? `${name} level`
+				: `${name} ${inDegrees(Math.abs(deg), decimals)} ${ends[axis][deg > 0 ? 1 : 0]} high`,
+		allowed: ({deg, decimals}: {readonly deg: number; readonly decimals: number}) =>
+			`allowed ±${inDegrees(deg, decimals)}`,
 	},
 	friction: {
 		heading: 'friction',
