@@ -1,5 +1,6 @@
 import {words} from '../words/index.js';
 import type {BegunBand, Friction, FrictionBars, Judged} from './instruments/bands.js';
+import type {DeckTouch} from './instruments/deck.js';
 import type {BigFigure, Countdown} from './instruments/figure.js';
 import type {LevelScale} from './instruments/level.js';
 
@@ -64,6 +65,7 @@ export type Shown =
 	| BigFigure
 	| Countdown
 	| LevelScale
+	| DeckTouch
 	/** A value against the window in which it should lie. */
 	| {
 			readonly kind: 'window';

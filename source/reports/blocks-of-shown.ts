@@ -41,6 +41,7 @@ function blockOf(one: Shown, {table = '', picture = '', isTold = false}: Names):
 		case 'figure':
 		case 'countdown':
 		case 'level':
+		case 'deck':
 		case 'gauged-arm':
 		case 'plan':
 			return sentenceBlock(one.caption);

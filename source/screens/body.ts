@@ -3,10 +3,11 @@ import wrapAnsi from 'wrap-ansi';
 import type {Shown, Tone} from '../pages/shown-lines.js';
 import {printable} from '../terminal/printable.js';
 import {words} from '../words/index.js';
-import {armOverRecord} from './arm-over-record.js';
 import {curvePicture} from './curve-picture.js';
 import {historyPicture} from './history-picture.js';
+import {armOverRecord} from './instruments/arm-over-record.js';
 import {bandsPicture} from './instruments/bands-picture.js';
+import {deckPicture} from './instruments/deck-picture.js';
 import {countdownPicture, figurePicture} from './instruments/figure-picture.js';
 import {frictionPicture} from './instruments/friction-picture.js';
 import {levelPicture} from './instruments/level-picture.js';
@@ -100,6 +101,8 @@ export function rowsOfOne(one: Shown, room: Room, look: Look): Row[] {
 			return figurePicture(one, room, look);
 		case 'countdown':
 			return countdownPicture(one, room, look);
+		case 'deck':
+			return deckPicture(one, room, look);
 		case 'level':
 			return levelPicture(one, room, look);
 		case 'window':
@@ -116,7 +119,7 @@ export function rowsOfOne(one: Shown, room: Room, look: Look): Row[] {
 		case 'history':
 			return plainRows(historyPicture(one, width, look.unicode));
 		case 'gauged-arm':
-			return plainRows(armOverRecord(one, width, look.unicode));
+			return armOverRecord(one, room, look);
 		case 'plan':
 			return plainRows(planPicture(look.unicode));
 	}

@@ -1,4 +1,4 @@
-import {inDegrees, plainNumber, printsAsZero, withSign} from '../numbers.js';
+import {inDegrees, mm, plainNumber, printsAsZero, withSign} from '../numbers.js';
 
 type Limits = {readonly goodPct: number; readonly usablePct: number};
 
@@ -8,6 +8,13 @@ type Leaning = {readonly name: string; readonly deg: number; readonly axis: Axis
 const ends: Readonly<Record<Axis, readonly [minus: string, plus: string]>> = {
 	leftRight: ['left', 'right'],
 	frontBack: ['front', 'back'],
+};
+
+const feet = {
+	'front-left': 'front left',
+	'front-right': 'front right',
+	'back-left': 'back left',
+	'back-right': 'back right',
 };
 
 /** What stands in the instruments of a screen: names of marks, sides and limits, as short as they can be. */
@@ -25,6 +32,27 @@ export const instruments = {
 			`good to ±${plainNumber(goodPct)}, usable to ±${plainNumber(usablePct)} %`,
 		judged: ({middle}: {readonly middle: string}) => `${middle} pull: only this middle is held against the limits`,
 		earlier: ({middle}: {readonly middle: string}) => `${middle} last check`,
+	},
+	deck: {
+		/** What to touch, and which way. */
+		foot: ({foot, way}: {readonly foot: keyof typeof feet; readonly way: 'up' | 'down'}) =>
+			`${way === 'up' ? 'raise' : 'lower'} ${feet[foot]}`,
+		gauge: ({radiusMm}: {readonly radiusMm: number}) => `gauge here, ${mm(radiusMm)}`,
+		nudge: {outward: 'nudge outward', inward: 'nudge inward'},
+		parts: {
+			bias: 'bias device',
+			lifter: 'lifter',
+			rest: 'arm rest',
+			counterweight: 'counterweight',
+			pivot: 'pivot',
+			leads: 'leads',
+			head: 'head',
+		},
+		/** What else is drawn. */
+		stylus: 'stylus',
+		pivot: 'pivot',
+		spindle: 'spindle',
+		front: 'front: you stand here',
 	},
 	level: {
 		/** At the ends of the scale. */
