@@ -1,5 +1,6 @@
 import {words} from '../words/index.js';
 import type {BegunBand, Friction, FrictionBars, Judged} from './instruments/bands.js';
+import type {Clearance} from './instruments/clearance.js';
 import type {DeckTouch} from './instruments/deck.js';
 import type {BigFigure, Countdown} from './instruments/figure.js';
 import type {LevelScale} from './instruments/level.js';
@@ -66,15 +67,7 @@ export type Shown =
 	| Countdown
 	| LevelScale
 	| DeckTouch
-	/** A value against the window in which it should lie. */
-	| {
-			readonly kind: 'window';
-			readonly label: string;
-			readonly low: number;
-			readonly high: number;
-			readonly value: number | undefined;
-			readonly caption: string;
-	  }
+	| Clearance
 	/** Cells under headings; one under the other where there is no room. */
 	| {
 			readonly kind: 'table';

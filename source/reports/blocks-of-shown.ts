@@ -36,7 +36,7 @@ function blockOf(one: Shown, {table = '', picture = '', isTold = false}: Names):
 		case 'bands':
 		case 'curve':
 			return {kind: 'picture', title: picture, drawing: one, isTold};
-		case 'window':
+		case 'clearance':
 		case 'friction':
 		case 'figure':
 		case 'countdown':

@@ -7,6 +7,7 @@ import {curvePicture} from './curve-picture.js';
 import {historyPicture} from './history-picture.js';
 import {armOverRecord} from './instruments/arm-over-record.js';
 import {bandsPicture} from './instruments/bands-picture.js';
+import {clearancePicture} from './instruments/clearance-picture.js';
 import {deckPicture} from './instruments/deck-picture.js';
 import {countdownPicture, figurePicture} from './instruments/figure-picture.js';
 import {frictionPicture} from './instruments/friction-picture.js';
@@ -14,7 +15,7 @@ import {levelPicture} from './instruments/level-picture.js';
 import type {Room} from './instruments/sheet.js';
 import {leverPicture} from './lever-picture.js';
 import {type Look, toneMark, written} from './look.js';
-import {planPicture, windowPicture} from './pictures.js';
+import {planPicture} from './pictures.js';
 
 /** Cells of a line, from the first to the one after the last. */
 export type Span = {readonly from: number; readonly to: number; readonly tone: Tone};
@@ -101,12 +102,12 @@ export function rowsOfOne(one: Shown, room: Room, look: Look): Row[] {
 			return figurePicture(one, room, look);
 		case 'countdown':
 			return countdownPicture(one, room, look);
+		case 'clearance':
+			return clearancePicture(one, room, look);
 		case 'deck':
 			return deckPicture(one, room, look);
 		case 'level':
 			return levelPicture(one, room, look);
-		case 'window':
-			return [{text: windowPicture(one, width, look.unicode), tone: 'plain'}];
 		case 'table':
 			return tableRows(one.head, one.rows, width, look);
 		case 'curve':

@@ -1,5 +1,4 @@
-import type {PlanVector} from '../../measures/tilt-share.js';
-import {pivotPlace, stylusPlace} from '../../pages/arm-in-plan.js';
+import {type PlanPlace, pivotPlace, stylusPlace} from '../../pages/arm-in-plan.js';
 import type {DeckTouch, Foot, Touch, TouchedPart} from '../../pages/instruments/deck.js';
 import {words} from '../../words/index.js';
 import {listed} from '../../words/numbers.js';
@@ -84,7 +83,7 @@ function sceneOf(deck: DeckTouch) {
 	const along = {x: (stylus.x - pivot.x) / length, y: (stylus.y - pivot.y) / length};
 	const edge = (mm: number) => Math.max(rimMm, mm) + edgeMm;
 	const [left, right, front, back] = [-edge(-pivot.x), edge(pivot.x), -edge(-pivot.y), edge(pivot.y)];
-	const onArm = (part: number): PlanVector => beyond(pivot, along, part * length);
+	const onArm = (part: number): PlanPlace => beyond(pivot, along, part * length);
 	return {
 		pivot,
 		stylus,
@@ -98,11 +97,11 @@ function sceneOf(deck: DeckTouch) {
 			'back-right': {x: right, y: back},
 			'front-left': {x: left, y: front},
 			'front-right': {x: right, y: front},
-		} satisfies Record<Foot, PlanVector>,
+		} satisfies Record<Foot, PlanPlace>,
 	};
 }
 
-const beyond = (from: PlanVector, way: PlanVector, mm: number): PlanVector => ({
+const beyond = (from: PlanPlace, way: PlanPlace, mm: number): PlanPlace => ({
 	x: from.x + way.x * mm,
 	y: from.y + way.y * mm,
 });
@@ -142,4 +141,4 @@ function touchMarks(deck: DeckTouch, scene: Scene, mmPerDot: number, glyph: Glyp
 	}
 }
 
-const placeOf = (part: TouchedPart, scene: Scene): PlanVector => (part === 'head' ? scene.stylus : scene[part]);
+const placeOf = (part: TouchedPart, scene: Scene): PlanPlace => (part === 'head' ? scene.stylus : scene[part]);

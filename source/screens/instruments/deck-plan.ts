@@ -1,4 +1,4 @@
-import type {PlanVector} from '../../measures/tilt-share.js';
+import type {PlanPlace} from '../../pages/arm-in-plan.js';
 import {type DotCanvas, dotCanvas, dotsAcross, dotsDown, middleOf} from './dot-canvas.js';
 import type {Room} from './sheet.js';
 
@@ -17,20 +17,20 @@ export type DeckPlan = {
 	readonly mmPerDot: number;
 	readonly lines: (unicode: boolean) => string[];
 	/** The cell that a place lies in. */
-	readonly cellOf: (place: PlanVector) => {readonly row: number; readonly column: number};
-	readonly tube: (from: PlanVector, to: PlanVector, unicode: boolean) => void;
+	readonly cellOf: (place: PlanPlace) => {readonly row: number; readonly column: number};
+	readonly tube: (from: PlanPlace, to: PlanPlace, unicode: boolean) => void;
 	/** A broken line about the spindle. */
 	readonly radius: (radiusMm: number) => void;
 	/** The outline of the deck, through two of its corners. */
-	readonly outline: (one: PlanVector, other: PlanVector) => void;
+	readonly outline: (one: PlanPlace, other: PlanPlace) => void;
 };
 
 /** The largest plan in a room with the record and all places on it. */
-export function deckPlan(places: readonly PlanVector[], room: Room): DeckPlan {
+export function deckPlan(places: readonly PlanPlace[], room: Room): DeckPlan {
 	const {canvas, columns, mmPerDot, spindle} = sheetFor(places, room);
-	const inDots = ({x, y}: PlanVector): Dots => ({x: spindle.x + x / mmPerDot, y: spindle.y - y / mmPerDot});
+	const inDots = ({x, y}: PlanPlace): Dots => ({x: spindle.x + x / mmPerDot, y: spindle.y - y / mmPerDot});
 	// Marks stand in the middle of a cell, and the arm goes from mark to mark: one that ends beside its stylus looks broken.
-	const onSheet = (place: PlanVector): Dots => canvas.middle(inDots(place).x, inDots(place).y);
+	const onSheet = (place: PlanPlace): Dots => canvas.middle(inDots(place).x, inDots(place).y);
 	for (const radiusMm of [rimMm, labelMm]) drawCircle(canvas, spindle, radiusMm / mmPerDot, 1);
 	return {
 		columns,
@@ -61,7 +61,7 @@ type Sheet = {
 };
 
 /** With the spindle in the middle of a cell, where its mark stands true. */
-function sheetFor(places: readonly PlanVector[], {columns, rows}: Room): Sheet {
+function sheetFor(places: readonly PlanPlace[], {columns, rows}: Room): Sheet {
 	const reach = (mm: readonly number[]) => Math.max(rimMm, ...mm);
 	const [xs, ys] = [places.map(({x}) => x), places.map(({y}) => y)];
 	const [left, right, up, down] = [reach(xs.map((x) => -x)), reach(xs), reach(ys), reach(ys.map((y) => -y))];

@@ -1,5 +1,5 @@
 import stringWidth from 'string-width';
-import type {PlanVector} from '../../measures/tilt-share.js';
+import type {PlanPlace} from '../../pages/arm-in-plan.js';
 import type {Tone} from '../../pages/shown-lines.js';
 import type {Row} from '../body.js';
 import type {Look} from '../look.js';
@@ -9,7 +9,7 @@ import {brokenText, type Room, sheetOf, shownText} from './sheet.js';
 /** A sign in the plan; with a text it is named in the list beside it. */
 export type PlanMark = {
 	readonly sign: string;
-	readonly at: PlanVector | readonly PlanVector[];
+	readonly at: PlanPlace | readonly PlanPlace[];
 	readonly said?: string;
 	readonly tone?: Tone;
 };

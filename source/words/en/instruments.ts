@@ -1,6 +1,14 @@
-import {inDegrees, mm, plainNumber, printsAsZero, withSign} from '../numbers.js';
+import {units} from '../../units.js';
+import {inDegrees, inUnit, mm, plainNumber, printsAsZero, rounded, withSign} from '../numbers.js';
 
 type Limits = {readonly goodPct: number; readonly usablePct: number};
+
+type Window = {
+	readonly label: string;
+	readonly lowMm: number;
+	readonly highMm: number;
+	readonly mm: number | undefined;
+};
 
 type Axis = 'leftRight' | 'frontBack';
 type Leaning = {readonly name: string; readonly deg: number; readonly axis: Axis; readonly decimals: number};
@@ -32,6 +40,20 @@ export const instruments = {
 			`good to ±${plainNumber(goodPct)}, usable to ±${plainNumber(usablePct)} %`,
 		judged: ({middle}: {readonly middle: string}) => `${middle} pull: only this middle is held against the limits`,
 		earlier: ({middle}: {readonly middle: string}) => `${middle} last check`,
+	},
+	clearance: {
+		stylus: 'stylus',
+		guard: 'guard',
+		head: 'head',
+		gauge: 'gauge',
+		platter: 'platter, mat off',
+		mat: 'mat',
+		/** At the end of a window, with the unit of all numbers there. */
+		end: (high: string) => `${high} ${units.mm.label}`,
+		named: ({name, mm: height, decimals}: Pick<Window, 'mm'> & {readonly name: string; readonly decimals: number}) =>
+			height === undefined ? name : `${name} ${rounded(height, decimals)} ${units.mm.label}`,
+		within: ({label, lowMm, highMm, mm: now}: Window) =>
+			`${label} ${plainNumber(lowMm, 2)} to ${inUnit(highMm, 'mm', 2)}${now === undefined ? '' : `: ${inUnit(now, 'mm', 2)}`}`,
 	},
 	deck: {
 		/** What to touch, and which way. */
