@@ -6,7 +6,7 @@ import type {BigFigure, Countdown} from './instruments/figure.js';
 import type {LevelScale} from './instruments/level.js';
 
 /** How a line is meant; a face may colour it, the words never depend on it. */
-export type Tone = 'plain' | 'strong' | 'good' | 'warn' | 'bad' | 'dim';
+export type Tone = 'plain' | 'strong' | 'good' | 'warn' | 'bad' | 'dim' | 'curve';
 
 /** One span of force on a common scale, in percent of tracking force, positive toward the rim. */
 export type BandRow = {

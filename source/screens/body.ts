@@ -3,11 +3,11 @@ import wrapAnsi from 'wrap-ansi';
 import type {Shown, Tone} from '../pages/shown-lines.js';
 import {printable} from '../terminal/printable.js';
 import {words} from '../words/index.js';
-import {curvePicture} from './curve-picture.js';
 import {historyPicture} from './history-picture.js';
 import {armOverRecord} from './instruments/arm-over-record.js';
 import {bandsPicture} from './instruments/bands-picture.js';
 import {clearancePicture} from './instruments/clearance-picture.js';
+import {curvePicture} from './instruments/curve-picture.js';
 import {deckPicture} from './instruments/deck-picture.js';
 import {countdownPicture, figurePicture} from './instruments/figure-picture.js';
 import {frictionPicture} from './instruments/friction-picture.js';
@@ -111,10 +111,7 @@ export function rowsOfOne(one: Shown, room: Room, look: Look): Row[] {
 		case 'table':
 			return tableRows(one.head, one.rows, width, look);
 		case 'curve':
-			// An arm that reaches no part of the record has no curve, and the caption says so.
-			return one.wanted.length === 0
-				? textRows(one.caption, width, look)
-				: plainRows(curvePicture(one, width, look.unicode));
+			return curvePicture(one, room, look);
 		case 'lever':
 			return plainRows(leverPicture(one, width, look.unicode));
 		case 'history':

@@ -26,6 +26,8 @@ const styles: Readonly<Record<Tone, Style>> = {
 	warn: {color: 'yellow'},
 	bad: {color: 'magenta', bold: true},
 	dim: {dimColor: true},
+	// What is wanted, beside what was read: it is not judged.
+	curve: {color: 'blueBright'},
 };
 
 export function styleOf(tone: Tone, {color}: Look): Style {
