@@ -3,6 +3,7 @@ import type {BegunBand, Friction, FrictionBars, Judged} from './instruments/band
 import type {Clearance} from './instruments/clearance.js';
 import type {DeckTouch} from './instruments/deck.js';
 import type {BigFigure, Countdown} from './instruments/figure.js';
+import type {HistoryEvent} from './instruments/history.js';
 import type {LevelScale} from './instruments/level.js';
 
 /** How a line is meant; a face may colour it, the words never depend on it. */
@@ -98,6 +99,8 @@ export type Shown =
 			readonly points: readonly HistoryPoint[];
 			/** Where the zones end: to both sides of zero for a pull. */
 			readonly limitsPct: readonly number[];
+			/** What was done meanwhile, in order of time. */
+			readonly events?: readonly HistoryEvent[];
 			readonly caption: string;
 	  }
 	/** An arm that can be nudged. */

@@ -3,7 +3,6 @@ import wrapAnsi from 'wrap-ansi';
 import type {Shown, Tone} from '../pages/shown-lines.js';
 import {printable} from '../terminal/printable.js';
 import {words} from '../words/index.js';
-import {historyPicture} from './history-picture.js';
 import {armOverRecord} from './instruments/arm-over-record.js';
 import {bandsPicture} from './instruments/bands-picture.js';
 import {clearancePicture} from './instruments/clearance-picture.js';
@@ -11,6 +10,7 @@ import {curvePicture} from './instruments/curve-picture.js';
 import {deckPicture} from './instruments/deck-picture.js';
 import {countdownPicture, figurePicture} from './instruments/figure-picture.js';
 import {frictionPicture} from './instruments/friction-picture.js';
+import {historyPicture} from './instruments/history-picture.js';
 import {levelPicture} from './instruments/level-picture.js';
 import type {Room} from './instruments/sheet.js';
 import {leverPicture} from './lever-picture.js';
@@ -115,7 +115,7 @@ export function rowsOfOne(one: Shown, room: Room, look: Look): Row[] {
 		case 'lever':
 			return plainRows(leverPicture(one, width, look.unicode));
 		case 'history':
-			return plainRows(historyPicture(one, width, look.unicode));
+			return historyPicture(one, room, look);
 		case 'gauged-arm':
 			return armOverRecord(one, room, look);
 		case 'plan':

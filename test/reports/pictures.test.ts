@@ -7,9 +7,9 @@ import {curveSvg} from '../../source/reports/svg/curve-svg.js';
 import {historySvg} from '../../source/reports/svg/history-svg.js';
 import {leverSvg} from '../../source/reports/svg/lever-svg.js';
 import {pictureWidth} from '../../source/reports/svg/shapes.js';
-import {historyPicture} from '../../source/screens/history-picture.js';
 import {bandsPicture} from '../../source/screens/instruments/bands-picture.js';
 import {curvePicture} from '../../source/screens/instruments/curve-picture.js';
+import {historyPicture} from '../../source/screens/instruments/history-picture.js';
 import {anyCurve, nineInch} from '../helpers/curves.js';
 import {drawnIn, number, ofClass, scaleBy} from './drawn.js';
 
@@ -207,7 +207,7 @@ describe('A picture on the screen and one in a report', () => {
 		);
 		// The foot of a history has no number on the screen.
 		expect(axisNumbers(historySvg(history, told)).slice(-3)).toEqual(
-			sideNumbers(historyPicture(history, 78, true)).slice(-3),
+			sideNumbers(historyPicture(history, {columns: 78, rows: 12}, look).map(({text}) => text)).slice(-3),
 		);
 	});
 

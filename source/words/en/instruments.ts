@@ -90,6 +90,19 @@ export const instruments = {
 		allowed: ({deg, decimals}: {readonly deg: number; readonly decimals: number}) =>
 			`allowed ±${inDegrees(deg, decimals)}`,
 	},
+	history: {
+		point: ({point}: {readonly point: string}) => `${point} with its ±`,
+		limits: ({
+			limit,
+			goodPct,
+			usablePct,
+			isTwoSided,
+		}: Limits & {readonly limit: string; readonly isTwoSided: boolean}) => {
+			const size = (pct: number) => `${isTwoSided ? '±' : ''}${plainNumber(pct)}`;
+			return `${limit} good to ${size(goodPct)}, usable to ${size(usablePct)} %`;
+		},
+		event: ({mark, label}: {readonly mark: string; readonly label: string}) => `${mark} ${label}`,
+	},
 	friction: {
 		heading: 'friction',
 		row: ({label, figure}: {readonly label: string; readonly figure: string}) => `friction, ${label}: ${figure}`,

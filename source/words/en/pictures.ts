@@ -36,7 +36,6 @@ export const pictures = {
 	},
 	history: {
 		heading: ({label, count}: {label: string; count: number}) => `${label} (${count} checks)`,
-		legend: ({point, limit}: {point: string; limit: string}) => `${point} with its uncertainty  ${limit} limits`,
 	},
 	lever: {
 		heading: 'Lever at',
