@@ -12,10 +12,10 @@ import {countdownPicture, figurePicture} from './instruments/figure-picture.js';
 import {frictionPicture} from './instruments/friction-picture.js';
 import {historyPicture} from './instruments/history-picture.js';
 import {levelPicture} from './instruments/level-picture.js';
+import {leverPicture} from './instruments/lever-picture.js';
+import {pivotChoice} from './instruments/pivot-choice.js';
 import type {Room} from './instruments/sheet.js';
-import {leverPicture} from './lever-picture.js';
 import {type Look, toneMark, written} from './look.js';
-import {planPicture} from './pictures.js';
 
 /** Cells of a line, from the first to the one after the last. */
 export type Span = {readonly from: number; readonly to: number; readonly tone: Tone};
@@ -113,17 +113,15 @@ export function rowsOfOne(one: Shown, room: Room, look: Look): Row[] {
 		case 'curve':
 			return curvePicture(one, room, look);
 		case 'lever':
-			return plainRows(leverPicture(one, width, look.unicode));
+			return leverPicture(one, room, look);
 		case 'history':
 			return historyPicture(one, room, look);
 		case 'gauged-arm':
 			return armOverRecord(one, room, look);
 		case 'plan':
-			return plainRows(planPicture(look.unicode));
+			return pivotChoice(room, look);
 	}
 }
-
-const plainRows = (lines: readonly string[]): Row[] => lines.map((text) => ({text, tone: 'plain'}));
 
 /** A table in columns; where it is too wide, each cell on a line of its own under the name of its row. */
 function tableRows(heading: readonly string[], body: readonly (readonly string[])[], width: number, look: Look): Row[] {

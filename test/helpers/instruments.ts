@@ -42,7 +42,7 @@ export function expectToFit<Data>(any: fc.Arbitrary<Data>, draw: (data: Data, ro
 				}
 			}
 		}),
-		{numRuns: 300},
+		{numRuns: 400},
 	);
 }
 

@@ -62,11 +62,12 @@ const linesOf = ({rows, begun}: ShownAs<'bands'>, look: Look): Line[] => [
 ];
 
 /** An earlier band gives way first, then the oldest of the others. */
-function fitting(lines: readonly Line[], most: number): readonly Line[] {
-	if (lines.length <= most) return lines;
+function fitting(lines: readonly Line[], room: number): readonly Line[] {
+	const most = Math.max(1, room);
 	const isEarlier = ({band}: Line) => typeof band !== 'number' && band.earlier === true;
-	const today = lines.filter((line) => !isEarlier(line));
-	return today.slice(-Math.max(1, most));
+	const today = lines.filter((line) => !isEarlier(line)).slice(-most);
+	const before = lines.filter(isEarlier).slice(0, most - today.length);
+	return lines.filter((line) => today.includes(line) || before.includes(line));
 }
 
 const figureText = (figure: Judged | undefined, look: Look): string =>
