@@ -20,10 +20,13 @@ import {type Look, toneMark, written} from './look.js';
 /** Cells of a line, from the first to the one after the last. */
 export type Span = {readonly from: number; readonly to: number; readonly tone: Tone};
 
+/** As in the words, or the bar over a screen. */
+export type RowTone = Tone | 'bar';
+
 /** One line of the screen, no wider than it. */
 export type Row = {
 	readonly text: string;
-	readonly tone: Tone;
+	readonly tone: RowTone;
 	/** Cells that are meant otherwise than the rest of the line, from the left, none over another. */
 	readonly spans?: readonly Span[];
 	/** Belongs to the line before: a page does not end between them if it can help it. */
@@ -31,7 +34,7 @@ export type Row = {
 };
 
 /** A text as lines of the screen: what this terminal can show, foreign characters made safe, broken to the width. */
-export const textRows = (text: string, width: number, look: Look, tone: Tone = 'plain'): Row[] =>
+export const textRows = (text: string, width: number, look: Look, tone: RowTone = 'plain'): Row[] =>
 	wrapped(written(text, look), width).map((one) => ({text: one, tone}));
 
 /** The foot of a screen: what its keys do. */
@@ -74,7 +77,8 @@ export const rowsOf = (
 		})),
 	);
 
-const usualRows = {narrow: 9, wide: 12};
+// What a screen of 40 × 20 leaves for an instrument, and one of 80 × 24.
+const usualRows = {narrow: 7, wide: 11};
 
 /** Whether the line before a picture or a table is its heading, which must not stand alone at the foot of a page. */
 function hasHeading(shown: readonly Shown[], place: number): boolean {

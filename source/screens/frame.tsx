@@ -10,12 +10,12 @@ export const Rows = memo(({rows}: {readonly rows: readonly Row[]}): ReactNode =>
 	if (rows.length === 0) return null;
 	return (
 		<Text wrap="truncate">
-			{rows.map(({text, tone, spans}, index) => (
+			{runsOf(rows).map(({lines, tone, spans}, index) => (
 				// Lines have no identity beyond their place.
 				// biome-ignore lint/suspicious/noArrayIndexKey: see above
 				<Text key={index} {...styleOf(tone, look)}>
 					{index > 0 ? '\n' : ''}
-					{spans ? <Pieces text={text} spans={spans} look={look} /> : text}
+					{spans ? <Pieces text={lines[0] ?? ''} spans={spans} look={look} /> : lines.join('\n')}
 				</Text>
 			))}
 		</Text>
@@ -31,6 +31,20 @@ const Pieces = ({text, spans, look}: PiecesProps): ReactNode =>
 			{piece.text}
 		</Text>
 	));
+
+type Run = {readonly lines: string[]; readonly tone: Row['tone']; readonly spans?: readonly Span[] | undefined};
+
+/** Neighbours of one tone together; an empty line has none of its own, and one of several tones stands alone. */
+function runsOf(rows: readonly Row[]): readonly Run[] {
+	const runs: Run[] = [];
+	for (const {text, tone, spans} of rows) {
+		const last = runs.at(-1);
+		const isAlike = last?.tone === tone || (text === '' && last?.tone !== 'bar');
+		if (last && !last.spans && !spans && isAlike) last.lines.push(text);
+		else runs.push({lines: [text], tone, spans});
+	}
+	return runs;
+}
 
 type FrameProps = {
 	readonly head: readonly Row[];
