@@ -62,23 +62,37 @@ function wrapped(text: string, width: number): readonly string[] {
 const broken = new Map<string, readonly string[]>();
 const mostBroken = 500;
 
-/** All that is shown beside the question, as lines of the screen; each picture has as many as are given. */
-export const rowsOf = (
+/**
+ * All that is shown beside the question, as lines of the screen.
+ *
+ * @param rows lines that are kept for it; pictures that can do with fewer leave room for the sentences beside them
+ */
+export function rowsOf(
 	shown: readonly Shown[],
 	width: number,
 	look: Look,
 	rows = width < 60 ? usualRows.narrow : usualRows.wide,
-): Row[] =>
-	shown.flatMap((one, place) =>
-		rowsOfOne(one, {columns: width, rows}, look).map(({goesOn = true, ...row}, index) => ({
+): Row[] {
+	const drawn = (one: Shown, most: number) => rowsOfOne(one, {columns: width, rows: most}, look);
+	const whole = shown.map((one) => (isPliant(one) ? undefined : drawn(one, rows)));
+	const left = rows - whole.reduce((sum, one) => sum + (one?.length ?? 0), 0);
+	const share = Math.floor(left / Math.max(1, whole.filter((one) => one === undefined).length));
+	return shown.flatMap((one, place) =>
+		(whole[place] ?? drawn(one, Math.max(leastOfPliant, share))).map(({goesOn = true, ...row}, index) => ({
 			...row,
 			text: clipped(row.text, width),
 			...(goesOn && (index > 0 || hasHeading(shown, place)) ? {goesOn} : {}),
 		})),
 	);
+}
 
 // What a screen of 40 × 20 leaves for an instrument, and one of 80 × 24.
 const usualRows = {narrow: 7, wide: 11};
+const leastOfPliant = 5;
+
+/** A picture that says what counts in a few lines too. */
+const isPliant = ({kind}: Shown): boolean => pliantKinds.has(kind);
+const pliantKinds: ReadonlySet<Shown['kind']> = new Set(['bands', 'clearance', 'deck', 'figure', 'friction', 'level']);
 
 /** Whether the line before a picture or a table is its heading, which must not stand alone at the foot of a page. */
 function hasHeading(shown: readonly Shown[], place: number): boolean {
