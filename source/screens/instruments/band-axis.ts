@@ -56,11 +56,17 @@ export function bandAxis({axis, limits}: BandsLayout, span: AxisSpan, sheet: She
 		whole(row: number): void {
 			const {spindle, rim} = words.pictures;
 			linesOf('usable', row + 1);
+			const usable = limits.filter(({zone}) => zone === 'usable').map(({pct}) => at(pct));
+			const outer = {low: Math.min(...usable), high: Math.max(...usable)};
 			sheet.write(row + 1, zero, '0');
 			for (const {pct, zone} of limits) {
 				const text = shownText(said[zone]({pct}), look);
 				const side: AxisSpan = pct < 0 ? [from, zero - 2] : [zero + 2, to];
-				sheet.write(zone === 'usable' ? row : row + 1, startAbout(text, at(pct), side), text);
+				const within: AxisSpan = pct < 0 ? [outer.low + 1, zero - 2] : [zero + 2, outer.high - 1];
+				// The name of the inner limit leaves the line of the outer one in sight where it can.
+				const isWithin = zone === 'good' && within[1] - within[0] + 1 >= stringWidth(text);
+				const start = startAbout(text, at(pct), isWithin ? within : side);
+				sheet.write(zone === 'usable' ? row : row + 1, start, text);
 			}
 			const end = said.end({pct: axis.high});
 			writeIfFree(row + 1, from, withSign(axis.low));

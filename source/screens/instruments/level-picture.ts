@@ -17,7 +17,7 @@ const glyphs = {
 const reaches = [0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 45, 90];
 
 // Brackets, zero and both ends have their numbers on it.
-const leastAxis = 27;
+const leastAxis = 23;
 const mostAxis = 61;
 
 type Mark = {readonly sign: string; readonly deg: number; readonly said: string; readonly tone: Tone};

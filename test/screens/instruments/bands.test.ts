@@ -110,7 +110,8 @@ describe('Hold bands', () => {
 	});
 
 	it('have the line of what is usable begin above that of what is good', () => {
-		const rows = bandsPicture(verdict, {columns: 76, rows: 11}, onScreen);
+		// Where every name has room between zero and the outer line.
+		const rows = bandsPicture(verdict, {columns: 120, rows: 24}, onScreen);
 		const at = columnBy(textOf(rows), 10);
 		const first = (pct: number) => textOf(rows).findIndex((row) => row[at(pct)] === '╎');
 		expect(first(-4)).toBeLessThan(first(-2));

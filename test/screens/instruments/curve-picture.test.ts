@@ -92,9 +92,9 @@ describe('The curve over the record', () => {
 		const plot = plotOf(picture);
 		const from = (picture[0] ?? '').search(/[│┤]/) + 1;
 		const radii = picture.find((row) => row.startsWith('mm')) ?? '';
-		const column = radii.indexOf('100') + 1;
+		const column = radii.indexOf('120') + 1;
 		for (let place = from; place < 78; place++) expect(linesIn(plot, place).length).toBeGreaterThan(0);
-		const wantedPct = wantedReadingPct({effectiveLengthMm: 233, pivotDistanceMm: 215.4}, 0.3, 100);
+		const wantedPct = wantedReadingPct({effectiveLengthMm: 233, pivotDistanceMm: 215.4}, 0.3, 120);
 		const nearest = Math.min(
 			...linesIn(plot, column).map((row) => {
 				const {pct, stepPct} = pctOfRow(picture, row);
