@@ -9,7 +9,7 @@ import {statedZero} from '../procedure/hold-limits.js';
 import {type Step, type StepOf, takes} from '../procedure/step.js';
 import type {IdOf, StepId} from '../procedure/step-ids.js';
 import {tickStates} from '../procedure/ticks.js';
-import {besidePlaying, carriedMn, guardHandling} from '../procedure/weighing.js';
+import {besidePlaying, carriedMn, guardHandling, guardWeightMn} from '../procedure/weighing.js';
 import {nextCheckOf} from '../results/next-check.js';
 import {actionOfCheck} from '../results/tried.js';
 import {words} from '../words/index.js';
@@ -18,12 +18,14 @@ import {tickText, titleOf} from '../words/step-text.js';
 import {biasLines} from './bias/lines.js';
 import {skatingLines} from './bias/skating-lines.js';
 import {lastAdvice} from './bias/so-far.js';
+import {forceFigure} from './figure-asked.js';
 import {geometryLines, unusualLengths, workedOutLines} from './geometry-lines.js';
 import {issuedOf} from './issued.js';
 import {levelConsequence} from './level-consequence.js';
 import {zeroText} from './on-gauge.js';
 import {probeSoFar} from './probe-so-far.js';
 import {line, type Shown} from './shown-lines.js';
+import {touchOf} from './touches.js';
 import {verdictLines} from './verdict-lines.js';
 
 const said = words.pages.consequences;
@@ -104,10 +106,10 @@ const consequences: Readonly<Partial<Record<StepId, Consequence>>> = {
 	'playing-force': (facts) => [...workedOutLines(facts), ...bothForces('playing-force')(facts)],
 	'force-low': bothForces('force-low'),
 	'force-high': bothForces('force-high'),
-	'level-lr-1': levelConsequence,
-	'level-lr-2': levelConsequence,
-	'level-fb-1': levelConsequence,
-	'level-fb-2': levelConsequence,
+	'level-lr-1': levelConsequence('leftRight'),
+	'level-lr-2': levelConsequence('leftRight'),
+	'level-fb-1': levelConsequence('frontBack'),
+	'level-fb-2': levelConsequence('frontBack'),
 	'guard-account': force,
 	'force-reading': force,
 	'force-at-height': force,
@@ -118,6 +120,10 @@ const consequences: Readonly<Partial<Record<StepId, Consequence>>> = {
 	'zero-free-after': freeZero,
 	'bias-drag': skatingLines,
 	'back-force': putBackForce,
+	'back-weight': (facts) => {
+		const playingMn = facts.number('playing-force');
+		return playingMn === undefined ? [] : [forceFigure(playingMn + guardWeightMn(facts))];
+	},
 };
 
 /** What the screen of a step shows beside its question. */
@@ -131,7 +137,9 @@ export function consequencesOf(dialogue: Dialogue, {step, slot, progress}: Posit
 		case 'ticks':
 			return takes(step, 'ticks') ? tickLines(step, facts) : [];
 		case 'confirm':
-			return step.id === 'next-check' ? nextCheckLines(dialogue) : [...brought, ...confirmedAgain(dialogue, step)];
+			return step.id === 'next-check'
+				? nextCheckLines(dialogue)
+				: [...confirmedAgain(dialogue, step), ...brought, ...touchOf(step.id, facts)];
 		case 'rounds':
 			return probeSoFar(dialogue, facts, input.place, slot);
 		case 'verdict':

@@ -2,6 +2,7 @@ import type {Facts} from '../procedure/facts.js';
 import {type LevelState, levelState} from '../procedure/level.js';
 import {words} from '../words/index.js';
 import {line, type Shown} from './shown-lines.js';
+import {touchOf} from './touches.js';
 
 const {level} = words.pages;
 
@@ -27,18 +28,62 @@ function lowered(axis: keyof LevelState['dropsMm'], state: LevelState): Shown[] 
 /** Half of the last digit that is printed. */
 const leastLoweredMm = 0.05;
 
-/** Tilt, the level's own error, and the side force that the tilt makes at each radius. */
-export function levelConsequence(facts: Facts): readonly Shown[] {
+/** In sentences: tilt, the level's own error, and the side force that the tilt makes at each radius. */
+export function levelLines(facts: Facts): readonly Shown[] {
 	const state = levelState(facts);
 	if (!state) return [];
-	const {leftRight, frontBack, shares, allowedPct} = state;
+	const {leftRight, frontBack} = state;
 	return [
 		line(level.tilt({axis: 'leftRight', ...leftRight})),
 		...lowered('leftRight', state),
 		...(facts.answered('level-fb-1') ? [line(level.tilt({axis: 'frontBack', ...frontBack}))] : []),
 		...lowered('frontBack', state),
-		...shares.map((share) => line(level.share({...share, allowedPct}))),
-		...errorsDisagree(state),
+		...shared(state),
 		...passing(state),
 	];
 }
+
+const shared = (state: LevelState): Shown[] => [
+	...state.shares.map((share) => line(level.share({...share, allowedPct: state.allowedPct}))),
+	...errorsDisagree(state),
+];
+
+/** While one direction is read: what is to be done, the level to scale, and what the tilt makes of the pull. */
+export const levelConsequence =
+	(axis: 'leftRight' | 'frontBack') =>
+	(facts: Facts): readonly Shown[] => {
+		const state = levelState(facts);
+		if (!state) return [];
+		return [
+			...passing(state),
+			...lowered('leftRight', state),
+			...lowered('frontBack', state),
+			levelScale(axis, facts, state),
+			...touchOf(axis === 'leftRight' ? 'level-lr-1' : 'level-fb-1', facts),
+			...(axis === 'frontBack' ? [line(level.tilt({axis: 'leftRight', ...state.leftRight}))] : []),
+			// One reading holds the level's own error: what the tilt makes is known after two.
+			...(state.pairs ? shared(state) : []),
+		];
+	};
+
+/** A level as it was read in one direction, to scale. */
+function levelScale(axis: 'leftRight' | 'frontBack', facts: Facts, state: LevelState): Shown {
+	const [firstDeg, turnedDeg] = axis === 'leftRight' ? read(facts, 'lr') : read(facts, 'fb');
+	const {tiltDeg, zeroErrorDeg} = state[axis];
+	const allowedDeg = state.allowedDeg[axis];
+	return {
+		kind: 'level',
+		axis,
+		firstDeg,
+		turnedDeg,
+		tiltDeg: turnedDeg === undefined ? undefined : tiltDeg,
+		allowedDeg,
+		stepDeg: facts.number('level-step') ?? 0,
+		tone: Math.abs(tiltDeg) > allowedDeg ? 'bad' : 'good',
+		caption: level.tilt({axis, tiltDeg, zeroErrorDeg}),
+	};
+}
+
+/** Which side each reading calls high. */
+const read = (facts: Facts, axis: 'lr' | 'fb') =>
+	[facts.number(`level-${axis}-1`), facts.number(`level-${axis}-2`)] as const;

@@ -1,7 +1,6 @@
 import {remedyById} from '../procedure/remedies.js';
 import type {IssuedFinding} from '../results/issued.js';
 import type {NextAction} from '../results/next-action.js';
-import {briefly} from '../words/finding-text.js';
 import {words} from '../words/index.js';
 import {inWords, line, type Shown} from './shown-lines.js';
 
@@ -34,9 +33,7 @@ export const withAction = (findings: readonly IssuedFinding[], action: NextActio
  */
 export function actionLines([first]: readonly IssuedFinding[], action: NextAction | undefined): Shown[] {
 	if (!first) return [];
-	const does = line(briefly(first), 'strong');
-	if (!action) return [does, line(verdict.next(first))];
-	return [does, ...doNowLines(action)];
+	return action ? doNowLines(action) : [line(verdict.next(first))];
 }
 
 /** The one thing to do now, and how. */

@@ -1,27 +1,31 @@
-import type {Check, Round} from '../check/check.js';
+import type {Check, Reading, Round} from '../check/check.js';
 import type {Dialogue} from '../check/dialogue.js';
 import type {PastCheck} from '../check/past-check.js';
 import {followsTurned, movesGauge, type Slot, usualRoundsAt} from '../check/rounds.js';
 import {counts, openSeries} from '../check/series.js';
+import {onRadiusMm} from '../procedure/bias-on.js';
 import type {Facts} from '../procedure/facts.js';
+import {offRadiusMm} from '../procedure/geometry.js';
 import {closingOf, inGaugeUnit, isOverTop, isPlaceOffScale, topOfScale} from '../procedure/hold-limits.js';
 import {isOnPlace, type Place} from '../procedure/places.js';
-import {gaugeUnitOf} from '../procedure/readings.js';
+import {gaugeUnitOf, showsHandForce} from '../procedure/readings.js';
 import {partialDocument} from '../results/document-of-check.js';
 import type {Document} from '../results/document-schema.js';
 import {figuresOf} from '../results/figures.js';
 import {isMeasured, type MeasuredRadius} from '../results/figures-types.js';
 import {afterOneMoreRound, isOneMoreWorthIt, isWorthAdvice} from '../results/one-more-round.js';
 import {radiiApart, roundsAgree} from '../results/rounds-agree.js';
+import {seriesRead} from '../results/series-read.js';
 import {words} from '../words/index.js';
-import {bandsShown, lastBands} from './band-rows.js';
+import {lastBands, roundsShown} from './band-rows.js';
 import {biasSoFar} from './bias/so-far.js';
 import {onGauge, scaleLine} from './on-gauge.js';
 import {line, type Shown} from './shown-lines.js';
+import {touchShown} from './touches.js';
 
 const said = words.pages.rounds;
 
-/** What the probe screens show: the rounds so far at a place, the band to scale, and what one more would bring. */
+/** What the probe screens show: the rounds so far at a place to scale, what they come to, and what one more would bring. */
 export function probeSoFar(
 	{check, history}: Pick<Dialogue, 'check' | 'history'>,
 	facts: Facts,
@@ -29,40 +33,78 @@ export function probeSoFar(
 	slot: Slot | undefined,
 ): readonly Shown[] {
 	return [
-		line(standing(check, facts, place, slot)),
-		...headOf(check, slot),
-		...pending(openSeries(check)[place], facts, place),
-		...figuresSoFar(check, facts, place, history),
+		...atFirst(facts, slot),
+		...roundsSoFar(check, facts, place, slot, history),
+		...offScale(openSeries(check)[place], facts, place),
+		...figuresSoFar(check, facts, place),
 	];
 }
 
-/** What the hands do before the first limit of a round. */
-function headOf(check: Check, slot: Slot | undefined): Shown[] {
-	if (slot?.which !== 'innerLimit') return [];
+/** Which way to nudge, on the deck from above, while nothing was read at a place yet. */
+function atFirst(facts: Facts, slot: Slot | undefined): Shown[] {
+	if (slot?.index !== 0 || slot.which !== 'innerLimit' || showsHandForce(facts)) return [];
+	const radiusMm = isOnPlace(slot.place) ? onRadiusMm(facts, slot.place) : offRadiusMm(facts, slot.place);
+	return radiusMm === undefined ? [] : touchShown(facts, {kind: 'nudge', radiusMm, way: 'inward'});
+}
+
+/** What the hands do before the first limit of a round; empty where they go on as they are. */
+export function handsFirst(check: Check, slot: Slot | undefined): string {
+	if (slot?.which !== 'innerLimit') return '';
 	const series = openSeries(check);
 	// A reading that is corrected is no new round.
-	if (series[slot.place][slot.index]) return [];
-	if (movesGauge(series, slot)) return [line(words.rounds.moved, 'warn')];
-	if (slot.index === 0) return [];
-	if (slot.gauge === 'turned') return [line(words.rounds.turned, 'warn')];
-	if (followsTurned(series, slot)) return [line(words.rounds.turnedBack, 'warn')];
-	return check.setAnew && !isOnPlace(slot.place) ? [line(words.rounds.anew, 'warn')] : [];
+	if (series[slot.place][slot.index]) return '';
+	if (movesGauge(series, slot)) return words.rounds.moved;
+	if (slot.index === 0) return '';
+	if (slot.gauge === 'turned') return words.rounds.turned;
+	if (followsTurned(series, slot)) return words.rounds.turnedBack;
+	return check.setAnew && !isOnPlace(slot.place) ? words.rounds.anew : '';
 }
 
-function figuresSoFar(check: Check, facts: Facts, place: Place, history: readonly PastCheck[]): Shown[] {
+function figuresSoFar(check: Check, facts: Facts, place: Place): Shown[] {
 	if (isOnPlace(place)) return biasSoFar(check, facts, place);
-	return place === 'closing' ? closingShown(facts) : figureLines(facts, place, history);
+	return place === 'closing' ? closingShown(facts) : figureLines(facts, place);
 }
 
-/** Where the rounds stand, with the last of them as they were typed; there may be a dozen. */
+/** The rounds of a place, each to scale; in words as they were typed. There may be a dozen: the last ones. */
+function roundsSoFar(
+	check: Check,
+	facts: Facts,
+	place: Place,
+	slot: Slot | undefined,
+	history: readonly PastCheck[],
+): Shown[] {
+	const taken = openSeries(check)[place];
+	const caption = [standing(check, facts, place, slot), ...begunText(taken)].join(' ');
+	const document = partialDocument(facts, 1);
+	const scale = document && seriesRead(document).scale;
+	if (taken.length === 0 || !scale || showsHandForce(facts)) return taken.length === 0 ? [] : [line(caption)];
+	const asPct = ({gauge}: Round, reading: Reading): number => {
+		const pct = scale.factor * (inGaugeUnit(reading.value, facts) - scale.zero);
+		return gauge === 'turned' ? 0 - pct : pct;
+	};
+	const rows = taken.flatMap((round, index) =>
+		round.outerLimit && !round.struck
+			? [
+					{
+						label: String(index + 1),
+						innerLimit: asPct(round, round.innerLimit),
+						outerLimit: asPct(round, round.outerLimit),
+					},
+				]
+			: [],
+	);
+	const last = taken.at(-1);
+	const begun =
+		last && !last.outerLimit ? {label: String(taken.length), lowPct: asPct(last, last.innerLimit)} : undefined;
+	const named = place === 'extra' ? 'other' : place === 'closing' ? 'inner' : place;
+	const before = isOnPlace(place) ? [] : lastBands(history, [named]);
+	return [roundsShown(rows.slice(-3), begun, facts.limits, before, caption)];
+}
+
 function standing(check: Check, facts: Facts, place: Place, slot: Slot | undefined): string {
 	const taken = openSeries(check)[place];
 	return said.soFar({
-		round: slot && {
-			number: slot.index + 1,
-			usual: usualRoundsAt(check, place),
-			isTurned: slot.gauge === 'turned',
-		},
+		round: roundAsked(check, slot),
 		count: taken.filter(counts).length,
 		isOffScale: isPlaceOffScale(facts, place),
 		last: taken
@@ -83,15 +125,26 @@ function standing(check: Check, facts: Facts, place: Place, slot: Slot | undefin
 	});
 }
 
-/** A round that lacks its outer limit; and that a reading is off scale, as the one that was just taken may be. */
-function pending(taken: readonly Round[], facts: Facts, place: Place): Shown[] {
+/** Which round is asked for, of how many. */
+export const roundAsked = (check: Check, slot: Slot | undefined) =>
+	slot && {
+		number: slot.index + 1,
+		usual: usualRoundsAt(check, slot.place),
+		isTurned: slot.gauge === 'turned',
+	};
+
+/** A round that lacks its outer limit. */
+const begunText = (taken: readonly Round[]): readonly string[] => {
+	const last = taken.at(-1);
+	return last && !last.outerLimit ? [said.begun({innerLimit: last.innerLimit.typed})] : [];
+};
+
+/** That a reading is off scale, as the one that was just taken may be. */
+function offScale(taken: readonly Round[], facts: Facts, place: Place): Shown[] {
 	const last = taken.at(-1);
 	const begun = last?.outerLimit ? undefined : last?.innerLimit;
-	return [
-		...(begun ? [line(said.begun({innerLimit: begun.typed}))] : []),
-		...(begun && isOverTop(facts, inGaugeUnit(begun.value, facts)) ? [offScaleLine(facts, place)] : []),
-		...(isPlaceOffScale(facts, place) ? [offScaleLine(facts, place)] : []),
-	];
+	const isNow = begun !== undefined && isOverTop(facts, inGaugeUnit(begun.value, facts));
+	return isNow || isPlaceOffScale(facts, place) ? [offScaleLine(facts, place)] : [];
 }
 
 const offScaleLine = (facts: Facts, place: Place): Shown =>
@@ -106,22 +159,19 @@ function closingShown(facts: Facts): Shown[] {
 	return [line(said.cannotTell({...closing, pullGoodPct: facts.limits.pullGoodPct}), 'warn')];
 }
 
-function figureLines(facts: Facts, place: Place, history: readonly PastCheck[]): Shown[] {
+function figureLines(facts: Facts, place: Place): Shown[] {
 	const document = partialDocument(facts);
 	if (!document) return [];
 	const {probe} = figuresOf(document);
 	const named = place === 'extra' ? 'other' : place;
 	const here = probe.find((one) => one.place === named);
-	const before = lastBands(history, [named]);
-	const others = probe.filter((one) => one !== here);
-	if (!here || !isMeasured(here)) return bandsShown(others, facts.limits, before);
+	if (!here || !isMeasured(here)) return [];
 	const judged = {figures: here, limits: facts.limits};
 	return [
 		...radiiApart(document).map((one) => {
 			const {roundsApart, roundsApartElsewhere} = words.results;
 			return line(one.radiusMm === here.radiusMm ? roundsApart(one) : roundsApartElsewhere(one), 'warn');
 		}),
-		...bandsShown([here, ...others], facts.limits, before),
 		line(said.pull(judged), 'strong'),
 		line(said.band(judged), 'strong'),
 		// Rounds that do not agree say nothing about what more of them would bring.

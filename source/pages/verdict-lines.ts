@@ -7,6 +7,7 @@ import {documentOfCheck, partialDocument, seriesThatCounts} from '../results/doc
 import {type Figures, figuresOf, isMeasured} from '../results/figures.js';
 import type {Issued} from '../results/issued.js';
 import type {NextAction} from '../results/next-action.js';
+import {briefly} from '../words/finding-text.js';
 import {words} from '../words/index.js';
 import {overriddenText, reasonText} from '../words/says.js';
 import {titleOf} from '../words/step-text.js';
@@ -43,7 +44,7 @@ export function verdictLines(
 	// Whether anything changed since the last check is told first, by how much further down.
 	const [change, ...changes] = years?.changes ?? [];
 	return [
-		line(verdict.headline(figures), toneOf(figures.atWorst)),
+		line(headlineOf(issued), toneOf(figures.atWorst)),
 		...(change ? [change] : []),
 		...notMeasured(check),
 		...lastOutcome(check),
@@ -65,6 +66,10 @@ export function verdictLines(
 		...detailLines(figures),
 	];
 }
+
+/** The word, and what the arm does. */
+const headlineOf = ({figures, findings: [first]}: Issued): string =>
+	[`${verdict.headline(figures)}.`, ...(first ? [briefly(first)] : [])].join(' ');
 
 /** A check that was stopped in a series that was begun only: the figures are those of the one before. */
 export function notMeasured(check: Check): Shown[] {

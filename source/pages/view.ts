@@ -1,3 +1,4 @@
+import type {Check} from '../check/check.js';
 import {deckOf, movesBefore} from '../check/deck-state.js';
 import {type Dialogue, type Position, positionOf} from '../check/dialogue.js';
 import {isReadyToPlay, stageCount} from '../check/progress.js';
@@ -19,8 +20,10 @@ import {askOf, cautionOf, mistakeOf, shortAskOf, titleOf, whyOf} from '../words/
 import {biasLater} from './bias/advice.js';
 import {consequencesOf} from './consequences.js';
 import {changedBy} from './deck-changes.js';
+import {type FigureAsked, figureAsked} from './figure-asked.js';
+import {handsFirst, roundAsked} from './probe-so-far.js';
 import {sheetOf} from './sheet-lines.js';
-import {line, type Shown} from './shown-lines.js';
+import {line, type Shown, type Tone} from './shown-lines.js';
 import {minutesLeft} from './time-left.js';
 import {promptInOrder} from './verdict-choices.js';
 
@@ -41,11 +44,15 @@ export type View = {
 	readonly progress: string;
 	readonly title: string;
 	readonly ask: string;
+	/** How it is meant: a verdict tells what it came to where other screens say what to do. */
+	readonly askTone: Tone;
 	/** The lines of the page that the question belongs to: what was answered, and what is still to come. */
 	readonly sheet: readonly Shown[];
 	readonly shown: readonly Shown[];
 	/** Why the last entry was not taken. */
 	readonly refusal: string | undefined;
+	/** What stands in large digits while a number is read off at the bench. */
+	readonly figure: FigureAsked | undefined;
 	/** Unit that a bare number is taken in. */
 	readonly unit: string;
 	readonly why: string;
@@ -64,7 +71,10 @@ export function viewOf(dialogue: Dialogue, typed = ''): View {
 	const {step, progress} = position;
 	const prompt = promptInWords(promptInOrder(dialogue, position));
 	const deck = deckOf(dialogue.check, progress);
+	const asked = [...movesFirst(dialogue, position, deck), taskOf(dialogue, position)].join(' ');
+	const shown = shownFor(dialogue, position, prompt, typed);
 	return {
+		...withTask(asked, shown),
 		arm: said.arm({name: progress.facts.text('arm-name'), isPractice: dialogue.check.practice !== undefined}),
 		stage: step ? said.stage({title: words.stages[step.stage], ...stageCount(step)}) : said.complete.stage,
 		place: step ? said.place(stageCount(step)) : '',
@@ -72,11 +82,10 @@ export function viewOf(dialogue: Dialogue, typed = ''): View {
 		deck,
 		changes: dialogue.mode.kind === 'ask' && step ? changedBy(dialogue, step, deck) : [],
 		progress: isReadyToPlay(progress) ? said.readyToPlay : said.notReadyToPlay,
-		title: headOf(dialogue, step),
-		ask: [...movesFirst(dialogue, position, deck), taskOf(dialogue, position)].join(' '),
+		title: headOf(dialogue, position),
 		sheet: sheetOf(dialogue, position),
-		shown: shownFor(dialogue, position, prompt, typed),
 		refusal: dialogue.refusal && says.refusal(dialogue.refusal),
+		figure: figureAsked(dialogue, position),
 		unit: unitLabel(position),
 		why: step ? whyOf(step, progress.facts) : '',
 		mistake: step ? mistakeOf(step, progress.facts) : '',
@@ -85,14 +94,21 @@ export function viewOf(dialogue: Dialogue, typed = ''): View {
 	};
 }
 
+/** Where nothing is asked in words, what is told first stands in the place of the task. */
+function withTask(ask: string, shown: readonly Shown[]): Pick<View, 'ask' | 'askTone' | 'shown'> {
+	const [first, ...others] = shown;
+	if (ask !== '' || first?.kind !== 'line') return {ask, askTone: 'strong', shown};
+	return {ask: first.text, askTone: first.tone === 'plain' ? 'strong' : first.tone, shown: others};
+}
+
 /** What an invented bench shows stands first, after what happened with the last entry: that must be on the first page. */
 export const besideBench = (view: View, {notice}: Dialogue, seen: readonly Shown[]): View =>
 	seen.length === 0 ? view : {...view, shown: view.shown.toSpliced(notice === undefined ? 0 : 1, 0, ...seen)};
 
-function headOf({mode}: Dialogue, step: Step | undefined): string {
+function headOf({check, mode}: Dialogue, {step, slot}: Position): string {
 	switch (mode.kind) {
 		case 'ask':
-			return step ? titleOf(step.id) : said.complete.title;
+			return step ? said.titled({title: titleOf(step.id), round: roundAsked(check, slot)}) : said.complete.title;
 		case 'side':
 			return said.side.title({title: step ? titleOf(step.id) : ''});
 		case 'reason':
@@ -107,11 +123,11 @@ function headOf({mode}: Dialogue, step: Step | undefined): string {
 	}
 }
 
-function taskOf({mode, isBrisk}: Dialogue, {step, slot, progress: {facts, problemOf}}: Position): string {
+function taskOf({check, mode, isBrisk}: Dialogue, {step, slot, progress: {facts, problemOf}}: Position): string {
 	switch (mode.kind) {
 		case 'ask':
 			if (!step) return said.complete.ask;
-			if (step.input.kind === 'rounds') return askOfRounds(step, slot, facts);
+			if (step.input.kind === 'rounds') return askOfRounds(check, step, slot, facts);
 			return (isBrisk ? shortAskOf : askOf)(step, facts);
 		case 'side':
 			return said.side.ask(mode);
@@ -144,9 +160,12 @@ const isRounds = ({input}: Step): boolean => input.kind === 'rounds';
 const isFirstReading = (slot: Slot | undefined): boolean => slot?.index === 0 && slot.which === 'innerLimit';
 
 /** Where to set the gauge, once; then only which way to nudge. */
-function askOfRounds(step: Step, slot: Slot | undefined, facts: Facts): string {
+function askOfRounds(check: Check, step: Step, slot: Slot | undefined, facts: Facts): string {
 	if (!slot) return '';
-	return `${isFirstReading(slot) ? `${askOf(step, facts)} ` : ''}${words.rounds.limit(limitAsked(facts, slot))}`;
+	const start = isFirstReading(slot) ? askOf(step, facts) : '';
+	return [handsFirst(check, slot), start, words.rounds.limit(limitAsked(facts, slot))]
+		.filter((part) => part !== '')
+		.join(' ');
 }
 
 function shownFor(dialogue: Dialogue, position: Position, prompt: Prompt, typed: string): readonly Shown[] {
@@ -159,7 +178,7 @@ function shownFor(dialogue: Dialogue, position: Position, prompt: Prompt, typed:
 	const told = step && (!isRounds(step) || isFirstReading(position.slot)) ? cautionOf(step) : undefined;
 	const caution = told === undefined ? [] : [line(told, 'warn')];
 	// What is wrong comes first: on a small screen the rest may be a page further.
-	return [...notice, ...problem, ...triedOut(dialogue, position, prompt, typed), ...caution];
+	return [...notice, ...problem, ...caution, ...triedOut(dialogue, position, prompt, typed)];
 }
 
 /** The consequences of the step, with the typed text taken as its answer where it would be accepted. */

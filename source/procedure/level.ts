@@ -1,4 +1,5 @@
 import limits from '../../shared/limits.json' with {type: 'json'};
+import {degrees, radians} from '../measures/angles.js';
 import {isAbove} from '../measures/compare.js';
 import {
 	allowedTiltSharePct,
@@ -9,7 +10,7 @@ import {
 	tiltUncertaintyDeg,
 	wholeTiltDeg,
 } from '../measures/level.js';
-import {outwardDirection, tiltSharePct, tiltShareUncertaintyPct} from '../measures/tilt-share.js';
+import {outwardDirection, type TiltAxes, tiltSharePct, tiltShareUncertaintyPct} from '../measures/tilt-share.js';
 import type {Facts} from './facts.js';
 import {armOf, pivotDirectionDeg, probeRadii} from './geometry.js';
 import {type Problem, problem, wayTo} from './problem.js';
@@ -60,6 +61,11 @@ export function levelState(facts: Facts) {
 		wholeTiltDeg: wholeDeg,
 		shares,
 		allowedPct: allowedTiltSharePct(pullGoodPct),
+		/** How far the deck may lean in each direction alone, degrees. */
+		allowedDeg: {
+			leftRight: allowedAlongDeg(facts, {leftRightDeg: 1, frontBackDeg: 0}),
+			frontBack: allowedAlongDeg(facts, {leftRightDeg: 0, frontBackDeg: 1}),
+		},
 		/** How much lower the high side goes, in mm for each 100 mm between the feet; nothing while it may still pass. */
 		dropsMm: {
 			leftRight: mustDrop(facts, 'lr', passes) ? dropPer100Mm(leftRight.tiltDeg) : 0,
@@ -69,6 +75,23 @@ export function levelState(facts: Facts) {
 		/** So good that it need not be looked at again. */
 		fine: levelIsFine(sharesPct, wholeDeg, pullGoodPct),
 	};
+}
+
+/** The largest lean in one direction that passes: a tilt's share of the pull grows as its tangent does. */
+function allowedAlongDeg(facts: Facts, oneDegree: TiltAxes): number {
+	const arm = armOf(facts);
+	const sharesPct = !arm
+		? []
+		: probeRadii(facts).map(({radiusMm}) =>
+				tiltSharePct(leaningShare(facts), oneDegree, outwardDirection(arm, pivotDirectionDeg(facts), radiusMm)),
+			);
+	const mostPct = Math.max(0, ...sharesPct.map(Math.abs));
+	const whole = limits.levelWholeTiltDeg.value;
+	if (mostPct === 0) return whole;
+	const byShareDeg = degrees(
+		Math.atan((allowedTiltSharePct(facts.limits.pullGoodPct) / mostPct) * Math.tan(radians(1))),
+	);
+	return Math.min(whole, byShareDeg);
 }
 
 /** All was read and does not pass, or a first reading cannot pass. */

@@ -76,19 +76,24 @@ export function rowsOf(
 	const drawn = (one: Shown, most: number) => rowsOfOne(one, {columns: width, rows: most}, look);
 	const whole = shown.map((one) => (isPliant(one) ? undefined : drawn(one, rows)));
 	const left = rows - whole.reduce((sum, one) => sum + (one?.length ?? 0), 0);
+	const least = leastOfPliant[width < 60 ? 'narrow' : 'wide'];
 	const share = Math.floor(left / Math.max(1, whole.filter((one) => one === undefined).length));
 	return shown.flatMap((one, place) =>
-		(whole[place] ?? drawn(one, Math.max(leastOfPliant, share))).map(({goesOn = true, ...row}, index) => ({
-			...row,
-			text: clipped(row.text, width),
-			...(goesOn && (index > 0 || hasHeading(shown, place)) ? {goesOn} : {}),
-		})),
+		(whole[place] ?? drawn(one, one.kind === 'figure' ? Math.max(figureRows, share) : Math.max(least, share))).map(
+			({goesOn = true, ...row}, index) => ({
+				...row,
+				text: clipped(row.text, width),
+				...(goesOn && (index > 0 || hasHeading(shown, place)) ? {goesOn} : {}),
+			}),
+		),
 	);
 }
 
 // What a screen of 40 × 20 leaves for an instrument, and one of 80 × 24.
 const usualRows = {narrow: 7, wide: 11};
-const leastOfPliant = 5;
+const leastOfPliant = {narrow: 4, wide: 5};
+/** Large digits are three lines. */
+const figureRows = 3;
 
 /** A picture that says what counts in a few lines too. */
 const isPliant = ({kind}: Shown): boolean => pliantKinds.has(kind);
@@ -110,7 +115,7 @@ export function rowsOfOne(one: Shown, room: Room, look: Look): Row[] {
 		const mark = toneMark(one.tone, look);
 		return textRows(`${mark}${one.text}`, width, look, one.tone);
 	}
-	if (look.screenReader) return textRows(one.caption, width, look);
+	if (look.screenReader) return one.caption === '' ? [] : textRows(one.caption, width, look);
 	switch (one.kind) {
 		case 'bands':
 			return bandsPicture(one, room, look);

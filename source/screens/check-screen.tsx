@@ -12,7 +12,7 @@ import {layoutOf} from './layout.js';
 import {useLook} from './look.js';
 import {PromptControl} from './prompt-control.js';
 import {type CheckProps, useCheck} from './use-check.js';
-import {countdownText, useCountdown} from './use-countdown.js';
+import {countdownShown, useCountdown} from './use-countdown.js';
 import {useFieldKeys} from './use-field-keys.js';
 import {usePractice} from './use-practice.js';
 
@@ -51,10 +51,13 @@ export const CheckScreen = (props: CheckProps): ReactNode => {
 	);
 	const seen = besideBench(asked, dialogue, practice.shown);
 	const view = practice.isTruthShown ? beforeAnotherArm(seen) : seen;
-	const notice = countdown.left === undefined ? '' : countdownText(countdown.left, settleSeconds, look);
+	const waiting = useMemo(
+		() => countdownShown(countdown.left, settleSeconds, look),
+		[countdown.left, settleSeconds, look],
+	);
 	const layout = useMemo(
-		() => layoutOf({view, typed, width, height: frameRows, page, isWhy, notice, look}),
-		[view, typed, width, frameRows, page, isWhy, notice, look],
+		() => layoutOf({view, typed, width, height: frameRows, page, isWhy, ...waiting, look}),
+		[view, typed, width, frameRows, page, isWhy, waiting, look],
 	);
 
 	const turn = (by: number): boolean => {

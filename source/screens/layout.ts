@@ -1,11 +1,14 @@
 import stringWidth from 'string-width';
+import {typedFigure} from '../pages/figure-asked.js';
+import type {Countdown} from '../pages/instruments/figure.js';
+import type {Shown} from '../pages/shown-lines.js';
 import type {View} from '../pages/view.js';
 import {printable} from '../terminal/printable.js';
 import {words} from '../words/index.js';
-import {type Row, rowsOf, textRows} from './body.js';
+import {type Row, rowsOf, rowsOfOne, textRows} from './body.js';
 import {keyedLines} from './inputs/keyed.js';
 import {keyRows} from './key-rows.js';
-import type {Look} from './look.js';
+import {type Look, toneMark} from './look.js';
 import {linesOfOptions} from './option-pages.js';
 import {answerRows, barRows, fieldRows, headAndRest, pageOfBody, skeletonOf} from './skeleton.js';
 
@@ -19,8 +22,10 @@ export type LayoutInput = {
 	readonly page: number;
 	/** Why and the usual mistake are shown instead of the instrument. */
 	readonly isWhy: boolean;
-	/** The countdown, or nothing. */
+	/** What is said above the answer; empty for nothing. */
 	readonly notice: string;
+	/** While the arm must hold still, it takes the place of the instrument. */
+	readonly countdown?: Countdown | undefined;
 	readonly look: Look;
 };
 
@@ -42,14 +47,13 @@ const wideColumns = 60;
  * Puts a view into a frame of a given size, each part in its place: bar, deck, what is to be done, one instrument,
  * answer, keys. What does not fit is turned page by page; nothing is ever taller than the frame.
  */
-export function layoutOf({view, typed = '', width, height, page, isWhy, notice, look}: LayoutInput): Layout {
+export function layoutOf({view, typed = '', width, height, page, isWhy, notice, countdown, look}: LayoutInput): Layout {
 	const isNarrow = width < wideColumns;
 	const taskRoom = isNarrow ? 3 : 2;
-	const [task, rest] = headAndRest(view.ask, taskRoom, width, look);
+	const [task, rest] = headAndRest(`${toneMark(view.askTone, look)}${view.ask}`, taskRoom, width, look, view.askTone);
 	const notes = isWhy
 		? []
 		: [...textRows(notice, width, look, 'strong'), ...textRows(view.refusal ?? '', width, look, 'warn')];
-	const shown = [...textRows(rest, width, look), ...rowsOf(view.shown, width, look)];
 	const sheet = isWhy ? [] : rowsOf(view.sheet, width, look);
 	const parts = {
 		width,
@@ -62,16 +66,27 @@ export function layoutOf({view, typed = '', width, height, page, isWhy, notice, 
 		notes,
 		keys: keyRows(view, isWhy, width, look),
 	};
-	const free = skeletonOf({...parts, answer: answerRows}).room + answerRows;
+	const {room: usual} = skeletonOf({...parts, answer: answerRows});
+	const asked = shownWith(view, typed, look);
+	const shown = [...textRows(rest, width, look), ...rowsOf(asked, width, look, usual)];
+	const free = usual + answerRows;
 	const answer = isWhy ? 0 : rowsOfControl(view, typed, width, free, sheet.length + shown.length, look);
 	const {head, room, filled, foot} = skeletonOf({...parts, answer});
 	// The other lines of the page give way before anything that belongs to this question.
-	const whole = [...around(sheet, room - shown.length), ...shown];
-	const all = isWhy ? whyRows(view, width, look) : whole;
+	const left = room - shown.length;
+	const whole = left < fewLines ? shown : [...around(sheet, left), ...shown];
+	const all = isWhy
+		? whyRows(view, width, look)
+		: countdown
+			? rowsOfOne(countdown, {columns: width, rows: room}, look)
+			: whole;
 	const fits = {room, isNoted: notes.length > 0, byArrows: turnsByArrows(view, typed)};
 	const body = pageOfBody(all.length > room ? inOrder(all, view) : all, page, fits, look);
 	return {head, body: filled(body.rows, body.note), foot, controlRows: answer, pages: body.pages};
 }
+
+/** Fewer lines of a page tell nothing. */
+const fewLines = 3;
 
 /** As many lines as there is room for, about the one that is asked. */
 function around(sheet: readonly Row[], room: number): readonly Row[] {
@@ -145,3 +160,9 @@ const inOrder = (rows: readonly Row[], {long}: View): readonly Row[] =>
 /** In a field arrows move the cursor, and an arm that can be nudged is nudged by them. */
 const turnsByArrows = ({prompt, shown}: View, typed: string): boolean =>
 	!shown.some(({kind}) => kind === 'gauged-arm') && (prompt.kind !== 'field' || typed === '');
+
+/** What is shown, under the figure that is read off; an arm that can be nudged takes all the room there is. */
+function shownWith({figure, unit, shown}: View, typed: string, look: Look): readonly Shown[] {
+	if (!figure || look.screenReader || shown.some(({kind}) => kind === 'gauged-arm')) return shown;
+	return [typed === '' && figure.target ? figure.target : typedFigure(typed, unit, figure.note), ...shown];
+}

@@ -1,4 +1,5 @@
 import stringWidth from 'string-width';
+import type {Tone} from '../pages/shown-lines.js';
 import {printable} from '../terminal/printable.js';
 import {pageRow, type Row, textRows} from './body.js';
 import {type Look, written} from './look.js';
@@ -108,13 +109,19 @@ const cut = (text: string, columns: number, look: Look): string => {
 };
 
 /** A text as lines, whole sentences first: those that fit a number of lines, and the rest. */
-export function headAndRest(text: string, lines: number, width: number, look: Look): readonly [Row[], string] {
+export function headAndRest(
+	text: string,
+	lines: number,
+	width: number,
+	look: Look,
+	tone: Tone,
+): readonly [Row[], string] {
 	const sentences = text.split(/(?<=[.?!])\s+(?=\S)/u);
 	for (let count = sentences.length; count > 1; count--) {
-		const rows = textRows(sentences.slice(0, count).join(' '), width, look, 'strong');
+		const rows = textRows(sentences.slice(0, count).join(' '), width, look, tone);
 		if (rows.length <= lines) return [rows, sentences.slice(count).join(' ')];
 	}
-	return [textRows(sentences[0] ?? '', width, look, 'strong'), sentences.slice(1).join(' ')];
+	return [textRows(sentences[0] ?? '', width, look, tone), sentences.slice(1).join(' ')];
 }
 
 /** One page of a body that may have several, and the line that says which. */

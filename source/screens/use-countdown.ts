@@ -1,5 +1,6 @@
 import {useStdout} from 'ink';
 import {useCallback, useEffect, useState} from 'react';
+import type {Countdown} from '../pages/instruments/figure.js';
 import {words} from '../words/index.js';
 import type {Look} from './look.js';
 
@@ -23,10 +24,16 @@ export function useCountdown(
 	return {left, start, stop};
 }
 
-/** `Keep still ███░░ 2 s`, or `Settled: read the gauge now.`; a bar is noise to who hears it read out. */
-export function countdownText(left: number, seconds: number, {unicode, screenReader}: Omit<Look, 'color'>): string {
-	if (left === 0) return words.faces.settled;
-	if (screenReader) return words.faces.keepStill({seconds: left});
-	const [gone, toCome] = unicode ? ['█', '░'] : ['#', '.'];
-	return words.faces.keepStillBar({bar: `${gone.repeat(seconds - left)}${toCome.repeat(left)}`, seconds: left});
+/** What stands while the arm must hold still: large seconds for the eye; a bar is noise to who hears it read out. */
+export function countdownShown(
+	left: number | undefined,
+	seconds: number,
+	{screenReader}: Pick<Look, 'screenReader'>,
+): {readonly notice: string; readonly countdown?: Countdown} {
+	if (left === undefined) return {notice: ''};
+	if (left === 0) return {notice: words.faces.settled};
+	const caption = words.faces.keepStill({seconds: left});
+	if (screenReader) return {notice: caption};
+	const note = words.faces.keepHands;
+	return {notice: '', countdown: {kind: 'countdown', seconds: left, ofSeconds: seconds, note, caption}};
 }

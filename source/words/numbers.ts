@@ -78,7 +78,16 @@ export const percent = (value: number, decimals: number): string =>
 	`${rounded(value, decimals)} ${units.percent.label}`;
 
 /** A force as a stylus scale shows it: '2.10 g'. */
-export const scaleText = (forceMn: number): string => `${rounded(fromBase(forceMn, 'gf'), 2)} ${units.gf.label}`;
+export const scaleText = (forceMn: number): string => {
+	const {text, unit} = scaleFigure(forceMn);
+	return `${text} ${unit}`;
+};
+
+/** The same in its parts: the digits, and what they count. */
+export const scaleFigure = (forceMn: number): {readonly text: string; readonly unit: string} => ({
+	text: rounded(fromBase(forceMn, 'gf'), 2),
+	unit: units.gf.label,
+});
 
 /** An angle with just so many decimals: '0.25°'. */
 export const inDegrees = (value: number, decimals: number): string => `${rounded(value, decimals)}${units.deg.label}`;

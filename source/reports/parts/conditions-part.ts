@@ -1,6 +1,6 @@
 import type {Answer, Check} from '../../check/check.js';
 import {factsOfSeries, progressOf} from '../../check/progress.js';
-import {levelConsequence} from '../../pages/level-consequence.js';
+import {levelLines} from '../../pages/level-consequence.js';
 import type {Facts} from '../../procedure/facts.js';
 import {type StageId, type Step, takes} from '../../procedure/step.js';
 import {tickStates} from '../../procedure/ticks.js';
@@ -64,7 +64,7 @@ function answerRows(step: Step, facts: Facts, answers: Readonly<Record<string, A
 function workedOutFrom(facts: Facts): string[] {
 	const [carried, playingMn] = [carriedMn(facts), facts.number('playing-force')];
 	return [
-		...levelConsequence(facts).flatMap((one) => (one.kind === 'line' ? [one.text] : [])),
+		...levelLines(facts).flatMap((one) => (one.kind === 'line' ? [one.text] : [])),
 		...(carried === undefined || playingMn === undefined ? [] : [conditions.carried({carriedMn: carried, playingMn})]),
 	];
 }

@@ -165,7 +165,7 @@ export const faces = {
 	},
 	settled: 'Settled: read the gauge now.',
 	keepStill: ({seconds}: {readonly seconds: number}) => `Keep still: ${seconds} s`,
-	keepStillBar: ({bar, seconds}: {readonly bar: string; readonly seconds: number}) => `Keep still ${bar} ${seconds} s`,
+	keepHands: 'hands off, keep still',
 	plain,
 };
 

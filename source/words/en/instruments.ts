@@ -1,5 +1,7 @@
+import type {MeasuredRadius} from '../../results/figures-types.js';
 import {units} from '../../units.js';
-import {inDegrees, inUnit, mm, plainNumber, printsAsZero, rounded, withSign} from '../numbers.js';
+import {decimalsFor, inDegrees, inUnit, mm, plainNumber, printsAsZero, rounded, withSign} from '../numbers.js';
+import {wayOf} from './figures.js';
 
 type Limits = {readonly goodPct: number; readonly usablePct: number};
 
@@ -30,6 +32,28 @@ export const instruments = {
 	/** Stands where a reading will be. */
 	nothingTyped: '-',
 	seconds: 's',
+	/** Beside the large digits of what is being typed. */
+	asked: {
+		aim: 'this is the aim',
+		aimAt: ({text, unit}: {readonly text: string; readonly unit: string}) => `aim ${text} ${unit}`,
+		target: ({text, unit}: {readonly text: string; readonly unit: string}) => `Aim at ${text} ${unit}.`,
+		innerLimit: ({typed}: {readonly typed: string}) => `inner limit ${typed}`,
+		allowed: ({deg}: {readonly deg: number}) => `allowed ± ${inDegrees(deg, 2)}`,
+		window: ({lowMm, highMm}: Pick<Window, 'lowMm' | 'highMm'>) =>
+			`${plainNumber(lowMm, 1)} to ${inUnit(highMm, 'mm', 1)}`,
+	},
+	/** At the end of a row of the bands. */
+	judged: {
+		pull: ({pullPct, pullUncertaintyPct}: MeasuredRadius) => {
+			const decimals = decimalsFor(pullUncertaintyPct);
+			const size = `pull ${rounded(Math.abs(pullPct), decimals)} ± ${rounded(pullUncertaintyPct, decimals)}`;
+			return printsAsZero(pullPct, decimals) ? size : `${size} ${wayOf(pullPct)}`;
+		},
+		band: ({bandPct, bandUncertaintyPct}: MeasuredRadius) => {
+			const decimals = decimalsFor(bandUncertaintyPct);
+			return `${rounded(bandPct, decimals)} ± ${rounded(bandUncertaintyPct, decimals)}`;
+		},
+	},
 	bands: {
 		/** Over the line of a limit of the pull. */
 		good: ({pct}: {readonly pct: number}) => `good ${withSign(pct)}`,

@@ -18,9 +18,9 @@ export const rounds = {
 		return showsHand ? `${find} Its sign is + or − as the gauge stands; out and in mean the way the ARM pushes.` : find;
 	},
 	/** What the hands do before a round after the first at a place. */
-	turned: 'Lift the arm. Turn the gauge end for end on its mark. Lower the arm onto it.',
-	turnedBack: 'Lift the arm. Turn the gauge back and set it on its mark. Lower the arm onto it.',
-	anew: 'Lift the arm. Take the gauge away and set it anew on its mark. Lower the arm onto it.',
+	turned: 'Arm up; turn the gauge end for end on its mark; arm down.',
+	turnedBack: 'Arm up; turn the gauge back, on its mark; arm down.',
+	anew: 'Arm up; gauge away and back on its mark; arm down.',
 	/** Where the gauge goes to another radius: dragged along under the arm it would bend the cantilever. */
-	moved: 'Lift the arm with its lifter, move the gauge, lower the arm onto it.',
+	moved: 'Arm up by its lifter; move the gauge; arm down.',
 };

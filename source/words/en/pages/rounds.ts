@@ -15,9 +15,6 @@ type Taken = {
 	readonly isStruck: boolean;
 };
 
-const asked = ({number, usual, isTurned}: Asked): string =>
-	`Round ${number}${usual === 1 ? '' : ` of ${Math.max(usual, number)}`}${isTurned ? ', gauge turned' : ''}`;
-
 const counted = (count: number, isOffScale: boolean): string =>
 	isOffScale
 		? `${count} ${plural(count, {one: 'round', other: 'rounds'})}, off scale`
@@ -59,7 +56,7 @@ export const roundsTaken = {
 		count: number;
 		isOffScale: boolean;
 		last: readonly Taken[];
-	}) => [round ? asked(round) : counted(count, isOffScale), ...last.map(taken)].join(' · '),
+	}) => [...(round ? [] : [counted(count, isOffScale)]), ...last.map(taken)].join(' · '),
 	begun: ({innerLimit}: {innerLimit: string}) => `This round: ${innerLimit} / …`,
 	offScale: ({top, unit, isBiasOn}: {top: number | undefined; unit: GaugeUnit; isBiasOn: boolean}) =>
 		`Off scale: a reading of ${top ?? '?'} ${units[unit].label} or more gives no figure. ${

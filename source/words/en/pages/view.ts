@@ -7,6 +7,11 @@ export const view = {
 	arm: ({name = 'new arm', isPractice}: {name: string | undefined; isPractice: boolean}) =>
 		isPractice ? `PRACTICE: ${name}` : name,
 	stage: ({title, number, of}: {title: string; number: number; of: number}) => `${title} (${number}/${of})`,
+	/** With the round, where rounds are taken. */
+	titled: ({title, round}: {title: string; round: {number: number; usual: number; isTurned: boolean} | undefined}) =>
+		round === undefined || round.usual === 1
+			? title
+			: `${title}, round ${round.number} of ${Math.max(round.usual, round.number)}`,
 	place: ({number, of}: {number: number; of: number}) => `${number}/${of}`,
 	minutes: ({minutes, isShort}: {minutes: number; isShort: boolean}) => `${isShort ? '' : 'about '}${minutes} min`,
 	complete: {stage: 'Complete', title: 'The check is complete', ask: 'The check is complete.'},

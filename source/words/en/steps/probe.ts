@@ -37,14 +37,14 @@ export const probe = {
 		...freeZero,
 	},
 	'probe-inner': {
-		title: 'Probe at the inner radius',
+		title: 'Probe, inner',
 		...rounds,
 		caution: 'Lower the arm onto the gauge with the lifter; do not swing it on.',
 	},
-	'probe-outer': {title: 'Probe at the outer radius', ...rounds},
-	'probe-extra': {title: 'Probe at the third radius', ...rounds},
+	'probe-outer': {title: 'Probe, outer', ...rounds},
+	'probe-extra': {title: 'Probe, third', ...rounds},
 	'probe-closing': {
-		title: 'Closing round at the inner radius',
+		title: 'Closing round, inner',
 		ask: (at) => `Go back to the inner radius${atRadius(at)} for one round more.`,
 		why: 'It shows whether anything moved while you probed. It counts like any other round.',
 		mistake: 'Skipping it because the figures look fine already.',
