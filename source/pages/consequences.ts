@@ -111,6 +111,7 @@ const consequences: Readonly<Partial<Record<StepId, Consequence>>> = {
 	'mat-thickness': clearance,
 	'zero-free-after': freeZero,
 	'bias-drag': skatingLines,
+	'bias-radius-middle': skatingLines,
 	'back-force': putBackForce,
 };
 

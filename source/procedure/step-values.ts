@@ -34,7 +34,7 @@ export type StepValues = {readonly [Id in AtRadiusId]: AtRadius} & {
 	readonly 'back-weight': {readonly playingMn: number | undefined; readonly guardMn: number};
 	readonly 'back-guard': {readonly isUnipivot: boolean};
 	readonly clearance: {readonly hangsFar: boolean};
-	readonly 'bias-drag': {readonly usualDrag: number};
+	readonly 'bias-drag': {readonly usualDrag: number; readonly hasDevice: boolean};
 	readonly 'bias-on': {readonly device: BiasDeviceId};
 	readonly 'back-bias': {
 		readonly device: BiasDeviceId;

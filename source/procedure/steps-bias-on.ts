@@ -49,11 +49,14 @@ const onSteps = (place: OnPlace): readonly Step[] => {
 
 /** The bias device set against skating, for those who want it. */
 export const biasOnSteps: readonly Step[] = [
+	// An arm without a device is shown what skating asks of it; with one, that stands where the device is set.
 	step('bias-drag', {
-		values: () => ({usualDrag: limits.effectiveDrag.value}),
+		values: (facts) => ({usualDrag: limits.effectiveDrag.value, hasDevice: hasBias(facts)}),
 		input: {unit: 'ofForce', between: [limits.effectiveDragLeast.value, limits.effectiveDragMost.value]},
 		suggest: () => limits.effectiveDrag.value.toFixed(2),
 		when: isWanted,
+		usual: (facts) => (hasBias(facts) ? limits.effectiveDrag.value : undefined),
+		listed: true,
 	}),
 	step('bias-radius-middle', {
 		input: {unit: 'mm', between: [50, 160], optional: true},
