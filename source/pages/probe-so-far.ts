@@ -6,7 +6,7 @@ import {counts, openSeries} from '../check/series.js';
 import type {Facts} from '../procedure/facts.js';
 import {closingOf, inGaugeUnit, isOverTop, isPlaceOffScale, topOfScale} from '../procedure/hold-limits.js';
 import {isOnPlace, type Place} from '../procedure/places.js';
-import {gaugeUnitOf} from '../procedure/readings.js';
+import {gaugeUnitOf, isPushedByHand} from '../procedure/readings.js';
 import {partialDocument} from '../results/document-of-check.js';
 import type {Document} from '../results/document-schema.js';
 import {figuresOf} from '../results/figures.js';
@@ -30,23 +30,23 @@ export function probeSoFar(
 ): readonly Shown[] {
 	return [
 		line(standing(check, facts, place, slot)),
-		...headOf(check, slot),
+		...headOf(check, slot, isPushedByHand(facts) ? words.rounds.inHand : words.rounds),
 		...pending(openSeries(check)[place], facts, place),
 		...figuresSoFar(check, facts, place, history),
 	];
 }
 
 /** What the hands do before the first limit of a round. */
-function headOf(check: Check, slot: Slot | undefined): Shown[] {
+function headOf(check: Check, slot: Slot | undefined, heads: typeof words.rounds.inHand): Shown[] {
 	if (slot?.which !== 'innerLimit') return [];
 	const series = openSeries(check);
 	// A reading that is corrected is no new round.
 	if (series[slot.place][slot.index]) return [];
-	if (movesGauge(series, slot)) return [line(words.rounds.moved, 'warn')];
+	if (movesGauge(series, slot)) return [line(heads.moved, 'warn')];
 	if (slot.index === 0) return [];
-	if (slot.gauge === 'turned') return [line(words.rounds.turned, 'warn')];
-	if (followsTurned(series, slot)) return [line(words.rounds.turnedBack, 'warn')];
-	return check.setAnew && !isOnPlace(slot.place) ? [line(words.rounds.anew, 'warn')] : [];
+	if (slot.gauge === 'turned') return [line(heads.turned, 'warn')];
+	if (followsTurned(series, slot)) return [line(heads.turnedBack, 'warn')];
+	return check.setAnew && !isOnPlace(slot.place) ? [line(heads.anew, 'warn')] : [];
 }
 
 function figuresSoFar(check: Check, facts: Facts, place: Place, history: readonly PastCheck[]): Shown[] {

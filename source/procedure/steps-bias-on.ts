@@ -7,7 +7,7 @@ import {type OnPlace, radiusOf, stepOfRounds} from './places.js';
 import {mustBe} from './problem.js';
 import {type Step, stepsOf} from './step.js';
 import type {AtRadius} from './step-values.js';
-import {readyToProbe} from './steps-probe.js';
+import {readyToProbe, roundsAt} from './steps-probe.js';
 import {guardedArm} from './steps-weighing.js';
 
 const step = stepsOf('bias-on');
@@ -28,11 +28,10 @@ const onSteps = (place: OnPlace): readonly Step[] => {
 	const radius = radiusOf(place);
 	return [
 		step(stepOfRounds(place), {
-			values: at,
+			...roundsAt((facts) => onRadiusMm(facts, place)),
 			input: {place},
 			when: isProbed,
 			finds: (facts) => ({...readyToProbe(facts), bias: ['on']}),
-			leaves: () => ({arm: 'on-gauge', gauge: 'as-used'}),
 		}),
 		step(`bias-clock-${radius}`, {
 			values: at,

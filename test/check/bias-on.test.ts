@@ -68,7 +68,10 @@ describe('The bias set against skating', () => {
 				{id: 'step:bias-drag', label: {id: 'step', values: {step: 'bias-drag', state: 'done'}}},
 			]),
 		});
-		expect(promptOf(say(atMiddle, goTo('bias-on', 'bias-drag')))).toMatchObject({kind: 'field', initial: expect.stringMatching(/^0\.30/)});
+		expect(promptOf(say(atMiddle, goTo('bias-on', 'bias-drag')))).toMatchObject({
+			kind: 'field',
+			initial: expect.stringMatching(/^0\.30/),
+		});
 	});
 
 	it('takes another drag at the result, works the same readings out with it, and shows what they leave', () => {

@@ -5,8 +5,8 @@ const nudged = {
 	outerLimit: 'Nudge the arm OUTWARD in small steps. At the OUTERMOST place where it still holds:',
 };
 const started = {
-	innerLimit: 'Push the arm gently toward the RIM until it just starts:',
-	outerLimit: 'Push the arm gently toward the SPINDLE until it just starts:',
+	innerLimit: 'Push slowly toward the RIM until the arm starts:',
+	outerLimit: 'Push slowly toward the SPINDLE until the arm starts:',
 };
 
 /** What is said round by round. */
@@ -25,4 +25,11 @@ export const rounds = {
 	anew: 'Lift the arm. Take the gauge away and set it anew on its mark. Lower the arm onto it.',
 	/** Where the gauge goes to another radius: dragged along under the arm it would bend the cantilever. */
 	moved: 'Lift the arm with its lifter, move the gauge, lower the arm onto it.',
+	/** The same with a gauge that is pushed by hand. */
+	inHand: {
+		turned: 'Arm to its rest. Turn the gauge end for end in your hand. Let the arm float again.',
+		turnedBack: 'Arm to its rest. Turn the gauge back in your hand. Let the arm float again.',
+		anew: 'Arm to its rest. Take the gauge up anew. Let the arm float at its mark again.',
+		moved: 'Bring the floating arm to the other radius by its finger lift.',
+	},
 };

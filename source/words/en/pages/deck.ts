@@ -4,6 +4,7 @@ const arm: Readonly<Record<Deck['arm'], string>> = {
 	locked: 'arm locked',
 	'in-rest': 'arm in its rest',
 	'on-gauge': 'arm ON THE GAUGE',
+	afloat: 'arm AFLOAT',
 };
 const stylus: Readonly<Record<Deck['stylus'], string>> = {covered: 'guard on', bare: 'stylus BARE'};
 const damping: Readonly<Record<Deck['damping'], string | undefined>> = {

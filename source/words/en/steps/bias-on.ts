@@ -1,12 +1,12 @@
-import type {AtRadius} from '../../../procedure/step-values.js';
+import type {AtRadius, GaugeAtRadius} from '../../../procedure/step-values.js';
 import {rounded} from '../../numbers.js';
 import type {StepSentences} from '../../step-sentences.js';
-import {atRadius} from '../at-radius.js';
+import {atRadius, placedAt} from '../at-radius.js';
 import {deviceWords} from '../bias-devices.js';
 
 /** The rounds at one radius. */
 const probe = {
-	ask: (at: AtRadius) => `Set the gauge${atRadius(at)} from the spindle, bias on, and let it carry the arm.`,
+	ask: (at: GaugeAtRadius) => `Bias on. ${placedAt(at)}.`,
 	why: "The same two limits as before; the arm's own pull is taken off them, and what is left is the bias device alone.",
 	mistake: 'Judging by one limit: the bias shifts both, friction keeps them apart.',
 };
