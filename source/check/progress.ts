@@ -6,6 +6,7 @@ import {type StageId, type Step, takes} from '../procedure/step.js';
 import {nextLine, tickStates, ticksProblem} from '../procedure/ticks.js';
 import {type Answer, type Check, isSameValue, type Series} from './check.js';
 import {answersOfSeries, isComplete, limitsOfSeries, openSeries, remediesIn} from './series.js';
+import {shownAtIn} from './short-series.js';
 
 export type StepState = 'open' | 'done' | 'again' | 'problem' | 'overridden';
 
@@ -103,6 +104,7 @@ function visibleSteps(
 		onFile,
 		rounds: limitsOfSeries(series),
 		roundsEach: check.practice?.roundsEach,
+		shownAt: shownAtIn(check, series),
 		setAnew: check.setAnew,
 		isRecheck: check.recheckOf !== undefined,
 		profiles,

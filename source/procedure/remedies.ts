@@ -12,8 +12,8 @@ type Remedy = {
 	readonly who: 'owner' | 'technician';
 	/** The figure that tells whether it was the cause. */
 	readonly shows: 'pull' | 'band';
-	/** Rounds at one radius, or at both, that suffice to see it. */
-	readonly seenAt: 'one' | 'both';
+	/** Where {@link roundsToSee} rounds suffice to see it: at one radius or at both; 'closing': only a whole series shows it. */
+	readonly seenAt: 'one' | 'both' | 'closing';
 	/** Hands go to wires, linkage, pulley or bearing: only as far as the maker allows, arm locked, guard on, amplifier off. */
 	readonly isDelicate?: true;
 	/** The deck is not as it is used afterwards: what puts it back, asked again with whatever comes next. */
@@ -40,10 +40,10 @@ const byId = {
 	},
 	force: {...looked, steps: [...guardSteps, ...forceSteps], minutes: 5, when: carriesArm},
 	height: {...looked, steps: heightSteps, minutes: 3, when: carriesArm},
-	again: looked,
-	'gauge-foot': {...looked, when: carriesArm},
-	platter: {...looked, minutes: 1, when: carriesArm},
-	'still-deck': {...looked, minutes: 1},
+	again: {...looked, seenAt: 'closing'},
+	'gauge-foot': {...looked, seenAt: 'closing', when: carriesArm},
+	platter: {...looked, minutes: 1, seenAt: 'closing', when: carriesArm},
+	'still-deck': {...looked, minutes: 1, seenAt: 'closing'},
 	'gauge-zero': {...looked, steps: ['gauge-turns'], minutes: 3},
 	'half-force': {...looked, steps: forceSteps, minutes: 5, seenAt: 'one', undoneBy: 'force', when: carriesArm},
 	'lead-loop': delicate,
