@@ -55,6 +55,8 @@ function chooseRemedy(dialogue: Dialogue, entry: Entry, at: string): Dialogue {
 export function chooseBias(dialogue: Dialogue, step: Step, entry: Entry, at: string): Dialogue {
 	const chosen = textOf(entry);
 	if (chosen === 'adjust') return act(dialogue, {type: 'next-trial', at});
+	// What the readings leave is worked out anew, and shown again.
+	if (chosen === 'other-drag') return visit(act(dialogue, {type: 'ask-again', steps: [step.id], at}), 'bias-drag');
 	if (chosen === 'steps') return {...calm(dialogue), mode: {kind: 'steps', stage: step.stage}};
 	const trials = trialsOf(dialogue.check);
 	const index = trials.findIndex((_trial, nth) => [choiceOf.keep(nth + 1), choiceOf.backTo(nth + 1)].includes(chosen));

@@ -43,6 +43,8 @@ function newProgress(check: Check, profiles: readonly Profile[]): Progress {
 	const states = new Map<Step, StepState>();
 	const newState = (step: Step): StepState => {
 		const answer = check.answers[step.id];
+		// What is usual was taken.
+		if (!answer && step.listed && facts.answered(step.id)) return 'done';
 		if (!answer || isHalfDone(step, facts, openSeries(check))) return 'open';
 		if (answer.again || !fits(step.input, answer.value)) return 'again';
 		const problem = problemOf(step);
@@ -114,10 +116,10 @@ function visibleSteps(
 		if (!(step.when?.(facts) ?? true)) return false;
 		const answer = onFile[step.id];
 		const usual = answer ? undefined : usualAnswer(step, facts);
-		const isAsked = !usual && isDue(check, step, answer);
-		const known = isAsked ? answer : usual;
+		const isShown = (!usual || step.listed === true) && isDue(check, step, answer);
+		const known = usual ?? (isShown ? answer : undefined);
 		if (known) answers[step.id] = known;
-		return isAsked;
+		return isShown;
 	});
 	return {facts, visible};
 }

@@ -106,9 +106,8 @@ const backTo = (number: number, trial: Trial): PromptOption => ({
 
 /** What may follow on the readings with a bias setting. */
 export function biasOptions({check}: Dialogue): readonly PromptOption[] {
-	const series = openSeries(check);
 	const trials = trialsOf(check);
-	const open = hasOnReadings(series) ? trials.length : undefined;
+	const open = hasOnReadings(openSeries(check)) ? trials.length : undefined;
 	const earlier = trials.flatMap((trial, index) => {
 		const number = index + 1;
 		return number === open ? [] : [backTo(number, trial)];
@@ -117,6 +116,7 @@ export function biasOptions({check}: Dialogue): readonly PromptOption[] {
 		{id: 'adjust', label: plainly('adjust-bias')},
 		...(open === undefined ? [] : [{id: choiceOf.keep(open), label: plainly('keep-setting')}]),
 		...earlier,
+		{id: 'other-drag', label: plainly('other-drag')},
 		{id: 'steps', label: plainly('round-or-correction')},
 	];
 }

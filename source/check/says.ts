@@ -89,6 +89,7 @@ export type LabelValues = {
 	'back-to-setting': {readonly setting: string};
 	'adjust-bias': Nothing;
 	'keep-setting': Nothing;
+	'other-drag': Nothing;
 	'round-or-correction': Nothing;
 	round: {
 		readonly place: Place;

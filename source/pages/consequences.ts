@@ -119,6 +119,7 @@ const consequences: Readonly<Partial<Record<StepId, Consequence>>> = {
 	'mat-thickness': clearance,
 	'zero-free-after': freeZero,
 	'bias-drag': skatingLines,
+	'bias-radius-middle': skatingLines,
 	'back-force': putBackForce,
 	'back-weight': (facts) => {
 		const playingMn = facts.number('playing-force');

@@ -8,7 +8,7 @@ import type {Facts} from '../procedure/facts.js';
 import {offRadiusMm} from '../procedure/geometry.js';
 import {closingOf, inGaugeUnit, isOverTop, isPlaceOffScale, topOfScale} from '../procedure/hold-limits.js';
 import {isOnPlace, type Place} from '../procedure/places.js';
-import {gaugeUnitOf, showsHandForce} from '../procedure/readings.js';
+import {gaugeUnitOf, isPushedByHand, showsHandForce} from '../procedure/readings.js';
 import {partialDocument} from '../results/document-of-check.js';
 import type {Document} from '../results/document-schema.js';
 import {figuresOf} from '../results/figures.js';
@@ -48,16 +48,17 @@ function atFirst(facts: Facts, slot: Slot | undefined): Shown[] {
 }
 
 /** What the hands do before the first limit of a round; empty where they go on as they are. */
-export function handsFirst(check: Check, slot: Slot | undefined): string {
+export function handsFirst(check: Check, facts: Facts, slot: Slot | undefined): string {
 	if (slot?.which !== 'innerLimit') return '';
+	const heads = isPushedByHand(facts) ? words.rounds.inHand : words.rounds;
 	const series = openSeries(check);
 	// A reading that is corrected is no new round.
 	if (series[slot.place][slot.index]) return '';
-	if (movesGauge(series, slot)) return words.rounds.moved;
+	if (movesGauge(series, slot)) return heads.moved;
 	if (slot.index === 0) return '';
-	if (slot.gauge === 'turned') return words.rounds.turned;
-	if (followsTurned(series, slot)) return words.rounds.turnedBack;
-	return check.setAnew && !isOnPlace(slot.place) ? words.rounds.anew : '';
+	if (slot.gauge === 'turned') return heads.turned;
+	if (followsTurned(series, slot)) return heads.turnedBack;
+	return check.setAnew && !isOnPlace(slot.place) ? heads.anew : '';
 }
 
 function figuresSoFar(check: Check, facts: Facts, place: Place): Shown[] {

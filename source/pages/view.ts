@@ -163,7 +163,7 @@ const isFirstReading = (slot: Slot | undefined): boolean => slot?.index === 0 &&
 function askOfRounds(check: Check, step: Step, slot: Slot | undefined, facts: Facts): string {
 	if (!slot) return '';
 	const start = isFirstReading(slot) ? askOf(step, facts) : '';
-	return [handsFirst(check, slot), start, words.rounds.limit(limitAsked(facts, slot))]
+	return [handsFirst(check, facts, slot), start, words.rounds.limit(limitAsked(facts, slot))]
 		.filter((part) => part !== '')
 		.join(' ');
 }

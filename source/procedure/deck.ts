@@ -1,7 +1,7 @@
 /** How arm, deck and gauge stand: what the hands must know at every moment. */
 export type Deck = {
-	/** Locked in its rest (or tied there where there is no lock), in its rest, or on the gauge over the platter. */
-	readonly arm: 'locked' | 'in-rest' | 'on-gauge';
+	/** Locked in its rest (or tied there where there is no lock), in its rest, on the gauge over the platter, or floating over it. */
+	readonly arm: 'locked' | 'in-rest' | 'on-gauge' | 'afloat';
 	readonly stylus: 'covered' | 'bare';
 	readonly mat: 'on' | 'off';
 	/** Damping that can be taken out; 'none' where the arm has none. */

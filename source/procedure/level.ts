@@ -14,6 +14,7 @@ import {outwardDirection, type TiltAxes, tiltSharePct, tiltShareUncertaintyPct} 
 import type {Facts} from './facts.js';
 import {armOf, pivotDirectionDeg, probeRadii} from './geometry.js';
 import {type Problem, problem, wayTo} from './problem.js';
+import {isPushedByHand} from './readings.js';
 import {levelSteps} from './step-groups.js';
 import {carriedMn, guardWeightMn} from './weighing.js';
 
@@ -98,12 +99,15 @@ function allowedAlongDeg(facts: Facts, oneDegree: TiltAxes): number {
 const mustDrop = (facts: Facts, axis: 'lr' | 'fb', passes: boolean): boolean =>
 	facts.answered('level-fb-2') ? !passes : firstLevelProblem(facts, axis) !== undefined;
 
-/** Force that a tilt acts on, over the playing force. Before the weighing the playing force stands in for the carried one. */
+/**
+ * Force that a tilt acts on, over the playing force. Before the weighing the playing force stands in for the carried one; an arm that
+ * will float carries nothing.
+ */
 function leaningShare(facts: Facts): number {
 	const playingMn = facts.number('playing-force');
 	if (playingMn === undefined) return 0;
 	if (facts.is('arm-loading', 'spring')) return guardWeightMn(facts) / playingMn;
-	return (carriedMn(facts) ?? playingMn) / playingMn;
+	return isPushedByHand(facts) ? 0 : (carriedMn(facts) ?? playingMn) / playingMn;
 }
 
 /**

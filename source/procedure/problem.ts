@@ -21,6 +21,7 @@ export type ProblemValues = {
 	'radius-taken': {readonly radiusMm: number};
 	'stop-takes-hold': {readonly leastMm: number};
 	'middle-not-between': {readonly innerMm: number; readonly outerMm: number};
+	'percent-of-nothing': Nothing;
 	'low-force-too-high': Nothing;
 	'high-force-too-low': Nothing;
 	'mat-meets-guard': Nothing;
@@ -83,6 +84,9 @@ export type WayId =
 	| 'correct-lowest'
 	| 'correct-highest'
 	| 'correct-playing'
+	| 'correct-mount'
+	| 'reads-mn'
+	| 'reads-grams'
 	| 'measure-pivot'
 	| 'type-offset'
 	| 'from-both-nulls'

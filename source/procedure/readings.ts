@@ -1,6 +1,7 @@
 import {type GaugeUnit, gaugeUnits} from '../units.js';
 import type {Facts} from './facts.js';
 import type {Sides} from './step.js';
+import {answerKinds, type OptionOf} from './step-ids.js';
 
 /** Directions of a gauge reading. `out` and `in` always say which way the arm pushes. */
 export const pushSides: Sides = {
@@ -29,8 +30,19 @@ export const frontBack: Sides = {
 export const gaugeUnitOf = (facts: Facts): GaugeUnit =>
 	gaugeUnits.find((unit) => facts.is('gauge-unit', unit)) ?? 'percent';
 
+/** How the gauge is held at the arm. */
+export type GaugeMount = OptionOf<'gauge-mount'>;
+
+/** Known gauges of before this was asked stand. */
+export const gaugeMountOf = (facts: Facts): GaugeMount =>
+	answerKinds['gauge-mount'].find((mount) => facts.is('gauge-mount', mount)) ?? 'stands';
+
+/** The gauge is pushed by hand: it carries nothing, so the arm is floated instead of weighed. */
+export const isPushedByHand = (facts: Facts): boolean => facts.is('gauge-mount', 'hand');
+
 /** The gauge shows the force of a hand that starts the arm, instead of the force of the arm on the gauge. */
-export const showsHandForce = (facts: Facts): boolean => facts.is('gauge-sign', 'hand-out', 'hand-in');
+export const showsHandForce = (facts: Facts): boolean =>
+	isPushedByHand(facts) || facts.is('gauge-sign', 'hand-out', 'hand-in');
 
 /** The sign that a typed + has in the program's sense (positive: the arm pushes toward the rim). */
 export const signOfPlus = (facts: Facts): 1 | -1 => (facts.is('gauge-sign', 'arm-in', 'hand-out') ? -1 : 1);

@@ -1,4 +1,5 @@
 import type {Facts} from './facts.js';
+import {isPushedByHand} from './readings.js';
 import {forceSteps, guardSteps, heightSteps, levelSteps} from './step-groups.js';
 import type {StepId} from './step-ids.js';
 
@@ -23,6 +24,9 @@ type Remedy = {
 const looked = {steps: [], minutes: 2, who: 'technician', shows: 'pull', seenAt: 'both'} as const;
 const delicate = {...looked, minutes: 10, isDelicate: true, steps: ['wires']} as const;
 
+/** The gauge stands, hangs or is clamped under the arm; a floating arm has neither force nor height. */
+const carriesArm = (facts: Facts): boolean => !isPushedByHand(facts);
+
 const byId = {
 	bias: {...delicate, minutes: 3, steps: ['bias-off'], when: (facts) => facts.answered('bias-off')},
 	level: {...looked, steps: levelSteps, minutes: 10, who: 'owner'},
@@ -34,14 +38,14 @@ const byId = {
 		shows: 'band',
 		when: (facts) => facts.answered('damping-off'),
 	},
-	force: {...looked, steps: [...guardSteps, ...forceSteps], minutes: 5},
-	height: {...looked, steps: heightSteps, minutes: 3},
+	force: {...looked, steps: [...guardSteps, ...forceSteps], minutes: 5, when: carriesArm},
+	height: {...looked, steps: heightSteps, minutes: 3, when: carriesArm},
 	again: {...looked, seenAt: 'closing'},
-	'gauge-foot': {...looked, seenAt: 'closing'},
-	platter: {...looked, minutes: 1, seenAt: 'closing'},
+	'gauge-foot': {...looked, seenAt: 'closing', when: carriesArm},
+	platter: {...looked, minutes: 1, seenAt: 'closing', when: carriesArm},
 	'still-deck': {...looked, minutes: 1, seenAt: 'closing'},
 	'gauge-zero': {...looked, steps: ['gauge-turns'], minutes: 3},
-	'half-force': {...looked, steps: forceSteps, minutes: 5, seenAt: 'one', undoneBy: 'force'},
+	'half-force': {...looked, steps: forceSteps, minutes: 5, seenAt: 'one', undoneBy: 'force', when: carriesArm},
 	'lead-loop': delicate,
 	'leads-off': {...delicate, minutes: 15, undoneBy: 'leads'},
 	magnet: looked,

@@ -8,7 +8,7 @@ export const levelSteps = ['level-lr-1', 'level-lr-2', 'level-fb-1', 'level-fb-2
 export const freeZeroSteps = ['zero-free-before', 'zero-free-after'] as const;
 export const guardSteps = ['guard-on', 'weighed'] as const;
 export const heightSteps = ['guard-gap', 'clearance'] as const;
-export const forceSteps = ['force-reading', 'force-at-height'] as const;
+export const forceSteps = ['force-reading', 'arm-afloat', 'force-at-height'] as const;
 
 /** What belongs to one setting of the bias device and its readings; a new setting asks all of it anew. */
 export const trialSteps = [

@@ -105,6 +105,8 @@ export type Step = {
 	 * undefined there is nothing usual, and the step is asked.
 	 */
 	readonly usual?: (facts: Facts) => AnswerValue | undefined;
+	/** Not asked, and yet in the list of steps: what is usual can be changed there. */
+	readonly listed?: true;
 	/** How the deck must stand when this is asked. */
 	readonly finds?: Finds | ((facts: Facts) => Finds);
 	/** How the deck stands once this is done. */

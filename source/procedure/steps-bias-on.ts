@@ -7,7 +7,7 @@ import {type OnPlace, radiusOf, stepOfRounds} from './places.js';
 import {mustBe} from './problem.js';
 import {type Step, stepsOf} from './step.js';
 import type {AtRadius} from './step-values.js';
-import {readyToProbe} from './steps-probe.js';
+import {readyToProbe, roundsAt} from './steps-probe.js';
 import {guardedArm} from './steps-weighing.js';
 
 const step = stepsOf('bias-on');
@@ -28,11 +28,10 @@ const onSteps = (place: OnPlace): readonly Step[] => {
 	const radius = radiusOf(place);
 	return [
 		step(stepOfRounds(place), {
-			values: at,
+			...roundsAt((facts) => onRadiusMm(facts, place)),
 			input: {place},
 			when: isProbed,
 			finds: (facts) => ({...readyToProbe(facts), bias: ['on']}),
-			leaves: () => ({arm: 'on-gauge', gauge: 'as-used'}),
 		}),
 		step(`bias-clock-${radius}`, {
 			values: at,
@@ -49,11 +48,14 @@ const onSteps = (place: OnPlace): readonly Step[] => {
 
 /** The bias device set against skating, for those who want it. */
 export const biasOnSteps: readonly Step[] = [
+	// An arm without a device is shown what skating asks of it; with one, that stands where the device is set.
 	step('bias-drag', {
-		values: () => ({usualDrag: limits.effectiveDrag.value}),
+		values: (facts) => ({usualDrag: limits.effectiveDrag.value, hasDevice: hasBias(facts)}),
 		input: {unit: 'ofForce', between: [limits.effectiveDragLeast.value, limits.effectiveDragMost.value]},
 		suggest: () => limits.effectiveDrag.value.toFixed(2),
 		when: isWanted,
+		usual: (facts) => (hasBias(facts) ? limits.effectiveDrag.value : undefined),
+		listed: true,
 	}),
 	step('bias-radius-middle', {
 		input: {unit: 'mm', between: [50, 160], optional: true},

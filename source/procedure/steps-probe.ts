@@ -1,10 +1,10 @@
-import {armLocked, type Finds} from './deck.js';
+import {armLocked, type Deck, type Finds} from './deck.js';
 import type {Facts} from './facts.js';
 import {offRadiusMm} from './geometry.js';
 import {closingProblem, topOfScale} from './hold-limits.js';
 import {type OffPlace, type ProbeEnd, stepOfRounds} from './places.js';
 import {mustBe} from './problem.js';
-import {gaugeSides, gaugeUnitOf, showsHandForce} from './readings.js';
+import {gaugeMountOf, gaugeSides, gaugeUnitOf, isPushedByHand, showsHandForce} from './readings.js';
 import {type Step, stepsOf} from './step.js';
 import {type freeZeroSteps, isBeforeRounds} from './step-groups.js';
 import {guardedArm} from './steps-weighing.js';
@@ -39,20 +39,32 @@ const freeZero = (id: (typeof freeZeroSteps)[number]): Step =>
 		when: (facts) => facts.is('gauge-turns', 'no'),
 	});
 
+/** How arm and gauge stand while rounds are taken; the gauge in a hand stands nowhere, but may be turned. */
+export const whileProbing = (facts: Facts, gauge: 'as-used' | 'turned'): Partial<Deck> => {
+	if (!isPushedByHand(facts)) return {arm: 'on-gauge', gauge};
+	return gauge === 'turned' ? {arm: 'afloat', gauge} : {arm: 'afloat'};
+};
+
 /** What holds the arm or pushes it is out of the way, but where somebody went on without; the gauge stands on its mark. */
 export const readyToProbe = (facts: Facts): Finds => ({
 	...guardedArm(facts),
-	gauge: ['as-used', 'turned'],
+	...(isPushedByHand(facts) ? {} : {gauge: ['as-used', 'turned'] as const}),
 	...(facts.yes('bias-off') ? {bias: ['off']} : {}),
 	...(facts.yes('damping-off') ? {damping: ['out']} : {}),
 });
 
+/** What the rounds of one place have in common, with the bias off or on: the arm lies on its gauge, or floats. */
+export const roundsAt = (radiusMm: (facts: Facts) => number | undefined) =>
+	({
+		values: (facts: Facts) => ({radiusMm: radiusMm(facts), mount: gaugeMountOf(facts)}),
+		leaves: (facts: Facts): Partial<Deck> => whileProbing(facts, 'as-used'),
+	}) as const;
+
 const probe = (place: OffPlace, extra: Partial<Pick<Step, 'when' | 'verify' | 'reasons'>> = {}): Step =>
 	probing(stepOfRounds(place), {
-		values: (facts) => ({radiusMm: offRadiusMm(facts, place)}),
+		...roundsAt((facts) => offRadiusMm(facts, place)),
 		input: {place},
 		finds: readyToProbe,
-		leaves: () => ({arm: 'on-gauge', gauge: 'as-used'}),
 		...extra,
 	});
 

@@ -5,6 +5,7 @@ import {biasDeviceId, hasBias} from './bias-devices.js';
 import {armLocked, type Finds} from './deck.js';
 import type {Facts} from './facts.js';
 import {mustBe, type Problem, problem, type UnconfirmedStep, wayTo} from './problem.js';
+import {isPushedByHand} from './readings.js';
 import {type Step, stepsOf} from './step.js';
 import {heightSteps} from './step-groups.js';
 import type {StepId} from './step-ids.js';
@@ -41,7 +42,8 @@ const isOnList =
 /** The arm locked, its stylus covered: so everything beside it is put back. */
 const lockedAndCovered = (facts: Facts): Finds => ({...guardedArm(facts), ...armLocked});
 
-const hasGuard = (facts: Facts): boolean => facts.is('guard-on', 'on');
+/** With a guard of known mass the counterweight is set before the stylus is bare. */
+const isSetWhileCovered = (facts: Facts): boolean => facts.is('guard-on', 'on') && guardWeightMn(facts) > 0;
 
 function playingForceProblem(facts: Facts): Problem | undefined {
 	const weighedMn = facts.number('back-force');
@@ -54,7 +56,11 @@ function playingForceProblem(facts: Facts): Problem | undefined {
 /** The deck goes back so that it is safe to play, the stylus bare last; then the next date. */
 export const putBackSteps: readonly Step[] = [
 	step('back-lock', {...confirmed('back-lock', {arm: 'locked'})}),
-	step('back-gauge', {...confirmed('back-gauge', {gauge: 'away'}), when: isOnList('back-gauge'), finds: armLocked}),
+	step('back-gauge', {
+		...confirmed('back-gauge', {gauge: 'away'}),
+		when: (facts) => !isPushedByHand(facts) && isOnList('back-gauge')(facts),
+		finds: armLocked,
+	}),
 	step('back-mat', {
 		...confirmed('back-mat', {mat: 'on'}),
 		when: (facts) => facts.is('mat', 'off'),
@@ -83,7 +89,7 @@ export const putBackSteps: readonly Step[] = [
 	step('back-weight', {
 		...confirmed('back-weight'),
 		values: (facts) => ({playingMn: facts.number('playing-force'), guardMn: guardWeightMn(facts)}),
-		when: (facts) => hasGuard(facts) && guardWeightMn(facts) > 0 && isOnList('back-weight')(facts),
+		when: (facts) => isSetWhileCovered(facts) && isOnList('back-weight')(facts),
 		finds: lockedAndCovered,
 	}),
 	step('back-guard', {
@@ -93,6 +99,9 @@ export const putBackSteps: readonly Step[] = [
 		finds: lockedAndCovered,
 	}),
 	step('back-force', {
+		values: (facts) => ({
+			setToMn: isSetWhileCovered(facts) || !isPushedByHand(facts) ? undefined : facts.number('playing-force'),
+		}),
 		input: {unit: 'gf', between: [grams(0.1), grams(12)], optional: true},
 		verify: playingForceProblem,
 		reasons: ['owner-wants-force', 'no-scale'],
@@ -116,6 +125,7 @@ export const undoneBy: Readonly<Partial<Record<StepId, readonly StepId[]>>> = {
 	'back-damping': ['damping-off'],
 	'back-bias': ['bias-off'],
 	'back-height': heightSteps,
-	'back-weight': ['force-reading'],
+	'back-weight': ['force-reading', 'arm-afloat'],
+	'back-force': ['arm-afloat'],
 	'back-guard': ['guard-on', 'weighed'],
 };

@@ -73,7 +73,7 @@ export const doubts: readonly Doubt[] = [
 			{
 				id: 'tools',
 				steps: profileStepsOf(toolsSteps),
-				shows: ['tools-name', 'gauge-unit', 'gauge-step', 'gauge-top'],
+				shows: ['tools-name', 'gauge-mount', 'gauge-unit', 'gauge-step', 'gauge-top'],
 			},
 		],
 		offered: true,

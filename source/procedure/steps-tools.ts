@@ -1,7 +1,9 @@
 import {grams} from '../units.js';
 import type {Facts} from './facts.js';
-import {gaugeUnitOf, showsHandForce} from './readings.js';
+import {problem, setTo, wayTo} from './problem.js';
+import {gaugeUnitOf, isPushedByHand, showsHandForce} from './readings.js';
 import {type Step, stepsOf, withProfile} from './step.js';
+import {forceSteps, heightSteps} from './step-groups.js';
 
 const step = stepsOf('tools');
 
@@ -26,14 +28,43 @@ const accuracies = [
 
 const asked = [
 	step('tools-name', {suggest: () => 'bench-set'}),
-	step('gauge-unit', {suggest: () => 'percent', touches: ['gauge-step', 'gauge-top', 'gauge-nudge', 'rounds']}),
+	step('gauge-mount', {
+		suggest: () => 'stands',
+		// Asked of a new gauge; one that is known from before this was asked stands.
+		usual: (facts) => (facts.everAnswered('gauge-unit') ? 'stands' : undefined),
+		touches: ['gauge-sign', 'gauge-turns', ...forceSteps, ...heightSteps, 'rounds'],
+	}),
+	step('gauge-unit', {
+		suggest: (facts) => (isPushedByHand(facts) ? 'mN' : 'percent'),
+		verify: (facts) =>
+			isPushedByHand(facts) && facts.is('gauge-unit', 'percent')
+				? problem(
+						'percent-of-nothing',
+						{},
+						setTo('reads-mn', 'gauge-unit', 'mN'),
+						setTo('reads-grams', 'gauge-unit', 'gf'),
+						// Without the unit it is a new gauge, and the first of the two is asked.
+						wayTo('correct-mount', 'gauge-mount', 'gauge-unit'),
+					)
+				: undefined,
+		touches: ['gauge-step', 'gauge-top', 'gauge-nudge', 'rounds'],
+	}),
 	step('gauge-step', {
 		input: {unit: gaugeUnitOf, between: onGauge(0.01, 5)},
 		suggest: (facts) => ({percent: '0.5', mN: '0.1', gf: '0.01'})[gaugeUnitOf(facts)],
 	}),
 	step('gauge-top', {input: {unit: gaugeUnitOf, between: onGauge(0.1, 100)}}),
-	step('gauge-sign', {suggest: () => 'arm-out', touches: ['rounds']}),
-	step('gauge-turns', {suggest: () => 'inner', touches: ['rounds']}),
+	step('gauge-sign', {
+		suggest: (facts) => (isPushedByHand(facts) ? 'hand-out' : 'arm-out'),
+		touches: ['rounds'],
+	}),
+	step('gauge-turns', {
+		values: (facts) => ({isInHand: isPushedByHand(facts)}),
+		suggest: () => 'inner',
+		// What hangs or is clamped stays as it is.
+		usual: (facts) => (facts.is('gauge-mount', 'hangs', 'clamped') ? 'no' : undefined),
+		touches: ['rounds'],
+	}),
 	...accuracies,
 ];
 

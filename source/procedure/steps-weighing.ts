@@ -5,11 +5,15 @@ import {clearanceProblem, readsGap} from './clearance.js';
 import {armLocked, type Finds} from './deck.js';
 import type {Facts} from './facts.js';
 import {mustBe, type Problem, problem, setTo, type Way, wayTo} from './problem.js';
+import {gaugeMountOf, isPushedByHand} from './readings.js';
 import {type Step, stepsOf} from './step.js';
 import {halfADay, heightSteps, isBeforeRounds} from './step-groups.js';
 import {besidePlaying, carriedWith} from './weighing.js';
 
 const [step, atHeight] = [stepsOf('force'), stepsOf('clearance')];
+
+/** A gauge that carries the arm: one that is pushed by hand stands under nothing. */
+const isWeighed = (facts: Facts): boolean => !isPushedByHand(facts);
 
 const guardUsed = (facts: Facts): boolean => facts.is('guard-on', 'on');
 
@@ -54,7 +58,7 @@ const height = {
 export const weighingSteps: readonly Step[] = [
 	// Said by the way out of a reading that is off by about the guard's mass.
 	step('weighed', {
-		when: guardUsed,
+		when: (facts) => guardUsed(facts) && isWeighed(facts),
 		usual: () => 'with',
 		verify: (facts) =>
 			facts.is('weighed', 'without') && facts.number('guard-mass') === undefined
@@ -72,7 +76,11 @@ export const weighingSteps: readonly Step[] = [
 	}),
 	step('guard-account', {
 		values: (facts) => ({guardG: facts.number('guard-mass') ?? 0}),
-		when: (facts) => guardUsed(facts) && facts.is('weighed', 'without') && facts.number('guard-mass') !== undefined,
+		when: (facts) =>
+			isWeighed(facts) &&
+			guardUsed(facts) &&
+			facts.is('weighed', 'without') &&
+			facts.number('guard-mass') !== undefined,
 		verify: (facts) =>
 			facts.is('guard-account', 'again')
 				? problem(
@@ -91,6 +99,7 @@ export const weighingSteps: readonly Step[] = [
 			matMm: facts.number('mat-thickness'),
 		}),
 		input: {unit: 'gf', between: [grams(0.1), grams(12)]},
+		when: isWeighed,
 		verify: forceProblem('force-reading'),
 		reasons: ['guard-only', 'no-range'],
 		touches: [...heightSteps, 'rounds'],
@@ -98,21 +107,30 @@ export const weighingSteps: readonly Step[] = [
 		finds: guardedArm,
 		leaves: () => ({arm: 'locked'}),
 	}),
+	step('arm-afloat', {
+		values: (facts) => ({hasGuard: guardUsed(facts), hasSpring: facts.is('arm-loading', 'spring')}),
+		when: isPushedByHand,
+		verify: (facts) => mustBe(facts, 'arm-afloat'),
+		touches: ['rounds'],
+		staysTrueMinutes: halfADay,
+		finds: guardedArm,
+		leaves: () => ({arm: 'locked'}),
+	}),
 	atHeight('guard-gap', {
-		values: (facts) => ({depthMm: facts.number('guard-depth') ?? 0}),
-		when: readsGap,
+		values: (facts) => ({depthMm: facts.number('guard-depth') ?? 0, mount: gaugeMountOf(facts)}),
+		when: (facts) => isWeighed(facts) && readsGap(facts),
 		input: {unit: 'mm', between: [0, 30]},
 		...height,
 	}),
 	atHeight('clearance', {
-		values: (facts) => ({hangsFar: facts.is('arm-gravity-centre', 'far')}),
-		when: (facts) => !readsGap(facts),
+		values: (facts) => ({hangsFar: facts.is('arm-gravity-centre', 'far'), mount: gaugeMountOf(facts)}),
+		when: (facts) => isWeighed(facts) && !readsGap(facts),
 		input: {unit: 'mm', between: [0, 30]},
 		...height,
 	}),
 	atHeight('force-at-height', {
 		input: {unit: 'gf', between: [grams(0.1), grams(12)], optional: true},
-		when: (facts) => facts.is('arm-gravity-centre', 'far') || facts.is('mat', 'on-steel'),
+		when: (facts) => isWeighed(facts) && (facts.is('arm-gravity-centre', 'far') || facts.is('mat', 'on-steel')),
 		verify: forceProblem('force-at-height'),
 		reasons: ['guard-only', 'no-range'],
 		touches: ['rounds'],

@@ -1,5 +1,6 @@
 import {carriedForceMn, mnPerGram} from '../measures/tracking-force.js';
 import type {Facts} from './facts.js';
+import {gaugeUnitOf, isPushedByHand} from './readings.js';
 
 /** How the guard stands to the weighing, in the words of stored documents. */
 export type GuardHandling = 'included' | 'left-out' | 'none';
@@ -8,13 +9,16 @@ export type GuardHandling = 'included' | 'left-out' | 'none';
 export function guardHandling(facts: Facts): GuardHandling | undefined {
 	if (facts.is('guard-on', 'no-guard')) return 'none';
 	if (!facts.is('guard-on', 'on')) return;
-	if (facts.is('weighed', 'with')) return 'included';
+	if (facts.is('weighed', 'with') || isPushedByHand(facts)) return 'included';
 	return facts.is('weighed', 'without') && facts.number('guard-mass') !== undefined ? 'left-out' : undefined;
 }
 
-/** The reading of the stylus scale that counts: at probe height where it was taken again there. */
-export const scaleReadingMn = (facts: Facts): number | undefined =>
-	facts.number('force-at-height') ?? facts.number('force-reading');
+/** The reading of the stylus scale that counts: at probe height where it was taken again there, nothing of a floating arm. */
+export function scaleReadingMn(facts: Facts): number | undefined {
+	if (!isPushedByHand(facts)) return facts.number('force-at-height') ?? facts.number('force-reading');
+	// Percent of nothing are no figures.
+	return facts.yes('arm-afloat') && gaugeUnitOf(facts) !== 'percent' ? 0 : undefined;
+}
 
 /** The force that the gauge would carry by a reading of the scale, in mN; undefined while the guard is not settled. */
 export function carriedWith(facts: Facts, readingMn: number | undefined): number | undefined {

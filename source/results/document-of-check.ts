@@ -98,7 +98,8 @@ export function partialDocument(facts: Facts, leastBiasRadii = 2): Document | un
 			scaleReadingMn: scaleMn,
 			guard,
 			...(guardMassG === undefined ? {} : {guardMassG}),
-			relativeUncertaintyPct: (100 * forceUncertaintyMn(facts)) / scaleMn,
+			// Nothing is weighed of a floating arm: the playing force is what its figures are percent of.
+			relativeUncertaintyPct: (100 * forceUncertaintyMn(facts)) / (scaleMn || playingMn),
 		},
 		...levelPart(facts),
 		...clearancePart(facts),

@@ -51,9 +51,11 @@ export const CheckScreen = (props: CheckProps): ReactNode => {
 	);
 	const seen = besideBench(asked, dialogue, practice.shown);
 	const view = practice.isTruthShown ? beforeAnotherArm(seen) : seen;
+	// An invented arm is looked at while it settles; a real one is looked at on the bench.
+	const isHeard = look.screenReader || practice.shown.length > 0;
 	const waiting = useMemo(
-		() => countdownShown(countdown.left, settleSeconds, look),
-		[countdown.left, settleSeconds, look],
+		() => countdownShown(countdown.left, settleSeconds, {screenReader: isHeard}),
+		[countdown.left, settleSeconds, isHeard],
 	);
 	const layout = useMemo(
 		() => layoutOf({view, typed, width, height: frameRows, page, isWhy, ...waiting, look}),

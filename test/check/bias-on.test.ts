@@ -16,6 +16,7 @@ import {example} from '../results/example.js';
 
 const script = northDeckWith(biasAnswers);
 const atResult = follow(freshDialogue(), script, {until: 'bias-result'});
+const atMiddle = follow(freshDialogue(), script, {until: 'bias-radius-middle'});
 const stepOf = (dialogue: Dialogue) => positionOf(dialogue).step?.id;
 
 function biasOf({check}: Dialogue) {
@@ -35,7 +36,7 @@ describe('The bias set against skating', () => {
 	it('comes after the verdict, for those who want it', () => {
 		const without = follow(freshDialogue(), northDeckWith({}), {until: 'verdict'});
 		expect(stepOf(say(without, [choose('go-on')]))).toBe('back-lock');
-		expect(stepOf(say(without, [choose('bias')]))).toBe('bias-drag');
+		expect(stepOf(say(without, [choose('bias')]))).toBe('bias-radius-middle');
 	});
 
 	it('makes the bias part of the document that the worked example has', () => {
@@ -50,13 +51,44 @@ describe('The bias set against skating', () => {
 	});
 
 	it('takes a drag from 0.15 to 0.60 only', () => {
-		const atDrag = follow(freshDialogue(), script, {until: 'bias-drag'});
+		const atDrag = say(atMiddle, goTo('bias-on', 'bias-drag'));
 		for (const typed of ['0.14', '0.61', '30']) expect(refusalOf(atDrag, text(typed))?.id).toBe('not-believable');
 		expect(stepOf(say(atDrag, [text('0,15')]))).toBe('bias-radius-middle');
 	});
 
+	it('asks for no drag: the usual one is taken, stands in the list as done, and is no answer of the check', () => {
+		const seen: (string | undefined)[] = [];
+		const {check} = follow(freshDialogue(), script, {seen: (dialogue) => seen.push(stepOf(dialogue))});
+		expect(seen).toContain('bias-result');
+		expect(seen).not.toContain('bias-drag');
+		expect(check.answers['bias-drag']).toBeUndefined();
+		const listed = promptOf(say(atMiddle, [{kind: 'steps'}, choose('stage:bias-on')]));
+		expect(listed).toMatchObject({
+			options: expect.arrayContaining([
+				{id: 'step:bias-drag', label: {id: 'step', values: {step: 'bias-drag', state: 'done'}}},
+			]),
+		});
+		expect(promptOf(say(atMiddle, goTo('bias-on', 'bias-drag')))).toMatchObject({
+			kind: 'field',
+			initial: expect.stringMatching(/^0\.30/),
+		});
+	});
+
+	it('takes another drag at the result, works the same readings out with it, and shows what they leave', () => {
+		const atDrag = say(atResult, [choose('other-drag')]);
+		expect(stepOf(atDrag)).toBe('bias-drag');
+		const other = say(atDrag, [text('0.4')]);
+		expect(stepOf(other)).toBe('bias-result');
+		expect(biasOf(other).document.bias).toEqual({...example().bias, effectiveDrag: 0.4});
+		expect(trialsOf(other.check)).toHaveLength(1);
+	});
+
+	it('comes back to a result that was chosen before, once another drag is typed', () => {
+		const kept = say(atResult, [choose('keep:1'), ...goTo('bias-on', 'bias-result'), choose('other-drag')]);
+		expect(stepOf(say(kept, [text('0.4')]))).toBe('bias-result');
+	});
+
 	it('asks for a middle radius between the others', () => {
-		const atMiddle = follow(freshDialogue(), script, {until: 'bias-radius-middle'});
 		// Where skating asks for least: 88.836 mm on this arm.
 		expect(promptOf(atMiddle)).toMatchObject({initial: '89 mm'});
 		expect(positionOf(say(atMiddle, [text('136')])).stuck).toBe(true);

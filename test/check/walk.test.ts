@@ -53,7 +53,7 @@ describe('Wherever someone wanders', () => {
 		fc.assert(
 			fc.property(walks, ({from, path}) => {
 				for (const here of wander(from, path)) {
-					const back = startDialogue(stored(here.check), here.profiles);
+					const back = startDialogue(stored(here.check), here.profiles, [], here.names);
 					expect(back.check).toEqual(here.check);
 					// What is on the way only: a detour, a look back, word of what the last entry did.
 					if (here.mode.kind !== 'ask' || here.visiting || here.notice !== undefined) continue;

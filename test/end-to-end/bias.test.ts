@@ -49,8 +49,7 @@ const setting = (rounds: readonly played.Round[], clocks: readonly string[]): re
 const toTheFirst: readonly Turn[] = [
 	played.anotherWay,
 	turn('1', words.pages.view.titles['other-way'], option(1, says.label({id: 'set-bias', values: {}}))),
-	typed('bias-drag', '0.3', words.pictures.curve.least),
-	typed('bias-radius-middle', '98'),
+	typed('bias-radius-middle', '98', words.pictures.curve.least),
 	typed('bias-weight', '2.5'),
 	typed('bias-set', 'notch 3'),
 	answer('bias-on', 'y'),

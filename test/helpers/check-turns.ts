@@ -30,6 +30,7 @@ export const describeArm: readonly Turn[] = [
 
 export const describeTools: readonly Turn[] = [
 	typed('tools-name', 'bench set'),
+	answer('gauge-mount', '1'),
 	answer('gauge-unit', '1'),
 	typed('gauge-step', '0.5'),
 	typed('gauge-top', '20'),

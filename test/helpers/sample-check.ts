@@ -87,7 +87,6 @@ export const northDeck: Script = {
 /** What is added where the bias is set too: the weight, and where the lever stands at each radius. */
 export const biasAnswers: Script['answers'] = {
 	verdict: 'bias',
-	'bias-drag': '0.3',
 	'bias-radius-middle': '',
 	'bias-weight': '2.4',
 	'bias-set': 'third notch',

@@ -91,15 +91,17 @@ function withKept(dialogue: Dialogue, {answers}: Script): Dialogue {
 	const known: Record<string, {readonly value: AnswerValue; readonly typed: string}> = {};
 	// In the units of the script's own gauge.
 	const facts = factsOf({answers: known, limits});
+	const usual = new Set<string>();
 	for (const step of procedure) {
+		if (step.usual?.(facts) !== undefined) usual.add(step.id);
 		const typed = answers[step.id];
 		const read = typed === undefined ? undefined : readAnswer(step, typed, facts);
 		if (read?.kind !== 'value') continue;
 		const typedBack = takes(step, 'choice') ? optionLabel(step.id, String(read.value)) : read.typed;
 		known[step.id] = {value: read.value, typed: typedBack};
 	}
-	const kept = procedure.flatMap(({id, usual}) => {
-		const answer = usual && known[id];
+	const kept = procedure.flatMap(({id}) => {
+		const answer = usual.has(id) && known[id];
 		return answer ? [[id, answer] as const] : [];
 	});
 	const filled = {type: 'fill', answers: Object.fromEntries(kept), at: dialogue.check.startedAt} as const;

@@ -51,6 +51,8 @@ export const troubles: readonly Readonly<Record<string, AnswerValue>>[] = [
 		'level-fb-1': 2,
 		'level-fb-2': 2,
 	},
+	{'gauge-mount': 'hand', 'gauge-unit': 'percent', 'guard-on': 'on', 'arm-loading': 'spring', 'arm-afloat': false},
+	{'gauge-mount': 'hand', 'guard-on': 'no-guard', 'playing-force': 18},
 	{'arm-length': 233, 'arm-pivot-distance': 215.4, 'radius-inner': 68, 'radius-outer': 136, 'radius-extra': 136},
 	{'arm-length': 233, 'arm-pivot-distance': null, 'arm-pivot-way': 'offset', 'arm-offset': null},
 	{

@@ -40,6 +40,19 @@ const turnless: Script = {
 	rounds: {...everyStep.rounds, inner: [['3 out', '8.5 out']], closing: [['3 out', '8.5 out']]},
 };
 
+/** The same with a gauge that is pushed by hand, of a floating arm. */
+const byHand: Script = {
+	...everyStep,
+	answers: {
+		...everyStep.answers,
+		'gauge-mount': 'hand',
+		'gauge-unit': 'mN',
+		'gauge-step': '0.1',
+		'gauge-nudge': '0',
+		'gauge-sign': 'hand-in',
+	},
+};
+
 /** What someone may do next, as far as it can be told without knowing the screen. */
 export type Move =
 	| {readonly kind: 'sensible'}
@@ -86,6 +99,7 @@ export const stations: readonly Dialogue[] = (() => {
 	const look = (dialogue: Dialogue) => seen.push(dialogue);
 	const end = follow(freshDialogue(), everyStep, {seen: look});
 	follow(follow(freshDialogue(), everyStep, {until: 'gauge-turns'}), turnless, {until: 'verdict', seen: look});
+	follow(freshDialogue(), byHand, {until: 'back-guard', seen: look});
 	return [...seen, end];
 })();
 

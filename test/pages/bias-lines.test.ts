@@ -8,7 +8,7 @@ import {viewOf} from '../../source/pages/view.js';
 import type {BiasFitFigures} from '../../source/results/figures-types.js';
 import {beginning, withAnyNumbers, words} from '../helpers/said.js';
 import {biasAnswers, northDeckWith} from '../helpers/sample-check.js';
-import {choose, follow, freshDialogue, type Script, say} from '../helpers/script.js';
+import {choose, follow, freshDialogue, goTo, type Script, say} from '../helpers/script.js';
 
 const inText = (shown: readonly Shown[]): string =>
 	shown.map((one) => (one.kind === 'line' ? one.text : one.caption)).join('\n');
@@ -37,6 +37,8 @@ const ownPull = curve.ownPull({
 });
 /** The sentence as a line of its own, whatever its figures. */
 const wholeLine = (sentence: string): RegExp => new RegExp(`^${withAnyNumbers(sentence).source}$`, 'm');
+/** As this program assumes it where nobody typed another one. */
+const usualDrag = {drag: 0.3, band: 0.05, isUsual: true};
 const tried = {leftPct: 1, isKept: false, isLeast: false, isChosen: false};
 /** What is said of a setting that was tried, whatever it leaves. */
 const triedIn = (text: string, one: Parameters<typeof setting.tried>[0]): string | undefined =>
@@ -47,6 +49,10 @@ const scriptWith = (answers: Script['answers'], rounds: Script['rounds'] = {}): 
 	northDeckWith({...biasAnswers, ...answers}, rounds);
 const at = (step: string, answers: Script['answers'] = {}, rounds: Script['rounds'] = {}): Dialogue =>
 	follow(freshDialogue(), scriptWith(answers, rounds), {until: step});
+
+/** The first question once the bias is to be set, and the drag that is behind it, out of the list of steps. */
+const atFirst = (): Dialogue => at('bias-radius-middle');
+const atDrag = (): Dialogue => say(atFirst(), goTo('bias-on', 'bias-drag'));
 
 /** Bands so narrow that friction hides nothing. */
 const narrow: Script['rounds'] = {
@@ -63,7 +69,7 @@ const onAt = (outer: number, inner: number): Script['rounds'] => ({
 
 describe('What skating asks of the arm', () => {
 	it('is said before anything is read: outside, least, inside, and that the drag is assumed', () => {
-		const text = seen(at('bias-drag'));
+		const text = seen(atFirst());
 		// 30 times (L² + r² − D²) / (2Lr), which is 0.4293 at 146 mm and 0.4110 at 60 mm; least at √(L² − D²) = 88.8 mm,
 		// where it is 88.8 / 233 = 0.3813.
 		const wanted = [
@@ -77,6 +83,23 @@ describe('What skating asks of the arm', () => {
 		expect(text).toContain(ownPull);
 	});
 
+	it('stands first as the gauge will show it, with the drag behind it and where that comes from', () => {
+		// 12.49 % at 136 mm and 11.85 % at 68 mm, and the gauge's zero of 0.125 %, to its step of 0.5 %.
+		const middles = [
+			{radiusMm: 136, shown: '12.5 % out'},
+			{radiusMm: 68, shown: '12.0 % out'},
+		];
+		const drag = (told: {drag: number; isUsual: boolean}) => setting.drag({...told, band: 0.05});
+		const [target, origin] = seen(atFirst()).split('\n');
+		expect([target, origin]).toEqual([setting.wantedOnGauge({middles}), drag({drag: 0.3, isUsual: true})]);
+		const typed = say(atFirst(), [...goTo('bias-on', 'bias-drag'), {kind: 'text', text: '0.25'}]);
+		expect(seen(typed)).toContain(drag({drag: 0.25, isUsual: false}));
+		for (const usual of [true, false])
+			expect(seen(at('probe-bias-outer', usual ? {} : {'bias-drag': '0.25'}))).toContain(
+				drag(usual ? {drag: 0.3, isUsual: true} : {drag: 0.25, isUsual: false}),
+			);
+	});
+
 	it('follows the drag that is being typed', () => {
 		// Two thirds of the above.
 		const wanted = [
@@ -84,11 +107,11 @@ describe('What skating asks of the arm', () => {
 			{radiusMm: 89, pct: 7.63},
 			{radiusMm: 60, pct: 8.22},
 		];
-		expect(inText(viewOf(at('bias-drag'), '0.2').shown)).toContain(curve.wantedOverRecord({wanted, drag: 0.2}));
+		expect(inText(viewOf(atDrag(), '0.2').shown)).toContain(curve.wantedOverRecord({wanted, drag: 0.2}));
 	});
 
 	it('makes plain that it is a torque, and that the groove wall gives a little more', () => {
-		expect(seen(at('bias-drag'))).toContain(setting.torque);
+		expect(seen(atFirst())).toContain(setting.torque);
 	});
 
 	it('is all that an arm without bias device gets', () => {
@@ -103,7 +126,7 @@ describe('What skating asks of the arm', () => {
 			outer: [['1 in', '1 out']],
 			closing: [['5 in', '5 out']],
 		};
-		const [first = ''] = seen(at('bias-drag', {}, sticky)).split('\n');
+		const [first = ''] = seen(at('bias-radius-middle', {}, sticky)).split('\n');
 		expect(first).toMatch(withAnyNumbers(setting.frictionFirst({bandPct: 11})));
 		expect(first).toMatch(/±5\.\d %/);
 	});
@@ -111,10 +134,10 @@ describe('What skating asks of the arm', () => {
 	it('warns where the wanted reading and half the band pass the top of the scale', () => {
 		const end = words.pages.gauge.ends({topOfScale: 20, unit: 'percent'});
 		expect(seen(at('bias-on'))).not.toContain(end);
-		expect(seen(at('bias-drag'))).not.toContain(end);
+		expect(seen(atFirst())).not.toContain(end);
 		// A drag of 0.45 wants 100 × 0.45 × 0.394971 = 17.77 % at 68 mm and 18.74 % at 136 mm; half the bands of 5.875 and
 		// 4.167 % and the zero of 0.125 % make 20.84 and 20.95 %, to the step of 0.5 %.
-		expect(inText(viewOf(at('bias-drag'), '0.45').shown)).toContain(
+		expect(inText(viewOf(atDrag(), '0.45').shown)).toContain(
 			setting.outerBeyondTop({outers: [68, 136].map((radiusMm) => ({radiusMm, shown: '21.0 % out'})), end}),
 		);
 	});
@@ -298,7 +321,7 @@ describe('What a bias setting came to', () => {
 	it('stays in the record, with the readings of every setting', () => {
 		const {check} = follow(freshDialogue(), scriptWith({}));
 		const text = inText(recordLines(finishedCheck(check, '2026-03-02T12:00:00Z')));
-		expect(text).toContain(setting.nameAndDrag({name: '1: 2.4 g, third notch', isKept: true, drag: 0.3}));
+		expect(text).toContain(setting.nameAndDrag({name: '1: 2.4 g, third notch', isKept: true, ...usualDrag}));
 		expect(text.split('\n')).toContain(
 			words.pages.record.reading({
 				series: 1,
@@ -338,7 +361,7 @@ describe('What a bias setting came to', () => {
 		const better = scriptWith({'bias-weight': '3.2'}, onAt(12.5, 12));
 		const second = follow(say(first, [choose('adjust')]), better, {until: 'bias-result'});
 		const text = inText(biasLines(say(second, [choose('back-to:1')]).check));
-		expect(text).toContain(setting.nameAndDrag({name: '1: 2.4 g, third notch', isKept: true, drag: 0.3}));
+		expect(text).toContain(setting.nameAndDrag({name: '1: 2.4 g, third notch', isKept: true, ...usualDrag}));
 		const chosen = {...tried, isChosen: true};
 		expect(triedIn(text, {...chosen, name: '1: 2.4 g, third notch', isKept: true})).toContain('1: 2.4 g, third notch');
 		expect(triedIn(text, {...chosen, name: '2: 3.2 g, third notch', isLeast: true})).toContain('2: 3.2 g, third notch');

@@ -36,7 +36,8 @@ describe('A step that does not pass', () => {
 		'force-high',
 	];
 	// Without the guard's mass, or without weighing again, the carried force is unknown or wrong.
-	const unknownForce = ['weighed', 'guard-account'];
+	// And percent of what a floating arm carries, or of one that does not float, are no figures.
+	const unknownForce = ['weighed', 'guard-account', 'gauge-unit', 'arm-afloat'];
 
 	// With the bias off, or at a radius that is no middle one, there is nothing to measure.
 	const biasAlone = ['bias-on', 'bias-radius-middle'];

@@ -26,9 +26,9 @@ describe('The procedure', () => {
 
 	it('asks in the order of the hands: what is known first, then arm locked and covered, the stylus bare last', () => {
 		const wanted = [
-			...['done-since', 'arm-name', 'playing-force', 'arm-bias-device', 'tools-name', 'gauge-top'],
+			...['done-since', 'arm-name', 'playing-force', 'arm-bias-device', 'tools-name', 'gauge-mount', 'gauge-top'],
 			...['safe', 'guard-on', 'guard-depth', 'mat', 'level-lr-1', 'damping-off', 'bias-off', 'wires'],
-			...['force-reading', 'guard-gap', 'lifter-clear', 'first-swing', 'zero-free-before'],
+			...['force-reading', 'arm-afloat', 'guard-gap', 'lifter-clear', 'first-swing', 'zero-free-before'],
 			...['probe-inner', 'probe-outer', 'probe-extra', 'probe-closing', 'zero-free-after', 'probe-end', 'verdict'],
 			...['bias-drag', 'bias-set', 'bias-on', 'probe-bias-outer', 'probe-bias-inner', 'bias-result'],
 			...['back-lock', 'back-gauge', 'back-mat', 'back-damping', 'back-blocks', 'back-bias', 'back-level'],

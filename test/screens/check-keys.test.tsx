@@ -10,7 +10,7 @@ import {says} from '../../source/words/says.js';
 import {titleOf} from '../../source/words/step-text.js';
 import {type InkOptions, renderInk} from '../helpers/ink.js';
 import {memoryWorkbench} from '../helpers/memory-workbench.js';
-import {beginning, broken, flat, saidAt, words} from '../helpers/said.js';
+import {broken, flat, saidAt, words} from '../helpers/said.js';
 import {northDeckWith} from '../helpers/sample-check.js';
 import {clockOf, follow, freshDialogue, say, text} from '../helpers/script.js';
 
@@ -18,7 +18,7 @@ const at = (until: string, answers: Readonly<Record<string, string>> = {}) =>
 	follow(freshDialogue(), northDeckWith(answers), {until});
 const atProbe = at('probe-inner');
 const outerLimit = broken(words.rounds.limit({which: 'outerLimit', isTurned: false, showsHand: false}));
-const counting = beginning(words.faces.keepStillBar({bar: '', seconds: 5})).trim();
+const counting = words.faces.keepHands;
 
 /** A check on full screens; what was saved last. */
 function show(initial: Dialogue, options: InkOptions = {rows: 40}) {

@@ -1,16 +1,19 @@
 import {expect, it} from 'vitest';
-import {countdownText} from '../../source/screens/use-countdown.js';
+import {countdownShown} from '../../source/screens/use-countdown.js';
 import {words} from '../helpers/said.js';
 
 const {faces} = words;
 
-const drawn = {unicode: true, screenReader: false};
-
-it.each([
-	['as a bar', drawn, faces.keepStillBar({bar: '██░░░', seconds: 3})],
-	['as a bar of plain characters', {...drawn, unicode: false}, faces.keepStillBar({bar: '##...', seconds: 3})],
-	['in words where the screen is read out', {...drawn, screenReader: true}, faces.keepStill({seconds: 3})],
-])('The settle countdown says %s how long to keep still', (_, look, text) => {
-	expect(countdownText(3, 5, look)).toBe(text);
-	expect(countdownText(0, 5, look)).toBe(faces.settled);
+it('The settle countdown counts in large seconds, and in words where the screen is read out', () => {
+	const drawn = countdownShown(3, 5, {screenReader: false});
+	expect(drawn).toMatchObject({notice: '', countdown: {kind: 'countdown', seconds: 3, ofSeconds: 5}});
+	expect(countdownShown(3, 5, {screenReader: true})).toEqual({notice: faces.keepStill({seconds: 3})});
 });
+
+it.each([true, false])(
+	'Its end is said above the answer, and before it begins nothing is (read out: %s)',
+	(screenReader) => {
+		expect(countdownShown(0, 5, {screenReader})).toEqual({notice: faces.settled});
+		expect(countdownShown(undefined, 5, {screenReader})).toEqual({notice: ''});
+	},
+);

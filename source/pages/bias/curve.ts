@@ -10,6 +10,12 @@ import type {Shown, WantedAt} from '../shown-lines.js';
 const band = limits.effectiveDragBand.value;
 const everyMm = 2;
 
+/** The drag that the wanted readings of a document are worked out with. */
+export function dragTaken(document: Document) {
+	const drag = dragOf(document);
+	return {drag, band, isUsual: drag === limits.effectiveDrag.value};
+}
+
 type CurveOf = {
 	readonly document: Document;
 	readonly probe: readonly RadiusFigures[];

@@ -9,7 +9,7 @@ import {mm} from '../../words/numbers.js';
 import {type Aim, onGauge, readingWithWay, scaleLine, showsMiddle} from '../on-gauge.js';
 import {line, type Shown, table} from '../shown-lines.js';
 import {biasAdvice, isDone} from './advice.js';
-import {curveOf} from './curve.js';
+import {curveOf, dragTaken} from './curve.js';
 import {grooveLines} from './groove-lines.js';
 import {leastChangePct, leverLines} from './lever-lines.js';
 import {frictionFirst} from './skating-lines.js';
@@ -77,7 +77,7 @@ export function biasLines(check: Check, series: Series = openSeries(check)): Sho
 		return [line(words.bias.setting.name({name, isKept}), 'strong'), line(words.bias.setting.noFigures, 'warn')];
 	const problem = biasProblem(seriesRead(document), figures.probe);
 	return [
-		line(words.bias.setting.nameAndDrag({name, isKept, drag: bias.effectiveDrag}), 'strong'),
+		line(words.bias.setting.nameAndDrag({name, isKept, ...dragTaken(document)}), 'strong'),
 		...frictionFirst(figures),
 		...(problem && bias.fit
 			? biasAdvice({fit: bias.fit, problem, facts, targets: targetLines(read), isKept})

@@ -2,14 +2,16 @@ import {isAbove} from '../../measures/compare.js';
 import {gaugeShows} from '../../measures/hold-band.js';
 import {wantedReadingPct} from '../../measures/skating.js';
 import {hasBias} from '../../procedure/bias-devices.js';
+import {onRadii} from '../../procedure/bias-on.js';
 import type {Facts} from '../../procedure/facts.js';
+import {dragOf} from '../../results/bias/figures.js';
 import {partialDocument} from '../../results/document-of-check.js';
 import type {Document} from '../../results/document-schema.js';
 import {type Figures, figuresOf, isMeasured} from '../../results/figures.js';
 import {words} from '../../words/index.js';
-import {endText, type OnGauge, onGauge, readingWithWay, scaleLine} from '../on-gauge.js';
+import {aimAt, endText, type OnGauge, onGauge, readingWithWay, scaleLine, showsMiddle} from '../on-gauge.js';
 import {line, type Shown} from '../shown-lines.js';
-import {curveOf} from './curve.js';
+import {curveOf, dragTaken} from './curve.js';
 
 /** An arm that sticks is told first that bias cannot be set finer than half its hold band. */
 export function frictionFirst({probe}: Figures): Shown[] {
@@ -34,6 +36,17 @@ function overTheTop({arm, bias}: Document, {probe}: Figures, gauge: OnGauge): Sh
 	return [line(words.bias.setting.outerBeyondTop({outers, end: endText(gauge)}), 'warn')];
 }
 
+/** What the gauge is to show at each radius, as far as it can. */
+function wantedOnGauge(document: Document, facts: Facts, gauge: OnGauge): Shown[] {
+	const {arm} = document;
+	const drag = dragOf(document);
+	const middles = onRadii(facts)
+		.map(({radiusMm}) => aimAt(radiusMm, wantedReadingPct(arm, drag, radiusMm), gauge))
+		.filter((aim) => showsMiddle(aim, gauge))
+		.map(({radiusMm, middle}) => ({radiusMm, shown: readingWithWay(middle, gauge)}));
+	return middles.length === 0 ? [] : [line(words.bias.setting.wantedOnGauge({middles}), 'strong')];
+}
+
 /** Before any bias reading: what skating asks of this arm, beside the arm's own pull. */
 export function skatingLines(facts: Facts): Shown[] {
 	const document = partialDocument(facts);
@@ -43,6 +56,8 @@ export function skatingLines(facts: Facts): Shown[] {
 	return [
 		...frictionFirst(figures),
 		...overTheTop(document, figures, gauge),
+		...(hasBias(facts) ? wantedOnGauge(document, facts, gauge) : []),
+		line(words.bias.setting.drag(dragTaken(document))),
 		curveOf({document, probe: figures.probe, rows: []}),
 		...scaleLine(gauge),
 		line(words.bias.setting.torque, 'dim'),

@@ -26,7 +26,7 @@ import {
 } from '../on-gauge.js';
 import {line, type Shown} from '../shown-lines.js';
 import {biasAdvice} from './advice.js';
-import {curveOf} from './curve.js';
+import {curveOf, dragTaken} from './curve.js';
 import {roundsNear, targetAims, targetLines} from './targets.js';
 
 /** How the last setting was, and what it was to be changed to, for the hand that changes it. */
@@ -80,7 +80,11 @@ function aims(check: Check, document: Document, radiusMm: number, gauge: OnGauge
 	const best = last && targetAims(last).find((one) => one.radiusMm === radiusMm);
 	const wantedPct = wantedReadingPct(document.arm, dragOf(document), radiusMm);
 	const wanted = aimAt(radiusMm, wantedPct, gauge, roundsNear(last?.document ?? document, radiusMm));
-	return [...aimLines('wanted', wanted, gauge), ...(best ? aimLines('best', best, gauge) : [])];
+	return [
+		...aimLines('wanted', wanted, gauge),
+		line(words.bias.setting.drag(dragTaken(document))),
+		...(best ? aimLines('best', best, gauge) : []),
+	];
 }
 
 const readHere = ({wantedPct, pullOnPct, biasPct, leftoverPct}: BiasRow): string =>

@@ -108,6 +108,7 @@ const labels: Sentences<LabelValues> = {
 	'back-to-setting': ({setting}) => `go back to setting ${setting}`,
 	'adjust-bias': () => 'adjust the device, probe again',
 	'keep-setting': () => 'keep this setting',
+	'other-drag': () => 'take another drag',
 	'round-or-correction': () => 'one more round, or a correction',
 	round: ({place, number, innerLimit, outerLimit = ''}) =>
 		`${entries.places[place]}${place === 'extra' ? ' radius' : ''}, round ${number}: ${innerLimit} / ${outerLimit}`,

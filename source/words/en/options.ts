@@ -62,6 +62,12 @@ export const options: OptionNames = {
 	},
 	'arm-damping': yesNo,
 	'deck-sprung': yesNo,
+	'gauge-mount': {
+		stands: 'it stands',
+		hangs: 'it hangs',
+		clamped: 'it is clamped to the deck',
+		hand: 'it is pushed by hand',
+	},
 	'gauge-unit': {
 		percent: 'percent of tracking force',
 		mN: 'millinewtons (mN)',

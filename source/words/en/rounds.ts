@@ -5,8 +5,8 @@ const nudged = {
 	outerLimit: 'Nudge OUTWARD in small steps. Type the last reading at which the arm still held.',
 };
 const started = {
-	innerLimit: 'Push the arm gently toward the RIM. Type the reading at which it just starts.',
-	outerLimit: 'Push the arm gently toward the SPINDLE. Type the reading at which it just starts.',
+	innerLimit: 'Push slowly toward the RIM. Type the reading at which the arm starts.',
+	outerLimit: 'Push slowly toward the SPINDLE. Type the reading at which the arm starts.',
 };
 
 /** What is said round by round. */
@@ -23,4 +23,11 @@ export const rounds = {
 	anew: 'Arm up; gauge away and back on its mark; arm down.',
 	/** Where the gauge goes to another radius: dragged along under the arm it would bend the cantilever. */
 	moved: 'Arm up by its lifter; move the gauge; arm down.',
+	/** The same with a gauge that is pushed by hand. */
+	inHand: {
+		turned: 'Arm to its rest; turn the gauge end for end in your hand; let the arm float.',
+		turnedBack: 'Arm to its rest; turn the gauge back in your hand; let the arm float.',
+		anew: 'Arm to its rest; take the gauge up anew; let the arm float at its mark.',
+		moved: 'Bring the floating arm to the other radius by its finger lift.',
+	},
 };

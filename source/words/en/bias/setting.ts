@@ -3,6 +3,21 @@ import {listed, mm, percent, rounded} from '../../numbers.js';
 /** A reading as the gauge shows it, with the way the arm pushes. */
 type ShownAt = {readonly radiusMm: number; readonly shown: string};
 
+const listedAt = (readings: readonly ShownAt[]): string =>
+	listed(readings.map(({radiusMm, shown}) => `${shown} at ${mm(radiusMm)}`));
+
+/** The drag that figures are worked out with. */
+type DragTaken = {
+	readonly drag: number;
+	/** As much more or less as it is not known. */
+	readonly band: number;
+	/** Nobody typed another one. */
+	readonly isUsual: boolean;
+};
+
+const dragTaken = ({drag, band, isUsual}: DragTaken): string =>
+	`${rounded(drag, 2)} ± ${rounded(band, 2)}, ${isUsual ? 'default of this program' : 'as typed'}`;
+
 type Tried = {
 	/** Its number, and how the device was set. */
 	readonly name: string;
@@ -25,8 +40,11 @@ const aims = {wanted: 'Wanted here', best: 'Best with this device'};
 export const setting = {
 	name: ({name, isKept}: {readonly name: string; readonly isKept: boolean}) =>
 		`Bias setting ${isKept ? 'kept: number ' : ''}${name}`,
-	nameAndDrag: ({name, isKept, drag}: {readonly name: string; readonly isKept: boolean; readonly drag: number}) =>
-		`Bias setting ${isKept ? 'kept: number ' : ''}${name}; drag ${rounded(drag, 2)} assumed`,
+	nameAndDrag: ({name, isKept, ...drag}: DragTaken & {readonly name: string; readonly isKept: boolean}) =>
+		`Bias setting ${isKept ? 'kept: number ' : ''}${name}; drag ${dragTaken(drag)}`,
+	drag: (taken: DragTaken) => `Drag ${dragTaken(taken)}.`,
+	wantedOnGauge: ({middles}: {readonly middles: readonly ShownAt[]}) =>
+		`With the bias right the gauge shows ${listedAt(middles)}, in the middle of both limits.`,
 	tried: (tried: Tried) =>
 		`Setting ${tried.name}: ${tried.leftPct === undefined ? 'no figures' : `at most ${percent(tried.leftPct, 1)} left over the record`}${marksOf(tried)}`,
 	noFigures: 'No reading with the bias on that has figures.',
@@ -39,11 +57,11 @@ export const setting = {
 	aimBeyondTop: ({of, middle, end}: {readonly of: keyof typeof aims; readonly middle: string; readonly end: string}) =>
 		`${aims[of]}: ${middle} in the middle, but ${end}.`,
 	setGaugeTo: ({middles}: {readonly middles: readonly ShownAt[]}) =>
-		`Set it so that the gauge shows ${listed(middles.map(({radiusMm, shown}) => `${shown} at ${mm(radiusMm)}`))}, in the middle of both limits.`,
+		`Set it so that the gauge shows ${listedAt(middles)}, in the middle of both limits.`,
 	thenLimits: ({limits}: {readonly limits: readonly {radiusMm: number; inner: string; outer: string}[]}) =>
 		`It then shows inner and outer limit at ${limits.map(({radiusMm, inner, outer}) => `${inner} and ${outer} at ${mm(radiusMm)}`).join('; ')}.`,
 	outerBeyondTop: ({outers, end}: {readonly outers: readonly ShownAt[]; readonly end: string}) =>
-		`With the bias as wanted the outer limit may come to ${listed(outers.map(({radiusMm, shown}) => `${shown} at ${mm(radiusMm)}`))}: ${end}.`,
+		`With the bias as wanted the outer limit may come to ${listedAt(outers)}: ${end}.`,
 	frictionFirst: ({bandPct}: {readonly bandPct: number}) =>
 		`First: the hold band of ${percent(bandPct, 1)} is beyond limits, and bias can be set no finer than half of it, ±${percent(bandPct / 2, 1)}.`,
 	torque:

@@ -4,7 +4,7 @@ type Texts = {readonly [Part in keyof Deck]: Readonly<Record<Deck[Part], string 
 
 /** What is not there, or stands away, has no words. */
 const whole: Texts = {
-	arm: {locked: 'arm locked', 'in-rest': 'arm in its rest', 'on-gauge': 'arm ON THE GAUGE'},
+	arm: {locked: 'arm locked', 'in-rest': 'arm in its rest', 'on-gauge': 'arm ON THE GAUGE', afloat: 'arm AFLOAT'},
 	stylus: {covered: 'guard on', bare: 'stylus BARE'},
 	mat: {on: 'mat on', off: 'mat off'},
 	bias: {none: undefined, 'as-found': 'bias as found', off: 'bias off', on: 'bias ON', set: 'bias set'},
@@ -14,7 +14,7 @@ const whole: Texts = {
 
 /** The same where a screen is narrow. */
 const short: Texts = {
-	arm: {locked: 'locked', 'in-rest': 'in rest', 'on-gauge': 'ON GAUGE'},
+	arm: {locked: 'locked', 'in-rest': 'in rest', 'on-gauge': 'ON GAUGE', afloat: 'AFLOAT'},
 	stylus: {covered: 'guard', bare: 'BARE'},
 	mat: {on: 'mat', off: 'no mat'},
 	bias: {none: undefined, 'as-found': 'bias?', off: 'no bias', on: 'BIAS ON', set: 'bias set'},

@@ -52,7 +52,9 @@ export const parts = {
 		ticked: {yes: 'yes', no: 'no', open: 'not answered'},
 		overridden: ({answer}: {answer: string}) => `${answer} (overridden)`,
 		carried: ({carriedMn, playingMn}: {carriedMn: number; playingMn: number}) =>
-			`The gauge carried ${inUnit(carriedMn, 'gf')} = ${inUnit(carriedMn, 'mN')}, ${((100 * carriedMn) / playingMn).toFixed(1)} % of the playing force.`,
+			carriedMn === 0
+				? 'The arm floated: the gauge carried nothing.'
+				: `The gauge carried ${inUnit(carriedMn, 'gf')} = ${inUnit(carriedMn, 'mN')}, ${((100 * carriedMn) / playingMn).toFixed(1)} % of the playing force.`,
 	},
 
 	/** For the maker of the arm. */

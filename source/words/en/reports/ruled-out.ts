@@ -44,7 +44,9 @@ export const ruledOut = {
 	damperOff: 'confirmed free of the arm',
 	damperOn: 'the damper was not confirmed free of the arm',
 	weighed: ({carriedMn, playingMn}: {carriedMn: number; playingMn: number | undefined}) =>
-		`weighed: the gauge carried ${inUnit(carriedMn, 'mN')}${playingMn === undefined ? '' : `, ${((100 * carriedMn) / playingMn).toFixed(1)} % of the playing force`}`,
+		carriedMn === 0
+			? 'the arm floated: the gauge carried nothing'
+			: `weighed: the gauge carried ${inUnit(carriedMn, 'mN')}${playingMn === undefined ? '' : `, ${((100 * carriedMn) / playingMn).toFixed(1)} % of the playing force`}`,
 	clearanceNotMeasured: 'the clearance was not measured',
 	clearance: ({stylusMm, lowMm, highMm}: {stylusMm: number; lowMm: number; highMm: number}) =>
 		`stylus ${plainNumber(stylusMm)} mm above the surface, window ${plainNumber(lowMm)} to ${plainNumber(highMm)} mm`,

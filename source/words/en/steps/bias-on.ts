@@ -1,11 +1,12 @@
-import type {AtRadius} from '../../../procedure/step-values.js';
+import type {AtRadius, GaugeAtRadius} from '../../../procedure/step-values.js';
+import {rounded} from '../../numbers.js';
 import type {StepSentences} from '../../step-sentences.js';
-import {atRadius} from '../at-radius.js';
+import {atRadius, placedAt} from '../at-radius.js';
 import {deviceWords} from '../bias-devices.js';
 
 /** The rounds at one radius. */
 const probe = {
-	ask: (at: AtRadius) => `Set the gauge${atRadius(at)} from the spindle, bias on, and let it carry the arm.`,
+	ask: (at: GaugeAtRadius) => `Bias on. ${placedAt(at)}.`,
 	why: "The same two limits as before; the arm's own pull is taken off them, and what is left is the bias device alone.",
 	mistake: 'Judging by one limit: the bias shifts both, friction keeps them apart.',
 };
@@ -28,9 +29,11 @@ const thread = {
 
 export const biasOn = {
 	'bias-drag': {
-		title: 'Skating on this arm',
-		ask: ({usualDrag}) =>
-			`How much drag does the groove have, as part of the tracking force? ${usualDrag.toFixed(2)} is assumed; nobody has published a figure for your records.`,
+		title: 'Drag of the groove',
+		ask: ({usualDrag, hasDevice}) =>
+			hasDevice
+				? `How much drag, as part of the tracking force? ${rounded(usualDrag, 2)} is the default of this program.`
+				: `This is what skating asks of the arm, with a drag of ${rounded(usualDrag, 2)}: the default of this program. Enter goes on.`,
 		why: 'What bias must cancel is a torque: drag times the sine of the angle between groove tangent and the line from stylus to pivot. With no bias the groove walls themselves must give drag times the tangent of that angle, which is a little more.',
 		mistake: 'Setting bias finer than the drag is known: ±0.05 is the band in the picture.',
 	},

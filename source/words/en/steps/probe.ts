@@ -1,9 +1,9 @@
-import type {AtRadius} from '../../../procedure/step-values.js';
+import type {GaugeAtRadius} from '../../../procedure/step-values.js';
 import type {StepSentences} from '../../step-sentences.js';
-import {atRadius} from '../at-radius.js';
+import {atRadius, placedAt} from '../at-radius.js';
 
 const rounds = {
-	ask: (at: AtRadius) => `Set the gauge${atRadius(at)} from the spindle and let it carry the arm.`,
+	ask: (at: GaugeAtRadius) => `${placedAt(at)}.`,
 	why: 'Between the two limits friction holds the arm wherever it is put. Their middle is the pull of wiring, bearings and level; their distance is the friction.',
 	mistake:
 		'Nudging too far, or reading before the arm has settled. An inner limit that reads out is quite normal: the arm may push outward at both limits.',
@@ -39,7 +39,7 @@ export const probe = {
 	'probe-inner': {
 		title: 'Probe, inner',
 		...rounds,
-		caution: 'Lower the arm onto the gauge with the lifter; do not swing it on.',
+		caution: 'Lower the arm with its lifter; do not swing it on.',
 	},
 	'probe-outer': {title: 'Probe, outer', ...rounds},
 	'probe-extra': {title: 'Probe, third', ...rounds},

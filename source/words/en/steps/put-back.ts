@@ -87,7 +87,10 @@ export const putBack = {
 	},
 	'back-force': {
 		title: 'Weigh as played',
-		ask: 'Guard off, pan at record height: what does the scale show, or - if not weighed?',
+		ask: ({setToMn}) =>
+			setToMn === undefined
+				? 'Guard off, pan at record height: what does the scale show, or - if not weighed?'
+				: `Guard off, pan at record height: set the counterweight until the scale shows ${scaleText(setToMn)}. What does it show, or - if not weighed?`,
 		why: 'It is the last thing that can go wrong unnoticed: within 2 % of the playing force.',
 		mistake: 'Weighing with the guard on again.',
 		caution: 'The stylus is bare. Lower it by the lifter, then lock the arm again.',

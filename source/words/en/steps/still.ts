@@ -28,7 +28,7 @@ export const still = {
 	},
 	'still-force': {
 		title: 'Tracking force still so?',
-		ask: 'The tracking force was weighed some time ago. Is it still the same?',
+		ask: 'The force was set some time ago. Is it still the same?',
 		...stillSo,
 	},
 } satisfies Partial<StepSentences>;

@@ -7,6 +7,12 @@ export const tools = {
 		why: 'Figures taken with another gauge are compared with more care.',
 		mistake: 'Keeping the name after the gauge was repaired or adjusted.',
 	},
+	'gauge-mount': {
+		title: 'How the gauge is held',
+		ask: 'How is the gauge held while it reads?',
+		why: 'A gauge that is pushed by hand carries nothing: the arm is floated instead of weighed.',
+		mistake: 'Naming a gauge on a stand of its own clamped: it stands.',
+	},
 	'gauge-unit': {
 		title: 'Unit of the gauge',
 		ask: 'What does the gauge read?',
@@ -33,7 +39,8 @@ export const tools = {
 	},
 	'gauge-turns': {
 		title: 'Turning the gauge',
-		ask: 'Can the gauge be turned end for end under the arm, so that its plus points the other way?',
+		ask: ({isInHand}) =>
+			`Can the gauge be turned end for end ${isInHand ? 'in the hand' : 'under the arm'}, so that its plus points the other way?`,
 		why: "Turned, the gauge shows the arm's pull with the other sign and its own zero error with the same one: one such round tells them apart.",
 		mistake: 'Trusting a pointer that rests on zero in the air: carrying the arm may shift it.',
 	},

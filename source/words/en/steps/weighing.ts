@@ -1,5 +1,14 @@
+import type {GaugeMount} from '../../../procedure/readings.js';
 import {inUnit, scaleText} from '../../numbers.js';
 import type {StepSentences} from '../../step-sentences.js';
+
+/** Gauge first, arm after. */
+const placed: Readonly<Record<GaugeMount, string>> = {
+	stands: 'Gauge first, then the arm on it.',
+	hangs: 'Hang the gauge first, then the arm on it.',
+	clamped: 'Clamp the gauge first, then the arm on it.',
+	hand: '',
+};
 
 export const weighing = {
 	'guard-on': {
@@ -39,10 +48,19 @@ export const weighing = {
 		mistake:
 			'Turning the counterweight with the stylus on the scale: arm in its rest first. Steel under a strong magnet reads wrong.',
 	},
+	'arm-afloat': {
+		title: 'Arm afloat',
+		short: 'Afloat, level on its own?',
+		ask: ({hasGuard, hasSpring}) =>
+			`${hasSpring ? 'Spring at zero. ' : ''}Set the counterweight until the arm floats level on its own${hasGuard ? ', guard on' : ''}. Then lock it. Done?`,
+		why: 'Afloat it shows nothing on the stylus scale, so the gauge reads the push alone.',
+		mistake: 'Turning the counterweight with the arm afloat: arm in its rest first.',
+		caution: 'A floating arm swings at a touch: keep its finger lift in your hand until it is locked.',
+	},
 	clearance: {
 		title: 'Height',
-		ask: ({hangsFar}) =>
-			`Gauge first, then the arm on it. How high is the stylus above the surface?${hangsFar ? ' Stay at the low end for this arm.' : ''}`,
+		ask: ({hangsFar, mount}) =>
+			`${placed[mount]} How high is the stylus above the surface?${hangsFar ? ' Stay at the low end for this arm.' : ''}`,
 		why: 'Too low and the guard rubs; too high and the arm does not stand as it plays.',
 		mistake: 'A block under the stylus: hold a ruler behind it. Pushing the gauge under a hanging arm.',
 		caution:
@@ -50,8 +68,7 @@ export const weighing = {
 	},
 	'guard-gap': {
 		title: 'Gap under the guard',
-		ask: ({depthMm}) =>
-			`Gauge first, then the arm on it. Feeler under the guard (${inUnit(depthMm, 'mm')} deep): what gap?`,
+		ask: ({depthMm, mount}) => `${placed[mount]} Feeler under the guard (${inUnit(depthMm, 'mm')} deep): what gap?`,
 		why: 'Too low and the guard rubs; too high and the arm does not stand as it plays.',
 		mistake: 'Pushing the gauge under a hanging arm, or a feeler under the stylus.',
 		caution:
