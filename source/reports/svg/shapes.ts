@@ -1,4 +1,5 @@
 import type {Verdict} from '../../results/figures-types.js';
+import {stepDecimals, withSign} from '../../words/numbers.js';
 import {type Attributes, element, escapeHtml} from '../html/markup.js';
 
 /** A text in a picture. */
@@ -41,10 +42,22 @@ export const picture = ({id, title, description}: Told, height: number, content:
 	);
 
 /** A number of an axis with its sign; plus is toward the rim. */
-export const axisNumber = (value: number): string => {
-	const text = String(Number(Math.abs(value).toFixed(2)));
-	if (Number(text) === 0) return '0';
-	return `${value < 0 ? '\u2212' : '+'}${text}`;
+export const axisNumber = (value: number): string => withSign(value, stepDecimals(Number(value.toFixed(2))));
+
+/** Which way is which: a drawn arrow at either end, and the word for that way beside it. */
+export const ways = (
+	y: number,
+	[from, to]: readonly [number, number],
+	[before, after]: readonly [string, string],
+): string[] => {
+	const arrow = (x: number, tip: number) =>
+		element('polygon', {class: 'way', points: `${x + tip},${y - 4.5} ${x},${y - 8.5} ${x},${y - 0.5}`});
+	return [
+		arrow(from + 8, -8),
+		label(from + 13, y, before, {class: 'soft'}),
+		arrow(to - 8, 8),
+		label(to - 13, y, after, {class: 'soft', 'text-anchor': 'end'}),
+	];
 };
 
 /** One entry of a legend: a small drawing, made where its middle shall be, and what it stands for. */
