@@ -37,7 +37,7 @@ export function blockHtml(block: ReportBlock, id: string): string {
 /** A table with no more rows is not torn apart where it is printed. */
 const fewRows = 12;
 /** A table with more columns is set row under row on a phone, each cell with the heading of its column. */
-const fewColumns = 4;
+const fewColumns = 3;
 
 function tableHtml({caption, head, rows}: Of<'table'>): string {
 	const heads = head.map((text) => (text === '' ? '<td></td>' : `<th scope="col">${escapeHtml(text)}</th>`));

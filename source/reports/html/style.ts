@@ -102,6 +102,7 @@ footer { margin-top: 2.5rem; border-top: 1px solid var(--line); color: var(--sof
 	h1, h2, h3, caption { break-after: avoid; }
 	.sheet { break-after: page; font-size: 11pt; }
 	.sheet figure { max-width: 36rem; }
+	.sheet + section h2 { margin-top: 0; }
 	h2 { margin-top: 1.4rem; }
 	th, td { padding-top: .18rem; padding-bottom: .18rem; }
 	.columns { columns: 2; }

@@ -1,5 +1,5 @@
 import type {AtWorst} from '../../../results/figures-types.js';
-import {inUnit, plainNumber} from '../../numbers.js';
+import {inUnit, percent, plainNumber, rounded} from '../../numbers.js';
 import {forceWithWay} from '../figures.js';
 
 /** Sentences and names of the parts of a report. */
@@ -52,7 +52,7 @@ export const parts = {
 		ticked: {yes: 'yes', no: 'no', open: 'not answered'},
 		overridden: ({answer}: {answer: string}) => `${answer} (overridden)`,
 		carried: ({carriedMn, playingMn}: {carriedMn: number; playingMn: number}) =>
-			`The gauge carried ${inUnit(carriedMn, 'gf')} = ${inUnit(carriedMn, 'mN')}, ${((100 * carriedMn) / playingMn).toFixed(1)} % of the playing force.`,
+			`The gauge carried ${inUnit(carriedMn, 'gf')} = ${inUnit(carriedMn, 'mN')}, ${percent((100 * carriedMn) / playingMn, 1)} of the playing force.`,
 	},
 
 	/** For the maker of the arm. */
@@ -71,9 +71,9 @@ export const parts = {
 			rounds: 'rounds that count',
 		},
 		force: ({mn, uncertaintyMn}: {mn: number; uncertaintyMn: number}) =>
-			`${forceWithWay(mn, 'mN', 2)} ± ${uncertaintyMn.toFixed(2)} mN`,
+			`${forceWithWay(mn, 'mN', 2)} ± ${rounded(uncertaintyMn, 2)} mN`,
 		torque: ({microNm, uncertaintyMicroNm}: {microNm: number; uncertaintyMicroNm: number}) =>
-			`${forceWithWay(microNm, 'µN·m', 0)} ± ${uncertaintyMicroNm.toFixed(0)} µN·m`,
+			`${forceWithWay(microNm, 'µN·m', 0)} ± ${rounded(uncertaintyMicroNm, 0)} µN·m`,
 		offScale: 'off scale',
 		notKnown: 'not known',
 	},

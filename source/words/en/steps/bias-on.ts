@@ -32,7 +32,7 @@ export const biasOn = {
 		ask: ({usualDrag}) =>
 			`How much drag does the groove have, as part of the tracking force? ${usualDrag.toFixed(2)} is assumed; nobody has published a figure for your records.`,
 		why: 'What bias must cancel is a torque: drag times the sine of the angle between groove tangent and the line from stylus to pivot. With no bias the groove walls themselves must give drag times the tangent of that angle, which is a little more.',
-		mistake: 'Setting bias finer than the drag is known: ±0.05 is the band in the picture.',
+		mistake: 'Setting bias finer than the drag is known: ± 0.05 is the band in the picture.',
 	},
 	'bias-radius-middle': {
 		title: 'Middle radius',
