@@ -24,6 +24,8 @@ export function chooseVerdict(dialogue: Dialogue, step: Step, entry: Entry, at: 
 			return {...calm(dialogue), mode: {kind: 'other-way'}};
 		case 'radius-between':
 			return visit(dialogue, 'radius-extra');
+		case 'judge':
+			return moreRounds(dialogue, positionOf(dialogue).progress.facts.shownAt?.[0] ?? 'inner', at);
 		case 'more-inner':
 			return moreRounds(dialogue, 'inner', at);
 		case 'more-outer':

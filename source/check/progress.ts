@@ -2,10 +2,11 @@ import {type Facts, factsOf, type Profile} from '../procedure/facts.js';
 import {afterStop, procedure} from '../procedure/index.js';
 import type {Problem, Trouble} from '../procedure/problem.js';
 import {fits} from '../procedure/read-answer.js';
-import {type StageId, type Step, takes} from '../procedure/step.js';
+import {type StageId, type Step, stages, takes} from '../procedure/step.js';
 import {nextLine, tickStates, ticksProblem} from '../procedure/ticks.js';
 import {type Answer, type Check, isSameValue, type Series} from './check.js';
 import {answersOfSeries, isComplete, limitsOfSeries, openSeries, remediesIn} from './series.js';
+import {shownAtIn} from './short-series.js';
 
 export type StepState = 'open' | 'done' | 'again' | 'problem' | 'overridden';
 
@@ -101,6 +102,7 @@ function visibleSteps(
 		onFile,
 		rounds: limitsOfSeries(series),
 		roundsEach: check.practice?.roundsEach,
+		shownAt: shownAtIn(check, series),
 		setAnew: check.setAnew,
 		isRecheck: check.recheckOf !== undefined,
 		profiles,
@@ -132,11 +134,10 @@ function isDue(check: Check, step: Step, answer: Answer | undefined): boolean {
 	return answer !== undefined && !answer.again && step.stage !== 'verdict';
 }
 
-/** How far along: the number of the stage among those that apply. */
-export function stageCount(progress: Progress, step: Step): {number: number; of: number} {
-	const stagesSeen = new Set<StageId>(progress.visible.map((one) => one.stage));
-	const due: readonly StageId[] = [...stagesSeen].filter((stage) => stage !== 'resume');
-	return {number: Math.max(1, due.indexOf(step.stage) + 1), of: due.length};
+/** How far along: the number of the stage among all that there are, so that neither changes on the way. */
+export function stageCount({stage}: Step): {number: number; of: number} {
+	const due: readonly StageId[] = stages.filter((one) => one !== 'resume');
+	return {number: Math.max(1, due.indexOf(stage) + 1), of: due.length};
 }
 
 /**

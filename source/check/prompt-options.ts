@@ -3,16 +3,15 @@ import type {Facts} from '../procedure/facts.js';
 import {isPlaceOffScale} from '../procedure/hold-limits.js';
 import {afterStop, stepById} from '../procedure/index.js';
 import {isOnPlace, type Place, places} from '../procedure/places.js';
-import {signOfPlus} from '../procedure/readings.js';
 import {strikeReasons} from '../procedure/reasons.js';
 import {type RemedyId, remedies} from '../procedure/remedies.js';
-import type {Sides, StageId, Step} from '../procedure/step.js';
+import type {StageId, Step} from '../procedure/step.js';
 import {doubtAskedBy} from '../procedure/steps-still.js';
 import type {Trial} from './check.js';
 import type {Dialogue, Position} from './dialogue.js';
 import {itemsInDoubt} from './doubts.js';
 import type {StepState} from './progress.js';
-import {type Label, type PromptOption, plainly} from './says.js';
+import {type PromptOption, plainly} from './says.js';
 import {counts, hasReadings, isComplete, openSeries} from './series.js';
 import {hasOnReadings, nameOfTrial, trialsOf} from './trials.js';
 
@@ -63,7 +62,9 @@ export function roundOptions(dialogue: Dialogue, {step, progress: {facts}}: Posi
 			more,
 			{id: 'go-on', label: plainly('without-figures')},
 		];
-	return [{id: 'go-on', label: plainly(place === 'closing' ? 'to-verdict' : 'enough')}, more, ...strike, ...takeBack];
+	const enough = {id: 'go-on', label: plainly(place === 'closing' ? 'to-verdict' : 'enough')};
+	// Where rounds only show what a remedy did, more judge the arm: that comes once they are seen.
+	return [enough, ...(facts.shownAt && !isOnPlace(place) ? [] : [more]), ...strike, ...takeBack];
 }
 
 const moreAt = (place: 'inner' | 'outer' | 'extra'): PromptOption => ({
@@ -76,7 +77,7 @@ const moreAt = (place: 'inner' | 'outer' | 'extra'): PromptOption => ({
  * action hangs on what the figures mean, so a page puts that first.
  */
 export function verdictOptions({check, mode}: Dialogue, facts: Facts): readonly PromptOption[] {
-	const series = openSeries(check);
+	const hasExtra = Boolean(check.answers['radius-extra']?.value);
 	const first = [
 		{id: 'go-on', label: plainly('put-back')},
 		{id: 'other-way', label: plainly('other-way')},
@@ -84,11 +85,10 @@ export function verdictOptions({check, mode}: Dialogue, facts: Facts): readonly 
 	return [
 		...(mode.kind === 'ask' ? first : []),
 		{id: 'bias', label: plainly(hasBias(facts) ? 'set-bias' : 'see-skating')},
-		moreAt('inner'),
-		moreAt('outer'),
-		...(check.answers['radius-extra']?.value ? [moreAt('extra')] : []),
-		...(hasReadings(series) ? [{id: 'strike', label: plainly('strike')}] : []),
-		...(check.answers['radius-extra']?.value ? [] : [{id: 'radius-between', label: plainly('radius-between')}]),
+		...(facts.shownAt ? [{id: 'judge', label: plainly('judge')}] : [moreAt('inner'), moreAt('outer')]),
+		...(hasExtra && !facts.shownAt ? [moreAt('extra')] : []),
+		...(hasReadings(openSeries(check)) ? [{id: 'strike', label: plainly('strike')}] : []),
+		...(hasExtra ? [] : [{id: 'radius-between', label: plainly('radius-between')}]),
 		...remedyOptions(facts),
 	];
 }
@@ -183,18 +183,4 @@ export function stepOptions({progress}: Position, stage: StageId): readonly Prom
 			const values = {step: one.id, state: progress.stateOf(one)};
 			return {id: choiceOf.step(one), label: {id: 'step', values}};
 		});
-}
-
-export type SideOption<L = Label> = PromptOption<L> & {readonly keys: readonly string[]};
-
-/** Two sides, each with its letter and its sign: the sign that it has on this gauge. */
-export function sideOptions(sides: Sides, facts: Facts): readonly SideOption[] {
-	const {plus, minus, sign} = sides;
-	// Where a sign means nothing of itself, + is the side that stands first: so the number pad suffices.
-	const isReversed = sign === 'of-gauge' && sides.words === 'direction' && signOfPlus(facts) === -1;
-	return [plus, minus].map((side) => ({
-		id: side.word,
-		label: {id: 'side', values: {side: side.word}},
-		keys: [side.word.charAt(0), (side === plus) === isReversed ? '-' : '+'],
-	}));
 }

@@ -5,8 +5,6 @@ import {
 	biasOptions,
 	reasonsFor,
 	roundOptions,
-	type SideOption,
-	sideOptions,
 	stageOptions,
 	stepOptions,
 	stillItems,
@@ -16,6 +14,7 @@ import {
 } from './prompt-options.js';
 import {type Label, named, type PromptOption, plainly, type Question} from './says.js';
 import {openSeries} from './series.js';
+import {type SideOption, sideOptions} from './side-options.js';
 
 /** What kind of entry is wanted now, with its labels and its question by id, or in words for the faces. */
 export type Prompt<L = string, Q = string> = {readonly key: string} & (

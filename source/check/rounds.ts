@@ -1,8 +1,9 @@
-import {usualRounds} from '../procedure/facts.js';
-import {isOnPlace, type Place, places, stepOfRounds, turningPlaces} from '../procedure/places.js';
+import {roundsToSee} from '../procedure/facts.js';
+import {isOnPlace, offPlaces, type Place, places, stepOfRounds} from '../procedure/places.js';
 import type {Action, LimitName} from './actions.js';
 import type {Check, Reading, Round, Series} from './check.js';
 import {counts, isComplete, openSeries, withOpenSeries} from './series.js';
+import {roundsEachOf, shownAtIn, turningPlace} from './short-series.js';
 
 type Of<T extends Action['type']> = Extract<Action, {type: T}>;
 
@@ -33,12 +34,6 @@ export function slotBefore(check: Check, {place, index, which}: Slot): Slot | un
 	return index === 0 ? undefined : slotOf(check, place, index - 1, 'outerLimit');
 }
 
-/** The place at which one round is taken with the gauge turned; undefined where it cannot be, or one round is all. */
-function turningPlace({answers, practice}: Check): Place | undefined {
-	if ((practice?.roundsEach ?? usualRounds) < usualRounds) return;
-	return turningPlaces.find((place) => answers['gauge-turns']?.value === place);
-}
-
 const isTurned = ({gauge}: Round): boolean => gauge === 'turned';
 
 /** Of the rounds of a place the second one is taken with the gauge turned: as used, turned, as used. */
@@ -57,9 +52,14 @@ export const followsTurned = (series: Series, {place, index, gauge}: Slot): bool
 export const readingAt = (series: Series, {place, index, which}: Slot): Reading | undefined =>
 	series[place][index]?.[which];
 
-/** How many rounds are usual at a place: three at a probe radius; one where it closes the probe or bias is on. */
-export const usualRoundsAt = (check: Check, place: Place): number =>
-	place === 'closing' || isOnPlace(place) ? 1 : (check.practice?.roundsEach ?? usualRounds);
+/**
+ * How many rounds are usual at a place: three at a probe radius, two where they only show what a remedy did; one where
+ * it closes the probe or bias is on.
+ */
+export function usualRoundsAt(check: Check, place: Place): number {
+	if (place === 'closing' || isOnPlace(place)) return 1;
+	return shownAtIn(check, openSeries(check)) ? roundsToSee : roundsEachOf(check);
+}
 
 /** Whether enough rounds count at a place for the usual check. */
 export function hasEnough(check: Check, place: Place): boolean {
@@ -84,7 +84,17 @@ export function setLimit(check: Check, {place, index, which, gauge, value, typed
 			? [...series.withdrawn, {place, limit: which, reading: replaced}]
 			: series.withdrawn;
 	const taken = askResultAgain(withOpenSeries(check, {...series, [place]: rounds, withdrawn}), place);
-	return replaced ? taken : lockAgain(taken, place);
+	return replaced ? taken : judgesFrom(check, lockAgain(taken, place));
+}
+
+/** From the round on with which a series begins to judge the arm, all its radii want the rounds for that. */
+function judgesFrom(before: Check, check: Check): Check {
+	if (!shownAtIn(before, openSeries(before)) || shownAtIn(check, openSeries(check))) return check;
+	const shown = offPlaces.map((place): string => stepOfRounds(place));
+	return {
+		...check,
+		answers: Object.fromEntries(Object.entries(check.answers).filter(([id]) => !shown.includes(id))),
+	};
 }
 
 /** The place of the latest reading; the later place of the procedure where two came in the same second. */

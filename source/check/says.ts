@@ -99,6 +99,7 @@ export type LabelValues = {
 	'carry-on': Nothing;
 	stop: Nothing;
 	'fewer-rounds': Nothing;
+	judge: Nothing;
 	option: {readonly step: StepId; readonly option: string};
 	side: {readonly side: SideWord};
 	remedy: {readonly remedy: RemedyId};

@@ -2,10 +2,12 @@ import type {Check, Series} from '../check/check.js';
 import {remedyAfter} from '../check/series.js';
 import {seriesThatCounts} from '../results/document-of-check.js';
 import {type Figures, isMeasured} from '../results/figures.js';
-import {figuresOfSeries, outcomeAfter} from '../results/tried.js';
+import type {NextAction} from '../results/next-action.js';
+import {figuresOfSeries, figuresToCompare, outcomeAfter} from '../results/tried.js';
 import {words} from '../words/index.js';
 import {becauseText} from '../words/says.js';
-import {bandRow} from './band-rows.js';
+import {bandRow, bandsShown} from './band-rows.js';
+import {doNowLines} from './next-action.js';
 import {type BandRow, line, type Shown, table} from './shown-lines.js';
 
 const {bands, radii, series: said} = words.pages.verdict;
@@ -30,11 +32,28 @@ export function outcomeLines(check: Check, series: Series | undefined): Shown[] 
 }
 
 /** What the remedy did that was tried last, and what it left on the deck. */
-export function lastOutcome(check: Check): Shown[] {
-	const before = check.series[check.series.indexOf(seriesThatCounts(check)) - 1];
+export function lastOutcome(check: Check, series: Series = seriesThatCounts(check)): Shown[] {
+	const before = check.series[check.series.indexOf(series) - 1];
 	const remedy = before && remedyAfter(before);
 	const left = remedy && words.remedies[remedy].left;
 	return [...outcomeLines(check, before), ...(left ? [line(left, 'bad')] : [])];
+}
+
+/**
+ * What a remedy did, as far as a few rounds show it, and what is to be done now: the arm is not judged by them.
+ *
+ * @param action of the check
+ */
+export function remedyLines(check: Check, series: Series, action: NextAction): Shown[] {
+	const now = figuresToCompare(check, series);
+	const before = check.series[check.series.indexOf(series) - 1];
+	const then = before && figuresToCompare(check, before);
+	return [
+		...lastOutcome(check, series),
+		...(now ? bandsShown(now.probe, check.limits, earlierRows(check)) : []),
+		...doNowLines(action),
+		...(now && then ? [comparison(then, now)] : []),
+	];
 }
 
 /** Before and after, side by side, for every earlier series. */

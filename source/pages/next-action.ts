@@ -36,8 +36,14 @@ export function actionLines([first]: readonly IssuedFinding[], action: NextActio
 	if (!first) return [];
 	const does = line(briefly(first), 'strong');
 	if (!action) return [does, line(verdict.next(first))];
-	return [does, line(verdict.doNow({what: actions.what(action)}), 'strong'), ...underAction(action)];
+	return [does, ...doNowLines(action)];
 }
+
+/** The one thing to do now, and how. */
+export const doNowLines = (action: NextAction): Shown[] => [
+	line(verdict.doNow({what: actions.what(action)}), 'strong'),
+	...underAction(action),
+];
 
 /** What was found in figures and its likely cause; and the other findings, without an action of their own. */
 export const besideAction = ([first, ...others]: readonly IssuedFinding[]): Shown[] => [

@@ -19,6 +19,8 @@ function actionOption(action: NextAction): PromptOption {
 			const place = placeOf(action.place);
 			return {id: `more-${place}`, label: {id: 'more-rounds', values: {place}}};
 		}
+		case 'judge':
+			return {id: 'judge', label: plainly('judge')};
 		case 'odd-round':
 			return {id: 'strike', label: plainly('strike')};
 		case 'bias':
@@ -57,6 +59,7 @@ function otherWays(options: readonly PromptOption[], given: ActionCase | undefin
 	const order = [
 		...(given && !allowsBias(given.findings) ? [] : ['bias']),
 		...(given ? openSuspects(given) : []).map(choiceOf.remedy),
+		'judge',
 		'more-inner',
 		'more-outer',
 		'more-extra',

@@ -2,6 +2,7 @@ import {answerOf, type Check} from '../check/check.js';
 import type {PastCheck} from '../check/past-check.js';
 import {factsOfSeries, type Progress, progressOf} from '../check/progress.js';
 import {openSeries} from '../check/series.js';
+import {shownAtIn} from '../check/short-series.js';
 import {documentOfCheck, partialDocument, seriesThatCounts} from '../results/document-of-check.js';
 import {type Figures, figuresOf, isMeasured} from '../results/figures.js';
 import type {Issued} from '../results/issued.js';
@@ -10,7 +11,7 @@ import {words} from '../words/index.js';
 import {overriddenText, reasonText} from '../words/says.js';
 import {titleOf} from '../words/step-text.js';
 import {bandsShown, lastBands} from './band-rows.js';
-import {beforeAndAfter, earlierRows, lastOutcome} from './before-and-after.js';
+import {beforeAndAfter, earlierRows, lastOutcome, remedyLines} from './before-and-after.js';
 import {biasLines} from './bias/lines.js';
 import {issuedOf} from './issued.js';
 import {actionLines, besideAction} from './next-action.js';
@@ -33,6 +34,9 @@ export function verdictLines(
 	progress: Progress = progressOf(check),
 	action?: NextAction,
 ): readonly Shown[] {
+	const open = openSeries(check);
+	if (action && !check.stopped && shownAtIn(check, open))
+		return [...remedyLines(check, open, action), ...overrideLines(check, progress)];
 	if (!issued) return [...noVerdictLines(check), ...overrideLines(check, progress), ...figuresSoFar(check)];
 	const {figures, findings} = issued;
 	const years = yearsOf(check, history, issued);

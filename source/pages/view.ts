@@ -9,7 +9,7 @@ import type {Facts} from '../procedure/facts.js';
 import type {Trouble} from '../procedure/problem.js';
 import {unitOf} from '../procedure/read-answer.js';
 import {gaugeUnitOf} from '../procedure/readings.js';
-import {type Step, sheetStages} from '../procedure/step.js';
+import type {Step} from '../procedure/step.js';
 import {limitAsked} from '../procedure/steps-probe.js';
 import {caseOfCheck} from '../results/tried.js';
 import {units} from '../units.js';
@@ -18,7 +18,10 @@ import {promptInWords, says} from '../words/says.js';
 import {askOf, cautionOf, mistakeOf, shortAskOf, titleOf, whyOf} from '../words/step-text.js';
 import {biasLater} from './bias/advice.js';
 import {consequencesOf} from './consequences.js';
+import {changedBy} from './deck-changes.js';
+import {sheetOf} from './sheet-lines.js';
 import {line, type Shown} from './shown-lines.js';
+import {minutesLeft} from './time-left.js';
 import {promptInOrder} from './verdict-choices.js';
 
 const said = words.pages.view;
@@ -27,7 +30,13 @@ const said = words.pages.view;
 export type View = {
 	readonly arm: string;
 	readonly stage: string;
+	/** Where this is in the whole, whose number of parts does not change: '5/15'; empty at the end. */
+	readonly place: string;
+	/** Until the deck is ready to play again; null at the end. */
+	readonly minutes: number | null;
 	readonly deck: Deck;
+	/** The parts of the deck that this step changes. */
+	readonly changes: readonly (keyof Deck)[];
 	/** Whether it is ready to play. */
 	readonly progress: string;
 	readonly title: string;
@@ -57,8 +66,11 @@ export function viewOf(dialogue: Dialogue, typed = ''): View {
 	const deck = deckOf(dialogue.check, progress);
 	return {
 		arm: said.arm({name: progress.facts.text('arm-name'), isPractice: dialogue.check.practice !== undefined}),
-		stage: step ? said.stage({title: words.stages[step.stage], ...stageCount(progress, step)}) : said.complete.stage,
+		stage: step ? said.stage({title: words.stages[step.stage], ...stageCount(step)}) : said.complete.stage,
+		place: step ? said.place(stageCount(step)) : '',
+		minutes: step ? minutesLeft(progress) : null,
 		deck,
+		changes: dialogue.mode.kind === 'ask' && step ? changedBy(dialogue, step, deck) : [],
 		progress: isReadyToPlay(progress) ? said.readyToPlay : said.notReadyToPlay,
 		title: headOf(dialogue, step),
 		ask: [...movesFirst(dialogue, position, deck), taskOf(dialogue, position)].join(' '),
@@ -114,18 +126,6 @@ function taskOf({mode, isBrisk}: Dialogue, {step, slot, progress: {facts, proble
 		case 'stop':
 			return said.asks[mode.kind];
 	}
-}
-
-function sheetOf({mode, check}: Dialogue, {step, progress}: Position): readonly Shown[] {
-	if (mode.kind !== 'ask' || !step || !sheetStages.includes(step.stage)) return [];
-	return progress.visible
-		.filter(({stage, input}) => stage === step.stage && input.kind !== 'profile')
-		.map(({id}) => {
-			const title = titleOf(id);
-			if (id === step.id) return line(said.sheetLineAsked({title}), 'strong');
-			const typed = check.answers[id]?.typed;
-			return line(said.sheetLine({title, typed}), typed === undefined ? 'dim' : 'plain');
-		});
 }
 
 /** What brings the deck to where an open step wants it; a step that is only looked at again wants nothing. */

@@ -10,6 +10,15 @@ export type Deck = {
 	readonly gauge: 'away' | 'as-used' | 'turned';
 };
 
+export const deckParts = [
+	'arm',
+	'stylus',
+	'mat',
+	'bias',
+	'damping',
+	'gauge',
+] as const satisfies readonly (keyof Deck)[];
+
 /** The states of each part in which a step may be asked; a part that is not named may be in any. */
 export type Finds = {readonly [Part in keyof Deck]?: readonly Deck[Part][]};
 

@@ -1,4 +1,4 @@
-import type {Place} from './places.js';
+import type {Place, ProbeEnd} from './places.js';
 import type {AnswerValue, IdOf, OptionOf, ProfileKind, StepId} from './step-ids.js';
 
 /** One round: the readings at both hold limits, positive toward the rim; with the gauge turned, in the gauge's own sign. */
@@ -37,6 +37,8 @@ export type Facts = {
 	readonly rounds: (place: Place) => readonly HoldLimits[];
 	/** How many rounds are asked for at each radius. */
 	readonly roundsEach: number;
+	/** Where the present series only shows what a remedy did; undefined where the arm is judged by it. */
+	readonly shownAt: readonly ProbeEnd[] | undefined;
 	/** Arm and gauge are set up anew for each round. */
 	readonly setAnew: boolean;
 	/** An earlier check of the same arm is repeated. */
@@ -59,6 +61,8 @@ export type VerdictLimits = {
 
 /** Three rounds show how well they repeat; more is always possible. */
 export const usualRounds = 3;
+/** So many show what a remedy did (common practice, no source). */
+export const roundsToSee = 2;
 
 type Values = Readonly<Record<string, {readonly value: AnswerValue} | undefined>>;
 type Sources = {
@@ -68,6 +72,7 @@ type Sources = {
 	readonly onFile?: Values;
 	readonly rounds?: (place: Place) => readonly HoldLimits[];
 	readonly roundsEach?: number | undefined;
+	readonly shownAt?: readonly ProbeEnd[] | undefined;
 	readonly setAnew?: boolean;
 	readonly isRecheck?: boolean;
 	readonly profiles?: readonly Profile[];
@@ -81,6 +86,7 @@ export function factsOf({
 	onFile = answers,
 	rounds = () => [],
 	roundsEach = usualRounds,
+	shownAt,
 	setAnew = true,
 	isRecheck = false,
 	profiles = [],
@@ -109,6 +115,7 @@ export function factsOf({
 		unknown: (step) => value(step) === null || value(step) === '',
 		rounds,
 		roundsEach,
+		shownAt,
 		setAnew,
 		isRecheck,
 		profiles,

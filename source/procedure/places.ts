@@ -6,6 +6,7 @@ export const places = [...offPlaces, ...onPlaces] as const;
 /** Where a round may be taken with the gauge turned: the ids of the answer that says where. */
 export const turningPlaces = ['inner', 'outer'] as const satisfies readonly (typeof offPlaces)[number][];
 
+export type ProbeEnd = (typeof turningPlaces)[number];
 export type OffPlace = (typeof offPlaces)[number];
 export type OnPlace = (typeof onPlaces)[number];
 export type Place = OffPlace | OnPlace;

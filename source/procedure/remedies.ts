@@ -11,8 +11,8 @@ type Remedy = {
 	readonly who: 'owner' | 'technician';
 	/** The figure that tells whether it was the cause. */
 	readonly shows: 'pull' | 'band';
-	/** Rounds at one radius, or at both, that suffice to see it. */
-	readonly seenAt: 'one' | 'both';
+	/** Where {@link roundsToSee} rounds suffice to see it: at one radius or at both; 'closing': only a whole series shows it. */
+	readonly seenAt: 'one' | 'both' | 'closing';
 	/** Hands go to wires, linkage, pulley or bearing: only as far as the maker allows, arm locked, guard on, amplifier off. */
 	readonly isDelicate?: true;
 	/** The deck is not as it is used afterwards: what puts it back, asked again with whatever comes next. */
@@ -36,10 +36,10 @@ const byId = {
 	},
 	force: {...looked, steps: [...guardSteps, ...forceSteps], minutes: 5},
 	height: {...looked, steps: heightSteps, minutes: 3},
-	again: looked,
-	'gauge-foot': looked,
-	platter: {...looked, minutes: 1},
-	'still-deck': {...looked, minutes: 1},
+	again: {...looked, seenAt: 'closing'},
+	'gauge-foot': {...looked, seenAt: 'closing'},
+	platter: {...looked, minutes: 1, seenAt: 'closing'},
+	'still-deck': {...looked, minutes: 1, seenAt: 'closing'},
 	'gauge-zero': {...looked, steps: ['gauge-turns'], minutes: 3},
 	'half-force': {...looked, steps: forceSteps, minutes: 5, seenAt: 'one', undoneBy: 'force'},
 	'lead-loop': delicate,

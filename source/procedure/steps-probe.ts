@@ -2,7 +2,7 @@ import {armLocked, type Finds} from './deck.js';
 import type {Facts} from './facts.js';
 import {offRadiusMm} from './geometry.js';
 import {closingProblem, topOfScale} from './hold-limits.js';
-import {type OffPlace, stepOfRounds} from './places.js';
+import {type OffPlace, type ProbeEnd, stepOfRounds} from './places.js';
 import {mustBe} from './problem.js';
 import {gaugeSides, gaugeUnitOf, showsHandForce} from './readings.js';
 import {type Step, stepsOf} from './step.js';
@@ -56,6 +56,11 @@ const probe = (place: OffPlace, extra: Partial<Pick<Step, 'when' | 'verify' | 'r
 		...extra,
 	});
 
+const isShownAt =
+	(end: ProbeEnd) =>
+	({shownAt}: Facts): boolean =>
+		shownAt?.includes(end) ?? true;
+
 /** The probe, the closing round and the verdict. */
 export const probeSteps: readonly Step[] = [
 	probing('first-swing', {
@@ -66,12 +71,12 @@ export const probeSteps: readonly Step[] = [
 		finds: readyToProbe,
 	}),
 	freeZero('zero-free-before'),
-	probe('inner'),
-	probe('outer'),
-	probe('extra', {when: (facts) => facts.number('radius-extra') !== undefined}),
+	probe('inner', {when: isShownAt('inner')}),
+	probe('outer', {when: isShownAt('outer')}),
+	probe('extra', {when: (facts) => facts.number('radius-extra') !== undefined && !facts.shownAt}),
 	probe('closing', {
 		// One round does not show how well rounds repeat, so there is nothing to hold a closing one against.
-		when: (facts) => facts.roundsEach > 1,
+		when: (facts) => facts.roundsEach > 1 && !facts.shownAt,
 		verify: closingProblem,
 		reasons: ['known-what-moved', 'time-short'],
 	}),

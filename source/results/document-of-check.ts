@@ -1,6 +1,7 @@
 import type {Check, Series, Trial} from '../check/check.js';
 import {factsOfSeries} from '../check/progress.js';
 import {openSeries} from '../check/series.js';
+import {shownAtIn} from '../check/short-series.js';
 import {chosenTrial, withTrial} from '../check/trials.js';
 import {biasDeviceIds} from '../procedure/bias-devices.js';
 import {onRadii} from '../procedure/bias-on.js';
@@ -52,10 +53,14 @@ export function factsOfTrial(check: Check, series: Series, trial: Trial): Facts 
 	return factsOfSeries(then.check, then.series);
 }
 
-/** The series whose figures a check is judged by: the last one, or the last that was measured where it was stopped. */
+/**
+ * The series whose figures a check is judged by: the last one, or the last that was measured where it was stopped or
+ * where the last one shows at one radius what a remedy did.
+ */
 export function seriesThatCounts(check: Check): Series {
 	const open = openSeries(check);
-	if (!check.stopped || documentOfCheck(check, open).ok) return open;
+	const mayLack = check.stopped || shownAtIn(check, open);
+	if (!mayLack || documentOfCheck(check, open).ok) return open;
 	return check.series.findLast((one) => documentOfCheck(check, one).ok) ?? open;
 }
 

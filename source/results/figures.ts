@@ -23,9 +23,13 @@ import {readingOf, roundsRead, type SeriesRead, seriesRead} from './series-read.
 export type * from './figures-types.js';
 export {isMeasured} from './figures-types.js';
 
-/** All figures of one series, worked out from its document. Pure; parts whose input is absent are null. */
-export const figuresOf = (document: Document): Figures => {
-	const series = seriesRead(document);
+/**
+ * All figures of one series, worked out from its document. Pure; parts whose input is absent are null.
+ *
+ * @param alike other series of the same arm and gauge, whose rounds tell too how well rounds repeat
+ */
+export const figuresOf = (document: Document, alike: readonly Document[] = []): Figures => {
+	const series = seriesRead(document, alike);
 	const {conditions} = series;
 	const placed = document.probe.map((radius) => placedOf(document, conditions, radius));
 	const level = levelFigures(document, conditions, placed);

@@ -4,7 +4,7 @@ import type {Finding, FindingCode} from './diagnose.js';
 import type {PlaceName} from './document-schema.js';
 import type {AtWorst, Figures} from './figures-types.js';
 import type {Who} from './finding-row.js';
-import {type Foretold, foretoldBefore} from './foretold.js';
+import {type Foretold, foretoldBefore, isNoCause, type SuspectOutcome} from './foretold.js';
 import {isSuspected, type SuspectedCode, suspectsOf} from './suspects.js';
 
 /** The one thing to do now. It follows from the first finding alone, so nothing beside it can contradict it. */
@@ -22,6 +22,8 @@ export type NextAction = {
 	| {readonly kind: 'more-rounds'; readonly place: PlaceName; readonly radiusMm: number; readonly total: number}
 	/** The rounds do not agree: the odd one is struck out, or they are taken again. */
 	| {readonly kind: 'odd-round'; readonly place: PlaceName; readonly radiusMm: number}
+	/** A remedy did something: a whole series judges the arm anew. */
+	| {readonly kind: 'judge'}
 	/** Something about the bias that is on. */
 	| {readonly kind: 'bias'}
 	/** `finestPct`: how fine bias can be set until then, where that was found. */
@@ -37,16 +39,24 @@ export type ActionCase = {
 	readonly tried: readonly RemedyId[];
 	/** Whether a remedy makes sense for this arm and deck. */
 	readonly fits: (id: RemedyId) => boolean;
+	/** What the last remedy did, where the rounds since only show that; null where no figure tells. */
+	readonly shown?: SuspectOutcome | null;
 };
 
 /** The next action; undefined only where nothing was found, which figures of a whole document never leave. */
 export function nextActionOf(given: ActionCase): NextAction | undefined {
 	const [first] = given.findings;
 	if (!first) return;
-	const action = actionOn(first, given);
+	const action = isToBeJudged(given) ? judge(first.code) : actionOn(first, given);
 	const {undoneBy} = remedyById[given.tried.at(-1) ?? 'again'];
 	return undoneBy && action.kind !== 'suspect' ? suspect(first.code, undoneBy, given.figures) : action;
 }
+
+const judge = (code: FindingCode): NextAction => ({code, kind: 'judge', who: 'technician', minutes: minutesToJudge});
+
+/** Whether a remedy did something, as far as few rounds show it. */
+const isToBeJudged = ({shown}: ActionCase): boolean =>
+	shown !== undefined && (shown === null || !(isNoCause(shown) || shown.kind === 'cannot-tell'));
 
 function actionOn(first: Finding, given: ActionCase): NextAction {
 	const {code} = first;
@@ -119,6 +129,8 @@ export function openSuspects({figures, findings, tried, fits}: ActionCase): read
 
 /** For some rounds more at one radius. */
 const minutesOfRounds = 5;
+/** For the rounds that a series still lacks. */
+const minutesToJudge = 10;
 /** For a series at three radii. */
 const minutesOfSeries = 25;
 

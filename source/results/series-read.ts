@@ -71,9 +71,10 @@ function zeroRead({gauge}: Document, {factor, step}: Conditions, onScale: readon
 		: {source: 'stated', pct: factor * zero, standardPct: factor * zeroUncertainty};
 }
 
-function knownOf(onScale: readonly RadiusRead[], conditions: Conditions): SeriesKnown {
-	const centres = centreScatter(onScale.flatMap(({usedPct, turnedPct}) => [usedPct, turnedPct]));
-	const widths = widthScatter(onScale.map(({widthsPct}) => widthsPct));
+function knownOf(onScale: readonly RadiusRead[], conditions: Conditions, alike: readonly RadiusRead[]): SeriesKnown {
+	const pool = [...onScale, ...alike];
+	const centres = centreScatter(pool.flatMap(({usedPct, turnedPct}) => [usedPct, turnedPct]));
+	const widths = widthScatter(pool.map(({widthsPct}) => widthsPct));
 	const reading = readingOf(conditions);
 	return {
 		centres,
@@ -88,17 +89,23 @@ function knownOf(onScale: readonly RadiusRead[], conditions: Conditions): Series
 /** One series as it was read: what every figure of it starts from. */
 export type SeriesRead = ReturnType<typeof seriesRead>;
 
-/** Reads a document: rounds to percent, zero, scatter; rounds of an off-scale radius enter nothing. */
-export function seriesRead(document: Document) {
+/** Radii without a reading off scale. */
+const radiiOnScale = ({probe}: Document, conditions: Conditions): RadiusRead[] =>
+	probe.filter((radius) => !reachesScaleTop(radius, conditions)).map((radius) => radiusRead(radius, conditions));
+
+/**
+ * Reads a document: rounds to percent, zero, scatter; rounds of an off-scale radius enter nothing.
+ *
+ * @param alike other series of the same arm and gauge, whose rounds tell too how well rounds repeat (JCGM 100:2008 4.2.4)
+ */
+export function seriesRead(document: Document, alike: readonly Document[] = []) {
 	const conditions = conditionsOf(document);
-	// Radii without a reading off scale.
-	const onScale = document.probe
-		.filter((radius) => !reachesScaleTop(radius, conditions))
-		.map((radius) => radiusRead(radius, conditions));
+	const onScale = radiiOnScale(document, conditions);
 	const zero = zeroRead(document, conditions, onScale);
 	const {factor, nudge} = conditions;
 	const scale: GaugeScale = {factor, zero: zero.pct / factor, nudge};
-	return {document, conditions, onScale, zero, known: knownOf(onScale, conditions), scale};
+	const others = alike.flatMap((one) => radiiOnScale(one, conditionsOf(one)));
+	return {document, conditions, onScale, zero, known: knownOf(onScale, conditions, others), scale};
 }
 
 export const roundsRead = ({usedPct, turnedPct}: RadiusRead): Turned => ({

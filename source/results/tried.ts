@@ -1,16 +1,14 @@
 import type {Check, Series} from '../check/check.js';
 import {factsOfSeries} from '../check/progress.js';
-import {remediesIn, remedyAfter} from '../check/series.js';
-import {type RemedyId, remedyById} from '../procedure/remedies.js';
+import {openSeries, remediesIn, remedyAfter} from '../check/series.js';
+import {shownAtIn} from '../check/short-series.js';
+import {remedyById} from '../procedure/remedies.js';
 import {findingsOf} from './diagnose.js';
-import {documentOfCheck, seriesThatCounts} from './document-of-check.js';
+import {documentOfCheck, partialDocument, seriesThatCounts} from './document-of-check.js';
+import type {Document} from './document-schema.js';
 import {type Figures, figuresOf} from './figures.js';
 import {outcomeOfRemedy, type SuspectOutcome} from './foretold.js';
 import {type ActionCase, type NextAction, nextActionOf} from './next-action.js';
-
-/** What was tried before the series that counts, oldest first. */
-export const triedIn = (check: Check): readonly RemedyId[] =>
-	remediesIn(check.series.slice(0, check.series.indexOf(seriesThatCounts(check))));
 
 /** Figures of a series, where it has any. */
 export function figuresOfSeries(check: Check, series: Series): Figures | undefined {
@@ -18,27 +16,59 @@ export function figuresOfSeries(check: Check, series: Series): Figures | undefin
 	return found.ok ? figuresOf(found.document) : undefined;
 }
 
+const isDocument = (one: Document | undefined): one is Document => one !== undefined;
+
+/** What was read of a series, be it at one radius only. */
+const readOf = (check: Check, series: Series): Document | undefined => {
+	const document = partialDocument(factsOfSeries(check, series));
+	return document && document.probe.length > 0 ? document : undefined;
+};
+
+/**
+ * Figures of a series to hold beside those of another one. Where it only shows what a remedy did, its few rounds do not
+ * tell how well they repeat: those of the series before it do.
+ */
+export function figuresToCompare(check: Check, series: Series): Figures | undefined {
+	if (!shownAtIn(check, series)) return figuresOfSeries(check, series);
+	const earlier = check.series.slice(0, check.series.indexOf(series)).map((one) => readOf(check, one));
+	const document = readOf(check, series);
+	return document && figuresOf(document, earlier.filter(isDocument));
+}
+
 /** What the remedy after a series did; undefined without one, and where either series has no figures. */
 export function outcomeAfter(check: Check, series: Series): SuspectOutcome | undefined {
 	const remedy = remedyAfter(series);
 	const next = check.series[check.series.indexOf(series) + 1];
-	const before = remedy && next && figuresOfSeries(check, series);
-	const after = before && figuresOfSeries(check, next);
+	const before = remedy && next && figuresToCompare(check, series);
+	const after = before && figuresToCompare(check, next);
 	return after && outcomeOfRemedy(remedy, before, after);
+}
+
+/** The last series that the arm can be judged by: not one that only shows what a remedy did. */
+function seriesToJudge(check: Check): Series {
+	const counting = seriesThatCounts(check);
+	if (!shownAtIn(check, counting)) return counting;
+	const judged = check.series.findLast((one) => !shownAtIn(check, one) && documentOfCheck(check, one).ok);
+	return judged ?? counting;
 }
 
 /** What the next action of a check hangs on; undefined before there are figures. */
 export function caseOfCheck(check: Check): ActionCase | undefined {
-	const series = seriesThatCounts(check);
+	const series = seriesToJudge(check);
 	const found = documentOfCheck(check, series);
 	if (!found.ok) return;
 	const figures = figuresOf(found.document);
 	const facts = factsOfSeries(check, series);
+	const open = openSeries(check);
+	const before = check.series.at(-2);
+	const isShown = before && shownAtIn(check, open) && !check.stopped;
+	const last = isShown ? check.series.length - 1 : check.series.indexOf(series);
 	return {
 		figures,
 		findings: findingsOf(found.document, figures),
-		tried: triedIn(check),
+		tried: remediesIn(check.series.slice(0, last)),
 		fits: (id) => remedyById[id].when?.(facts) ?? true,
+		...(isShown ? {shown: outcomeAfter(check, before) ?? null} : {}),
 	};
 }
 

@@ -10,16 +10,19 @@ import {leverPicture} from './lever-picture.js';
 import {type Look, toneMark, written} from './look.js';
 import {bandsPicture, planPicture, windowPicture} from './pictures.js';
 
+/** As in the words, or the bar over a screen. */
+export type RowTone = Tone | 'bar';
+
 /** One line of the screen, no wider than it. */
 export type Row = {
 	readonly text: string;
-	readonly tone: Tone;
+	readonly tone: RowTone;
 	/** Belongs to the line before: a page does not end between them if it can help it. */
 	readonly goesOn?: boolean;
 };
 
 /** A text as lines of the screen: what this terminal can show, foreign characters made safe, broken to the width. */
-export const textRows = (text: string, width: number, look: Look, tone: Tone = 'plain'): Row[] =>
+export const textRows = (text: string, width: number, look: Look, tone: RowTone = 'plain'): Row[] =>
 	wrapped(written(text, look), width).map((one) => ({text: one, tone}));
 
 /** The foot of a screen: what its keys do. */

@@ -53,8 +53,8 @@ export const CheckScreen = (props: CheckProps): ReactNode => {
 	const view = practice.isTruthShown ? beforeAnotherArm(seen) : seen;
 	const notice = countdown.left === undefined ? '' : countdownText(countdown.left, settleSeconds, look);
 	const layout = useMemo(
-		() => layoutOf({view, width, height: frameRows, page, isWhy, notice, look}),
-		[view, width, frameRows, page, isWhy, notice, look],
+		() => layoutOf({view, typed, width, height: frameRows, page, isWhy, notice, look}),
+		[view, typed, width, frameRows, page, isWhy, notice, look],
 	);
 
 	const turn = (by: number): boolean => {
@@ -66,7 +66,7 @@ export const CheckScreen = (props: CheckProps): ReactNode => {
 		check.enter(entry);
 		return true;
 	};
-	const takesArrows = isWhy || prompt.kind !== 'field';
+	const takesArrows = isWhy || prompt.kind !== 'field' || typed === '';
 
 	const command = (key: string): boolean | readonly string[] => {
 		if (isTooSmall) return true;

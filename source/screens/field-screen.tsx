@@ -1,8 +1,10 @@
 import {type ReactNode, useState} from 'react';
 import {words} from '../words/index.js';
-import {footRows, rowsOf, textRows} from './body.js';
+import {footRows, rowsOf} from './body.js';
 import {Frame} from './frame.js';
 import {Field} from './inputs/field.js';
+import {noTask} from './menu-screen.js';
+import {barRows, fieldRows, skeletonOf} from './skeleton.js';
 import {type PageProps, usePage} from './use-page.js';
 
 /** A line to type, outside a check. */
@@ -15,13 +17,19 @@ export const FieldScreen = ({
 	const [typed, setTyped] = useState('');
 	const {look, width, frameRows} = usePage({onBack, onClear: () => setTyped('')});
 	const {hints, escapes} = words.faces;
-	const head = textRows(title, width, look, 'strong');
-	const foot = footRows([hints.accept, escapes.back, hints.leave], width, look);
+	const {head, room, filled, foot} = skeletonOf({
+		...noTask,
+		width,
+		height: frameRows,
+		look,
+		bar: barRows([title], '', width, look),
+		answer: fieldRows(typed, width, look),
+		keys: footRows([hints.accept, escapes.back, hints.leave], width, look),
+	});
 	// On a small screen the last sentences give way: the field must stay in sight.
-	const field = textRows(`> ${typed}  ${unit}`, width, look).length;
-	const body = rowsOf(shown, width, look).slice(0, Math.max(0, frameRows - head.length - foot.length - field));
+	const body = rowsOf(shown, width, look).slice(0, room);
 	return (
-		<Frame head={head} body={body} foot={foot}>
+		<Frame head={head} body={filled(body)} foot={foot}>
 			<Field
 				value={typed}
 				unit={unit}

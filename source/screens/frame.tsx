@@ -9,17 +9,30 @@ export const Rows = memo(({rows}: {readonly rows: readonly Row[]}): ReactNode =>
 	if (rows.length === 0) return null;
 	return (
 		<Text wrap="truncate">
-			{rows.map(({text, tone}, index) => (
+			{runsOf(rows).map(({lines, tone}, index) => (
 				// Lines have no identity beyond their place.
 				// biome-ignore lint/suspicious/noArrayIndexKey: see above
 				<Text key={index} {...styleOf(tone, look)}>
 					{index > 0 ? '\n' : ''}
-					{text}
+					{lines.join('\n')}
 				</Text>
 			))}
 		</Text>
 	);
 });
+
+type Run = {readonly lines: string[]; readonly tone: Row['tone']};
+
+/** Neighbours of one tone together; an empty line has none of its own. */
+function runsOf(rows: readonly Row[]): readonly Run[] {
+	const runs: Run[] = [];
+	for (const {text, tone} of rows) {
+		const last = runs.at(-1);
+		if (last && (last.tone === tone || (text === '' && last.tone !== 'bar'))) last.lines.push(text);
+		else runs.push({lines: [text], tone});
+	}
+	return runs;
+}
 
 type FrameProps = {
 	readonly head: readonly Row[];

@@ -2,19 +2,22 @@ import stringWidth from 'string-width';
 import type {View} from '../pages/view.js';
 import {printable} from '../terminal/printable.js';
 import {words} from '../words/index.js';
-import {footRows, pageRow, type Row, rowsOf, textRows} from './body.js';
+import {type Row, rowsOf, textRows} from './body.js';
 import {keyedLines} from './inputs/keyed.js';
+import {keyRows} from './key-rows.js';
 import type {Look} from './look.js';
 import {linesOfOptions} from './option-pages.js';
-import {pageOf} from './pages.js';
+import {barRows, fieldRows, headAndRest, pageOfBody, skeletonOf} from './skeleton.js';
 
 export type LayoutInput = {
 	readonly view: View;
+	/** What stands in the field so far. */
+	readonly typed?: string;
 	readonly width: number;
 	/** Lines that the frame may have. */
 	readonly height: number;
 	readonly page: number;
-	/** Why and the usual mistake are shown instead of the question. */
+	/** Why and the usual mistake are shown instead of the instrument. */
 	readonly isWhy: boolean;
 	/** The countdown, or nothing. */
 	readonly notice: string;
@@ -32,49 +35,75 @@ export type Layout = {
 
 const blank: Row = {text: '', tone: 'plain'};
 
-/** Puts a view into a frame of a given size. What does not fit is turned page by page; nothing is ever taller than the frame. */
-export function layoutOf({view, width, height, page, isWhy, notice, look}: LayoutInput): Layout {
-	const head = headRows(view, width, look);
-	const foot = keyRows(view, isWhy, width, look);
-	const top = [...textRows(view.title, width, look, 'strong'), ...(isWhy ? [] : textRows(view.ask, width, look))];
+/** Narrower than this, the deck is told in short words and the task has a line more. */
+const wideColumns = 60;
+
+/**
+ * Puts a view into a frame of a given size, each part in its place: bar, deck, what is to be done, one instrument,
+ * answer, keys. What does not fit is turned page by page; nothing is ever taller than the frame.
+ */
+export function layoutOf({view, typed = '', width, height, page, isWhy, notice, look}: LayoutInput): Layout {
+	const isNarrow = width < wideColumns;
+	const taskRoom = isNarrow ? 3 : 2;
+	const [task, rest] = headAndRest(view.ask, taskRoom, width, look);
 	const notes = isWhy
 		? []
 		: [...textRows(notice, width, look, 'strong'), ...textRows(view.refusal ?? '', width, look, 'warn')];
+	const shown = [...textRows(rest, width, look), ...rowsOf(view.shown, width, look)];
 	const sheet = isWhy ? [] : rowsOf(view.sheet, width, look);
-	const shown = isWhy ? whyRows(view, width, look) : rowsOf(view.shown, width, look);
-	const free = height - head.length - top.length - notes.length - foot.length;
-	const controlRows = isWhy ? 0 : rowsOfControl(view, width, free, sheet.length + shown.length, look);
-	const room = free - controlRows;
-	// The other lines of the page give way before anything that belongs to this question.
-	const whole = sheet.length + shown.length <= room ? [...sheet, ...shown] : shown;
-	const body = fitBody(whole, room, page, view, look);
-	const spare = free - controlRows - body.rows.length;
-	return {
-		head: spare > 1 ? [...head, blank] : head,
-		body: [
-			...top,
-			...(spare > 2 && body.rows.length > 0 ? [blank] : []),
-			...body.rows,
-			...(spare > 3 && controlRows > 0 ? [blank] : []),
-			...notes,
-		],
-		foot: spare > 0 ? [blank, ...foot] : foot,
-		controlRows,
-		pages: body.pages,
+	const parts = {
+		width,
+		height,
+		look,
+		bar: barOf(view, isNarrow, width, look),
+		state: stateRows(view, isNarrow, width, look),
+		task,
+		taskRoom,
+		notes,
+		keys: keyRows(view, isWhy, width, look),
 	};
+	const {room: free} = skeletonOf({...parts, answer: 0});
+	const answer = isWhy ? 0 : rowsOfControl(view, typed, width, free, sheet.length + shown.length, look);
+	const {head, room, filled, foot} = skeletonOf({...parts, answer});
+	// The other lines of the page give way before anything that belongs to this question.
+	const whole = [...around(sheet, room - shown.length), ...shown];
+	const all = isWhy ? whyRows(view, width, look) : whole;
+	const fits = {room, isNoted: notes.length > 0, byArrows: turnsByArrows(view, typed)};
+	const body = pageOfBody(all.length > room ? inOrder(all, view) : all, page, fits, look);
+	return {head, body: filled(body.rows, body.note), foot, controlRows: answer, pages: body.pages};
 }
 
-/** Arm and stage; under them how the deck stands, which is never faint. */
-function headRows({arm, stage, deck, progress}: View, width: number, look: Look): Row[] {
-	const place = printable(`${arm}${look.unicode ? ' · ' : ', '}${stage}`, width);
-	const parts = textRows(words.pages.deck.parts(deck).join(look.unicode ? ' · ' : ', '), width, look);
-	const last = parts.at(-1);
-	const gap = last ? width - stringWidth(last.text) - progress.length : 0;
-	const state: Row[] =
-		last && gap >= 2
-			? [...parts.slice(0, -1), {text: `${last.text}${' '.repeat(gap)}${progress}`, tone: 'plain'}]
-			: [...parts, {text: progress, tone: 'plain'}];
-	return [{text: place, tone: 'dim'}, ...state];
+/** As many lines as there is room for, about the one that is asked. */
+function around(sheet: readonly Row[], room: number): readonly Row[] {
+	if (sheet.length <= room) return sheet;
+	const asked = sheet.findIndex(({tone}) => tone === 'strong');
+	const first = Math.max(0, Math.min(sheet.length - room, asked - Math.floor(room / 2)));
+	return sheet.slice(first, first + Math.max(0, room));
+}
+
+/** Arm, where this is in the whole, and how long it takes yet. */
+function barOf({arm, place, title, minutes}: View, isShort: boolean, width: number, look: Look): readonly Row[] {
+	const left = minutes === null ? '' : words.pages.view.minutes({minutes, isShort});
+	return barRows([arm, [place, title].filter((part) => part !== '').join(' ')], left, width, look);
+}
+
+/** How the deck stands, what this step changes marked; at the right whether it may be played. Never faint. */
+function stateRows({deck, changes, progress}: View, isNarrow: boolean, width: number, look: Look): Row[] {
+	const {named} = words.pages.deck;
+	if (look.screenReader) return textRows([...named(deck).map(({text}) => text), progress].join(', '), width, look);
+	const mark = look.unicode ? '▸' : '>';
+	const told = (isShort: boolean, gap: string): string =>
+		` ${named(deck, isShort)
+			.map(({part, text}) => `${changes.includes(part) ? mark : ''}${text}`)
+			.join(gap)}`;
+	const row = (text: string): Row => ({text: printable(text, width), tone: 'strong'});
+	const atRight = (text: string): Row =>
+		row(`${text}${' '.repeat(Math.max(2, width - stringWidth(text) - progress.length))}${progress}`);
+	// On a narrow screen always two lines, elsewhere one: nothing under them jumps.
+	if (isNarrow) return [row(told(true, ' ')), atRight('')];
+	const room = width - progress.length - 2;
+	const [whole, close, short] = [told(false, '   '), told(false, '  '), told(true, '  ')];
+	return [atRight([whole, close].find((text) => stringWidth(text) <= room) ?? short)];
 }
 
 function whyRows({why, mistake}: View, width: number, look: Look): Row[] {
@@ -82,12 +111,19 @@ function whyRows({why, mistake}: View, width: number, look: Look): Row[] {
 }
 
 /** Lines that the control wants, and at least gets: a list keeps three, so that it can be scrolled. */
-function rowsOfControl({prompt, long}: View, width: number, free: number, bodyRows: number, look: Look): number {
+function rowsOfControl(
+	{prompt, long}: View,
+	typed: string,
+	width: number,
+	free: number,
+	bodyRows: number,
+	look: Look,
+): number {
 	switch (prompt.kind) {
 		case 'none':
 			return 0;
 		case 'field':
-			return 1;
+			return fieldRows(typed, width, look);
 		case 'yes-no':
 		case 'side':
 		case 'still':
@@ -102,50 +138,10 @@ function rowsOfControl({prompt, long}: View, width: number, free: number, bodyRo
 	}
 }
 
-function fitBody(
-	shown: readonly Row[],
-	room: number,
-	page: number,
-	{prompt, long}: View,
-	look: Look,
-): {rows: readonly Row[]; pages: number} {
-	if (shown.length <= room) return {rows: shown, pages: 1};
-	const essential = shown.filter(({tone}) => tone !== 'dim');
-	// What is to be read whole is turned page by page; elsewhere the fainter lines give way first.
-	if (!long && essential.length <= room) return {rows: essential, pages: 1};
-	const turned = pageOf(shown, page, room - 1);
-	const note = pageRow({page: turned.page + 1, of: turned.pages, byArrows: prompt.kind !== 'field'}, look);
-	return {rows: [...turned.rows, note], pages: turned.pages};
-}
+/** What is the one thing stands on the first page; fainter lines come behind it. */
+const inOrder = (rows: readonly Row[], {long}: View): readonly Row[] =>
+	long ? rows : rows.toSorted((one, other) => Number(one.tone === 'dim') - Number(other.tone === 'dim'));
 
-/** What the keys do; those of the number pad too where they take no line more. */
-function keyRows(view: View, isWhy: boolean, width: number, look: Look): Row[] {
-	const rows = footRows(hintsFor(view, isWhy, false), width, look);
-	const withPad = footRows(hintsFor(view, isWhy, true), width, look);
-	return withPad.length > rows.length ? rows : withPad;
-}
-
-function hintsFor({prompt, unit, long}: View, isWhy: boolean, isPadNamed: boolean): readonly string[] {
-	const {hints, escapes} = words.faces;
-	if (isWhy) return [hints.close, hints.leave];
-	const common = [
-		...(isPadNamed ? [hints.backByPad, hints.whyByPad] : [escapes.back, hints.why]),
-		hints.steps,
-		hints.leave,
-	];
-	switch (prompt.kind) {
-		case 'field':
-			if (unit === '' || !prompt.settle) return [hints.accept, ...common];
-			return prompt.initial === '' ? [hints.settleFirst, ...common] : [hints.accept, hints.settle, ...common];
-		case 'yes-no':
-			return [hints.yes, hints.notYet, ...common];
-		case 'still':
-			return [hints.still, ...common];
-		case 'side':
-			return [hints.side, ...common];
-		case 'choice':
-			return long ? [hints.choose, hints.pages, ...common] : [hints.choose, ...common];
-		case 'none':
-			return [hints.leave];
-	}
-}
+/** In a field arrows move the cursor, and an arm that can be nudged is nudged by them. */
+const turnsByArrows = ({prompt, shown}: View, typed: string): boolean =>
+	!shown.some(({kind}) => kind === 'gauged-arm') && (prompt.kind !== 'field' || typed === '');

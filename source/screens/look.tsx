@@ -2,6 +2,7 @@ import {createContext, useContext} from 'react';
 import type {Tone} from '../pages/shown-lines.js';
 import {words} from '../words/index.js';
 import {ascii} from './ascii.js';
+import type {RowTone} from './body.js';
 
 /** How things are drawn here: what the terminal can show and what the user asked for. */
 export type Look = {
@@ -16,10 +17,16 @@ const LookContext = createContext<Look>({color: false, unicode: true, screenRead
 export const LookProvider = LookContext.Provider;
 export const useLook = (): Look => useContext(LookContext);
 
-type Style = {readonly color?: string; readonly bold?: boolean; readonly dimColor?: boolean};
+type Style = {
+	readonly color?: string;
+	readonly bold?: boolean;
+	readonly dimColor?: boolean;
+	readonly inverse?: boolean;
+};
 
 // The sixteen colours that users can remap; never red against green, and never colour alone: a mark stands before the words.
-const styles: Readonly<Record<Tone, Style>> = {
+const styles: Readonly<Record<RowTone, Style>> = {
+	bar: {inverse: true, bold: true},
 	plain: {},
 	strong: {bold: true},
 	good: {color: 'cyan'},
@@ -28,7 +35,7 @@ const styles: Readonly<Record<Tone, Style>> = {
 	dim: {dimColor: true},
 };
 
-export function styleOf(tone: Tone, {color}: Look): Style {
+export function styleOf(tone: RowTone, {color}: Look): Style {
 	const {color: hue, ...rest} = styles[tone];
 	return color && hue ? {...rest, color: hue} : rest;
 }

@@ -1,17 +1,15 @@
 import {type ReactNode, useRef, useState} from 'react';
 import {KEYS} from '../terminal/keys.js';
 import {words} from '../words/index.js';
-import {footRows, pageRow, type Row, rowsOf, textRows} from './body.js';
+import {footRows, rowsOf} from './body.js';
 import {Frame} from './frame.js';
 import {Choice} from './inputs/choice.js';
 import {linesOfOptions} from './option-pages.js';
-import {pageOf} from './pages.js';
+import {barRows, pageOfBody, skeletonOf} from './skeleton.js';
 import {type PageProps, usePage} from './use-page.js';
 
 /** Told of what was typed on a list that is none of its lines. */
 export type Misfits = {readonly onMisfit: (typed: string) => void};
-
-const blank: Row = {text: '', tone: 'plain'};
 
 /**
  * A list to choose from, with what is to be said above it. Too much text is turned page by page: by arrows, or by PgUp and
@@ -37,21 +35,28 @@ export const MenuScreen = ({
 	const {look, width, frameRows} = usePage({onBack, onKey});
 	const {hints, escapes} = words.faces;
 	const body = rowsOf(shown, width, look);
-	const foot = footRows([hints.choose, escapes[esc], hints.leave], width, look);
-	const head = textRows(title, width, look, 'strong');
-	const free = frameRows - head.length - 1 - foot.length;
+	const parts = {
+		...noTask,
+		width,
+		height: frameRows,
+		look,
+		bar: barRows([title], '', width, look),
+		keys: footRows([hints.choose, escapes[esc], hints.leave], width, look),
+	};
+	const {room: free} = skeletonOf({...parts, answer: 0});
 	const wanted = linesOfOptions(options, width);
 	const list = Math.max(1, Math.min(wanted, free - Math.min(body.length, Math.max(6, free - wanted))));
-	const room = free - list - (body.length > 0 ? 1 : 0);
-	const turned = body.length <= room ? {rows: body, page: 0, pages: 1} : pageOf(body, page, room - 1);
+	const {head, room, filled, foot} = skeletonOf({...parts, answer: options.length > 0 ? list : 0});
+	const turned = pageOfBody(body, page, {room, isNoted: false, byArrows: !turns}, look);
 	pages.current = turned.pages;
-	const note = turned.pages > 1 ? [pageRow({page: turned.page + 1, of: turned.pages, byArrows: !turns}, look)] : [];
-	const gap = body.length > 0 ? [blank] : [];
 	return (
-		<Frame head={head} body={[...turned.rows, ...note, ...gap]} foot={[blank, ...foot]}>
+		<Frame head={head} body={filled(turned.rows, turned.note)} foot={foot}>
 			{options.length > 0 ? (
 				<Choice options={options} rows={list} width={width} onChoose={onEntry} onMisfit={onMisfit} />
 			) : null}
 		</Frame>
 	);
 };
+
+/** Beside a check there is no deck to tell of. */
+export const noTask = {state: [], task: [], taskRoom: 0, notes: []} as const;

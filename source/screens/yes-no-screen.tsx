@@ -3,21 +3,28 @@ import {words} from '../words/index.js';
 import {footRows, rowsOf, textRows} from './body.js';
 import {Frame} from './frame.js';
 import {Keyed} from './inputs/keyed.js';
+import {noTask} from './menu-screen.js';
+import {barRows, skeletonOf} from './skeleton.js';
 import {type PageProps, usePage} from './use-page.js';
 
 /** A question outside a check that one explicit key answers: Enter, pressed out of habit, decides nothing. */
 export const YesNoScreen = ({page: {title, shown}, prompt, onEntry, onBack}: PageProps<'yes-no'>): ReactNode => {
 	const {look, width, frameRows} = usePage({onBack});
 	const {hints, escapes, yesNo} = words.faces;
-	const head = textRows(title, width, look, 'strong');
-	const foot = footRows([hints.yes, hints.no, escapes.back, hints.leave], width, look);
 	const question = yesNo(prompt);
-	const asked = textRows(question, width, look).length;
+	const {head, room, filled, foot} = skeletonOf({
+		...noTask,
+		width,
+		height: frameRows,
+		look,
+		bar: barRows([title], '', width, look),
+		answer: textRows(question, width, look).length,
+		keys: footRows([hints.yes, hints.no, escapes.back, hints.leave], width, look),
+	});
 	// On a small screen the first sentences give way: what is to be confirmed stands last.
-	const room = Math.max(0, frameRows - head.length - foot.length - asked);
 	const body = rowsOf(shown, width, look);
 	return (
-		<Frame head={head} body={room === 0 ? [] : body.slice(-room)} foot={foot}>
+		<Frame head={head} body={filled(room === 0 ? [] : body.slice(-room))} foot={foot}>
 			<Keyed lines={[question]} width={width} keys={{y: () => onEntry('yes'), n: () => onEntry('no')}} />
 		</Frame>
 	);

@@ -1,6 +1,8 @@
 import {describe, expect, it} from 'vitest';
 import {type Dialogue, positionOf} from '../../source/check/dialogue.js';
+import {openSeries} from '../../source/check/series.js';
 import {viewOf} from '../../source/pages/view.js';
+import {seriesThatCounts} from '../../source/results/document-of-check.js';
 import {actionOfCheck} from '../../source/results/tried.js';
 import {at} from '../helpers/conversation.js';
 import {says, words} from '../helpers/said.js';
@@ -43,8 +45,8 @@ describe('At the verdict', () => {
 
 	it('the other ways are what is left: the bias, suspects that were not tried, rounds, and what may always be done', () => {
 		const others = idsOf(say(tryOut(at('verdict'), 'bias'), [choose('other-way')]));
-		expect(others.slice(0, 3)).toEqual(['bias', 'try:magnet', 'try:repeat']);
-		expect(others).toEqual(expect.arrayContaining(['more-inner', 'more-outer', 'strike', 'try:level', 'try:again']));
+		expect(others.slice(0, 4)).toEqual(['bias', 'try:magnet', 'try:repeat', 'judge']);
+		expect(others).toEqual(expect.arrayContaining(['judge', 'strike', 'try:level', 'try:again']));
 		// The next action is one key nearer.
 		expect(others).not.toContain('try:lead-loop');
 		expect(new Set(others).size).toBe(others.length);
@@ -70,7 +72,8 @@ describe('A suspect that was tried', () => {
 			kind: 'no-cause',
 			remedy: 'lead-loop',
 			radiusMm: 68,
-			seenPct: 0,
+			// 5.375 % out before; the two rounds since, one of them turned, give (5.75 + 5.25)/2 = 5.5 % out.
+			seenPct: 0.125,
 			foretoldPct: -4.55194,
 		});
 		expect(shownAt(after)).toContain(told);
@@ -82,9 +85,45 @@ describe('A suspect that was tried', () => {
 		expect(positionOf(next).step?.id).toBe('guard-on');
 		expect(next.check.answers['force-reading']).toBeUndefined();
 		const sound = tryOut(at('verdict'), 'leads-off', calm);
-		expect(actionOfCheck(sound.check)).toMatchObject({kind: 'suspect', remedy: 'leads', code: 'sound'});
+		expect(actionOfCheck(sound.check)).toMatchObject({kind: 'suspect', remedy: 'leads'});
 		expect(idsOf(sound).slice(0, 2)).toEqual(['try:leads', 'go-on']);
 		expect(shownAt(sound)).toContain(words.remedies['leads-off'].left);
 		expect(shownAt(tryOut(sound, 'leads', calm))).not.toContain(words.remedies['leads-off'].left);
+	});
+});
+
+describe('Rounds after a suspect', () => {
+	const placesOf = (dialogue: Dialogue) => {
+		const {inner, outer, closing} = openSeries(dialogue.check);
+		return [inner.length, outer.length, closing.length];
+	};
+
+	it('are two at each radius, and where one radius shows it, two there; the arm is not judged by them', () => {
+		const both = tryOut(at('verdict'), 'lead-loop');
+		expect(placesOf(both)).toEqual([2, 2, 0]);
+		const one = tryOut(at('verdict'), 'half-force');
+		expect(placesOf(one)).toEqual([2, 0, 0]);
+		// What was found before still says what comes next.
+		for (const here of [both, one]) {
+			expect(actionOfCheck(here.check)).toMatchObject({kind: 'suspect', code: 'spring-pull', remedy: 'bias'});
+			expect(shownAt(here)).not.toContain(words.pages.verdict.headline({verdict: 'undecided', atWorst: 'beyond'}));
+		}
+	});
+
+	it('go on to a whole series where the suspect was the cause, and only then', () => {
+		const cured = tryOut(at('verdict'), 'lead-loop', calm);
+		expect(idsOf(cured)[0]).toBe('judge');
+		const judged = follow(say(cured, [choose('judge')]), calm, {until: 'verdict'});
+		expect(placesOf(judged)).toEqual([3, 3, 1]);
+		expect(actionOfCheck(judged.check)).toMatchObject({kind: 'leave', code: 'sound'});
+	});
+
+	it('are a whole series where only the closing round can show it', () => {
+		expect(placesOf(tryOut(at('verdict'), 'platter'))).toEqual([3, 3, 1]);
+	});
+
+	it('that are gone past leave the figures of the last whole series to file, where they show one radius alone', () => {
+		const stopped = say(tryOut(at('verdict'), 'half-force'), [choose('go-on')]);
+		expect(seriesThatCounts(stopped.check)).toBe(stopped.check.series[0]);
 	});
 });

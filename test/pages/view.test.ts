@@ -39,12 +39,26 @@ describe('A screen', () => {
 		expect(viewOf(at('guard-gap')).arm).toBe('north deck');
 	});
 
-	it('counts its stages without those that do not apply', () => {
-		const stages = (answers: Readonly<Record<string, string>>) =>
-			Number(/\/(\d+)\)/.exec(viewOf(at('guard-gap', answers)).stage)?.[1]);
-		// Whether there is damping is asked at its own stage, so it is one with and without.
-		expect(stages({'arm-damping': 'yes'})).toBe(stages({}));
-		expect(stages({'arm-bias-device': 'none'})).toBe(stages({}) - 1);
+	it('has its place in a whole that does not change on the way, whatever applies to the arm', () => {
+		const places = (answers: Readonly<Record<string, string>>) => viewOf(at('guard-gap', answers)).place;
+		expect(places({'arm-damping': 'yes'})).toBe(places({}));
+		expect(places({'arm-bias-device': 'none'})).toBe(places({}));
+		const wholes = new Set<string>();
+		follow(freshDialogue(), northDeck, {seen: (dialogue) => wholes.add(viewOf(dialogue).place.split('/')[1] ?? '')});
+		expect(wholes).toEqual(new Set(['15']));
+	});
+
+	it('tells how many minutes are left, and they get fewer from stage to stage', () => {
+		const minutes: number[] = [];
+		follow(freshDialogue(), northDeck, {
+			seen: (dialogue) => {
+				const {minutes: left} = viewOf(dialogue);
+				if (left !== null) minutes.push(left);
+			},
+		});
+		expect(minutes[0]).toBeGreaterThan(15);
+		expect(minutes[0]).toBeLessThan(60);
+		expect(minutes.at(-1)).toBeLessThanOrEqual(1);
 	});
 
 	it('names the unit in which a bare number is taken', () => {

@@ -28,7 +28,7 @@ test('A profile is renamed with a few keys, and shows its new name at once', asy
 	await type('1\r');
 	await waitFor(keepsNorthDeck);
 	await type('upper deck\r');
-	await waitFor(/^upper deck$/m);
+	await waitFor(/^ upper deck *$/m);
 	await waitFor(say.formerNames({names: ['north deck']}));
 	expect(memory.profiles[0]).toMatchObject({name: 'upper deck', formerNames: ['north deck']});
 });
@@ -45,7 +45,7 @@ test('A name that another arm has is refused in a sentence, and what was typed c
 	await waitFor(broken(words.results.profileRefused['name-taken']({kind: 'arm', name: 'south deck'})));
 	await waitFor('> south deck');
 	await press('backspace', 'enter');
-	await waitFor(/^south dec$/m);
+	await waitFor(/^ south dec *$/m);
 	expect(memory.profiles[0]?.name).toBe('south dec');
 });
 

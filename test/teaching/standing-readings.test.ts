@@ -72,8 +72,8 @@ describe('a series that was begun after a remedy and not measured', () => {
 	});
 
 	it('takes nothing from them either where its own rounds were struck out', () => {
-		const rounds = goneOn(levelled, {}, 'probe-closing');
-		const struck = ['outer:0', 'outer:1', 'outer:2'].reduce(
+		const rounds = goneOn(levelled, {}, 'verdict');
+		const struck = ['outer:0', 'outer:1'].reduce(
 			(here, round) =>
 				[{kind: 'steps'} as const, choose('strike'), choose(round), choose('misread')].reduce(answered, here),
 			rounds,
@@ -83,7 +83,7 @@ describe('a series that was begun after a remedy and not measured', () => {
 	});
 
 	it('gives way to one that was measured, on the deck as it was by then', () => {
-		const after = goneOn(levelled, {}, 'verdict');
+		const after = goneOn(answered(goneOn(levelled, {}, 'verdict'), choose('judge')), {}, 'verdict');
 		expect(standing(after).every(({deck}) => deck.done.includes('levelled'))).toBe(true);
 		expect(truth(after)).toContain(said.cured);
 		expect(before).toContain(said.named({finding: ''}));

@@ -1,12 +1,11 @@
 import type {Check} from '../../check/check.js';
-import {openSeries} from '../../check/series.js';
+import {openSeries, remediesIn} from '../../check/series.js';
 import {chosenTrial, textOfTrial} from '../../check/trials.js';
 import {bandRow} from '../../pages/band-rows.js';
 import {isDeckReady} from '../../pages/record-lines.js';
 import {overriddenIn} from '../../pages/verdict-lines.js';
 import {isMeasured, type RadiusFigures} from '../../results/figures-types.js';
 import type {Issued} from '../../results/issued.js';
-import {triedIn} from '../../results/tried.js';
 import {dayText} from '../../words/dates.js';
 import {reportWords} from '../../words/reports.js';
 import type {CheckSource} from '../check-source.js';
@@ -72,7 +71,7 @@ function pictureBlock(probe: readonly RadiusFigures[], {limits}: Check): ReportB
 
 function doneItems({record, putBackAt}: CheckSource): Phrase[] {
 	const {check, issued} = record;
-	const remedies = triedIn(check);
+	const remedies = remediesIn(check.series);
 	const bias = chosenTrial(check, openSeries(check));
 	const setting = bias?.isKept ? textOfTrial(bias.trial) : '';
 	const force = typedAt(check, 'back-force');

@@ -8,8 +8,9 @@ import {remedies} from './remedies.js';
 const delicate = 'First lock the arm, guard on, amplifier off. Go only as far as its maker allows.';
 
 const rounds = {
-	one: 'two rounds at one radius show it, three at each radius judge it',
-	both: 'two rounds at each radius show it, three judge it',
+	one: 'two rounds at one radius show it',
+	both: 'two rounds at each radius show it',
+	closing: 'a whole probe shows it',
 } as const;
 
 /** Who does it, and how long it takes. */
@@ -17,7 +18,7 @@ const by = ({who, minutes}: Pick<NextAction, 'who' | 'minutes'>): string =>
 	minutes === null ? who : `${who}, about ${minutes} min`;
 
 type Suspect = Extract<NextAction, {kind: 'suspect'}>;
-type Of = {readonly seenAt: 'one' | 'both'; readonly isDelicate: boolean};
+type Of = {readonly seenAt: keyof typeof rounds; readonly isDelicate: boolean};
 
 const foretold = ({isSure, moves}: Foretold): string => {
 	const at = listed(moves.map(({radiusMm, movePct}) => `${forceWithWay(movePct, '%', 1)} at ${mm(radiusMm)}`));
@@ -41,6 +42,8 @@ const what = (action: NextAction): string => {
 			return `take rounds at one more radius between (${who})`;
 		case 'more-rounds':
 			return `take more rounds at ${mm(action.radiusMm)}, ${action.total} in all (${who})`;
+		case 'judge':
+			return `judge the arm: take three rounds in all at each radius, then a closing one (${who})`;
 		case 'odd-round':
 			return `the rounds at ${mm(action.radiusMm)} do not agree: strike the odd one out, or take them again (${who})`;
 		case 'bias':

@@ -113,6 +113,7 @@ const labels: Sentences<LabelValues> = {
 		`${entries.places[place]}${place === 'extra' ? ' radius' : ''}, round ${number}: ${innerLimit} / ${outerLimit}`,
 	'carry-on': () => 'carry on with the check after all',
 	stop: () => 'stop here and put the deck back',
+	judge: () => 'probe on and judge the arm',
 	'fewer-rounds': () => 'go on with the rounds there are',
 	option: ({step, option}) => found(found<Readonly<Record<string, string>>>(options, step) ?? {}, option) ?? option,
 	side: ({side}) => entries.sides[side].label,

@@ -1,12 +1,12 @@
 import type {LimitAsked} from '../../procedure/steps-probe.js';
 
 const nudged = {
-	innerLimit: 'Nudge the arm INWARD in small steps. At the INNERMOST place where it still holds:',
-	outerLimit: 'Nudge the arm OUTWARD in small steps. At the OUTERMOST place where it still holds:',
+	innerLimit: 'Nudge INWARD in small steps. Type the last reading at which the arm still held.',
+	outerLimit: 'Nudge OUTWARD in small steps. Type the last reading at which the arm still held.',
 };
 const started = {
-	innerLimit: 'Push the arm gently toward the RIM until it just starts:',
-	outerLimit: 'Push the arm gently toward the SPINDLE until it just starts:',
+	innerLimit: 'Push the arm gently toward the RIM. Type the reading at which it just starts.',
+	outerLimit: 'Push the arm gently toward the SPINDLE. Type the reading at which it just starts.',
 };
 
 /** What is said round by round. */
@@ -14,10 +14,8 @@ export const rounds = {
 	/** How a limit is found, in the words of the gauge's convention. The place names the limit, not its sign. */
 	limit: ({which, isTurned, showsHand}: LimitAsked): string => {
 		const find = (showsHand ? started : nudged)[which];
-		if (isTurned) return `${find} what does the turned gauge show, + or − as it stands there?`;
-		return showsHand
-			? `${find} what does the gauge show, + or − as it stands there? (out and in mean the way the ARM pushes.)`
-			: `${find} what does the gauge show?`;
+		if (isTurned) return `${find} Its sign is + or − as the turned gauge stands.`;
+		return showsHand ? `${find} Its sign is + or − as the gauge stands; out and in mean the way the ARM pushes.` : find;
 	},
 	/** What the hands do before a round after the first at a place. */
 	turned: 'Lift the arm. Turn the gauge end for end on its mark. Lower the arm onto it.',

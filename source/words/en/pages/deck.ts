@@ -1,36 +1,42 @@
 import type {Deck, MoveId} from '../../../procedure/deck.js';
 
-const arm: Readonly<Record<Deck['arm'], string>> = {
-	locked: 'arm locked',
-	'in-rest': 'arm in its rest',
-	'on-gauge': 'arm ON THE GAUGE',
+type Texts = {readonly [Part in keyof Deck]: Readonly<Record<Deck[Part], string | undefined>>};
+
+/** What is not there, or stands away, has no words. */
+const whole: Texts = {
+	arm: {locked: 'arm locked', 'in-rest': 'arm in its rest', 'on-gauge': 'arm ON THE GAUGE'},
+	stylus: {covered: 'guard on', bare: 'stylus BARE'},
+	mat: {on: 'mat on', off: 'mat off'},
+	bias: {none: undefined, 'as-found': 'bias as found', off: 'bias off', on: 'bias ON', set: 'bias set'},
+	damping: {none: undefined, in: 'damping in', out: 'damping out'},
+	gauge: {away: undefined, 'as-used': 'gauge set', turned: 'gauge TURNED'},
 };
-const stylus: Readonly<Record<Deck['stylus'], string>> = {covered: 'guard on', bare: 'stylus BARE'};
-const damping: Readonly<Record<Deck['damping'], string | undefined>> = {
-	none: undefined,
-	in: 'damping in',
-	out: 'damping out',
+
+/** The same where a screen is narrow. */
+const short: Texts = {
+	arm: {locked: 'locked', 'in-rest': 'in rest', 'on-gauge': 'ON GAUGE'},
+	stylus: {covered: 'guard', bare: 'BARE'},
+	mat: {on: 'mat', off: 'no mat'},
+	bias: {none: undefined, 'as-found': 'bias?', off: 'no bias', on: 'BIAS ON', set: 'bias set'},
+	damping: {none: undefined, in: 'damped', out: 'undamped'},
+	gauge: {away: undefined, 'as-used': 'gauge', turned: 'TURNED'},
 };
-const bias: Readonly<Record<Deck['bias'], string | undefined>> = {
-	none: undefined,
-	'as-found': 'bias as found',
-	off: 'bias off',
-	on: 'bias ON',
-	set: 'bias set',
-};
-const gauge: Readonly<Record<Deck['gauge'], string | undefined>> = {
-	away: undefined,
-	'as-used': 'gauge set',
-	turned: 'gauge TURNED',
-};
+
+/** In the order in which they are told. */
+const parts = Object.keys(whole) as readonly (keyof Deck)[];
+
+const textOf = <Part extends keyof Deck>(texts: Texts, now: Deck, part: Part): string | undefined =>
+	texts[part][now[part]];
 
 /** How the deck stands, and what hands do before a step where it stands otherwise. */
 export const deck = {
-	/** What is not there, or stands away, is left out. */
-	parts: (now: Deck): readonly string[] =>
-		[arm[now.arm], stylus[now.stylus], `mat ${now.mat}`, bias[now.bias], damping[now.damping], gauge[now.gauge]].filter(
-			(part) => part !== undefined,
-		),
+	/** Part by part; what is not there, or stands away, is left out. */
+	named: (now: Deck, isNarrow = false): readonly {readonly part: keyof Deck; readonly text: string}[] =>
+		parts.flatMap((part) => {
+			const text = textOf(isNarrow ? short : whole, now, part);
+			return text === undefined ? [] : [{part, text}];
+		}),
+	parts: (now: Deck): readonly string[] => deck.named(now).map(({text}) => text),
 	/** As a sentence, for a voice and for the last words on leaving. */
 	told: (now: Deck): string => `Deck now: ${deck.parts(now).join(', ')}.`,
 	moves: {

@@ -7,9 +7,11 @@ export const view = {
 	arm: ({name = 'new arm', isPractice}: {name: string | undefined; isPractice: boolean}) =>
 		isPractice ? `PRACTICE: ${name}` : name,
 	stage: ({title, number, of}: {title: string; number: number; of: number}) => `${title} (${number}/${of})`,
+	place: ({number, of}: {number: number; of: number}) => `${number}/${of}`,
+	minutes: ({minutes, isShort}: {minutes: number; isShort: boolean}) => `${isShort ? '' : 'about '}${minutes} min`,
 	complete: {stage: 'Complete', title: 'The check is complete', ask: 'The check is complete.'},
 	readyToPlay: 'ready to play',
-	notReadyToPlay: 'deck not ready to play',
+	notReadyToPlay: 'NOT READY TO PLAY',
 	sheetLineAsked: ({title}: {title: string}) => `${title}: ?`,
 	sheetLine: ({title, typed}: {title: string; typed: string | undefined}) =>
 		typed === undefined ? `${title}:` : `${title}: ${typed === '' ? '-' : typed}`,

@@ -1,0 +1,20 @@
+import type {Dialogue, Position} from '../check/dialogue.js';
+import {sheetStages} from '../procedure/step.js';
+import {words} from '../words/index.js';
+import {titleOf} from '../words/step-text.js';
+import {line, type Shown} from './shown-lines.js';
+
+const said = words.pages.view;
+
+/** The lines of the page that a question belongs to: what was answered, what is asked, what is still to come. */
+export function sheetOf({mode, check}: Dialogue, {step, progress}: Position): readonly Shown[] {
+	if (mode.kind !== 'ask' || !step || !sheetStages.includes(step.stage)) return [];
+	return progress.visible
+		.filter(({stage, input}) => stage === step.stage && input.kind !== 'profile')
+		.map(({id}) => {
+			const title = titleOf(id);
+			if (id === step.id) return line(said.sheetLineAsked({title}), 'strong');
+			const typed = check.answers[id]?.typed;
+			return line(said.sheetLine({title, typed}), typed === undefined ? 'dim' : 'plain');
+		});
+}
