@@ -50,20 +50,26 @@ const force: Consequence = (facts) => {
 	];
 };
 
-function windowOf(
-	what: 'stylus' | 'guard',
-	[low, high]: ClearanceState['stylusWindow'],
-	value: number | undefined,
-): Shown {
-	const caption = said[what]({lowMm: low, highMm: high, nowMm: value});
-	return {kind: 'window', label: said.clearances[what], low, high, value, caption};
-}
-
 const clearance: Consequence = (facts) => {
 	const {stylusMm, stylusWindow, guardWindow, guardMm} = clearanceState(facts);
+	const depthMm = facts.number('guard-depth');
+	const toldOf = ([lowMm, highMm]: ClearanceState['stylusWindow'], nowMm: number | undefined) => ({
+		lowMm,
+		highMm,
+		nowMm,
+	});
 	return [
-		windowOf('stylus', stylusWindow, stylusMm),
-		...(guardWindow ? [windowOf('guard', guardWindow, guardMm)] : []),
+		{
+			kind: 'clearance',
+			stylusMm,
+			stylusWindowMm: stylusWindow,
+			guard: guardWindow && depthMm !== undefined ? {depthMm, windowMm: guardWindow} : undefined,
+			isMatOn: !facts.is('mat', 'off'),
+			caption: [
+				said.stylus(toldOf(stylusWindow, stylusMm)),
+				...(guardWindow ? [said.guard(toldOf(guardWindow, guardMm))] : []),
+			].join(' '),
+		},
 		...(guardMm === undefined ? [] : [line(said.guardClear({gapMm: limits.guardGapMm.value}), 'dim')]),
 	];
 };

@@ -1,7 +1,13 @@
 import {words} from '../words/index.js';
+import type {BegunBand, Friction, FrictionBars, Judged} from './instruments/bands.js';
+import type {Clearance} from './instruments/clearance.js';
+import type {DeckTouch} from './instruments/deck.js';
+import type {BigFigure, Countdown} from './instruments/figure.js';
+import type {HistoryEvent} from './instruments/history.js';
+import type {LevelScale} from './instruments/level.js';
 
 /** How a line is meant; a face may colour it, the words never depend on it. */
-export type Tone = 'plain' | 'strong' | 'good' | 'warn' | 'bad' | 'dim';
+export type Tone = 'plain' | 'strong' | 'good' | 'warn' | 'bad' | 'dim' | 'curve';
 
 /** One span of force on a common scale, in percent of tracking force, positive toward the rim. */
 export type BandRow = {
@@ -9,8 +15,10 @@ export type BandRow = {
 	readonly lowPct: number;
 	readonly highPct: number;
 	readonly pullPct: number;
-	/** Drawn fainter: an earlier series, a struck round. */
+	/** An earlier series, a struck round: drawn with other marks. */
 	readonly earlier?: boolean;
+	/** The pull, as it is printed at the end of the row. */
+	readonly figure?: Judged | undefined;
 };
 
 /** A reading against the radius, in percent of tracking force, positive toward the rim. */
@@ -49,17 +57,18 @@ export type Shown =
 			readonly rows: readonly BandRow[];
 			readonly goodPct: number;
 			readonly usablePct: number;
+			/** The round that is being taken. */
+			readonly begun?: BegunBand | undefined;
+			/** What holds the arm, under its pull where there is room. */
+			readonly friction?: FrictionBars | undefined;
 			readonly caption: string;
 	  }
-	/** A value against the window in which it should lie. */
-	| {
-			readonly kind: 'window';
-			readonly label: string;
-			readonly low: number;
-			readonly high: number;
-			readonly value: number | undefined;
-			readonly caption: string;
-	  }
+	| Friction
+	| BigFigure
+	| Countdown
+	| LevelScale
+	| DeckTouch
+	| Clearance
 	/** Cells under headings; one under the other where there is no room. */
 	| {
 			readonly kind: 'table';
@@ -90,6 +99,8 @@ export type Shown =
 			readonly points: readonly HistoryPoint[];
 			/** Where the zones end: to both sides of zero for a pull. */
 			readonly limitsPct: readonly number[];
+			/** What was done meanwhile, in order of time. */
+			readonly events?: readonly HistoryEvent[];
 			readonly caption: string;
 	  }
 	/** An arm that can be nudged. */

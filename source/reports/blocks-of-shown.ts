@@ -36,7 +36,12 @@ function blockOf(one: Shown, {table = '', picture = '', isTold = false}: Names):
 		case 'bands':
 		case 'curve':
 			return {kind: 'picture', title: picture, drawing: one, isTold};
-		case 'window':
+		case 'clearance':
+		case 'friction':
+		case 'figure':
+		case 'countdown':
+		case 'level':
+		case 'deck':
 		case 'gauged-arm':
 		case 'plan':
 			return sentenceBlock(one.caption);

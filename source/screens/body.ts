@@ -3,12 +3,22 @@ import wrapAnsi from 'wrap-ansi';
 import type {Shown, Tone} from '../pages/shown-lines.js';
 import {printable} from '../terminal/printable.js';
 import {words} from '../words/index.js';
-import {armOverRecord} from './arm-over-record.js';
-import {curvePicture} from './curve-picture.js';
-import {historyPicture} from './history-picture.js';
-import {leverPicture} from './lever-picture.js';
+import {armOverRecord} from './instruments/arm-over-record.js';
+import {bandsPicture} from './instruments/bands-picture.js';
+import {clearancePicture} from './instruments/clearance-picture.js';
+import {curvePicture} from './instruments/curve-picture.js';
+import {deckPicture} from './instruments/deck-picture.js';
+import {countdownPicture, figurePicture} from './instruments/figure-picture.js';
+import {frictionPicture} from './instruments/friction-picture.js';
+import {historyPicture} from './instruments/history-picture.js';
+import {levelPicture} from './instruments/level-picture.js';
+import {leverPicture} from './instruments/lever-picture.js';
+import {pivotChoice} from './instruments/pivot-choice.js';
+import type {Room} from './instruments/sheet.js';
 import {type Look, toneMark, written} from './look.js';
-import {bandsPicture, planPicture, windowPicture} from './pictures.js';
+
+/** Cells of a line, from the first to the one after the last. */
+export type Span = {readonly from: number; readonly to: number; readonly tone: Tone};
 
 /** As in the words, or the bar over a screen. */
 export type RowTone = Tone | 'bar';
@@ -17,6 +27,8 @@ export type RowTone = Tone | 'bar';
 export type Row = {
 	readonly text: string;
 	readonly tone: RowTone;
+	/** Cells that are meant otherwise than the rest of the line, from the left, none over another. */
+	readonly spans?: readonly Span[];
 	/** Belongs to the line before: a page does not end between them if it can help it. */
 	readonly goesOn?: boolean;
 };
@@ -50,15 +62,37 @@ function wrapped(text: string, width: number): readonly string[] {
 const broken = new Map<string, readonly string[]>();
 const mostBroken = 500;
 
-/** All that is shown beside the question, as lines of the screen. */
-export const rowsOf = (shown: readonly Shown[], width: number, look: Look): Row[] =>
-	shown.flatMap((one, place) =>
-		rowsOfOne(one, width, look).map(({text, tone, goesOn = true}, index) => ({
-			text: clipped(text, width),
-			tone,
+/**
+ * All that is shown beside the question, as lines of the screen.
+ *
+ * @param rows lines that are kept for it; pictures that can do with fewer leave room for the sentences beside them
+ */
+export function rowsOf(
+	shown: readonly Shown[],
+	width: number,
+	look: Look,
+	rows = width < 60 ? usualRows.narrow : usualRows.wide,
+): Row[] {
+	const drawn = (one: Shown, most: number) => rowsOfOne(one, {columns: width, rows: most}, look);
+	const whole = shown.map((one) => (isPliant(one) ? undefined : drawn(one, rows)));
+	const left = rows - whole.reduce((sum, one) => sum + (one?.length ?? 0), 0);
+	const share = Math.floor(left / Math.max(1, whole.filter((one) => one === undefined).length));
+	return shown.flatMap((one, place) =>
+		(whole[place] ?? drawn(one, Math.max(leastOfPliant, share))).map(({goesOn = true, ...row}, index) => ({
+			...row,
+			text: clipped(row.text, width),
 			...(goesOn && (index > 0 || hasHeading(shown, place)) ? {goesOn} : {}),
 		})),
 	);
+}
+
+// What a screen of 40 × 20 leaves for an instrument, and one of 80 × 24.
+const usualRows = {narrow: 7, wide: 11};
+const leastOfPliant = 5;
+
+/** A picture that says what counts in a few lines too. */
+const isPliant = ({kind}: Shown): boolean => pliantKinds.has(kind);
+const pliantKinds: ReadonlySet<Shown['kind']> = new Set(['bands', 'clearance', 'deck', 'figure', 'friction', 'level']);
 
 /** Whether the line before a picture or a table is its heading, which must not stand alone at the foot of a page. */
 function hasHeading(shown: readonly Shown[], place: number): boolean {
@@ -69,7 +103,9 @@ function hasHeading(shown: readonly Shown[], place: number): boolean {
 /** Ink cuts a text of many lines as one when a single line is too wide, so none may be. */
 const clipped = (text: string, width: number): string => (stringWidth(text) > width ? printable(text, width) : text);
 
-function rowsOfOne(one: Shown, width: number, look: Look): Row[] {
+/** One thing that is shown, in the room there is for it: a picture has no more lines than that. */
+export function rowsOfOne(one: Shown, room: Room, look: Look): Row[] {
+	const width = room.columns;
 	if (one.kind === 'line') {
 		const mark = toneMark(one.tone, look);
 		return textRows(`${mark}${one.text}`, width, look, one.tone);
@@ -77,28 +113,33 @@ function rowsOfOne(one: Shown, width: number, look: Look): Row[] {
 	if (look.screenReader) return textRows(one.caption, width, look);
 	switch (one.kind) {
 		case 'bands':
-			return plainRows(bandsPicture(one, width, look.unicode));
-		case 'window':
-			return [{text: windowPicture(one, width, look.unicode), tone: 'plain'}];
+			return bandsPicture(one, room, look);
+		case 'friction':
+			return frictionPicture(one, room, look);
+		case 'figure':
+			return figurePicture(one, room, look);
+		case 'countdown':
+			return countdownPicture(one, room, look);
+		case 'clearance':
+			return clearancePicture(one, room, look);
+		case 'deck':
+			return deckPicture(one, room, look);
+		case 'level':
+			return levelPicture(one, room, look);
 		case 'table':
 			return tableRows(one.head, one.rows, width, look);
 		case 'curve':
-			// An arm that reaches no part of the record has no curve, and the caption says so.
-			return one.wanted.length === 0
-				? textRows(one.caption, width, look)
-				: plainRows(curvePicture(one, width, look.unicode));
+			return curvePicture(one, room, look);
 		case 'lever':
-			return plainRows(leverPicture(one, width, look.unicode));
+			return leverPicture(one, room, look);
 		case 'history':
-			return plainRows(historyPicture(one, width, look.unicode));
+			return historyPicture(one, room, look);
 		case 'gauged-arm':
-			return plainRows(armOverRecord(one, width, look.unicode));
+			return armOverRecord(one, room, look);
 		case 'plan':
-			return plainRows(planPicture(look.unicode));
+			return pivotChoice(room, look);
 	}
 }
-
-const plainRows = (lines: readonly string[]): Row[] => lines.map((text) => ({text, tone: 'plain'}));
 
 /** A table in columns; where it is too wide, each cell on a line of its own under the name of its row. */
 function tableRows(heading: readonly string[], body: readonly (readonly string[])[], width: number, look: Look): Row[] {

@@ -7,7 +7,7 @@ import {keyedLines} from './inputs/keyed.js';
 import {keyRows} from './key-rows.js';
 import type {Look} from './look.js';
 import {linesOfOptions} from './option-pages.js';
-import {barRows, fieldRows, headAndRest, pageOfBody, skeletonOf} from './skeleton.js';
+import {answerRows, barRows, fieldRows, headAndRest, pageOfBody, skeletonOf} from './skeleton.js';
 
 export type LayoutInput = {
 	readonly view: View;
@@ -62,7 +62,7 @@ export function layoutOf({view, typed = '', width, height, page, isWhy, notice, 
 		notes,
 		keys: keyRows(view, isWhy, width, look),
 	};
-	const {room: free} = skeletonOf({...parts, answer: 0});
+	const free = skeletonOf({...parts, answer: answerRows}).room + answerRows;
 	const answer = isWhy ? 0 : rowsOfControl(view, typed, width, free, sheet.length + shown.length, look);
 	const {head, room, filled, foot} = skeletonOf({...parts, answer});
 	// The other lines of the page give way before anything that belongs to this question.

@@ -33,6 +33,8 @@ const styles: Readonly<Record<RowTone, Style>> = {
 	warn: {color: 'yellow'},
 	bad: {color: 'magenta', bold: true},
 	dim: {dimColor: true},
+	// What is wanted, beside what was read: it is not judged.
+	curve: {color: 'blueBright'},
 };
 
 export function styleOf(tone: RowTone, {color}: Look): Style {

@@ -5,7 +5,7 @@ import {footRows, rowsOf} from './body.js';
 import {Frame} from './frame.js';
 import {Choice} from './inputs/choice.js';
 import {linesOfOptions} from './option-pages.js';
-import {barRows, pageOfBody, skeletonOf} from './skeleton.js';
+import {answerRows, barRows, pageOfBody, skeletonOf} from './skeleton.js';
 import {type PageProps, usePage} from './use-page.js';
 
 /** Told of what was typed on a list that is none of its lines. */
@@ -43,7 +43,7 @@ export const MenuScreen = ({
 		bar: barRows([title], '', width, look),
 		keys: footRows([hints.choose, escapes[esc], hints.leave], width, look),
 	};
-	const {room: free} = skeletonOf({...parts, answer: 0});
+	const free = skeletonOf({...parts, answer: answerRows}).room + answerRows;
 	const wanted = linesOfOptions(options, width);
 	const list = Math.max(1, Math.min(wanted, free - Math.min(body.length, Math.max(6, free - wanted))));
 	const {head, room, filled, foot} = skeletonOf({...parts, answer: options.length > 0 ? list : 0});

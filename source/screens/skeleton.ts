@@ -39,7 +39,7 @@ const blanks = (count: number): readonly Row[] => Array.from({length: Math.max(0
 /** With fewer lines than this there are none to spare between the parts. */
 const airyRows = 22;
 /** The answer stands where a list of three begins. */
-const answerRows = 3;
+export const answerRows = 3;
 /** Beyond this a frame does not grow: eyes would have to travel. */
 const mostRows = 39;
 
@@ -77,14 +77,14 @@ export function barRows(parts: readonly string[], right: string, width: number, 
 	const all = [...parts, right].filter((part) => part !== '');
 	if (look.screenReader) return textRows(all.join(', '), width, look);
 	const inner = width - 2;
-	const end = right !== '' && inner - stringWidth(right) - 2 >= minLeft ? right : '';
+	// What stands at the right gives way before a place is cut.
+	const fits = inner - stringWidth(right) - 2 >= stringWidth(written(parts.at(-1) ?? '', look));
+	const end = right !== '' && fits ? right : '';
 	const left = leftOf(parts, inner - (end === '' ? 0 : stringWidth(end) + 2), look);
 	const gap = ' '.repeat(Math.max(0, inner - stringWidth(left) - stringWidth(end)));
 	return [{text: ` ${left}${gap}${end} `, tone: 'bar'}];
 }
 
-/** A place needs so many columns; what stands at the right gives way before it. */
-const minLeft = 24;
 /** A name that is shorter says nothing. */
 const minName = 6;
 

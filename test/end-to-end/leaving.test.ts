@@ -73,7 +73,7 @@ describe('Ctrl+C', () => {
 		await program.waitFor('-tostop');
 		expect(program.normalScreen()).toContain('status=130');
 		expect(flat(program.normalScreen())).toMatch(saved);
-		expect(program.normalScreen()).not.toContain(view.stage({title: words.stages.level, number: 5, of: 14}));
+		expect(program.normalScreen()).not.toContain(view.place({number: 5, of: 15}));
 		expectTerminalSane(program);
 	});
 

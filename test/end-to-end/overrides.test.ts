@@ -5,7 +5,7 @@ import {freshFolder} from '../helpers/program-environment.js';
 import {type RunningProgram, startProgram} from '../helpers/pty.js';
 import {anything, says, titleOf, withAnything, words} from '../helpers/said.js';
 import {filedCheck, filedIds} from '../helpers/saved-checks.js';
-import {allPages, asks, option, type Turn, turn, typed, walk} from '../helpers/walk.js';
+import {allPages, asks, isTitled, option, type Turn, turn, typed, walk} from '../helpers/walk.js';
 
 const begin = (dataDir: string): RunningProgram => {
 	const program = startProgram({dataDir});
@@ -38,7 +38,7 @@ async function pastCheck(dataDir: string): Promise<string> {
 		turn('3', option(3, words.beside.home.past)),
 		turn('1', past.span({first: 1, last: 1, total: 1, hasKeys: true})),
 	]);
-	await program.waitFor((screen) => screen.split('\n').includes(past.check.title));
+	await program.waitFor((screen) => isTitled(screen, past.check.title));
 	return allPages(program);
 }
 

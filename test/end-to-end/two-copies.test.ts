@@ -13,8 +13,8 @@ import {
 import {anotherCopy, playPlain, run} from '../helpers/plain-run.js';
 import {freshFolder} from '../helpers/program-environment.js';
 import {type RunningProgram, startProgram} from '../helpers/pty.js';
-import {around, beginning, flat, titleOf, withAnything, words} from '../helpers/said.js';
-import {asLines, option, turn, waitForTurn, walk} from '../helpers/walk.js';
+import {around, flat, titleOf, withAnything, words} from '../helpers/said.js';
+import {asLines, isTitled, option, turn, waitForTurn, walk} from '../helpers/walk.js';
 
 const {past} = words.beside;
 /** How it is said that a process is writing, up to the time. */
@@ -38,7 +38,7 @@ test('A second copy says which process writes and since when, starts nothing, an
 	const dataDir = usedFolder();
 	const first = begin(dataDir);
 	await walk(first, [resume]);
-	await first.waitFor(beginning(words.pages.view.stage({title: words.stages.mat, number: 1, of: 1})));
+	await first.waitFor((screen) => isTitled(screen, titleOf('mat')));
 	const second = begin(dataDir);
 	await walk(second, [resume]);
 	const refused = flat(await second.waitFor(writing(first.pid)));
@@ -47,7 +47,7 @@ test('A second copy says which process writes and since when, starts nothing, an
 		turn('4', option(4, words.beside.home.past)),
 		turn('1', past.span({first: 1, last: 1, total: 1, hasKeys: true})),
 	]);
-	await second.waitFor((screen) => screen.split('\n').includes(past.check.title));
+	await second.waitFor((screen) => isTitled(screen, past.check.title));
 	await second.waitFor(words.findings['spring-pull'].brief);
 	second.press('right');
 	await second.waitFor('5.5 % out ± 0.4 %');

@@ -119,13 +119,27 @@ export const roundAnew: string = says.notice({id: 'round-anew', values: {}});
 export const asksOuterLimit = ({shows}: Turn): boolean =>
 	[true, false].some((turned) => shows.includes(limitAsked('outer', turned)));
 
+type Place = 'inner' | 'outer' | 'closing';
+
+/** Rounds at one place, the first of them after so many others. */
+const roundsAt = (place: Place, rounds: readonly Round[], before = 0): readonly Turn[] =>
+	rounds.flatMap(([inner, outer], nth) => {
+		const index = before + nth;
+		// Back from the other radius the gauge is moved.
+		const head = before > 0 && nth === 0 ? [words.rounds.moved] : headOf(place, index);
+		return [
+			typed(`probe-${place}`, inner, limitAsked('inner', isTurned(place, index)), ...head),
+			typed(`probe-${place}`, outer, limitAsked('outer', isTurned(place, index))),
+		];
+	});
+
+const enoughAt = (place: Place): Turn =>
+	answer(`probe-${place}`, '1', option(2, says.label({id: 'one-more-round', values: {}})));
+
 /** Rounds at one place, and on to the next place. */
-export const probe = (place: 'inner' | 'outer' | 'closing', rounds: readonly Round[]): readonly Turn[] => [
-	...rounds.flatMap(([inner, outer], index) => [
-		typed(`probe-${place}`, inner, limitAsked('inner', isTurned(place, index)), ...headOf(place, index)),
-		typed(`probe-${place}`, outer, limitAsked('outer', isTurned(place, index))),
-	]),
-	answer(`probe-${place}`, '1', option(2, says.label({id: 'one-more-round', values: {}}))),
+export const probe = (place: Place, rounds: readonly Round[]): readonly Turn[] => [
+	...roundsAt(place, rounds),
+	enoughAt(place),
 ];
 
 /** The second inner round is taken with the gauge turned. */
@@ -151,6 +165,22 @@ export const endProbe: readonly Turn[] = [answer('probe-end', 'y')];
 export const probeAll = ({inner, outer, closing}: Series): readonly Turn[] => [
 	...probe('inner', inner),
 	...probe('outer', outer),
+	...probe('closing', [closing]),
+	...endProbe,
+];
+
+/** After a remedy: two rounds at each radius show what it did, and those that lack yet judge the arm. */
+export const probeAfterRemedy = ({inner, outer, closing}: Series): readonly Turn[] => [
+	...roundsAt('inner', inner.slice(0, 2)),
+	answer('probe-inner', '1', option(2, says.label({id: 'strike', values: {}}))),
+	...roundsAt('outer', outer.slice(0, 2)),
+	answer('probe-outer', '1', option(2, says.label({id: 'strike', values: {}}))),
+	...endProbe,
+	answer('verdict', '1', option(1, says.label({id: 'judge', values: {}}))),
+	...roundsAt('inner', inner.slice(2), 2),
+	enoughAt('inner'),
+	...roundsAt('outer', outer.slice(2), 2),
+	enoughAt('outer'),
 	...probe('closing', [closing]),
 	...endProbe,
 ];

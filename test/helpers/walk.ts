@@ -37,14 +37,23 @@ export const answer = (step: string, keys: string, ...shows: readonly string[]):
 export const typed = (step: string, text: string, ...shows: readonly string[]): Turn =>
 	answer(step, text + ENTER, ...shows);
 
+/** Whether a title stands in the bar over a screen, which cuts it where it is narrow. */
+export const isTitled = (screen: string, title: string): boolean => {
+	const [bar = ''] = screen.split('\n');
+	const [place = ''] = bar
+		.trim()
+		.replace(/^.*?\d+\/\d+ (?=\S)/u, '')
+		.split(/ {2,}/u);
+	const [, whole = ''] = /^(.*?)(?:…|\.\.\.)$/u.exec(place) ?? [];
+	return place === title || (whole !== '' && title.startsWith(whole));
+};
+
 /** Whether a screen asks the question of a turn. */
 export const asks =
 	({title, shows}: Turn) =>
 	(screen: string): boolean => {
 		const text = flat(screen);
-		return (
-			(title === undefined || screen.split('\n').includes(title)) && shows.every((one) => text.includes(flat(one)))
-		);
+		return (title === undefined || isTitled(screen, title)) && shows.every((one) => text.includes(flat(one)));
 	};
 
 /** Waits for the question of a turn. */

@@ -1,16 +1,20 @@
-// `npm run look`: reports on invented checks, opened in headless Chromium, as pictures of a screen, light and dark, a phone
-// and A4 paper, for a person to look at. What can be measured of them is (`print-faults.mjs`), and a fault ends it with
-// status 1. `npm run look -- FOLDER` keeps them there.
+// `npm run look`: the screens of invented checks at three sizes, and reports on such checks, opened in headless Chromium,
+// as pictures of a screen, light and dark, a phone and A4 paper. For a person to look at; what can be measured of the
+// reports is (`print-faults.mjs`), and a fault ends it with status 1. `npm run look -- FOLDER` keeps them there;
+// `npm run look -- FOLDER --only probe` draws the screens with that in their name, and no reports.
 import {spawnSync} from 'node:child_process';
 import {mkdtempSync, readdirSync} from 'node:fs';
 import {tmpdir} from 'node:os';
 import path from 'node:path';
 import {fileURLToPath, pathToFileURL} from 'node:url';
+import {parseArgs} from 'node:util';
 import {build} from 'esbuild';
 import {faultsOf, onPhone} from './print-faults.mjs';
+import {lookAtScreens} from './screens/screens.mjs';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
-const folder = path.resolve(process.argv[2] ?? mkdtempSync(path.join(tmpdir(), 'armdrift-look-')));
+const {values, positionals} = parseArgs({options: {only: {type: 'string'}}, allowPositionals: true});
+const folder = path.resolve(positionals[0] ?? mkdtempSync(path.join(tmpdir(), 'armdrift-look-')));
 const PROGRAM = path.join(ROOT, 'dist/armdrift.cjs');
 // A window is photographed as it is, so it is as tall as the longest page.
 const windows = {
@@ -58,13 +62,22 @@ function photograph(name) {
 	return faultsOf(chromium, file, `${bare}.pdf`);
 }
 
-await writeReports();
-if (isThere('chromium', '--version'))
-	for (const fault of readdirSync(folder)
-		.filter((one) => one.endsWith('.html'))
-		.flatMap(photograph)) {
-		console.error(fault);
-		process.exitCode = 1;
-	}
-else console.log('chromium is not installed (apt-get install chromium): the pages were written, not photographed.');
-console.log(`Look at them in ${folder}:\n${readdirSync(folder).sort().join('\n')}`);
+async function lookAtReports() {
+	await writeReports();
+	if (isThere('chromium', '--version'))
+		for (const fault of readdirSync(folder)
+			.filter((one) => one.endsWith('.html'))
+			.flatMap(photograph)) {
+			console.error(fault);
+			process.exitCode = 1;
+		}
+	else console.log('chromium is not installed (apt-get install chromium): the pages were written, not photographed.');
+}
+
+const screens = path.join(folder, 'screens');
+if (!(await lookAtScreens(screens, values.only))) process.exitCode = 1;
+console.log(`Look at the screens in ${screens}: first at all.html and chosen.html of each size.`);
+if (values.only === undefined) {
+	await lookAtReports();
+	console.log(`Look at the reports in ${folder}:\n${readdirSync(folder).sort().join('\n')}`);
+}

@@ -137,7 +137,7 @@ describe('The question for a limit', () => {
 				expect(asked).toEqual({which, isTurned: true, showsHand});
 				expect(limitAsked(facts, {which})).toEqual({which, isTurned: false, showsHand});
 				const [turned, used] = [asked, limitAsked(facts, {which})].map(words.rounds.limit);
-				expect(turned).toMatch(/\+.*−.*\?$/);
+				expect(turned).toMatch(/\+.*−.*[.?]$/);
 				expect(turned).not.toMatch(direction);
 				expect(used).not.toBe(turned);
 				// Where it shows the force of a hand, a word for a direction could be taken for that of the hand.

@@ -7,9 +7,9 @@ import {curveSvg} from '../../source/reports/svg/curve-svg.js';
 import {historySvg} from '../../source/reports/svg/history-svg.js';
 import {leverSvg} from '../../source/reports/svg/lever-svg.js';
 import {pictureWidth} from '../../source/reports/svg/shapes.js';
-import {curvePicture} from '../../source/screens/curve-picture.js';
-import {historyPicture} from '../../source/screens/history-picture.js';
-import {bandsPicture} from '../../source/screens/pictures.js';
+import {bandsPicture} from '../../source/screens/instruments/bands-picture.js';
+import {curvePicture} from '../../source/screens/instruments/curve-picture.js';
+import {historyPicture} from '../../source/screens/instruments/history-picture.js';
 import {anyCurve, nineInch} from '../helpers/curves.js';
 import {drawnIn, number, ofClass, scaleBy} from './drawn.js';
 
@@ -184,6 +184,7 @@ describe('Any history', () => {
 });
 
 describe('A picture on the screen and one in a report', () => {
+	const look = {unicode: true, color: false, screenReader: false};
 	const sideNumbers = (rows: readonly string[]) =>
 		rows
 			.flatMap((row) => /^ *(-?[\d.]+)%/.exec(row)?.[1] ?? [])
@@ -198,7 +199,7 @@ describe('A picture on the screen and one in a report', () => {
 	it('have the same scale for a curve, and for a figure over the years', () => {
 		fc.assert(
 			fc.property(anyCurve, (curve) => {
-				const onScreen = sideNumbers(curvePicture(curve, 78, true));
+				const onScreen = sideNumbers(curvePicture(curve, {columns: 78, rows: 11}, look).map(({text}) => text));
 				expect(onScreen.length).toBeGreaterThan(1);
 				expect(axisNumbers(curveSvg(curve, told))).toEqual(onScreen);
 			}),
@@ -206,12 +207,13 @@ describe('A picture on the screen and one in a report', () => {
 		);
 		// The foot of a history has no number on the screen.
 		expect(axisNumbers(historySvg(history, told)).slice(-3)).toEqual(
-			sideNumbers(historyPicture(history, 78, true)).slice(-3),
+			sideNumbers(historyPicture(history, {columns: 78, rows: 12}, look).map(({text}) => text)).slice(-3),
 		);
 	});
 
 	it('reach as far for hold bands', () => {
-		const onScreen = /-(\d+) .*\+(\d+) %$/.exec(bandsPicture(bands, 78, true).at(-2) ?? '');
+		const rows = bandsPicture(bands, {columns: 78, rows: 11}, look).map(({text}) => text);
+		const onScreen = /-(\d+) .*\+(\d+) %$/.exec(rows.find((row) => row.includes('%')) ?? '');
 		const numbers = drawnIn(bandsSvg(bands, told)).map(({text}) => text);
 		expect(onScreen?.slice(1)).toHaveLength(2);
 		expect(numbers).toEqual(expect.arrayContaining([`-${onScreen?.[1]}`, `+${onScreen?.[2]}`]));

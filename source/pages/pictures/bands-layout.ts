@@ -9,11 +9,16 @@ export type BandsLayout = ReturnType<typeof bandsLayout>;
 
 const axisReaches = [5, 10, 15, 20, 30, 50, 100];
 
+/** A round end of an axis on which all sizes lie. */
+export function axisReach(sizes: readonly number[]): number {
+	const least = Math.max(...sizes);
+	return axisReaches.find((one) => one >= least) ?? Math.ceil(least / 100) * 100;
+}
+
 /** Hold bands on one axis, with a fifth to spare beyond the limits of the pull. */
-export function bandsLayout({rows, goodPct, usablePct}: BandBars) {
+export function bandsLayout({rows, goodPct, usablePct, begun}: BandBars) {
 	const ends = rows.flatMap(({lowPct, highPct}) => [Math.abs(lowPct), Math.abs(highPct)]);
-	const least = Math.max(usablePct * 1.2, ...ends);
-	const reach = axisReaches.find((one) => one >= least) ?? Math.ceil(least / 100) * 100;
+	const reach = axisReach([usablePct * 1.2, Math.abs(begun?.lowPct ?? 0), ...ends]);
 	const axis = {low: -reach, high: reach};
 	const limits = [
 		{zone: 'usable', size: usablePct},

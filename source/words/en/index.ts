@@ -7,6 +7,7 @@ import {dialogue} from './dialogue.js';
 import {entries} from './entries.js';
 import {faces} from './faces.js';
 import {figures} from './figures.js';
+import {instruments} from './instruments.js';
 import {options} from './options.js';
 import {pages} from './pages/index.js';
 import {pictures} from './pictures.js';
@@ -31,6 +32,7 @@ export const en = {
 	...entries,
 	faces,
 	figures,
+	instruments,
 	options,
 	pages,
 	pictures,

@@ -11,9 +11,6 @@ export const pictures = {
 	goodTo: ({pct}: {pct: number}) => `good to ${plainNumber(pct)} %`,
 	usableTo: ({pct}: {pct: number}) => `usable to ${plainNumber(pct)} %`,
 	bands: {
-		/** Marks with what they stand for. */
-		legend: ({pull, good, usable}: {pull: string; good: string; usable: string}) =>
-			`${pull} pull  ${good} good  ${usable} usable limit of the pull`,
 		band: 'hold band',
 		pull: 'side pull',
 		pullWithUncertainty: 'side pull and its ± (95 %)',
@@ -39,7 +36,6 @@ export const pictures = {
 	},
 	history: {
 		heading: ({label, count}: {label: string; count: number}) => `${label} (${count} checks)`,
-		legend: ({point, limit}: {point: string; limit: string}) => `${point} with its uncertainty  ${limit} limits`,
 	},
 	lever: {
 		heading: 'Lever at',

@@ -4,7 +4,7 @@ type OfArm = {readonly arm: string};
 
 /** The first page, and those that a check begins and ends with. */
 export const home = {
-	title: ({version}: {readonly version: string}) => `armdrift ${version}: does the arm swing freely?`,
+	title: ({version}: {readonly version: string}) => `armdrift ${version}: is the arm free?`,
 	nothingOpen: 'A full check takes about half an hour: arm, gauge, level, stylus scale and a ruler at hand.',
 	unfinished: ({arm, minutesAgo, step}: OfArm & {readonly minutesAgo: number; readonly step: string}) =>
 		`Unfinished check: ${arm}, left ${agoText(minutesAgo)} at '${step}'. Deck not ready to play.`,

@@ -18,7 +18,6 @@ export const consequences = {
 	guardAlone: ({guardMn}: {guardMn: number}) => `The guard alone is ${inUnit(guardMn, 'gf')} of it.`,
 	guardHangs: ({depthMm}: {depthMm: number}) => `The guard hangs ${mm(depthMm)} below the stylus.`,
 	guardClear: ({gapMm}: {gapMm: number}) => `The guard's underside must stay more than ${mm(gapMm)} clear.`,
-	clearances: {stylus: 'stylus', guard: 'guard'},
 	stylus: (clearance: Clearance) => window('stylus', clearance),
 	guard: (clearance: Clearance) => window('guard', clearance),
 	putBackForce: ({offPct, playingMn, allowedPct}: {offPct: number; playingMn: number; allowedPct: number}) =>

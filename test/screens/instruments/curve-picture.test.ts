@@ -1,45 +1,32 @@
 import fc from 'fast-check';
-import stringWidth from 'string-width';
 import {describe, expect, it} from 'vitest';
-import {wantedReadingPct} from '../../source/measures/skating.js';
-import {plainText} from '../../source/plain/ask.js';
-import {rowsOf} from '../../source/screens/body.js';
-import {curvePicture} from '../../source/screens/curve-picture.js';
-import {anyCurve, at, type Curve, nineInch, pctOfRow, placesOf, plotOf, underhung} from '../helpers/curves.js';
-import {words} from '../helpers/said.js';
+import {wantedReadingPct} from '../../../source/measures/skating.js';
+import {plainText} from '../../../source/plain/ask.js';
+import {rowsOf} from '../../../source/screens/body.js';
+import {curvePicture as curveRows} from '../../../source/screens/instruments/curve-picture.js';
+import {anyCurve, at, type Curve, nineInch, pctOfRow, placesOf, plotOf, underhung} from '../../helpers/curves.js';
+import {expectToFit, inAscii, onScreen, textOf} from '../../helpers/instruments.js';
+import {words} from '../../helpers/said.js';
+
+/** With as many rows as a small and an ordinary screen leave for it. */
+const curvePicture = (curve: Curve, columns: number, unicode: boolean): string[] =>
+	textOf(curveRows(curve, {columns, rows: columns < 60 ? 9 : 11}, unicode ? onScreen : inAscii));
+
+/** Rows, from the top, in which a line has dots in a column. */
+const linesIn = (plot: readonly string[], column: number | undefined): number[] =>
+	plot.flatMap((text, row) => (/[\u2801-\u28ff]/.test([...text][column ?? -1] ?? '') ? [row] : []));
 
 describe('The curve over the record', () => {
-	it('is never wider than its window, nor taller than its plot, axis, radii and two lines of legend', () => {
-		fc.assert(
-			fc.property(
-				anyCurve,
-				fc.integer({min: 4, max: 130}),
-				fc.boolean(),
-				fc.integer({min: 4, max: 20}),
-				(curve, width, unicode, height) => {
-					const picture = curvePicture(curve, width, unicode, height);
-					for (const row of picture) expect(stringWidth(row)).toBeLessThanOrEqual(width);
-					expect(picture.length).toBeLessThanOrEqual(height + 4);
-				},
-			),
-		);
+	it('stays within any room', () => {
+		expectToFit(anyCurve, curveRows);
 	});
 
-	it('leaves room for the question: 11 rows in 78 columns, 9 in 38', () => {
-		for (const unicode of [true, false]) {
-			expect(curvePicture(nineInch(), 78, unicode)).toHaveLength(11);
-			expect(curvePicture(nineInch(), 38, unicode)).toHaveLength(9);
-			expect(curvePicture(underhung, 78, unicode)).toHaveLength(11);
-			expect(curvePicture(underhung, 38, unicode)).toHaveLength(9);
-		}
-	});
-
-	it('holds only ASCII where the terminal has no more', () => {
-		fc.assert(
-			fc.property(anyCurve, fc.integer({min: 20, max: 130}), (curve, width) => {
-				expect(curvePicture(curve, width, false).join('')).toMatch(/^[ -~]*$/);
-			}),
-		);
+	it('fills the room it has: 11 rows in 78 columns, 9 in 38', () => {
+		for (const unicode of [true, false])
+			for (const curve of [nineInch(), underhung]) {
+				expect(curvePicture(curve, 78, unicode)).toHaveLength(11);
+				expect(curvePicture(curve, 38, unicode)).toHaveLength(9);
+			}
 	});
 
 	it.each([34, 38, 74, 78, 118])('draws a reading above the wanted one above its line, at %d columns', (width) => {
@@ -53,10 +40,10 @@ describe('The curve over the record', () => {
 					const curve = nineInch([at(radiusMm, wantedReadingPct(arm, 0.3, radiusMm) + way * leftoverPct)], []);
 					const plot = plotOf(curvePicture(curve, width, true));
 					const [point] = placesOf(plot, '●');
-					// The axis is drawn like the line; a reading may stand on it, the line does not here.
-					const line = placesOf(plot.slice(0, -1), '▁─▔').filter(({column}) => column === point?.column);
-					expect(line).toHaveLength(1);
-					expect(Math.sign((line[0]?.row ?? 0) - (point?.row ?? 0))).toBe(way);
+					// The ends of the band lie nearer to the line than so much.
+					const lines = linesIn(plot, point?.column);
+					expect(lines.length).toBeGreaterThan(0);
+					for (const row of lines) expect(Math.sign(row - (point?.row ?? 0))).toBe(way);
 				},
 			),
 		);
@@ -85,22 +72,49 @@ describe('The curve over the record', () => {
 		const plot = plotOf(curvePicture(nineInch([at(100, 4)], []), 78, true));
 		const [point] = placesOf(plot, '●');
 		const inColumn = (marks: string) => placesOf(plot, marks).filter(({column}) => column === point?.column);
-		const line = inColumn('▁─▔')[0]?.row ?? Number.NaN;
+		const line = Math.max(...linesIn(plot, point?.column).filter((row) => row < (point?.row ?? 0)));
 		const strokes = inColumn('│').map(({row}) => row);
 		expect(strokes).toEqual(Array.from({length: (point?.row ?? 0) - line - 1}, (_, index) => line + 1 + index));
 		expect(strokes.length).toBeGreaterThan(0);
 	});
 
-	it('lays readings over the own pull, the own pull over the line, and the line over the band', () => {
+	it('lays readings over the own pull, and the own pull over the line', () => {
 		const wantedPct = wantedReadingPct({effectiveLengthMm: 233, pivotDistanceMm: 215.4}, 0.3, 100);
 		const marks = (curve: Curve) => plotOf(curvePicture(curve, 78, true)).join('');
 		expect(marks(nineInch([at(100, wantedPct)], [at(100, wantedPct)]))).toContain('●');
 		expect(marks(nineInch([at(100, wantedPct)], [at(100, wantedPct)]))).not.toContain('○');
 		expect(marks(nineInch([], [at(100, wantedPct)]))).toContain('○');
-		for (const column of placesOf(plotOf(curvePicture(nineInch(), 78, true)), '░').map((one) => one.column))
-			expect(placesOf(plotOf(curvePicture(nineInch(), 78, true)), '▁─▔').some((one) => one.column === column)).toBe(
-				true,
+	});
+
+	it('has the wanted line whole from end to end, to a quarter of a row, between the thin ends of its band', () => {
+		const curve = nineInch([], []);
+		const picture = curvePicture(curve, 78, true);
+		const plot = plotOf(picture);
+		const from = (picture[0] ?? '').search(/[│┤]/) + 1;
+		const radii = picture.find((row) => row.startsWith('mm')) ?? '';
+		const column = radii.indexOf('120') + 1;
+		for (let place = from; place < 78; place++) expect(linesIn(plot, place).length).toBeGreaterThan(0);
+		const wantedPct = wantedReadingPct({effectiveLengthMm: 233, pivotDistanceMm: 215.4}, 0.3, 120);
+		const nearest = Math.min(
+			...linesIn(plot, column).map((row) => {
+				const {pct, stepPct} = pctOfRow(picture, row);
+				return Math.abs(pct - wantedPct) / stepPct;
+			}),
+		);
+		expect(nearest).toBeLessThanOrEqual(0.625);
+	});
+
+	it('tells what is wanted from what was read by colour too', () => {
+		const rows = curveRows(nineInch(), {columns: 78, rows: 11}, onScreen);
+		const toneAt = (mark: RegExp) =>
+			rows.flatMap(({text, spans = []}) =>
+				[...text].flatMap((cell, column) =>
+					mark.test(cell) ? [spans.find(({from, to}) => column >= from && column < to)?.tone] : [],
+				),
 			);
+		const plot = (tones: readonly unknown[]) => new Set(tones.filter((tone) => tone !== undefined));
+		expect(plot(toneAt(/[\u2801-\u28ff]/))).toEqual(new Set(['curve']));
+		expect(plot(toneAt(/●/))).toEqual(new Set(['strong']));
 	});
 
 	it('marks the least radius under the axis between the numbers around it, and none on an arm without one', () => {
@@ -128,7 +142,11 @@ describe('The curve over the record', () => {
 		const zero = picture.findIndex((row) => /^ *0%/.test(row));
 		expect(zero).toBeGreaterThan(0);
 		expect(picture[zero]).toContain('╴ ╴ ╴');
-		expect(placesOf(plotOf(picture).slice(zero + 1, -1), '▁─▔').length).toBeGreaterThan(0);
+		expect(
+			plotOf(picture)
+				.slice(zero + 1, -1)
+				.join(''),
+		).toMatch(/[\u2801-\u28ff]/);
 	});
 
 	it('starts at zero where the own pull is nearly nothing', () => {
@@ -139,7 +157,7 @@ describe('The curve over the record', () => {
 	it('names what is drawn, and nothing else', () => {
 		const {marks, up} = words.pictures.curve;
 		const legend = (curve: Curve, width: number) => curvePicture(curve, width, true).at(-1);
-		expect(legend(nineInch([], []), 78)).toBe(`─ ${marks.wanted.brief}  ░ ${marks.band.brief}  ${up}`);
+		expect(legend(nineInch([], []), 78)).toBe(`⠒ ${marks.wanted.brief}  ⠂ ${marks.band.brief}  ${up}`);
 		expect(legend(nineInch([]), 78)).toContain(`○ ${marks.own.brief}`);
 		expect(legend(nineInch([]), 78)).not.toContain(marks.measured.brief);
 		expect(legend(nineInch(), 78)).toContain(`● ${marks.measured.brief}`);
@@ -147,7 +165,7 @@ describe('The curve over the record', () => {
 
 	it('gives way to its sentence where the arm reaches no part of the record', () => {
 		const nowhere: Curve = {...nineInch([]), wanted: []};
-		expect(curvePicture(nowhere, 78, true)).toEqual([]);
+		expect(curvePicture(nowhere, 78, true)).toEqual(['In words.']);
 		expect(rowsOf([nowhere], 78, {color: false, unicode: true, screenReader: false})).toEqual([
 			{text: 'In words.', tone: 'plain'},
 		]);

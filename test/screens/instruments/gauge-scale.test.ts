@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import stringWidth from 'string-width';
 import {describe, expect, it} from 'vitest';
-import {type GaugeReading, gaugeScale} from '../../source/screens/gauge-scale.js';
-import {words} from '../helpers/said.js';
+import {type GaugeReading, gaugeScale} from '../../../source/screens/instruments/gauge-scale.js';
+import {words} from '../../helpers/said.js';
 
 /** Invented, of ordinary size. */
 const usual: GaugeReading = {readingPct: 0, topPct: 20, stepPct: 0.5, isTurned: false};

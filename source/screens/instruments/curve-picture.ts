@@ -1,8 +1,11 @@
-import {type CurveLayout, curveLayout} from '../pages/pictures/curve-layout.js';
-import type {ShownAs} from '../pages/shown-lines.js';
-import {words} from '../words/index.js';
-import {ascii} from './ascii.js';
+import {type CurveLayout, curveLayout} from '../../pages/pictures/curve-layout.js';
+import type {ShownAs, Tone} from '../../pages/shown-lines.js';
+import {words} from '../../words/index.js';
+import {ascii} from '../ascii.js';
+import type {Row} from '../body.js';
+import type {Look} from '../look.js';
 import {type Across, across, curvePlot, type PlotCell} from './curve-plot.js';
+import {brokenText, type Room, sheetOf, shownText} from './sheet.js';
 
 type Glyphs = Readonly<Record<PlotCell | 'least' | 'side' | 'number' | 'corner', string>>;
 
@@ -11,12 +14,12 @@ const glyphs: Readonly<Record<'unicode' | 'ascii', Glyphs>> = {
 	unicode: {
 		measured: '●',
 		own: '○',
-		wanted: '─',
-		wantedLow: '▁',
-		wantedHigh: '▔',
+		wanted: '⠒',
+		wantedLow: '⠤',
+		wantedHigh: '⠉',
 		leftOver: '│',
 		join: '·',
-		band: '░',
+		band: '⠂',
 		zero: '╴',
 		floor: '─',
 		tick: '┬',
@@ -47,22 +50,33 @@ const glyphs: Readonly<Record<'unicode' | 'ascii', Glyphs>> = {
 };
 
 // A flatter picture of the same height shows less of how the curve bends.
-const mostColumns = 90;
+const mostColumns = 96;
+
+// What it takes to see how the curve bends; and rows of an axis, its radii and a legend.
+const leastPlot = {columns: 16, rows: 3};
+const axisRows = 2;
+// Higher than this a row is finer than an arm is read.
+const mostHeight = 16;
 
 /**
  * The wanted reading over the record with what was read, to scale: the plot, its axis, the radii, and a legend of one
- * line, or of two where it is narrow. Nothing where the arm reaches no part of the record.
- *
- * @param height rows above the axis
+ * line, or of two where it is narrow. Its sentence where there is no room, or the arm reaches no part of the record.
  */
-export function curvePicture(
-	curve: ShownAs<'curve'>,
-	width: number,
-	unicode: boolean,
-	height = width < 60 ? 6 : 8,
-): string[] {
-	if (curve.wanted.length === 0) return [];
-	const glyph = glyphs[unicode ? 'unicode' : 'ascii'];
+export function curvePicture(curve: ShownAs<'curve'>, room: Room, look: Look): Row[] {
+	for (const legendRows of [1, 2]) {
+		const height = Math.min(mostHeight, room.rows - axisRows - legendRows);
+		if (curve.wanted.length === 0 || height < leastPlot.rows || room.columns < leastPlot.columns) break;
+		const drawn = drawnWith(curve, height, room.columns, look);
+		if (drawn.length <= room.rows) return drawn;
+	}
+	return brokenText(shownText(curve.caption, look), room.columns)
+		.slice(0, room.rows)
+		.map((text) => ({text, tone: 'plain'}));
+}
+
+/** @param height rows above the axis */
+function drawnWith(curve: ShownAs<'curve'>, height: number, width: number, look: Look): Row[] {
+	const glyph = glyphs[look.unicode ? 'unicode' : 'ascii'];
 	const layout = curveLayout(curve, height);
 	const numbers = new Map(layout.up.ticks.map(({row, pct}) => [row, `${pct}%`]));
 	// At least as wide as 'mm', which stands under it with a space.
@@ -71,20 +85,34 @@ export function curvePicture(
 	// As many as have room for their numbers.
 	const spanMm = layout.over.high - layout.over.low;
 	const radii = layout.radiiMm((leastGapColumns * spanMm) / (over.columns - 1));
-	const cells = curvePlot(curve, layout, over);
+	const {cells, dotsAt} = curvePlot(curve, layout, over, look.unicode);
 	for (const radius of radii)
 		if (cells[0]?.[over.columnOf(radius)] === 'floor') cells[0][over.columnOf(radius)] = 'tick';
-	const plot = cells.map((row, index) => {
+	const sheet = sheetOf({columns: width, rows: cells.length + 1});
+	cells.forEach((line, index) => {
+		const row = cells.length - 1 - index;
 		const number = numbers.get(index) ?? '';
 		const side = index === 0 ? 'corner' : number === '' ? 'side' : 'number';
-		return `${number.padStart(margin)}${glyph[side]}${row.map((cell) => glyph[cell]).join('')}`;
+		sheet.write(row, 0, `${number.padStart(margin)}${glyph[side]}`);
+		line.forEach((cell, column) => {
+			const isLine = cell === 'wanted' || cell === 'band';
+			const text = (isLine ? dotsAt(index, column) : undefined) ?? glyph[cell];
+			sheet.write(row, margin + 1 + column, text, tones[cell]);
+		});
 	});
-	return [
-		...plot.toReversed(),
-		radiiLine(layout, over, radii, margin, glyph.least),
-		...legendOf(layout, cells, glyph, unicode, width),
-	].map((text) => text.trimEnd().slice(0, width));
+	sheet.write(cells.length, 0, radiiLine(layout, over, radii, margin, glyph.least));
+	const legend = legendOf(layout, cells, glyph, look.unicode, width);
+	return [...sheet.rows(), ...legend.map((text): Row => ({text, tone: 'plain'}))];
 }
+
+/** Wanted and read differ by colour too, where there is any. */
+const tones: Readonly<Partial<Record<PlotCell, Tone>>> = {
+	wanted: 'curve',
+	wantedLow: 'curve',
+	wantedHigh: 'curve',
+	band: 'curve',
+	measured: 'strong',
+};
 
 const leastGapColumns = 6;
 

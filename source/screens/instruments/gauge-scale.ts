@@ -1,6 +1,6 @@
-import {ticksOn} from '../pages/pictures/scale.js';
-import {words} from '../words/index.js';
-import {readingText, withSign} from '../words/numbers.js';
+import {ticksOn} from '../../pages/pictures/scale.js';
+import {words} from '../../words/index.js';
+import {readingText, withSign} from '../../words/numbers.js';
 
 /** What a gauge shows in its own sign, in percent. */
 export type GaugeReading = {

@@ -1,6 +1,9 @@
-import {type LeverMark, leverHours, leverMarks} from '../pages/pictures/lever-layout.js';
-import type {ShownAs} from '../pages/shown-lines.js';
-import {words} from '../words/index.js';
+import {type LeverMark, leverHours, leverMarks} from '../../pages/pictures/lever-layout.js';
+import type {ShownAs} from '../../pages/shown-lines.js';
+import {words} from '../../words/index.js';
+import type {Row} from '../body.js';
+import type {Look} from '../look.js';
+import type {Room} from './sheet.js';
 
 const glyphs = {
 	unicode: {pivot: '◉', hour: '·', lever: '•'},
@@ -14,20 +17,21 @@ const [radiusColumns, radiusRows] = [6, 3];
 const [middleColumn, middleRow] = [radiusColumns + 2, radiusRows];
 
 /** A clock face with the pivot in the middle and a lettered lever for each radius, which a list beside it explains. */
-export function leverPicture(lever: ShownAs<'lever'>, width: number, unicode: boolean): string[] {
+export function leverPicture(lever: ShownAs<'lever'>, room: Room, look: Look): Row[] {
+	const width = room.columns;
 	const marks = leverMarks(lever);
 	if (marks.length === 0) return [];
 	const list = listLines(marks);
-	const face = faceOf(marks, glyphs[unicode ? 'unicode' : 'ascii']).map((row) => row.join(''));
+	const face = faceOf(marks, glyphs[look.unicode ? 'unicode' : 'ascii']).map((row) => row.join(''));
 	const faceWidth = face[0]?.length ?? 0;
-	const isRoom = faceWidth + 2 + Math.max(...list.map(({length}) => length)) <= width;
+	const isRoom = faceWidth + 2 + Math.max(...list.map(({length}) => length)) <= width && face.length <= room.rows;
 	const above = Math.max(0, Math.floor((face.length - list.length) / 2));
 	const lines = isRoom
 		? Array.from({length: Math.max(face.length, list.length)}, (_, row) =>
 				`${(face[row] ?? '').padEnd(faceWidth)}  ${list[row - above] ?? ''}`.trimEnd(),
 			)
 		: list;
-	return lines.map((text) => text.slice(0, width));
+	return lines.slice(0, room.rows).map((text) => ({text: text.slice(0, width), tone: 'plain'}));
 }
 
 function listLines(marks: readonly LeverMark[]): string[] {

@@ -1,5 +1,5 @@
 import {describe, expect, it} from 'vitest';
-import {dotCanvas} from '../../source/screens/dot-canvas.js';
+import {dotCanvas} from '../../../source/screens/instruments/dot-canvas.js';
 
 /** One cell with the dots at these places. */
 function cellOf(unicode: boolean, ...dots: readonly (readonly [x: number, y: number])[]): string {

@@ -1,10 +1,11 @@
 import fc from 'fast-check';
 import stringWidth from 'string-width';
 import {describe, expect, it} from 'vitest';
-import type {GaugedArm} from '../../source/pages/shown-lines.js';
-import {pivotPlaces} from '../../source/procedure/geometry.js';
-import {armOverRecord} from '../../source/screens/arm-over-record.js';
-import {beginning, broken, words} from '../helpers/said.js';
+import type {GaugedArm} from '../../../source/pages/shown-lines.js';
+import {pivotPlaces} from '../../../source/procedure/geometry.js';
+import {armOverRecord as armRows} from '../../../source/screens/instruments/arm-over-record.js';
+import {expectToFit, inAscii, onScreen, textOf} from '../../helpers/instruments.js';
+import {beginning, broken, words} from '../../helpers/said.js';
 
 /** Invented, of ordinary size. */
 const usual: GaugedArm = {
@@ -39,6 +40,9 @@ const anyArm: fc.Arbitrary<GaugedArm> = fc
 		),
 	})
 	.map(({overhangMm, ...rest}) => ({...rest, effectiveLengthMm: rest.pivotDistanceMm + overhangMm}));
+/** With seven rows for the plan where there is room for one. */
+const armOverRecord = (arm: GaugedArm, columns: number, unicode: boolean): string[] =>
+	textOf(armRows(arm, {columns, rows: columns < 66 ? 12 : 11}, unicode ? onScreen : inAscii));
 const anyWidth = fc.integer({min: 40, max: 100});
 
 const marks = [
@@ -66,6 +70,10 @@ function placeOf(picture: readonly string[], mark: string): Place {
 const apart = (one: Place, other: Place): number => Math.hypot(one.x - other.x, one.y - other.y);
 
 describe('The arm over the record', () => {
+	it('stays within any room', () => {
+		expectToFit(anyArm, armRows);
+	});
+
 	it('is never wider than its window, and has as many lines whatever the arm does', () => {
 		fc.assert(
 			fc.property(anyArm, anyWidth, fc.boolean(), (arm, width, unicode) => {

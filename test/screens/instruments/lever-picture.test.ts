@@ -1,11 +1,15 @@
 import fc from 'fast-check';
 import stringWidth from 'string-width';
 import {describe, expect, it} from 'vitest';
-import {clockText} from '../../source/measures/lever.js';
-import type {LeverAt, Shown} from '../../source/pages/shown-lines.js';
-import {plainText} from '../../source/plain/ask.js';
-import {rowsOf} from '../../source/screens/body.js';
-import {leverPicture} from '../../source/screens/lever-picture.js';
+import {clockText} from '../../../source/measures/lever.js';
+import type {LeverAt, Shown} from '../../../source/pages/shown-lines.js';
+import {plainText} from '../../../source/plain/ask.js';
+import {rowsOf} from '../../../source/screens/body.js';
+import {leverPicture as leverRows} from '../../../source/screens/instruments/lever-picture.js';
+import {expectToFit, inAscii, onScreen, textOf} from '../../helpers/instruments.js';
+
+const leverPicture = (lever: Extract<Shown, {kind: 'lever'}>, columns: number, unicode: boolean): string[] =>
+	textOf(leverRows(lever, {columns, rows: 7}, unicode ? onScreen : inAscii));
 
 const leverOf = (...places: readonly LeverAt[]): Extract<Shown, {kind: 'lever'}> => ({
 	kind: 'lever',
@@ -30,6 +34,13 @@ function placeOf(picture: readonly string[], mark: string): {row: number; column
 }
 
 describe('The lever on its clock face', () => {
+	it('stays within any room', () => {
+		expectToFit(
+			anyPlaces.map((places) => leverOf(...places)),
+			leverRows,
+		);
+	});
+
 	it('has seven rows and at most 40 columns, and is never wider than its window', () => {
 		fc.assert(
 			fc.property(anyPlaces, fc.integer({min: 1, max: 120}), fc.boolean(), (places, width, unicode) => {

@@ -1,0 +1,51 @@
+import fc from 'fast-check';
+import stringWidth from 'string-width';
+import {expect} from 'vitest';
+import type {Row} from '../../source/screens/body.js';
+import type {Room} from '../../source/screens/instruments/sheet.js';
+import type {Look} from '../../source/screens/look.js';
+
+export const onScreen: Look = {unicode: true, color: false, screenReader: false};
+export const inAscii: Look = {...onScreen, unicode: false};
+
+/** From the least window to one larger than most. */
+export const anyRoom: fc.Arbitrary<Room> = fc.record({
+	columns: fc.integer({min: 20, max: 120}),
+	rows: fc.integer({min: 3, max: 30}),
+});
+
+/** What a screen of 80 × 24, one of 40 × 20 and one of 120 × 40 leave for an instrument. */
+export const usualRooms: readonly Room[] = [
+	{columns: 76, rows: 11},
+	{columns: 38, rows: 7},
+	{columns: 100, rows: 24},
+];
+
+export const textOf = (rows: readonly Row[]): string[] => rows.map(({text}) => text);
+
+/** A drawing for any data stays within any room, says something in it, and keeps to ASCII where that is all there is. */
+export function expectToFit<Data>(any: fc.Arbitrary<Data>, draw: (data: Data, room: Room, look: Look) => Row[]): void {
+	fc.assert(
+		fc.property(any, anyRoom, (data, room) => {
+			for (const look of [onScreen, inAscii]) {
+				const rows = draw(data, room, look);
+				expect(rows.length).toBeLessThanOrEqual(room.rows);
+				expect(rows.some(({text}) => text.trim() !== '')).toBe(true);
+				for (const {text, spans = []} of rows) {
+					expect(stringWidth(text)).toBeLessThanOrEqual(room.columns);
+					if (!look.unicode) expect(text).toMatch(/^[ -~]*$/);
+					spans.forEach(({from, to}, index) => {
+						expect(from).toBeLessThan(to);
+						expect(from).toBeGreaterThanOrEqual(spans[index - 1]?.to ?? 0);
+						expect(to).toBeLessThanOrEqual(stringWidth(text));
+					});
+				}
+			}
+		}),
+		{numRuns: 400},
+	);
+}
+
+/** Every cell of a drawing in which a mark stands. */
+export const cellsOf = (rows: readonly Row[], mark: string): {row: number; column: number}[] =>
+	rows.flatMap(({text}, row) => [...text].flatMap((cell, column) => (cell === mark ? [{row, column}] : [])));
