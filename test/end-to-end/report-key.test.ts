@@ -30,7 +30,7 @@ test('A report is one key away from a past check, says where it lies, and is as 
 		turn('1', past.span({first: 1, last: 7, total: 7, hasKeys: true})),
 		turn('3', option(3, report.write)),
 	]);
-	await vi.waitFor(() => expect(reportsIn(dataDir)).toHaveLength(1));
+	await vi.waitFor(() => expect(reportsIn(dataDir)).toHaveLength(1), {timeout: 60_000});
 	const [name = ''] = reportsIn(dataDir);
 	const file = path.join(dataDir, 'reports', name);
 	const shown = await program.waitFor((screen) => bare(screen).includes(bare(report.written({file}))));
@@ -53,7 +53,7 @@ test('In plain lines it is a choice, a desktop opens what was written, and it go
 	expect(others).toEqual([]);
 	expect(bare(out)).toContain(bare(report.written({file})));
 	expect(fs.statSync(path.dirname(file)).mode & 0o077).toBe(0);
-	await vi.waitFor(() => expect(fs.readFileSync(asked, 'utf8')).toBe(file));
+	await vi.waitFor(() => expect(fs.readFileSync(asked, 'utf8')).toBe(file), {timeout: 60_000});
 	// Once more, it is replaced.
 	fs.writeFileSync(file, 'an earlier one');
 	run(dataDir, ['--plain'], {input, env: {DISPLAY: ':9', PATH: freshFolder()}});
