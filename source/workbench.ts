@@ -119,6 +119,14 @@ export type PracticeDesk = Workbench & {
 	readonly begin: (arm: string | undefined, extent: PracticeExtent) => Promise<Opened>;
 };
 
+/** Reports of filed checks, written where they are found again. */
+export type Reports = {
+	/** Where that of a check is written: the whole path. */
+	readonly fileOf: (id: string) => string;
+	/** Writes it, in the place of an earlier one, and opens it where there is a desktop. */
+	readonly write: (id: string) => Promise<Saved>;
+};
+
 /** All that a face may ask of the world outside: the disk and the clock. Faces know no other way to either. */
 export type Workbench = {
 	readonly version: string;
@@ -138,6 +146,8 @@ export type Workbench = {
 	/** Puts the answers of a dialogue on the disk, and files the check that came to its end; returns once that is read back. */
 	readonly save: (dialogue: Dialogue) => Promise<Saved>;
 	readonly archive: Archive;
+	/** Of real checks only. */
+	readonly reports?: Reports;
 	readonly profiles: () => readonly Profile[];
 	readonly settings: () => Settings;
 	readonly saveSettings: (settings: Settings) => Promise<Saved>;

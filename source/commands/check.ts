@@ -4,11 +4,13 @@ import {OpenWorkbench} from '../desk/open-workbench.js';
 import {readText} from '../procedure/read-answer.js';
 import {namesOf} from '../results/years/arms.js';
 import {dataDirectory} from '../store/data-directory.js';
+import {openOnDesktop} from '../terminal/open-on-desktop.js';
 import {words} from '../words/index.js';
 import {refusalText} from '../words/step-text.js';
 import type {Opened, Workbench} from '../workbench.js';
 import {type FaceFlags, onFace} from './face.js';
 import {refuseWith} from './print.js';
+import {reportsBeside} from './report-file.js';
 import {Seat, startedAs} from './seat.js';
 
 export type CheckFlags = FaceFlags & {
@@ -30,6 +32,10 @@ export function runCheck(flags: CheckFlags): Promise<number> {
 	return onFace(flags, async () => {
 		const dataDir = dataDirectory({flag: data, env: process.env});
 		const workbench = new OpenWorkbench({dataDir, version});
+		workbench.reports = reportsBeside(workbench.archive, {
+			version,
+			show: (file) => void openOnDesktop(file, {platform: process.platform, variables: process.env}),
+		});
 		workbench.look();
 		const {unknown, ...opening} = await openArm(workbench, {arm: arm?.trim(), recheck});
 		if (unknown !== undefined) throw new Hindrance('missing', dataDir, unknown);

@@ -10,6 +10,7 @@ import {EXIT, ExitPaths} from '../terminal/exit-paths.js';
 import {words} from '../words/index.js';
 import {storeText} from '../words/store-text.js';
 import {canAsk, mustNotReplace, orRefuse, printLines, refuseWith, sayFault} from './print.js';
+import {removeReports} from './report-file.js';
 import {typedLines} from './typed-lines.js';
 
 const say = words.commands.delete;
@@ -143,6 +144,7 @@ export class Deletion {
 		await this.#backUp(arm, file);
 		this.#stopped = say.stopped({file});
 		if (checkIds.length > 0) await this.#shelf.store.remove(checkIds);
+		removeReports(this.#shelf.dataDir, checkIds);
 		if (profile) await this.#removeProfile(profile.id);
 	}
 

@@ -2,6 +2,7 @@ import path from 'node:path';
 import {formatISO} from 'date-fns/formatISO';
 import type {PastCheck} from '../check/past-check.js';
 import {didYouMean} from '../desk/did-you-mean.js';
+import {Hindrance} from '../desk/hindrance.js';
 import type {Shelf} from '../desk/shelf.js';
 import {overriddenIn} from '../pages/verdict-lines.js';
 import {type ArmSource, armReport} from '../reports/arm-report.js';
@@ -45,11 +46,20 @@ export function runReport(options: Options): Promise<number> {
 	return withPastRows({data, practice}, async (all, shelf) => {
 		const subject = subjectOf({id, arm: arm?.trim()}, all, shelf);
 		if (subject.of === 'nothing') return refuseWith(subject.sentence, subject.status);
-		const report = reportOn(subject, as, {version, writtenOn: formatISO(new Date(), {representation: 'date'})});
+		const report = reportOn(subject, as, {version, writtenOn: today()});
 		const text = as === 'markdown' ? markdownOf(report) : htmlOf(report);
 		return out === '-' ? printOut(text) : intoFile(text, out, force);
 	});
 }
+
+/** The page on a filed check by its id. @throws Hindrance where it cannot be had */
+export function pageOnCheck(id: string, shelf: Shelf, version: string): string {
+	const subject = checkOf(id, shelf.all(), shelf);
+	if (subject.of === 'nothing') throw new Hindrance('missing', shelf.dataDir, subject.sentence);
+	return htmlOf(reportOn(subject, 'html', {version, writtenOn: today()}));
+}
+
+const today = (): string => formatISO(new Date(), {representation: 'date'});
 
 type Found = Exclude<Subject, {of: 'nothing'}>;
 

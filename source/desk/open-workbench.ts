@@ -12,7 +12,7 @@ import type {Lock} from '../store/lock-keeper.js';
 import {StoreError} from '../store/store-error.js';
 import {words} from '../words/index.js';
 import {storeText} from '../words/store-text.js';
-import type {Opened, Saved, Unfinished, Workbench} from '../workbench.js';
+import type {Opened, Reports, Saved, Unfinished, Workbench} from '../workbench.js';
 import {OpenArchive} from './archive.js';
 import {fileCheck, holdsNothing, isEmpty, reopened, withRemark} from './filing.js';
 import {attempt, Hindrance} from './hindrance.js';
@@ -24,6 +24,8 @@ type Options = {readonly dataDir: string; readonly version: string; readonly clo
 export class OpenWorkbench implements Workbench {
 	readonly version: string;
 	readonly archive: OpenArchive;
+	/** Given by whoever has reports written. */
+	reports?: Reports;
 	readonly #clock: () => Date;
 	/** Taken with the first check and kept until the program is left: one copy works on a check at a time. */
 	#lock: Lock | undefined;

@@ -4,7 +4,7 @@ import {rowOf} from '../results/past-row.js';
 import {dayText} from '../words/dates.js';
 import {reportWords} from '../words/reports.js';
 import type {CheckSource, Imprint} from './check-source.js';
-import {aboutCheck, imprinted} from './parts/about.js';
+import {aboutCheck, imprinted, runningHead} from './parts/about.js';
 import {cautionsPart, deckPart} from './parts/deck-part.js';
 import {findingsPart} from './parts/findings-part.js';
 import {methodPart} from './parts/method-part.js';
@@ -33,6 +33,7 @@ export function armReport(source: ArmSource, imprint: Imprint): Report {
 	const isPractice = check.practice !== undefined;
 	return {
 		title: around(source.arm, (arm) => titles.arm({arm, isPractice})),
+		running: runningHead(source.arm, check),
 		about: [[about.checksThatCount, String(1 + newest.history.length)], ...aboutCheck(check)],
 		sections: [
 			{...verdictPart(newest), title: sections.stands({day: dayText(check.startedAt.slice(0, 10))})},

@@ -9,7 +9,7 @@ import {reportWords} from '../words/reports.js';
 import {placeLabel} from '../words/step-text.js';
 import {blocksOfShown} from './blocks-of-shown.js';
 import type {CheckSource, Imprint} from './check-source.js';
-import {aboutCheck, armName, imprinted} from './parts/about.js';
+import {aboutCheck, armName, imprinted, runningHead} from './parts/about.js';
 import {bandsBlock, deckNotice, overridesTable, practiceNotices, voidNotices} from './parts/beside-verdict.js';
 import {conditionsPart} from './parts/conditions-part.js';
 import {beforeAndAfterPart} from './parts/findings-part.js';
@@ -27,6 +27,7 @@ export function makerReport(source: CheckSource, imprint: Imprint): Report {
 	const isPractice = check.practice !== undefined;
 	return {
 		title: around(armName(check), (arm) => titles.maker({arm, isPractice})),
+		running: runningHead(armName(check), check),
 		about: aboutCheck(check),
 		sections: [
 			measuredPart(source),

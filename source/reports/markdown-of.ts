@@ -24,10 +24,11 @@ export const escapeMarkdown = (text: string): string =>
 		.replace(LINE_START, (start) => (/\d/.test(start) ? `${start}\\` : `\\${start}`));
 
 /** A report as Markdown for an e-mail: sentences and tables, no pictures. */
-export function markdownOf({title, about, sections, foot}: Report): string {
+export function markdownOf({title, about, sheet = [], sections, foot}: Report): string {
 	const parts = [
 		`# ${plain(title)}`,
 		about.map(([name, value]) => `- ${escapeMarkdown(name)}: ${plain(value)}`).join('\n'),
+		...(sheet.length > 0 ? [...sheet.flatMap(sectionText), '---'] : []),
 		...sections.flatMap(sectionText),
 		'---',
 		escapeMarkdown(foot),

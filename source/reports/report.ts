@@ -13,7 +13,10 @@ export type JudgedPhrase = {readonly phrase: Phrase; readonly verdict: Verdict; 
 export type TableCell = Phrase | JudgedPhrase;
 
 /** What can be drawn; its caption says the same in sentences. */
-export type Drawing = BandBars | ShownAs<'curve' | 'lever' | 'history'>;
+export type Drawing = NamedBands | ShownAs<'curve' | 'lever' | 'history'>;
+
+/** Hold bands; with names of their own for what is drawn, where a reader has no words of the trade. */
+export type NamedBands = BandBars & {readonly names?: {readonly band: string; readonly pull: string}};
 
 /** What a report is made of. Each format shows every kind. */
 export type ReportBlock =
@@ -55,8 +58,12 @@ export type Section = ReportPart & {
 /** A report before it has a format. */
 export type Report = {
 	readonly title: Phrase;
+	/** At the head of every printed page: the arm, and the day of its figures as it is printed. */
+	readonly running: {readonly arm: string; readonly day: string};
 	/** What it is about, before anything else: names and values. */
 	readonly about: readonly (readonly [name: string, value: Phrase])[];
+	/** What the owner of the arm is told, on a page of its own before everything else. */
+	readonly sheet?: readonly Section[];
 	readonly sections: readonly Section[];
 	/** Where it comes from. */
 	readonly foot: string;

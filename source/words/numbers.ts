@@ -101,10 +101,14 @@ export const decimalsFor = (uncertaintyPct: number): number => {
 	return uncertaintyPct >= 0.01 ? 2 : 3;
 };
 
-/** A size that follows from others, '18 ± 1': whole where its uncertainty is one or more. */
-export const withUncertainty = (value: number, uncertainty: number): string => {
+/**
+ * A size that follows from others, '18 µm ± 1 µm': whole where its uncertainty is one or more.
+ *
+ * @param label that of its unit, with the blank before it where it has one
+ */
+export const withUncertainty = (value: number, uncertainty: number, label: string): string => {
 	const decimals = uncertainty >= 1 ? 0 : decimalsFor(uncertainty);
-	return `${rounded(value, decimals)} ± ${rounded(uncertainty, decimals)}`;
+	return `${rounded(value, decimals)}${label} ± ${rounded(uncertainty, decimals)}${label}`;
 };
 
 /** A span, '6.2 % ± 0.7 %'. */

@@ -15,7 +15,18 @@ export const freshFolder = (): string => {
 	return folder;
 };
 
-const DROPPED = ['CI', 'CONTINUOUS_INTEGRATION', 'FORCE_COLOR', 'NO_COLOR', 'NODE_ENV', 'NODE_OPTIONS', 'ACCESSIBLE'];
+const DROPPED = [
+	'CI',
+	'CONTINUOUS_INTEGRATION',
+	'FORCE_COLOR',
+	'NO_COLOR',
+	'NODE_ENV',
+	'NODE_OPTIONS',
+	'ACCESSIBLE',
+	// Nothing is opened on the tester's desktop.
+	'DISPLAY',
+	'WAYLAND_DISPLAY',
+];
 
 /** The tester's environment without what would change the program's look, with folders of its own. */
 export const cleanEnvironment = (

@@ -50,3 +50,39 @@ describe('The pages beside a check', () => {
 		expect(ids(false).slice(2)).toEqual(['older', 'back']);
 	});
 });
+
+describe('The report of a filed check', () => {
+	const written: string[] = [];
+	const reports = {
+		fileOf: (id: string) => `/data/reports/${id}.html`,
+		write: async (id: string) => {
+			written.push(id);
+			return {ok: true} as const;
+		},
+	};
+	const {id} = whole.check;
+	const stopAt = (place: BesidePlace) =>
+		besidePages({...memoryWorkbench({records: [whole]}), reports}, {listRows: 2, columns: 80, hasKeys: true}).at(place);
+	const places: readonly BesidePlace[] = [
+		{at: 'past-check', id, offset: 2},
+		{at: 'filed', record: whole},
+	];
+
+	it.each(places)('is the last choice of its page, and its path is told before everything else: $at', async (place) => {
+		const {page, turn} = stopAt(place);
+		expect(page.prompt.kind === 'choice' && page.prompt.options.at(-1)?.label).toBe(words.beside.report.write);
+		const line = {kind: 'line', text: words.beside.report.written({file: reports.fileOf(id)}), tone: 'good'};
+		expect(page.shown).not.toContainEqual(line);
+		const next = turn('report');
+		if (next.kind !== 'save') throw new Error(next.kind);
+		expect(await next.save()).toEqual({ok: true});
+		expect(written.splice(0)).toEqual([id]);
+		expect(next.to).toEqual({...place, isReported: true});
+		expect(stopAt(next.to).page.shown[0]).toEqual(line);
+	});
+
+	it.each(places)('is not offered where none is written, as in practice: $at', (place) => {
+		const {prompt} = at(place, {records: [whole]}).page;
+		expect(prompt.kind === 'choice' && prompt.options.map((one) => one.id)).not.toContain('report');
+	});
+});

@@ -128,7 +128,7 @@ describe('What skating asks of the arm', () => {
 		};
 		const [first = ''] = seen(at('bias-radius-middle', {}, sticky)).split('\n');
 		expect(first).toMatch(withAnyNumbers(setting.frictionFirst({bandPct: 11})));
-		expect(first).toMatch(/±5\.\d %/);
+		expect(first).toMatch(/± 5\.\d %/);
 	});
 
 	it('warns where the wanted reading and half the band pass the top of the scale', () => {

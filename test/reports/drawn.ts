@@ -18,11 +18,11 @@ export function drawnIn(svg: string): Drawn[] {
 export const number = (one: Drawn | undefined, name: string): number => Number(one?.at[name]);
 export const ofClass = (all: readonly Drawn[], className: string): Drawn[] =>
 	all.filter(({at}) => at.class === className);
-/** A number on an axis, with the minus sign of a printer. */
+/** A number on an axis, as numbers are printed everywhere. */
 const axisNumbers = (all: readonly Drawn[]) =>
 	all
-		.filter(({name, text}) => name === 'text' && /^[+\u2212]?\d+(?:\.\d+)?$/.test(text))
-		.map((one) => ({one, value: Number(one.text.replace('\u2212', '-'))}));
+		.filter(({name, text}) => name === 'text' && /^[+-]?\d+(?:\.\d+)?$/.test(text))
+		.map((one) => ({one, value: Number(one.text)}));
 
 /** The scale that the printed numbers of an axis tell; the place of a label against its tick is taken off. */
 export function scaleBy(all: readonly Drawn[], coordinate: 'x' | 'y', keep: (one: Drawn) => boolean, offset = 0) {

@@ -265,7 +265,7 @@ describe('A record in words', () => {
 			said.heading({date: '2026-03-02', outcome: said.outcome({outcome: 'interrupted', putBackOn})});
 		expect(linesOf(record).slice(0, 2)).toEqual([heading(undefined), said.deckNotReady]);
 		expect(linesOf(record, '2026-03-05T10:00:00Z')[0]).toBe(heading('2026-03-05'));
-		expect(heading('2026-03-05')).toContain('2026-03-05');
+		expect(heading('2026-03-05')).toContain('5 Mar 2026');
 		expect(linesOf(record, '2026-03-05T10:00:00Z')).not.toContain(said.deckNotReady);
 	});
 

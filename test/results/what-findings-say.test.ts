@@ -74,7 +74,7 @@ describe('A pull with friction', () => {
 	it('is told at the radius that has both, and says how fine bias can be set', () => {
 		const document = documentWith({pull: 5, band: 7}, {pull: 3, band: 1});
 		expect(numbersOf('pull-and-friction', document)).toEqual(['5.00', '0.04', '68', '4', '7.00', '0.08', '68', '6']);
-		expect(finding('pull-and-friction', document).next).toContain('±3.5 %');
+		expect(finding('pull-and-friction', document).next).toContain('± 3.5 %');
 	});
 });
 

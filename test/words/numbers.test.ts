@@ -74,7 +74,10 @@ describe('A number in print', () => {
 		expect(inUnit(1234.5, 'mm')).toBe('1234.5 mm');
 		expect(percent(6.75, 1)).toBe('6.8 %');
 		expect(span(6.2, 0.7)).toBe('6.2 % ± 0.7 %');
-		expect([withUncertainty(18.4, 1), withUncertainty(1.25, 0.05)]).toEqual(['18 ± 1', '1.25 ± 0.05']);
+		expect([withUncertainty(18.4, 1, ' µm'), withUncertainty(1.25, 0.05, '°')]).toEqual([
+			'18 µm ± 1 µm',
+			'1.25° ± 0.05°',
+		]);
 	});
 });
 

@@ -55,12 +55,12 @@ describe('Why figures are not what was typed', () => {
 
 describe('The zero of a gauge in print', () => {
 	it('has its own sign, and its uncertainty where that is known', () => {
-		// Two digits: 0.125 is between 0.12 and 0.13.
+		// As many decimals as its uncertainty has (JCGM 100:2008 7.2.6).
 		expect(gauge.zero({source: 'turned', size: 0.125, side: 'plus', uncertainty: 0.4, unit: 'percent'})).toMatch(
-			/ 0\.1[23] % plus ± 0\.4 %;/,
+			/ 0\.1 % plus ± 0\.4 %;/,
 		);
 		expect(gauge.zero({source: 'stated', size: 0, side: undefined, uncertainty: 0.283, unit: 'percent'})).toContain(
-			' 0 % ± 0.28 %;',
+			' 0.0 % ± 0.3 %;',
 		);
 		expect(gauge.zero({source: 'stated', size: 0.5, side: 'minus', uncertainty: null, unit: 'percent'})).toContain(
 			' 0.5 % minus;',
@@ -156,14 +156,14 @@ describe('A verdict in print', () => {
 			{radiusMm: 68, isPct: 0.53, couldBePct: 0.39},
 			{radiusMm: 136, isPct: 0.84, couldBePct: 0.56},
 		];
-		expect(verdict.notSetAnew({costs})).toMatch(inOrder('± 0.5', '± 0.4 %', '68 mm', '± 0.8', '± 0.6 %', '136 mm'));
+		expect(verdict.notSetAnew({costs})).toMatch(inOrder('± 0.5 %', '± 0.4 %', '68 mm', '± 0.8 %', '± 0.6 %', '136 mm'));
 	});
 
 	it('tells the lean of a stylus', () => {
 		const figures = {wallShare: {inner: 0.5, outer: 0.5}, tiltSharePct: null, breakawayPct: 1, torqueMicroNm: 1};
 		const leans = {micrometres: [14.74, 1.07], degrees: [0.1536, 0.0112]} as const;
 		const details = verdict.details({figures: {...figures, place: 'inner', radiusMm: 68} as never, leans});
-		expect(details).toContain(' 15 ± 1 µm (0.15 ± 0.01°)');
+		expect(details).toContain(' 15 µm ± 1 µm (0.15° ± 0.01°)');
 	});
 });
 

@@ -2,8 +2,9 @@ import {words} from '../../words/index.js';
 import type {Unfinished, Workbench} from '../../workbench.js';
 import {recordLines} from '../record-lines.js';
 import {line} from '../shown-lines.js';
-import {backOffer, type Filed, go, listStop, type Stop, type Turn, warnings} from './page.js';
+import {backOffer, go, listStop, type Stop, type Turn, warnings} from './page.js';
 import {type BesidePlace, type HomePlace, type OtherCheck, toHome} from './places.js';
+import {reportLines, reportOffer} from './report-offer.js';
 
 const say = words.beside.home;
 
@@ -15,7 +16,7 @@ export function homeAt(workbench: Workbench, place: HomePlace): Stop<BesidePlace
 		case 'check-open':
 			return checkOpenStop(workbench, place.unfinished, place.other);
 		case 'filed':
-			return filedStop(place.record);
+			return filedStop(workbench, place);
 	}
 }
 
@@ -60,11 +61,15 @@ function checkOpenStop(workbench: Workbench, unfinished: Unfinished, other: Othe
 }
 
 /** The check is filed: its result once more, whole. */
-function filedStop(record: Filed): Stop<BesidePlace> {
+function filedStop(workbench: Workbench, place: Extract<HomePlace, {at: 'filed'}>): Stop<BesidePlace> {
+	const {record, isReported} = place;
+	const {id} = record.check;
 	const {ready, notReady, leave, home} = say.filed;
 	const title = record.outcome === 'interrupted' ? notReady : ready;
-	return listStop<BesidePlace>({title, shown: recordLines(record), esc: 'first-screen'}, toHome, [
+	const shown = [...reportLines(workbench, id, isReported), ...recordLines(record)];
+	return listStop<BesidePlace>({title, shown, esc: 'first-screen'}, toHome, [
 		['leave', leave, () => ({kind: 'leave'})],
 		['home', home, () => toHome],
+		...reportOffer(workbench, id, {...place, isReported: true}),
 	]);
 }

@@ -6,6 +6,7 @@ import {line} from '../shown-lines.js';
 import {toOther} from './home.js';
 import {backOffer, fieldStop, go, listStop, type Offer, type Stop, type Turn} from './page.js';
 import type {BesidePlace, PastCheckPlace} from './places.js';
+import {reportLines, reportOffer} from './report-offer.js';
 
 const say = words.beside.past;
 const {title} = say.reason;
@@ -54,7 +55,7 @@ type Marking = {readonly markVoid: Turn<BesidePlace>; readonly countAgain: () =>
 
 function checkStop(
 	workbench: Workbench,
-	{id, offset}: PastCheckPlace,
+	{id, offset, isReported}: Extract<PastCheckPlace, {at: 'past-check'}>,
 	{markVoid, countAgain}: Marking,
 ): Stop<BesidePlace> {
 	const {archive} = workbench;
@@ -67,14 +68,12 @@ function checkStop(
 	// What does not count is not compared either.
 	const history = voided ? [] : archive.history(record.check);
 	const isToPutBack = record.outcome === 'interrupted' && putBackAt === undefined;
-	return listStop<BesidePlace>(
-		{title: check.title, shown: recordLines(record, putBackAt, {...found, history})},
-		toList,
-		[
-			['put-back', isToPutBack ? check.putBack : undefined, () => toOther(workbench, {reopen: id})],
-			backToList,
-			['counts-again', voided && check.countAgain, countAgain],
-			['void', voided ? undefined : check.markVoid, () => markVoid],
-		],
-	);
+	const shown = [...reportLines(workbench, id, isReported), ...recordLines(record, putBackAt, {...found, history})];
+	return listStop<BesidePlace>({title: check.title, shown}, toList, [
+		['put-back', isToPutBack ? check.putBack : undefined, () => toOther(workbench, {reopen: id})],
+		backToList,
+		['counts-again', voided && check.countAgain, countAgain],
+		['void', voided ? undefined : check.markVoid, () => markVoid],
+		...reportOffer(workbench, id, {at: 'past-check', id, offset, isReported: true}),
+	]);
 }

@@ -9,14 +9,15 @@ export type HomePlace =
 	| {readonly at: 'home'; readonly notice?: string}
 	/** Another check would put this one aside. */
 	| {readonly at: 'check-open'; readonly unfinished: Unfinished; readonly other: OtherCheck}
-	| {readonly at: 'filed'; readonly record: Filed};
+	| {readonly at: 'filed'; readonly record: Filed; readonly isReported?: true};
 
 /** The list of past checks, newest first, from the one at `offset` on. */
 export type PastListPlace = {readonly at: 'past'; readonly offset: number};
 
 /** A past check, and why it does not count; the list stands where it was left. */
 export type PastCheckPlace = {readonly id: string; readonly offset: number} & (
-	| {readonly at: 'past-check' | 'void-reason' | 'void-typed'}
+	| {readonly at: 'past-check'; readonly isReported?: true}
+	| {readonly at: 'void-reason' | 'void-typed'}
 	/** A reason that was typed, to be confirmed. */
 	| {readonly at: 'void-confirm'; readonly reason: string}
 );

@@ -1,4 +1,5 @@
-import type {AtWorst} from '../../results/figures-types.js';
+import type {Tone} from '../../pages/shown-lines.js';
+import type {AtWorst, Verdict} from '../../results/figures-types.js';
 import type {IssuedFinding} from '../../results/issued.js';
 import {reportWords} from '../../words/reports.js';
 import {type Drawing, isJudged, type Phrase, type ReportBlock, type TableCell} from '../report.js';
@@ -15,9 +16,9 @@ type Of<K extends ReportBlock['kind']> = Extract<ReportBlock, {kind: K}>;
 export function blockHtml(block: ReportBlock, id: string): string {
 	switch (block.kind) {
 		case 'line':
-			return `<p class="${block.tone}">${inline(block.phrase)}</p>`;
+			return `<p class="${block.tone}">${toneMark(block.tone)}${inline(block.phrase)}</p>`;
 		case 'notice':
-			return `<p class="notice ${block.tone}"><strong>${inline(block.phrase)}</strong></p>`;
+			return `<p class="notice ${block.tone}">${toneMark(block.tone)}<strong>${inline(block.phrase)}</strong></p>`;
 		case 'verdict':
 			return `<p class="verdict ${colourOf(block.atWorst)}">${markSvg(block.verdict)} <strong>${inline(block.phrase)}</strong></p>`;
 		case 'list':
@@ -35,14 +36,18 @@ export function blockHtml(block: ReportBlock, id: string): string {
 
 /** A table with no more rows is not torn apart where it is printed. */
 const fewRows = 12;
+/** A table with more columns is set row under row on a phone, each cell with the heading of its column. */
+const fewColumns = 3;
 
 function tableHtml({caption, head, rows}: Of<'table'>): string {
 	const heads = head.map((text) => (text === '' ? '<td></td>' : `<th scope="col">${escapeHtml(text)}</th>`));
+	const isWide = head.length > fewColumns;
+	const classes = [...(rows.length > fewRows ? [] : ['short']), ...(isWide ? ['wide'] : [])];
 	return [
-		rows.length > fewRows ? '<table>' : '<table class="short">',
+		classes.length === 0 ? '<table>' : `<table class="${classes.join(' ')}">`,
 		`<caption>${inline(caption)}</caption>`,
 		`<thead><tr>${heads.join('')}</tr></thead>`,
-		bodyHtml(rows),
+		bodyHtml(rows, isWide ? head : []),
 		'</table>',
 	].join('\n');
 }
@@ -50,11 +55,14 @@ function tableHtml({caption, head, rows}: Of<'table'>): string {
 const factsHtml = ({caption, facts}: Of<'facts'>): string =>
 	`<table class="facts">\n<caption>${inline(caption)}</caption>\n${bodyHtml(facts)}\n</table>`;
 
-/** The rows of a table; each begins with its heading. */
-function bodyHtml(rows: readonly (readonly TableCell[])[]): string {
+/** The rows of a table; each begins with its heading, and names its columns where that may be wanted. */
+function bodyHtml(rows: readonly (readonly TableCell[])[], head: readonly string[] = []): string {
+	const dataCell = (cell: TableCell, index: number): string => {
+		const of = head[index + 1];
+		return `<td${of === undefined ? '' : ` data-of="${escapeHtml(of)}"`}>${cellHtml(cell)}</td>`;
+	};
 	const lines = rows.map(
-		([first = '', ...rest]) =>
-			`<tr><th scope="row">${cellHtml(first)}</th>${rest.map((cell) => `<td>${cellHtml(cell)}</td>`).join('')}</tr>`,
+		([first = '', ...rest]) => `<tr><th scope="row">${cellHtml(first)}</th>${rest.map(dataCell).join('')}</tr>`,
 	);
 	return `<tbody>\n${lines.join('\n')}\n</tbody>`;
 }
@@ -95,6 +103,14 @@ export function inline(phrase: Phrase): string {
 	if (typeof phrase === 'string') return escapeHtml(phrase);
 	if ('typed' in phrase) return `<bdi>${escapeHtml(phrase.typed)}</bdi>`;
 	return phrase.map(inline).join('');
+}
+
+/** The shape that goes with a tone that has a colour. */
+const markOfTone: Readonly<Partial<Record<Tone, Verdict>>> = {good: 'good', warn: 'usable', bad: 'beyond'};
+
+function toneMark(tone: Tone): string {
+	const mark = markOfTone[tone];
+	return mark ? `${markSvg(mark)} ` : '';
 }
 
 /** The colour that goes with a verdict at its worst; the shape and the words say it without. */

@@ -3,11 +3,11 @@ import {reportWords} from '../../words/reports.js';
 import {phraseText, type Report, type ReportBlock, type ReportPart, type Section} from '../report.js';
 import {blockHtml, inline} from './block-html.js';
 import {escapeHtml} from './markup.js';
-import {style} from './style.js';
+import {pageStyle} from './style.js';
 
 /** A report as one HTML page that needs nothing else: no script, no outside resource. */
 export function htmlOf(report: Report): string {
-	const {title, about, sections, foot} = report;
+	const {title, running, about, sheet = [], sections, foot} = report;
 	return [
 		'<!DOCTYPE html>',
 		`<html lang="${reportWords.language}">`,
@@ -15,10 +15,10 @@ export function htmlOf(report: Report): string {
 		'<meta charset="utf-8">',
 		`<title>${titleHtml(phraseText(title))}</title>`,
 		'<meta name="viewport" content="width=device-width, initial-scale=1">',
-		'<meta name="color-scheme" content="light">',
+		'<meta name="color-scheme" content="light dark">',
 		// Should anything ever slip through the escaping, a browser still loads and runs nothing.
 		`<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">`,
-		`<style>${style}</style>`,
+		`<style>${pageStyle(running)}</style>`,
 		'</head>',
 		'<body>',
 		'<header>',
@@ -26,7 +26,10 @@ export function htmlOf(report: Report): string {
 		`<dl class="about">\n${about.map(([name, value]) => `<div><dt>${escapeHtml(name)}</dt><dd>${inline(value)}</dd></div>`).join('\n')}\n</dl>`,
 		'</header>',
 		'<main>',
-		...sections.map(sectionHtml),
+		...(sheet.length > 0
+			? ['<div class="sheet">', ...sheet.map((one, index) => sectionHtml(one, `c${index + 1}`)), '</div>']
+			: []),
+		...sections.map((one, index) => sectionHtml(one, `s${index + 1}`)),
 		'</main>',
 		`<footer><p>${escapeHtml(foot)}</p></footer>`,
 		'</body>',
@@ -35,8 +38,7 @@ export function htmlOf(report: Report): string {
 	].join('\n');
 }
 
-function sectionHtml({title, blocks, parts = []}: Section, index: number): string {
-	const id = `s${index + 1}`;
+function sectionHtml({title, blocks, parts = []}: Section, id: string): string {
 	return [
 		`<section aria-labelledby="${id}">`,
 		`<h2 id="${id}">${escapeHtml(title)}</h2>`,

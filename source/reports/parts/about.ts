@@ -10,7 +10,8 @@ const {about} = reportWords;
 /** The name of the arm, as it was typed. */
 export const armName = (check: Check): string => typedAt(check, 'arm-name') ?? about.unnamedArm;
 
-const typedAt = (check: Check, step: StepId): string | undefined => {
+/** What was typed at a step, where it was. */
+export const typedAt = (check: Check, step: StepId): string | undefined => {
 	const text = check.answers[step]?.typed;
 	return text === undefined || text === '' ? undefined : text;
 };
@@ -42,3 +43,6 @@ export const imprinted = ({version, writtenOn}: Imprint, {id, program}: Check) =
 	day: dayText(writtenOn),
 	version,
 });
+
+/** What stands at the head of every printed page. */
+export const runningHead = (arm: string, {startedAt}: Check) => ({arm, day: dayText(startedAt.slice(0, 10))});

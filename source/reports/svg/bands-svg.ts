@@ -1,6 +1,7 @@
-import {type BandBar, type BandBars, type BandsLayout, bandsLayout} from '../../pages/pictures/bands-layout.js';
+import {type BandBar, type BandsLayout, bandsLayout} from '../../pages/pictures/bands-layout.js';
 import {placesOn} from '../../pages/pictures/scale.js';
 import {words} from '../../words/index.js';
+import type {NamedBands} from '../report.js';
 import {
 	axisNumber,
 	box,
@@ -12,15 +13,16 @@ import {
 	pictureWidth,
 	stroke,
 	type Told,
+	ways,
 } from './shapes.js';
 
-const [left, right, top, rowHeight] = [92, pictureWidth - 14, 30, 34];
+const [left, right, top, rowHeight] = [92, pictureWidth - 14, 66, 34];
 const said = words.pictures;
 
 type Placing = (pct: number) => number;
 
-/** Hold bands to scale, one under the other, against zero and the limits of the pull. */
-export function bandsSvg(bands: BandBars, told: Told): string {
+/** Hold bands to scale, one under the other, against zero and between the limits of the pull as brackets. */
+export function bandsSvg(bands: NamedBands, told: Told): string {
 	const {rows} = bands;
 	const layout = bandsLayout(bands);
 	const at = placesOn(layout.axis, [left, right]);
@@ -39,15 +41,34 @@ export function bandsSvg(bands: BandBars, told: Told): string {
 }
 
 const ground = ({limits}: BandsLayout, at: Placing, bottom: number): string[] => [
+	...limits.flatMap(({pct, zone}) => limitEnd(at(pct), pct < 0 ? 1 : -1, zone, bottom)),
 	...limits
-		.filter(({pct}) => pct > 0)
-		.map(({pct, zone}) => box(at(-pct), top, at(pct) - at(-pct), bottom - top, `zone-${zone}`)),
-	...limits.map(({pct, zone}) => stroke([at(pct), top], [at(pct), bottom], `limit-${zone}`)),
+		.filter(({pct}) => pct < 0)
+		.map(({pct, zone}) =>
+			label(
+				at(pct) - 6,
+				bracketTops[zone] + 5,
+				zone === 'good' ? said.goodTo({pct: -pct}) : said.usableTo({pct: -pct}),
+				{
+					'text-anchor': 'end',
+					class: `name-${zone}`,
+				},
+			),
+		),
 	stroke([at(0), top - 6], [at(0), bottom + 6], 'zero'),
-	label(8, 18, said.ofForce, {class: 'soft'}),
-	label(left, 18, `\u25C4 ${said.towardSpindle}`, {class: 'soft'}),
-	label(right, 18, `${said.towardRim} \u25BA`, {class: 'soft', 'text-anchor': 'end'}),
+	label(8, 14, said.ofForce, {class: 'soft'}),
+	...ways(14, [left, right], [said.towardSpindle, said.towardRim]),
 ];
+
+/** The bracket of the narrower limit reaches higher, so that the words of both have room beside it. */
+const bracketTops = {good: 30, usable: 50} as const;
+const footLength = 7;
+
+/** One end of a bracket from its top to the axis; its feet point to what is within. */
+const limitEnd = (x: number, inward: 1 | -1, zone: keyof typeof bracketTops, bottom: number): string[] => {
+	const foot = (y: number) => stroke([x, y], [x + inward * footLength, y], `limit-${zone} foot`);
+	return [stroke([x, bracketTops[zone]], [x, bottom], `limit-${zone}`), foot(bracketTops[zone]), foot(bottom - 1)];
+};
 
 /** The band from limit to limit with its ends, its middle as a dot, and how surely that is known as a whisker. */
 function bar(
@@ -73,18 +94,15 @@ const whisker = (from: number, to: number, y: number): string[] => [
 	stroke([to, y - 4], [to, y + 4], 'whisker'),
 ];
 
-function bandSamples({rows, goodPct, usablePct}: BandBars): LegendSample[] {
-	const line = (className: string) => (x: number, y: number) => stroke([x - 12, y], [x + 12, y], className);
+function bandSamples({rows, names}: NamedBands): LegendSample[] {
 	const band = (className: string) => (x: number, y: number) => box(x - 12, y - 6, 24, 12, className);
 	const isKnown = rows.some(({pullUncertaintyPct = 0}) => pullUncertaintyPct > 0);
 	return [
-		{draw: band('band'), text: said.bands.band},
+		{draw: band('band'), text: names?.band ?? said.bands.band},
 		{
 			draw: (x, y) => [...(isKnown ? whisker(x - 11, x + 11, y) : []), dot(x, y, 'point')].join(''),
-			text: isKnown ? said.bands.pullWithUncertainty : said.bands.pull,
+			text: names?.pull ?? (isKnown ? said.bands.pullWithUncertainty : said.bands.pull),
 		},
 		...(rows.some(({earlier}) => earlier) ? [{draw: band('band earlier'), text: said.bands.earlier}] : []),
-		{draw: line('limit-good'), text: said.bands.goodTo({pct: goodPct})},
-		{draw: line('limit-usable'), text: said.bands.usableTo({pct: usablePct})},
 	];
 }

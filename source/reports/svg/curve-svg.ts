@@ -3,7 +3,18 @@ import {placesOn} from '../../pages/pictures/scale.js';
 import type {ShownAs, WantedAt} from '../../pages/shown-lines.js';
 import {words} from '../../words/index.js';
 import {element} from '../html/markup.js';
-import {axisNumber, dot, type LegendSample, label, legend, picture, pictureWidth, stroke, type Told} from './shapes.js';
+import {
+	axisNumber,
+	dot,
+	type LegendSample,
+	label,
+	legend,
+	picture,
+	pictureWidth,
+	stroke,
+	type Told,
+	ways,
+} from './shapes.js';
 
 const [left, right, top, bottom] = [46, pictureWidth - 14, 26, 216];
 /** Beyond the first radius and the last, so that nothing stands on the edge. */
@@ -51,9 +62,8 @@ function axes({over, up, radiiMm}: CurveLayout, {x, y}: Placings): string[] {
 			label(x(radius), bottom + 19, String(radius), {'text-anchor': 'middle'}),
 		]),
 		label(8, 13, said.plusTowardRim, {class: 'soft'}),
-		label(left, bottom + 36, `\u25C4 ${said.curve.inside}`, {class: 'soft'}),
+		...ways(bottom + 36, [left, right], [said.curve.inside, said.curve.outside]),
 		label((left + right) / 2, bottom + 36, said.curve.radius, {class: 'soft', 'text-anchor': 'middle'}),
-		label(right, bottom + 36, `${said.curve.outside} \u25BA`, {class: 'soft', 'text-anchor': 'end'}),
 	];
 }
 

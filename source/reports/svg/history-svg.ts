@@ -2,7 +2,7 @@ import {type HistoryLayout, type HistoryMark, historyLayout, roomBeside} from '.
 import {placesOn} from '../../pages/pictures/scale.js';
 import type {ShownAs} from '../../pages/shown-lines.js';
 import {words} from '../../words/index.js';
-import {axisNumber, box, dot, label, picture, pictureWidth, stroke, type Told} from './shapes.js';
+import {axisNumber, dot, label, picture, pictureWidth, stroke, type Told} from './shapes.js';
 
 const [left, right, top, bottom] = [46, pictureWidth - 14, 24, 196];
 const rows = 8;
@@ -10,7 +10,7 @@ const said = words.pictures;
 
 type Placing = (value: number) => number;
 
-/** A figure over the years: each check with its uncertainty as a whisker, the limits as broken lines. */
+/** A figure over the years: each check with its uncertainty as a whisker, the limits as brackets. */
 export function historySvg(history: ShownAs<'history'>, told: Told): string {
 	const layout = historyLayout(history, rows);
 	const {over, up, points} = layout;
@@ -27,19 +27,23 @@ export function historySvg(history: ShownAs<'history'>, told: Told): string {
 }
 
 const ground = ({zones, limits}: HistoryLayout, y: Placing): string[] => [
-	...zones.map(({zone, lowPct, highPct}) =>
-		box(left, y(highPct), right - left, y(lowPct) - y(highPct), `zone-${zone}`),
-	),
+	...zones.map(({zone, lowPct, highPct}) => {
+		const x = bracketEnds[zone];
+		return stroke([x, y(highPct)], [x, y(lowPct)], `limit-${zone} side`);
+	}),
 	...limits.flatMap(({pct, zone}) => {
 		const upTo = {pct: Math.abs(pct)};
 		const name = zone === 'good' ? said.goodTo(upTo) : said.usableTo(upTo);
 		return [
-			stroke([left, y(pct)], [right, y(pct)], `limit-${zone}`),
-			label(right - 4, y(pct) + (pct < 0 ? 13 : -4), name, {'text-anchor': 'end', class: 'soft'}),
+			stroke([left, y(pct)], [bracketEnds[zone], y(pct)], `limit-${zone}`),
+			label(bracketEnds.good - 4, y(pct) + (pct < 0 ? 13 : -4), name, {'text-anchor': 'end', class: `name-${zone}`}),
 		];
 	}),
 	stroke([left, y(0)], [right, y(0)], 'zero'),
 ];
+
+/** Where the brackets close on the right; that of the wider limit reaches farther. */
+const bracketEnds = {good: right - 8, usable: right} as const;
 
 function sideAxis({up}: HistoryLayout, y: Placing): string[] {
 	// What rounding leaves below zero is no side.

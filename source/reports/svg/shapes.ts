@@ -1,4 +1,5 @@
 import type {Verdict} from '../../results/figures-types.js';
+import {stepDecimals, withSign} from '../../words/numbers.js';
 import {type Attributes, element, escapeHtml} from '../html/markup.js';
 
 /** A text in a picture. */
@@ -41,10 +42,22 @@ export const picture = ({id, title, description}: Told, height: number, content:
 	);
 
 /** A number of an axis with its sign; plus is toward the rim. */
-export const axisNumber = (value: number): string => {
-	const text = String(Number(Math.abs(value).toFixed(2)));
-	if (Number(text) === 0) return '0';
-	return `${value < 0 ? '\u2212' : '+'}${text}`;
+export const axisNumber = (value: number): string => withSign(value, stepDecimals(Number(value.toFixed(2))));
+
+/** Which way is which: a drawn arrow at either end, and the word for that way beside it. */
+export const ways = (
+	y: number,
+	[from, to]: readonly [number, number],
+	[before, after]: readonly [string, string],
+): string[] => {
+	const arrow = (x: number, tip: number) =>
+		element('polygon', {class: 'way', points: `${x + tip},${y - 4.5} ${x},${y - 8.5} ${x},${y - 0.5}`});
+	return [
+		arrow(from + 8, -8),
+		label(from + 13, y, before, {class: 'soft'}),
+		arrow(to - 8, 8),
+		label(to - 13, y, after, {class: 'soft', 'text-anchor': 'end'}),
+	];
 };
 
 /** One entry of a legend: a small drawing, made where its middle shall be, and what it stands for. */
@@ -81,8 +94,8 @@ const shapes: Readonly<Record<Verdict, readonly string[]>> = {
 	usable: [element('path', {d: 'M8 1.2 15 14H1Z'}), element('path', {d: 'M8 6v3.6M8 11.4v1', class: 'ink'})],
 	beyond: [element('path', {d: 'M1.5 1.5h13v13h-13z'}), element('path', {d: 'M5 5l6 6M11 5l-6 6', class: 'ink'})],
 	undecided: [
-		element('path', {d: 'M8 .6 15.4 8 8 15.4 .6 8Z'}),
-		element('path', {d: 'M6 6.4a2 2 0 1 1 2.9 1.8c-.6.3-.9.7-.9 1.3M8 11.4v.8', class: 'ink'}),
+		element('circle', {cx: 8, cy: 8, r: 6.2, class: 'ink dark'}),
+		element('path', {d: 'M8 1.8a6.2 6.2 0 0 1 0 12.4Z'}),
 	],
 	'off-scale': [
 		element('path', {d: 'M1 8h10M8.5 4.5 12 8l-3.5 3.5', class: 'ink dark'}),

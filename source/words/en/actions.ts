@@ -52,7 +52,7 @@ const what = (action: NextAction): string => {
 			return `send the arm to its maker, with the figures${
 				action.finestPct === null
 					? ''
-					: `; until then bias can be set no finer than half the band, ±${percent(action.finestPct, 1)}`
+					: `; until then bias can be set no finer than half the band, ± ${percent(action.finestPct, 1)}`
 			}`;
 		case 'leave':
 			return action.atWorst === 'good' || action.atWorst === 'usable'

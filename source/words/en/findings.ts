@@ -78,7 +78,7 @@ export const findings: {readonly [Code in FindingCode]: FindingWords<FindingValu
 		likely:
 			'friction and a pull at once: the arm reads differently wherever it rests, and neither shows in one reading',
 		next: ({finestPct}) =>
-			`the technician first repeats at one radius with the leads dressed anew, the guard not touching and the deck undisturbed; if it stays so the arm goes to its maker, and until then bias can be set no finer than half the band, ±${percent(finestPct, 1)}`,
+			`the technician first repeats at one radius with the leads dressed anew, the guard not touching and the deck undisturbed; if it stays so the arm goes to its maker, and until then bias can be set no finer than half the band, ± ${percent(finestPct, 1)}`,
 	},
 	'constant-pull': {
 		brief: 'The same pull pushes the arm at both ends.',

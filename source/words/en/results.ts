@@ -125,9 +125,9 @@ export const results = {
 	voidReasons,
 	voidReasonWanted: 'Type the reason in a few words, at most 80 letters.',
 	void: ({at, reason}: {at: string; reason: string}): string =>
-		`VOID since ${at.slice(0, 10)}: ${reason}. It does not count: comparisons, trend and the day of the next check leave it out.`,
+		`VOID since ${dayText(at.slice(0, 10))}: ${reason}. It does not count: comparisons, trend and the day of the next check leave it out.`,
 	wasVoid: ({at, takenBackAt, reason}: {at: string; takenBackAt: string; reason: string}): string =>
-		`Was void from ${at.slice(0, 10)} to ${takenBackAt.slice(0, 10)} (${reason}); counts again.`,
+		`Was void from ${dayText(at.slice(0, 10))} to ${dayText(takenBackAt.slice(0, 10))} (${reason}); counts again.`,
 	/** How far off the day of the next check is. */
 	due: ({inDays}: Pick<DueArm, 'inDays'>): string => {
 		if (inDays === 0) return 'due today';

@@ -31,20 +31,20 @@ function wayOfChange({figure, movedPct}: Moved): string {
 	return movedPct < 0 ? 'toward the spindle' : 'toward the rim';
 }
 
-/** '1.4 ± 0.6 % toward the rim'; a difference that prints as zero has no way. */
+/** '1.4 % ± 0.6 % toward the rim'; a difference that prints as zero has no way. */
 function sizeOfChange(moved: Moved): string {
-	const size = `${rounded(Math.abs(moved.movedPct), 1)} ± ${percent(moved.uncertaintyPct, 1)}`;
+	const size = `${percent(Math.abs(moved.movedPct), 1)} ± ${percent(moved.uncertaintyPct, 1)}`;
 	return printsAsZero(moved.movedPct, 1) ? size : `${size} ${wayOfChange(moved)}`;
 }
 
 const atRadius = ({place, radiusMm}: AtRadius): string => `at the ${place} radius (${mm(radiusMm)})`;
 const nameOf = (moved: Moved): string => `${moved.figure === 'pull' ? 'pull' : 'hold band'} ${atRadius(moved)}`;
 
-/** A slope: '0.52 ± 0.07 %'; without the ± where that would be printed as zero. */
+/** A slope: '0.52 % ± 0.07 %'; without the ± where that would be printed as zero. */
 const slopeText = ({slope, slopeUncertainty}: Trend): string =>
 	printsAsZero(slopeUncertainty, 2)
 		? percent(Math.abs(slope), 2)
-		: `${rounded(Math.abs(slope), 2)} ± ${percent(slopeUncertainty, 2)}`;
+		: `${percent(Math.abs(slope), 2)} ± ${percent(slopeUncertainty, 2)}`;
 
 const towardText = ({slope}: Trend): string => (slope < 0 ? 'toward the spindle' : 'toward the rim');
 

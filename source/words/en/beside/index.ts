@@ -2,7 +2,8 @@ import {home} from './home.js';
 import {past} from './past.js';
 import {practice} from './practice.js';
 import {profiles} from './profiles.js';
+import {report} from './report.js';
 import {settings} from './settings.js';
 
 /** The pages beside a check. */
-export const beside = {back: 'back', home, past, practice, profiles, settings};
+export const beside = {back: 'back', home, past, practice, profiles, report, settings};

@@ -1,4 +1,5 @@
 import type {ProfileKind} from '../../../procedure/step-ids.js';
+import {dayText} from '../../dates.js';
 import {listed} from '../../numbers.js';
 import {results} from '../results.js';
 
@@ -21,7 +22,9 @@ export const profiles = {
 	inList: ({kind, name, isAside}: Named & {readonly kind: ProfileKind; readonly isAside: boolean}) =>
 		`${kind}: ${name}${isAside ? ' (set aside)' : ''}`,
 	kept: ({on, changedOn}: Kept) =>
-		changedOn === undefined ? `Kept on ${on}.` : `Kept on ${on}, changed here on ${changedOn}.`,
+		changedOn === undefined
+			? `Kept on ${dayText(on)}.`
+			: `Kept on ${dayText(on)}, changed here on ${dayText(changedOn)}.`,
 	formerNames: ({names}: {readonly names: readonly string[]}) =>
 		`Called ${listed(names.map((name) => `"${name}"`))} before.`,
 	aside: 'Set aside: checks do not offer it. Its past checks stay.',

@@ -63,7 +63,7 @@ export const setting = {
 	outerBeyondTop: ({outers, end}: {readonly outers: readonly ShownAt[]; readonly end: string}) =>
 		`With the bias as wanted the outer limit may come to ${listedAt(outers)}: ${end}.`,
 	frictionFirst: ({bandPct}: {readonly bandPct: number}) =>
-		`First: the hold band of ${percent(bandPct, 1)} is beyond limits, and bias can be set no finer than half of it, ±${percent(bandPct / 2, 1)}.`,
+		`First: the hold band of ${percent(bandPct, 1)} is beyond limits, and bias can be set no finer than half of it, ± ${percent(bandPct / 2, 1)}.`,
 	torque:
 		'Wanted is the torque that bias must cancel: drag times the sine of the angle between groove tangent and the line stylus to pivot. The groove wall, without bias, gives a little more: drag times the tangent.',
 	noDevice: 'This arm has no bias device: its own pull is all there is against skating.',

@@ -1,3 +1,4 @@
+import {dayText} from '../../dates.js';
 import {inUnit, mm, percent, plainNumber} from '../../numbers.js';
 
 type Clearance = {readonly lowMm: number; readonly highMm: number; readonly nowMm: number | undefined};
@@ -20,13 +21,13 @@ export const consequences = {
 	stylus: (clearance: Clearance) => window('stylus', clearance),
 	guard: (clearance: Clearance) => window('guard', clearance),
 	putBackForce: ({offPct, playingMn, allowedPct}: {offPct: number; playingMn: number; allowedPct: number}) =>
-		`${percent(offPct, 1)} off the playing force of ${inUnit(playingMn, 'gf')} (±${plainNumber(allowedPct)} % wanted)`,
+		`${percent(offPct, 1)} off the playing force of ${inUnit(playingMn, 'gf')} (± ${plainNumber(allowedPct)} % wanted)`,
 	deck: 'The deck from above: spindle in the middle, you stand at the front.',
 	ticked: ({text, mark}: {text: string; mark: 'yes' | 'no' | undefined}) =>
 		`[${mark === 'yes' ? 'x' : mark === 'no' ? '!' : ' '}] ${text}`,
 	wasItNotSo:
 		'Was it not so while the rounds were taken? Then answer n first: they are kept apart, and new ones begin.',
-	nextCheck: ({date}: {date: string}) => `Next check: ${date}`,
+	nextCheck: ({date}: {date: string}) => `Next check: ${dayText(date)}`,
 	answer: ({title, typed}: {title: string; typed: string}) => `${title}: ${typed}`,
 	corrected: ({title, typed, since}: {title: string; typed: string; since: string}) =>
 		`${title}: ${known(typed)}, corrected in its profile since the last check (${known(since)} then)`,

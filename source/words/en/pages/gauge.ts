@@ -1,6 +1,6 @@
 import type {ZeroFigures} from '../../../results/figures-types.js';
 import {type GaugeUnit, units} from '../../../units.js';
-import {listed, mm, plainNumber, rounded, stepDecimals} from '../../numbers.js';
+import {decimalsFor, listed, mm, plainNumber, rounded, stepDecimals} from '../../numbers.js';
 import {forceWithWay} from '../figures.js';
 
 /** A gauge as it is read; its end and its readings in its own unit. */
@@ -95,9 +95,10 @@ export const gauge = {
 		unit: GaugeUnit;
 	}) => {
 		const {label} = units[unit];
-		const two = (value: number) => Number(value.toPrecision(2));
-		return `Zero of the gauge, ${sources[source]}: ${two(size)} ${label}${side === undefined ? '' : ` ${side}`}${
-			uncertainty === null ? '' : ` ± ${two(uncertainty)} ${label}`
+		const decimals =
+			uncertainty === null ? Math.min(stepDecimals(Number(size.toPrecision(2))), 20) : decimalsFor(uncertainty);
+		return `Zero of the gauge, ${sources[source]}: ${rounded(size, decimals)} ${label}${side === undefined ? '' : ` ${side}`}${
+			uncertainty === null ? '' : ` ± ${rounded(uncertainty, decimals)} ${label}`
 		}; it is taken off every reading.`;
 	},
 	zeroUnchecked:

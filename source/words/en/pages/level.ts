@@ -29,7 +29,7 @@ export const levelFound = {
 		uncertaintyPct: number;
 		allowedPct: number;
 	}) =>
-		`Side force by this tilt, ${entries.places[place]} radius: ${sideForce(sharePct, uncertaintyPct)} (allowed ±${plainNumber(allowedPct)} %)`,
+		`Side force by this tilt, ${entries.places[place]} radius: ${sideForce(sharePct, uncertaintyPct)} (allowed ± ${plainNumber(allowedPct)} %)`,
 	/** Which side goes down, and how much at the feet. */
 	lower: ({axis, tiltDeg, mmPer100}: {axis: keyof typeof axes; tiltDeg: number; mmPer100: number}) =>
 		`Lower the ${tiltDeg > 0 ? axes[axis].plus : axes[axis].minus} by ${rounded(mmPer100, 1)} mm for each 100 mm between the feet.`,

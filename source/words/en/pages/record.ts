@@ -1,5 +1,6 @@
 import type {Place} from '../../../procedure/places.js';
 import type {Outcome} from '../../../results/record.js';
+import {dayText} from '../../dates.js';
 import {entries} from '../entries.js';
 
 const outcomes: Readonly<Record<Outcome, string>> = {
@@ -11,10 +12,10 @@ const outcomes: Readonly<Record<Outcome, string>> = {
 /** A filed check. */
 export const record = {
 	outcome: ({outcome, putBackOn}: {outcome: Outcome; putBackOn: string | undefined}) =>
-		putBackOn === undefined ? outcomes[outcome] : `interrupted; put back on ${putBackOn}`,
-	heading: ({date, outcome}: {date: string; outcome: string}) => `Check of ${date}: ${outcome}`,
+		putBackOn === undefined ? outcomes[outcome] : `interrupted; put back on ${dayText(putBackOn)}`,
+	heading: ({date, outcome}: {date: string; outcome: string}) => `Check of ${dayText(date)}: ${outcome}`,
 	deckNotReady: 'Deck not ready to play.',
-	nextCheck: ({date, because}: {date: string; because: string}) => `Next check: ${date}. ${because}`,
+	nextCheck: ({date, because}: {date: string; because: string}) => `Next check: ${dayText(date)}. ${because}`,
 	id: ({id, isPractice}: {id: string; isPractice: boolean}) =>
 		`Id of this check${isPractice ? '' : ', for compute --id'}: ${id}`,
 	answers: 'Answers',

@@ -22,7 +22,7 @@ const lean = (found: {readonly micrometres: Sized; readonly degrees: Sized | nul
 	if (found === undefined) return '';
 	if (found === 'none') return '; stylus does not lean';
 	const {micrometres, degrees} = found;
-	return `; stylus leans ${withUncertainty(...micrometres)} µm${degrees ? ` (${withUncertainty(...degrees)}°)` : ''}`;
+	return `; stylus leans ${withUncertainty(...micrometres, ' µm')}${degrees ? ` (${withUncertainty(...degrees, '°')})` : ''}`;
 };
 
 /** What a check came to. */
@@ -60,7 +60,7 @@ export const verdict = {
 		`The gauge was not set anew for each round: that costs the pull ${listed(
 			costs.map(
 				({radiusMm, isPct, couldBePct}) =>
-					`± ${rounded(isPct, 1)} instead of ± ${percent(couldBePct, 1)} at ${mm(radiusMm)}`,
+					`± ${percent(isPct, 1)} instead of ± ${percent(couldBePct, 1)} at ${mm(radiusMm)}`,
 			),
 		)}.`,
 	radii: {
@@ -73,7 +73,7 @@ export const verdict = {
 		judgedBand: (one: MeasuredRadius) => `${band(one)}: ${judged(one.bandVerdict, one.bandAtWorst)}`,
 		limits: 'limits',
 		allowed: ({goodPct, usablePct}: {goodPct: number; usablePct: number}) =>
-			`good to ${plainNumber(goodPct)}, usable to ${plainNumber(usablePct)} %`,
+			`good to ${plainNumber(goodPct)} %, usable to ${plainNumber(usablePct)} %`,
 		row: (row: Row) => `${row.name}: side pull ${row.pull}; hold band ${row.band}.`,
 	},
 	/** What a maker or a curious owner wants beside the verdict. */
@@ -86,9 +86,9 @@ export const verdict = {
 		leans: Parameters<typeof lean>[0];
 	}) => {
 		const {breakawayPct, torqueMicroNm, tiltSharePct, tiltShareUncertaintyPct, wallShare} = figures;
-		return `${radius(figures)}: breakaway ±${percent(breakawayPct, 1)}, torque ${forceWithWay(torqueMicroNm, 'µN·m', 0)}${
+		return `${radius(figures)}: breakaway ± ${percent(breakawayPct, 1)}, torque ${forceWithWay(torqueMicroNm, 'µN·m', 0)}${
 			tiltSharePct === null ? '' : `; tilt's share of the pull ${sideForce(tiltSharePct, tiltShareUncertaintyPct ?? 0)}`
-		}; load on inner and outer groove wall by this pull alone ${rounded(100 * wallShare.inner, 1)} and ${percent(100 * wallShare.outer, 1)}${lean(leans)}.`;
+		}; load on inner and outer groove wall by this pull alone ${percent(100 * wallShare.inner, 1)} and ${percent(100 * wallShare.outer, 1)}${lean(leans)}.`;
 	},
 	between: ({en, differs, torqueSlopeMicroNmPerDeg, neutralRadiusMm}: BetweenRadii) =>
 		`Between the radii: ${differs ? 'the pulls differ' : 'no difference shown'} (E_n ${rounded(en, 2)}; above 1 they differ); the torque changes by ${rounded(torqueSlopeMicroNmPerDeg, 2)} µN·m per degree of swing${

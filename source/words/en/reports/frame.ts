@@ -59,6 +59,7 @@ export const frame = {
 
 	/** Captions of tables and titles of pictures. */
 	captions: {
+		about: 'Arm, cartridge, gauge and room',
 		bands: 'Hold bands',
 		beforeAndNow: 'Before and now',
 		bias: 'Bias by radius, percent of the playing force',

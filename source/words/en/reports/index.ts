@@ -3,6 +3,7 @@ import {frame} from './frame.js';
 import {cautions, limitsOfMethod, method} from './method.js';
 import {parts} from './parts.js';
 import {ruledOut} from './ruled-out.js';
+import {sheet} from './sheet.js';
 
 /** The reports. */
 export const reports = {
@@ -15,4 +16,5 @@ export const reports = {
 	limitsOfMethod,
 	method,
 	ruledOut,
+	sheet,
 };

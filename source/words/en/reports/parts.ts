@@ -1,5 +1,5 @@
 import type {AtWorst} from '../../../results/figures-types.js';
-import {inUnit, plainNumber} from '../../numbers.js';
+import {inUnit, percent, plainNumber, rounded} from '../../numbers.js';
 import {forceWithWay} from '../figures.js';
 
 /** Sentences and names of the parts of a report. */
@@ -54,7 +54,7 @@ export const parts = {
 		carried: ({carriedMn, playingMn}: {carriedMn: number; playingMn: number}) =>
 			carriedMn === 0
 				? 'The arm floated: the gauge carried nothing.'
-				: `The gauge carried ${inUnit(carriedMn, 'gf')} = ${inUnit(carriedMn, 'mN')}, ${((100 * carriedMn) / playingMn).toFixed(1)} % of the playing force.`,
+				: `The gauge carried ${inUnit(carriedMn, 'gf')} = ${inUnit(carriedMn, 'mN')}, ${percent((100 * carriedMn) / playingMn, 1)} of the playing force.`,
 	},
 
 	/** For the maker of the arm. */
@@ -73,9 +73,9 @@ export const parts = {
 			rounds: 'rounds that count',
 		},
 		force: ({mn, uncertaintyMn}: {mn: number; uncertaintyMn: number}) =>
-			`${forceWithWay(mn, 'mN', 2)} ± ${uncertaintyMn.toFixed(2)} mN`,
+			`${forceWithWay(mn, 'mN', 2)} ± ${rounded(uncertaintyMn, 2)} mN`,
 		torque: ({microNm, uncertaintyMicroNm}: {microNm: number; uncertaintyMicroNm: number}) =>
-			`${forceWithWay(microNm, 'µN·m', 0)} ± ${uncertaintyMicroNm.toFixed(0)} µN·m`,
+			`${forceWithWay(microNm, 'µN·m', 0)} ± ${rounded(uncertaintyMicroNm, 0)} µN·m`,
 		offScale: 'off scale',
 		notKnown: 'not known',
 	},

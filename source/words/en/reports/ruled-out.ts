@@ -1,4 +1,4 @@
-import {inUnit, plainNumber} from '../../numbers.js';
+import {inUnit, percent, plainNumber} from '../../numbers.js';
 import {sideForce} from '../figures.js';
 
 type Share = {readonly place: string; readonly pct: number; readonly uncertaintyPct: number};
@@ -46,13 +46,13 @@ export const ruledOut = {
 	weighed: ({carriedMn, playingMn}: {carriedMn: number; playingMn: number | undefined}) =>
 		carriedMn === 0
 			? 'the arm floated: the gauge carried nothing'
-			: `weighed: the gauge carried ${inUnit(carriedMn, 'mN')}${playingMn === undefined ? '' : `, ${((100 * carriedMn) / playingMn).toFixed(1)} % of the playing force`}`,
+			: `weighed: the gauge carried ${inUnit(carriedMn, 'mN')}${playingMn === undefined ? '' : `, ${percent((100 * carriedMn) / playingMn, 1)} of the playing force`}`,
 	clearanceNotMeasured: 'the clearance was not measured',
 	clearance: ({stylusMm, lowMm, highMm}: {stylusMm: number; lowMm: number; highMm: number}) =>
 		`stylus ${plainNumber(stylusMm)} mm above the surface, window ${plainNumber(lowMm)} to ${plainNumber(highMm)} mm`,
 	noClosing: 'no closing round with figures',
 	closing: ({movedPct, allowedPct, tells}: {movedPct: number; allowedPct: number; tells: boolean}) =>
-		`the closing round lay ${Math.abs(movedPct).toFixed(2)} % from the inner rounds, allowed ${allowedPct.toFixed(2)} %${tells ? '' : ': the rounds scatter too much to tell'}`,
+		`the closing round lay ${percent(Math.abs(movedPct), 2)} from the inner rounds, allowed ${percent(allowedPct, 2)}${tells ? '' : ': the rounds scatter too much to tell'}`,
 	tried: ({number, because, did}: {number: number; because: string; did: string}) =>
 		`Series ${number} closed, then probed again: ${because}.${did === '' ? '' : ` ${did}`}`,
 	nothingTried: 'No remedy was tried between series in this check.',

@@ -35,7 +35,7 @@ export const biasOn = {
 				? `How much drag, as part of the tracking force? ${rounded(usualDrag, 2)} is the default of this program.`
 				: `This is what skating asks of the arm, with a drag of ${rounded(usualDrag, 2)}: the default of this program. Enter goes on.`,
 		why: 'What bias must cancel is a torque: drag times the sine of the angle between groove tangent and the line from stylus to pivot. With no bias the groove walls themselves must give drag times the tangent of that angle, which is a little more.',
-		mistake: 'Setting bias finer than the drag is known: ±0.05 is the band in the picture.',
+		mistake: 'Setting bias finer than the drag is known: ± 0.05 is the band in the picture.',
 	},
 	'bias-radius-middle': {
 		title: 'Middle radius',

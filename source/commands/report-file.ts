@@ -1,0 +1,46 @@
+import fs from 'node:fs';
+import path from 'node:path';
+import {attempt} from '../desk/hindrance.js';
+import type {Shelf} from '../desk/shelf.js';
+import {removeFault} from '../store/describe-fault.js';
+import {readyFolder} from '../store/folder.js';
+import {TargetFile} from '../store/target-file.js';
+import type {Reports} from '../workbench.js';
+
+const thing = {id: 'report', values: {}} as const;
+
+const folderIn = (dataDir: string): string => path.resolve(dataDir, 'reports');
+const fileIn = (dataDir: string, id: string): string => path.join(folderIn(dataDir), `${id}.html`);
+
+type Options = {
+	/** Version of the program that writes. */
+	readonly version: string;
+	/** Shows a file that was written; what goes wrong with that is its own affair. */
+	readonly show: (file: string) => void;
+};
+
+/** Reports in a folder of their own beside the data, each under the id of its check; written anew, it is replaced. */
+export const reportsBeside = (shelf: Shelf, {version, show}: Options): Reports => ({
+	fileOf: (id) => fileIn(shelf.dataDir, id),
+	write: (id) =>
+		attempt(async () => {
+			const {pageOnCheck} = await import('./report.js');
+			const page = pageOnCheck(id, shelf, version);
+			readyFolder(thing, folderIn(shelf.dataDir));
+			const file = new TargetFile(fileIn(shelf.dataDir, id), {thing, force: true, option: '--data'});
+			file.write(page);
+			file.finish();
+			show(fileIn(shelf.dataDir, id));
+		}),
+});
+
+/** Takes away what was written about checks that go. @throws StoreError */
+export function removeReports(dataDir: string, ids: readonly string[]): void {
+	for (const file of ids.map((id) => fileIn(dataDir, id))) {
+		try {
+			fs.rmSync(file, {force: true});
+		} catch (error) {
+			throw removeFault(thing, file, error);
+		}
+	}
+}
