@@ -1,8 +1,7 @@
-import type {Check, Reading, Round} from '../check/check.js';
+import type {Check, Round} from '../check/check.js';
 import type {Dialogue} from '../check/dialogue.js';
-import type {PastCheck} from '../check/past-check.js';
-import {followsTurned, movesGauge, type Slot, usualRoundsAt} from '../check/rounds.js';
-import {counts, openSeries} from '../check/series.js';
+import {followsTurned, movesGauge, type Slot} from '../check/rounds.js';
+import {openSeries} from '../check/series.js';
 import {onRadiusMm} from '../procedure/bias-on.js';
 import type {Facts} from '../procedure/facts.js';
 import {offRadiusMm} from '../procedure/geometry.js';
@@ -15,11 +14,10 @@ import {figuresOf} from '../results/figures.js';
 import {isMeasured, type MeasuredRadius} from '../results/figures-types.js';
 import {afterOneMoreRound, isOneMoreWorthIt, isWorthAdvice} from '../results/one-more-round.js';
 import {radiiApart, roundsAgree} from '../results/rounds-agree.js';
-import {seriesRead} from '../results/series-read.js';
 import {words} from '../words/index.js';
-import {lastBands, roundsShown} from './band-rows.js';
 import {biasSoFar} from './bias/so-far.js';
 import {onGauge, scaleLine} from './on-gauge.js';
+import {roundsSoFar} from './rounds-to-scale.js';
 import {line, type Shown} from './shown-lines.js';
 import {touchShown} from './touches.js';
 
@@ -65,80 +63,6 @@ function figuresSoFar(check: Check, facts: Facts, place: Place): Shown[] {
 	if (isOnPlace(place)) return biasSoFar(check, facts, place);
 	return place === 'closing' ? closingShown(facts) : figureLines(facts, place);
 }
-
-/** The rounds of a place, each to scale; in words as they were typed. There may be a dozen: the last ones. */
-function roundsSoFar(
-	check: Check,
-	facts: Facts,
-	place: Place,
-	slot: Slot | undefined,
-	history: readonly PastCheck[],
-): Shown[] {
-	const taken = openSeries(check)[place];
-	const caption = [standing(check, facts, place, slot), ...begunText(taken)].join(' ');
-	const document = partialDocument(facts, 1);
-	const scale = document && seriesRead(document).scale;
-	if (taken.length === 0 || !scale || showsHandForce(facts)) return taken.length === 0 ? [] : [line(caption)];
-	const asPct = ({gauge}: Round, reading: Reading): number => {
-		const pct = scale.factor * (inGaugeUnit(reading.value, facts) - scale.zero);
-		return gauge === 'turned' ? 0 - pct : pct;
-	};
-	const rows = taken.flatMap((round, index) =>
-		round.outerLimit && !round.struck
-			? [
-					{
-						label: String(index + 1),
-						innerLimit: asPct(round, round.innerLimit),
-						outerLimit: asPct(round, round.outerLimit),
-					},
-				]
-			: [],
-	);
-	const last = taken.at(-1);
-	const begun =
-		last && !last.outerLimit ? {label: String(taken.length), lowPct: asPct(last, last.innerLimit)} : undefined;
-	const named = place === 'extra' ? 'other' : place === 'closing' ? 'inner' : place;
-	const before = isOnPlace(place) ? [] : lastBands(history, [named]);
-	return [roundsShown(rows.slice(-3), begun, facts.limits, before, caption)];
-}
-
-function standing(check: Check, facts: Facts, place: Place, slot: Slot | undefined): string {
-	const taken = openSeries(check)[place];
-	return said.soFar({
-		round: roundAsked(check, slot),
-		count: taken.filter(counts).length,
-		isOffScale: isPlaceOffScale(facts, place),
-		last: taken
-			.flatMap(({innerLimit, outerLimit, struck, gauge}, index) =>
-				outerLimit
-					? [
-							{
-								number: index + 1,
-								innerLimit: innerLimit.typed,
-								outerLimit: outerLimit.typed,
-								isTurned: gauge === 'turned',
-								isStruck: struck !== undefined,
-							},
-						]
-					: [],
-			)
-			.slice(-3),
-	});
-}
-
-/** Which round is asked for, of how many. */
-export const roundAsked = (check: Check, slot: Slot | undefined) =>
-	slot && {
-		number: slot.index + 1,
-		usual: usualRoundsAt(check, slot.place),
-		isTurned: slot.gauge === 'turned',
-	};
-
-/** A round that lacks its outer limit. */
-const begunText = (taken: readonly Round[]): readonly string[] => {
-	const last = taken.at(-1);
-	return last && !last.outerLimit ? [said.begun({innerLimit: last.innerLimit.typed})] : [];
-};
 
 /** That a reading is off scale, as the one that was just taken may be. */
 function offScale(taken: readonly Round[], facts: Facts, place: Place): Shown[] {

@@ -68,8 +68,8 @@ export function verdictLines(
 }
 
 /** The word, and what the arm does. */
-const headlineOf = ({figures, findings: [first]}: Issued): string =>
-	[`${verdict.headline(figures)}.`, ...(first ? [briefly(first)] : [])].join(' ');
+const headlineOf = ({figures: {verdict: found, atWorst}, findings: [first]}: Issued): string =>
+	verdict.told({verdict: found, atWorst, does: first && briefly(first)});
 
 /** A check that was stopped in a series that was begun only: the figures are those of the one before. */
 export function notMeasured(check: Check): Shown[] {

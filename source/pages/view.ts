@@ -1,29 +1,24 @@
-import type {Check} from '../check/check.js';
 import {deckOf, movesBefore} from '../check/deck-state.js';
 import {type Dialogue, type Position, positionOf} from '../check/dialogue.js';
 import {isReadyToPlay, stageCount} from '../check/progress.js';
 import type {Prompt} from '../check/prompt.js';
 import {respond} from '../check/respond.js';
-import type {Slot} from '../check/rounds.js';
 import type {Deck} from '../procedure/deck.js';
-import type {Facts} from '../procedure/facts.js';
-import type {Trouble} from '../procedure/problem.js';
 import {unitOf} from '../procedure/read-answer.js';
 import {gaugeUnitOf} from '../procedure/readings.js';
 import type {Step} from '../procedure/step.js';
-import {limitAsked} from '../procedure/steps-probe.js';
 import {caseOfCheck} from '../results/tried.js';
 import {units} from '../units.js';
 import {words} from '../words/index.js';
 import {promptInWords, says} from '../words/says.js';
-import {askOf, cautionOf, mistakeOf, shortAskOf, titleOf, whyOf} from '../words/step-text.js';
+import {cautionOf, mistakeOf, whyOf} from '../words/step-text.js';
 import {biasLater} from './bias/advice.js';
 import {consequencesOf} from './consequences.js';
 import {changedBy} from './deck-changes.js';
 import {type FigureAsked, figureAsked} from './figure-asked.js';
-import {handsFirst, roundAsked} from './probe-so-far.js';
 import {sheetOf} from './sheet-lines.js';
 import {line, type Shown, type Tone} from './shown-lines.js';
+import {headOf, isFirstReading, isRounds, problemText, taskOf} from './task.js';
 import {minutesLeft} from './time-left.js';
 import {promptInOrder} from './verdict-choices.js';
 
@@ -105,68 +100,15 @@ function withTask(ask: string, shown: readonly Shown[]): Pick<View, 'ask' | 'ask
 export const besideBench = (view: View, {notice}: Dialogue, seen: readonly Shown[]): View =>
 	seen.length === 0 ? view : {...view, shown: view.shown.toSpliced(notice === undefined ? 0 : 1, 0, ...seen)};
 
-function headOf({check, mode}: Dialogue, {step, slot}: Position): string {
-	switch (mode.kind) {
-		case 'ask':
-			return step ? said.titled({title: titleOf(step.id), round: roundAsked(check, slot)}) : said.complete.title;
-		case 'side':
-			return said.side.title({title: step ? titleOf(step.id) : ''});
-		case 'reason':
-		case 'reason-typed':
-			return said.reason[mode.excused.kind].title;
-		case 'ways':
-		case 'strike':
-		case 'other-way':
-		case 'steps':
-		case 'stop':
-			return said.titles[mode.kind];
-	}
-}
-
-function taskOf({check, mode, isBrisk}: Dialogue, {step, slot, progress: {facts, problemOf}}: Position): string {
-	switch (mode.kind) {
-		case 'ask':
-			if (!step) return said.complete.ask;
-			if (step.input.kind === 'rounds') return askOfRounds(check, step, slot, facts);
-			return (isBrisk ? shortAskOf : askOf)(step, facts);
-		case 'side':
-			return said.side.ask(mode);
-		case 'ways':
-			return problemText(step && problemOf(step));
-		case 'reason':
-		case 'reason-typed':
-			return said.reason[mode.excused.kind].ask;
-		case 'strike':
-		case 'other-way':
-		case 'steps':
-		case 'stop':
-			return said.asks[mode.kind];
-	}
-}
-
 /** What brings the deck to where an open step wants it; a step that is only looked at again wants nothing. */
 function movesFirst({mode}: Dialogue, {step, progress}: Position, deck: Deck): readonly string[] {
 	if (mode.kind !== 'ask' || !step || progress.stateOf(step) === 'done') return [];
 	return movesBefore(deck, step, progress).map((move) => words.pages.deck.moves[move]);
 }
 
-const problemText = (problem: Trouble | undefined): string => (problem ? says.problem(problem) : '');
-
 /** To be read whole, however many pages that takes. */
 const isLong = (step: Step | undefined): boolean =>
 	step?.input.kind === 'verdict' || step?.input.kind === 'bias-result';
-
-const isRounds = ({input}: Step): boolean => input.kind === 'rounds';
-const isFirstReading = (slot: Slot | undefined): boolean => slot?.index === 0 && slot.which === 'innerLimit';
-
-/** Where to set the gauge, once; then only which way to nudge. */
-function askOfRounds(check: Check, step: Step, slot: Slot | undefined, facts: Facts): string {
-	if (!slot) return '';
-	const start = isFirstReading(slot) ? askOf(step, facts) : '';
-	return [handsFirst(check, facts, slot), start, words.rounds.limit(limitAsked(facts, slot))]
-		.filter((part) => part !== '')
-		.join(' ');
-}
 
 function shownFor(dialogue: Dialogue, position: Position, prompt: Prompt, typed: string): readonly Shown[] {
 	const {mode} = dialogue;

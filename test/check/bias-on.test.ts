@@ -220,7 +220,7 @@ describe('A reading off scale with the bias on', () => {
 
 	it('counts for no figure, and says what to do once', () => {
 		const told = shownAt(off);
-		const counted = (isOffScale: boolean) => rounds.soFar({round: undefined, count: 1, isOffScale, last: []});
+		const counted = (isOffScale: boolean) => rounds.soFar({isAsked: false, count: 1, isOffScale, last: []});
 		expect(told).toContain(counted(true));
 		expect(told).not.toContain(counted(false));
 		expect(told.split(rounds.offScale({top: 20, unit: 'percent', isBiasOn: true}))).toHaveLength(2);

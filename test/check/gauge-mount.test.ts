@@ -26,7 +26,7 @@ const held = (mount: string): Script => ({
 });
 const at = (until: string, script: Script): Dialogue => follow(freshDialogue(), script, {until});
 const stepOf = (dialogue: Dialogue) => positionOf(dialogue).step?.id;
-const shownAt = (dialogue: Dialogue) =>
+const _shownAt = (dialogue: Dialogue) =>
 	viewOf(dialogue).shown.flatMap((one) => (one.kind === 'line' ? [one.text] : []));
 
 function askedBy(script: Script): Set<string | undefined> {
@@ -134,10 +134,10 @@ describe('A gauge pushed by hand', () => {
 		expect(deckAt(start)).toMatchObject({arm: 'in-rest', gauge: 'away'});
 		const used = say(start, [text('3 out'), text('8.5 out')]);
 		expect(deckAt(used)).toMatchObject({arm: 'afloat', gauge: 'away'});
-		expect(shownAt(used)).toContain(words.rounds.inHand.turned);
+		expect(viewOf(used).ask).toContain(words.rounds.inHand.turned);
 		const turned = say(used, [text('-2.5'), text('-8')]);
 		expect(deckAt(turned)).toMatchObject({arm: 'afloat', gauge: 'turned'});
-		expect(shownAt(turned)).toContain(words.rounds.inHand.turnedBack);
+		expect(viewOf(turned).ask).toContain(words.rounds.inHand.turnedBack);
 		expect(viewOf(start).ask).toContain(words.rounds.limit({which: 'innerLimit', isTurned: false, showsHand: true}));
 	});
 

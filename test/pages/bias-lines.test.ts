@@ -160,7 +160,9 @@ describe('What a bias setting came to', () => {
 	});
 
 	it('says first what to set the gauge to, then the device in its own words', () => {
-		const text = seen(at('bias-result'));
+		const result = at('bias-result');
+		// What it came to stands in the place of the task.
+		const text = `${viewOf(result).ask}\n${seen(result)}`;
 		// The worked example: 13.31 and 11.42 % of the playing force; with the zero of 0.125 %, to the step of 0.5 %.
 		const middles = [
 			{radiusMm: 136, shown: '13.5 % out'},

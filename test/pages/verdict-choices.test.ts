@@ -14,8 +14,10 @@ const optionsOf = (dialogue: Dialogue) => {
 	return prompt.kind === 'choice' ? prompt.options : [];
 };
 const idsOf = (dialogue: Dialogue) => optionsOf(dialogue).map(({id}) => id);
-const shownAt = (dialogue: Dialogue) =>
-	viewOf(dialogue).shown.map((one) => (one.kind === 'line' ? one.text : one.caption));
+const shownAt = (dialogue: Dialogue) => {
+	const {ask, shown} = viewOf(dialogue);
+	return [ask, ...shown.map((one) => (one.kind === 'line' ? one.text : one.caption))];
+};
 
 const calm: Script = northDeckWith(
 	{'gauge-step': '0.1', 'gauge-nudge': '0.1'},

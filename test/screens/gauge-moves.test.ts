@@ -11,8 +11,8 @@ const look = {color: true, unicode: true, screenReader: false};
 
 /** The first page at 40 by 20, where one line is left free, as one run of words. */
 const firstPage = (dialogue: Dialogue): string =>
-	layoutOf({view: viewOf(dialogue), width: 40, height: 19, page: 0, isWhy: false, notice: '', look})
-		.body.map(({text: row}) => row)
+	[layoutOf({view: viewOf(dialogue), width: 40, height: 19, page: 0, isWhy: false, notice: '', look})]
+		.flatMap(({head, body}) => [...head, ...body].map(({text: row}) => row))
 		.join(' ')
 		.replace(/\s+/g, ' ');
 const reminder = words.rounds.moved;

@@ -1,7 +1,7 @@
 import type {MeasuredRadius} from '../../results/figures-types.js';
 import {units} from '../../units.js';
-import {decimalsFor, inDegrees, inUnit, mm, plainNumber, printsAsZero, rounded, withSign} from '../numbers.js';
-import {wayOf} from './figures.js';
+import {inDegrees, inUnit, mm, plainNumber, printsAsZero, rounded, span, withSign} from '../numbers.js';
+import {sideForce} from './figures.js';
 
 type Limits = {readonly goodPct: number; readonly usablePct: number};
 
@@ -44,15 +44,8 @@ export const instruments = {
 	},
 	/** At the end of a row of the bands. */
 	judged: {
-		pull: ({pullPct, pullUncertaintyPct}: MeasuredRadius) => {
-			const decimals = decimalsFor(pullUncertaintyPct);
-			const size = `pull ${rounded(Math.abs(pullPct), decimals)} ± ${rounded(pullUncertaintyPct, decimals)}`;
-			return printsAsZero(pullPct, decimals) ? size : `${size} ${wayOf(pullPct)}`;
-		},
-		band: ({bandPct, bandUncertaintyPct}: MeasuredRadius) => {
-			const decimals = decimalsFor(bandUncertaintyPct);
-			return `${rounded(bandPct, decimals)} ± ${rounded(bandUncertaintyPct, decimals)}`;
-		},
+		pull: ({pullPct, pullUncertaintyPct}: MeasuredRadius) => `pull ${sideForce(pullPct, pullUncertaintyPct)}`,
+		band: ({bandPct, bandUncertaintyPct}: MeasuredRadius) => span(bandPct, bandUncertaintyPct),
 	},
 	bands: {
 		/** Over the line of a limit of the pull. */

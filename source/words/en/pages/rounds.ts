@@ -5,7 +5,6 @@ import {type GaugeUnit, units} from '../../../units.js';
 import {percent, plainNumber, plural} from '../../numbers.js';
 import {bandAt, pullAt, sureFirst, wouldDecideIt} from '../figures.js';
 
-type Asked = {readonly number: number; readonly usual: number; readonly isTurned: boolean};
 type Taken = {
 	readonly number: number;
 	/** Both limits as they were typed. */
@@ -45,18 +44,19 @@ const allowed = ({allowedPct}: Closing): string => `up to ${percent(allowedPct, 
 
 /** The rounds of a place while they are taken. */
 export const roundsTaken = {
-	/** The round that is asked for, or how many count; and the last ones. */
+	/** How many count, once they are taken; and the last ones. */
 	soFar: ({
-		round,
+		isAsked,
 		count,
 		isOffScale,
 		last,
 	}: {
-		round: Asked | undefined;
+		/** Another round is being taken. */
+		isAsked: boolean;
 		count: number;
 		isOffScale: boolean;
 		last: readonly Taken[];
-	}) => [...(round ? [] : [counted(count, isOffScale)]), ...last.map(taken)].join(' · '),
+	}) => [...(isAsked ? [] : [counted(count, isOffScale)]), ...last.map(taken)].join(' · '),
 	begun: ({innerLimit}: {innerLimit: string}) => `This round: ${innerLimit} / …`,
 	offScale: ({top, unit, isBiasOn}: {top: number | undefined; unit: GaugeUnit; isBiasOn: boolean}) =>
 		`Off scale: a reading of ${top ?? '?'} ${units[unit].label} or more gives no figure. ${

@@ -32,6 +32,9 @@ export const verdict = {
 		found !== 'undecided' || atWorst === 'off-scale'
 			? `Verdict: ${verdictWord[found]}`
 			: `Verdict: ${sureFirst(atWorst)} (${verdictWord.undecided})`,
+	/** The word, and what the arm does. */
+	told: ({does, ...found}: Pick<Figures, 'verdict' | 'atWorst'> & {readonly does: string | undefined}): string =>
+		does === undefined ? `${verdict.headline(found)}.` : `${verdict.headline(found)}. ${does}`,
 	none: 'No verdict: not measured to the end.',
 	lastNotMeasured: 'The last series was begun and not measured; these are the figures of the one before it.',
 	likely: ({likely}: {likely: string}) => `Likely: ${likely}.`,
