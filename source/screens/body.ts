@@ -74,8 +74,13 @@ export function rowsOf(
 	rows = width < 60 ? usualRows.narrow : usualRows.wide,
 ): Row[] {
 	const drawn = (one: Shown, most: number) => rowsOfOne(one, {columns: width, rows: most}, look);
-	const whole = shown.map((one) => (isPliant(one) ? undefined : drawn(one, rows)));
-	const left = rows - whole.reduce((sum, one) => sum + (one?.length ?? 0), 0);
+	const whole: (readonly Row[] | undefined)[] = [];
+	for (const one of shown) {
+		// An arm that is nudged must be in sight, under what is said before it.
+		const most = one.kind === 'gauged-arm' ? rows - rowCount(whole) : rows;
+		whole.push(isPliant(one) ? undefined : drawn(one, most));
+	}
+	const left = rows - rowCount(whole);
 	const least = leastOfPliant[width < 60 ? 'narrow' : 'wide'];
 	const share = Math.floor(left / Math.max(1, whole.filter((one) => one === undefined).length));
 	return shown.flatMap((one, place) =>
@@ -88,6 +93,9 @@ export function rowsOf(
 		),
 	);
 }
+
+const rowCount = (drawn: readonly (readonly Row[] | undefined)[]): number =>
+	drawn.reduce((sum, one) => sum + (one?.length ?? 0), 0);
 
 // What a screen of 40 × 20 leaves for an instrument, and one of 80 × 24.
 const usualRows = {narrow: 7, wide: 11};
