@@ -86,6 +86,16 @@ export function barRows(parts: readonly string[], right: string, width: number, 
 	return [{text: ` ${left}${gap}${end} `, tone: 'bar'}];
 }
 
+/**
+ * The head of a page beside a check, where there is no deck to tell of: its title in the bar, and under it whole where
+ * the bar has no room for all of it.
+ */
+export function headOfPage(title: string, width: number, look: Look) {
+	const isCut = !look.screenReader && stringWidth(written(printable(title), look)) > width - 2;
+	const task = isCut ? textRows(title, width, look, 'strong') : [];
+	return {bar: barRows([title], '', width, look), state: [], task, taskRoom: 0, notes: []} as const;
+}
+
 /** A name that is shorter says nothing. */
 const minName = 6;
 

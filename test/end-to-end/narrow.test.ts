@@ -2,7 +2,7 @@ import {expect, onTestFinished, test} from 'vitest';
 import type {BetweenRadii} from '../../source/results/figures-types.js';
 import {filed, fullCheck, readVerdict, start} from '../helpers/check-turns.js';
 import {type ProgramOptions, type RunningProgram, startProgram} from '../helpers/pty.js';
-import {broken, flat, words} from '../helpers/said.js';
+import {broken, flat, withAnyNumbers, words} from '../helpers/said.js';
 import {allPages, asks, pasted, walk} from '../helpers/walk.js';
 
 const begin = (options: ProgramOptions): RunningProgram => {
@@ -12,15 +12,15 @@ const begin = (options: ProgramOptions): RunningProgram => {
 };
 
 const literal = (text: string): string => broken(text).source;
-const {arm, notReadyToPlay, readyToPlay} = words.pages.view;
-const noName = arm({name: undefined, isPractice: false});
+const {notReadyToPlay, place, readyToPlay} = words.pages.view;
 const deck = {stylus: 'bare', mat: 'on', damping: 'none', bias: 'none', gauge: 'away'} as const;
-const arms = (['locked', 'in-rest', 'on-gauge'] as const).map(
-	(at) => words.pages.deck.parts({...deck, arm: at})[0] ?? '',
+const arms = (['locked', 'in-rest', 'on-gauge'] as const).map((at) =>
+	words.pages.deck.named({...deck, arm: at}, true).flatMap(({part, text}) => (part === 'arm' ? [text] : [])),
 );
-/** Whose check it is, how the arm stands and what is beside it, and whether the deck may be played. */
+const stages = withAnyNumbers(place({number: 7, of: 15})).source;
+/** Where this is in the whole, how the arm stands and what is beside it, and whether the deck may be played. */
 const headOfScreen = new RegExp(
-	`^(north deck|${literal(noName)}) · .*\\n(${arms.map(literal).join('|')}) · (.*\\n){0,2}.*(${literal(notReadyToPlay)}|${literal(readyToPlay)})\\n`,
+	`^ (?:.* · )?${stages} \\S.*\\n [▸]?(?:${arms.flat().map(literal).join('|')}) .*\\n +(?:${literal(notReadyToPlay)}|${literal(readyToPlay)})\\n`,
 );
 const {hints, yesNo} = words.faces;
 /** A field, a list or a question, with what its keys do. */
