@@ -1,4 +1,5 @@
 import limits from '../../shared/limits.json' with {type: 'json'};
+import type {Check} from '../check/check.js';
 import type {Dialogue, Position} from '../check/dialogue.js';
 import {stillItems} from '../check/prompt-options.js';
 import {hasReadings, openSeries} from '../check/series.js';
@@ -16,7 +17,7 @@ import {words} from '../words/index.js';
 import {nextCheckText} from '../words/results-text.js';
 import {tickText, titleOf} from '../words/step-text.js';
 import {biasLines} from './bias/lines.js';
-import {skatingLines} from './bias/skating-lines.js';
+import {skatingLines, wantedLines} from './bias/skating-lines.js';
 import {lastAdvice} from './bias/so-far.js';
 import {forceFigure} from './figure-asked.js';
 import {geometryLines, unusualLengths, workedOutLines} from './geometry-lines.js';
@@ -121,6 +122,7 @@ const consequences: Readonly<Partial<Record<StepId, Consequence>>> = {
 	'bias-drag': skatingLines,
 	'bias-radius-middle': skatingLines,
 	'back-force': putBackForce,
+	'bias-on': wantedLines,
 	'back-weight': (facts) => {
 		const playingMn = facts.number('playing-force');
 		return playingMn === undefined ? [] : [forceFigure(playingMn + guardWeightMn(facts))];
@@ -155,8 +157,14 @@ export function consequencesOf(dialogue: Dialogue, {step, slot, progress}: Posit
 		case 'signed':
 		case 'clock':
 		case 'profile':
-			return step.id === 'bias-weight' || step.id === 'bias-set' ? lastAdvice(dialogue.check) : brought;
+			return step.id === 'bias-weight' || step.id === 'bias-set' ? beforeSetting(dialogue.check, facts) : brought;
 	}
+}
+
+/** What the last setting was to be changed to; before there was one, what is wanted. */
+function beforeSetting(check: Check, facts: Facts): readonly Shown[] {
+	const advice = lastAdvice(check);
+	return advice.length > 0 ? advice : wantedLines(facts);
 }
 
 const tickLines = (step: StepOf<'ticks'>, facts: Facts): Shown[] =>
