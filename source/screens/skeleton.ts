@@ -57,7 +57,8 @@ export function skeletonOf(parts: SkeletonParts): Skeleton {
 		...(look.screenReader ? [] : blanks(taskRoom - task.length)),
 		...gap,
 	];
-	const under = look.screenReader ? [] : blanks(answerRows - answer);
+	// Where nothing is to be answered, the body has those lines too.
+	const under = look.screenReader || answer === 0 ? [] : blanks(answerRows - answer);
 	// A line is kept for what is said above the answer; without that it says which page is shown.
 	const kept = Math.max(1, notes.length);
 	const foot = [...under, ...gap, ...keys];
