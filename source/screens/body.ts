@@ -76,9 +76,8 @@ export function rowsOf(
 	const drawn = (one: Shown, most: number) => rowsOfOne(one, {columns: width, rows: most}, look);
 	const whole: (readonly Row[] | undefined)[] = [];
 	for (const one of shown) {
-		// An arm that is nudged must be in sight, under what is said before it.
-		const most = one.kind === 'gauged-arm' ? rows - rowCount(whole) : rows;
-		whole.push(isPliant(one) ? undefined : drawn(one, most));
+		const left = rows - rowCount(whole);
+		whole.push(isPliant(one) ? undefined : drawn(one, isWithWords(one, left) ? left : rows));
 	}
 	const left = rows - rowCount(whole);
 	const least = leastOfPliant[width < 60 ? 'narrow' : 'wide'];
@@ -93,6 +92,13 @@ export function rowsOf(
 		),
 	);
 }
+
+// A curve in fewer lines tells less than one on a page of its own.
+const leastCurve = 8;
+
+/** Whether a picture keeps to the lines that are left under what is said before it: an arm that is nudged must be in sight. */
+const isWithWords = ({kind}: Shown, left: number): boolean =>
+	kind === 'gauged-arm' || (kind === 'curve' && left >= leastCurve);
 
 const rowCount = (drawn: readonly (readonly Row[] | undefined)[]): number =>
 	drawn.reduce((sum, one) => sum + (one?.length ?? 0), 0);
