@@ -206,7 +206,10 @@ test('Whether all is still so is answered by y at once; a digit marks what is no
 });
 
 test('Options with numbers of their own are reached by these from every page, two digits too', async () => {
-	const many = Array.from({length: 15}, (_, index): Option => ({id: `o${index}`, label: `stage ${index}`, number: index}));
+	const many = Array.from(
+		{length: 15},
+		(_, index): Option => ({id: `o${index}`, label: `stage ${index}`, number: index}),
+	);
 	const {type, waitFor, onChoose} = showList({options: many});
 	await waitFor('❯  0 stage 0');
 	await type('1');
