@@ -1,6 +1,8 @@
 import {expect, onTestFinished, test} from 'vitest';
 import type {BetweenRadii} from '../../source/results/figures-types.js';
-import {filed, fullCheck, readVerdict, start} from '../helpers/check-turns.js';
+import {filed, fullCheck, readVerdict, resume, start} from '../helpers/check-turns.js';
+import {playPlain} from '../helpers/plain-run.js';
+import {freshFolder} from '../helpers/program-environment.js';
 import {type ProgramOptions, type RunningProgram, startProgram} from '../helpers/pty.js';
 import {broken, flat, withAnyNumbers, words} from '../helpers/said.js';
 import {allPages, asks, pasted, walk} from '../helpers/walk.js';
@@ -53,8 +55,10 @@ test('A whole check fits a window of 40 by 20: head, control and keys are on eve
 });
 
 test('Every page of the verdict can be read at 40 by 20', async () => {
-	const program = begin(small);
-	await walk(program, [start, ...fullCheck.slice(0, fullCheck.indexOf(readVerdict))]);
+	const dataDir = freshFolder();
+	playPlain(dataDir, [start, ...fullCheck.slice(0, fullCheck.indexOf(readVerdict))]);
+	const program = begin({...small, dataDir});
+	await walk(program, [resume]);
 	await program.waitFor(asks(readVerdict));
 	const verdict = await allPages(program);
 	for (const part of [
