@@ -24,7 +24,7 @@ import {issuedOf} from './issued.js';
 import {levelConsequence} from './level-consequence.js';
 import {zeroText} from './on-gauge.js';
 import {probeSoFar} from './probe-so-far.js';
-import {line, type Shown} from './shown-lines.js';
+import {line, type Shown, unheard} from './shown-lines.js';
 import {touchOf} from './touches.js';
 import {verdictLines} from './verdict-lines.js';
 
@@ -123,7 +123,7 @@ const consequences: Readonly<Partial<Record<StepId, Consequence>>> = {
 	'back-force': putBackForce,
 	'back-weight': (facts) => {
 		const playingMn = facts.number('playing-force');
-		return playingMn === undefined ? [] : [forceFigure(playingMn + guardWeightMn(facts))];
+		return playingMn === undefined ? [] : [unheard(forceFigure(playingMn + guardWeightMn(facts)))];
 	},
 };
 
@@ -159,10 +159,16 @@ export function consequencesOf(dialogue: Dialogue, {step, slot, progress}: Posit
 	}
 }
 
-const tickLines = (step: StepOf<'ticks'>, facts: Facts): Shown[] =>
-	tickStates(step, facts).map(({line: id, mark}) =>
-		line(said.ticked({text: tickText(step.id, id), mark}), mark === 'yes' ? 'good' : mark === 'no' ? 'warn' : 'plain'),
-	);
+function tickLines(step: StepOf<'ticks'>, facts: Facts): Shown[] {
+	const states = tickStates(step, facts);
+	const isTicked = states.every(({mark}) => mark === 'yes');
+	return states.map(({line: id, mark}) => {
+		const text = tickText(step.id, id);
+		const tone = mark === 'yes' ? 'good' : mark === 'no' ? 'warn' : 'plain';
+		// The question names what is open, and a problem what is not so.
+		return {...line(said.ticked({text, mark}), tone), heard: isTicked ? text : ''};
+	});
+}
 
 function nextCheckLines({check, history}: Dialogue): Shown[] {
 	const next = nextCheckOf(check, history);

@@ -1,6 +1,7 @@
 import {remedyById} from '../procedure/remedies.js';
 import type {IssuedFinding} from '../results/issued.js';
 import type {NextAction} from '../results/next-action.js';
+import {briefly} from '../words/finding-text.js';
 import {words} from '../words/index.js';
 import {inWords, line, type Shown} from './shown-lines.js';
 
@@ -42,9 +43,15 @@ export const doNowLines = (action: NextAction): Shown[] => [
 	...underAction(action),
 ];
 
-/** What was found in figures and its likely cause; and the other findings, without an action of their own. */
+/**
+ * What was found in figures and its likely cause; and the other findings, without an action of their own. A voice has
+ * the figures from their table: of the first finding it told what the arm does, of the others it tells that here.
+ */
 export const besideAction = ([first, ...others]: readonly IssuedFinding[]): Shown[] => [
-	...(first ? [line(first.found)] : []),
+	...(first ? [{...line(first.found), ...(briefly(first) === '' ? {} : {heard: ''})}] : []),
 	...(first && first.likely !== '' ? [line(verdict.likely(first))] : []),
-	...others.map((one) => line(verdict.alsoSeen(one))),
+	...others.map((one) => ({
+		...line(verdict.alsoSeen(one)),
+		heard: verdict.alsoSeen({found: briefly(one) || one.found}),
+	})),
 ];

@@ -17,8 +17,11 @@ export type Lines = {
 /** A line in words; held-together spaces matter on a screen only. */
 export const plainText = (shown: Shown): string => inWords(shown).replaceAll('\u00a0', ' ');
 
+/** All that a voice says of it, a line each. */
+export const plainTexts = (shown: readonly Shown[]): string[] => shown.map(plainText).filter((text) => text !== '');
+
 /** Commands of the plain face; answers never begin with a slash. */
-export const plainCommands = '/back, /why, /steps, /stop, /leave';
+export const plainCommands = '/back, /again, /why, /steps, /stop, /leave';
 
 /** Why a line that looks like a command is none; undefined for an answer. */
 export const unknownCommand = (text: string): string | undefined =>
@@ -40,7 +43,9 @@ export function promptLines(prompt: Prompt): string[] {
 				...(prompt.offersFirst ? prompt.options.slice(0, 1).map(({label}) => say.takes({text: label})) : []),
 			];
 		case 'yes-no':
-			return [say.yesNo({question: prompt.question})];
+			if (prompt.lines && prompt.lines.length > 1)
+				return [...prompt.lines.map((label, index) => say.option({number: index + 1, label})), say.marks];
+			return [say.yesNo({question: prompt.lines?.[0] ?? prompt.question})];
 		case 'still':
 			return [...prompt.items.map((item, index) => say.noLonger({number: index + 1, item})), say.still];
 		case 'side':
@@ -66,7 +71,7 @@ export function entryOf(prompt: Prompt, text: string): Entry | string {
 			return say.wanted.number({last: prompt.options.length});
 		}
 		case 'yes-no':
-			return yesOrNo(answer) ?? say.wanted.yesNo;
+			return prompt.lines ? marksOf(prompt.lines, answer) : (yesOrNo(answer) ?? say.wanted.yesNo);
 		case 'still':
 			if (/^\d+$/.test(answer)) return {kind: 'number', number: Number(answer)};
 			return yesOrNo(answer) ?? say.wanted.still;
@@ -81,6 +86,16 @@ export function entryOf(prompt: Prompt, text: string): Entry | string {
 		case 'none':
 			return say.wanted.nothing;
 	}
+}
+
+/** Of a list: all of it, nothing of it, or all but some lines by their numbers. */
+function marksOf({length}: readonly string[], answer: string): Entry | string {
+	const all = Array.from({length}, (_, index) => index + 1);
+	const answered = yesOrNo(answer)?.kind;
+	if (answered) return {kind: 'marks', notSo: answered === 'yes' ? [] : all};
+	const notSo = answer.split(/[\s,]+/).map(Number);
+	if (length > 1 && notSo.every((number) => all.includes(number))) return {kind: 'marks', notSo};
+	return length > 1 ? say.wanted.marks : say.wanted.yesNo;
 }
 
 /** Typed for a gauge, or for another number: more than the number of a line. */

@@ -26,6 +26,9 @@ const taken = ({number, innerLimit, outerLimit, isTurned, isStruck}: Taken): str
 		'\u00a0',
 	);
 
+const heard = ({number, innerLimit, outerLimit, isTurned, isStruck}: Taken): string =>
+	`Round ${number}: ${innerLimit} to ${outerLimit}${isTurned ? ', turned' : ''}${isStruck ? ', struck' : ''}.`;
+
 /** The limit that a figure is held against: what is good at worst against the first one, what may be beyond against the last. */
 const limitInQuestion = (atWorst: Zone, goodPct: number, usablePct: number): string =>
 	atWorst === 'beyond' ? `usable to ${plainNumber(usablePct)} %` : `good to ${plainNumber(goodPct)} %`;
@@ -57,6 +60,10 @@ export const roundsTaken = {
 		isOffScale: boolean;
 		last: readonly Taken[];
 	}) => [...(isAsked ? [] : [counted(count, isOffScale)]), ...last.map(taken)].join(' · '),
+	/** The round that was just taken, for a voice; and how many count, once no other is asked for. */
+	heard: ({count, isOffScale, last}: {count: number | undefined; isOffScale: boolean; last: Taken | undefined}) =>
+		[...(last ? [heard(last)] : []), ...(count === undefined ? [] : [`${counted(count, isOffScale)}.`])].join(' '),
+	innerHeard: ({innerLimit}: {innerLimit: string}) => `Inner limit ${innerLimit}.`,
 	begun: ({innerLimit}: {innerLimit: string}) => `This round: ${innerLimit} / …`,
 	offScale: ({top, unit, isBiasOn}: {top: number | undefined; unit: GaugeUnit; isBiasOn: boolean}) =>
 		`Off scale: a reading of ${top ?? '?'} ${units[unit].label} or more gives no figure. ${
