@@ -116,7 +116,7 @@ const consequences: Readonly<Partial<Record<StepId, Consequence>>> = {
 	'guard-gap': clearance,
 	clearance,
 	mat: guardHangs,
-	'mat-thickness': clearance,
+	'mat-thickness': (facts) => clearance(facts).map(unheard),
 	'zero-free-after': freeZero,
 	'bias-drag': skatingLines,
 	'bias-radius-middle': skatingLines,
@@ -161,13 +161,10 @@ export function consequencesOf(dialogue: Dialogue, {step, slot, progress}: Posit
 
 function tickLines(step: StepOf<'ticks'>, facts: Facts): Shown[] {
 	const states = tickStates(step, facts);
-	const isTicked = states.every(({mark}) => mark === 'yes');
-	return states.map(({line: id, mark}) => {
-		const text = tickText(step.id, id);
-		const tone = mark === 'yes' ? 'good' : mark === 'no' ? 'warn' : 'plain';
-		// The question names what is open, and a problem what is not so.
-		return {...line(said.ticked({text, mark}), tone), heard: isTicked ? text : ''};
-	});
+	const lines = states.map(({line: id, mark}) =>
+		line(said.ticked({text: tickText(step.id, id), mark}), mark === 'yes' ? 'good' : mark === 'no' ? 'warn' : 'plain'),
+	);
+	return states.every(({mark}) => mark === 'yes') ? lines : lines.map(unheard);
 }
 
 function nextCheckLines({check, history}: Dialogue): Shown[] {

@@ -99,8 +99,8 @@ function figureLines(facts: Facts, place: Place): Shown[] {
 			const {roundsApart, roundsApartElsewhere} = words.results;
 			return line(one.radiusMm === here.radiusMm ? roundsApart(one) : roundsApartElsewhere(one), 'warn');
 		}),
-		line(said.pull(judged), 'strong'),
-		line(said.band(judged), 'strong'),
+		{...line(said.pull(judged), 'strong'), heard: said.pullHeard(judged)},
+		{...line(said.band(judged), 'strong'), heard: said.bandHeard(judged)},
 		// Rounds that do not agree say nothing about what more of them would bring.
 		...(roundsAgree(document) ? wouldDecide(document, here) : []),
 		...scaleLine(onGauge(document, facts)),

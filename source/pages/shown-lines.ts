@@ -116,7 +116,10 @@ type Seen =
 export type ShownAs<Kind extends Shown['kind']> = Extract<Shown, {kind: Kind}>;
 
 /** What is shown, in words. */
-export const inWords = (shown: Shown): string => shown.heard ?? (shown.kind === 'line' ? shown.text : shown.caption);
+export const inWords = (shown: Shown): string => (shown.kind === 'line' ? shown.text : shown.caption);
+
+/** What a voice says of it; empty where it says the same elsewhere. */
+export const heardOf = (shown: Shown): string => shown.heard ?? inWords(shown);
 
 /** Drawn, or printed, and not said: a voice has told the same already, or tells it beside. */
 export const unheard = (shown: Shown): Shown => ({...shown, heard: ''});

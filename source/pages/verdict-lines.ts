@@ -26,7 +26,7 @@ const {verdict} = words.pages;
 /**
  * Everything that a check came to, in the order in which a technician wants it; a filed one as it was issued.
  *
- * @param action what is to be done now, while a check goes on
+ * @param action what is to be done now, while a check goes on: a voice tells that, and the details once it is filed
  */
 export function verdictLines(
 	check: Check,
@@ -63,7 +63,7 @@ export function verdictLines(
 		...biasLines(check),
 		...beforeAndAfter(check, figures),
 		...(years ? [line(verdict.overYears, 'strong'), ...years.trend, ...years.pictures] : []),
-		...detailLines(figures),
+		...(action ? detailLines(figures).map(unheard) : detailLines(figures)),
 	];
 }
 

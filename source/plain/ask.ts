@@ -1,6 +1,6 @@
 import type {Entry} from '../check/entry.js';
 import type {Prompt} from '../check/prompt.js';
-import {inWords, type Shown} from '../pages/shown-lines.js';
+import {heardOf, type Shown} from '../pages/shown-lines.js';
 import {words} from '../words/index.js';
 import {says} from '../words/says.js';
 
@@ -15,7 +15,7 @@ export type Lines = {
 };
 
 /** A line in words; held-together spaces matter on a screen only. */
-export const plainText = (shown: Shown): string => inWords(shown).replaceAll('\u00a0', ' ');
+export const plainText = (shown: Shown): string => heardOf(shown).replaceAll('\u00a0', ' ');
 
 /** All that a voice says of it, a line each. */
 export const plainTexts = (shown: readonly Shown[]): string[] => shown.map(plainText).filter((text) => text !== '');
@@ -88,14 +88,14 @@ export function entryOf(prompt: Prompt, text: string): Entry | string {
 	}
 }
 
-/** Of a list: all of it, nothing of it, or all but some lines by their numbers. */
+/** Of a list: all of it, or all but some lines by their numbers; of its last line y or n. */
 function marksOf({length}: readonly string[], answer: string): Entry | string {
-	const all = Array.from({length}, (_, index) => index + 1);
 	const answered = yesOrNo(answer)?.kind;
-	if (answered) return {kind: 'marks', notSo: answered === 'yes' ? [] : all};
+	if (answered === 'yes') return {kind: 'marks', notSo: []};
+	if (length === 1) return answered === 'no' ? {kind: 'marks', notSo: [1]} : say.wanted.yesNo;
 	const notSo = answer.split(/[\s,]+/).map(Number);
-	if (length > 1 && notSo.every((number) => all.includes(number))) return {kind: 'marks', notSo};
-	return length > 1 ? say.wanted.marks : say.wanted.yesNo;
+	const isLine = (number: number): boolean => Number.isInteger(number) && number >= 1 && number <= length;
+	return notSo.every(isLine) ? {kind: 'marks', notSo} : say.wanted.marks;
 }
 
 /** Typed for a gauge, or for another number: more than the number of a line. */

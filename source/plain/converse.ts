@@ -47,6 +47,7 @@ export async function converse(workbench: Workbench, start: Dialogue, lines: Lin
 		const taken = unmended(asked, text, lines) ?? (await take(workbench, dialogue, asked, text));
 		if (taken.kind === 'end') return taken.end;
 		if (taken.kind === 'next') {
+			teller.tellOutcome(view, dialogue, text, taken.dialogue);
 			dialogue = taken.dialogue;
 			continue;
 		}

@@ -1,9 +1,9 @@
 import type {Dialogue} from '../check/dialogue.js';
 import type {Shown} from '../pages/shown-lines.js';
-import type {View} from '../pages/view.js';
+import {type View, viewOf} from '../pages/view.js';
 import {words} from '../words/index.js';
 import {says} from '../words/says.js';
-import {type Lines, plainText, promptLines} from './ask.js';
+import {type Lines, plainText, plainTexts, promptLines} from './ask.js';
 
 const say = words.faces.plain;
 
@@ -50,7 +50,10 @@ export class Teller {
 			return text !== '' && (text === notice || isAtBench(one, text) || isNews(one, text, before)) ? [text] : [];
 		});
 		const unit = view.unit === '' || view.unit === before.unit ? [] : [say.unit(view)];
-		const ask = view.ask === '' || asWord(view.ask) === asWord(view.title) ? [] : [view.ask];
+		const isTitle = asWord(view.ask) === asWord(view.title);
+		// In short words it says how keys tick a list.
+		const isOfKeys = dialogue.isBrisk && view.prompt.kind === 'yes-no' && view.prompt.lines !== undefined;
+		const ask = view.ask === '' || isTitle || isOfKeys ? [] : [view.ask];
 		const first = ['', ...(deck === before.deck ? [] : [deck]), say.question(head)];
 		for (const text of [...first, ...ask, ...news, ...unit, ...promptLines(view.prompt)]) this.#lines.say(text);
 		this.#heard = {
@@ -61,10 +64,23 @@ export class Teller {
 			lines: new Set([...before.lines, ...news]),
 		};
 	}
+
+	/** What a number that passes came to: a screen shows it while it is typed. */
+	tellOutcome({prompt, title}: View, dialogue: Dialogue, typed: string, next: Dialogue): void {
+		if (prompt.kind !== 'field' || viewOf(next).title === title) return;
+		const {lines} = this.#heard;
+		const {shown} = viewOf(dialogue, typed.trim() === '' ? prompt.initial : typed);
+		const outcome = plainTexts(shown.filter(isOutcome)).filter((text) => !lines.has(text));
+		for (const text of outcome) this.#lines.say(text);
+		this.#heard = {...this.#heard, lines: new Set([...lines, ...outcome])};
+	}
 }
 
-/** What counts is always said, a note beside it once in a stage. */
+const isOutcome = (one: Shown): boolean => one.kind === 'level' || (one.kind === 'line' && one.tone === 'good');
+
+/** What counts, or is put in words for a voice, is always said; a note beside it once in a stage. */
 function isNews(one: Shown, text: string, {lines}: Heard): boolean {
+	if (one.heard !== undefined) return true;
 	const isNote = one.kind !== 'line' || one.tone === 'plain' || one.tone === 'dim' || one.tone === 'warn';
 	return !isNote || !lines.has(text);
 }

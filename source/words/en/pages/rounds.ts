@@ -2,8 +2,8 @@ import type {WouldDecide, Zone} from '../../../measures/verdict.js';
 import type {VerdictLimits} from '../../../procedure/facts.js';
 import type {MeasuredRadius} from '../../../results/figures-types.js';
 import {type GaugeUnit, units} from '../../../units.js';
-import {percent, plainNumber, plural} from '../../numbers.js';
-import {bandAt, pullAt, sureFirst, wouldDecideIt} from '../figures.js';
+import {percent, plainNumber, plural, span} from '../../numbers.js';
+import {bandAt, pullAt, sideForce, sureFirst, wouldDecideIt} from '../figures.js';
 
 type Taken = {
 	readonly number: number;
@@ -38,6 +38,11 @@ const verdictOf = (verdict: Zone | 'undecided', atWorst: Zone): string =>
 
 type Judged = {readonly figures: MeasuredRadius; readonly limits: VerdictLimits};
 
+const pullJudged = ({figures, limits: {pullGoodPct, pullUsablePct}}: Judged): string =>
+	`(${limitInQuestion(figures.pullAtWorst, pullGoodPct, pullUsablePct)}): ${verdictOf(figures.pullVerdict, figures.pullAtWorst)}`;
+const bandJudged = ({figures, limits: {bandGoodPct, bandUsablePct}}: Judged): string =>
+	`(${limitInQuestion(figures.bandAtWorst, bandGoodPct, bandUsablePct)}): ${verdictOf(figures.bandVerdict, figures.bandAtWorst)}`;
+
 type WouldDecideIt = {readonly by: WouldDecide; readonly atWorst: Zone};
 
 type Closing = {readonly movedPct: number; readonly allowedPct: number};
@@ -71,10 +76,12 @@ export const roundsTaken = {
 				? 'Set less bias, take the reading back, or go on without figures here.'
 				: 'Look at the level and whether the bias is really off; take the reading back, or go on without figures here.'
 		}`,
-	pull: ({figures, limits: {pullGoodPct, pullUsablePct}}: Judged) =>
-		`Pull ${pullAt(figures)} (${limitInQuestion(figures.pullAtWorst, pullGoodPct, pullUsablePct)}): ${verdictOf(figures.pullVerdict, figures.pullAtWorst)}`,
-	band: ({figures, limits: {bandGoodPct, bandUsablePct}}: Judged) =>
-		`Band ${bandAt(figures)} (${limitInQuestion(figures.bandAtWorst, bandGoodPct, bandUsablePct)}): ${verdictOf(figures.bandVerdict, figures.bandAtWorst)}`,
+	pull: (one: Judged) => `Pull ${pullAt(one.figures)} ${pullJudged(one)}`,
+	band: (one: Judged) => `Band ${bandAt(one.figures)} ${bandJudged(one)}`,
+	/** The radius was told with the question. */
+	pullHeard: (one: Judged) =>
+		`Pull ${sideForce(one.figures.pullPct, one.figures.pullUncertaintyPct)} ${pullJudged(one)}.`,
+	bandHeard: (one: Judged) => `Band ${span(one.figures.bandPct, one.figures.bandUncertaintyPct)} ${bandJudged(one)}.`,
 	pullWouldDecide: (wanted: WouldDecideIt) => `Pull: ${wouldDecideIt(wanted.by, wanted.atWorst)}.`,
 	bandWouldDecide: (wanted: WouldDecideIt) => `Band: ${wouldDecideIt(wanted.by, wanted.atWorst)}.`,
 	somethingMoved: (closing: Closing) => `${off(closing)} (${allowed(closing)}): something moved. Probe again.`,
