@@ -18,6 +18,8 @@ export type PastCheck = {
 	readonly nextDate: string | null;
 	/** What was done to the arm since the check before, by id; null where nothing was, or nobody was asked. */
 	readonly doneSince: string | null;
+	/** Minutes that hands were at it, long silences left out; null where it came to no end. */
+	readonly tookMinutes: number | null;
 	/** Why it does not count, where it was marked void later. */
 	readonly voidBecause?: string;
 };

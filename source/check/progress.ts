@@ -137,7 +137,7 @@ function isDue(check: Check, step: Step, answer: Answer | undefined): boolean {
 }
 
 /** How far along: the number of the stage among all that there are, so that neither changes on the way. */
-export function stageCount({stage}: Step): {number: number; of: number} {
+export function stageCount({stage}: Pick<Step, 'stage'>): {number: number; of: number} {
 	const due: readonly StageId[] = stages.filter((one) => one !== 'resume');
 	return {number: Math.max(1, due.indexOf(stage) + 1), of: due.length};
 }

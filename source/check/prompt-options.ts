@@ -10,7 +10,7 @@ import {doubtAskedBy} from '../procedure/steps-still.js';
 import type {Trial} from './check.js';
 import type {Dialogue, Position} from './dialogue.js';
 import {itemsInDoubt} from './doubts.js';
-import type {StepState} from './progress.js';
+import {type StepState, stageCount} from './progress.js';
 import {type PromptOption, plainly} from './says.js';
 import {counts, hasReadings, isComplete, openSeries} from './series.js';
 import {hasOnReadings, nameOfTrial, trialsOf} from './trials.js';
@@ -160,16 +160,24 @@ export function stageOptions({check}: Dialogue, {progress, step}: Position): rea
 	const seen = [...new Set<StageId>(progress.visible.map((one) => one.stage))];
 	const stageOption = (stage: StageId): PromptOption => {
 		const states = progress.visible.filter((one) => one.stage === stage).map((one) => progress.stateOf(one));
-		return {id: choiceOf.stage(stage), label: {id: 'stage', values: {stage, state: worstOf(states)}}};
+		const {number} = stageCount({stage});
+		return {id: choiceOf.stage(stage), label: {id: 'stage', values: {stage, state: worstOf(states)}}, number};
 	};
 	// A filed check was opened again for its put-back list alone.
 	if (check.reopened) return seen.filter((stage) => afterStop.includes(stage)).map(stageOption);
-	return [
-		check.stopped ? {id: 'carry-on', label: plainly('carry-on')} : {id: 'stop', label: plainly('stop')},
+	const after = stageCount({stage: 'next'}).of;
+	const others = [
 		{id: 'take-back', label: plainly('take-back')},
 		{id: 'strike', label: plainly('strike')},
 		...(step?.input.kind === 'rounds' ? [{id: 'enough', label: plainly('fewer-rounds')}] : []),
-		...seen.map(stageOption),
+	];
+	// A stage has the number that stands in the bar while it is asked.
+	return [
+		check.stopped
+			? {id: 'carry-on', label: plainly('carry-on'), number: 0}
+			: {id: 'stop', label: plainly('stop'), number: 0},
+		...seen.filter((stage) => stage !== 'resume').map(stageOption),
+		...others.map((one, index) => ({...one, number: after + 1 + index})),
 	];
 }
 

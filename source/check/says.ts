@@ -112,7 +112,12 @@ export type LabelValues = {
 };
 export type Label = Said<LabelValues>;
 /** One of several that can be chosen: its id, and what it is called. */
-export type PromptOption<L = Label> = {readonly id: string; readonly label: L};
+export type PromptOption<L = Label> = {
+	readonly id: string;
+	readonly label: L;
+	/** By which it is marked, also from another page of the list; else its place on the page. */
+	readonly number?: number;
+};
 
 /** A question that is answered by yes or no, where it is another one than the step's own. */
 export type QuestionValues = {

@@ -1,24 +1,24 @@
 import limits from '../../shared/limits.json' with {type: 'json'};
+import type {Check} from '../check/check.js';
 import type {Dialogue, Position} from '../check/dialogue.js';
 import {stillItems} from '../check/prompt-options.js';
 import {hasReadings, openSeries} from '../check/series.js';
-import {mnPerGram} from '../measures/tracking-force.js';
-import {type ClearanceState, clearanceState} from '../procedure/clearance.js';
 import type {Facts} from '../procedure/facts.js';
 import {statedZero} from '../procedure/hold-limits.js';
 import {type Step, type StepOf, takes} from '../procedure/step.js';
-import type {IdOf, StepId} from '../procedure/step-ids.js';
+import type {StepId} from '../procedure/step-ids.js';
 import {tickStates} from '../procedure/ticks.js';
-import {besidePlaying, carriedMn, guardHandling, guardWeightMn} from '../procedure/weighing.js';
+import {besidePlaying, guardWeightMn} from '../procedure/weighing.js';
 import {nextCheckOf} from '../results/next-check.js';
 import {actionOfCheck} from '../results/tried.js';
 import {words} from '../words/index.js';
 import {nextCheckText} from '../words/results-text.js';
 import {tickText, titleOf} from '../words/step-text.js';
 import {biasLines} from './bias/lines.js';
-import {skatingLines} from './bias/skating-lines.js';
+import {skatingLines, wantedLines} from './bias/skating-lines.js';
 import {lastAdvice} from './bias/so-far.js';
 import {forceFigure} from './figure-asked.js';
+import {bothForces, carriedLines, clearanceShown} from './force-and-height.js';
 import {geometryLines, unusualLengths, workedOutLines} from './geometry-lines.js';
 import {issuedOf} from './issued.js';
 import {levelConsequence} from './level-consequence.js';
@@ -31,50 +31,6 @@ import {verdictLines} from './verdict-lines.js';
 const said = words.pages.consequences;
 
 type Consequence = (facts: Facts) => readonly Shown[];
-
-const bothForces =
-	(step: IdOf<'number'>): Consequence =>
-	(facts) => {
-		const forceMn = facts.number(step);
-		return forceMn === undefined ? [] : [line(said.bothForces({forceMn}))];
-	};
-
-const force: Consequence = (facts) => {
-	const carried = carriedMn(facts);
-	const playingMn = facts.number('playing-force');
-	if (carried === undefined || playingMn === undefined) return [];
-	const handling = guardHandling(facts);
-	const guardMn = (facts.number('guard-mass') ?? 0) * mnPerGram;
-	return [
-		line(said.carried({carriedMn: carried, playingMn})),
-		...(handling === 'left-out' ? [line(said.guardUnseen({guardMn}))] : []),
-		...(handling === 'included' && guardMn > 0 ? [line(said.guardAlone({guardMn}), 'dim')] : []),
-	];
-};
-
-const clearance: Consequence = (facts) => {
-	const {stylusMm, stylusWindow, guardWindow, guardMm} = clearanceState(facts);
-	const depthMm = facts.number('guard-depth');
-	const toldOf = ([lowMm, highMm]: ClearanceState['stylusWindow'], nowMm: number | undefined) => ({
-		lowMm,
-		highMm,
-		nowMm,
-	});
-	return [
-		{
-			kind: 'clearance',
-			stylusMm,
-			stylusWindowMm: stylusWindow,
-			guard: guardWindow && depthMm !== undefined ? {depthMm, windowMm: guardWindow} : undefined,
-			isMatOn: !facts.is('mat', 'off'),
-			caption: [
-				said.stylus(toldOf(stylusWindow, stylusMm)),
-				...(guardWindow ? [said.guard(toldOf(guardWindow, guardMm))] : []),
-			].join(' '),
-		},
-		...(guardMm === undefined ? [] : [line(said.guardClear({gapMm: limits.guardGapMm.value}), 'dim')]),
-	];
-};
 
 const guardHangs: Consequence = (facts) => {
 	const depthMm = facts.number('guard-depth');
@@ -110,17 +66,18 @@ const consequences: Readonly<Partial<Record<StepId, Consequence>>> = {
 	'level-lr-2': levelConsequence('leftRight'),
 	'level-fb-1': levelConsequence('frontBack'),
 	'level-fb-2': levelConsequence('frontBack'),
-	'guard-account': force,
-	'force-reading': force,
-	'force-at-height': force,
-	'guard-gap': clearance,
-	clearance,
+	'guard-account': carriedLines,
+	'force-reading': carriedLines,
+	'force-at-height': carriedLines,
+	'guard-gap': clearanceShown,
+	clearance: clearanceShown,
 	mat: guardHangs,
-	'mat-thickness': (facts) => clearance(facts).map(unheard),
+	'mat-thickness': (facts) => clearanceShown(facts).map(unheard),
 	'zero-free-after': freeZero,
 	'bias-drag': skatingLines,
 	'bias-radius-middle': skatingLines,
 	'back-force': putBackForce,
+	'bias-on': wantedLines,
 	'back-weight': (facts) => {
 		const playingMn = facts.number('playing-force');
 		return playingMn === undefined ? [] : [unheard(forceFigure(playingMn + guardWeightMn(facts)))];
@@ -155,10 +112,17 @@ export function consequencesOf(dialogue: Dialogue, {step, slot, progress}: Posit
 		case 'signed':
 		case 'clock':
 		case 'profile':
-			return step.id === 'bias-weight' || step.id === 'bias-set' ? lastAdvice(dialogue.check) : brought;
+			return step.id === 'bias-weight' || step.id === 'bias-set' ? beforeSetting(dialogue.check, facts) : brought;
 	}
 }
 
+/** What the last setting was to be changed to; before there was one, what is wanted. */
+function beforeSetting(check: Check, facts: Facts): readonly Shown[] {
+	const advice = lastAdvice(check);
+	return advice.length > 0 ? advice : wantedLines(facts);
+}
+
+/** The question names the open lines to a voice. */
 function tickLines(step: StepOf<'ticks'>, facts: Facts): Shown[] {
 	const states = tickStates(step, facts);
 	const lines = states.map(({line: id, mark}) =>

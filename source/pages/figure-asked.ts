@@ -3,10 +3,12 @@ import {readingAt, type Slot} from '../check/rounds.js';
 import {openSeries} from '../check/series.js';
 import {clearanceState} from '../procedure/clearance.js';
 import {levelState} from '../procedure/level.js';
+import {isOnPlace} from '../procedure/places.js';
 import type {StageId, Step} from '../procedure/step.js';
 import {units} from '../units.js';
 import {words} from '../words/index.js';
-import {scaleFigure} from '../words/numbers.js';
+import {rounded, scaleFigure, stepDecimals} from '../words/numbers.js';
+import {wantedReading} from './bias/so-far.js';
 import type {BigFigure} from './instruments/figure.js';
 
 const said = words.instruments.asked;
@@ -25,7 +27,7 @@ const sittingStages: readonly StageId[] = ['arm', 'tools', 'next'];
 export function figureAsked({check, mode}: Dialogue, position: Position): FigureAsked | undefined {
 	const {step, slot, stuck, mendable} = position;
 	if (mode.kind !== 'ask' || !step || sittingStages.includes(step.stage) || (stuck && !mendable)) return;
-	if (step.input.kind === 'rounds') return slot && {target: undefined, note: otherLimit(check, slot)};
+	if (step.input.kind === 'rounds') return slot && {target: biasFigure(position), note: otherLimit(check, slot)};
 	if (step.input.kind !== 'number' && step.input.kind !== 'signed') return;
 	return {target: targetOf(step, position), note: noteOf(step, position)};
 }
@@ -35,6 +37,18 @@ function otherLimit(check: Dialogue['check'], slot: Slot): string | undefined {
 	if (slot.which === 'innerLimit') return;
 	const inner = readingAt(openSeries(check), {...slot, which: 'innerLimit'});
 	return inner && said.innerLimit({typed: inner.typed});
+}
+
+/** What the gauge is to show in the middle of both limits with the bias on, before anything was read there. */
+function biasFigure({slot, progress: {facts}}: Position): BigFigure | undefined {
+	if (slot?.which !== 'innerLimit' || slot.index > 0 || !isOnPlace(slot.place)) return;
+	const reading = wantedReading(facts, slot.place);
+	if (!reading) return;
+	const {value, step, unit} = reading;
+	const text = rounded(Math.abs(value), stepDecimals(step));
+	const {label} = units[unit];
+	const side = words.figures.wayOf(value);
+	return {kind: 'figure', text, unit: label, side, note: said.middle, caption: ''};
 }
 
 /** A force to set, in large digits. */

@@ -1,5 +1,6 @@
 import type {Dialogue, Position} from '../check/dialogue.js';
-import {sheetStages} from '../procedure/step.js';
+import {isPassed, type Progress} from '../check/progress.js';
+import {type Step, sheetStages} from '../procedure/step.js';
 import {words} from '../words/index.js';
 import {titleOf} from '../words/step-text.js';
 import {line, type Shown} from './shown-lines.js';
@@ -8,6 +9,7 @@ const said = words.pages.view;
 
 /** The lines of the page that a question belongs to: what was answered, what is asked, what is still to come. */
 export function sheetOf({mode, check}: Dialogue, {step, progress}: Position): readonly Shown[] {
+	if (mode.kind === 'ask' && step?.stage === 'back') return stillToDo(step, progress);
 	if (mode.kind !== 'ask' || !step || !sheetStages.includes(step.stage)) return [];
 	return progress.visible
 		.filter(({stage, input}) => stage === step.stage && input.kind !== 'profile')
@@ -18,3 +20,12 @@ export function sheetOf({mode, check}: Dialogue, {step, progress}: Position): re
 			return line(said.sheetLine({title, typed}), typed === undefined ? 'dim' : 'plain');
 		});
 }
+
+/** The list by which the deck is put back: what is done, what is asked, what is still to come. */
+const stillToDo = (asked: Step, {visible, stateOf}: Progress): readonly Shown[] =>
+	visible
+		.filter(({stage}) => stage === asked.stage)
+		.map((step) => {
+			if (step === asked) return line(said.sheetLineAsked({title: titleOf(step.id)}), 'strong');
+			return line(titleOf(step.id), isPassed(stateOf(step)) ? 'good' : 'plain');
+		});

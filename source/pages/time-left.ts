@@ -1,5 +1,5 @@
-import type {Progress} from '../check/progress.js';
-import {isPassed} from '../check/progress.js';
+import type {PastCheck} from '../check/past-check.js';
+import {isPassed, type Progress} from '../check/progress.js';
 import {roundsToSee} from '../procedure/facts.js';
 import type {Step} from '../procedure/step.js';
 
@@ -20,14 +20,31 @@ const secondsOf: Readonly<Record<Step['input']['kind'], number>> = {
 	'bias-result': 60,
 };
 
-/** Minutes until the deck is ready to play again, whole ones: of the steps that still want something. */
-export function minutesLeft({visible, stateOf, facts}: Progress): number {
+/**
+ * Minutes until the deck is ready to play again, whole ones: of the steps that still want something, at the pace of the
+ * last whole check of this arm where there is one, else at that of a typical one.
+ */
+export function minutesLeft({visible, stateOf, facts}: Progress, history: readonly PastCheck[]): number {
 	const roundsEach = facts.shownAt ? roundsToSee : facts.roundsEach;
-	const secondsFor = ({input}: Step): number => {
+	const secondsFor = ({input}: Step, isLeft: boolean): number => {
 		if (input.kind !== 'rounds') return secondsOf[input.kind];
 		const wanted = input.place === 'inner' || input.place === 'outer' || input.place === 'extra' ? roundsEach : 1;
-		return secondsOf.rounds * Math.max(0, wanted - facts.rounds(input.place).length);
+		return secondsOf.rounds * Math.max(0, wanted - (isLeft ? facts.rounds(input.place).length : 0));
 	};
-	const open = visible.filter((step) => !isPassed(stateOf(step)));
-	return Math.ceil(open.reduce((sum, step) => sum + secondsFor(step), 0) / 60);
+	const sum = (steps: readonly Step[], isLeft: boolean): number =>
+		steps.reduce((total, step) => total + secondsFor(step, isLeft), 0);
+	const left = sum(
+		visible.filter((step) => !isPassed(stateOf(step))),
+		true,
+	);
+	return Math.ceil((left * paceOf(history, sum(visible, false))) / 60);
 }
+
+/** How much longer than typical the last whole check took; one that was only tried out, or left lying, tells nothing. */
+function paceOf(history: readonly PastCheck[], typicalSeconds: number): number {
+	const took = history.find(({tookMinutes, outcome}) => outcome === 'complete' && tookMinutes !== null)?.tookMinutes;
+	const pace = ((took ?? 0) * 60) / typicalSeconds;
+	return pace >= 1 / mostPace && pace <= mostPace ? pace : 1;
+}
+
+const mostPace = 3;

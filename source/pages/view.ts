@@ -73,7 +73,8 @@ export function viewOf(dialogue: Dialogue, typed = ''): View {
 		arm: said.arm({name: progress.facts.text('arm-name'), isPractice: dialogue.check.practice !== undefined}),
 		stage: step ? said.stage({title: words.stages[step.stage], ...stageCount(step)}) : said.complete.stage,
 		place: step ? said.place(stageCount(step)) : '',
-		minutes: step ? minutesLeft(progress) : null,
+		// Nobody waits for an invented arm.
+		minutes: step && !dialogue.check.practice ? minutesLeft(progress, dialogue.history) : null,
 		deck,
 		changes: dialogue.mode.kind === 'ask' && step ? changedBy(dialogue, step, deck) : [],
 		progress: isReadyToPlay(progress) ? said.readyToPlay : said.notReadyToPlay,

@@ -1,6 +1,7 @@
 import type {Entry} from '../check/entry.js';
 import type {Prompt} from '../check/prompt.js';
 import {heardOf, type Shown} from '../pages/shown-lines.js';
+import type {Option} from '../procedure/step.js';
 import {words} from '../words/index.js';
 import {says} from '../words/says.js';
 
@@ -39,7 +40,7 @@ export function promptLines(prompt: Prompt): string[] {
 			];
 		case 'choice':
 			return [
-				...prompt.options.map(({label}, index) => say.option({number: index + 1, label})),
+				...prompt.options.map(({label, number}, index) => say.option({number: number ?? index + 1, label})),
 				...(prompt.offersFirst ? prompt.options.slice(0, 1).map(({label}) => say.takes({text: label})) : []),
 			];
 		case 'yes-no':
@@ -64,11 +65,11 @@ export function entryOf(prompt: Prompt, text: string): Entry | string {
 		case 'choice': {
 			const typed = answer === '' && prompt.offersFirst ? '1' : answer;
 			const chosen = /^\d+$/.test(typed)
-				? prompt.options[Number(typed) - 1]
+				? prompt.options.find(({number}, index) => (number ?? index + 1) === Number(typed))
 				: prompt.options.find(({label, id}) => label === answer || id === answer);
 			if (chosen) return {kind: 'choose', id: chosen.id};
 			if (isReading(answer)) return says.refusal({id: 'no-reading-here', values: {typed: answer}});
-			return say.wanted.number({last: prompt.options.length});
+			return say.wanted.number({last: lastNumber(prompt.options)});
 		}
 		case 'yes-no':
 			return prompt.lines ? marksOf(prompt.lines, answer) : (yesOrNo(answer) ?? say.wanted.yesNo);
@@ -97,6 +98,9 @@ function marksOf({length}: readonly string[], answer: string): Entry | string {
 	const isLine = (number: number): boolean => Number.isInteger(number) && number >= 1 && number <= length;
 	return notSo.every(isLine) ? {kind: 'marks', notSo} : say.wanted.marks;
 }
+
+const lastNumber = (options: readonly Option[]): number =>
+	Math.max(0, ...options.map(({number}, index) => number ?? index + 1));
 
 /** Typed for a gauge, or for another number: more than the number of a line. */
 const isReading = (answer: string): boolean => /\d/.test(answer) && !/^\d+$/.test(answer);

@@ -41,7 +41,7 @@ export type StageId = (typeof stages)[number];
 export const sheetStages: readonly StageId[] = ['arm', 'tools', 'level', 'bias', 'clearance'];
 
 /** What can be chosen, with what it is called. */
-export type Option = {readonly id: string; readonly label: string};
+export type Option = {readonly id: string; readonly label: string; readonly number?: number};
 
 /** Two directions with a word each; the first is the positive one. */
 export type Sides = {

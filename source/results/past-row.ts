@@ -2,6 +2,7 @@ import type {Check} from '../check/check.js';
 import type {MeasuredWith, PastCheck, PastProbe} from '../check/past-check.js';
 import {factsOfSeries} from '../check/progress.js';
 import {openSeries} from '../check/series.js';
+import {places} from '../procedure/places.js';
 import {nothingDone} from '../procedure/steps-still.js';
 import {documentOfCheck} from './document-of-check.js';
 import type {RadiusFigures} from './figures.js';
@@ -23,7 +24,26 @@ export const rowOf = (check: Check, issued: IssuedFigures | null = figuresOfChec
 	measuredWith: measuredWith(check, issued),
 	doneSince: doneSince(check),
 	nextDate: null,
+	tookMinutes: minutesTaken(check),
 });
+
+/** Minutes between the answers and readings of a check; a silence that is longer was no work. */
+function minutesTaken({answers, series, startedAt}: Check): number {
+	const rounds = series.flatMap((one) => places.flatMap((place) => one[place]));
+	const stamps = [
+		startedAt,
+		...Object.values(answers).map(({at}) => at),
+		...rounds.flatMap(({innerLimit, outerLimit}) => [innerLimit.at, ...(outerLimit ? [outerLimit.at] : [])]),
+	];
+	const times = stamps.map((at) => Date.parse(at)).toSorted((one, other) => one - other);
+	const ms = times.slice(1).reduce((sum, at, index) => {
+		const gap = at - (times[index] ?? at);
+		return gap > longestStepMs ? sum : sum + gap;
+	}, 0);
+	return Math.round(ms / 60_000);
+}
+
+const longestStepMs = 10 * 60_000;
 
 /** What was done since the check before; nothing is no event. */
 function doneSince({answers}: Check): string | null {

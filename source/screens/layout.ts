@@ -80,7 +80,7 @@ export function layoutOf({view, typed = '', width, height, page, isWhy, notice, 
 		: countdown
 			? rowsOfOne(countdown, {columns: width, rows: room}, look)
 			: whole;
-	const fits = {room, isNoted: notes.length > 0, byArrows: turnsByArrows(view, typed)};
+	const fits = {room, byArrows: turnsByArrows(view, typed)};
 	const body = pageOfBody(all.length > room ? inOrder(all, view) : all, page, fits, look);
 	return {head, body: filled(body.rows, body.note), foot, controlRows: answer, pages: body.pages};
 }

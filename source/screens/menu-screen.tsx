@@ -47,7 +47,7 @@ export const MenuScreen = ({
 	const wanted = linesOfOptions(options, width);
 	const list = Math.max(1, Math.min(wanted, free - Math.min(body.length, Math.max(6, free - wanted))));
 	const {head, room, filled, foot} = skeletonOf({...parts, answer: options.length > 0 ? list : 0});
-	const turned = pageOfBody(body, page, {room, isNoted: false, byArrows: !turns}, look);
+	const turned = pageOfBody(body, page, {room, byArrows: !turns}, look);
 	pages.current = turned.pages;
 	return (
 		<Frame head={head} body={filled(turned.rows, turned.note)} foot={foot}>

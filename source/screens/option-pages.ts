@@ -13,18 +13,28 @@ const indent = 4;
 export const linesOfOption = ({label}: Option, width: number): number =>
 	Math.max(1, Math.ceil(stringWidth(label) / Math.max(1, width - indent - 2)));
 
+/** Whether options have numbers of their own, which may have two digits. */
+export const hasNumbers = (options: readonly Option[]): boolean => options.some(({number}) => number !== undefined);
+
 export const linesOfOptions = (options: readonly Option[], width: number): number =>
-	options.slice(0, mostShown).reduce((sum, option) => sum + linesOfOption(option, width), 0);
+	(hasNumbers(options) ? options : options.slice(0, mostShown)).reduce(
+		(sum, option) => sum + linesOfOption(option, width),
+		0,
+	);
+
+/** The number by which an option is marked, here the nth of its page. */
+export const numberOf = ({number}: Option, index: number): number => number ?? index + 1;
 
 /** Options in pages of so many lines, each option with a digit; where there are several, the last line leads on. */
 export function optionPages(options: readonly Option[], rows: number, width: number): readonly (readonly Option[])[] {
-	if (options.length <= mostShown && linesOfOptions(options, width) <= rows) return [options];
+	const most = hasNumbers(options) ? Number.POSITIVE_INFINITY : mostShown;
+	if (options.length <= most && linesOfOptions(options, width) <= rows) return [options];
 	const pages: Option[][] = [[]];
 	let left = rows - 1;
 	for (const option of options) {
 		const lines = linesOfOption(option, width);
 		const page = pages.at(-1) ?? [];
-		if (page.length > 0 && (lines > left || page.length >= mostShown - 1)) {
+		if (page.length > 0 && (lines > left || page.length >= most - 1)) {
 			pages.push([option]);
 			left = rows - 1 - lines;
 		} else {

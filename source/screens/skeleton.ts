@@ -11,7 +11,7 @@ export type Skeleton = {
 	readonly head: readonly Row[];
 	/** Lines that the body may have. */
 	readonly room: number;
-	/** The body filled up so that the answer stands still; under it what turns its pages, if there are several. */
+	/** The body filled up so that the answer stands still; under it what turns its pages, unless something else is said. */
 	readonly filled: (body: readonly Row[], pageNote?: Row) => readonly Row[];
 	/** What the keys do, at the foot. */
 	readonly foot: readonly Row[];
@@ -64,7 +64,7 @@ export function skeletonOf(parts: SkeletonParts): Skeleton {
 	const room = Math.max(0, height - head.length - kept - answer - foot.length);
 	const filled = (body: readonly Row[], pageNote?: Row): readonly Row[] => {
 		const fill = look.screenReader ? [] : blanks(room - body.length);
-		if (notes.length > 0) return [...body, ...(pageNote ? [...fill.slice(1), pageNote] : fill), ...notes];
+		if (notes.length > 0) return [...body, ...fill, ...notes];
 		return [...body, ...fill, ...(pageNote ? [pageNote] : look.screenReader ? [] : [blank])];
 	};
 	return {head, room, filled, foot};
@@ -127,19 +127,15 @@ export function headAndRest(
 /** One page of a body that may have several, and the line that says which. */
 export type PageOfBody = {readonly rows: readonly Row[]; readonly pages: number; readonly note?: Row};
 
-/**
- * The page of a body that is wanted, in so many lines.
- *
- * @param isNoted something stands above the answer: then the line that tells the page is one of these
- */
+/** The page of a body that is wanted, in so many lines. */
 export function pageOfBody(
 	rows: readonly Row[],
 	page: number,
-	{room, isNoted, byArrows}: {readonly room: number; readonly isNoted: boolean; readonly byArrows: boolean},
+	{room, byArrows}: {readonly room: number; readonly byArrows: boolean},
 	look: Look,
 ): PageOfBody {
 	if (rows.length <= room) return {rows, pages: 1};
-	const turned = pageOf(rows, page, isNoted ? room - 1 : room);
+	const turned = pageOf(rows, page, room);
 	const note = pageRow({page: turned.page + 1, of: turned.pages, byArrows}, look);
 	return {rows: turned.rows, pages: turned.pages, note};
 }

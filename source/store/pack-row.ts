@@ -7,7 +7,7 @@ export type IndexRow = {readonly sizeBytes: number; readonly changedMs: number; 
 type PackedRow = readonly unknown[];
 
 const CONDITIONS_AT = 9;
-const FIXED_FIELDS = 18;
+const FIXED_FIELDS = 19;
 const PROBE_FIELDS = 8;
 
 const packProbe = (probe: PastProbe): PackedRow => [
@@ -47,6 +47,7 @@ export const packRow = ({sizeBytes, changedMs, summary}: IndexRow): PackedRow =>
 	...packConditions(summary.measuredWith),
 	summary.doneSince,
 	summary.nextDate,
+	summary.tookMinutes,
 	...summary.probe.flatMap(packProbe),
 ];
 
@@ -104,10 +105,12 @@ export const unpackRow = (packed: unknown): IndexRow | undefined => {
 	if (typeof id !== 'string' || typeof date !== 'string' || typeof startedAt !== 'string') return undefined;
 	if (typeof arm !== 'string' || typeof outcome !== 'string') return undefined;
 	if (!isTextOrNull(verdict) || !isTextOrNull(atWorst)) return undefined;
-	const doneSince = packed[FIXED_FIELDS - 2];
-	const nextDate = packed[FIXED_FIELDS - 1];
+	const doneSince = packed[FIXED_FIELDS - 3];
+	const nextDate = packed[FIXED_FIELDS - 2];
+	const tookMinutes = packed[FIXED_FIELDS - 1];
 	const measuredWith = unpackConditions(packed);
 	if (measuredWith === undefined || !isTextOrNull(nextDate) || !isTextOrNull(doneSince)) return undefined;
+	if (!isNumberOrNull(tookMinutes)) return undefined;
 	const probe: PastProbe[] = [];
 	for (let at = FIXED_FIELDS; at < packed.length; at += PROBE_FIELDS) {
 		const place = unpackProbe(packed, at);
@@ -117,6 +120,19 @@ export const unpackRow = (packed: unknown): IndexRow | undefined => {
 	return {
 		sizeBytes,
 		changedMs,
-		summary: {id, date, startedAt, arm, outcome, verdict, atWorst, probe, measuredWith, doneSince, nextDate},
+		summary: {
+			id,
+			date,
+			startedAt,
+			arm,
+			outcome,
+			verdict,
+			atWorst,
+			probe,
+			measuredWith,
+			doneSince,
+			nextDate,
+			tookMinutes,
+		},
 	};
 };

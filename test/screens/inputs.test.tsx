@@ -204,3 +204,18 @@ test('Whether all is still so is answered by y at once; a digit marks what is no
 	await type('y');
 	expect(onEntry.mock.calls.slice(1)).toEqual([[{kind: 'number', number: 1}], [{kind: 'yes'}]]);
 });
+
+test('Options with numbers of their own are reached by these from every page, two digits too', async () => {
+	const many = Array.from(
+		{length: 15},
+		(_, index): Option => ({id: `o${index}`, label: `stage ${index}`, number: index}),
+	);
+	const {type, waitFor, onChoose} = showList({options: many});
+	await waitFor('❯  0 stage 0');
+	await type('1');
+	await waitFor('❯  1 stage 1');
+	await type('2');
+	await waitFor('❯ 12 stage 12');
+	await type('\r');
+	expect(onChoose.mock.calls).toEqual([['o12']]);
+});

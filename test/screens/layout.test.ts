@@ -150,6 +150,95 @@ describe('Every screen of a check', () => {
 	});
 });
 
+/** A sentence in a language that takes 35 % more room. */
+const longer = (text: string): string => `${text} ${text.slice(0, Math.ceil(0.35 * text.length)).trim()}`;
+
+/** A view whose sentences are all longer. */
+function longerView(view: View): View {
+	const {prompt} = view;
+	return {
+		...view,
+		title: longer(view.title),
+		ask: longer(view.ask),
+		why: longer(view.why),
+		mistake: longer(view.mistake),
+		refusal: view.refusal && longer(view.refusal),
+		sheet: view.sheet.map((one) => (one.kind === 'line' ? {...one, text: longer(one.text)} : one)),
+		shown: view.shown.map((one) => (one.kind === 'line' ? {...one, text: longer(one.text)} : one)),
+		prompt:
+			prompt.kind === 'choice'
+				? {...prompt, options: prompt.options.map(({id, label}) => ({id, label: longer(label)}))}
+				: prompt,
+	};
+}
+
+describe('In another language', () => {
+	it.each(stations.map((one, index) => [index, one] as const))(
+		'sentences that are 35 %% longer fit too, station %d of a whole check',
+		(_index, one) => {
+			const view = longerView(viewOf(one));
+			for (const size of sizes)
+				for (const look of looks)
+					for (const isWhy of [false, true]) {
+						const layout = layoutOf({view, ...size, page: 0, isWhy, notice: '', look});
+						const seen: View = isWhy ? {...view, prompt: {key: 'why', kind: 'none'}} : view;
+						expect(faults(layout, size, seen, look)).toEqual([]);
+					}
+		},
+	);
+});
+
+describe('Nothing jumps', () => {
+	const drawn = looks.filter(({screenReader}) => !screenReader);
+	// Beyond this a frame does not grow.
+	const mostRows = 39;
+
+	it.each(stations.map((one, index) => [index, one] as const))(
+		'from page to page, while something is typed, refused or waited for, station %d of a whole check',
+		(_index, one) => {
+			const view = viewOf(one);
+			for (const size of sizes)
+				for (const look of drawn) {
+					const at = (page: number, typed = '', notice = '') =>
+						layoutOf({
+							view: typed === '' ? view : viewOf(one, typed),
+							typed,
+							...size,
+							page,
+							isWhy: false,
+							notice,
+							look,
+						});
+					const first = at(0);
+					const others = [
+						at(first.pages - 1),
+						at(0, '', words.faces.settled),
+						...(view.unit === '' ? [] : [at(0, '1')]),
+					];
+					for (const {head, body, controlRows, foot} of [first, ...others]) {
+						expect(head.length).toBe(first.head.length);
+						expect(head.length + body.length).toBe(first.head.length + first.body.length);
+						expect(head.length + body.length + controlRows + foot.length).toBe(Math.min(size.height, mostRows));
+					}
+				}
+		},
+	);
+
+	it('from step to step: bar, deck and task stand in the same rows, and a field in the same row', () => {
+		for (const size of sizes)
+			for (const look of drawn) {
+				const all = stations
+					.map((one) => viewOf(one))
+					.filter(({ask}) => ask.length <= size.width)
+					.map((view) => ({view, layout: layoutOf({view, ...size, page: 0, isWhy: false, notice: '', look})}));
+				expect(new Set(all.map(({layout: {head}}) => head.length)).size).toBe(1);
+				const fields = all.filter(({view: {prompt}}) => prompt.kind === 'field');
+				const rowsAbove = fields.map(({layout: {head, body, foot}}) => head.length + body.length + foot.length);
+				expect(new Set(rowsAbove).size).toBe(1);
+			}
+	});
+});
+
 describe('A long body', () => {
 	const verdict = viewOf(follow(freshDialogue(), northDeck, {until: 'verdict'}));
 	const look = {color: false, unicode: true, screenReader: false};

@@ -51,6 +51,7 @@ export const summaryOf = (record: Check): Summary => ({
 		withoutSettingUp: true,
 	},
 	doneSince: 'levelled',
+	tookMinutes: 31,
 	nextDate: null,
 });
 

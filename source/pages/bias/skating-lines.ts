@@ -47,6 +47,16 @@ function wantedOnGauge(document: Document, facts: Facts, gauge: OnGauge): Shown[
 	return middles.length === 0 ? [] : [line(words.bias.setting.wantedOnGauge({middles}), 'strong')];
 }
 
+/** What the gauge is to show with the bias on, and the drag that this is worked out with. */
+export function wantedLines(facts: Facts): Shown[] {
+	const document = partialDocument(facts);
+	if (!document) return [];
+	return [
+		...wantedOnGauge(document, facts, onGauge(document, facts)),
+		line(words.bias.setting.drag(dragTaken(document))),
+	];
+}
+
 /** Before any bias reading: what skating asks of this arm, beside the arm's own pull. */
 export function skatingLines(facts: Facts): Shown[] {
 	const document = partialDocument(facts);

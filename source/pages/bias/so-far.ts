@@ -1,5 +1,6 @@
 import type {Check} from '../../check/check.js';
 import {textOfTrial} from '../../check/trials.js';
+import {toStep} from '../../measures/hold-band.js';
 import {wantedReadingPct} from '../../measures/skating.js';
 import {onRadiusMm} from '../../procedure/bias-on.js';
 import type {Facts} from '../../procedure/facts.js';
@@ -55,6 +56,17 @@ function aimLines(of: 'wanted' | 'best', aim: Aim, gauge: OnGauge): Shown[] {
 	}
 	const tone = of === 'wanted' ? 'strong' : 'plain';
 	return [line(aimShown({of, shows: aimText(aim, gauge)}), tone), ...beyondTop(aim, gauge)];
+}
+
+/** What the gauge is to show in the middle at a radius, in its own unit; undefined where it cannot. */
+export function wantedReading(facts: Facts, place: OnPlace) {
+	const document = partialDocument(facts, 1);
+	const radiusMm = onRadiusMm(facts, place);
+	if (!document || radiusMm === undefined) return;
+	const gauge = onGauge(document, facts);
+	const aim = aimAt(radiusMm, wantedReadingPct(document.arm, dragOf(document), radiusMm), gauge);
+	if (gauge.isHandForce || !showsMiddle(aim, gauge)) return;
+	return {value: toStep(aim.middle, gauge.step), step: gauge.step, unit: gauge.unit};
 }
 
 /** With the bias on, at one radius: what is wanted there, what was read, and the curve so far. */

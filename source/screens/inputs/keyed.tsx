@@ -32,13 +32,16 @@ type StillProps = {
 /** Whether all is still so: y says yes at once; a digit marks what is not, and only then Enter takes it. */
 export const Still = ({prompt, width, onEntry}: StillProps): ReactNode => {
 	const [marked, setMarked] = useState<number>();
-	useLineKeys(prompt.items.length, {
-		onMark: setMarked,
-		onMisfit: (text) => {
-			setMarked(undefined);
-			onEntry({kind: 'text', text});
+	useLineKeys(
+		prompt.items.map((_item, index) => index + 1),
+		{
+			onMark: (number) => setMarked(number === undefined ? undefined : number - 1),
+			onMisfit: (text) => {
+				setMarked(undefined);
+				onEntry({kind: 'text', text});
+			},
 		},
-	});
+	);
 	useInput((_input, {return: isEnter}) => {
 		if (isEnter && marked !== undefined) onEntry({kind: 'number', number: marked + 1});
 	});

@@ -3,17 +3,19 @@ import {isText, KEYS} from '../../terminal/keys.js';
 import {useKeys} from '../keys-context.js';
 
 type LineKeys = {
-	/** A digit has marked a line, counted from 0; undefined: what was typed is no digit of a line any more. */
-	readonly onMark: (line: number | undefined) => void;
-	/** Enter after something else than the digit of a line. */
+	/** A number has marked a line; undefined: what was typed is no number of a line any more. */
+	readonly onMark: (number: number | undefined) => void;
+	/** Enter after something else than the number of a line. */
 	readonly onMisfit: (typed: string) => void;
 };
 
 /**
- * Keys on their way to a list: a digit marks its line, for Enter to take. A number of more than a digit never takes one,
+ * Keys on their way to a list: a number marks its line, for Enter to take. What is no number of a line never takes one,
  * nor does an Enter in haste.
+ *
+ * @param numbers those by which lines are marked
  */
-export function useLineKeys(lines: number, {onMark, onMisfit}: LineKeys): void {
+export function useLineKeys(numbers: readonly number[], {onMark, onMisfit}: LineKeys): void {
 	const keys = useKeys();
 	const typed = useRef('');
 	useLayoutEffect(() => {
@@ -23,12 +25,12 @@ export function useLineKeys(lines: number, {onMark, onMisfit}: LineKeys): void {
 			typed.current = isText(key) ? before + key : '';
 			if (!isText(key)) {
 				if (key === KEYS.enter && keys.isHasty) return null;
-				if (key !== KEYS.enter || before.trim() === '' || isLine(before, lines)) return key;
+				if (key !== KEYS.enter || before.trim() === '' || isLine(before, numbers)) return key;
 				onMisfit(before);
 				return null;
 			}
-			if (isLine(typed.current, lines)) onMark(Number(typed.current) - 1);
-			else if (isLine(before, lines)) onMark(undefined);
+			if (isLine(typed.current, numbers)) onMark(Number(typed.current));
+			else if (isLine(before, numbers)) onMark(undefined);
 			return /\d/.test(key) ? null : key;
 		};
 		return () => {
@@ -37,4 +39,5 @@ export function useLineKeys(lines: number, {onMark, onMisfit}: LineKeys): void {
 	});
 }
 
-const isLine = (typed: string, lines: number): boolean => /^[1-9]$/.test(typed.trim()) && Number(typed) <= lines;
+const isLine = (typed: string, numbers: readonly number[]): boolean =>
+	/^(?:0|[1-9]\d?)$/.test(typed.trim()) && numbers.includes(Number(typed));

@@ -35,6 +35,7 @@ export const instruments = {
 	/** Beside the large digits of what is being typed. */
 	asked: {
 		aim: 'this is the aim',
+		middle: 'aim, middle of both limits',
 		aimAt: ({text, unit}: {readonly text: string; readonly unit: string}) => `aim ${text} ${unit}`,
 		target: ({text, unit}: {readonly text: string; readonly unit: string}) => `Aim at ${text} ${unit}.`,
 		innerLimit: ({typed}: {readonly typed: string}) => `inner limit ${typed}`,

@@ -52,6 +52,7 @@ const pastCheck = (date: string, inner: Figures, outer: Figures = {}, more: Part
 		withoutSettingUp: false,
 	},
 	doneSince: null,
+	tookMinutes: null,
 	nextDate: null,
 	...more,
 });

@@ -36,6 +36,7 @@ export const openBareStore = (dataDir: string) =>
 			probe: [],
 			measuredWith: null,
 			doneSince: null,
+			tookMinutes: 31,
 			nextDate: '2027-05-25',
 		}),
 		now: () => new Date(),
