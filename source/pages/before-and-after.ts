@@ -8,7 +8,7 @@ import {words} from '../words/index.js';
 import {becauseText} from '../words/says.js';
 import {bandRow, bandsShown} from './band-rows.js';
 import {doNowLines} from './next-action.js';
-import {type BandRow, line, type Shown, table} from './shown-lines.js';
+import {type BandRow, line, type Shown, table, unheard} from './shown-lines.js';
 
 const {bands, radii, series: said} = words.pages.verdict;
 
@@ -48,9 +48,10 @@ export function remedyLines(check: Check, series: Series, action: NextAction): S
 	const now = figuresToCompare(check, series);
 	const before = check.series[check.series.indexOf(series) - 1];
 	const then = before && figuresToCompare(check, before);
+	const bands = now ? bandsShown(now.probe, check.limits, earlierRows(check)) : [];
 	return [
 		...lastOutcome(check, series),
-		...(now ? bandsShown(now.probe, check.limits, earlierRows(check)) : []),
+		...(then ? bands.map(unheard) : bands),
 		...doNowLines(action),
 		...(now && then ? [comparison(then, now)] : []),
 	];
