@@ -78,11 +78,8 @@ export class Teller {
 
 const isOutcome = (one: Shown): boolean => one.kind === 'level' || (one.kind === 'line' && one.tone === 'good');
 
-/** What counts, or is put in words for a voice, is always said; a note beside it once in a stage. */
-function isNews(one: Shown, text: string, {lines}: Heard): boolean {
-	if (one.heard !== undefined) return true;
-	const isNote = one.kind !== 'line' || one.tone === 'plain' || one.tone === 'dim' || one.tone === 'warn';
-	return !isNote || !lines.has(text);
-}
+/** What is put in words for a voice, or judges, is always said; anything else once in a stage. */
+const isNews = (one: Shown, text: string, {lines}: Heard): boolean =>
+	one.heard !== undefined || (one.kind === 'line' && (one.tone === 'good' || one.tone === 'bad')) || !lines.has(text);
 
 const asWord = (text: string): string => text.replace(/[.?]$/, '');

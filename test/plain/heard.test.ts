@@ -3,6 +3,7 @@ import {fileURLToPath} from 'node:url';
 import {describe, expect, it} from 'vitest';
 import {besidePages} from '../../source/pages/beside/beside-pages.js';
 import {justFiled} from '../../source/pages/record-lines.js';
+import {viewOf} from '../../source/pages/view.js';
 import {plainTexts} from '../../source/plain/ask.js';
 import {converse} from '../../source/plain/converse.js';
 import {plainRoom, walkPages} from '../../source/plain/walk-pages.js';
@@ -11,6 +12,7 @@ import {linesOf} from '../helpers/lines.js';
 import {memoryWorkbench} from '../helpers/memory-workbench.js';
 import {says, tickText, titleOf, words} from '../helpers/said.js';
 import {biasAnswers, northDeck, northDeckWith} from '../helpers/sample-check.js';
+import {follow, freshDialogue, lineOf} from '../helpers/script.js';
 
 const {plain} = words.faces;
 const folder = fileURLToPath(new URL('../../fixtures/answers/', import.meta.url));
@@ -75,7 +77,11 @@ describe('What a listener has heard', () => {
 	});
 
 	it('no figure is said twice where the bias is set too', async () => {
-		const {said, end} = await run(linesFor(northDeckWith(biasAnswers)));
+		const script = northDeckWith(biasAnswers);
+		const from = follow(freshDialogue(), script, {until: 'bias-weight'});
+		const given: string[] = [];
+		follow(from, script, {seen: (here, entry) => given.push(lineOf(viewOf(here).prompt, entry))});
+		const {said, end} = await run(given, {from});
 		expect(end.kind).toBe('finished');
 		const twice = byQuestion(said).flatMap((asked) => {
 			const figures = figuresIn(asked);
