@@ -4,7 +4,7 @@ import {nameOf, readAnswer} from '../procedure/read-answer.js';
 import {type Step, takes} from '../procedure/step.js';
 import type {AnswerValue} from '../procedure/step-ids.js';
 import {doubtAskedBy} from '../procedure/steps-still.js';
-import {describeTicks, nextLine, tickStates} from '../procedure/ticks.js';
+import {describeTicks, nextLine, openLines, tickStates} from '../procedure/ticks.js';
 import {chooseRounds, takeLimit} from './answer-rounds.js';
 import {chooseBias, chooseVerdict} from './detours.js';
 import {type Dialogue, type Position, ticksAtOnce} from './dialogue.js';
@@ -79,16 +79,23 @@ const typedOf = ({step, value}: Extract<Way, {do: 'set'}>, {names}: Dialogue): s
 
 function tick(dialogue: Dialogue, {progress}: Position, step: Step, entry: Entry, at: string): Dialogue {
 	if (!takes(step, 'ticks')) return dialogue;
-	const mark = textOf(entry);
-	if (mark !== 'yes' && mark !== 'no') return refuse(dialogue, plainly('press-yes-or-no'));
 	const marks = progress.facts.list(step.id);
 	const states = tickStates(step, progress.facts);
-	const line = nextLine(states);
 	const set = (value: AnswerValue & readonly string[]) =>
 		act(dialogue, {type: 'answer', step: step.id, value, typed: describeTicks(value), at});
+	if (entry.kind === 'marks') return set([...marks, ...marksOf(openLines(states), entry.notSo)]);
+	const mark = textOf(entry);
+	if (mark !== 'yes' && mark !== 'no') return refuse(dialogue, plainly('press-yes-or-no'));
+	const line = nextLine(states);
 	if (ticksAtOnce(dialogue, step)) return set(mark === 'yes' ? states.map((one) => `${one.line}=yes`) : []);
 	if (!line) return set(mark === 'yes' ? marks : []);
 	return set([...marks, `${line}=${mark}`]);
+}
+
+/** What is not so is asked again by itself; where nothing else was asked, it does not pass. */
+function marksOf(lines: readonly string[], notSo: readonly number[]): string[] {
+	const so = lines.filter((_line, index) => !notSo.includes(index + 1));
+	return so.length > 0 ? so.map((line) => `${line}=yes`) : lines.map((line) => `${line}=no`);
 }
 
 function pickProfile(dialogue: Dialogue, step: Step, entry: Entry, at: string): Dialogue {

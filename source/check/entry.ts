@@ -16,6 +16,8 @@ export type Entry =
 	| {readonly kind: 'no'}
 	/** The number of what is no longer so. */
 	| {readonly kind: 'number'; readonly number: number}
+	/** All open lines of a list at once: the numbers of those that are not so, from 1. */
+	| {readonly kind: 'marks'; readonly notSo: readonly number[]}
 	| {readonly kind: 'back'}
 	| {readonly kind: 'steps'}
 	| {readonly kind: 'stop'};

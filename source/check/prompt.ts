@@ -1,5 +1,5 @@
 import {takes} from '../procedure/step.js';
-import {nextLine, tickStates} from '../procedure/ticks.js';
+import {openLines, tickStates} from '../procedure/ticks.js';
 import {type Dialogue, earlierText, type Position, positionOf, ticksAtOnce} from './dialogue.js';
 import {
 	biasOptions,
@@ -36,7 +36,12 @@ export type Prompt<L = string, Q = string> = {readonly key: string} & (
 			/** An empty line takes the first one too, not only Enter where it is marked. */
 			readonly offersFirst?: true;
 	  }
-	| {readonly kind: 'yes-no'; readonly question?: Q}
+	| {
+			readonly kind: 'yes-no';
+			readonly question?: Q;
+			/** Of a list the lines that are still open, in their order: a face may ask for all of them at once. */
+			readonly lines?: readonly Q[];
+	  }
 	/** y, or the number of what is not so. */
 	| {readonly kind: 'still'; readonly items: readonly L[]}
 	/** One key for one of two sides. */
@@ -110,14 +115,13 @@ function askPrompt(dialogue: Dialogue, position: Position): AskedPrompt {
 			return {key, kind: 'yes-no'};
 		case 'ticks': {
 			if (!takes(step, 'ticks')) return {key, kind: 'none'};
-			const line = nextLine(tickStates(step, progress.facts));
-			if (ticksAtOnce(dialogue, step))
-				return {key: `${key}-at-once`, kind: 'yes-no', question: plainly('all-lines-so')};
-			return {
-				key: `${key}-${line ?? 'all'}`,
-				kind: 'yes-no',
-				question: line ? {id: 'tick', values: {list: step.id, line}} : plainly('all-still-so'),
-			};
+			const [line, ...others] = openLines(tickStates(step, progress.facts));
+			if (!line) return {key: `${key}-all`, kind: 'yes-no', question: plainly('all-still-so')};
+			const asked = (one: string): Question => ({id: 'tick', values: {list: step.id, line: one}});
+			const lines = [line, ...others].map(asked);
+			return ticksAtOnce(dialogue, step)
+				? {key: `${key}-at-once`, kind: 'yes-no', question: plainly('all-lines-so'), lines}
+				: {key: `${key}-${line}`, kind: 'yes-no', question: asked(line), lines};
 		}
 		case 'profile':
 			return {

@@ -2,8 +2,8 @@ import {createInterface} from 'node:readline';
 import {besidePages} from '../pages/beside/beside-pages.js';
 import type {Filed} from '../pages/beside/page.js';
 import {lobbyPages} from '../pages/beside/practice-lobby.js';
-import {recordLines} from '../pages/record-lines.js';
-import {type Lines, plainText} from '../plain/ask.js';
+import {justFiled} from '../pages/record-lines.js';
+import {type Lines, plainTexts} from '../plain/ask.js';
 import {converse, type PlainEnd} from '../plain/converse.js';
 import {plainRoom, walkPages} from '../plain/walk-pages.js';
 import {EXIT, ExitPaths} from '../terminal/exit-paths.js';
@@ -61,7 +61,7 @@ async function run({seat, opened, notice, desk: first}: Start, lines: Lines): Pr
 
 function finish(seat: Seat, end: Exclude<PlainEnd, {kind: 'home'}>, lines: Lines): number {
 	if (end.kind === 'finished') {
-		for (const one of recordLines(end.record)) lines.say(plainText(one));
+		for (const text of plainTexts(justFiled(end.record))) lines.say(text);
 		for (const text of seat.parting()) lines.say(text);
 		return EXIT.done;
 	}

@@ -8,7 +8,7 @@ import {words} from '../words/index.js';
 import {becauseText} from '../words/says.js';
 import {bandRow, bandsShown} from './band-rows.js';
 import {doNowLines} from './next-action.js';
-import {type BandRow, line, type Shown, table} from './shown-lines.js';
+import {type BandRow, heardOf, line, type Shown, table, unheard} from './shown-lines.js';
 
 const {bands, radii, series: said} = words.pages.verdict;
 
@@ -48,11 +48,13 @@ export function remedyLines(check: Check, series: Series, action: NextAction): S
 	const now = figuresToCompare(check, series);
 	const before = check.series[check.series.indexOf(series) - 1];
 	const then = before && figuresToCompare(check, before);
+	const bands = now ? bandsShown(now.probe, check.limits, earlierRows(check)) : [];
 	return [
 		...lastOutcome(check, series),
-		...(now ? bandsShown(now.probe, check.limits, earlierRows(check)) : []),
+		...(then ? bands.map(unheard) : bands),
 		...doNowLines(action),
-		...(now && then ? [comparison(then, now)] : []),
+		// With a heading of its own: what is to be done is none of it.
+		...(now && then ? [line(said.beforeAndNow, 'strong'), comparison(then, now)] : []),
 	];
 }
 
@@ -64,12 +66,21 @@ export const beforeAndAfter = (check: Check, now: Figures): Shown[] =>
 		return [
 			line(said.closed({number: index + 1, because, hasFigures: before !== undefined}), 'strong'),
 			...outcomeLines(check, series),
-			...(before ? [comparison(before, now)] : []),
+			...(before ? [besideFigures(before, now)] : []),
 		];
 	});
 
-function comparison(before: Figures, now: Figures): Shown {
-	const rows = before.probe.filter(isMeasured).flatMap((one) => {
+/** Beside the figures of now: a voice has told those. */
+function besideFigures(before: Figures, now: Figures): Shown {
+	const rows = compared(before, now).map((cells) => cells.slice(0, 2));
+	return {...comparison(before, now), heard: heardOf(table(['', said.columns.before], rows))};
+}
+
+const comparison = (before: Figures, now: Figures): Shown =>
+	table(['', said.columns.before, said.columns.now], compared(before, now));
+
+const compared = (before: Figures, now: Figures): string[][] =>
+	before.probe.filter(isMeasured).flatMap((one) => {
 		const after = now.probe.find((other) => other.place === one.place);
 		if (!after || !isMeasured(after)) return [];
 		return [
@@ -77,5 +88,3 @@ function comparison(before: Figures, now: Figures): Shown {
 			[said.band(one), radii.band(one), radii.band(after)],
 		];
 	});
-	return table(['', said.columns.before, said.columns.now], rows);
-}

@@ -24,7 +24,7 @@ import {issuedOf} from './issued.js';
 import {levelConsequence} from './level-consequence.js';
 import {zeroText} from './on-gauge.js';
 import {probeSoFar} from './probe-so-far.js';
-import {line, type Shown} from './shown-lines.js';
+import {line, type Shown, unheard} from './shown-lines.js';
 import {touchOf} from './touches.js';
 import {verdictLines} from './verdict-lines.js';
 
@@ -72,7 +72,7 @@ const consequences: Readonly<Partial<Record<StepId, Consequence>>> = {
 	'guard-gap': clearanceShown,
 	clearance: clearanceShown,
 	mat: guardHangs,
-	'mat-thickness': clearanceShown,
+	'mat-thickness': (facts) => clearanceShown(facts).map(unheard),
 	'zero-free-after': freeZero,
 	'bias-drag': skatingLines,
 	'bias-radius-middle': skatingLines,
@@ -80,7 +80,7 @@ const consequences: Readonly<Partial<Record<StepId, Consequence>>> = {
 	'bias-on': wantedLines,
 	'back-weight': (facts) => {
 		const playingMn = facts.number('playing-force');
-		return playingMn === undefined ? [] : [forceFigure(playingMn + guardWeightMn(facts))];
+		return playingMn === undefined ? [] : [unheard(forceFigure(playingMn + guardWeightMn(facts)))];
 	},
 };
 
@@ -122,10 +122,14 @@ function beforeSetting(check: Check, facts: Facts): readonly Shown[] {
 	return advice.length > 0 ? advice : wantedLines(facts);
 }
 
-const tickLines = (step: StepOf<'ticks'>, facts: Facts): Shown[] =>
-	tickStates(step, facts).map(({line: id, mark}) =>
+/** The question names the open lines to a voice. */
+function tickLines(step: StepOf<'ticks'>, facts: Facts): Shown[] {
+	const states = tickStates(step, facts);
+	const lines = states.map(({line: id, mark}) =>
 		line(said.ticked({text: tickText(step.id, id), mark}), mark === 'yes' ? 'good' : mark === 'no' ? 'warn' : 'plain'),
 	);
+	return states.every(({mark}) => mark === 'yes') ? lines : lines.map(unheard);
+}
 
 function nextCheckLines({check, history}: Dialogue): Shown[] {
 	const next = nextCheckOf(check, history);

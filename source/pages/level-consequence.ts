@@ -81,6 +81,8 @@ function levelScale(axis: 'leftRight' | 'frontBack', facts: Facts, state: LevelS
 		stepDeg: facts.number('level-step') ?? 0,
 		tone: Math.abs(tiltDeg) > allowedDeg ? 'bad' : 'good',
 		caption: level.tilt({axis, tiltDeg, zeroErrorDeg}),
+		// One reading by itself was just typed, and holds the level's own error.
+		...(turnedDeg === undefined ? {heard: ''} : {}),
 	};
 }
 

@@ -1,8 +1,10 @@
 import {remedyById} from '../procedure/remedies.js';
+import type {FindingCode} from '../results/diagnose.js';
 import type {IssuedFinding} from '../results/issued.js';
 import type {NextAction} from '../results/next-action.js';
+import {briefly} from '../words/finding-text.js';
 import {words} from '../words/index.js';
-import {inWords, line, type Shown} from './shown-lines.js';
+import {inWords, line, type Shown, unheard} from './shown-lines.js';
 
 const {actions} = words;
 const {verdict} = words.pages;
@@ -42,9 +44,24 @@ export const doNowLines = (action: NextAction): Shown[] => [
 	...underAction(action),
 ];
 
+/** Findings whose figures are those of the table of radii: of them a voice tells only what the arm does. */
+const toldByTable: ReadonlySet<FindingCode> = new Set([
+	'pull-and-friction',
+	'constant-pull',
+	'spring-pull',
+	'runaway-pull',
+	'friction',
+	'friction-local',
+	'no-pattern',
+	'undecided',
+]);
+
 /** What was found in figures and its likely cause; and the other findings, without an action of their own. */
 export const besideAction = ([first, ...others]: readonly IssuedFinding[]): Shown[] => [
-	...(first ? [line(first.found)] : []),
+	...(first ? [toldByTable.has(first.code) ? unheard(line(first.found)) : line(first.found)] : []),
 	...(first && first.likely !== '' ? [line(verdict.likely(first))] : []),
-	...others.map((one) => line(verdict.alsoSeen(one))),
+	...others.map((one) => ({
+		...line(verdict.alsoSeen(one)),
+		...(toldByTable.has(one.code) ? {heard: verdict.alsoSeen({found: briefly(one)})} : {}),
+	})),
 ];

@@ -18,7 +18,7 @@ import {words} from '../words/index.js';
 import {biasSoFar} from './bias/so-far.js';
 import {onGauge, scaleLine} from './on-gauge.js';
 import {roundsSoFar} from './rounds-to-scale.js';
-import {line, type Shown} from './shown-lines.js';
+import {line, type Shown, unheard} from './shown-lines.js';
 import {touchShown} from './touches.js';
 
 const said = words.pages.rounds;
@@ -30,11 +30,13 @@ export function probeSoFar(
 	place: Place,
 	slot: Slot | undefined,
 ): readonly Shown[] {
+	const figures = figuresSoFar(check, facts, place);
 	return [
 		...atFirst(facts, slot),
 		...roundsSoFar(check, facts, place, slot, history),
 		...offScale(openSeries(check)[place], facts, place),
-		...figuresSoFar(check, facts, place),
+		// They were heard when the round before was taken.
+		...(slot?.which === 'outerLimit' ? figures.map(unheard) : figures),
 	];
 }
 
@@ -97,8 +99,8 @@ function figureLines(facts: Facts, place: Place): Shown[] {
 			const {roundsApart, roundsApartElsewhere} = words.results;
 			return line(one.radiusMm === here.radiusMm ? roundsApart(one) : roundsApartElsewhere(one), 'warn');
 		}),
-		line(said.pull(judged), 'strong'),
-		line(said.band(judged), 'strong'),
+		{...line(said.pull(judged), 'strong'), heard: said.pullHeard(judged)},
+		{...line(said.band(judged), 'strong'), heard: said.bandHeard(judged)},
 		// Rounds that do not agree say nothing about what more of them would bring.
 		...(roundsAgree(document) ? wouldDecide(document, here) : []),
 		...scaleLine(onGauge(document, facts)),

@@ -8,7 +8,7 @@ import type {Voids} from '../results/voids.js';
 import {words} from '../words/index.js';
 import {becauseText, reasonText} from '../words/says.js';
 import {titleOf} from '../words/step-text.js';
-import {line, type Shown} from './shown-lines.js';
+import {line, type Shown, unheard} from './shown-lines.js';
 import {verdictLines} from './verdict-lines.js';
 
 const {record: said, verdict, consequences} = words.pages;
@@ -21,26 +21,52 @@ export const isDeckReady = ({check}: FinishedCheck, putBackAt?: string): boolean
 export const outcomeText = ({outcome}: FinishedCheck, putBackAt?: string): string =>
 	said.outcome({outcome, putBackOn: putBackAt?.slice(0, 10)});
 
+type Around = Voids & {readonly history?: readonly PastCheck[]};
+
 /** A filed check, whole: outcome, verdict, how it stands against what came before, readings as taken, and every answer. */
-export function recordLines(
-	record: FinishedCheck,
-	putBackAt?: string,
-	{history = [], ...voids}: Voids & {readonly history?: readonly PastCheck[]} = {},
-): readonly Shown[] {
-	const {check, nextCheck, issued} = record;
-	const progress = progressOf(check);
+export const recordLines = (record: FinishedCheck, putBackAt?: string, around: Around = {}): readonly Shown[] => [
+	...outcomeLines(record, putBackAt, around),
+	...nextLines(record, around),
+	...verdictOf(record, around.history),
+	...takenLines(record),
+];
+
+/** The same of a check that has just come to its end: a voice tells the verdict only where it was not read before. */
+export function justFiled(record: FinishedCheck): readonly Shown[] {
+	const {answers, stopped} = record.check;
+	const verdict = verdictOf(record);
+	return [
+		...outcomeLines(record),
+		...nextLines(record).map(unheard),
+		...(answers.verdict && !stopped ? verdict.map(unheard) : verdict),
+		...takenLines(record).map(unheard),
+	];
+}
+
+function outcomeLines(record: FinishedCheck, putBackAt?: string, voids: Voids = {}): Shown[] {
+	const {check} = record;
 	return [
 		line(said.heading({date: check.startedAt.slice(0, 10), outcome: outcomeText(record, putBackAt)}), 'strong'),
 		...(check.practice ? [line(words.beside.practice.notice, 'warn')] : []),
 		...voidLines(voids),
 		...(isDeckReady(record, putBackAt) ? [] : [line(said.deckNotReady, 'bad')]),
-		// What does not count gives no date either.
-		...(nextCheck && !check.practice && !voids.voided ? [line(said.nextCheck(nextCheck))] : []),
-		...verdictLines(check, issued, history, progress),
+	];
+}
+
+/** What does not count gives no date. */
+const nextLines = ({check, nextCheck}: FinishedCheck, {voided}: Voids = {}): Shown[] =>
+	nextCheck && !check.practice && !voided ? [line(said.nextCheck(nextCheck))] : [];
+
+const verdictOf = ({check, issued}: FinishedCheck, history: readonly PastCheck[] = []): readonly Shown[] =>
+	verdictLines(check, issued, history, progressOf(check));
+
+/** Readings as they were taken, the id of the check, and its answers. */
+function takenLines({check}: FinishedCheck): Shown[] {
+	return [
 		...readings(check),
 		line(said.id({id: check.id, isPractice: check.practice !== undefined})),
 		line(said.answers, 'strong'),
-		...progress.visible.flatMap(({id}) => {
+		...progressOf(check).visible.flatMap(({id}) => {
 			const {typed = ''} = check.answers[id] ?? {};
 			return typed === '' ? [] : [line(consequences.answer({title: titleOf(id), typed}))];
 		}),

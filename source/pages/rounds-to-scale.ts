@@ -24,12 +24,14 @@ export function roundsSoFar(
 ): Shown[] {
 	const taken = openSeries(check)[place];
 	const caption = [standing(check, facts, place, slot), ...begunText(taken)].join(' ');
+	const heard = lastHeard(check, facts, place, slot);
 	const document = partialDocument(facts, 1);
 	const scale = document && seriesRead(document).scale;
 	const named = place === 'extra' ? 'other' : place === 'closing' ? 'inner' : place;
 	const before = isOnPlace(place) ? [] : lastBands(history, [named]);
 	if (taken.length + before.length === 0) return [];
-	if (!scale || showsHandForce(facts)) return [line(caption)];
+	// With the bias on the limits of the arm's own pull do not hold: what is read stands against the curve.
+	if (!scale || showsHandForce(facts) || isOnPlace(place)) return [{...line(caption), heard}];
 	const asPct = ({gauge}: Round, reading: Reading): number => {
 		const pct = scale.factor * (inGaugeUnit(reading.value, facts) - scale.zero);
 		return gauge === 'turned' ? 0 - pct : pct;
@@ -48,7 +50,7 @@ export function roundsSoFar(
 	const last = taken.at(-1);
 	const begun =
 		last && !last.outerLimit ? {label: String(taken.length), lowPct: asPct(last, last.innerLimit)} : undefined;
-	return [roundsShown(rows.slice(-3), begun, facts.limits, before, caption)];
+	return [{...roundsShown(rows.slice(-3), begun, facts.limits, before, caption), heard}];
 }
 
 function standing(check: Check, facts: Facts, place: Place, slot: Slot | undefined): string {
@@ -57,21 +59,35 @@ function standing(check: Check, facts: Facts, place: Place, slot: Slot | undefin
 		isAsked: slot !== undefined,
 		count: taken.filter(counts).length,
 		isOffScale: isPlaceOffScale(facts, place),
-		last: taken
-			.flatMap(({innerLimit, outerLimit, struck, gauge}, index) =>
-				outerLimit
-					? [
-							{
-								number: index + 1,
-								innerLimit: innerLimit.typed,
-								outerLimit: outerLimit.typed,
-								isTurned: gauge === 'turned',
-								isStruck: struck !== undefined,
-							},
-						]
-					: [],
-			)
-			.slice(-3),
+		last: wholeRounds(taken).slice(-3),
+	});
+}
+
+/** Rounds with both limits, as they were typed. */
+const wholeRounds = (taken: readonly Round[]) =>
+	taken.flatMap(({innerLimit, outerLimit, struck, gauge}, index) =>
+		outerLimit
+			? [
+					{
+						number: index + 1,
+						innerLimit: innerLimit.typed,
+						outerLimit: outerLimit.typed,
+						isTurned: gauge === 'turned',
+						isStruck: struck !== undefined,
+					},
+				]
+			: [],
+	);
+
+/** What a voice reads back: the limit or the round that was just taken, and at last how many rounds count. */
+function lastHeard(check: Check, facts: Facts, place: Place, slot: Slot | undefined): string {
+	const taken = openSeries(check)[place];
+	if (begunText(taken).length > 0) return said.innerHeard({innerLimit: taken.at(-1)?.innerLimit.typed ?? ''});
+	const [last] = wholeRounds(taken).slice(-1);
+	return said.heard({
+		count: slot === undefined ? taken.filter(counts).length : undefined,
+		isOffScale: isPlaceOffScale(facts, place),
+		last,
 	});
 }
 

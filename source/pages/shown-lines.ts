@@ -48,8 +48,13 @@ export type GaugedArm = {
 	readonly state: string;
 };
 
-/** What a screen shows beside the question: sentences, and pictures that each have a sentence of their own. */
-export type Shown =
+/**
+ * What a screen shows beside the question: sentences, and pictures that each have a sentence of their own; `heard` is
+ * what a voice says in its place, empty where a sentence beside it says the same.
+ */
+export type Shown = Seen & {readonly heard?: string};
+
+type Seen =
 	| {readonly kind: 'line'; readonly text: string; readonly tone: Tone}
 	/** Hold bands against zero and the limits of the pull. */
 	| {
@@ -112,6 +117,12 @@ export type ShownAs<Kind extends Shown['kind']> = Extract<Shown, {kind: Kind}>;
 
 /** What is shown, in words. */
 export const inWords = (shown: Shown): string => (shown.kind === 'line' ? shown.text : shown.caption);
+
+/** What a voice says of it; empty where it says the same elsewhere. */
+export const heardOf = (shown: Shown): string => shown.heard ?? inWords(shown);
+
+/** Drawn, or printed, and not said: a voice has told the same already, or tells it beside. */
+export const unheard = (shown: Shown): Shown => ({...shown, heard: ''});
 
 export const line = (text: string, tone: Tone = 'plain'): Shown => ({kind: 'line', text, tone});
 

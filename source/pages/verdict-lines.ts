@@ -18,7 +18,7 @@ import {issuedOf} from './issued.js';
 import {actionLines, besideAction} from './next-action.js';
 import {zeroText} from './on-gauge.js';
 import {detailLines, radiusTable} from './radius-lines.js';
-import {line, type Shown, type Tone} from './shown-lines.js';
+import {line, type Shown, type Tone, unheard} from './shown-lines.js';
 import {yearsOf} from './years/years-lines.js';
 
 const {verdict} = words.pages;
@@ -26,7 +26,7 @@ const {verdict} = words.pages;
 /**
  * Everything that a check came to, in the order in which a technician wants it; a filed one as it was issued.
  *
- * @param action what is to be done now, while a check goes on
+ * @param action what is to be done now, while a check goes on: a voice tells that, and the details once it is filed
  */
 export function verdictLines(
 	check: Check,
@@ -48,7 +48,7 @@ export function verdictLines(
 		...(change ? [change] : []),
 		...notMeasured(check),
 		...lastOutcome(check),
-		...bandsShown(figures.probe, check.limits, [...earlierRows(check), ...lastBands(history)]),
+		...bandsShown(figures.probe, check.limits, [...earlierRows(check), ...lastBands(history)]).map(unheard),
 		// What is to be done comes before all that only bears it out: on a small screen the rest is pages further.
 		...actionLines(findings, action),
 		...overrideLines(check, progress),
@@ -63,7 +63,7 @@ export function verdictLines(
 		...biasLines(check),
 		...beforeAndAfter(check, figures),
 		...(years ? [line(verdict.overYears, 'strong'), ...years.trend, ...years.pictures] : []),
-		...detailLines(figures),
+		...(action ? detailLines(figures).map(unheard) : detailLines(figures)),
 	];
 }
 
@@ -87,7 +87,10 @@ export function noVerdictLines(check: Check): Shown[] {
 export function figuresSoFar(check: Check): Shown[] {
 	const document = partialDocument(factsOfSeries(check, openSeries(check)));
 	const probe = document ? figuresOf(document).probe : [];
-	return [...(probe.length > 0 ? [radiusTable(probe, check.limits)] : []), ...bandsShown(probe, check.limits)];
+	return [
+		...(probe.length > 0 ? [radiusTable(probe, check.limits)] : []),
+		...bandsShown(probe, check.limits).map(unheard),
+	];
 }
 
 const toneOf = (atWorst: Figures['atWorst']): Tone =>

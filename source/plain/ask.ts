@@ -1,6 +1,6 @@
 import type {Entry} from '../check/entry.js';
 import type {Prompt} from '../check/prompt.js';
-import {inWords, type Shown} from '../pages/shown-lines.js';
+import {heardOf, type Shown} from '../pages/shown-lines.js';
 import type {Option} from '../procedure/step.js';
 import {words} from '../words/index.js';
 import {says} from '../words/says.js';
@@ -16,10 +16,13 @@ export type Lines = {
 };
 
 /** A line in words; held-together spaces matter on a screen only. */
-export const plainText = (shown: Shown): string => inWords(shown).replaceAll('\u00a0', ' ');
+export const plainText = (shown: Shown): string => heardOf(shown).replaceAll('\u00a0', ' ');
+
+/** All that a voice says of it, a line each. */
+export const plainTexts = (shown: readonly Shown[]): string[] => shown.map(plainText).filter((text) => text !== '');
 
 /** Commands of the plain face; answers never begin with a slash. */
-export const plainCommands = '/back, /why, /steps, /stop, /leave';
+export const plainCommands = '/back, /again, /why, /steps, /stop, /leave';
 
 /** Why a line that looks like a command is none; undefined for an answer. */
 export const unknownCommand = (text: string): string | undefined =>
@@ -41,7 +44,9 @@ export function promptLines(prompt: Prompt): string[] {
 				...(prompt.offersFirst ? prompt.options.slice(0, 1).map(({label}) => say.takes({text: label})) : []),
 			];
 		case 'yes-no':
-			return [say.yesNo({question: prompt.question})];
+			if (prompt.lines && prompt.lines.length > 1)
+				return [...prompt.lines.map((label, index) => say.option({number: index + 1, label})), say.marks];
+			return [say.yesNo({question: prompt.lines?.[0] ?? prompt.question})];
 		case 'still':
 			return [...prompt.items.map((item, index) => say.noLonger({number: index + 1, item})), say.still];
 		case 'side':
@@ -67,7 +72,7 @@ export function entryOf(prompt: Prompt, text: string): Entry | string {
 			return say.wanted.number({last: lastNumber(prompt.options)});
 		}
 		case 'yes-no':
-			return yesOrNo(answer) ?? say.wanted.yesNo;
+			return prompt.lines ? marksOf(prompt.lines, answer) : (yesOrNo(answer) ?? say.wanted.yesNo);
 		case 'still':
 			if (/^\d+$/.test(answer)) return {kind: 'number', number: Number(answer)};
 			return yesOrNo(answer) ?? say.wanted.still;
@@ -82,6 +87,16 @@ export function entryOf(prompt: Prompt, text: string): Entry | string {
 		case 'none':
 			return say.wanted.nothing;
 	}
+}
+
+/** Of a list: all of it, or all but some lines by their numbers; of its last line y or n. */
+function marksOf({length}: readonly string[], answer: string): Entry | string {
+	const answered = yesOrNo(answer)?.kind;
+	if (answered === 'yes') return {kind: 'marks', notSo: []};
+	if (length === 1) return answered === 'no' ? {kind: 'marks', notSo: [1]} : say.wanted.yesNo;
+	const notSo = answer.split(/[\s,]+/).map(Number);
+	const isLine = (number: number): boolean => Number.isInteger(number) && number >= 1 && number <= length;
+	return notSo.every(isLine) ? {kind: 'marks', notSo} : say.wanted.marks;
 }
 
 const lastNumber = (options: readonly Option[]): number =>

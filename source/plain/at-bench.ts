@@ -5,7 +5,7 @@ import {line, type Shown} from '../pages/shown-lines.js';
 import {viewOf} from '../pages/view.js';
 import {words} from '../words/index.js';
 import type {PracticeBench} from '../workbench.js';
-import {type Lines, plainText, promptLines} from './ask.js';
+import {type Lines, plainText, plainTexts, promptLines} from './ask.js';
 
 const lookMs = 500;
 /** An arm that still creeps after so many looks is left to creep. */
@@ -39,7 +39,7 @@ function isForBench(bench: PracticeBench, dialogue: Dialogue, entry: string, lin
 	if (entry === '!') {
 		const isDone = bench.doByHand(dialogue);
 		if (!isDone) lines.say(words.faces.plain.nothingByHand);
-		else for (const one of bench.shown(dialogue)) lines.say(plainText(one));
+		else for (const text of plainTexts(bench.shown(dialogue))) lines.say(text);
 		if (isDone && bench.isTruthShown(dialogue))
 			for (const one of promptLines(beforeAnotherArm(viewOf(dialogue)).prompt)) lines.say(one);
 		return true;

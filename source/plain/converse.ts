@@ -7,8 +7,9 @@ import {besideBench, type View, viewOf} from '../pages/view.js';
 import {words} from '../words/index.js';
 import {says} from '../words/says.js';
 import type {Workbench} from '../workbench.js';
-import {entryOf, type Lines, plainCommands, plainText, promptLines, unknownCommand} from './ask.js';
+import {entryOf, type Lines, plainCommands, plainText, unknownCommand} from './ask.js';
 import {readLine, seenAtBench} from './at-bench.js';
+import {Teller} from './teller.js';
 
 export type PlainEnd =
 	| {readonly kind: 'finished'; readonly record: Filed}
@@ -21,28 +22,32 @@ const say = words.faces.plain;
 /** A whole check line by line. Each question has a number, so that a voice or a log can refer to it. */
 export async function converse(workbench: Workbench, start: Dialogue, lines: Lines): Promise<PlainEnd> {
 	let dialogue = start;
-	let told = '';
+	const teller = new Teller(lines);
 	lines.say(say.commands({commands: plainCommands}));
 	for (let number = 1; ; number++) {
-		const view = viewAtBench(workbench, dialogue);
+		const seen = seenAtBench(workbench.practice, dialogue);
+		const view = viewAtBench(workbench, dialogue, seen);
 		if (view.prompt.kind === 'none') {
 			const end = await file(workbench, dialogue, lines);
 			if (end) return end;
 		}
-		const deck = words.pages.deck.told(view.deck);
-		sayQuestion(view, number, lines, deck === told ? '' : deck);
-		told = deck;
+		teller.tell(number, view, dialogue, seen);
 		const text = await readLine(workbench.practice, dialogue, lines);
-		const seen = workbench.practice?.isTruthShown(dialogue) ? viewAtBench(workbench, dialogue) : view;
+		const asked = workbench.practice?.isTruthShown(dialogue) ? viewAtBench(workbench, dialogue) : view;
 		if (text === undefined) return {kind: 'input-ended'};
 		if (text.trim() === '/leave') return {kind: 'left'};
 		if (isWhy(text)) {
 			lines.say(words.faces.why(view));
 			continue;
 		}
-		const taken = unmended(seen, text, lines) ?? (await take(workbench, dialogue, seen, text));
+		if (text.trim() === '/again') {
+			teller.forget();
+			continue;
+		}
+		const taken = unmended(asked, text, lines) ?? (await take(workbench, dialogue, asked, text));
 		if (taken.kind === 'end') return taken.end;
 		if (taken.kind === 'next') {
+			teller.tellOutcome(view, dialogue, text, taken.dialogue);
 			dialogue = taken.dialogue;
 			continue;
 		}
@@ -61,8 +66,8 @@ export async function converse(workbench: Workbench, start: Dialogue, lines: Lin
 	}
 }
 
-function viewAtBench({practice}: Workbench, dialogue: Dialogue): View {
-	const view = besideBench(viewOf(dialogue), dialogue, seenAtBench(practice, dialogue));
+function viewAtBench({practice}: Workbench, dialogue: Dialogue, seen = seenAtBench(practice, dialogue)): View {
+	const view = besideBench(viewOf(dialogue), dialogue, seen);
 	return practice?.isTruthShown(dialogue) ? beforeAnotherArm(view) : view;
 }
 
@@ -74,17 +79,6 @@ async function file(workbench: Workbench, dialogue: Dialogue, lines: Lines): Pro
 	if (lines.piped) return {kind: 'not-saved', sentence: words.faces.notSaved({because})};
 	lines.say(say.notFiledAgain({because}));
 	return;
-}
-
-/** How the deck stands is said when it has changed. */
-function sayQuestion(view: View, number: number, lines: Lines, deck: string): void {
-	lines.say('');
-	if (deck !== '') lines.say(deck);
-	lines.say(say.question({...view, number}));
-	if (view.ask !== '') lines.say(view.ask);
-	for (const one of view.shown) if (plainText(one) !== '') lines.say(plainText(one));
-	for (const one of promptLines(view.prompt)) lines.say(one);
-	if (view.unit !== '') lines.say(say.unit(view));
 }
 
 const isWhy = (text: string): boolean => ['/why', '?', '*'].includes(text.trim());

@@ -3,7 +3,7 @@ import type {Prompt} from '../check/prompt.js';
 import type {BesidePage, FaceRoom, Filed, Pages, Turn} from '../pages/beside/page.js';
 import {words} from '../words/index.js';
 import type {Opened} from '../workbench.js';
-import {entryOf, type Lines, plainText, promptLines} from './ask.js';
+import {entryOf, type Lines, plainTexts, promptLines} from './ask.js';
 
 /** Where pages led to. */
 export type WalkEnd =
@@ -67,7 +67,7 @@ type Asked =
 async function ask({title, shown, prompt, esc}: BesidePage, lines: Lines): Promise<Asked> {
 	const wanted: Prompt = {key: title, ...prompt, ...(prompt.kind === 'field' ? {given: true} : {})};
 	lines.say('');
-	for (const text of [title, ...shown.map(plainText), ...promptLines(wanted)]) lines.say(text);
+	for (const text of [title, ...plainTexts(shown), ...promptLines(wanted)]) lines.say(text);
 	if (prompt.kind === 'field' && prompt.unit !== '') lines.say(say.unit(prompt));
 	for (;;) {
 		const text = await lines.read();

@@ -14,9 +14,12 @@ export function tickStates({id, input}: StepOf<'ticks'>, facts: Facts): readonly
 	}));
 }
 
+/** The lines that have no mark yet. */
+export const openLines = (states: readonly TickState[]): string[] =>
+	states.flatMap(({line, mark}) => (mark === undefined ? [line] : []));
+
 /** The line that is asked now; undefined when every line has its mark. */
-export const nextLine = (states: readonly TickState[]): string | undefined =>
-	states.find(({mark}) => mark === undefined)?.line;
+export const nextLine = (states: readonly TickState[]): string | undefined => openLines(states)[0];
 
 /** What the lines that were answered with no leave to be done. */
 export function ticksProblem(step: StepOf<'ticks'>, facts: Facts): Problem | undefined {

@@ -54,8 +54,12 @@ export function promptInWords(prompt: AskedPrompt): Prompt {
 		case 'side':
 			return {...prompt, options: prompt.options.map((one) => ({...one, label: says.label(one.label)}))};
 		case 'yes-no': {
-			const {question, ...rest} = prompt;
-			return {...rest, ...(question ? {question: says.question(question)} : {})};
+			const {question, lines, ...rest} = prompt;
+			return {
+				...rest,
+				...(question ? {question: says.question(question)} : {}),
+				...(lines ? {lines: lines.map(says.question)} : {}),
+			};
 		}
 		case 'still':
 			return {...prompt, items: prompt.items.map(says.label)};

@@ -1,4 +1,4 @@
-import type {Dialogue} from '../../source/check/dialogue.js';
+import {type Dialogue, positionOf} from '../../source/check/dialogue.js';
 import {besidePages} from '../../source/pages/beside/beside-pages.js';
 import {viewOf} from '../../source/pages/view.js';
 import {converse} from '../../source/plain/converse.js';
@@ -12,9 +12,16 @@ import {clockOf, follow, freshDialogue, lineOf, type Script} from './script.js';
 /** The lines that answer a script, up to a step. */
 export function linesFor(script: Script, until?: string): string[] {
 	const lines: string[] = [];
+	let listed: string | undefined;
 	follow(freshDialogue(), script, {
 		...(until === undefined ? {} : {until}),
-		seen: (dialogue, entry) => lines.push(lineOf(viewOf(dialogue).prompt, entry)),
+		seen: (dialogue, entry) => {
+			const {prompt} = viewOf(dialogue);
+			const list = prompt.kind === 'yes-no' && prompt.lines ? positionOf(dialogue).step?.id : undefined;
+			// One line answers a whole list.
+			if (list === undefined || list !== listed) lines.push(lineOf(prompt, entry));
+			listed = list;
+		},
 	});
 	return lines;
 }

@@ -25,8 +25,12 @@ const showing = [
 	seen.guardGap({lengthMm: 7}),
 	seen.clearance({lengthMm: 7}),
 ];
-const {option, yesNo} = words.faces.plain;
-const yesOrNo = [withAnything(yesNo({question: undefined})), withAnything(yesNo({question: anything}))];
+const {marks, option, yesNo} = words.faces.plain;
+const yesOrNo = [
+	withAnything(yesNo({question: undefined})),
+	withAnything(yesNo({question: anything})),
+	withAnything(marks),
+];
 const firstOption = new RegExp(`^${withAnything(option({number: 1, label: anything})).source}`, 'm');
 
 /** At the verdict the deck is put back, whatever else could be tried first. */

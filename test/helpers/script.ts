@@ -172,5 +172,6 @@ export function lineOf(prompt: Prompt, entry: Entry): string {
 	if (entry.kind === 'choose' && prompt.kind === 'side')
 		return prompt.options.find(({id}) => id === entry.id)?.keys[0] ?? '';
 	if (entry.kind === 'number') return String(entry.number);
+	if (entry.kind === 'marks') return entry.notSo.length === 0 ? 'y' : entry.notSo.join(' ');
 	return {yes: 'y', no: 'n', back: '/back', steps: '/steps', stop: '/stop', choose: ''}[entry.kind];
 }

@@ -1,5 +1,6 @@
 import {setTimeout} from 'node:timers/promises';
 import {stepById} from '../../source/procedure/index.js';
+import {tickLines} from '../../source/procedure/step-ids.js';
 import {titleOf} from '../../source/words/step-text.js';
 import type {RunningProgram} from './pty.js';
 import {flat, numbersIn, withAnyNumbers, words} from './said.js';
@@ -108,9 +109,19 @@ export async function walk(
 /** The keys of the turns as one string, as they would be pasted. */
 export const pasted = (turns: readonly Turn[]): string => turns.map(({keys}) => keys).join('');
 
-/** The turns as lines for the plain face, which takes the same answers. */
+/** The titles of lists that are ticked. */
+const listTitles = (Object.keys(tickLines) as (keyof typeof tickLines)[]).map(titleOf);
+
+/** The turns as lines for the plain face, which takes the same answers; a list that is ticked all through is one line. */
 export const asLines = (turns: readonly Turn[]): string =>
-	turns.map(({keys}) => `${keys.replace(ENTER, '')}\n`).join('');
+	turns
+		.filter((one, index) => {
+			const before = turns[index - 1];
+			const goesOn = one.title !== undefined && listTitles.includes(one.title) && before?.title === one.title;
+			return !(goesOn && one.keys === 'y' && before.keys === 'y');
+		})
+		.map(({keys}) => `${keys.replace(ENTER, '')}\n`)
+		.join('');
 
 /** All pages of a screen that is turned page by page, from its first one, as one run of words. */
 export async function allPages(program: RunningProgram): Promise<string> {

@@ -47,9 +47,19 @@ describe('A whole check from a pipe', () => {
 		expect(questions.map((line) => Number(/\d+/.exec(line)?.[0]))).toEqual(questions.map((_, index) => index + 1));
 		const title = titleOf('guard-gap');
 		const stage = view.stage({title: words.stages.clearance, number: 1, of: 1});
-		const asked = plain.question({number: 1, arm: 'north deck', stage, progress: view.notReadyToPlay, title});
+		const asked = plain.question({number: 1, arm: '', stage, progress: view.notReadyToPlay, title});
 		expect(questions.find((line) => line.includes(`${title}.`))).toMatch(wholly(asked));
 		expect(said).toContain(plain.unit({unit: 'mm'}));
+	});
+
+	it('names the arm once it has its name, a stage where it begins, and neither again', async () => {
+		const {said} = await run(linesFor(northDeck));
+		const questions = questionsIn(said);
+		expect(questions.filter((line) => line.includes('north deck'))).toHaveLength(1);
+		for (const title of [words.stages.probe, words.stages.back])
+			expect(
+				questions.filter((line) => line.includes(view.stage({title, number: 1, of: 1}).split('(')[0] ?? '')),
+			).toHaveLength(1);
 	});
 
 	it('says the verdict and pictures in words', async () => {
@@ -57,14 +67,18 @@ describe('A whole check from a pipe', () => {
 		const headline = verdict.headline({verdict: 'beyond', atWorst: 'beyond'});
 		expect(said).toContainEqual(expect.stringContaining(headline));
 		const inner = memory.records[0]?.issued?.figures.probe.find(({place}) => place === 'inner');
-		const pictured = inner && isMeasured(inner) ? verdict.bands.at(inner) : 'nothing was measured';
+		const {radius, judgedPull, judgedBand, row} = verdict.radii;
+		const pictured =
+			inner && isMeasured(inner)
+				? row({name: radius(inner), pull: judgedPull(inner), band: judgedBand(inner)})
+				: 'nothing was measured';
 		expect(said).toContainEqual(expect.stringContaining(pictured));
 		expect(said.join('\n')).not.toMatch(/[├┤─●│]/);
 	});
 
 	it('says the commands before the first question', async () => {
 		const {said} = await run([]);
-		expect(said[0]).toBe(plain.commands({commands: '/back, /why, /steps, /stop, /leave'}));
+		expect(said[0]).toBe(plain.commands({commands: '/back, /again, /why, /steps, /stop, /leave'}));
 	});
 
 	it('asks the side of a reading, then takes an empty line for it', async () => {
@@ -90,7 +104,9 @@ describe('An answer of a pipe that is not taken', () => {
 
 	it.each([
 		['gauge-unit', '7', wanted.number({last: 3})],
-		['safe', 'perhaps', wanted.yesNo],
+		['safe', 'perhaps', wanted.marks],
+		['safe', '6', wanted.marks],
+		['bias-off', 'perhaps', wanted.yesNo],
 		['arm-length', '/bak', plain.noCommand({typed: '/bak', commands: plainCommands})],
 		['arm-length', '', refusals['no-number-typed']({unit: 'mm'})],
 	])('at %s, %s, says what is wanted', async (until, line, sentence) => {

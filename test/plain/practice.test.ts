@@ -185,11 +185,11 @@ describe('the line !', () => {
 it('every question of a practice check says that it is practice', async () => {
 	const {questions} = await run(begun({arm: 'well-behaved', seed: 1, isPrepared: false}), [
 		'y',
-		'y',
-		'y',
-		'y',
-		'y',
 		'1',
+		'3',
+		'3',
+		'0',
+		'0',
 	]);
 	expect(questions.length).toBeGreaterThan(5);
 	const arm = words.pages.view.arm({name: arms['well-behaved'].name, isPractice: true});

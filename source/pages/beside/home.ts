@@ -1,6 +1,6 @@
 import {words} from '../../words/index.js';
 import type {Unfinished, Workbench} from '../../workbench.js';
-import {recordLines} from '../record-lines.js';
+import {justFiled} from '../record-lines.js';
 import {line} from '../shown-lines.js';
 import {backOffer, go, listStop, type Stop, type Turn, warnings} from './page.js';
 import {type BesidePlace, type HomePlace, type OtherCheck, toHome} from './places.js';
@@ -66,7 +66,7 @@ function filedStop(workbench: Workbench, place: Extract<HomePlace, {at: 'filed'}
 	const {id} = record.check;
 	const {ready, notReady, leave, home} = say.filed;
 	const title = record.outcome === 'interrupted' ? notReady : ready;
-	const shown = [...reportLines(workbench, id, isReported), ...recordLines(record)];
+	const shown = [...reportLines(workbench, id, isReported), ...justFiled(record)];
 	return listStop<BesidePlace>({title, shown, esc: 'first-screen'}, toHome, [
 		['leave', leave, () => ({kind: 'leave'})],
 		['home', home, () => toHome],

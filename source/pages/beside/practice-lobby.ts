@@ -1,6 +1,6 @@
 import {words} from '../../words/index.js';
 import type {PracticeDesk, PracticeExtent} from '../../workbench.js';
-import {recordLines} from '../record-lines.js';
+import {justFiled} from '../record-lines.js';
 import {line} from '../shown-lines.js';
 import {backOffer, type Filed, go, type Offer, offerStop, type Pages, type Stop, warnings} from './page.js';
 
@@ -69,7 +69,7 @@ function extentStop(desk: PracticeDesk, arm: string | undefined): Stop<LobbyPlac
 
 function practisedStop({practice}: PracticeDesk, record: Filed): Stop<LobbyPlace> {
 	const {title, again, leave} = say.filed;
-	const shown = [...practice.truth(record), ...recordLines(record)];
+	const shown = [...practice.truth(record), ...justFiled(record)];
 	return offerStop<LobbyPlace>({title, shown, esc: 'another-arm'}, toArms, [
 		['again', again, () => toArms],
 		['leave', leave, () => ({kind: 'leave'})],

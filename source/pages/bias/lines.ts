@@ -7,7 +7,7 @@ import {seriesRead} from '../../results/series-read.js';
 import {words} from '../../words/index.js';
 import {mm} from '../../words/numbers.js';
 import {type Aim, onGauge, readingWithWay, scaleLine, showsMiddle} from '../on-gauge.js';
-import {line, type Shown, table} from '../shown-lines.js';
+import {heardOf, line, type Shown, table, unheard} from '../shown-lines.js';
 import {biasAdvice, isDone} from './advice.js';
 import {curveOf, dragTaken} from './curve.js';
 import {grooveLines} from './groove-lines.js';
@@ -21,24 +21,20 @@ function rowsTable(read: SettingRead, isKept: boolean): Shown {
 	const out = (pct: number | null) => (pct === null ? offScale : words.figures.forceWithWay(pct, '%', 1));
 	// Once it is to be left so, or was chosen, nothing is to be set.
 	const toBeSet = fit !== null && !isKept && !isDone(fit) ? targetAims(read) : undefined;
-	return table(
-		['', columns.wanted, columns.read, columns.alone, columns.left, ...(toBeSet ? [columns.setGaugeTo] : [])],
-		rows.map(({radiusMm, wantedPct, pullOnPct, biasPct, leftoverPct}) => [
-			mm(radiusMm),
-			out(wantedPct),
-			out(pullOnPct),
-			out(biasPct),
-			leftoverPct === null ? '-' : words.bias.curve.leftOver({leftoverPct}),
-			...(toBeSet
-				? [
-						gaugeCell(
-							toBeSet.find((one) => one.radiusMm === radiusMm),
-							read,
-						),
-					]
-				: []),
-		]),
-	);
+	const head = ['', columns.wanted, columns.read, columns.alone, columns.left];
+	const cells = rows.map(({radiusMm, wantedPct, pullOnPct, biasPct, leftoverPct}) => [
+		mm(radiusMm),
+		out(wantedPct),
+		out(pullOnPct),
+		out(biasPct),
+		leftoverPct === null ? '-' : words.bias.curve.leftOver({leftoverPct}),
+	]);
+	const asRead = table(head, cells);
+	if (!toBeSet) return asRead;
+	const aims = rows.map(({radiusMm}) => toBeSet.find((one) => one.radiusMm === radiusMm));
+	const withAims = cells.map((row, index) => [...row, gaugeCell(aims[index], read)]);
+	// The advice before it says what to set the gauge to.
+	return {...table([...head, columns.setGaugeTo], withAims), heard: heardOf(asRead)};
 }
 
 function gaugeCell(aim: Aim | undefined, {document, facts}: SettingRead): string {
@@ -85,7 +81,7 @@ export function biasLines(check: Check, series: Series = openSeries(check)): Sho
 		...settingsTried(check, series, isKept ? number : undefined),
 		...scaleLine(onGauge(document, facts)),
 		rowsTable(read, isKept),
-		curveOf({document, probe: figures.probe, rows: bias.rows}),
+		unheard(curveOf({document, probe: figures.probe, rows: bias.rows})),
 		...(problem ? leverLines({problem, facts, isKept, leastChangePct: leastChangePct(figures)}) : []),
 		...(problem && bias.fit ? grooveLines(problem, document, bias.fit.factor) : []),
 	];

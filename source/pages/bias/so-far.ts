@@ -25,7 +25,7 @@ import {
 	scaleLine,
 	showsMiddle,
 } from '../on-gauge.js';
-import {line, type Shown} from '../shown-lines.js';
+import {line, type Shown, unheard} from '../shown-lines.js';
 import {biasAdvice} from './advice.js';
 import {curveOf, dragTaken} from './curve.js';
 import {roundsNear, targetAims, targetLines} from './targets.js';
@@ -81,7 +81,7 @@ export function biasSoFar(check: Check, facts: Facts, place: OnPlace): Shown[] {
 	const gauge = onGauge(document, facts);
 	return [
 		...(row ? [line(readHere(row), 'strong')] : aims(check, document, radiusMm, gauge)),
-		curveOf({document, probe, rows: isRead ? bias.rows : [], brief: true}),
+		unheard(curveOf({document, probe, rows: isRead ? bias.rows : [], brief: true})),
 		...scaleLine(gauge),
 	];
 }

@@ -47,6 +47,8 @@ const spellings = {
 	'×': 'x',
 	'\u00a0': ' ',
 	'❯': '>',
+	'✓': '+',
+	'✗': 'x',
 	'← →': 'Left, Right',
 	'←': 'Left',
 	'→': 'Right',
@@ -76,16 +78,21 @@ const plain = {
 	commands: ({commands}: {readonly commands: string}) => `Answer line by line. Commands: ${commands}.`,
 	noCommand: ({typed, commands}: {readonly typed: string; readonly commands: string}) =>
 		`'${typed}' is no command; commands are ${commands}.`,
-	question: ({number, arm, stage, progress, title}: Question) =>
-		`Question ${number}. ${arm}, ${stage}, ${progress}. ${/[.?]$/.test(title) ? title : `${title}.`}`,
-	unit: ({unit}: {readonly unit: string}) => `Unit if none is typed: ${unit}`,
+	/** Arm, stage and progress are empty where they are as they were. */
+	question: ({number, arm, stage, progress, title}: Question) => {
+		const where = [arm, stage, progress].filter((one) => one !== '').join(', ');
+		const what = stage.startsWith(`${title} (`) ? '' : ` ${/[.?]$/.test(title) ? title : `${title}.`}`;
+		return `Question ${number}.${where === '' ? '' : ` ${where}.`}${what}`;
+	},
+	unit: ({unit}: {readonly unit: string}) => `In ${unit}.`,
 	typeAnew: 'Type it anew, or an empty line for other ways out.',
 	keeps: ({text}: {readonly text: string}) => `Empty line keeps: ${text}`,
 	takes: ({text}: {readonly text: string}) => `Empty line takes: ${text}`,
 	forNone: '- for none.',
 	option: ({number, label}: {readonly number: number; readonly label: string}) => `  ${number}. ${label}`,
 	yesNo: ({question}: {readonly question: string | undefined}) =>
-		question ? `${question.replace(/[.?]$/, '')}? Answer y or n.` : 'Answer y or n.',
+		question ? `${question.replace(/[.?]$/, '')}? y or n.` : 'y or n.',
+	marks: 'y if all is so, or the numbers of what is not.',
 	noLonger: ({number, item}: {readonly number: number; readonly item: string}) => `  ${number}. no longer so: ${item}`,
 	still: 'Answer y if all is still so, or a number.',
 	side: ({keys, label}: {readonly keys: readonly string[]; readonly label: string}) =>
@@ -93,6 +100,7 @@ const plain = {
 	wanted: {
 		number: ({last}: {readonly last: number}) => `Answer with a number from 1 to ${last}.`,
 		yesNo: 'Answer y or n.',
+		marks: 'Answer y if all is so, or the numbers of what is not, such as 2 4.',
 		still: 'Answer y if all is still so, or the number of what is not.',
 		side: ({keys}: {readonly keys: readonly string[]}) => `Answer ${keys.join(' or ')}.`,
 		nothing: 'Nothing more is asked.',

@@ -2,8 +2,8 @@ import type {WouldDecide, Zone} from '../../../measures/verdict.js';
 import type {VerdictLimits} from '../../../procedure/facts.js';
 import type {MeasuredRadius} from '../../../results/figures-types.js';
 import {type GaugeUnit, units} from '../../../units.js';
-import {percent, plainNumber, plural} from '../../numbers.js';
-import {bandAt, pullAt, sureFirst, wouldDecideIt} from '../figures.js';
+import {percent, plainNumber, plural, span} from '../../numbers.js';
+import {bandAt, pullAt, sideForce, sureFirst, wouldDecideIt} from '../figures.js';
 
 type Taken = {
 	readonly number: number;
@@ -26,6 +26,9 @@ const taken = ({number, innerLimit, outerLimit, isTurned, isStruck}: Taken): str
 		'\u00a0',
 	);
 
+const heard = ({number, innerLimit, outerLimit, isTurned, isStruck}: Taken): string =>
+	`Round ${number}: ${innerLimit} to ${outerLimit}${isTurned ? ', turned' : ''}${isStruck ? ', struck' : ''}.`;
+
 /** The limit that a figure is held against: what is good at worst against the first one, what may be beyond against the last. */
 const limitInQuestion = (atWorst: Zone, goodPct: number, usablePct: number): string =>
 	atWorst === 'beyond' ? `usable to ${plainNumber(usablePct)} %` : `good to ${plainNumber(goodPct)} %`;
@@ -34,6 +37,11 @@ const verdictOf = (verdict: Zone | 'undecided', atWorst: Zone): string =>
 	verdict === 'undecided' ? sureFirst(atWorst) : verdict;
 
 type Judged = {readonly figures: MeasuredRadius; readonly limits: VerdictLimits};
+
+const pullJudged = ({figures, limits: {pullGoodPct, pullUsablePct}}: Judged): string =>
+	`(${limitInQuestion(figures.pullAtWorst, pullGoodPct, pullUsablePct)}): ${verdictOf(figures.pullVerdict, figures.pullAtWorst)}`;
+const bandJudged = ({figures, limits: {bandGoodPct, bandUsablePct}}: Judged): string =>
+	`(${limitInQuestion(figures.bandAtWorst, bandGoodPct, bandUsablePct)}): ${verdictOf(figures.bandVerdict, figures.bandAtWorst)}`;
 
 type WouldDecideIt = {readonly by: WouldDecide; readonly atWorst: Zone};
 
@@ -57,6 +65,10 @@ export const roundsTaken = {
 		isOffScale: boolean;
 		last: readonly Taken[];
 	}) => [...(isAsked ? [] : [counted(count, isOffScale)]), ...last.map(taken)].join(' · '),
+	/** The round that was just taken, for a voice; and how many count, once no other is asked for. */
+	heard: ({count, isOffScale, last}: {count: number | undefined; isOffScale: boolean; last: Taken | undefined}) =>
+		[...(last ? [heard(last)] : []), ...(count === undefined ? [] : [`${counted(count, isOffScale)}.`])].join(' '),
+	innerHeard: ({innerLimit}: {innerLimit: string}) => `Inner limit ${innerLimit}.`,
 	begun: ({innerLimit}: {innerLimit: string}) => `This round: ${innerLimit} / …`,
 	offScale: ({top, unit, isBiasOn}: {top: number | undefined; unit: GaugeUnit; isBiasOn: boolean}) =>
 		`Off scale: a reading of ${top ?? '?'} ${units[unit].label} or more gives no figure. ${
@@ -64,10 +76,12 @@ export const roundsTaken = {
 				? 'Set less bias, take the reading back, or go on without figures here.'
 				: 'Look at the level and whether the bias is really off; take the reading back, or go on without figures here.'
 		}`,
-	pull: ({figures, limits: {pullGoodPct, pullUsablePct}}: Judged) =>
-		`Pull ${pullAt(figures)} (${limitInQuestion(figures.pullAtWorst, pullGoodPct, pullUsablePct)}): ${verdictOf(figures.pullVerdict, figures.pullAtWorst)}`,
-	band: ({figures, limits: {bandGoodPct, bandUsablePct}}: Judged) =>
-		`Band ${bandAt(figures)} (${limitInQuestion(figures.bandAtWorst, bandGoodPct, bandUsablePct)}): ${verdictOf(figures.bandVerdict, figures.bandAtWorst)}`,
+	pull: (one: Judged) => `Pull ${pullAt(one.figures)} ${pullJudged(one)}`,
+	band: (one: Judged) => `Band ${bandAt(one.figures)} ${bandJudged(one)}`,
+	/** The radius was told with the question. */
+	pullHeard: (one: Judged) =>
+		`Pull ${sideForce(one.figures.pullPct, one.figures.pullUncertaintyPct)} ${pullJudged(one)}.`,
+	bandHeard: (one: Judged) => `Band ${span(one.figures.bandPct, one.figures.bandUncertaintyPct)} ${bandJudged(one)}.`,
 	pullWouldDecide: (wanted: WouldDecideIt) => `Pull: ${wouldDecideIt(wanted.by, wanted.atWorst)}.`,
 	bandWouldDecide: (wanted: WouldDecideIt) => `Band: ${wouldDecideIt(wanted.by, wanted.atWorst)}.`,
 	somethingMoved: (closing: Closing) => `${off(closing)} (${allowed(closing)}): something moved. Probe again.`,

@@ -4,7 +4,7 @@ export const safe = {
 	safe: {
 		title: 'Make safe',
 		short: 'Look at each line. n asks them one by one.',
-		ask: 'Tick each line: y yes, n not yet.',
+		ask: 'Tick each line.',
 		why: 'A thump through a live amplifier can destroy loudspeakers; a platter that creeps drags the gauge and the stylus. The stylus is sharp and its cantilever breaks at a touch.',
 		mistake:
 			'Opening the plinth with the mains still plugged in. Wiring, earthing and repair are for licensed or authorised people under your local codes; the warranty may forbid touching a bearing. This program measures mechanics only.',

@@ -56,7 +56,7 @@ export const setting = {
 	wires: {
 		title: 'Look once along the arm',
 		short: 'Look at each line. n asks them one by one.',
-		ask: 'Arm locked. Tick each line: y yes, n not yet.',
+		ask: 'Arm locked. Tick each line.',
 		why: 'Each of these can move the arm by more than its bearings do.',
 		mistake:
 			'Dressing the leads nicely for the check and letting them fall back afterwards: probe them as they are used.',
