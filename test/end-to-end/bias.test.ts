@@ -5,7 +5,18 @@ import {freshFolder} from '../helpers/program-environment.js';
 import {startProgram} from '../helpers/pty.js';
 import {anything, numbersIn, saidAt, says, titleOf, withAnyNumbers, words} from '../helpers/said.js';
 import {filedCheck, filedIds} from '../helpers/saved-checks.js';
-import {allPages, answer, asks, limitAsked, option, type Turn, turn, typed, waitForTurn, walk} from '../helpers/walk.js';
+import {
+	allPages,
+	answer,
+	asks,
+	limitAsked,
+	option,
+	type Turn,
+	turn,
+	typed,
+	waitForTurn,
+	walk,
+} from '../helpers/walk.js';
 
 const radii = ['outer', 'middle', 'inner'] as const;
 
