@@ -72,7 +72,8 @@ export function viewOf(dialogue: Dialogue, typed = ''): View {
 		...withTask(asked, shown),
 		arm: said.arm({name: progress.facts.text('arm-name'), isPractice: dialogue.check.practice !== undefined}),
 		stage: step ? said.stage({title: words.stages[step.stage], ...stageCount(step)}) : said.complete.stage,
-		place: step ? said.place(stageCount(step)) : '',
+		// What is asked on return has no place among what is done.
+		place: step && step.stage !== 'resume' ? said.place(stageCount(step)) : '',
 		// Nobody waits for an invented arm.
 		minutes: step && !dialogue.check.practice ? minutesLeft(progress, dialogue.history) : null,
 		deck,
