@@ -44,7 +44,7 @@ export const footRows = (hints: readonly string[], width: number, look: Look): R
 /** The line that says which page of a body is shown. */
 export const pageRow = (values: Parameters<typeof words.faces.page>[0], look: Look): Row => ({
 	text: written(words.faces.page(values), look),
-	tone: 'dim',
+	tone: 'plain',
 });
 
 function wrapped(text: string, width: number): readonly string[] {
@@ -74,7 +74,10 @@ export function rowsOf(
 	rows = width < 60 ? usualRows.narrow : usualRows.wide,
 ): Row[] {
 	const drawn = (one: Shown, most: number) => rowsOfOne(one, {columns: width, rows: most}, look);
-	const whole = shown.map((one) => (isPliant(one) ? undefined : drawn(one, rows)));
+	// A picture stays on one page with its heading.
+	const whole = shown.map((one, place) =>
+		isPliant(one) ? undefined : drawn(one, hasHeading(shown, place) ? rows - 1 : rows),
+	);
 	const left = rows - whole.reduce((sum, one) => sum + (one?.length ?? 0), 0);
 	const least = leastOfPliant[width < 60 ? 'narrow' : 'wide'];
 	const share = Math.floor(left / Math.max(1, whole.filter((one) => one === undefined).length));
