@@ -68,7 +68,10 @@ export function layoutOf({view, typed = '', width, height, page, isWhy, notice, 
 	};
 	const {room: usual} = skeletonOf({...parts, answer: answerRows});
 	const asked = shownWith(view, typed, look);
-	const shown = [...textRows(rest, width, look), ...rowsOf(asked, width, look, usual)];
+	const restRows = textRows(rest, width, look);
+	// What its gauge shows is the last line of an arm, and must not give way to the one that tells the page.
+	const kept = restRows.length + (hasArmToNudge(view) ? 1 : 0);
+	const shown = [...restRows, ...rowsOf(asked, width, look, usual - kept)];
 	const free = usual + answerRows;
 	const answer = isWhy ? 0 : rowsOfControl(view, typed, width, free, shown.length, look);
 	const {head, room, filled, foot} = skeletonOf({...parts, answer});
@@ -170,13 +173,16 @@ function rowsOfControl(
 const inOrder = (rows: readonly Row[], {long}: View): readonly Row[] =>
 	long ? rows : rows.toSorted((one, other) => Number(one.tone === 'dim') - Number(other.tone === 'dim'));
 
+const hasArmToNudge = ({shown}: View): boolean => shown.some(({kind}) => kind === 'gauged-arm');
+
 /** In a field arrows move the cursor, and an arm that can be nudged is nudged by them. */
-const turnsByArrows = ({prompt, shown}: View, typed: string): boolean =>
-	!shown.some(({kind}) => kind === 'gauged-arm') && (prompt.kind !== 'field' || typed === '');
+const turnsByArrows = (view: View, typed: string): boolean =>
+	!hasArmToNudge(view) && (view.prompt.kind !== 'field' || typed === '');
 
 /** What is shown, under the figure that is read off; an arm that can be nudged takes all the room there is. */
-function shownWith({figure, unit, shown}: View, typed: string, look: Look): readonly Shown[] {
-	if (!figure || look.screenReader || shown.some(({kind}) => kind === 'gauged-arm')) return shown;
+function shownWith(view: View, typed: string, look: Look): readonly Shown[] {
+	const {figure, unit, shown} = view;
+	if (!figure || look.screenReader || hasArmToNudge(view)) return shown;
 	const digits = typed === '' && figure.target ? figure.target : typedFigure(typed, unit, figure.note);
 	// What is wrong stands over it: on a small screen the rest is a page further.
 	const wrong = shown.findIndex((one) => one.kind !== 'line' || one.tone !== 'bad');
