@@ -44,7 +44,7 @@ export const footRows = (hints: readonly string[], width: number, look: Look): R
 /** The line that says which page of a body is shown. */
 export const pageRow = (values: Parameters<typeof words.faces.page>[0], look: Look): Row => ({
 	text: written(words.faces.page(values), look),
-	tone: 'dim',
+	tone: 'plain',
 });
 
 function wrapped(text: string, width: number): readonly string[] {
@@ -75,9 +75,11 @@ export function rowsOf(
 ): Row[] {
 	const drawn = (one: Shown, most: number) => rowsOfOne(one, {columns: width, rows: most}, look);
 	const whole: (readonly Row[] | undefined)[] = [];
-	for (const one of shown) {
+	for (const [place, one] of shown.entries()) {
 		const left = rows - rowCount(whole);
-		whole.push(isPliant(one) ? undefined : drawn(one, isWithWords(one, left) ? left : rows));
+		// A picture stays on one page with its heading.
+		const most = hasHeading(shown, place) ? rows - 1 : rows;
+		whole.push(isPliant(one) ? undefined : drawn(one, isWithWords(one, left) ? left : most));
 	}
 	const left = rows - rowCount(whole);
 	const least = leastOfPliant[width < 60 ? 'narrow' : 'wide'];
