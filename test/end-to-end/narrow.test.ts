@@ -16,7 +16,7 @@ const begin = (options: ProgramOptions): RunningProgram => {
 const literal = (text: string): string => broken(text).source;
 const {arm, notReadyToPlay, place, readyToPlay} = words.pages.view;
 const deck = {stylus: 'bare', mat: 'on', damping: 'none', bias: 'none', gauge: 'away'} as const;
-const arms = (['locked', 'in-rest', 'on-gauge'] as const).map((at) =>
+const arms = (['locked', 'in-rest', 'in-hand', 'on-gauge'] as const).map((at) =>
 	words.pages.deck.named({...deck, arm: at}, true).flatMap(({part, text}) => (part === 'arm' ? [text] : [])),
 );
 // A name is cut to no less than six columns, its mark among them.
