@@ -16,15 +16,15 @@ const begin = (options: ProgramOptions): RunningProgram => {
 const literal = (text: string): string => broken(text).source;
 const {arm, notReadyToPlay, place, readyToPlay} = words.pages.view;
 const deck = {stylus: 'bare', mat: 'on', damping: 'none', bias: 'none', gauge: 'away'} as const;
-const arms = (['locked', 'in-rest', 'in-hand', 'on-gauge'] as const).map((at) =>
-	words.pages.deck.named({...deck, arm: at}, true).flatMap(({part, text}) => (part === 'arm' ? [text] : [])),
-);
+const armOf = (at: 'locked' | 'in-rest' | 'on-gauge', isInHand = false): readonly string[] =>
+	words.pages.deck.named({...deck, arm: at}, true, isInHand).flatMap(({part, text}) => (part === 'arm' ? [text] : []));
+const arms = [armOf('locked'), armOf('in-rest'), armOf('on-gauge'), armOf('in-rest', true)].flat();
 // A name is cut to no less than six columns, its mark among them.
 const names = ['north deck', arm({name: undefined, isPractice: false})].map((name) => literal(name.slice(0, 5)));
 const stages = withAnyNumbers(place({number: 7, of: 15})).source;
 /** Whose check it is where there is room for that, where this is in the whole, how the arm stands and what is beside it, and whether the deck may be played. */
 const headOfScreen = new RegExp(
-	`^ (?:(?:${names.join('|')})[^·]* · )?${stages} \\S.*\\n [▸]?(?:${arms.flat().map(literal).join('|')}) .*\\n .*(?:${literal(notReadyToPlay)}|${literal(readyToPlay)})\\n`,
+	`^ (?:(?:${names.join('|')})[^·]* · )?${stages} \\S.*\\n [▸]?(?:${arms.map(literal).join('|')}) .*\\n .*(?:${literal(notReadyToPlay)}|${literal(readyToPlay)})\\n`,
 );
 const {hints, yesNo} = words.faces;
 /** A field, a list or a question, with what its keys do. */
