@@ -25,12 +25,12 @@ const begin = (options: ProgramOptions = {}): RunningProgram => {
 };
 
 const homeTitle = words.beside.home.title({version: packageJson.version});
-/** How the seventh question begins, of an arm that has its name. */
+/** How the seventh question begins, the first about the gauge. */
 const [questionSeven = ''] = around(
 	words.faces.plain.question({
 		number: 7,
-		arm: words.pages.view.arm({name: 'north deck', isPractice: false}),
-		stage: anything,
+		arm: '',
+		stage: words.stages.tools + anything,
 		progress: '',
 		title: '',
 	}),
