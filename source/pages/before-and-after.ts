@@ -53,7 +53,8 @@ export function remedyLines(check: Check, series: Series, action: NextAction): S
 		...lastOutcome(check, series),
 		...(then ? bands.map(unheard) : bands),
 		...doNowLines(action),
-		...(now && then ? [comparison(then, now)] : []),
+		// With a heading of its own: what is to be done is none of it.
+		...(now && then ? [line(said.beforeAndNow, 'strong'), comparison(then, now)] : []),
 	];
 }
 

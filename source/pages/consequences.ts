@@ -5,6 +5,7 @@ import {stillItems} from '../check/prompt-options.js';
 import {hasReadings, openSeries} from '../check/series.js';
 import type {Facts} from '../procedure/facts.js';
 import {statedZero} from '../procedure/hold-limits.js';
+import {stepById} from '../procedure/index.js';
 import {type Step, type StepOf, takes} from '../procedure/step.js';
 import type {StepId} from '../procedure/step-ids.js';
 import {tickStates} from '../procedure/ticks.js';
@@ -158,7 +159,9 @@ function earlierAnswers(dialogue: Dialogue, step: Step, facts: Facts): Shown[] {
 		const title = titleOf(id);
 		const since = then[id];
 		if (since !== undefined) return [line(said.corrected({title, typed, since}), 'warn')];
-		return typed === '' ? [] : [line(said.answer({title, typed}))];
+		// What was only confirmed is named by the question itself.
+		const kind = stepById(id)?.input.kind;
+		return typed === '' || kind === 'confirm' || kind === 'ticks' ? [] : [line(said.answer({title, typed}))];
 	});
 	return [...(unusual === undefined ? [] : [line(unusual, 'warn')]), ...answers];
 }

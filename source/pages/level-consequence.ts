@@ -58,8 +58,9 @@ export const levelConsequence =
 			...passing(state),
 			...lowered('leftRight', state),
 			...lowered('frontBack', state),
-			levelScale(axis, facts, state),
+			// Which feet go down counts more than by how much they were read.
 			...touchOf(axis === 'leftRight' ? 'level-lr-1' : 'level-fb-1', facts),
+			levelScale(axis, facts, state),
 			...(axis === 'frontBack' ? [line(level.tilt({axis: 'leftRight', ...state.leftRight}))] : []),
 			// One reading holds the level's own error: what the tilt makes is known after two.
 			...(state.pairs ? shared(state) : []),

@@ -30,7 +30,8 @@ export function roundsSoFar(
 	const named = place === 'extra' ? 'other' : place === 'closing' ? 'inner' : place;
 	const before = isOnPlace(place) ? [] : lastBands(history, [named]);
 	if (taken.length + before.length === 0) return [];
-	if (!scale || showsHandForce(facts)) return [{...line(caption), heard}];
+	// With the bias on the limits of the arm's own pull do not hold: what is read stands against the curve.
+	if (!scale || showsHandForce(facts) || isOnPlace(place)) return [{...line(caption), heard}];
 	const asPct = ({gauge}: Round, reading: Reading): number => {
 		const pct = scale.factor * (inGaugeUnit(reading.value, facts) - scale.zero);
 		return gauge === 'turned' ? 0 - pct : pct;

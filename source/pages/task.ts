@@ -54,8 +54,13 @@ export function taskOf({check, mode, isBrisk}: Dialogue, {step, slot, progress: 
 	}
 }
 
-export const isRounds = ({input}: Step): boolean => input.kind === 'rounds';
-export const isFirstReading = (slot: Slot | undefined): boolean => slot?.index === 0 && slot.which === 'innerLimit';
+const isFirstReading = (slot: Slot | undefined): boolean => slot?.index === 0 && slot.which === 'innerLimit';
+
+/** Whether a step with several readings or lines is looked at for the first time: then its caution is told. */
+export function isFirstLook({check}: Dialogue, {id, input}: Step, slot: Slot | undefined): boolean {
+	if (input.kind === 'rounds') return isFirstReading(slot);
+	return input.kind !== 'ticks' || check.answers[id] === undefined;
+}
 
 /** Where to set the gauge, once; then only which way to nudge. */
 function askOfRounds(check: Check, step: Step, slot: Slot | undefined, facts: Facts): string {

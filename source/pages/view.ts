@@ -18,7 +18,7 @@ import {changedBy} from './deck-changes.js';
 import {type FigureAsked, figureAsked} from './figure-asked.js';
 import {sheetOf} from './sheet-lines.js';
 import {line, type Shown, type Tone} from './shown-lines.js';
-import {headOf, isFirstReading, isRounds, problemText, taskOf} from './task.js';
+import {headOf, isFirstLook, problemText, taskOf} from './task.js';
 import {minutesLeft} from './time-left.js';
 import {promptInOrder} from './verdict-choices.js';
 
@@ -72,7 +72,8 @@ export function viewOf(dialogue: Dialogue, typed = ''): View {
 		...withTask(asked, shown),
 		arm: said.arm({name: progress.facts.text('arm-name'), isPractice: dialogue.check.practice !== undefined}),
 		stage: step ? said.stage({title: words.stages[step.stage], ...stageCount(step)}) : said.complete.stage,
-		place: step ? said.place(stageCount(step)) : '',
+		// What is asked on return has no place among what is done.
+		place: step && step.stage !== 'resume' ? said.place(stageCount(step)) : '',
 		// Nobody waits for an invented arm.
 		minutes: step && !dialogue.check.practice ? minutesLeft(progress, dialogue.history) : null,
 		deck,
@@ -118,7 +119,7 @@ function shownFor(dialogue: Dialogue, position: Position, prompt: Prompt, typed:
 	const {step, progress, stuck} = position;
 	const problem = stuck && step && typed.trim() === '' ? [line(problemText(progress.problemOf(step)), 'bad')] : [];
 	const notice = dialogue.notice === undefined ? [] : [line(says.notice(dialogue.notice), 'warn')];
-	const told = step && (!isRounds(step) || isFirstReading(position.slot)) ? cautionOf(step) : undefined;
+	const told = step && isFirstLook(dialogue, step, position.slot) ? cautionOf(step) : undefined;
 	const caution = told === undefined ? [] : [line(told, 'warn')];
 	// What is wrong comes first: on a small screen the rest may be a page further.
 	return [...notice, ...problem, ...caution, ...triedOut(dialogue, position, prompt, typed)];

@@ -70,7 +70,7 @@ export function layoutOf({view, typed = '', width, height, page, isWhy, notice, 
 	const asked = shownWith(view, typed, look);
 	const shown = [...textRows(rest, width, look), ...rowsOf(asked, width, look, usual)];
 	const free = usual + answerRows;
-	const answer = isWhy ? 0 : rowsOfControl(view, typed, width, free, sheet.length + shown.length, look);
+	const answer = isWhy ? 0 : rowsOfControl(view, typed, width, free, shown.length, look);
 	const {head, room, filled, foot} = skeletonOf({...parts, answer});
 	// The other lines of the page give way before anything that belongs to this question.
 	const left = room - shown.length;

@@ -212,10 +212,10 @@ describe('Another setting', () => {
 
 describe('A reading off scale with the bias on', () => {
 	const {rounds} = words.pages;
-	const shownAt = (dialogue: Dialogue) =>
-		viewOf(dialogue)
-			.shown.map((one) => (one.kind === 'line' ? one.text : one.caption))
-			.join('\n');
+	const shownAt = (dialogue: Dialogue) => {
+		const {ask, shown} = viewOf(dialogue);
+		return [ask, ...shown.map((one) => (one.kind === 'line' ? one.text : one.caption))].join('\n');
+	};
 	const off = say(follow(freshDialogue(), script, {until: 'probe-bias-outer'}), [text('13 out'), text('20 out')]);
 
 	it('counts for no figure, and says what to do once', () => {

@@ -74,7 +74,7 @@ const notices: Sentences<NoticeValues> = {
 };
 
 /** How far a stage or a step of the list is. */
-const marks = {open: ' ', done: '+', again: '?', problem: '!', overridden: '~'};
+const marks = {open: ' ', done: '✓', again: '?', problem: '✗', overridden: '~'};
 
 /** What can be chosen. */
 const labels: Sentences<LabelValues> = {
@@ -120,8 +120,8 @@ const labels: Sentences<LabelValues> = {
 	side: ({side}) => entries.sides[side].label,
 	remedy: ({remedy}) => remedies[remedy].name,
 	'in-doubt': ({item}) => entries.inDoubt[item],
-	stage: ({stage, state}) => `[${marks[state]}] ${entries.stages[stage]}`,
-	step: ({step, state}) => `[${marks[state]}] ${titled(step)}`,
+	stage: ({stage, state}) => `${marks[state]} ${entries.stages[stage]}`,
+	step: ({step, state}) => `${marks[state]} ${titled(step)}`,
 	'new-profile': () => 'enter a new one',
 };
 

@@ -47,6 +47,8 @@ const spellings = {
 	'×': 'x',
 	'\u00a0': ' ',
 	'❯': '>',
+	'✓': '+',
+	'✗': 'x',
 	'← →': 'Left, Right',
 	'←': 'Left',
 	'→': 'Right',

@@ -106,6 +106,7 @@ export const verdict = {
 	series: {
 		closed: ({number, because, hasFigures}: {number: number; because: string; hasFigures: boolean}) =>
 			`Series ${number} closed: ${because}${hasFigures ? '' : ' (no figures)'}`,
+		beforeAndNow: 'Before and now',
 		columns: {before: 'before', now: 'now'},
 		pull: ({place}: Pick<MeasuredRadius, 'place'>) => `${entries.places[place]} pull`,
 		band: ({place}: Pick<MeasuredRadius, 'place'>) => `${entries.places[place]} band`,

@@ -44,7 +44,7 @@ export const view = {
 	asks: {
 		strike: 'It stays in the record, out of the figures.',
 		'other-way': 'What is tried begins a new series; the rounds so far stay beside it.',
-		steps: '+ done  ? confirm again  ! does not pass  ~ overridden',
+		steps: 'Type the number of a step. ✓ done, ? confirm again, ✗ does not pass, ~ overridden.',
 		stop: 'The rest of the check is left out and the put-back list comes next. You can carry on later from the list of steps. Stop here?',
 	} satisfies Record<Exclude<Detour, 'ways'>, string>,
 };
