@@ -153,15 +153,20 @@ function earlierAnswers(dialogue: Dialogue, step: Step, facts: Facts): Shown[] {
 		...steps.filter((id) => id in then),
 		...shows.filter((id) => !(id in then)),
 	]);
-	const answers = ids.flatMap((id) => {
+	const given = ids.flatMap((id) => {
 		const {typed} = check.answers[id] ?? {};
-		if (typed === undefined) return [];
-		const title = titleOf(id);
-		const since = then[id];
-		if (since !== undefined) return [line(said.corrected({title, typed, since}), 'warn')];
-		// What was only confirmed is named by the question itself.
-		const kind = stepById(id)?.input.kind;
-		return typed === '' || kind === 'confirm' || kind === 'ticks' ? [] : [line(said.answer({title, typed}))];
+		return typed === undefined ? [] : [{id, title: titleOf(id), typed, since: then[id]}];
 	});
-	return [...(unusual === undefined ? [] : [line(unusual, 'warn')]), ...answers];
+	const corrected = given.flatMap(({since, ...one}) =>
+		since === undefined ? [] : [line(said.corrected({...one, since}), 'warn')],
+	);
+	// What was only confirmed is named by the question itself.
+	const isConfirmed = (id: StepId): boolean => ['confirm', 'ticks'].includes(stepById(id)?.input.kind ?? '');
+	const same = given.filter(({id, typed, since}) => since === undefined && typed !== '' && !isConfirmed(id));
+	return [
+		...(unusual === undefined ? [] : [line(unusual, 'warn')]),
+		...corrected,
+		// All that is taken over stands on one page.
+		...(same.length === 0 ? [] : [line(said.answers({answers: same.map(said.answer)}))]),
+	];
 }

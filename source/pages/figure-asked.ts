@@ -5,6 +5,7 @@ import {clearanceState} from '../procedure/clearance.js';
 import {levelState} from '../procedure/level.js';
 import {isOnPlace} from '../procedure/places.js';
 import type {StageId, Step} from '../procedure/step.js';
+import type {StepId} from '../procedure/step-ids.js';
 import {units} from '../units.js';
 import {words} from '../words/index.js';
 import {rounded, scaleFigure, stepDecimals} from '../words/numbers.js';
@@ -23,10 +24,15 @@ export type FigureAsked = {
 /** Known beforehand, or asked when all is done: nobody reads these off an instrument with a hand on the arm. */
 const sittingStages: readonly StageId[] = ['arm', 'tools', 'next'];
 
+/** Chosen by what is shown beside them, with the bias still to be set. */
+const chosenSteps: readonly string[] = ['bias-drag', 'bias-radius-middle'] satisfies StepId[];
+
+const isSitting = ({id, stage}: Step): boolean => sittingStages.includes(stage) || chosenSteps.includes(id);
+
 /** Undefined where no number is read off at the bench. */
 export function figureAsked({check, mode}: Dialogue, position: Position): FigureAsked | undefined {
 	const {step, slot, stuck, mendable} = position;
-	if (mode.kind !== 'ask' || !step || sittingStages.includes(step.stage) || (stuck && !mendable)) return;
+	if (mode.kind !== 'ask' || !step || isSitting(step) || (stuck && !mendable)) return;
 	if (step.input.kind === 'rounds') return slot && {target: biasFigure(position), note: otherLimit(check, slot)};
 	if (step.input.kind !== 'number' && step.input.kind !== 'signed') return;
 	return {target: targetOf(step, position), note: noteOf(step, position)};

@@ -60,12 +60,19 @@ export const levelConsequence =
 			...lowered('frontBack', state),
 			// Which feet go down counts more than by how much they were read.
 			...touchOf(axis === 'leftRight' ? 'level-lr-1' : 'level-fb-1', facts),
-			levelScale(axis, facts, state),
+			levelScale(worseOf(axis, state), facts, state),
 			...(axis === 'frontBack' ? [line(level.tilt({axis: 'leftRight', ...state.leftRight}))] : []),
 			// One reading holds the level's own error: what the tilt makes is known after two.
 			...(state.pairs ? shared(state) : []),
 		];
 	};
+
+/** Once all is read and does not pass, the direction that leans more of what it may. */
+function worseOf(asked: 'leftRight' | 'frontBack', state: LevelState): 'leftRight' | 'frontBack' {
+	if (!state.pairs || state.passes) return asked;
+	const share = (axis: 'leftRight' | 'frontBack') => Math.abs(state[axis].tiltDeg) / state.allowedDeg[axis];
+	return share('leftRight') > share('frontBack') ? 'leftRight' : 'frontBack';
+}
 
 /** A level as it was read in one direction, to scale. */
 function levelScale(axis: 'leftRight' | 'frontBack', facts: Facts, state: LevelState): Shown {

@@ -44,7 +44,7 @@ export function verdictLines(
 	// Whether anything changed since the last check is told first, by how much further down.
 	const [change, ...changes] = years?.changes ?? [];
 	return [
-		line(headlineOf(issued), toneOf(figures.atWorst)),
+		line(headlineOf(issued), toneOf(figures)),
 		...(change ? [change] : []),
 		...notMeasured(check),
 		...lastOutcome(check),
@@ -93,8 +93,10 @@ export function figuresSoFar(check: Check): Shown[] {
 	];
 }
 
-const toneOf = (atWorst: Figures['atWorst']): Tone =>
-	atWorst === 'good' ? 'good' : atWorst === 'usable' ? 'warn' : 'bad';
+const toneOf = ({verdict: found, atWorst}: Pick<Figures, 'verdict' | 'atWorst'>): Tone => {
+	if (atWorst === 'good') return 'good';
+	return atWorst === 'usable' || (found === 'undecided' && atWorst === 'beyond') ? 'warn' : 'bad';
+};
 
 /** Something that was gone past although it did not pass. */
 export type Overridden = {

@@ -1,12 +1,12 @@
 import {deckOf, movesBefore} from '../check/deck-state.js';
-import {type Dialogue, type Position, positionOf} from '../check/dialogue.js';
+import {type Dialogue, type Position, positionOf, ticksAtOnce} from '../check/dialogue.js';
 import {isReadyToPlay, stageCount} from '../check/progress.js';
 import type {Prompt} from '../check/prompt.js';
 import {respond} from '../check/respond.js';
 import type {Deck} from '../procedure/deck.js';
 import {unitOf} from '../procedure/read-answer.js';
 import {gaugeUnitOf} from '../procedure/readings.js';
-import type {Step} from '../procedure/step.js';
+import {type Step, takes} from '../procedure/step.js';
 import {caseOfCheck} from '../results/tried.js';
 import {units} from '../units.js';
 import {words} from '../words/index.js';
@@ -14,7 +14,7 @@ import {promptInWords, says} from '../words/says.js';
 import {cautionOf, mistakeOf, whyOf} from '../words/step-text.js';
 import {biasLater} from './bias/advice.js';
 import {consequencesOf} from './consequences.js';
-import {changedBy} from './deck-changes.js';
+import {changedBy, isArmInHand, whileAsked} from './deck-changes.js';
 import {type FigureAsked, figureAsked} from './figure-asked.js';
 import {sheetOf} from './sheet-lines.js';
 import {line, type Shown, type Tone} from './shown-lines.js';
@@ -33,6 +33,8 @@ export type View = {
 	/** Until the deck is ready to play again; null at the end. */
 	readonly minutes: number | null;
 	readonly deck: Deck;
+	/** The arm is moved in this step, and put back. */
+	readonly isArmInHand: boolean;
 	/** The parts of the deck that this step changes. */
 	readonly changes: readonly (keyof Deck)[];
 	/** Whether it is ready to play. */
@@ -76,14 +78,15 @@ export function viewOf(dialogue: Dialogue, typed = ''): View {
 		place: step && step.stage !== 'resume' ? said.place(stageCount(step)) : '',
 		// Nobody waits for an invented arm.
 		minutes: step && !dialogue.check.practice ? minutesLeft(progress, dialogue.history) : null,
-		deck,
+		deck: dialogue.mode.kind === 'ask' ? whileAsked(deck, position.slot) : deck,
+		isArmInHand: dialogue.mode.kind === 'ask' && step !== undefined && isArmInHand(step),
 		changes: dialogue.mode.kind === 'ask' && step ? changedBy(dialogue, step, deck) : [],
 		progress: isReadyToPlay(progress) ? said.readyToPlay : said.notReadyToPlay,
 		title: headOf(dialogue, position),
 		sheet: sheetOf(dialogue, position),
 		refusal: dialogue.refusal && says.refusal(dialogue.refusal),
 		figure: figureAsked(dialogue, position),
-		unit: unitLabel(position),
+		unit: dialogue.mode.kind === 'ask' ? unitLabel(position) : '',
 		why: step ? whyOf(step, progress.facts) : '',
 		mistake: step ? mistakeOf(step, progress.facts) : '',
 		prompt,
@@ -122,7 +125,10 @@ function shownFor(dialogue: Dialogue, position: Position, prompt: Prompt, typed:
 	const told = step && isFirstLook(dialogue, step, position.slot) ? cautionOf(step) : undefined;
 	const caution = told === undefined ? [] : [line(told, 'warn')];
 	// What is wrong comes first: on a small screen the rest may be a page further.
-	return [...notice, ...problem, ...caution, ...triedOut(dialogue, position, prompt, typed)];
+	const beside = triedOut(dialogue, position, prompt, typed);
+	// One key says yes to all of a list: then that must be seen before anything else.
+	const isWhole = step !== undefined && takes(step, 'ticks') && ticksAtOnce(dialogue, step);
+	return isWhole ? [...notice, ...problem, ...beside, ...caution] : [...notice, ...problem, ...caution, ...beside];
 }
 
 /** The consequences of the step, with the typed text taken as its answer where it would be accepted. */

@@ -44,7 +44,7 @@ export const footRows = (hints: readonly string[], width: number, look: Look): R
 /** The line that says which page of a body is shown. */
 export const pageRow = (values: Parameters<typeof words.faces.page>[0], look: Look): Row => ({
 	text: written(words.faces.page(values), look),
-	tone: 'dim',
+	tone: 'plain',
 });
 
 function wrapped(text: string, width: number): readonly string[] {
@@ -74,8 +74,14 @@ export function rowsOf(
 	rows = width < 60 ? usualRows.narrow : usualRows.wide,
 ): Row[] {
 	const drawn = (one: Shown, most: number) => rowsOfOne(one, {columns: width, rows: most}, look);
-	const whole = shown.map((one) => (isPliant(one) ? undefined : drawn(one, rows)));
-	const left = rows - whole.reduce((sum, one) => sum + (one?.length ?? 0), 0);
+	const whole: (readonly Row[] | undefined)[] = [];
+	for (const [place, one] of shown.entries()) {
+		const left = rows - rowCount(whole);
+		// A picture stays on one page with its heading.
+		const most = hasHeading(shown, place) ? rows - 1 : rows;
+		whole.push(isPliant(one) ? undefined : drawn(one, isWithWords(one, left) ? left : most));
+	}
+	const left = rows - rowCount(whole);
 	const least = leastOfPliant[width < 60 ? 'narrow' : 'wide'];
 	const share = Math.floor(left / Math.max(1, whole.filter((one) => one === undefined).length));
 	return shown.flatMap((one, place) =>
@@ -88,6 +94,16 @@ export function rowsOf(
 		),
 	);
 }
+
+// A curve in fewer lines tells less than one on a page of its own.
+const leastCurve = 8;
+
+/** Whether a picture keeps to the lines that are left under what is said before it: an arm that is nudged must be in sight. */
+const isWithWords = ({kind}: Shown, left: number): boolean =>
+	kind === 'gauged-arm' || (kind === 'curve' && left >= leastCurve);
+
+const rowCount = (drawn: readonly (readonly Row[] | undefined)[]): number =>
+	drawn.reduce((sum, one) => sum + (one?.length ?? 0), 0);
 
 // What a screen of 40 × 20 leaves for an instrument, and one of 80 × 24.
 const usualRows = {narrow: 7, wide: 11};

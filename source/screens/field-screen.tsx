@@ -3,8 +3,7 @@ import {words} from '../words/index.js';
 import {footRows, rowsOf} from './body.js';
 import {Frame} from './frame.js';
 import {Field} from './inputs/field.js';
-import {noTask} from './menu-screen.js';
-import {barRows, fieldRows, skeletonOf} from './skeleton.js';
+import {fieldRows, headOfPage, skeletonOf} from './skeleton.js';
 import {type PageProps, usePage} from './use-page.js';
 
 /** A line to type, outside a check. */
@@ -18,11 +17,10 @@ export const FieldScreen = ({
 	const {look, width, frameRows} = usePage({onBack, onClear: () => setTyped('')});
 	const {hints, escapes} = words.faces;
 	const {head, room, filled, foot} = skeletonOf({
-		...noTask,
+		...headOfPage(title, width, look),
 		width,
 		height: frameRows,
 		look,
-		bar: barRows([title], '', width, look),
 		answer: fieldRows(typed, width, look),
 		keys: footRows([hints.accept, escapes.back, hints.leave], width, look),
 	});

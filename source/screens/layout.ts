@@ -53,7 +53,7 @@ export function layoutOf({view, typed = '', width, height, page, isWhy, notice, 
 	const [task, rest] = headAndRest(`${toneMark(view.askTone, look)}${view.ask}`, taskRoom, width, look, view.askTone);
 	const notes = isWhy
 		? []
-		: [...textRows(notice, width, look, 'strong'), ...textRows(view.refusal ?? '', width, look, 'warn')];
+		: [...textRows(notice, width, look, 'strong'), ...textRows(refusalOf(view, look), width, look, 'warn')];
 	const sheet = isWhy ? [] : rowsOf(view.sheet, width, look);
 	const parts = {
 		width,
@@ -68,7 +68,10 @@ export function layoutOf({view, typed = '', width, height, page, isWhy, notice, 
 	};
 	const {room: usual} = skeletonOf({...parts, answer: answerRows});
 	const asked = shownWith(view, typed, look);
-	const shown = [...textRows(rest, width, look), ...rowsOf(asked, width, look, usual)];
+	const restRows = textRows(rest, width, look);
+	// What its gauge shows is the last line of an arm, and must not give way to the one that tells the page.
+	const kept = restRows.length + (hasArmToNudge(view) ? 1 : 0);
+	const shown = [...restRows, ...rowsOf(asked, width, look, usual - kept)];
 	const free = usual + answerRows;
 	const answer = isWhy ? 0 : rowsOfControl(view, typed, width, free, shown.length, look);
 	const {head, room, filled, foot} = skeletonOf({...parts, answer});
@@ -96,6 +99,10 @@ function around(sheet: readonly Row[], room: number): readonly Row[] {
 	return sheet.slice(first, first + Math.max(0, room));
 }
 
+/** Why the last entry was not taken, with its mark. */
+const refusalOf = ({refusal}: View, look: Look): string =>
+	refusal === undefined ? '' : `${toneMark('warn', look)}${refusal}`;
+
 /** Arm, where this is in the whole, and how long it takes yet. */
 function barOf({arm, place, title, minutes}: View, isShort: boolean, width: number, look: Look): readonly Row[] {
 	const left = minutes === null ? '' : words.pages.view.minutes({minutes, isShort});
@@ -103,23 +110,32 @@ function barOf({arm, place, title, minutes}: View, isShort: boolean, width: numb
 }
 
 /** How the deck stands, what this step changes marked; at the right whether it may be played. Never faint. */
-function stateRows({deck, changes, progress}: View, isNarrow: boolean, width: number, look: Look): Row[] {
+function stateRows(view: View, isNarrow: boolean, width: number, look: Look): Row[] {
+	const {deck, changes, isArmInHand, progress} = view;
 	const {named} = words.pages.deck;
-	if (look.screenReader) return textRows([...named(deck).map(({text}) => text), progress].join(', '), width, look);
+	if (look.screenReader)
+		return textRows([...named(deck, false, isArmInHand).map(({text}) => text), progress].join(', '), width, look);
 	const mark = look.unicode ? '▸' : '>';
-	const told = (isShort: boolean, gap: string): string =>
-		` ${named(deck, isShort)
-			.map(({part, text}) => `${changes.includes(part) ? mark : ''}${text}`)
-			.join(gap)}`;
+	const told = (isShort: boolean): readonly string[] =>
+		named(deck, isShort, isArmInHand).map(({part, text}) => `${changes.includes(part) ? mark : ''}${text}`);
 	const row = (text: string): Row => ({text: printable(text, width), tone: 'strong'});
-	const atRight = (text: string): Row =>
-		row(`${text}${' '.repeat(Math.max(2, width - stringWidth(text) - progress.length))}${progress}`);
-	// On a narrow screen always two lines, elsewhere one: nothing under them jumps.
-	if (isNarrow) return [row(told(true, ' ')), atRight('')];
+	const atRight = (text: string, end: string): Row =>
+		row(`${text}${' '.repeat(Math.max(1, width - stringWidth(text) - stringWidth(end)))}${end}`);
+	const sep = look.unicode ? ' · ' : ', ';
+	if (isNarrow) {
+		// Always two lines, so that nothing under them jumps.
+		const [first = '', ...others] = textRows(` ${told(true).join(sep)}`, width - 1, look).map(({text}) => text);
+		const rest = others.join(' ');
+		const fits = stringWidth(rest) + stringWidth(progress) + 3 <= width;
+		return [row(` ${first}`), atRight(rest === '' ? '' : ` ${rest}`, fits ? progress : shortOf(progress))];
+	}
 	const room = width - progress.length - 2;
-	const [whole, close, short] = [told(false, '   '), told(false, '  '), told(true, '  ')];
-	return [atRight([whole, close].find((text) => stringWidth(text) <= room) ?? short)];
+	const forms = [` ${told(false).join('   ')}`, ` ${told(false).join('  ')}`];
+	return [atRight(forms.find((text) => stringWidth(text) <= room) ?? ` ${told(true).join('  ')}`, progress)];
 }
+
+const shortOf = (progress: string): string =>
+	progress === words.pages.view.notReadyToPlay ? words.pages.view.notReady : progress;
 
 function whyRows({why, mistake}: View, width: number, look: Look): Row[] {
 	return [...textRows(why, width, look), blank, ...textRows(words.faces.mistake({mistake}), width, look)];
@@ -157,12 +173,18 @@ function rowsOfControl(
 const inOrder = (rows: readonly Row[], {long}: View): readonly Row[] =>
 	long ? rows : rows.toSorted((one, other) => Number(one.tone === 'dim') - Number(other.tone === 'dim'));
 
+const hasArmToNudge = ({shown}: View): boolean => shown.some(({kind}) => kind === 'gauged-arm');
+
 /** In a field arrows move the cursor, and an arm that can be nudged is nudged by them. */
-const turnsByArrows = ({prompt, shown}: View, typed: string): boolean =>
-	!shown.some(({kind}) => kind === 'gauged-arm') && (prompt.kind !== 'field' || typed === '');
+const turnsByArrows = (view: View, typed: string): boolean =>
+	!hasArmToNudge(view) && (view.prompt.kind !== 'field' || typed === '');
 
 /** What is shown, under the figure that is read off; an arm that can be nudged takes all the room there is. */
-function shownWith({figure, unit, shown}: View, typed: string, look: Look): readonly Shown[] {
-	if (!figure || look.screenReader || shown.some(({kind}) => kind === 'gauged-arm')) return shown;
-	return [typed === '' && figure.target ? figure.target : typedFigure(typed, unit, figure.note), ...shown];
+function shownWith(view: View, typed: string, look: Look): readonly Shown[] {
+	const {figure, unit, shown} = view;
+	if (!figure || look.screenReader || hasArmToNudge(view)) return shown;
+	const digits = typed === '' && figure.target ? figure.target : typedFigure(typed, unit, figure.note);
+	// What is wrong stands over it: on a small screen the rest is a page further.
+	const wrong = shown.findIndex((one) => one.kind !== 'line' || one.tone !== 'bad');
+	return shown.toSpliced(wrong < 0 ? shown.length : wrong, 0, digits);
 }

@@ -5,7 +5,7 @@ import {footRows, rowsOf} from './body.js';
 import {Frame} from './frame.js';
 import {Choice} from './inputs/choice.js';
 import {linesOfOptions} from './option-pages.js';
-import {answerRows, barRows, pageOfBody, skeletonOf} from './skeleton.js';
+import {answerRows, headOfPage, pageOfBody, skeletonOf} from './skeleton.js';
 import {type PageProps, usePage} from './use-page.js';
 
 /** Told of what was typed on a list that is none of its lines. */
@@ -36,11 +36,10 @@ export const MenuScreen = ({
 	const {hints, escapes} = words.faces;
 	const body = rowsOf(shown, width, look);
 	const parts = {
-		...noTask,
+		...headOfPage(title, width, look),
 		width,
 		height: frameRows,
 		look,
-		bar: barRows([title], '', width, look),
 		keys: footRows([hints.choose, escapes[esc], hints.leave], width, look),
 	};
 	const free = skeletonOf({...parts, answer: answerRows}).room + answerRows;
@@ -57,6 +56,3 @@ export const MenuScreen = ({
 		</Frame>
 	);
 };
-
-/** Beside a check there is no deck to tell of. */
-export const noTask = {state: [], task: [], taskRoom: 0, notes: []} as const;

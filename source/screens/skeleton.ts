@@ -57,7 +57,8 @@ export function skeletonOf(parts: SkeletonParts): Skeleton {
 		...(look.screenReader ? [] : blanks(taskRoom - task.length)),
 		...gap,
 	];
-	const under = look.screenReader ? [] : blanks(answerRows - answer);
+	// Where nothing is to be answered, the body has those lines too.
+	const under = look.screenReader || answer === 0 ? [] : blanks(answerRows - answer);
 	// A line is kept for what is said above the answer; without that it says which page is shown.
 	const kept = Math.max(1, notes.length);
 	const foot = [...under, ...gap, ...keys];
@@ -84,6 +85,16 @@ export function barRows(parts: readonly string[], right: string, width: number, 
 	const left = leftOf(parts, inner - (end === '' ? 0 : stringWidth(end) + 2), look);
 	const gap = ' '.repeat(Math.max(0, inner - stringWidth(left) - stringWidth(end)));
 	return [{text: ` ${left}${gap}${end} `, tone: 'bar'}];
+}
+
+/**
+ * The head of a page beside a check, where there is no deck to tell of: its title in the bar, and under it whole where
+ * the bar has no room for all of it.
+ */
+export function headOfPage(title: string, width: number, look: Look) {
+	const isCut = !look.screenReader && stringWidth(written(printable(title), look)) > width - 2;
+	const task = isCut ? textRows(title, width, look, 'strong') : [];
+	return {bar: barRows([title], '', width, look), state: [], task, taskRoom: 0, notes: []} as const;
 }
 
 /** A name that is shorter says nothing. */

@@ -3,8 +3,7 @@ import {words} from '../words/index.js';
 import {footRows, rowsOf, textRows} from './body.js';
 import {Frame} from './frame.js';
 import {Keyed} from './inputs/keyed.js';
-import {noTask} from './menu-screen.js';
-import {barRows, skeletonOf} from './skeleton.js';
+import {headOfPage, skeletonOf} from './skeleton.js';
 import {type PageProps, usePage} from './use-page.js';
 
 /** A question outside a check that one explicit key answers: Enter, pressed out of habit, decides nothing. */
@@ -13,11 +12,10 @@ export const YesNoScreen = ({page: {title, shown}, prompt, onEntry, onBack}: Pag
 	const {hints, escapes, yesNo} = words.faces;
 	const question = yesNo(prompt);
 	const {head, room, filled, foot} = skeletonOf({
-		...noTask,
+		...headOfPage(title, width, look),
 		width,
 		height: frameRows,
 		look,
-		bar: barRows([title], '', width, look),
 		answer: textRows(question, width, look).length,
 		keys: footRows([hints.yes, hints.no, escapes.back, hints.leave], width, look),
 	});

@@ -128,7 +128,7 @@ describe('A check that repeats the last one', () => {
 		const same = shownWith(profiles);
 		const {answer, corrected: correctedSaid} = words.pages.consequences;
 		const pivot = words.steps['arm-pivot-distance'].title;
-		expect(same).toContain(answer({title: pivot, typed: '215.4 mm'}));
+		expect(same.join('\n').replaceAll('\u00a0', ' ')).toContain(answer({title: pivot, typed: '215.4 mm'}));
 		const mended = correctedSaid({title: '', typed: '1', since: '2'});
 		expect(same.join('\n')).not.toContain(mended.slice(mended.indexOf('1') + 1, mended.indexOf('2')));
 		const corrections = correctedTo({'arm-pivot-distance': '216.4', 'arm-serial': 'N 7'});

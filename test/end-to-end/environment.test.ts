@@ -15,7 +15,7 @@ import {
 import {playPlain} from '../helpers/plain-run.js';
 import {freshFolder} from '../helpers/program-environment.js';
 import {type ProgramOptions, type RunningProgram, startProgram} from '../helpers/pty.js';
-import {anything, around, flat, titleOf, words} from '../helpers/said.js';
+import {flat, titleOf, words} from '../helpers/said.js';
 import {asks, asLines, type Turn, turn, walk} from '../helpers/walk.js';
 
 const begin = (options: ProgramOptions = {}): RunningProgram => {
@@ -25,16 +25,15 @@ const begin = (options: ProgramOptions = {}): RunningProgram => {
 };
 
 const homeTitle = words.beside.home.title({version: packageJson.version});
-/** How the seventh question begins, the first about the gauge. */
-const [questionSeven = ''] = around(
-	words.faces.plain.question({
-		number: 7,
-		arm: '',
-		stage: words.stages.tools + anything,
-		progress: '',
-		title: '',
-	}),
-);
+const {notReadyToPlay, stage} = words.pages.view;
+/** The seventh question, the first one about the tools. */
+const questionSeven = words.faces.plain.question({
+	number: 7,
+	arm: '',
+	stage: stage({title: words.stages.tools, number: 2, of: 15}),
+	progress: notReadyToPlay,
+	title: titleOf('tools-name'),
+});
 // The worked example of the figures, as the precision of the screen lets it be.
 const inner = {
 	place: 'inner',

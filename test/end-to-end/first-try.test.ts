@@ -32,7 +32,7 @@ class Beginner {
 
 	/** Takes the line that is marked: an Enter straight after another one would be taken for a slip. */
 	async takeMarked(): Promise<void> {
-		await setTimeout(1000);
+		await setTimeout(600);
 		this.press('\r');
 	}
 
@@ -50,8 +50,12 @@ class Beginner {
 
 	/** Nudges until it lets go. @returns the last reading that held */
 	async untilItLetsGo(key: string, seconds: number, held: string): Promise<string> {
+		const before = this.look(this.program.screen());
 		this.press(key);
-		await this.program.waitFor((screen) => (this.look(screen).seconds ?? 0) === 0);
+		await this.program.waitFor((screen) => {
+			const {reading, seconds: since = 0} = this.look(screen);
+			return since < Math.max(1, before.seconds ?? 0) || reading !== before.reading;
+		});
 		const {reading, isGoneBack: isOver} = await this.still(seconds);
 		return isOver ? held : this.untilItLetsGo(key, seconds, reading);
 	}

@@ -1,8 +1,10 @@
 import {expect, onTestFinished, test} from 'vitest';
 import type {BetweenRadii} from '../../source/results/figures-types.js';
-import {filed, fullCheck, readVerdict, start} from '../helpers/check-turns.js';
+import {filed, fullCheck, readVerdict, resume, start} from '../helpers/check-turns.js';
+import {playPlain} from '../helpers/plain-run.js';
+import {freshFolder} from '../helpers/program-environment.js';
 import {type ProgramOptions, type RunningProgram, startProgram} from '../helpers/pty.js';
-import {broken, flat, words} from '../helpers/said.js';
+import {broken, flat, withAnyNumbers, words} from '../helpers/said.js';
 import {allPages, asks, pasted, walk} from '../helpers/walk.js';
 
 const begin = (options: ProgramOptions): RunningProgram => {
@@ -12,15 +14,17 @@ const begin = (options: ProgramOptions): RunningProgram => {
 };
 
 const literal = (text: string): string => broken(text).source;
-const {arm, notReadyToPlay, readyToPlay} = words.pages.view;
-const noName = arm({name: undefined, isPractice: false});
+const {arm, notReadyToPlay, place, readyToPlay} = words.pages.view;
 const deck = {stylus: 'bare', mat: 'on', damping: 'none', bias: 'none', gauge: 'away'} as const;
-const arms = (['locked', 'in-rest', 'on-gauge'] as const).map(
-	(at) => words.pages.deck.parts({...deck, arm: at})[0] ?? '',
+const arms = (['locked', 'in-rest', 'on-gauge'] as const).map((at) =>
+	words.pages.deck.named({...deck, arm: at}, true).flatMap(({part, text}) => (part === 'arm' ? [text] : [])),
 );
-/** Whose check it is, how the arm stands and what is beside it, and whether the deck may be played. */
+// A name is cut to no less than six columns, its mark among them.
+const names = ['north deck', arm({name: undefined, isPractice: false})].map((name) => literal(name.slice(0, 5)));
+const stages = withAnyNumbers(place({number: 7, of: 15})).source;
+/** Whose check it is where there is room for that, where this is in the whole, how the arm stands and what is beside it, and whether the deck may be played. */
 const headOfScreen = new RegExp(
-	`^(north deck|${literal(noName)}) · .*\\n(${arms.map(literal).join('|')}) · (.*\\n){0,2}.*(${literal(notReadyToPlay)}|${literal(readyToPlay)})\\n`,
+	`^ (?:(?:${names.join('|')})[^·]* · )?${stages} \\S.*\\n [▸]?(?:${arms.flat().map(literal).join('|')}) .*\\n +(?:${literal(notReadyToPlay)}|${literal(readyToPlay)})\\n`,
 );
 const {hints, yesNo} = words.faces;
 /** A field, a list or a question, with what its keys do. */
@@ -51,8 +55,10 @@ test('A whole check fits a window of 40 by 20: head, control and keys are on eve
 });
 
 test('Every page of the verdict can be read at 40 by 20', async () => {
-	const program = begin(small);
-	await walk(program, [start, ...fullCheck.slice(0, fullCheck.indexOf(readVerdict))]);
+	const dataDir = freshFolder();
+	playPlain(dataDir, [start, ...fullCheck.slice(0, fullCheck.indexOf(readVerdict))]);
+	const program = begin({...small, dataDir});
+	await walk(program, [resume]);
 	await program.waitFor(asks(readVerdict));
 	const verdict = await allPages(program);
 	for (const part of [

@@ -25,7 +25,7 @@ import {
 	words,
 } from '../helpers/said.js';
 import {filedCheck, filedIds} from '../helpers/saved-checks.js';
-import {asks, limitAsked, option, turn} from '../helpers/walk.js';
+import {asks, isTitled, limitAsked, option, turn} from '../helpers/walk.js';
 
 const {motion, truth} = words.practice;
 const {arms} = words.beside.practice;
@@ -139,14 +139,18 @@ test('on full screens arrows nudge the arm, the gauge follows, and an interrupte
 	await program.waitFor(words.beside.practice.extent.title);
 	program.type('1\r');
 	const before = await program.waitFor(showing('.*', withAnyNumbers(motion.rests({ms: 1000}))));
-	expect(before).toContain(`${called('sticky-bearing')} · ${words.stages.probe}`);
+	expect(before).toContain(called('sticky-bearing'));
+	expect(isTitled(before, titleOf('probe-inner'))).toBe(true);
 	expect(before).toContain(`● ${words.faces.gaugedArm.stylusOnGauge({gaugeRadiusMm: 7})[0]}`);
 	program.press('right');
 	await program.waitFor(showing('\\+(1|1\\.5|0\\.5)', holds));
 	program.type(',');
 	await program.waitFor(showing('\\+(0|0\\.5|1)(\\.0)?', holds));
 	program.type('-4\r');
-	expect(await program.waitFor(limitAsked('outer'))).toContain(words.pages.rounds.begun({innerLimit: '-4 %'}));
+	expect(await program.waitFor(limitAsked('outer'))).toMatch(showing('.*', withAnyNumbers(motion.rests({ms: 1000}))));
+	// The round that has begun stands behind it, drawn as far as it is read.
+	program.press('pageDown');
+	await program.waitFor(/^1 .*├─*…/m);
 	program.type('\u0003');
 	expect(await program.exited).toEqual({exitCode: 130, signal: 0});
 	expect(program.normalScreen()).toContain('armdrift practice');
@@ -190,7 +194,8 @@ test('an arm that is not told keeps its name until its truth is shown', async ()
 	await program.waitFor(words.beside.practice.extent.title);
 	program.type('3\r');
 	const hidden = words.practice.bench.hiddenArm({seed: 12});
-	expect(await program.waitFor(words.stages.safe)).toContain(words.pages.view.arm({name: hidden, isPractice: true}));
+	const screen = await program.waitFor((shown) => isTitled(shown, titleOf('safe')));
+	expect(screen).toContain(words.pages.view.arm({name: hidden, isPractice: true}));
 });
 
 test('an unknown arm is refused with the one that was meant, and a seed that is no number', () => {

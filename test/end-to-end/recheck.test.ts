@@ -6,7 +6,7 @@ import {earlier, freshFolder} from '../helpers/program-environment.js';
 import {startProgram} from '../helpers/pty.js';
 import {anything, around, numbersIn, titleOf, words} from '../helpers/said.js';
 import {filedCheck, filedIds} from '../helpers/saved-checks.js';
-import {allPages, answer, asks, asLines, option, turn, typed, walk} from '../helpers/walk.js';
+import {allPages, answer, asks, asLines, option, turn, typed, waitForTurn, walk} from '../helpers/walk.js';
 import {playPastYears, prepareAgain, steady} from './past-years.js';
 
 const {comparison} = words.years;
@@ -27,8 +27,15 @@ test('After five checks over two years, a re-check says what changed at one radi
 	onTestFinished(() => program.stop());
 	await walk(program, [turn('2', ...dueForDays)]);
 	await walk(program, prepareAgain);
-	await program.waitFor(words.pages.verdict.bands.last({place: words.places.inner}));
-	await walk(program, played.probeAll(steady({out: 1.5})));
+	const lastTime = words.pages.verdict.bands.last({place: words.places.inner});
+	const [first, ...others] = played.probeAll(steady({out: 1.5}));
+	if (!first) throw new Error('no reading');
+	await waitForTurn(program, first);
+	expect(await allPages(program)).toContain(lastTime);
+	await walk(program, [first]);
+	// From the first reading on it stands beside those of today.
+	await program.waitFor(lastTime);
+	await walk(program, others);
 	await program.waitFor(asks(played.readVerdict));
 	const verdict = await allPages(program);
 	expect(verdict).toContain(comparison.summary.changed);

@@ -3,8 +3,8 @@ import {prepare, probe, resume, roundAnew, springy, start, swing} from '../helpe
 import {playPlain} from '../helpers/plain-run.js';
 import {earlier, freshFolder} from '../helpers/program-environment.js';
 import {type RunningProgram, startProgram} from '../helpers/pty.js';
-import {flat, numbersIn, titleOf, words} from '../helpers/said.js';
-import {answer, limitAsked, type Turn, typed, waitForTurn, walk} from '../helpers/walk.js';
+import {flat, numbersIn, says, titleOf, words} from '../helpers/said.js';
+import {answer, limitAsked, option, type Turn, typed, waitForTurn, walk} from '../helpers/walk.js';
 
 const begin = (dataDir: string): RunningProgram => {
 	const program = startProgram({dataDir});
@@ -94,6 +94,14 @@ test('Killed in the middle of the second probe, it stands at that round again af
 	await walk(again, [resume]);
 	// Just confirmed: not asked a second time. What was only typed is not there.
 	const screen = await waitForTurn(again, innerLimit(''));
-	expect(flat(screen)).toContain('2: 1.5 % out / 5 % out');
+	expect(screen).toMatch(/^2 .*├─*●─*┤/m);
 	expect(screen).toMatch(/^> +%$/m);
+	await walk(again, [
+		innerLimit('2 out'),
+		outerLimit('5.5 out'),
+		answer('probe-outer', '3', option(3, says.label({id: 'strike', values: {}}))),
+	]);
+	const listed = await again.waitFor(words.pages.view.asks.strike);
+	for (const round of ['1.5 % out / 5.5 % out', '1.5 % out / 5 % out', '2 % out / 5.5 % out'])
+		expect(flat(listed)).toContain(round);
 });

@@ -43,7 +43,7 @@ describe.each(exportForms)('An import of $form that is stopped in the middle', (
 	});
 
 	// The way of SQLite's I/O error tests (sqlite.org/testing.html, 3.2): the N-th call fails, for N after N, once and for good.
-	it.each([
+	it.concurrent.each([
 		['by a fault of the disk, once', 30, ['error', 'EIO']],
 		['by a full disk', 30, ['error', 'ENOSPC', 'sticky']],
 		['by a disk that takes only half of a text, and says nothing', 3, ['short']],
@@ -59,7 +59,7 @@ describe.each(exportForms)('An import of $form that is stopped in the middle', (
 		SLOW_MS,
 	);
 
-	it(
+	it.concurrent(
 		'by being killed at a file call, whichever it is, has added whole checks or none, and the next one adds the rest',
 		async () => {
 			const importKilledAt = async (at: number): Promise<boolean> => {

@@ -177,7 +177,8 @@ export const probeAfterRemedy = ({inner, outer, closing}: Series): readonly Turn
 	...roundsAt('outer', outer.slice(0, 2)),
 	answer('probe-outer', '1', option(2, says.label({id: 'strike', values: {}}))),
 	...endProbe,
-	answer('verdict', '1', option(1, says.label({id: 'judge', values: {}}))),
+	// Readings are kept by the second: of two places read in the same one nobody could tell which was the last.
+	{...answer('verdict', '1', option(1, says.label({id: 'judge', values: {}}))), waitsMs: 1000},
 	...roundsAt('inner', inner.slice(2), 2),
 	enoughAt('inner'),
 	...roundsAt('outer', outer.slice(2), 2),

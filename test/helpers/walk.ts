@@ -1,8 +1,9 @@
+import {setTimeout} from 'node:timers/promises';
 import {stepById} from '../../source/procedure/index.js';
 import {tickLines} from '../../source/procedure/step-ids.js';
 import {titleOf} from '../../source/words/step-text.js';
 import type {RunningProgram} from './pty.js';
-import {flat, numbersIn, words} from './said.js';
+import {flat, numbersIn, withAnyNumbers, words} from './said.js';
 
 /** One question of a check: what its screen says, and the keys that answer it. */
 export type Turn = {
@@ -11,6 +12,8 @@ export type Turn = {
 	/** Words anywhere on it. */
 	readonly shows: readonly string[];
 	readonly keys: string;
+	/** It is answered this much later than it is seen. */
+	readonly waitsMs?: number;
 };
 
 /** An option of a list as full screens show it. */
@@ -38,15 +41,28 @@ export const answer = (step: string, keys: string, ...shows: readonly string[]):
 export const typed = (step: string, text: string, ...shows: readonly string[]): Turn =>
 	answer(step, text + ENTER, ...shows);
 
+const {minutes, titled} = words.pages.view;
+/** Who listens hears what is left of the time behind the title, where others see it at the right of the bar. */
+const timeLeft = new RegExp(`, ${withAnyNumbers(minutes({minutes: 7, isShort: false})).source}$`);
+
+/** A title as it stands in the bar: alone, or with a round of so many. */
+const inTheBar = (title: string): readonly string[] => [
+	title,
+	...[2, 3, 4, 5, 6].flatMap((usual) =>
+		Array.from({length: usual}, (_, index) => titled({title, round: {number: index + 1, usual, isTurned: false}})),
+	),
+];
+
 /** Whether a title stands in the bar over a screen, which cuts it where it is narrow. */
 export const isTitled = (screen: string, title: string): boolean => {
 	const [bar = ''] = screen.split('\n');
 	const [place = ''] = bar
 		.trim()
 		.replace(/^.*?\d+\/\d+ (?=\S)/u, '')
+		.replace(timeLeft, '')
 		.split(/ {2,}/u);
 	const [, whole = ''] = /^(.*?)(?:…|\.\.\.)$/u.exec(place) ?? [];
-	return place === title || (whole !== '' && title.startsWith(whole));
+	return inTheBar(title).some((one) => place === one || (whole !== '' && one.startsWith(whole)));
 };
 
 /** Whether a screen asks the question of a turn. */
@@ -85,6 +101,7 @@ export async function walk(
 	for (const one of turns) {
 		const screen = await waitForTurn(program, one);
 		look?.(screen, one);
+		if (one.waitsMs !== undefined) await setTimeout(one.waitsMs);
 		for (const keys of keyByKey ? one.keys : [one.keys]) program.type(keys);
 	}
 }

@@ -18,7 +18,7 @@ describe('a file call that fails', () => {
 	});
 
 	// The way of SQLite's I/O error tests (sqlite.org/testing.html, 3.2): the N-th call fails, for every N, once and for good.
-	it.each([
+	it.concurrent.each([
 		['once, with a fault of the disk', 100, ['error', 'EIO']],
 		['and all later ones, with a full disk', 100, ['error', 'ENOSPC', 'sticky']],
 		['by taking only half of the text, and saying nothing', 10, ['short']],

@@ -6,7 +6,7 @@ import type {Row} from '../body.js';
 import type {Look} from '../look.js';
 import {deckPlan, planMarks, rimMm} from './deck-plan.js';
 import {leastList, type PlanMark, planWithList} from './plan-with-list.js';
-import {brokenText, type Room, shownText} from './sheet.js';
+import type {Room} from './sheet.js';
 
 const glyphs = {
 	unicode: {touch: '◆', foot: '□', up: '▲', down: '▼', gauge: '▲', arrows: '→↗↑↖←↙↓↘'},
@@ -21,10 +21,8 @@ const besidePlan = leastList + 5;
 /** The deck from above, as large as its room allows, with the one place to touch; beside it what to do there. */
 export function deckPicture(deck: DeckTouch, room: Room, look: Look): Row[] {
 	const columns = room.columns - besidePlan;
-	if (columns < leastPlan.columns || room.rows < leastPlan.rows)
-		return brokenText(shownText(touchText(deck.touch), look), room.columns)
-			.slice(0, room.rows)
-			.map((text) => ({text, tone: 'strong'}));
+	// Without the drawing its words say nothing that the task does not.
+	if (columns < leastPlan.columns || room.rows < leastPlan.rows) return [];
 	const {touch} = deck;
 	const scene = sceneOf(deck);
 	const {pivot, stylus, counterweight, corners} = scene;

@@ -30,7 +30,7 @@ const feet = {
 /** What stands in the instruments of a screen: names of marks, sides and limits, as short as they can be. */
 export const instruments = {
 	/** Stands where a reading will be. */
-	nothingTyped: '-',
+	nothingTyped: ' ',
 	seconds: 's',
 	/** Beside the large digits of what is being typed. */
 	asked: {

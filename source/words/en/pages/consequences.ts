@@ -23,12 +23,15 @@ export const consequences = {
 	putBackForce: ({offPct, playingMn, allowedPct}: {offPct: number; playingMn: number; allowedPct: number}) =>
 		`${percent(offPct, 1)} off the playing force of ${inUnit(playingMn, 'gf')} (± ${plainNumber(allowedPct)} % wanted)`,
 	deck: 'The deck from above: spindle in the middle, you stand at the front.',
-	ticked: ({text, mark}: {text: string; mark: 'yes' | 'no' | undefined}) =>
-		`[${mark === 'yes' ? 'x' : mark === 'no' ? '!' : ' '}] ${text}`,
+	/** The mark before a line that is done, or is not so, stands with its tone. */
+	ticked: ({text, mark}: {text: string; mark: 'yes' | 'no' | undefined}) => (mark === undefined ? `· ${text}` : text),
 	wasItNotSo:
 		'Was it not so while the rounds were taken? Then answer n first: they are kept apart, and new ones begin.',
 	nextCheck: ({date}: {date: string}) => `Next check: ${dayText(date)}`,
 	answer: ({title, typed}: {title: string; typed: string}) => `${title}: ${typed}`,
+	/** Several together; a line does not break within one that is short. */
+	answers: ({answers}: {answers: readonly string[]}) =>
+		answers.map((one) => (one.length > 30 ? one : one.replaceAll(' ', '\u00a0'))).join(' · '),
 	corrected: ({title, typed, since}: {title: string; typed: string; since: string}) =>
 		`${title}: ${known(typed)}, corrected in its profile since the last check (${known(since)} then)`,
 };

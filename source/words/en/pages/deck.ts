@@ -14,12 +14,12 @@ const whole: Texts = {
 
 /** The same where a screen is narrow. */
 const short: Texts = {
-	arm: {locked: 'locked', 'in-rest': 'in rest', 'on-gauge': 'ON GAUGE', afloat: 'AFLOAT'},
-	stylus: {covered: 'guard', bare: 'BARE'},
-	mat: {on: 'mat', off: 'no mat'},
-	bias: {none: undefined, 'as-found': 'bias?', off: 'no bias', on: 'BIAS ON', set: 'bias set'},
-	damping: {none: undefined, in: 'damped', out: 'undamped'},
-	gauge: {away: undefined, 'as-used': 'gauge', turned: 'TURNED'},
+	arm: {locked: 'arm locked', 'in-rest': 'arm in rest', 'on-gauge': 'ON THE GAUGE', afloat: 'arm AFLOAT'},
+	stylus: {covered: 'guard on', bare: 'BARE'},
+	mat: {on: 'mat on', off: 'mat off'},
+	bias: {none: undefined, 'as-found': 'bias as is', off: 'bias off', on: 'bias ON', set: 'bias set'},
+	damping: {none: undefined, in: 'damping in', out: 'damping out'},
+	gauge: {away: undefined, 'as-used': undefined, turned: 'TURNED'},
 };
 
 /** In the order in which they are told. */
@@ -31,8 +31,13 @@ const textOf = <Part extends keyof Deck>(texts: Texts, now: Deck, part: Part): s
 /** How the deck stands, and what hands do before a step where it stands otherwise. */
 export const deck = {
 	/** Part by part; what is not there, or stands away, is left out. */
-	named: (now: Deck, isNarrow = false): readonly {readonly part: keyof Deck; readonly text: string}[] =>
+	named: (
+		now: Deck,
+		isNarrow = false,
+		isInHand = false,
+	): readonly {readonly part: keyof Deck; readonly text: string}[] =>
 		parts.flatMap((part) => {
+			if (part === 'arm' && isInHand) return [{part, text: 'arm IN HAND'}];
 			const text = textOf(isNarrow ? short : whole, now, part);
 			return text === undefined ? [] : [{part, text}];
 		}),

@@ -73,7 +73,7 @@ export const gauge = {
 			...(times === undefined ? [] : [`carries ${rounded(times, 2)} times as much`]),
 			...(zero === undefined
 				? []
-				: [`shows ${forceWithWay(zero, label, stepDecimals(Number(zero.toFixed(3))))} at nothing`]),
+				: [`shows ${forceWithWay(zero, label, Math.min(2, stepDecimals(Number(zero.toFixed(2)))))} at nothing`]),
 		];
 		return `Figures are percent of the playing force${playing === undefined ? '' : `, which is ${plainNumber(playing)} ${label} here`}${
 			does.length === 0 ? '' : `; this gauge ${listed(does)}`

@@ -17,6 +17,8 @@ export const view = {
 	complete: {stage: 'Complete', title: 'The check is complete', ask: 'The check is complete.'},
 	readyToPlay: 'ready to play',
 	notReadyToPlay: 'NOT READY TO PLAY',
+	/** Where there is no room for more. */
+	notReady: 'NOT READY',
 	sheetLineAsked: ({title}: {title: string}) => `${title}: ?`,
 	sheetLine: ({title, typed}: {title: string; typed: string | undefined}) =>
 		typed === undefined ? `${title}:` : `${title}: ${typed === '' ? '-' : typed}`,

@@ -20,7 +20,7 @@ export const probe = {
 		title: 'One full swing',
 		short: 'Swung and nudged?',
 		ask: ({isUnipivot}) =>
-			`Swing the arm once over the whole record, then nudge it once each way${isUnipivot ? ', at the height of the pivot' : ''}. Done?`,
+			`Swing the arm once from the rim to the label and back, then nudge it once each way${isUnipivot ? ', at the height of the pivot' : ''}. Done?`,
 		why: 'Oil and leads settle; this swing does not count.',
 		mistake: 'Turning the zero screw of the gauge now: leave it alone until the end.',
 	},
