@@ -77,7 +77,8 @@ const toTheFirst: readonly Turn[] = [
 test('A weighted lever is adjusted once, until what is left lies under the friction floor, and stays so when it is put back', async () => {
 	const dataDir = freshFolder();
 	playPlain(dataDir, [played.start, ...played.prepare, ...played.probeAll(played.springy)]);
-	const program = startProgram({dataDir});
+	// High enough for all that can be chosen beside what was tried.
+	const program = startProgram({dataDir, rows: 34});
 	onTestFinished(() => program.stop());
 	await walk(program, [played.resume, ...toTheFirst]);
 	await program.waitFor(asks(answer('bias-result', '', option(1, says.label({id: 'adjust-bias', values: {}})))));

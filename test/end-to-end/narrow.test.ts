@@ -24,7 +24,7 @@ const names = ['north deck', arm({name: undefined, isPractice: false})].map((nam
 const stages = withAnyNumbers(place({number: 7, of: 15})).source;
 /** Whose check it is where there is room for that, where this is in the whole, how the arm stands and what is beside it, and whether the deck may be played. */
 const headOfScreen = new RegExp(
-	`^ (?:(?:${names.join('|')})[^·]* · )?${stages} \\S.*\\n [▸]?(?:${arms.flat().map(literal).join('|')}) .*\\n +(?:${literal(notReadyToPlay)}|${literal(readyToPlay)})\\n`,
+	`^ (?:(?:${names.join('|')})[^·]* · )?${stages} \\S.*\\n [▸]?(?:${arms.flat().map(literal).join('|')}) .*\\n .*(?:${literal(notReadyToPlay)}|${literal(readyToPlay)})\\n`,
 );
 const {hints, yesNo} = words.faces;
 /** A field, a list or a question, with what its keys do. */

@@ -17,6 +17,7 @@ import {startProgram} from '../helpers/pty.js';
 import {
 	anything,
 	around,
+	inOrder,
 	leftAnyTime,
 	numbersIn,
 	titleOf,
@@ -141,7 +142,8 @@ test('on full screens arrows nudge the arm, the gauge follows, and an interrupte
 	const before = await program.waitFor(showing('.*', withAnyNumbers(motion.rests({ms: 1000}))));
 	expect(before).toContain(called('sticky-bearing'));
 	expect(isTitled(before, titleOf('probe-inner'))).toBe(true);
-	expect(before).toContain(`● ${words.faces.gaugedArm.stylusOnGauge({gaugeRadiusMm: 7})[0]}`);
+	const [onGauge = ''] = words.faces.gaugedArm.stylusOnGauge({gaugeRadiusMm: 7});
+	expect(before).toMatch(inOrder('● ', ...onGauge.split(' ')));
 	program.press('right');
 	await program.waitFor(showing('\\+(1|1\\.5|0\\.5)', holds));
 	program.type(',');

@@ -53,16 +53,14 @@ const inTheBar = (title: string): readonly string[] => [
 	),
 ];
 
-/** Whether a title stands in the bar over a screen, which cuts it where it is narrow. */
+/** Whether a title stands in the bar over a screen, behind arm and place, if any; it is cut where it is narrow. */
 export const isTitled = (screen: string, title: string): boolean => {
 	const [bar = ''] = screen.split('\n');
-	const [place = ''] = bar
-		.trim()
-		.replace(/^.*?\d+\/\d+ (?=\S)/u, '')
-		.replace(timeLeft, '')
-		.split(/ {2,}/u);
+	const [left = ''] = bar.trim().replace(timeLeft, '').split(/ {2,}/u);
+	const numbered = left.replace(/^.*?\d+\/\d+ (?=\S)/u, '');
+	const place = numbered === left ? left.replace(/^.*?(?: · |, )/u, '') : numbered;
 	const [, whole = ''] = /^(.*?)(?:…|\.\.\.)$/u.exec(place) ?? [];
-	return inTheBar(title).some((one) => place === one || (whole !== '' && one.startsWith(whole)));
+	return inTheBar(title).some((one) => left === one || place === one || (whole !== '' && one.startsWith(whole)));
 };
 
 /** Whether a screen asks the question of a turn. */
