@@ -61,11 +61,14 @@ export function remedyLines(check: Check, series: Series, action: NextAction): S
 /** Before and after, side by side, for every earlier series. */
 export const beforeAndAfter = (check: Check, now: Figures): Shown[] =>
 	closedSeries(check).flatMap((series, index) => {
+		// What the last remedy did was told first of all.
+		const isLast = check.series.indexOf(series) === check.series.indexOf(seriesThatCounts(check)) - 1;
+		const outcome = outcomeLines(check, series);
 		const before = figuresOfSeries(check, series);
 		const because = series.closed ? becauseText(series.closed.because) : '';
 		return [
 			line(said.closed({number: index + 1, because, hasFigures: before !== undefined}), 'strong'),
-			...outcomeLines(check, series),
+			...(isLast ? outcome.map(unheard) : outcome),
 			...(before ? [besideFigures(before, now)] : []),
 		];
 	});

@@ -54,6 +54,7 @@ const toldByTable: ReadonlySet<FindingCode> = new Set([
 	'friction-local',
 	'no-pattern',
 	'undecided',
+	'sound',
 ]);
 
 /** What was found in figures and its likely cause; and the other findings, without an action of their own. */

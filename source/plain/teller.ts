@@ -16,9 +16,11 @@ type Heard = {
 	readonly unit: string;
 	/** Word for word, in this stage. */
 	readonly lines: ReadonlySet<string>;
+	/** As it was when the last question was told. */
+	readonly check: Dialogue['check'] | undefined;
 };
 
-const nothing: Heard = {deck: '', arm: '', stage: '', unit: '', lines: new Set()};
+const nothing: Heard = {deck: '', arm: '', stage: '', unit: '', lines: new Set(), check: undefined};
 
 /** Tells questions to someone who only hears them: what was said and still stands is not said again. */
 export class Teller {
@@ -38,16 +40,20 @@ export class Teller {
 	tell(number: number, view: View, dialogue: Dialogue, seen: readonly Shown[]): void {
 		const deck = words.pages.deck.told(view.deck);
 		const isNewStage = view.stage !== this.#heard.stage;
+		const {check} = dialogue;
 		const before = isNewStage ? {...nothing, deck: this.#heard.deck, arm: this.#heard.arm} : this.#heard;
+		const isAskedAgain = check === before.check;
 		// Each question of a practice check says that it is one.
-		const arm = dialogue.check.practice || view.arm !== before.arm ? view.arm : '';
+		const arm = check.practice || view.arm !== before.arm ? view.arm : '';
 		const {title, stage, progress} = view;
 		const head = {number, title, arm, ...(isNewStage ? {stage, progress} : {stage: '', progress: ''})};
 		const isAtBench = (one: Shown, text: string) => seen.includes(one) && text !== words.faces.nudge.lines;
 		const notice = dialogue.notice && says.notice(dialogue.notice);
 		const news = view.shown.flatMap((one) => {
 			const text = plainText(one);
-			return text !== '' && (text === notice || isAtBench(one, text) || isNews(one, text, before)) ? [text] : [];
+			return text !== '' && (text === notice || isAtBench(one, text) || isNews(one, text, before, isAskedAgain))
+				? [text]
+				: [];
 		});
 		const unit = view.unit === '' || view.unit === before.unit ? [] : [say.unit(view)];
 		const isTitle = asWord(view.ask) === asWord(view.title);
@@ -62,6 +68,7 @@ export class Teller {
 			stage: view.stage,
 			unit: view.unit === '' ? before.unit : view.unit,
 			lines: new Set([...before.lines, ...news]),
+			check,
 		};
 	}
 
@@ -78,8 +85,10 @@ export class Teller {
 
 const isOutcome = (one: Shown): boolean => one.kind === 'level' || (one.kind === 'line' && one.tone === 'good');
 
-/** What is put in words for a voice, or judges, is always said; anything else once in a stage. */
-const isNews = (one: Shown, text: string, {lines}: Heard): boolean =>
-	one.heard !== undefined || (one.kind === 'line' && (one.tone === 'good' || one.tone === 'bad')) || !lines.has(text);
+/** Once in a stage; what is put in words for a voice, or judges, with each answer. */
+function isNews(one: Shown, text: string, {lines}: Heard, isAskedAgain: boolean): boolean {
+	const judges = one.kind === 'line' && (one.tone === 'good' || one.tone === 'bad');
+	return !lines.has(text) || (!isAskedAgain && (judges || one.heard !== undefined));
+}
 
 const asWord = (text: string): string => text.replace(/[.?]$/, '');

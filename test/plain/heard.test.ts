@@ -76,6 +76,14 @@ describe('What a listener has heard', () => {
 			expect(rounds[index]).toContain(innerHeard({innerLimit: typed}));
 	});
 
+	it('neither side of a reading nor an answer that is not taken has it all told again', async () => {
+		const given = ['3 out', '8.5 out', '2', 'seven', 'm'];
+		const {said, end} = await run(given, {from: at('probe-inner'), piped: false});
+		expect(end.kind).toBe('input-ended');
+		const after = byQuestion(said).slice(-3);
+		expect(after.map(figuresIn)).toEqual([[], [], []]);
+	});
+
 	it('no figure is said twice where the bias is set too', async () => {
 		const script = northDeckWith(biasAnswers);
 		const from = follow(freshDialogue(), script, {until: 'bias-weight'});
