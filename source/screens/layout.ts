@@ -109,6 +109,9 @@ function barOf({arm, place, title, minutes}: View, isShort: boolean, width: numb
 	return barRows([arm, [place, title].filter((part) => part !== '').join(' ')], left, width, look);
 }
 
+/** A part of the deck does not break at the end of a line. */
+const unbroken = (text: string): string => text.replaceAll(' ', '\u00a0');
+
 /** How the deck stands, what this step changes marked; at the right whether it may be played. Never faint. */
 function stateRows(view: View, isNarrow: boolean, width: number, look: Look): Row[] {
 	const {deck, changes, isArmInHand, progress} = view;
@@ -124,7 +127,9 @@ function stateRows(view: View, isNarrow: boolean, width: number, look: Look): Ro
 	const sep = look.unicode ? ' · ' : ', ';
 	if (isNarrow) {
 		// Always two lines, so that nothing under them jumps.
-		const [first = '', ...others] = textRows(` ${told(true).join(sep)}`, width - 1, look).map(({text}) => text);
+		const [first = '', ...others] = textRows(` ${told(true).map(unbroken).join(sep)}`, width - 1, look).map(
+			({text}) => text,
+		);
 		const rest = others.join(' ');
 		const fits = stringWidth(rest) + stringWidth(progress) + 3 <= width;
 		return [row(` ${first}`), atRight(rest === '' ? '' : ` ${rest}`, fits ? progress : shortOf(progress))];

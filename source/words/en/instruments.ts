@@ -55,7 +55,7 @@ export const instruments = {
 		/** At the end of an axis, with the unit of all its numbers. */
 		end: ({pct}: {readonly pct: number}) => `${withSign(pct)} %`,
 		limits: ({goodPct, usablePct}: Limits) =>
-			`good to ±${plainNumber(goodPct)}, usable to ±${plainNumber(usablePct)} %`,
+			`good to ± ${plainNumber(goodPct)}, usable to ± ${plainNumber(usablePct)} %`,
 		judged: ({middle}: {readonly middle: string}) => `${middle} pull: only this middle is held against the limits`,
 		earlier: ({middle}: {readonly middle: string}) => `${middle} last check`,
 	},
@@ -106,7 +106,7 @@ export const instruments = {
 				? `${name} level`
 				: `${name} ${inDegrees(Math.abs(deg), decimals)} ${ends[axis][deg > 0 ? 1 : 0]} high`,
 		allowed: ({deg, decimals}: {readonly deg: number; readonly decimals: number}) =>
-			`allowed ±${inDegrees(deg, decimals)}`,
+			`allowed ± ${inDegrees(deg, decimals)}`,
 	},
 	history: {
 		point: ({point}: {readonly point: string}) => `${point} with its ±`,
