@@ -19,7 +19,9 @@ function desktop() {
 }
 
 const reportsIn = (dataDir: string): string[] =>
-	fs.existsSync(path.join(dataDir, 'reports')) ? fs.readdirSync(path.join(dataDir, 'reports')) : [];
+	(fs.existsSync(path.join(dataDir, 'reports')) ? fs.readdirSync(path.join(dataDir, 'reports')) : []).filter((name) =>
+		name.endsWith('.html'),
+	);
 
 test('A report is one key away from a past check, says where it lies, and is as the command writes it', async () => {
 	const {dataDir} = await fullFolder();
