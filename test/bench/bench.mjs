@@ -112,7 +112,11 @@ const keyToFrame = async () => {
 	for (const target of keysOf.keys()) {
 		await target.start().firstFrameMs();
 		await wait(400);
-		if (target === probe) target.pty.write('1');
+		if (target === probe) {
+			target.pty.write('1');
+			await wait(100);
+			target.pty.write('\r');
+		}
 		await wait(400);
 	}
 	for (let i = -10; i < keys; i++) {
