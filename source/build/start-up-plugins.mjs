@@ -98,6 +98,38 @@ const REPLACEMENTS = [
 		],
 	},
 	{
+		// A frame is as tall as the terminal, and Ink makes each of its cells anew at every key. Nothing changes a cell, so all
+		// blank ones are one; and what a line is made of is kept from frame to frame, for few lines change.
+		file: /ink[\\/]build[\\/]output\.js$/,
+		changes: [
+			{
+				from: 'export default class Output {',
+				to: `const blankCell = {type: 'char', value: ' ', fullWidth: false, styles: []};
+const keptCaches = new OutputCaches();
+const mostKept = 2000;
+const frameCaches = () => {
+	if (keptCaches.styledChars.size > mostKept || keptCaches.widths.size > mostKept) {
+		keptCaches.styledChars.clear();
+		keptCaches.widths.clear();
+		keptCaches.blockWidths.clear();
+	}
+	return keptCaches;
+};
+const isBlank = (line) => line.every((cell) => cell === blankCell);
+export default class Output {`,
+			},
+			{from: 'caches = new OutputCaches();\n    constructor', to: 'caches = frameCaches();\n    constructor'},
+			{
+				from: /row\.push\(\{\s*type: 'char',\s*value: ' ',\s*fullWidth: false,\s*styles: \[\],\s*\}\);/,
+				to: 'row.push(blankCell);',
+			},
+			{
+				from: 'const lineWithoutEmptyItems',
+				to: "if (isBlank(line)) return '';\n            const lineWithoutEmptyItems",
+			},
+		],
+	},
+	{
 		// Asked only where the terminal doesn't tell its size. The module brings the whole of Node's net with it.
 		file: /terminal-size[\\/]index\.js$/,
 		changes: [

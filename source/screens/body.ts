@@ -132,6 +132,21 @@ export function rowsOfOne(one: Shown, room: Room, look: Look): Row[] {
 		return textRows(`${mark}${one.text}`, width, look, one.tone);
 	}
 	if (look.screenReader) return one.caption === '' ? [] : textRows(one.caption, width, look);
+	return drawnOnce(one, `${room.columns} ${room.rows} ${look.unicode} ${look.color}`, () => picture(one, room, look));
+}
+
+// While something is typed beside a picture it is the same one at every key.
+const drawings = new WeakMap<Shown, Map<string, Row[]>>();
+
+function drawnOnce(one: Shown, key: string, draw: () => Row[]): Row[] {
+	const known = drawings.get(one) ?? new Map<string, Row[]>();
+	drawings.set(one, known);
+	const rows = known.get(key) ?? draw();
+	known.set(key, rows);
+	return rows;
+}
+
+function picture(one: Exclude<Shown, {kind: 'line'}>, room: Room, look: Look): Row[] {
 	switch (one.kind) {
 		case 'bands':
 			return bandsPicture(one, room, look);
@@ -148,7 +163,7 @@ export function rowsOfOne(one: Shown, room: Room, look: Look): Row[] {
 		case 'level':
 			return levelPicture(one, room, look);
 		case 'table':
-			return tableRows(one.head, one.rows, width, look);
+			return tableRows(one.head, one.rows, room.columns, look);
 		case 'curve':
 			return curvePicture(one, room, look);
 		case 'lever':
