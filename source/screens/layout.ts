@@ -132,7 +132,11 @@ function stateRows(view: View, isNarrow: boolean, width: number, look: Look): Ro
 		);
 		const rest = others.join(' ');
 		const fits = stringWidth(rest) + stringWidth(progress) + 3 <= width;
-		return [row(` ${first}`), atRight(rest === '' ? '' : ` ${rest}`, fits ? progress : shortOf(progress))];
+		// A mark between two parts says nothing at the end of a line.
+		return [
+			row(` ${first.replace(/[ ·,]+$/u, '')}`),
+			atRight(rest === '' ? '' : ` ${rest}`, fits ? progress : shortOf(progress)),
+		];
 	}
 	const room = width - progress.length - 2;
 	const forms = [` ${told(false).join('   ')}`, ` ${told(false).join('  ')}`];
