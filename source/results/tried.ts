@@ -44,29 +44,23 @@ export function outcomeAfter(check: Check, series: Series): SuspectOutcome | und
 	return after && outcomeOfRemedy(remedy, before, after);
 }
 
-/** The last series that the arm can be judged by: not one that only shows what a remedy did. */
-function seriesToJudge(check: Check): Series {
-	const counting = seriesThatCounts(check);
-	if (!shownAtIn(check, counting)) return counting;
-	const judged = check.series.findLast((one) => !shownAtIn(check, one) && documentOfCheck(check, one).ok);
-	return judged ?? counting;
-}
+/** The last series that the arm was judged by: not one that only shows what a remedy did. */
+const lastJudged = (check: Check): Series | undefined =>
+	check.series.findLast((one) => !shownAtIn(check, one) && documentOfCheck(check, one).ok);
 
 /** What the next action of a check hangs on; undefined before there are figures. */
 export function caseOfCheck(check: Check): ActionCase | undefined {
-	const series = seriesToJudge(check);
+	const before = check.series.at(-2);
+	const isShown = before && !check.stopped && shownAtIn(check, openSeries(check));
+	const series = (isShown ? lastJudged(check) : undefined) ?? seriesThatCounts(check);
 	const found = documentOfCheck(check, series);
 	if (!found.ok) return;
 	const figures = figuresOf(found.document);
 	const facts = factsOfSeries(check, series);
-	const open = openSeries(check);
-	const before = check.series.at(-2);
-	const isShown = before && shownAtIn(check, open) && !check.stopped;
-	const last = isShown ? check.series.length - 1 : check.series.indexOf(series);
 	return {
 		figures,
 		findings: findingsOf(found.document, figures),
-		tried: remediesIn(check.series.slice(0, last)),
+		tried: remediesIn(check.series.slice(0, isShown ? -1 : check.series.indexOf(series))),
 		fits: (id) => remedyById[id].when?.(facts) ?? true,
 		...(isShown ? {shown: outcomeAfter(check, before) ?? null} : {}),
 	};

@@ -1,8 +1,10 @@
 import {describe, expect, it} from 'vitest';
 import {type Dialogue, positionOf} from '../../source/check/dialogue.js';
 import {openSeries} from '../../source/check/series.js';
+import {issuedOf} from '../../source/pages/issued.js';
 import {viewOf} from '../../source/pages/view.js';
-import {seriesThatCounts} from '../../source/results/document-of-check.js';
+import {documentOfCheck, seriesThatCounts} from '../../source/results/document-of-check.js';
+import {figuresOf} from '../../source/results/figures.js';
 import {actionOfCheck} from '../../source/results/tried.js';
 import {at} from '../helpers/conversation.js';
 import {says, words} from '../helpers/said.js';
@@ -122,6 +124,20 @@ describe('Rounds after a suspect', () => {
 
 	it('are a whole series where only the closing round can show it', () => {
 		expect(placesOf(tryOut(at('verdict'), 'platter'))).toEqual([3, 3, 1]);
+	});
+
+	it('are what is issued where somebody has enough of them, as they are worked out from the check itself', () => {
+		const cured = tryOut(at('verdict'), 'lead-loop', calm);
+		for (const enough of [
+			say(cured, [choose('go-on')]),
+			say(cured, [{kind: 'steps'}, choose('stop'), {kind: 'yes'}]),
+		]) {
+			const found = documentOfCheck(enough.check);
+			if (!found.ok) throw new Error('both radii were read');
+			const [inner] = found.document.probe;
+			expect(inner?.rounds).toHaveLength(2);
+			expect(issuedOf(enough.check)?.figures).toEqual(figuresOf(found.document));
+		}
 	});
 
 	it('that are gone past leave the figures of the last whole series to file, where they show one radius alone', () => {
