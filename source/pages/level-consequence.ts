@@ -2,7 +2,7 @@ import type {Facts} from '../procedure/facts.js';
 import {type LevelState, levelState} from '../procedure/level.js';
 import {words} from '../words/index.js';
 import {line, type Shown} from './shown-lines.js';
-import {touchOf} from './touches.js';
+import {feetShown} from './touches.js';
 
 const {level} = words.pages;
 
@@ -59,7 +59,7 @@ export const levelConsequence =
 			...lowered('leftRight', state),
 			...lowered('frontBack', state),
 			// Which feet go down counts more than by how much they were read.
-			...touchOf(axis === 'leftRight' ? 'level-lr-1' : 'level-fb-1', facts),
+			...feetShown(facts),
 			levelScale(worseOf(axis, state), facts, state),
 			...(axis === 'frontBack' ? [line(level.tilt({axis: 'leftRight', ...state.leftRight}))] : []),
 			// One reading holds the level's own error: what the tilt makes is known after two.

@@ -46,10 +46,6 @@ const feet: TouchOf = (facts) => {
 
 const touches: Readonly<Partial<Record<StepId, TouchOf>>> = {
 	'guard-on': part('head'),
-	'level-lr-1': feet,
-	'level-lr-2': feet,
-	'level-fb-1': feet,
-	'level-fb-2': feet,
 	'bias-off': part('bias'),
 	'arm-wire-path': part('leads'),
 	'lifter-clear': part('lifter'),
@@ -64,16 +60,16 @@ const touches: Readonly<Partial<Record<StepId, TouchOf>>> = {
 	'back-upright': part('pivot'),
 };
 
-/** The deck from above with the one place that a step touches; nothing while the arm's lengths are not known. */
-export function touchOf(step: StepId, facts: Facts): Shown[] {
-	const touch = touches[step]?.(facts);
-	return touch ? touchShown(facts, touch) : [];
-}
+/** The deck from above with the one place that a step touches. */
+export const touchOf = (step: StepId, facts: Facts): Shown[] => touchShown(facts, touches[step]?.(facts));
 
-/** The deck from above with a place to touch. */
-export function touchShown(facts: Facts, touch: Touch): Shown[] {
+/** The feet to turn, where the level does not pass. */
+export const feetShown = (facts: Facts): Shown[] => touchShown(facts, feet(facts));
+
+/** The deck from above with a place to touch; nothing without one, and while the arm's lengths are not known. */
+export function touchShown(facts: Facts, touch: Touch | undefined): Shown[] {
 	const arm = armOf(facts);
-	if (!arm) return [];
+	if (!arm || !touch) return [];
 	// What is to be touched stands in the question: only the eye needs it twice.
 	return [{kind: 'deck', ...arm, pivotDirectionDeg: pivotDirectionDeg(facts), touch, caption: ''}];
 }
