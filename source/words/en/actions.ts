@@ -43,7 +43,7 @@ const what = (action: NextAction): string => {
 		case 'more-rounds':
 			return `take more rounds at ${mm(action.radiusMm)}, ${action.total} in all (${who})`;
 		case 'judge':
-			return `judge the arm: take three rounds in all at each radius, then a closing one (${who})`;
+			return `take rounds up to three at each radius, then a closing one (${who})`;
 		case 'odd-round':
 			return `the rounds at ${mm(action.radiusMm)} do not agree: strike the odd one out, or take them again (${who})`;
 		case 'bias':
