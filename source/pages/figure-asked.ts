@@ -45,16 +45,16 @@ function otherLimit(check: Dialogue['check'], slot: Slot): string | undefined {
 	return inner && said.innerLimit({typed: inner.typed});
 }
 
-/** What the gauge is to show in the middle of both limits with the bias on, before anything was read there. */
+/** What the gauge is to show with the bias on, before anything was read there. */
 function biasFigure({slot, progress: {facts}}: Position): BigFigure | undefined {
 	if (slot?.which !== 'innerLimit' || slot.index > 0 || !isOnPlace(slot.place)) return;
 	const reading = wantedReading(facts, slot.place);
 	if (!reading) return;
-	const {value, step, unit} = reading;
+	const {value, step, unit, of} = reading;
 	const text = rounded(Math.abs(value), stepDecimals(step));
 	const {label} = units[unit];
 	const side = words.figures.wayOf(value);
-	return {kind: 'figure', text, unit: label, side, note: said.middle, caption: ''};
+	return {kind: 'figure', text, unit: label, side, note: said.aims[of], caption: ''};
 }
 
 /** A force to set, in large digits. */
