@@ -2,7 +2,7 @@ import type {Dialogue, Position} from '../check/dialogue.js';
 import {readingAt, type Slot} from '../check/rounds.js';
 import {openSeries} from '../check/series.js';
 import {clearanceState} from '../procedure/clearance.js';
-import {levelState} from '../procedure/level.js';
+import {allowedTiltDeg} from '../procedure/level.js';
 import {isOnPlace} from '../procedure/places.js';
 import type {StageId, Step} from '../procedure/step.js';
 import type {StepId} from '../procedure/step-ids.js';
@@ -79,10 +79,8 @@ function noteOf(step: Step, position: Position): string | undefined {
 	const {facts} = position.progress;
 	const forceMn = targetMn(step, position);
 	if (forceMn !== undefined) return said.aimAt(scaleFigure(forceMn));
-	if (step.stage === 'level') {
-		const level = levelState(facts);
-		return level && said.allowed({deg: level.allowedDeg[isFrontBack(step) ? 'frontBack' : 'leftRight']});
-	}
+	if (step.stage === 'level')
+		return said.allowed({deg: allowedTiltDeg(facts)[isFrontBack(step) ? 'frontBack' : 'leftRight']});
 	const {stylusWindow, guardWindow} = clearanceState(facts);
 	const window = step.id === 'guard-gap' ? guardWindow : step.id === 'clearance' ? stylusWindow : undefined;
 	return window && said.window({lowMm: window[0], highMm: window[1]});

@@ -54,17 +54,18 @@ function arranged(all: readonly Shown[], width: number, look: Look, rows: number
 		const most = hasHeading(shown, place) ? rows - 1 : rows;
 		whole.push(isPliant(one) ? undefined : drawn(one, isWithWords(one, left) ? left : most));
 	}
-	const left = rows - rowCount(whole);
 	const least = leastOfPliant[width < wideColumns ? 'narrow' : 'wide'];
-	const share = Math.floor(left / Math.max(1, whole.filter((one) => one === undefined).length));
+	const shareOf = () => Math.floor((rows - rowCount(whole)) / Math.max(1, whole.filter((one) => !one).length));
+	// Digits have few sizes: what they leave of their share is for the pictures.
+	for (const [place, one] of shown.entries())
+		if (one.kind === 'figure') whole[place] ??= drawn(one, Math.max(figureRows, shareOf()));
+	const share = shareOf();
 	const laid = shown.map((one, place) =>
-		(whole[place] ?? drawn(one, one.kind === 'figure' ? Math.max(figureRows, share) : Math.max(least, share))).map(
-			({goesOn = true, ...row}, index) => ({
-				...row,
-				text: clipped(row.text, width),
-				...(goesOn && (index > 0 || hasHeading(shown, place)) ? {goesOn} : {}),
-			}),
-		),
+		(whole[place] ?? drawn(one, Math.max(least, share))).map(({goesOn = true, ...row}, index) => ({
+			...row,
+			text: clipped(row.text, width),
+			...(goesOn && (index > 0 || hasHeading(shown, place)) ? {goesOn} : {}),
+		})),
 	);
 	const isLoose = rowCount(laid) < rows;
 	return laid.flatMap((one, place) =>
