@@ -12,8 +12,7 @@ import {
 	pickKnown,
 	start,
 } from '../helpers/check-turns.js';
-import {playPlain} from '../helpers/plain-run.js';
-import {freshFolder} from '../helpers/program-environment.js';
+import {playedFolder} from '../helpers/plain-run.js';
 import {type ProgramOptions, type RunningProgram, startProgram} from '../helpers/pty.js';
 import {flat, titleOf, words} from '../helpers/said.js';
 import {asks, asLines, type Turn, turn, walk} from '../helpers/walk.js';
@@ -54,8 +53,7 @@ const isColour = (code: number): boolean => (code >= 30 && code <= 49) || (code 
 const INVERSE = 7;
 
 test('Enter before the first frame counts once, and a second one confirms nothing', async () => {
-	const dataDir = freshFolder();
-	playPlain(dataDir, [start, ...fullCheck]);
+	const dataDir = playedFolder([start, ...fullCheck]);
 	const program = begin({dataDir});
 	program.press('enter', 'enter', 'enter');
 	await walk(program, pickKnown);
