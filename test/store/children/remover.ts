@@ -10,12 +10,16 @@ import {arm, hasHit, install, stopOrKeep} from './faulty-fs.js';
 const [root = '', kept = '', killAt = ''] = process.argv.slice(2);
 const IDS = ['20261123-090000-invented', '20261124-090000-invented', '20261225-090000-invented'];
 
-const removeWith = async (folder: string, goWrong: () => void): Promise<{told: string; hit: boolean}> => {
+const prepare = async (folder: string): Promise<void> => {
 	const store = openBareStore(folder);
 	for (const [index, id] of IDS.entries()) {
 		await store.finish(id, sample(id, index));
 		await store.saveRemark(id, {answer: index});
 	}
+};
+
+const removeWith = async (folder: string, goWrong: () => void): Promise<{told: string; hit: boolean}> => {
+	const store = openBareStore(folder);
 	const lock = store.lock();
 	goWrong();
 	let told = '';
@@ -32,13 +36,16 @@ const removeWith = async (folder: string, goWrong: () => void): Promise<{told: s
 
 install();
 if (kept !== '') {
+	await prepare(root);
 	await removeWith(root, () => stopOrKeep(root, {root: kept, killAt}));
 	process.stdout.write('done');
 } else {
+	const prepared = path.join(root, 'prepared');
+	await prepare(prepared);
 	const told: string[] = [];
 	for (let at = 1, hit = true; hit; at++) {
 		const folder = path.join(root, String(at));
-		fs.mkdirSync(folder, {mode: 0o700});
+		fs.cpSync(prepared, folder, {recursive: true});
 		const ended = await removeWith(folder, () => arm({at, kind: 'error', code: 'EIO'}));
 		hit = ended.hit;
 		told.push(ended.told);
