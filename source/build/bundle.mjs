@@ -37,7 +37,9 @@ const options = {
 };
 
 // CommonJS starts some 10 ms sooner than ESM, but esbuild can share code between files only as ESM: so it is turned
-// into CommonJS afterwards, file by file, and import() into require() with it.
+// into CommonJS afterwards, file by file, and import() into require() with it. What a file exports is handed over as it
+// is: esbuild's copy of it would look up each name anew at every call from file to file.
+const COPIED_EXPORTS = /module\.exports=__toCommonJS\((\w+)\)/;
 const asCommonJs = async (text) => {
 	const asRequire = {'dynamic-import': false};
 	const {code} = await transform(text, {
@@ -45,9 +47,10 @@ const asCommonJs = async (text) => {
 		platform: 'node',
 		target: 'node20.19',
 		supported: asRequire,
-		minify: true,
+		minifyWhitespace: true,
+		minifySyntax: true,
 	});
-	return code;
+	return code.replace(COPIED_EXPORTS, 'module.exports=__defProp($1,"__esModule",{value:!0})');
 };
 
 const program = await build({
