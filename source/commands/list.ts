@@ -1,6 +1,6 @@
 import type {PastCheck} from '../check/past-check.js';
 import {didYouMean} from '../desk/did-you-mean.js';
-import {pastCells} from '../pages/beside/past-list.js';
+import {pastCells} from '../pages/beside/past-labels.js';
 import {namesOf} from '../results/years/arms.js';
 import {columns} from '../terminal/columns.js';
 import {EXIT} from '../terminal/exit-paths.js';

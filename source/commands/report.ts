@@ -59,6 +59,16 @@ export function pageOnCheck(id: string, shelf: Shelf, version: string): string {
 	return htmlOf(reportOn(subject, 'html', {version, writtenOn: today()}));
 }
 
+/** The page on an arm with all its checks, and the id of the newest that counts. @throws Hindrance where it cannot be had */
+export function pageOnArm(arm: string, shelf: Shelf, version: string) {
+	const subject = subjectOf({id: undefined, arm}, shelf.all(), shelf);
+	if (subject.of !== 'arm') {
+		throw new Hindrance('missing', shelf.dataDir, subject.of === 'nothing' ? subject.sentence : words.beside.arms.none);
+	}
+	const page = htmlOf(reportOn(subject, 'html', {version, writtenOn: today()}));
+	return {page, newestId: subject.source.newest.record.check.id};
+}
+
 const today = (): string => formatISO(new Date(), {representation: 'date'});
 
 type Found = Exclude<Subject, {of: 'nothing'}>;

@@ -1,7 +1,13 @@
 import limits from '../../../shared/limits.json' with {type: 'json'};
 import type {PastCheck} from '../../check/past-check.js';
 import {isAbove} from '../../measures/compare.js';
-import {type ComparedFigure, type Comparison, comparisonsOf, gravestOf} from '../../results/years/comparison.js';
+import {
+	type ComparedFigure,
+	type Comparison,
+	comparisonOf,
+	comparisonsOf,
+	gravestOf,
+} from '../../results/years/comparison.js';
 import {words} from '../../words/index.js';
 import {noteText, obstacleText} from '../../words/results-text.js';
 import {eventLabel, placeLabel} from '../../words/step-text.js';
@@ -51,6 +57,16 @@ function temperatureLines(now: PastCheck, then: PastCheck, earlier: readonly Pas
 	return slopesOf(earlier).map(({place, radiusMm, pctPerC}) =>
 		line(words.years.comparison.room({byC, place: placeLabel(place), radiusMm, pullPct: pctPerC * byC}), 'aside'),
 	);
+}
+
+/** Two checks of an arm that somebody chose: the word first, then the sizes. */
+export function twoCompared(now: PastCheck, then: PastCheck): Shown[] {
+	const comparison = comparisonOf(now, then);
+	const verdict = gravestOf(comparison);
+	return [
+		...(verdict ? [line(words.years.comparison.between[verdict], tones[verdict])] : []),
+		...linesOfComparison(comparison),
+	];
 }
 
 /** A check against the last one and the first of its stretch: the word first, then the sizes. */
