@@ -165,8 +165,9 @@ export class Shelf {
 	}
 
 	/** What was noted later: an interrupted check whose deck was put back says so, and so does one that is void. */
-	#withRemarks(rows: readonly PastCheck[]): PastCheck[] {
+	#withRemarks(rows: readonly PastCheck[]): readonly PastCheck[] {
 		const remarked = this.store.remarked();
+		if (remarked.size === 0) return rows;
 		return rows.map((row) => {
 			const remark = remarked.has(row.id) ? this.remark(row.id) : undefined;
 			if (!remark) return row;
