@@ -1,3 +1,4 @@
+import {listed} from '../../numbers.js';
 import {misfitText, valueText} from '../misfits.js';
 import {deleting} from './deleting.js';
 import {exchange} from './exchange.js';
@@ -29,6 +30,14 @@ export const commands = {
 		noFigure: ({name}: {readonly name: string}) =>
 			`${name}: its numbers are so large or so small that no figure can be worked out from them.`,
 		fault: ({at, sentence}: {readonly at: string; readonly sentence: string}) => `${at}: ${sentence}`,
+	},
+	/** An arm that was named by a part of its name. */
+	armNamed: {
+		taken: ({typed, arm}: {readonly typed: string; readonly arm: string}) => `"${typed}" is taken for "${arm}".`,
+		takenOrNew: ({typed, arm}: {readonly typed: string; readonly arm: string}) =>
+			`"${typed}" is taken for "${arm}". To check another arm, start armdrift without --arm.`,
+		several: ({typed, arms}: {readonly typed: string; readonly arms: readonly string[]}) =>
+			`"${typed}" fits several arms: ${listed(arms.map((one) => `"${one}"`))}. Type more of the name.`,
 	},
 	list: {
 		none: ({dataDir}: {readonly dataDir: string}) => `There are no past checks in "${dataDir}".`,
