@@ -1,7 +1,8 @@
 import {Argument, type Command, InvalidArgumentError, Option} from 'commander';
+import type {CsvTableName} from '../exchange/write-export.js';
 import {commandLine as say} from '../words/command-line.js';
 import type {PracticeExtent} from '../workbench.js';
-import type {ExportForm} from './export.js';
+import type {ExportFlags} from './export.js';
 import type {ReportForm} from './report.js';
 import {type Shell, shells} from './shell-words.js';
 
@@ -24,6 +25,17 @@ const wholeNumberFrom =
 		if (/^\d+$/.test(text) && Number.isSafeInteger(value) && value >= least) return value;
 		throw new InvalidArgumentError(say.wholeNumber({least}));
 	};
+
+/** A day, a month or a year: `2026-11-25`, `2026-11`, `2026`. */
+function dayOrSpan(text: string): string {
+	const isRead = /^\d{4}(?:-\d\d(?:-\d\d)?)?$/.test(text) && !Number.isNaN(Date.parse(text));
+	// A 30th of February would be taken for a day of March.
+	if (isRead && new Date(Date.parse(text)).toISOString().startsWith(text)) return text;
+	throw new InvalidArgumentError(say.dayWanted);
+}
+
+/** The tables of an export, for completion and help. */
+const csvTableNames: readonly CsvTableName[] = ['probe', 'bias'];
 
 const choice = (flags: string, about: string, choices: readonly string[]): Option =>
 	new Option(flags, about).choices(choices);
@@ -61,11 +73,12 @@ export function addCommands(program: Command, version: string, run: Run): void {
 
 	add('export', say.export.about)
 		.addOption(choice('--as <form>', say.export.as, ['json', 'csv']).makeOptionMandatory())
+		.addOption(choice('--table <name>', say.export.table, csvTableNames))
 		.option('--out <file>', say.export.out)
 		.option('--force', say.export.force)
 		.action(async (_own: unknown, command: Command) => {
 			const {runExport} = await import('./export.js');
-			await run(runExport({...all<{as: ExportForm; out?: string; force?: boolean}>(command), version}));
+			await run(runExport({...all<ExportFlags>(command), version}));
 		});
 
 	add('import', say.import.about)
@@ -78,6 +91,9 @@ export function addCommands(program: Command, version: string, run: Run): void {
 
 	add('list', say.list.about)
 		.option('--arm <name>', say.list.arm)
+		.option('--verdict <word>', say.list.verdict)
+		.option('--since <date>', say.list.since, dayOrSpan)
+		.option('--until <date>', say.list.until, dayOrSpan)
 		.option('--limit <count>', say.list.limit, wholeNumberFrom(1))
 		.addOption(choice('--as <form>', say.list.as, ['text', 'json']).default('text'))
 		.action(async (_own: unknown, command: Command) => {
@@ -86,6 +102,8 @@ export function addCommands(program: Command, version: string, run: Run): void {
 		});
 
 	add('due', say.due.about)
+		.option('--arm <name>', say.due.arm)
+		.addOption(choice('--as <form>', say.due.as, ['text', 'json']).default('text'))
 		.option('--within <days>', say.due.within, wholeNumberFrom(0))
 		.option('-q, --quiet', say.due.quiet)
 		.option('--calendar <file>', say.due.calendar)
@@ -107,15 +125,22 @@ export function addCommands(program: Command, version: string, run: Run): void {
 	add('report', say.report.about)
 		.argument('[id]', say.report.id)
 		.option('--arm <name>', say.report.arm)
-		.addOption(choice('--as <form>', say.report.as, ['html', 'markdown', 'maker']).makeOptionMandatory())
+		.addOption(choice('--as <form>', say.report.as, ['html', 'markdown', 'maker', 'json']).makeOptionMandatory())
+		.option('--all', say.report.all)
 		.option('--out <file>', say.report.out)
 		.option('--practice', say.report.practice)
 		.option('--force', say.report.force)
 		.addHelpText('after', say.report.after)
 		.action(async (id: string | undefined, _own: unknown, command: Command) => {
+			type Options = {as: ReportForm; all?: boolean; out?: string; force?: boolean; practice?: boolean};
+			const {all: isOfAll, ...options} = all<Options>(command);
+			const wanted = {...options, id, version};
+			if (isOfAll) {
+				const {runReports} = await import('./report-all.js');
+				return run(runReports(wanted));
+			}
 			const {runReport} = await import('./report.js');
-			const options = all<{as: ReportForm; out?: string; force?: boolean; practice?: boolean}>(command);
-			await run(runReport({...options, id, version}));
+			await run(runReport(wanted));
 		});
 
 	add('practice', say.practice.about)

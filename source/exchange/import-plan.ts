@@ -25,6 +25,12 @@ export const addsNothing = ({newChecks, newRemarks, profiles, settings}: ImportP
 	newChecks.length + newRemarks.length + profiles.added.length === 0 && settings !== 'new';
 
 /**
+ * Whether something of the file is otherwise here, so that it was left out. Settings are those of a place, and no clash.
+ */
+export const hasClashes = ({clashes, remarkClashes, openHere, profiles}: ImportPlan): boolean =>
+	clashes.length + remarkClashes.length + profiles.clashes.length > 0 || openHere !== undefined;
+
+/**
  * Looks at every check of a file before anything comes of it.
  * @returns their ids, in the order of the file
  * @throws StoreError, Refusal where one cannot be kept, or comes twice

@@ -1,5 +1,6 @@
 import type {CheckStore, Remark} from '../desk/stored-forms.js';
-import {radiusHeader, radiusRecords} from '../reports/radius-csv.js';
+import {biasHeader, biasRecords} from '../reports/bias-csv.js';
+import {type NotedCheck, radiusHeader, radiusRecords} from '../reports/radius-csv.js';
 import type {FinishedCheck} from '../results/record.js';
 import {StoreError} from '../store/store-error.js';
 import {CURRENT_VERSION} from '../store/upgrades.js';
@@ -10,6 +11,9 @@ export const exportKind = 'armdrift-export';
 
 /** The contents are those of the files in the data folder, so their version is the version of the whole. */
 export const exportVersion = CURRENT_VERSION;
+
+/** The tables that an export as CSV can be. */
+export type CsvTableName = 'probe' | 'bias';
 
 export type ExportSource = {
 	readonly store: CheckStore;
@@ -43,11 +47,21 @@ export function* jsonExport({store, program, at, tell, only}: ExportSource): Gen
 
 const lineOf = (value: object): string => `${JSON.stringify(value)}\n`;
 
-/** A table of all probe radii of all checks, piece by piece. @throws StoreError */
-export function* csvExport({store, tell}: ExportSource): Generator<string> {
-	yield radiusHeader();
+/** A table that an export can be: its first record, and those of a check. */
+type CsvTable = {readonly header: () => string; readonly records: (filed: NotedCheck) => string};
+
+/** What can be exported as a table; a further one is a row here. */
+const csvTables = {
+	probe: {header: radiusHeader, records: radiusRecords},
+	bias: {header: biasHeader, records: biasRecords},
+} satisfies Readonly<Record<CsvTableName, CsvTable>>;
+
+/** One table of all checks, piece by piece. @throws StoreError */
+export function* csvExport({store, tell}: ExportSource, name: CsvTableName = 'probe'): Generator<string> {
+	const {header, records} = csvTables[name];
+	yield header();
 	for (const {record, remark} of filedChecks(store, tell))
-		yield radiusRecords({record, putBackAt: remark?.putBackAt, voidBecause: remark?.void?.reason});
+		yield records({record, putBackAt: remark?.putBackAt, voidBecause: remark?.void?.reason});
 }
 
 type ExportedCheck = {

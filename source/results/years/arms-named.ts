@@ -34,8 +34,7 @@ export function knownArms(checked: Iterable<string>, profiles: readonly Profile[
  */
 export function armMeant(typed: string, known: readonly KnownArm[]): ArmMeant {
 	const wanted = typed.trim();
-	const exact =
-		known.find(({name}) => name === wanted) ?? known.find(({formerNames}) => formerNames.includes(wanted));
+	const exact = known.find(({name}) => name === wanted) ?? known.find(({formerNames}) => formerNames.includes(wanted));
 	if (exact) return {found: 'one', arm: exact.name, isExact: true};
 	const part = folded(wanted);
 	if (part === '') return {found: 'none'};

@@ -21,6 +21,7 @@ const listedParts = ({checks, remarks = 0, profiles, settings}: Parts & Partial<
 
 /** Exports, and what comes of them when they are imported. */
 export const exchange = {
+	tableOfCsv: 'A table goes with --as csv only.',
 	nothingFiled: ({dataDir}: {readonly dataDir: string}) =>
 		`No check is on file in "${dataDir}", so the export holds none.`,
 	openLeftOut: 'The check in progress is not in the export: it is not filed yet.',

@@ -45,10 +45,14 @@ export const commands = {
 	},
 	due: {
 		none: 'No arm has a date for its next check, or none in that time.',
+		noneOfArm: hasPastCheck,
 		noCalendar: 'No arm has a date for its next check, so there is no calendar to write.',
 		lastCheck: ({date, because}: {readonly date: string; readonly because: string}) => `last check ${date}. ${because}`,
-		written: ({arms, file}: {readonly arms: number; readonly file: string}) =>
-			arms === 1 ? `Wrote the date of one arm to "${file}".` : `Wrote the dates of ${arms} arms to "${file}".`,
+		written: ({arms, cancelled, file}: {readonly arms: number; readonly cancelled: number; readonly file: string}) => {
+			const dates = arms === 0 ? 'no date' : arms === 1 ? 'the date of one arm' : `the dates of ${arms} arms`;
+			const taken = cancelled === 0 ? '' : `, and took away ${cancelled === 1 ? 'one' : cancelled} set aside`;
+			return `Wrote ${dates} to "${file}"${taken}.`;
+		},
 	},
 	report: {
 		none: ({dataDir}: {readonly dataDir: string}) => `There is no past check in "${dataDir}" to report on.`,
@@ -60,6 +64,8 @@ export const commands = {
 		noneCounts: ({arm}: {readonly arm: string}) =>
 			`No check of "${arm}" counts: all are void or without figures. Name one of them by its id, see "armdrift list".`,
 		written: ({file}: {readonly file: string}) => `Wrote the report to "${file}".`,
+		allOrOne: 'Give an id or --all, not both.',
+		folderWanted: 'Name the folder for the reports with --out.',
 	},
 	exchange: {
 		...exchange,
