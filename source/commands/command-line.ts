@@ -5,6 +5,7 @@ import type {PracticeExtent} from '../workbench.js';
 import type {ExportFlags} from './export.js';
 import type {ReportForm} from './report.js';
 import {type Shell, shells} from './shell-words.js';
+import {verdictWords} from './verdict-words.js';
 
 /** Options of the program, which it takes before and behind a command's name. */
 export type ProgramFlags = {
@@ -91,7 +92,8 @@ export function addCommands(program: Command, version: string, run: Run): void {
 
 	add('list', say.list.about)
 		.option('--arm <name>', say.list.arm)
-		.option('--verdict <word>', say.list.verdict)
+		// An unknown one is refused by the command, with the one that may be meant.
+		.addOption(choice('--verdict <word>', say.list.verdict, verdictWords).argParser((word) => word))
 		.option('--since <date>', say.list.since, dayOrSpan)
 		.option('--until <date>', say.list.until, dayOrSpan)
 		.option('--limit <count>', say.list.limit, wholeNumberFrom(1))

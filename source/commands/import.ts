@@ -95,6 +95,9 @@ export function planLines(name: string, file: ImportFile, plan: ImportPlan): str
 		...plan.clashes.map((id) => say.checkClash({id})),
 		...(plan.openHere === undefined ? [] : [say.openHere({id: plan.openHere})]),
 		...plan.remarkClashes.map((id) => say.remarkClash({id})),
+		...profiles.named.map(({theirs, ours, next: {kind, name}, isTwofold}) =>
+			say.profileNamed({kind, name, here: ours.name, there: theirs.name, isTwofold}),
+		),
 		...profiles.clashes.map(say.profileClash),
 		...(settings === 'own' ? [say.ownSettings] : []),
 		...[...file.unknownKeys].map((key) => say.unknownKey({key})),
@@ -105,5 +108,6 @@ const newPartsOf = ({newChecks, newRemarks, profiles, settings}: ImportPlan) => 
 	checks: newChecks.length,
 	remarks: newRemarks.length,
 	profiles: profiles.added.length,
+	named: profiles.named.length,
 	settings: settings === 'new',
 });

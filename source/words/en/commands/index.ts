@@ -42,6 +42,19 @@ export const commands = {
 	list: {
 		none: ({dataDir}: {readonly dataDir: string}) => `There are no past checks in "${dataDir}".`,
 		noneOfArm: hasPastCheck,
+		noneSuch: 'No past check is like that.',
+		unknownVerdict: ({
+			verdict,
+			meant,
+			known,
+		}: {
+			readonly verdict: string;
+			readonly meant: string | undefined;
+			readonly known: readonly string[];
+		}) =>
+			meant === undefined
+				? `There is no verdict "${verdict}"; there are: ${known.join(', ')}.`
+				: `There is no verdict "${verdict}"; did you mean "${meant}"?`,
 	},
 	due: {
 		none: 'No arm has a date for its next check, or none in that time.',
