@@ -77,7 +77,7 @@ describe('Names that were given on one side', () => {
 	it('on both sides are told: ours stays, and all of them lead to it', () => {
 		const other = answered('c', {formerNames: ['a'], correctedAt: may});
 		const merged = mergedProfiles(of(renamed), of(other));
-		expect(merged.next).toEqual(of({...renamed, formerNames: ['a', 'c']}));
+		expect(merged.next).toEqual({profiles: [{...renamed, formerNames: ['a', 'c']}]});
 		expect(merged).toMatchObject({same: 1, clashes: [], named: [{theirs: other, ours: renamed, isTwofold: true}]});
 	});
 
@@ -85,7 +85,7 @@ describe('Names that were given on one side', () => {
 		const theirs = inventedProfile('b', {id: 'arm-other', formerNames: ['a']});
 		const next = {...before, name: 'b', formerNames: ['a'], answers: {...before.answers, ...theirs.answers}};
 		const merged = mergedProfiles(of(before), of(theirs));
-		expect(merged).toMatchObject({next: of(next), same: 0, clashes: [{theirs, ours: next}]});
+		expect(merged).toMatchObject({next: {profiles: [next]}, same: 0, clashes: [{theirs, ours: next}]});
 	});
 
 	it('never make one of two that are told apart here', () => {
