@@ -41,12 +41,12 @@ export function runReports({
 		const names = named && new Set(namesOf(named.arm, shelf.profiles()));
 		const rows = names ? all.filter((one) => names.has(one.arm)) : all;
 		if (rows.length === 0) return refuseWith(named ? say.noneOfArm(named) : say.none(shelf));
-		const statuses: number[] = [];
 		const made = await orRefuse(() => {
 			readyFolder({id: 'report', values: {}}, out);
 			return EXIT.done;
 		});
 		if (made !== EXIT.done) return made;
+		const statuses: number[] = [];
 		for (const row of rows) {
 			const subject = checkOf(row.id, all, shelf);
 			if (subject.of === 'nothing') statuses.push(refuseWith(subject.sentence, subject.status));
