@@ -1,11 +1,10 @@
-import {Argument, type Command, InvalidArgumentError, Option} from 'commander';
-import type {CsvTableName} from '../exchange/write-export.js';
+import {Argument, type Command, Option} from 'commander';
 import {commandLine as say} from '../words/command-line.js';
 import type {PracticeExtent} from '../workbench.js';
 import type {ExportFlags} from './export.js';
+import {csvTableNames, dayOrSpan, verdictWords, wholeNumberFrom} from './option-values.js';
 import type {ReportForm} from './report.js';
 import {type Shell, shells} from './shell-words.js';
-import {verdictWords} from './verdict-words.js';
 
 /** Options of the program, which it takes before and behind a command's name. */
 export type ProgramFlags = {
@@ -17,26 +16,6 @@ export type ProgramFlags = {
 
 /** Runs what was asked for, and leaves with the exit status that it comes to. */
 type Run = (work: Promise<number>) => Promise<void>;
-
-/** A whole number as people type it on a command line. */
-const wholeNumberFrom =
-	(least: number) =>
-	(text: string): number => {
-		const value = Number(text);
-		if (/^\d+$/.test(text) && Number.isSafeInteger(value) && value >= least) return value;
-		throw new InvalidArgumentError(say.wholeNumber({least}));
-	};
-
-/** A day, a month or a year: `2026-11-25`, `2026-11`, `2026`. */
-function dayOrSpan(text: string): string {
-	const isRead = /^\d{4}(?:-\d\d(?:-\d\d)?)?$/.test(text) && !Number.isNaN(Date.parse(text));
-	// A 30th of February would be taken for a day of March.
-	if (isRead && new Date(Date.parse(text)).toISOString().startsWith(text)) return text;
-	throw new InvalidArgumentError(say.dayWanted);
-}
-
-/** The tables of an export, for completion and help. */
-const csvTableNames: readonly CsvTableName[] = ['probe', 'bias'];
 
 const choice = (flags: string, about: string, choices: readonly string[]): Option =>
 	new Option(flags, about).choices(choices);

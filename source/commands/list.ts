@@ -7,9 +7,9 @@ import {EXIT} from '../terminal/exit-paths.js';
 import {words} from '../words/index.js';
 import {armNamed} from './arm-named.js';
 import {jsonList} from './json-text.js';
+import {verdictWords} from './option-values.js';
 import {withPastRows} from './past-rows.js';
 import {printOut, refuseWith, sayFault} from './print.js';
-import {verdictWords} from './verdict-words.js';
 
 const say = words.commands.list;
 

@@ -5,7 +5,7 @@ import {runList} from '../../source/commands/list.js';
 import {runReport} from '../../source/commands/report.js';
 import {parseDocument} from '../../source/results/document.js';
 import {recordSchema} from '../../source/results/record.js';
-import {jsonKeys} from '../../source/words/en/commands/json-keys.js';
+import {jsonKeys} from '../../source/words/en/commands/scripts.js';
 import {topics} from '../../source/words/help-topics.js';
 import {armProfile, filed, folderWith} from '../helpers/filed-checks.js';
 import {fullStory, played} from '../helpers/invented-checks.js';

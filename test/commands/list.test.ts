@@ -3,8 +3,9 @@ import path from 'node:path';
 import {beforeAll, describe, expect, it} from 'vitest';
 import * as z from 'zod/mini';
 import {runList} from '../../source/commands/list.js';
-import {verdictWords} from '../../source/commands/verdict-words.js';
+import {dayOrSpan, verdictWords} from '../../source/commands/option-values.js';
 import {summaryOf} from '../../source/results/record.js';
+import {commandLine} from '../../source/words/command-line.js';
 import {armProfile, filed, folderWith} from '../helpers/filed-checks.js';
 import {idFor} from '../helpers/invented-checks.js';
 import {printedBy} from '../helpers/printed.js';
@@ -205,4 +206,18 @@ it('Names from outside cannot steer the terminal, and wide ones keep the columns
 	const [wide = '', red = ''] = linesOf(out);
 	// Each of the two ideographs takes two columns (Unicode Standard Annex 11: wide).
 	expect(wide.indexOf('beyond') + 2).toBe(red.indexOf('beyond'));
+});
+
+describe('A day on the command line', () => {
+	it.each(['2026-11-25', '2026-11', '2026', '2024-02-29'])('may be %s', (text) => {
+		expect(dayOrSpan(text)).toBe(text);
+	});
+
+	// Gregorian calendar: 2026 is no leap year.
+	it.each(['2026-02-29', '2026-13', '2026-00', '2026-1-1', '26', '', 'today', '2026-11-25T10:00:00Z', '2026-04-31'])(
+		'is not %j',
+		(text) => {
+			expect(() => dayOrSpan(text)).toThrow(commandLine.dayWanted);
+		},
+	);
 });

@@ -1,6 +1,6 @@
 import limits from '../../../../shared/limits.json' with {type: 'json'};
 import {exitStatusRows} from './command-line.js';
-import {jsonKeys} from './json-keys.js';
+import {scripts} from './scripts.js';
 
 /** A paragraph; or rows of a term and what it means; or lines to be typed as they stand. */
 export type HelpBlock =
@@ -165,30 +165,7 @@ export const topics: readonly Topic[] = [
 			},
 		],
 	},
-	{
-		name: 'scripts',
-		title: 'what --as json holds, tables, and filters',
-		blocks: [
-			'"list", "due" and "report" print JSON with --as json: UTF-8, numbers unrounded, the unit at the end of a key, null for what is not known. Controls and other characters that do not show are escaped. A list has one object a line. Keys are not taken away or given another meaning; new ones may come.',
-			{
-				lines: [
-					'armdrift list --verdict beyond --since 2026 --as json',
-					'armdrift due --arm north --as json',
-					'armdrift report --all --as json --out FOLDER',
-				],
-			},
-			'An arm may be named by a part of its name, without regard to case and accents. One that fits is taken and said; where several fit, all are named and the command ends with 2. To delete an arm, its name is wanted in full.',
-			'"list", an object for each check:',
-			{rows: Object.entries(jsonKeys.list)},
-			'"due", an object for each arm:',
-			{rows: Object.entries(jsonKeys.due)},
-			'"report" of a check, beside the keys of the list:',
-			{rows: Object.entries(jsonKeys.report)},
-			'"report --arm":',
-			{rows: Object.entries(jsonKeys.arm)},
-			'"export --as csv" is a table of the figures, one row a probe radius; with --table bias, of the readings with the bias on, one row a round, in the unit of the gauge. An import that leaves out what is otherwise here ends with 5, after all else was added.',
-		],
-	},
+	scripts,
 	{
 		name: 'practising',
 		title: 'how to practise on an invented arm',

@@ -1,3 +1,5 @@
+import type {Topic} from './topics.js';
+
 /** What `--as json` prints, by its key: the unit stands at the end of the key. A key that holds more is told as a whole. */
 export const jsonKeys = {
 	/** `list`, one object a check. */
@@ -60,4 +62,30 @@ export const jsonKeys = {
 		formerNames: 'names that it had before, the oldest first',
 		checks: 'all its checks, the newest first, with the keys of the list',
 	},
+};
+
+/** The help topic on scripts. */
+export const scripts: Topic = {
+	name: 'scripts',
+	title: 'what --as json holds, tables, and filters',
+	blocks: [
+		'"list", "due" and "report" print JSON with --as json: UTF-8, numbers unrounded, the unit at the end of a key, null for what is not known. Controls and other characters that do not show are escaped. A list has one object a line. Keys are not taken away or given another meaning; new ones may come.',
+		{
+			lines: [
+				'armdrift list --verdict beyond --since 2026 --as json',
+				'armdrift due --arm north --as json',
+				'armdrift report --all --as json --out FOLDER',
+			],
+		},
+		'An arm may be named by a part of its name, without regard to case and accents. One that fits is taken and said; where several fit, all are named and the command ends with 2. To delete an arm, its name is wanted in full.',
+		'"list", an object for each check:',
+		{rows: Object.entries(jsonKeys.list)},
+		'"due", an object for each arm:',
+		{rows: Object.entries(jsonKeys.due)},
+		'"report" of a check, beside the keys of the list:',
+		{rows: Object.entries(jsonKeys.report)},
+		'"report --arm":',
+		{rows: Object.entries(jsonKeys.arm)},
+		'"export --as csv" is a table of the figures, one row a probe radius; with --table bias, of the readings with the bias on, one row a round, in the unit of the gauge. An import that leaves out what is otherwise here ends with 5, after all else was added.',
+	],
 };
