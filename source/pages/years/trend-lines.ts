@@ -102,6 +102,6 @@ export function trendLines(checks: readonly PastCheck[]): Shown[] {
 	const lines = histories.flatMap(trendOfRadius);
 	const most = Math.max(0, ...histories.map(({points}) => points.length));
 	const least = limits.trendChecks.value;
-	if (lines.length === 0 && most > 1) return [line(words.years.longRun.tooFew({checks: most, least}), 'dim')];
+	if (lines.length === 0 && most > 1) return [line(words.years.longRun.tooFew({checks: most, least}), 'aside')];
 	return lines;
 }
