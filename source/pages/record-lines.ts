@@ -65,7 +65,7 @@ function takenLines({check}: FinishedCheck): Shown[] {
 	return [
 		...readings(check),
 		line(said.id({id: check.id, isPractice: check.practice !== undefined})),
-		line(said.answers, 'strong'),
+		{...line(said.answers, 'strong'), leaf: said.leaves.answers},
 		...progressOf(check).visible.flatMap(({id}) => {
 			const {typed = ''} = check.answers[id] ?? {};
 			return typed === '' ? [] : [line(consequences.answer({title: titleOf(id), typed}))];
@@ -75,7 +75,7 @@ function takenLines({check}: FinishedCheck): Shown[] {
 
 function readings(check: Check): Shown[] {
 	const lines = check.series.flatMap((series, index) => seriesLines(check, series, index + 1));
-	return lines.length === 0 ? [] : [line(said.readings, 'strong'), ...lines];
+	return lines.length === 0 ? [] : [{...line(said.readings, 'strong'), leaf: said.leaves.readings}, ...lines];
 }
 
 function seriesLines(check: Check, series: Series, number: number): Shown[] {

@@ -54,7 +54,7 @@ export function verdictLines(
 		...overrideLines(check, progress),
 		...(action ? decidingFigure(figures.probe, check.limits) : []),
 		...bandsShown(figures.probe, check.limits, [...earlierRows(check), ...lastBands(history)]).map(unheard),
-		{...radiusTable(figures.probe, check.limits), ...(action ? {leaf: verdict.numbers} : {})},
+		{...radiusTable(figures.probe, check.limits), leaf: verdict.numbers},
 		...besideAction(findings),
 		...(figures.probe.some(({repeatability}) => repeatability === 'assumed')
 			? [line(words.results.repeatabilityAssumed, 'aside')]

@@ -86,7 +86,7 @@ test('A weighted lever is adjusted once, until what is left lies under the frict
 
 	await walk(program, [answer('bias-result', '1', option(1, says.label({id: 'adjust-bias', values: {}})))]);
 	await waitForTurn(program, typed('bias-weight', ''));
-	expect(await allPages(program)).toContain(newWeight('2.5 g'));
+	expect(numbersIn(await allPages(program), newWeight('2.5 g'), 75)).toHaveLength(1);
 	await walk(program, [
 		typed('bias-weight', '4.1'),
 		typed('bias-set', 'notch 3'),

@@ -1,3 +1,4 @@
+import {formatISO} from 'date-fns/formatISO';
 import {expect, onTestFinished, test} from 'vitest';
 import {
 	coverStylus,
@@ -28,6 +29,8 @@ const begin = (dataDir: string, args: readonly string[] = []): RunningProgram =>
 /** A folder with one finished check and an open one. */
 const usedFolder = (): string => playedFolder([start, ...fullCheck], [start, ...pickKnown, ...makeSafe, coverStylus]);
 
+const today = (): string => formatISO(new Date(), {representation: 'date'});
+
 test('A second copy says which process writes and since when, starts nothing, and still shows past checks', async () => {
 	const dataDir = usedFolder();
 	const first = begin(dataDir);
@@ -38,10 +41,10 @@ test('A second copy says which process writes and since when, starts nothing, an
 	const refused = flat(await second.waitFor(writing(first.pid)));
 	expect(refused).toMatch(withAnything(anotherCopy(first.pid).trim(), '.*\\d\\d:\\d\\d.*'));
 	await walk(second, [
-		turn('4', option(4, words.beside.home.past)),
+		turn('5', option(5, words.beside.home.past)),
 		turn('1', past.span({first: 1, last: 1, total: 1, hasKeys: true})),
 	]);
-	await second.waitFor((screen) => isTitled(screen, past.check.title));
+	await second.waitFor((screen) => isTitled(screen, past.check.titleOf({arm: 'north deck', date: today()})));
 	await second.waitFor(words.findings['spring-pull'].brief);
 	second.press('right');
 	await second.waitFor('5.5 % out ± 0.4 %');

@@ -43,11 +43,11 @@ describe('The pages beside a check', () => {
 
 	it('offer as options what a face has no keys for', () => {
 		const ids = (hasKeys: boolean) => {
-			const {prompt} = at({at: 'past', offset: 0}, {records: [whole, whole, whole]}, hasKeys).page;
+			const {prompt} = at({at: 'past', offset: 0}, {records: [whole, whole, whole, whole]}, hasKeys).page;
 			return prompt.kind === 'choice' ? prompt.options.map(({id}) => id) : [];
 		};
 		expect(ids(true).slice(2)).toEqual(['filter']);
-		expect(ids(false).slice(2)).toEqual(['filter', 'older', 'back']);
+		expect(ids(false).slice(3)).toEqual(['filter', 'older', 'back']);
 	});
 });
 

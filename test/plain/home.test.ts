@@ -86,7 +86,7 @@ describe('Past checks in plain lines', () => {
 	});
 
 	it('of a deck that was never put back lead to its put-back list', async () => {
-		const {end, text} = await visit(['2', '1', '1'], {records: [cutShort]});
+		const {end, text} = await visit([home.past, '1', '1'], {records: [cutShort]});
 		expect(text).toContain(record.deckNotReady);
 		expect(end).toMatchObject({
 			kind: 'opened',

@@ -55,7 +55,7 @@ function listOf(workbench: Workbench, room: FaceRoom, place: Extract<ArmPlace, {
 	const meant = part === undefined ? undefined : armMeant(part, all);
 	const arms = meant?.found === 'several' ? all.filter(({name}) => meant.arms.includes(name)) : all;
 	const find: Offer<BesidePlace>[] = all.length > room.listRows ? [['find', say.find, () => toFind]] : [];
-	const listRows = room.listRows - find.length;
+	const listRows = room.hasKeys ? Math.max(1, room.listRows - find.length) : room.listRows;
 	const rows = arms.slice(offset, offset + listRows);
 	const widest = Math.max(0, ...rows.map(({name}) => name.length));
 	const isWide = room.columns >= 60;

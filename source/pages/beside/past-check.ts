@@ -81,9 +81,9 @@ function checkStop(
 	return listStop<BesidePlace>({title, shown}, toList, [
 		['put-back', isToPutBack ? check.putBack : undefined, () => toOther(workbench, {reopen: id})],
 		backToList,
-		['compare', isComparable ? check.compare : undefined, () => go({at: 'compare-with', ...here, from: 0})],
 		['counts-again', voided && check.countAgain, countAgain],
 		['void', voided ? undefined : check.markVoid, () => markVoid],
+		['compare', isComparable ? check.compare : undefined, () => go({at: 'compare-with', ...here, from: 0})],
 		...reportOffer(workbench, id, {at: 'past-check', ...here, isReported: true}),
 	]);
 }

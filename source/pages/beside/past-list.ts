@@ -12,9 +12,8 @@ const say = words.beside.past;
 export function pastListAt(workbench: Workbench, room: FaceRoom, place: PastListPlace): Stop<BesidePlace> {
 	const {at, offset, only} = place;
 	if (at !== 'past') return pastFilterAt(workbench, {...place, at});
-	const {listRows} = room;
-	// The line of the filter takes one of the lines.
-	const checks = {...room, listRows: Math.max(1, listRows - 1)};
+	// The line of the filter takes one of those that a screen has.
+	const checks = room.hasKeys ? {...room, listRows: Math.max(1, room.listRows - 1)} : room;
 	const {total, rows, notices} = workbench.archive.past({offset, limit: checks.listRows, only});
 	const labels = pastLabels(rows, room.columns);
 	const {noneSuch, filter} = say;

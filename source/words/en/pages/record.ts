@@ -19,6 +19,8 @@ export const record = {
 	id: ({id, isPractice}: {id: string; isPractice: boolean}) =>
 		`Id of this check${isPractice ? '' : ', for compute --id'}: ${id}`,
 	answers: 'Answers',
+	/** What pages of a record are called. */
+	leaves: {readings: 'readings', answers: 'answers'},
 	readings: 'Readings as taken (inner limit / outer limit)',
 	reading: ({
 		series,
