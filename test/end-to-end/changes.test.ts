@@ -24,7 +24,7 @@ test('A profile is renamed and corrected and a check marked void on full screens
 	const program = startProgram({dataDir});
 	onTestFinished(() => program.stop());
 	await walk(program, [
-		turn('4', option(4, words.beside.home.profiles)),
+		turn('5', option(5, words.beside.home.profiles)),
 		turn('3', option(3, profiles.inList({kind: 'arm', name: 'north deck', isAside: false}))),
 		turn('1', option(1, profiles.actions.rename)),
 		turn(
@@ -40,15 +40,15 @@ test('A profile is renamed and corrected and a check marked void on full screens
 	for (const shown of [
 		option(1, profiles.actions.rename),
 		profiles.inList({kind: 'arm', name: 'upper deck', isAside: false}),
-		option(3, words.beside.home.past),
+		option(4, words.beside.home.past),
 	]) {
 		program.press('esc');
 		await program.waitFor(shown);
 	}
 	await walk(program, [
-		turn('3', option(3, words.beside.home.past)),
+		turn('4', option(4, words.beside.home.past)),
 		turn('1', past.span({first: 1, last: 7, total: 7, hasKeys: true})),
-		turn('2', option(2, past.check.markVoid)),
+		turn('3', option(3, past.check.markVoid)),
 		turn('2', past.reason.title, option(2, disturbed)),
 	]);
 	expect(flat(await program.waitFor(option(2, past.check.countAgain)))).toContain(
@@ -57,13 +57,22 @@ test('A profile is renamed and corrected and a check marked void on full screens
 	program.press('esc');
 	await program.waitFor(new RegExp(`1 2026-11-14 +north deck +${voided}`));
 	program.press('esc');
-	await program.waitFor(option(3, words.beside.home.past));
+	await program.waitFor(option(4, words.beside.home.past));
 	program.press('esc');
 	expect((await program.exited).exitCode).toBe(0);
 	expect(run(dataDir, ['list']).out).toMatch(new RegExp(`^2026-11-14 +north deck +${voided} `));
 	const today = new Date().toISOString();
 	const {out, status} = run(dataDir, ['--plain'], {
-		input: [words.beside.home.past, '1', '2', '/back', '/back', words.beside.home.profiles, '3', '/leave'].join('\n'),
+		input: [
+			words.beside.home.past,
+			'1',
+			past.check.countAgain,
+			'/back',
+			'/back',
+			words.beside.home.profiles,
+			'3',
+			'/leave',
+		].join('\n'),
 	});
 	expect(status).toBe(0);
 	expect(flat(out)).toMatch(withAnyNumbers(words.results.void({at: today, reason: disturbed})));

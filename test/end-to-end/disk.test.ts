@@ -76,10 +76,10 @@ test('With both files of the check damaged, past checks and profiles are still t
 	const program = begin({dataDir});
 	await program.waitFor(asks(start));
 	expect(readdirSync(dataDir).filter((name) => name.includes('.damaged-'))).toHaveLength(2);
-	await walk(program, [turn('3', option(3, words.beside.home.past))]);
+	await walk(program, [turn('4', option(4, words.beside.home.past))]);
 	await program.waitFor(new RegExp(`${broken(one).source}[\\s\\S]*north deck`));
 	program.press('esc');
-	await walk(program, [turn('4', option(4, words.beside.home.profiles))]);
+	await walk(program, [turn('5', option(5, words.beside.home.profiles))]);
 	await program.waitFor('north deck');
 });
 

@@ -34,10 +34,12 @@ const offScale = words.pages.rounds.offScale({top: 20, unit: 'percent', isBiasOn
 async function pastCheck(dataDir: string): Promise<string> {
 	const program = begin(dataDir);
 	await walk(program, [
-		turn('3', option(3, words.beside.home.past)),
+		turn('4', option(4, words.beside.home.past)),
 		turn('1', past.span({first: 1, last: 1, total: 1, hasKeys: true})),
 	]);
-	await program.waitFor((screen) => isTitled(screen, past.check.title));
+	const [id = ''] = filedIds(dataDir);
+	const title = past.check.titleOf({arm: 'north deck', date: filedCheck(dataDir, id).check.startedAt.slice(0, 10)});
+	await program.waitFor((screen) => isTitled(screen, title));
 	return allPages(program);
 }
 

@@ -28,9 +28,9 @@ test('A report is one key away from a past check, says where it lies, and is as 
 	const program = startProgram({dataDir});
 	onTestFinished(() => program.stop());
 	await walk(program, [
-		turn('3', option(3, words.beside.home.past)),
+		turn('4', option(4, words.beside.home.past)),
 		turn('1', past.span({first: 1, last: 7, total: 7, hasKeys: true})),
-		turn('3', option(3, report.write)),
+		turn('4', option(4, report.write)),
 	]);
 	await vi.waitFor(() => expect(reportsIn(dataDir)).toHaveLength(1), {timeout: 60_000});
 	const [name = ''] = reportsIn(dataDir);

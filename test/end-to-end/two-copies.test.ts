@@ -13,6 +13,7 @@ import {
 import {anotherCopy, playedFolder, run} from '../helpers/plain-run.js';
 import {type RunningProgram, startProgram} from '../helpers/pty.js';
 import {around, flat, titleOf, withAnything, words} from '../helpers/said.js';
+import {filedCheck, filedIds} from '../helpers/saved-checks.js';
 import {asLines, isTitled, option, turn, waitForTurn, walk} from '../helpers/walk.js';
 
 const {past} = words.beside;
@@ -38,10 +39,12 @@ test('A second copy says which process writes and since when, starts nothing, an
 	const refused = flat(await second.waitFor(writing(first.pid)));
 	expect(refused).toMatch(withAnything(anotherCopy(first.pid).trim(), '.*\\d\\d:\\d\\d.*'));
 	await walk(second, [
-		turn('4', option(4, words.beside.home.past)),
+		turn('5', option(5, words.beside.home.past)),
 		turn('1', past.span({first: 1, last: 1, total: 1, hasKeys: true})),
 	]);
-	await second.waitFor((screen) => isTitled(screen, past.check.title));
+	const [id = ''] = filedIds(dataDir);
+	const title = past.check.titleOf({arm: 'north deck', date: filedCheck(dataDir, id).check.startedAt.slice(0, 10)});
+	await second.waitFor((screen) => isTitled(screen, title));
 	await second.waitFor(words.findings['spring-pull'].brief);
 	second.press('right');
 	await second.waitFor('5.5 % out ± 0.4 %');
