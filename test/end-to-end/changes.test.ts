@@ -48,7 +48,7 @@ test('A profile is renamed and corrected and a check marked void on full screens
 	await walk(program, [
 		turn('4', option(4, words.beside.home.past)),
 		turn('1', past.span({first: 1, last: 7, total: 7, hasKeys: true})),
-		turn('2', option(2, past.check.markVoid)),
+		turn('3', option(3, past.check.markVoid)),
 		turn('2', past.reason.title, option(2, disturbed)),
 	]);
 	expect(flat(await program.waitFor(option(2, past.check.countAgain)))).toContain(
@@ -63,7 +63,16 @@ test('A profile is renamed and corrected and a check marked void on full screens
 	expect(run(dataDir, ['list']).out).toMatch(new RegExp(`^2026-11-14 +north deck +${voided} `));
 	const today = new Date().toISOString();
 	const {out, status} = run(dataDir, ['--plain'], {
-		input: [words.beside.home.past, '1', '2', '/back', '/back', words.beside.home.profiles, '3', '/leave'].join('\n'),
+		input: [
+			words.beside.home.past,
+			'1',
+			past.check.countAgain,
+			'/back',
+			'/back',
+			words.beside.home.profiles,
+			'3',
+			'/leave',
+		].join('\n'),
 	});
 	expect(status).toBe(0);
 	expect(flat(out)).toMatch(withAnyNumbers(words.results.void({at: today, reason: disturbed})));

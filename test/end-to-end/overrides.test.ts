@@ -1,4 +1,3 @@
-import {formatISO} from 'date-fns/formatISO';
 import {expect, onTestFinished, test} from 'vitest';
 import * as played from '../helpers/check-turns.js';
 import {playedFolder, run} from '../helpers/plain-run.js';
@@ -31,8 +30,6 @@ const outer = radii.radius({place: 'outer', radiusMm: 136});
 const noFiguresInside = new RegExp(`${inner} ${radii.offScale} ${radii.offScale} ${outer} \\d`);
 const offScale = words.pages.rounds.offScale({top: 20, unit: 'percent', isBiasOn: false});
 
-const today = (): string => formatISO(new Date(), {representation: 'date'});
-
 /** Reads the newest past check whole, from the home screen on. */
 async function pastCheck(dataDir: string): Promise<string> {
 	const program = begin(dataDir);
@@ -40,7 +37,9 @@ async function pastCheck(dataDir: string): Promise<string> {
 		turn('4', option(4, words.beside.home.past)),
 		turn('1', past.span({first: 1, last: 1, total: 1, hasKeys: true})),
 	]);
-	await program.waitFor((screen) => isTitled(screen, past.check.titleOf({arm: 'north deck', date: today()})));
+	const [id = ''] = filedIds(dataDir);
+	const title = past.check.titleOf({arm: 'north deck', date: filedCheck(dataDir, id).check.startedAt.slice(0, 10)});
+	await program.waitFor((screen) => isTitled(screen, title));
 	return allPages(program);
 }
 

@@ -51,7 +51,9 @@ test('Answers from a file play the whole check, and save the same as the keys of
 	await walk(program, [start, ...fullCheck]);
 	await program.waitFor(filed);
 	expect(bareCheck(newestCheck(plain))).toEqual(bareCheck(newestCheck(program.dataDir)));
-	const profiles = [plain, program.dataDir].map((folder) => run(folder, ['--plain'], {input: '3\n'}).out);
+	const profiles = [plain, program.dataDir].map(
+		(folder) => run(folder, ['--plain'], {input: `${words.beside.home.profiles}\n`}).out,
+	);
 	expect(profiles[0]).toBe(profiles[1]);
 });
 

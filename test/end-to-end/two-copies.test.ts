@@ -1,4 +1,3 @@
-import {formatISO} from 'date-fns/formatISO';
 import {expect, onTestFinished, test} from 'vitest';
 import {
 	coverStylus,
@@ -14,6 +13,7 @@ import {
 import {anotherCopy, playedFolder, run} from '../helpers/plain-run.js';
 import {type RunningProgram, startProgram} from '../helpers/pty.js';
 import {around, flat, titleOf, withAnything, words} from '../helpers/said.js';
+import {filedCheck, filedIds} from '../helpers/saved-checks.js';
 import {asLines, isTitled, option, turn, waitForTurn, walk} from '../helpers/walk.js';
 
 const {past} = words.beside;
@@ -29,8 +29,6 @@ const begin = (dataDir: string, args: readonly string[] = []): RunningProgram =>
 /** A folder with one finished check and an open one. */
 const usedFolder = (): string => playedFolder([start, ...fullCheck], [start, ...pickKnown, ...makeSafe, coverStylus]);
 
-const today = (): string => formatISO(new Date(), {representation: 'date'});
-
 test('A second copy says which process writes and since when, starts nothing, and still shows past checks', async () => {
 	const dataDir = usedFolder();
 	const first = begin(dataDir);
@@ -44,7 +42,9 @@ test('A second copy says which process writes and since when, starts nothing, an
 		turn('5', option(5, words.beside.home.past)),
 		turn('1', past.span({first: 1, last: 1, total: 1, hasKeys: true})),
 	]);
-	await second.waitFor((screen) => isTitled(screen, past.check.titleOf({arm: 'north deck', date: today()})));
+	const [id = ''] = filedIds(dataDir);
+	const title = past.check.titleOf({arm: 'north deck', date: filedCheck(dataDir, id).check.startedAt.slice(0, 10)});
+	await second.waitFor((screen) => isTitled(screen, title));
 	await second.waitFor(words.findings['spring-pull'].brief);
 	second.press('right');
 	await second.waitFor('5.5 % out ± 0.4 %');
