@@ -48,7 +48,7 @@ test('A profile is renamed and corrected and a check marked void on full screens
 	await walk(program, [
 		turn('4', option(4, words.beside.home.past)),
 		turn('1', past.span({first: 1, last: 7, total: 7, hasKeys: true})),
-		turn('3', option(3, past.check.markVoid)),
+		turn('2', option(2, past.check.markVoid)),
 		turn('2', past.reason.title, option(2, disturbed)),
 	]);
 	expect(flat(await program.waitFor(option(2, past.check.countAgain)))).toContain(
