@@ -10,6 +10,7 @@ import type {ProfilesChanged} from './results/profile-changes.js';
 import type {FinishedCheck} from './results/record.js';
 import type {Voids} from './results/voids.js';
 import type {DueArm} from './results/years/due.js';
+import type {DoneEvent} from './results/years/events.js';
 
 export type Saved =
 	| {
@@ -48,6 +49,8 @@ export type Archive = {
 	readonly history: (check: Check) => readonly PastCheck[];
 	/** The checks of an arm that count, newest first. */
 	readonly ofArm: (armName: string) => readonly PastCheck[];
+	/** What was done to an arm: told at its checks that count or noted outside them, struck out or not, in order of the day. */
+	readonly events: (armName: string) => readonly DoneEvent[];
 	/** Arms with a date for their next check, the first one due first. */
 	readonly due: () => readonly DueArm[];
 	/** A page of all past checks, newest first. */

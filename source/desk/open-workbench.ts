@@ -176,7 +176,8 @@ export class OpenWorkbench implements Workbench {
 	protected blankCheck(): Check {
 		const start = {id: newCheckId(this.#clock()), at: this.now(), program: this.version};
 		const settings = this.settings();
-		return newCheck({...start, limits: limitsOf(settings), setAnew: settings.setAnew});
+		const {setAnew, shop} = settings;
+		return newCheck({...start, limits: limitsOf(settings), setAnew, shop});
 	}
 
 	readonly #dialogue = (check: Check): Dialogue =>

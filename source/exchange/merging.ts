@@ -61,7 +61,7 @@ const pick = (remark: Remark, keys: readonly string[]): Part =>
 	Object.fromEntries(Object.entries(remark).filter(([key]) => keys.includes(key)));
 
 export type MergedProfiles = {
-	/** What is to be saved; undefined where nothing is added. */
+	/** What is to be saved; undefined where nothing is added. Those to which something was noted there count as added. */
 	readonly next?: StoredProfiles;
 	readonly added: readonly ImportedProfile[];
 	/** How many are here already. */
@@ -82,8 +82,14 @@ export function mergedProfiles(ours: StoredProfiles | undefined, theirs: StoredP
 	for (const one of theirs?.profiles ?? []) {
 		const known = all.filter((other) => isSameThing(one, other));
 		const [first] = known;
-		if (known.some((other) => isDeepStrictEqual(content(one), content(other)))) same++;
-		else if (first) clashes.push({theirs: one, ours: first});
+		const alike = known.find((other) => isDeepStrictEqual(content(one), content(other)));
+		const events = alike && mergedEvents(alike.events, one.events);
+		if (alike && isDeepStrictEqual(events ?? [], alike.events ?? [])) same++;
+		else if (alike) {
+			const noted = {...alike, events};
+			all[all.indexOf(alike)] = noted;
+			added.push(noted);
+		} else if (first) clashes.push({theirs: one, ours: first});
 		else {
 			all.push(one);
 			added.push(one);
@@ -98,5 +104,18 @@ const isSameThing = (one: ImportedProfile, other: ImportedProfile): boolean =>
 
 const names = ({name, formerNames = []}: ImportedProfile): readonly string[] => [name, ...formerNames];
 
-/** Apart from when it was used last. */
-const content = ({usedAt: _usedAt, ...rest}: ImportedProfile): unknown => JSON.parse(JSON.stringify(rest));
+/** What was noted on either side, once each, in the order in which it was noted; what one side struck out is struck out. */
+function mergedEvents(ours: ImportedProfile['events'] = [], theirs: ImportedProfile['events'] = []) {
+	const isSame = (one: (typeof ours)[number], other: (typeof ours)[number]) =>
+		isDeepStrictEqual({...one, struckAt: null}, {...other, struckAt: null});
+	const own = ours.map((one) => {
+		const struckAt = one.struckAt ?? theirs.find((other) => isSame(one, other))?.struckAt;
+		return struckAt === undefined ? one : {...one, struckAt};
+	});
+	const others = theirs.filter((other) => !ours.some((one) => isSame(one, other)));
+	return [...own, ...others].toSorted((one, other) => Date.parse(one.at) - Date.parse(other.at));
+}
+
+/** Apart from when it was used last, and what was noted as done: of that both sides have a part. */
+const content = ({usedAt: _usedAt, events: _events, ...rest}: ImportedProfile): unknown =>
+	JSON.parse(JSON.stringify(rest));

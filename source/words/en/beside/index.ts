@@ -1,3 +1,4 @@
+import {events} from './events.js';
 import {home} from './home.js';
 import {past} from './past.js';
 import {practice} from './practice.js';
@@ -6,4 +7,4 @@ import {report} from './report.js';
 import {settings} from './settings.js';
 
 /** The pages beside a check. */
-export const beside = {back: 'back', home, past, practice, profiles, report, settings};
+export const beside = {back: 'back', events, home, past, practice, profiles, report, settings};
