@@ -176,8 +176,7 @@ export class OpenWorkbench implements Workbench {
 	protected blankCheck(): Check {
 		const start = {id: newCheckId(this.#clock()), at: this.now(), program: this.version};
 		const settings = this.settings();
-		const {setAnew, shop} = settings;
-		return newCheck({...start, limits: limitsOf(settings), setAnew, shop});
+		return newCheck({...settings, ...start, limits: limitsOf(settings)});
 	}
 
 	readonly #dialogue = (check: Check): Dialogue =>

@@ -1,9 +1,7 @@
 import type {CheckStore, Remark} from '../desk/stored-forms.js';
-import type {NotedEvent} from '../procedure/arm-event.js';
 import {radiusHeader, radiusRecords} from '../reports/radius-csv.js';
 import type {FinishedCheck} from '../results/record.js';
-import {notedOf} from '../results/years/arms.js';
-import {isDoneBefore} from '../results/years/events.js';
+import {notedInTurn} from '../results/years/arms.js';
 import {StoreError} from '../store/store-error.js';
 import {CURRENT_VERSION} from '../store/upgrades.js';
 import {words} from '../words/index.js';
@@ -49,15 +47,9 @@ const lineOf = (value: object): string => `${JSON.stringify(value)}\n`;
 /** A table of all probe radii of all checks, piece by piece. @throws StoreError */
 export function* csvExport({store, tell}: ExportSource): Generator<string> {
 	yield radiusHeader();
-	const profiles = store.profiles().value?.profiles ?? [];
-	const told = new Set<NotedEvent>();
+	const notedFor = notedInTurn(store.profiles().value?.profiles ?? []);
 	for (const {record, remark} of filedChecks(store, tell)) {
-		const {startedAt, answers} = record.check;
-		const when = {startedAt, date: startedAt.slice(0, 10)};
-		const noted = notedOf(String(answers['arm-name']?.value ?? ''), profiles).filter(
-			(event) => event.struckAt === undefined && !told.has(event) && isDoneBefore(event, when),
-		);
-		for (const event of noted) told.add(event);
+		const noted = notedFor(record.check);
 		yield radiusRecords({record, putBackAt: remark?.putBackAt, voidBecause: remark?.void?.reason, noted});
 	}
 }

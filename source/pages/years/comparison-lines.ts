@@ -61,8 +61,6 @@ export function comparisonLines(
 		...linesOfComparison(last),
 		...(wireMoves && verdict && verdict !== 'unchanged' ? [line(wireFirst)] : []),
 		...temperatureLines(now, last.then, earlier),
-		...(first
-			? [line(againstFirst, 'strong'), ...linesOfComparison(first), ...temperatureLines(now, first.then, earlier)]
-			: []),
+		...(first ? [line(againstFirst, 'strong'), ...linesOfComparison(first)] : []),
 	];
 }

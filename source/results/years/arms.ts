@@ -1,8 +1,8 @@
 import type {Check} from '../../check/check.js';
 import type {PastCheck} from '../../check/past-check.js';
-import type {NotedEvent} from '../../procedure/arm-event.js';
+import type {ArmEvent, NotedEvent} from '../../procedure/arm-event.js';
 import type {Profile} from '../../procedure/facts.js';
-import {toldAt, withNoted} from './events.js';
+import {holding, isDoneBefore, toldAt, withNoted} from './events.js';
 
 /** Every name under which an arm was checked: the one it has, and those that it had before it was renamed. */
 export function namesOf(
@@ -48,6 +48,19 @@ export function firstNames(
 
 /** A check that may be compared with another: it came to figures, and nobody marked it void. */
 const counts = ({measuredWith, voidBecause}: PastCheck): boolean => measuredWith !== null && voidBecause === undefined;
+
+/** For checks handed over oldest first: what was noted as done to the arm of each before it, and after the one before. */
+export function notedInTurn(profiles: readonly Profile[]): (check: Check) => readonly ArmEvent[] {
+	const told = new Set<NotedEvent>();
+	return ({answers, startedAt}) => {
+		const when = {startedAt, date: startedAt.slice(0, 10)};
+		const noted = holding(notedOf(String(answers['arm-name']?.value ?? ''), profiles)).filter(
+			(event) => !told.has(event) && isDoneBefore(event, when),
+		);
+		for (const event of noted) told.add(event);
+		return noted;
+	};
+}
 
 type When = Pick<PastCheck, 'date' | 'startedAt'>;
 

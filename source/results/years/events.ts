@@ -5,7 +5,7 @@ import type {ArmEvent, NotedEvent} from '../../procedure/arm-event.js';
 export type DoneEvent = ArmEvent & {readonly noted?: NotedEvent};
 
 /** What holds of what was noted: all that is not struck out. */
-const holding = (events: readonly NotedEvent[]): readonly NotedEvent[] =>
+export const holding = (events: readonly NotedEvent[]): readonly NotedEvent[] =>
 	events.filter(({struckAt}) => struckAt === undefined);
 
 /**
