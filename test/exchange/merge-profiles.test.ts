@@ -35,4 +35,28 @@ describe('Profiles of both sides', () => {
 		const tools = {...inventedProfile('a'), id: 'tools-a', kind: 'tools' as const};
 		expect(mergedProfiles({profiles: [inventedProfile('a')]}, {profiles: [tools]}).added).toEqual([tools]);
 	});
+
+	it('to which something was noted on either side have all of it, once; what is struck out on one side is struck out', () => {
+		const event = (kind: string, at: string, more = {}) => ({kind, on: '2026-02-01', at, ...more});
+		const [leads, bearing, moved] = [
+			event('leads', '2026-02-01T10:00:00+01:00'),
+			event('bearing', '2026-02-02T10:00:00+01:00'),
+			event('moved', '2026-02-03T10:00:00+01:00', {note: 'to the wall shelf'}),
+		];
+		const struckAt = '2026-02-04T10:00:00+01:00';
+		const {next, added, clashes} = mergedProfiles(
+			of(inventedProfile('a', {events: [leads, moved]})),
+			of(inventedProfile('a', {events: [{...leads, struckAt}, bearing]})),
+		);
+		expect(next?.profiles.map(({events}) => events)).toEqual([[{...leads, struckAt}, bearing, moved]]);
+		expect([added.length, clashes]).toEqual([1, []]);
+		// Nothing is added where all of it is here.
+		const all = of(inventedProfile('a', {events: [leads, bearing]}));
+		expect(mergedProfiles(all, of(inventedProfile('a', {events: [bearing]})))).toEqual({
+			added: [],
+			same: 1,
+			clashes: [],
+		});
+		expect(mergedProfiles(all, of(inventedProfile('a')))).toMatchObject({added: [], same: 1});
+	});
 });

@@ -59,9 +59,9 @@ function stopOf(workbench: Workbench, place: OneProfile, profile: Profile): Stop
 			return listStop({title: profile.name, shown: [...meanwhile, ...profileLines(profile)]}, back, [
 				['rename', actions.rename, () => go({at: 'rename', id})],
 				['answers', actions.answers, () => go({at: 'answers', id})],
-				['events', profile.kind === 'arm' ? actions.events : undefined, () => go({at: 'events', id})],
 				['take-back', profile.setAside && actions['take-back'], () => aside(false)],
 				['set-aside', profile.setAside ? undefined : actions['set-aside'], () => aside(true)],
+				['events', profile.kind === 'arm' ? actions.events : undefined, () => go({at: 'events', id})],
 				['back', actions.back, () => back],
 			]);
 		}
