@@ -5,7 +5,7 @@ import {doneOver} from '../../results/years/events.js';
 import {words} from '../../words/index.js';
 import {eventText, placeLabel} from '../../words/step-text.js';
 import type {HistoryEvent} from '../instruments/history.js';
-import type {Shown} from '../shown-lines.js';
+import {inWords, type Shown} from '../shown-lines.js';
 import {historiesOf, type RadiusHistory} from './trend-lines.js';
 
 /** One check has no history. */
@@ -49,6 +49,8 @@ function picture(
 		limitsPct: [...inward, limits[`${figure}GoodPct`], limits[`${figure}UsablePct`]],
 		events,
 		caption: words.years.pictures[`${figure}InWords`](told),
+		// A voice tells it once.
+		heard: words.years.pictures[`${figure}InWords`]({...told, done: []}),
 	};
 }
 
@@ -57,5 +59,6 @@ export function historyPictures(checks: readonly PastCheck[], limits: VerdictLim
 	const done = doneOver(checks);
 	return historiesOf(checks)
 		.filter(({points}) => points.length >= leastPoints)
-		.flatMap((history) => [picture('pull', history, limits, done), picture('band', history, limits, done)]);
+		.flatMap((history) => [picture('pull', history, limits, done), picture('band', history, limits, done)])
+		.map((one, index) => (index === 0 ? {...one, heard: inWords(one)} : one));
 }

@@ -95,7 +95,7 @@ const longRun = {
 	withTemperature: ({trend, checks, ...radius}: TrendAt) =>
 		`Pull ${atRadius(radius)}: goes with the temperature, ${slopeText(trend)} per °C ${towardText(trend)} (${checks} checks).`,
 	step: ({what, date, figures}: Since & {readonly what: readonly string[]; readonly figures: readonly Moved[]}) =>
-		`A step, with ${listed(what)} (by ${dayText(date)}): ${listed(figures.map((one) => `${nameOf(one)}, ${sizeOfChange(one)}`))}. The trend counts from there.`,
+		`A step at the check of ${dayText(date)}, after ${listed(what)}: ${listed(figures.map((one) => `${nameOf(one)}, ${sizeOfChange(one)}`))}. The trend counts from there.`,
 	tooFew: ({checks, least}: {readonly checks: number; readonly least: number}) =>
 		`${checks} checks so far; a trend is looked for from ${plainNumber(least)} on.`,
 };
