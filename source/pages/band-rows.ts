@@ -11,15 +11,15 @@ const {label, at, last: lastLabel} = words.pages.verdict.bands;
 
 const {judged} = words.instruments;
 
-/** What is not decided is no fault. */
-const toneOf = (found: MeasuredRadius['pullVerdict'], atWorst: MeasuredRadius['pullAtWorst']): Tone => {
+/** How a figure is meant. What is not decided is no fault. */
+export const judgedTone = (found: MeasuredRadius['pullVerdict'], atWorst: MeasuredRadius['pullAtWorst']): Tone => {
 	if (atWorst === 'good') return 'good';
 	return atWorst === 'usable' || found === 'undecided' ? 'warn' : 'bad';
 };
 
 export const bandRow = (figures: MeasuredRadius): BandRow => ({
 	label: label(figures),
-	figure: {text: judged.pull(figures), tone: toneOf(figures.pullVerdict, figures.pullAtWorst)},
+	figure: {text: judged.pull(figures), tone: judgedTone(figures.pullVerdict, figures.pullAtWorst)},
 	lowPct: figures.pullPct - figures.bandPct / 2,
 	highPct: figures.pullPct + figures.bandPct / 2,
 	pullPct: figures.pullPct,
@@ -52,7 +52,7 @@ const frictionOf = (measured: readonly MeasuredRadius[], limits: VerdictLimits):
 				rows: measured.map((one) => ({
 					label: placeLabel(one.place),
 					bandPct: one.bandPct,
-					figure: {text: judged.band(one), tone: toneOf(one.bandVerdict, one.bandAtWorst)},
+					figure: {text: judged.band(one), tone: judgedTone(one.bandVerdict, one.bandAtWorst)},
 				})),
 				goodPct: limits.bandGoodPct,
 				usablePct: limits.bandUsablePct,

@@ -2,7 +2,7 @@ import type {Dialogue, Position} from '../check/dialogue.js';
 import {readingAt, type Slot} from '../check/rounds.js';
 import {openSeries} from '../check/series.js';
 import {clearanceState} from '../procedure/clearance.js';
-import {levelState} from '../procedure/level.js';
+import {allowedTiltDeg} from '../procedure/level.js';
 import {isOnPlace} from '../procedure/places.js';
 import type {StageId, Step} from '../procedure/step.js';
 import type {StepId} from '../procedure/step-ids.js';
@@ -45,16 +45,16 @@ function otherLimit(check: Dialogue['check'], slot: Slot): string | undefined {
 	return inner && said.innerLimit({typed: inner.typed});
 }
 
-/** What the gauge is to show in the middle of both limits with the bias on, before anything was read there. */
+/** What the gauge is to show with the bias on, before anything was read there. */
 function biasFigure({slot, progress: {facts}}: Position): BigFigure | undefined {
 	if (slot?.which !== 'innerLimit' || slot.index > 0 || !isOnPlace(slot.place)) return;
 	const reading = wantedReading(facts, slot.place);
 	if (!reading) return;
-	const {value, step, unit} = reading;
+	const {value, step, unit, of} = reading;
 	const text = rounded(Math.abs(value), stepDecimals(step));
 	const {label} = units[unit];
 	const side = words.figures.wayOf(value);
-	return {kind: 'figure', text, unit: label, side, note: said.middle, caption: ''};
+	return {kind: 'figure', text, unit: label, side, note: said.aims[of], caption: ''};
 }
 
 /** A force to set, in large digits. */
@@ -79,10 +79,8 @@ function noteOf(step: Step, position: Position): string | undefined {
 	const {facts} = position.progress;
 	const forceMn = targetMn(step, position);
 	if (forceMn !== undefined) return said.aimAt(scaleFigure(forceMn));
-	if (step.stage === 'level') {
-		const level = levelState(facts);
-		return level && said.allowed({deg: level.allowedDeg[isFrontBack(step) ? 'frontBack' : 'leftRight']});
-	}
+	if (step.stage === 'level')
+		return said.allowed({deg: allowedTiltDeg(facts)[isFrontBack(step) ? 'frontBack' : 'leftRight']});
 	const {stylusWindow, guardWindow} = clearanceState(facts);
 	const window = step.id === 'guard-gap' ? guardWindow : step.id === 'clearance' ? stylusWindow : undefined;
 	return window && said.window({lowMm: window[0], highMm: window[1]});

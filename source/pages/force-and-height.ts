@@ -27,7 +27,7 @@ export function carriedLines(facts: Facts): readonly Shown[] {
 	return [
 		line(said.carried({carriedMn: carried, playingMn})),
 		...(handling === 'left-out' ? [line(said.guardUnseen({guardMn}))] : []),
-		...(handling === 'included' && guardMn > 0 ? [line(said.guardAlone({guardMn}), 'dim')] : []),
+		...(handling === 'included' && guardMn > 0 ? [line(said.guardAlone({guardMn}), 'aside')] : []),
 	];
 }
 
@@ -52,6 +52,6 @@ export function clearanceShown(facts: Facts): readonly Shown[] {
 				...(guardWindow ? [said.guard(toldOf(guardWindow, guardMm))] : []),
 			].join(' '),
 		},
-		...(guardMm === undefined ? [] : [line(said.guardClear({gapMm: limits.guardGapMm.value}), 'dim')]),
+		...(guardMm === undefined ? [] : [line(said.guardClear({gapMm: limits.guardGapMm.value}), 'aside')]),
 	];
 }

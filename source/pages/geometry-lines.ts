@@ -21,7 +21,7 @@ export function geometryLines(facts: Facts): readonly Shown[] {
 		// With the offset known the table has the overhang, and this is the line that a small screen can spare.
 		offsetDeg === undefined
 			? line(geometry.reachesAndOverhangs({leastMm, mostMm, overhangMm: overhangMm(arm)}))
-			: line(geometry.reaches({leastMm, mostMm}), 'dim'),
+			: line(geometry.reaches({leastMm, mostMm}), 'aside'),
 		...(isUnusual(arm) ? [line(geometry.lookAgain, 'warn')] : []),
 		...(offsetDeg === undefined ? [] : besideLayouts(arm, offsetDeg)),
 	];

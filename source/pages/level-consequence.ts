@@ -1,7 +1,7 @@
 import type {Facts} from '../procedure/facts.js';
-import {type LevelState, levelState} from '../procedure/level.js';
+import {allowedTiltDeg, type LevelState, levelState} from '../procedure/level.js';
 import {words} from '../words/index.js';
-import {line, type Shown} from './shown-lines.js';
+import {line, type Shown, unheard} from './shown-lines.js';
 import {feetShown} from './touches.js';
 
 const {level} = words.pages;
@@ -53,7 +53,7 @@ export const levelConsequence =
 	(axis: 'leftRight' | 'frontBack') =>
 	(facts: Facts): readonly Shown[] => {
 		const state = levelState(facts);
-		if (!state) return [];
+		if (!state) return [unheard({...emptyScale(axis, facts), caption: ''})];
 		return [
 			...passing(state),
 			...lowered('leftRight', state),
@@ -74,20 +74,20 @@ function worseOf(asked: 'leftRight' | 'frontBack', state: LevelState): 'leftRigh
 	return share('leftRight') > share('frontBack') ? 'leftRight' : 'frontBack';
 }
 
+/** The scale before anything was read: how far the deck may lean. */
+const emptyScale = (axis: 'leftRight' | 'frontBack', facts: Facts) =>
+	({kind: 'level', axis, allowedDeg: allowedTiltDeg(facts)[axis], stepDeg: facts.number('level-step') ?? 0}) as const;
+
 /** A level as it was read in one direction, to scale. */
 function levelScale(axis: 'leftRight' | 'frontBack', facts: Facts, state: LevelState): Shown {
 	const [firstDeg, turnedDeg] = axis === 'leftRight' ? read(facts, 'lr') : read(facts, 'fb');
 	const {tiltDeg, zeroErrorDeg} = state[axis];
-	const allowedDeg = state.allowedDeg[axis];
 	return {
-		kind: 'level',
-		axis,
+		...emptyScale(axis, facts),
 		firstDeg,
 		turnedDeg,
 		tiltDeg: turnedDeg === undefined ? undefined : tiltDeg,
-		allowedDeg,
-		stepDeg: facts.number('level-step') ?? 0,
-		tone: Math.abs(tiltDeg) > allowedDeg ? 'bad' : 'good',
+		tone: Math.abs(tiltDeg) > state.allowedDeg[axis] ? 'bad' : 'good',
 		caption: level.tilt({axis, tiltDeg, zeroErrorDeg}),
 		// One reading by itself was just typed, and holds the level's own error.
 		...(turnedDeg === undefined ? {heard: ''} : {}),

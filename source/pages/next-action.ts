@@ -59,7 +59,9 @@ const toldByTable: ReadonlySet<FindingCode> = new Set([
 
 /** What was found in figures and its likely cause; and the other findings, without an action of their own. */
 export const besideAction = ([first, ...others]: readonly IssuedFinding[]): Shown[] => [
-	...(first ? [toldByTable.has(first.code) ? unheard(line(first.found)) : line(first.found)] : []),
+	...(first && first.code !== 'sound'
+		? [toldByTable.has(first.code) ? unheard(line(first.found)) : line(first.found)]
+		: []),
 	...(first && first.likely !== '' ? [line(verdict.likely(first))] : []),
 	...others.map((one) => ({
 		...line(verdict.alsoSeen(one)),

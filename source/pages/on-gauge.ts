@@ -82,7 +82,7 @@ export function scaleLine({scale: {factor, zero}, unit, isHandForce}: OnGauge): 
 	const times = isPercent && isAbove(Math.abs(factor - 1), plainlyOther) ? factor : undefined;
 	const shown = printsAsZero(zero, 3) ? undefined : zero;
 	if (playing === undefined && times === undefined && shown === undefined) return [];
-	return [line(said.scale({unit, playing, times, zero: shown, isHandForce}), 'dim')];
+	return [line(said.scale({unit, playing, times, zero: shown, isHandForce}), 'aside')];
 }
 
 /** The zero of the gauge in its own sign, and how it was found; or that nobody looked at it. */

@@ -109,13 +109,13 @@ function figureLines(facts: Facts, place: Place): Shown[] {
 
 /** What more rounds would bring: with fewer than three of them nobody can tell. */
 function wouldDecide(document: Document, here: MeasuredRadius): Shown[] {
-	if (here.repeatability === 'assumed') return [line(words.results.repeatabilityAssumed, 'dim')];
+	if (here.repeatability === 'assumed') return [line(words.results.repeatabilityAssumed, 'aside')];
 	if (!isWorthAdvice(document, here)) return [];
 	const {pullWouldDecide: pull, bandWouldDecide: band, pullAtWorst, bandAtWorst} = here;
 	return [
 		...(pull ? [line(said.pullWouldDecide({by: pull, atWorst: pullAtWorst}))] : []),
 		...(band ? [line(said.bandWouldDecide({by: band, atWorst: bandAtWorst}))] : []),
-		line(oneMoreText(document, here), 'dim'),
+		line(oneMoreText(document, here), 'aside'),
 	];
 }
 

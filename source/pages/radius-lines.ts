@@ -30,7 +30,7 @@ export function radiusTable(probe: readonly RadiusFigures[], limits: VerdictLimi
 
 /** What a maker or a curious owner wants beside the verdict. */
 export const detailLines = ({betweenRadii, probe}: Figures): Shown[] => [
-	...probe.filter(isMeasured).map((one) => line(verdict.details({figures: one, leans: leanOf(one)}), 'dim')),
+	...probe.filter(isMeasured).map((one) => line(verdict.details({figures: one, leans: leanOf(one)}), 'aside')),
 	...(betweenRadii ? [line(verdict.between(betweenRadii))] : []),
 ];
 

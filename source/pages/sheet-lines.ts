@@ -19,7 +19,7 @@ export function sheetOf({mode, check}: Dialogue, {step, progress}: Position): re
 			const title = titleOf(id);
 			if (id === step.id) return line(said.sheetLineAsked({title}), 'strong');
 			const typed = check.answers[id]?.typed;
-			return line(said.sheetLine({title, typed}), typed === undefined ? 'dim' : 'plain');
+			return line(said.sheetLine({title, typed}), typed === undefined ? 'aside' : 'plain');
 		});
 }
 

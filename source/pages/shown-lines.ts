@@ -6,8 +6,8 @@ import type {BigFigure, Countdown} from './instruments/figure.js';
 import type {HistoryEvent} from './instruments/history.js';
 import type {LevelScale} from './instruments/level.js';
 
-/** How a line is meant; a face may colour it, the words never depend on it. */
-export type Tone = 'plain' | 'strong' | 'good' | 'warn' | 'bad' | 'dim' | 'curve';
+/** How a line is meant; a face may colour it, the words never depend on it. What is aside comes after the rest. */
+export type Tone = 'plain' | 'strong' | 'good' | 'warn' | 'bad' | 'aside' | 'curve';
 
 /** One span of force on a common scale, in percent of tracking force, positive toward the rim. */
 export type BandRow = {
@@ -52,7 +52,11 @@ export type GaugedArm = {
  * What a screen shows beside the question: sentences, and pictures that each have a sentence of their own; `heard` is
  * what a voice says in its place, empty where a sentence beside it says the same.
  */
-export type Shown = Seen & {readonly heard?: string};
+export type Shown = Seen & {
+	readonly heard?: string;
+	/** Begins a page of its own, by this name: what bears out the one thing, and is not it. */
+	readonly leaf?: string;
+};
 
 type Seen =
 	| {readonly kind: 'line'; readonly text: string; readonly tone: Tone}

@@ -14,6 +14,7 @@ import {titleOf} from '../words/step-text.js';
 import {bandsShown, lastBands} from './band-rows.js';
 import {beforeAndAfter, earlierRows, lastOutcome, remedyLines} from './before-and-after.js';
 import {biasLines} from './bias/lines.js';
+import {decidingFigure} from './deciding-figure.js';
 import {issuedOf} from './issued.js';
 import {actionLines, besideAction} from './next-action.js';
 import {zeroText} from './on-gauge.js';
@@ -48,14 +49,15 @@ export function verdictLines(
 		...(change ? [change] : []),
 		...notMeasured(check),
 		...lastOutcome(check),
+		...(action ? decidingFigure(figures.probe, check.limits) : []),
 		...bandsShown(figures.probe, check.limits, [...earlierRows(check), ...lastBands(history)]).map(unheard),
-		// What is to be done comes before all that only bears it out: on a small screen the rest is pages further.
+		// What is to be done comes before all that only bears it out: that is a page further.
 		...actionLines(findings, action),
 		...overrideLines(check, progress),
-		radiusTable(figures.probe, check.limits),
+		{...radiusTable(figures.probe, check.limits), ...(action ? {leaf: verdict.numbers} : {})},
 		...besideAction(findings),
 		...(figures.probe.some(({repeatability}) => repeatability === 'assumed')
-			? [line(words.results.repeatabilityAssumed, 'dim')]
+			? [line(words.results.repeatabilityAssumed, 'aside')]
 			: []),
 		...zeroLine(check, figures),
 		...(issued.form === 1 ? [] : setAnewLine(check)),
@@ -128,7 +130,7 @@ const overrideLines = (check: Check, progress?: Progress): Shown[] =>
 
 /** What is known of the zero of the gauge. */
 export const zeroLine = (check: Check, {zero}: Figures): Shown[] => [
-	line(zeroText(zero, factsOfSeries(check, seriesThatCounts(check))), zero.source === 'unchecked' ? 'warn' : 'dim'),
+	line(zeroText(zero, factsOfSeries(check, seriesThatCounts(check))), zero.source === 'unchecked' ? 'warn' : 'aside'),
 ];
 
 /** What it costs that the gauge was not set anew for each round; nothing where it was. */
@@ -144,5 +146,5 @@ function setAnewLine(check: Check): Shown[] {
 			? [{radiusMm: one.radiusMm, isPct: one.pullUncertaintyPct, couldBePct: other.pullUncertaintyPct}]
 			: [];
 	});
-	return costs.length === 0 ? [] : [line(verdict.notSetAnew({costs}), 'dim')];
+	return costs.length === 0 ? [] : [line(verdict.notSetAnew({costs}), 'aside')];
 }

@@ -62,11 +62,7 @@ export function levelState(facts: Facts) {
 		wholeTiltDeg: wholeDeg,
 		shares,
 		allowedPct: allowedTiltSharePct(pullGoodPct),
-		/** How far the deck may lean in each direction alone, degrees. */
-		allowedDeg: {
-			leftRight: allowedAlongDeg(facts, {leftRightDeg: 1, frontBackDeg: 0}),
-			frontBack: allowedAlongDeg(facts, {leftRightDeg: 0, frontBackDeg: 1}),
-		},
+		allowedDeg: allowedTiltDeg(facts),
 		/** How much lower the high side goes, in mm for each 100 mm between the feet; nothing while it may still pass. */
 		dropsMm: {
 			leftRight: mustDrop(facts, 'lr', passes) ? dropPer100Mm(leftRight.tiltDeg) : 0,
@@ -77,6 +73,12 @@ export function levelState(facts: Facts) {
 		fine: levelIsFine(sharesPct, wholeDeg, pullGoodPct),
 	};
 }
+
+/** How far the deck may lean in each direction alone, degrees. */
+export const allowedTiltDeg = (facts: Facts) => ({
+	leftRight: allowedAlongDeg(facts, {leftRightDeg: 1, frontBackDeg: 0}),
+	frontBack: allowedAlongDeg(facts, {leftRightDeg: 0, frontBackDeg: 1}),
+});
 
 /** The largest lean in one direction that passes: a tilt's share of the pull grows as its tangent does. */
 function allowedAlongDeg(facts: Facts, oneDegree: TiltAxes): number {

@@ -20,8 +20,8 @@ import {type Look, toneMark, written} from './look.js';
 /** Cells of a line, from the first to the one after the last. */
 export type Span = {readonly from: number; readonly to: number; readonly tone: Tone};
 
-/** As in the words, or the bar over a screen. */
-export type RowTone = Tone | 'bar';
+/** As in the words, or the bar over a screen, or the keys under it: they alone are faint. */
+export type RowTone = Tone | 'bar' | 'dim';
 
 /** One line of the screen, no wider than it. */
 export type Row = {
@@ -31,6 +31,8 @@ export type Row = {
 	readonly spans?: readonly Span[];
 	/** Belongs to the line before: a page does not end between them if it can help it. */
 	readonly goesOn?: boolean;
+	/** A page begins here, by this name. */
+	readonly leaf?: string;
 };
 
 /** A text as lines of the screen: what this terminal can show, foreign characters made safe, broken to the width. */
@@ -61,68 +63,6 @@ function wrapped(text: string, width: number): readonly string[] {
 // Breaking a page of text takes some 5 ms, and at the next key nearly all of it is the same.
 const broken = new Map<string, readonly string[]>();
 const mostBroken = 500;
-
-/**
- * All that is shown beside the question, as lines of the screen.
- *
- * @param rows lines that are kept for it; pictures that can do with fewer leave room for the sentences beside them
- */
-export function rowsOf(
-	shown: readonly Shown[],
-	width: number,
-	look: Look,
-	rows = width < 60 ? usualRows.narrow : usualRows.wide,
-): Row[] {
-	const drawn = (one: Shown, most: number) => rowsOfOne(one, {columns: width, rows: most}, look);
-	const whole: (readonly Row[] | undefined)[] = [];
-	for (const [place, one] of shown.entries()) {
-		const left = rows - rowCount(whole);
-		// A picture stays on one page with its heading.
-		const most = hasHeading(shown, place) ? rows - 1 : rows;
-		whole.push(isPliant(one) ? undefined : drawn(one, isWithWords(one, left) ? left : most));
-	}
-	const left = rows - rowCount(whole);
-	const least = leastOfPliant[width < 60 ? 'narrow' : 'wide'];
-	const share = Math.floor(left / Math.max(1, whole.filter((one) => one === undefined).length));
-	return shown.flatMap((one, place) =>
-		(whole[place] ?? drawn(one, one.kind === 'figure' ? Math.max(figureRows, share) : Math.max(least, share))).map(
-			({goesOn = true, ...row}, index) => ({
-				...row,
-				text: clipped(row.text, width),
-				...(goesOn && (index > 0 || hasHeading(shown, place)) ? {goesOn} : {}),
-			}),
-		),
-	);
-}
-
-// A curve in fewer lines tells less than one on a page of its own.
-const leastCurve = 8;
-
-/** Whether a picture keeps to the lines that are left under what is said before it: an arm that is nudged must be in sight. */
-const isWithWords = ({kind}: Shown, left: number): boolean =>
-	kind === 'gauged-arm' || (kind === 'curve' && left >= leastCurve);
-
-const rowCount = (drawn: readonly (readonly Row[] | undefined)[]): number =>
-	drawn.reduce((sum, one) => sum + (one?.length ?? 0), 0);
-
-// What a screen of 40 × 20 leaves for an instrument, and one of 80 × 24.
-const usualRows = {narrow: 7, wide: 11};
-const leastOfPliant = {narrow: 4, wide: 5};
-/** Large digits are three lines. */
-const figureRows = 3;
-
-/** A picture that says what counts in a few lines too. */
-const isPliant = ({kind}: Shown): boolean => pliantKinds.has(kind);
-const pliantKinds: ReadonlySet<Shown['kind']> = new Set(['bands', 'clearance', 'deck', 'figure', 'friction', 'level']);
-
-/** Whether the line before a picture or a table is its heading, which must not stand alone at the foot of a page. */
-function hasHeading(shown: readonly Shown[], place: number): boolean {
-	const before = shown[place - 1];
-	return shown[place]?.kind !== 'line' && before?.kind === 'line' && before.tone === 'strong';
-}
-
-/** Ink cuts a text of many lines as one when a single line is too wide, so none may be. */
-const clipped = (text: string, width: number): string => (stringWidth(text) > width ? printable(text, width) : text);
 
 /** One thing that is shown, in the room there is for it: a picture has no more lines than that. */
 export function rowsOfOne(one: Shown, room: Room, look: Look): Row[] {

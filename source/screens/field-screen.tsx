@@ -1,6 +1,7 @@
 import {type ReactNode, useState} from 'react';
 import {words} from '../words/index.js';
-import {footRows, rowsOf} from './body.js';
+import {rowsOf} from './arrange.js';
+import {footRows} from './body.js';
 import {Frame} from './frame.js';
 import {Field} from './inputs/field.js';
 import {fieldRows, headOfPage, skeletonOf} from './skeleton.js';

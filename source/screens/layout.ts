@@ -1,15 +1,16 @@
-import stringWidth from 'string-width';
 import {typedFigure} from '../pages/figure-asked.js';
 import type {Countdown} from '../pages/instruments/figure.js';
 import type {Shown} from '../pages/shown-lines.js';
 import type {View} from '../pages/view.js';
-import {printable} from '../terminal/printable.js';
 import {words} from '../words/index.js';
-import {type Row, rowsOf, rowsOfOne, textRows} from './body.js';
+import {rowsOf} from './arrange.js';
+import {type Row, rowsOfOne, textRows} from './body.js';
+import {deckRows} from './deck-row.js';
 import {keyedLines} from './inputs/keyed.js';
 import {keyRows} from './key-rows.js';
 import {type Look, toneMark} from './look.js';
 import {linesOfOptions} from './option-pages.js';
+import {isOnePage} from './pages.js';
 import {answerRows, barRows, fieldRows, headAndRest, pageOfBody, skeletonOf} from './skeleton.js';
 
 export type LayoutInput = {
@@ -60,7 +61,7 @@ export function layoutOf({view, typed = '', width, height, page, isWhy, notice, 
 		height,
 		look,
 		bar: barOf(view, isNarrow, width, look),
-		state: stateRows(view, isNarrow, width, look),
+		state: deckRows(view, isNarrow, width, look),
 		task,
 		taskRoom,
 		notes,
@@ -71,9 +72,12 @@ export function layoutOf({view, typed = '', width, height, page, isWhy, notice, 
 	const restRows = textRows(rest, width, look);
 	// What its gauge shows is the last line of an arm, and must not give way to the one that tells the page.
 	const kept = restRows.length + (hasArmToNudge(view) ? 1 : 0);
-	const shown = [...restRows, ...rowsOf(asked, width, look, usual - kept)];
 	const free = usual + answerRows;
-	const answer = isWhy ? 0 : rowsOfControl(view, typed, width, free, shown.length, look);
+	const answerFor = (bodyRows: number) => rowsOfControl(view, typed, width, free, bodyRows, look);
+	// A long list of choices takes lines from what stands over it.
+	const most = usual - Math.max(0, answerFor(Number.POSITIVE_INFINITY) - answerRows);
+	const shown = [...restRows, ...rowsOf(asked, width, look, most - kept)];
+	const answer = isWhy ? 0 : answerFor(shown.length);
 	const {head, room, filled, foot} = skeletonOf({...parts, answer});
 	// The other lines of the page give way before anything that belongs to this question.
 	const left = room - shown.length;
@@ -84,7 +88,7 @@ export function layoutOf({view, typed = '', width, height, page, isWhy, notice, 
 			? rowsOfOne(countdown, {columns: width, rows: room}, look)
 			: whole;
 	const fits = {room, byArrows: turnsByArrows(view, typed)};
-	const body = pageOfBody(all.length > room ? inOrder(all, view) : all, page, fits, look);
+	const body = pageOfBody(isOnePage(all, room) ? all : inOrder(all, view), page, fits, look);
 	return {head, body: filled(body.rows, body.note), foot, controlRows: answer, pages: body.pages};
 }
 
@@ -108,43 +112,6 @@ function barOf({arm, place, title, minutes}: View, isShort: boolean, width: numb
 	const left = minutes === null ? '' : words.pages.view.minutes({minutes, isShort});
 	return barRows([arm, [place, title].filter((part) => part !== '').join(' ')], left, width, look);
 }
-
-/** A part of the deck does not break at the end of a line. */
-const unbroken = (text: string): string => text.replaceAll(' ', '\u00a0');
-
-/** How the deck stands, what this step changes marked; at the right whether it may be played. Never faint. */
-function stateRows(view: View, isNarrow: boolean, width: number, look: Look): Row[] {
-	const {deck, changes, isArmInHand, progress} = view;
-	const {named} = words.pages.deck;
-	if (look.screenReader)
-		return textRows([...named(deck, false, isArmInHand).map(({text}) => text), progress].join(', '), width, look);
-	const mark = look.unicode ? '▸' : '>';
-	const told = (isShort: boolean): readonly string[] =>
-		named(deck, isShort, isArmInHand).map(({part, text}) => `${changes.includes(part) ? mark : ''}${text}`);
-	const row = (text: string): Row => ({text: printable(text, width), tone: 'strong'});
-	const atRight = (text: string, end: string): Row =>
-		row(`${text}${' '.repeat(Math.max(1, width - stringWidth(text) - stringWidth(end)))}${end}`);
-	const sep = look.unicode ? ' · ' : ', ';
-	if (isNarrow) {
-		// Always two lines, so that nothing under them jumps.
-		const [first = '', ...others] = textRows(` ${told(true).map(unbroken).join(sep)}`, width - 1, look).map(
-			({text}) => text,
-		);
-		const rest = others.join(' ');
-		const fits = stringWidth(rest) + stringWidth(progress) + 3 <= width;
-		// A mark between two parts says nothing at the end of a line.
-		return [
-			row(` ${first.replace(/[ ·,]+$/u, '')}`),
-			atRight(rest === '' ? '' : ` ${rest}`, fits ? progress : shortOf(progress)),
-		];
-	}
-	const room = width - progress.length - 2;
-	const forms = [` ${told(false).join('   ')}`, ` ${told(false).join('  ')}`];
-	return [atRight(forms.find((text) => stringWidth(text) <= room) ?? ` ${told(true).join('  ')}`, progress)];
-}
-
-const shortOf = (progress: string): string =>
-	progress === words.pages.view.notReadyToPlay ? words.pages.view.notReady : progress;
 
 function whyRows({why, mistake}: View, width: number, look: Look): Row[] {
 	return [...textRows(why, width, look), blank, ...textRows(words.faces.mistake({mistake}), width, look)];
@@ -178,9 +145,11 @@ function rowsOfControl(
 	}
 }
 
-/** What is the one thing stands on the first page; fainter lines come behind it. */
+/** What is the one thing stands on the first page; what is aside comes behind it. */
 const inOrder = (rows: readonly Row[], {long}: View): readonly Row[] =>
-	long ? rows : rows.toSorted((one, other) => Number(one.tone === 'dim') - Number(other.tone === 'dim'));
+	long || rows.some(({leaf}) => leaf !== undefined)
+		? rows
+		: rows.toSorted((one, other) => Number(one.tone === 'aside') - Number(other.tone === 'aside'));
 
 const hasArmToNudge = ({shown}: View): boolean => shown.some(({kind}) => kind === 'gauged-arm');
 

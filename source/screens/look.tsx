@@ -32,6 +32,7 @@ const styles: Readonly<Record<RowTone, Style>> = {
 	good: {color: 'cyan'},
 	warn: {color: 'yellow'},
 	bad: {color: 'magenta', bold: true},
+	aside: {},
 	dim: {dimColor: true},
 	// What is wanted, beside what was read: it is not judged.
 	curve: {color: 'blueBright'},

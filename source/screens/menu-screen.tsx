@@ -1,7 +1,8 @@
 import {type ReactNode, useRef, useState} from 'react';
 import {KEYS} from '../terminal/keys.js';
 import {words} from '../words/index.js';
-import {footRows, rowsOf} from './body.js';
+import {rowsOf} from './arrange.js';
+import {footRows} from './body.js';
 import {Frame} from './frame.js';
 import {Choice} from './inputs/choice.js';
 import {linesOfOptions} from './option-pages.js';

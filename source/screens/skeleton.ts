@@ -3,7 +3,7 @@ import type {Tone} from '../pages/shown-lines.js';
 import {printable} from '../terminal/printable.js';
 import {pageRow, type Row, textRows} from './body.js';
 import {type Look, written} from './look.js';
-import {pageOf} from './pages.js';
+import {isOnePage, pageOf} from './pages.js';
 
 /** Lines of a frame by their place: only the body between task and answer grows and shrinks. */
 export type Skeleton = {
@@ -145,9 +145,9 @@ export function pageOfBody(
 	{room, byArrows}: {readonly room: number; readonly byArrows: boolean},
 	look: Look,
 ): PageOfBody {
-	if (rows.length <= room) return {rows, pages: 1};
+	if (isOnePage(rows, room)) return {rows, pages: 1};
 	const turned = pageOf(rows, page, room);
-	const note = pageRow({page: turned.page + 1, of: turned.pages, byArrows}, look);
+	const note = pageRow({page: turned.page + 1, of: turned.pages, byArrows, next: turned.next}, look);
 	return {rows: turned.rows, pages: turned.pages, note};
 }
 

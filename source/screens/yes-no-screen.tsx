@@ -1,6 +1,7 @@
 import type {ReactNode} from 'react';
 import {words} from '../words/index.js';
-import {footRows, rowsOf, textRows} from './body.js';
+import {rowsOf} from './arrange.js';
+import {footRows, textRows} from './body.js';
 import {Frame} from './frame.js';
 import {Keyed} from './inputs/keyed.js';
 import {headOfPage, skeletonOf} from './skeleton.js';

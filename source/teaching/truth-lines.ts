@@ -33,7 +33,7 @@ export function truthLines(check: Check, issued: Issued | null): readonly Shown[
 		...places.map(madeOf),
 		...lessonNamed(check, issued, notes),
 		...headed(adviceLines(check, notes)),
-		line(said.again({arm: lesson.id, extent: extentOf(practice), seed: practice.seed}), 'dim'),
+		line(said.again({arm: lesson.id, extent: extentOf(practice), seed: practice.seed}), 'aside'),
 	];
 }
 

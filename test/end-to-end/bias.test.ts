@@ -33,7 +33,7 @@ const anyFit = {
 };
 /** What is said of the weight, up to a part of it. */
 function newWeight(part: string): string {
-	const said = words.bias.advice.bestSetting({fit: anyFit, setBy: 'weight', weightG: 2.5, tooWeakAt: undefined});
+	const said = words.bias.advice.bestSetting({fit: anyFit, setBy: 'weight', weightG: 2.5});
 	return said.slice(0, said.indexOf(part) + part.length);
 }
 const bestSoFar = withAnyNumbers(

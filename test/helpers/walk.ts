@@ -124,10 +124,10 @@ export const asLines = (turns: readonly Turn[]): string =>
 /** All pages of a screen that is turned page by page, from its first one, as one run of words. */
 export async function allPages(program: RunningProgram): Promise<string> {
 	const pages = [program.screen()];
-	const [count = 1] = numbersIn(pages[0] ?? '', words.faces.page({page: 1, of: 7, byArrows: true}), 7);
+	const [count = 1] = numbersIn(pages[0] ?? '', words.faces.pageOf({page: 1, of: 7}), 7);
 	for (let page = 2; page <= count; page++) {
 		program.press('right');
-		pages.push(await program.waitFor(words.faces.page({page, of: count, byArrows: true})));
+		pages.push(await program.waitFor(words.faces.pageOf({page, of: count})));
 	}
 	return flat(pages.join('\n'));
 }

@@ -159,7 +159,7 @@ describe('What a bias setting came to', () => {
 		expect(positionOf(shownAfter).step?.id).toBe('bias-clock-outer');
 	});
 
-	it('says first what to set the gauge to, then the device in its own words', () => {
+	it('says what is left, what to do with the device in its own words, what the gauge then shows, and last what bears it out', () => {
 		const result = at('bias-result');
 		// What it came to stands in the place of the task.
 		const text = `${viewOf(result).ask}\n${seen(result)}`;
@@ -168,15 +168,17 @@ describe('What a bias setting came to', () => {
 			{radiusMm: 136, shown: '13.5 % out'},
 			{radiusMm: 68, shown: '11.5 % out'},
 		];
-		const reading = text.indexOf(setting.setGaugeTo({middles}));
 		// 1.7 times its weight of 2.4 g.
 		const fit = {...anyFit, factor: 1.7, worstBeforePct: 3.8, worstAfterPct: 0.9, frictionFloorPct: 2.9};
-		const weight = text.search(
-			withAnyNumbers(advice.bestSetting({fit, setBy: 'weight', weightG: 2.4, tooWeakAt: undefined})),
-		);
-		expect(reading).toBeGreaterThan(0);
-		expect(weight).toBeGreaterThan(reading);
-		for (const figure of ['2.4 g', '4.1 g', '0.9 %', '3.8 %', '2.9 %']) expect(text.slice(weight)).toContain(figure);
+		const order = [
+			withAnyNumbers(setting.leaves({name: '1: 2.4 g, third notch', isKept: false, leftPct: 3.8})),
+			withAnyNumbers(advice.bestSetting({fit, setBy: 'weight', weightG: 2.4})),
+			setting.setGaugeTo({middles}),
+			withAnyNumbers(advice.leftAfter(fit)),
+		].map((said) => text.search(said));
+		expect(order).not.toContain(-1);
+		expect(order).toEqual(order.toSorted((one, other) => one - other));
+		for (const figure of ['2.4 g', '4.1 g', '0.9 %', '3.8 %', '2.9 %']) expect(text).toContain(figure);
 	});
 
 	it.each([
@@ -188,7 +190,7 @@ describe('What a bias setting came to', () => {
 		const rounds = onAt(9, 8);
 		expect(
 			seen(at('bias-result', {'arm-bias-device': device, 'bias-angle-outer': '', 'bias-angle-inner': ''}, rounds)),
-		).toMatch(withAnyNumbers(advice.bestSetting({fit: anyFit, setBy, weightG: 2.4, tooWeakAt: undefined})));
+		).toMatch(withAnyNumbers(advice.bestSetting({fit: anyFit, setBy, weightG: 2.4})));
 	});
 
 	it('says how the best setting moves with the drag', () => {
@@ -323,7 +325,8 @@ describe('What a bias setting came to', () => {
 	it('stays in the record, with the readings of every setting', () => {
 		const {check} = follow(freshDialogue(), scriptWith({}));
 		const text = inText(recordLines(finishedCheck(check, '2026-03-02T12:00:00Z')));
-		expect(text).toContain(setting.nameAndDrag({name: '1: 2.4 g, third notch', isKept: true, ...usualDrag}));
+		expect(text).toContain(setting.drag(usualDrag));
+		expect(text).toContain(setting.leaves({name: '1: 2.4 g, third notch', isKept: true, leftPct: 3.8}));
 		expect(text.split('\n')).toContain(
 			words.pages.record.reading({
 				series: 1,
@@ -351,7 +354,7 @@ describe('What a bias setting came to', () => {
 		const toBeDone = [
 			setting.setGaugeTo({middles: [{radiusMm: 136, shown: '13.5 % out'}]}),
 			setting.columns.setGaugeTo,
-			advice.bestSetting({fit: anyFit, setBy: 'weight', weightG: 2.4, tooWeakAt: undefined}),
+			advice.bestSetting({fit: anyFit, setBy: 'weight', weightG: 2.4}),
 		];
 		for (const one of toBeDone) expect(text).not.toContain(beginning(one));
 		const turned = {byDeg: 15, isRaised: true, worstPct: 1};
@@ -363,7 +366,7 @@ describe('What a bias setting came to', () => {
 		const better = scriptWith({'bias-weight': '3.2'}, onAt(12.5, 12));
 		const second = follow(say(first, [choose('adjust')]), better, {until: 'bias-result'});
 		const text = inText(biasLines(say(second, [choose('back-to:1')]).check));
-		expect(text).toContain(setting.nameAndDrag({name: '1: 2.4 g, third notch', isKept: true, ...usualDrag}));
+		expect(text).toContain(setting.leaves({name: '1: 2.4 g, third notch', isKept: true, leftPct: 4.3}));
 		const chosen = {...tried, isChosen: true};
 		expect(triedIn(text, {...chosen, name: '1: 2.4 g, third notch', isKept: true})).toContain('1: 2.4 g, third notch');
 		expect(triedIn(text, {...chosen, name: '2: 3.2 g, third notch', isLeast: true})).toContain('2: 3.2 g, third notch');

@@ -106,7 +106,7 @@ describe('Why figures are not what was typed', () => {
 		});
 
 	it('is said in one faint line: what the gauge carries, and what it shows at nothing', () => {
-		expect(scaleLine(heavy)).toEqual([line(told({times: 1.14, zero: 0.3}), 'dim')]);
+		expect(scaleLine(heavy)).toEqual([line(told({times: 1.14, zero: 0.3}), 'aside')]);
 	});
 
 	it('names only what makes a difference: more than 1 % of the force, or a zero', () => {

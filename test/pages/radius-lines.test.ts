@@ -13,6 +13,6 @@ describe('The smaller figures of a radius', () => {
 		if (!inner) throw new Error('the example has an inner radius');
 		// 14.74 µm and 0.1536° in the worked example, of a pull of 5.375 % ± 0.392 %: ± 1.07 µm and ± 0.0112°.
 		const leans = {micrometres: [14.74, 1.07], degrees: [0.1536, 0.0112]} as const;
-		expect(detailLines(figures)[0]).toEqual(line(words.pages.verdict.details({figures: inner, leans}), 'dim'));
+		expect(detailLines(figures)[0]).toEqual(line(words.pages.verdict.details({figures: inner, leans}), 'aside'));
 	});
 });

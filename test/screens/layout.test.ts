@@ -254,7 +254,12 @@ describe('A long body', () => {
 		const {pages} = pageAt(0);
 		expect(pages).toBeGreaterThan(2);
 		const shown = Array.from({length: pages}, (_, page) => pageAt(page).body.map((row) => row.text)).flat();
-		const notes = Array.from({length: pages}, (_, page) => faces.page({page: page + 1, of: pages, byArrows: true}));
+		// The numbers begin on a page of their own, and the page before it says so.
+		const noted = (page: number) => {
+			const next = page === 1 ? words.pages.verdict.numbers : undefined;
+			return faces.page({page: page + 1, of: pages, byArrows: true, next});
+		};
+		const notes = Array.from({length: pages}, (_, page) => noted(page));
 		expect(shown.filter((line) => notes.includes(line))).toEqual(notes);
 		const seen = new Set(shown.flatMap((line) => line.split(/\s+/)));
 		const wanted = verdict.shown.flatMap((one) => (one.kind === 'line' ? one.text.split(/\s+/) : []));

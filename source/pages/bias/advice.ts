@@ -25,42 +25,49 @@ function otherDrags(problem: BiasProblem): Shown[] {
 		const fit = biasFit({...problem, drag});
 		return fit ? [{drag, factor: fit.factor}] : [];
 	});
-	return best.length === 0 ? [] : [line(words.bias.advice.otherDrags({best}), 'dim')];
+	return best.length === 0 ? [] : [line(words.bias.advice.otherDrags({best}), 'aside')];
 }
 
-type Advice = {
+type Asked = {
 	readonly fit: BiasFitFigures;
 	readonly problem: BiasProblem;
 	readonly facts: Facts;
-	/** What the gauge is to show: first of all, because that is what a hand can set. */
-	readonly targets: readonly Shown[];
+	/** What the gauge is to show. */
+	readonly targets: BiasAdvice;
 	/** The setting was chosen: nothing is to be set any more. */
 	readonly isKept?: boolean;
 };
 
+/** What is to be done now, and what bears it out. */
+export type BiasAdvice = {readonly now: readonly Shown[]; readonly behind: readonly Shown[]};
+
 /** What to do with the device next, or what a setting that was kept leaves. */
-export function biasAdvice({fit, problem, facts, targets, isKept = false}: Advice): Shown[] {
-	if (isDone(fit)) return [line(words.bias.advice.leaveItSo(fit), 'good'), ...otherDrags(problem)];
+export function biasAdvice({fit, problem, facts, targets, isKept = false}: Asked): BiasAdvice {
+	const said = words.bias.advice;
+	const drags = otherDrags(problem);
+	if (isDone(fit)) return {now: [line(said.leaveItSo(fit), 'good')], behind: drags};
 	const allowedPct = Math.max(fit.frictionFloorPct, facts.limits.pullGoodPct);
+	const shape = isAbove(fit.worstAfterPct, allowedPct) ? [line(said.wrongShape(fit), 'warn')] : [];
+	if (isAsGoodAsItGets(fit)) return {now: [line(said.noBetterStrength, 'strong'), ...shape], behind: drags};
 	const isWithoutBias = isAtMost(fit.factor, 0);
-	const toBeSet = isKept
-		? [line(words.bias.advice.notTaken({fit, isWithoutBias}))]
-		: [...targets, line(isWithoutBias ? words.bias.advice.bestWithoutBias(fit) : bestSetting(fit, facts))];
-	return [
-		...(isAsGoodAsItGets(fit) ? [line(words.bias.advice.noBetterStrength(fit), 'strong')] : toBeSet),
-		...(isAbove(fit.worstAfterPct, allowedPct) ? [line(words.bias.advice.wrongShape(fit), 'warn')] : []),
-		...otherDrags(problem),
-	];
+	if (isKept) return {now: [line(said.notTaken({fit, isWithoutBias})), ...shape], behind: drags};
+	return {
+		now: [
+			...(isWithoutBias ? [line(said.bestWithoutBias, 'strong')] : bestSetting(fit, facts)),
+			...targets.now,
+			...shape,
+		],
+		behind: [line(said.leftAfter(fit)), ...targets.behind, ...drags],
+	};
 }
 
-function bestSetting(fit: BiasFitFigures, facts: Facts): string {
+function bestSetting(fit: BiasFitFigures, facts: Facts): Shown[] {
 	const most = limits.mostBiasFactor.value;
-	return words.bias.advice.bestSetting({
-		fit,
-		setBy: biasDeviceOf(facts).setBy,
-		weightG: facts.number('bias-weight'),
-		tooWeakAt: isAbove(fit.factor, most - 1e-6) ? most : undefined,
-	});
+	const {setBy} = biasDeviceOf(facts);
+	return [
+		line(words.bias.advice.bestSetting({fit, setBy, weightG: facts.number('bias-weight')}), 'strong'),
+		...(isAbove(fit.factor, most - 1e-6) ? [line(words.bias.advice.tooWeak({times: most}), 'warn')] : []),
+	];
 }
 
 /** What stands beside the offer to set the bias, among the other ways, where something is to be cured first. */

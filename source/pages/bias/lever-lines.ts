@@ -128,5 +128,5 @@ function gains({fit: {nowPct, turned, heldPct}, firstDeg, reads, isKept, isAlike
 				heldPct: isWorth(heldPct) ? heldPct : undefined,
 			}),
 		);
-	return line(isAlike ? words.bias.lever.gainsNothing : words.bias.lever.leavesLeast({nowPct}), 'dim');
+	return line(isAlike ? words.bias.lever.gainsNothing : words.bias.lever.leavesLeast({nowPct}), 'aside');
 }

@@ -72,17 +72,31 @@ export function biasLines(check: Check, series: Series = openSeries(check)): Sho
 	if (bias.rows.every(({pullOnPct}) => pullOnPct === null))
 		return [line(words.bias.setting.name({name, isKept}), 'strong'), line(words.bias.setting.noFigures, 'warn')];
 	const problem = biasProblem(seriesRead(document), figures.probe);
-	return [
-		line(words.bias.setting.nameAndDrag({name, isKept, ...dragTaken(document)}), 'strong'),
-		...frictionFirst(figures),
-		...(problem && bias.fit
-			? biasAdvice({fit: bias.fit, problem, facts, targets: targetLines(read), isKept})
-			: [line(words.bias.setting.noBest, 'warn')]),
+	const {fit} = bias;
+	const advice = problem && fit && biasAdvice({fit, problem, facts, targets: targetLines(read), isKept});
+	const behind = [
 		...settingsTried(check, series, isKept ? number : undefined),
+		line(words.bias.setting.drag(dragTaken(document))),
+		...(advice?.behind ?? []),
 		...scaleLine(onGauge(document, facts)),
 		rowsTable(read, isKept),
-		unheard(curveOf({document, probe: figures.probe, rows: bias.rows})),
 		...(problem ? leverLines({problem, facts, isKept, leastChangePct: leastChangePct(figures)}) : []),
-		...(problem && bias.fit ? grooveLines(problem, document, bias.fit.factor) : []),
+		...(problem && fit ? grooveLines(problem, document, fit.factor) : []),
+	];
+	return [
+		line(
+			fit
+				? words.bias.setting.leaves({name, isKept, leftPct: fit.worstBeforePct})
+				: words.bias.setting.name({name, isKept}),
+			'strong',
+		),
+		...frictionFirst(figures),
+		...(advice?.now ?? [line(words.bias.setting.noBest, 'warn')]),
+		unheard(curveOf({document, probe: figures.probe, rows: bias.rows})),
+		...(isKept ? behind : onLeaf(behind)),
 	];
 }
+
+/** What bears it out, on pages of its own. */
+const onLeaf = ([first, ...others]: readonly Shown[]): readonly Shown[] =>
+	first ? [{...first, leaf: words.pages.verdict.numbers}, ...others] : [];

@@ -70,7 +70,7 @@ export function skatingLines(facts: Facts): Shown[] {
 		line(words.bias.setting.drag(dragTaken(document))),
 		curveOf({document, probe: figures.probe, rows: []}),
 		...scaleLine(gauge),
-		line(words.bias.setting.torque, 'dim'),
+		line(words.bias.setting.torque, 'aside'),
 		...(hasBias(facts) ? [] : [line(words.bias.setting.noDevice)]),
 	];
 }

@@ -23,6 +23,7 @@ import {
 	onGauge,
 	readingWithWay,
 	scaleLine,
+	showsLimits,
 	showsMiddle,
 } from '../on-gauge.js';
 import {line, type Shown, unheard} from '../shown-lines.js';
@@ -42,9 +43,7 @@ function toBeSet(check: Check): Shown[] {
 	const problem = read && biasProblem(seriesRead(read.document), read.figures.probe);
 	const fit = read?.bias.fit;
 	if (!fit || !problem) return [];
-	return biasAdvice({fit, problem, facts: read.facts, targets: targetLines(read)}).filter(
-		(one) => one.kind !== 'line' || one.tone !== 'dim',
-	);
+	return [...biasAdvice({fit, problem, facts: read.facts, targets: targetLines(read)}).now];
 }
 
 /** What the gauge shows once the bias is as it should be, or that it ends before that. */
@@ -58,15 +57,21 @@ function aimLines(of: 'wanted' | 'best', aim: Aim, gauge: OnGauge): Shown[] {
 	return [line(aimShown({of, shows: aimText(aim, gauge)}), tone), ...beyondTop(aim, gauge)];
 }
 
-/** What the gauge is to show in the middle at a radius, in its own unit; undefined where it cannot. */
+/**
+ * What the gauge is to show at a radius, in its own unit: at the inner limit, or in the middle of both where nobody knows
+ * how far they lie apart; undefined where it cannot.
+ */
 export function wantedReading(facts: Facts, place: OnPlace) {
 	const document = partialDocument(facts, 1);
 	const radiusMm = onRadiusMm(facts, place);
 	if (!document || radiusMm === undefined) return;
 	const gauge = onGauge(document, facts);
-	const aim = aimAt(radiusMm, wantedReadingPct(document.arm, dragOf(document), radiusMm), gauge);
+	const wantedPct = wantedReadingPct(document.arm, dragOf(document), radiusMm);
+	const aim = aimAt(radiusMm, wantedPct, gauge, roundsNear(document, radiusMm));
 	if (gauge.isHandForce || !showsMiddle(aim, gauge)) return;
-	return {value: toStep(aim.middle, gauge.step), step: gauge.step, unit: gauge.unit};
+	const inner = aim.limits && showsLimits(aim, gauge) ? aim.limits.inner : undefined;
+	const {step, unit} = gauge;
+	return {value: toStep(inner ?? aim.middle, step), step, unit, of: inner === undefined ? 'middle' : 'inner'} as const;
 }
 
 /** With the bias on, at one radius: what is wanted there, what was read, and the curve so far. */

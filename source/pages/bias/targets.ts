@@ -21,8 +21,8 @@ export const targetAims = ({document, facts, bias}: SettingRead): Aim[] =>
 		aimAt(radiusMm, targetPct, onGauge(document, facts), roundsNear(document, radiusMm)),
 	);
 
-/** What to set the gauge to, as it shows it, and where it ends before that. */
-export function targetLines(read: SettingRead): Shown[] {
+/** What to set the gauge to, as it shows it, and where it ends before that; behind it, how far apart its limits then lie. */
+export function targetLines(read: SettingRead): {readonly now: readonly Shown[]; readonly behind: readonly Shown[]} {
 	const gauge = onGauge(read.document, read.facts);
 	const aims = targetAims(read);
 	const shown = (reading: number) => readingWithWay(reading, gauge);
@@ -34,9 +34,11 @@ export function targetLines(read: SettingRead): Shown[] {
 			? [{radiusMm: aim.radiusMm, inner: shown(aim.limits.inner), outer: shown(aim.limits.outer)}]
 			: [],
 	);
-	return [
-		...(middles.length === 0 ? [] : [line(words.bias.setting.setGaugeTo({middles}), 'strong')]),
-		...(limits.length === 0 ? [] : [line(words.bias.setting.thenLimits({limits}))]),
-		...aims.flatMap((aim) => beyondTop(aim, gauge)),
-	];
+	return {
+		now: [
+			...(middles.length === 0 ? [] : [line(words.bias.setting.setGaugeTo({middles}))]),
+			...aims.flatMap((aim) => beyondTop(aim, gauge)),
+		],
+		behind: limits.length === 0 ? [] : [line(words.bias.setting.thenLimits({limits}))],
+	};
 }

@@ -13,6 +13,8 @@ export type BigFigure = {
 	readonly note?: string | undefined;
 	/** How the figure is meant; strong where nothing is said. */
 	readonly tone?: Tone | undefined;
+	/** Left out where all that stands beside it would want for room. */
+	readonly isSpare?: true;
 	/** The same as a sentence. */
 	readonly caption: string;
 };

@@ -22,7 +22,7 @@ function linesOfComparison({then: {date}, figures, notes, obstacles}: Comparison
 		}),
 		...(same.length === 0 ? [] : [line(words.years.comparison.unchanged({date, figures: same}))]),
 		...obstacles.map((one) => line(obstacleText(one), 'warn')),
-		...notes.map((one) => line(noteText(one), 'dim')),
+		...notes.map((one) => line(noteText(one), 'aside')),
 	];
 }
 
@@ -41,7 +41,7 @@ function temperatureLines(now: PastCheck, then: PastCheck, earlier: readonly Pas
 	if (warm === null || before === null || !isAbove(Math.abs(warm - before), limits.otherRoomC.value)) return [];
 	const byC = warm - before;
 	return slopesOf(earlier).map(({place, radiusMm, pctPerC}) =>
-		line(words.years.comparison.room({byC, place: placeLabel(place), radiusMm, pullPct: pctPerC * byC}), 'dim'),
+		line(words.years.comparison.room({byC, place: placeLabel(place), radiusMm, pullPct: pctPerC * byC}), 'aside'),
 	);
 }
 

@@ -126,6 +126,6 @@ export function trendLines(checks: readonly PastCheck[]): Shown[] {
 	const lines = histories.flatMap(trendOfRadius);
 	const most = Math.max(0, ...histories.map(({points}) => points.length));
 	const least = limits.trendChecks.value;
-	const few = lines.length === 0 && most > 1 ? [line(words.years.longRun.tooFew({checks: most, least}), 'dim')] : [];
+	const few = lines.length === 0 && most > 1 ? [line(words.years.longRun.tooFew({checks: most, least}), 'aside')] : [];
 	return [...stepLines(checks), ...lines, ...few];
 }

@@ -32,7 +32,7 @@ p.good, p.warn, p.bad { border-left: 4px solid currentcolor; padding-left: .6rem
 p.verdict, p.notice { border: 1px solid currentcolor; border-left-width: 8px; border-radius: 4px; padding: .6rem .9rem; }
 .verdict { font-size: 1.35rem; line-height: 1.3; }
 .good { color: var(--good); } .warn { color: var(--warn); } .bad { color: var(--bad); }
-.dim { color: var(--soft); font-size: .92rem; }
+.aside { color: var(--soft); font-size: .92rem; }
 .strong { font-weight: 600; }
 .verdict.good, .notice.good { background: var(--goodGround); }
 .verdict.warn, .notice.warn { background: var(--warnGround); }

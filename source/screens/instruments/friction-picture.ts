@@ -2,9 +2,10 @@ import stringWidth from 'string-width';
 import type {FrictionBars, FrictionRow} from '../../pages/instruments/bands.js';
 import {axisReach} from '../../pages/pictures/bands-layout.js';
 import {placesOn} from '../../pages/pictures/scale.js';
+import type {Tone} from '../../pages/shown-lines.js';
 import {words} from '../../words/index.js';
 import {percent} from '../../words/numbers.js';
-import type {Row} from '../body.js';
+import type {Row, Span} from '../body.js';
 import {type Look, toneMark} from '../look.js';
 import {brokenText, type Room, sheetOf, shownText} from './sheet.js';
 
@@ -52,12 +53,33 @@ const figureOf = ({bandPct, figure}: FrictionRow, look: Look): string =>
 
 function inWords(bars: FrictionBars, room: Room, look: Look): Row[] {
 	const said = words.instruments.friction;
-	const lines = bars.rows.flatMap((row): Row[] => {
-		const text = shownText(said.row({label: row.label, figure: figureOf(row, look)}), look);
-		return brokenText(text, room.columns).map((line) => ({text: line, tone: row.figure?.tone ?? 'plain'}));
-	});
+	const figures = bars.rows.map((row) => ({
+		text: shownText(said.row({label: row.label, figure: figureOf(row, look)}), look),
+		tone: row.figure?.tone ?? ('plain' as const),
+	}));
+	const heading = shownText(said.heading, look);
+	const widths = figures.map(({text}) => between + stringWidth(text));
+	const oneLine = widths.reduce((sum, width) => sum + width, stringWidth(heading));
 	const limits = brokenText(shownText(said.limits(bars), look), room.columns).map(
 		(text): Row => ({text, tone: 'plain'}),
 	);
+	const lines = oneLine <= room.columns ? sideBySide(heading, figures) : underEachOther(heading, figures, room);
 	return [...lines, ...limits].slice(0, Math.max(0, room.rows));
 }
+
+type Said = {readonly text: string; readonly tone: Tone};
+
+const between = 2;
+
+function sideBySide(heading: string, figures: readonly Said[]): Row[] {
+	let text = heading;
+	const spans = figures.map((figure): Span => {
+		const from = stringWidth(text) + between;
+		text = `${text}${' '.repeat(between)}${figure.text}`;
+		return {from, to: stringWidth(text), tone: figure.tone};
+	});
+	return [{text, tone: 'plain', spans}];
+}
+
+const underEachOther = (heading: string, figures: readonly Said[], {columns}: Room): Row[] =>
+	figures.flatMap(({text, tone}) => brokenText(`${heading} ${text}`, columns).map((line): Row => ({text: line, tone})));

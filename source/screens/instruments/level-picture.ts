@@ -29,8 +29,9 @@ export function levelPicture(level: LevelScale, room: Room, look: Look): Row[] {
 	const before = stringWidth(minus) + 1;
 	// The number of the end stands under it, with the unit beyond.
 	const columns = Math.min(mostAxis, room.columns - before - Math.max(stringWidth(plus) + 1, 4));
-	const legend = legendOf(level, marks, room.columns, look);
-	if (columns < leastAxis || room.rows < scaleRows) return legend.slice(0, Math.max(0, room.rows));
+	const legend = legendOf(marks, room.columns, look);
+	if (columns < leastAxis || room.rows < scaleRows)
+		return [...legend, allowedRow(level, look)].slice(0, Math.max(0, room.rows));
 	const sheet = sheetOf(room);
 	drawScale(level, marks, [before, before + columns - 1], sheet, look);
 	sheet.write(1, 0, minus);
@@ -95,14 +96,18 @@ function drawScale(
 	}
 }
 
-function legendOf(level: LevelScale, marks: readonly Mark[], columns: number, look: Look): Row[] {
+/** Where there is no scale, whose brackets tell it. */
+const allowedRow = ({allowedDeg, stepDeg}: LevelScale, look: Look): Row => ({
+	text: shownText(words.instruments.level.allowed({deg: allowedDeg, decimals: decimalsOf(stepDeg)}), look),
+	tone: 'plain',
+});
+
+function legendOf(marks: readonly Mark[], columns: number, look: Look): Row[] {
 	const [readings, tilt] = [marks.filter(({tone}) => tone === 'plain'), marks.filter(({tone}) => tone !== 'plain')];
-	const {allowed} = words.instruments.level;
-	const row = (list: readonly Mark[], more: readonly string[], tone: Tone): Row[] =>
+	const row = (list: readonly Mark[], tone: Tone): Row[] =>
 		packed(
-			[...list.map(({sign, said}) => `${sign} ${said}`), ...more].map((text) => shownText(text, look)),
+			list.map(({sign, said}) => shownText(`${sign} ${said}`, look)),
 			columns,
 		).map((text) => ({text, tone}));
-	const told = allowed({deg: level.allowedDeg, decimals: decimalsOf(level.stepDeg)});
-	return [...row(tilt, [told], tilt[0]?.tone ?? 'plain'), ...row(readings, [], 'plain')];
+	return [...row(tilt, tilt[0]?.tone ?? 'plain'), ...row(readings, 'plain')];
 }

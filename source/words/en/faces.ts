@@ -1,5 +1,12 @@
 import {readingText} from '../numbers.js';
 
+type PageShown = {
+	readonly page: number;
+	readonly of: number;
+	readonly byArrows: boolean;
+	/** What the next page has, where it has a name. */
+	readonly next?: string | undefined;
+};
 type Because = {readonly because: string};
 
 /** What keys do, for the foot of a screen. */
@@ -128,6 +135,8 @@ type Question = {
 	readonly title: string;
 };
 
+const pageOf = ({page, of}: {readonly page: number; readonly of: number}): string => `page ${page} of ${of}`;
+
 /** What both faces say beside the pages, the full screens alone, and the plain lines alone. */
 export const faces = {
 	notSaved: ({because}: Because) => `NOT SAVED: ${because}`,
@@ -148,8 +157,9 @@ export const faces = {
 		`This window (${columns} × ${rows}) is too small: make it at least ${least.columns} × ${least.rows}, or start with --plain.`,
 	pasteCut: 'That was too much to paste; the end of it was left out.',
 	/** Which page of a body is shown, and the keys that turn it. */
-	page: ({page, of, byArrows}: {readonly page: number; readonly of: number; readonly byArrows: boolean}) =>
-		`page ${page} of ${of}: ${byArrows ? '← →' : 'PgDn, PgUp'}`,
+	page: ({byArrows, next, ...shown}: PageShown) =>
+		`${pageOf(shown)}: ${next === undefined ? (byArrows ? '← →' : 'PgDn, PgUp') : `${byArrows ? '→' : 'PgDn'} ${next}`}`,
+	pageOf,
 	moreOptions: 'more …',
 	yesNo: ({question = ''}: {readonly question?: string | undefined}) => `${question} y / n`.trim(),
 	side: ({keys, label}: {readonly keys: readonly string[]; readonly label: string}) => `${keys.join(' or ')}  ${label}`,

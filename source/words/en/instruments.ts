@@ -1,6 +1,7 @@
 import type {MeasuredRadius} from '../../results/figures-types.js';
 import {units} from '../../units.js';
 import {inDegrees, inUnit, mm, plainNumber, printsAsZero, rounded, span, withSign} from '../numbers.js';
+import {entries} from './entries.js';
 import {sideForce} from './figures.js';
 
 type Limits = {readonly goodPct: number; readonly usablePct: number};
@@ -11,6 +12,8 @@ type Window = {
 	readonly highMm: number;
 	readonly mm: number | undefined;
 };
+
+type Deciding = {readonly place: MeasuredRadius['place']; readonly uncertainty: string};
 
 type Axis = 'leftRight' | 'frontBack';
 type Leaning = {readonly name: string; readonly deg: number; readonly axis: Axis; readonly decimals: number};
@@ -35,13 +38,18 @@ export const instruments = {
 	/** Beside the large digits of what is being typed. */
 	asked: {
 		aim: 'this is the aim',
-		middle: 'aim, middle of both limits',
+		aims: {inner: 'aim, inner limit', middle: 'aim, middle of both limits'},
 		aimAt: ({text, unit}: {readonly text: string; readonly unit: string}) => `aim ${text} ${unit}`,
 		target: ({text, unit}: {readonly text: string; readonly unit: string}) => `Aim at ${text} ${unit}.`,
 		innerLimit: ({typed}: {readonly typed: string}) => `inner limit ${typed}`,
 		allowed: ({deg}: {readonly deg: number}) => `allowed ± ${inDegrees(deg, 2)}`,
 		window: ({lowMm, highMm}: Pick<Window, 'lowMm' | 'highMm'>) =>
 			`${plainNumber(lowMm, 1)} to ${inUnit(highMm, 'mm', 1)}`,
+	},
+	/** Beside the figure that the verdict hangs on. */
+	deciding: {
+		pull: ({place, uncertainty}: Deciding) => `± ${uncertainty} %: pull, ${entries.places[place]}`,
+		band: ({place, uncertainty}: Deciding) => `± ${uncertainty} %: friction, ${entries.places[place]}`,
 	},
 	/** At the end of a row of the bands. */
 	judged: {
@@ -123,7 +131,7 @@ export const instruments = {
 	},
 	friction: {
 		heading: 'friction',
-		row: ({label, figure}: {readonly label: string; readonly figure: string}) => `friction, ${label}: ${figure}`,
+		row: ({label, figure}: {readonly label: string; readonly figure: string}) => `${label} ${figure}`,
 		good: ({pct}: {readonly pct: number}) => `good ${plainNumber(pct)}`,
 		usable: ({pct}: {readonly pct: number}) => `usable ${plainNumber(pct)} %`,
 		limits: ({goodPct, usablePct}: Limits) => `good to ${plainNumber(goodPct)}, usable to ${plainNumber(usablePct)} %`,

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import {describe, expect, it} from 'vitest';
 import {wantedReadingPct} from '../../../source/measures/skating.js';
 import {plainText} from '../../../source/plain/ask.js';
-import {rowsOf} from '../../../source/screens/body.js';
+import {rowsOf} from '../../../source/screens/arrange.js';
 import {curvePicture as curveRows} from '../../../source/screens/instruments/curve-picture.js';
 import {anyCurve, at, type Curve, nineInch, pctOfRow, placesOf, plotOf, underhung} from '../../helpers/curves.js';
 import {expectToFit, inAscii, onScreen, textOf} from '../../helpers/instruments.js';

@@ -4,7 +4,7 @@ import {describe, expect, it} from 'vitest';
 import {clockText} from '../../../source/measures/lever.js';
 import type {LeverAt, Shown} from '../../../source/pages/shown-lines.js';
 import {plainText} from '../../../source/plain/ask.js';
-import {rowsOf} from '../../../source/screens/body.js';
+import {rowsOf} from '../../../source/screens/arrange.js';
 import {leverPicture as leverRows} from '../../../source/screens/instruments/lever-picture.js';
 import {expectToFit, inAscii, onScreen, textOf} from '../../helpers/instruments.js';
 

@@ -40,8 +40,8 @@ const aims = {wanted: 'Wanted here', best: 'Best with this device'};
 export const setting = {
 	name: ({name, isKept}: {readonly name: string; readonly isKept: boolean}) =>
 		`Bias setting ${isKept ? 'kept: number ' : ''}${name}`,
-	nameAndDrag: ({name, isKept, ...drag}: DragTaken & {readonly name: string; readonly isKept: boolean}) =>
-		`Bias setting ${isKept ? 'kept: number ' : ''}${name}; drag ${dragTaken(drag)}`,
+	leaves: ({name, isKept, leftPct}: {readonly name: string; readonly isKept: boolean; readonly leftPct: number}) =>
+		`Bias setting ${isKept ? 'kept: number ' : ''}${name}. At most ${percent(leftPct, 1)} is left over the record.`,
 	drag: (taken: DragTaken) => `Drag ${dragTaken(taken)}.`,
 	wantedOnGauge: ({middles}: {readonly middles: readonly ShownAt[]}) =>
 		`With the bias right the gauge shows ${listedAt(middles)}, in the middle of both limits.`,
@@ -57,7 +57,7 @@ export const setting = {
 	aimBeyondTop: ({of, middle, end}: {readonly of: keyof typeof aims; readonly middle: string; readonly end: string}) =>
 		`${aims[of]}: ${middle} in the middle, but ${end}.`,
 	setGaugeTo: ({middles}: {readonly middles: readonly ShownAt[]}) =>
-		`Set it so that the gauge shows ${listedAt(middles)}, in the middle of both limits.`,
+		`Aim: ${listedAt(middles)}, midway between the limits.`,
 	thenLimits: ({limits}: {readonly limits: readonly {radiusMm: number; inner: string; outer: string}[]}) =>
 		`It then shows inner and outer limit at ${limits.map(({radiusMm, inner, outer}) => `${inner} and ${outer} at ${mm(radiusMm)}`).join('; ')}.`,
 	outerBeyondTop: ({outers, end}: {readonly outers: readonly ShownAt[]; readonly end: string}) =>

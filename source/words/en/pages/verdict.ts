@@ -40,6 +40,8 @@ export const verdict = {
 	likely: ({likely}: {likely: string}) => `Likely: ${likely}.`,
 	doNow: ({what}: {what: string}) => `Do this now: ${what}.`,
 	next: ({next}: {next: string}) => `Next: ${next}.`,
+	/** The page behind the one thing. */
+	numbers: 'numbers',
 	alsoSeen: ({found}: {found: string}) => `Also seen: ${found}`,
 	overYears: 'Over the years',
 	overridden: ({
