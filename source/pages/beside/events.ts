@@ -85,5 +85,5 @@ const eventLines = (events: readonly DoneEvent[]): Shown[] =>
 		? [line(say.none)]
 		: events.map((event) => {
 				const isStruck = event.noted?.struckAt !== undefined;
-				return line(say.inList({...told(event), isNoted: event.noted !== undefined}), isStruck ? 'dim' : 'plain');
+				return line(say.inList({...told(event), isNoted: event.noted !== undefined}), isStruck ? 'aside' : 'plain');
 			});
