@@ -41,6 +41,7 @@ export const PromptControl = ({
 					<Several
 						options={prompt.options}
 						marked={prompt.several.marked}
+						rows={rows}
 						width={width}
 						onEnter={(text) => onEntry({kind: 'text', text})}
 					/>

@@ -234,7 +234,7 @@ test.each([
 	['hands over nothing where nothing is marked', '', ''],
 ])('A list of which several may be chosen %s', async (_what, typed, text) => {
 	const onEnter = vi.fn();
-	const app = renderInk(<Several options={several} marked={[]} width={60} onEnter={onEnter} />);
+	const app = renderInk(<Several options={several} marked={[]} rows={9} width={60} onEnter={onEnter} />);
 	for (const key of typed) await app.type(key);
 	await app.type('\r');
 	await until(() => expect(onEnter).toHaveBeenCalledWith(text));
@@ -242,7 +242,7 @@ test.each([
 });
 
 test('A list of which several may be chosen shows what is marked, also from before', async () => {
-	const app = renderInk(<Several options={several} marked={['oiled']} width={60} onEnter={() => {}} />);
+	const app = renderInk(<Several options={several} marked={['oiled']} rows={9} width={60} onEnter={() => {}} />);
 	await until(() => expect(app.frame()).toMatch(/❯ 2 oiled/));
 	await app.type('3');
 	await until(() => expect(app.frame()).toMatch(/❯ 3 moved/));

@@ -43,7 +43,7 @@ function doneMarks({events = []}: ShownAs<'history'>, x: Placing) {
 		lines: events.flatMap(({date, mark}, index) => {
 			const at = x(dayNumber(date));
 			const before = events.slice(0, index).filter((one) => one.date === date).length;
-			return [stroke([at, top], [at, bottom], 'done'), letter(mark)(at + 8 + 10 * before, top + 4)];
+			return [stroke([at, top], [at, bottom], 'done'), letter(mark)(at + 8 + 10 * before, bottom - 12)];
 		}),
 		names: names.content,
 		height: events.length === 0 ? 0 : names.height,
