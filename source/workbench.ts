@@ -9,8 +9,10 @@ import type {Settings} from './procedure/settings.js';
 import type {ProfilesChanged} from './results/profile-changes.js';
 import type {FinishedCheck} from './results/record.js';
 import type {Voids} from './results/voids.js';
+import type {ArmState} from './results/years/arm-states.js';
 import type {DueArm} from './results/years/due.js';
 import type {DoneEvent} from './results/years/events.js';
+import type {PastFilter} from './results/years/past-filter.js';
 
 export type Saved =
 	| {
@@ -53,8 +55,10 @@ export type Archive = {
 	readonly events: (armName: string) => readonly DoneEvent[];
 	/** Arms with a date for their next check, the first one due first. */
 	readonly due: () => readonly DueArm[];
-	/** A page of all past checks, newest first. */
-	readonly past: (page: {readonly offset: number; readonly limit: number}) => {
+	/** Every arm on file and where it stands, the one due first first. */
+	readonly arms: () => readonly ArmState[];
+	/** A page of past checks, all or those that are wanted, newest first. */
+	readonly past: (page: {readonly offset: number; readonly limit: number; readonly only?: PastFilter | undefined}) => {
 		readonly total: number;
 		readonly rows: readonly PastCheck[];
 		readonly notices: readonly string[];
@@ -128,6 +132,10 @@ export type Reports = {
 	readonly fileOf: (id: string) => string;
 	/** Writes it, in the place of an earlier one, and opens it where there is a desktop. */
 	readonly write: (id: string) => Promise<Saved>;
+	/** That of an arm, with all its checks, by the id of the newest one that counts. */
+	readonly fileOfArm: (newestId: string) => string;
+	/** @param arm its name */
+	readonly writeArm: (arm: string) => Promise<Saved>;
 };
 
 /** All that a face may ask of the world outside: the disk and the clock. Faces know no other way to either. */

@@ -1,17 +1,21 @@
 // Bundles the program: `node source/build/bundle.mjs` writes dist/. The entry becomes dist/armdrift.cjs. What is behind
 // an `import('./x.js')` in source/ goes into files of its own, which are read only when that line runs, and what
 // several of them need is shared: so --help needs commander alone, and Ink is loaded for the screens alone.
-import {chmodSync, mkdirSync, rmSync, writeFileSync} from 'node:fs';
+import {createHash} from 'node:crypto';
+import {chmodSync, mkdirSync, readFileSync, rmSync, writeFileSync} from 'node:fs';
 import path from 'node:path';
 import {fileURLToPath} from 'node:url';
 import {build, transform} from 'esbuild';
+import {compileAhead} from './compile-ahead.mjs';
 import {licenceTexts} from './licence-texts.mjs';
 import {POSTPONED_PACKAGES, postponePackages} from './postpone-packages.mjs';
 import {startUpPlugins} from './start-up-plugins.mjs';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
+const START = fileURLToPath(new URL('start.cjs', import.meta.url));
 const PROGRAM = 'armdrift.cjs';
-const [ENTRY = 'source/cli.tsx', FOLDER = 'dist'] = process.argv.slice(2);
+const USUAL_ENTRY = 'source/cli.tsx';
+const [ENTRY = USUAL_ENTRY, FOLDER = 'dist'] = process.argv.slice(2);
 
 const folder = path.resolve(ROOT, FOLDER);
 const {plugins, assertAllApplied} = startUpPlugins();
@@ -33,7 +37,9 @@ const options = {
 };
 
 // CommonJS starts some 10 ms sooner than ESM, but esbuild can share code between files only as ESM: so it is turned
-// into CommonJS afterwards, file by file, and import() into require() with it.
+// into CommonJS afterwards, file by file, and import() into require() with it. What a file exports is handed over as it
+// is: esbuild's copy of it would look up each name anew at every call from file to file.
+const COPIED_EXPORTS = /module\.exports=__toCommonJS\((\w+)\)/;
 const asCommonJs = async (text) => {
 	const asRequire = {'dynamic-import': false};
 	const {code} = await transform(text, {
@@ -41,28 +47,35 @@ const asCommonJs = async (text) => {
 		platform: 'node',
 		target: 'node20.19',
 		supported: asRequire,
-		minify: true,
+		minifyWhitespace: true,
+		minifySyntax: true,
 	});
-	return code;
+	return code.replace(COPIED_EXPORTS, 'module.exports=__defProp($1,"__esModule",{value:!0})');
 };
 
 const program = await build({
 	...options,
 	format: 'esm',
 	splitting: true,
-	entryPoints: {armdrift: ENTRY},
+	entryPoints: {program: ENTRY},
 	chunkNames: '[name]-[hash]',
 });
 const postponed = await build({...options, format: 'cjs', entryPoints: POSTPONED_PACKAGES, plugins});
 const inputs = [program, postponed].flatMap(({metafile}) => Object.keys(metafile.inputs));
 assertAllApplied(inputs);
 
+const files = new Map();
+for (const {path: file, text} of program.outputFiles) files.set(file, await asCommonJs(text));
+for (const {path: file, text} of postponed.outputFiles) files.set(file, text);
+const stamp = createHash('sha256')
+	.update([...files.values()].join())
+	.digest('hex')
+	.slice(0, 12);
+files.set(path.join(folder, PROGRAM), readFileSync(START, 'utf8').replace('BUILD', stamp));
+files.set(path.join(folder, 'LICENCES.txt'), licenceTexts(inputs, ROOT));
+
 rmSync(folder, {recursive: true, force: true});
 mkdirSync(folder, {recursive: true});
-for (const {path: file, text} of program.outputFiles) {
-	const start = path.basename(file) === PROGRAM ? '#!/usr/bin/env node\n' : '';
-	writeFileSync(file, start + (await asCommonJs(text)));
-}
-for (const {path: file, text} of postponed.outputFiles) writeFileSync(file, text);
+for (const [file, text] of files) writeFileSync(file, text);
 chmodSync(path.join(folder, PROGRAM), 0o755);
-writeFileSync(path.join(folder, 'LICENCES.txt'), licenceTexts(inputs, ROOT));
+if (ENTRY === USUAL_ENTRY) await compileAhead(path.join(folder, PROGRAM), stamp);

@@ -99,7 +99,8 @@ const REPLACEMENTS = [
 	},
 	{
 		// A frame is as tall as the terminal, and Ink makes each of its cells anew at every key. Nothing changes a cell, so all
-		// blank ones are one; and what a line is made of is kept from frame to frame, for few lines change.
+		// blank ones are one; what a line is made of is kept from frame to frame, and so is the text of a row whose cells are
+		// those of the last frame, for few lines change.
 		file: /ink[\\/]build[\\/]output\.js$/,
 		changes: [
 			{
@@ -115,7 +116,8 @@ const frameCaches = () => {
 	}
 	return keptCaches;
 };
-const isBlank = (line) => line.every((cell) => cell === blankCell);
+let lastRows = [];
+const isSame = (row, line) => row?.line.length === line.length && row.line.every((cell, x) => cell === line[x]);
 export default class Output {`,
 			},
 			{from: 'caches = new OutputCaches();\n    constructor', to: 'caches = frameCaches();\n    constructor'},
@@ -124,8 +126,16 @@ export default class Output {`,
 				to: 'row.push(blankCell);',
 			},
 			{
-				from: 'const lineWithoutEmptyItems',
-				to: "if (isBlank(line)) return '';\n            const lineWithoutEmptyItems",
+				from: /const generatedOutput = output\s*\.map\(line => \{/,
+				to: `const rowOf = (line, y) => {
+				if (isSame(lastRows[y], line)) return lastRows[y];`,
+			},
+			{
+				from: /return styledCharsToString\((\w+)\)\.trimEnd\(\);\s*\}\)/,
+				to: `return {line, text: styledCharsToString(lineWithoutEmptyItems).trimEnd()};
+			};
+			lastRows = output.map(rowOf);
+			const generatedOutput = lastRows.map((row) => row.text)`,
 			},
 		],
 	},

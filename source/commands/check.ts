@@ -3,13 +3,14 @@ import {Hindrance} from '../desk/hindrance.js';
 import {OpenWorkbench} from '../desk/open-workbench.js';
 import {readText} from '../procedure/read-answer.js';
 import {namesOf} from '../results/years/arms.js';
+import {armMeant, knownArms} from '../results/years/arms-named.js';
 import {dataDirectory} from '../store/data-directory.js';
 import {openOnDesktop} from '../terminal/open-on-desktop.js';
 import {words} from '../words/index.js';
 import {refusalText} from '../words/step-text.js';
 import type {Opened, Workbench} from '../workbench.js';
 import {type FaceFlags, onFace} from './face.js';
-import {refuseWith} from './print.js';
+import {refuseWith, sayFault} from './print.js';
 import {reportsBeside} from './report-file.js';
 import {Seat, startedAs} from './seat.js';
 
@@ -37,11 +38,36 @@ export function runCheck(flags: CheckFlags): Promise<number> {
 			show: (file) => void openOnDesktop(file, {platform: process.platform, variables: process.env}),
 		});
 		workbench.look();
-		const {unknown, ...opening} = await openArm(workbench, {arm: arm?.trim(), recheck});
+		const meant = arm === undefined ? {} : armMeantAt(workbench, arm.trim(), recheck);
+		if (meant.refusal !== undefined) throw new Hindrance('missing', dataDir, meant.refusal);
+		if (meant.taken !== undefined) sayFault(meant.taken);
+		const {unknown, ...opening} = await openArm(workbench, {arm: meant.arm, recheck});
 		if (unknown !== undefined) throw new Hindrance('missing', dataDir, unknown);
 		const practise = async () => (await import('./practice-desk.js')).practiceDesk({data, version});
 		return {seat: new Seat({workbench, goOn: startedAs(process.env, data), practise}), ...opening};
 	});
+}
+
+type ArmMeantAt = {
+	/** Its name of today, or a name that nothing is known of. */
+	readonly arm?: string;
+	/** To be said where it was named by a part of its name. */
+	readonly taken?: string;
+	/** One sentence, where it may be one of several. */
+	readonly refusal?: string;
+};
+
+/** The arm that is meant by a name or a part of one. */
+function armMeantAt(workbench: Workbench, typed: string, isRecheck: boolean): ArmMeantAt {
+	const {several, taken, takenOrNew} = words.commands.armNamed;
+	const kept = workbench.profiles();
+	// The past checks need not be read where a profile has the name.
+	const isKept = kept.some(({kind, name}) => kind === 'arm' && name === typed);
+	const meant = armMeant(typed, knownArms(isKept ? [] : workbench.archive.checkedArms(), kept));
+	if (meant.found === 'several') return {refusal: several({typed, arms: meant.arms})};
+	if (meant.found === 'none') return {arm: typed};
+	const {arm, isExact} = meant;
+	return {arm, ...(isExact ? {} : {taken: (isRecheck ? taken : takenOrNew)({typed, arm})})};
 }
 
 /** What the command line asks for: a full check of a named arm, or the last check of an arm repeated. */

@@ -1,7 +1,8 @@
-import {Argument, type Command, InvalidArgumentError, Option} from 'commander';
+import {Argument, type Command, Option} from 'commander';
 import {commandLine as say} from '../words/command-line.js';
 import type {PracticeExtent} from '../workbench.js';
-import type {ExportForm} from './export.js';
+import type {ExportFlags} from './export.js';
+import {csvTableNames, dayOrSpan, verdictWords, wholeNumberFrom} from './option-values.js';
 import type {ReportForm} from './report.js';
 import {type Shell, shells} from './shell-words.js';
 
@@ -15,15 +16,6 @@ export type ProgramFlags = {
 
 /** Runs what was asked for, and leaves with the exit status that it comes to. */
 type Run = (work: Promise<number>) => Promise<void>;
-
-/** A whole number as people type it on a command line. */
-const wholeNumberFrom =
-	(least: number) =>
-	(text: string): number => {
-		const value = Number(text);
-		if (/^\d+$/.test(text) && Number.isSafeInteger(value) && value >= least) return value;
-		throw new InvalidArgumentError(say.wholeNumber({least}));
-	};
 
 const choice = (flags: string, about: string, choices: readonly string[]): Option =>
 	new Option(flags, about).choices(choices);
@@ -61,11 +53,12 @@ export function addCommands(program: Command, version: string, run: Run): void {
 
 	add('export', say.export.about)
 		.addOption(choice('--as <form>', say.export.as, ['json', 'csv']).makeOptionMandatory())
+		.addOption(choice('--table <name>', say.export.table, csvTableNames))
 		.option('--out <file>', say.export.out)
 		.option('--force', say.export.force)
 		.action(async (_own: unknown, command: Command) => {
 			const {runExport} = await import('./export.js');
-			await run(runExport({...all<{as: ExportForm; out?: string; force?: boolean}>(command), version}));
+			await run(runExport({...all<ExportFlags>(command), version}));
 		});
 
 	add('import', say.import.about)
@@ -78,6 +71,10 @@ export function addCommands(program: Command, version: string, run: Run): void {
 
 	add('list', say.list.about)
 		.option('--arm <name>', say.list.arm)
+		// An unknown one is refused by the command, with the one that may be meant.
+		.addOption(choice('--verdict <word>', say.list.verdict, verdictWords).argParser((word) => word))
+		.option('--since <date>', say.list.since, dayOrSpan)
+		.option('--until <date>', say.list.until, dayOrSpan)
 		.option('--limit <count>', say.list.limit, wholeNumberFrom(1))
 		.addOption(choice('--as <form>', say.list.as, ['text', 'json']).default('text'))
 		.action(async (_own: unknown, command: Command) => {
@@ -86,6 +83,8 @@ export function addCommands(program: Command, version: string, run: Run): void {
 		});
 
 	add('due', say.due.about)
+		.option('--arm <name>', say.due.arm)
+		.addOption(choice('--as <form>', say.due.as, ['text', 'json']).default('text'))
 		.option('--within <days>', say.due.within, wholeNumberFrom(0))
 		.option('-q, --quiet', say.due.quiet)
 		.option('--calendar <file>', say.due.calendar)
@@ -107,15 +106,22 @@ export function addCommands(program: Command, version: string, run: Run): void {
 	add('report', say.report.about)
 		.argument('[id]', say.report.id)
 		.option('--arm <name>', say.report.arm)
-		.addOption(choice('--as <form>', say.report.as, ['html', 'markdown', 'maker']).makeOptionMandatory())
+		.addOption(choice('--as <form>', say.report.as, ['html', 'markdown', 'maker', 'json']).makeOptionMandatory())
+		.option('--all', say.report.all)
 		.option('--out <file>', say.report.out)
 		.option('--practice', say.report.practice)
 		.option('--force', say.report.force)
 		.addHelpText('after', say.report.after)
 		.action(async (id: string | undefined, _own: unknown, command: Command) => {
+			type Options = {as: ReportForm; all?: boolean; out?: string; force?: boolean; practice?: boolean};
+			const {all: isOfAll, ...options} = all<Options>(command);
+			const wanted = {...options, id, version};
+			if (isOfAll) {
+				const {runReports} = await import('./report-all.js');
+				return run(runReports(wanted));
+			}
 			const {runReport} = await import('./report.js');
-			const options = all<{as: ReportForm; out?: string; force?: boolean; practice?: boolean}>(command);
-			await run(runReport({...options, id, version}));
+			await run(runReport(wanted));
 		});
 
 	add('practice', say.practice.about)

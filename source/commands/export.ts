@@ -1,27 +1,29 @@
 import {formatISO} from 'date-fns/formatISO';
 import {isEmpty} from '../desk/filing.js';
 import {type CheckStore, storeOf} from '../desk/stored-forms.js';
-import {csvExport, jsonExport} from '../exchange/write-export.js';
+import {type CsvTableName, csvExport, jsonExport} from '../exchange/write-export.js';
 import {dataDirectory} from '../store/data-directory.js';
 import {TargetFile} from '../store/target-file.js';
 import {EXIT, ExitPaths} from '../terminal/exit-paths.js';
 import {printable} from '../terminal/printable.js';
 import {words} from '../words/index.js';
 import {storeText} from '../words/store-text.js';
-import {mustNotReplace, orRefuse, printOut, sayFault} from './print.js';
+import {mustNotReplace, orRefuse, printOut, refuseWith, sayFault} from './print.js';
 
 const say = words.commands.exchange;
 
-export type ExportForm = 'json' | 'csv';
+type ExportForm = 'json' | 'csv';
 
-type Options = {
+export type ExportFlags = {
 	readonly as: ExportForm;
+	/** Which table; of a form that has tables. */
+	readonly table?: CsvTableName | undefined;
 	/** File to write; `-` or nothing for standard output. */
 	readonly out?: string | undefined;
 	readonly force?: boolean | undefined;
-	readonly data?: string | undefined;
-	readonly version: string;
 };
+
+type Options = ExportFlags & {readonly data?: string | undefined; readonly version: string};
 
 /** Where an export goes. Nothing of a file is left unless it comes to its end. */
 type Target = {
@@ -36,6 +38,7 @@ type Target = {
  * @returns exit status; 1 also where a check could not be read and is missing in the export
  */
 export function runExport(options: Options): Promise<number> {
+	if (options.as === 'json' && options.table) return Promise.resolve(refuseWith(say.tableOfCsv));
 	return orRefuse(async () => {
 		const dataDir = dataDirectory({flag: options.data, env: process.env});
 		const store = storeOf(dataDir, () => new Date(), sayFault);
@@ -80,14 +83,18 @@ const PIECE_LETTERS = 64 * 1024;
 
 type Source = {readonly store: CheckStore; readonly dataDir: string};
 
-async function exported({store, dataDir}: Source, target: Target, {as, version: program}: Options): Promise<number> {
+async function exported(
+	{store, dataDir}: Source,
+	target: Target,
+	{as, table, version: program}: Options,
+): Promise<number> {
 	const faults: string[] = [];
 	const tell = (sentence: string) => {
 		faults.push(sentence);
 	};
 	const source = {store, program, at: formatISO(new Date()), tell};
 	let waiting = '';
-	for (const piece of as === 'json' ? jsonExport(source) : csvExport(source)) {
+	for (const piece of as === 'json' ? jsonExport(source) : csvExport(source, table)) {
 		waiting += piece;
 		if (waiting.length < PIECE_LETTERS) continue;
 		const status = await target.write(waiting);

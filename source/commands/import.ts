@@ -2,7 +2,7 @@ import path from 'node:path';
 import {type CheckStore, storeOf} from '../desk/stored-forms.js';
 import {Addition} from '../exchange/addition.js';
 import {ImportFile} from '../exchange/import-file.js';
-import {addsNothing, checkedIds, type ImportPlan, importPlan} from '../exchange/import-plan.js';
+import {addsNothing, checkedIds, hasClashes, type ImportPlan, importPlan} from '../exchange/import-plan.js';
 import {dataDirectory} from '../store/data-directory.js';
 import {EXIT, ExitPaths} from '../terminal/exit-paths.js';
 import {words} from '../words/index.js';
@@ -43,7 +43,8 @@ async function imported(one: Import): Promise<number> {
 	if (one.yes || canAsk()) return underLock(one, ids);
 	const plan = importPlan(one.opened, ids, one.store);
 	const shown = await printLines(planLines(one.name, one.opened, plan));
-	if (shown !== EXIT.done || addsNothing(plan)) return shown;
+	if (shown !== EXIT.done) return shown;
+	if (addsNothing(plan)) return statusOf(plan);
 	return refuseWith(say.nobodyToAsk);
 }
 
@@ -59,14 +60,19 @@ async function underLock({opened, name, store, yes}: Import, ids: readonly strin
 		sayFault(...lock.notices.map(storeText));
 		const plan = importPlan(opened, ids, store);
 		const shown = await printLines(planLines(name, opened, plan));
-		if (shown !== EXIT.done || addsNothing(plan)) return shown;
+		if (shown !== EXIT.done) return shown;
+		if (addsNothing(plan)) return statusOf(plan);
 		if (!yes && !(await isConfirmed())) return await printLines([say.nothingChanged]);
 		await addition.run(plan);
-		return await printLines([say.added(newPartsOf(plan))]);
+		const told = await printLines([say.added(newPartsOf(plan))]);
+		return told === EXIT.done ? statusOf(plan) : told;
 	} finally {
 		lock.release();
 	}
 }
+
+/** How an import ends that could do all it wanted: another content that was left out must not go unnoticed. */
+const statusOf = (plan: ImportPlan): number => (hasClashes(plan) ? EXIT.leftOut : EXIT.done);
 
 /** Asks until there is a y or an n; the end of input is a no. */
 async function isConfirmed(): Promise<boolean> {
@@ -89,6 +95,9 @@ export function planLines(name: string, file: ImportFile, plan: ImportPlan): str
 		...plan.clashes.map((id) => say.checkClash({id})),
 		...(plan.openHere === undefined ? [] : [say.openHere({id: plan.openHere})]),
 		...plan.remarkClashes.map((id) => say.remarkClash({id})),
+		...profiles.named.map(({theirs, ours, next: {kind, name}, isTwofold}) =>
+			say.profileNamed({kind, name, here: ours.name, there: theirs.name, isTwofold}),
+		),
 		...profiles.clashes.map(say.profileClash),
 		...(settings === 'own' ? [say.ownSettings] : []),
 		...[...file.unknownKeys].map((key) => say.unknownKey({key})),
@@ -99,5 +108,7 @@ const newPartsOf = ({newChecks, newRemarks, profiles, settings}: ImportPlan) => 
 	checks: newChecks.length,
 	remarks: newRemarks.length,
 	profiles: profiles.added.length,
+	named: profiles.named.length,
+	noted: profiles.noted.length,
 	settings: settings === 'new',
 });

@@ -1,10 +1,13 @@
 import type {PastCheck} from '../check/past-check.js';
 import {didYouMean} from '../desk/did-you-mean.js';
-import {pastCells} from '../pages/beside/past-list.js';
+import {pastCells} from '../pages/beside/past-labels.js';
 import {namesOf} from '../results/years/arms.js';
 import {columns} from '../terminal/columns.js';
 import {EXIT} from '../terminal/exit-paths.js';
 import {words} from '../words/index.js';
+import {armNamed} from './arm-named.js';
+import {jsonList} from './json-text.js';
+import {verdictWords} from './option-values.js';
 import {withPastRows} from './past-rows.js';
 import {printOut, refuseWith, sayFault} from './print.js';
 
@@ -12,29 +15,43 @@ const say = words.commands.list;
 
 type Options = {
 	readonly arm?: string | undefined;
+	readonly verdict?: string | undefined;
+	/** First and last day, or month, or year: `2026-11`. */
+	readonly since?: string | undefined;
+	readonly until?: string | undefined;
 	readonly limit?: number | undefined;
 	readonly as: string;
 	readonly data?: string | undefined;
 };
 
 /** `armdrift list`: the past checks, newest first. @returns exit status */
-export function runList({arm, limit, as, data}: Options): Promise<number> {
-	// The newest checks of one arm may lie far back.
-	const read = arm === undefined && limit !== undefined ? {data, limit} : {data};
-	return withPastRows(read, (all, shelf) => {
-		const names = arm === undefined ? undefined : new Set(namesOf(arm.trim(), shelf.profiles()));
-		const rows = (names ? all.filter((one) => names.has(one.arm)) : all).slice(0, limit);
-		if (rows.length === 0 && arm !== undefined) {
+export function runList({arm, verdict, since = '', until, limit, as, data}: Options): Promise<number> {
+	if (verdict !== undefined && !verdictWords.includes(verdict)) {
+		const meant = didYouMean(verdict, verdictWords);
+		return Promise.resolve(refuseWith(say.unknownVerdict({verdict, meant, known: verdictWords})));
+	}
+	const isWanted = (row: PastCheck): boolean =>
+		(verdict === undefined || (row.voidBecause === undefined && (row.verdict ?? 'none') === verdict)) &&
+		row.date.slice(0, since.length) >= since &&
+		(until === undefined || row.date.slice(0, until.length) <= until);
+	// The newest checks that are wanted may lie far back.
+	const isOfAll = limit !== undefined && arm === undefined && verdict === undefined && since === '' && !until;
+	return withPastRows(isOfAll ? {data, limit} : {data}, async (all, shelf) => {
+		const named = arm === undefined ? undefined : armNamed(arm, all, shelf);
+		if (named && !named.ok) return named.status;
+		const names = named && new Set(namesOf(named.arm, shelf.profiles()));
+		const ofArm = names ? all.filter((one) => names.has(one.arm)) : all;
+		if (ofArm.length === 0 && named) {
 			const known = new Set(all.map((one) => one.arm));
-			return refuseWith(say.noneOfArm({arm: arm.trim(), meant: didYouMean(arm.trim(), [...known])}));
+			return refuseWith(say.noneOfArm({arm: named.arm, meant: didYouMean(named.arm, [...known])}));
 		}
-		if (as === 'json') return printOut(asJson(rows));
+		const rows = ofArm.filter(isWanted).slice(0, limit);
+		if (as === 'json') {
+			const {checkAsData} = await import('./check-data.js');
+			return printOut(jsonList(rows.map((row) => checkAsData(row, shelf))));
+		}
 		if (rows.length > 0) return printOut(columns(pastCells(rows)));
-		sayFault(say.none(shelf));
+		sayFault(ofArm.length > 0 ? say.noneSuch : say.none(shelf));
 		return EXIT.done;
 	});
 }
-
-/** A list with one check a line: whole for a parser, and fit for tools that know only lines. */
-const asJson = (rows: readonly PastCheck[]): string =>
-	rows.length === 0 ? '[]\n' : `[\n${rows.map((row) => JSON.stringify(row)).join(',\n')}\n]\n`;

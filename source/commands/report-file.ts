@@ -10,6 +10,8 @@ import type {Reports} from '../workbench.js';
 const thing = {id: 'report', values: {}} as const;
 
 const folderIn = (dataDir: string): string => path.resolve(dataDir, 'reports');
+/** That of an arm goes with its newest check. */
+const armFileIn = (dataDir: string, id: string): string => path.join(folderIn(dataDir), `${id}-arm.html`);
 const fileIn = (dataDir: string, id: string): string => path.join(folderIn(dataDir), `${id}.html`);
 
 type Options = {
@@ -25,18 +27,28 @@ export const reportsBeside = (shelf: Shelf, {version, show}: Options): Reports =
 	write: (id) =>
 		attempt(async () => {
 			const {pageOnCheck} = await import('./report.js');
-			const page = pageOnCheck(id, shelf, version);
-			readyFolder(thing, folderIn(shelf.dataDir));
-			const file = new TargetFile(fileIn(shelf.dataDir, id), {thing, force: true, option: '--data'});
-			file.write(page);
-			file.finish();
-			show(fileIn(shelf.dataDir, id));
+			place(fileIn(shelf.dataDir, id), pageOnCheck(id, shelf, version), shelf, show);
+		}),
+	fileOfArm: (newestId) => armFileIn(shelf.dataDir, newestId),
+	writeArm: (arm) =>
+		attempt(async () => {
+			const {pageOnArm} = await import('./report.js');
+			const {page, newestId} = pageOnArm(arm, shelf, version);
+			place(armFileIn(shelf.dataDir, newestId), page, shelf, show);
 		}),
 });
 
+function place(target: string, page: string, {dataDir}: Shelf, show: Options['show']): void {
+	readyFolder(thing, folderIn(dataDir));
+	const file = new TargetFile(target, {thing, force: true, option: '--data'});
+	file.write(page);
+	file.finish();
+	show(target);
+}
+
 /** Takes away what was written about checks that go. @throws StoreError */
 export function removeReports(dataDir: string, ids: readonly string[]): void {
-	for (const file of ids.map((id) => fileIn(dataDir, id))) {
+	for (const file of ids.flatMap((id) => [fileIn(dataDir, id), armFileIn(dataDir, id)])) {
 		try {
 			fs.rmSync(file, {force: true});
 		} catch (error) {

@@ -16,14 +16,16 @@ import {checksOfArm, historyOf, namesOf, withTools} from '../results/years/arms.
 import {TargetFile} from '../store/target-file.js';
 import {EXIT} from '../terminal/exit-paths.js';
 import {words} from '../words/index.js';
+import {armNamed} from './arm-named.js';
+import {jsonText} from './json-text.js';
 import {withPastRows} from './past-rows.js';
 import {isBlocked, orRefuse, printLines, printOut, refuseWith, sayFault} from './print.js';
 
 const say = words.commands.report;
 
-export type ReportForm = 'html' | 'markdown' | 'maker';
+export type ReportForm = 'html' | 'markdown' | 'maker' | 'json';
 
-type Options = {
+export type ReportOptions = {
 	readonly id?: string | undefined;
 	readonly arm?: string | undefined;
 	readonly as: ReportForm;
@@ -38,18 +40,31 @@ type Options = {
 };
 
 /**
- * `armdrift report`: a check, or the history of an arm, as a page, as Markdown, or as a page for the maker.
+ * `armdrift report`: a check, or the history of an arm, as a page, as Markdown, as a page for the maker, or as data.
  * @returns exit status
  */
-export function runReport(options: Options): Promise<number> {
+export function runReport(options: ReportOptions): Promise<number> {
 	const {id, arm, as, out = '-', force = false, practice, data, version} = options;
 	return withPastRows({data, practice}, async (all, shelf) => {
-		const subject = subjectOf({id, arm: arm?.trim()}, all, shelf);
+		const named = arm === undefined ? undefined : armNamed(arm, all, shelf);
+		if (named && !named.ok) return named.status;
+		const subject = subjectOf({id, arm: named?.arm}, all, shelf);
 		if (subject.of === 'nothing') return refuseWith(subject.sentence, subject.status);
-		const report = reportOn(subject, as, {version, writtenOn: today()});
-		const text = as === 'markdown' ? markdownOf(report) : htmlOf(report);
+		const text = await reportText(subject, as, {all, shelf, version});
 		return out === '-' ? printOut(text) : intoFile(text, out, force);
 	});
+}
+
+type Beside = {readonly all: readonly PastCheck[]; readonly shelf: Shelf; readonly version: string};
+
+/** A report in one of its forms. */
+export async function reportText(subject: ReportSubject, as: ReportForm, beside: Beside): Promise<string> {
+	if (as === 'json') {
+		const {reportAsData} = await import('./check-data.js');
+		return `${jsonText(reportAsData(subject, beside))}\n`;
+	}
+	const report = reportOn(subject, as, {version: beside.version, writtenOn: today()});
+	return as === 'markdown' ? markdownOf(report) : htmlOf(report);
 }
 
 /** The page on a filed check by its id. @throws Hindrance where it cannot be had */
@@ -59,18 +74,28 @@ export function pageOnCheck(id: string, shelf: Shelf, version: string): string {
 	return htmlOf(reportOn(subject, 'html', {version, writtenOn: today()}));
 }
 
+/** The page on an arm with all its checks, and the id of the newest that counts. @throws Hindrance where it cannot be had */
+export function pageOnArm(arm: string, shelf: Shelf, version: string) {
+	const subject = subjectOf({id: undefined, arm}, shelf.all(), shelf);
+	if (subject.of !== 'arm') {
+		throw new Hindrance('missing', shelf.dataDir, subject.of === 'nothing' ? subject.sentence : words.beside.arms.none);
+	}
+	const page = htmlOf(reportOn(subject, 'html', {version, writtenOn: today()}));
+	return {page, newestId: subject.source.newest.record.check.id};
+}
+
 const today = (): string => formatISO(new Date(), {representation: 'date'});
 
-type Found = Exclude<Subject, {of: 'nothing'}>;
+export type ReportSubject = Exclude<Subject, {of: 'nothing'}>;
 
-function reportOn(subject: Found, as: ReportForm, imprint: Imprint): Report {
+function reportOn(subject: ReportSubject, as: Exclude<ReportForm, 'json'>, imprint: Imprint): Report {
 	// A maker gets one check: of an arm, the newest that counts, with those before it as its history.
 	if (as === 'maker') return makerReport(subject.of === 'arm' ? subject.source.newest : subject.source, imprint);
 	return subject.of === 'arm' ? armReport(subject.source, imprint) : checkReport(subject.source, imprint);
 }
 
 /** Writes the file, and says where it lies: a name alone may be meant from another folder. */
-function intoFile(text: string, out: string, force: boolean): Promise<number> {
+export function intoFile(text: string, out: string, force: boolean): Promise<number> {
 	return orRefuse(() => {
 		const file = new TargetFile(out, {thing: {id: 'report', values: {}}, force});
 		file.write(text);
@@ -88,9 +113,9 @@ type Subject =
 const nothing = (sentence: string, status: number = EXIT.usage): Subject => ({of: 'nothing', sentence, status});
 
 /** The check named by its id; else the history of the arm named; else the newest check that is not void. */
-function subjectOf({id, arm}: Pick<Options, 'id' | 'arm'>, all: readonly PastCheck[], shelf: Shelf): Subject {
+function subjectOf({id, arm}: Pick<ReportOptions, 'id' | 'arm'>, all: readonly PastCheck[], shelf: Shelf): Subject {
 	if (id !== undefined) return checkNamed(id, arm, all, shelf);
-	if (arm !== undefined) return armNamed(arm, all, shelf);
+	if (arm !== undefined) return historyNamed(arm, all, shelf);
 	const newest = all.find(({voidBecause}) => voidBecause === undefined);
 	if (newest) return checkOf(newest.id, all, shelf);
 	return nothing(say.none(shelf));
@@ -104,7 +129,7 @@ function checkNamed(id: string, arm: string | undefined, all: readonly PastCheck
 	return checkOf(id, all, shelf);
 }
 
-function checkOf(id: string, all: readonly PastCheck[], shelf: Shelf): Subject {
+export function checkOf(id: string, all: readonly PastCheck[], shelf: Shelf): Subject {
 	const found = shelf.record(id);
 	if (!found.ok) {
 		// One that is listed and not there any more is no fault of the command line.
@@ -116,7 +141,7 @@ function checkOf(id: string, all: readonly PastCheck[], shelf: Shelf): Subject {
 	return {of: 'check', source: {record, putBackAt, voids: {voided, formerVoids}, history}};
 }
 
-function armNamed(arm: string, all: readonly PastCheck[], shelf: Shelf): Subject {
+function historyNamed(arm: string, all: readonly PastCheck[], shelf: Shelf): Subject {
 	const names = new Set(namesOf(arm, shelf.profiles()));
 	const ofArm = all.filter((one) => names.has(one.arm));
 	const counting = checksOfArm(all, arm, shelf.profiles());

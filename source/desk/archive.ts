@@ -3,6 +3,7 @@ import type {Check} from '../check/check.js';
 import type {PastCheck} from '../check/past-check.js';
 import type {Profile} from '../procedure/facts.js';
 import {isTakenBy} from '../results/profiles.js';
+import {type ArmState, armStates} from '../results/years/arm-states.js';
 import {checksOfArm, historyOf, notedOf} from '../results/years/arms.js';
 import {type DueArm, dueArms} from '../results/years/due.js';
 import {type DoneEvent, eventsOf} from '../results/years/events.js';
@@ -33,6 +34,10 @@ export class OpenArchive extends Shelf implements Archive {
 
 	events(armName: string): readonly DoneEvent[] {
 		return eventsOf(this.ofArm(armName), notedOf(armName, this.profiles()));
+	}
+
+	arms(): readonly ArmState[] {
+		return armStates(this.all(), this.profiles(), this.#now());
 	}
 
 	due(): readonly DueArm[] {

@@ -3,6 +3,7 @@ import type {PastCheck} from '../check/past-check.js';
 import type {Profile} from '../procedure/facts.js';
 import {type Settings, usualSettings} from '../procedure/settings.js';
 import {profilesWith} from '../results/profiles.js';
+import {filtered} from '../results/years/past-filter.js';
 import {StoreError} from '../store/store-error.js';
 import type {StoreFault} from '../store/store-fault.js';
 import {profileRefusalText} from '../words/results-text.js';
@@ -61,7 +62,11 @@ export class Shelf {
 		}
 	}
 
-	past(page: {readonly offset: number; readonly limit: number}): ReturnType<Archive['past']> {
+	past({only, ...page}: Parameters<Archive['past']>[0]): ReturnType<Archive['past']> {
+		if (only) {
+			const wanted = filtered(this.all(), only);
+			return {total: wanted.length, rows: wanted.slice(page.offset, page.offset + page.limit), notices: []};
+		}
 		try {
 			const {total, rows, notices} = this.store.list(page);
 			return {total, rows: this.#withRemarks(rows), notices: notices.map(storeText)};
@@ -162,8 +167,9 @@ export class Shelf {
 	}
 
 	/** What was noted later: an interrupted check whose deck was put back says so, and so does one that is void. */
-	#withRemarks(rows: readonly PastCheck[]): PastCheck[] {
+	#withRemarks(rows: readonly PastCheck[]): readonly PastCheck[] {
 		const remarked = this.store.remarked();
+		if (remarked.size === 0) return rows;
 		return rows.map((row) => {
 			const remark = remarked.has(row.id) ? this.remark(row.id) : undefined;
 			if (!remark) return row;

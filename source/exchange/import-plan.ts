@@ -22,7 +22,16 @@ export type ImportPlan = {
 };
 
 export const addsNothing = ({newChecks, newRemarks, profiles, settings}: ImportPlan): boolean =>
-	newChecks.length + newRemarks.length + profiles.added.length === 0 && settings !== 'new';
+	newChecks.length + newRemarks.length + profiles.added.length + profiles.named.length + profiles.noted.length === 0 &&
+	settings !== 'new';
+
+/**
+ * Whether something of the file is otherwise here, so that it was left out. Settings are those of a place, and no clash.
+ */
+export const hasClashes = ({clashes, remarkClashes, openHere, profiles}: ImportPlan): boolean =>
+	clashes.length + remarkClashes.length + profiles.clashes.length > 0 ||
+	openHere !== undefined ||
+	profiles.named.some(({isTwofold}) => isTwofold);
 
 /**
  * Looks at every check of a file before anything comes of it.

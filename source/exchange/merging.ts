@@ -1,5 +1,6 @@
 import {isDeepStrictEqual} from 'node:util';
 import type {Remark, StoredProfiles} from '../desk/stored-forms.js';
+import {nameSteps} from '../results/profiles.js';
 
 type ImportedProfile = StoredProfiles['profiles'][number];
 
@@ -60,42 +61,64 @@ export function mergedRemark(ours: Remark, theirs: Remark): MergedRemark {
 const pick = (remark: Remark, keys: readonly string[]): Part =>
 	Object.fromEntries(Object.entries(remark).filter(([key]) => keys.includes(key)));
 
+/** An arm, a cartridge or a set of tools that both sides know. */
+type Pair = {readonly theirs: ImportedProfile; readonly ours: ImportedProfile};
+
+/** As it is here, and as it will be. */
+type NamedAnew = Pair & {
+	readonly next: ImportedProfile;
+	/** Each side gave it a name that the other does not know: ours stays. */
+	readonly isTwofold: boolean;
+};
+
 export type MergedProfiles = {
-	/** What is to be saved; undefined where nothing is added. Those to which something was noted there count as added. */
+	/** What is to be saved; undefined where nothing changes. */
 	readonly next?: StoredProfiles;
 	readonly added: readonly ImportedProfile[];
+	/** Those that were here, to which something was noted as done there. */
+	readonly noted: readonly ImportedProfile[];
 	/** How many are here already. */
 	readonly same: number;
-	/** Those that are left out, because one of the same name or origin is here with other content. */
-	readonly clashes: readonly {readonly theirs: ImportedProfile; readonly ours: ImportedProfile}[];
+	/** Those whose names come together. */
+	readonly named: readonly NamedAnew[];
+	/** Those whose other content is left out, because one of the same name or origin is here with another. */
+	readonly clashes: readonly Pair[];
 };
 
 /**
- * Profiles of both sides. Where both know one and have not the same in it, ours stays: checks are told apart by the name of
- * their arm, so under a second name its history would fall in two; and a filed check keeps its own answers in any case.
+ * Profiles of both sides. Names of both come together: checks are told apart by the name of their arm, so with a name left
+ * out its history would fall in two. A name given later there is the name of today here too; where both sides gave one,
+ * ours stays and theirs leads to it. Where they have not the same otherwise, ours stays; and a filed check keeps its own
+ * answers in any case. Of two times of use the later one counts.
  */
 export function mergedProfiles(ours: StoredProfiles | undefined, theirs: StoredProfiles | undefined): MergedProfiles {
 	const all = [...(ours?.profiles ?? [])];
 	const added: ImportedProfile[] = [];
-	const clashes: {theirs: ImportedProfile; ours: ImportedProfile}[] = [];
+	const named: NamedAnew[] = [];
+	const clashes: Pair[] = [];
 	let same = 0;
+	const noted: ImportedProfile[] = [];
+	let isChanged = false;
 	for (const one of theirs?.profiles ?? []) {
 		const known = all.filter((other) => isSameThing(one, other));
 		const [first] = known;
-		const alike = known.find((other) => isDeepStrictEqual(content(one), content(other)));
-		const events = alike && mergedEvents(alike.events, one.events);
-		if (alike && isDeepStrictEqual(events ?? [], alike.events ?? [])) same++;
-		else if (alike) {
-			const noted = {...alike, events};
-			all[all.indexOf(alike)] = noted;
-			added.push(noted);
-		} else if (first) clashes.push({theirs: one, ours: first});
-		else {
+		if (!first) {
 			all.push(one);
 			added.push(one);
+			continue;
 		}
+		// Two that are told apart here are never made one.
+		const next = known.length === 1 ? withEventsOf(joined(first, one), one) : first;
+		if (next.name !== first.name || names(next).length > names(first).length)
+			named.push({theirs: one, ours: first, next, isTwofold: ![next.name, ...names(first)].includes(one.name)});
+		if (known.some((other) => isSameContent(one, other))) same++;
+		else clashes.push({theirs: one, ours: next});
+		if (!isDeepStrictEqual(next.events, first.events)) noted.push(next);
+		isChanged ||= !isDeepStrictEqual(next, first);
+		all[all.indexOf(first)] = next;
 	}
-	return {...(added.length > 0 && {next: {...theirs, ...ours, profiles: all}}), added, same, clashes};
+	const isNew = added.length > 0 || isChanged;
+	return {...(isNew && {next: {...theirs, ...ours, profiles: all}}), added, same, named, noted, clashes};
 }
 
 /** The same arm, cartridge or set of tools: by its origin, or by any name that it has or had. */
@@ -104,9 +127,58 @@ const isSameThing = (one: ImportedProfile, other: ImportedProfile): boolean =>
 
 const names = ({name, formerNames = []}: ImportedProfile): readonly string[] => [name, ...formerNames];
 
+/** Ours with all names of theirs. */
+function joined(ours: ImportedProfile, theirs: ImportedProfile): ImportedProfile {
+	const {usedAt} = isLater(theirs.usedAt, ours.usedAt) ? theirs : ours;
+	if (hasNamesOf(ours, theirs) && !isRenamedTo(theirs, ours)) return {...ours, usedAt};
+	if (!isRenamedTo(theirs, ours)) {
+		const former = new Set([...(ours.formerNames ?? []), ...(theirs.formerNames ?? []), theirs.name]);
+		return {...ours, usedAt, formerNames: [...former].filter((name) => name !== ours.name)};
+	}
+	const nameStep = nameSteps[ours.kind];
+	const answer = theirs.answers[nameStep];
+	const answers = {...ours.answers, ...(answer && {[nameStep]: answer})};
+	const {name, formerNames} = theirs;
+	const {correctedAt} = isLater(theirs.correctedAt, ours.correctedAt) ? theirs : ours;
+	return {...ours, usedAt, name, formerNames, answers, ...(correctedAt !== undefined && {correctedAt})};
+}
+
+const isLater = (one: string | undefined, other: string | undefined): boolean =>
+	one !== undefined && (other === undefined || Date.parse(one) > Date.parse(other));
+
+const hasNamesOf = (one: ImportedProfile, other: ImportedProfile): boolean =>
+	names(other).every((name) => names(one).includes(name));
+
+/** Whether a profile is another one with a name that was given later. */
+const isRenamedTo = (one: ImportedProfile, other: ImportedProfile): boolean =>
+	one.name !== other.name &&
+	hasNamesOf(one, other) &&
+	(!hasNamesOf(other, one) || isLater(one.correctedAt, other.correctedAt));
+
+/** Whether both have the same in them; where one was renamed, apart from that. */
+function isSameContent(one: ImportedProfile, other: ImportedProfile): boolean {
+	const isSameName = one.name === other.name && hasNamesOf(one, other) && hasNamesOf(other, one);
+	return isSameName
+		? isDeepStrictEqual(content(one), content(other))
+		: isDeepStrictEqual(content(unnamed(one)), content(unnamed(other)));
+}
+
+/** Apart from its names, and from the time at which it was given the last one. */
+function unnamed({name: _name, formerNames: _names, correctedAt: _at, ...rest}: ImportedProfile) {
+	const {[nameSteps[rest.kind]]: _answer, ...answers} = rest.answers;
+	return {...rest, answers};
+}
+
 /** What was noted on either side, once each, in the order in which it was noted; what one side struck out is struck out. */
-function mergedEvents(ours: ImportedProfile['events'] = [], theirs: ImportedProfile['events'] = []) {
-	const isSame = (one: (typeof ours)[number], other: (typeof ours)[number]) =>
+function withEventsOf(ours: ImportedProfile, theirs: ImportedProfile): ImportedProfile {
+	if (!theirs.events) return ours;
+	return {...ours, events: mergedEvents(ours.events ?? [], theirs.events)};
+}
+
+type Events = NonNullable<ImportedProfile['events']>;
+
+function mergedEvents(ours: Events, theirs: Events): Events {
+	const isSame = (one: Events[number], other: Events[number]) =>
 		isDeepStrictEqual({...one, struckAt: null}, {...other, struckAt: null});
 	const own = ours.map((one) => {
 		const struckAt = one.struckAt ?? theirs.find((other) => isSame(one, other))?.struckAt;
@@ -117,5 +189,5 @@ function mergedEvents(ours: ImportedProfile['events'] = [], theirs: ImportedProf
 }
 
 /** Apart from when it was used last, and what was noted as done: of that both sides have a part. */
-const content = ({usedAt: _usedAt, events: _events, ...rest}: ImportedProfile): unknown =>
+const content = ({usedAt: _usedAt, events: _events, ...rest}: Omit<ImportedProfile, 'name'>): unknown =>
 	JSON.parse(JSON.stringify(rest));

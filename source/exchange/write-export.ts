@@ -1,5 +1,6 @@
-import type {CheckStore, Remark} from '../desk/stored-forms.js';
-import {radiusHeader, radiusRecords} from '../reports/radius-csv.js';
+import type {CheckStore, Remark, StoredProfiles} from '../desk/stored-forms.js';
+import {biasHeader, biasRecords} from '../reports/bias-csv.js';
+import {type NotedCheck, radiusHeader, radiusRecords} from '../reports/radius-csv.js';
 import type {FinishedCheck} from '../results/record.js';
 import {notedInTurn} from '../results/years/arms.js';
 import {StoreError} from '../store/store-error.js';
@@ -11,6 +12,9 @@ export const exportKind = 'armdrift-export';
 
 /** The contents are those of the files in the data folder, so their version is the version of the whole. */
 export const exportVersion = CURRENT_VERSION;
+
+/** The tables that an export as CSV can be. */
+export type CsvTableName = 'probe' | 'bias';
 
 export type ExportSource = {
 	readonly store: CheckStore;
@@ -31,26 +35,52 @@ export type ExportSource = {
  * @throws StoreError
  */
 export function* jsonExport({store, program, at, tell, only}: ExportSource): Generator<string> {
-	yield lineOf({kind: exportKind, version: exportVersion, program, exportedAt: at});
+	yield `${JSON.stringify({kind: exportKind, version: exportVersion, program, exportedAt: at})}\n`;
 	const [settings, profiles] = [store.settings(), store.profiles()];
 	for (const {notices} of only ? [profiles] : [settings, profiles]) for (const fault of notices) tell(storeText(fault));
 	if (!only && settings.value) yield lineOf({settings: settings.value});
-	const wanted = profiles.value?.profiles.filter(({id}) => only?.profileIds.includes(id) ?? true);
+	const wanted = profiles.value?.profiles.filter(({id}) => only?.profileIds.includes(id) ?? true).toSorted(byUse);
 	if (profiles.value) yield lineOf({profiles: {...profiles.value, profiles: wanted}});
 	for (const {id, json, remark} of filedChecks(store, tell, only?.checkIds))
 		yield lineOf({check: {id, record: json, ...(remark && {remark})}});
 	yield lineOf({end: true});
 }
 
-const lineOf = (value: object): string => `${JSON.stringify(value)}\n`;
+/** The one used last comes first, as in the list itself; whichever way they came into it. */
+function byUse(one: StoredProfile, other: StoredProfile): number {
+	const later = Date.parse(other.usedAt) - Date.parse(one.usedAt);
+	return later || (one.id < other.id ? 1 : -1);
+}
 
-/** A table of all probe radii of all checks, piece by piece. @throws StoreError */
-export function* csvExport({store, tell}: ExportSource): Generator<string> {
-	yield radiusHeader();
+const lineOf = (value: object): string => `${JSON.stringify(sorted(value))}\n`;
+
+/** With the keys in one order, so that the same data make the same bytes. */
+function sorted(value: unknown): unknown {
+	if (Array.isArray(value)) return value.map(sorted);
+	if (typeof value !== 'object' || value === null) return value;
+	const entries = Object.entries(value).map(([key, one]) => [key, sorted(one)] as const);
+	return Object.fromEntries(entries.sort(([one], [other]) => (one < other ? -1 : 1)));
+}
+
+type StoredProfile = StoredProfiles['profiles'][number];
+
+/** A table that an export can be: its first record, and those of a check. */
+type CsvTable = {readonly header: () => string; readonly records: (filed: NotedCheck) => string};
+
+/** What can be exported as a table; a further one is a row here. */
+const csvTables = {
+	probe: {header: radiusHeader, records: radiusRecords},
+	bias: {header: biasHeader, records: biasRecords},
+} satisfies Readonly<Record<CsvTableName, CsvTable>>;
+
+/** One table of all checks, piece by piece. @throws StoreError */
+export function* csvExport({store, tell}: ExportSource, name: CsvTableName = 'probe'): Generator<string> {
+	const {header, records} = csvTables[name];
+	yield header();
 	const notedFor = notedInTurn(store.profiles().value?.profiles ?? []);
 	for (const {record, remark} of filedChecks(store, tell)) {
 		const noted = notedFor(record.check);
-		yield radiusRecords({record, putBackAt: remark?.putBackAt, voidBecause: remark?.void?.reason, noted});
+		yield records({record, putBackAt: remark?.putBackAt, voidBecause: remark?.void?.reason, noted});
 	}
 }
 

@@ -127,9 +127,11 @@ function beforeSetting(check: Check, facts: Facts): readonly Shown[] {
 /** The question names the open lines to a voice. */
 function tickLines(step: StepOf<'ticks'>, facts: Facts): Shown[] {
 	const states = tickStates(step, facts);
-	const lines = states.map(({line: id, mark}) =>
-		line(said.ticked({text: tickText(step.id, id), mark}), mark === 'yes' ? 'good' : mark === 'no' ? 'warn' : 'plain'),
-	);
+	const asked = states.findIndex(({mark}) => mark !== 'yes');
+	const lines = states.map(({line: id, mark}, index): Shown => {
+		const tone = mark === 'yes' ? 'good' : mark === 'no' ? 'warn' : index === asked ? 'strong' : 'plain';
+		return line(said.ticked({text: tickText(step.id, id), mark, isAsked: index === asked}), tone);
+	});
 	return states.every(({mark}) => mark === 'yes') ? lines : lines.map(unheard);
 }
 

@@ -49,11 +49,11 @@ export function verdictLines(
 		...(change ? [change] : []),
 		...notMeasured(check),
 		...lastOutcome(check),
-		...(action ? decidingFigure(figures.probe, check.limits) : []),
-		...bandsShown(figures.probe, check.limits, [...earlierRows(check), ...lastBands(history)]).map(unheard),
-		// What is to be done comes before all that only bears it out: that is a page further.
+		// What is to be done, and its caution, come before what bears it out: on a small screen that is a page further.
 		...actionLines(findings, action),
 		...overrideLines(check, progress),
+		...(action ? decidingFigure(figures.probe, check.limits) : []),
+		...bandsShown(figures.probe, check.limits, [...earlierRows(check), ...lastBands(history)]).map(unheard),
 		{...radiusTable(figures.probe, check.limits), ...(action ? {leaf: verdict.numbers} : {})},
 		...besideAction(findings),
 		...(figures.probe.some(({repeatability}) => repeatability === 'assumed')

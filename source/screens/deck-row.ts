@@ -17,7 +17,8 @@ export function deckRows(view: View, isNarrow: boolean, width: number, look: Loo
 	const mark = look.unicode ? '▸' : '>';
 	const told = (isShort: boolean): readonly string[] =>
 		named(deck, isShort, isArmInHand).map(({part, text}) => `${changes.includes(part) ? mark : ''}${text}`);
-	const row = (text: string): Row => ({text: printable(text, width), tone: 'strong'});
+	const bare = named(deck, isNarrow, isArmInHand).find(({part}) => part === 'stylus' && deck.stylus === 'bare')?.text;
+	const row = (text: string): Row => withWarning({text: printable(text, width), tone: 'strong'}, bare);
 	const atRight = (text: string, end: string): Row =>
 		row(`${text}${' '.repeat(Math.max(1, width - stringWidth(text) - stringWidth(end)))}${end}`);
 	const sep = look.unicode ? ' · ' : ', ';
@@ -37,6 +38,14 @@ export function deckRows(view: View, isNarrow: boolean, width: number, look: Loo
 	const room = width - progress.length - 2;
 	const forms = [` ${told(false).join('   ')}`, ` ${told(false).join('  ')}`];
 	return [atRight(forms.find((text) => stringWidth(text) <= room) ?? ` ${told(true).join('  ')}`, progress)];
+}
+
+/** What may be hurt stands out, wherever the eye has got used to the rest. */
+function withWarning(row: Row, text: string | undefined): Row {
+	const at = text === undefined ? -1 : row.text.replaceAll('\u00a0', ' ').indexOf(text);
+	if (at < 0 || text === undefined) return row;
+	const from = stringWidth(row.text.slice(0, at));
+	return {...row, spans: [{from, to: from + stringWidth(text), tone: 'warn'}]};
 }
 
 const shortOf = (progress: string): string =>

@@ -162,7 +162,7 @@ function shownWith(view: View, typed: string, look: Look): readonly Shown[] {
 	const {figure, unit, shown} = view;
 	if (!figure || look.screenReader || hasArmToNudge(view)) return shown;
 	const digits = typed === '' && figure.target ? figure.target : typedFigure(typed, unit, figure.note);
-	// What is wrong stands over it: on a small screen the rest is a page further.
-	const wrong = shown.findIndex((one) => one.kind !== 'line' || one.tone !== 'bad');
-	return shown.toSpliced(wrong < 0 ? shown.length : wrong, 0, digits);
+	// What is wrong and what may be hurt stand over it: on a small screen the rest is a page further.
+	const under = shown.findIndex((one) => one.kind !== 'line' || (one.tone !== 'bad' && one.tone !== 'warn'));
+	return shown.toSpliced(under < 0 ? shown.length : under, 0, digits);
 }

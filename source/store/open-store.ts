@@ -120,6 +120,8 @@ export const openStore = <C, R, M, P, S>(options: StoreOptions<C, R, M, P, S>) =
 				await history.add(id).catch(() => {});
 			}),
 		list: history.list,
+		/** Whether listing had to make something good, which `tidy` would write. */
+		isListPending: history.isPending,
 		/** A finished check, or the reason why there is none. */
 		record(id: string): R | StoreError {
 			const found = filed(id);

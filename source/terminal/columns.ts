@@ -6,21 +6,19 @@ const SIMPLE = /^[ -~\u00A1-\u00AC\u00AE-\u00FF]*$/;
 
 /** Rows of cells as lines, cells of a column aligned, two spaces between columns. Foreign text is made safe to show. */
 export function columns(rows: readonly (readonly string[])[]): string {
-	const lines = rows.map((cells) => cells.map(measured));
+	const odd = new Map<string, number>();
+	const shown = (cell: string): string => {
+		if (SIMPLE.test(cell)) return cell;
+		const text = printable(cell);
+		odd.set(text, stringWidth(text));
+		return text;
+	};
+	const widthOf = (text: string): number => odd.get(text) ?? text.length;
+	const lines = rows.map((cells) => cells.map(shown));
 	const widths: number[] = [];
-	for (const line of lines) {
-		for (const [at, {width}] of line.entries()) widths[at] = Math.max(width, widths[at] ?? 0);
+	for (const cells of lines) {
+		for (let at = 0; at < cells.length; at++) widths[at] = Math.max(widthOf(cells[at] ?? ''), widths[at] ?? 0);
 	}
-	const aligned = lines.map((line) => line.map((cell, at) => padded(cell, widths[at] ?? 0)).join('  '));
-	return aligned.map((line) => `${line.trimEnd()}\n`).join('');
+	const padded = (text: string, at: number): string => text + ' '.repeat((widths[at] ?? 0) - widthOf(text));
+	return lines.map((cells) => `${cells.map(padded).join('  ').trimEnd()}\n`).join('');
 }
-
-type Cell = {readonly text: string; readonly width: number};
-
-function measured(cell: string): Cell {
-	if (SIMPLE.test(cell)) return {text: cell, width: cell.length};
-	const text = printable(cell);
-	return {text, width: stringWidth(text)};
-}
-
-const padded = ({text, width}: Cell, wanted: number): string => text + ' '.repeat(wanted - width);

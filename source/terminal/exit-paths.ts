@@ -11,6 +11,7 @@ export const EXIT = {
 	usage: 2,
 	leftOpen: 3,
 	locked: 4,
+	leftOut: 5,
 	due: 10,
 	internal: 70,
 	hangUp: 129,

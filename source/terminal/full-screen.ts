@@ -5,6 +5,8 @@ import {writeSync} from 'node:fs';
 const ENTER = '\u001B[?1049h\u001B[2J\u001B[H\u001B[?2004h';
 const LEAVE = '\u001B[?2026l\u001B[?2004l\u001B[0m\u001B[?25h\u001B[?1049l';
 export const CLEAR_SCREEN = '\u001B[2J\u001B[H';
+const FRAME_START = '\u001B[?2026h';
+const FRAME_END = '\u001B[?2026l';
 const CLEAR_SCROLLBACK = '\u001B[3J';
 
 /** The part of standard output that the full screen needs. */
@@ -21,6 +23,8 @@ export class FullScreen {
 	readonly #output: ScreenOutput;
 	readonly #write: ScreenOutput['write'];
 	#state: 'before' | 'taken' | 'left' = 'before';
+	/** What was written of a frame whose end is to come. */
+	#frame: string | undefined;
 
 	constructor(output: ScreenOutput) {
 		this.#output = output;
@@ -74,6 +78,14 @@ export class FullScreen {
 			return true;
 		}
 		const safe = typeof chunk === 'string' ? chunk.replaceAll(CLEAR_SCROLLBACK, '') : chunk;
-		return Reflect.apply(this.#write, this.#output, [safe, ...others]);
+		// Ink writes a frame in three pieces; in one it is there sooner.
+		if (safe === FRAME_START) this.#frame = '';
+		if (this.#frame === undefined || typeof safe !== 'string')
+			return Reflect.apply(this.#write, this.#output, [safe, ...others]);
+		this.#frame += safe;
+		if (safe !== FRAME_END) return true;
+		const frame = this.#frame;
+		this.#frame = undefined;
+		return Reflect.apply(this.#write, this.#output, [frame, ...others]);
 	}
 }

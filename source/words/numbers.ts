@@ -24,6 +24,7 @@ function formatWith(least: number, most: number, signDisplay: Sign): Intl.Number
  * decimal, so that 1.005 would print as 1.01 here and as 1.00 in a document of figures.
  */
 function write(value: number, least: number, most: number, sign: Sign = 'negative'): string {
+	if (Number.isInteger(value) && least === 0 && hasPlainNumbers) return plainly(String(value), undefined, sign);
 	const fixed = value.toFixed(most);
 	return hasPlainNumbers
 		? plainly(fixed, most > least ? least : undefined, sign)
@@ -35,9 +36,8 @@ function plainly(fixed: string, least: number | undefined, sign: Sign): string {
 	const isNegative = fixed.startsWith('-');
 	const digits = isNegative ? fixed.slice(1) : fixed;
 	const size = least === undefined ? digits : shortened(digits, least);
-	if (Number(fixed) === 0) return size;
-	if (isNegative) return `-${size}`;
-	return sign === 'exceptZero' ? `+${size}` : size;
+	if ((!isNegative && sign === 'negative') || Number(fixed) === 0) return size;
+	return `${isNegative ? '-' : '+'}${size}`;
 }
 
 /** Without the zeros at its end, but for as many decimals as it must have. */
@@ -51,7 +51,8 @@ function shortened(digits: string, least: number): string {
 export const rounded = (value: number, decimals: number): string => write(value, decimals, decimals);
 
 /** Whether a number with so many decimals prints as zero: then it has neither a sign nor a way. */
-export const printsAsZero = (value: number, decimals: number): boolean => Number(value.toFixed(decimals)) === 0;
+export const printsAsZero = (value: number, decimals: number): boolean =>
+	Math.abs(value) < 1 && Number(value.toFixed(decimals)) === 0;
 
 /** A number with no more decimals than it needs, three at most where nothing else is said: 4, 1.5, 0.25. */
 export const plainNumber = (value: number, most = 3): string => write(value, 0, most);

@@ -67,6 +67,17 @@ const readAll = (dataDir, out) => {
 	closeSync(file);
 };
 
+/** The floor of a list: the same rows, printed from a file. */
+const printRows = (dataDir) => {
+	const env = environment({ARMDRIFT_DATA: dataDir});
+	const rows = path.join(freshFolder(), 'rows');
+	const file = openSync(rows, 'w');
+	spawnSync(process.execPath, [PROGRAM, 'list'], {env, stdio: ['ignore', file, 'ignore']});
+	closeSync(file);
+	const code = `process.stdout.write(require('node:fs').readFileSync(${JSON.stringify(rows)}))`;
+	return timed(() => spawnSync(process.execPath, ['-e', code], {env, stdio: 'ignore'}));
+};
+
 /** The floor of an import: every file written beside its place, synced, renamed, and its folder synced. */
 const writeAll = (dataDir, to) => {
 	const checks = path.join(dataDir, 'checks');
@@ -105,7 +116,7 @@ export const dataOutAndIn = (count) => {
 	const runs = [
 		['node alone', run(dataDir, '--version')],
 		['list, no index yet', run(dataDir, 'list')],
-		['list', run(dataDir, 'list')],
+		['list', run(dataDir, 'list'), printRows(dataDir)],
 		['export as JSON', run(dataDir, 'export', '--as', 'json', '--out', json), reading],
 		['export as CSV', run(dataDir, 'export', '--as', 'csv', '--out', csv), reading],
 		['import into an empty folder', run(target, 'import', json, '--yes'), writing],
@@ -113,7 +124,7 @@ export const dataOutAndIn = (count) => {
 	];
 	const mib = (file) => (statSync(file).size / 1024 / 1024).toFixed(0);
 	printTable(
-		`${count} checks: data out and in (JSON ${mib(json)} MiB, CSV ${mib(csv)} MiB); floor: the same files read, or written and synced, plainly`,
+		`${count} checks: data out and in (JSON ${mib(json)} MiB, CSV ${mib(csv)} MiB); floor: the same rows printed, the same files read, or written and synced, plainly`,
 		['', 'seconds', 'peak MiB', 'x floor'],
 		runs.map(([name, {seconds, peakMiB}, floor]) => [
 			name,

@@ -74,6 +74,43 @@ describe('The arms that are due', () => {
 	});
 });
 
+describe('The dates of one arm', () => {
+	const {armNamed} = words.commands;
+
+	it('are asked for by its name or a part of it, which is said', async () => {
+		const {status, out, faults} = await due({arm: 'SOUTH'});
+		expect([status, linesOf(out)]).toEqual([0, [expect.stringContaining('south deck')]]);
+		expect(faults).toBe(`${armNamed.taken({typed: 'SOUTH', arm: 'south deck'})}\n`);
+		expect(await due({arm: 'north deck', quiet: true})).toEqual({status: 10, out: '', faults: ''});
+	});
+
+	it('are refused where several are meant, or none is known', async () => {
+		const {status, out, faults} = await due({arm: 'deck'});
+		expect([status, out]).toEqual([2, '']);
+		for (const {check} of records) expect(faults).toContain(`"${check.answers['arm-name']?.value}"`);
+		const {noneOfArm} = words.commands.due;
+		expect(await due({arm: 'zzz', quiet: true})).toEqual({
+			status: 2,
+			out: '',
+			faults: `${noneOfArm({arm: 'zzz', meant: undefined})}\n`,
+		});
+	});
+});
+
+describe('The dates as JSON', () => {
+	it('have one object an arm, with day, reason and the check that they come from', async () => {
+		const {status, out, faults} = await due({as: 'json', within: 0});
+		expect([status, faults]).toEqual([10, '']);
+		const north = {arm: 'north deck', nextDate: '2026-11-25', inDays: 0, because: half.because, lastDate: '2026-05-25'};
+		expect(JSON.parse(out)).toEqual([{...north, lastId: records[1]?.check.id}]);
+		expect(JSON.parse((await due({as: 'json'})).out)).toHaveLength(2);
+	});
+
+	it('are an empty list where no arm has any', async () => {
+		expect(await due({as: 'json', data: freshFolder()})).toEqual({status: 0, out: '[]\n', faults: ''});
+	});
+});
+
 describe('The calendar file', () => {
 	const inFresh = (name: string): string => path.join(freshFolder(), name);
 	const uidsOf = (text: string): string[] => text.match(/^UID:.*$/gm) ?? [];
@@ -81,8 +118,9 @@ describe('The calendar file', () => {
 	it('holds every arm with a date, whatever is due; the status is that of the list', async () => {
 		const file = inFresh('checks.ics');
 		const {status, out} = await due({calendar: file, within: 0});
-		expect([status, out]).toEqual([10, `${words.commands.due.written({arms: 2, file})}\n`]);
-		expect(uidsOf(readFileSync(file, 'utf8'))).toHaveLength(2);
+		// The third is the arm set aside, whose event goes.
+		expect([status, out]).toEqual([10, `${words.commands.due.written({arms: 2, cancelled: 1, file})}\n`]);
+		expect(uidsOf(readFileSync(file, 'utf8'))).toHaveLength(3);
 		at('2026-11-01T12:00:00Z');
 		expect(await due({calendar: file, quiet: true})).toEqual({status: 0, out: '', faults: ''});
 	});
@@ -90,7 +128,7 @@ describe('The calendar file', () => {
 	it('goes to standard output for -, and nothing else does', async () => {
 		const {out} = await due({calendar: '-'});
 		expect(out).toMatch(/^BEGIN:VCALENDAR\r\n/);
-		expect(out).toMatch(/\r\nEND:VCALENDAR(?:\r\n)?$/);
+		expect(out).toMatch(/\r\nEND:VCALENDAR\r\n$/);
 	});
 
 	it('replaces a calendar of this program, and no other file unless it is forced to', async () => {
@@ -137,6 +175,19 @@ describe('The calendar file', () => {
 		const file = inFresh('checks.ics');
 		expect(await due({data: freshFolder(), calendar: file})).toMatchObject({status: 0, out: ''});
 		expect(() => readFileSync(file)).toThrow('ENOENT');
+	});
+
+	it('cancels the event of an arm once it is set aside, and that of no other', async () => {
+		const before = (await due({calendar: '-', data: await folderWith(records)})).out;
+		const after = (await due({calendar: '-'})).out;
+		const statusOf = (text: string) =>
+			text.split('BEGIN:VEVENT').map((event) => [event.match(/^UID:.*$/m)?.[0], /^STATUS:CANCELLED\r$/m.test(event)]);
+		expect(new Map(statusOf(before).map(([uid]) => [uid, 1]))).toEqual(
+			new Map(statusOf(after).map(([uid]) => [uid, 1])),
+		);
+		expect(statusOf(before).filter(([, isGone]) => isGone)).toEqual([]);
+		expect(statusOf(after).filter(([, isGone]) => isGone)).toHaveLength(1);
+		expect(after.split('BEGIN:VEVENT').find((event) => event.includes('CANCELLED'))).toContain('old deck');
 	});
 
 	it('knows an arm again that was renamed', async () => {

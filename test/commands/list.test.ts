@@ -1,9 +1,13 @@
 import {writeFileSync} from 'node:fs';
 import path from 'node:path';
 import {beforeAll, describe, expect, it} from 'vitest';
+import * as z from 'zod/mini';
 import {runList} from '../../source/commands/list.js';
+import {dayOrSpan, verdictWords} from '../../source/commands/option-values.js';
 import {summaryOf} from '../../source/results/record.js';
+import {commandLine} from '../../source/words/command-line.js';
 import {armProfile, filed, folderWith} from '../helpers/filed-checks.js';
+import {idFor} from '../helpers/invented-checks.js';
 import {printedBy} from '../helpers/printed.js';
 import {freshFolder} from '../helpers/program-environment.js';
 import {withAnything, words} from '../helpers/said.js';
@@ -24,7 +28,8 @@ const list = (options: Partial<Parameters<typeof runList>[0]> = {}) =>
 const linesOf = (text: string): string[] => text.split('\n').slice(0, -1);
 
 const {state, wholeFigures} = words.beside.past;
-const {none, noneOfArm} = words.commands.list;
+const {none, noneOfArm, noneSuch, unknownVerdict} = words.commands.list;
+const {armNamed} = words.commands;
 /** Pull and band at a radius, with any band and any ±. */
 const figuresAt = (radiusMm: number, pullPct: number): string => {
 	const others = {pullUncertaintyPct: 9, bandPct: 9, bandUncertaintyPct: 9};
@@ -76,9 +81,91 @@ describe('The list of past checks', () => {
 
 	it('prints the rows as JSON for scripts, numbers unrounded', async () => {
 		const {out} = await list({as: 'json', arm: 'south deck'});
-		expect(JSON.parse(out)).toEqual(JSON.parse(JSON.stringify([summaryOf(south)])));
+		const whole = {...summaryOf(south), armToday: 'south deck', voidBecause: null, overrides: []};
+		expect(JSON.parse(out)).toEqual(JSON.parse(JSON.stringify([whole])));
 		const rows: unknown = JSON.parse((await list({as: 'json'})).out);
 		expect(rows).toMatchObject([{id: ids[0], voidBecause: 'the wrong arm'}, {id: ids[1]}, {id: ids[2]}, {id: ids[3]}]);
+	});
+
+	it('has the present name of an arm in JSON, and what was gone past with its reason', async () => {
+		const at = '2026-05-21T10:00:00+02:00';
+		const told = {problem: {id: 'part-left', values: {}}, at, step: 'wires', series: 0};
+		const own = {...told, reason: {id: 'other', typed: 'in a "hurry"'}};
+		const over = {...first, check: {...first.check, overrides: [{...told, reason: {id: 'cannot-level'}}, own]}};
+		const renamed = await folderWith([over], {profiles: [armProfile('bench deck', {formerNames: ['north deck']})]});
+		const {out} = await list({as: 'json', data: renamed});
+		const [row] = z.array(z.looseObject({arm: z.string(), armToday: z.string()})).parse(JSON.parse(out));
+		expect(row).toMatchObject({
+			arm: 'north deck',
+			armToday: 'bench deck',
+			nextDate: '2026-05-20',
+			overrides: [
+				{step: 'wires', reason: 'cannot-level', typed: null, at},
+				{step: 'wires', reason: 'other', typed: 'in a "hurry"', at},
+			],
+		});
+	});
+
+	it('is valid UTF-8 in JSON and escapes what a terminal obeys or does not show, which stays the same text', async () => {
+		const arm = 'a\u0000\u001B[31m\n\u007F\u0085\u2028\u202E\u{E0041}\u{1F3A7} é';
+		const {out} = await list({as: 'json', data: await folderWith([filed({at: '2026-01-01T10:00:00Z', arm})])});
+		expect(JSON.parse(out)).toMatchObject([{arm, armToday: arm}]);
+		// RFC 8259 7 and 8.1; ECMA-48 has C0 and C1 as controls, Unicode General Category Cf the formats.
+		for (const line of out.split('\n')) expect(line).not.toMatch(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/u);
+		expect(out).toContain('\\u001b[31m\\n\\u007f\\u0085\\u2028\\u202e\\udb40\\udc41\u{1F3A7} é');
+		expect(new TextDecoder('utf-8', {fatal: true}).decode(Buffer.from(out))).toBe(out);
+	});
+});
+
+describe('The list of some past checks', () => {
+	const idsIn = (text: string) => linesOf(text).map((line) => line.split('  ').at(-1));
+
+	it('by a part of the name of an arm says which one was taken', async () => {
+		const {out, faults, status} = await list({arm: 'SOU'});
+		expect([status, idsIn(out)]).toEqual([0, [south.check.id]]);
+		expect(faults).toBe(`${armNamed.taken({typed: 'SOU', arm: 'south deck'})}\n`);
+		const several = await list({arm: 'deck', as: 'json'});
+		expect([several.status, several.out]).toEqual([2, '']);
+		expect(several.faults).toBe(`${armNamed.several({typed: 'deck', arms: ['north deck', 'south deck']})}\n`);
+	});
+
+	it('by a verdict leaves void ones out', async () => {
+		const good = {...south, check: {...south.check, id: idFor('2027-01-01T10:00:00Z')}};
+		const figures = south.issued && {...south.issued.figures, verdict: 'good' as const};
+		const folder = await folderWith(
+			[first, wrong, {...good, issued: south.issued && figures && {...south.issued, figures}}],
+			{
+				voids: {[wrong.check.id]: 'the wrong arm'},
+			},
+		);
+		expect(idsIn((await list({verdict: 'good', data: folder})).out)).toEqual([good.check.id]);
+		expect(idsIn((await list({verdict: 'beyond', data: folder})).out)).toEqual([first.check.id]);
+		expect(await list({verdict: 'none', data: folder})).toEqual({status: 0, out: '', faults: `${noneSuch}\n`});
+		expect(await list({verdict: 'undecided', as: 'json', data: folder})).toMatchObject({status: 0, out: '[]\n'});
+	});
+
+	it('by a verdict that there is not is refused, with the one that may be meant', async () => {
+		const known = verdictWords;
+		expect(await list({verdict: 'byond'})).toEqual({
+			status: 2,
+			out: '',
+			faults: `${unknownVerdict({verdict: 'byond', meant: 'beyond', known})}\n`,
+		});
+		expect((await list({verdict: 'xyz'})).faults).toBe(
+			`${unknownVerdict({verdict: 'xyz', meant: undefined, known})}\n`,
+		);
+	});
+
+	it.each([
+		[{since: '2026-05-22'}, [wrong]],
+		[{since: '2026-05-21'}, [wrong, left]],
+		[{since: '2026'}, [wrong, left]],
+		[{until: '2025-05'}, [south]],
+		[{until: '2025-05-19'}, []],
+		[{since: '2025-11', until: '2026-05-21'}, [left, first]],
+		[{since: '2025-06', limit: 1, until: '2025'}, [first]],
+	])('by days, months or years, both ends with it: %j', async (span, wanted) => {
+		expect(idsIn((await list(span)).out)).toEqual(wanted.map(({check}) => check.id));
 	});
 });
 
@@ -119,4 +206,18 @@ it('Names from outside cannot steer the terminal, and wide ones keep the columns
 	const [wide = '', red = ''] = linesOf(out);
 	// Each of the two ideographs takes two columns (Unicode Standard Annex 11: wide).
 	expect(wide.indexOf('beyond') + 2).toBe(red.indexOf('beyond'));
+});
+
+describe('A day on the command line', () => {
+	it.each(['2026-11-25', '2026-11', '2026', '2024-02-29'])('may be %s', (text) => {
+		expect(dayOrSpan(text)).toBe(text);
+	});
+
+	// Gregorian calendar: 2026 is no leap year.
+	it.each(['2026-02-29', '2026-13', '2026-00', '2026-1-1', '26', '', 'today', '2026-11-25T10:00:00Z', '2026-04-31'])(
+		'is not %j',
+		(text) => {
+			expect(() => dayOrSpan(text)).toThrow(commandLine.dayWanted);
+		},
+	);
 });

@@ -1,7 +1,6 @@
 import {expect, onTestFinished, test} from 'vitest';
 import * as played from '../helpers/check-turns.js';
-import {playPlain, run} from '../helpers/plain-run.js';
-import {freshFolder} from '../helpers/program-environment.js';
+import {playedFolder, run} from '../helpers/plain-run.js';
 import {startProgram} from '../helpers/pty.js';
 import {anything, numbersIn, saidAt, says, titleOf, withAnyNumbers, words} from '../helpers/said.js';
 import {filedCheck, filedIds} from '../helpers/saved-checks.js';
@@ -75,8 +74,7 @@ const toTheFirst: readonly Turn[] = [
 ];
 
 test('A weighted lever is adjusted once, until what is left lies under the friction floor, and stays so when it is put back', async () => {
-	const dataDir = freshFolder();
-	playPlain(dataDir, [played.start, ...played.prepare, ...played.probeAll(played.springy)]);
+	const dataDir = playedFolder([played.start, ...played.prepare, ...played.probeAll(played.springy)]);
 	// High enough for all that can be chosen beside what was tried.
 	const program = startProgram({dataDir, rows: 34});
 	onTestFinished(() => program.stop());
@@ -128,11 +126,10 @@ test('A weighted lever is adjusted once, until what is left lies under the frict
 });
 
 test('An arm without bias device is shown what skating asks of it, and is put back', async () => {
-	const dataDir = freshFolder();
 	const bare = played.prepare
 		.filter(({title}) => !played.biasOff.some((one) => one.title === title))
 		.map((one) => (one.title === titleOf('arm-bias-device') ? answer('arm-bias-device', '1') : one));
-	playPlain(dataDir, [played.start, ...bare, ...played.probeAll(played.springy)]);
+	const dataDir = playedFolder([played.start, ...bare, ...played.probeAll(played.springy)]);
 	const program = startProgram({dataDir});
 	onTestFinished(() => program.stop());
 	await walk(program, [

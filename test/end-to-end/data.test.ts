@@ -4,7 +4,7 @@ import {parse} from 'csv-parse/sync';
 import {beforeAll, expect, onTestFinished, test} from 'vitest';
 import {describeArm, fullCheck, pickKnown, start} from '../helpers/check-turns.js';
 import {documentOf} from '../helpers/data-folders.js';
-import {anotherCopy, playPlain, run} from '../helpers/plain-run.js';
+import {anotherCopy, playedFolder, run} from '../helpers/plain-run.js';
 import {freshFolder} from '../helpers/program-environment.js';
 import {PROGRAM, startProgram} from '../helpers/pty.js';
 import {anything, broken, withAnyNumbers, withAnything, words} from '../helpers/said.js';
@@ -25,9 +25,7 @@ let from: string;
 let file: string;
 /** A folder with one finished check and one in progress, and its export. */
 beforeAll(() => {
-	from = freshFolder();
-	playPlain(from, [start, ...fullCheck]);
-	playPlain(from, [start, ...pickKnown]);
+	from = playedFolder([start, ...fullCheck], [start, ...pickKnown]);
 	file = path.join(freshFolder(), 'all.json');
 	const ended = run(from, ['export', '--as', 'json', '--out', file]);
 	expect(ended).toEqual({

@@ -23,7 +23,7 @@ import {
 	start,
 	weigh,
 } from '../helpers/check-turns.js';
-import {playPlain, run} from '../helpers/plain-run.js';
+import {playedFolder, run} from '../helpers/plain-run.js';
 import {freshFolder} from '../helpers/program-environment.js';
 import {PROGRAM, type ProgramOptions, type RunningProgram, startProgram} from '../helpers/pty.js';
 import {anything, around, bare, broken, flat, words} from '../helpers/said.js';
@@ -39,12 +39,8 @@ const begin = (options: ProgramOptions): RunningProgram => {
 };
 
 /** A folder with one finished check, and a second one open at the level. */
-function usedFolder(): string {
-	const dataDir = freshFolder();
-	playPlain(dataDir, [start, ...fullCheck]);
-	expect(playPlain(dataDir, [start, ...pickKnown, ...makeSafe, coverStylus, ...matOff]).status).toBe(3);
-	return dataDir;
-}
+const usedFolder = (): string =>
+	playedFolder([start, ...fullCheck], [start, ...pickKnown, ...makeSafe, coverStylus, ...matOff]);
 
 const draftFiles = (dataDir: string): [older: string, newer: string] => {
 	const files = ['draft-a.json', 'draft-b.json'].map((name) => path.join(dataDir, name));

@@ -1,6 +1,6 @@
 import {expect, onTestFinished, test} from 'vitest';
 import {asksOuterLimit, filed, fullCheck, resume, roundAnew, start} from '../helpers/check-turns.js';
-import {playPlain} from '../helpers/plain-run.js';
+import {playedFolder} from '../helpers/plain-run.js';
 import {freshFolder} from '../helpers/program-environment.js';
 import {startProgram} from '../helpers/pty.js';
 import {bareCheck, filedCheck, filedIds} from '../helpers/saved-checks.js';
@@ -31,8 +31,7 @@ test('Killed after every confirmed answer and started again, it stands where it 
 		left = await program.waitFor(asks(fullCheck[index + 1] ?? end));
 		await program.stop();
 	}
-	const undisturbed = freshFolder();
-	playPlain(undisturbed, [start, ...fullCheck]);
+	const undisturbed = playedFolder([start, ...fullCheck]);
 	const [killed, whole] = [dataDir, undisturbed].map((folder) => filedCheck(folder, filedIds(folder)[0] ?? ''));
 	expect(killed?.check.resumedAt).toHaveLength(fullCheck.length - 1);
 	const [ofKilled, ofWhole] = [killed, whole].map((record) => record?.check.series.flatMap(({withdrawn}) => withdrawn));

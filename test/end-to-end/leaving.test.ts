@@ -1,6 +1,6 @@
 import {describe, expect, onTestFinished, test} from 'vitest';
 import {describeAll, prepare, readLevel, resume, roundAnew, start} from '../helpers/check-turns.js';
-import {playPlain} from '../helpers/plain-run.js';
+import {playedFolder} from '../helpers/plain-run.js';
 import {freshFolder} from '../helpers/program-environment.js';
 import {PROGRAM, type ProgramOptions, type RunningProgram, startProgram} from '../helpers/pty.js';
 import {anything, bare, flat, saidAt, titleOf, withAnything, words} from '../helpers/said.js';
@@ -49,11 +49,7 @@ function expectTerminalSane(program: RunningProgram): void {
 	expect(program.isOnAlternateScreen()).toBe(false);
 }
 
-const describedArm = (): string => {
-	const dataDir = freshFolder();
-	playPlain(dataDir, [start, ...describeAll]);
-	return dataDir;
-};
+const describedArm = (): string => playedFolder([start, ...describeAll]);
 
 describe('Ctrl+C', () => {
 	test.each([
@@ -119,8 +115,7 @@ describe('A signal', () => {
 });
 
 test('A terminal that is closed ends it at once, all answers saved and the lock given back', async () => {
-	const dataDir = freshFolder();
-	playPlain(dataDir, [start, ...prepare]);
+	const dataDir = playedFolder([start, ...prepare]);
 	const program = begin({dataDir});
 	await walk(program, [resume]);
 	await program.waitFor(limitAsked('inner'));

@@ -1,8 +1,7 @@
 import {expect, onTestFinished, test} from 'vitest';
 import type {BetweenRadii} from '../../source/results/figures-types.js';
 import {filed, fullCheck, readVerdict, resume, start} from '../helpers/check-turns.js';
-import {playPlain} from '../helpers/plain-run.js';
-import {freshFolder} from '../helpers/program-environment.js';
+import {playedFolder} from '../helpers/plain-run.js';
 import {type ProgramOptions, type RunningProgram, startProgram} from '../helpers/pty.js';
 import {broken, flat, withAnyNumbers, words} from '../helpers/said.js';
 import {allPages, asks, pasted, walk} from '../helpers/walk.js';
@@ -55,8 +54,7 @@ test('A whole check fits a window of 40 by 20: head, control and keys are on eve
 });
 
 test('Every page of the verdict can be read at 40 by 20', async () => {
-	const dataDir = freshFolder();
-	playPlain(dataDir, [start, ...fullCheck.slice(0, fullCheck.indexOf(readVerdict))]);
+	const dataDir = playedFolder([start, ...fullCheck.slice(0, fullCheck.indexOf(readVerdict))]);
 	const program = begin({...small, dataDir});
 	await walk(program, [resume]);
 	await program.waitFor(asks(readVerdict));

@@ -1,7 +1,6 @@
 import {expect, onTestFinished, test} from 'vitest';
 import * as played from '../helpers/check-turns.js';
-import {playPlain, run} from '../helpers/plain-run.js';
-import {freshFolder} from '../helpers/program-environment.js';
+import {playedFolder, run} from '../helpers/plain-run.js';
 import {type RunningProgram, startProgram} from '../helpers/pty.js';
 import {anything, says, titleOf, withAnything, words} from '../helpers/said.js';
 import {filedCheck, filedIds} from '../helpers/saved-checks.js';
@@ -43,8 +42,7 @@ async function pastCheck(dataDir: string): Promise<string> {
 }
 
 test('A level that is out and a clearance that is wrong can be gone past with a reason, which stays beside the verdict', async () => {
-	const dataDir = freshFolder();
-	playPlain(dataDir, [played.start, ...played.describeAll]);
+	const dataDir = playedFolder([played.start, ...played.describeAll]);
 	const overrideLevel: readonly Turn[] = [
 		turn('2', words.pages.level.fails, goOn),
 		turn('1', whyGoOn, option(1, words.reasons['cannot-level'])),
@@ -83,8 +81,7 @@ test('A level that is out and a clearance that is wrong can be gone past with a 
 });
 
 test('A reading at the end of the scale gives the verdict off scale, and no figures at that radius', async () => {
-	const dataDir = freshFolder();
-	playPlain(dataDir, [played.start, ...played.prepare]);
+	const dataDir = playedFolder([played.start, ...played.prepare]);
 	const program = begin(dataDir);
 	await walk(program, [
 		played.resume,

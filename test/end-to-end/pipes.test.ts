@@ -2,7 +2,7 @@ import {readFileSync} from 'node:fs';
 import {fileURLToPath} from 'node:url';
 import {describe, expect, onTestFinished, test} from 'vitest';
 import {describeArm, filed, fullCheck, leftOpen, start} from '../helpers/check-turns.js';
-import {playPlain, run} from '../helpers/plain-run.js';
+import {playedFolder, playPlain, run} from '../helpers/plain-run.js';
 import {freshFolder} from '../helpers/program-environment.js';
 import {PROGRAM, startProgram} from '../helpers/pty.js';
 import {anything, bare, leftAnyTime, says, titleOf, withAnything, words} from '../helpers/said.js';
@@ -114,8 +114,7 @@ describe('The command line', () => {
 	});
 
 	test('compute takes the id of a saved check by the former spelling --check too, which --help no longer names', () => {
-		const dataDir = freshFolder();
-		playPlain(dataDir, [start, ...fullCheck]);
+		const dataDir = playedFolder([start, ...fullCheck]);
 		const [id = ''] = filedIds(dataDir);
 		const {status, out, faults} = run(dataDir, ['compute', '--check', id]);
 		expect([status, faults]).toEqual([0, '']);

@@ -32,6 +32,8 @@ test('After five checks over two years, a re-check says what changed at one radi
 	if (!first) throw new Error('no reading');
 	await waitForTurn(program, first);
 	expect(await allPages(program)).toContain(lastTime);
+	// The task is told on the first page.
+	program.press('left');
 	await walk(program, [first]);
 	// From the first reading on it stands beside those of today.
 	await program.waitFor(lastTime);

@@ -13,7 +13,7 @@ import {
 	springy,
 	start,
 } from '../helpers/check-turns.js';
-import {playPlain} from '../helpers/plain-run.js';
+import {playedFolder} from '../helpers/plain-run.js';
 import {freshFolder} from '../helpers/program-environment.js';
 import {type RunningProgram, startProgram} from '../helpers/pty.js';
 import {flat, saidAt, says, titleOf, words} from '../helpers/said.js';
@@ -69,9 +69,7 @@ async function expectFollows(
 
 /** A check played up to the turns given, and taken up again. */
 async function standsAt(turns: readonly Turn[]): Promise<RunningProgram> {
-	const dataDir = freshFolder();
-	playPlain(dataDir, [start, ...turns]);
-	const program = begin(dataDir);
+	const program = begin(playedFolder([start, ...turns]));
 	await walk(program, [resume]);
 	return program;
 }

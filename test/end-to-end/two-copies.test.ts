@@ -10,8 +10,7 @@ import {
 	resume,
 	start,
 } from '../helpers/check-turns.js';
-import {anotherCopy, playPlain, run} from '../helpers/plain-run.js';
-import {freshFolder} from '../helpers/program-environment.js';
+import {anotherCopy, playedFolder, run} from '../helpers/plain-run.js';
 import {type RunningProgram, startProgram} from '../helpers/pty.js';
 import {around, flat, titleOf, withAnything, words} from '../helpers/said.js';
 import {asLines, isTitled, option, turn, waitForTurn, walk} from '../helpers/walk.js';
@@ -27,12 +26,7 @@ const begin = (dataDir: string, args: readonly string[] = []): RunningProgram =>
 };
 
 /** A folder with one finished check and an open one. */
-function usedFolder(): string {
-	const dataDir = freshFolder();
-	playPlain(dataDir, [start, ...fullCheck]);
-	expect(playPlain(dataDir, [start, ...pickKnown, ...makeSafe, coverStylus]).status).toBe(3);
-	return dataDir;
-}
+const usedFolder = (): string => playedFolder([start, ...fullCheck], [start, ...pickKnown, ...makeSafe, coverStylus]);
 
 test('A second copy says which process writes and since when, starts nothing, and still shows past checks', async () => {
 	const dataDir = usedFolder();
@@ -61,8 +55,7 @@ test('A second copy says which process writes and since when, starts nothing, an
 });
 
 test('The lock of a copy that was killed clears itself', async () => {
-	const dataDir = freshFolder();
-	playPlain(dataDir, [start, ...describeAll]);
+	const dataDir = playedFolder([start, ...describeAll]);
 	const killed = begin(dataDir);
 	await walk(killed, [resume]);
 	await waitForTurn(killed, readLevel()[0]);

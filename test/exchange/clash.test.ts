@@ -107,11 +107,15 @@ describe.each(exportForms)('An export with $form', ({written}) => {
 			await to.store.saveSettings({...usualSettings, settleSeconds: 9});
 			const {lines} = await importing(file, to);
 			expect(lines.slice(1)).toEqual([
-				say.newParts({checks: 7, remarks: 0, profiles: 2, settings: false}),
+				say.newParts({checks: 7, remarks: 0, profiles: 2, named: 1, settings: false}),
+				say.profileNamed({kind: 'arm', name: arm.name, here: arm.name, there: arm.name, isTwofold: false}),
 				say.profileClash({theirs: arm, ours: arm}),
 				say.ownSettings,
 			]);
-			expect(to.store.profiles().value?.profiles[0]).toEqual(arm);
+			const kept = to.store.profiles().value?.profiles[0];
+			// The names of both sides come together; the answers stay ours.
+			expect(kept).toMatchObject({...arm, usedAt: expect.any(String), formerNames: ['an older name']});
+			expect(kept?.answers).toEqual(arm.answers);
 			expect(to.store.settings().value?.settleSeconds).toBe(9);
 		});
 

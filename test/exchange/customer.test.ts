@@ -1,5 +1,6 @@
 import {readFileSync} from 'node:fs';
 import {describe, expect, it} from 'vitest';
+import {checkAsData, reportAsData} from '../../source/commands/check-data.js';
 import {csvExport, jsonExport} from '../../source/exchange/write-export.js';
 import {procedure} from '../../source/procedure/index.js';
 import {armReport} from '../../source/reports/arm-report.js';
@@ -51,11 +52,26 @@ describe('A customer, what the customer told, and the shop', () => {
 		expect(isTold(JSON.stringify(summaryOf(record)))).toEqual([false, false, false]);
 	});
 
+	it('stand in no data for scripts', () => {
+		const shelf = {profiles: () => [], record: () => ({ok: true, record}) as const};
+		const all = [summaryOf(record)];
+		const check = reportAsData({of: 'check', source}, {all, shelf});
+		expect(check).toHaveProperty('record.check.answers.arm-name');
+		const arm = {arm: 'north deck', newest: source, overridden: [], notCounted: []};
+		for (const data of [
+			check,
+			reportAsData({of: 'arm', source: arm}, {all, shelf}),
+			checkAsData(summaryOf(record), shelf),
+		])
+			expect(isTold(JSON.stringify(data))).toEqual([false, false, false]);
+	});
+
 	it('stand in no table, and come back whole from a back-up', async () => {
 		const folder = dataFolder();
 		await folder.store.finish(record.check.id, record);
 		const from = {...whole, store: folder.store};
-		expect(isTold([...csvExport(from)].join(''))).toEqual([false, false, false]);
+		for (const table of ['probe', 'bias'] as const)
+			expect(isTold([...csvExport(from, table)].join(''))).toEqual([false, false, false]);
 		const file = fileWith([...jsonExport(from)].join(''));
 		expect(isTold(readFileSync(file, 'utf8'))).toEqual([true, true, true]);
 		const other = dataFolder();

@@ -68,7 +68,7 @@ export async function fullFolder(): Promise<DataFolder> {
 		(list, {check, finishedAt}) => profilesWith(list, check, finishedAt),
 		[],
 	);
-	const profiles = made.toSpliced(1, 0, cartridge).map((one) => ({
+	const profiles = [cartridge, ...made].map((one) => ({
 		...one,
 		answers: {...one.answers},
 		...(one.kind === 'arm' ? {formerNames: ['an older name'], fromALaterProgram: {x: 1}} : {}),

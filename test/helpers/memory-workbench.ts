@@ -13,9 +13,11 @@ import type {Profile} from '../../source/procedure/facts.js';
 import {usualSettings} from '../../source/procedure/settings.js';
 import {isTakenBy, profilesSchema, profilesWith} from '../../source/results/profiles.js';
 import {type FinishedCheck, summaryOf} from '../../source/results/record.js';
+import {armStates} from '../../source/results/years/arm-states.js';
 import {checksOfArm, historyOf, notedOf} from '../../source/results/years/arms.js';
 import {dueArms} from '../../source/results/years/due.js';
 import {eventsOf} from '../../source/results/years/events.js';
+import {filtered} from '../../source/results/years/past-filter.js';
 import {profileRefusalText} from '../../source/words/results-text.js';
 import {titleOf} from '../../source/words/step-text.js';
 import type {Saved, Workbench} from '../../source/workbench.js';
@@ -73,8 +75,8 @@ export function memoryWorkbench(
 			started++;
 			return opened(freshDialogue(kept.profiles, `sample-${started}`));
 		},
-		recheck: async () => {
-			const last = kept.records.at(-1)?.check;
+		recheck: async (armName) => {
+			const last = kept.records.filter((one) => armName === undefined || rowOf(one).arm === armName).at(-1)?.check;
 			if (!last) return {ok: false, sentence: 'There is no past check.', locked: false};
 			started++;
 			const {check} = freshDialogue(kept.profiles, `sample-${started}`);
@@ -106,11 +108,11 @@ export function memoryWorkbench(
 			ofArm: (armName) => checksOfArm(all(), armName, kept.profiles),
 			events: (armName) => eventsOf(checksOfArm(all(), armName, kept.profiles), notedOf(armName, kept.profiles)),
 			due: () => dueArms(all(), kept.profiles, now()),
-			past: ({offset, limit}) => ({
-				total: kept.records.length,
-				rows: kept.records.slice(offset, offset + limit).map(rowOf),
-				notices: [],
-			}),
+			arms: () => armStates(all(), kept.profiles, now()),
+			past: ({offset, limit, only}) => {
+				const wanted = only ? filtered(kept.records.map(rowOf), only) : kept.records.map(rowOf);
+				return {total: wanted.length, rows: wanted.slice(offset, offset + limit), notices: []};
+			},
 			record: (id) => {
 				const record = kept.records.find((one) => one.check.id === id);
 				const {void: voided, formerVoids} = kept.remarks[id] ?? {};

@@ -1,5 +1,6 @@
 import {spawnSync} from 'node:child_process';
-import {cleanEnvironment} from './program-environment.js';
+import {cpSync} from 'node:fs';
+import {cleanEnvironment, freshFolder} from './program-environment.js';
 import {PROGRAM} from './pty.js';
 import {anything, words} from './said.js';
 import {asLines, type Turn} from './walk.js';
@@ -27,6 +28,27 @@ export const playPlain = (
 	turns: readonly Turn[],
 	env: Readonly<Record<string, string | undefined>> = {},
 ): Ended => run(dataDir, ['--plain'], {input: asLines(turns), env});
+
+/** A check asks again what was answered half an hour ago, so a folder that was played long ago is no longer the same. */
+const MOST_AGE_MS = 120_000;
+const folders = new Map<string, {readonly dataDir: string; readonly at: number}>();
+
+/** A fresh data folder in which each sitting was played through the plain face; the same ones are played once, then copied. */
+export function playedFolder(...sittings: readonly (readonly Turn[])[]): string {
+	const key = JSON.stringify(sittings.map(asLines));
+	let made = folders.get(key);
+	if (!made || Date.now() - made.at > MOST_AGE_MS) {
+		const dataDir = sittings.length > 1 ? playedFolder(...sittings.slice(0, -1)) : freshFolder();
+		made = {dataDir, at: Date.now()};
+		const {status, faults} = playPlain(dataDir, sittings.at(-1) ?? []);
+		// Filed, or left open where the turns end.
+		if (status !== 0 && status !== 3) throw new Error(`The check ended with ${status}: ${faults}`);
+		folders.set(key, made);
+	}
+	const dataDir = freshFolder();
+	cpSync(made.dataDir, dataDir, {recursive: true});
+	return dataDir;
+}
 
 /** How it is said that another copy is writing, up to its folder; the time may be anything. */
 export function anotherCopy(pid: number): string {

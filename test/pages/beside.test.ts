@@ -11,7 +11,7 @@ const whole = finishedCheck(follow(freshDialogue(), northDeck).check, '2026-03-0
 const draft = follow(freshDialogue([], 'sample-2'), northDeck, {until: 'guard-gap'}).check;
 
 const at = (place: BesidePlace, memory: Parameters<typeof memoryWorkbench>[0] = {}, hasKeys = true) =>
-	besidePages(memoryWorkbench(memory), {listRows: 2, columns: 80, hasKeys}).at(place);
+	besidePages(memoryWorkbench(memory), {listRows: 3, columns: 80, hasKeys}).at(place);
 
 describe('The pages beside a check', () => {
 	it.each(['start', 'recheck'])('put an open check aside only when asked: %s', (entry) => {
@@ -46,8 +46,8 @@ describe('The pages beside a check', () => {
 			const {prompt} = at({at: 'past', offset: 0}, {records: [whole, whole, whole]}, hasKeys).page;
 			return prompt.kind === 'choice' ? prompt.options.map(({id}) => id) : [];
 		};
-		expect(ids(true)).toHaveLength(2);
-		expect(ids(false).slice(2)).toEqual(['older', 'back']);
+		expect(ids(true).slice(2)).toEqual(['filter']);
+		expect(ids(false).slice(2)).toEqual(['filter', 'older', 'back']);
 	});
 });
 
@@ -55,6 +55,11 @@ describe('The report of a filed check', () => {
 	const written: string[] = [];
 	const reports = {
 		fileOf: (id: string) => `/data/reports/${id}.html`,
+		fileOfArm: (id: string) => `/data/reports/${id}-arm.html`,
+		writeArm: async (arm: string) => {
+			written.push(arm);
+			return {ok: true} as const;
+		},
 		write: async (id: string) => {
 			written.push(id);
 			return {ok: true} as const;

@@ -15,7 +15,7 @@ const eventFor = (arm: string, date: string, more: Partial<CalendarEvent> = {}):
 	const last = summaryOf(filed({at: '2026-05-25T10:00:00Z', arm, next: {date, because}}));
 	const [due] = dueArms([last], [], STAMP);
 	if (!due) throw new Error('an arm with a date is due at some time');
-	return {due, because, identity: arm, ...more};
+	return {due, because, identity: arm, isCancelled: false, ...more};
 };
 
 /** Reads a calendar with another library than the one that wrote it. */
@@ -54,6 +54,7 @@ describe('The calendar of next checks, read back by another library', () => {
 	});
 
 	it('has one event a day long for each arm, and its reminder a week before', () => {
+		// The day of writing is not over yet.
 		const {events} = readBack(calendarOf([eventFor('a', '2026-11-25'), eventFor('b', '2027-02-28')], STAMP));
 		expect(events.map(({startDate}) => [startDate.isDate, startDate.toString()])).toEqual([
 			[true, '2026-11-25'],
@@ -89,7 +90,7 @@ describe('The calendar of next checks, read back by another library', () => {
 		const last = summaryOf(played({at, script}));
 		const [due] = dueArms([last], [], at);
 		expect(due?.date).toBe(date);
-		expect(due && onlyEvent({due, because, identity: 'a'}).startDate.toString()).toBe(date);
+		expect(due && onlyEvent({due, because, identity: 'a', isCancelled: false}).startDate.toString()).toBe(date);
 	});
 
 	it('gives an arm the same UID every time, and every arm its own', () => {
@@ -107,6 +108,54 @@ describe('The calendar of next checks, read back by another library', () => {
 		expect(later?.sequence).toBeGreaterThan(event?.sequence ?? Number.POSITIVE_INFINITY);
 	});
 
+	it('puts nothing in the past: an overdue check is tomorrow, and says since when it is due', () => {
+		const late = eventFor('a', '2026-11-24');
+		const {startDate, description, component} = onlyEvent(late);
+		expect(startDate.toString()).toBe('2026-11-26');
+		const {date, id} = late.due.last;
+		expect(description).toBe(words.reports.calendar.description({because, last: {date, id}, dueSince: '2026-11-24'}));
+		// A reminder a week before would lie in the past.
+		const trigger = component.getFirstSubcomponent('valarm')?.getFirstPropertyValue('trigger');
+		expect(trigger instanceof ICAL.Duration && trigger.toSeconds()).toBe(0);
+	});
+
+	it.each([
+		// Gregorian calendar: the last day of a year, and of a February in a leap year.
+		['2026-12-31T23:30:00+01:00', '2027-01-01'],
+		['2028-02-28T00:30:00-08:00', '2028-02-29'],
+	])('written at %s, tomorrow is %s', (stamp, tomorrow) => {
+		const last = summaryOf(filed({at: '2026-05-25T10:00:00Z', next: {date: '2026-06-25', because}}));
+		const [due] = dueArms([last], [], stamp);
+		const [event] = due ? readBack(calendarOf([{due, because, identity: 'a', isCancelled: false}], stamp)).events : [];
+		expect(event?.startDate.toString()).toBe(tomorrow);
+	});
+
+	it('takes the event of an arm away that is set aside: the same UID, a higher SEQUENCE, a DTSTAMP (RFC 5545 3.8)', () => {
+		const there = eventFor('a', '2026-12-25');
+		const [before, gone, back] = [
+			onlyEvent(there),
+			onlyEvent({...there, isCancelled: true}),
+			readBack(calendarOf([there], '2026-11-25T13:15:15+01:00')).events[0],
+		];
+		expect(gone.uid).toBe(before.uid);
+		expect(gone.component.getFirstPropertyValue('status')).toBe('CANCELLED');
+		expect(before.component.getFirstPropertyValue('status')).toBeNull();
+		expect(gone.sequence).toBeGreaterThan(before.sequence);
+		// RFC 5545 3.3.8: a signed number of 32 bits.
+		expect(gone.sequence).toBeLessThan(2 ** 31);
+		expect(String(gone.component.getFirstPropertyValue('dtstamp'))).toBe('2026-11-25T12:14:15Z');
+		expect(gone.component.getAllSubcomponents('valarm')).toEqual([]);
+		// A minute later it may be taken up again.
+		expect(back?.sequence).toBeGreaterThan(gone.sequence);
+	});
+
+	it('is a cancellation where it holds nothing else (RFC 5546 3.2.5), else published (3.2.1)', () => {
+		const [there, gone] = [eventFor('a', '2026-12-25'), eventFor('b', '2026-12-25', {isCancelled: true})];
+		const methodOf = (events: CalendarEvent[]) =>
+			readBack(calendarOf(events, STAMP)).calendar.getFirstPropertyValue('method');
+		expect([methodOf([there]), methodOf([there, gone]), methodOf([gone])]).toEqual(['PUBLISH', 'PUBLISH', 'CANCEL']);
+	});
+
 	it.each([hard, long, '\u001B[31mred\u0007', ' spaces  at both ends '])('keeps the text of %j', (arm) => {
 		const event = eventFor(arm, '2026-11-25');
 		const {due} = event;
@@ -119,6 +168,7 @@ describe('The calendar of next checks, read back by another library', () => {
 
 	it('ends every line with CRLF and folds it at 75 octets, between characters (RFC 5545 3.1)', () => {
 		const text = calendarOf([eventFor(long, '2026-11-25'), eventFor(hard, '2026-11-25')], STAMP);
+		expect(text).toMatch(/\r\nEND:VCALENDAR\r\n$/);
 		const lines = text.replace(/\r\n$/, '').split('\r\n');
 		expect(lines.filter((line) => /[\r\n]/.test(line) || Buffer.byteLength(line) > 75)).toEqual([]);
 		expect(lines.filter((line) => Buffer.from(line).toString() !== line)).toEqual([]);

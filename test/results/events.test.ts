@@ -11,7 +11,7 @@ import {profilesWith} from '../../source/results/profiles.js';
 import {summaryOf} from '../../source/results/record.js';
 import {checksOfArm, historyOf, notedInTurn} from '../../source/results/years/arms.js';
 import {comparisonsOf, stretchOf} from '../../source/results/years/comparison.js';
-import {eventsOf, isDoneBefore} from '../../source/results/years/events.js';
+import {doneBetween, eventsOf, isDoneBefore} from '../../source/results/years/events.js';
 import {words} from '../helpers/said.js';
 import {northDeck} from '../helpers/sample-check.js';
 import {follow, freshDialogue} from '../helpers/script.js';
@@ -170,6 +170,16 @@ describe('A stretch of checks that begins with something noted', () => {
 		const done = words.years.comparison.done({what: [labels.bearing]});
 		expect(textOf(comparisonLines(on('2026-05-04'), all.slice(1)))).toContain(done);
 		expect(textOf(comparisonLines(on('2025-11-04'), all.slice(2)))).not.toContain(labels.bearing);
+	});
+
+	it('is told between any two checks that somebody chose, and only what lies between them', () => {
+		const told = [on('2026-11-04', {doneSince: ['leads']}), ...all];
+		const [newest, middle, , oldest] = told;
+		if (!newest || !middle || !oldest) throw new Error('no check');
+		const kinds = (then: PastCheck, now: PastCheck) => doneBetween(told, then, now).map(({kind}) => kind);
+		expect(kinds(oldest, newest)).toEqual(['bearing', 'leads']);
+		expect(kinds(oldest, middle)).toEqual(['bearing']);
+		expect(kinds(middle, newest)).toEqual(['leads']);
 	});
 
 	it('is told as a step once a later check belongs to it', () => {

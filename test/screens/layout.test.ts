@@ -61,27 +61,31 @@ function faults({head, body, foot, controlRows}: Layout, {width, height}: Size, 
 	];
 }
 
-function allFaults(dialogue: Dialogue, typed = ''): string[] {
-	const view = viewOf(dialogue, typed);
+const allFaults = (dialogue: Dialogue): string[] => faultsOf(viewOf(dialogue));
+
+function faultsOf(view: View): string[] {
 	return sizes.flatMap((size) =>
 		looks.flatMap((look) => {
 			const at = (page: number, isWhy: boolean, notice = '') => layoutOf({view, ...size, page, isWhy, notice, look});
 			const first = at(0, false);
-			return [first, at(first.pages - 1, false), at(0, false, 'Settling: 5 s … beep'), at(0, true)].flatMap(
-				(layout, index) =>
-					faults(layout, size, index === 3 ? {...view, prompt: {key: 'why', kind: 'none'}} : view, look).map(
-						(one) => `${size.width} × ${size.height}: ${one}`,
-					),
-			);
+			const last = first.pages > 1 ? [at(first.pages - 1, false)] : [];
+			const asked = [first, ...last, at(0, false, 'Settling: 5 s … beep')];
+			return [
+				...asked.flatMap((layout) => faults(layout, size, view, look)),
+				...faults(at(0, true), size, {...view, prompt: {key: 'why', kind: 'none'}}, look),
+			].map((one) => `${size.width} × ${size.height}: ${one}`);
 		}),
 	);
 }
 
+/** What stands at each station. */
+const views: readonly View[] = stations.map((one) => viewOf(one));
+
 describe('Every screen of a check', () => {
-	it.each(stations.map((one, index) => [index, one] as const))(
+	it.each(views.map((one, index) => [index, one] as const))(
 		'fits its terminal, station %d of a whole check',
 		(_index, one) => {
-			expect(allFaults(one)).toEqual([]);
+			expect(faultsOf(one)).toEqual([]);
 		},
 	);
 
@@ -154,8 +158,8 @@ describe('Every screen of a check', () => {
 /** One station for each question that is asked in its own way. */
 const questions: readonly Dialogue[] = [
 	...new Map(
-		stations.map((one) => {
-			const {title, ask, prompt, shown} = viewOf(one);
+		views.map(({title, ask, prompt, shown}, index) => {
+			const one = stations[index] ?? freshDialogue();
 			return [[title, ask, prompt.kind, ...shown.map(({kind}) => kind)].join('|'), one] as const;
 		}),
 	).values(),
@@ -232,8 +236,7 @@ describe('Nothing jumps', () => {
 	it('from step to step: bar, deck and task stand in the same rows, and a field in the same row', () => {
 		for (const size of sizes)
 			for (const look of looks.slice(0, 2)) {
-				const all = stations
-					.map((one) => viewOf(one))
+				const all = views
 					.filter(({ask}) => ask.length <= size.width)
 					.map((view) => ({view, layout: layoutOf({view, ...size, page: 0, isWhy: false, notice: '', look})}));
 				expect(new Set(all.map(({layout: {head}}) => head.length)).size).toBe(1);

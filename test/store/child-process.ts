@@ -1,6 +1,8 @@
 import {type ChildProcessWithoutNullStreams, spawn} from 'node:child_process';
+import fs from 'node:fs';
 import path from 'node:path';
 import {buildSync} from 'esbuild';
+import {expect} from 'vitest';
 import {newFolder} from './support.js';
 
 const CHILDREN = path.join(import.meta.dirname, 'children');
@@ -71,3 +73,41 @@ export const startChild = (
 
 export const startNode = (program: string, parameters: readonly string[], options?: SpawnOptions): Child =>
 	startChild(process.execPath, [program, ...parameters], options);
+
+/**
+ * All files under a folder with what they hold, but for figures: times, checksums and names by chance; and but for who
+ * holds the lock.
+ */
+const filesIn = (folder: string): string[] =>
+	fs
+		.readdirSync(folder, {recursive: true, withFileTypes: true})
+		.filter((entry) => entry.isFile() && entry.name !== 'lock')
+		.map(({parentPath, name}) => path.join(parentPath, name))
+		.map((file) => `${path.relative(folder, file)}: ${fs.readFileSync(file, 'utf8')}`.replaceAll(/[\da-f.]+/g, '#'))
+		.sort();
+
+/**
+ * Folders as a process leaves them that is killed at a file call that writes, one for each call in turn, and as it leaves
+ * them in the end. They are kept by one process that is not killed; so that they are what a killed one leaves, one is
+ * killed at some of the calls.
+ *
+ * @param program is told its parameters, then the folder to work in, the folder to keep copies in, and the call to be
+ * killed at, if any
+ */
+export const leftByKills = async (program: string, ...parameters: readonly string[]): Promise<string[]> => {
+	const [place, root] = [newFolder(), newFolder()];
+	const folder = path.join(place, 'data');
+	const {output, errors} = await startNode(program, [...parameters, folder, root]).ended;
+	expect([output, errors]).toEqual(['done', '']);
+	const kept = Array.from({length: fs.readdirSync(root).length}, (_, index) => path.join(root, String(index + 1)));
+	await Promise.all(
+		[1, Math.ceil(kept.length / 2), kept.length].map(async (at) => {
+			const killed = newFolder();
+			const parameter = [path.join(killed, 'data'), root, String(at)];
+			const ended = await startNode(program, [...parameters, ...parameter]).ended;
+			expect(ended).toMatchObject({output: '', errors: '', signal: 'SIGKILL'});
+			expect(filesIn(killed)).toEqual(filesIn(path.join(root, String(at))));
+		}),
+	);
+	return [...kept.map((one) => path.join(one, 'data')), folder];
+};

@@ -38,6 +38,27 @@ test('Nothing that is written meanwhile can erase the scrollback', () => {
 	expect(written()).toMatch(/a\u001B\[2J\u001B\[Hb$/);
 });
 
+// Private mode 2026 of the synchronised output marks where a frame begins and ends.
+test('A frame that is written in pieces reaches the terminal in one, and what is no frame at once', () => {
+	const {output, written} = openOutput();
+	const pieces: string[] = [];
+	const write = (chunk: Uint8Array | string): boolean => {
+		pieces.push(chunk.toString());
+		return output.write(chunk);
+	};
+	const watched = {fd: output.fd, write};
+	const screen = new FullScreen(watched);
+	screen.enter();
+	for (const piece of ['\u001B[?25l', '\u001B[?2026h', 'a frame\u001B[3J', '\u001B[?2026l', 'bell'])
+		expect(watched.write(piece)).toBe(true);
+	expect(pieces).toEqual(['\u001B[?25l', '\u001B[?2026ha frame\u001B[?2026l', 'bell']);
+	watched.write('\u001B[?2026h');
+	watched.write('half a frame');
+	screen.leave('parting\n');
+	expect(written()).not.toContain('half a frame');
+	expect(written()).toMatch(/parting\n$/);
+});
+
 test('A farewell frame after leaving does not reach the normal screen', () => {
 	const {output, written} = openOutput();
 	const screen = new FullScreen(output);

@@ -1,4 +1,5 @@
 import type {Workbench} from '../../workbench.js';
+import {armsAt} from './arms.js';
 import {homeAt} from './home.js';
 import type {FaceRoom, Pages, Stop} from './page.js';
 import {pastCheckAt} from './past-check.js';
@@ -20,14 +21,24 @@ function stopAt(workbench: Workbench, room: FaceRoom, place: BesidePlace): Stop<
 		case 'home':
 		case 'check-open':
 		case 'filed':
-			return homeAt(workbench, place);
+			return homeAt(workbench, room, place);
+		case 'find-arm':
+		case 'arms':
+		case 'arm':
+			return armsAt(workbench, room, place);
 		case 'past':
+		case 'past-filter':
+		case 'filter-arm':
+		case 'filter-year':
+		case 'filter-verdict':
 			return pastListAt(workbench, room, place);
 		case 'past-check':
+		case 'compare-with':
+		case 'compared':
 		case 'void-reason':
 		case 'void-typed':
 		case 'void-confirm':
-			return pastCheckAt(workbench, place);
+			return pastCheckAt(workbench, room, place);
 		case 'profiles':
 		case 'profile':
 		case 'rename':

@@ -2,17 +2,19 @@ import {words} from '../../words/index.js';
 import type {Unfinished, Workbench} from '../../workbench.js';
 import {justFiled} from '../record-lines.js';
 import {line} from '../shown-lines.js';
-import {backOffer, go, listStop, type Stop, type Turn, warnings} from './page.js';
+import {isDue, toArms} from './arms.js';
+import {opening, toOther} from './other-check.js';
+import {backOffer, type FaceRoom, go, listStop, type Stop, warnings} from './page.js';
 import {type BesidePlace, type HomePlace, type OtherCheck, toHome} from './places.js';
 import {reportLines, reportOffer} from './report-offer.js';
 
 const say = words.beside.home;
 
 /** The first page, and what stands between it and a check. */
-export function homeAt(workbench: Workbench, place: HomePlace): Stop<BesidePlace> {
+export function homeAt(workbench: Workbench, room: FaceRoom, place: HomePlace): Stop<BesidePlace> {
 	switch (place.at) {
 		case 'home':
-			return firstStop(workbench, place.notice);
+			return firstStop(workbench, room, place.notice);
 		case 'check-open':
 			return checkOpenStop(workbench, place.unfinished, place.other);
 		case 'filed':
@@ -20,21 +22,12 @@ export function homeAt(workbench: Workbench, place: HomePlace): Stop<BesidePlace
 	}
 }
 
-/** To another check; one that is open is put aside only when asked. */
-export function toOther(workbench: Workbench, other: OtherCheck): Turn<BesidePlace> {
-	const unfinished = workbench.unfinished();
-	return unfinished ? go({at: 'check-open', unfinished, other}) : opening(workbench, other);
-}
-
-const opening = (workbench: Workbench, other: OtherCheck | 'resume'): Turn<BesidePlace> => ({
-	kind: 'open',
-	open: () => (typeof other === 'object' ? workbench.reopen(other.reopen) : workbench[other]()),
-});
-
 /** An unfinished check comes before anything else. */
-function firstStop(workbench: Workbench, notice: string | undefined): Stop<BesidePlace> {
+function firstStop(workbench: Workbench, room: FaceRoom, notice: string | undefined): Stop<BesidePlace> {
 	const unfinished = workbench.unfinished();
-	const [due] = workbench.archive.due();
+	const arms = workbench.archive.arms();
+	const [due] = arms.flatMap((one) => one.due ?? []);
+	const armsOnFile = {arms: arms.length, due: arms.filter(isDue).length};
 	const notices = [...workbench.notices(), ...(notice === undefined ? [] : [notice])];
 	const open = unfinished && [line(say.unfinished(unfinished), 'warn'), line(words.pages.deck.told(unfinished.deck))];
 	const shown = [...(open ?? [line(say.nothingOpen)]), ...warnings(notices)];
@@ -43,6 +36,7 @@ function firstStop(workbench: Workbench, notice: string | undefined): Stop<Besid
 		['resume', unfinished && say.resume(unfinished), () => opening(workbench, 'resume')],
 		['start', say.start, () => toOther(workbench, 'start')],
 		['recheck', due && say.recheck({arm: due.arm, due: words.results.due(due)}), () => toOther(workbench, 'recheck')],
+		['arms', arms.length === 0 ? undefined : words.beside.arms.onFile(armsOnFile), () => toArms(workbench, room)],
 		['past', say.past, () => go({at: 'past', offset: 0})],
 		['profiles', say.profiles, () => go({at: 'profiles'})],
 		['settings', say.settings, () => go({at: 'settings'})],

@@ -1,10 +1,12 @@
+import {summaryOf} from '../../results/record.js';
 import {readReason, voidReasons} from '../../results/voids.js';
 import {words} from '../../words/index.js';
 import type {Saved, Workbench} from '../../workbench.js';
 import {recordLines} from '../record-lines.js';
 import {line} from '../shown-lines.js';
-import {toOther} from './home.js';
-import {backOffer, fieldStop, go, listStop, type Offer, type Stop, type Turn} from './page.js';
+import {comparedAt} from './compared.js';
+import {toOther} from './other-check.js';
+import {backOffer, type FaceRoom, fieldStop, go, listStop, type Offer, type Stop, type Turn} from './page.js';
 import type {BesidePlace, PastCheckPlace} from './places.js';
 import {reportLines, reportOffer} from './report-offer.js';
 
@@ -12,9 +14,10 @@ const say = words.beside.past;
 const {title} = say.reason;
 
 /** A past check: to look at whole, to do its put-back list, to mark it void and to let it count again. */
-export function pastCheckAt(workbench: Workbench, place: PastCheckPlace): Stop<BesidePlace> {
-	const {at, id, offset} = place;
-	const to = (where: 'past-check' | 'void-reason' | 'void-typed') => go({at: where, id, offset});
+export function pastCheckAt(workbench: Workbench, room: FaceRoom, place: PastCheckPlace): Stop<BesidePlace> {
+	const {at, id, offset, only} = place;
+	const here = {id, offset, ...(only && {only})};
+	const to = (where: 'past-check' | 'void-reason' | 'void-typed') => go({at: where, ...here});
 	const saving = (save: () => Promise<Saved>): Turn<BesidePlace> => ({kind: 'save', save, to: to('past-check').to});
 	const markVoid = (reason: string) => saving(() => workbench.archive.markVoid(id, reason));
 	switch (at) {
@@ -23,6 +26,9 @@ export function pastCheckAt(workbench: Workbench, place: PastCheckPlace): Stop<B
 				markVoid: to('void-reason'),
 				countAgain: () => saving(() => workbench.archive.countAgain(id)),
 			});
+		case 'compare-with':
+		case 'compared':
+			return comparedAt(workbench, room, place);
 		case 'void-reason':
 			return listStop<BesidePlace>({title, shown: [line(say.reason.whatItMeans)]}, to('past-check'), [
 				...voidReasons.map((reason): Offer<BesidePlace> => {
@@ -36,7 +42,7 @@ export function pastCheckAt(workbench: Workbench, place: PastCheckPlace): Stop<B
 				const reason = readReason(entry);
 				return reason === undefined
 					? {kind: 'refused', sentence: words.results.voidReasonWanted}
-					: go({at: 'void-confirm', id, offset, reason});
+					: go({at: 'void-confirm', ...here, reason});
 			});
 		case 'void-confirm':
 			return {
@@ -55,13 +61,14 @@ type Marking = {readonly markVoid: Turn<BesidePlace>; readonly countAgain: () =>
 
 function checkStop(
 	workbench: Workbench,
-	{id, offset, isReported}: Extract<PastCheckPlace, {at: 'past-check'}>,
+	{id, offset, only, isReported}: Extract<PastCheckPlace, {at: 'past-check'}>,
 	{markVoid, countAgain}: Marking,
 ): Stop<BesidePlace> {
 	const {archive} = workbench;
 	const found = archive.record(id);
 	const {check} = say;
-	const toList = go({at: 'past', offset} as const);
+	const here = {id, offset, ...(only && {only})};
+	const toList = go<BesidePlace>({at: 'past', offset, ...(only && {only})});
 	const backToList: Offer<BesidePlace> = ['back', check.back, () => toList];
 	if (!found.ok) return listStop({title: check.title, shown: [line(found.sentence, 'bad')]}, toList, [backToList]);
 	const {record, putBackAt, voided} = found;
@@ -69,11 +76,14 @@ function checkStop(
 	const history = voided ? [] : archive.history(record.check);
 	const isToPutBack = record.outcome === 'interrupted' && putBackAt === undefined;
 	const shown = [...reportLines(workbench, id, isReported), ...recordLines(record, putBackAt, {...found, history})];
-	return listStop<BesidePlace>({title: check.title, shown}, toList, [
+	const title = check.titleOf(summaryOf(record));
+	const isComparable = !voided && archive.ofArm(summaryOf(record).arm).some((one) => one.id !== id);
+	return listStop<BesidePlace>({title, shown}, toList, [
 		['put-back', isToPutBack ? check.putBack : undefined, () => toOther(workbench, {reopen: id})],
 		backToList,
+		['compare', isComparable ? check.compare : undefined, () => go({at: 'compare-with', ...here, from: 0})],
 		['counts-again', voided && check.countAgain, countAgain],
 		['void', voided ? undefined : check.markVoid, () => markVoid],
-		...reportOffer(workbench, id, {at: 'past-check', id, offset, isReported: true}),
+		...reportOffer(workbench, id, {at: 'past-check', ...here, isReported: true}),
 	]);
 }

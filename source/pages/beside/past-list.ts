@@ -1,81 +1,47 @@
-import type {PastCheck, PastProbe} from '../../check/past-check.js';
 import {words} from '../../words/index.js';
 import type {Workbench} from '../../workbench.js';
-import {line} from '../shown-lines.js';
-import {type FaceRoom, go, type Stop, warnings} from './page.js';
+import {type FaceRoom, go, type Stop} from './page.js';
+import {pastFilterAt, toldFilter} from './past-filter.js';
+import {pastLabels} from './past-labels.js';
 import {type BesidePlace, type PastListPlace, toHome} from './places.js';
+import {turnedList} from './turned-list.js';
 
 const say = words.beside.past;
 
-export function pastListAt(
-	{archive}: Workbench,
-	{listRows, columns, hasKeys}: FaceRoom,
-	place: PastListPlace,
-): Stop<BesidePlace> {
-	const {offset} = place;
-	const {total, rows, notices} = archive.past({offset, limit: listRows});
-	const labels = pastLabels(rows, columns);
-	const checks = rows.map(({id}, index) => ({id, label: labels[index] ?? id}));
-	const older = offset + listRows < total ? [{id: 'older', label: say.older}] : [];
-	const last = Math.min(total, offset + listRows);
-	const span = line(total === 0 ? say.none : say.span({first: offset + 1, last, total, hasKeys}));
-	const turnedTo = (to: number) => go({...place, offset: to >= 0 && to < total ? to : offset});
-	const back = {id: 'back', label: words.beside.back};
-	return {
-		page: {
-			title: say.title,
-			shown: [span, ...warnings(notices)],
-			prompt: {kind: 'choice', options: hasKeys ? checks : [...checks, ...older, back]},
-			turns: hasKeys,
-		},
-		turn: (entry) => {
-			if (entry === back.id) return toHome;
-			if (entry === 'older') return turnedTo(offset + listRows);
-			if (entry === 'newer') return turnedTo(offset - listRows);
-			return go({at: 'past-check', id: entry, offset});
-		},
-		back: toHome,
-	};
-}
-
-/** Past checks, each in a line; a long name is broken, not cut, for two arms may differ at its end. */
-function pastLabels(rows: readonly PastCheck[], columns: number): readonly string[] {
-	const whenOf = whenIn(rows);
-	const widest = Math.max(0, ...rows.map((past) => whenOf(past).length));
-	return rows.map((past) => {
-		const {arm, probe} = past;
-		const [when, state] = [whenOf(past), say.state(past)];
-		if (columns < 60) return `${when} ${arm} ${state}`;
-		return [when.padEnd(widest), arm.padEnd(14), state.padEnd(11), ...probe.map(figuresOf)].join('  ').trimEnd();
+/** Past checks, newest first, all of them or those that are wanted. */
+export function pastListAt(workbench: Workbench, room: FaceRoom, place: PastListPlace): Stop<BesidePlace> {
+	const {at, offset, only} = place;
+	if (at !== 'past') return pastFilterAt(workbench, {...place, at});
+	const {listRows} = room;
+	// The line of the filter takes one of the lines.
+	const checks = {...room, listRows: Math.max(1, listRows - 1)};
+	const {total, rows, notices} = workbench.archive.past({offset, limit: checks.listRows, only});
+	const labels = pastLabels(rows, room.columns);
+	const {noneSuch, filter} = say;
+	return turnedList<BesidePlace>({
+		title: say.title,
+		room: checks,
+		offset,
+		total,
+		told: total === 0 ? (only ? noneSuch : say.none) : say.span,
+		notices,
+		offers: [
+			[
+				'filter',
+				total === 0 && !only ? undefined : filter.now(toldFilter(only)),
+				() => go({...place, at: 'past-filter'}),
+			],
+		],
+		rows: rows.map(({id}, index) => ({id, label: labels[index] ?? id})),
+		older: say.older,
+		turnTo: (to) => ({...place, offset: to}),
+		choose: (id) => go({at: 'past-check', id, offset, ...(only && {only})}),
+		back: backFrom(only),
 	});
 }
 
-/** Past checks in columns, with every ±: day, arm, verdict or how it ended, figures at each radius, id. */
-export function pastCells(rows: readonly PastCheck[]): readonly (readonly string[])[] {
-	const whenOf = whenIn(rows);
-	return rows.map((past) => [
-		whenOf(past),
-		past.arm,
-		say.state(past),
-		past.probe.map(wholeFiguresOf).join('; '),
-		past.id,
-	]);
-}
-
-/** The day of a check, with the time on the wall clock there where the list has another one of that day. */
-function whenIn(rows: readonly PastCheck[]): (past: PastCheck) => string {
-	const counts = new Map<string, number>();
-	for (const {date} of rows) counts.set(date, (counts.get(date) ?? 0) + 1);
-	return ({date, startedAt}) => ((counts.get(date) ?? 0) > 1 ? `${date} ${startedAt.slice(11, 16)}` : date);
-}
-
-function figuresOf({radiusMm, pullPct, bandPct}: PastProbe): string {
-	if (pullPct === null || bandPct === null) return say.offScale({radiusMm});
-	return say.figures({radiusMm, pullPct, bandPct});
-}
-
-function wholeFiguresOf({radiusMm, pullPct, pullUncertaintyPct, bandPct, bandUncertaintyPct}: PastProbe): string {
-	if (pullPct === null || pullUncertaintyPct === null || bandPct === null || bandUncertaintyPct === null)
-		return say.wholeOffScale({radiusMm});
-	return say.wholeFigures({radiusMm, pullPct, pullUncertaintyPct, bandPct, bandUncertaintyPct});
+/** Home; where one arm's checks were looked at, back to that arm. */
+function backFrom(only: PastListPlace['only']) {
+	const arm = only?.armNames?.[0];
+	return arm === undefined ? toHome : go({at: 'arm', arm} as const);
 }

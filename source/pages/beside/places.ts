@@ -1,10 +1,16 @@
 import type {settingItems, TextId} from '../../procedure/settings.js';
 import type {DoneKind} from '../../procedure/step-ids.js';
+import type {PastFilter} from '../../results/years/past-filter.js';
 import type {Unfinished} from '../../workbench.js';
 import {type Filed, go} from './page.js';
 
-/** Another check than the open one: a new one, a repeated one, or the put-back list of an old one, by its id. */
-export type OtherCheck = 'start' | 'recheck' | {readonly reopen: string};
+/** Another check than the open one: a new one or a repeated one, also of an arm by its name, or the put-back list of an old one, by its id. */
+export type OtherCheck =
+	| 'start'
+	| 'recheck'
+	| {readonly reopen: string}
+	| {readonly start: string}
+	| {readonly recheck: string};
 
 export type HomePlace =
 	| {readonly at: 'home'; readonly notice?: string}
@@ -12,16 +18,30 @@ export type HomePlace =
 	| {readonly at: 'check-open'; readonly unfinished: Unfinished; readonly other: OtherCheck}
 	| {readonly at: 'filed'; readonly record: Filed; readonly isReported?: true};
 
-/** The list of past checks, newest first, from the one at `offset` on. */
-export type PastListPlace = {readonly at: 'past'; readonly offset: number};
+/** Arms: a list of them, how one is found, and one by its name of today. */
+export type ArmPlace =
+	| {readonly at: 'find-arm'}
+	/** Those with this part in their name, from the one at `offset` on. */
+	| {readonly at: 'arms'; readonly offset: number; readonly part?: string}
+	| {readonly at: 'arm'; readonly arm: string; readonly isReported?: true};
 
-/** A past check, and why it does not count; the list stands where it was left. */
-export type PastCheckPlace = {readonly id: string; readonly offset: number} & (
-	| {readonly at: 'past-check'; readonly isReported?: true}
-	| {readonly at: 'void-reason' | 'void-typed'}
-	/** A reason that was typed, to be confirmed. */
-	| {readonly at: 'void-confirm'; readonly reason: string}
-);
+/** Where the list of past checks was left: which of them, newest first, from the one at `offset` on. */
+export type InPastList = {readonly offset: number; readonly only?: PastFilter};
+
+export type PastListPlace = InPastList & {
+	readonly at: 'past' | 'past-filter' | 'filter-arm' | 'filter-year' | 'filter-verdict';
+};
+
+/** A past check, another one beside it, and why it does not count; the list stands where it was left. */
+export type PastCheckPlace = InPastList & {readonly id: string} & (
+		| {readonly at: 'past-check'; readonly isReported?: true}
+		/** The arm's other checks, from the one at `from` on. */
+		| {readonly at: 'compare-with'; readonly from: number}
+		| {readonly at: 'compared'; readonly other: string; readonly from: number}
+		| {readonly at: 'void-reason' | 'void-typed'}
+		/** A reason that was typed, to be confirmed. */
+		| {readonly at: 'void-confirm'; readonly reason: string}
+	);
 
 export type ProfilePlace =
 	| {readonly at: 'profiles'}
@@ -43,6 +63,6 @@ export type SettingPlace =
 	| {readonly at: 'setting'; readonly item: (typeof settingItems)[number]};
 
 /** Which page beside a check is shown. */
-export type BesidePlace = HomePlace | PastListPlace | PastCheckPlace | ProfilePlace | SettingPlace;
+export type BesidePlace = HomePlace | ArmPlace | PastListPlace | PastCheckPlace | ProfilePlace | SettingPlace;
 
 export const toHome = go({at: 'home'} as const);

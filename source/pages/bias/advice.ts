@@ -53,6 +53,7 @@ export function biasAdvice({fit, problem, facts, targets, isKept = false}: Asked
 	if (isKept) return {now: [line(said.notTaken({fit, isWithoutBias})), ...shape], behind: drags};
 	return {
 		now: [
+			line(said.lockFirst, 'warn'),
 			...(isWithoutBias ? [line(said.bestWithoutBias, 'strong')] : bestSetting(fit, facts)),
 			...targets.now,
 			...shape,

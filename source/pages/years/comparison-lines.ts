@@ -1,7 +1,8 @@
 import limits from '../../../shared/limits.json' with {type: 'json'};
 import type {PastCheck} from '../../check/past-check.js';
 import {isAbove} from '../../measures/compare.js';
-import {type Comparison, comparisonsOf, gravestOf} from '../../results/years/comparison.js';
+import type {ArmEvent} from '../../procedure/arm-event.js';
+import {type Comparison, comparisonOf, comparisonsOf, gravestOf} from '../../results/years/comparison.js';
 import {doneSinceLast} from '../../results/years/events.js';
 import {words} from '../../words/index.js';
 import {noteText, obstacleText} from '../../words/results-text.js';
@@ -43,6 +44,17 @@ function temperatureLines(now: PastCheck, then: PastCheck, earlier: readonly Pas
 	return slopesOf(earlier).map(({place, radiusMm, pctPerC}) =>
 		line(words.years.comparison.room({byC, place: placeLabel(place), radiusMm, pullPct: pctPerC * byC}), 'aside'),
 	);
+}
+
+/** Two checks of an arm that somebody chose: the word first, then the sizes. */
+export function twoCompared(now: PastCheck, then: PastCheck, done: readonly ArmEvent[]): Shown[] {
+	const comparison = comparisonOf(now, then);
+	const verdict = gravestOf(comparison);
+	return [
+		...(verdict ? [line(words.years.comparison.between[verdict], tones[verdict])] : []),
+		...(done.length === 0 ? [] : [line(words.years.comparison.doneBetween({what: done.map(eventText)}))]),
+		...linesOfComparison(comparison),
+	];
 }
 
 /** A check against the last one and the first of its stretch: the word first, then the sizes. */

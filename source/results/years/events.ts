@@ -52,6 +52,17 @@ export const doneSinceLast = (now: PastCheck, [last]: readonly PastCheck[]): rea
 	...toldAt(now),
 ];
 
+/** All that was done between two checks of an arm, both among its checks, in any order. */
+export function doneBetween(checks: readonly PastCheck[], then: PastCheck, now: PastCheck): readonly ArmEvent[] {
+	const isAfter = (one: PastCheck, other: PastCheck) => one.startedAt > other.startedAt;
+	return checks
+		.toSorted((one, other) => (isAfter(one, other) ? 1 : -1))
+		.flatMap((one) => [
+			...(isAfter(one, then) && !isAfter(one, now) ? toldAt(one) : []),
+			...(isAfter(now, one) && !isAfter(then, one) ? (one.doneAfter ?? []) : []),
+		]);
+}
+
 /** All that was done over some checks of an arm, newest first: in order of the day. */
 export const doneOver = (checks: readonly PastCheck[]): readonly ArmEvent[] =>
 	checks.toReversed().flatMap((one) => [...toldAt(one), ...(one.doneAfter ?? [])]);

@@ -56,7 +56,7 @@ const what = (action: NextAction): string => {
 			}`;
 		case 'leave':
 			return action.atWorst === 'good' || action.atWorst === 'usable'
-				? `nothing to repair: put the deck back (${who})`
+				? `put the deck back; nothing to repair (${who})`
 				: `take it as ${action.atWorst} at worst: rounds will not decide it (${who})`;
 	}
 };

@@ -102,7 +102,7 @@ const plain = {
 	yesNo: ({question}: {readonly question: string | undefined}) =>
 		question ? `${question.replace(/[.?]$/, '')}? y or n.` : 'y or n.',
 	marks: 'y if all is so, or the numbers of what is not.',
-	noLonger: ({number, item}: {readonly number: number; readonly item: string}) => `  ${number}. no longer so: ${item}`,
+	noLonger: ({number, item}: {readonly number: number; readonly item: string}) => `  ${number}. check again: ${item}`,
 	still: 'Answer y if all is still so, or a number.',
 	side: ({keys, label}: {readonly keys: readonly string[]; readonly label: string}) =>
 		`  ${keys.join(' or ')}: ${label}`,
@@ -157,14 +157,17 @@ export const faces = {
 		`This window (${columns} × ${rows}) is too small: make it at least ${least.columns} × ${least.rows}, or start with --plain.`,
 	pasteCut: 'That was too much to paste; the end of it was left out.',
 	/** Which page of a body is shown, and the keys that turn it. */
-	page: ({byArrows, next, ...shown}: PageShown) =>
-		`${pageOf(shown)}: ${next === undefined ? (byArrows ? '← →' : 'PgDn, PgUp') : `${byArrows ? '→' : 'PgDn'} ${next}`}`,
+	page: ({byArrows, next, page, of}: PageShown) => {
+		const [back, on] = byArrows ? ['←', '→'] : ['PgUp', 'PgDn'];
+		const keys = [...(page > 1 ? [back] : []), ...(page < of ? [on] : [])].join(' ');
+		return `${pageOf({page, of})}: ${keys}${next === undefined ? '' : ` ${next}`}`;
+	},
 	pageOf,
 	moreOptions: 'more …',
 	yesNo: ({question = ''}: {readonly question?: string | undefined}) => `${question} y / n`.trim(),
 	side: ({keys, label}: {readonly keys: readonly string[]; readonly label: string}) => `${keys.join(' or ')}  ${label}`,
 	allStill: 'y  all still so',
-	noLonger: ({number, item, isMarked = false}: InDoubt) => `${number}${isMarked ? '❯' : ' '} no longer so: ${item}`,
+	noLonger: ({number, item, isMarked = false}: InDoubt) => `${number}${isMarked ? '❯' : ' '} check again: ${item}`,
 	field: {
 		waysOut: 'type it anew · Enter: other ways out',
 		keeps: ({text, mayBeEmpty}: Offered) => `Enter keeps ${text}${mayBeEmpty ? ' · - for none' : ''}`,

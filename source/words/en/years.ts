@@ -71,11 +71,18 @@ const comparison = {
 		perhaps: 'PERHAPS CHANGED since the last check: probe once more.',
 		unchanged: 'Not changed since the last check.',
 	} satisfies Record<ChangeVerdict, string>,
+	/** Of two checks that somebody chose. */
+	between: {
+		changed: 'CHANGED between the two.',
+		perhaps: 'PERHAPS CHANGED between the two.',
+		unchanged: 'Not changed between the two.',
+	} satisfies Record<ChangeVerdict, string>,
 	notWithLast: ({date}: Since) => `Not comparable with the last check, of ${dayText(date)}.`,
 	moved: ({date, verdict, ...moved}: Since & Moved & {readonly verdict: ChangeVerdict}) =>
 		`The ${nameOf(moved)} ${moved.figure === 'pull' ? 'moved' : 'became'} ${sizeOfChange(moved)} since ${dayText(date)}: ${verdicts[verdict]}.`,
 	unchanged: ({date, figures}: Since & {readonly figures: readonly Moved[]}) =>
 		`Not changed since ${dayText(date)}: ${listed(figures.map((one) => `${nameOf(one)}, ${sizeOfChange(one)}`))}.`,
+	doneBetween: ({what}: {readonly what: readonly string[]}) => `Between the two: ${listed(what)}.`,
 	done: ({what}: {readonly what: readonly string[]}) =>
 		`Between the two: ${listed(what)}. A new stretch of its history begins here.`,
 	room: ({byC, place, radiusMm, pullPct}: AtRadius & {readonly byC: number; readonly pullPct: number}) =>

@@ -44,8 +44,8 @@ function after(style: Style, code: number): Style {
 
 const escaped = (text: string): string => text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;');
 
-// Letters, lines, blocks and Braille are as wide as a cell in the font; anything else is held to its cells.
-const fits = /^[\n\u0020-\u024f\u2500-\u259f\u2800-\u28ff]$/;
+// Letters, lines and blocks are as wide as a cell in the font; anything else is held to its cells.
+const fits = /^[\n\u0020-\u024f\u2500-\u259f]$/;
 
 const cells = (text: string): string =>
 	[...new Intl.Segmenter().segment(text)]

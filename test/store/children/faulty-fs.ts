@@ -1,4 +1,5 @@
 import fs from 'node:fs';
+import path from 'node:path';
 
 /** How the call with the number `at`, counted from arming, goes wrong. */
 export type Fault = {
@@ -88,4 +89,17 @@ export const install = (): void => {
 				wrap(name, (...parameters) => Reflect.apply(call, fs, parameters)),
 			);
 	}
+};
+
+/** From now on keeps in `root`, numbered from 1, what a folder holds before each call that writes: what a process killed there leaves. */
+export const keepBeforeEachCall = (folder: string, root: string): void => {
+	let number = 0;
+	const look = () => fs.cpSync(folder, path.join(root, String(++number)), {recursive: true, preserveTimestamps: true});
+	arm({at: 1, kind: 'look', sticky: true, look});
+};
+
+/** Either keeps what a process killed at each call leaves of a folder and beside it, or, told the number of a call, is killed there. */
+export const stopOrKeep = (folder: string, {root, killAt}: {readonly root: string; readonly killAt: string}): void => {
+	if (killAt === '') keepBeforeEachCall(path.dirname(folder), root);
+	else arm({at: Number(killAt), kind: 'kill'});
 };

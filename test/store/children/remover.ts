@@ -1,23 +1,27 @@
-// Removes two checks of three. Killed at the file call of the given number; or, without one, told of a fault of the disk
-// at each call in turn, every time in a folder of its own.
+// Removes two checks of three: told of a fault of the disk at each call in turn, every time in a folder of its own; or,
+// told of another folder, keeping there what a process killed at each file call leaves, or killed at that of a number.
 import fs from 'node:fs';
 import path from 'node:path';
 import {StoreError} from '../../../source/store/store-error.js';
 import {storeText} from '../../../source/words/store-text.js';
 import {openBareStore, sample} from './bare-store.js';
-import {arm, type Fault, hasHit, install} from './faulty-fs.js';
+import {arm, hasHit, install, stopOrKeep} from './faulty-fs.js';
 
-const [root = '', killAt = ''] = process.argv.slice(2);
+const [root = '', kept = '', killAt = ''] = process.argv.slice(2);
 const IDS = ['20261123-090000-invented', '20261124-090000-invented', '20261225-090000-invented'];
 
-const removeWith = async (folder: string, fault: Fault): Promise<{told: string; hit: boolean}> => {
+const prepare = async (folder: string): Promise<void> => {
 	const store = openBareStore(folder);
 	for (const [index, id] of IDS.entries()) {
 		await store.finish(id, sample(id, index));
 		await store.saveRemark(id, {answer: index});
 	}
+};
+
+const removeWith = async (folder: string, goWrong: () => void): Promise<{told: string; hit: boolean}> => {
+	const store = openBareStore(folder);
 	const lock = store.lock();
-	arm(fault);
+	goWrong();
 	let told = '';
 	try {
 		await store.remove(IDS.slice(1));
@@ -31,15 +35,18 @@ const removeWith = async (folder: string, fault: Fault): Promise<{told: string; 
 };
 
 install();
-if (killAt !== '') {
-	await removeWith(root, {at: Number(killAt), kind: 'kill'});
+if (kept !== '') {
+	await prepare(root);
+	await removeWith(root, () => stopOrKeep(root, {root: kept, killAt}));
 	process.stdout.write('done');
 } else {
+	const prepared = path.join(root, 'prepared');
+	await prepare(prepared);
 	const told: string[] = [];
 	for (let at = 1, hit = true; hit; at++) {
 		const folder = path.join(root, String(at));
-		fs.mkdirSync(folder, {mode: 0o700});
-		const ended = await removeWith(folder, {at, kind: 'error', code: 'EIO'});
+		fs.cpSync(prepared, folder, {recursive: true});
+		const ended = await removeWith(folder, () => arm({at, kind: 'error', code: 'EIO'}));
 		hit = ended.hit;
 		told.push(ended.told);
 	}

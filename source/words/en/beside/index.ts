@@ -1,3 +1,4 @@
+import {arms} from './arms.js';
 import {events} from './events.js';
 import {home} from './home.js';
 import {past} from './past.js';
@@ -7,4 +8,4 @@ import {report} from './report.js';
 import {settings} from './settings.js';
 
 /** The pages beside a check. */
-export const beside = {back: 'back', events, home, past, practice, profiles, report, settings};
+export const beside = {arms, back: 'back', events, home, past, practice, profiles, report, settings};

@@ -1,9 +1,12 @@
 import type {PastCheck, PastProbe} from '../../../check/past-check.js';
+import {dayText} from '../../dates.js';
 import {mm, plainNumber, rounded, span} from '../../numbers.js';
 import {forceWithWay, sideForce} from '../figures.js';
 
 type Kept = {readonly radiusMm: number; readonly pullPct: number; readonly bandPct: number};
 type WithUncertainty = Kept & {readonly pullUncertaintyPct: number; readonly bandUncertaintyPct: number};
+
+const verdictOf = ({verdict}: {readonly verdict: string}): string => (verdict === 'none' ? 'no verdict' : verdict);
 
 /** Past checks: their list, one of them, and why one does not count. */
 export const past = {
@@ -12,6 +15,25 @@ export const past = {
 	/** Which of them are shown, and what the columns of the list are. */
 	span: ({first, last, total, hasKeys}: SpanOfList) =>
 		`${first} to ${last} of ${total}${hasKeys ? '; left and right for newer and older' : ''}. Date, arm, verdict; then radius in mm: pull / hold band in %.`,
+	/** Where the filter leaves none. */
+	noneSuch: 'No check on file is like that.',
+	filter: {
+		title: 'Which past checks?',
+		now: ({arm, year, verdict}: Wanted) => {
+			const parts = [arm, year, ...(verdict === undefined ? [] : [verdictOf({verdict})])].filter(
+				(one) => one !== undefined,
+			);
+			return `filter: ${parts.length === 0 ? 'all' : parts.join(', ')}`;
+		},
+		byArm: 'of one arm',
+		byYear: 'of one year',
+		byVerdict: 'with one verdict',
+		all: 'show all',
+		typePart: "Type part of the arm's name. Enter alone: all arms.",
+		whichYear: 'Which year?',
+		whichVerdict: 'Which verdict?',
+		verdict: verdictOf,
+	},
 	older: 'older',
 	/** A check that did not come to its end, or does not count, says so in place of its verdict. */
 	state: ({outcome, verdict, voidBecause}: Pick<PastCheck, 'outcome' | 'verdict' | 'voidBecause'>) => {
@@ -28,10 +50,22 @@ export const past = {
 	wholeOffScale: ({radiusMm}: Pick<PastProbe, 'radiusMm'>) => `${mm(radiusMm)} off scale`,
 	check: {
 		title: 'Past check',
+		titleOf: ({arm, date}: Pick<PastCheck, 'arm' | 'date'>) => `${arm}: check of ${dayText(date)}`,
+		compare: 'compare it with another check',
 		putBack: 'do its put-back list now',
 		back: 'back to the list',
 		markVoid: 'mark it void',
 		countAgain: 'let it count again',
+	},
+	compared: {
+		which: ({arm, date}: Pick<PastCheck, 'arm' | 'date'>) => `${arm}: compare ${dayText(date)} with which check?`,
+		title: ({arm}: Pick<PastCheck, 'arm'>) => `${arm}: two checks`,
+		columns: ({before, now}: {readonly before: string; readonly now: string}) => ['', dayText(before), dayText(now)],
+		pull: ({place}: {readonly place: string}) => `${place} pull`,
+		band: ({place}: {readonly place: string}) => `${place} band`,
+		verdict: 'verdict',
+		notMeasured: '-',
+		other: 'another check',
 	},
 	reason: {
 		title: 'Why does this check not count?',
@@ -41,6 +75,12 @@ export const past = {
 		given: ({reason}: {readonly reason: string}) => `Reason: ${reason}`,
 		question: 'Mark this check void?',
 	},
+};
+
+type Wanted = {
+	readonly arm: string | undefined;
+	readonly year: string | undefined;
+	readonly verdict: string | undefined;
 };
 
 type SpanOfList = {

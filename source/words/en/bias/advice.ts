@@ -16,13 +16,13 @@ function toSet({fit: {factor}, setBy, weightG}: BestSetting): string {
 	switch (setBy) {
 		case 'weight':
 			return weightG === undefined
-				? `make it pull about ${times(factor)} as much by weight or notch`
-				: `change its weight from ${inUnit(weightG, 'g', 1)} to ${inUnit(weightG * factor, 'g', 1)}, or as much by its notch`;
+				? `make the bias pull ${times(factor)} as much, by its weight or notch`
+				: `bias weight ${inUnit(weightG * factor, 'g', 1)} instead of ${inUnit(weightG, 'g', 1)} (or ${times(factor)} by its notch)`;
 		case 'turning':
-			return `turn it ${factor > 1 ? 'up' : 'down'}, to about ${times(factor)} its present pull`;
+			return `turn the bias ${factor > 1 ? 'up' : 'down'}, to ${times(factor)} what it is now`;
 		case 'dial':
 		case 'nothing':
-			return `set it to about ${times(factor)} what it is now`;
+			return `set the bias to ${times(factor)} what it is now`;
 	}
 }
 
@@ -33,6 +33,8 @@ export const advice = {
 	noBetterStrength: 'No other strength does better.',
 	wrongShape: ({worstAfterPct}: BiasFitFigures) =>
 		`No setting of this device can do better than ${percent(worstAfterPct, 1)}: its pull has the wrong shape over the record.`,
+	/** Before hands go to the device. */
+	lockFirst: 'First lock the arm, guard on. The counterweight stays as it is.',
 	bestWithoutBias: 'Do this now: take the bias off. The arm pulls outward enough by itself.',
 	bestSetting: (best: BestSetting) => `Do this now: ${toSet(best)}.`,
 	/** The most that was looked at. */

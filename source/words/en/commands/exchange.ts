@@ -9,18 +9,32 @@ type Parts = {readonly checks: number; readonly profiles: number; readonly setti
 type NewParts = Parts & {
 	/** On how many checks that are here something is noted later. */
 	readonly remarks: number;
+	/** How many profiles that are here get further names. */
+	readonly named?: number;
+	/** To how many of them something was noted as done. */
+	readonly noted?: number;
 };
 
-const listedParts = ({checks, remarks = 0, profiles, settings}: Parts & Partial<NewParts>): string =>
+const listedParts = ({
+	checks,
+	remarks = 0,
+	profiles,
+	named = 0,
+	noted = 0,
+	settings,
+}: Parts & Partial<NewParts>): string =>
 	[
 		...(checks > 0 ? [counted(checks, 'check')] : []),
 		...(remarks > 0 ? [`later notes on ${counted(remarks, 'check')}`] : []),
 		...(profiles > 0 ? [counted(profiles, 'profile')] : []),
+		...(named > 0 ? [`names of ${counted(named, 'profile')}`] : []),
+		...(noted > 0 ? [`what was done to ${counted(noted, 'arm')}`] : []),
 		...(settings ? ['the settings'] : []),
 	].join(', ');
 
 /** Exports, and what comes of them when they are imported. */
 export const exchange = {
+	tableOfCsv: 'A table goes with --as csv only.',
 	nothingFiled: ({dataDir}: {readonly dataDir: string}) =>
 		`No check is on file in "${dataDir}", so the export holds none.`,
 	openLeftOut: 'The check in progress is not in the export: it is not filed yet.',
@@ -51,6 +65,26 @@ export const exchange = {
 		theirs.name === ours.name
 			? `Left out: the ${kinds[theirs.kind]} "${theirs.name}", because one of that name is here with other answers.`
 			: `Left out: the ${kinds[theirs.kind]} "${theirs.name}", because it is here as "${ours.name}".`,
+	profileNamed: ({
+		kind,
+		name,
+		here,
+		there,
+		isTwofold,
+	}: {
+		readonly kind: NamedProfile['kind'];
+		/** What it will be called here, is called here now, and is called there. */
+		readonly name: string;
+		readonly here: string;
+		readonly there: string;
+		/** Each side gave it a name that the other does not know. */
+		readonly isTwofold: boolean;
+	}) => {
+		if (name !== here) return `Renamed: the ${kinds[kind]} "${here}" is called "${name}" now; both names find it.`;
+		return isTwofold
+			? `Two names: the ${kinds[kind]} "${name}" is called "${there}" there. It stays "${name}"; both names find it.`
+			: `Names: the ${kinds[kind]} "${name}" is found under its former names of there too.`;
+	},
 	ownSettings: 'Left out: the settings, because there are settings here already.',
 	unknownKey: ({key}: {readonly key: string}) => `Left out: "${key}", which this version has no place for.`,
 	addIt: 'Add what is new? y / n ',

@@ -1,3 +1,4 @@
+import {listed} from '../../numbers.js';
 import {misfitText, valueText} from '../misfits.js';
 import {deleting} from './deleting.js';
 import {exchange} from './exchange.js';
@@ -30,16 +31,41 @@ export const commands = {
 			`${name}: its numbers are so large or so small that no figure can be worked out from them.`,
 		fault: ({at, sentence}: {readonly at: string; readonly sentence: string}) => `${at}: ${sentence}`,
 	},
+	/** An arm that was named by a part of its name. */
+	armNamed: {
+		taken: ({typed, arm}: {readonly typed: string; readonly arm: string}) => `"${typed}" is taken for "${arm}".`,
+		takenOrNew: ({typed, arm}: {readonly typed: string; readonly arm: string}) =>
+			`"${typed}" is taken for "${arm}". To check another arm, start armdrift without --arm.`,
+		several: ({typed, arms}: {readonly typed: string; readonly arms: readonly string[]}) =>
+			`"${typed}" fits several arms: ${listed(arms.map((one) => `"${one}"`))}. Type more of the name.`,
+	},
 	list: {
 		none: ({dataDir}: {readonly dataDir: string}) => `There are no past checks in "${dataDir}".`,
 		noneOfArm: hasPastCheck,
+		noneSuch: 'No past check is like that.',
+		unknownVerdict: ({
+			verdict,
+			meant,
+			known,
+		}: {
+			readonly verdict: string;
+			readonly meant: string | undefined;
+			readonly known: readonly string[];
+		}) =>
+			meant === undefined
+				? `There is no verdict "${verdict}"; there are: ${known.join(', ')}.`
+				: `There is no verdict "${verdict}"; did you mean "${meant}"?`,
 	},
 	due: {
 		none: 'No arm has a date for its next check, or none in that time.',
+		noneOfArm: hasPastCheck,
 		noCalendar: 'No arm has a date for its next check, so there is no calendar to write.',
 		lastCheck: ({date, because}: {readonly date: string; readonly because: string}) => `last check ${date}. ${because}`,
-		written: ({arms, file}: {readonly arms: number; readonly file: string}) =>
-			arms === 1 ? `Wrote the date of one arm to "${file}".` : `Wrote the dates of ${arms} arms to "${file}".`,
+		written: ({arms, cancelled, file}: {readonly arms: number; readonly cancelled: number; readonly file: string}) => {
+			const dates = arms === 0 ? 'no date' : arms === 1 ? 'the date of one arm' : `the dates of ${arms} arms`;
+			const taken = cancelled === 0 ? '' : `, and took away ${cancelled === 1 ? 'one' : cancelled} set aside`;
+			return `Wrote ${dates} to "${file}"${taken}.`;
+		},
 	},
 	report: {
 		none: ({dataDir}: {readonly dataDir: string}) => `There is no past check in "${dataDir}" to report on.`,
@@ -51,6 +77,8 @@ export const commands = {
 		noneCounts: ({arm}: {readonly arm: string}) =>
 			`No check of "${arm}" counts: all are void or without figures. Name one of them by its id, see "armdrift list".`,
 		written: ({file}: {readonly file: string}) => `Wrote the report to "${file}".`,
+		allOrOne: 'Give an id or --all, not both.',
+		folderWanted: 'Name the folder for the reports with --out.',
 	},
 	exchange: {
 		...exchange,

@@ -1,5 +1,6 @@
 import limits from '../../../../shared/limits.json' with {type: 'json'};
 import {exitStatusRows} from './command-line.js';
+import {scripts} from './scripts.js';
 
 /** A paragraph; or rows of a term and what it means; or lines to be typed as they stand. */
 export type HelpBlock =
@@ -134,9 +135,9 @@ export const topics: readonly Topic[] = [
 		blocks: [
 			'A check is worth most when it can be compared. "armdrift due" lists the arms by the day of their next check: six months on (common practice, no source), three where a wire is stiff or in a free loop, one where something changed, may be decided by more rounds, or was to be put right. It ends with 10 when an arm is due, else with 0:',
 			{lines: ['armdrift due --quiet; [ $? -eq 10 ] && echo "an arm is due"', 'armdrift due --calendar checks.ics']},
-			'The calendar has one event for each arm and a reminder a week before. Take the file in again after the next check: the event moves, it does not double.',
+			'The calendar has one event for each arm and a reminder a week before. Take the file in again after the next check: the event moves, it does not double. An overdue check stands on the day after the writing; an arm that was set aside loses its event.',
 			'"armdrift recheck" repeats the last check of an arm. What cannot have changed unseen is filled in, and last time\'s hold band stands beside this time\'s. It ends in changed, perhaps or not changed, at each radius: changed is what the ± of both checks cannot explain, with 99 % confidence, and more than half a percent. It begins with what was done since: that begins a new stretch of its history. What was done on any other day can be noted with the profile of the arm. From five checks of a stretch on there is a trend, with what is known of the temperature.',
-			'"armdrift list" shows past checks with their ids, the newest first; with --as json it is made for scripts. "armdrift report" writes a check or the history of an arm for reading, for an e-mail or for the maker of the arm. "armdrift export" and "armdrift import" bring checks from one machine to another. In its table done_since, done_on and done_note say what was done between a check and the one before: the kinds (levelled, leads, bearing, cartridge, moved, other), their days and the words typed. Nothing that was filed is changed later: a check that should not count is marked void, with the reason. Only "armdrift delete" takes an arm away with all its checks, after its name was typed and a back-up was written.',
+			'"armdrift list" shows past checks with their ids, the newest first; with --as json it is made for scripts. "armdrift report" writes a check or the history of an arm for reading, for an e-mail or for the maker of the arm. "armdrift export" and "armdrift import" bring checks from one machine to another, and an arm that was renamed on either is one arm with all its names afterwards. In the table of an export done_since, done_on and done_note say what was done between a check and the one before: the kinds (levelled, leads, bearing, cartridge, moved, other), their days and the words typed. Nothing that was filed is changed later: a check that should not count is marked void, with the reason. Only "armdrift delete" takes an arm away with all its checks, after its name was typed and a back-up was written.',
 		],
 	},
 	{
@@ -164,6 +165,7 @@ export const topics: readonly Topic[] = [
 			},
 		],
 	},
+	scripts,
 	{
 		name: 'practising',
 		title: 'how to practise on an invented arm',

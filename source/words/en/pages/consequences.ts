@@ -24,7 +24,8 @@ export const consequences = {
 		`${percent(offPct, 1)} off the playing force of ${inUnit(playingMn, 'gf')} (± ${plainNumber(allowedPct)} % wanted)`,
 	deck: 'The deck from above: spindle in the middle, you stand at the front.',
 	/** The mark before a line that is done, or is not so, stands with its tone. */
-	ticked: ({text, mark}: {text: string; mark: 'yes' | 'no' | undefined}) => (mark === undefined ? `· ${text}` : text),
+	ticked: ({text, mark, isAsked}: {text: string; mark: 'yes' | 'no' | undefined; isAsked: boolean}) =>
+		mark === undefined ? `${isAsked ? '❯' : '·'} ${text}` : text,
 	wasItNotSo:
 		'Was it not so while the rounds were taken? Then answer n first: they are kept apart, and new ones begin.',
 	nextCheck: ({date}: {date: string}) => `Next check: ${dayText(date)}`,

@@ -51,7 +51,7 @@ export const biasOn = {
 	},
 	'bias-set': {
 		title: 'How it is set',
-		ask: 'How is it set for these readings: notch, number on the dial? Type - if there is nothing to note.',
+		ask: 'How is the bias device set for these readings: notch, number on the dial? Type - if there is nothing to note.',
 		why: 'Each setting is kept with its readings, so that you can go back to the best one.',
 		mistake: 'Noting only what you changed.',
 		caution: 'Arm locked in its rest, guard on, while your hands are at the device.',

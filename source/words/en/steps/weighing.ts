@@ -42,7 +42,7 @@ export const weighing = {
 				targetMn === undefined || !hasGuard
 					? 'What does the scale show?'
 					: `Set the counterweight until the scale shows ${scaleText(targetMn)}, guard on. What does it show?`,
-				'Then lock the arm.',
+				'Lock the arm, then type it.',
 			].join(' '),
 		why: 'All readings of a percent gauge are worth this much.',
 		mistake:
@@ -68,7 +68,7 @@ export const weighing = {
 	},
 	'guard-gap': {
 		title: 'Gap under the guard',
-		ask: ({depthMm, mount}) => `${placed[mount]} Feeler under the guard (${inUnit(depthMm, 'mm')} deep): what gap?`,
+		ask: ({mount}) => `${placed[mount]} Slide a feeler under the guard: what gap?`,
 		why: 'Too low and the guard rubs; too high and the arm does not stand as it plays.',
 		mistake: 'Pushing the gauge under a hanging arm, or a feeler under the stylus.',
 		caution:

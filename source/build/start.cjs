@@ -1,0 +1,32 @@
+#!/usr/bin/env node
+// Becomes dist/armdrift.cjs. Starts the program with what V8 compiled when it was built (compile-ahead.mjs), so that it
+// is not compiled anew at every start. V8 takes it only under the version and the flags that made it; where it does not,
+// or where there is none, a file is compiled as ever.
+const {readFileSync} = require('node:fs');
+const vm = require('node:vm');
+
+const loaded = new Map();
+
+const compiledAhead = (file) => {
+	try {
+		return readFileSync(`${file}.${process.version}-${process.arch}-BUILD`);
+	} catch {
+		return undefined;
+	}
+};
+
+/** Does for the files of this folder what `require` does. */
+const load = (name) => {
+	if (!name.startsWith('./')) return require(name);
+	const known = loaded.get(name);
+	if (known) return known.exports;
+	const module = {exports: {}};
+	loaded.set(name, module);
+	const filename = `${__dirname}/${name.slice(2)}`;
+	const text = `(function(module,exports,require){${readFileSync(filename, 'utf8')}\n})`;
+	const script = new vm.Script(text, {filename, cachedData: compiledAhead(filename)});
+	script.runInThisContext()(module, module.exports, load);
+	return module.exports;
+};
+
+load('./program.cjs');
