@@ -11,6 +11,7 @@ import type {FinishedCheck} from './results/record.js';
 import type {Voids} from './results/voids.js';
 import type {ArmState} from './results/years/arm-states.js';
 import type {DueArm} from './results/years/due.js';
+import type {DoneEvent} from './results/years/events.js';
 import type {PastFilter} from './results/years/past-filter.js';
 
 export type Saved =
@@ -50,6 +51,8 @@ export type Archive = {
 	readonly history: (check: Check) => readonly PastCheck[];
 	/** The checks of an arm that count, newest first. */
 	readonly ofArm: (armName: string) => readonly PastCheck[];
+	/** What was done to an arm: told at its checks that count or noted outside them, struck out or not, in order of the day. */
+	readonly events: (armName: string) => readonly DoneEvent[];
 	/** Arms with a date for their next check, the first one due first. */
 	readonly due: () => readonly DueArm[];
 	/** Every arm on file and where it stands, the one due first first. */

@@ -33,6 +33,7 @@ export function answerStep(dialogue: Dialogue, position: Position, entry: Entry,
 			return chooseBias(dialogue, step, entry, at);
 		case 'text':
 		case 'choice':
+		case 'several':
 		case 'confirm':
 		case 'number':
 		case 'signed':

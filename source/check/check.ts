@@ -90,6 +90,8 @@ export const checkSchema = z.looseObject({
 	limits: z.looseObject({pullGoodPct: limit, pullUsablePct: limit, bandGoodPct: limit, bandUsablePct: limit}),
 	/** Arm and gauge are set up anew for each round. */
 	setAnew: z.boolean(),
+	/** Name of the shop that makes the check; customers are asked about then. */
+	shop: z.optional(z.string()),
 	answers,
 	series: z.array(series).check(z.minLength(1)),
 	/** What is asked again after an interruption. */
@@ -102,6 +104,8 @@ export const checkSchema = z.looseObject({
 	stopped: z.optional(z.looseObject({at: instant})),
 	/** The filed check that this one repeats, with its answers filled in. */
 	recheckOf: z.optional(z.string()),
+	/** The last check of the same arm that counts, where another one is on file: what was done since is asked. */
+	follows: z.optional(z.string()),
 	/** What was changed in a profile since that check: by step, what had been typed in it. */
 	changedSince: z.optional(z.record(z.string(), z.string())),
 	/** A check that had been closed with its put-back undone, opened again for that. */

@@ -7,6 +7,7 @@ import type {Sides, StageId, Step} from '../procedure/step.js';
 import type {OptionNames, StepId} from '../procedure/step-ids.js';
 import {withUnit} from '../procedure/typed-text.js';
 import type {Check} from './check.js';
+import {following} from './following.js';
 import type {PastCheck} from './past-check.js';
 import {type Progress, progressOf} from './progress.js';
 import {hasEnough, nextSlot, readingAt, type Slot} from './rounds.js';
@@ -62,7 +63,7 @@ export const startDialogue = (
 	names?: OptionNames,
 	isBrisk = false,
 ): Dialogue => ({
-	check,
+	check: following(check, history),
 	profiles,
 	history,
 	...(names ? {names} : {}),

@@ -1,3 +1,5 @@
+import type {ArmEvent} from '../procedure/arm-event.js';
+
 /** One line of the list of past checks. */
 export type PastCheck = {
 	readonly id: string;
@@ -16,8 +18,12 @@ export type PastCheck = {
 	readonly measuredWith: MeasuredWith | null;
 	/** Day of the next check; null where none was wanted. */
 	readonly nextDate: string | null;
-	/** What was done to the arm since the check before, by id; null where nothing was, or nobody was asked. */
-	readonly doneSince: string | null;
+	/** What was done to the arm since the check before, by id; empty where nothing was, or nobody was asked. */
+	readonly doneSince: readonly string[];
+	/** What was done in words, where it was something else. */
+	readonly doneNote: string | null;
+	/** What was noted later as done between this check and the next one of the arm; not in the index. */
+	readonly doneAfter?: readonly ArmEvent[];
 	/** Minutes that hands were at it, long silences left out; null where it came to no end. */
 	readonly tookMinutes: number | null;
 	/** Why it does not count, where it was marked void later. */

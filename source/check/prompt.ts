@@ -33,6 +33,8 @@ export type Prompt<L = string, Q = string> = {readonly key: string} & (
 			readonly kind: 'choice';
 			readonly options: readonly PromptOption<L>[];
 			readonly initial?: string | undefined;
+			/** More than one may be chosen; those that were are marked. */
+			readonly several?: {readonly marked: readonly string[]};
 			/** An empty line takes the first one too, not only Enter where it is marked. */
 			readonly offersFirst?: true;
 	  }
@@ -100,14 +102,18 @@ function askPrompt(dialogue: Dialogue, position: Position): AskedPrompt {
 				...(mendable ? {waysOut: true} : {}),
 				...(dialogue.check.answers[step.id] ? {given: true} : {}),
 			};
-		case 'choice': {
+		case 'choice':
+		case 'several': {
 			const value = dialogue.check.answers[step.id]?.value;
+			const options = input.options.map(
+				(option): PromptOption => ({id: option, label: {id: 'option', values: {step: step.id, option}}}),
+			);
+			if (input.kind === 'several')
+				return {key, kind: 'choice', options, several: {marked: Array.isArray(value) ? value : []}};
 			return {
 				key,
 				kind: 'choice',
-				options: input.options.map(
-					(option): PromptOption => ({id: option, label: {id: 'option', values: {step: step.id, option}}}),
-				),
+				options,
 				initial: typeof value === 'string' ? value : step.suggest?.(progress.facts),
 			};
 		}

@@ -16,13 +16,14 @@ type Of<T extends Action['type']> = Extract<Action, {type: T}>;
 
 /** A check with nothing answered yet. */
 export const newCheck = (
-	start: Pick<Check, 'id' | 'limits' | 'program' | 'setAnew'> & {readonly at: string},
+	start: Pick<Check, 'id' | 'limits' | 'program' | 'setAnew'> & {readonly at: string; readonly shop?: string},
 ): Check => ({
 	id: start.id,
 	startedAt: start.at,
 	program: start.program,
 	limits: start.limits,
 	setAnew: start.setAnew,
+	...(start.shop ? {shop: start.shop} : {}),
 	answers: {},
 	series: [newSeries(start.at)],
 	doubts: [],

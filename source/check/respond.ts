@@ -58,6 +58,7 @@ function isReadingOnList(dialogue: Dialogue, position: Position, text: string): 
 	const typed = text.trim();
 	if (!/\d/.test(typed) || /^\d+$/.test(typed)) return false;
 	const prompt = promptOf(dialogue, position);
+	if (prompt.kind === 'choice' && prompt.several && /^[\d\s,]+$/.test(typed)) return false;
 	const {step} = position;
 	return (
 		prompt.kind === 'choice' &&

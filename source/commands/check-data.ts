@@ -2,6 +2,7 @@ import type {PastCheck} from '../check/past-check.js';
 import type {Profile} from '../procedure/facts.js';
 import {documentOfCheck} from '../results/document-of-check.js';
 import {type FinishedCheck, summaryOf} from '../results/record.js';
+import {withoutCustomer} from '../results/without-customer.js';
 import {namesOf} from '../results/years/arms.js';
 import {sayFault} from './print.js';
 import type {ReportSubject} from './report.js';
@@ -25,7 +26,7 @@ export function checkAsData(row: PastCheck, shelf: Shelf) {
 }
 
 function dataOf(row: PastCheck, shelf: Shelf, record: FinishedCheck | undefined) {
-	const {id, date, startedAt, arm, outcome, voidBecause = null, ...figures} = row;
+	const {id, date, startedAt, arm, outcome, voidBecause = null, doneAfter: _done, ...figures} = row;
 	const armToday = namesOf(arm, shelf.profiles())[0] ?? arm;
 	const overrides = record?.check.overrides.map(({step, reason, at}) => {
 		return {step, reason: reason.id, typed: reason.typed ?? null, at};
@@ -58,6 +59,6 @@ function wholeCheck({record, putBackAt}: CheckSource, {all, shelf}: Beside) {
 		figures: issued?.figures ?? null,
 		findings: issued?.findings ?? [],
 		document: found.ok ? found.document : null,
-		record,
+		record: withoutCustomer(record),
 	};
 }

@@ -109,5 +109,6 @@ const newPartsOf = ({newChecks, newRemarks, profiles, settings}: ImportPlan) => 
 	remarks: newRemarks.length,
 	profiles: profiles.added.length,
 	named: profiles.named.length,
+	noted: profiles.noted.length,
 	settings: settings === 'new',
 });

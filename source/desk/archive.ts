@@ -4,8 +4,9 @@ import type {PastCheck} from '../check/past-check.js';
 import type {Profile} from '../procedure/facts.js';
 import {isTakenBy} from '../results/profiles.js';
 import {type ArmState, armStates} from '../results/years/arm-states.js';
-import {checksOfArm, historyOf} from '../results/years/arms.js';
+import {checksOfArm, historyOf, notedOf} from '../results/years/arms.js';
 import {type DueArm, dueArms} from '../results/years/due.js';
+import {type DoneEvent, eventsOf} from '../results/years/events.js';
 import {StoreError} from '../store/store-error.js';
 import {words} from '../words/index.js';
 import type {Archive, Saved} from '../workbench.js';
@@ -29,6 +30,10 @@ export class OpenArchive extends Shelf implements Archive {
 
 	ofArm(armName: string): readonly PastCheck[] {
 		return checksOfArm(this.all(), armName, this.profiles());
+	}
+
+	events(armName: string): readonly DoneEvent[] {
+		return eventsOf(this.ofArm(armName), notedOf(armName, this.profiles()));
 	}
 
 	arms(): readonly ArmState[] {

@@ -176,7 +176,7 @@ export class OpenWorkbench implements Workbench {
 	protected blankCheck(): Check {
 		const start = {id: newCheckId(this.#clock()), at: this.now(), program: this.version};
 		const settings = this.settings();
-		return newCheck({...start, limits: limitsOf(settings), setAnew: settings.setAnew});
+		return newCheck({...settings, ...start, limits: limitsOf(settings)});
 	}
 
 	readonly #dialogue = (check: Check): Dialogue =>

@@ -103,7 +103,9 @@ export class Shelf {
 
 	/** Profiles are a convenience: where they cannot be kept the answer counts all the same, and a notice says so. */
 	async keepProfilesOf(check: Check, at: string): Promise<void> {
-		const kept = await this.#saveProfiles(profilesWith(this.profiles(), check, at));
+		if (profilesWith(this.profiles(), check, at) === this.profiles()) return;
+		// Another copy may have noted something meanwhile.
+		const kept = await this.changeProfiles((now) => ({ok: true, profiles: profilesWith(now, check, at)}));
 		if (!kept.ok) this.notice(kept.sentence);
 	}
 

@@ -29,6 +29,7 @@ const settingsSchema = z.looseObject({
 	bell: z.boolean(),
 	// Files of earlier versions lack it.
 	brisk: z._default(z.boolean(), false),
+	shop: z._default(z.string(), ''),
 } satisfies Record<keyof Settings, z.core.$ZodType>);
 
 export const remarkSchema = z.looseObject({

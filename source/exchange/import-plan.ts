@@ -22,7 +22,8 @@ export type ImportPlan = {
 };
 
 export const addsNothing = ({newChecks, newRemarks, profiles, settings}: ImportPlan): boolean =>
-	newChecks.length + newRemarks.length + profiles.added.length + profiles.named.length === 0 && settings !== 'new';
+	newChecks.length + newRemarks.length + profiles.added.length + profiles.named.length + profiles.noted.length === 0 &&
+	settings !== 'new';
 
 /**
  * Whether something of the file is otherwise here, so that it was left out. Settings are those of a place, and no clash.

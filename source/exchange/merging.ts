@@ -75,6 +75,8 @@ export type MergedProfiles = {
 	/** What is to be saved; undefined where nothing changes. */
 	readonly next?: StoredProfiles;
 	readonly added: readonly ImportedProfile[];
+	/** Those that were here, to which something was noted as done there. */
+	readonly noted: readonly ImportedProfile[];
 	/** How many are here already. */
 	readonly same: number;
 	/** Those whose names come together. */
@@ -95,6 +97,7 @@ export function mergedProfiles(ours: StoredProfiles | undefined, theirs: StoredP
 	const named: NamedAnew[] = [];
 	const clashes: Pair[] = [];
 	let same = 0;
+	const noted: ImportedProfile[] = [];
 	let isChanged = false;
 	for (const one of theirs?.profiles ?? []) {
 		const known = all.filter((other) => isSameThing(one, other));
@@ -105,16 +108,17 @@ export function mergedProfiles(ours: StoredProfiles | undefined, theirs: StoredP
 			continue;
 		}
 		// Two that are told apart here are never made one.
-		const next = known.length === 1 ? joined(first, one) : first;
+		const next = known.length === 1 ? withEventsOf(joined(first, one), one) : first;
 		if (next.name !== first.name || names(next).length > names(first).length)
 			named.push({theirs: one, ours: first, next, isTwofold: ![next.name, ...names(first)].includes(one.name)});
 		if (known.some((other) => isSameContent(one, other))) same++;
 		else clashes.push({theirs: one, ours: next});
+		if (!isDeepStrictEqual(next.events, first.events)) noted.push(next);
 		isChanged ||= !isDeepStrictEqual(next, first);
 		all[all.indexOf(first)] = next;
 	}
 	const isNew = added.length > 0 || isChanged;
-	return {...(isNew && {next: {...theirs, ...ours, profiles: all}}), added, same, named, clashes};
+	return {...(isNew && {next: {...theirs, ...ours, profiles: all}}), added, same, named, noted, clashes};
 }
 
 /** The same arm, cartridge or set of tools: by its origin, or by any name that it has or had. */
@@ -165,6 +169,25 @@ function unnamed({name: _name, formerNames: _names, correctedAt: _at, ...rest}: 
 	return {...rest, answers};
 }
 
-/** Apart from when it was used last. */
-const content = ({usedAt: _usedAt, ...rest}: Omit<ImportedProfile, 'name'>): unknown =>
+/** What was noted on either side, once each, in the order in which it was noted; what one side struck out is struck out. */
+function withEventsOf(ours: ImportedProfile, theirs: ImportedProfile): ImportedProfile {
+	if (!theirs.events) return ours;
+	return {...ours, events: mergedEvents(ours.events ?? [], theirs.events)};
+}
+
+type Events = NonNullable<ImportedProfile['events']>;
+
+function mergedEvents(ours: Events, theirs: Events): Events {
+	const isSame = (one: Events[number], other: Events[number]) =>
+		isDeepStrictEqual({...one, struckAt: null}, {...other, struckAt: null});
+	const own = ours.map((one) => {
+		const struckAt = one.struckAt ?? theirs.find((other) => isSame(one, other))?.struckAt;
+		return struckAt === undefined ? one : {...one, struckAt};
+	});
+	const others = theirs.filter((other) => !ours.some((one) => isSame(one, other)));
+	return [...own, ...others].toSorted((one, other) => Date.parse(one.at) - Date.parse(other.at));
+}
+
+/** Apart from when it was used last, and what was noted as done: of that both sides have a part. */
+const content = ({usedAt: _usedAt, events: _events, ...rest}: Omit<ImportedProfile, 'name'>): unknown =>
 	JSON.parse(JSON.stringify(rest));

@@ -2,6 +2,7 @@ import type {CheckStore, Remark, StoredProfiles} from '../desk/stored-forms.js';
 import {biasHeader, biasRecords} from '../reports/bias-csv.js';
 import {type NotedCheck, radiusHeader, radiusRecords} from '../reports/radius-csv.js';
 import type {FinishedCheck} from '../results/record.js';
+import {notedInTurn} from '../results/years/arms.js';
 import {StoreError} from '../store/store-error.js';
 import {CURRENT_VERSION} from '../store/upgrades.js';
 import {words} from '../words/index.js';
@@ -76,8 +77,11 @@ const csvTables = {
 export function* csvExport({store, tell}: ExportSource, name: CsvTableName = 'probe'): Generator<string> {
 	const {header, records} = csvTables[name];
 	yield header();
-	for (const {record, remark} of filedChecks(store, tell))
-		yield records({record, putBackAt: remark?.putBackAt, voidBecause: remark?.void?.reason});
+	const notedFor = notedInTurn(store.profiles().value?.profiles ?? []);
+	for (const {record, remark} of filedChecks(store, tell)) {
+		const noted = notedFor(record.check);
+		yield records({record, putBackAt: remark?.putBackAt, voidBecause: remark?.void?.reason, noted});
+	}
 }
 
 type ExportedCheck = {

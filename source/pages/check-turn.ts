@@ -1,4 +1,5 @@
 import type {Dialogue} from '../check/dialogue.js';
+import {following} from '../check/following.js';
 import {type Entry, respond} from '../check/respond.js';
 import type {Saved, Workbench} from '../workbench.js';
 import {anotherArm} from './another-arm.js';
@@ -25,10 +26,13 @@ export const afterSaving = (
 	next: Dialogue,
 	{kept = next.check, notice}: Extract<Saved, {ok: true}>,
 	workbench: Workbench,
-): Dialogue => ({
-	...next,
-	check: kept,
-	...(notice === undefined ? {} : {notice}),
-	profiles: workbench.profiles(),
-	history: workbench.archive.history(kept),
-});
+): Dialogue => {
+	const history = workbench.archive.history(kept);
+	return {
+		...next,
+		check: following(kept, history),
+		...(notice === undefined ? {} : {notice}),
+		profiles: workbench.profiles(),
+		history,
+	};
+};

@@ -109,6 +109,7 @@ export function consequencesOf(dialogue: Dialogue, {step, slot, progress}: Posit
 			return earlierAnswers(dialogue, step, facts);
 		case 'text':
 		case 'choice':
+		case 'several':
 		case 'number':
 		case 'signed':
 		case 'clock':

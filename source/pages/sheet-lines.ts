@@ -11,8 +11,10 @@ const said = words.pages.view;
 export function sheetOf({mode, check}: Dialogue, {step, progress}: Position): readonly Shown[] {
 	if (mode.kind === 'ask' && step?.stage === 'back') return stillToDo(step, progress);
 	if (mode.kind !== 'ask' || !step || !sheetStages.includes(step.stage)) return [];
+	// What is usual was taken of what nobody is asked.
+	const isTaken = (one: Step) => one !== step && !check.answers[one.id] && progress.stateOf(one) === 'done';
 	return progress.visible
-		.filter(({stage, input}) => stage === step.stage && input.kind !== 'profile')
+		.filter((one) => one.stage === step.stage && one.input.kind !== 'profile' && !isTaken(one))
 		.map(({id}) => {
 			const title = titleOf(id);
 			if (id === step.id) return line(said.sheetLineAsked({title}), 'strong');

@@ -7,6 +7,7 @@ import type {Step} from '../procedure/step.js';
 const secondsOf: Readonly<Record<Step['input']['kind'], number>> = {
 	text: 10,
 	choice: 8,
+	several: 10,
 	profile: 5,
 	still: 20,
 	confirm: 30,

@@ -41,6 +41,7 @@ export function promptLines(prompt: Prompt): string[] {
 		case 'choice':
 			return [
 				...prompt.options.map(({label, number}, index) => say.option({number: number ?? index + 1, label})),
+				...(prompt.several ? [say.several] : []),
 				...(prompt.offersFirst ? prompt.options.slice(0, 1).map(({label}) => say.takes({text: label})) : []),
 			];
 		case 'yes-no':
@@ -63,6 +64,7 @@ export function entryOf(prompt: Prompt, text: string): Entry | string {
 		case 'field':
 			return {kind: 'text', text: answer === '' ? prompt.initial : text};
 		case 'choice': {
+			if (prompt.several && /^[\d\s,]*\d[\d\s,]*$/.test(answer)) return {kind: 'text', text: answer};
 			const typed = answer === '' && prompt.offersFirst ? '1' : answer;
 			const chosen = /^\d+$/.test(typed)
 				? prompt.options.find(({number}, index) => (number ?? index + 1) === Number(typed))

@@ -1,3 +1,4 @@
+import type {NotedEvent} from './arm-event.js';
 import type {Place, ProbeEnd} from './places.js';
 import type {AnswerValue, IdOf, OptionOf, ProfileKind, StepId} from './step-ids.js';
 
@@ -17,6 +18,8 @@ export type Profile = {
 	readonly setAside?: true | undefined;
 	/** When it was last renamed or corrected outside a check: what a check took over before does not undo that. */
 	readonly correctedAt?: string | undefined;
+	/** What was done to the arm, as it was noted outside checks; only added to. */
+	readonly events?: readonly NotedEvent[] | undefined;
 };
 
 /** What steps may look at: the answers by step id, read by type, and the profiles on file. */
@@ -27,7 +30,7 @@ export type Facts = {
 	/** True only when confirmed with yes. */
 	readonly yes: (step: IdOf<'confirm'>) => boolean;
 	readonly is: <Id extends IdOf<'choice' | 'verdict'>>(step: Id, ...values: readonly OptionOf<Id>[]) => boolean;
-	readonly list: (step: IdOf<'ticks' | 'bias-result'>) => readonly string[];
+	readonly list: (step: IdOf<'ticks' | 'several' | 'bias-result'>) => readonly string[];
 	readonly answered: (step: StepId) => boolean;
 	/** Answered at some time, even if the step is hidden now. */
 	readonly everAnswered: (step: StepId) => boolean;
@@ -41,8 +44,10 @@ export type Facts = {
 	readonly shownAt: readonly ProbeEnd[] | undefined;
 	/** Arm and gauge are set up anew for each round. */
 	readonly setAnew: boolean;
-	/** An earlier check of the same arm is repeated. */
+	/** An earlier check of the same arm is on file, whether or not its answers were filled in. */
 	readonly isRecheck: boolean;
+	/** A shop makes the check: customers are asked about. */
+	readonly isShop: boolean;
 	readonly profiles: readonly Profile[];
 	/** The remedies that were tried, by id, oldest first. */
 	readonly tried: readonly string[];
@@ -75,6 +80,7 @@ type Sources = {
 	readonly shownAt?: readonly ProbeEnd[] | undefined;
 	readonly setAnew?: boolean;
 	readonly isRecheck?: boolean;
+	readonly isShop?: boolean;
 	readonly profiles?: readonly Profile[];
 	readonly tried?: readonly string[];
 	readonly doubts?: readonly string[];
@@ -89,6 +95,7 @@ export function factsOf({
 	shownAt,
 	setAnew = true,
 	isRecheck = false,
+	isShop = false,
 	profiles = [],
 	tried = [],
 	doubts = [],
@@ -118,6 +125,7 @@ export function factsOf({
 		shownAt,
 		setAnew,
 		isRecheck,
+		isShop,
 		profiles,
 		tried,
 		doubts,

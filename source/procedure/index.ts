@@ -1,7 +1,7 @@
 import type {Place} from './places.js';
 import {type StageId, type Step, takes} from './step.js';
 import type {ProfileKind, StepId} from './step-ids.js';
-import {armSteps} from './steps-arm.js';
+import {armSteps, customerSteps} from './steps-arm.js';
 import {biasOnSteps} from './steps-bias-on.js';
 import {probeSteps} from './steps-probe.js';
 import {putBackSteps} from './steps-put-back.js';
@@ -15,6 +15,7 @@ import {weighingSteps} from './steps-weighing.js';
 export const procedure: readonly Step[] = [
 	...firstSteps,
 	...armSteps,
+	...customerSteps,
 	...toolsSteps,
 	...safeSteps,
 	...settingSteps,

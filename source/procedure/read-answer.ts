@@ -36,6 +36,8 @@ export function readAnswer(step: Step, typed: string, facts: Facts, names?: Opti
 			return readText(text);
 		case 'choice':
 			return readChoice(text, input.options, (option) => nameOf(names, step.id, option));
+		case 'several':
+			return readSeveral(text, input.options, (option) => nameOf(names, step.id, option));
 		case 'confirm':
 			return readYesNo(text);
 		case 'number': {
@@ -104,6 +106,18 @@ function readChoice(text: string, options: readonly string[], called: (option: s
 	return {kind: 'value', value: chosen, typed: called(chosen)};
 }
 
+/** '2 4', '2, 4', or names with commas between them; kept in the order of the list. */
+function readSeveral(text: string, options: readonly string[], called: (option: string) => string): AnswerRead {
+	const parts = text.split(/^[\d\s,]+$/.test(text) ? /[\s,]+/ : ',').filter((part) => part.trim() !== '');
+	const read = parts.map((part) => readChoice(part.trim(), options, called));
+	const wrong = read.find(({kind}) => kind !== 'value');
+	if (wrong || read.length === 0) return wrong ?? refused({id: 'not-in-list', values: {options: options.length}});
+	const chosen = options.filter((option) => read.some((one) => one.kind === 'value' && one.value === option));
+	const [alone = ''] = options;
+	if (chosen.length > 1 && chosen.includes(alone)) return refused({id: 'stands-alone', values: {name: called(alone)}});
+	return {kind: 'value', value: chosen, typed: chosen.map(called).join(', ')};
+}
+
 function readYesNo(text: string): AnswerRead {
 	if (/^y(es)?$/i.test(text)) return {kind: 'value', value: true, typed: 'yes'};
 	if (/^no?$/i.test(text)) return {kind: 'value', value: false, typed: 'no'};
@@ -147,6 +161,8 @@ export function fits(input: Input, value: AnswerValue): boolean {
 			return typeof value === 'string' && (value === '' ? (input.optional ?? false) : clockDeg(value) !== undefined);
 		case 'choice':
 			return input.options.some((id) => id === value);
+		case 'several':
+			return Array.isArray(value) && value.length > 0 && value.every((one) => input.options.includes(one));
 		case 'confirm':
 			return typeof value === 'boolean';
 		case 'ticks':

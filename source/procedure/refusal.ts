@@ -32,6 +32,8 @@ export type TypedRefusalValues = NumberRefusalValues & {
 	'control-characters': Nothing;
 	'too-long': {readonly characters: number; readonly most: number};
 	'not-in-list': {readonly options: number};
+	/** It cannot be chosen beside others. */
+	'stands-alone': {readonly name: string};
 	'not-yes-or-no': Nothing;
 	'no-clock-time': {readonly typed: string};
 	'not-by-text': Nothing;

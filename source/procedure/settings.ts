@@ -11,6 +11,8 @@ export type Settings = VerdictLimits & {
 	readonly bell: boolean;
 	/** For those who know the way: a list is ticked with one key, and steps are asked in short words. */
 	readonly brisk: boolean;
+	/** Name of the shop, on the sheet for the customer; empty for none, and then no customer is asked about. */
+	readonly shop: string;
 };
 
 /** What is set by a number, in the order in which it is shown. */
@@ -21,7 +23,7 @@ export const settingItems = [
 	{id: 'bandUsablePct', unit: 'percent', between: [0.1, 50], whole: false},
 	{id: 'settleSeconds', unit: 's', between: [1, 60], whole: true},
 ] as const satisfies readonly {
-	id: Exclude<keyof Settings, SwitchId>;
+	id: Exclude<keyof Settings, SwitchId | TextId>;
 	unit: UnitId;
 	between: readonly [number, number];
 	whole: boolean;
@@ -34,6 +36,11 @@ export const switchIds = ['setAnew', 'bell', 'brisk'] as const satisfies readonl
 
 export type SwitchId = (typeof switchIds)[number];
 
+/** What is set in words, in the order in which it is shown. */
+export const textIds = ['shop'] as const satisfies readonly (keyof Settings)[];
+
+export type TextId = (typeof textIds)[number];
+
 export const usualSettings: Settings = {
 	pullGoodPct: limits.pullGoodPct.value,
 	pullUsablePct: limits.pullUsablePct.value,
@@ -43,6 +50,7 @@ export const usualSettings: Settings = {
 	setAnew: true,
 	bell: true,
 	brisk: false,
+	shop: '',
 };
 
 /** The limits that a check starts with. */

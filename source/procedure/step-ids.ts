@@ -2,6 +2,8 @@
 export type AnswerKind =
 	| 'text'
 	| 'choice'
+	/** One or more of a list. */
+	| 'several'
 	| 'confirm'
 	| 'ticks'
 	| 'number'
@@ -23,7 +25,7 @@ export type ProfileKind = 'arm' | 'cartridge' | 'tools';
  * answers by these very types, and no type can be worked out from itself.
  */
 export const answerKinds = {
-	'done-since': ['nothing', 'levelled', 'leads', 'bearing', 'cartridge', 'moved', 'other'],
+	'done-since': 'several',
 	'done-since-note': 'text',
 	'still-last-time': 'still',
 	'still-conditions': 'still',
@@ -53,6 +55,8 @@ export const answerKinds = {
 	'force-high': 'number',
 	'cartridge-compliance': 'number',
 	'cartridge-cantilever': 'number',
+	'customer-name': 'text',
+	'customer-complaint': 'text',
 	'tools-profile': 'profile',
 	'tools-name': 'text',
 	'gauge-mount': ['stands', 'hangs', 'clamped', 'hand'],
@@ -137,6 +141,15 @@ export const answerKinds = {
 	'next-check': 'confirm',
 } as const satisfies Readonly<Record<string, AnswerKind | readonly string[]>>;
 
+/** What may be done to an arm or its deck between two checks. */
+export const doneKinds = ['levelled', 'leads', 'bearing', 'cartridge', 'moved', 'other'] as const;
+export type DoneKind = (typeof doneKinds)[number];
+
+/** What is offered where more than one may be chosen; the first stands alone. */
+export const severalOptions = {
+	'done-since': ['nothing', ...doneKinds],
+} as const satisfies Readonly<Record<IdOf<'several'>, readonly string[]>>;
+
 /** The lines of the lists that are ticked, in the order in which they are asked. */
 export const tickLines = {
 	safe: ['amplifier', 'mains', 'record', 'platter', 'lock', 'rest'],
@@ -163,12 +176,14 @@ export type KindOf<Id extends StepId> = Kinds[Id] extends readonly string[] ? 'c
 export type IdOf<Kind extends AnswerKind> = {[Id in StepId]: KindOf<Id> extends Kind ? Id : never}[StepId];
 
 /** The ids that a choice offers; at the verdict one may go on to the bias. */
-export type OptionOf<Id extends IdOf<'choice' | 'verdict'>> = Kinds[Id] extends readonly (infer Option extends string)[]
-	? Option
-	: 'bias';
+export type OptionOf<Id extends IdOf<'choice' | 'several' | 'verdict'>> = Id extends keyof typeof severalOptions
+	? (typeof severalOptions)[Id][number]
+	: Kinds[Id] extends readonly (infer Option extends string)[]
+		? Option
+		: 'bias';
 
 /** What the options of each choice are called. */
-export type OptionNames = {readonly [Id in IdOf<'choice'>]: {readonly [Option in OptionOf<Id>]: string}} & {
+export type OptionNames = {readonly [Id in IdOf<'choice' | 'several'>]: {readonly [Option in OptionOf<Id>]: string}} & {
 	/** The name that is offered for gauge and tools. */
 	readonly 'tools-name': {readonly 'bench-set': string};
 };

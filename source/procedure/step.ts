@@ -13,6 +13,7 @@ import {
 	type OptionOf,
 	type ProfileKind,
 	type StepId,
+	severalOptions,
 } from './step-ids.js';
 import type {StepValues} from './step-values.js';
 
@@ -62,6 +63,8 @@ type ChoiceInput<Id extends string> = {readonly kind: 'choice'; readonly options
 export type Input =
 	| {readonly kind: 'text'; readonly optional?: boolean}
 	| ChoiceInput<string>
+	/** One or more of these; the first stands alone. */
+	| {readonly kind: 'several'; readonly options: readonly string[]}
 	| {readonly kind: 'confirm'}
 	| {readonly kind: 'ticks'; readonly lines: readonly string[] | ((facts: Facts) => readonly string[])}
 	| {
@@ -123,6 +126,8 @@ export type Step = {
 	readonly touches?: readonly (StepId | 'rounds' | 'trial')[];
 	/** Belongs to the profile that is kept and used again. */
 	readonly profile?: ProfileKind;
+	/** Of a customer: told on the customer's sheet, in no other report, and in no export but a back-up. */
+	readonly isPrivate?: true;
 	/** Reasons offered when someone goes on although it does not pass. */
 	readonly reasons?: readonly OverrideReason[];
 };
@@ -143,10 +148,13 @@ export const stepsOf =
 	(stage: StageId) =>
 	<Id extends StepId>(id: Id, rest: Rest<Id>): Step & {readonly id: Id; readonly input: InputOf<Id>} => {
 		const kind: AnswerKind | readonly string[] = answerKinds[id];
-		const answer = typeof kind === 'string' ? {kind} : {kind: 'choice', options: kind};
+		const answer = typeof kind === 'string' ? {kind, ...offeredAt(id)} : {kind: 'choice', options: kind};
 		// The rows of the table and the parts of an input are held together by `Rest`; the compiler cannot see it here.
 		return {...rest, id, stage, input: {...answer, ...rest.input} as unknown as InputOf<Id>};
 	};
+
+const offeredAt = (id: StepId): {readonly options?: readonly string[]} =>
+	id in severalOptions ? {options: severalOptions[id as IdOf<'several'>]} : {};
 
 /** A step that is answered in this way. */
 export type StepOf<Kind extends AnswerKind> = Step & {

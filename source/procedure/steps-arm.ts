@@ -141,6 +141,17 @@ const cartridgePicker = step('cartridge-profile', {
 			!facts.everAnswered('playing-force')),
 });
 
+/** Asked in a shop only; who has no customer finds it in the list of steps. */
+const ofCustomer = {
+	input: {optional: true},
+	usual: (facts: Facts) => (facts.isShop ? undefined : null),
+	listed: true,
+	isPrivate: true,
+} as const;
+
+/** Whose arm it is, and what is wrong with it in the customer's words. */
+export const customerSteps = [step('customer-name', ofCustomer), step('customer-complaint', ofCustomer)];
+
 /** The arm on the bench. Picked from the profiles with one key, or entered once. */
 export const armSteps: readonly Step[] = withProfile(picker, asked).flatMap((one) =>
 	one.id === 'playing-force' ? [cartridgePicker, one] : [one],

@@ -112,15 +112,12 @@ export const doubtAskedBy = ({id}: Step): Doubt | undefined => doubts.find((doub
 /** The bias is being set: readings hang on the conditions once more. */
 const isSettingBias = (facts: Facts): boolean => facts.everAnswered('bias-on') && !facts.everAnswered('bias-result');
 
-/** The answer that is no event. */
-export const nothingDone = 'nothing';
-
 const resume = stepsOf('resume');
 
 /** What comes before the arm: what was done since where a check is repeated, one screen a doubt on return. */
 export const firstSteps: readonly Step[] = [
 	resume('done-since', {when: (facts) => facts.isRecheck}),
-	resume('done-since-note', {when: (facts) => facts.is('done-since', 'other')}),
+	resume('done-since-note', {when: (facts) => facts.list('done-since').includes('other')}),
 	...doubts.map(({id}) =>
 		resume(stepOfDoubt(id), {
 			// Once the verdict was read nothing hangs on it, unless the probe is taken up again.

@@ -11,16 +11,6 @@ export type CheckSource = {
 	readonly voids?: Voids;
 	/** Earlier checks of the same arm that count, newest first. */
 	readonly history: readonly PastCheck[];
-	/** Whose it is and why it came, for the customer's sheet. */
-	readonly customer?: SheetNames;
-};
-
-/** What the customer's sheet names beside what the check itself tells; what is not known is left out. */
-export type SheetNames = {
-	readonly shop?: string | undefined;
-	readonly name?: string | undefined;
-	/** What the customer said was wrong. */
-	readonly complaint?: string | undefined;
 };
 
 /** What is printed at the end of every report. */

@@ -1,10 +1,14 @@
 import {factsOfSeries} from '../check/progress.js';
 import {openSeries} from '../check/series.js';
+import type {ArmEvent} from '../procedure/arm-event.js';
 import type {Facts} from '../procedure/facts.js';
 import {documentOfCheck} from '../results/document-of-check.js';
 import type {Document} from '../results/document-schema.js';
 import type {RadiusFigures} from '../results/figures-types.js';
+import {doneSince} from '../results/past-row.js';
 import type {FinishedCheck} from '../results/record.js';
+import {toldAt} from '../results/years/events.js';
+
 /** What a cell may hold; empty where there is nothing to say. */
 export type CsvValue = string | number | boolean | null | undefined;
 
@@ -47,6 +51,8 @@ export type NotedCheck = {
 	readonly putBackAt?: string | undefined;
 	/** Why it does not count, where it was marked void. */
 	readonly voidBecause?: string | undefined;
+	/** What was noted outside checks as done between the check before and this one. */
+	readonly noted?: readonly ArmEvent[];
 };
 
 /** A probe radius of a check; a check without figures has one row without a radius. */
@@ -58,6 +64,15 @@ type RadiusRow = NotedCheck & {
 
 /** Name of the column, with the unit of its numbers, and what stands in it. */
 type Column = readonly [name: string, value: (row: RadiusRow) => CsvValue];
+
+/** A part of each thing that was done since the check before; what was told at the check stands on its day. */
+const done = ({noted = [], record: {check}}: RadiusRow, part: (event: ArmEvent) => string, between = ' '): string => {
+	const told = toldAt({...doneSince(check), date: check.startedAt.slice(0, 10)});
+	return [...noted, ...told]
+		.map(part)
+		.filter((text) => text !== '')
+		.join(between);
+};
 
 const ofTheCheck: readonly Column[] = [
 	['check_id', ({record}) => record.check.id],
@@ -71,6 +86,9 @@ const ofTheCheck: readonly Column[] = [
 	['put_back_at', ({putBackAt}) => putBackAt],
 	['void', ({voidBecause}) => voidBecause !== undefined],
 	['void_reason', ({voidBecause}) => voidBecause],
+	['done_since', (row) => done(row, ({kind}) => kind)],
+	['done_on', (row) => done(row, ({on}) => on)],
+	['done_note', (row) => done(row, ({note = ''}) => note, '; ')],
 	['verdict', ({record}) => record.issued?.figures.verdict],
 	['at_worst', ({record}) => record.issued?.figures.atWorst],
 	['findings', ({record}) => record.issued?.findings.map(({code}) => code).join(' ')],

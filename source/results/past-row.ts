@@ -3,7 +3,7 @@ import type {MeasuredWith, PastCheck, PastProbe} from '../check/past-check.js';
 import {factsOfSeries} from '../check/progress.js';
 import {openSeries} from '../check/series.js';
 import {places} from '../procedure/places.js';
-import {nothingDone} from '../procedure/steps-still.js';
+import {severalOptions} from '../procedure/step-ids.js';
 import {documentOfCheck} from './document-of-check.js';
 import type {RadiusFigures} from './figures.js';
 import {figuresOfCheck, type IssuedFigures} from './issued.js';
@@ -22,7 +22,7 @@ export const rowOf = (check: Check, issued: IssuedFigures | null = figuresOfChec
 	atWorst: issued?.figures.atWorst ?? null,
 	probe: (issued?.figures.probe ?? []).map(probeOf),
 	measuredWith: measuredWith(check, issued),
-	doneSince: doneSince(check),
+	...doneSince(check),
 	nextDate: null,
 	tookMinutes: minutesTaken(check),
 });
@@ -46,9 +46,13 @@ function minutesTaken({answers, series, startedAt}: Check): number {
 const longestStepMs = 10 * 60_000;
 
 /** What was done since the check before; nothing is no event. */
-function doneSince({answers}: Check): string | null {
+export function doneSince({answers, recheckOf, follows}: Check): Pick<PastCheck, 'doneSince' | 'doneNote'> {
 	const done = answers['done-since']?.value;
-	return typeof done === 'string' && done !== nothingDone ? done : null;
+	const [nothing] = severalOptions['done-since'];
+	const note = answers['done-since-note']?.value;
+	const isAsked = (recheckOf ?? follows) !== undefined;
+	const kinds = isAsked && Array.isArray(done) ? done.filter((one) => one !== nothing) : [];
+	return {doneSince: kinds, doneNote: kinds.includes('other') && typeof note === 'string' ? note : null};
 }
 
 const probeOf = ({place, radiusMm, pullPct, pullUncertaintyPct, ...rest}: RadiusFigures): PastProbe => ({

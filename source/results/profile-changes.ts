@@ -20,6 +20,10 @@ export type ProfileRefusals = {
 	'name-was-taken': {readonly kind: ProfileKind; readonly name: string; readonly today: string};
 	/** There are checks of another arm under that name. */
 	'name-has-checks': {readonly name: string};
+	/** Typed where a day is wanted. */
+	'no-day': {readonly typed: string};
+	/** It lies ahead. */
+	'day-ahead': {readonly on: string};
 	'does-not-apply': Nothing;
 	/** A size was typed without its side. */
 	'side-wanted': {readonly plus: string; readonly minus: string};
@@ -33,7 +37,7 @@ export type ProfilesChanged =
 	| {readonly ok: false; readonly refusal: ProfileRefusal};
 
 /** Changes one profile of the list in its place. */
-function changed(
+export function changed(
 	profiles: readonly Profile[],
 	id: string,
 	change: (profile: Profile) => Profile | ProfileRefusal,

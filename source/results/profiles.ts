@@ -16,6 +16,19 @@ export const profilesSchema = z.array(
 		formerNames: z.optional(z.readonly(z.array(z.string()))),
 		setAside: z.optional(z.literal(true)),
 		correctedAt: z.optional(z.string()),
+		events: z.optional(
+			z.readonly(
+				z.array(
+					z.looseObject({
+						kind: z.string(),
+						on: z.string(),
+						note: z.optional(z.string()),
+						at: z.string(),
+						struckAt: z.optional(z.string()),
+					}),
+				),
+			),
+		),
 		answers: z.record(z.string(), z.looseObject({typed: z.string(), value: answerValue})),
 	}),
 );

@@ -29,6 +29,7 @@ function hintsFor({prompt, unit, long}: View, isWhy: boolean, isPadNamed: boolea
 		case 'side':
 			return [hints.side, ...common];
 		case 'choice':
+			if (prompt.several) return [hints.several, ...common];
 			return long ? [hints.choose, hints.pages, ...common] : [hints.choose, ...common];
 		case 'none':
 			return [hints.leave];

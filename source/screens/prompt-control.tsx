@@ -4,6 +4,7 @@ import type {View} from '../pages/view.js';
 import {Choice} from './inputs/choice.js';
 import {Field} from './inputs/field.js';
 import {Keyed, keyEntries, keyedLines, Still} from './inputs/keyed.js';
+import {Several} from './inputs/several.js';
 
 type PromptControlProps = {
 	readonly view: View;
@@ -35,6 +36,16 @@ export const PromptControl = ({
 				/>
 			);
 		case 'choice':
+			if (prompt.several)
+				return (
+					<Several
+						options={prompt.options}
+						marked={prompt.several.marked}
+						rows={rows}
+						width={width}
+						onEnter={(text) => onEntry({kind: 'text', text})}
+					/>
+				);
 			return (
 				<Choice
 					options={prompt.options}

@@ -7,7 +7,7 @@ export type IndexRow = {readonly sizeBytes: number; readonly changedMs: number; 
 type PackedRow = readonly unknown[];
 
 const CONDITIONS_AT = 9;
-const FIXED_FIELDS = 19;
+const FIXED_FIELDS = 20;
 const PROBE_FIELDS = 8;
 
 const packProbe = (probe: PastProbe): PackedRow => [
@@ -46,6 +46,7 @@ export const packRow = ({sizeBytes, changedMs, summary}: IndexRow): PackedRow =>
 	summary.atWorst,
 	...packConditions(summary.measuredWith),
 	summary.doneSince,
+	summary.doneNote,
 	summary.nextDate,
 	summary.tookMinutes,
 	...summary.probe.flatMap(packProbe),
@@ -53,6 +54,8 @@ export const packRow = ({sizeBytes, changedMs, summary}: IndexRow): PackedRow =>
 
 const isNumberOrNull = (value: unknown): value is number | null => value === null || typeof value === 'number';
 const isTextOrNull = (value: unknown): value is string | null => value === null || typeof value === 'string';
+const isTexts = (value: unknown): value is readonly string[] =>
+	Array.isArray(value) && value.every((one) => typeof one === 'string');
 
 const unpackProbe = (packed: PackedRow, at: number): PastProbe | undefined => {
 	// By number, not by destructuring: that would make ten thousand short-lived lists.
@@ -105,12 +108,13 @@ export const unpackRow = (packed: unknown): IndexRow | undefined => {
 	if (typeof id !== 'string' || typeof date !== 'string' || typeof startedAt !== 'string') return undefined;
 	if (typeof arm !== 'string' || typeof outcome !== 'string') return undefined;
 	if (!isTextOrNull(verdict) || !isTextOrNull(atWorst)) return undefined;
-	const doneSince = packed[FIXED_FIELDS - 3];
+	const doneSince = packed[FIXED_FIELDS - 4];
+	const doneNote = packed[FIXED_FIELDS - 3];
 	const nextDate = packed[FIXED_FIELDS - 2];
 	const tookMinutes = packed[FIXED_FIELDS - 1];
 	const measuredWith = unpackConditions(packed);
-	if (measuredWith === undefined || !isTextOrNull(nextDate) || !isTextOrNull(doneSince)) return undefined;
-	if (!isNumberOrNull(tookMinutes)) return undefined;
+	if (measuredWith === undefined || !isTextOrNull(nextDate)) return undefined;
+	if (!isTexts(doneSince) || !isTextOrNull(doneNote) || !isNumberOrNull(tookMinutes)) return undefined;
 	const probe: PastProbe[] = [];
 	for (let at = FIXED_FIELDS; at < packed.length; at += PROBE_FIELDS) {
 		const place = unpackProbe(packed, at);
@@ -131,6 +135,7 @@ export const unpackRow = (packed: unknown): IndexRow | undefined => {
 			probe,
 			measuredWith,
 			doneSince,
+			doneNote,
 			nextDate,
 			tookMinutes,
 		},

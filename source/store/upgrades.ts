@@ -1,9 +1,10 @@
 import type {Json} from './json.js';
 import {upgradeFrom1} from './upgrade-from-1.js';
 import {upgradeFrom2} from './upgrade-from-2.js';
+import {upgradeFrom3} from './upgrade-from-3.js';
 
 /** Version of every document written today. Raise it, and add an upgrade, when an older program could misread a file. */
-export const CURRENT_VERSION = 3;
+export const CURRENT_VERSION = 4;
 
 /** Turns a document of version `from` into one of the next version. Pure: the file on disk is not touched by it. */
 export type Upgrade = {readonly from: number; readonly apply: (body: Json) => Json};
@@ -12,6 +13,7 @@ export type Upgrade = {readonly from: number; readonly apply: (body: Json) => Js
 export const UPGRADES: readonly Upgrade[] = [
 	{from: 1, apply: upgradeFrom1},
 	{from: 2, apply: upgradeFrom2},
+	{from: 3, apply: upgradeFrom3},
 ];
 
 /** Which versions are understood; tests bring their own. */

@@ -1,3 +1,4 @@
+import type {ArmEvent} from '../procedure/arm-event.js';
 import type {Facts} from '../procedure/facts.js';
 import type {TypedRefusal} from '../procedure/refusal.js';
 import type {Step} from '../procedure/step.js';
@@ -41,8 +42,9 @@ export const optionsOf = (step: StepId, options: readonly string[]) =>
 /** A line of a list that is ticked. */
 export const tickText = (step: IdOf<'ticks'>, line: string): string => found(words.ticks[step], line) ?? line;
 
-/** What was done to an arm since its last check; undefined for what is not known here. */
-export const eventLabel = (event: string): string | undefined => found(words.options['done-since'], event);
+/** Something that was done to an arm; a kind that is not known here stands for itself. */
+export const eventText = ({kind, note}: Pick<ArmEvent, 'kind' | 'note'>): string =>
+	words.years.event({what: found(words.options['done-since'], kind) ?? kind, note, isOther: kind === 'other'});
 
 /** A place as it is called on screen. */
 export const placeLabel = (place: string): string => found(words.places, place) ?? place;

@@ -16,7 +16,7 @@ import {actionOfCheck} from '../../source/results/tried.js';
 import {briefly} from '../../source/words/finding-text.js';
 import {beginning, broken, words} from '../helpers/said.js';
 import {northDeckWith} from '../helpers/sample-check.js';
-import {choose, follow, freshDialogue, no, type Script, say, text} from '../helpers/script.js';
+import {choose, follow, freshDialogue, goTo, no, refusalOf, type Script, say, text} from '../helpers/script.js';
 import {stored} from '../helpers/wandering.js';
 
 /** An invented arm with all that costs a key: damping, a bias device, a gauge that is turned for one round. */
@@ -218,7 +218,7 @@ describe('A check that repeats the last one', () => {
 });
 
 describe('What was done since the last check', () => {
-	const doneAt = (dialogue: Dialogue) => summaryOf(finishedCheck(dialogue.check, later, history)).doneSince;
+	const doneAt = (dialogue: Dialogue) => summaryOf(finishedCheck(dialogue.check, later, history));
 	const shownAt = (dialogue: Dialogue) =>
 		viewOf(follow(dialogue, script, {until: 'verdict'}))
 			.shown.map((one) => (one.kind === 'line' ? one.text : one.caption))
@@ -234,12 +234,12 @@ describe('What was done since the last check', () => {
 	it.each(['levelled', 'leads', 'bearing', 'cartridge', 'moved'])('is kept with the check: %s', (id) => {
 		const after = say(recheckOf(), [choose(id)]);
 		expect(positionOf(after).step?.id).toBe('still-last-time');
-		expect(doneAt(after)).toBe(id);
+		expect(doneAt(after)).toMatchObject({doneSince: [id], doneNote: null});
 	});
 
 	it('is nothing where nothing was done, or nobody was asked', () => {
-		expect(doneAt(say(recheckOf(), [nothing]))).toBeNull();
-		expect(history[0]?.doneSince).toBeNull();
+		expect(doneAt(say(recheckOf(), [nothing])).doneSince).toEqual([]);
+		expect(history[0]?.doneSince).toEqual([]);
 	});
 
 	it('is asked for in words where it is something else', () => {
@@ -248,14 +248,42 @@ describe('What was done since the last check', () => {
 		const noted = say(other, [text('a new belt')]);
 		expect(noted.check.answers['done-since-note']?.value).toBe('a new belt');
 		expect(positionOf(noted).step?.id).toBe('still-last-time');
-		expect(doneAt(noted)).toBe('other');
+		expect(doneAt(noted)).toMatchObject({doneSince: ['other'], doneNote: 'a new belt'});
+	});
+
+	it('may be more than one thing, in the order of the list; nothing stands alone', () => {
+		const both = say(recheckOf(), [text('4, 2 7')]);
+		expect(positionOf(both).step?.id).toBe('done-since-note');
+		expect(doneAt(both).doneSince).toEqual(['levelled', 'bearing', 'other']);
+		expect(both.check.answers['done-since']?.typed).toBe('levelled, bearing, other');
+		for (const typed of ['1 4', '0', '8', '2.5', '', 'x'])
+			expect(refusalOf(recheckOf(), text(typed)), typed).toBeDefined();
+		expect(refusalOf(recheckOf(), text('1 4'))).toEqual({id: 'stands-alone', values: {name: 'nothing'}});
+		// Asked again, what was chosen is marked.
+		const again = say(both, [text('a new belt'), ...goTo('resume', 'done-since')]);
+		expect(promptOf(again)).toMatchObject({several: {marked: ['levelled', 'bearing', 'other']}});
+	});
+
+	it('is asked of a new check of an arm that is on file, and of no other arm', () => {
+		const arm = profiles.find(({kind}) => kind === 'arm');
+		const begun = (past: typeof history) => {
+			const empty = freshDialogue(profiles, 'sample-3');
+			const picked = say(empty, [choose(arm?.id ?? '')]);
+			return startDialogue(picked.check, profiles, past);
+		};
+		expect(positionOf(begun(history)).step?.id).toBe('done-since');
+		expect(positionOf(begun([])).step?.id).toBe('tools-profile');
+		expect(doneAt(say(begun(history), [choose('moved')])).doneSince).toEqual(['moved']);
+		// A check that is reopened for its put-back list, or has readings, stays as it is.
+		const probed = follow(freshDialogue(), script, {until: 'probe-outer'}).check;
+		expect(startDialogue(probed, profiles, history).check).toBe(probed);
 	});
 
 	it('closes no series, and is told at the verdict', () => {
 		const after = say(recheckOf(), [choose('leads')]);
 		expect(after.check.series).toHaveLength(1);
 		const {leads} = words.options['done-since'];
-		expect(shownAt(after)).toContain(words.years.comparison.done({what: leads}));
+		expect(shownAt(after)).toContain(words.years.comparison.done({what: [leads]}));
 		expect(shownAt(say(recheckOf(), [nothing]))).not.toContain(leads);
 	});
 });

@@ -319,6 +319,7 @@ describe('Settings of the first stored form', () => {
 			bell: false,
 			setAnew: true,
 			brisk: false,
+			shop: '',
 		});
 	});
 });

@@ -11,15 +11,17 @@ import {
 import path from 'node:path';
 import {expect, onTestFinished, test} from 'vitest';
 import {
+	biasOff,
 	coverStylus,
 	fullCheck,
+	lookAlongArm,
 	makeSafe,
 	matOff,
 	pickKnown,
-	prepareOn,
 	readLevel,
 	resume,
 	start,
+	weigh,
 } from '../helpers/check-turns.js';
 import {playedFolder, run} from '../helpers/plain-run.js';
 import {freshFolder} from '../helpers/program-environment.js';
@@ -134,7 +136,8 @@ test('An answer that cannot be saved is kept on the screen and saved by Enter on
 
 test('Where the system cuts files short, no half-saved answer counts, and nothing before it is lost', async () => {
 	const dataDir = usedFolder();
-	const toCome = prepareOn;
+	// Of an arm that is known.
+	const toCome = [...readLevel(), ...biasOff, ...lookAlongArm, weigh];
 	const [, newer] = draftFiles(dataDir);
 	// In blocks of 512 bytes (POSIX ulimit -f): room for taking the check up, not for many answers.
 	const blocks = Math.ceil((statSync(newer).size + 150) / 512);

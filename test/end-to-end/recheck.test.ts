@@ -96,7 +96,7 @@ test('What was done since the last check is asked first, and filed, in words of 
 	expect(status).toBe(0);
 	expect(questionsIn(out.split('\n'))[0]).toContain(titleOf('done-since'));
 	const {answers} = filedCheck(dataDir, filedIds(dataDir).at(-1) ?? '').check;
-	expect(answers['done-since']?.value).toBe('other');
+	expect(answers['done-since']?.value).toEqual(['other']);
 	expect(answers['done-since-note']?.value).toBe('new belt');
 });
 

@@ -17,8 +17,8 @@ describe('Profiles of both sides', () => {
 	it('that were merely used at another time are the same, and the later time counts', () => {
 		const [early, late] = [inventedProfile('a'), inventedProfile('a', {usedAt: '2026-02-02T00:00:00Z'})];
 		const merged = mergedProfiles(of(early), of(late));
-		expect(merged).toEqual({next: of(late), added: [], same: 1, named: [], clashes: []});
-		expect(mergedProfiles(of(late), of(early))).toEqual({added: [], same: 1, named: [], clashes: []});
+		expect(merged).toEqual({next: of(late), added: [], same: 1, named: [], noted: [], clashes: []});
+		expect(mergedProfiles(of(late), of(early))).toEqual({added: [], same: 1, named: [], noted: [], clashes: []});
 	});
 
 	it.each([
@@ -28,12 +28,44 @@ describe('Profiles of both sides', () => {
 		['set aside there', inventedProfile('a', {setAside: true})],
 	])('that are here otherwise stay as they are here: %s', (_, theirs) => {
 		const ours = inventedProfile('a');
-		expect(mergedProfiles(of(ours), of(theirs))).toEqual({added: [], same: 0, named: [], clashes: [{theirs, ours}]});
+		expect(mergedProfiles(of(ours), of(theirs))).toEqual({
+			added: [],
+			same: 0,
+			named: [],
+			noted: [],
+			clashes: [{theirs, ours}],
+		});
 	});
 
 	it('of another kind may have the same name', () => {
 		const tools = {...inventedProfile('a'), id: 'tools-a', kind: 'tools' as const};
 		expect(mergedProfiles({profiles: [inventedProfile('a')]}, {profiles: [tools]}).added).toEqual([tools]);
+	});
+
+	it('to which something was noted on either side have all of it, once; what is struck out on one side is struck out', () => {
+		const event = (kind: string, at: string, more = {}) => ({kind, on: '2026-02-01', at, ...more});
+		const [leads, bearing, moved] = [
+			event('leads', '2026-02-01T10:00:00+01:00'),
+			event('bearing', '2026-02-02T10:00:00+01:00'),
+			event('moved', '2026-02-03T10:00:00+01:00', {note: 'to the wall shelf'}),
+		];
+		const struckAt = '2026-02-04T10:00:00+01:00';
+		const {next, added, noted, clashes} = mergedProfiles(
+			of(inventedProfile('a', {events: [leads, moved]})),
+			of(inventedProfile('a', {events: [{...leads, struckAt}, bearing]})),
+		);
+		expect(next?.profiles.map(({events}) => events)).toEqual([[{...leads, struckAt}, bearing, moved]]);
+		expect([added, noted.length, clashes]).toEqual([[], 1, []]);
+		// Nothing is added where all of it is here.
+		const all = of(inventedProfile('a', {events: [leads, bearing]}));
+		expect(mergedProfiles(all, of(inventedProfile('a', {events: [bearing]})))).toEqual({
+			added: [],
+			same: 1,
+			named: [],
+			noted: [],
+			clashes: [],
+		});
+		expect(mergedProfiles(all, of(inventedProfile('a')))).toMatchObject({added: [], same: 1});
 	});
 });
 
@@ -54,12 +86,12 @@ describe('Names that were given on one side', () => {
 	});
 
 	it('here stay, and there is nothing to tell', () => {
-		expect(mergedProfiles(of(renamed), of(before))).toEqual({added: [], same: 1, named: [], clashes: []});
+		expect(mergedProfiles(of(renamed), of(before))).toEqual({added: [], same: 1, named: [], noted: [], clashes: []});
 	});
 
 	it('stay the same when they come a second time', () => {
 		const {next} = mergedProfiles(of(before), of(renamed));
-		expect(mergedProfiles(next, of(renamed))).toEqual({added: [], same: 1, named: [], clashes: []});
+		expect(mergedProfiles(next, of(renamed))).toEqual({added: [], same: 1, named: [], noted: [], clashes: []});
 	});
 
 	it('one after the other are all kept, the last one as that of today', () => {
@@ -92,6 +124,6 @@ describe('Names that were given on one side', () => {
 		const two = [inventedProfile('a'), inventedProfile('b')];
 		const theirs = inventedProfile('b', {id: 'arm-c', formerNames: ['a']});
 		const merged = mergedProfiles(of(...two), of(theirs));
-		expect(merged).toEqual({added: [], same: 0, named: [], clashes: [{theirs, ours: two[0]}]});
+		expect(merged).toEqual({added: [], same: 0, named: [], noted: [], clashes: [{theirs, ours: two[0]}]});
 	});
 });

@@ -38,8 +38,12 @@ export const describeTools: readonly Turn[] = [
 	answer('gauge-turns', '1', option(1, words.options['gauge-turns'].inner)),
 ];
 
-/** Arm and gauge as an earlier check left them. */
-export const pickKnown: readonly Turn[] = [answer('arm-profile', '1'), answer('tools-profile', '1')];
+/** Arm and gauge as an earlier check left them; of the arm is asked what was done since. */
+export const pickKnown: readonly Turn[] = [
+	answer('arm-profile', '1'),
+	answer('done-since', '1', option(1, words.options['done-since'].nothing)),
+	answer('tools-profile', '1'),
+];
 
 export const makeSafe: readonly Turn[] = ticked('safe', ['amplifier', 'mains', 'record', 'platter', 'lock']);
 

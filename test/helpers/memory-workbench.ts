@@ -14,8 +14,9 @@ import {usualSettings} from '../../source/procedure/settings.js';
 import {isTakenBy, profilesSchema, profilesWith} from '../../source/results/profiles.js';
 import {type FinishedCheck, summaryOf} from '../../source/results/record.js';
 import {armStates} from '../../source/results/years/arm-states.js';
-import {checksOfArm, historyOf} from '../../source/results/years/arms.js';
+import {checksOfArm, historyOf, notedOf} from '../../source/results/years/arms.js';
 import {dueArms} from '../../source/results/years/due.js';
+import {eventsOf} from '../../source/results/years/events.js';
 import {filtered} from '../../source/results/years/past-filter.js';
 import {profileRefusalText} from '../../source/words/results-text.js';
 import {titleOf} from '../../source/words/step-text.js';
@@ -105,6 +106,7 @@ export function memoryWorkbench(
 		archive: {
 			history: (check) => historyOf(check, all(), kept.profiles),
 			ofArm: (armName) => checksOfArm(all(), armName, kept.profiles),
+			events: (armName) => eventsOf(checksOfArm(all(), armName, kept.profiles), notedOf(armName, kept.profiles)),
 			due: () => dueArms(all(), kept.profiles, now()),
 			arms: () => armStates(all(), kept.profiles, now()),
 			past: ({offset, limit, only}) => {

@@ -134,6 +134,23 @@ describe('The table of probe radii', () => {
 			});
 	});
 
+	it('says what was done since the check before: noted by itself first, then what was told at the check', () => {
+		const record = played(fullStory);
+		const {startedAt, answers} = record.check;
+		const given = (value: string | readonly string[]) => ({typed: 'as typed', value, at: startedAt});
+		const told = {...answers, 'done-since': given(['leads', 'other']), 'done-since-note': given('=a new belt')};
+		const check = {...record.check, recheckOf: 'earlier', answers: told};
+		const noted = [{kind: 'moved', on: '2026-01-05'}];
+		const [row] = tableOf(radiusHeader() + radiusRecords({record: {...record, check}, noted}));
+		expect(row).toMatchObject({
+			done_since: 'moved leads other',
+			done_on: ['2026-01-05', startedAt.slice(0, 10), startedAt.slice(0, 10)].join(' '),
+			done_note: "'=a new belt",
+		});
+		const [bare] = tableOf(radiusHeader() + radiusRecords({record}));
+		expect(bare).toMatchObject({done_since: '', done_on: '', done_note: ''});
+	});
+
 	it('leaves the figures of a radius that was off scale empty, and says so', () => {
 		const off = {
 			...fullStory.script,

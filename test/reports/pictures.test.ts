@@ -152,6 +152,36 @@ describe('A lever on its clock face', () => {
 	});
 });
 
+describe('What was done meanwhile', () => {
+	const [first, last] = [history.points[0]?.date ?? '', history.points.at(-1)?.date ?? ''];
+	const events = [
+		{date: first, mark: 'a', label: 'oiled <twice>'},
+		{date: last, mark: 'b', label: 'moved'},
+		{date: last, mark: 'c', label: 'levelled'},
+	];
+	const all = drawnIn(historySvg({...history, events}, told));
+
+	it('has a line on its day, and letters that do not lie on one another', () => {
+		const points = ofClass(all, 'point').map((one) => number(one, 'cx'));
+		const [oiled, ...others] = ofClass(all, 'done').map((one) => number(one, 'x1'));
+		expect(oiled).toBeCloseTo(Math.min(...points), 1);
+		for (const one of others) expect(one).toBeCloseTo(Math.max(...points), 1);
+		const letters = ofClass(all, 'done-mark').map(({at, text}) => `${text} ${at.x} ${at.y}`);
+		expect(new Set(letters).size).toBe(2 * events.length);
+	});
+
+	it('is told under the picture, within its frame; a history without any has nothing of it', () => {
+		const texts = all.map(({text}) => text);
+		for (const {label} of events) expect(texts).toContain(label);
+		const height = (svg: ReturnType<typeof drawnIn>) => Number(svg[0]?.at.viewBox?.split(' ')[3]);
+		const lowest = Math.max(...all.filter(({name}) => name === 'text').map((one) => number(one, 'y')));
+		expect(height(all)).toBeGreaterThan(lowest);
+		const bare = drawnIn(historySvg({...history, events: []}, told));
+		expect(ofClass(bare, 'done')).toEqual([]);
+		expect(height(bare)).toBe(height(drawnIn(historySvg(history, told))));
+	});
+});
+
 describe('Any history', () => {
 	const day = fc
 		.integer({min: 0, max: 4000})

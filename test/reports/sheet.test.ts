@@ -139,7 +139,15 @@ describe("The customer's sheet", () => {
 
 	it('names shop, customer and complaint where they are known, and prints nothing in their place', () => {
 		const known = {shop: nasty.markup, name: nasty.rightToLeft, complaint: 'it skips at the end'};
-		const report = reportOf({...storySource, customer: known});
+		const typed = (text: string) => ({typed: text, value: text, at: '2026-03-02T09:00:00Z'});
+		const {record} = storySource;
+		const answers = {
+			...record.check.answers,
+			'customer-name': typed(known.name),
+			'customer-complaint': typed(known.complaint),
+		};
+		const check = {...record.check, shop: known.shop, answers};
+		const report = reportOf({...storySource, record: {...record, check}});
 		const html = textOfPage(htmlOf(report));
 		const {text} = parsedMarkdown(markdownOf(report));
 		for (const name of Object.values(sheet.about)) {

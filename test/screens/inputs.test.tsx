@@ -5,6 +5,7 @@ import type {Option} from '../../source/procedure/step.js';
 import {Choice} from '../../source/screens/inputs/choice.js';
 import {Field} from '../../source/screens/inputs/field.js';
 import {Keyed, Still} from '../../source/screens/inputs/keyed.js';
+import {Several} from '../../source/screens/inputs/several.js';
 import {KeysProvider} from '../../source/screens/keys-context.js';
 import {renderInk} from '../helpers/ink.js';
 import {words} from '../helpers/said.js';
@@ -218,4 +219,33 @@ test('Options with numbers of their own are reached by these from every page, tw
 	await waitFor('❯ 12 stage 12');
 	await type('\r');
 	expect(onChoose.mock.calls).toEqual([['o12']]);
+});
+
+const several: readonly Option[] = ['none of it', 'oiled', 'moved'].map((label) => ({id: label, label}));
+
+test.each([
+	['marks a line with a digit, and more than one', '23', '2 3'],
+	['takes a mark away with the same digit', '232', '3'],
+	['keeps the first line apart: it takes the other marks away', '231', '1'],
+	['keeps the first line apart: another mark takes it away', '13', '3'],
+	['forgets its marks at Backspace', '2\u007f3', '3'],
+	['hands over what is no number of a line, for a sentence why', '2.5', '2.5'],
+	['hands over a number that it does not have', '7', '7'],
+	['hands over nothing where nothing is marked', '', ''],
+])('A list of which several may be chosen %s', async (_what, typed, text) => {
+	const onEnter = vi.fn();
+	const app = renderInk(<Several options={several} marked={[]} rows={9} width={60} onEnter={onEnter} />);
+	for (const key of typed) await app.type(key);
+	await app.type('\r');
+	await until(() => expect(onEnter).toHaveBeenCalledWith(text));
+	expect(onEnter).toHaveBeenCalledTimes(1);
+});
+
+test('A list of which several may be chosen shows what is marked, also from before', async () => {
+	const app = renderInk(<Several options={several} marked={['oiled']} rows={9} width={60} onEnter={() => {}} />);
+	await until(() => expect(app.frame()).toMatch(/❯ 2 oiled/));
+	await app.type('3');
+	await until(() => expect(app.frame()).toMatch(/❯ 3 moved/));
+	expect(app.frame()).toMatch(/❯ 2 oiled/);
+	expect(app.frame()).not.toMatch(/❯ 1/);
 });

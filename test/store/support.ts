@@ -50,7 +50,8 @@ export const summaryOf = (record: Check): Summary => ({
 		temperatureC: null,
 		withoutSettingUp: true,
 	},
-	doneSince: 'levelled',
+	doneSince: ['levelled', 'other'],
+	doneNote: 'a new belt',
 	tookMinutes: 31,
 	nextDate: null,
 });

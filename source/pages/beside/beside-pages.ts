@@ -44,9 +44,15 @@ function stopAt(workbench: Workbench, room: FaceRoom, place: BesidePlace): Stop<
 		case 'rename':
 		case 'answers':
 		case 'answer':
+		case 'events':
+		case 'event-kind':
+		case 'event-note':
+		case 'event-day':
+		case 'event-strike':
 			return profilesAt(workbench, place);
 		case 'settings':
 		case 'setting':
+		case 'setting-text':
 			return settingsAt(workbench, place);
 	}
 }

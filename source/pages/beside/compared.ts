@@ -1,5 +1,6 @@
 import type {PastCheck, PastProbe} from '../../check/past-check.js';
 import {probeAt} from '../../results/years/comparison.js';
+import {doneBetween} from '../../results/years/events.js';
 import {words} from '../../words/index.js';
 import {span} from '../../words/numbers.js';
 import {placeLabel} from '../../words/step-text.js';
@@ -47,14 +48,18 @@ export function comparedAt(
 	}
 	const other = others.find((each) => each.id === place.other);
 	const toOthers = go<BesidePlace>({at: 'compare-with', ...here, from});
-	return listStop<BesidePlace>({title: say.title({arm}), shown: one && other ? sideBySide(one, other) : []}, toCheck, [
-		['other', say.other, () => toOthers],
-		['back', words.beside.back, () => toCheck],
-	]);
+	return listStop<BesidePlace>(
+		{title: say.title({arm}), shown: one && other ? sideBySide(one, other, [one, ...others]) : []},
+		toCheck,
+		[
+			['other', say.other, () => toOthers],
+			['back', words.beside.back, () => toCheck],
+		],
+	);
 }
 
 /** The earlier one to the left, then what moved and how surely. */
-function sideBySide(one: PastCheck, other: PastCheck): readonly Shown[] {
+function sideBySide(one: PastCheck, other: PastCheck, ofArm: readonly PastCheck[]): readonly Shown[] {
 	const [then, now] = one.startedAt < other.startedAt ? [one, other] : [other, one];
 	const rows = now.probe.flatMap((probe) => {
 		const before = probeAt(then, probe.radiusMm);
@@ -66,7 +71,10 @@ function sideBySide(one: PastCheck, other: PastCheck): readonly Shown[] {
 	});
 	const {state} = words.beside.past;
 	const columns = say.columns({before: then.date, now: now.date});
-	return [table(columns, [[say.verdict, state(then), state(now)], ...rows]), ...twoCompared(now, then)];
+	return [
+		table(columns, [[say.verdict, state(then), state(now)], ...rows]),
+		...twoCompared(now, then, doneBetween(ofArm, then, now)),
+	];
 }
 
 const pullOf = (probe: PastProbe | undefined): string =>

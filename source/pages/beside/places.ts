@@ -1,4 +1,5 @@
-import type {settingItems} from '../../procedure/settings.js';
+import type {settingItems, TextId} from '../../procedure/settings.js';
+import type {DoneKind} from '../../procedure/step-ids.js';
 import type {PastFilter} from '../../results/years/past-filter.js';
 import type {Unfinished} from '../../workbench.js';
 import {type Filed, go} from './page.js';
@@ -45,10 +46,20 @@ export type PastCheckPlace = InPastList & {readonly id: string} & (
 export type ProfilePlace =
 	| {readonly at: 'profiles'}
 	| {readonly at: 'profile' | 'rename' | 'answers'; readonly id: string}
-	| {readonly at: 'answer'; readonly id: string; readonly step: string};
+	| {readonly at: 'answer'; readonly id: string; readonly step: string}
+	| EventPlace;
+
+/** What was done to the arm of a profile. */
+export type EventPlace = {readonly id: string} & (
+	| {readonly at: 'events' | 'event-kind' | 'event-note'}
+	| {readonly at: 'event-day'; readonly kind: DoneKind; readonly note?: string}
+	/** By its place among what was noted. */
+	| {readonly at: 'event-strike'; readonly index: number}
+);
 
 export type SettingPlace =
 	| {readonly at: 'settings'}
+	| {readonly at: 'setting-text'; readonly id: TextId}
 	| {readonly at: 'setting'; readonly item: (typeof settingItems)[number]};
 
 /** Which page beside a check is shown. */

@@ -1,17 +1,18 @@
 import type {Profile} from '../../procedure/facts.js';
 import {unitOf} from '../../procedure/read-answer.js';
 import {profileQuestions} from '../../results/profile-answers.js';
-import {corrected, type ProfilesChanged, renamed, setAside} from '../../results/profile-changes.js';
+import {corrected, renamed, setAside} from '../../results/profile-changes.js';
 import {nameSteps} from '../../results/profiles.js';
 import {units} from '../../units.js';
 import {words} from '../../words/index.js';
-import {profileRefusalText} from '../../words/results-text.js';
 import {askOf, optionsOf, titleOf} from '../../words/step-text.js';
 import type {Workbench} from '../../workbench.js';
 import {line, type Shown} from '../shown-lines.js';
+import {eventsAt} from './events.js';
 import {backOffer, fieldStop, go, listStop, type Offer, type Stop, type Turn, warnings} from './page.js';
 import {type BesidePlace, type ProfilePlace, toHome} from './places.js';
 import {answerLine, answerText, profileLines, profileProblems} from './profile-lines.js';
+import {saving} from './saving.js';
 
 const say = words.beside.profiles;
 const toList = go({at: 'profiles'} as const);
@@ -60,6 +61,7 @@ function stopOf(workbench: Workbench, place: OneProfile, profile: Profile): Stop
 				['answers', actions.answers, () => go({at: 'answers', id})],
 				['take-back', profile.setAside && actions['take-back'], () => aside(false)],
 				['set-aside', profile.setAside ? undefined : actions['set-aside'], () => aside(true)],
+				['events', profile.kind === 'arm' ? actions.events : undefined, () => go({at: 'events', id})],
 				['back', actions.back, () => back],
 			]);
 		}
@@ -81,6 +83,12 @@ function stopOf(workbench: Workbench, place: OneProfile, profile: Profile): Stop
 				backOffer(back),
 			]);
 		}
+		case 'events':
+		case 'event-kind':
+		case 'event-note':
+		case 'event-day':
+		case 'event-strike':
+			return eventsAt(workbench, place, profile);
 		case 'answer':
 			return answerStop(workbench, profile, place.step, {back, meanwhile});
 	}
@@ -112,15 +120,4 @@ function answerStop(
 	const unit = input.kind === 'number' || input.kind === 'signed' ? units[unitOf(input, facts)].label : '';
 	const mayBeEmpty = 'optional' in input && (input.optional ?? false);
 	return fieldStop(page, back, correct, {initial: profile.answers[id]?.typed ?? '', mayBeEmpty, unit});
-}
-
-/** What would be refused is refused at once; the disk is asked only for what can be done. */
-function saving(
-	workbench: Workbench,
-	to: ProfilePlace,
-	change: (profiles: readonly Profile[]) => ProfilesChanged,
-): Turn<BesidePlace> {
-	const tried = change(workbench.profiles());
-	if (!tried.ok) return {kind: 'refused', sentence: profileRefusalText(tried.refusal)};
-	return {kind: 'save', save: () => workbench.archive.changeProfiles(change), to};
 }

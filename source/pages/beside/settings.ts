@@ -1,5 +1,6 @@
+import {readText} from '../../procedure/read-answer.js';
 import {readNumber} from '../../procedure/read-number.js';
-import {type Settings, settingItems, settingsFault, switchIds} from '../../procedure/settings.js';
+import {type Settings, settingItems, settingsFault, switchIds, textIds} from '../../procedure/settings.js';
 import {units} from '../../units.js';
 import {words} from '../../words/index.js';
 import {refusalText} from '../../words/step-text.js';
@@ -29,6 +30,17 @@ export function settingsAt(workbench: Workbench, place: SettingPlace): Stop<Besi
 		};
 		return fieldStop({title, shown: [line(say.numbers[item.id]({value}))]}, toList, turn, {initial: String(value)});
 	}
+	if (place.at === 'setting-text') {
+		const {id} = place;
+		const turn = (typed: string): Turn<BesidePlace> => {
+			const text = typed.trim();
+			const read = text === '' || text === '-' ? undefined : readText(text);
+			if (read?.kind === 'refused') return {kind: 'refused', sentence: refusalText(read.refusal)};
+			return keeping({...settings, [id]: read?.kind === 'value' ? read.typed : ''});
+		};
+		const field = {initial: settings[id], mayBeEmpty: true};
+		return fieldStop({title, shown: [line(say.texts[id].about)]}, toList, turn, field);
+	}
 	return listStop<BesidePlace>({title, shown: [line(say.about)]}, toHome, [
 		...settingItems.map((item): Offer<BesidePlace> => {
 			const label = say.numbers[item.id]({value: settings[item.id]});
@@ -37,6 +49,9 @@ export function settingsAt(workbench: Workbench, place: SettingPlace): Stop<Besi
 		...switchIds.map((id): Offer<BesidePlace> => {
 			const label = say.switches[id]({isOn: settings[id]});
 			return [id, label, () => keeping({...settings, [id]: !settings[id]})];
+		}),
+		...textIds.map((id): Offer<BesidePlace> => {
+			return [id, say.texts[id].now({text: settings[id]}), () => go({at: 'setting-text', id})];
 		}),
 		backOffer(toHome),
 	]);

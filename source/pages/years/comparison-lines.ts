@@ -1,29 +1,16 @@
 import limits from '../../../shared/limits.json' with {type: 'json'};
 import type {PastCheck} from '../../check/past-check.js';
 import {isAbove} from '../../measures/compare.js';
-import {
-	type ComparedFigure,
-	type Comparison,
-	comparisonOf,
-	comparisonsOf,
-	gravestOf,
-} from '../../results/years/comparison.js';
+import type {ArmEvent} from '../../procedure/arm-event.js';
+import {type Comparison, comparisonOf, comparisonsOf, gravestOf} from '../../results/years/comparison.js';
+import {doneSinceLast} from '../../results/years/events.js';
 import {words} from '../../words/index.js';
 import {noteText, obstacleText} from '../../words/results-text.js';
-import {eventLabel, placeLabel} from '../../words/step-text.js';
+import {eventText, placeLabel} from '../../words/step-text.js';
 import {line, type Shown, type Tone} from '../shown-lines.js';
-import {slopesOf} from './trend-lines.js';
+import {movedOf, slopesOf} from './trend-lines.js';
 
 const tones = {changed: 'warn', perhaps: 'warn', unchanged: 'plain'} as const satisfies Record<string, Tone>;
-
-/** How a figure moved, in percent of the present playing force. */
-const movedOf = ({figure, place, radiusMm, playingMn, change}: ComparedFigure) => ({
-	figure,
-	place: placeLabel(place),
-	radiusMm,
-	movedPct: (100 * change.differenceMn) / playingMn,
-	uncertaintyPct: (100 * change.uncertaintyMn) / playingMn,
-});
 
 /** One comparison in sentences: first what changed, then what did not, all in one line. */
 function linesOfComparison({then: {date}, figures, notes, obstacles}: Comparison): Shown[] {
@@ -40,11 +27,11 @@ function linesOfComparison({then: {date}, figures, notes, obstacles}: Comparison
 	];
 }
 
-/** What was done between two checks, where something was. */
-const doneLine = ({doneSince}: PastCheck): Shown[] => {
-	const what = doneSince === null ? undefined : eventLabel(doneSince);
-	return what === undefined ? [] : [line(words.years.comparison.done({what}))];
-};
+/** What was done between a check and the last one, where something was. */
+function doneLine(now: PastCheck, earlier: readonly PastCheck[]): Shown[] {
+	const what = doneSinceLast(now, earlier).map(eventText);
+	return what.length === 0 ? [] : [line(words.years.comparison.done({what}))];
+}
 
 /**
  * How much of a change the warmer or colder room would make, where the arm is known to go with the temperature and the rooms
@@ -60,11 +47,12 @@ function temperatureLines(now: PastCheck, then: PastCheck, earlier: readonly Pas
 }
 
 /** Two checks of an arm that somebody chose: the word first, then the sizes. */
-export function twoCompared(now: PastCheck, then: PastCheck): Shown[] {
+export function twoCompared(now: PastCheck, then: PastCheck, done: readonly ArmEvent[]): Shown[] {
 	const comparison = comparisonOf(now, then);
 	const verdict = gravestOf(comparison);
 	return [
 		...(verdict ? [line(words.years.comparison.between[verdict], tones[verdict])] : []),
+		...(done.length === 0 ? [] : [line(words.years.comparison.doneBetween({what: done.map(eventText)}))]),
 		...linesOfComparison(comparison),
 	];
 }
@@ -81,10 +69,10 @@ export function comparisonLines(
 	const {summary, notWithLast, wireFirst, againstFirst} = words.years.comparison;
 	return [
 		verdict ? line(summary[verdict], tones[verdict]) : line(notWithLast(last.then), 'warn'),
+		...doneLine(now, earlier),
 		...linesOfComparison(last),
 		...(wireMoves && verdict && verdict !== 'unchanged' ? [line(wireFirst)] : []),
 		...temperatureLines(now, last.then, earlier),
-		...doneLine(now),
 		...(first ? [line(againstFirst, 'strong'), ...linesOfComparison(first)] : []),
 	];
 }

@@ -3,9 +3,10 @@ import {parseISO} from 'date-fns/parseISO';
 import limits from '../../../shared/limits.json' with {type: 'json'};
 import type {PastCheck, PastProbe} from '../../check/past-check.js';
 import {isSeasonTold, isTrend, trendOf} from '../../measures/trend.js';
-import {obstaclesOf, probeAt, stretchOf} from '../../results/years/comparison.js';
+import {type ComparedFigure, comparisonOf, obstaclesOf, probeAt, stretchOf} from '../../results/years/comparison.js';
+import {doneSinceLast} from '../../results/years/events.js';
 import {words} from '../../words/index.js';
-import {placeLabel} from '../../words/step-text.js';
+import {eventText, placeLabel} from '../../words/step-text.js';
 import {line, type Shown} from '../shown-lines.js';
 
 const daysInYear = 365.25;
@@ -73,13 +74,13 @@ function trendOfRadius({place, radiusMm, points}: RadiusHistory): Shown[] {
 	const trend = trendOf(points.map(({date, pullPct}) => ({x: yearsSince(first.date, date), y: pullPct})));
 	if (!trend) return [];
 	const radius = {place: placeLabel(place), radiusMm};
-	const told = {...radius, trend, checks: points.length, date: first.date};
+	const told = {...radius, checks: points.length, date: first.date};
 	const isDrift = isTrend(trend);
 	const isSeasonOpen = isDrift && !isSeasonTold(points.map(({date}) => date));
 	const warm = warmth(points);
 	const byWarmth = trendOf(warm);
 	return [
-		isDrift ? line(drifts(told), 'warn') : line(noTrend(told)),
+		isDrift ? line(drifts({...told, trend}), 'warn') : line(noTrend(told)),
 		...(isSeasonOpen ? [line(seasonOpen(radius), 'warn')] : []),
 		...(byWarmth && isTrend(byWarmth)
 			? [line(withTemperature({...radius, trend: byWarmth, checks: warm.length}), 'warn')]
@@ -96,12 +97,35 @@ export const slopesOf = (
 		return trend && isTrend(trend) ? [{place, radiusMm, pctPerC: trend.slope}] : [];
 	});
 
+/** How a figure moved, in percent of the present playing force. */
+export const movedOf = ({figure, place, radiusMm, playingMn, change}: ComparedFigure) => ({
+	figure,
+	place: placeLabel(place),
+	radiusMm,
+	movedPct: (100 * change.differenceMn) / playingMn,
+	uncertaintyPct: (100 * change.uncertaintyMn) / playingMn,
+});
+
+/** How the pull stepped where the present stretch began with something that was done; the newest check tells its own. */
+function stepLines(checks: readonly PastCheck[]): Shown[] {
+	const stretch = stretchOf(checks);
+	const [now, before] = [stretch.at(-1), checks.slice(stretch.length)];
+	const [last] = before;
+	if (!now || !last || stretch.length < 2) return [];
+	const what = doneSinceLast(now, before).map(eventText);
+	const figures = comparisonOf(now, last)
+		.figures.filter(({figure}) => figure === 'pull')
+		.map(movedOf);
+	if (what.length === 0 || figures.length === 0) return [];
+	return [line(words.years.longRun.step({what, date: now.date, figures}))];
+}
+
 /** The long run of an arm: drift with time and temperature; its newest check first. */
 export function trendLines(checks: readonly PastCheck[]): Shown[] {
 	const histories = historiesOf(stretchOf(checks));
 	const lines = histories.flatMap(trendOfRadius);
 	const most = Math.max(0, ...histories.map(({points}) => points.length));
 	const least = limits.trendChecks.value;
-	if (lines.length === 0 && most > 1) return [line(words.years.longRun.tooFew({checks: most, least}), 'aside')];
-	return lines;
+	const few = lines.length === 0 && most > 1 ? [line(words.years.longRun.tooFew({checks: most, least}), 'aside')] : [];
+	return [...stepLines(checks), ...lines, ...few];
 }

@@ -68,6 +68,8 @@ figcaption { color: var(--soft); font-size: .92rem; }
 .picture .band { fill: var(--band); stroke: var(--bandEdge); }
 .picture .band.earlier { fill: var(--paper); stroke: var(--soft); stroke-dasharray: 4 3; }
 .picture .band-end { stroke: var(--bandEdge); stroke-width: 2; }
+.picture .done { stroke: var(--ink); stroke-width: 1; stroke-dasharray: 2 3; }
+.picture .done-mark { font-weight: bold; }
 .picture .whisker { stroke: var(--ink); stroke-width: 1.5; }
 .picture .point { fill: var(--ink); }
 .picture .point-open { fill: var(--paper); stroke: var(--ink); stroke-width: 1.75; }

@@ -30,7 +30,7 @@ export function conditionsPart(check: Check): Section {
 	const {visible, facts} = progressOf(check);
 	const tables = groups.flatMap(({title, stages}): ReportBlock[] => {
 		const rows = visible
-			.filter(({stage}) => stages.includes(stage))
+			.filter(({stage, isPrivate}) => stages.includes(stage) && !isPrivate)
 			.flatMap((step) => answerRows(step, facts, check.answers));
 		return rows.length === 0 ? [] : [{kind: 'facts', caption: conditions.groups[title], facts: rows}];
 	});

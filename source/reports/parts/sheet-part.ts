@@ -17,15 +17,15 @@ const {about, sheet} = reportWords;
 const {done, headings, next} = sheet;
 
 /** Whose arm it is, which, and when: what is known of it. */
-export const aboutSheet = ({record: {check}, customer = {}}: CheckSource): (readonly [string, Phrase])[] => {
+export const aboutSheet = ({record: {check}}: CheckSource): (readonly [string, Phrase])[] => {
 	const ifKnown = (name: string, text: string | undefined) => (text ? [[name, typed(text)] as const] : []);
 	return [
-		...ifKnown(sheet.about.shop, customer.shop),
-		...ifKnown(sheet.about.customer, customer.name),
+		...ifKnown(sheet.about.shop, check.shop),
+		...ifKnown(sheet.about.customer, typedAt(check, 'customer-name')),
 		[about.arm, typed(armName(check))],
 		...ifKnown(about.answers['cartridge-name'], typedAt(check, 'cartridge-name')),
 		[about.date, dayText(check.startedAt.slice(0, 10))],
-		...ifKnown(sheet.about.complaint, customer.complaint),
+		...ifKnown(sheet.about.complaint, typedAt(check, 'customer-complaint')),
 	];
 };
 

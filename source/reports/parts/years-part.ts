@@ -1,11 +1,12 @@
 import type {PastCheck, PastProbe} from '../../check/past-check.js';
 import {yearsOf} from '../../pages/years/years-lines.js';
 import type {AtWorst} from '../../results/figures-types.js';
+import {doneOver} from '../../results/years/events.js';
 import {dayText} from '../../words/dates.js';
 import {sideForce} from '../../words/figure-text.js';
 import {inUnit, span} from '../../words/numbers.js';
 import {reportWords} from '../../words/reports.js';
-import {placeLabel} from '../../words/step-text.js';
+import {eventText, placeLabel} from '../../words/step-text.js';
 import {blocksOfShown} from '../blocks-of-shown.js';
 import type {CheckSource} from '../check-source.js';
 import {type ReportBlock, type Section, type TableCell, tableBlock, typed} from '../report.js';
@@ -22,10 +23,17 @@ export function yearsPart({record: {check, issued}, history, voids}: CheckSource
 			blocks: [
 				...blocksOfShown([...years.changes, ...years.trend]),
 				...blocksOfShown(years.pictures, {isTold: true}),
+				...doneTable(years.checks),
 				...checksTables(years.checks),
 			],
 		},
 	];
+}
+
+/** What was done over these checks, in order of the day. */
+function doneTable(checks: readonly PastCheck[]): ReportBlock[] {
+	const rows = doneOver(checks).map((event) => [dayText(event.on), typed(eventText(event))]);
+	return rows.length === 0 ? [] : [tableBlock(captions.done, ['date', 'done'], rows)];
 }
 
 /** Every check with its verdict and what it was measured with, and its figures place by place; newest first. */

@@ -1,8 +1,9 @@
+import {dayNumber} from '../../pages/pictures/date-ticks.js';
 import {type HistoryLayout, type HistoryMark, historyLayout, roomBeside} from '../../pages/pictures/history-layout.js';
 import {placesOn} from '../../pages/pictures/scale.js';
 import type {ShownAs} from '../../pages/shown-lines.js';
 import {words} from '../../words/index.js';
-import {axisNumber, dot, label, picture, pictureWidth, stroke, type Told} from './shapes.js';
+import {axisNumber, dot, label, legend, picture, pictureWidth, stroke, type Told} from './shapes.js';
 
 const [left, right, top, bottom] = [46, pictureWidth - 14, 24, 196];
 const rows = 8;
@@ -18,12 +19,35 @@ export function historySvg(history: ShownAs<'history'>, told: Told): string {
 	const [before, after] = roomBeside.map((part) => part * (over.high - over.low));
 	const x = placesOn({low: over.low - (before ?? 0), high: over.high + (after ?? 0)}, [left, right]);
 	const y = placesOn(up, [bottom, top]);
-	return picture(told, bottom + 34, [
+	const done = doneMarks(history, x);
+	return picture(told, bottom + 34 + done.height, [
 		...ground(layout, y),
+		...done.lines,
 		...sideAxis(layout, y),
 		...dayAxis(layout, x),
 		...points.flatMap((point) => pointAt(point, x(point.day), y, points.length)),
+		...done.names,
 	]);
+}
+
+/** What was done meanwhile: a line with its letter on its day, and under the picture what the letters stand for. */
+function doneMarks({events = []}: ShownAs<'history'>, x: Placing) {
+	const letter = (mark: string) => (at: number, middle: number) =>
+		label(at, middle + 4, mark, {'text-anchor': 'middle', class: 'done-mark'});
+	const names = legend(
+		events.map(({mark, label: text}) => ({draw: letter(mark), text})),
+		[left, bottom + 30],
+		right - left,
+	);
+	return {
+		lines: events.flatMap(({date, mark}, index) => {
+			const at = x(dayNumber(date));
+			const before = events.slice(0, index).filter((one) => one.date === date).length;
+			return [stroke([at, top], [at, bottom], 'done'), letter(mark)(at + 8 + 10 * before, bottom - 12)];
+		}),
+		names: names.content,
+		height: events.length === 0 ? 0 : names.height,
+	};
 }
 
 const ground = ({zones, limits}: HistoryLayout, y: Placing): string[] => [

@@ -1,6 +1,8 @@
 import type {Check} from '../../check/check.js';
 import type {PastCheck} from '../../check/past-check.js';
+import type {ArmEvent, NotedEvent} from '../../procedure/arm-event.js';
 import type {Profile} from '../../procedure/facts.js';
+import {holding, isDoneBefore, toldAt, withNoted} from './events.js';
 
 /** Every name under which an arm was checked: the one it has, and those that it had before it was renamed. */
 export function namesOf(
@@ -8,11 +10,16 @@ export function namesOf(
 	profiles: readonly Profile[],
 	kindOf: Profile['kind'] = 'arm',
 ): readonly string[] {
-	const profile = profiles.find(
-		({kind, name, formerNames = []}) => kind === kindOf && [name, ...formerNames].includes(known),
-	);
+	const profile = profileOf(known, profiles, kindOf);
 	return profile ? [profile.name, ...(profile.formerNames ?? [])] : [known];
 }
+
+const profileOf = (known: string, profiles: readonly Profile[], kindOf: Profile['kind']): Profile | undefined =>
+	profiles.find(({kind, name, formerNames = []}) => kind === kindOf && [name, ...formerNames].includes(known));
+
+/** What was noted as done to an arm, struck out or not, in the order in which it was noted. */
+export const notedOf = (armName: string, profiles: readonly Profile[]): readonly NotedEvent[] =>
+	profileOf(armName, profiles, 'arm')?.events ?? [];
 
 /** Checks made with a gauge and tools under any of their names, with this one: a new name is no other gauge. */
 export function withTools(
@@ -42,23 +49,44 @@ export function firstNames(
 /** A check that may be compared with another: it came to figures, and nobody marked it void. */
 const counts = ({measuredWith, voidBecause}: PastCheck): boolean => measuredWith !== null && voidBecause === undefined;
 
-/** The checks of an arm that count, newest first. */
-export const checksOfArm = (
+/** For checks handed over oldest first: what was noted as done to the arm of each before it, and after the one before. */
+export function notedInTurn(profiles: readonly Profile[]): (check: Check) => readonly ArmEvent[] {
+	const told = new Set<NotedEvent>();
+	return ({answers, startedAt}) => {
+		const when = {startedAt, date: startedAt.slice(0, 10)};
+		const noted = holding(notedOf(String(answers['arm-name']?.value ?? ''), profiles)).filter(
+			(event) => !told.has(event) && isDoneBefore(event, when),
+		);
+		for (const event of noted) told.add(event);
+		return noted;
+	};
+}
+
+type When = Pick<PastCheck, 'date' | 'startedAt'>;
+
+/** The checks of an arm that count, newest first, each with what was done before the next one, or before the time named. */
+export function checksOfArm(
 	all: readonly PastCheck[],
 	armName: string,
 	profiles: readonly Profile[],
-): readonly PastCheck[] => {
+	until?: When & {readonly id: string},
+): readonly PastCheck[] {
 	const names = new Set(namesOf(armName, profiles));
-	return all.filter((one) => names.has(one.arm) && counts(one));
-};
+	const isEarlier = ({id, startedAt}: PastCheck) => !until || (id !== until.id && startedAt <= until.startedAt);
+	const ofArm = all.filter((one) => names.has(one.arm) && isEarlier(one));
+	// What was told at a check that came to no figures was done all the same.
+	const told = ofArm
+		.filter((one) => !counts(one) && one.voidBecause === undefined)
+		.flatMap((one) => toldAt(one).map((event): NotedEvent => ({...event, at: one.startedAt})));
+	return withNoted(ofArm.filter(counts), [...notedOf(armName, profiles), ...told], until);
+}
 
 /** What came before a check of the same arm, newest first, with its tools called as they are in the check; an invented arm has no past. */
 export function historyOf(check: Check, all: readonly PastCheck[], profiles: readonly Profile[]): readonly PastCheck[] {
 	const armName = check.answers['arm-name']?.value;
 	if (typeof armName !== 'string' || check.practice) return [];
-	const earlier = checksOfArm(all, armName, profiles).filter(
-		({id, startedAt}) => id !== check.id && startedAt <= check.startedAt,
-	);
+	const {id, startedAt} = check;
+	const earlier = checksOfArm(all, armName, profiles, {id, startedAt, date: startedAt.slice(0, 10)});
 	const tools = check.answers['tools-name']?.value;
 	return typeof tools === 'string' ? withTools(earlier, tools, profiles) : earlier;
 }

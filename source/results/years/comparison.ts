@@ -5,6 +5,7 @@ import {type Change, type CheckedForce, changeBetween} from '../../measures/chan
 import {isAbove} from '../../measures/compare.js';
 import {rootSumSquares} from '../../measures/statistics.js';
 import type {Nothing, Said} from '../../said.js';
+import {doneSinceLast} from './events.js';
 
 type ComparedName = 'pull' | 'band';
 
@@ -152,8 +153,8 @@ export function changeSince(now: PastCheck, [last]: readonly PastCheck[]): Chang
 /** A check against the last one and, where there are more, the first of the stretch that the last one belongs to. */
 export function comparisonsOf(now: PastCheck, earlier: readonly PastCheck[]): readonly Comparison[] {
 	const [last] = earlier;
-	const first = now.doneSince === null ? stretchOf(earlier).at(-1) : undefined;
 	if (!last) return [];
+	const first = doneSinceLast(now, earlier).length === 0 ? stretchOf(earlier).at(-1) : undefined;
 	const against = first && first !== last ? [last, first] : [last];
 	return against.map((then) => comparisonOf(now, then));
 }
@@ -163,8 +164,9 @@ export function comparisonsOf(now: PastCheck, earlier: readonly PastCheck[]): re
  * the arm, or had changed against the one before.
  */
 export function stretchOf(checks: readonly PastCheck[]): readonly PastCheck[] {
-	const begins = checks.findIndex(
-		(one, index) => one.doneSince !== null || changeSince(one, checks.slice(index + 1)) === 'changed',
-	);
+	const begins = checks.findIndex((one, index) => {
+		const before = checks.slice(index + 1);
+		return doneSinceLast(one, before).length > 0 || changeSince(one, before) === 'changed';
+	});
 	return begins < 0 ? checks : checks.slice(0, begins + 1);
 }

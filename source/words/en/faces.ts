@@ -13,6 +13,7 @@ type Because = {readonly because: string};
 const hints = {
 	accept: 'Enter accept',
 	choose: 'digit + Enter',
+	several: 'digits mark · Enter takes',
 	yes: 'y yes',
 	no: 'n no',
 	notYet: 'n not yet',
@@ -97,6 +98,7 @@ const plain = {
 	takes: ({text}: {readonly text: string}) => `Empty line takes: ${text}`,
 	forNone: '- for none.',
 	option: ({number, label}: {readonly number: number; readonly label: string}) => `  ${number}. ${label}`,
+	several: 'One number, or several such as 2 4.',
 	yesNo: ({question}: {readonly question: string | undefined}) =>
 		question ? `${question.replace(/[.?]$/, '')}? y or n.` : 'y or n.',
 	marks: 'y if all is so, or the numbers of what is not.',

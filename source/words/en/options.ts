@@ -7,11 +7,11 @@ export const options: OptionNames = {
 	'tools-name': {'bench-set': 'bench set'},
 	'done-since': {
 		nothing: 'nothing that I know of',
-		levelled: 'the deck was levelled',
-		leads: 'the leads were dressed',
-		bearing: 'a bearing was serviced',
-		cartridge: 'the cartridge was changed',
-		moved: 'the deck moved to another place',
+		levelled: 'deck levelled',
+		leads: 'leads dressed',
+		bearing: 'bearing serviced',
+		cartridge: 'cartridge changed',
+		moved: 'deck moved to another place',
 		other: 'something else',
 	},
 	'arm-pivot-way': {

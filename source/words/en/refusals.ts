@@ -50,6 +50,7 @@ export const refusals: Sentences<TypedRefusalValues> = {
 	'control-characters': () => 'A name may hold any characters but control characters; type it again.',
 	'too-long': ({characters, most}) => `That is ${characters} characters; at most ${most} are kept.`,
 	'not-in-list': ({options}) => `Choose by number, 1 to ${options}.`,
+	'stands-alone': ({name}) => `Choose '${name}' alone, or leave it out.`,
 	'not-yes-or-no': () => 'Press y for yes or n for not yet.',
 	'no-clock-time': ({typed}) => `${inQuotes(typed)} is no time of a clock face; type it like 8:30, or 8 for 8 o'clock.`,
 	'not-by-text': () => 'This step is not answered by text.',

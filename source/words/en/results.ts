@@ -11,7 +11,7 @@ import {dayText} from '../dates.js';
 import {inUnit, listed, mm, percent, plainNumber, plural, rounded, stepDecimals} from '../numbers.js';
 import {speaker} from '../speaker.js';
 import {problems, ways} from './problems.js';
-import {refusals} from './refusals.js';
+import {inQuotes, refusals} from './refusals.js';
 
 const nextCheck: Sentences<NextCheckValues> = {
 	'to-put-right': () => 'Check again after it was put right; the reminder comes in a month (default of this program).',
@@ -44,6 +44,8 @@ const profileRefused: Sentences<ProfileRefusals> = {
 		`The ${kinds[kind]} "${today}" was called "${name}" before; choose another name, so that the two stay apart.`,
 	'name-has-checks': ({name}) =>
 		`There are checks of another arm called "${name}"; choose another name, so that the two stay apart.`,
+	'no-day': ({typed}) => `${inQuotes(typed)} is no day; type it like 2026-11-25.`,
+	'day-ahead': ({on}) => `${dayText(on)} lies ahead; type the day on which it was done.`,
 	'does-not-apply': () => 'That question does not apply to this profile; look at the list of its answers again.',
 	'side-wanted': ({plus, minus}) => `Type it with its side, ${plus} or ${minus}.`,
 	'does-not-pass': ({problem}) =>

@@ -55,7 +55,14 @@ const pointList = (
 	text: typeof span,
 ) => points.map(({date, pct, uncertaintyPct}) => `${dayText(date)} ${text(pct, uncertaintyPct)}`).join('; ');
 
-type HistoryAt = AtRadius & {readonly points: Parameters<typeof pointList>[0]};
+type HistoryAt = AtRadius & {
+	readonly points: Parameters<typeof pointList>[0];
+	/** What was done meanwhile, with its day. */
+	readonly done: readonly (Since & {readonly what: string})[];
+};
+
+const doneText = (done: HistoryAt['done']): string =>
+	done.length === 0 ? '' : ` Done meanwhile: ${done.map(({date, what}) => `${dayText(date)} ${what}`).join('; ')}.`;
 
 /** How a check stands against those before it. */
 const comparison = {
@@ -75,8 +82,9 @@ const comparison = {
 		`The ${nameOf(moved)} ${moved.figure === 'pull' ? 'moved' : 'became'} ${sizeOfChange(moved)} since ${dayText(date)}: ${verdicts[verdict]}.`,
 	unchanged: ({date, figures}: Since & {readonly figures: readonly Moved[]}) =>
 		`Not changed since ${dayText(date)}: ${listed(figures.map((one) => `${nameOf(one)}, ${sizeOfChange(one)}`))}.`,
-	done: ({what}: {readonly what: string}) =>
-		`Done since the last check: ${what}. A new stretch of its history begins here.`,
+	doneBetween: ({what}: {readonly what: readonly string[]}) => `Between the two: ${listed(what)}.`,
+	done: ({what}: {readonly what: readonly string[]}) =>
+		`Between the two: ${listed(what)}. A new stretch of its history begins here.`,
 	room: ({byC, place, radiusMm, pullPct}: AtRadius & {readonly byC: number; readonly pullPct: number}) =>
 		`The room is ${rounded(Math.abs(byC), 0)} °C ${byC > 0 ? 'warmer' : 'colder'}: from its history that alone would move the pull ${atRadius({place, radiusMm})} by ${forceWithWay(pullPct, '%', 1)}.`,
 	wireFirst: 'Likely first: the wire, stiff or in a free loop as it is, creeps over the seasons.',
@@ -87,14 +95,14 @@ const comparison = {
 const longRun = {
 	drifts: ({trend, checks, date, ...radius}: TrendAt & Since) =>
 		`Pull ${atRadius(radius)}: drifts ${slopeText(trend)} a year ${towardText(trend)} (${checks} checks since ${dayText(date)}).`,
-	noTrend: ({trend, checks, date, ...radius}: TrendAt & Since) =>
-		printsAsZero(trend.slope, 2) && printsAsZero(trend.slopeUncertainty, 2)
-			? `Pull ${atRadius(radius)}: no trend seen; the readings agree within their step (${checks} checks since ${dayText(date)}).`
-			: `Pull ${atRadius(radius)}: no trend seen (${trend.slope < 0 ? '-' : ''}${slopeText(trend)} a year, ${checks} checks since ${dayText(date)}).`,
+	noTrend: ({checks, date, ...radius}: AtRadius & Since & {readonly checks: number}) =>
+		`Pull ${atRadius(radius)}: no trend seen (${checks} checks since ${dayText(date)}).`,
 	seasonOpen: (radius: AtRadius) =>
 		`Pull ${atRadius(radius)}: season not told from drift; one check in another season, or the temperature beside each, would tell.`,
 	withTemperature: ({trend, checks, ...radius}: TrendAt) =>
 		`Pull ${atRadius(radius)}: goes with the temperature, ${slopeText(trend)} per °C ${towardText(trend)} (${checks} checks).`,
+	step: ({what, date, figures}: Since & {readonly what: readonly string[]; readonly figures: readonly Moved[]}) =>
+		`A step at the check of ${dayText(date)}, after ${listed(what)}: ${listed(figures.map((one) => `${nameOf(one)}, ${sizeOfChange(one)}`))}. The trend counts from there.`,
 	tooFew: ({checks, least}: {readonly checks: number; readonly least: number}) =>
 		`${checks} checks so far; a trend is looked for from ${plainNumber(least)} on.`,
 };
@@ -102,12 +110,23 @@ const longRun = {
 /** The pictures of pull and hold band over time. */
 const pictures = {
 	pull: ({place, radiusMm}: AtRadius) => `pull, ${place} ${mm(radiusMm)}, up is toward the rim`,
-	pullInWords: ({place, radiusMm, points}: HistoryAt) =>
-		`Pull at the ${place} ${mm(radiusMm)} radius over time: ${pointList(points, sideForce)}.`,
+	pullInWords: ({place, radiusMm, points, done}: HistoryAt) =>
+		`Pull at the ${place} ${mm(radiusMm)} radius over time: ${pointList(points, sideForce)}.${doneText(done)}`,
 	band: ({place, radiusMm}: AtRadius) => `hold band, ${place} ${mm(radiusMm)}`,
-	bandInWords: ({place, radiusMm, points}: HistoryAt) =>
-		`Hold band at the ${place} ${mm(radiusMm)} radius over time: ${pointList(points, span)}.`,
+	bandInWords: ({place, radiusMm, points, done}: HistoryAt) =>
+		`Hold band at the ${place} ${mm(radiusMm)} radius over time: ${pointList(points, span)}.${doneText(done)}`,
 };
 
+/** Something that was done to an arm: what kind of thing, and the few words that were typed of it. */
+const event = ({
+	what,
+	note,
+	isOther,
+}: {
+	readonly what: string;
+	readonly note: string | undefined;
+	readonly isOther: boolean;
+}) => (note === undefined ? what : isOther ? note : `${what}: ${note}`);
+
 /** Comparison, trend and pictures over the years. */
-export const years = {comparison, longRun, pictures};
+export const years = {event, comparison, longRun, pictures};

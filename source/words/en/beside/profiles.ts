@@ -37,6 +37,7 @@ export const profiles = {
 	actions: {
 		rename: 'rename it',
 		answers: 'correct an answer',
+		events: 'what was done to it',
 		'set-aside': 'set it aside: offer it no more',
 		'take-back': 'take it back: offer it in checks again',
 		back: 'back to the list',

@@ -1,4 +1,4 @@
-import type {SettingId, SettingsFault, SwitchId} from '../../../procedure/settings.js';
+import type {SettingId, SettingsFault, SwitchId, TextId} from '../../../procedure/settings.js';
 import {plainNumber} from '../../numbers.js';
 
 type Number = {readonly value: number};
@@ -21,6 +21,14 @@ const switches = {
 	bell: (now: Switch) => `bell at the end of the countdown: ${onOff(now)}`,
 } satisfies Record<SwitchId, (now: Switch) => string>;
 
+const texts = {
+	shop: {
+		now: ({text}) => `shop: ${text === '' ? 'none' : text}`,
+		about:
+			"Your shop's name, for the customer's sheet. Checks that start from now on ask for the customer too. Type - for none.",
+	},
+} satisfies Record<TextId, {readonly now: (value: {readonly text: string}) => string; readonly about: string}>;
+
 /** Why settings cannot be taken together. */
 const faults: Readonly<Record<SettingsFault, string>> = {
 	'pull-good-above-usable': "The pull's good limit must not be above its usable limit.",
@@ -33,6 +41,7 @@ export const settings = {
 		'Limits are defaults of this program, from memory of trade practice; no published limits were found. They hold for checks that start from now on. A gauge that is not set anew for each round leaves 0.3 % more open in every pull.',
 	numbers,
 	switches,
+	texts,
 	faults,
 	typeWhole: 'Type a whole number.',
 	typeBetween: ({low, high}: {readonly low: number; readonly high: number}) => `Type a number from ${low} to ${high}.`,

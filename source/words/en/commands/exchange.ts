@@ -11,14 +11,24 @@ type NewParts = Parts & {
 	readonly remarks: number;
 	/** How many profiles that are here get further names. */
 	readonly named?: number;
+	/** To how many of them something was noted as done. */
+	readonly noted?: number;
 };
 
-const listedParts = ({checks, remarks = 0, profiles, named = 0, settings}: Parts & Partial<NewParts>): string =>
+const listedParts = ({
+	checks,
+	remarks = 0,
+	profiles,
+	named = 0,
+	noted = 0,
+	settings,
+}: Parts & Partial<NewParts>): string =>
 	[
 		...(checks > 0 ? [counted(checks, 'check')] : []),
 		...(remarks > 0 ? [`later notes on ${counted(remarks, 'check')}`] : []),
 		...(profiles > 0 ? [counted(profiles, 'profile')] : []),
 		...(named > 0 ? [`names of ${counted(named, 'profile')}`] : []),
+		...(noted > 0 ? [`what was done to ${counted(noted, 'arm')}`] : []),
 		...(settings ? ['the settings'] : []),
 	].join(', ');
 

@@ -28,7 +28,8 @@ export const jsonKeys = {
 		'measuredWith.tools': 'name of the set of tools',
 		'measuredWith.temperatureC': 'room in degrees Celsius; null where it is not known',
 		'measuredWith.withoutSettingUp': 'whether its ± leave out the setting up, as of old',
-		doneSince: 'what was done to the arm since the check before, by id',
+		doneSince: 'what was done to the arm since the check before: ids',
+		doneNote: 'what was done in words, where it was something else',
 		tookMinutes: 'minutes that hands were at it',
 		nextDate: 'day of the next check; null where none was wanted',
 		'overrides[].step': 'id of a step that was gone past',
@@ -54,7 +55,7 @@ export const jsonKeys = {
 		figures: 'as issued on the day, with the keys that "compute" prints; null where there are none',
 		findings: 'as issued on the day, the first one first',
 		document: 'the readings as a document for "compute"; null where one cannot be made',
-		record: 'the whole check as an export holds it, values in the base units of "compute"',
+		record: 'the whole check as an export holds it, without customer and shop; values in the base units of "compute"',
 	},
 	/** `report --arm`. */
 	arm: {

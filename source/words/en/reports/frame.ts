@@ -68,6 +68,7 @@ export const frame = {
 		budget: 'What the ± is made of',
 		checks: 'All checks that count, newest first',
 		curve: 'Wanted reading over the record, percent of the playing force',
+		done: 'Done meanwhile; what was told at a check stands on its day',
 		figures: 'Figures, each with its ± for 95 %; percent is of the playing force',
 		figuresAt: ({place}: {place: string}) =>
 			`Figures at the ${place} radius, percent of the playing force, each with its ± for 95 %`,
@@ -89,6 +90,7 @@ export const frame = {
 		by: 'by',
 		cause: 'cause',
 		date: 'date',
+		done: 'what was done',
 		failed: 'what did not pass',
 		holdBand: 'hold band',
 		id: 'id',

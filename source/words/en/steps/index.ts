@@ -2,6 +2,7 @@ import type {StepSentences} from '../../step-sentences.js';
 import {arm} from './arm.js';
 import {biasOn} from './bias-on.js';
 import {cartridge} from './cartridge.js';
+import {customer} from './customer.js';
 import {level} from './level.js';
 import {pivot} from './pivot.js';
 import {probe} from './probe.js';
@@ -23,6 +24,7 @@ export const steps: StepSentences = {
 	...pivot,
 	...radii,
 	...cartridge,
+	...customer,
 	...tools,
 	...setting,
 	...level,

@@ -4,6 +4,7 @@ export const since = {
 	'done-since': {
 		title: 'Since the last check',
 		ask: 'What was done to arm or deck since the last check?',
+		short: 'Done since the last check?',
 		why: 'A change that has a cause is no drift: comparisons and the trend begin anew from here.',
 		mistake: 'Leaving out a new cartridge, or a deck that was carried to another room.',
 	},
