@@ -55,8 +55,9 @@ function blockText(block: ReportBlock): string[] {
 		case 'line':
 			return [block.tone === 'strong' ? strong(block.phrase) : plain(block.phrase)];
 		case 'notice':
-		case 'verdict':
 			return [strong(block.phrase)];
+		case 'verdict':
+			return [strong(block.phrase), ...(block.beside ?? []).map(({phrase}) => plain(phrase))];
 		case 'list':
 			return [block.items.map((item) => `- ${plain(item)}`).join('\n')];
 		case 'table':
@@ -86,9 +87,8 @@ function tableText({head, rows}: Extract<ReportBlock, {kind: 'table'}>): string 
 
 const cellText = (cell: TableCell): string => plain(isJudged(cell) ? cell.phrase : cell);
 
-const findingText = ({found, likely, next, who}: IssuedFinding, index: number): string =>
+const findingText = ({found, likely}: IssuedFinding, index: number): string =>
 	[
 		`${index + 1}. ${strong(found)}`,
 		...(likely === '' ? [] : [`   ${escapeMarkdown(reportWords.findings.likely({likely}))}`]),
-		...(next === '' ? [] : [`   ${escapeMarkdown(reportWords.findings.nextBy({who, next}))}`]),
 	].join('\n');

@@ -2,7 +2,7 @@ import type {Tone} from '../../pages/shown-lines.js';
 import type {AtWorst, Verdict} from '../../results/figures-types.js';
 import type {IssuedFinding} from '../../results/issued.js';
 import {reportWords} from '../../words/reports.js';
-import {type Drawing, isJudged, type Phrase, type ReportBlock, type TableCell} from '../report.js';
+import {type Drawing, isJudged, type LineBlock, type Phrase, type ReportBlock, type TableCell} from '../report.js';
 import {bandsSvg} from '../svg/bands-svg.js';
 import {curveSvg} from '../svg/curve-svg.js';
 import {historySvg} from '../svg/history-svg.js';
@@ -16,11 +16,11 @@ type Of<K extends ReportBlock['kind']> = Extract<ReportBlock, {kind: K}>;
 export function blockHtml(block: ReportBlock, id: string): string {
 	switch (block.kind) {
 		case 'line':
-			return `<p class="${block.tone}">${toneMark(block.tone)}${inline(block.phrase)}</p>`;
+			return lineHtml(block);
 		case 'notice':
 			return `<p class="notice ${block.tone}">${toneMark(block.tone)}<strong>${inline(block.phrase)}</strong></p>`;
 		case 'verdict':
-			return `<p class="verdict ${colourOf(block.atWorst)}">${markSvg(block.verdict)} <strong>${inline(block.phrase)}</strong></p>`;
+			return verdictHtml(block);
 		case 'list':
 			return `<ul>\n${block.items.map((item) => `<li>${inline(item)}</li>`).join('\n')}\n</ul>`;
 		case 'table':
@@ -33,6 +33,16 @@ export function blockHtml(block: ReportBlock, id: string): string {
 			return pictureHtml(block, id);
 	}
 }
+
+const lineHtml = ({phrase, tone}: LineBlock): string => `<p class="${tone}">${toneMark(tone)}${inline(phrase)}</p>`;
+
+const verdictHtml = ({phrase, verdict, atWorst, beside = []}: Of<'verdict'>): string =>
+	[
+		`<div class="verdict ${colourOf(atWorst)}">`,
+		`<p class="word">${markSvg(verdict)} <strong>${inline(phrase)}</strong></p>`,
+		...beside.map(lineHtml),
+		'</div>',
+	].join('\n');
 
 /** A table with no more rows is not torn apart where it is printed. */
 const fewRows = 12;
@@ -70,14 +80,11 @@ function bodyHtml(rows: readonly (readonly TableCell[])[], head: readonly string
 const findingsHtml = ({findings}: Of<'findings'>): string =>
 	`<ol class="findings">\n${findings.map(findingHtml).join('\n')}\n</ol>`;
 
-const findingHtml = ({found, likely, next, who}: IssuedFinding): string =>
+const findingHtml = ({found, likely}: IssuedFinding): string =>
 	[
 		'<li>',
 		`<p><strong>${escapeHtml(found)}</strong></p>`,
 		...(likely === '' ? [] : [`<p>${escapeHtml(reportWords.findings.likely({likely}))}</p>`]),
-		...(next === ''
-			? []
-			: [`<p><span class="who">${escapeHtml(who)}</span> ${escapeHtml(reportWords.findings.next({next}))}</p>`]),
 		'</li>',
 	].join('');
 

@@ -29,8 +29,10 @@ p.good, p.warn, p.bad { border-left: 4px solid currentcolor; padding-left: .6rem
 .about div { display: flex; gap: .4rem; }
 .about dt::after { content: ":"; }
 .about dd { margin: 0; color: var(--ink); }
-p.verdict, p.notice { border: 1px solid currentcolor; border-left-width: 8px; border-radius: 4px; padding: .6rem .9rem; }
-.verdict { font-size: 1.35rem; line-height: 1.3; }
+.verdict, .notice { border: 1px solid currentcolor; border-left-width: 8px; border-radius: 4px; padding: .6rem .9rem; }
+.verdict { margin: .5rem 0; }
+.verdict p { color: var(--ink); margin: .35rem 0 0; }
+.verdict .word { color: inherit; font-size: 1.35rem; line-height: 1.3; margin: 0; }
 .good { color: var(--good); } .warn { color: var(--warn); } .bad { color: var(--bad); }
 .aside { color: var(--soft); font-size: .92rem; }
 .strong { font-weight: 600; }
@@ -53,7 +55,6 @@ tbody th { font-weight: 500; }
 .findings { padding-left: 1.5rem; }
 .findings li { margin: 0 0 1rem; }
 .findings p { margin: .15rem 0; }
-.who { display: inline-block; border: 1px solid var(--bandEdge); border-radius: 1em; padding: 0 .6em; color: var(--bandEdge); font-size: .85rem; }
 .pictures { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(100%, 21rem), 1fr)); gap: .5rem 1.5rem; }
 figure { margin: .75rem 0; max-width: 34rem; }
 figcaption { color: var(--soft); font-size: .92rem; }

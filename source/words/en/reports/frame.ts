@@ -41,7 +41,7 @@ export const frame = {
 		deck: 'Deck',
 		details: 'More figures',
 		figures: 'What the figures mean',
-		findings: 'What it means, and what to do',
+		findings: 'What it means',
 		hidden: 'What was hidden',
 		howMeasured: 'How it was measured',
 		howSure: 'How sure it is',
