@@ -48,16 +48,20 @@ const ofCheck = ({record, putBackAt, voids}: CheckSource): readonly WhyNotPlayed
 	...(record.issued ? [] : ['unfinished' as const]),
 ];
 
-/** A pull that bias carries does not speak against it. */
+/** A pull that bias carries does not speak against it; what stands on its limit is taken as beyond. */
 function ofFigures({figures: {probe, atWorst}, findings}: Issued): readonly WhyNotPlayed[] {
 	if (atWorst === 'off-scale') return ['off-scale'];
 	const isCarried = findings.some(({code}) => code === 'playable-with-bias');
-	const ofPulls = isCarried ? [] : probe.map((one) => [one.pullVerdict, one.pullAtWorst, 'pull'] as const);
-	const ofBands = probe.map((one) => [one.bandVerdict, one.bandAtWorst, 'band'] as const);
+	const judged = [
+		...(isCarried ? [] : probe.map((one) => ['pull', one.pullVerdict, one.pullAtWorst, one.pullWouldDecide] as const)),
+		...probe.map((one) => ['band', one.bandVerdict, one.bandAtWorst, one.bandWouldDecide] as const),
+	];
 	const found = new Set(
-		[...ofPulls, ...ofBands]
-			.filter(([_, worst]) => worst === 'beyond')
-			.map(([verdict, _, what]): WhyNotPlayed => (verdict === 'undecided' ? 'undecided' : what)),
+		judged
+			.filter(([_what, _verdict, worst]) => worst === 'beyond')
+			.map(([what, verdict, _worst, decides]): WhyNotPlayed => {
+				return verdict === 'undecided' && decides && !('onLimit' in decides) ? 'undecided' : what;
+			}),
 	);
 	// One that is beyond limits is enough.
 	if (found.has('pull') || found.has('band')) found.delete('undecided');

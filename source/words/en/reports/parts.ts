@@ -18,7 +18,9 @@ const whyNotPlayed = {
 export const parts = {
 	verdict: {
 		nextCheck: ({day, because}: {day: string; because: string}) => `Next check: ${day}. ${because}`,
-		doNext: ({who, next}: {who: string; next: string}) => `Do this next (${who}): ${next}.`,
+		/** What was issued may name who does it. */
+		doNext: ({who, next}: {who: string; next: string}) =>
+			`Do this next${next.includes(who) ? '' : ` (${who})`}: ${next}.`,
 		finish: 'Do this next (technician): finish the check.',
 		checkAgain: 'Do this next (technician): check the arm again.',
 		mayBePlayed: {
