@@ -23,7 +23,6 @@ p, ul, ol { margin: .5rem 0; }
 ul { padding-left: 1.25rem; }
 p.good, p.warn, p.bad { border-left: 4px solid currentcolor; padding-left: .6rem; }
 .sheet h2 { border: 0; margin-top: 1.5rem; }
-.sheet figure { max-width: 30rem; }
 .sheet + section h2 { margin-top: 3rem; }
 .about { display: flex; flex-wrap: wrap; gap: .25rem 1.75rem; margin: 0; color: var(--soft); }
 .about div { display: flex; gap: .4rem; }
@@ -56,7 +55,7 @@ tbody th { font-weight: 500; }
 .findings li { margin: 0 0 1rem; }
 .findings p { margin: .15rem 0; }
 .pictures { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(100%, 21rem), 1fr)); gap: .5rem 1.5rem; }
-figure { margin: .75rem 0; max-width: 34rem; }
+figure { margin: .75rem 0; max-width: 27rem; }
 figcaption { color: var(--soft); font-size: .92rem; }
 .picture { display: block; width: 100%; height: auto; font: 12.5px system-ui, sans-serif; }
 .picture text { fill: var(--ink); paint-order: stroke; stroke: var(--paper); stroke-width: 3px; stroke-linejoin: round; }
@@ -104,7 +103,7 @@ footer { margin-top: 2.5rem; border-top: 1px solid var(--line); color: var(--sof
 	body { max-width: none; padding: 0; }
 	h1, h2, h3, caption { break-after: avoid; }
 	.sheet { break-after: page; font-size: 11pt; }
-	.sheet figure { max-width: 36rem; }
+	.sheet figure { max-width: 30rem; }
 	.sheet + section h2 { margin-top: 0; }
 	h2 { margin-top: 1.4rem; }
 	th, td { padding-top: .18rem; padding-bottom: .18rem; }
