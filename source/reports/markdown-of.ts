@@ -1,10 +1,11 @@
 import type {IssuedFinding} from '../results/issued.js';
 import {visibleText} from '../visible-text.js';
+import {heldTogether} from '../words/held-together.js';
 import {reportWords} from '../words/reports.js';
 import {
 	isJudged,
 	type Phrase,
-	phraseText,
+	phraseWith,
 	type Report,
 	type ReportBlock,
 	type ReportPart,
@@ -37,7 +38,7 @@ export function markdownOf({title, about, sheet = [], sections, foot}: Report): 
 }
 
 // Spaces before a line would make it a block of code.
-const plain = (phrase: Phrase): string => escapeMarkdown(phraseText(phrase).trim());
+const plain = (phrase: Phrase): string => escapeMarkdown(phraseWith(phrase, heldTogether).trim());
 
 const sectionText = ({title, blocks, parts = []}: Section): string[] => [
 	`## ${escapeMarkdown(title)}`,
@@ -90,5 +91,5 @@ const cellText = (cell: TableCell): string => plain(isJudged(cell) ? cell.phrase
 const findingText = ({found, likely}: IssuedFinding, index: number): string =>
 	[
 		`${index + 1}. ${strong(found)}`,
-		...(likely === '' ? [] : [`   ${escapeMarkdown(reportWords.findings.likely({likely}))}`]),
+		...(likely === '' ? [] : [`   ${plain(reportWords.findings.likely({likely}))}`]),
 	].join('\n');

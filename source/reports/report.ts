@@ -95,9 +95,12 @@ export const tableBlock = (
 	rows: TableRows,
 ): ReportBlock => ({kind: 'table', caption, head: columns.map((one) => reportWords.columns[one]), rows});
 
-/** A phrase as one plain text. */
-export const phraseText = (phrase: Phrase): string => {
-	if (typeof phrase === 'string') return phrase;
+/** A phrase as one text, with its words put otherwise; what somebody typed stays as it is. */
+export const phraseWith = (phrase: Phrase, put: (text: string) => string): string => {
+	if (typeof phrase === 'string') return put(phrase);
 	if ('typed' in phrase) return phrase.typed;
-	return phrase.map(phraseText).join('');
+	return phrase.map((part) => phraseWith(part, put)).join('');
 };
+
+/** A phrase as one plain text. */
+export const phraseText = (phrase: Phrase): string => phraseWith(phrase, (text) => text);

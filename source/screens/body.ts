@@ -2,6 +2,7 @@ import stringWidth from 'string-width';
 import wrapAnsi from 'wrap-ansi';
 import {heardOf, inWords, type Shown, type Tone} from '../pages/shown-lines.js';
 import {printable} from '../terminal/printable.js';
+import {heldTogether} from '../words/held-together.js';
 import {words} from '../words/index.js';
 import {armOverRecord} from './instruments/arm-over-record.js';
 import {bandsPicture} from './instruments/bands-picture.js';
@@ -55,7 +56,9 @@ function wrapped(text: string, width: number): readonly string[] {
 	const known = broken.get(key);
 	if (known) return known;
 	if (broken.size >= mostBroken) broken.clear();
-	const lines = wrapAnsi(printable(text), width, {hard: true, trim: true}).split('\n');
+	const lines = wrapAnsi(heldTogether(printable(text)), width, {hard: true, trim: true})
+		.replaceAll('\u00a0', ' ')
+		.split('\n');
 	broken.set(key, lines);
 	return lines;
 }

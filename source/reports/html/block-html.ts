@@ -8,7 +8,7 @@ import {curveSvg} from '../svg/curve-svg.js';
 import {historySvg} from '../svg/history-svg.js';
 import {leverSvg} from '../svg/lever-svg.js';
 import {markSvg, type Told} from '../svg/shapes.js';
-import {escapeHtml} from './markup.js';
+import {escapeHtml, sentenceHtml} from './markup.js';
 
 type Of<K extends ReportBlock['kind']> = Extract<ReportBlock, {kind: K}>;
 
@@ -50,7 +50,7 @@ const fewRows = 12;
 const fewColumns = 3;
 
 function tableHtml({caption, head, rows}: Of<'table'>): string {
-	const heads = head.map((text) => (text === '' ? '<td></td>' : `<th scope="col">${escapeHtml(text)}</th>`));
+	const heads = head.map((text) => (text === '' ? '<td></td>' : `<th scope="col">${sentenceHtml(text)}</th>`));
 	const isWide = head.length > fewColumns;
 	const classes = [...(rows.length > fewRows ? [] : ['short']), ...(isWide ? ['wide'] : [])];
 	return [
@@ -83,13 +83,13 @@ const findingsHtml = ({findings}: Of<'findings'>): string =>
 const findingHtml = ({found, likely}: IssuedFinding): string =>
 	[
 		'<li>',
-		`<p><strong>${escapeHtml(found)}</strong></p>`,
-		...(likely === '' ? [] : [`<p>${escapeHtml(reportWords.findings.likely({likely}))}</p>`]),
+		`<p><strong>${sentenceHtml(found)}</strong></p>`,
+		...(likely === '' ? [] : [`<p>${sentenceHtml(reportWords.findings.likely({likely}))}</p>`]),
 		'</li>',
 	].join('');
 
 const pictureHtml = ({title, drawing}: Of<'picture'>, id: string): string =>
-	`<figure>\n${drawingSvg(drawing, {id, title, description: drawing.caption})}\n<figcaption>${escapeHtml(title)}</figcaption>\n</figure>`;
+	`<figure>\n${drawingSvg(drawing, {id, title, description: drawing.caption})}\n<figcaption>${sentenceHtml(title)}</figcaption>\n</figure>`;
 
 /** Any drawing as a picture. */
 function drawingSvg(drawing: Drawing, told: Told): string {
@@ -107,7 +107,7 @@ function drawingSvg(drawing: Drawing, told: Told): string {
 
 /** A phrase as markup; what somebody typed keeps its own direction to itself. */
 export function inline(phrase: Phrase): string {
-	if (typeof phrase === 'string') return escapeHtml(phrase);
+	if (typeof phrase === 'string') return sentenceHtml(phrase);
 	if ('typed' in phrase) return `<bdi>${escapeHtml(phrase.typed)}</bdi>`;
 	return phrase.map(inline).join('');
 }

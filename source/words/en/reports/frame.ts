@@ -1,3 +1,5 @@
+import {scaleAndMn} from '../../numbers.js';
+
 type Titled = {arm: string; isPractice: boolean};
 
 const ifPractice = (isPractice: boolean): string => (isPractice ? 'PRACTICE: ' : '');
@@ -19,6 +21,7 @@ export const frame = {
 		invented: 'an invented arm: nothing here is real',
 		arm: 'Arm',
 		date: 'Date',
+		force: scaleAndMn,
 		answers: {
 			'arm-serial': 'Serial number',
 			'cartridge-name': 'Cartridge',

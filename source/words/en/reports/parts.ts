@@ -1,5 +1,5 @@
 import type {AtWorst} from '../../../results/figures-types.js';
-import {inUnit, listed, percent, plainNumber, rounded} from '../../numbers.js';
+import {listed, percent, plainNumber, rounded, scaleAndMn} from '../../numbers.js';
 import {forceWithWay} from '../figures.js';
 
 /** What speaks against playing: the deck, the check, or what it found. */
@@ -80,7 +80,7 @@ export const parts = {
 		carried: ({carriedMn, playingMn}: {carriedMn: number; playingMn: number}) =>
 			carriedMn === 0
 				? 'The arm floated: the gauge carried nothing.'
-				: `The gauge carried ${inUnit(carriedMn, 'gf')} = ${inUnit(carriedMn, 'mN')}, ${percent((100 * carriedMn) / playingMn, 1)} of the playing force.`,
+				: `The gauge carried ${scaleAndMn(carriedMn)}, ${percent((100 * carriedMn) / playingMn, 1)} of the playing force.`,
 	},
 
 	/** For the maker of the arm. */
