@@ -55,9 +55,11 @@ describe('Arms', () => {
 	it('stand in the order in which they are due, those set aside last', () => {
 		const rows = records.map(summaryOf).toReversed();
 		const order = (aside: {readonly setAside?: true}) =>
-			armStates(rows, [{id: 'p', kind: 'arm', name: 'Öhrchen', answers: {}, ...aside}], '2026-03-02').map(
-				({name}) => name,
-			);
+			armStates(
+				rows,
+				[{id: 'p', kind: 'arm', name: 'Öhrchen', answers: {}, usedAt: '2024-05-01T12:00:00Z', ...aside}],
+				'2026-03-02',
+			).map(({name}) => name);
 		expect(order({})[0]).toBe('Öhrchen');
 		expect(order({setAside: true}).at(-1)).toBe('Öhrchen');
 	});
