@@ -6,8 +6,10 @@ import {chmodSync, mkdirSync, readFileSync, rmSync, writeFileSync} from 'node:fs
 import path from 'node:path';
 import {fileURLToPath} from 'node:url';
 import {build, transform} from 'esbuild';
+import {writeBesideProgram} from './beside-program.mjs';
 import {compileAhead} from './compile-ahead.mjs';
 import {licenceTexts} from './licence-texts.mjs';
+import {entryForAnyNode} from './old-node.mjs';
 import {POSTPONED_PACKAGES, postponePackages} from './postpone-packages.mjs';
 import {startUpPlugins} from './start-up-plugins.mjs';
 
@@ -71,11 +73,15 @@ const stamp = createHash('sha256')
 	.update([...files.values()].join())
 	.digest('hex')
 	.slice(0, 12);
-files.set(path.join(folder, PROGRAM), readFileSync(START, 'utf8').replace('BUILD', stamp));
+files.set(path.join(folder, PROGRAM), await entryForAnyNode(ROOT));
+files.set(path.join(folder, 'start.cjs'), readFileSync(START, 'utf8').replace('BUILD', stamp));
 files.set(path.join(folder, 'LICENCES.txt'), licenceTexts(inputs, ROOT));
 
 rmSync(folder, {recursive: true, force: true});
 mkdirSync(folder, {recursive: true});
 for (const [file, text] of files) writeFileSync(file, text);
 chmodSync(path.join(folder, PROGRAM), 0o755);
-if (ENTRY === USUAL_ENTRY) await compileAhead(path.join(folder, PROGRAM), stamp);
+if (ENTRY === USUAL_ENTRY) {
+	await compileAhead(path.join(folder, PROGRAM), stamp);
+	writeBesideProgram(path.join(folder, PROGRAM));
+}
