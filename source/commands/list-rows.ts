@@ -75,5 +75,5 @@ export function printRows(
 /** Keeps the list as it was printed, unless something that it is taken from has changed meanwhile. */
 async function keep(content: string, shelf: Shelf, mark: string | undefined): Promise<void> {
 	if (mark === undefined || shelf.store.isListPending() || mark !== markOfList(shelf.dataDir)) return;
-	await attempt(() => shelf.store.keepList({mark, content}));
+	await attempt(() => shelf.store.keepView('list', {mark, content}));
 }

@@ -10,38 +10,35 @@ const LINE_END = 0x0a;
 const FILE_MODE = 0o600;
 
 /** What is worked out of all past checks and kept for the next time. */
-type ViewName = 'list';
+const viewNames = ['list', 'arms'] as const;
+export type ViewName = (typeof viewNames)[number];
 
 const fileOf = (dataDir: string, name: ViewName): string => path.join(dataDir, 'index', `view-${name}`);
 
-/** The names in a folder in order, none where it is missing. */
+/** The names in a folder as the system hands them out, none where it is missing. */
 const namesIn = (folder: string): readonly string[] => {
 	try {
-		return fs.readdirSync(folder).sort();
+		return fs.readdirSync(folder);
 	} catch (error) {
 		if (codeOf(error) === 'ENOENT') return [];
 		throw error;
 	}
 };
 
-/** The files in a folder with size and time of last change. */
-const stampsIn = (folder: string): readonly string[] =>
-	namesIn(folder)
-		.filter((name) => name.endsWith('.json'))
-		.map((name) => {
-			const {size, mtimeMs} = fs.lstatSync(path.join(folder, name));
-			return `${name} ${size} ${mtimeMs}`;
-		});
-
 /**
- * All that the list of past checks is taken from: which checks there are, and how the index of each month and what was
- * noted beside checks stand. One text while none of it has changed; undefined where some of it cannot be seen.
+ * All that the list of past checks is taken from: which checks there are, which of their months have an index (whoever
+ * writes one drops what is kept), and how each file noted beside a check stands. One text while none of it has changed;
+ * undefined where some of it cannot be seen.
  */
 export const markOfList = (dataDir: string): string | undefined => {
 	try {
 		const checks = namesIn(path.join(dataDir, 'checks'));
-		const others = ['index', 'remarks'].map((folder) => stampsIn(path.join(dataDir, folder)).join('\n'));
-		return [checks.join('\n'), ...others].join('\n\n');
+		const months = namesIn(path.join(dataDir, 'index')).filter((name) => name.endsWith('.json'));
+		const remarks = namesIn(path.join(dataDir, 'remarks')).map((name) => {
+			const {size, mtimeMs} = fs.lstatSync(path.join(dataDir, 'remarks', name));
+			return `${name} ${size} ${mtimeMs}`;
+		});
+		return [checks, months, remarks].map((names) => names.join('\n')).join('\n\n');
 	} catch {
 		return undefined;
 	}
@@ -84,7 +81,7 @@ export type View = {readonly mark: string; readonly content: string};
 /** Takes away what was kept: it holds what may be gone from the disk. */
 export const dropViews = (dataDir: string): void => {
 	try {
-		for (const name of ['list'] as const) fs.rmSync(fileOf(dataDir, name), {force: true});
+		for (const name of viewNames) fs.rmSync(fileOf(dataDir, name), {force: true});
 	} catch {
 		// Something else of that name; it is not read either.
 	}

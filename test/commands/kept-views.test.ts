@@ -3,7 +3,9 @@ import path from 'node:path';
 import {beforeAll, beforeEach, describe, expect, it} from 'vitest';
 import {runList} from '../../source/commands/list.js';
 import {printRows} from '../../source/commands/list-rows.js';
+import {OpenArchive} from '../../source/desk/archive.js';
 import {storeOf} from '../../source/desk/stored-forms.js';
+import {sealDocument} from '../../source/store/document.js';
 import {COMPARED_ROWS} from '../../source/store/history.js';
 import {markOfList} from '../../source/store/kept-view.js';
 import {armProfile, filed, folderWith} from '../helpers/filed-checks.js';
@@ -15,7 +17,8 @@ const HOUR_MS = 3_600_000;
 /** Of several arms, at times of several months, some on one day, one of them interrupted. */
 const records = Array.from({length: COMPARED_ROWS + 1}, (_, index) => {
 	const at = new Date(Date.UTC(2026, 0, 1) + index * 17 * HOUR_MS).toISOString();
-	return filed({at, arm: names[index % names.length] ?? '', outcome: index === 7 ? 'interrupted' : 'complete'});
+	const next = {date: `2026-${10 + (index % 3)}-15`, because: 'In some months.'};
+	return filed({at, next, arm: names[index % names.length] ?? '', outcome: index === 7 ? 'interrupted' : 'complete'});
 });
 const idOf = (index: number): string => records[index]?.check.id ?? '';
 
@@ -44,7 +47,7 @@ const workedOut = () => printedBy(() => printRows({as: 'text', data}));
 const view = () => path.join(data, 'index', 'view-list');
 const MARKER = 'as it was kept\n';
 /** Keeps something that no list says, so that it can be told whether what is kept is printed. */
-const keepMarker = () => store().keepList({mark: markOfList(data) ?? '', content: MARKER});
+const keepMarker = () => store().keepView('list', {mark: markOfList(data) ?? '', content: MARKER});
 
 describe('The whole list of many checks', () => {
 	it('is kept as it was printed, and printed as it was kept', async () => {
@@ -94,7 +97,17 @@ describe('The whole list of many checks', () => {
 		['a deck was put back', () => store().saveRemark(idOf(7), {putBackAt: '2026-12-01T10:00:00Z'})],
 		['what was noted is gone', () => fs.rmSync(path.join(data, 'remarks'), {recursive: true})],
 		['the index of a month is gone', () => fs.rmSync(index('2026-02'))],
-		['the index of a month is damaged', () => change(index('2026-02'), (bytes) => bytes.subarray(0, 99))],
+		[
+			'a check was changed by hand, as a page of the list has found',
+			async () => {
+				const {checksum: _old, ...document} = JSON.parse(fs.readFileSync(checkFile(9), 'utf8'));
+				document.record.check.answers['arm-name'].value = 'another deck';
+				fs.writeFileSync(checkFile(9), sealDocument(document).text);
+				const page = store();
+				page.list({offset: 0, limit: COMPARED_ROWS});
+				await page.tidy();
+			},
+		],
 		['what is kept is cut short', () => change(view(), (bytes) => bytes.subarray(0, -1))],
 		['what is kept is longer', () => change(view(), (bytes) => Buffer.concat([bytes, bytesOf('x')]))],
 		[
@@ -149,6 +162,82 @@ describe('The whole list of many checks', () => {
 		expect(fs.readFileSync(view(), 'utf8')).toContain(idOf(9));
 		await store().remove([idOf(9)]);
 		expect(fs.existsSync(view())).toBe(false);
+	});
+});
+
+describe('The arms that the first screen tells of', () => {
+	const clock = () => new Date('2026-11-20T10:00:00Z');
+	const opened = () => new OpenArchive(data, clock);
+	/** By all checks, whatever is kept. */
+	const byAll = () => {
+		const archive = opened();
+		const states = archive.arms();
+		return {arms: states.length, due: states.filter(({due}) => due && due.inDays <= 0).length};
+	};
+	const firstOf = (archive: OpenArchive) => {
+		const {first} = archive.atAGlance();
+		return first && {arm: first.arm, date: first.date, inDays: first.inDays};
+	};
+	const arms = () => path.join(data, 'index', 'view-arms');
+	const keepMarkerArms = () =>
+		store().keepView('arms', {mark: markOfList(data) ?? '', content: JSON.stringify([['kept', '2026', 'good', null]])});
+
+	it('are kept in a quiet moment, and told as they were kept', async () => {
+		const first = opened();
+		expect(first.atAGlance()).toMatchObject(byAll());
+		expect(fs.existsSync(arms())).toBe(false);
+		await first.settle();
+		expect(fs.existsSync(arms())).toBe(true);
+		const second = opened();
+		expect(second.atAGlance()).toMatchObject(byAll());
+		expect(firstOf(second)).toEqual(firstOf(first));
+		expect(firstOf(second)?.arm).toBe(first.arms()[0]?.name);
+		await keepMarkerArms();
+		// The profile stands for one, the mark for the other.
+		expect(opened().atAGlance()).toEqual({arms: 2, due: 0, first: undefined});
+	});
+
+	it.each<[string, () => unknown]>([
+		[
+			'a check is filed',
+			() => store().finish('20270101-080000-invented', filed({at: '2027-01-01T08:00:00Z', arm: 'x'})),
+		],
+		['the latest check of an arm is void', () => store().saveRemark(idOf(200), {void: {reason: 'twice', at: '2026'}})],
+		['a check is removed', () => store().remove([idOf(200)])],
+		['what is kept is damaged', () => fs.truncateSync(arms(), 100)],
+		['what is kept is missing', () => fs.rmSync(arms())],
+	])('are worked out anew where %s', async (_, happens) => {
+		await keepMarkerArms();
+		await happens();
+		const archive = opened();
+		expect(archive.atAGlance()).toMatchObject(byAll());
+		expect(firstOf(archive)?.arm).toBe(archive.arms()[0]?.name);
+	});
+
+	it('go by the day and the profiles of now', async () => {
+		const archive = opened();
+		archive.atAGlance();
+		await archive.settle();
+		await store().saveProfiles({profiles: [armProfile('north deck', {setAside: true, formerNames: ['south deck']})]});
+		expect(opened().atAGlance()).toMatchObject(byAll());
+		const later = new OpenArchive(data, () => new Date('2026-12-24T10:00:00Z'));
+		expect(later.atAGlance().due).toBe(later.arms().filter(({due}) => due && due.inDays <= 0).length);
+	});
+
+	it('are not kept where a check was filed meanwhile', async () => {
+		const archive = opened();
+		archive.atAGlance();
+		await store().finish('20270101-080000-invented', filed({at: '2027-01-01T08:00:00Z'}));
+		await archive.settle();
+		expect(fs.existsSync(arms())).toBe(false);
+	});
+
+	it('are read anew within one run where something was filed or noted', async () => {
+		const archive = opened();
+		archive.atAGlance();
+		const noted = await archive.markVoid(idOf(200), 'twice');
+		expect(noted).toEqual({ok: true});
+		expect(archive.atAGlance()).toMatchObject(byAll());
 	});
 });
 
