@@ -6,8 +6,10 @@ import {chmodSync, mkdirSync, readFileSync, rmSync, writeFileSync} from 'node:fs
 import path from 'node:path';
 import {fileURLToPath} from 'node:url';
 import {build, transform} from 'esbuild';
+import {writeBesideProgram} from './beside-program.mjs';
 import {compileAhead} from './compile-ahead.mjs';
 import {licenceTexts} from './licence-texts.mjs';
+import {entryForAnyNode} from './old-node.mjs';
 import {POSTPONED_PACKAGES, postponePackages} from './postpone-packages.mjs';
 import {startUpPlugins} from './start-up-plugins.mjs';
 
@@ -78,11 +80,15 @@ if (ENTRY === USUAL_ENTRY && ![...files.values()].some((text) => text.includes(O
 // As start.cjs calls them: put around a file there, it would be a second copy of each in memory.
 for (const [file, text] of files)
 	files.set(file, `(function(module,exports,require){${text.replace(OWN_SUM, stamp)}\n})`);
-files.set(path.join(folder, PROGRAM), readFileSync(START, 'utf8').replace('BUILD', stamp));
+files.set(path.join(folder, PROGRAM), await entryForAnyNode(ROOT));
+files.set(path.join(folder, 'start.cjs'), readFileSync(START, 'utf8').replace('BUILD', stamp));
 files.set(path.join(folder, 'LICENCES.txt'), licenceTexts(inputs, ROOT));
 
 rmSync(folder, {recursive: true, force: true});
 mkdirSync(folder, {recursive: true});
 for (const [file, text] of files) writeFileSync(file, text);
 chmodSync(path.join(folder, PROGRAM), 0o755);
-if (ENTRY === USUAL_ENTRY) await compileAhead(path.join(folder, PROGRAM), stamp);
+if (ENTRY === USUAL_ENTRY) {
+	await compileAhead(path.join(folder, PROGRAM), stamp);
+	writeBesideProgram(path.join(folder, PROGRAM));
+}

@@ -19,7 +19,7 @@ export function armsAt(workbench: Workbench, room: FaceRoom, place: ArmPlace): S
 		case 'arms':
 			return listOf(workbench, room, place);
 		case 'arm':
-			return armStop(workbench, place);
+			return armStop(workbench, place, toArms(workbench, room));
 	}
 }
 
@@ -88,6 +88,6 @@ function standsAs({last, due, isAside, deckOpenAfter}: ArmState): string {
 	if (isAside) return say.aside;
 	return say.stands({
 		last: last ? say.lastVerdict(last) : say.noVerdictYet,
-		due: deckOpenAfter !== undefined ? say.deckOpen : due ? words.results.due(due) : '',
+		due: deckOpenAfter !== undefined ? say.deckOpen : due ? say.due(due) : '',
 	});
 }
