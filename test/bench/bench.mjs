@@ -84,13 +84,15 @@ const startUp = async () => {
 	]);
 };
 
-/** The first screen of a full folder beside that of an empty one, once the full one was on screen for a while. */
+/** The first screen of a full folder beside that of an empty one, once its index and its latest checks are kept. */
 const manyArms = async () => {
 	const full = program('armdrift, 1000 arms, 10 000 checks', [], 'armdrift', folderWith(10_000, 1000));
 	const empty = program('armdrift, nothing on file', [], 'armdrift', freshFolder());
-	await full.start().firstFrameMs();
-	await wait(3000);
-	await full.stop();
+	for (let start = 0; start < 2; start++) {
+		await full.start().firstFrameMs();
+		await wait(3000);
+		await full.stop();
+	}
 	const times = await interleaved([empty, full], runs, (target) => target.firstFrameMs());
 	reportTimes('Start to first frame, by what is on file', times, [empty]);
 };
