@@ -1,6 +1,6 @@
 import {typedFigure} from '../pages/figure-asked.js';
 import type {Countdown} from '../pages/instruments/figure.js';
-import type {Shown} from '../pages/shown-lines.js';
+import {line, type Shown} from '../pages/shown-lines.js';
 import type {View} from '../pages/view.js';
 import {words} from '../words/index.js';
 import {rowsOf} from './arrange.js';
@@ -173,10 +173,17 @@ const hasArmToNudge = ({shown}: View): boolean => shown.some(({kind}) => kind ==
 const turnsByArrows = (view: View, typed: string): boolean =>
 	!hasArmToNudge(view) && (view.prompt.kind !== 'field' || typed === '');
 
+/** Of a list that one key answers its lines; else the question names the one that it asks. */
+const linesAtOnce = ({prompt}: View): readonly Shown[] =>
+	prompt.kind === 'yes-no' && prompt.lines && prompt.lines[0] !== prompt.question
+		? prompt.lines.map((text) => line(text))
+		: [];
+
 /** What is shown, under the figure that is read off; an arm that can be nudged takes all the room there is. */
 function shownWith(view: View, typed: string, look: Look): readonly Shown[] {
 	const {figure, unit, shown} = view;
-	if (!figure || look.screenReader || hasArmToNudge(view)) return shown;
+	if (look.screenReader) return [...shown, ...linesAtOnce(view)];
+	if (!figure || hasArmToNudge(view)) return shown;
 	const digits = typed === '' && figure.target ? figure.target : typedFigure(typed, unit, figure.note);
 	// What is wrong and what may be hurt stand over it: on a small screen the rest is a page further.
 	const under = shown.findIndex((one) => one.kind !== 'line' || (one.tone !== 'bad' && one.tone !== 'warn'));
