@@ -1,4 +1,4 @@
-import type {PastCheck} from '../check/past-check.js';
+import {isCounted, type PastCheck} from '../check/past-check.js';
 import {didYouMean} from '../desk/did-you-mean.js';
 import {pastCells} from '../pages/beside/past-labels.js';
 import {namesOf} from '../results/years/arms.js';
@@ -31,7 +31,7 @@ export function runList({arm, verdict, since = '', until, limit, as, data}: Opti
 		return Promise.resolve(refuseWith(say.unknownVerdict({verdict, meant, known: verdictWords})));
 	}
 	const isWanted = (row: PastCheck): boolean =>
-		(verdict === undefined || (row.voidBecause === undefined && (row.verdict ?? 'none') === verdict)) &&
+		(verdict === undefined || (isCounted(row) && (row.verdict ?? 'none') === verdict)) &&
 		row.date.slice(0, since.length) >= since &&
 		(until === undefined || row.date.slice(0, until.length) <= until);
 	// The newest checks that are wanted may lie far back.

@@ -30,6 +30,7 @@ export function withPastRows(
 		sayFault(...notices);
 		if (total === 0 && notices.length > 0) return EXIT.cannotReadOrWrite;
 		const status = await work(rows, shelf);
+		sayFault(...shelf.notices.filter((one) => !notices.includes(one)));
 		if (shelf.store.isListPending()) await attempt(() => shelf.store.tidy());
 		return status;
 	});

@@ -7,7 +7,7 @@ import {isPutBack} from '../procedure/index.js';
 import {stepIdsOf} from '../procedure/step-ids.js';
 import {nextCheckOf} from '../results/next-check.js';
 import {type FinishedCheck, outcomeOf} from '../results/record.js';
-import {StoreError} from '../store/store-error.js';
+import {orThrow} from '../store/store-error.js';
 import {words} from '../words/index.js';
 import {nextCheckText} from '../words/results-text.js';
 import type {CheckStore, Remark} from './stored-forms.js';
@@ -42,8 +42,9 @@ export async function fileCheck(
 ): Promise<FinishedCheck> {
 	const record = finishedCheck(check, at, history);
 	if (check.reopened) {
-		const noted = store.remark(check.id);
-		await store.saveRemark(check.id, {...(noted instanceof StoreError ? {} : noted), ...remarkOf(check, at)});
+		// A new one in the place of one that cannot be read would take its void mark with it.
+		const noted = orThrow(store.remark(check.id));
+		await store.saveRemark(check.id, {...noted, ...remarkOf(check, at)});
 		await store.clearDraft();
 	} else await store.finish(check.id, record);
 	return record;

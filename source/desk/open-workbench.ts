@@ -9,7 +9,7 @@ import {limitsOf, type Settings} from '../procedure/settings.js';
 import type {FinishedCheck} from '../results/record.js';
 import {newCheckId} from '../store/check-id.js';
 import type {Lock} from '../store/lock-keeper.js';
-import {StoreError} from '../store/store-error.js';
+import {orThrow} from '../store/store-error.js';
 import {words} from '../words/index.js';
 import {storeText} from '../words/store-text.js';
 import type {Opened, Reports, Saved, Unfinished, Workbench} from '../workbench.js';
@@ -113,10 +113,10 @@ export class OpenWorkbench implements Workbench {
 
 	reopen(id: string): Promise<Opened> {
 		return this.#opening(async () => {
-			const record = this.#store.record(id);
-			if (record instanceof StoreError) throw record;
+			const {check} = orThrow(this.#store.record(id));
+			const remark = orThrow(this.#store.remark(id));
 			await this.#fileOpenOne();
-			return this.#taken(reopened(withRemark(record.check, this.archive.remark(id)), this.now()));
+			return this.#taken(reopened(withRemark(check, remark), this.now()));
 		});
 	}
 

@@ -78,9 +78,9 @@ export function* csvExport({store, tell}: ExportSource, name: CsvTableName = 'pr
 	const {header, records} = csvTables[name];
 	yield header();
 	const notedFor = notedInTurn(store.profiles().value?.profiles ?? []);
-	for (const {record, remark} of filedChecks(store, tell)) {
+	for (const {record, remark, isVoidUnknown} of filedChecks(store, tell)) {
 		const noted = notedFor(record.check);
-		yield records({record, putBackAt: remark?.putBackAt, voidBecause: remark?.void?.reason, noted});
+		yield records({record, putBackAt: remark?.putBackAt, voidBecause: remark?.void?.reason, isVoidUnknown, noted});
 	}
 }
 
@@ -90,6 +90,7 @@ type ExportedCheck = {
 	/** The record as it lies in its file. */
 	readonly json: unknown;
 	readonly remark?: Remark;
+	readonly isVoidUnknown: boolean;
 };
 
 /**
@@ -111,8 +112,13 @@ function* filedChecks(
 	}
 }
 
-function remarkBeside(store: CheckStore, id: string, tell: (sentence: string) => void): {remark?: Remark} {
+function remarkBeside(
+	store: CheckStore,
+	id: string,
+	tell: (sentence: string) => void,
+): Pick<ExportedCheck, 'remark' | 'isVoidUnknown'> {
 	const remark = store.remark(id);
-	if (remark instanceof StoreError) tell(storeText(remark.fault));
-	return remark === undefined || remark instanceof StoreError ? {} : {remark};
+	const isVoidUnknown = remark instanceof StoreError;
+	if (isVoidUnknown) tell(storeText(remark.fault));
+	return remark === undefined || isVoidUnknown ? {isVoidUnknown} : {isVoidUnknown, remark};
 }

@@ -154,14 +154,8 @@ export const openStore = <C, R, M, P, S>(options: StoreOptions<C, R, M, P, S>) =
 			const {thing, file} = remarks.placeOf(id);
 			return new StoreError('damaged', {id: 'remark-damaged', values: {thing, file, damage: found.damage}});
 		},
-		/** Ids of the checks that have a remark; none where the folder cannot be read. */
-		remarked(): ReadonlySet<string> {
-			try {
-				return new Set(remarks.ids());
-			} catch {
-				return new Set();
-			}
-		},
+		/** Ids of the checks that have a remark. @throws StoreError */
+		remarked: (): ReadonlySet<string> => new Set(remarks.ids()),
 		saveRemark: (id: string, remark: M): Promise<void> => withId(id, () => remarks.write(id, remark)),
 		profiles: profiles.load,
 		saveProfiles: (value: P): Promise<void> => saving(() => profiles.save(value)),

@@ -19,6 +19,8 @@ export type ThingValues = {
 	practice: Nothing;
 	profiles: Nothing;
 	remark: {readonly id: string};
+	/** The folder of all of them. */
+	remarks: Nothing;
 	report: Nothing;
 	settings: Nothing;
 };

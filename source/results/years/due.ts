@@ -1,6 +1,6 @@
 import {differenceInCalendarDays} from 'date-fns/differenceInCalendarDays';
 import {parseISO} from 'date-fns/parseISO';
-import type {PastCheck} from '../../check/past-check.js';
+import {isCounted, type PastCheck} from '../../check/past-check.js';
 import type {Profile} from '../../procedure/facts.js';
 import {namesOf} from './arms.js';
 
@@ -20,7 +20,7 @@ function latestOfArms(all: readonly PastCheck[], profiles: readonly Profile[]): 
 	const latest = new Map<string, PastCheck>();
 	const today = new Map<string, string>();
 	for (const one of all) {
-		if (one.voidBecause !== undefined || one.verdict === null) continue;
+		if (!isCounted(one) || one.verdict === null) continue;
 		const name = today.get(one.arm) ?? namesOf(one.arm, profiles)[0] ?? one.arm;
 		today.set(one.arm, name);
 		const known = latest.get(name);

@@ -19,6 +19,7 @@ const things: Sentences<ThingValues> = {
 	practice: () => 'Practice',
 	profiles: () => 'The list of profiles',
 	remark: ({id}) => `The remark on the check ${id}`,
+	remarks: () => 'The folder of remarks on checks',
 	report: () => 'The report',
 	settings: () => 'The file of settings',
 };
@@ -93,7 +94,7 @@ export const store: Sentences<StoreFaultValues> = {
 	'left-there': ({thing, file, damage}) =>
 		`${the(thing)} could not be used from "${file}": ${damageOf(damage)}. It was left there, since nothing can be written now.`,
 	'remark-damaged': ({thing, file, damage}) =>
-		`${the(thing)} could not be used from "${file}": ${damageOf(damage)}. It is kept aside when a new one is saved.`,
+		`${the(thing)} could not be used from "${file}": ${damageOf(damage)}. Put a sound copy back; or open that check under past checks and say whether it counts.`,
 	'not-removable': ({thing, file, damage}) =>
 		`${the(thing)} was not removed from "${file}": ${damageOf(damage)}. Move that file away, then try again.`,
 	'not-set-aside': ({thing, file, damage, system}) =>

@@ -135,6 +135,11 @@ export const commands = {
 		cameToEnd: 'That check had come to its end; it is filed now, see past checks.',
 		voidAlready: ({reason}: {readonly reason: string}) => `That check is void already: ${reason}.`,
 		notVoid: 'That check is not void.',
+		/** What is noted beside one check, or beside all of them, cannot be read. */
+		countsNotKnown: ({sentence, ofAll}: {readonly sentence: string; readonly ofAll: boolean}) =>
+			ofAll
+				? `${sentence} Until then nobody knows which checks are void: all are left out of comparisons, trend and due dates.`
+				: `${sentence} Until then nobody knows whether the check is void: it is left out of comparisons, trend and due dates.`,
 		nothingToRepeat: 'No arm has a past check to repeat; start a full one.',
 		nothingToRepeatOf: ({arm, meant}: ArmMeant) =>
 			meant === undefined
