@@ -14,7 +14,7 @@ import {words} from '../words/index.js';
 import {storeText} from '../words/store-text.js';
 import type {Opened, Reports, Saved, Unfinished, Workbench} from '../workbench.js';
 import {OpenArchive} from './archive.js';
-import {fileCheck, holdsNothing, isEmpty, reopened, withRemark} from './filing.js';
+import {apartFromFiled, fileCheck, holdsNothing, isEmpty, newsIn, reopened, withRemark} from './filing.js';
 import {attempt, Hindrance} from './hindrance.js';
 import {answersFor, recheckAction, unfinishedOf} from './starting-answers.js';
 
@@ -120,7 +120,9 @@ export class OpenWorkbench implements Workbench {
 		});
 	}
 
-	async save({check}: Dialogue): Promise<Saved> {
+	async save({check: answered}: Dialogue): Promise<Saved> {
+		const known = [...this.notices()];
+		const check = apartFromFiled(this.archive, answered, () => newCheckId(this.#clock()));
 		const done = await attempt(async () => {
 			await this.#store.saveDraft(check);
 			this.#open = check;
@@ -128,7 +130,7 @@ export class OpenWorkbench implements Workbench {
 			if (!check.reopened && !check.practice) await this.archive.keepProfilesOf(check, this.now());
 		});
 		if (!done.ok) return done;
-		if (progressOf(check, this.profiles()).current) return {ok: true};
+		if (progressOf(check, this.profiles()).current) return {ok: true, kept: check, ...newsIn(this.notices(), known)};
 		const filed = await attempt(() => this.#file(check));
 		return filed.ok ? {ok: true, finished: filed.value} : {...filed, answerSaved: true};
 	}
@@ -149,9 +151,7 @@ export class OpenWorkbench implements Workbench {
 		return this.archive.store;
 	}
 
-	#draft() {
-		return this.archive.noted(this.#store.draft());
-	}
+	readonly #draft = () => this.archive.noted(this.#store.draft());
 
 	/** Opens a check under the lock, or says why not. */
 	async #opening(work: () => Promise<Dialogue>): Promise<Opened> {

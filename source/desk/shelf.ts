@@ -49,9 +49,9 @@ export class Shelf {
 	}
 
 	/** Keeps something to be said, once. */
-	notice(sentence: string): void {
+	readonly notice = (sentence: string): void => {
 		if (!this.#noticed.includes(sentence)) this.#noticed.push(sentence);
-	}
+	};
 
 	/** What there is to say: what reading found, and what is wrong with past checks as they were listed last. */
 	get notices(): readonly string[] {

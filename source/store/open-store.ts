@@ -80,11 +80,11 @@ export const openStore = <C, R, M, P, S>(options: StoreOptions<C, R, M, P, S>) =
 	const isFinished = (check: C): boolean =>
 		options.isReopened?.(check) !== true && records.find(options.idOf(check)).state === 'sound';
 	const isLeftOpen = (): boolean => {
-		const {value} = drafts.load();
+		const {value} = drafts.peek();
 		return value !== undefined && isFinished(value);
 	};
 	const clearFinished = async (id: string): Promise<void> => {
-		const {value, notices} = drafts.load();
+		const {value, notices} = drafts.peek();
 		for (const notice of notices) onNotice(notice);
 		if (value !== undefined && options.idOf(value) === id) await drafts.save(null);
 	};

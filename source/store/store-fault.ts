@@ -42,6 +42,8 @@ export type DamageValues = {
 	'not-upgraded': Nothing;
 	'not-utf-8': {readonly line?: number};
 	'other-check': Nothing;
+	/** It is whole, and neither written nor read by this copy, which is at work on another content. */
+	'other-hand': Nothing;
 	'other-kind': Nothing;
 	'other-remark': Nothing;
 	'part-too-large': Nothing;

@@ -65,6 +65,7 @@ const refusals: Sentences<RefusalValues> = {
 
 /** What happened with an entry and is not to be seen otherwise. */
 const notices: Sentences<NoticeValues> = {
+	'as-told': ({sentence}) => sentence,
 	'does-not-pass-any-more': ({step}) => `With the answer to '${titled(step)}' this does not pass any more:`,
 	'round-anew': () => 'The round begins anew: set the gauge again. Its inner limit is kept as withdrawn.',
 	'setting-kept': ({number}) =>

@@ -37,6 +37,7 @@ const damages: Sentences<DamageValues> = {
 	'not-utf-8': ({line}) => `it holds bytes that are not UTF-8${line === undefined ? '' : ` (line ${line})`}`,
 	'not-object': ({line}) => `it is not a whole JSON object (line ${line})`,
 	'other-check': () => 'it holds another check than its name says',
+	'other-hand': () => 'it was changed from elsewhere while this copy was at work, which goes on with its own',
 	'other-kind': () => 'it is not a file of this kind',
 	'other-remark': () => 'it belongs to another check',
 	'part-too-large': () => 'a part of it is far larger than any file of this program',

@@ -140,6 +140,8 @@ export const commands = {
 			ofAll
 				? `${sentence} Until then nobody knows which checks are void: all are left out of comparisons, trend and due dates.`
 				: `${sentence} Until then nobody knows whether the check is void: it is left out of comparisons, trend and due dates.`,
+		filedElsewhere: ({filed, own}: {readonly filed: string; readonly own: string}) =>
+			`This check was filed from elsewhere meanwhile, with other answers, as ${filed}. Yours goes on as ${own}: both are kept.`,
 		nothingToRepeat: 'No arm has a past check to repeat; start a full one.',
 		nothingToRepeatOf: ({arm, meant}: ArmMeant) =>
 			meant === undefined
