@@ -1,4 +1,3 @@
-import {isDeepStrictEqual} from 'node:util';
 import type {Check} from '../check/check.js';
 import type {PastCheck} from '../check/past-check.js';
 import {isReadyToPlay, progressOf} from '../check/progress.js';
@@ -9,6 +8,7 @@ import {isPutBack} from '../procedure/index.js';
 import {stepIdsOf} from '../procedure/step-ids.js';
 import {nextCheckOf} from '../results/next-check.js';
 import {type FinishedCheck, outcomeOf} from '../results/record.js';
+import {isSameJson} from '../store/json.js';
 import {orThrow, StoreError} from '../store/store-error.js';
 import {words} from '../words/index.js';
 import {nextCheckText} from '../words/results-text.js';
@@ -33,16 +33,13 @@ export function finishedCheck(check: Check, finishedAt: string, history: readonl
 	};
 }
 
-/** A check with nothing but what its file would hold. */
-const asKept = (check: Check): unknown => JSON.parse(JSON.stringify(check));
-
 /**
  * The check under an id of its own where somebody else, past the lock, has filed it meanwhile with other answers: a filed
  * check never changes, and what is not filed would pass for filed.
  */
 export function apartFromFiled({store, notice}: Shelf, check: Check, newId: () => string): Check {
 	const filed = check.reopened ? undefined : store.record(check.id);
-	if (!filed || filed instanceof StoreError || isDeepStrictEqual(filed.check, asKept(check))) return check;
+	if (!filed || filed instanceof StoreError || isSameJson(filed.check, check)) return check;
 	const own = newId();
 	notice(words.commands.desk.filedElsewhere({filed: check.id, own}));
 	return {...check, id: own};

@@ -102,7 +102,8 @@ export type StoreFaultValues = {
 	'refused-content': OnFile & Misfit;
 	/** The disk took only a part. */
 	'cut-short': OnFile;
-	'not-saved': OfSystem & {readonly option: PlaceOption};
+	/** `left`: the name of an unfinished file that could not be removed. */
+	'not-saved': OfSystem & {readonly option: PlaceOption; readonly left?: string};
 	'not-read': OfSystem;
 	'not-removed': OfSystem;
 	/** A file is there already; `mayForce` where an option of the command line can ask for overwriting it. */

@@ -14,16 +14,21 @@ type Options = {
 	readonly option?: PlaceOption;
 };
 
+/** Exports hold what the data folder holds, which nobody else may read. */
+const isPrivate = ({id}: Thing): boolean => id === 'export' || id === 'back-up';
+
 /**
  * A file that is written piece by piece under another name in the same folder and gets its own name only when it is
  * whole and on the disk; a file that was there stays until then.
  */
 export class TargetFile {
 	readonly #file: string;
-	readonly #part: string;
+	/** Where it is written; its own name where the folder lets nothing be renamed. */
+	#part: string;
 	readonly #options: Options;
 	#descriptor: number | undefined;
 	#sizeBytes = 0;
+	#isPlaced = false;
 
 	/** @throws StoreError where it cannot be written, or must not be overwritten */
 	constructor(file: string, options: Options) {
@@ -32,7 +37,11 @@ export class TargetFile {
 		this.#options = options;
 		this.#guarded(() => {
 			this.#assertFree();
-			this.#descriptor = fs.openSync(this.#part, 'wx');
+			const mode = isPrivate(options.thing) ? 0o600 : 0o666;
+			const isThere = fs.existsSync(this.#file);
+			// A name that is free is taken first: where it cannot be changed any more, nothing else would be left there.
+			this.#descriptor = fs.openSync(isThere ? this.#part : this.#file, 'wx', mode);
+			if (!isThere) this.#aside();
 		});
 	}
 
@@ -54,6 +63,7 @@ export class TargetFile {
 			fs.closeSync(this.#descriptor);
 			this.#descriptor = undefined;
 			this.#place();
+			this.#isPlaced = true;
 			syncFolder(path.dirname(this.#file));
 		});
 	}
@@ -62,10 +72,26 @@ export class TargetFile {
 	readonly discard = (): void => {
 		if (this.#descriptor !== undefined) closeQuietly(this.#descriptor);
 		this.#descriptor = undefined;
-		fs.rmSync(this.#part, {force: true});
+		if (this.#isPlaced) return;
+		try {
+			fs.rmSync(this.#part, {force: true});
+		} catch {
+			// Whoever stopped it says so.
+		}
 	};
 
+	/** Gives it another name as long as it is not whole. */
+	#aside(): void {
+		try {
+			fs.renameSync(this.#file, this.#part);
+		} catch (error) {
+			if (!['EPERM', 'EACCES'].includes(codeOf(error) ?? '')) throw error;
+			this.#part = this.#file;
+		}
+	}
+
 	#place(): void {
+		if (this.#part === this.#file) return;
 		if (this.#options.force) {
 			this.#assertFree();
 			fs.renameSync(this.#part, this.#file);
@@ -100,7 +126,10 @@ export class TargetFile {
 		} catch (error) {
 			this.discard();
 			const {thing, option = '--out'} = this.#options;
-			throw saveFault(thing, this.#file, error, option);
+			const fault = saveFault(thing, this.#file, error, option);
+			if (this.#isPlaced || !fs.existsSync(this.#part) || fault.fault.id !== 'not-saved') throw fault;
+			const values = {...fault.fault.values, left: this.#part};
+			throw new StoreError(fault.code, {id: 'not-saved', values}, error);
 		}
 	}
 }

@@ -1,7 +1,8 @@
 import type {Sentences} from '../../said.js';
-import type {Damage, DamageValues, PlaceOption, StoreFaultValues, Thing, ThingValues} from '../../store/store-fault.js';
+import type {Damage, DamageValues, StoreFaultValues, Thing, ThingValues} from '../../store/store-fault.js';
 import {speaker} from '../speaker.js';
 import {misfitText, valueText} from './misfits.js';
+import {meaningOf} from './system.js';
 
 /** What a fault is about; each begins a sentence. */
 const things: Sentences<ThingValues> = {
@@ -50,33 +51,6 @@ const damages: Sentences<DamageValues> = {
 	'utf-16': () => 'it is in UTF-16, not in UTF-8',
 };
 const damageOf: (damage: Damage) => string = speaker(damages);
-
-/** System error names with what they mean at the bench and the way out. */
-const meanings: Readonly<Record<string, (option: PlaceOption) => string>> = {
-	ENOSPC: () => 'the disk is full. Free some space on it, then try again.',
-	EDQUOT: () => 'your share of the disk is used up. Free some space, then try again.',
-	EFBIG: () => 'the system allows no file of that size. Raise the limit on file sizes, then try again.',
-	EROFS: (option) =>
-		`the disk can only be read. Make it writable or choose another folder with ${option}, then try again.`,
-	EACCES: () => 'this user has no permission. Put the permissions of the file and its folder right, then try again.',
-	EPERM: () => 'the system does not permit it. Put the permissions of the file and its folder right, then try again.',
-	EISDIR: () => 'a folder stands where the file should be. Move that folder away, then try again.',
-	ENOTDIR: () => 'a file stands where a folder should be. Move that file away, then try again.',
-	EEXIST: () => 'something else stands in its place. Move it away, then try again.',
-	ELOOP: () => 'the links on the way lead round in a circle. Put the links right, then try again.',
-	ENOENT: (option) =>
-		`a folder on the way is missing. Put it back or choose another folder with ${option}, then try again.`,
-	ENAMETOOLONG: (option) => `the path is too long. Choose a folder with a shorter path with ${option}.`,
-	EMFILE: () => 'too many files are open. Close other programs, then try again.',
-	ENFILE: () => 'too many files are open. Close other programs, then try again.',
-	EBUSY: () => 'the file is in use. Close what uses it, then try again.',
-	EXDEV: () => 'the folder lies on two disks. Keep it on one disk, then try again.',
-	EIO: (option) =>
-		`the disk reports a fault. Look after the disk, then try again, or choose another one with ${option}.`,
-};
-
-const meaningOf = (system: string, option: PlaceOption = '--data'): string =>
-	meanings[system]?.(option) ?? `${system}. Look at the file and its folder, then try again.`;
 
 const standing = {
 	folder: 'a folder',
@@ -135,8 +109,8 @@ export const store: Sentences<StoreFaultValues> = {
 		`${the(thing)} was not saved in "${file}": ${misfitText(misfit)} Correct that, then try again.`,
 	'cut-short': ({thing, file}) =>
 		`${the(thing)} was not saved: the disk took only a part of "${file}". Free some space on it, then try again.`,
-	'not-saved': ({thing, file, system, option}) =>
-		`${the(thing)} was not saved in "${file}": ${meaningOf(system, option)}`,
+	'not-saved': ({thing, file, system, option, left}) =>
+		`${the(thing)} was not saved in "${file}": ${meaningOf(system, option)}${left === undefined ? '' : ` Remove the unfinished file "${left}".`}`,
 	'not-read': ({thing, file, system}) => `${the(thing)} could not be read from "${file}": ${meaningOf(system)}`,
 	'not-removed': ({thing, file, system}) => `${the(thing)} was not removed from "${file}": ${meaningOf(system)}`,
 	'target-there': ({file, option, mayForce}) =>
