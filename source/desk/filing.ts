@@ -65,8 +65,7 @@ export async function fileCheck(
 	if (check.reopened) {
 		// A new one in the place of one that cannot be read would take its void mark with it.
 		const noted = orThrow(store.remark(check.id));
-		await store.saveRemark(check.id, {...noted, ...remarkOf(check, at)});
-		await store.clearDraft();
+		await store.finishAgain(check.id, {...noted, ...remarkOf(check, at)});
 		return record;
 	}
 	await store.finish(check.id, record);

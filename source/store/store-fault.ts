@@ -104,6 +104,8 @@ export type StoreFaultValues = {
 	'cut-short': OnFile;
 	/** `left`: the name of an unfinished file that could not be removed. */
 	'not-saved': OfSystem & {readonly option: PlaceOption; readonly left?: string};
+	/** A check is filed, or what was put back is noted; only what was open of it is still there. `system` where that refused. */
+	'not-cleared': {readonly file: string; readonly id: string; readonly system: string | undefined};
 	'not-read': OfSystem;
 	'not-removed': OfSystem;
 	/** A file is there already; `mayForce` where an option of the command line can ask for overwriting it. */

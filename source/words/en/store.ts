@@ -111,6 +111,8 @@ export const store: Sentences<StoreFaultValues> = {
 		`${the(thing)} was not saved: the disk took only a part of "${file}". Free some space on it, then try again.`,
 	'not-saved': ({thing, file, system, option, left}) =>
 		`${the(thing)} was not saved in "${file}": ${meaningOf(system, option)}${left === undefined ? '' : ` Remove the unfinished file "${left}".`}`,
+	'not-cleared': ({file, id, system}) =>
+		`The check ${id} IS FILED. Only what was open of it could not be cleared from "${file}"${system === undefined ? '.' : `: ${meaningOf(system)}`} It is cleared at a later start.`,
 	'not-read': ({thing, file, system}) => `${the(thing)} could not be read from "${file}": ${meaningOf(system)}`,
 	'not-removed': ({thing, file, system}) => `${the(thing)} was not removed from "${file}": ${meaningOf(system)}`,
 	'target-there': ({file, option, mayForce}) =>
