@@ -85,6 +85,8 @@ export type StoreFaultValues = {
 		readonly pid: number;
 		readonly since: string;
 		readonly host?: string;
+		/** No other process can be meant; the number may else have gone to another one since. */
+		readonly isSure?: boolean;
 	};
 	/** A check that is not on file, though its id is one. */
 	'no-check': {readonly file: string; readonly dataDir: string; readonly id: string};

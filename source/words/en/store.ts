@@ -74,9 +74,9 @@ export const store: Sentences<StoreFaultValues> = {
 		`${the(thing)} was not removed from "${file}": ${damageOf(damage)}. Move that file away, then try again.`,
 	'not-set-aside': ({thing, file, damage, system}) =>
 		`${the(thing)} is damaged (${damageOf(damage)}) and was not saved in "${file}": ${meaningOf(system)}`,
-	locked: ({file, dataDir, pid, since, host}) =>
+	locked: ({file, dataDir, pid, since, host, isSure = true}) =>
 		host === undefined
-			? `Another copy (process ${pid}, since ${since}) is writing to "${dataDir}". Leave that copy first; past checks can be read meanwhile.`
+			? `Another copy (process ${pid}, since ${since}) is writing to "${dataDir}". Leave that copy first; ${isSure ? 'past checks can be read meanwhile.' : `if none is running, remove the file "${file}".`}`
 			: `Another copy (process ${pid} on the computer ${host}, since ${since}) is writing to "${dataDir}". Leave that copy first; if it no longer runs, remove the file "${file}".`,
 	'no-check': ({dataDir, id}) =>
 		`The finished check ${id} is not in "${dataDir}". See the list of past checks for their ids.`,
