@@ -60,6 +60,11 @@ function statusOf(error: unknown): number {
 	return isOurs ? 70 : 1;
 }
 
-commandLine()
-	.parseAsync()
-	.catch((error: unknown) => leave(statusOf(error)));
+// Node puts U+FFFD in the place of bytes that are not UTF-8, so that another file would be meant.
+if ([...process.argv.slice(2), process.env.ARMDRIFT_DATA].some((word) => word?.includes('\uFFFD'))) {
+	process.stderr.write(`${say.notUtf8}\n`);
+	leave(2);
+} else
+	commandLine()
+		.parseAsync()
+		.catch((error: unknown) => leave(statusOf(error)));

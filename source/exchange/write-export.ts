@@ -5,6 +5,7 @@ import type {FinishedCheck} from '../results/record.js';
 import {notedInTurn} from '../results/years/arms.js';
 import {StoreError} from '../store/store-error.js';
 import {CURRENT_VERSION} from '../store/upgrades.js';
+import {escaped} from '../visible-text.js';
 import {words} from '../words/index.js';
 import {storeText} from '../words/store-text.js';
 
@@ -52,7 +53,7 @@ function byUse(one: StoredProfile, other: StoredProfile): number {
 	return later || (one.id < other.id ? 1 : -1);
 }
 
-const lineOf = (value: object): string => `${JSON.stringify(sorted(value))}\n`;
+const lineOf = (value: object): string => `${escaped(JSON.stringify(sorted(value)))}\n`;
 
 /** With the keys in one order, so that the same data make the same bytes. */
 function sorted(value: unknown): unknown {

@@ -47,6 +47,8 @@ export type DamageValues = {
 	'other-kind': Nothing;
 	'other-remark': Nothing;
 	'part-too-large': Nothing;
+	/** A key that stands twice in one object, so that nobody knows which is meant. */
+	'twofold-key': {readonly key: string};
 	'too-deep': Nothing;
 	'too-large': Nothing;
 	'unknown-version': {readonly version: number};
@@ -108,6 +110,8 @@ export type StoreFaultValues = {
 	'not-saved': OfSystem & {readonly option: PlaceOption; readonly left?: string};
 	/** A check is filed, or what was put back is noted; only what was open of it is still there. `system` where that refused. */
 	'not-cleared': {readonly file: string; readonly id: string; readonly system: string | undefined};
+	/** It is written, whole; only the other name under which that was done could not be removed. */
+	'part-left': OnFile & {readonly left: string};
 	'not-read': OfSystem;
 	'not-removed': OfSystem;
 	/** A file is there already; `mayForce` where an option of the command line can ask for overwriting it. */

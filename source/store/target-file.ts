@@ -23,12 +23,10 @@ const isPrivate = ({id}: Thing): boolean => id === 'export' || id === 'back-up';
  */
 export class TargetFile {
 	readonly #file: string;
-	/** Where it is written; its own name where the folder lets nothing be renamed. */
-	#part: string;
+	readonly #part: string;
 	readonly #options: Options;
 	#descriptor: number | undefined;
 	#sizeBytes = 0;
-	#isPlaced = false;
 
 	/** @throws StoreError where it cannot be written, or must not be overwritten */
 	constructor(file: string, options: Options) {
@@ -38,10 +36,7 @@ export class TargetFile {
 		this.#guarded(() => {
 			this.#assertFree();
 			const mode = isPrivate(options.thing) ? 0o600 : 0o666;
-			const isThere = fs.existsSync(this.#file);
-			// A name that is free is taken first: where it cannot be changed any more, nothing else would be left there.
-			this.#descriptor = fs.openSync(isThere ? this.#part : this.#file, 'wx', mode);
-			if (!isThere) this.#aside();
+			this.#descriptor = fs.openSync(this.#part, 'wx', mode);
 		});
 	}
 
@@ -63,7 +58,6 @@ export class TargetFile {
 			fs.closeSync(this.#descriptor);
 			this.#descriptor = undefined;
 			this.#place();
-			this.#isPlaced = true;
 			syncFolder(path.dirname(this.#file));
 		});
 	}
@@ -72,7 +66,6 @@ export class TargetFile {
 	readonly discard = (): void => {
 		if (this.#descriptor !== undefined) closeQuietly(this.#descriptor);
 		this.#descriptor = undefined;
-		if (this.#isPlaced) return;
 		try {
 			fs.rmSync(this.#part, {force: true});
 		} catch {
@@ -80,18 +73,7 @@ export class TargetFile {
 		}
 	};
 
-	/** Gives it another name as long as it is not whole. */
-	#aside(): void {
-		try {
-			fs.renameSync(this.#file, this.#part);
-		} catch (error) {
-			if (!['EPERM', 'EACCES'].includes(codeOf(error) ?? '')) throw error;
-			this.#part = this.#file;
-		}
-	}
-
 	#place(): void {
-		if (this.#part === this.#file) return;
 		if (this.#options.force) {
 			this.#assertFree();
 			fs.renameSync(this.#part, this.#file);
@@ -106,7 +88,12 @@ export class TargetFile {
 			fs.renameSync(this.#part, this.#file);
 			return;
 		}
-		fs.unlinkSync(this.#part);
+		try {
+			fs.unlinkSync(this.#part);
+		} catch (error) {
+			const values = {thing: this.#options.thing, file: this.#file, left: this.#part};
+			throw new StoreError('unwritable', {id: 'part-left', values}, error);
+		}
 	}
 
 	#assertFree(): void {
@@ -127,9 +114,8 @@ export class TargetFile {
 			this.discard();
 			const {thing, option = '--out'} = this.#options;
 			const fault = saveFault(thing, this.#file, error, option);
-			if (this.#isPlaced || !fs.existsSync(this.#part) || fault.fault.id !== 'not-saved') throw fault;
-			const values = {...fault.fault.values, left: this.#part};
-			throw new StoreError(fault.code, {id: 'not-saved', values}, error);
+			if (!fs.existsSync(this.#part) || fault.fault.id !== 'not-saved') throw fault;
+			throw new StoreError(fault.code, {id: 'not-saved', values: {...fault.fault.values, left: this.#part}}, error);
 		}
 	}
 }

@@ -1,7 +1,7 @@
 import {expect, it} from 'vitest';
 import type {Dialogue} from '../../source/check/dialogue.js';
 import {type Entry, respond} from '../../source/check/respond.js';
-import {Seat} from '../../source/commands/seat.js';
+import {Seat, startedAs} from '../../source/commands/seat.js';
 import {OpenWorkbench} from '../../source/desk/open-workbench.js';
 import {PracticeWorkbench} from '../../source/desk/practice-workbench.js';
 import {usualSettings} from '../../source/procedure/settings.js';
@@ -117,4 +117,10 @@ it('what hands put right between rounds closes the series, and says so', async (
 		values: {number: 1, because: {id: 'put-right-by-hand'}},
 	});
 	desk.release();
+});
+
+it('a command to go on with can be pasted, whatever the folder is called', () => {
+	expect(startedAs({}, '/a b/c', 'practice')).toBe("armdrift --data '/a b/c' practice");
+	expect(startedAs({}, "/it's; $(x)")).toBe("armdrift --data '/it'\\''s; $(x)'");
+	expect(startedAs({npm_lifecycle_event: 'start'}, '/plain')).toBe('npm start -- --data /plain');
 });

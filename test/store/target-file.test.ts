@@ -108,6 +108,15 @@ describe('A file that is written piece by piece', () => {
 	});
 });
 
+it('In a folder where files can be made but not renamed nothing is left', () => {
+	fs.writeFileSync(file, 'mine');
+	vi.spyOn(fs, 'renameSync').mockImplementation(failing('EPERM'));
+	const writing = target(true);
+	writing.write('new');
+	expect(() => writing.finish()).toThrow(faulty('not-saved', {thing, file, system: 'EPERM'}));
+	expect(fs.readdirSync(folder)).toEqual(['out.json']);
+});
+
 describe('In a folder where files can be made but neither renamed nor removed', () => {
 	beforeEach(() => {
 		vi.spyOn(fs, 'renameSync').mockImplementation(failing('EPERM'));
@@ -115,12 +124,12 @@ describe('In a folder where files can be made but neither renamed nor removed', 
 		vi.spyOn(fs, 'rmSync').mockImplementation(failing('EPERM'));
 	});
 
-	it('a new file is written, and nothing stands beside it', () => {
+	it('a new file is written whole, and the sentence names what is left beside it', () => {
 		const writing = target();
 		writing.write('one');
-		writing.finish();
+		const left = expect.stringContaining('out.json.part-');
+		expect(() => writing.finish()).toThrow(faulty('part-left', {thing, file, left}));
 		writing.discard();
-		expect(fs.readdirSync(folder)).toEqual(['out.json']);
 		expect(fs.readFileSync(file, 'utf8')).toBe('one');
 	});
 

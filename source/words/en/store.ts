@@ -42,6 +42,7 @@ const damages: Sentences<DamageValues> = {
 	'other-kind': () => 'it is not a file of this kind',
 	'other-remark': () => 'it belongs to another check',
 	'part-too-large': () => 'a part of it is far larger than any file of this program',
+	'twofold-key': ({key}) => `the key "${key}" stands twice in one object of it, so that nobody knows which is meant`,
 	'too-deep': () => 'it is nested too deeply',
 	'too-large': () => 'it is far larger than any file of this program',
 	'unknown-version': ({version}) => `it is of version ${version}, which this program does not know`,
@@ -111,6 +112,8 @@ export const store: Sentences<StoreFaultValues> = {
 		`${the(thing)} was not saved: the disk took only a part of "${file}". Free some space on it, then try again.`,
 	'not-saved': ({thing, file, system, option, left}) =>
 		`${the(thing)} was not saved in "${file}": ${meaningOf(system, option)}${left === undefined ? '' : ` Remove the unfinished file "${left}".`}`,
+	'part-left': ({thing, file, left}) =>
+		`${the(thing)} is whole in "${file}". Only "${left}" could not be removed: remove it by hand.`,
 	'not-cleared': ({file, id, system}) =>
 		`The check ${id} IS FILED. Only what was open of it could not be cleared from "${file}"${system === undefined ? '.' : `: ${meaningOf(system)}`} It is cleared at a later start.`,
 	'not-read': ({thing, file, system}) => `${the(thing)} could not be read from "${file}": ${meaningOf(system)}`,

@@ -38,6 +38,7 @@ export const commandLine = {
 	data: 'folder of the data (else ARMDRIFT_DATA, else the usual place)',
 	plain: 'plain lines: for screen readers, pipes and simple terminals',
 	noColor: 'no colours (NO_COLOR does the same)',
+	notUtf8: 'A name on the command line, or in ARMDRIFT_DATA, is not UTF-8. Rename that file or folder, then try again.',
 	unknownCommand: ({command, known}: {readonly command: string; readonly known: readonly string[]}) =>
 		`error: unknown command '${command}'; the commands are: ${known.join(', ')}`,
 	wholeNumber: ({least}: {readonly least: number}) => `A whole number from ${least} up is wanted.`,

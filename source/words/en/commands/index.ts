@@ -27,6 +27,8 @@ export const commands = {
 			`${name}: could not be read (${code ?? 'unknown reason'}).`,
 		notJson: ({name, reason}: {readonly name: string; readonly reason: string}) =>
 			`${name}: not a JSON document (${reason}).`,
+		tooLarge: ({name, mostMb}: {readonly name: string; readonly mostMb: number}) =>
+			`${name}: larger than ${mostMb} MB, which no document is.`,
 		noFigure: ({name}: {readonly name: string}) =>
 			`${name}: its numbers are so large or so small that no figure can be worked out from them.`,
 		fault: ({at, sentence}: {readonly at: string; readonly sentence: string}) => `${at}: ${sentence}`,
