@@ -166,6 +166,11 @@ export class Shelf {
 		return {ok: true};
 	}
 
+	/** Whether nothing was wrong with any check when all were listed last. */
+	get isListSound(): boolean {
+		return this.#all?.notices.length === 0;
+	}
+
 	/** All checks on file, newest first, with what was noted later; read once, until the next one is filed. */
 	all(): readonly PastCheck[] {
 		this.#all ??= this.past({offset: 0, limit: Number.POSITIVE_INFINITY});

@@ -16,7 +16,7 @@ export function rowsOf(
 	look: Look,
 	rows = width < wideColumns ? usualRows.narrow : usualRows.wide,
 ): Row[] {
-	if (look.screenReader) return arranged(shown, width, look, rows);
+	if (look.screenReader) return shown.flatMap((one) => together(rowsOfOne(one, {columns: width, rows}, look)));
 	return leavesOf(shown).flatMap((leaf) => {
 		const name = leaf[0]?.leaf;
 		return arranged(leaf, width, look, rows).map((row, index) =>
@@ -24,6 +24,10 @@ export function rowsOf(
 		);
 	});
 }
+
+/** Lines that stay on one page if they can. */
+const together = (rows: readonly Row[]): readonly Row[] =>
+	rows.map((row, index) => (index > 0 ? {...row, goesOn: true} : row));
 
 function leavesOf(shown: readonly Shown[]): readonly (readonly Shown[])[] {
 	const leaves: Shown[][] = [];
@@ -80,10 +84,11 @@ const isUnderPicture = (shown: readonly Shown[], place: number): boolean => {
 };
 // A curve in fewer lines tells less than one on a page of its own.
 const leastCurve = 8;
+const leastHistory = 7;
 
 /** Whether a picture keeps to the lines that are left under what is said before it: an arm that is nudged must be in sight. */
 const isWithWords = ({kind}: Shown, left: number): boolean =>
-	kind === 'gauged-arm' || (kind === 'curve' && left >= leastCurve);
+	kind === 'gauged-arm' || (kind === 'curve' && left >= leastCurve) || (kind === 'history' && left >= leastHistory);
 
 const rowCount = (drawn: readonly (readonly Row[] | undefined)[]): number =>
 	drawn.reduce((sum, one) => sum + (one?.length ?? 0), 0);

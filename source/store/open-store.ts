@@ -7,6 +7,7 @@ import {codeOf, saveFault} from './describe-fault.js';
 import {sweepLeftOvers} from './folder.js';
 import {createGenerations} from './generations.js';
 import {createHistory} from './history.js';
+import {type View, type ViewName, writeView} from './kept-view.js';
 import {createLockKeeper} from './lock-keeper.js';
 import {StoreError} from './store-error.js';
 import type {StoreFault} from './store-fault.js';
@@ -90,15 +91,12 @@ export const openStore = <C, R, M, P, S>(options: StoreOptions<C, R, M, P, S>) =
 	};
 
 	/** Clears what was open of a check that is safe by now, so that failing is only to be said: it is no open check any more. */
-	const clearing = async (id: string, work: () => Promise<void>): Promise<void> => {
-		try {
-			await work();
-		} catch (error) {
+	const clearing = (id: string, work: () => Promise<void>): Promise<void> =>
+		work().catch((error: unknown) => {
 			const {fault} = saveFault({id: 'draft', values: {}}, dataDir, error);
 			const system = fault.id === 'not-saved' ? fault.values.system : undefined;
 			onNotice({id: 'not-cleared', values: {file: fault.values.file, id, system}});
-		}
-	};
+		});
 
 	/** A finished check beside the very content of its file, which may hold more than this program knows. */
 	const filed = (id: string): {readonly record: R; readonly json: unknown} | StoreError => {
@@ -139,6 +137,8 @@ export const openStore = <C, R, M, P, S>(options: StoreOptions<C, R, M, P, S>) =
 		list: history.list,
 		/** Whether listing had to make something good, which `tidy` would write. */
 		isListPending: history.isPending,
+		/** Keeps what was worked out of all checks, for `readView`. */
+		keepView: (name: ViewName, view: View): Promise<void> => saving(async () => writeView(dataDir, name, view)),
 		/** A finished check, or the reason why there is none. */
 		record(id: string): R | StoreError {
 			const found = filed(id);

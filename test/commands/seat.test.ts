@@ -2,6 +2,7 @@ import {expect, it} from 'vitest';
 import type {Dialogue} from '../../source/check/dialogue.js';
 import {type Entry, respond} from '../../source/check/respond.js';
 import {Seat, startedAs} from '../../source/commands/seat.js';
+import {splitLine} from '../../source/commands/shell-words.js';
 import {OpenWorkbench} from '../../source/desk/open-workbench.js';
 import {PracticeWorkbench} from '../../source/desk/practice-workbench.js';
 import {usualSettings} from '../../source/procedure/settings.js';
@@ -119,8 +120,11 @@ it('what hands put right between rounds closes the series, and says so', async (
 	desk.release();
 });
 
-it('a command to go on with can be pasted, whatever the folder is called', () => {
-	expect(startedAs({}, '/a b/c', 'practice')).toBe("armdrift --data '/a b/c' practice");
-	expect(startedAs({}, "/it's; $(x)")).toBe("armdrift --data '/it'\\''s; $(x)'");
-	expect(startedAs({npm_lifecycle_event: 'start'}, '/plain')).toBe('npm start -- --data /plain');
+it.each([
+	['/data/north', 'armdrift --data /data/north practice'],
+	['/Werk bänk/Daten', "armdrift --data '/Werk bänk/Daten' practice"],
+	["/d'en $HOME", "armdrift --data '/d'\\''en $HOME' practice"],
+])('a data folder %s can be copied back into a shell as it is printed', (data, line) => {
+	expect(startedAs({}, data, 'practice')).toBe(line);
+	expect(splitLine(line).words).toEqual(['armdrift', '--data', data, 'practice']);
 });

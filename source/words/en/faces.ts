@@ -153,7 +153,7 @@ export const faces = {
 	spellings,
 	gaugedArm,
 	/** Said where the screen is read aloud. */
-	spokenMarks: {warn: 'Note: ', bad: 'Problem: '},
+	spokenMarks: {good: 'OK: ', warn: 'Note: ', bad: 'Problem: '},
 	tooSmall: ({columns, rows, least}: Columns & {readonly least: Columns}) =>
 		`This window (${columns} × ${rows}) is too small: make it at least ${least.columns} × ${least.rows}, or start with --plain.`,
 	pasteCut: 'That was too much to paste; the end of it was left out.',

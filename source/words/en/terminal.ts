@@ -10,5 +10,7 @@ export const terminal = {
 	/** An error of the system that came unforeseen. */
 	systemFault: ({file, code}: {readonly file: string | undefined; readonly code: string}) =>
 		`${file === undefined ? 'Something' : `"${file}"`} could not be used: ${meaningOf(code)}`,
+	tooOldNode: ({wanted, found}: {readonly wanted: string; readonly found: string}) =>
+		`armdrift needs Node ${wanted} or newer; this is Node ${found}.`,
 	ownFault: ({message}: {readonly message: string}) => `armdrift stopped by a fault of its own: ${message}`,
 };
