@@ -1,7 +1,8 @@
 import {Command, CommanderError, Option} from 'commander';
 import packageJson from '../package.json' with {type: 'json'};
 import {addCommands, type ProgramFlags} from './commands/command-line.js';
-import {commandLine as say, terminalWords} from './words/command-line.js';
+import {unforeseen} from './terminal/unforeseen.js';
+import {commandLine as say} from './words/command-line.js';
 
 /** Builds the command line. What a command needs is loaded when it runs, so that help and version are quick. */
 function commandLine(): Command {
@@ -63,11 +64,16 @@ function leave(status: number): void {
 /** Faults of the command line end with 2; help and version with 0; anything else is a fault of the program. */
 function statusOf(error: unknown): number {
 	if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : 2;
-	const message = error instanceof Error ? error.message : String(error);
-	process.stderr.write(`${terminalWords.ownFault({message: message.split('\n')[0] ?? ''})}\n`);
-	return 70;
+	const {sentence, isOurs} = unforeseen(error);
+	process.stderr.write(`${sentence}\n`);
+	return isOurs ? 70 : 1;
 }
 
-commandLine()
-	.parseAsync()
-	.catch((error: unknown) => leave(statusOf(error)));
+// Node puts U+FFFD in the place of bytes that are not UTF-8, so that another file would be meant.
+if ([...process.argv.slice(2), process.env.ARMDRIFT_DATA].some((word) => word?.includes('\uFFFD'))) {
+	process.stderr.write(`${say.notUtf8}\n`);
+	leave(2);
+} else
+	commandLine()
+		.parseAsync()
+		.catch((error: unknown) => leave(statusOf(error)));

@@ -1,4 +1,4 @@
-import type {PastCheck} from '../check/past-check.js';
+import {isCounted, type PastCheck} from '../check/past-check.js';
 import {didYouMean} from '../desk/did-you-mean.js';
 import {attempt} from '../desk/hindrance.js';
 import type {Shelf} from '../desk/shelf.js';
@@ -42,7 +42,7 @@ export function printRows(
 		return Promise.resolve(refuseWith(say.unknownVerdict({verdict, meant, known: verdictWords})));
 	}
 	const isWanted = (row: PastCheck): boolean =>
-		(verdict === undefined || (row.voidBecause === undefined && (row.verdict ?? 'none') === verdict)) &&
+		(verdict === undefined || (isCounted(row) && (row.verdict ?? 'none') === verdict)) &&
 		row.date.slice(0, since.length) >= since &&
 		(until === undefined || row.date.slice(0, until.length) <= until);
 	// The newest checks that are wanted may lie far back.

@@ -31,6 +31,7 @@ export function withPastRows(
 		sayFault(...notices);
 		if (total === 0 && notices.length > 0) return EXIT.cannotReadOrWrite;
 		const status = await work(rows, shelf, notices.length === 0);
+		sayFault(...shelf.notices.filter((one) => !notices.includes(one)));
 		if (shelf.store.isListPending()) await attempt(() => shelf.store.tidy());
 		return status;
 	});

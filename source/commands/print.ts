@@ -59,9 +59,9 @@ export const isBlocked = ({code}: Hindrance): boolean => code === 'blocked';
 
 /** Whether a file that was named is there already, and must not be replaced. */
 export const mustNotReplace =
-	(named = '') =>
+	(named: string | undefined) =>
 	({code, file}: Hindrance): boolean =>
-		code === 'blocked' && file === path.resolve(named);
+		code === 'blocked' && named !== undefined && file === path.resolve(named);
 
 /** Whether somebody sits there who can be asked. */
 export const canAsk = (): boolean => process.stdin.isTTY === true && process.stdout.isTTY === true;

@@ -14,11 +14,14 @@ export class LatestChecks {
 	readonly #dataDir: string;
 	readonly #all: () => readonly PastCheck[];
 	readonly #store: CheckStore;
+	readonly #isSound: () => boolean;
 	#known: readonly DatedCheck[] | undefined;
 	/** What they were worked out from, while they are to be kept. */
 	#mark: string | undefined;
 
-	constructor(dataDir: string, store: CheckStore, all: () => readonly PastCheck[]) {
+	/** @param isSound whether nothing is wrong with any check of `all`; what is wrong is to be said the next time too */
+	constructor(dataDir: string, store: CheckStore, all: () => readonly PastCheck[], isSound: () => boolean) {
+		this.#isSound = isSound;
 		this.#dataDir = dataDir;
 		this.#store = store;
 		this.#all = all;
@@ -57,7 +60,7 @@ export class LatestChecks {
 
 	#workedOut(): readonly DatedCheck[] {
 		const all = this.#all();
-		if (all.length <= COMPARED_ROWS || this.#store.isListPending()) this.#mark = undefined;
+		if (all.length <= COMPARED_ROWS || this.#store.isListPending() || !this.#isSound()) this.#mark = undefined;
 		return latestOfNames(all);
 	}
 }

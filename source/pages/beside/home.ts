@@ -59,7 +59,7 @@ function filedStop(workbench: Workbench, place: Extract<HomePlace, {at: 'filed'}
 	const {id} = record.check;
 	const {ready, notReady, leave, home} = say.filed;
 	const title = record.outcome === 'interrupted' ? notReady : ready;
-	const shown = [...reportLines(workbench, id, isReported), ...justFiled(record)];
+	const shown = [...warnings(workbench.notices()), ...reportLines(workbench, id, isReported), ...justFiled(record)];
 	return listStop<BesidePlace>({title, shown, esc: 'first-screen'}, toHome, [
 		['leave', leave, () => ({kind: 'leave'})],
 		['home', home, () => toHome],

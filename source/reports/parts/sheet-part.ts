@@ -6,6 +6,7 @@ import {isDeckReady} from '../../pages/record-lines.js';
 import {overriddenIn} from '../../pages/verdict-lines.js';
 import {isMeasured, type RadiusFigures} from '../../results/figures-types.js';
 import type {Issued} from '../../results/issued.js';
+import {isKnownToCount} from '../../results/voids.js';
 import {dayText} from '../../words/dates.js';
 import {reportWords} from '../../words/reports.js';
 import type {CheckSource} from '../check-source.js';
@@ -89,7 +90,7 @@ function doneItems({record, putBackAt}: CheckSource): Phrase[] {
 
 function nextItems({record: {check, issued, nextCheck}, voids}: CheckSource): Phrase[] {
 	// What does not count gives no date either.
-	const isDated = nextCheck !== undefined && !check.practice && !voids?.voided;
+	const isDated = nextCheck !== undefined && !check.practice && isKnownToCount(voids);
 	return [nextText(issued), ...(isDated ? [next.check({day: dayText(nextCheck.date)})] : [])];
 }
 

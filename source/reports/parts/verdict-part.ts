@@ -1,6 +1,7 @@
 import {radiusTable} from '../../pages/radius-lines.js';
 import {figuresSoFar, notMeasured, noVerdictLines, zeroLine} from '../../pages/verdict-lines.js';
 import type {AtWorst, Figures, RadiusFigures, Verdict} from '../../results/figures-types.js';
+import {isKnownToCount} from '../../results/voids.js';
 import {dayText} from '../../words/dates.js';
 import {words} from '../../words/index.js';
 import {reportWords} from '../../words/reports.js';
@@ -29,7 +30,7 @@ export function verdictPart(source: CheckSource): Section {
 			...(issued ? figuresOfVerdict(source, issued.figures) : blocksOfShown(figuresSoFar(check), names)),
 			...overridesTable(check),
 			// What does not count gives no date either.
-			...(nextCheck && !check.practice && !source.voids?.voided
+			...(nextCheck && !check.practice && isKnownToCount(source.voids)
 				? [sentenceBlock(said.nextCheck({day: dayText(nextCheck.date), because: nextCheck.because}))]
 				: []),
 		],

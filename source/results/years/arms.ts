@@ -1,5 +1,5 @@
 import type {Check} from '../../check/check.js';
-import type {PastCheck} from '../../check/past-check.js';
+import {isCounted, type PastCheck} from '../../check/past-check.js';
 import type {ArmEvent, NotedEvent} from '../../procedure/arm-event.js';
 import type {Profile} from '../../procedure/facts.js';
 import {holding, isDoneBefore, toldAt, withNoted} from './events.js';
@@ -56,8 +56,8 @@ export function firstNames(
 	return first;
 }
 
-/** A check that may be compared with another: it came to figures, and nobody marked it void. */
-const counts = ({measuredWith, voidBecause}: PastCheck): boolean => measuredWith !== null && voidBecause === undefined;
+/** A check that may be compared with another: it came to figures, and is known to count. */
+const counts = (past: PastCheck): boolean => past.measuredWith !== null && isCounted(past);
 
 /** For checks handed over oldest first: what was noted as done to the arm of each before it, and after the one before. */
 export function notedInTurn(profiles: readonly Profile[]): (check: Check) => readonly ArmEvent[] {
@@ -86,7 +86,7 @@ export function checksOfArm(
 	const ofArm = all.filter((one) => names.has(one.arm) && isEarlier(one));
 	// What was told at a check that came to no figures was done all the same.
 	const told = ofArm
-		.filter((one) => !counts(one) && one.voidBecause === undefined)
+		.filter((one) => !counts(one) && isCounted(one))
 		.flatMap((one) => toldAt(one).map((event): NotedEvent => ({...event, at: one.startedAt})));
 	return withNoted(ofArm.filter(counts), [...notedOf(armName, profiles), ...told], until);
 }

@@ -1,3 +1,4 @@
+import {isCounted} from '../../check/past-check.js';
 import type {Profile} from '../../procedure/facts.js';
 import {knownArms} from './arms-named.js';
 import {type DatedCheck, type DueArm, dueArms} from './due.js';
@@ -23,7 +24,7 @@ export function latestOfNames<C extends DatedCheck>(newestFirst: readonly C[]): 
 	return newestFirst.filter((one) => left.has(one));
 }
 
-const counts = ({verdict, voidBecause}: DatedCheck): boolean => verdict !== null && voidBecause === undefined;
+const counts = (one: DatedCheck): boolean => one.verdict !== null && isCounted(one);
 
 /** @param checks all on file, or `latestOfNames` of them, newest first; @param today as yyyy-mm-dd */
 export function armsAtAGlance(

@@ -1,9 +1,12 @@
-import type {PastCheck} from '../../check/past-check.js';
+import {isCounted, type PastCheck} from '../../check/past-check.js';
 import type {Profile} from '../../procedure/facts.js';
 import {namesOfToday} from './arms.js';
 
 /** What tells of a check when its arm is due. */
-export type DatedCheck = Pick<PastCheck, 'arm' | 'startedAt' | 'verdict' | 'voidBecause' | 'nextDate'>;
+export type DatedCheck = Pick<
+	PastCheck,
+	'arm' | 'startedAt' | 'verdict' | 'voidBecause' | 'isVoidUnknown' | 'nextDate'
+>;
 
 /** When an arm is to be checked again. */
 export type DueArm<C = PastCheck> = {
@@ -23,7 +26,7 @@ function latestOfArms<C extends DatedCheck>(
 ): ReadonlyMap<string, C> {
 	const latest = new Map<string, C>();
 	for (const one of all) {
-		if (one.voidBecause !== undefined || one.verdict === null) continue;
+		if (!isCounted(one) || one.verdict === null) continue;
 		const name = nameOf(one.arm);
 		const known = latest.get(name);
 		if (!known || known.startedAt < one.startedAt) latest.set(name, one);

@@ -40,7 +40,7 @@ const refusals: Sentences<RefusalValues> = {
 	'bias-on-first': () => 'First switch the bias on.',
 	'was-being-put-back': () => 'The deck was being put back: first what may have changed by that, then a new series.',
 	'off-the-scale': ({typed, top}) =>
-		`'${typed}' cannot be right: the scale of the gauge ends at ${top}. Type the top of the scale if the pointer leans on its stop.`,
+		`${inQuotes(typed)} cannot be right: the scale of the gauge ends at ${top}. Type the top of the scale if the pointer leans on its stop.`,
 	'crossed-turned': ({other}) =>
 		`The signs look swapped (${other}): they turn with the gauge. Or does it still stand as used? ${again}`,
 	'crossed-pushes': ({other}) =>
@@ -65,6 +65,7 @@ const refusals: Sentences<RefusalValues> = {
 
 /** What happened with an entry and is not to be seen otherwise. */
 const notices: Sentences<NoticeValues> = {
+	'as-told': ({sentence}) => sentence,
 	'does-not-pass-any-more': ({step}) => `With the answer to '${titled(step)}' this does not pass any more:`,
 	'round-anew': () => 'The round begins anew: set the gauge again. Its inner limit is kept as withdrawn.',
 	'setting-kept': ({number}) =>

@@ -39,6 +39,7 @@ export const commandLine = {
 	data: 'folder of the data (else ARMDRIFT_DATA, else the usual place)',
 	plain: 'plain lines: for screen readers, pipes and simple terminals',
 	noColor: 'no colours (NO_COLOR does the same)',
+	notUtf8: 'A name on the command line, or in ARMDRIFT_DATA, is not UTF-8. Rename that file or folder, then try again.',
 	man: 'print the manual page: armdrift --man | man -l -',
 	unknownCommand: ({
 		command,

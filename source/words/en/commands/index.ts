@@ -27,6 +27,8 @@ export const commands = {
 			`${name}: could not be read (${code ?? 'unknown reason'}).`,
 		notJson: ({name, reason}: {readonly name: string; readonly reason: string}) =>
 			`${name}: not a JSON document (${reason}).`,
+		tooLarge: ({name, mostMb}: {readonly name: string; readonly mostMb: number}) =>
+			`${name}: larger than ${mostMb} MB, which no document is.`,
 		noFigure: ({name}: {readonly name: string}) =>
 			`${name}: its numbers are so large or so small that no figure can be worked out from them.`,
 		fault: ({at, sentence}: {readonly at: string; readonly sentence: string}) => `${at}: ${sentence}`,
@@ -144,6 +146,13 @@ export const commands = {
 		cameToEnd: 'That check had come to its end; it is filed now, see past checks.',
 		voidAlready: ({reason}: {readonly reason: string}) => `That check is void already: ${reason}.`,
 		notVoid: 'That check is not void.',
+		/** What is noted beside one check, or beside all of them, cannot be read. */
+		countsNotKnown: ({sentence, ofAll}: {readonly sentence: string; readonly ofAll: boolean}) =>
+			ofAll
+				? `${sentence} Until then nobody knows which checks are void: all are left out of comparisons, trend and due dates.`
+				: `${sentence} Until then nobody knows whether the check is void: it is left out of comparisons, trend and due dates.`,
+		filedElsewhere: ({filed, own}: {readonly filed: string; readonly own: string}) =>
+			`This check was filed from elsewhere meanwhile, with other answers, as ${filed}. Yours goes on as ${own}: both are kept.`,
 		nothingToRepeat: 'No arm has a past check to repeat; start a full one.',
 		nothingToRepeatOf: ({arm, meant}: ArmMeant) =>
 			meant === undefined

@@ -11,6 +11,7 @@ export const jsonKeys = {
 		armToday: 'its present name',
 		outcome: 'complete, stopped, interrupted, or put back',
 		voidBecause: 'why it does not count; null where it does',
+		isVoidUnknown: 'whether the note that would say so cannot be read',
 		verdict: 'good, usable, beyond, undecided or off-scale; null where it came to none',
 		atWorst: 'the same with its whole ± against it',
 		'probe[].place': 'inner, outer or other',
