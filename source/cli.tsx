@@ -12,6 +12,7 @@ function commandLine(): Command {
 		.addOption(new Option('--data <folder>', say.data))
 		.addOption(new Option('--plain', say.plain))
 		.addOption(new Option('--no-color', say.noColor))
+		.addOption(new Option('--man', say.man))
 		.addHelpText('before', say.before)
 		.addHelpText('after', say.after)
 		.showSuggestionAfterError()
@@ -21,8 +22,16 @@ function commandLine(): Command {
 		.action(async (flags: ProgramFlags, command: Command) => {
 			const [unknown] = command.args;
 			if (unknown !== undefined) {
-				const known = command.createHelp().visibleCommands(command);
-				command.error(say.unknownCommand({command: shown(unknown), known: known.map((one) => one.name())}));
+				const {didYouMean} = await import('./desk/did-you-mean.js');
+				const known = command
+					.createHelp()
+					.visibleCommands(command)
+					.map((one) => one.name());
+				command.error(say.unknownCommand({command: shown(unknown), meant: didYouMean(unknown, known), known}));
+			}
+			if (flags.man) {
+				const {runHelp} = await import('./commands/help.js');
+				return leave(await runHelp(program, {topic: undefined, man: true}));
 			}
 			const {runCheck} = await import('./commands/check.js');
 			leave(await runCheck({...flags, version: packageJson.version}));
@@ -34,7 +43,7 @@ function commandLine(): Command {
 
 /** Whether a word may be a command's name, or help wants their table. Else the first screen need not wait for it. */
 const mayNameCommand = (words: readonly string[]): boolean =>
-	words.some((word) => !/^-./.test(word) || /^(?:-\w*h|--help)$/.test(word));
+	words.some((word) => !/^-./.test(word) || /^(?:-\w*h|--help|--man)$/.test(word));
 
 /** A word from the command line, safe to print. */
 const shown = (word: string): string => word.replace(/[\p{Cc}\p{Cf}]/gu, '?').slice(0, 40);

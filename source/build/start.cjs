@@ -1,5 +1,4 @@
-#!/usr/bin/env node
-// Becomes dist/armdrift.cjs. Starts the program with what V8 compiled when it was built (compile-ahead.mjs), so that it
+// Becomes dist/start.cjs. Starts the program with what V8 compiled when it was built (compile-ahead.mjs), so that it
 // is not compiled anew at every start. V8 takes it only under the version and the flags that made it; where it does not,
 // or where there is none, a file is compiled as ever.
 const {readFileSync} = require('node:fs');

@@ -5,6 +5,7 @@ import type {Profile} from '../procedure/facts.js';
 import {isTakenBy} from '../results/profiles.js';
 import {type ArmState, armStates} from '../results/years/arm-states.js';
 import {checksOfArm, historyOf, notedOf} from '../results/years/arms.js';
+import {type ArmsAtAGlance, armsAtAGlance} from '../results/years/at-a-glance.js';
 import {type DueArm, dueArms} from '../results/years/due.js';
 import {type DoneEvent, eventsOf} from '../results/years/events.js';
 import {StoreError} from '../store/store-error.js';
@@ -12,16 +13,38 @@ import {words} from '../words/index.js';
 import type {Archive, Saved} from '../workbench.js';
 import {didYouMean} from './did-you-mean.js';
 import {countingAgain, markedVoid} from './filing.js';
-import {Hindrance} from './hindrance.js';
+import {attempt, Hindrance} from './hindrance.js';
+import {LatestChecks} from './latest-checks.js';
 import {Shelf} from './shelf.js';
 
 /** Past checks by arm, over the years, beside the rest of what is kept. */
 export class OpenArchive extends Shelf implements Archive {
 	readonly #now: () => string;
+	readonly #latest: LatestChecks;
 
 	constructor(dataDir: string, clock: () => Date) {
 		super(dataDir, clock);
 		this.#now = () => formatISO(clock());
+		this.#latest = new LatestChecks(dataDir, this.store, () => this.all());
+	}
+
+	override forget(): void {
+		super.forget();
+		this.#latest.forget();
+	}
+
+	/** Puts away what was left half done and keeps what makes the next start sooner, in a quiet moment. */
+	async settle(): Promise<void> {
+		await attempt(() => this.store.tidy());
+		await this.#latest.keep();
+	}
+
+	due(): readonly DueArm[] {
+		return dueArms(this.all(), this.profiles(), this.#now());
+	}
+
+	atAGlance(): ArmsAtAGlance {
+		return armsAtAGlance(this.#latest.get(), this.profiles(), this.#now());
 	}
 
 	history(check: Check): readonly PastCheck[] {
@@ -38,10 +61,6 @@ export class OpenArchive extends Shelf implements Archive {
 
 	arms(): readonly ArmState[] {
 		return armStates(this.all(), this.profiles(), this.#now());
-	}
-
-	due(): readonly DueArm[] {
-		return dueArms(this.all(), this.profiles(), this.#now());
 	}
 
 	markVoid(id: string, reason: string): Promise<Saved> {

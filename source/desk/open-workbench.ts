@@ -54,7 +54,7 @@ export class OpenWorkbench implements Workbench {
 	/** Loads what the first save needs and puts left-overs away, while nobody waits. */
 	async settleIn(): Promise<void> {
 		await attempt(() => this.#store.prepare());
-		await attempt(() => this.#store.tidy());
+		await this.archive.settle();
 	}
 
 	/** The check that this copy works on, as it was last saved; undefined while it holds no answer. */

@@ -84,10 +84,11 @@ const isUnderPicture = (shown: readonly Shown[], place: number): boolean => {
 };
 // A curve in fewer lines tells less than one on a page of its own.
 const leastCurve = 8;
+const leastHistory = 7;
 
 /** Whether a picture keeps to the lines that are left under what is said before it: an arm that is nudged must be in sight. */
 const isWithWords = ({kind}: Shown, left: number): boolean =>
-	kind === 'gauged-arm' || (kind === 'curve' && left >= leastCurve);
+	kind === 'gauged-arm' || (kind === 'curve' && left >= leastCurve) || (kind === 'history' && left >= leastHistory);
 
 const rowCount = (drawn: readonly (readonly Row[] | undefined)[]): number =>
 	drawn.reduce((sum, one) => sum + (one?.length ?? 0), 0);

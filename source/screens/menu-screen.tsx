@@ -9,6 +9,9 @@ import {linesOfOptions} from './option-pages.js';
 import {answerRows, headOfPage, pageOfBody, skeletonOf} from './skeleton.js';
 import {type PageProps, usePage} from './use-page.js';
 
+/** Lines that a long list leaves to what stands over it. */
+const leastBody = 6;
+
 /** Told of what was typed on a list that is none of its lines. */
 export type Misfits = {readonly onMisfit: (typed: string) => void};
 
@@ -35,7 +38,6 @@ export const MenuScreen = ({
 	};
 	const {look, width, frameRows} = usePage({onBack, onKey});
 	const {hints, escapes} = words.faces;
-	const body = rowsOf(shown, width, look);
 	const parts = {
 		...headOfPage(title, width, look),
 		width,
@@ -45,7 +47,9 @@ export const MenuScreen = ({
 	};
 	const free = skeletonOf({...parts, answer: answerRows}).room + answerRows;
 	const wanted = linesOfOptions(options, width);
-	const list = Math.max(1, Math.min(wanted, free - Math.min(body.length, Math.max(6, free - wanted))));
+	// Pictures are made for the lines that the list leaves, so that none is cut by the end of a page.
+	const body = rowsOf(shown, width, look, Math.max(leastBody, free - wanted));
+	const list = Math.max(1, Math.min(wanted, free - Math.min(body.length, Math.max(leastBody, free - wanted))));
 	const {head, room, filled, foot} = skeletonOf({...parts, answer: options.length > 0 ? list : 0});
 	const turned = pageOfBody(body, page, {room, byArrows: !turns}, look);
 	pages.current = turned.pages;

@@ -7,6 +7,7 @@ import {codeOf, saveFault} from './describe-fault.js';
 import {sweepLeftOvers} from './folder.js';
 import {createGenerations} from './generations.js';
 import {createHistory} from './history.js';
+import {type View, type ViewName, writeView} from './kept-view.js';
 import {createLockKeeper} from './lock-keeper.js';
 import {StoreError} from './store-error.js';
 import type {StoreFault} from './store-fault.js';
@@ -122,6 +123,8 @@ export const openStore = <C, R, M, P, S>(options: StoreOptions<C, R, M, P, S>) =
 		list: history.list,
 		/** Whether listing had to make something good, which `tidy` would write. */
 		isListPending: history.isPending,
+		/** Keeps what was worked out of all checks, for `readView`. */
+		keepView: (name: ViewName, view: View): Promise<void> => saving(async () => writeView(dataDir, name, view)),
 		/** A finished check, or the reason why there is none. */
 		record(id: string): R | StoreError {
 			const found = filed(id);

@@ -4,20 +4,24 @@ import type {Workbench} from '../../workbench.js';
 import {line, type Shown, type Tone} from '../shown-lines.js';
 import {yearsOf} from '../years/years-lines.js';
 import {toOther} from './other-check.js';
-import {go, listStop, type Stop} from './page.js';
-import {type ArmPlace, type BesidePlace, toHome} from './places.js';
+import {go, listStop, type Stop, type Turn} from './page.js';
+import type {ArmPlace, BesidePlace} from './places.js';
 
 const say = words.beside.arms.one;
 
 /** An arm: where it stands, how it came there, and all that can be done about it. */
-export function armStop(workbench: Workbench, place: Extract<ArmPlace, {at: 'arm'}>): Stop<BesidePlace> {
+export function armStop(
+	workbench: Workbench,
+	place: Extract<ArmPlace, {at: 'arm'}>,
+	toArms: Turn<BesidePlace>,
+): Stop<BesidePlace> {
 	const {arm, isReported = false} = place;
 	const {archive, reports} = workbench;
 	const state = archive.arms().find(({name}) => name === arm);
 	// Renamed or deleted meanwhile, by another copy.
 	if (!state)
-		return listStop({title: arm, shown: [line(words.beside.arms.none, 'warn')]}, toHome, [
-			['back', say.back, () => toHome],
+		return listStop({title: arm, shown: [line(words.beside.arms.none, 'warn')]}, toArms, [
+			['back', say.back, () => toArms],
 		]);
 	const {deckOpenAfter, profileId, last, checks, formerNames} = state;
 	const written =
@@ -26,7 +30,7 @@ export function armStop(workbench: Workbench, place: Extract<ArmPlace, {at: 'arm
 			: [];
 	return listStop<BesidePlace>(
 		{title: arm, shown: [...written, ...stateLines(state), ...historyLines(workbench, state)]},
-		toHome,
+		toArms,
 		[
 			[
 				'put-back',
@@ -48,8 +52,9 @@ export function armStop(workbench: Workbench, place: Extract<ArmPlace, {at: 'arm
 						? {kind: 'save', save: () => reports.writeArm(arm), to: {...place, isReported: true}}
 						: go(place),
 			],
+			['events', profileId === undefined ? undefined : say.events, () => go({at: 'events', id: profileId ?? ''})],
 			['profile', profileId === undefined ? undefined : say.profile, () => go({at: 'profile', id: profileId ?? ''})],
-			['back', say.back, () => toHome],
+			['back', say.back, () => toArms],
 		],
 	);
 }
@@ -84,5 +89,8 @@ function historyLines({archive}: Workbench, {last}: ArmState): readonly Shown[] 
 	if (!found?.ok) return [];
 	const {check, issued} = found.record;
 	const years = yearsOf(check, archive.history(check), issued);
-	return years ? [...years.pictures, ...years.changes, ...years.trend] : [];
+	if (!years) return [];
+	// Whether anything changed comes first; by how much, after the pictures that show it.
+	const [change, ...changes] = years.changes;
+	return [...(change ? [change] : []), ...years.pictures, ...changes, ...years.trend];
 }

@@ -19,7 +19,7 @@ export function armsAt(workbench: Workbench, room: FaceRoom, place: ArmPlace): S
 		case 'arms':
 			return listOf(workbench, room, place);
 		case 'arm':
-			return armStop(workbench, place);
+			return armStop(workbench, place, toArms(workbench, room));
 	}
 }
 
@@ -81,13 +81,13 @@ function listOf(workbench: Workbench, room: FaceRoom, place: Extract<ArmPlace, {
 /** A name may be any word, also that of another option. */
 const armOption = 'arm:';
 
-export const isDue = ({due}: ArmState): boolean => due !== undefined && due.inDays <= 0;
+const isDue = ({due}: ArmState): boolean => due !== undefined && due.inDays <= 0;
 
 /** The latest verdict of an arm and when it is due, in a few words. */
 function standsAs({last, due, isAside, deckOpenAfter}: ArmState): string {
 	if (isAside) return say.aside;
 	return say.stands({
 		last: last ? say.lastVerdict(last) : say.noVerdictYet,
-		due: deckOpenAfter !== undefined ? say.deckOpen : due ? words.results.due(due) : '',
+		due: deckOpenAfter !== undefined ? say.deckOpen : due ? say.due(due) : '',
 	});
 }

@@ -21,7 +21,7 @@ export function eventsAt(workbench: Workbench, place: EventPlace, profile: Profi
 	switch (place.at) {
 		case 'events': {
 			const events = workbench.archive.events(profile.name);
-			const back = go({at: 'profile', id} as const);
+			const back = go({at: 'arm', arm: profile.name} as const);
 			return listStop<BesidePlace>({title, shown: eventLines(events)}, back, [
 				['add', say.add, () => go({at: 'event-kind', id})],
 				...(profile.events ?? []).flatMap((event, index): Offer<BesidePlace>[] =>

@@ -17,6 +17,16 @@ export function namesOf(
 const profileOf = (known: string, profiles: readonly Profile[], kindOf: Profile['kind']): Profile | undefined =>
 	profiles.find(({kind, name, formerNames = []}) => kind === kindOf && [name, ...formerNames].includes(known));
 
+/** The name that an arm has today, by the one under which it was checked. */
+export function namesOfToday(profiles: readonly Profile[]): (checkedAs: string) => string {
+	const today = new Map<string, string>();
+	for (const {kind, name, formerNames = []} of profiles) {
+		if (kind !== 'arm') continue;
+		for (const one of [name, ...formerNames]) if (!today.has(one)) today.set(one, name);
+	}
+	return (checkedAs) => today.get(checkedAs) ?? checkedAs;
+}
+
 /** What was noted as done to an arm, struck out or not, in the order in which it was noted. */
 export const notedOf = (armName: string, profiles: readonly Profile[]): readonly NotedEvent[] =>
 	profileOf(armName, profiles, 'arm')?.events ?? [];

@@ -2,6 +2,7 @@ import type {PastCheck} from '../../../check/past-check.js';
 import type {DueArm} from '../../../results/years/due.js';
 import {dayText} from '../../dates.js';
 import {listed, plural} from '../../numbers.js';
+import {results} from '../results.js';
 import {past} from './past.js';
 
 type Span = {
@@ -25,6 +26,8 @@ export const arms = {
 	/** One line of the list: where an arm stands. */
 	stands: ({last, due}: {readonly last: string; readonly due: string}) =>
 		[last, due].filter((one) => one !== '').join(', '),
+	/** When it is due, where nothing before it says what is meant. */
+	due: ({inDays}: Pick<DueArm, 'inDays'>) => (inDays > 0 ? `next ${results.due({inDays})}` : results.due({inDays})),
 	lastVerdict: ({date, ...one}: Pick<PastCheck, 'date' | 'outcome' | 'verdict' | 'voidBecause'>) =>
 		`${past.state(one)} on ${dayText(date)}`,
 	noVerdictYet: 'no verdict yet',

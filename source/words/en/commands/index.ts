@@ -98,6 +98,15 @@ export const commands = {
 			`The practice check that is open is of an arm "${arm}", which this version of the program does not have: begin another one.`,
 		seedWanted: ({most}: {readonly most: number}) => `Wanted: --seed with a whole number from 0 to ${most}.`,
 	},
+	/** What lies where: the name of each place. */
+	paths: {
+		data: 'data',
+		checks: 'filed checks',
+		index: 'index',
+		reports: 'reports',
+		backups: 'back-ups',
+		practice: 'practice',
+	},
 	help: {
 		oneOnly: 'Give a topic or --man, not both.',
 		unknown: ({
@@ -114,7 +123,7 @@ export const commands = {
 				: `There is no topic or command "${topic}"; did you mean "${meant}"?`,
 		topics: 'Topics (armdrift help TOPIC):',
 		commands: '\nCommands (armdrift help COMMAND):',
-		more: '\nOptions and examples: armdrift --help\nAll of it as a manual page: armdrift help --man | man -l -\n',
+		more: '\nOptions and examples: armdrift --help\nAll of it as a manual page: armdrift --man | man -l -\n',
 		/** Headings of the manual page, which are set in capitals there, and its first line. */
 		man: {
 			name: 'NAME',
