@@ -77,7 +77,9 @@ const stamp = createHash('sha256')
 	.slice(0, 12);
 if (ENTRY === USUAL_ENTRY && ![...files.values()].some((text) => text.includes(OWN_SUM)))
 	throw new Error(`No file has ${OWN_SUM}, by which the program tells its own lists from those of another one.`);
-for (const [file, text] of files) files.set(file, text.replace(OWN_SUM, stamp));
+// As start.cjs calls them: put around a file there, it would be a second copy of each in memory.
+for (const [file, text] of files)
+	files.set(file, `(function(module,exports,require){${text.replace(OWN_SUM, stamp)}\n})`);
 files.set(path.join(folder, PROGRAM), await entryForAnyNode(ROOT));
 files.set(path.join(folder, 'start.cjs'), readFileSync(START, 'utf8').replace('BUILD', stamp));
 files.set(path.join(folder, 'LICENCES.txt'), licenceTexts(inputs, ROOT));
