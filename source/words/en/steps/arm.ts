@@ -52,7 +52,7 @@ export const arm = {
 		mistake: 'Pressing a unipivot down. Never do, not on its guard either.',
 	},
 	'arm-gravity-centre': {
-		title: 'Centre of gravity',
+		title: 'Height of the counterweight',
 		ask: 'Look from the side. How high is the counterweight, against the pivot?',
 		why: 'Far above or below the pivot, it changes the tracking force with the height of the arm.',
 		mistake: 'Judging it from above.',

@@ -81,7 +81,7 @@ export const putBack = {
 		title: 'Guard off',
 		ask: ({isUnipivot}) =>
 			`Arm locked. Pull the guard straight off.${isUnipivot ? ' Never press a unipivot down.' : ''} Done?`,
-		why: "Its mass must not stay in the tracking force.",
+		why: 'Its mass must not stay in the tracking force.',
 		mistake: 'Pulling it sideways.',
 		caution: 'The stylus is bare from here on. It is sharp, and its cantilever breaks at a touch.',
 	},

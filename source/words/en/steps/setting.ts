@@ -29,8 +29,7 @@ export const setting = {
 		ask: 'How thick is the mat you took off?',
 		why: 'The stylus must hang that much higher over the bare platter.',
 		mistake: 'Pressing a felt mat flat.',
-		caution:
-			'With the mat off the stylus can hit the platter. Lower the lifter only with the gauge under the arm.',
+		caution: 'With the mat off the stylus can hit the platter. Lower the lifter only with the gauge under the arm.',
 	},
 	'damping-off': {
 		title: 'Damping',
@@ -58,7 +57,6 @@ export const setting = {
 		short: 'Look at each line. n: one by one.',
 		ask: 'Arm locked. Tick each line.',
 		why: 'Each of these can push the arm more than its bearings do.',
-		mistake:
-			'Dressing the leads for the check only. Probe them as they are used.',
+		mistake: 'Dressing the leads for the check only. Probe them as they are used.',
 	},
 } satisfies Partial<StepSentences>;
