@@ -46,7 +46,7 @@ export const findings: {readonly [Code in FindingCode]: FindingWords<FindingValu
 			`At ${at(radiiMm)} a reading reached the end of the scale, ${top(topOfScale, unit)}: no figure there.`,
 		likely: 'the deck is not level, the bias is on, or the arm has a fault',
 		next: () =>
-			'the technician looks at bias, level and leads, dresses the leads and probes one radius again; no change: send the arm to its maker',
+			'the technician looks at bias, level and leads, then probes one radius again with the leads dressed, the guard clear and hands off the deck; no change: send the arm to its maker',
 	},
 	moved: {
 		brief: 'Something moved while you took the rounds.',
@@ -77,7 +77,7 @@ export const findings: {readonly [Code in FindingCode]: FindingWords<FindingValu
 			`The pull is ${pulls(radii)} (usable to ${plainNumber(pullUsablePct)} %); the friction is ${bands(radii)} (usable to ${plainNumber(bandUsablePct)} %).`,
 		likely: 'two causes at once; one single reading shows neither',
 		next: ({finestPct}) =>
-			`the technician dresses the leads and probes one radius again; no change: send the arm to its maker; until then set the bias to ± ${percent(finestPct, 1)} and no finer`,
+			`the technician probes one radius again with the leads dressed, the guard clear and hands off the deck; no change: send the arm to its maker; until then set the bias to ± ${percent(finestPct, 1)} and no finer`,
 	},
 	'constant-pull': {
 		brief: 'The same pull pushes the arm at both ends.',
@@ -107,7 +107,7 @@ export const findings: {readonly [Code in FindingCode]: FindingWords<FindingValu
 		found: ({radii, usablePct}) => `The friction is ${bands(radii)} (usable to ${plainNumber(usablePct)} %).`,
 		likely: 'dirt, preload, dried oil, damping left in, or a lead that rubs',
 		next: () =>
-			"the technician rules out damping and leads, then probes one radius again; no change: send the arm to its maker, and do not adjust a bearing without the maker's procedure",
+			"the technician looks at the damping, then probes one radius again with the leads dressed, the guard clear and hands off the deck; no change: send the arm to its maker, and do not adjust a bearing without the maker's procedure",
 	},
 	'friction-local': {
 		brief: 'The arm sticks more at one end.',
@@ -122,7 +122,7 @@ export const findings: {readonly [Code in FindingCode]: FindingWords<FindingValu
 			`Beyond limits, but no single cause shows: pull ${pulls(radii)} (usable to ${plainNumber(pullUsablePct)} %), friction ${bands(radii)} (usable to ${plainNumber(bandUsablePct)} %).`,
 		likely: '',
 		next: () =>
-			'the technician dresses the leads and takes rounds at a radius between; no cause: send the arm to its maker with the figures',
+			'the technician takes rounds at one more radius, between the two, with the leads dressed, the guard clear and hands off the deck; no cause: send the arm to its maker with the figures',
 	},
 	'bias-idle': {
 		brief: 'The bias device does nothing.',

@@ -42,7 +42,7 @@ say 'assumed' and promise nothing (no bar):
 `,
 	restless: ({restlessPct}: {readonly restlessPct: number}) =>
 		`The same arms where the side force wanders by ${restlessPct} % meanwhile, as in a draught (no
-bar): it narrows the band, and no term of the ± holds that:
+bar): it takes from the friction, and no term of the ± holds that:
 `,
 	calledGood: ({wronglyGood}: {readonly wronglyGood: number}) =>
 		`How often an arm is called good that truly is not (wanted: less than ${percent(100 * wronglyGood, 0)} of
@@ -53,7 +53,7 @@ those beyond the usable limits):
 	holdingHead: [
 		...['set', 'rounds', 'step', 'scatter', 'n'],
 		...['pull', 'chance', '±', 'error'],
-		...['band', 'chance', '±', 'error'],
+		...['friction', 'chance', '±', 'error'],
 	],
 	goodHead: ['probes', 'not good', 'called good', 'beyond', 'called good', 'off scale'],
 	lessonHead: ['arm', 'finding', 'named'],
