@@ -70,14 +70,14 @@ const sides: Readonly<Record<SideWord, {readonly word: string; readonly label: s
 
 /** What may have changed while a check was left. */
 const inDoubt: Readonly<Record<DoubtItemId, string>> = {
-	arm: 'arm: lengths, leads, bias device, radii',
-	cartridge: 'cartridge, guard, playing force',
-	tools: 'gauge, scale and level',
+	arm: 'arm (lengths, leads, bias device, radii)',
+	cartridge: 'cartridge (guard, playing force)',
+	tools: 'gauge, stylus scale or level',
 	mat: 'mat',
 	guard: 'guard',
-	damping: 'damping off',
-	'bias-off': 'bias off',
-	wires: 'leads free, nothing touches',
+	damping: 'damping',
+	'bias-off': 'bias',
+	wires: 'leads, or something touches',
 	height: 'height',
 	'bias-set': 'bias setting',
 	level: 'level',

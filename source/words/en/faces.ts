@@ -158,8 +158,8 @@ export const faces = {
 	/** Which page of a body is shown, and the keys that turn it. */
 	page: ({byArrows, next, page, of}: PageShown) => {
 		const [back, on] = byArrows ? ['←', '→'] : ['PgUp', 'PgDn'];
-		const keys = [...(page > 1 ? [back] : []), ...(page < of ? [on] : [])].join(' ');
-		return `${pageOf({page, of})}: ${keys}${next === undefined ? '' : ` ${next}`}`;
+		const ways = [...(page > 1 ? [`${back} back`] : []), ...(page < of ? [`${on} ${next ?? 'more'}`] : [])];
+		return `${ways.join(' · ')} (${pageOf({page, of})})`;
 	},
 	pageOf,
 	moreOptions: 'more …',
