@@ -35,7 +35,7 @@ const refusals: Sentences<RefusalValues> = {
 	...typedRefusals,
 	'as-told': ({sentence}) => sentence,
 	'time-passed': () => 'Your last entry came too late. Answer this first.',
-	'doubts-first': () => 'Time has passed. First say what changed, then read on.',
+	'doubts-first': () => 'Some time has gone by. First say what changed, then go on.',
 	'bias-off-first': () => 'The bias is on. Take it off first.',
 	'bias-on-first': () => 'Put the bias on first.',
 	'was-being-put-back': () => 'Put-back had begun. First say what changed; then a new series begins.',

@@ -70,7 +70,7 @@ export const instruments = {
 	clearance: {
 		stylus: 'stylus',
 		guard: 'guard',
-		head: 'head',
+		head: 'headshell',
 		gauge: 'gauge',
 		platter: 'platter, mat off',
 		mat: 'mat',
@@ -94,7 +94,7 @@ export const instruments = {
 			counterweight: 'counterweight',
 			pivot: 'pivot',
 			leads: 'leads',
-			head: 'head',
+			head: 'headshell',
 		},
 		/** What else is drawn. */
 		stylus: 'stylus',

@@ -16,7 +16,7 @@ export const reasons: Readonly<Record<ReasonId, string>> = {
 	'mat-must-stay': 'steel platter or magnet: the mat must stay on',
 	'no-guard': 'this cartridge has no guard',
 	'trough-full': 'the trough cannot be emptied',
-	'damper-built-in': 'the damper is built into the arm',
+	'damper-built-in': 'the damping is built into the arm',
 	'bias-stays': 'the bias cannot be taken off',
 	'maker-forbids-unhooking': 'its maker forbids unhooking it',
 	'part-of-fault': 'it belongs to the fault I look for',

@@ -98,9 +98,9 @@ export const remedies: Readonly<Record<RemedyId, RemedyWords>> = {
 		doing: 'Freeing the gauge',
 	},
 	touching: {
-		name: 'look whether guard, cable or a lead touches',
+		name: 'look whether the guard or a lead touches',
 		how: 'Paper must pass under the guard. Nothing may rub along the swing.',
-		doing: 'Freeing guard, cable and leads',
+		doing: 'Freeing guard and leads',
 	},
 	'along-swing': {
 		name: 'look along the swing for what touches',

@@ -94,7 +94,7 @@ const voidReasons: Readonly<Record<VoidReason, string>> = {
 	forgotten: 'a step before the probe was forgotten',
 	disturbed: 'the deck was bumped',
 	'other-meant': 'wrong arm or profile',
-	tried: 'it was only a trial',
+	tried: 'I was only trying it out',
 	typed: 'another reason (type it)',
 };
 

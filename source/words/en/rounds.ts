@@ -18,7 +18,7 @@ export const rounds = {
 		return showsHand ? `${find} Type the gauge's own + or −. Out and in: how the ARM pushes.` : find;
 	},
 	/** What the hands do before a round after the first at a place. */
-	turned: 'Arm up, turn the gauge end for end on its mark, arm down.',
+	turned: 'Arm up, turn the gauge end for end, arm down.',
 	turnedBack: 'Arm up, turn the gauge back on its mark, arm down.',
 	anew: 'Arm up, gauge away and back on its mark, arm down.',
 	/** Where the gauge goes to another radius: dragged along under the arm it would bend the cantilever. */

@@ -62,7 +62,7 @@ type HistoryAt = AtRadius & {
 };
 
 const doneText = (done: HistoryAt['done']): string =>
-	done.length === 0 ? '' : ` Done meanwhile: ${done.map(({date, what}) => `${dayText(date)} ${what}`).join('; ')}.`;
+	done.length === 0 ? '' : ` Done since: ${done.map(({date, what}) => `${dayText(date)} ${what}`).join('; ')}.`;
 
 /** How a check stands against those before it. */
 const comparison = {
@@ -83,7 +83,8 @@ const comparison = {
 	unchanged: ({date, figures}: Since & {readonly figures: readonly Moved[]}) =>
 		`Not changed since ${dayText(date)}: ${listed(figures.map((one) => `${nameOf(one)}, ${sizeOfChange(one)}`))}.`,
 	doneBetween: ({what}: {readonly what: readonly string[]}) => `Between the two: ${listed(what)}.`,
-	done: ({what}: {readonly what: readonly string[]}) => `Between the two: ${listed(what)}. The trend starts anew here.`,
+	done: ({what}: {readonly what: readonly string[]}) =>
+		`Between the two: ${listed(what)}. The trend starts again here.`,
 	room: ({byC, place, radiusMm, pullPct}: AtRadius & {readonly byC: number; readonly pullPct: number}) =>
 		`The room is ${rounded(Math.abs(byC), 0)} °C ${byC > 0 ? 'warmer' : 'colder'}. By its history that alone moves the pull ${atRadius({place, radiusMm})} ${forceWithWay(pullPct, '%', 1)}.`,
 	wireFirst: 'Likely first: the leads. Stiff leads or a free loop creep over the seasons.',

@@ -41,7 +41,7 @@ export const advice = {
 	tooWeak: ({times: most}: {readonly times: number}) =>
 		`The bias is far too weak: even ${plainNumber(most)} times as much is not enough.`,
 	leftAfter: ({worstAfterPct, rmsAfterPct, frictionFloorPct}: BiasFitFigures) =>
-		`The best setting leaves ${percent(worstAfterPct, 1)} at most, ${percent(rmsAfterPct, 1)} typically. Friction hides ${percent(frictionFloorPct, 1)}.`,
+		`Left over at best: ${percent(worstAfterPct, 1)} at most, ${percent(rmsAfterPct, 1)} typically. Friction hides ${percent(frictionFloorPct, 1)}.`,
 	notTaken: ({fit, isWithoutBias}: {readonly fit: BiasFitFigures; readonly isWithoutBias: boolean}) =>
 		`Friction hides ${percent(fit.frictionFloorPct, 1)}. ${isWithoutBias ? 'No bias' : `${times(fit.factor)} this bias`} would leave ${percent(fit.worstAfterPct, 1)}.`,
 	otherDrags: ({best}: {readonly best: readonly {readonly drag: number; readonly factor: number}[]}) =>

@@ -53,7 +53,7 @@ export const looks: {readonly [Part in keyof Looks]: Readonly<Record<Looks[Part]
 		'easy-loop': 'The leads leave the arm in an easy loop and touch nothing.',
 		twisted: 'The leads are thin; one is twisted, and pushes the arm to one side.',
 		'stiff-bow': 'The leads are thick and stand in a stiff bow behind the pivot.',
-		tied: 'The leads are thick, and a cable tie holds them hard against the pillar.',
+		tied: 'The leads are thick, and a tie holds them hard against the pillar.',
 		dressed: 'The leads lie in a wide, easy loop without a twist.',
 	},
 	bias: {

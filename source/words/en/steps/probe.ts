@@ -44,7 +44,7 @@ export const probe = {
 	'probe-extra': {title: 'Probe, third', ...rounds},
 	'probe-closing': {
 		title: 'Closing round, inner',
-		ask: (at) => `Go back to the inner radius${atRadius(at)} for one more round.`,
+		ask: (at) => `Take one more inner round${atRadius(at)}.`,
 		why: 'It shows whether something moved while you probed. It counts like any round.',
 		mistake: 'Leaving it out because the figures look fine.',
 	},

@@ -5,7 +5,7 @@ export const since = {
 		title: 'Since the last check',
 		ask: 'What was done to the arm or deck since then?',
 		short: 'Done since the last check?',
-		why: 'A change with a known cause is no drift. The trend starts anew here.',
+		why: 'A change with a known cause is no drift. The trend starts again here.',
 		mistake: 'Leaving out a new cartridge, or a deck that was moved.',
 	},
 	'done-since-note': {

@@ -12,7 +12,7 @@ const placed: Readonly<Record<GaugeMount, string>> = {
 
 export const weighing = {
 	'guard-on': {
-		title: 'Stylus guard',
+		title: 'Guard',
 		short: 'Guard on?',
 		ask: ({isUnipivot}) =>
 			isUnipivot
