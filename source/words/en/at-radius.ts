@@ -14,4 +14,4 @@ const places: Readonly<Record<GaugeMount, string>> = {
 
 /** Where the gauge goes for the rounds at a radius, and the arm on it. */
 export const placedAt = (at: GaugeAtRadius): string =>
-	`${places[at.mount]}${atRadius(at)} from the spindle${at.mount === 'hand' ? '' : '. Lower the arm on it'}`;
+	`${places[at.mount]}${atRadius(at)} from the spindle${at.mount === 'hand' ? '' : ', arm on it'}`;

@@ -111,8 +111,8 @@ const labels: Sentences<LabelValues> = {
 	'round-or-correction': () => 'one more round, or a correction',
 	round: ({place, number, innerLimit, outerLimit = ''}) =>
 		`${entries.places[place]}${place === 'extra' ? ' radius' : ''}, round ${number}: ${innerLimit} / ${outerLimit}`,
-	'carry-on': () => 'no: go on with the check',
-	stop: () => 'yes: stop and put the deck back',
+	'carry-on': () => 'go on with the check after all',
+	stop: () => 'stop here and put the deck back',
 	judge: () => 'take the rest of the rounds, for a verdict',
 	'fewer-rounds': () => 'go on with these rounds',
 	option: ({step, option}) => found(found<Readonly<Record<string, string>>>(options, step) ?? {}, option) ?? option,

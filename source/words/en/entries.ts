@@ -77,7 +77,7 @@ const inDoubt: Readonly<Record<DoubtItemId, string>> = {
 	guard: 'guard',
 	damping: 'damping',
 	'bias-off': 'bias',
-	wires: 'leads, or something touches',
+	wires: 'leads',
 	height: 'height',
 	'bias-set': 'bias setting',
 	level: 'level',

@@ -162,7 +162,7 @@ export const findings: {readonly [Code in FindingCode]: FindingWords<FindingValu
 	undecided: {
 		brief: 'Something is not decided.',
 		found: ({open, pullLimits, bandLimits}) =>
-			`Not decided: ${open.map((one) => `${one.figure === 'pull' ? `pull ${pullAt(one.at)}` : `friction ${bandAt(one.at)}`}, ${sureFirst(one.atWorst)}`).join('; ')} (pull ${limits(pullLimits)}; friction ${limits(bandLimits)}).`,
+			`Undecided is ${listed(open.map((one) => `${one.figure === 'pull' ? `the pull ${pullAt(one.at)}` : `the friction ${bandAt(one.at)}`} (${sureFirst(one.atWorst)})`))}; pull ${limits(pullLimits)}; friction ${limits(bandLimits)}.`,
 		likely: '',
 		next: ({open}) =>
 			`the technician decides it: ${open.map((one) => `${one.figure === 'pull' ? 'pull' : 'friction'} at ${mm(one.at.radiusMm)}: ${wayOn(one)}`).join('; ')}`,

@@ -22,7 +22,7 @@ export const rounds = {
 	turnedBack: 'Arm up, turn the gauge back on its mark, arm down.',
 	anew: 'Arm up, gauge away and back on its mark, arm down.',
 	/** Where the gauge goes to another radius: dragged along under the arm it would bend the cantilever. */
-	moved: 'Arm up by its lifter, move the gauge, arm down.',
+	moved: 'Arm up by its lifter first.',
 	/** The same with a gauge that is pushed by hand. */
 	inHand: {
 		turned: 'Arm to its rest. Turn the gauge end for end. Float the arm.',

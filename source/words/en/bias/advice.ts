@@ -16,8 +16,8 @@ function toSet({fit: {factor}, setBy, weightG}: BestSetting): string {
 	switch (setBy) {
 		case 'weight':
 			return weightG === undefined
-				? `set the bias to ${times(factor)} its pull, by weight or notch`
-				: `hang ${inUnit(weightG * factor, 'g', 1)} on in place of ${inUnit(weightG, 'g', 1)} (or ${times(factor)} the pull by its notch)`;
+				? `set the bias to ${times(factor)} as much, by weight or notch`
+				: `hang ${inUnit(weightG * factor, 'g', 1)} on in place of ${inUnit(weightG, 'g', 1)} (or ${times(factor)} as much by its notch)`;
 		case 'turning':
 			return `turn the bias ${factor > 1 ? 'up' : 'down'}, to ${times(factor)} what it is now`;
 		case 'dial':
@@ -45,6 +45,6 @@ export const advice = {
 	notTaken: ({fit, isWithoutBias}: {readonly fit: BiasFitFigures; readonly isWithoutBias: boolean}) =>
 		`Friction hides ${percent(fit.frictionFloorPct, 1)}. ${isWithoutBias ? 'No bias' : `${times(fit.factor)} this bias`} would leave ${percent(fit.worstAfterPct, 1)}.`,
 	otherDrags: ({best}: {readonly best: readonly {readonly drag: number; readonly factor: number}[]}) =>
-		`The drag is assumed. Drag ${listed(best.map(({drag, factor}) => `${rounded(drag, 2)} wants ${rounded(factor, 2)} times this bias`))}. Set no finer than that.`,
+		`The drag is assumed. Best is ${listed(best.map(({drag, factor}) => `${rounded(factor, 2)} times this bias for drag ${rounded(drag, 2)}`))}. Set no finer than that.`,
 	cureFirst: 'Better: first do what the verdict says, then set the bias.',
 };

@@ -65,6 +65,6 @@ export const setting = {
 	frictionFirst: ({bandPct}: {readonly bandPct: number}) =>
 		`First cure the friction: ${percent(bandPct, 1)} is beyond limits. Until then set the bias to ± ${percent(bandPct / 2, 1)} and no finer.`,
 	torque:
-		'Wanted is 100 times drag times the sine of the angle between groove and the line from stylus to pivot. That torque the bias must cancel.',
+		'Wanted is 100 times drag times the sine of the angle between groove and the line from stylus to pivot. Bias must cancel that torque.',
 	noDevice: 'This arm has no bias device. Only its own pull acts against skating.',
 };

@@ -34,7 +34,7 @@ export const biasOn = {
 			hasDevice
 				? `Type the drag, as part of the tracking force. Default: ${rounded(usualDrag, 2)}.`
 				: `Skating asks this of the arm. Drag: ${rounded(usualDrag, 2)}, the default. Enter goes on.`,
-		why: 'The drag of the groove turns the arm toward the spindle: that is skating. Bias must cancel it. Nobody has published the drag, so it is assumed.',
+		why: 'The drag of the groove turns the arm toward the spindle: that is skating. Bias must cancel it. No published drag was found, so it is assumed.',
 		mistake: 'Setting the bias finer than the drag is known. The picture shows ± 0.05.',
 	},
 	'bias-radius-middle': {

@@ -46,7 +46,7 @@ export const cartridge = {
 		mistake: 'Weighing it with the arm.',
 	},
 	'guard-depth': {
-		title: 'How far the guard hangs down',
+		title: 'Guard below the stylus',
 		short: 'Guard below the stylus? Not known: -.',
 		ask: 'How far does the guard hang below the stylus? Not known: -.',
 		why: 'The guard touches first. Its depth decides on mat and height.',

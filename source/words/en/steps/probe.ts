@@ -32,7 +32,7 @@ export const probe = {
 	},
 	'zero-free-before': {
 		title: 'Zero of the gauge, before',
-		ask: 'Arm in its rest. Type what the bare gauge shows, + or −. Cannot: -.',
+		ask: 'Arm in its rest. Type what the bare gauge shows, + or −. Not readable: -.',
 		...freeZero,
 	},
 	'probe-inner': {
@@ -50,7 +50,7 @@ export const probe = {
 	},
 	'zero-free-after': {
 		title: 'Zero of the gauge, after',
-		ask: 'Lift the arm into its rest. Type what the bare gauge shows. Cannot: -.',
+		ask: 'Lift the arm into its rest. Type what the bare gauge shows. Not readable: -.',
 		...freeZero,
 	},
 	verdict: {

@@ -20,7 +20,7 @@ export const putBack = {
 	'back-blocks': {
 		title: 'Blocks and ties',
 		short: 'Blocks and ties out?',
-		ask: "Take blocks, wedges, packing and ties out. Leave the rest's tie. Done?",
+		ask: 'Take blocks, wedges, packing and ties out. Keep the rest tied. Done?',
 		why: 'What stays holds the platter or the arm.',
 		mistake: 'Forgetting the packing under the stylus scale.',
 	},

@@ -40,7 +40,7 @@ export const setting = {
 		caution: 'Fluid creeps. Keep it in a closed vessel, away from the bearing.',
 	},
 	'bias-setting': {
-		title: 'Bias as it is set',
+		title: 'Bias setting',
 		short: 'Bias set at? Not known: -.',
 		ask: 'Type the bias setting: notch, number or grams. Not known: -.',
 		why: 'You set it back to this at the end.',
@@ -53,7 +53,7 @@ export const setting = {
 		mistake: ({device}) => deviceWords[device].mistake,
 	},
 	wires: {
-		title: 'Look once along the arm',
+		title: 'Look along the arm',
 		short: 'Look at each line. n: one by one.',
 		ask: 'Arm locked. Tick each line.',
 		why: 'Each of these can push the arm more than its bearings do.',

@@ -44,7 +44,7 @@ export const tools = {
 		mistake: 'Trusting a pointer at zero in the air. Under the arm its zero may shift.',
 	},
 	'gauge-scale-uncertainty': {
-		title: 'How true is the scale of the gauge',
+		title: '± of the gauge',
 		ask: 'Type the ± of the gauge, in percent of its reading.',
 		why: 'It limits how well a large pull is known. More rounds do not help.',
 		mistake: 'Typing the smallest step. If the maker says nothing, 2 is a careful guess.',
@@ -62,7 +62,7 @@ export const tools = {
 		mistake: 'Trusting a fine display. It need not be true.',
 	},
 	'scale-uncertainty': {
-		title: 'Stylus scale',
+		title: '± of the stylus scale',
 		ask: 'Type the ± of the stylus scale.',
 		why: 'It tells how well the tracking force is known.',
 		mistake: 'Typing its smallest step. Its ± is usually larger.',
