@@ -8,9 +8,9 @@ import {remedies} from './remedies.js';
 const delicate = 'First lock the arm, guard on, amplifier off. Go only as far as its maker allows.';
 
 const rounds = {
-	one: 'two rounds at one radius show it',
-	both: 'two rounds at each radius show it',
-	closing: 'a whole probe shows it',
+	one: 'two rounds at one radius',
+	both: 'two rounds at each radius',
+	closing: 'the whole probe',
 } as const;
 
 /** Who does it, and how long it takes. */
@@ -22,14 +22,17 @@ type Of = {readonly seenAt: keyof typeof rounds; readonly isDelicate: boolean};
 
 const foretold = ({isSure, moves}: Foretold): string => {
 	const at = listed(moves.map(({radiusMm, movePct}) => `${forceWithWay(movePct, '%', 1)} at ${mm(radiusMm)}`));
-	return isSure ? `the pull should move by ${at}` : `if it is the cause, the pull moves by ${at}`;
+	return isSure ? `The pull should move ${at}.` : `If this is the cause, the pull moves ${at}.`;
 };
 
 /** How a suspect is looked at, and what the readings should do then: a sentence each. */
 const how = ({remedy, foretold: moves}: Suspect, {seenAt}: Of): readonly string[] => {
 	const {how: howTo} = remedies[remedy];
-	const then = moves ? `${foretold(moves)}; ${rounds[seenAt]}` : rounds[seenAt];
-	return [...(howTo === '' ? [] : [howTo]), `Then probe again: ${then}.`];
+	return [
+		...(howTo === '' ? [] : [howTo]),
+		`Then probe again: ${rounds[seenAt]}.`,
+		...(moves ? [foretold(moves)] : []),
+	];
 };
 
 /** What is to be done now, without the full stop. */
@@ -39,29 +42,27 @@ const what = (action: NextAction): string => {
 		case 'suspect':
 			return `${remedies[action.remedy].name} (${who})`;
 		case 'radius-between':
-			return `take rounds at one more radius between (${who})`;
+			return `take rounds at one more radius, between the two (${who})`;
 		case 'more-rounds':
 			return `take more rounds at ${mm(action.radiusMm)}, ${action.total} in all (${who})`;
 		case 'judge':
-			return `take rounds up to three at each radius, then a closing one (${who})`;
+			return `take three rounds at each radius, then the closing round (${who})`;
 		case 'odd-round':
-			return `the rounds at ${mm(action.radiusMm)} do not agree: strike the odd one out, or take them again (${who})`;
+			return `strike the odd round at ${mm(action.radiusMm)} out, or take the rounds there again (${who})`;
 		case 'bias':
-			return `look at the bias device, set it and probe with it on (${who})`;
+			return `set the bias device, then probe with bias on (${who})`;
 		case 'maker':
 			return `send the arm to its maker, with the figures${
-				action.finestPct === null
-					? ''
-					: `; until then bias can be set no finer than half the band, ± ${percent(action.finestPct, 1)}`
+				action.finestPct === null ? '' : `; until then set the bias to ± ${percent(action.finestPct, 1)} and no finer`
 			}`;
 		case 'leave':
 			return action.atWorst === 'good' || action.atWorst === 'usable'
-				? `put the deck back; nothing to repair (${who})`
-				: `take it as ${action.atWorst} at worst: rounds will not decide it (${who})`;
+				? `put the deck back (${who}). Nothing needs repair`
+				: `treat it as ${action.atWorst === 'beyond' ? 'beyond limits' : action.atWorst} (${who}). More rounds will not decide it`;
 	}
 };
 
-const band = (byPct: number): string => `the hold band ${byPct < 0 ? 'narrowed' : 'widened'} by`;
+const band = (byPct: number): string => `the friction ${byPct < 0 ? 'fell' : 'grew'} by`;
 
 /** What a remedy did: foretold and seen, in one line. */
 const outcome = (found: SuspectOutcome): string => {
@@ -70,23 +71,23 @@ const outcome = (found: SuspectOutcome): string => {
 	const seen = forceWithWay(found.seenPct, '%', 1);
 	switch (found.kind) {
 		case 'as-foretold':
-			return `${doing} moved the pull by ${seen} at ${at}, as foretold.`;
+			return `${doing} moved the pull ${seen} at ${at}, as expected.`;
 		case 'something-else':
-			return `${doing} should move the pull by ${forceWithWay(found.foretoldPct, '%', 1)} at ${at}; it moved ${seen}: something else moved.`;
+			return `${doing} moved the pull ${seen} at ${at}, expected ${forceWithWay(found.foretoldPct, '%', 1)}: something else moved.`;
 		case 'cause':
-			return `${doing} moved the pull by ${seen} at ${at}, as foretold (${forceWithWay(found.foretoldPct, '%', 1)}): here is the cause.`;
+			return `${doing} moved the pull ${seen} at ${at}, expected ${forceWithWay(found.foretoldPct, '%', 1)}: this is the cause.`;
 		case 'no-cause':
-			return `${doing} should move the pull by ${forceWithWay(found.foretoldPct, '%', 1)} at ${at}; it moved ${seen}: not the cause.`;
+			return `${doing} moved the pull ${seen} at ${at}, expected ${forceWithWay(found.foretoldPct, '%', 1)}: not the cause.`;
 		case 'in-part':
-			return `${doing} moved the pull by ${seen} at ${at}, foretold were ${forceWithWay(found.foretoldPct, '%', 1)}: only a part of the cause, or something else moved.`;
+			return `${doing} moved the pull ${seen} at ${at}, expected ${forceWithWay(found.foretoldPct, '%', 1)}: only part of the cause, or something else moved.`;
 		case 'cannot-tell':
-			return `${doing} moved the pull by ${seen} at ${at}: too little to tell.`;
+			return `${doing} moved the pull ${seen} at ${at}: too little to tell.`;
 		case 'changed':
 			return found.figure === 'pull'
-				? `${doing} moved the pull by ${seen} at ${at}.`
+				? `${doing} moved the pull ${seen} at ${at}.`
 				: `${doing}: ${band(found.seenPct)} ${percent(Math.abs(found.seenPct), 1)} at ${at}.`;
 		case 'unchanged':
-			return `${doing} changed nothing that can be told (${at}): not the cause.`;
+			return `${doing} changed nothing at ${at}: not the cause.`;
 	}
 };
 

@@ -9,9 +9,9 @@ const places: Readonly<Record<GaugeMount, string>> = {
 	stands: 'Set the gauge',
 	hangs: 'Hang the gauge',
 	clamped: 'Clamp the gauge',
-	hand: 'Let the arm float with its stylus',
+	hand: 'Float the arm, its stylus',
 };
 
 /** Where the gauge goes for the rounds at a radius, and the arm on it. */
 export const placedAt = (at: GaugeAtRadius): string =>
-	`${places[at.mount]}${atRadius(at)} from the spindle${at.mount === 'hand' ? '' : ' and let it carry the arm'}`;
+	`${places[at.mount]}${atRadius(at)} from the spindle${at.mount === 'hand' ? '' : ', arm on it'}`;

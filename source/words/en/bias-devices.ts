@@ -1,7 +1,6 @@
 import type {BiasDeviceId} from '../../procedure/bias-devices.js';
 
-const zeroIsNotOff =
-	'Zero on a dial is not always zero force: a spring or a magnet may still pull a little. Where the maker allows it, unhook it.';
+const zeroIsNotOff = 'Trusting zero on the dial. A spring or magnet may still pull: unhook it where its maker allows.';
 
 type BiasDeviceWords = {
 	/** How it is put out of action for the probe, and what is asked to be confirmed. */
@@ -18,33 +17,33 @@ type BiasDeviceWords = {
 export const deviceWords: Readonly<Record<BiasDeviceId, BiasDeviceWords>> = {
 	none: {off: '', mistake: '', on: '', restore: ''},
 	'weight-on-thread': {
-		off: 'Unhook the bias weight and lay its thread clear of the arm. Weight unhooked and thread clear?',
-		mistake: 'A thread that is still looped over its stub drags, even without the weight.',
-		on: 'Hook the bias weight on, its thread over the guide and free of everything else.',
-		restore: 'Hook the bias weight on again, thread over its guide, at its usual notch.',
+		off: 'Unhook the bias weight. Lay its thread clear of the arm. Done?',
+		mistake: 'Leaving the thread on its stub. It drags without the weight too.',
+		on: 'Hook the bias weight on, thread over its guide.',
+		restore: 'Hook the bias weight on, thread over its guide.',
 	},
 	'weighted-lever': {
-		off: "Take the weight off the lever, or unhook the thread from the arm. Lever's weight off, thread slack?",
-		mistake: 'The bare lever has weight of its own: a taut thread still pulls.',
-		on: "Put the lever's weight on and lay the thread over its pulley.",
-		restore: "Put the lever's weight back and lay the thread over its pulley.",
+		off: 'Take the weight off the lever, or unhook the thread. Done?',
+		mistake: 'Leaving the thread taut. The bare lever has weight too.',
+		on: 'Put the weight on the lever, thread over its pulley.',
+		restore: 'Put the weight on the lever, thread over its pulley.',
 	},
 	spring: {
-		off: 'Set the bias dial to zero; unhook the spring where the maker allows it. Bias dial at zero, or spring unhooked?',
+		off: 'Set the bias dial to zero. Unhook the spring where its maker allows. Done?',
 		mistake: zeroIsNotOff,
-		on: 'Hook the spring in and set the bias dial as it is played.',
-		restore: 'Set the bias dial back to its usual value, spring hooked in.',
+		on: 'Hook the spring in. Set the bias dial as played.',
+		restore: 'Hook the spring in. Set the bias dial back.',
 	},
 	magnet: {
-		off: 'Set the bias dial to zero; turn the magnet away where the maker allows it. Bias dial at zero?',
+		off: 'Set the bias dial to zero. Turn the magnet away where its maker allows. Done?',
 		mistake: zeroIsNotOff,
-		on: 'Set the bias dial as it is played.',
-		restore: 'Set the bias dial back to its usual value.',
+		on: 'Set the bias dial as played.',
+		restore: 'Set the bias dial back.',
 	},
 	other: {
-		off: 'Put the bias device out of action the way its maker says. Bias device out of action?',
-		mistake: 'A device at its lowest setting is not the same as a device that is off.',
-		on: 'Switch the bias device on the way its maker says, as it is played.',
-		restore: 'Set the bias device back the way its maker says.',
+		off: 'Take the bias off the way its maker says. Done?',
+		mistake: 'Leaving it at its lowest setting. That is not off.',
+		on: 'Put the bias on the way its maker says.',
+		restore: 'Set the bias back the way its maker says.',
 	},
 };

@@ -19,13 +19,13 @@ const because: Sentences<BecauseValues> = {
 	'as-said': ({sentence}) => sentence,
 	'answer-changed': ({step}) => `changed: ${titled(step)}`,
 	'other-profile': () => 'another profile',
-	'asked-anew': () => 'to be asked anew',
+	'asked-anew': () => 'asked again',
 	'left-overnight': () => 'left for twelve hours or more',
-	'put-back-between': () => 'the deck was being put back in between',
+	'put-back-between': () => 'put-back had begun',
 	'changed-while-left': ({item}) => `changed while the check was left: ${found(entries.inDoubt, item) ?? item}`,
 	remedy: ({remedy}) => `remedy: ${found(remedies, remedy)?.name ?? remedy}`,
 	'closing-off': () => 'the closing round was off',
-	'put-right-by-hand': () => 'the deck was put right by hand',
+	'put-right-by-hand': () => 'put right by hand',
 };
 
 const toldOf = speaker(because);
@@ -34,44 +34,43 @@ const toldOf = speaker(because);
 const refusals: Sentences<RefusalValues> = {
 	...typedRefusals,
 	'as-told': ({sentence}) => sentence,
-	'time-passed': () => 'Some time has passed, so your last entry was not taken: first this.',
-	'doubts-first': () => 'Some time had passed: first what may have changed, then the readings.',
-	'bias-off-first': () => 'The bias is on: switch it off first, then the arm itself can be probed again.',
-	'bias-on-first': () => 'First switch the bias on.',
-	'was-being-put-back': () => 'The deck was being put back: first what may have changed by that, then a new series.',
+	'time-passed': () => 'Your last entry came too late. Answer this first.',
+	'doubts-first': () => 'Some time has gone by. First say what changed, then go on.',
+	'bias-off-first': () => 'The bias is on. Take it off first.',
+	'bias-on-first': () => 'Put the bias on first.',
+	'was-being-put-back': () => 'Put-back had begun. First say what changed; then a new series begins.',
 	'off-the-scale': ({typed, top}) =>
-		`${inQuotes(typed)} cannot be right: the scale of the gauge ends at ${top}. Type the top of the scale if the pointer leans on its stop.`,
+		`${inQuotes(typed)} cannot be right: the gauge's scale ends at ${top}. Type ${top} if the pointer leans on its stop.`,
 	'crossed-turned': ({other}) =>
-		`The signs look swapped (${other}): they turn with the gauge. Or does it still stand as used? ${again}`,
+		`The signs look swapped (${other}). They turn with the gauge. Is the gauge turned? ${again}`,
 	'crossed-pushes': ({other}) =>
-		`The outer limit cannot lie inward of the inner one (${other}): the pushes may be swapped. ${again}`,
+		`The outer limit cannot lie inside the inner limit (${other}). Are the pushes swapped? ${again}`,
 	'crossed-limits': ({other}) =>
-		`The outer limit cannot lie inward of the inner one (${other}): the limits may be swapped, or a sign is wrong. ${again}`,
+		`The outer limit cannot lie inside the inner limit (${other}). Are they swapped, or is a sign wrong? ${again}`,
 	'signs-swapped': ({other}) =>
-		`The signs look swapped: the outer limit cannot lie inward of the inner one (${other}). ${again}`,
+		`The signs look swapped: the outer limit cannot lie inside the inner limit (${other}). ${again}`,
 	'press-side': ({plus, minus}) =>
 		`Press ${entries.sides[plus].word.charAt(0)} or ${entries.sides[minus].word.charAt(0)}.`,
-	'one-round-at-least': () => 'One complete round at least is needed to go on.',
-	'outer-limit-lacks': () => 'This round still lacks its outer limit: type it, or take the last reading back.',
-	'press-yes-or-no': () => 'Press y for yes or n for not yet.',
-	'no-reading-here': ({typed}) => `${inQuotes(typed)} is no line of this list, and a reading is not asked here.`,
+	'one-round-at-least': () => 'Take at least one whole round first.',
+	'outer-limit-lacks': () => 'The outer limit of this round is missing. Type it, or take the last reading back.',
+	'press-yes-or-no': () => 'Press y for yes, n for not yet.',
+	'no-reading-here': ({typed}) => `${inQuotes(typed)} is no line of this list. No reading is wanted here.`,
 	'choose-by-number': () => 'Choose one of the list by its number.',
-	'press-still': () => 'Press y if all is still so, or the number of what is not.',
+	'press-still': () => 'Press y if all is still true, or the number of what changed.',
 	'few-words': () => 'Type the reason in a few words, at most 80 letters.',
-	'no-reading-yet': () => 'There is no reading in this series yet.',
+	'no-reading-yet': () => 'This series has no reading yet.',
 	'comes-first': ({step, first}) =>
-		`'${titled(step)}' cannot be asked yet: '${first === undefined ? '' : titled(first)}' comes first.`,
+		`'${titled(step)}' must wait: '${first === undefined ? '' : titled(first)}' comes first.`,
 };
 
 /** What happened with an entry and is not to be seen otherwise. */
 const notices: Sentences<NoticeValues> = {
 	'as-told': ({sentence}) => sentence,
-	'does-not-pass-any-more': ({step}) => `With the answer to '${titled(step)}' this does not pass any more:`,
-	'round-anew': () => 'The round begins anew: set the gauge again. Its inner limit is kept as withdrawn.',
-	'setting-kept': ({number}) =>
-		`The readings so far are kept as bias setting ${number}; those that come are of the next one.`,
+	'does-not-pass-any-more': ({step}) => `After '${titled(step)}' this no longer passes:`,
+	'round-anew': () => 'This round begins again: set the gauge again. Its first inner limit does not count.',
+	'setting-kept': ({number}) => `The readings so far are kept as setting ${number}. A new setting begins.`,
 	'series-kept': ({number, because: why}) =>
-		`The rounds so far are kept as series ${number} (${toldOf(why)}); the next ones are a new series.`,
+		`The rounds so far are kept as series ${number} (${toldOf(why)}). A new series begins.`,
 };
 
 /** How far a stage or a step of the list is. */
@@ -81,7 +80,7 @@ const marks = {open: ' ', done: '✓', again: '?', problem: '✗', overridden: '
 const labels: Sentences<LabelValues> = {
 	named: ({name}) => name,
 	way: ({way}) => ways[way],
-	regardless: () => 'go on regardless, with a reason',
+	regardless: () => 'go on all the same, with a reason',
 	reason: ({reason}) => reasons[reason],
 	'other-reason': () => 'another reason (type it)',
 	'take-back': () => 'take the last reading back',
@@ -93,12 +92,12 @@ const labels: Sentences<LabelValues> = {
 	'to-verdict': () => 'go on to the verdict',
 	enough: () => 'enough: go on',
 	'put-back': () => 'enough: put the deck back',
-	leave: () => 'leave it as it is: put the deck back',
-	'to-maker': () => 'send it to its maker: put the deck back',
+	leave: () => 'leave the arm as it is: put the deck back',
+	'to-maker': () => 'send the arm to its maker: put the deck back',
 	'other-way': () => 'another way',
-	'radius-between': () => 'rounds at one more radius between',
-	'look-at-bias': () => 'look at the bias device, probe with it on',
-	'set-bias': () => 'set the bias device against skating',
+	'radius-between': () => 'rounds at one more radius, between the two',
+	'look-at-bias': () => 'set the bias device, probe with bias on',
+	'set-bias': () => 'set the bias against skating',
 	'see-skating': () => 'see what skating asks of this arm',
 	'more-rounds': ({place}) =>
 		({
@@ -107,16 +106,16 @@ const labels: Sentences<LabelValues> = {
 			extra: 'more rounds at the third radius',
 		})[place],
 	'back-to-setting': ({setting}) => `go back to setting ${setting}`,
-	'adjust-bias': () => 'adjust the device, probe again',
+	'adjust-bias': () => 'set the bias again, probe again',
 	'keep-setting': () => 'keep this setting',
 	'other-drag': () => 'take another drag',
 	'round-or-correction': () => 'one more round, or a correction',
 	round: ({place, number, innerLimit, outerLimit = ''}) =>
 		`${entries.places[place]}${place === 'extra' ? ' radius' : ''}, round ${number}: ${innerLimit} / ${outerLimit}`,
-	'carry-on': () => 'carry on with the check after all',
+	'carry-on': () => 'go on with the check after all',
 	stop: () => 'stop here and put the deck back',
-	judge: () => 'probe on and judge the arm',
-	'fewer-rounds': () => 'go on with the rounds there are',
+	judge: () => 'take the rest of the rounds, for a verdict',
+	'fewer-rounds': () => 'go on with these rounds',
 	option: ({step, option}) => found(found<Readonly<Record<string, string>>>(options, step) ?? {}, option) ?? option,
 	side: ({side}) => entries.sides[side].label,
 	remedy: ({remedy}) => remedies[remedy].name,
@@ -128,8 +127,8 @@ const labels: Sentences<LabelValues> = {
 
 const questions: Sentences<QuestionValues> = {
 	tick: ({list, line}) => found(entries.ticks[list], line) ?? line,
-	'all-still-so': () => 'All still so?',
-	'all-lines-so': () => 'All of it so?',
+	'all-still-so': () => 'All still true?',
+	'all-lines-so': () => 'All done?',
 };
 
 export const dialogue = {
@@ -139,5 +138,5 @@ export const dialogue = {
 	labels,
 	questions,
 	/** Of something on file that this version does not know. */
-	unknown: 'something that this version does not know',
+	unknown: 'something this version does not know',
 };

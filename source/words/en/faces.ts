@@ -18,9 +18,9 @@ const hints = {
 	yes: 'y yes',
 	no: 'n no',
 	notYet: 'n not yet',
-	still: 'y all so · digit + Enter what is not',
-	settle: 'Space settle',
-	settleFirst: 'Enter settle, then accept',
+	still: 'y all true · digit + Enter what is not',
+	settle: 'Space countdown',
+	settleFirst: 'Enter countdown, again accept',
 	side: 'one key answers',
 	close: 'other keys close',
 	pages: '← → pages',
@@ -94,28 +94,28 @@ const plain = {
 		return `Question ${number}.${where === '' ? '' : ` ${where}.`}${what}`;
 	},
 	unit: ({unit}: {readonly unit: string}) => `In ${unit}.`,
-	typeAnew: 'Type it anew, or an empty line for other ways out.',
+	typeAnew: 'Type it again. An empty line shows other ways out.',
 	keeps: ({text}: {readonly text: string}) => `Empty line keeps: ${text}`,
 	takes: ({text}: {readonly text: string}) => `Empty line takes: ${text}`,
-	forNone: '- for none.',
+	forNone: 'None: -.',
 	option: ({number, label}: {readonly number: number; readonly label: string}) => `  ${number}. ${label}`,
 	several: 'One number, or several such as 2 4.',
 	yesNo: ({question}: {readonly question: string | undefined}) =>
 		question ? `${question.replace(/[.?]$/, '')}? y or n.` : 'y or n.',
-	marks: 'y if all is so, or the numbers of what is not.',
-	noLonger: ({number, item}: {readonly number: number; readonly item: string}) => `  ${number}. check again: ${item}`,
-	still: 'Answer y if all is still so, or a number.',
+	marks: 'y if all is done, or the numbers of what is not.',
+	noLonger: ({number, item}: {readonly number: number; readonly item: string}) => `  ${number}. changed: ${item}`,
+	still: 'y if all is still true, or the number of what changed.',
 	side: ({keys, label}: {readonly keys: readonly string[]; readonly label: string}) =>
 		`  ${keys.join(' or ')}: ${label}`,
 	wanted: {
 		number: ({last}: {readonly last: number}) => `Answer with a number from 1 to ${last}.`,
 		yesNo: 'Answer y or n.',
-		marks: 'Answer y if all is so, or the numbers of what is not, such as 2 4.',
-		still: 'Answer y if all is still so, or the number of what is not.',
+		marks: 'Answer y if all is done, or the numbers of what is not, such as 2 4.',
+		still: 'Answer y if all is still true, or the number of what changed.',
 		side: ({keys}: {readonly keys: readonly string[]}) => `Answer ${keys.join(' or ')}.`,
 		nothing: 'Nothing more is asked.',
 	},
-	nothingByHand: 'Nothing is offered here that hands could do.',
+	nothingByHand: 'There is nothing to do by hand here.',
 	/** An answer from a pipe that was not taken. */
 	refused: ({number, title, answer, because}: Refused & {readonly number: number; readonly title: string}) =>
 		`Question ${number}, ${title}, answer '${answer}': ${because}`,
@@ -144,9 +144,8 @@ export const faces = {
 	why: ({why, mistake}: {readonly why: string; readonly mistake: string}) => `${why} The usual mistake: ${mistake}`,
 	mistake: ({mistake}: {readonly mistake: string}) => `The usual mistake: ${mistake}`,
 	nudge: {
-		keys: '← in, → out: nudge it · fine: , in . out · then type what the gauge showed',
-		lines:
-			'Nudge it with a line of < in, > out, fine: , in . out (as many as you like); then type what the gauge showed.',
+		keys: 'Nudge: ← in, → out · fine: , in . out · then type what held',
+		lines: 'Nudge by a line of < in, > out, fine: , in . out. Then type the last reading that held.',
 	},
 	hints,
 	escapes,
@@ -156,38 +155,38 @@ export const faces = {
 	spokenMarks: {good: 'OK: ', warn: 'Note: ', bad: 'Problem: '},
 	tooSmall: ({columns, rows, least}: Columns & {readonly least: Columns}) =>
 		`This window (${columns} × ${rows}) is too small: make it at least ${least.columns} × ${least.rows}, or start with --plain.`,
-	pasteCut: 'That was too much to paste; the end of it was left out.',
+	pasteCut: 'Too much to paste: its end is missing.',
 	/** Which page of a body is shown, and the keys that turn it. */
 	page: ({byArrows, next, page, of}: PageShown) => {
 		const [back, on] = byArrows ? ['←', '→'] : ['PgUp', 'PgDn'];
-		const keys = [...(page > 1 ? [back] : []), ...(page < of ? [on] : [])].join(' ');
-		return `${pageOf({page, of})}: ${keys}${next === undefined ? '' : ` ${next}`}`;
+		const ways = [...(page > 1 ? [`${back} back`] : []), ...(page < of ? [`${on} ${next ?? 'more'}`] : [])];
+		return `${ways.join(' · ')} (${pageOf({page, of})})`;
 	},
 	pageOf,
 	moreOptions: 'more …',
 	yesNo: ({question = ''}: {readonly question?: string | undefined}) => `${question} y / n`.trim(),
 	side: ({keys, label}: {readonly keys: readonly string[]; readonly label: string}) => `${keys.join(' or ')}  ${label}`,
-	allStill: 'y  all still so',
-	noLonger: ({number, item, isMarked = false}: InDoubt) => `${number}${isMarked ? '❯' : ' '} check again: ${item}`,
+	allStill: 'y  all still true',
+	noLonger: ({number, item, isMarked = false}: InDoubt) => `${number}${isMarked ? '❯' : ' '} changed: ${item}`,
 	field: {
-		waysOut: 'type it anew · Enter: other ways out',
-		keeps: ({text, mayBeEmpty}: Offered) => `Enter keeps ${text}${mayBeEmpty ? ' · - for none' : ''}`,
-		takes: ({text, mayBeEmpty}: Offered) => `Enter takes ${text}${mayBeEmpty ? ' · - for none' : ''}`,
+		waysOut: 'type it again · Enter: other ways out',
+		keeps: ({text, mayBeEmpty}: Offered) => `Enter keeps ${text}${mayBeEmpty ? ' · none: -' : ''}`,
+		takes: ({text, mayBeEmpty}: Offered) => `Enter takes ${text}${mayBeEmpty ? ' · none: -' : ''}`,
 	},
 	/** An answer that is not on the disk, or a check that could not be filed. */
 	unsaved: {
 		answer: {
 			title: 'NOT SAVED',
-			whatIsSaved: 'Your answer is still here. Everything before it is saved.',
+			whatIsSaved: 'Your answer is still here. All before it is saved.',
 			keys: 'Enter try again · Esc drop this answer · Ctrl+C leave',
 		},
 		filing: {
 			title: 'NOT FILED YET',
-			whatIsSaved: 'All answers are saved; only the check could not be put away. It is filed when you go on with it.',
+			whatIsSaved: 'All answers are saved, but the check could not be filed. Go on with it later to file it.',
 			keys: 'Enter try again · Esc first screen · Ctrl+C leave',
 		},
 	},
-	settled: 'Settled: read the gauge now.',
+	settled: 'Read the gauge now.',
 	keepStill: ({seconds}: {readonly seconds: number}) => `Keep still: ${seconds} s`,
 	keepHands: 'hands off, keep still',
 	plain,

@@ -32,14 +32,13 @@ const rowsInWords = ({head, rows}: Table): string =>
 		.join(' ');
 
 /** What is sure of an undecided figure, first. */
-export const sureFirst = (atWorst: Zone): string =>
-	atWorst === 'beyond' ? 'beyond at worst, usable not proven' : 'usable at worst, good not proven';
+export const sureFirst = (atWorst: Zone): string => (atWorst === 'beyond' ? 'maybe beyond' : 'usable, maybe good');
 
 /** What would decide an undecided figure. */
 export const wouldDecideIt = (wouldDecide: WouldDecide, atWorst: Zone): string => {
-	if ('rounds' in wouldDecide) return `${wouldDecide.rounds} rounds in all at that radius would probably decide it`;
-	if ('finerStep' in wouldDecide) return 'a finer reading step and nudge would probably decide it';
-	return `it stands on the limit and more rounds will not help, so take it as ${atWorst}`;
+	if ('rounds' in wouldDecide) return `take ${wouldDecide.rounds} rounds in all; that will probably decide it`;
+	if ('finerStep' in wouldDecide) return 'read and nudge in finer steps; that will probably decide it';
+	return `it lies on the limit and more rounds will not help: treat it as ${atWorst === 'beyond' ? 'beyond limits' : atWorst}`;
 };
 
 /** The word for a verdict, the same everywhere. */

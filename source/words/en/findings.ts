@@ -28,151 +28,150 @@ const shares = (all: FindingValues['not-level']['shares']): string =>
 const limits = ({good, usable}: Limits): string => `good to ${plainNumber(good)} %, usable to ${plainNumber(usable)} %`;
 
 const changed = ({radii, differencePct, leastPct}: FindingValues['spring-pull']): string =>
-	`The side pull is ${pulls(radii)}: without the tilt it changes by ${percent(differencePct, 1)}, where half the good limit is ${plainNumber(leastPct)} %`;
+	`The pull is ${pulls(radii)}; less the tilt it changes by ${percent(differencePct, 1)} (allowed ${plainNumber(leastPct)} %)`;
 const neutral = (radiusMm: number | null): string =>
-	radiusMm === null ? '' : ` (neutral at ${mm(Math.round(radiusMm))})`;
+	radiusMm === null ? '' : ` (no pull at ${mm(Math.round(radiusMm))})`;
 
 const wayOn = ({wanted, atWorst}: OpenFigure): string => {
-	if (wanted === 'three-rounds') return 'fewer than three rounds as used say too little: take three';
-	if (wanted === 'agreement') return 'the rounds do not agree, so take them again or strike the odd one out';
+	if (wanted === 'three-rounds') return 'take three rounds';
+	if (wanted === 'agreement') return 'the rounds do not agree: take them again, or strike the odd one out';
 	return wouldDecideIt(wanted, atWorst);
 };
 
 /** What was found, in short and in full, its likely cause and what to do next, by code. */
 export const findings: {readonly [Code in FindingCode]: FindingWords<FindingValues[Code]>} = {
 	'off-scale': {
-		brief: 'A reading ran off the scale: no figure there.',
+		brief: 'A reading ran off the scale. No figure there.',
 		found: ({radiiMm, topOfScale, unit}) =>
-			`At ${at(radiiMm)} a reading reached the top of the scale, ${top(topOfScale, unit)}, so there is no figure.`,
-		likely: 'the level is wrong, the bias is still on, or the arm has a fault',
+			`At ${at(radiiMm)} a reading reached the end of the scale, ${top(topOfScale, unit)}: no figure there.`,
+		likely: 'the deck is not level, the bias is on, or the arm has a fault',
 		next: () =>
-			'after a look at bias, level and leads the technician first repeats at one radius with the leads dressed anew, the guard not touching and the deck undisturbed; if it stays so the arm goes to its maker',
+			'the technician looks at bias, level and leads, then probes one radius again with the leads dressed, the guard clear and hands off the deck; no change: send the arm to its maker',
 	},
 	moved: {
-		brief: 'Something moved while the rounds were taken.',
+		brief: 'Something moved while you took the rounds.',
 		found: ({movedPct, allowedPct}) =>
-			`The closing round reads ${percent(Math.abs(movedPct), 1)} farther ${wayOf(movedPct)} than the rounds before it (up to ${percent(allowedPct, 1)} is no change).`,
-		likely: 'the gauge, the deck or a lead shifted meanwhile',
+			`The closing round reads ${percent(Math.abs(movedPct), 1)} farther ${wayOf(movedPct)} than the other inner rounds (allowed ${percent(allowedPct, 1)}).`,
+		likely: 'the gauge, the deck or a lead shifted',
 		next: () => 'the technician finds what moved, then probes again',
 	},
 	'tilt-explains': {
 		brief: 'The tilt of the deck makes the pull.',
 		found: ({radii, shares: made, goodPct}) =>
-			`The side pull is ${pulls(radii)} (good to ${plainNumber(goodPct)} %), and the tilt alone makes ${shares(made)}.`,
+			`The pull is ${pulls(radii)} (good to ${plainNumber(goodPct)} %); the tilt alone makes ${shares(made)}.`,
 		likely: 'the tilt makes the pull',
-		next: () => 'the owner levels the armboard, then probe again',
+		next: () => 'the owner levels the armboard, then probes again',
 	},
 	'not-level': {
-		brief: 'The deck is not level: the tilt is in every reading.',
+		brief: 'The deck is not level. Its tilt is in every reading.',
 		found: ({shares: made, allowedPct, own}) => {
 			const without = listed(own.map((one) => `${forceWithWay(one.ownPullPct, '%', 1)} at ${mm(one.radiusMm)}`));
-			return `The deck is not level: the tilt alone makes ${shares(made)} (allowed ${plainNumber(allowedPct)} %)${own.length === 0 ? '' : `; without it the pull would be ${without}`}.`;
+			return `The tilt alone makes ${shares(made)} (allowed ${plainNumber(allowedPct)} %)${own.length === 0 ? '' : `; without it the pull would be ${without}`}.`;
 		},
-		likely: 'the tilt is part of every reading',
-		next: () => 'the owner levels the armboard, then probe again',
+		likely: 'the tilt is in every reading',
+		next: () => 'the owner levels the armboard, then probes again',
 	},
 	'pull-and-friction': {
-		brief: 'Friction holds the arm, and a pull pushes it at once.',
+		brief: 'The arm sticks, and a pull pushes it too.',
 		found: ({radii, pullUsablePct, bandUsablePct}) =>
-			`The side pull is ${pulls(radii)} (usable to ${plainNumber(pullUsablePct)} %) and the hold band ${bands(radii)} (usable to ${plainNumber(bandUsablePct)} %).`,
-		likely:
-			'friction and a pull at once: the arm reads differently wherever it rests, and neither shows in one reading',
+			`The pull is ${pulls(radii)} (usable to ${plainNumber(pullUsablePct)} %); the friction is ${bands(radii)} (usable to ${plainNumber(bandUsablePct)} %).`,
+		likely: 'two causes at once; one single reading shows neither',
 		next: ({finestPct}) =>
-			`the technician first repeats at one radius with the leads dressed anew, the guard not touching and the deck undisturbed; if it stays so the arm goes to its maker, and until then bias can be set no finer than half the band, ± ${percent(finestPct, 1)}`,
+			`the technician probes one radius again with the leads dressed, the guard clear and hands off the deck; no change: send the arm to its maker; until then set the bias to ± ${percent(finestPct, 1)} and no finer`,
 	},
 	'constant-pull': {
 		brief: 'The same pull pushes the arm at both ends.',
 		found: ({radii, goodPct}) =>
-			`The side pull is much the same at both ends, ${pulls(radii)} (good to ${plainNumber(goodPct)} %).`,
-		likely: "the gauge's zero, a bias that is not off, or a twist of the lead at the bearing",
+			`The pull is about the same at both ends: ${pulls(radii)} (good to ${plainNumber(goodPct)} %).`,
+		likely: "the gauge's zero, bias not off, or a lead twisted at the bearing",
 		next: ({isTurned}) =>
 			isTurned
-				? 'the technician checks that the bias is off, then dresses the leads as far as the maker allows; inside the arm it is work for the maker'
-				: 'the technician turns the gauge end for end for one round, checks that the bias is off, then dresses the leads as far as the maker allows; inside the arm it is work for the maker',
+				? 'the technician looks whether the bias is off, then dresses the leads; inside the arm it is work for the maker'
+				: 'the technician takes one turned round, looks whether the bias is off, then dresses the leads; inside the arm it is work for the maker',
 	},
 	'spring-pull': {
-		brief: 'The pull changes over the record and pushes back, like a spring.',
+		brief: 'The pull changes over the record, like a spring.',
 		found: (values) => `${changed(values)}, and it pushes back like a spring${neutral(values.neutralRadiusMm)}.`,
-		likely: 'the wire acts as a spring',
-		next: () => 'the technician dresses the leads, as far as the maker allows, so that they hang slack at mid-record',
+		likely: 'the leads act as a spring',
+		next: () => 'the technician dresses the leads so that they hang slack at mid-record',
 	},
 	'runaway-pull': {
-		brief: 'The pull grows over the record and runs away from its neutral place.',
-		found: (values) => `${changed(values)}, and it runs away from its neutral place${neutral(values.neutralRadiusMm)}.`,
-		likely: 'a loop of wire going over centre, a bias still acting, or a magnet',
-		next: () => 'the technician looks along the whole swing for what takes hold',
+		brief: 'The pull grows over the record and runs away.',
+		found: (values) =>
+			`${changed(values)}, and the farther the arm goes, the more it pushes${neutral(values.neutralRadiusMm)}.`,
+		likely: 'a loop of the leads going over centre, bias still on, or a magnet',
+		next: () => 'the technician looks along the whole swing for what pulls',
 	},
 	friction: {
-		brief: 'Friction holds the arm everywhere.',
-		found: ({radii, usablePct}) => `The hold band is ${bands(radii)} (usable to ${plainNumber(usablePct)} %).`,
-		likely: 'dirt, preload, dried oil, damping left in, or a lead rubbing',
+		brief: 'The arm sticks everywhere.',
+		found: ({radii, usablePct}) => `The friction is ${bands(radii)} (usable to ${plainNumber(usablePct)} %).`,
+		likely: 'dirt, preload, dried oil, damping left in, or a lead that rubs',
 		next: () =>
-			"the technician first repeats at one radius with the leads dressed anew, the guard not touching and the deck undisturbed, and rules out damping and leads; if it stays so the arm goes to its maker, for bearings are not adjusted without the maker's procedure",
+			"the technician looks at the damping, then probes one radius again with the leads dressed, the guard clear and hands off the deck; no change: send the arm to its maker, and do not adjust a bearing without the maker's procedure",
 	},
 	'friction-local': {
-		brief: 'Friction holds the arm more at one end than at the other.',
+		brief: 'The arm sticks more at one end.',
 		found: ({radii, differencePct, leastPct}) =>
-			`The hold band is ${bands(radii)}: it differs by ${percent(differencePct, 1)}, where half the good limit is ${plainNumber(leastPct)} %.`,
-		likely: 'a local rub, a damaged race, a lead that touches at one end, or the stop or return linkage',
+			`The friction is ${bands(radii)}; it differs by ${percent(differencePct, 1)} (allowed ${plainNumber(leastPct)} %).`,
+		likely: 'a rub, a damaged race, a lead that touches there, or the linkage of the stop',
 		next: () => 'the technician watches leads, lifter, rest and linkage along the whole swing',
 	},
 	'no-pattern': {
-		brief: 'It is beyond limits, and no single cause shows.',
+		brief: 'Beyond limits, but no single cause shows.',
 		found: ({radii, pullUsablePct, bandUsablePct}) =>
-			`Beyond limits, but no single cause shows: side pull ${pulls(radii)} (usable to ${plainNumber(pullUsablePct)} %), hold band ${bands(radii)} (usable to ${plainNumber(bandUsablePct)} %).`,
+			`Beyond limits, but no single cause shows: pull ${pulls(radii)} (usable to ${plainNumber(pullUsablePct)} %), friction ${bands(radii)} (usable to ${plainNumber(bandUsablePct)} %).`,
 		likely: '',
 		next: () =>
-			'the technician takes rounds at one more radius between, with the leads dressed anew, the guard not touching and the deck undisturbed; if no cause shows then, the arm goes to its maker with the figures',
+			'the technician takes rounds at one more radius, between the two, with the leads dressed, the guard clear and hands off the deck; no cause: send the arm to its maker with the figures',
 	},
 	'bias-idle': {
 		brief: 'The bias device does nothing.',
-		found: ({radiiMm, leastPct}) =>
-			`With the bias on, less than ${leastPct} % more was read at ${at(radiiMm)} than without it.`,
-		likely: 'the device does nothing: its weight is not on, its thread is not hooked, or a stop is in its way',
-		next: () => 'the technician looks at the device, arm locked and guard on, then probes again',
+		found: ({radiiMm, leastPct}) => `The bias changes the reading by less than ${leastPct} % at ${at(radiiMm)}.`,
+		likely: 'its weight is not on, its thread is not hooked, or a stop is in the way',
+		next: () => 'the technician locks the arm, guard on, looks at the device and probes again',
 	},
 	'bias-off-scale': {
-		brief: 'The bias runs a reading off the scale.',
+		brief: 'The bias drives a reading off the scale.',
 		found: ({radiiMm, topOfScale, unit}) =>
-			`With the bias on, a reading at ${at(radiiMm)} reached the top of the scale, ${top(topOfScale, unit)}, so there is no figure.`,
-		likely: 'too strong a bias, or a drag that is assumed too high',
+			`With the bias on, a reading at ${at(radiiMm)} reached the end of the scale, ${top(topOfScale, unit)}: no figure there.`,
+		likely: 'too much bias, or a drag assumed too high',
 		next: () => 'the technician sets less bias and probes again',
 	},
 	'bias-rubs': {
 		brief: 'The bias device adds friction.',
 		found: ({onPct, offPct, radiusMm, leastPct}) =>
-			`With the bias on the hold band is ${percent(onPct, 1)} at ${mm(radiusMm)}, without it at most ${percent(offPct, 1)}: the device adds friction (half the good limit is ${plainNumber(leastPct)} %).`,
+			`With the bias on the friction is ${percent(onPct, 1)} at ${mm(radiusMm)}, with it off ${percent(offPct, 1)} at most (allowed ${plainNumber(leastPct)} % more).`,
 		likely: 'a thread or pulley that drags',
-		next: () => 'the technician cleans and aligns thread and pulley, and probes again',
+		next: () => 'the technician cleans and aligns thread and pulley, then probes again',
 	},
 	'bias-uneven': {
-		brief: 'The bias does not fit over the whole record.',
+		brief: 'The bias does not fit the whole record.',
 		found: ({left, allowedPct}) =>
-			`At its best setting the bias still leaves ${listed(left.map(({radiusMm, leftPct}) => `${forceWithWay(leftPct, '%', 1)} at ${mm(radiusMm)}`))} (allowed: ${plainNumber(allowedPct)} %): its shape over the record does not fit.`,
-		likely: 'a lever that does not lie about level over the whole record, or the angle of the thread',
+			`The best setting still leaves ${listed(left.map(({radiusMm, leftPct}) => `${forceWithWay(leftPct, '%', 1)} at ${mm(radiusMm)}`))} (allowed ${plainNumber(allowedPct)} %).`,
+		likely: 'a lever that is not level over the whole record, or the angle of the thread',
 		next: () =>
-			'the technician makes the thread longer or shorter, or shifts its pulley as far as its maker allows, until the lever lies about level at every radius read',
+			'the technician changes thread or pulley, as far as its maker allows, until the lever is about level at every radius',
 	},
 	'playable-with-bias': {
-		brief: 'Bias can carry the pull.',
+		brief: 'Bias can make up for the pull.',
 		found: ({radii, worstAfterPct, goodPct, worstAfterDragPct, drag, usablePct}) =>
-			`The side pull is ${pulls(radii)}, yet bias can carry it: at its best setting at most ${percent(worstAfterPct, 1)} is left over the record (good to ${plainNumber(goodPct)} %), and ${percent(worstAfterDragPct, 1)} were the drag ${drag} less or more (usable to ${plainNumber(usablePct)} %).`,
+			`The pull is ${pulls(radii)}; the best bias setting leaves ${percent(worstAfterPct, 1)} at most (good to ${plainNumber(goodPct)} %), or ${percent(worstAfterDragPct, 1)} with a drag ${drag} less or more (usable to ${plainNumber(usablePct)} %).`,
 		likely: 'a steady pull',
-		next: () => 'the technician sets the bias so, it may be played, and the pull is cured at leisure',
+		next: () => 'the technician sets the bias so; the arm may be played, and the pull cured later',
 	},
 	undecided: {
 		brief: 'Something is not decided.',
 		found: ({open, pullLimits, bandLimits}) =>
-			`Not decided: ${open.map((one) => `${one.figure === 'pull' ? `side pull ${pullAt(one.at)}` : `hold band ${bandAt(one.at)}`} is ${sureFirst(one.atWorst)}`).join('; ')} (pull ${limits(pullLimits)}; band ${limits(bandLimits)}).`,
+			`Undecided is ${listed(open.map((one) => `${one.figure === 'pull' ? `the pull ${pullAt(one.at)}` : `the friction ${bandAt(one.at)}`} (${sureFirst(one.atWorst)})`))}; pull ${limits(pullLimits)}; friction ${limits(bandLimits)}.`,
 		likely: '',
 		next: ({open}) =>
-			`the technician goes on: ${open.map((one) => `${one.figure === 'pull' ? 'side pull' : 'hold band'} at ${mm(one.at.radiusMm)}: ${wayOn(one)}`).join('; ')}`,
+			`the technician decides it: ${open.map((one) => `${one.figure === 'pull' ? 'pull' : 'friction'} at ${mm(one.at.radiusMm)}: ${wayOn(one)}`).join('; ')}`,
 	},
 	sound: {
 		brief: 'The arm swings freely.',
 		found: ({radii, atWorst, pullLimits, bandLimits}) =>
-			`The arm is ${atWorst === 'good' ? 'good' : 'usable at worst'}: side pull ${pulls(radii)} (${limits(pullLimits)}), hold band ${bands(radii)} (${limits(bandLimits)}).`,
+			`The arm is ${atWorst === 'good' ? 'good' : 'usable or better'}: pull ${pulls(radii)} (${limits(pullLimits)}), friction ${bands(radii)} (${limits(bandLimits)}).`,
 		likely: '',
-		next: () => 'the owner may leave it as it is',
+		next: () => 'the owner leaves the arm as it is',
 	},
 };

@@ -63,13 +63,13 @@ export const instruments = {
 		end: ({pct}: {readonly pct: number}) => `${withSign(pct)} %`,
 		limits: ({goodPct, usablePct}: Limits) =>
 			`good to ± ${plainNumber(goodPct)}, usable to ± ${plainNumber(usablePct)} %`,
-		judged: ({middle}: {readonly middle: string}) => `${middle} pull: only this middle is held against the limits`,
+		judged: ({middle}: {readonly middle: string}) => `${middle} pull: only this counts against the limits`,
 		earlier: ({middle}: {readonly middle: string}) => `${middle} last check`,
 	},
 	clearance: {
 		stylus: 'stylus',
 		guard: 'guard',
-		head: 'head',
+		head: 'headshell',
 		gauge: 'gauge',
 		platter: 'platter, mat off',
 		mat: 'mat',
@@ -93,7 +93,7 @@ export const instruments = {
 			counterweight: 'counterweight',
 			pivot: 'pivot',
 			leads: 'leads',
-			head: 'head',
+			head: 'headshell',
 		},
 		/** What else is drawn. */
 		stylus: 'stylus',

@@ -6,7 +6,7 @@ const yesNo = {no: 'no', yes: 'yes'};
 export const options: OptionNames = {
 	'tools-name': {'bench-set': 'bench set'},
 	'done-since': {
-		nothing: 'nothing that I know of',
+		nothing: 'nothing I know of',
 		levelled: 'deck levelled',
 		leads: 'leads dressed',
 		bearing: 'bearing serviced',
@@ -74,28 +74,28 @@ export const options: OptionNames = {
 		gf: 'grams (gram-force)',
 	},
 	'gauge-sign': {
-		'arm-out': 'force of the arm, + toward the rim',
-		'arm-in': 'force of the arm, + toward the spindle',
-		'hand-out': 'force of my hand to start it, + toward the rim',
-		'hand-in': 'force of my hand to start it, + toward the spindle',
+		'arm-out': 'push of the arm, + toward the rim',
+		'arm-in': 'push of the arm, + toward the spindle',
+		'hand-out': 'push of my hand to start it, + toward the rim',
+		'hand-in': 'push of my hand to start it, + toward the spindle',
 	},
 	'gauge-turns': {
 		inner: 'yes, at both radii',
-		outer: 'yes, but at the inner radius it would hit the spindle',
-		no: 'no: its zero is read free of the arm',
+		outer: 'yes, at the outer radius only (spindle in the way)',
+		no: 'no: read its zero free of the arm',
 	},
 	mat: {
 		on: 'the mat stays on',
-		'on-steel': 'it stays on: steel platter, or a magnet near the cartridge',
-		off: 'the mat is taken off',
+		'on-steel': 'it stays on: steel platter, or strong magnet',
+		off: 'take the mat off',
 	},
 	'guard-on': {
-		on: 'the guard is on and stays on',
+		on: 'the guard is on',
 		'no-guard': 'this cartridge has no guard',
 	},
 	weighed: {
-		with: 'guard on, scale not zeroed on it',
-		without: 'without the guard, or scale zeroed on it',
+		with: 'guard on, included in the reading',
+		without: 'guard off, or scale zeroed on it',
 	},
 	'guard-account': {
 		again: 'weigh again with the guard on',

@@ -9,9 +9,9 @@ export const pictures = {
 	goodTo: ({pct}: {pct: number}) => `good to ${plainNumber(pct)} %`,
 	usableTo: ({pct}: {pct: number}) => `usable to ${plainNumber(pct)} %`,
 	bands: {
-		band: 'hold band',
-		pull: 'side pull',
-		pullWithUncertainty: 'side pull and its ± (95 %)',
+		band: 'friction',
+		pull: 'pull',
+		pullWithUncertainty: 'pull and its ± (95 %)',
 		earlier: 'earlier',
 		goodTo: ({pct}: {pct: number}) => `good to ${plainNumber(pct)} % of pull`,
 		usableTo: ({pct}: {pct: number}) => `usable to ${plainNumber(pct)} % of pull`,
@@ -21,8 +21,8 @@ export const pictures = {
 		marks: {
 			wanted: {whole: 'wanted reading', brief: 'wanted', least: 'wanted'},
 			band: {whole: 'if the drag is 0.05 more or less', brief: 'drag ±', least: 'drag±'},
-			own: {whole: 'read with bias off', brief: 'bias off', least: 'own'},
-			measured: {whole: 'read with bias on', brief: 'bias on', least: 'read'},
+			own: {whole: 'read with bias off', brief: 'bias off', least: 'off'},
+			measured: {whole: 'read with bias on', brief: 'bias on', least: 'on'},
 			leftOver: {whole: 'left over', brief: 'left over', least: 'left'},
 		},
 		up: 'up is toward the rim',

@@ -6,44 +6,44 @@ import {inDegrees, inUnit, mm, percent, plainNumber, rounded} from '../numbers.j
 /** What is left to do where a line of a list is answered with no. */
 const lineLeft = {
 	safe: {
-		amplifier: 'Switch the amplifier off, or mute it, before you handle the stylus.',
-		platter: 'Block the platter: the gauge will stand on it.',
+		amplifier: 'Switch the amplifier off or mute it.',
+		platter: 'Block the platter.',
 		mains: 'Unplug the deck: moving the arm can start it.',
-		rest: 'Put the arm in its rest and lay the stylus guard ready.',
-		record: 'Take record, clamp and weight off: the gauge stands there.',
-		lock: 'Lock the arm in its rest. No lock: tie it there softly.',
+		rest: 'Put the arm in its rest. Lay the guard ready.',
+		record: 'Take record, clamp and weight off the platter.',
+		lock: 'Lock the arm in its rest. No lock: tie it softly.',
 	},
 	wires: {
-		upright: 'Set its sideways balance first, the way its maker says; never press the arm down.',
-		leads: 'Lay the leads as they are used and clear the arm.',
-		lifter: 'Lower the lifter until daylight shows under the tube.',
-		rest: 'Turn the clip of the rest out of the way.',
-		screws: 'Tighten them by hand: arm locked, stylus guarded, headshell held.',
-		air: 'Switch them off and wait until the air stands still.',
+		upright: 'Set the arm upright the way its maker says. Never press it down.',
+		leads: 'Lay the leads as they are used, clear of the arm.',
+		lifter: 'Lower the lifter until light shows under the tube.',
+		rest: 'Turn the clip of the rest away.',
+		screws: 'Lock the arm, guard on. Hold the headshell and tighten by hand.',
+		air: 'Close the lid, switch fan and heating off, wait for still air.',
 		static: 'Touch bare earthed metal, and brush the mat.',
 	},
 } as const satisfies Record<ProblemValues['lines-left']['list'], Readonly<Record<string, string>>>;
 
 const notConfirmed: Readonly<Record<UnconfirmedStep, string>> = {
-	'damping-off': 'With damping in, the readings show the fluid and not the arm.',
-	'bias-off': "While the bias device pulls, its force cannot be told from the arm's own.",
-	'bias-on': 'With the bias off there is nothing to read here.',
-	'arm-afloat': 'An arm that sinks or rises is not afloat: its weight gets into the push.',
-	'lifter-clear': 'A lifter that touches the arm holds it, and shows as friction.',
-	'first-swing': 'An arm that does not swing freely now is not ready to probe.',
-	'probe-end': 'Lock the arm in its rest before you read on.',
-	'back-lock': 'Lock the arm before anything else is touched.',
+	'damping-off': 'With the damping in you measure the fluid, not the arm.',
+	'bias-off': 'With the bias on you measure bias and arm together.',
+	'bias-on': 'Put the bias on first: this step reads it.',
+	'arm-afloat': 'An arm that sinks or rises is not afloat. Its weight spoils the reading.',
+	'lifter-clear': 'A lifter that touches the arm reads as friction.',
+	'first-swing': 'Swing and nudge the arm first.',
+	'probe-end': 'Lock the arm in its rest first.',
+	'back-lock': 'Lock the arm before you touch anything else.',
 	'back-gauge': 'The gauge still stands under the arm.',
 	'back-mat': 'The mat is still off.',
-	'back-damping': 'The damping is not restored yet.',
-	'back-blocks': 'A block or a tie that stays holds the platter or the arm.',
-	'back-leads': 'A cartridge without its leads does not play.',
-	'back-bias': 'The bias device is still out of action.',
+	'back-damping': 'The damping is not back yet.',
+	'back-blocks': 'A block or tie still holds platter or arm.',
+	'back-leads': 'The cartridge does not play without its leads.',
+	'back-bias': 'The bias is still off.',
 	'back-height': 'The arm is not at its playing height yet.',
 	'back-weight': 'The counterweight is not set for play yet.',
-	'back-guard': 'With the guard on, its mass is in the tracking force and the deck cannot play.',
+	'back-guard': 'The guard is still on: the deck cannot play.',
 	'back-level': 'Level the deck again.',
-	'back-upright': 'An arm that leans sideways plays one channel louder.',
+	'back-upright': 'An arm that leans plays one channel louder.',
 	'back-covers': 'The deck is not ready to play yet.',
 };
 
@@ -57,52 +57,50 @@ export const problems: Sentences<ProblemValues> = {
 	},
 	'not-confirmed': ({step}) => notConfirmed[step],
 	'never-crosses-record': (reached) =>
-		`With these lengths the stylus reaches only radii ${reach(reached)}: it never crosses the record.`,
+		`With these lengths the stylus never crosses the record: it reaches radii ${reach(reached)}.`,
 	'no-such-arm': () => 'No arm of this effective length has these two null radii.',
 	'pivot-not-believable': ({pivotMm, leastMm, mostMm}) =>
-		`The pivot distance would come out as ${inUnit(pivotMm, 'mm')}; ${plainNumber(leastMm)} to ${mm(mostMm)} is believable.`,
-	'offset-not-known': () =>
-		'One null radius says where the pivot is only together with the offset angle, which is not known.',
+		`That gives a pivot distance of ${inUnit(pivotMm, 'mm')}. Allowed: ${plainNumber(leastMm)} to ${mm(mostMm)}.`,
+	'offset-not-known': () => 'One null radius is not enough: the offset angle is not known.',
 	'radius-out-of-reach': ({radiusMm, ...reached}) =>
-		`The stylus does not reach a radius of ${inUnit(radiusMm, 'mm')}: this arm reaches ${reach(reached)}.`,
+		`The stylus does not reach ${inUnit(radiusMm, 'mm')}. It reaches radii ${reach(reached)}.`,
 	'outer-not-larger': ({outerMm, innerMm}) =>
 		`The outer radius (${inUnit(outerMm, 'mm')}) must be larger than the inner one (${inUnit(innerMm, 'mm')}).`,
-	'radius-taken': ({radiusMm}) => `There is a probe at ${inUnit(radiusMm, 'mm')} already; choose another radius.`,
+	'radius-taken': ({radiusMm}) => `${inUnit(radiusMm, 'mm')} is probed already. Choose another radius.`,
 	'stop-takes-hold': ({leastMm}) =>
-		`The automatic stop takes hold of the arm inside ${mm(leastMm)}; choose ${mm(leastMm)} or more.`,
+		`The automatic stop holds the arm inside ${mm(leastMm)}. Choose ${mm(leastMm)} or more.`,
 	'middle-not-between': ({innerMm, outerMm}) =>
 		`The middle radius must lie between the inner one (${inUnit(innerMm, 'mm')}) and the outer one (${inUnit(outerMm, 'mm')}).`,
-	'percent-of-nothing': () => 'A floating arm carries nothing, so this gauge must read a force.',
+	'percent-of-nothing': () => 'A floating arm has no tracking force to take percent of. Choose mN or grams.',
 	'low-force-too-high': () => 'The lowest force of the range is above the playing force.',
 	'high-force-too-low': () => 'The highest force of the range is below the playing force.',
-	'mat-meets-guard': () => 'With the mat on, a guard this deep would touch it.',
-	'level-read-once': () => "One reading alone does not pass: the level's own error may be larger than the tilt.",
+	'mat-meets-guard': () => 'A guard this deep touches the mat.',
+	'level-read-once': () => "One reading is not enough: the level's own error may be larger than the tilt.",
 	'leans-at-once': ({readDeg, allowedDeg}) =>
-		`${inDegrees(readDeg, 2)} is too much: ${plainNumber(allowedDeg)}° is allowed, and no level is that far off by itself.`,
+		`${inDegrees(readDeg, 2)} is too much (allowed ${plainNumber(allowedDeg)}°). That is no error of the level.`,
 	'tilt-too-much': ({sharePct, allowedPct}) =>
-		`The tilt alone pushes the stylus by ${percent(sharePct, decimalsApart(sharePct, allowedPct, 2))}; ${plainNumber(allowedPct)} % is allowed.`,
+		`The tilt alone makes ${percent(sharePct, decimalsApart(sharePct, allowedPct, 2))} of pull (allowed ${plainNumber(allowedPct)} %).`,
 	'deck-leans': ({leanDeg, allowedDeg}) =>
-		`The deck leans by ${inDegrees(leanDeg, decimalsApart(leanDeg, allowedDeg, 2))}; ${plainNumber(allowedDeg)}° is allowed.`,
-	'guard-mass-not-known': () => 'The guard was left out and its mass is not known, so the carried force is unknown.',
-	'weigh-with-guard': () => 'Put the guard on and weigh again, without zeroing the scale on it.',
+		`The deck is tilted by ${inDegrees(leanDeg, decimalsApart(leanDeg, allowedDeg, 2))} (allowed ${plainNumber(allowedDeg)}°).`,
+	'guard-mass-not-known': () =>
+		'The guard was left out and its mass is not known. So the force on the gauge is not known.',
+	'weigh-with-guard': () => 'Zero the empty scale, put the guard on and weigh again.',
 	'force-range-not-known': ({carriedMn}) =>
-		`The cartridge's range is not known, so nobody can say whether ${inUnit(carriedMn, 'gf')} is safe for it.`,
+		`Is ${inUnit(carriedMn, 'gf')} safe for the cartridge? Its range is not known.`,
 	'force-outside-range': ({carriedMn, side, lowMn, highMn}) =>
-		`The gauge would carry ${inUnit(carriedMn, 'gf')}, ${side} the cartridge's range of ${inUnit(lowMn, 'gf')} to ${inUnit(highMn, 'gf')}.`,
+		`The force on the gauge would be ${inUnit(carriedMn, 'gf')}, ${side} the cartridge's range of ${inUnit(lowMn, 'gf')} to ${inUnit(highMn, 'gf')}.`,
 	'force-off-target': ({carriedMn, playingMn, offPct, allowedPct}) =>
-		`${inUnit(carriedMn, 'gf')} is ${percent(Math.abs(offPct), decimalsApart(offPct, allowedPct, 0))} from the playing force of ${inUnit(playingMn, 'gf')}; ${plainNumber(allowedPct)} % is allowed. Was the guard left out, or the scale zeroed on it? Set it anew.`,
+		`${inUnit(carriedMn, 'gf')} is ${percent(Math.abs(offPct), decimalsApart(offPct, allowedPct, 0))} off the playing force of ${inUnit(playingMn, 'gf')} (allowed ${plainNumber(allowedPct)} %). Is the guard on? Was the scale empty when zeroed?`,
 	'stylus-height': ({stylusMm, side, lowMm, highMm}) =>
-		`${mm(stylusMm)} is too ${side}: the stylus should stand ${plainNumber(lowMm)} to ${mm(highMm)} above the surface.`,
-	'guard-too-near': ({guardMm}) =>
-		`The guard's underside is only ${rounded(guardMm, 1)} mm above the surface; more than 0.5 mm is needed.`,
-	'closing-off-scale': () =>
-		'The closing round is off scale, though the inner rounds were not: something moved. Probe again.',
+		`${mm(stylusMm)} is too ${side}. Wanted: ${plainNumber(lowMm)} to ${mm(highMm)} above the surface.`,
+	'guard-too-near': ({guardMm}) => `The gap under the guard is ${rounded(guardMm, 1)} mm. Wanted: more than 0.5 mm.`,
+	'closing-off-scale': () => 'Something moved: the closing round is off scale, the inner rounds were not. Probe again.',
 	'closing-moved': ({movedPct}) =>
-		`Something moved: the closing round is ${percent(Math.abs(movedPct), 2)} away from the inner rounds. Probe again.`,
-	'not-weighed': () => 'It was not weighed as played.',
+		`Something moved: the closing round is ${percent(Math.abs(movedPct), 2)} off the inner rounds. Probe again.`,
+	'not-weighed': () => 'The arm was not weighed as played.',
 	'playing-force-off': ({weighedMn, playingMn, offPct, allowedPct}) => {
 		const size = percent(Math.abs(offPct), decimalsApart(Math.abs(offPct), allowedPct, 1));
-		return `${inUnit(weighedMn, 'gf')} is ${size} ${offPct > 0 ? 'more' : 'less'} than the playing force of ${inUnit(playingMn, 'gf')}; within ${plainNumber(allowedPct)} % is wanted.`;
+		return `${inUnit(weighedMn, 'gf')} is ${size} ${offPct > 0 ? 'more' : 'less'} than the playing force of ${inUnit(playingMn, 'gf')} (allowed ${plainNumber(allowedPct)} %).`;
 	},
 };
 
@@ -120,9 +118,9 @@ export const ways: Readonly<Record<WayId, string>> = {
 	'correct-lowest': 'correct the lowest force',
 	'correct-highest': 'correct the highest force',
 	'correct-playing': 'correct the playing force',
-	'correct-mount': 'it is not pushed by hand',
-	'reads-mn': 'it reads millinewtons (mN)',
-	'reads-grams': 'it reads grams (gram-force)',
+	'correct-mount': 'correct how the gauge is held',
+	'reads-mn': 'the gauge reads millinewtons (mN)',
+	'reads-grams': 'the gauge reads grams (gram-force)',
 	'measure-pivot': 'measure the pivot distance',
 	'type-offset': 'type the offset angle',
 	'from-both-nulls': 'work it out from both null radii',
@@ -136,11 +134,11 @@ export const ways: Readonly<Record<WayId, string>> = {
 	'type-range': "type the maker's range",
 	'weigh-guarded': 'weigh again with the guard on',
 	'type-guard-mass': "type the guard's mass",
-	'weighed-guarded': 'done: guard on, scale not zeroed',
+	'weighed-guarded': 'done: guard on, scale not zeroed on it',
 	'weighed-without': 'the guard was not on, or the scale was zeroed on it',
-	'add-guard-mass': "add the guard's known mass instead",
-	'tick-again': 'done now: tick again',
+	'add-guard-mass': "add the guard's known mass",
+	'tick-again': 'done now: look again',
 	'probe-anew': 'probe again from the start: a new series',
-	'do-now': 'do it now, then confirm',
-	'switch-on': 'switch it on now, then confirm',
+	'do-now': 'do it now',
+	'switch-on': 'put the bias on now',
 };

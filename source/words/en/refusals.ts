@@ -32,26 +32,24 @@ const withSide = (wanted: SidesWanted | undefined): string =>
 export const refusals: Sentences<TypedRefusalValues> = {
 	'no-number-typed': (wanted) => `Type a number, for example ${exampleIn(wanted.unit)}${withSide(wanted.sides)}.`,
 	'not-a-number': ({typed, unit, sides}) =>
-		`${inQuotes(typed)} is not a number; type it like this: ${exampleIn(unit)}${withSide(sides)}.`,
+		`${inQuotes(typed)} is no number. Type it like this: ${exampleIn(unit)}${withSide(sides)}.`,
 	'more-than-one-mark': ({typed, unit, sides}) =>
-		`${inQuotes(typed)} has more than one decimal mark; type it with a single point or comma, for example ${exampleIn(unit)}${withSide(sides)}.`,
+		`${inQuotes(typed)} has two decimal marks. Type it like this: ${exampleIn(unit)}${withSide(sides)}.`,
 	'unit-not-known': ({tail, quantity, sides}) =>
-		`${inQuotes(tail)} is not a unit known here; use ${labelsOf(quantity).join(', ')}${withSide(sides)}.`,
+		`${inQuotes(tail)} is no unit here. Use ${labelsOf(quantity).join(', ')}${withSide(sides)}.`,
 	'too-many-digits': ({typed, unit, sides}) =>
-		`${inQuotes(typed)} has more digits than a reading can have; type it for example ${exampleIn(unit)}${withSide(sides)}.`,
-	'gauge-sign-counts': () =>
-		"Here the gauge's own sign counts, not a direction: type + or − as it shows, for example +4.",
-	'two-sides': ({typed}) =>
-		`${inQuotes(typed)} says two things: sign and word point to different sides. Type only one of them.`,
-	'minus-and-word': ({word}) => `Leave out the minus: the word '${entries.sides[word].word}' already says the side.`,
+		`${inQuotes(typed)} has too many digits. Type it like this: ${exampleIn(unit)}${withSide(sides)}.`,
+	'gauge-sign-counts': () => "Type the gauge's own + or −, for example +4. Out and in do not count here.",
+	'two-sides': ({typed}) => `${inQuotes(typed)} names two sides: one by sign, one by word. Type only one of them.`,
+	'minus-and-word': ({word}) => `Leave out the minus: the word '${entries.sides[word].word}' already names the side.`,
 	'not-believable': ({typed, least, most, unit, meant}) =>
-		`${inQuotes(typed)} cannot be right: ${inUnit(least, unit)} to ${inUnit(most, unit)} is believable here${meant ? `; did you mean ${Number(meant.entered.toPrecision(6))} ${units[meant.unit].label}?` : '.'}`,
-	'no-name': () => 'Type a name, or anything you will know it by.',
-	'control-characters': () => 'A name may hold any characters but control characters; type it again.',
-	'too-long': ({characters, most}) => `That is ${characters} characters; at most ${most} are kept.`,
+		`${inQuotes(typed)} cannot be right. Allowed here: ${inUnit(least, unit)} to ${inUnit(most, unit)}.${meant ? ` Did you mean ${Number(meant.entered.toPrecision(6))} ${units[meant.unit].label}?` : ''}`,
+	'no-name': () => 'Type a name.',
+	'control-characters': () => 'Control characters cannot stand in a name. Type it again.',
+	'too-long': ({characters, most}) => `That is ${characters} characters. At most ${most} are kept.`,
 	'not-in-list': ({options}) => `Choose by number, 1 to ${options}.`,
 	'stands-alone': ({name}) => `Choose '${name}' alone, or leave it out.`,
-	'not-yes-or-no': () => 'Press y for yes or n for not yet.',
-	'no-clock-time': ({typed}) => `${inQuotes(typed)} is no time of a clock face; type it like 8:30, or 8 for 8 o'clock.`,
-	'not-by-text': () => 'This step is not answered by text.',
+	'not-yes-or-no': () => 'Press y for yes, n for not yet.',
+	'no-clock-time': ({typed}) => `${inQuotes(typed)} is no clock time. Type it like 8:30, or 8 for 8 o'clock.`,
+	'not-by-text': () => 'This step takes no text.',
 };

@@ -12,104 +12,104 @@ type RemedyWords = {
 	readonly left?: string;
 };
 
-const weighAgain = 'Then set the tracking force again, guard on.';
+const weighAgain = 'Set the tracking force again, guard on.';
 
 /** What can be tried at the bench, by id. */
 export const remedies: Readonly<Record<RemedyId, RemedyWords>> = {
 	level: {
 		name: 'level the armboard',
-		how: 'Lower the side that the level calls high, at the feet; then read the level again.',
+		how: 'Lower the high side at the feet. Read the level again.',
 		doing: 'Levelling',
 	},
 	leads: {
-		name: 'dress the leads anew',
-		how: 'They hang free, touch nothing, and do not twist where they leave the arm.',
+		name: 'dress the leads',
+		how: 'They hang free, touch nothing and have no twist at the arm.',
 		doing: 'Dressing the leads',
 	},
 	bias: {
-		name: 'look whether the bias is right off',
-		how: 'Look at it: thread, weight and lever must not touch the arm.',
+		name: 'look whether the bias is off',
+		how: 'Thread, weight and lever must not touch the arm.',
 		doing: 'Taking the bias off',
 	},
 	damping: {
 		name: 'look at the damping again',
-		how: 'Paddle and fluid must not touch.',
+		how: 'The paddle must not touch the fluid.',
 		doing: 'Looking at the damping',
 	},
 	force: {
 		name: 'set and weigh the tracking force again',
-		how: 'Arm in its rest before you turn the counterweight.',
+		how: 'Put the arm in its rest before you turn the counterweight.',
 		doing: 'Setting the tracking force',
 	},
-	height: {name: 'set the height anew', how: '', doing: 'Setting the height'},
-	again: {name: 'touch nothing, only probe again', how: '', doing: 'Probing again'},
+	height: {name: 'set the height again', how: '', doing: 'Setting the height'},
+	again: {name: 'touch nothing, probe again', how: '', doing: 'Probing again'},
 	'gauge-foot': {
 		name: "look at the gauge's foot and zero screw",
-		how: 'The foot stands firm on its mark; nobody turned the screw.',
+		how: 'The foot stands firm on its mark. Nobody turned the screw.',
 		doing: 'Setting the gauge firm',
 	},
-	platter: {name: 'block the platter', how: 'The gauge stands on it.', doing: 'Blocking the platter'},
+	platter: {name: 'block the platter', how: 'It must not turn under the gauge.', doing: 'Blocking the platter'},
 	'still-deck': {
-		name: 'take hands off the deck',
+		name: 'keep your hands off the deck',
 		how: 'Block a sprung deck as far as its maker allows.',
 		doing: 'Keeping the deck still',
 	},
 	'gauge-zero': {
 		name: "find the gauge's zero",
-		how: 'Turn the gauge end for end for one round, or read it free of the arm.',
+		how: 'Take one turned round, or read the gauge free of the arm.',
 		doing: "Finding the gauge's zero",
 	},
 	'half-force': {
 		name: 'probe with half the force',
-		how: 'Turn the counterweight. What leans halves; what leads, bias or a magnet make stays.',
+		how: 'Turn the counterweight. A lean halves; a push of leads, bias or magnet stays.',
 		doing: 'Halving the force',
-		left: 'The force is still halved. Set it back before the deck is played.',
+		left: 'The force is still halved. Set it back before you play.',
 	},
 	'lead-loop': {
 		name: 'let the leads hang slack at mid-record',
-		how: 'Look where their free loop stands with the arm at mid-record, and centre it there.',
+		how: 'Hold the arm at mid-record. Centre the free loop there.',
 		doing: 'Centring the loop of the leads',
 	},
 	'leads-off': {
-		name: 'push the leads off at their tags',
-		how: 'Only where they push on. Note their colours. Platter off first; never tip a deck with platter or arm loose.',
+		name: 'take the leads off at their tags',
+		how: 'Only leads that push on. Note their colours. Take the platter off first. Never tip a deck with platter or arm loose.',
 		doing: 'Taking the leads off',
-		left: 'The leads are still off. Push them on by their colours, then check the phase.',
+		left: 'The leads are still off. Push them on by their colours. Then check the phase.',
 	},
 	magnet: {
 		name: 'look for a magnet or steel near the cartridge',
-		how: 'Tools, clips, the platter and the gauge itself.',
+		how: 'Tools, clips, the platter, the gauge itself.',
 		doing: 'Moving steel and magnets away',
 	},
 	'cartridge-weight': {
 		name: "put a weight in the cartridge's place",
-		how: `Its own mass, no magnet in it. ${weighAgain}`,
+		how: `Same mass as the cartridge, no magnet. ${weighAgain}`,
 		doing: 'Taking the cartridge out',
-		left: 'The weight is still in the head. Put the cartridge back, then set the force.',
+		left: 'The weight is still in the headshell. Put the cartridge back. Then set the force.',
 	},
 	lifter: {
 		name: 'look whether the lifter still touches',
-		how: 'Lifter fully down, paper passes between it and the arm at both radii.',
+		how: 'Lower the lifter. Paper must pass under the arm at both radii.',
 		doing: 'Freeing the lifter',
 	},
 	'gauge-friction': {
 		name: "look at the gauge's own friction",
-		how: 'A free arm shows it: compare the smallest band that the gauge ever showed.',
+		how: 'Compare with the smallest friction that the gauge ever showed.',
 		doing: 'Freeing the gauge',
 	},
 	touching: {
-		name: 'look whether guard, cable or a lead touches',
-		how: 'Paper passes under the guard; nothing rubs along the whole swing.',
-		doing: 'Freeing guard, cable and leads',
+		name: 'look whether the guard or a lead touches',
+		how: 'Paper must pass under the guard. Nothing may rub along the swing.',
+		doing: 'Freeing guard and leads',
 	},
 	'along-swing': {
 		name: 'look along the swing for what touches',
-		how: 'Leads, lifter, rest and stop linkage, most of all at the end that holds more.',
+		how: 'Look at leads, lifter, rest and linkage, at the bad end first.',
 		doing: 'Freeing what touches at one end',
 	},
 	repeat: {
-		name: 'repeat at one radius before you ask the maker',
-		how: 'Leads dressed anew, guard not touching, deck undisturbed.',
-		doing: 'Repeating with the leads dressed anew',
+		name: 'probe one radius again before you ask the maker',
+		how: 'Dress the leads. Guard clear, hands off the deck.',
+		doing: 'Dressing the leads again',
 	},
 };

@@ -14,39 +14,37 @@ import {problems, ways} from './problems.js';
 import {inQuotes, refusals} from './refusals.js';
 
 const nextCheck: Sentences<NextCheckValues> = {
-	'to-put-right': () => 'Check again after it was put right; the reminder comes in a month (default of this program).',
+	'to-put-right': () => 'Check again once it is put right, in a month at the latest (default of this program).',
 	soon: ({isUndecided, change}) =>
 		`In a month: ${listed([
 			...(isUndecided ? ['something is undecided'] : []),
 			...(change === 'changed' ? ['something changed since the last check'] : []),
-			...(change === 'perhaps' ? ['something perhaps changed since the last check'] : []),
+			...(change === 'perhaps' ? ['something may have changed since the last check'] : []),
 		])} (default of this program).`,
-	'wire-creeps': () => 'In three months: a stiff wire or a free loop creeps sooner (default of this program).',
+	'wire-creeps': () => 'In three months: stiff leads or a free loop creep sooner (default of this program).',
 	usual: () => 'In six months (common practice, no source).',
 };
 
 /** Why a check has no figures yet. */
 const missing: Readonly<Record<MissingPart, string>> = {
-	description: 'The arm is not described and weighed yet, so there are no figures.',
-	inner: 'There is no complete round at the inner radius yet, so there are no figures.',
-	outer: 'There is no complete round at the outer radius yet, so there are no figures.',
+	description: 'No figures yet: describe and weigh the arm first.',
+	inner: 'No figures yet: take a whole round at the inner radius.',
+	outer: 'No figures yet: take a whole round at the outer radius.',
 };
 
 const kinds = {arm: 'arm', cartridge: 'cartridge', tools: 'set of tools'};
 
 const profileRefused: Sentences<ProfileRefusals> = {
-	gone: () => 'That profile is no longer on file; look at the list again.',
+	gone: () => 'That profile is gone. Look at the list again.',
 	'no-name': () => 'Type a name.',
 	'not-read': ({refusal}) => speaker(refusals)(refusal),
-	'name-taken': ({kind, name}) =>
-		`There is another ${kinds[kind]} called "${name}"; choose another name, so that the two stay apart.`,
+	'name-taken': ({kind, name}) => `Another ${kinds[kind]} is called "${name}". Choose another name.`,
 	'name-was-taken': ({kind, name, today}) =>
-		`The ${kinds[kind]} "${today}" was called "${name}" before; choose another name, so that the two stay apart.`,
-	'name-has-checks': ({name}) =>
-		`There are checks of another arm called "${name}"; choose another name, so that the two stay apart.`,
-	'no-day': ({typed}) => `${inQuotes(typed)} is no day; type it like 2026-11-25.`,
-	'day-ahead': ({on}) => `${dayText(on)} lies ahead; type the day on which it was done.`,
-	'does-not-apply': () => 'That question does not apply to this profile; look at the list of its answers again.',
+		`The ${kinds[kind]} "${today}" was called "${name}" before. Choose another name.`,
+	'name-has-checks': ({name}) => `Another arm called "${name}" has checks. Choose another name.`,
+	'no-day': ({typed}) => `${inQuotes(typed)} is no day. Type it like 2026-11-25.`,
+	'day-ahead': ({on}) => `${dayText(on)} lies ahead. Type the day on which it was done.`,
+	'does-not-apply': () => 'This profile has no such answer. Look at its list again.',
 	'side-wanted': ({plus, minus}) => `Type it with its side, ${plus} or ${minus}.`,
 	'does-not-pass': ({problem}) =>
 		`${speaker(problems)(problem)} What helps: ${problem.ways.map(({id}) => ways[id]).join(', or ')}.`,
@@ -56,14 +54,14 @@ const profileRefused: Sentences<ProfileRefusals> = {
 const differ = ({apart, usual, step, unit}: RadiusApart): string => {
 	const {label} = units[unit];
 	const size = rounded(apart, decimalsApart(apart, usual, Math.max(1, stepDecimals(step))));
-	return `their middles differ by ${size} ${label}, where up to ${plainNumber(usual)} ${label} is usual with this step and nudge`;
+	return `their middles differ by ${size} ${label} (usual with this step and nudge: up to ${plainNumber(usual)} ${label})`;
 };
 
 const loading = (id: string): string => (id === 'spring' ? 'a spring' : 'gravity');
 
 /** Why a check cannot be compared with an earlier one, as a whole or at a radius. */
 const obstacles: Sentences<ObstacleValues> = {
-	'no-figures': ({date}) => `Not comparable with ${dayText(date)}: one of the two came to no figures.`,
+	'no-figures': ({date}) => `Not comparable with ${dayText(date)}: one of the two has no figures.`,
 	'other-loading': ({date, before, today}) =>
 		`Not comparable with ${dayText(date)}: its tracking force was made by ${loading(before)} then, by ${loading(today)} now.`,
 	'other-length': ({date, thenMm, nowMm}) =>
@@ -85,18 +83,18 @@ const weighedFirst: Readonly<Record<string, string>> = {
 
 /** What was otherwise in an earlier check, though the two can be compared. */
 const notes: Sentences<NoteValues> = {
-	'level-not-read': () => 'The level was not read both times, so pulls are compared with what the tilt makes of them.',
+	'level-not-read': () => 'The level was not read both times. So the pulls include the tilt.',
 	'other-force': ({thenMn, nowMn}) =>
-		`The playing force was ${inUnit(thenMn, 'gf')} then, ${inUnit(nowMn, 'gf')} now, so forces are compared.`,
+		`The playing force was ${inUnit(thenMn, 'gf')} then, ${inUnit(nowMn, 'gf')} now. So forces are compared, not percents.`,
 	'other-tools': ({before, today}) => `Measured with '${before}' then, with '${today}' now.`,
 	'other-guard': ({before, today}) => `${weighedFirst[before] ?? before} then, ${weighed[today] ?? today} now.`,
 };
 
 const voidReasons: Readonly<Record<VoidReason, string>> = {
-	forgotten: 'something was forgotten before the probe',
-	disturbed: 'the deck was disturbed',
-	'other-meant': 'another arm or profile was meant',
-	tried: 'it was only tried out',
+	forgotten: 'a step before the probe was forgotten',
+	disturbed: 'the deck was bumped',
+	'other-meant': 'wrong arm or profile',
+	tried: 'I was only trying it out',
 	typed: 'another reason (type it)',
 };
 
@@ -108,29 +106,29 @@ export const results = {
 	/** What a kind of profile is called. */
 	kinds,
 	missing,
-	profileLacks: ({title}: {title: string}): string => `${title}: no answer yet; a check will ask for it.`,
+	profileLacks: ({title}: {title: string}): string => `${title}: no answer yet. The next check asks.`,
 	/** No radius has two rounds alike. */
 	repeatabilityAssumed:
-		'How well rounds repeat is assumed: the ± may be too small. Three rounds at each radius show it.',
+		'The scatter of the rounds is assumed, so the ± may be too small. Take three rounds at each radius.',
 	/** What one round more would make of both uncertainties (95 %). */
 	oneMoreRound: (more: {pullUncertaintyPct: number; bandUncertaintyPct: number}): string =>
-		`One round more would bring the pull to ± ${percent(more.pullUncertaintyPct, 2)}, the band to ± ${percent(more.bandUncertaintyPct, 2)}.`,
-	oneMoreIsIdle: 'One round more would bring hardly anything.',
+		`One more round would bring the pull to ± ${percent(more.pullUncertaintyPct, 2)}, the friction to ± ${percent(more.bandUncertaintyPct, 2)}.`,
+	oneMoreIsIdle: 'One more round would hardly help.',
 	roundsApart: (here: RadiusApart): string =>
 		`The rounds do not agree: ${differ(here)}. Take them again, or strike the odd one out.`,
 	/** Their spread counts at the other radii too. */
 	roundsApartElsewhere: (there: RadiusApart): string =>
-		`At ${mm(there.radiusMm)} the rounds do not agree, and that widens the ± here: ${differ(there)}.`,
+		`The rounds at ${mm(there.radiusMm)} do not agree, so the ± here is larger: ${differ(there)}.`,
 	obstacles,
 	notes,
 	/** Why a check is marked void. What is kept is the text, as it was on the day; the last one is typed. */
 	voidReasons,
 	voidReasonWanted: 'Type the reason in a few words, at most 80 letters.',
 	void: ({at, reason}: {at: string; reason: string}): string =>
-		`VOID since ${dayText(at.slice(0, 10))}: ${reason}. It does not count: comparisons, trend and the day of the next check leave it out.`,
+		`VOID since ${dayText(at.slice(0, 10))}: ${reason}. It does not count in comparisons, trend and next check.`,
 	voidUnknown: 'Not known whether this check counts: what is noted beside it cannot be read.',
 	wasVoid: ({at, takenBackAt, reason}: {at: string; takenBackAt: string; reason: string}): string =>
-		`Was void from ${dayText(at.slice(0, 10))} to ${dayText(takenBackAt.slice(0, 10))} (${reason}); counts again.`,
+		`Was void from ${dayText(at.slice(0, 10))} to ${dayText(takenBackAt.slice(0, 10))} (${reason}). It counts again.`,
 	/** How far off the day of the next check is. */
 	due: ({inDays}: Pick<DueArm, 'inDays'>): string => {
 		if (inDays === 0) return 'due today';

@@ -21,13 +21,13 @@ type Since = {readonly date: string};
 /** The word for a change, the same everywhere. */
 const verdicts: Readonly<Record<ChangeVerdict, string>> = {
 	changed: 'changed',
-	perhaps: 'perhaps; probe once more',
+	perhaps: 'perhaps; probe again',
 	unchanged: 'not changed',
 };
 
 /** Which way a figure went: a pull toward rim or spindle, a band wider or narrower. */
 function wayOfChange({figure, movedPct}: Moved): string {
-	if (figure === 'band') return movedPct < 0 ? 'narrower' : 'wider';
+	if (figure === 'band') return movedPct < 0 ? 'less' : 'more';
 	return movedPct < 0 ? 'toward the spindle' : 'toward the rim';
 }
 
@@ -38,7 +38,7 @@ function sizeOfChange(moved: Moved): string {
 }
 
 const atRadius = ({place, radiusMm}: AtRadius): string => `at the ${place} radius (${mm(radiusMm)})`;
-const nameOf = (moved: Moved): string => `${moved.figure === 'pull' ? 'pull' : 'hold band'} ${atRadius(moved)}`;
+const nameOf = (moved: Moved): string => `${moved.figure === 'pull' ? 'pull' : 'friction'} ${atRadius(moved)}`;
 
 /** A slope: '0.52 % ± 0.07 %'; without the ± where that would be printed as zero. */
 const slopeText = ({slope, slopeUncertainty}: Trend): string =>
@@ -62,13 +62,13 @@ type HistoryAt = AtRadius & {
 };
 
 const doneText = (done: HistoryAt['done']): string =>
-	done.length === 0 ? '' : ` Done meanwhile: ${done.map(({date, what}) => `${dayText(date)} ${what}`).join('; ')}.`;
+	done.length === 0 ? '' : ` Done since: ${done.map(({date, what}) => `${dayText(date)} ${what}`).join('; ')}.`;
 
 /** How a check stands against those before it. */
 const comparison = {
 	summary: {
 		changed: 'CHANGED since the last check.',
-		perhaps: 'PERHAPS CHANGED since the last check: probe once more.',
+		perhaps: 'PERHAPS CHANGED since the last check. Probe again.',
 		unchanged: 'Not changed since the last check.',
 	} satisfies Record<ChangeVerdict, string>,
 	/** Of two checks that somebody chose. */
@@ -84,11 +84,11 @@ const comparison = {
 		`Not changed since ${dayText(date)}: ${listed(figures.map((one) => `${nameOf(one)}, ${sizeOfChange(one)}`))}.`,
 	doneBetween: ({what}: {readonly what: readonly string[]}) => `Between the two: ${listed(what)}.`,
 	done: ({what}: {readonly what: readonly string[]}) =>
-		`Between the two: ${listed(what)}. A new stretch of its history begins here.`,
+		`Between the two: ${listed(what)}. The trend starts again here.`,
 	room: ({byC, place, radiusMm, pullPct}: AtRadius & {readonly byC: number; readonly pullPct: number}) =>
-		`The room is ${rounded(Math.abs(byC), 0)} °C ${byC > 0 ? 'warmer' : 'colder'}: from its history that alone would move the pull ${atRadius({place, radiusMm})} by ${forceWithWay(pullPct, '%', 1)}.`,
-	wireFirst: 'Likely first: the wire, stiff or in a free loop as it is, creeps over the seasons.',
-	againstFirst: 'Against the first check of this stretch:',
+		`The room is ${rounded(Math.abs(byC), 0)} °C ${byC > 0 ? 'warmer' : 'colder'}. By its history that alone moves the pull ${atRadius({place, radiusMm})} ${forceWithWay(pullPct, '%', 1)}.`,
+	wireFirst: 'Likely first: the leads. Stiff leads or a free loop creep over the seasons.',
+	againstFirst: 'Against the first check since then:',
 };
 
 /** The long run of an arm. */
@@ -98,13 +98,13 @@ const longRun = {
 	noTrend: ({checks, date, ...radius}: AtRadius & Since & {readonly checks: number}) =>
 		`Pull ${atRadius(radius)}: no trend seen (${checks} checks since ${dayText(date)}).`,
 	seasonOpen: (radius: AtRadius) =>
-		`Pull ${atRadius(radius)}: season not told from drift; one check in another season, or the temperature beside each, would tell.`,
+		`Pull ${atRadius(radius)}: season or drift, not known. Check in another season, or type the room temperature each time.`,
 	withTemperature: ({trend, checks, ...radius}: TrendAt) =>
-		`Pull ${atRadius(radius)}: goes with the temperature, ${slopeText(trend)} per °C ${towardText(trend)} (${checks} checks).`,
+		`Pull ${atRadius(radius)}: changes with the temperature, ${slopeText(trend)} per °C ${towardText(trend)} (${checks} checks).`,
 	step: ({what, date, figures}: Since & {readonly what: readonly string[]; readonly figures: readonly Moved[]}) =>
-		`A step at the check of ${dayText(date)}, after ${listed(what)}: ${listed(figures.map((one) => `${nameOf(one)}, ${sizeOfChange(one)}`))}. The trend counts from there.`,
+		`A jump at the check of ${dayText(date)}, after ${listed(what)}: ${listed(figures.map((one) => `${nameOf(one)}, ${sizeOfChange(one)}`))}. The trend counts from there.`,
 	tooFew: ({checks, least}: {readonly checks: number; readonly least: number}) =>
-		`${checks} checks so far; a trend is looked for from ${plainNumber(least)} on.`,
+		`${checks} checks so far. A trend needs ${plainNumber(least)}.`,
 };
 
 /** The pictures of pull and hold band over time. */
@@ -112,9 +112,9 @@ const pictures = {
 	pull: ({place, radiusMm}: AtRadius) => `pull, ${place} ${mm(radiusMm)}, up is toward the rim`,
 	pullInWords: ({place, radiusMm, points, done}: HistoryAt) =>
 		`Pull at the ${place} ${mm(radiusMm)} radius over time: ${pointList(points, sideForce)}.${doneText(done)}`,
-	band: ({place, radiusMm}: AtRadius) => `hold band, ${place} ${mm(radiusMm)}`,
+	band: ({place, radiusMm}: AtRadius) => `friction, ${place} ${mm(radiusMm)}`,
 	bandInWords: ({place, radiusMm, points, done}: HistoryAt) =>
-		`Hold band at the ${place} ${mm(radiusMm)} radius over time: ${pointList(points, span)}.${doneText(done)}`,
+		`Friction at the ${place} ${mm(radiusMm)} radius over time: ${pointList(points, span)}.${doneText(done)}`,
 };
 
 /** Something that was done to an arm: what kind of thing, and the few words that were typed of it. */

@@ -15,12 +15,12 @@ const verdictOf = ({verdict}: {readonly verdict: string}): string => {
 /** Past checks: their list, one of them, and why one does not count. */
 export const past = {
 	title: 'Past checks',
-	none: 'No check is on file yet.',
+	none: 'No check on file yet.',
 	/** Which of them are shown, and what the columns of the list are. */
 	span: ({first, last, total, hasKeys}: SpanOfList) =>
-		`${first} to ${last} of ${total}${hasKeys ? '; left and right for newer and older' : ''}. Date, arm, verdict; then radius in mm: pull / hold band in %.`,
+		`${first} to ${last} of ${total}${hasKeys ? '; left newer, right older' : ''}. Date, arm, verdict; then radius in mm: pull/friction in %.`,
 	/** Where the filter leaves none. */
-	noneSuch: 'No check on file is like that.',
+	noneSuch: 'No such check on file.',
 	filter: {
 		title: 'Which past checks?',
 		now: ({arm, year, verdict}: Wanted) => {
@@ -29,9 +29,9 @@ export const past = {
 			);
 			return `filter: ${parts.length === 0 ? 'all' : parts.join(', ')}`;
 		},
-		byArm: 'of one arm',
-		byYear: 'of one year',
-		byVerdict: 'with one verdict',
+		byArm: 'one arm',
+		byYear: 'one year',
+		byVerdict: 'one verdict',
 		all: 'show all',
 		typePart: "Type part of the arm's name. Enter alone: all arms.",
 		whichYear: 'Which year?',
@@ -51,13 +51,13 @@ export const past = {
 	offScale: ({radiusMm}: Pick<PastProbe, 'radiusMm'>) => `${plainNumber(radiusMm)}: off scale`,
 	/** The same with every ±. */
 	wholeFigures: ({radiusMm, pullPct, pullUncertaintyPct, bandPct, bandUncertaintyPct}: WithUncertainty) =>
-		`${mm(radiusMm)} ${sideForce(pullPct, pullUncertaintyPct)}, band ${span(bandPct, bandUncertaintyPct)}`,
+		`${mm(radiusMm)} ${sideForce(pullPct, pullUncertaintyPct)}, friction ${span(bandPct, bandUncertaintyPct)}`,
 	wholeOffScale: ({radiusMm}: Pick<PastProbe, 'radiusMm'>) => `${mm(radiusMm)} off scale`,
 	check: {
 		title: 'Past check',
 		titleOf: ({arm, date}: Pick<PastCheck, 'arm' | 'date'>) => `${arm}: check of ${dayText(date)}`,
-		compare: 'compare it with another check',
-		putBack: 'do its put-back list now',
+		compare: 'compare with another check',
+		putBack: 'put the deck back now',
 		back: 'back to the list',
 		markVoid: 'mark it void',
 		countAgain: 'let it count again',
@@ -67,7 +67,7 @@ export const past = {
 		title: ({arm}: Pick<PastCheck, 'arm'>) => `${arm}: two checks`,
 		columns: ({before, now}: {readonly before: string; readonly now: string}) => ['', dayText(before), dayText(now)],
 		pull: ({place}: {readonly place: string}) => `${place} pull`,
-		band: ({place}: {readonly place: string}) => `${place} band`,
+		band: ({place}: {readonly place: string}) => `${place} friction`,
 		verdict: 'verdict',
 		notMeasured: '-',
 		other: 'another check',
@@ -75,8 +75,8 @@ export const past = {
 	reason: {
 		title: 'Why does this check not count?',
 		whatItMeans:
-			'A void check stays on file, unchanged, with this reason beside it. Comparisons, trend and the day of the next check leave it out. It can be taken back.',
-		inFewWords: 'In a few words, at most 80 letters.',
+			'A void check stays on file with its reason. Comparisons, trend and next check leave it out. You can take that back.',
+		inFewWords: 'Type the reason, at most 80 letters.',
 		given: ({reason}: {readonly reason: string}) => `Reason: ${reason}`,
 		question: 'Mark this check void?',
 	},

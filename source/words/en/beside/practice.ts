@@ -4,9 +4,9 @@ type LeftOpen = {readonly arm: string; readonly minutesAgo: number; readonly ste
 
 /** How much of a check is practised. */
 const extents = {
-	once: 'a first try: one round at each radius, deck prepared (three minutes)',
-	probe: 'the whole probe: three rounds at each radius, deck prepared (ten minutes)',
-	whole: 'the whole check, from the first line (twenty minutes)',
+	once: 'first try: one round at each radius, deck prepared (3 min)',
+	probe: 'whole probe: three rounds at each radius, deck prepared (10 min)',
+	whole: 'whole check, from the first line (20 min)',
 };
 
 /** Where practice begins and ends. */
@@ -15,19 +15,18 @@ export const practice = {
 	notice: 'PRACTICE: arm, deck and readings are invented. Nothing here is a real check.',
 	arms: {
 		title: 'PRACTICE: which invented arm?',
-		about:
-			'Each has one lesson. You probe it as you would at the bench; at the end its hidden truth stands beside what you found.',
+		about: 'Each arm has one lesson. Probe it as at the bench. At the end you see what was hidden.',
 		resume: ({arm, minutesAgo, step}: LeftOpen) => `go on with "${arm}", left ${agoText(minutesAgo)} at '${step}'`,
 		firstTry: ({name}: {readonly name: string}) =>
-			`a first try, in three minutes: ${name.charAt(0).toLowerCase()}${name.slice(1)}`,
-		hidden: 'one of them, not told which',
+			`first try, three minutes: ${name.charAt(0).toLowerCase()}${name.slice(1)}`,
+		hidden: 'one of them, you are not told which',
 		home: 'back to real checks',
 		leave: 'leave',
 	},
 	extent: {
 		title: 'PRACTICE: how much of the check?',
 		/** Before another arm takes the place of one that is not finished. */
-		putAway: ({arm}: Pick<LeftOpen, 'arm'>) => `The practice on "${arm}" is put away as it stands.`,
+		putAway: ({arm}: Pick<LeftOpen, 'arm'>) => `The practice on "${arm}" ends here, unfinished.`,
 		extents,
 	},
 	filed: {

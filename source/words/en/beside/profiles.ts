@@ -4,10 +4,9 @@ import {listed} from '../../numbers.js';
 import {results} from '../results.js';
 
 const renaming = {
-	arm: 'A new name for the same arm; its past checks keep the old one and stay with it. Another arm is entered in a check.',
-	cartridge: 'A new name for the same cartridge. Another one, or one with a new stylus, is entered in a check.',
-	tools:
-		'A new name for the same gauge, scale and level. Others, or a gauge that was repaired or adjusted, are entered in a check.',
+	arm: 'Type a new name for the same arm. Its past checks stay with it. Enter another arm in a check.',
+	cartridge: 'Type a new name for the same cartridge. Enter another one, or a new stylus, in a check.',
+	tools: 'Type a new name for the same gauge, scale and level. Enter others, or a repaired gauge, in a check.',
 } satisfies Record<ProfileKind, string>;
 
 type Named = {readonly name: string};
@@ -16,9 +15,9 @@ type Kept = {readonly on: string; readonly changedOn: string | undefined};
 
 export const profiles = {
 	title: 'Profiles',
-	gone: 'That profile is no longer on file.',
-	none: 'None yet: they are kept as you answer the questions of a check.',
-	some: 'Kept from your checks. Choose one to see it, rename, correct or set it aside.',
+	gone: 'That profile is gone.',
+	none: 'None yet. A check fills them in as you answer.',
+	some: 'Choose one to see, rename or correct it, or set it aside.',
 	inList: ({kind, name, isAside}: Named & {readonly kind: ProfileKind; readonly isAside: boolean}) =>
 		`${kind}: ${name}${isAside ? ' (set aside)' : ''}`,
 	kept: ({on, changedOn}: Kept) =>
@@ -31,15 +30,15 @@ export const profiles = {
 	rename: ({name}: Named) => `Rename ${name}`,
 	renaming,
 	correct: ({name}: Named) => `Correct ${name}`,
-	correcting: 'Past checks keep the answers that they were made with.',
+	correcting: 'Past checks keep their old answers.',
 	takenOver: ({kind}: {readonly kind: ProfileKind}) =>
-		`The open check has taken this ${results.kinds[kind]} over and keeps its answers: a change here holds for checks that start from now on.`,
+		`The open check keeps its answers for this ${results.kinds[kind]}. A change here holds for new checks.`,
 	actions: {
 		rename: 'rename it',
 		answers: 'correct an answer',
 		events: 'what was done to it',
-		'set-aside': 'set it aside: offer it no more',
-		'take-back': 'take it back: offer it in checks again',
+		'set-aside': 'set it aside: no longer offer it',
+		'take-back': 'take it back: offer it again',
 		back: 'back to the list',
 	},
 	answer: ({title, text}: {readonly title: string; readonly text: string}) => `${title}: ${text}`,

@@ -16,8 +16,8 @@ function toSet({fit: {factor}, setBy, weightG}: BestSetting): string {
 	switch (setBy) {
 		case 'weight':
 			return weightG === undefined
-				? `make the bias pull ${times(factor)} as much, by its weight or notch`
-				: `bias weight ${inUnit(weightG * factor, 'g', 1)} instead of ${inUnit(weightG, 'g', 1)} (or ${times(factor)} by its notch)`;
+				? `set the bias to ${times(factor)} as much, by weight or notch`
+				: `hang ${inUnit(weightG * factor, 'g', 1)} on in place of ${inUnit(weightG, 'g', 1)} (or ${times(factor)} as much by its notch)`;
 		case 'turning':
 			return `turn the bias ${factor > 1 ? 'up' : 'down'}, to ${times(factor)} what it is now`;
 		case 'dial':
@@ -29,22 +29,22 @@ function toSet({fit: {factor}, setBy, weightG}: BestSetting): string {
 /** What to do with the device next, or what a setting that was kept leaves. */
 export const advice = {
 	leaveItSo: ({frictionFloorPct}: BiasFitFigures) =>
-		`That is under the friction floor of ${percent(frictionFloorPct, 1)}: leave it so.`,
-	noBetterStrength: 'No other strength does better.',
+		`Leave it so: friction hides all below ${percent(frictionFloorPct, 1)}.`,
+	noBetterStrength: 'No stronger or weaker bias does better.',
 	wrongShape: ({worstAfterPct}: BiasFitFigures) =>
-		`No setting of this device can do better than ${percent(worstAfterPct, 1)}: its pull has the wrong shape over the record.`,
+		`This device leaves ${percent(worstAfterPct, 1)} at best. It does not fit the whole record.`,
 	/** Before hands go to the device. */
-	lockFirst: 'First lock the arm, guard on. The counterweight stays as it is.',
-	bestWithoutBias: 'Do this now: take the bias off. The arm pulls outward enough by itself.',
+	lockFirst: 'First lock the arm, guard on. Leave the counterweight alone.',
+	bestWithoutBias: 'Do this now: take the bias off. The arm pushes outward enough.',
 	bestSetting: (best: BestSetting) => `Do this now: ${toSet(best)}.`,
 	/** The most that was looked at. */
 	tooWeak: ({times: most}: {readonly times: number}) =>
-		`It is far too weak: even ${plainNumber(most)} times is not enough.`,
+		`The bias is far too weak: even ${plainNumber(most)} times as much is not enough.`,
 	leftAfter: ({worstAfterPct, rmsAfterPct, frictionFloorPct}: BiasFitFigures) =>
-		`Best setting: at most ${percent(worstAfterPct, 1)} is left over the record (root mean square ${percent(rmsAfterPct, 1)}, friction floor ${percent(frictionFloorPct, 1)}).`,
+		`Left over at best: ${percent(worstAfterPct, 1)} at most, ${percent(rmsAfterPct, 1)} typically. Friction hides ${percent(frictionFloorPct, 1)}.`,
 	notTaken: ({fit, isWithoutBias}: {readonly fit: BiasFitFigures; readonly isWithoutBias: boolean}) =>
-		`Friction floor ${percent(fit.frictionFloorPct, 1)}. Not taken: ${isWithoutBias ? 'no bias at all' : `about ${times(fit.factor)} its pull`}, which would leave ${percent(fit.worstAfterPct, 1)}.`,
+		`Friction hides ${percent(fit.frictionFloorPct, 1)}. ${isWithoutBias ? 'No bias' : `${times(fit.factor)} this bias`} would leave ${percent(fit.worstAfterPct, 1)}.`,
 	otherDrags: ({best}: {readonly best: readonly {readonly drag: number; readonly factor: number}[]}) =>
-		`The drag is assumed. Best would be ${listed(best.map(({drag, factor}) => `${rounded(factor, 2)} times with a drag of ${rounded(drag, 2)}`))}: nothing finer than that is worth setting.`,
-	cureFirst: 'Better: first do what stands first at the verdict, then set the bias.',
+		`The drag is assumed. Best is ${listed(best.map(({drag, factor}) => `${rounded(factor, 2)} times this bias for drag ${rounded(drag, 2)}`))}. Set no finer than that.`,
+	cureFirst: 'Better: first do what the verdict says, then set the bias.',
 };

@@ -24,12 +24,12 @@ type BiasRead = {
 export const curve = {
 	leftOver,
 	wantedOverRecord: ({wanted, drag}: {readonly wanted: readonly ForceAt[]; readonly drag: number}) =>
-		`Wanted with bias, in percent of the playing force: ${listed(wanted.map(at))}, if the drag is ${rounded(drag, 2)}, which is assumed.`,
+		`Wanted with bias on, if the drag is ${rounded(drag, 2)} (assumed): ${listed(wanted.map(at))}.`,
 	dragMoves: ({drag, byPct}: {readonly drag: number; readonly byPct: number}) =>
-		`A drag of ${plainNumber(drag)} more or less moves that by ${percent(byPct, 1)} at the outside.`,
+		`Drag ${plainNumber(drag)} more or less moves that by ${percent(byPct, 1)} at most.`,
 	leastSkating: ({radiusMm}: {readonly radiusMm: number}) => `Skating is least at ${rounded(radiusMm, 0)} mm.`,
-	offTheRecord: 'The arm reaches no part of the record.',
-	ownPull: ({own}: {readonly own: readonly ForceAt[]}) => `The arm's own pull without bias: ${listed(own.map(at))}.`,
+	offTheRecord: 'The arm does not reach the record.',
+	ownPull: ({own}: {readonly own: readonly ForceAt[]}) => `Pull with bias off: ${listed(own.map(at))}.`,
 	readAt: (read: ForceAt & {readonly leftoverPct: number}) => `Read with the bias on: ${at(read)}, ${leftOver(read)}.`,
 	readHere: ({pullOnPct, wantedPct, leftoverPct, biasPct}: BiasRead) =>
 		`Read ${forceWithWay(pullOnPct, '%', 1)}, wanted ${forceWithWay(wantedPct, '%', 1)}: ${leftOver({leftoverPct})}. Bias alone: ${forceWithWay(biasPct, '%', 1)}.`,

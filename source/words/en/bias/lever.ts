@@ -6,7 +6,7 @@ type Reads = 'clock' | 'angle';
 
 /** A change; less than the last digit shown is none. */
 const moves = (pct: number): string =>
-	printsAsZero(pct, 1) ? 'stay as it is' : `${pct > 0 ? 'grow' : 'fall'} by ${percent(Math.abs(pct), 1)}`;
+	printsAsZero(pct, 1) ? 'stay the same' : `${pct > 0 ? 'grow' : 'fall'} by ${percent(Math.abs(pct), 1)}`;
 
 /** A turn of the lever as hours of the clock face. */
 const hours = (deg: number): string => {
@@ -30,13 +30,13 @@ type Gain = {
 
 const turnedText = (reads: Reads, {byDeg, isRaised, worstPct}: Turned): string =>
 	reads === 'angle'
-		? `with the guide moved so that the thread stands ${plainNumber(Math.abs(byDeg))}° ${byDeg > 0 ? 'wider' : 'narrower'} to the stub, at most ${percent(worstPct, 1)} would be left`
-		: `with a ${isRaised ? 'shorter' : 'longer'} thread, so that the lever stands ${hours(byDeg)} of the clock ${isRaised ? 'higher' : 'lower'}, at most ${percent(worstPct, 1)} would be left`;
+		? `move the guide until the thread stands ${plainNumber(Math.abs(byDeg))}° ${byDeg > 0 ? 'wider' : 'narrower'} to the stub: ${percent(worstPct, 1)} at most`
+		: `${isRaised ? 'shorten' : 'lengthen'} the thread until the lever stands ${hours(byDeg)} ${isRaised ? 'higher' : 'lower'} on the clock: ${percent(worstPct, 1)} at most`;
 
 const heldText = (reads: Reads, worstPct: number): string =>
 	reads === 'clock'
-		? `if it stayed about level over the whole record: ${percent(worstPct, 1)} (shift the pulley, as far as its maker allows, so that the thread runs nearer to the arm's pivot and the lever travels less, and make up for it with weight)`
-		: `if it stayed about square to the stub over the whole record: ${percent(worstPct, 1)} (move the loop farther from the arm, so that the angle changes less)`;
+		? `move the pulley, as far as its maker allows, so that the thread runs nearer to the pivot; the lever then stays about level; hang on more weight: ${percent(worstPct, 1)} at most`
+		: `move the guide farther from the arm, so that the thread stays about square to the stub: ${percent(worstPct, 1)} at most`;
 
 type Doubt = LeverChange & {readonly reads: Reads};
 
@@ -47,16 +47,16 @@ export const lever = {
 	threadStands: ({places}: {readonly places: readonly {readonly radiusMm: number; readonly deg: number}[]}) =>
 		`Thread to stub: ${listed(places.map(({radiusMm, deg}) => `${plainNumber(deg)}° at ${mm(radiusMm)}`))}.`,
 	weightThatActs: ({reads, shares: [least, most], askedShare}: ActingWeight) =>
-		`${reads === 'clock' ? 'The lever' : 'The thread'} lets ${rounded(100 * least, 0)} to ${rounded(100 * most, 0)} % of the weight act, where skating asks for ${rounded(100 * askedShare, 0)} to 100 %.`,
+		`${reads === 'clock' ? 'The lever' : 'The thread'} lets ${rounded(100 * least, 0)} to ${rounded(100 * most, 0)} % of the weight act. Skating asks for ${rounded(100 * askedShare, 0)} to 100 %.`,
 	doubt: ({reads, fromMm, toMm, measuredPct, expectedPct, openPct}: Doubt) => {
 		const part = reads === 'clock' ? 'lever' : 'thread';
-		return `The ${part} as read does not explain the bias: from ${plainNumber(fromMm)} to ${mm(toMm)} the ${part} would make it ${moves(expectedPct)}, but the readings make it ${moves(measuredPct)} (friction and reading leave ${percent(openPct, 1)} open); read the ${part} and limits again before pulley or thread is moved.`;
+		return `The ${part} does not explain the bias: from ${plainNumber(fromMm)} to ${mm(toMm)} the bias should ${moves(expectedPct)}, but the readings make it ${moves(measuredPct)} (± ${percent(openPct, 1)}). Read the ${part} and the limits again before you move pulley or thread.`;
 	},
 	gain: ({reads, nowPct, isKept, turned, heldPct}: Gain) =>
-		`${isKept ? 'For another time: at' : 'At'} its best setting ${percent(nowPct, 1)} is left; ${[...(turned ? [turnedText(reads, turned)] : []), ...(heldPct === undefined ? [] : [heldText(reads, heldPct)])].join('; ')}.${isKept ? '' : ' A guide: probe again after it.'}`,
-	gainsNothing: 'Moving pulley or thread would gain nothing.',
+		`${isKept ? 'For another time: the' : 'The'} best setting leaves ${percent(nowPct, 1)}. To leave less, ${[...(turned ? [turnedText(reads, turned)] : []), ...(heldPct === undefined ? [] : [heldText(reads, heldPct)])].join('; or ')}.${isKept ? '' : ' Then probe again.'}`,
+	gainsNothing: 'Moving pulley or thread gains nothing.',
 	leavesLeast: ({nowPct}: {readonly nowPct: number}) =>
-		`At its best setting ${percent(nowPct, 1)} is left; with the arm's own pull as it is, no other place of pulley or thread leaves less.`,
+		`The best setting leaves ${percent(nowPct, 1)}. With this pull no other place of pulley or thread leaves less.`,
 };
 
 type ActingWeight = {

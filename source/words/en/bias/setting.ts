@@ -16,7 +16,7 @@ type DragTaken = {
 };
 
 const dragTaken = ({drag, band, isUsual}: DragTaken): string =>
-	`${rounded(drag, 2)} ± ${rounded(band, 2)}, ${isUsual ? 'default of this program' : 'as typed'}`;
+	`${rounded(drag, 2)} ± ${rounded(band, 2)}, ${isUsual ? 'the default' : 'as typed'}`;
 
 type Tried = {
 	/** Its number, and how the device was set. */
@@ -30,7 +30,7 @@ type Tried = {
 };
 
 const marksOf = ({isKept, isLeast, isChosen}: Tried): string => {
-	const marks = [...(isKept ? ['kept'] : []), ...(isLeast ? [isChosen ? 'least left' : 'best so far'] : [])];
+	const marks = [...(isKept ? ['kept'] : []), ...(isLeast ? [isChosen ? 'least left over' : 'best so far'] : [])];
 	return marks.length === 0 ? '' : ` (${marks.join(', ')})`;
 };
 
@@ -41,30 +41,30 @@ export const setting = {
 	name: ({name, isKept}: {readonly name: string; readonly isKept: boolean}) =>
 		`Bias setting ${isKept ? 'kept: number ' : ''}${name}`,
 	leaves: ({name, isKept, leftPct}: {readonly name: string; readonly isKept: boolean; readonly leftPct: number}) =>
-		`Bias setting ${isKept ? 'kept: number ' : ''}${name}. At most ${percent(leftPct, 1)} is left over the record.`,
+		`Bias setting ${isKept ? 'kept: number ' : ''}${name}. It leaves ${percent(leftPct, 1)} at most.`,
 	drag: (taken: DragTaken) => `Drag ${dragTaken(taken)}.`,
 	wantedOnGauge: ({middles}: {readonly middles: readonly ShownAt[]}) =>
-		`With the bias right the gauge shows ${listedAt(middles)}, in the middle of both limits.`,
+		`With the right bias the middle on the gauge is ${listedAt(middles)}.`,
 	tried: (tried: Tried) =>
-		`Setting ${tried.name}: ${tried.leftPct === undefined ? 'no figures' : `at most ${percent(tried.leftPct, 1)} left over the record`}${marksOf(tried)}`,
-	noFigures: 'No reading with the bias on that has figures.',
-	noBest: 'Too few radii, or no bias worth the name: no best setting.',
+		`Setting ${tried.name}: ${tried.leftPct === undefined ? 'no figures' : `leaves ${percent(tried.leftPct, 1)} at most`}${marksOf(tried)}`,
+	noFigures: 'No figures with the bias on yet.',
+	noBest: 'No best setting: read two radii, and make sure the bias acts.',
 	columns: {wanted: 'wanted', read: 'read', alone: 'bias alone', left: 'left over', setGaugeTo: 'set gauge to'},
 	offScale: 'off scale',
 	wasSetTo: ({text}: {readonly text: string}) => `It was set to: ${text}.`,
 	aimShown: ({of, shows}: {readonly of: keyof typeof aims; readonly shows: string}) =>
 		`${aims[of]}: the gauge shows ${shows}.`,
 	aimBeyondTop: ({of, middle, end}: {readonly of: keyof typeof aims; readonly middle: string; readonly end: string}) =>
-		`${aims[of]}: ${middle} in the middle, but ${end}.`,
+		`${aims[of]}: middle ${middle}, but ${end}.`,
 	setGaugeTo: ({middles}: {readonly middles: readonly ShownAt[]}) =>
-		`Aim: ${listedAt(middles)}, midway between the limits.`,
+		`Aim, middle of both limits: ${listedAt(middles)}.`,
 	thenLimits: ({limits}: {readonly limits: readonly {radiusMm: number; inner: string; outer: string}[]}) =>
-		`It then shows inner and outer limit at ${limits.map(({radiusMm, inner, outer}) => `${inner} and ${outer} at ${mm(radiusMm)}`).join('; ')}.`,
+		`Inner and outer limit are then ${limits.map(({radiusMm, inner, outer}) => `${inner} and ${outer} at ${mm(radiusMm)}`).join('; ')}.`,
 	outerBeyondTop: ({outers, end}: {readonly outers: readonly ShownAt[]; readonly end: string}) =>
-		`With the bias as wanted the outer limit may come to ${listedAt(outers)}: ${end}.`,
+		`With the right bias the outer limit may be ${listedAt(outers)}: ${end}.`,
 	frictionFirst: ({bandPct}: {readonly bandPct: number}) =>
-		`First: the hold band of ${percent(bandPct, 1)} is beyond limits, and bias can be set no finer than half of it, ± ${percent(bandPct / 2, 1)}.`,
+		`First cure the friction: ${percent(bandPct, 1)} is beyond limits. Until then set the bias to ± ${percent(bandPct / 2, 1)} and no finer.`,
 	torque:
-		'Wanted is the torque that bias must cancel: drag times the sine of the angle between groove tangent and the line stylus to pivot. The groove wall, without bias, gives a little more: drag times the tangent.',
-	noDevice: 'This arm has no bias device: its own pull is all there is against skating.',
+		'Wanted is 100 times drag times the sine of the angle between groove and the line from stylus to pivot. Bias must cancel that torque.',
+	noDevice: 'This arm has no bias device. Only its own pull acts against skating.',
 };

@@ -1,4 +1,5 @@
 import limits from '../../../../shared/limits.json' with {type: 'json'};
+import {glossary} from '../glossary.js';
 import {exitStatusRows} from './command-line.js';
 import {scripts} from './scripts.js';
 
@@ -183,5 +184,10 @@ export const topics: readonly Topic[] = [
 			'Nudge, wait until the arm is still, look. Where it comes back by itself the place before was the limit (where every nudge comes back, nudge the other way first): go there once more in fine steps, wait for five seconds, and type what the gauge showed, with its sign.',
 			'The same --seed gives the same arm the same draught and trembling, as long as the same is done to it.',
 		],
+	},
+	{
+		name: 'words',
+		title: 'what the words of the program mean',
+		blocks: [{rows: glossary.map(({term, meaning}) => [term, meaning] as const)}],
 	},
 ];

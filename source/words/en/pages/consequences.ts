@@ -14,25 +14,24 @@ export const consequences = {
 	carried: ({carriedMn, playingMn}: {carriedMn: number; playingMn: number}) =>
 		`The gauge will carry ${inUnit(carriedMn, 'gf')} = ${inUnit(carriedMn, 'mN')} (${percent((100 * carriedMn) / playingMn, 1)} of the playing force).`,
 	guardUnseen: ({guardMn}: {guardMn: number}) =>
-		`That includes ${inUnit(guardMn, 'gf')} for the guard that the scale did not see.`,
+		`That includes the guard, ${inUnit(guardMn, 'gf')}, left out by the scale.`,
 	guardAlone: ({guardMn}: {guardMn: number}) => `The guard alone is ${inUnit(guardMn, 'gf')} of it.`,
 	guardHangs: ({depthMm}: {depthMm: number}) => `The guard hangs ${mm(depthMm)} below the stylus.`,
-	guardClear: ({gapMm}: {gapMm: number}) => `The guard's underside must stay more than ${mm(gapMm)} clear.`,
+	guardClear: ({gapMm}: {gapMm: number}) => `Keep more than ${mm(gapMm)} free under the guard.`,
 	stylus: (clearance: Clearance) => window('stylus', clearance),
 	guard: (clearance: Clearance) => window('guard', clearance),
 	putBackForce: ({offPct, playingMn, allowedPct}: {offPct: number; playingMn: number; allowedPct: number}) =>
-		`${percent(offPct, 1)} off the playing force of ${inUnit(playingMn, 'gf')} (± ${plainNumber(allowedPct)} % wanted)`,
-	deck: 'The deck from above: spindle in the middle, you stand at the front.',
+		`${percent(offPct, 1)} off the playing force of ${inUnit(playingMn, 'gf')} (allowed ± ${plainNumber(allowedPct)} %)`,
+	deck: 'The deck from above. You stand at the front.',
 	/** The mark before a line that is done, or is not so, stands with its tone. */
 	ticked: ({text, mark, isAsked}: {text: string; mark: 'yes' | 'no' | undefined; isAsked: boolean}) =>
 		mark === undefined ? `${isAsked ? '❯' : '·'} ${text}` : text,
-	wasItNotSo:
-		'Was it not so while the rounds were taken? Then answer n first: they are kept apart, and new ones begin.',
+	wasItNotSo: 'Was it wrong while you took the rounds? Type n first: a new series begins.',
 	nextCheck: ({date}: {date: string}) => `Next check: ${dayText(date)}`,
 	answer: ({title, typed}: {title: string; typed: string}) => `${title}: ${typed}`,
 	/** Several together; a line does not break within one that is short. */
 	answers: ({answers}: {answers: readonly string[]}) =>
 		answers.map((one) => (one.length > 30 ? one : one.replaceAll(' ', '\u00a0'))).join(' · '),
 	corrected: ({title, typed, since}: {title: string; typed: string; since: string}) =>
-		`${title}: ${known(typed)}, corrected in its profile since the last check (${known(since)} then)`,
+		`${title}: ${known(typed)} (corrected since the last check, ${known(since)} then)`,
 };

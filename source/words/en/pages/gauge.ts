@@ -28,12 +28,12 @@ export const gauge = {
 		...gauge
 	}: Gauge & {middle: number; limits: {readonly inner: number; readonly outer: number} | undefined}) => {
 		const shown = (one: number) => reading({...gauge, reading: one});
-		if (!limits) return `${shown(middle)} in the middle of both limits`;
-		return `${shown(limits.inner)} at the inner and ${shown(limits.outer)} at the outer limit, ${shown(middle)} in the middle`;
+		if (!limits) return `middle ${shown(middle)}`;
+		return `inner limit ${shown(limits.inner)}, outer limit ${shown(limits.outer)}, middle ${shown(middle)}`;
 	},
 	ends,
 	middleBeyond: ({radiusMm, middle, ...gauge}: Gauge & End & {radiusMm: number; middle: number}) =>
-		`At ${mm(radiusMm)} it would be ${reading({...gauge, reading: middle})} in the middle: ${ends(gauge)}.`,
+		`At ${mm(radiusMm)} the middle would be ${reading({...gauge, reading: middle})}: ${ends(gauge)}.`,
 	limitBeyond: ({
 		radiusMm,
 		limit,
@@ -49,7 +49,7 @@ export const gauge = {
 			other: number | undefined;
 		}) =>
 		`At ${mm(radiusMm)} the ${limit} limit would be ${reading({...gauge, reading: beyond})}: ${ends(gauge)}.${
-			other === undefined ? '' : ` Go by the ${others[limit]} limit there, ${reading({...gauge, reading: other})}.`
+			other === undefined ? '' : ` Aim with the ${others[limit]} limit there: ${reading({...gauge, reading: other})}.`
 		}`,
 	/** Why printed figures are not what was typed. */
 	scale: ({
@@ -70,14 +70,16 @@ export const gauge = {
 	}) => {
 		const {label} = units[unit];
 		const does = [
-			...(times === undefined ? [] : [`carries ${rounded(times, 2)} times as much`]),
+			...(times === undefined ? [] : [`carries ${rounded(times, 2)} times that force`]),
 			...(zero === undefined
 				? []
-				: [`shows ${forceWithWay(zero, label, Math.min(2, stepDecimals(Number(zero.toFixed(2)))))} at nothing`]),
+				: [
+						`shows ${forceWithWay(zero, label, Math.min(2, stepDecimals(Number(zero.toFixed(2)))))} when nothing touches it`,
+					]),
 		];
-		return `Figures are percent of the playing force${playing === undefined ? '' : `, which is ${plainNumber(playing)} ${label} here`}${
-			does.length === 0 ? '' : `; this gauge ${listed(does)}`
-		}.${isHandForce ? ' Out and in mean the way the arm pushes.' : ''}`;
+		return `Figures are percent of the playing force${playing === undefined ? '' : `, ${plainNumber(playing)} ${label}`}${
+			does.length === 0 ? '' : `; the gauge ${listed(does)}`
+		}.${isHandForce ? ' Out and in: how the arm pushes.' : ''}`;
 	},
 	/** The zero of the gauge in its own sign, and how it was found. */
 	zero: ({
@@ -99,8 +101,8 @@ export const gauge = {
 			uncertainty === null ? Math.min(stepDecimals(Number(size.toPrecision(2))), 20) : decimalsFor(uncertainty);
 		return `Zero of the gauge, ${sources[source]}: ${rounded(size, decimals)} ${label}${side === undefined ? '' : ` ${side}`}${
 			uncertainty === null ? '' : ` ± ${rounded(uncertainty, decimals)} ${label}`
-		}; it is taken off every reading.`;
+		}; taken off every reading.`;
 	},
 	zeroUnchecked:
-		'Zero of the gauge not checked: it may be half a percent off, or a step, and the ± of the pull holds that.',
+		'Zero of the gauge not checked. It may be half a percent off, or a step; the ± of the pull counts that.',
 };

@@ -11,7 +11,7 @@ type Layout = {
 	readonly overhangMm: number | null;
 };
 
-const usual = 'Most arms overhang by some 13 to 20 mm (common practice)';
+const usual = 'Most arms overhang by 13 to 20 mm (common practice)';
 const reaches = ({leastMm, mostMm}: Reach): string =>
 	`The stylus reaches radii from ${rounded(leastMm, 1)} to ${rounded(mostMm, 1)} mm`;
 const ends = (overhangMm: number): string =>
@@ -27,9 +27,9 @@ export const geometry = {
 	reaches: (reach: Reach) => `${reaches(reach)}.`,
 	reachesAndOverhangs: ({overhangMm, ...reach}: Reach & {overhangMm: number}) =>
 		`${reaches(reach)}, and overhangs the spindle by ${rounded(overhangMm, 1)} mm.`,
-	lookAgain: `${usual}: look at both lengths again.`,
+	lookAgain: `${usual}: measure both lengths again.`,
 	unusual: ({effectiveLengthMm, pivotDistanceMm}: {effectiveLengthMm: number; pivotDistanceMm: number}) =>
-		`With an effective length of ${inUnit(effectiveLengthMm, 'mm')} and a pivot distance of ${inUnit(pivotDistanceMm, 'mm')} the stylus ${ends(effectiveLengthMm - pivotDistanceMm)}. ${usual}: look at both lengths, and correct what is wrong.`,
+		`Effective length ${inUnit(effectiveLengthMm, 'mm')}, pivot distance ${inUnit(pivotDistanceMm, 'mm')}: the stylus ${ends(effectiveLengthMm - pivotDistanceMm)}. ${usual}: measure both lengths again.`,
 	workedOut: ({
 		pivotDistanceMm,
 		overhangMm,
@@ -44,7 +44,7 @@ export const geometry = {
 	}) =>
 		`Worked out: pivot distance ${inUnit(pivotDistanceMm, 'mm')}, overhang ${rounded(overhangMm, 1)} mm, offset ${inUnit(offsetDeg, 'deg')}${typedDeg === undefined ? '' : ` (you typed ${inUnit(typedDeg, 'deg')})`}.`,
 	forInformation: ({outermostMm, innermostMm}: {outermostMm: number; innermostMm: number}) =>
-		`For information only. Grooves: a usual pair, ${plainNumber(outermostMm)} and ${mm(innermostMm)}.`,
+		`For information. Outermost and innermost groove taken as ${plainNumber(outermostMm)} and ${mm(innermostMm)}.`,
 	columns: {name: 'in mm', nulls: 'null radii', overhang: 'overhang'},
 	cells: {name, nulls, overhang},
 	layout: (layout: Layout) => `${name(layout)}: null radii ${nulls(layout)}, overhang ${overhang(layout)} mm.`,

@@ -15,7 +15,7 @@ export const levelFound = {
 		const {name, plus, minus} = axes[axis];
 		const side = tiltDeg > 0 ? plus : minus;
 		const tilt = printsAsZero(tiltDeg, 2) ? 'level' : `${inDegrees(Math.abs(tiltDeg), 2)} ${side} high`;
-		const error = zeroErrorDeg === null ? 'unknown after one reading' : inDegrees(Math.abs(zeroErrorDeg), 2);
+		const error = zeroErrorDeg === null ? 'not known from one reading' : inDegrees(Math.abs(zeroErrorDeg), 2);
 		return `${name}: ${tilt}; the level's own error ${error}`;
 	},
 	share: ({
@@ -29,12 +29,12 @@ export const levelFound = {
 		uncertaintyPct: number;
 		allowedPct: number;
 	}) =>
-		`Side force by this tilt, ${entries.places[place]} radius: ${sideForce(sharePct, uncertaintyPct)} (allowed ± ${plainNumber(allowedPct)} %)`,
+		`Pull from this tilt, ${entries.places[place]} radius: ${sideForce(sharePct, uncertaintyPct)} (allowed ± ${plainNumber(allowedPct)} %)`,
 	/** Which side goes down, and how much at the feet. */
 	lower: ({axis, tiltDeg, mmPer100}: {axis: keyof typeof axes; tiltDeg: number; mmPer100: number}) =>
-		`Lower the ${tiltDeg > 0 ? axes[axis].plus : axes[axis].minus} by ${rounded(mmPer100, 1)} mm for each 100 mm between the feet.`,
+		`Lower the ${tiltDeg > 0 ? axes[axis].plus : axes[axis].minus} by ${rounded(mmPer100, 1)} mm per 100 mm between the feet.`,
 	errorsDiffer: ({apartDeg}: {apartDeg: number}) =>
-		`The level's own error differs by ${inDegrees(apartDeg, 2)} between the two directions: was a side mistyped?`,
+		`The level's own error differs by ${inDegrees(apartDeg, 2)} across and along. Was a side mistyped?`,
 	fine: 'Level: fine.',
 	passes: 'Level: passes.',
 	fails: 'Level: does not pass.',

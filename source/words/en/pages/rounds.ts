@@ -47,8 +47,9 @@ type WouldDecideIt = {readonly by: WouldDecide; readonly atWorst: Zone};
 
 type Closing = {readonly movedPct: number; readonly allowedPct: number};
 
-const off = ({movedPct}: Closing): string => `${percent(Math.abs(movedPct), 2)} off the inner mean`;
-const allowed = ({allowedPct}: Closing): string => `up to ${percent(allowedPct, 2)} is no change`;
+const off = ({movedPct}: Closing): string =>
+	`The closing round is ${percent(Math.abs(movedPct), 2)} off the other inner rounds`;
+const allowed = ({allowedPct}: Closing): string => `allowed ${percent(allowedPct, 2)}`;
 
 /** The rounds of a place while they are taken. */
 export const roundsTaken = {
@@ -71,21 +72,22 @@ export const roundsTaken = {
 	innerHeard: ({innerLimit}: {innerLimit: string}) => `Inner limit ${innerLimit}.`,
 	begun: ({innerLimit}: {innerLimit: string}) => `This round: ${innerLimit} / …`,
 	offScale: ({top, unit, isBiasOn}: {top: number | undefined; unit: GaugeUnit; isBiasOn: boolean}) =>
-		`Off scale: a reading of ${top ?? '?'} ${units[unit].label} or more gives no figure. ${
+		`Off scale: ${top ?? '?'} ${units[unit].label} or more gives no figure. ${
 			isBiasOn
-				? 'Set less bias, take the reading back, or go on without figures here.'
-				: 'Look at the level and whether the bias is really off; take the reading back, or go on without figures here.'
+				? 'Set less bias, take the reading back, or go on without figures.'
+				: 'Look at level and bias. Take the reading back, or go on without figures.'
 		}`,
 	pull: (one: Judged) => `Pull ${pullAt(one.figures)} ${pullJudged(one)}`,
-	band: (one: Judged) => `Band ${bandAt(one.figures)} ${bandJudged(one)}`,
+	band: (one: Judged) => `Friction ${bandAt(one.figures)} ${bandJudged(one)}`,
 	/** The radius was told with the question. */
 	pullHeard: (one: Judged) =>
 		`Pull ${sideForce(one.figures.pullPct, one.figures.pullUncertaintyPct)} ${pullJudged(one)}.`,
-	bandHeard: (one: Judged) => `Band ${span(one.figures.bandPct, one.figures.bandUncertaintyPct)} ${bandJudged(one)}.`,
+	bandHeard: (one: Judged) =>
+		`Friction ${span(one.figures.bandPct, one.figures.bandUncertaintyPct)} ${bandJudged(one)}.`,
 	pullWouldDecide: (wanted: WouldDecideIt) => `Pull: ${wouldDecideIt(wanted.by, wanted.atWorst)}.`,
-	bandWouldDecide: (wanted: WouldDecideIt) => `Band: ${wouldDecideIt(wanted.by, wanted.atWorst)}.`,
-	somethingMoved: (closing: Closing) => `${off(closing)} (${allowed(closing)}): something moved. Probe again.`,
-	nothingMoved: (closing: Closing) => `${off(closing)} (${allowed(closing)}): nothing moved.`,
+	bandWouldDecide: (wanted: WouldDecideIt) => `Friction: ${wouldDecideIt(wanted.by, wanted.atWorst)}.`,
+	somethingMoved: (closing: Closing) => `Something moved. ${off(closing)} (${allowed(closing)}). Probe again.`,
+	nothingMoved: (closing: Closing) => `Nothing moved. ${off(closing)} (${allowed(closing)}).`,
 	cannotTell: ({pullGoodPct, ...closing}: Closing & {pullGoodPct: number}) =>
-		`${off(closing)}, but the rounds scatter too much to tell whether anything moved: up to ${percent(closing.allowedPct, 2)} would count as no change, more than a good pull of ${plainNumber(pullGoodPct)} %.`,
+		`${off(closing)}. The rounds scatter too much to tell whether something moved: allowed would be ${percent(closing.allowedPct, 2)}, more than a good pull of ${plainNumber(pullGoodPct)} %.`,
 };

@@ -8,7 +8,7 @@ type Sized = readonly [value: number, uncertainty: number];
 
 /** A verdict on one figure in a word or two, what is sure first. */
 const judged = (verdict: MeasuredRadius['pullVerdict'], atWorst: MeasuredRadius['pullAtWorst']): string =>
-	verdict === 'undecided' ? `${atWorst} at worst` : verdict;
+	verdict === 'undecided' ? sureFirst(atWorst) : verdict;
 
 const offScale = 'off scale';
 const radius = ({place, radiusMm}: Pick<RadiusFigures, 'place' | 'radiusMm'>): string =>
@@ -35,8 +35,8 @@ export const verdict = {
 	/** The word, and what the arm does. */
 	told: ({does, ...found}: Pick<Figures, 'verdict' | 'atWorst'> & {readonly does: string | undefined}): string =>
 		does === undefined ? `${verdict.headline(found)}.` : `${verdict.headline(found)}. ${does}`,
-	none: 'No verdict: not measured to the end.',
-	lastNotMeasured: 'The last series was begun and not measured; these are the figures of the one before it.',
+	none: 'No verdict: the probe is not finished.',
+	lastNotMeasured: 'The last series is not finished. These figures are from the series before it.',
 	likely: ({likely}: {likely: string}) => `Likely: ${likely}.`,
 	doNow: ({what}: {what: string}) => `Do this now: ${what}.`,
 	next: ({next}: {next: string}) => `Next: ${next}.`,
@@ -62,14 +62,14 @@ export const verdict = {
 	}: {
 		costs: readonly {readonly radiusMm: number; readonly isPct: number; readonly couldBePct: number}[];
 	}) =>
-		`The gauge was not set anew for each round: that costs the pull ${listed(
+		`The gauge was not set again for each round. So the pull has ${listed(
 			costs.map(
 				({radiusMm, isPct, couldBePct}) =>
 					`± ${percent(isPct, 1)} instead of ± ${percent(couldBePct, 1)} at ${mm(radiusMm)}`,
 			),
 		)}.`,
 	radii: {
-		columns: {pull: 'side pull', band: 'hold band'},
+		columns: {pull: 'pull', band: 'friction'},
 		offScale,
 		radius,
 		pull,
@@ -79,7 +79,7 @@ export const verdict = {
 		limits: 'limits',
 		allowed: ({goodPct, usablePct}: {goodPct: number; usablePct: number}) =>
 			`good to ${plainNumber(goodPct)} %, usable to ${plainNumber(usablePct)} %`,
-		row: (row: Row) => `${row.name}: side pull ${row.pull}; hold band ${row.band}.`,
+		row: (row: Row) => `${row.name}: pull ${row.pull}; friction ${row.band}.`,
 	},
 	/** What a maker or a curious owner wants beside the verdict. */
 	details: ({
@@ -92,25 +92,25 @@ export const verdict = {
 	}) => {
 		const {breakawayPct, torqueMicroNm, tiltSharePct, tiltShareUncertaintyPct, wallShare} = figures;
 		return `${radius(figures)}: breakaway ± ${percent(breakawayPct, 1)}, torque ${forceWithWay(torqueMicroNm, 'µN·m', 0)}${
-			tiltSharePct === null ? '' : `; tilt's share of the pull ${sideForce(tiltSharePct, tiltShareUncertaintyPct ?? 0)}`
-		}; load on inner and outer groove wall by this pull alone ${percent(100 * wallShare.inner, 1)} and ${percent(100 * wallShare.outer, 1)}${lean(leans)}.`;
+			tiltSharePct === null ? '' : `; pull from the tilt ${sideForce(tiltSharePct, tiltShareUncertaintyPct ?? 0)}`
+		}; load on inner and outer groove wall ${percent(100 * wallShare.inner, 1)} and ${percent(100 * wallShare.outer, 1)}${lean(leans)}.`;
 	},
 	between: ({en, differs, torqueSlopeMicroNmPerDeg, neutralRadiusMm}: BetweenRadii) =>
-		`Between the radii: ${differs ? 'the pulls differ' : 'no difference shown'} (E_n ${rounded(en, 2)}; above 1 they differ); the torque changes by ${rounded(torqueSlopeMicroNmPerDeg, 2)} µN·m per degree of swing${
-			neutralRadiusMm === null ? '' : `; neutral at ${rounded(neutralRadiusMm, 0)} mm`
+		`From radius to radius the pull ${differs ? 'changes' : 'shows no change'} (E_n ${rounded(en, 2)}; above 1 is a change). The torque changes by ${rounded(torqueSlopeMicroNmPerDeg, 2)} µN·m per degree of swing${
+			neutralRadiusMm === null ? '' : `; no pull at ${rounded(neutralRadiusMm, 0)} mm`
 		}.`,
 	bands: {
 		label: ({place, radiusMm}: MeasuredRadius) => `${entries.places[place]} ${plainNumber(radiusMm)}`,
 		before: ({place}: MeasuredRadius) => `before ${entries.places[place]}`,
 		last: ({place}: {place: string}) => `last ${place}`,
-		at: (one: MeasuredRadius) => `${entries.places[one.place]} radius: pull ${pullAt(one)}; hold band ${bandAt(one)}.`,
+		at: (one: MeasuredRadius) => `${entries.places[one.place]} radius: pull ${pullAt(one)}; friction ${bandAt(one)}.`,
 	},
 	series: {
 		closed: ({number, because, hasFigures}: {number: number; because: string; hasFigures: boolean}) =>
-			`Series ${number} closed: ${because}${hasFigures ? '' : ' (no figures)'}`,
+			`Series ${number} ended: ${because}${hasFigures ? '' : ' (no figures)'}`,
 		beforeAndNow: 'Before and now',
 		columns: {before: 'before', now: 'now'},
 		pull: ({place}: Pick<MeasuredRadius, 'place'>) => `${entries.places[place]} pull`,
-		band: ({place}: Pick<MeasuredRadius, 'place'>) => `${entries.places[place]} band`,
+		band: ({place}: Pick<MeasuredRadius, 'place'>) => `${entries.places[place]} friction`,
 	},
 };

@@ -29,24 +29,24 @@ export const view = {
 	reason: {
 		override: {
 			title: 'Why go on?',
-			ask: 'The reason stands beside the verdict and in the saved check for good.',
+			ask: 'Give a reason. It stays beside the verdict for good.',
 		},
 		strike: {
 			title: 'Why is it struck out?',
-			ask: 'The round stays in the record and leaves the figures.',
+			ask: 'Give a reason. The round stays on record, but counts no more.',
 		},
 	} satisfies Record<Excused['kind'], unknown>,
 	titles: {
 		ways: 'What to do?',
-		strike: 'Which round is struck out?',
+		strike: 'Which round do you strike out?',
 		'other-way': 'Another way',
 		steps: 'All steps',
 		stop: 'Stop here?',
 	} satisfies Record<Detour, string>,
 	asks: {
-		strike: 'It stays in the record, out of the figures.',
-		'other-way': 'What is tried begins a new series; the rounds so far stay beside it.',
-		steps: 'Type the number of a step. ✓ done, ? confirm again, ✗ does not pass, ~ overridden.',
-		stop: 'The rest of the check is left out and the put-back list comes next. You can carry on later from the list of steps. Stop here?',
+		strike: 'It stays on record, but counts no more.',
+		'other-way': 'What you try begins a new series. The rounds so far are kept.',
+		steps: 'Type the number of a step. ✓ done, ? look again, ✗ does not pass, ~ overridden.',
+		stop: 'The put-back list comes next. Tab leads back to the check. Stop here?',
 	} satisfies Record<Exclude<Detour, 'ways'>, string>,
 };

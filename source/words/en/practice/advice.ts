@@ -36,29 +36,30 @@ type Readings<More = unknown> = {readonly readings: readonly (Named & More)[]};
 type By = {readonly by: 'you' | 'another'};
 
 const who = {you: 'you', another: 'whoever prepared this deck'};
+const whoFirst = {you: 'You', another: 'Whoever prepared this deck'};
 
 /** What to do better. */
 export const benchAdvice = {
-	noReading: 'No reading was taken yet.',
-	praise: 'Nothing to do better: every reading stood at its limit, and was read with the arm at rest.',
+	noReading: 'You took no reading yet.',
+	praise: 'All well done: you read each limit with the arm still.',
 	withoutNudge: ({readings}: Readings) =>
-		`Typed without a nudge: ${firstOf(readings)}. Where the arm happens to lie is no limit: nudge it until it goes back by itself.`,
+		`Typed without a nudge: ${firstOf(readings)}. Nudge the arm until it goes back by itself: only that is a limit.`,
 	neverShown: ({readings}: Readings<{readonly readingPct: number}>) =>
-		`Typed, but never shown while the arm stood still: ${firstOf(readings, (one) => `${withSign(one.readingPct)} (${readingName(one)})`)}. Type what stood there at the last place that held.`,
+		`Typed, but the gauge never showed it with the arm still: ${firstOf(readings, (one) => `${withSign(one.readingPct)} (${readingName(one)})`)}. Type the last reading that held.`,
 	shortOfLimit: ({readings}: Readings<{readonly missingPct: number}>) =>
-		`Short of the limit, the arm would have held on: ${firstOf(readings, (one) => `${percent(one.missingPct, 1)} (${readingName(one)})`)}. Nudge on in fine steps until it goes back by itself, then type the last place that held.`,
+		`Short of the limit, the arm still held: ${firstOf(readings, (one) => `${percent(one.missingPct, 1)} (${readingName(one)})`)}. Nudge on in fine steps until it goes back by itself. Then type the last reading that held.`,
 	unsettled: ({readings, settledMs}: Readings & {readonly settledMs: number}) =>
-		`Read before it had settled, in less than ${settledMs / 1000} s at rest: ${firstOf(readings)}. Wait; an arm that creeps shows itself only then.`,
+		`Read too soon, still for less than ${settledMs / 1000} s: ${firstOf(readings)}. Wait: only then you see an arm creep.`,
 	hurried: ({hurried, nudges}: {readonly hurried: number; readonly nudges: number}) =>
-		`Nudged too fast: ${hurried} of ${nudges} nudges met an arm that still moved or had only just stopped. It then flies past its limit. Nudge, wait until it is still, look, nudge again.`,
+		`Nudged too fast: ${hurried} of ${nudges} nudges met a moving arm. It then flies past its limit. Nudge, wait until it is still, look, nudge again.`,
 	misread: ({step, typed, shown}: {readonly step: string; readonly typed: string; readonly shown: string}) =>
-		`${step}: ${typed} was typed, the instrument showed ${shown}.`,
+		`${step}: you typed ${typed}, but the instrument showed ${shown}.`,
 	tilted: ({by, tiltPct, isOverridden}: By & {readonly tiltPct: number; readonly isOverridden: boolean}) =>
-		`Level skipped: the deck stood tilted while you probed, and up to ${percent(tiltPct, 1)} of the pull is the tilt alone.${isOverridden ? ` The level did not pass, and ${who[by]} went on regardless.` : ''} Press ! at the level questions to level it, then probe.`,
+		`The deck was tilted while you probed: up to ${percent(tiltPct, 1)} of the pull is the tilt.${isOverridden ? ` The level did not pass, and ${who[by]} went on all the same.` : ''} Press ! at the level questions to level it, then probe.`,
 	biased: ({by, biasPct}: By & {readonly biasPct: number}) =>
-		`The bias was on while the arm was probed, and made up to ${percent(biasPct, 1)} of the pull: ${who[by]} confirmed 'bias off' without looking. Press ! there to take the weight off, look, and confirm then.`,
+		`The bias was on while you probed: it made up to ${percent(biasPct, 1)} of the pull. ${whoFirst[by]} confirmed 'bias off' without a look. Press ! there to take the weight off, look, then confirm.`,
 	damped: ({by}: By) =>
-		`The damping was in while the arm was probed: ${who[by]} confirmed it as out without looking. Press ! there to lift the paddle, look, and confirm then.`,
+		`The damping was in while you probed. ${whoFirst[by]} confirmed it as out without a look. Press ! there to lift the paddle, look, then confirm.`,
 	unhung:
-		"The bias was off while its readings were taken: you confirmed 'bias on' without looking. Press ! there to hang the weight on, look, and confirm then.",
+		"The bias was off while you read it. You confirmed 'bias on' without a look. Press ! there to hang the weight on, look, then confirm.",
 };

@@ -5,46 +5,45 @@ export const arms: Readonly<Record<LessonId, {readonly name: string; readonly le
 	'twisted-lead': {
 		name: 'An arm with a twisted lead',
 		lesson:
-			'A twist pushes it toward the spindle, the same at both radii: no single reading shows it, the middle of the two limits does.',
+			'A twisted lead pushes it toward the spindle, the same at both radii. Only the middle of both limits shows it.',
 	},
 	'well-behaved': {
 		name: 'A well-behaved arm',
-		lesson: 'A sound arm still has a little pull and a little friction: both are far inside their limits.',
+		lesson: 'A sound arm has a little pull and a little friction too, far inside the limits.',
 	},
 	'stiff-wire': {
-		name: 'An arm with a stiff wire',
-		lesson: 'The wire pulls like a spring: toward the rim inside, hardly at all outside, while friction is small.',
+		name: 'An arm with stiff leads',
+		lesson:
+			'The leads act as a spring: they push outward at the inner radius, hardly at the outer. The friction is small.',
 	},
 	'sticky-bearing': {
 		name: 'An arm with a sticky bearing',
-		lesson:
-			'The arm holds wherever it is put: the two limits lie far apart, and their centre says that it pulls little.',
+		lesson: 'The arm sticks wherever it is: the limits lie far apart, with little pull in their middle.',
 	},
 	'sticks-and-pulls': {
 		name: 'An arm that sticks and pulls',
-		lesson:
-			'Friction and a pull toward the spindle at once: the arm reads differently wherever it rests, and only both limits tell the two apart.',
+		lesson: 'The arm sticks, and it pulls toward the spindle too. Only both limits tell the two apart.',
 	},
 	'tilted-deck': {
 		name: 'A good arm on a tilted deck',
-		lesson: 'The arm is sound: it leans with the deck, and the level says by how much.',
+		lesson: 'The arm is sound. It leans with the deck, and the level tells how much.',
 	},
 	'bias-left-on': {
 		name: 'An arm whose last user forgot something',
-		lesson: 'The bias was still on: a steady pull toward the rim at both radii.',
+		lesson: 'The bias was still on. It makes a steady pull toward the rim.',
 	},
 	'paddle-left-in': {
 		name: 'An arm with a trough of fluid',
-		lesson: 'The paddle stood in the fluid: the arm creeps, and the skin of the fluid holds it like a bad bearing.',
+		lesson: 'The paddle was in the fluid. The arm creeps, and the fluid holds it like a bad bearing.',
 	},
 	'lever-badly-set': {
 		name: 'An arm with a weighted lever',
 		lesson:
-			'The lever points to half past eight outside and to a quarter past seven inside, where two fifths of its weight are lost.',
+			'The lever stands at 8:30 at the outer radius, at 7:15 at the inner. There two fifths of its weight are lost.',
 	},
 	'worn-race': {
 		name: 'An arm with a worn race',
-		lesson: 'Friction is two and a half times as large inside as outside: a damaged place in the bearing.',
+		lesson: 'The friction is 2.5 times as large at the inner radius: the bearing is damaged there.',
 	},
 };
 
@@ -54,8 +53,8 @@ export const looks: {readonly [Part in keyof Looks]: Readonly<Record<Looks[Part]
 		'easy-loop': 'The leads leave the arm in an easy loop and touch nothing.',
 		twisted: 'The leads are thin; one is twisted, and pushes the arm to one side.',
 		'stiff-bow': 'The leads are thick and stand in a stiff bow behind the pivot.',
-		tied: 'The leads are thick, and a cable tie holds them hard against the pillar.',
-		dressed: 'The leads lie in a wide, easy loop, their twist taken out.',
+		tied: 'The leads are thick, and a tie holds them hard against the pillar.',
+		dressed: 'The leads lie in a wide, easy loop without a twist.',
 	},
 	bias: {
 		none: 'The arm has no bias device.',

@@ -10,9 +10,9 @@ type Force = {readonly forceMn: number};
 
 /** What the invented bench says beside a question. */
 export const bench = {
-	nothingBreaks: 'Nothing can break here: arm, deck and stylus are invented. At a real one every line counts.',
+	nothingBreaks: 'Nothing can break here: all is invented. At a real deck every line counts.',
 	seen: ({seen}: {readonly seen: string}) => `On the bench: ${seen}`,
-	reveal: 'Press ! to see what was hidden in this arm, and what to do better.',
+	reveal: 'Press ! to see what was hidden, and what to do better.',
 	gauge: ({readingPct, stepPct, isTurned, state}: GaugeShows & {readonly isTurned: boolean; readonly state: string}) =>
 		`The gauge${isTurned ? ', turned end for end,' : ''} shows ${readingText(readingPct, stepPct)} %; the arm: ${state}.`,
 	/** The name of an arm that is not told. */
@@ -59,7 +59,7 @@ export const seen = {
 	freeZero: ({readingPct, stepPct}: GaugeShows) =>
 		`Free of the arm the gauge shows ${readingText(readingPct, stepPct)} %.`,
 	biasWeight: ({g}: {readonly g: number}) =>
-		`The weight that came with the arm is marked ${plainNumber(g)} g. Any other can be hung on: type it, and it hangs there.`,
+		`The weight that came with the arm is marked ${plainNumber(g)} g. Type any other to hang it on.`,
 	lever: ({clock}: {readonly clock: string}) => `The lever points at ${clock}.`,
 	thread: ({deg}: {readonly deg: number}) => `Thread and stub stand at ${plainNumber(deg)}°.`,
 };
@@ -75,8 +75,8 @@ export const hands = {
 		offer: 'Press ! to turn the feet until the armboard is level.',
 		did: ({wasLevel}: Did) =>
 			wasLevel
-				? 'It stood level already, as far as feet can be turned; a level that is off by itself shows when it is turned round.'
-				: 'You turned the feet: read the level anew, in both directions.',
+				? 'The deck was level already. Turn the level round: that shows its own error.'
+				: 'You turned the feet. Read the level again, across and along.',
 	},
 	'damping-out': {offer: 'Press ! to lift the paddle clear of the fluid.', did: () => 'You lifted the paddle.'},
 	'bias-off': {
@@ -89,7 +89,7 @@ export const hands = {
 	},
 	'pulley-moved': {
 		offer: "Press ! to move the pulley so that the thread runs nearer to the arm's pivot.",
-		did: () => 'You moved the pulley: the lever travels a quarter as far now.',
+		did: () => 'You moved the pulley. The lever now moves a quarter as far.',
 	},
 	'leads-dressed': {offer: 'Press ! to dress the leads in a wide, easy loop.', did: () => 'You dressed the leads.'},
 };

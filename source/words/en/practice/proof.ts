@@ -4,7 +4,7 @@ import type {Sentences} from '../../../said.js';
 import {percent, rounded} from '../../numbers.js';
 
 const way = ({rounds, stepPct, scatterPct, setAnew}: ProbingWay): string =>
-	`${rounds} rounds, step ${stepPct} %, scatter ${scatterPct} %, ${setAnew ? 'set anew' : 'not set anew'}`;
+	`${rounds} rounds, step ${stepPct} %, scatter ${scatterPct} %, ${setAnew ? 'set again' : 'not set again'}`;
 
 /** Where a proof falls short of what it must reach, without the full stop. */
 const shortfalls: Sentences<ShortfallValues> = {
@@ -35,25 +35,25 @@ each arm in every third way.
 that chance leaves for that share (it falls short where its upper end is below
 ${percent(100 * holding, 0)}), and the mean ± and the mean error of the figure, in percent of tracking
 force. 'scatter' is the standard deviation of one limit; setting up moves the pull
-by ${settingUpPct} %, for each round where it is set anew, else once a radius:
+by ${settingUpPct} %, for each round where it is set again, else once a radius:
 `,
 	oneRound: `One round at each radius: how well rounds repeat is then assumed, so the figures
 say 'assumed' and promise nothing (no bar):
 `,
 	restless: ({restlessPct}: {readonly restlessPct: number}) =>
-		`The same arms where the side force wanders by ${restlessPct} % meanwhile, as in a draught (no
-bar): it narrows the band, and no term of the ± holds that:
+		`The same arms in a draught, where the force wanders by ${restlessPct} % all the while (no
+bar): it takes from the friction, and no term of the ± holds that:
 `,
 	calledGood: ({wronglyGood}: {readonly wronglyGood: number}) =>
 		`How often an arm is called good that truly is not (wanted: less than ${percent(100 * wronglyGood, 0)} of
 those beyond the usable limits):
 `,
 	lessons: 'How often the lesson of each practice arm is named:\n',
-	setting: {anew: 'anew', once: 'once'},
+	setting: {anew: 'again', once: 'once'},
 	holdingHead: [
 		...['set', 'rounds', 'step', 'scatter', 'n'],
 		...['pull', 'chance', '±', 'error'],
-		...['band', 'chance', '±', 'error'],
+		...['friction', 'chance', '±', 'error'],
 	],
 	goodHead: ['probes', 'not good', 'called good', 'beyond', 'called good', 'off scale'],
 	lessonHead: ['arm', 'finding', 'named'],

@@ -32,29 +32,29 @@ const within = (isWithin: boolean | undefined, yes: string, no: string): string 
 /** The hidden truth of an invented arm beside what was found of it. */
 export const truth = {
 	unknownArm: ({arm}: {readonly arm: string}) =>
-		`This version of the program does not have the arm "${arm}", so its truth stays hidden.`,
+		`This version of the program has no arm "${arm}". What it hides is not known.`,
 	hidden: ({arm}: {readonly arm: LessonId}) => `What was hidden: ${arms[arm].name.toLowerCase()}`,
-	notProbed: 'The probe was not taken to its end, so there is nothing to compare.',
+	notProbed: 'The probe is not finished. There is nothing to compare.',
 	again: ({arm, extent, seed}: {readonly arm: string; readonly extent: string; readonly seed: number}) =>
-		`The same arm with the same chance: armdrift practice --on ${arm} --extent ${extent} --seed ${seed}`,
+		`Same arm, same draught and trembling: armdrift practice --on ${arm} --extent ${extent} --seed ${seed}`,
 	toDoBetter: ({advice}: {readonly advice: string}) => `To do better: ${advice}`,
 	oneRound: ({held, of}: {readonly held: number; readonly of: number}) =>
-		`One round: how well rounds repeat is assumed, so the ± holds the truth less surely than 95 %. Here it held ${held} of ${of}.`,
+		`After one round the scatter is assumed, so the ± is less sure than 95 %. Here it held ${held} of ${of}.`,
 	stillOff: ({mostPct, floorPct}: {readonly mostPct: number; readonly floorPct: number}) =>
-		`As it was set it still left up to ${percent(mostPct, 1)} over the record, more than the friction floor of ${percent(floorPct, 1)}.`,
-	named: ({finding}: {readonly finding: string}) => `Your findings name it: ${finding}`,
-	cured: 'Your findings do not name it, because you had put it right before these readings.',
-	showsWithBias: "It only shows with the bias on: at the verdict choose 'set the bias device against skating'.",
-	notNamed: 'Your findings do not name it: by chance, which more rounds would even out, or for what is said below.',
+		`As set, the bias still left ${percent(mostPct, 1)} at most. Friction hides ${percent(floorPct, 1)}.`,
+	named: ({finding}: {readonly finding: string}) => `Your check found it: ${finding}`,
+	cured: 'Your check does not show it: you put it right before.',
+	showsWithBias: "It shows only with the bias on. At the verdict choose 'set the bias against skating'.",
+	notNamed: 'Your check did not find it. Take more rounds, or do what stands below.',
 	head: ['', 'found', 'hidden', 'within ±'],
 	offScale: 'off scale',
 	pull: {
-		name: ({place, radiusMm}: Where) => `${entries.places[place]} ${mm(radiusMm)}, side pull`,
+		name: ({place, radiusMm}: Where) => `${entries.places[place]} ${mm(radiusMm)}, pull`,
 		found: ({pct, uncertaintyPct}: Stated) => sideForce(pct, uncertaintyPct),
 		hidden: ({pct}: Hidden) => forceWithWay(pct, '%', 1),
 	},
 	band: {
-		name: ({place, radiusMm}: Where) => `${entries.places[place]} ${mm(radiusMm)}, hold band`,
+		name: ({place, radiusMm}: Where) => `${entries.places[place]} ${mm(radiusMm)}, friction`,
 		found: ({pct, uncertaintyPct}: Stated) => span(pct, uncertaintyPct),
 		hidden: ({pct}: Hidden) => percent(pct, 1),
 	},
@@ -67,7 +67,6 @@ export const truth = {
 		`${name}: found ${found}, hidden ${hidden}${within(isWithin, ', within the ±', ', outside the ±')}.`,
 	isWithin: ({isWithin}: Pick<Compared, 'isWithin'>) => within(isWithin, 'yes', 'no'),
 	madeOf: ({place, wirePct, tiltPct, biasPct}: MadeOf) =>
-		`The hidden pull at the ${entries.places[place]} radius: wires ${forceWithWay(wirePct, '%', 1)}, tilt ${forceWithWay(tiltPct, '%', 1)}${biasPct === 0 ? '' : `, bias ${forceWithWay(biasPct, '%', 1)}`}.`,
-	outside:
-		'A hidden value lies outside its ± once in twenty times by chance; oftener where the advice below was not kept.',
+		`The hidden pull at the ${entries.places[place]} radius: leads ${forceWithWay(wirePct, '%', 1)}, tilt ${forceWithWay(tiltPct, '%', 1)}${biasPct === 0 ? '' : `, bias ${forceWithWay(biasPct, '%', 1)}`}.`,
+	outside: 'By chance one hidden value in twenty lies outside its ±. More do, if you do not keep to the advice below.',
 };

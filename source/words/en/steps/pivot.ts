@@ -3,20 +3,20 @@ import type {StepSentences} from '../../step-sentences.js';
 export const pivot = {
 	'arm-pivot-way': {
 		title: 'Pivot distance, worked out',
-		ask: 'How is the pivot distance to be worked out?',
-		why: 'At a null radius the cartridge stands tangent to the groove; two of them, or one and the offset angle, say where the pivot is.',
-		mistake: 'Taking the null radii of a protractor that the cartridge was not set to.',
+		ask: 'Choose how to work out the pivot distance.',
+		why: 'At a null radius the cartridge is tangent to the groove. Two null radii give the pivot distance; so do one and the offset angle.',
+		mistake: 'Typing the null radii of another protractor.',
 	},
 	'arm-null-radius': {
 		title: 'Null radius',
-		ask: 'Either null radius: there the cartridge is tangent to the groove.',
-		why: 'Read it off the protractor that the cartridge was set with, or look for the place where a line drawn along the cartridge is square to the radius.',
-		mistake: 'Measuring from the edge of the label instead of from the spindle.',
+		ask: 'Type one null radius: the cartridge is tangent to the groove there.',
+		why: 'Read it off the protractor that set the cartridge. Or find where a line along the cartridge is square to the radius.',
+		mistake: 'Measuring from the label, not from the spindle.',
 	},
 	'arm-null-other': {
 		title: 'The other null radius',
-		ask: 'The second radius at which the cartridge is tangent to the groove.',
-		why: 'Their sum gives the offset angle, their product the pivot distance.',
-		mistake: 'Taking one null radius from one protractor and the other from another.',
+		ask: 'Type the other null radius.',
+		why: 'The sum of both gives the offset angle, their product the pivot distance.',
+		mistake: 'Mixing the null radii of two protractors.',
 	},
 } satisfies Partial<StepSentences>;

@@ -2,21 +2,21 @@ import type {StepSentences} from '../../step-sentences.js';
 
 export const radii = {
 	'radius-inner': {
-		title: 'Inner probe radius',
-		ask: 'Distance from the spindle at which the inner probe is taken.',
-		why: 'Always the same radius makes checks comparable. Near the label is where wires wind up and stops engage.',
-		mistake: 'With an automatic stop, going below 75 mm: the linkage then holds the arm.',
+		title: 'Inner radius',
+		ask: 'Type the inner radius, from the spindle.',
+		why: 'Keep it the same in all checks, to compare them. Near the label leads wind up and stops engage.',
+		mistake: 'Going below 75 mm with an automatic stop. Its linkage then holds the arm.',
 	},
 	'radius-outer': {
-		title: 'Outer probe radius',
-		ask: 'Distance from the spindle at which the outer probe is taken.',
-		why: 'The two radii together tell a spring-like wire from a steady pull.',
-		mistake: 'Choosing it so far out that the arm leans on its rest.',
+		title: 'Outer radius',
+		ask: 'Type the outer radius, from the spindle.',
+		why: 'Two radii show whether the pull changes over the record.',
+		mistake: 'Going so far out that the arm touches its rest.',
 	},
 	'radius-extra': {
-		title: 'One more probe radius',
-		ask: 'A third radius to probe, if you want one, or - for none.',
-		why: 'A rub that sits in mid-record shows at neither end.',
-		mistake: 'Two are enough for most arms.',
+		title: 'Third radius',
+		ask: 'Type a third radius to probe. None: -.',
+		why: 'A rub at mid-record shows at neither end.',
+		mistake: 'Taking a third one always. Two are enough for most arms.',
 	},
 } satisfies Partial<StepSentences>;

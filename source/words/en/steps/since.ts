@@ -3,15 +3,15 @@ import type {StepSentences} from '../../step-sentences.js';
 export const since = {
 	'done-since': {
 		title: 'Since the last check',
-		ask: 'What was done to arm or deck since the last check?',
+		ask: 'What was done to the arm or deck since then?',
 		short: 'Done since the last check?',
-		why: 'A change that has a cause is no drift: comparisons and the trend begin anew from here.',
-		mistake: 'Leaving out a new cartridge, or a deck that was carried to another room.',
+		why: 'A change with a known cause is no drift. The trend starts again here.',
+		mistake: 'Leaving out a new cartridge, or a deck that was moved.',
 	},
 	'done-since-note': {
 		title: 'What was done',
-		ask: 'What was done? A few words.',
+		ask: 'Type what was done, in a few words.',
 		why: 'It stands in the history of the arm.',
-		mistake: 'Writing when instead of what.',
+		mistake: 'Typing when it was done, not what.',
 	},
 } satisfies Partial<StepSentences>;

@@ -1,34 +1,34 @@
 import type {StepSentences} from '../../step-sentences.js';
 
 const stillSo = {
-	why: 'Readings taken under changed conditions must not be mixed with the earlier ones. What has changed is asked anew, and a new series begins.',
-	mistake: 'Saying yes from memory: look.',
+	why: 'Readings before and after a change do not mix. What changed is asked again, and a new series begins.',
+	mistake: 'Answering from memory. Look.',
 };
 
 export const still = {
 	'still-last-time': {
-		title: 'As last time?',
-		ask: 'This was filled in from the last check and from the profiles. Is all of it still so?',
+		title: 'Same as last time?',
+		ask: 'Look at each line, filled in from last time. All still true?',
 		...stillSo,
 	},
 	'still-conditions': {
-		title: 'All still so?',
-		ask: 'Some of this may have changed since. Is all of it still so?',
+		title: 'All still true?',
+		ask: 'Look at each line. Is all of it still true?',
 		...stillSo,
 	},
 	'still-bias-on': {
-		title: 'Bias still as set?',
-		ask: 'The bias device was set some time ago. Has it been left alone?',
+		title: 'Bias untouched?',
+		ask: 'Look at the bias device. Untouched since you set it?',
 		...stillSo,
 	},
 	'still-level': {
-		title: 'Level still so?',
-		ask: 'The level was read some time ago. Has the deck stood untouched?',
+		title: 'Deck untouched?',
+		ask: 'Look at the deck. Untouched since you read the level?',
 		...stillSo,
 	},
 	'still-force': {
-		title: 'Tracking force still so?',
-		ask: 'The force was set some time ago. Is it still the same?',
+		title: 'Tracking force untouched?',
+		ask: 'Look at the counterweight. Untouched since you weighed?',
 		...stillSo,
 	},
 } satisfies Partial<StepSentences>;

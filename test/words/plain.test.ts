@@ -1,0 +1,161 @@
+import {readdirSync, readFileSync} from 'node:fs';
+import path from 'node:path';
+import ts from 'typescript';
+import {describe, expect, it} from 'vitest';
+import {glossary} from '../../source/words/glossary.js';
+import {topics} from '../../source/words/help-topics.js';
+import {askedAtSteps} from '../helpers/asked-at-steps.js';
+import {words} from '../helpers/said.js';
+
+const folder = path.resolve(import.meta.dirname, '../../source/words/en');
+
+/** Files whose sentences are no part of a screen: long text for reading, command lines, faults of files. */
+const elsewhere = /^(?:reports|commands)\/|^(?:documents|glossary|store|terminal)\.ts$/;
+
+/** Words and phrases that are read twice, with the plain ones. */
+const plainFor: Readonly<Record<string, string>> = {
+	anew: 'again',
+	'as it stands': '',
+	'at leisure': 'later',
+	'at worst': 'maybe',
+	believable: 'allowed',
+	'friction floor': 'friction hides',
+	foretold: 'expected',
+	hence: 'so',
+	'in order to': 'to',
+	'is to be': 'verb first',
+	meanwhile: 'since then',
+	'midway between': 'middle of',
+	'not proven': 'maybe',
+	'prior to': 'before',
+	'put out of action': 'taken off',
+	regardless: 'all the same',
+	'root mean square': 'typically',
+	shall: 'verb first',
+	'so that it may': 'so',
+	'still so': 'still true',
+	therefore: 'so',
+	thus: 'so',
+	'unless not': 'if',
+	utilise: 'use',
+	'worth the name': '',
+	whereby: 'so',
+};
+
+/** Words of the trade: where one occurs the glossary has it. */
+const trade = [
+	...['armboard', 'bias', 'counterweight', 'damping', 'drag', 'friction', 'gauge', 'guard', 'headshell', 'leads'],
+	...[
+		'lifter',
+		'mat',
+		'nudge',
+		'overridden',
+		'pivot',
+		'platter',
+		'probe',
+		'pull',
+		'rest',
+		'round',
+		'series',
+		'setting',
+	],
+	...['skating', 'tilt', 'undecided', 'usable', 'void', 'zero'],
+	...['effective length', 'inner limit', 'null radius', 'off scale', 'offset angle', 'outer limit', 'pivot distance'],
+	...['closing round', 'playing force', 'tracking force', 'turned round'],
+];
+
+const whole = (text: string): RegExp => new RegExp(`(?<![\\p{L}-])${text}(?![\\p{L}-])`, 'iu');
+
+/** What the files say to a person: every text in them, with 0 for a value; keys, types and imports are none. */
+function saidIn(name: string): readonly string[] {
+	const file = ts.createSourceFile(name, readFileSync(path.join(folder, name), 'utf8'), ts.ScriptTarget.Latest, true);
+	const said: string[] = [];
+	const look = (node: ts.Node): void => {
+		if (ts.isImportDeclaration(node) || ts.isTypeNode(node)) return;
+		const {parent} = node;
+		const isKey = ts.isPropertyAssignment(parent ?? file) && (parent as ts.PropertyAssignment).name === node;
+		const isCompared =
+			parent !== undefined &&
+			(ts.isCaseClause(parent) ||
+				ts.isElementAccessExpression(parent) ||
+				(ts.isBinaryExpression(parent) && parent.operatorToken.kind !== ts.SyntaxKind.QuestionQuestionToken));
+		if (!isKey && !isCompared) {
+			if (ts.isStringLiteralLike(node)) said.push(node.text);
+			if (ts.isTemplateExpression(node))
+				said.push([node.head.text, ...node.templateSpans.map(({literal}) => literal.text)].join('0'));
+		}
+		ts.forEachChild(node, look);
+	};
+	look(file);
+	return said;
+}
+
+const files = readdirSync(folder, {recursive: true, encoding: 'utf8'})
+	.map((name) => name.replaceAll(path.sep, '/'))
+	.filter((name) => name.endsWith('.ts') && !elsewhere.test(name));
+const said = files.flatMap((name) => saidIn(name).map((text) => ({name, text})));
+
+/** Where a phrase is said, with its sentence. */
+const saying = (phrase: string): readonly string[] =>
+	said.filter(({text}) => whole(phrase).test(text)).map(({name, text}) => `${name}: ${text}`);
+
+/** Sentences of a text that have more words than that; a number is a word, a sign is none. */
+const longer = (text: string, most: number): readonly string[] =>
+	text
+		.split(/(?<=[.?!])\s+/)
+		.filter((sentence) => sentence.split(/\s+/).filter((word) => /[\p{L}\d]/u.test(word)).length > most);
+
+describe('What is to be done', () => {
+	it.each(askedAtSteps)('at $id is said in at most twelve words a sentence', ({asks}) => {
+		expect(asks.flatMap((text) => longer(text, 12))).toEqual([]);
+	});
+
+	it('in a round and by a remedy is said in at most twelve words a sentence', () => {
+		const {inHand, turned, turnedBack, anew, moved, limit} = words.rounds;
+		const limits = [true, false].flatMap((isTurned) =>
+			[true, false].flatMap((showsHand) =>
+				(['innerLimit', 'outerLimit'] as const).map((which) => limit({which, isTurned, showsHand})),
+			),
+		);
+		const remedies = Object.values(words.remedies).flatMap(({how, left = ''}) => [how, left]);
+		const all = [...Object.values(inHand), turned, turnedBack, anew, moved, ...limits, ...remedies];
+		expect(all.flatMap((text) => longer(text, 12))).toEqual([]);
+	});
+
+	it('is what a finding says in one short sentence', () => {
+		expect(Object.values(words.findings).flatMap(({brief}) => longer(brief, 12))).toEqual([]);
+	});
+});
+
+describe('Why it is done', () => {
+	it.each(askedAtSteps)('at $id, what goes wrong and what may hurt are said in at most twenty words', ({reasons}) => {
+		expect(reasons.flatMap((text) => longer(text, 20))).toEqual([]);
+	});
+});
+
+describe('A sentence', () => {
+	it.each(Object.entries(plainFor))('says nowhere "%s" (%s)', (phrase) => {
+		expect(saying(phrase)).toEqual([]);
+	});
+});
+
+describe('One word for one thing', () => {
+	it.each(glossary)('is $term, and no other', ({term, not}) => {
+		expect(saying(term)).not.toEqual([]);
+		expect(not.flatMap(saying)).toEqual([]);
+	});
+
+	it('is explained where it is a word of the trade', () => {
+		const occurring = trade.filter((word) => saying(word).length > 0);
+		expect(occurring.filter((word) => !glossary.some(({term}) => term === word))).toEqual([]);
+	});
+
+	it('stands in the manual and in the help with its meaning', () => {
+		const manual = readFileSync(path.resolve(import.meta.dirname, '../../README.md'), 'utf8');
+		expect(manual).toContain(glossary.map(({term, meaning}) => `| ${term} | ${meaning} |\n`).join(''));
+		const rows = topics.flatMap(({blocks}) =>
+			blocks.flatMap((block) => (typeof block !== 'string' && 'rows' in block ? block.rows : [])),
+		);
+		for (const {term, meaning} of glossary) expect(rows).toContainEqual([term, meaning]);
+	});
+});
