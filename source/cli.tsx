@@ -1,7 +1,8 @@
 import {Command, CommanderError, Option} from 'commander';
 import packageJson from '../package.json' with {type: 'json'};
 import {addCommands, type ProgramFlags} from './commands/command-line.js';
-import {commandLine as say, terminalWords} from './words/command-line.js';
+import {unforeseen} from './terminal/unforeseen.js';
+import {commandLine as say} from './words/command-line.js';
 
 /** Builds the command line. What a command needs is loaded when it runs, so that help and version are quick. */
 function commandLine(): Command {
@@ -12,6 +13,7 @@ function commandLine(): Command {
 		.addOption(new Option('--data <folder>', say.data))
 		.addOption(new Option('--plain', say.plain))
 		.addOption(new Option('--no-color', say.noColor))
+		.addOption(new Option('--man', say.man))
 		.addHelpText('before', say.before)
 		.addHelpText('after', say.after)
 		.showSuggestionAfterError()
@@ -21,8 +23,16 @@ function commandLine(): Command {
 		.action(async (flags: ProgramFlags, command: Command) => {
 			const [unknown] = command.args;
 			if (unknown !== undefined) {
-				const known = command.createHelp().visibleCommands(command);
-				command.error(say.unknownCommand({command: shown(unknown), known: known.map((one) => one.name())}));
+				const {didYouMean} = await import('./desk/did-you-mean.js');
+				const known = command
+					.createHelp()
+					.visibleCommands(command)
+					.map((one) => one.name());
+				command.error(say.unknownCommand({command: shown(unknown), meant: didYouMean(unknown, known), known}));
+			}
+			if (flags.man) {
+				const {runHelp} = await import('./commands/help.js');
+				return leave(await runHelp(program, {topic: undefined, man: true}));
 			}
 			const {runCheck} = await import('./commands/check.js');
 			leave(await runCheck({...flags, version: packageJson.version}));
@@ -34,7 +44,7 @@ function commandLine(): Command {
 
 /** Whether a word may be a command's name, or help wants their table. Else the first screen need not wait for it. */
 const mayNameCommand = (words: readonly string[]): boolean =>
-	words.some((word) => !/^-./.test(word) || /^(?:-\w*h|--help)$/.test(word));
+	words.some((word) => !/^-./.test(word) || /^(?:-\w*h|--help|--man)$/.test(word));
 
 /** A word from the command line, safe to print. */
 const shown = (word: string): string => word.replace(/[\p{Cc}\p{Cf}]/gu, '?').slice(0, 40);
@@ -54,11 +64,16 @@ function leave(status: number): void {
 /** Faults of the command line end with 2; help and version with 0; anything else is a fault of the program. */
 function statusOf(error: unknown): number {
 	if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : 2;
-	const message = error instanceof Error ? error.message : String(error);
-	process.stderr.write(`${terminalWords.ownFault({message: message.split('\n')[0] ?? ''})}\n`);
-	return 70;
+	const {sentence, isOurs} = unforeseen(error);
+	process.stderr.write(`${sentence}\n`);
+	return isOurs ? 70 : 1;
 }
 
-commandLine()
-	.parseAsync()
-	.catch((error: unknown) => leave(statusOf(error)));
+// Node puts U+FFFD in the place of bytes that are not UTF-8, so that another file would be meant.
+if ([...process.argv.slice(2), process.env.ARMDRIFT_DATA].some((word) => word?.includes('\uFFFD'))) {
+	process.stderr.write(`${say.notUtf8}\n`);
+	leave(2);
+} else
+	commandLine()
+		.parseAsync()
+		.catch((error: unknown) => leave(statusOf(error)));

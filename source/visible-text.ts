@@ -28,9 +28,11 @@ const escapeOf = (character: string): string => {
 export const visibleText = (text: string): string =>
 	text.replaceAll(CONTROL_STRING, '').replaceAll(INVISIBLE, escapeOf).replaceAll(MARK_STACK, '$1');
 
-/** The same with every such character escaped as JSON does it: for what stands in a JSON document. */
-export const escaped = (text: string): string =>
-	text.replaceAll(
-		/[\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}]/gu,
-		(character) => `\\u${(character.codePointAt(0) ?? 0).toString(16).padStart(4, '0')}`,
-	);
+const asUnits = (character: string): string =>
+	character
+		.split('')
+		.map((unit) => `\\u${unit.charCodeAt(0).toString(16).padStart(4, '0')}`)
+		.join('');
+
+/** The same with every such character escaped as JSON does it (RFC 8259 7): for what stands in a JSON document, on one line. */
+export const escaped = (text: string): string => text.replaceAll(/[\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}]/gu, asUnits);

@@ -10,6 +10,7 @@ import type {ProfilesChanged} from './results/profile-changes.js';
 import type {FinishedCheck} from './results/record.js';
 import type {Voids} from './results/voids.js';
 import type {ArmState} from './results/years/arm-states.js';
+import type {ArmsAtAGlance} from './results/years/at-a-glance.js';
 import type {DueArm} from './results/years/due.js';
 import type {DoneEvent} from './results/years/events.js';
 import type {PastFilter} from './results/years/past-filter.js';
@@ -55,6 +56,8 @@ export type Archive = {
 	readonly events: (armName: string) => readonly DoneEvent[];
 	/** Arms with a date for their next check, the first one due first. */
 	readonly due: () => readonly DueArm[];
+	/** How many arms are on file and due, for a first look: it needs little of the disk. */
+	readonly atAGlance: () => ArmsAtAGlance;
 	/** Every arm on file and where it stands, the one due first first. */
 	readonly arms: () => readonly ArmState[];
 	/** A page of past checks, all or those that are wanted, newest first. */

@@ -143,7 +143,7 @@ const fences: readonly Fence[] = [
 	{
 		layer: 'exchange',
 		why: 'an export is read, compared and added by the same rules, whoever asks for it',
-		may: ['desk', 'pages', 'reports', 'results', 'store', 'words', 'fs', 'path', 'crypto', 'util'],
+		may: ['desk', 'pages', 'reports', 'results', 'store', 'words', 'visible-text', 'fs', 'path', 'crypto', 'util'],
 	},
 	{
 		layer: 'plain',

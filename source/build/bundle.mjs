@@ -6,14 +6,18 @@ import {chmodSync, mkdirSync, readFileSync, rmSync, writeFileSync} from 'node:fs
 import path from 'node:path';
 import {fileURLToPath} from 'node:url';
 import {build, transform} from 'esbuild';
+import {writeBesideProgram} from './beside-program.mjs';
 import {compileAhead} from './compile-ahead.mjs';
 import {licenceTexts} from './licence-texts.mjs';
+import {entryForAnyNode} from './old-node.mjs';
 import {POSTPONED_PACKAGES, postponePackages} from './postpone-packages.mjs';
 import {startUpPlugins} from './start-up-plugins.mjs';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 const START = fileURLToPath(new URL('start.cjs', import.meta.url));
 const PROGRAM = 'armdrift.cjs';
+// What source/store/kept-view.ts has in place of the sum over the whole program.
+const OWN_SUM = 'SUM-OVER-THE-PROGRAM';
 const USUAL_ENTRY = 'source/cli.tsx';
 const [ENTRY = USUAL_ENTRY, FOLDER = 'dist'] = process.argv.slice(2);
 
@@ -71,11 +75,20 @@ const stamp = createHash('sha256')
 	.update([...files.values()].join())
 	.digest('hex')
 	.slice(0, 12);
-files.set(path.join(folder, PROGRAM), readFileSync(START, 'utf8').replace('BUILD', stamp));
+if (ENTRY === USUAL_ENTRY && ![...files.values()].some((text) => text.includes(OWN_SUM)))
+	throw new Error(`No file has ${OWN_SUM}, by which the program tells its own lists from those of another one.`);
+// As start.cjs calls them: put around a file there, it would be a second copy of each in memory.
+for (const [file, text] of files)
+	files.set(file, `(function(module,exports,require){${text.replace(OWN_SUM, stamp)}\n})`);
+files.set(path.join(folder, PROGRAM), await entryForAnyNode(ROOT));
+files.set(path.join(folder, 'start.cjs'), readFileSync(START, 'utf8').replace('BUILD', stamp));
 files.set(path.join(folder, 'LICENCES.txt'), licenceTexts(inputs, ROOT));
 
 rmSync(folder, {recursive: true, force: true});
 mkdirSync(folder, {recursive: true});
 for (const [file, text] of files) writeFileSync(file, text);
 chmodSync(path.join(folder, PROGRAM), 0o755);
-if (ENTRY === USUAL_ENTRY) await compileAhead(path.join(folder, PROGRAM), stamp);
+if (ENTRY === USUAL_ENTRY) {
+	await compileAhead(path.join(folder, PROGRAM), stamp);
+	writeBesideProgram(path.join(folder, PROGRAM));
+}

@@ -28,7 +28,13 @@ export type PastCheck = {
 	readonly tookMinutes: number | null;
 	/** Why it does not count, where it was marked void later. */
 	readonly voidBecause?: string;
+	/** What is noted beside it cannot be read, so nobody knows whether it was marked void. */
+	readonly isVoidUnknown?: true;
 };
+
+/** Whether a check counts for sure: nobody marked it void, and what is noted beside it can be read. */
+export const isCounted = ({voidBecause, isVoidUnknown}: Pick<PastCheck, 'voidBecause' | 'isVoidUnknown'>): boolean =>
+	voidBecause === undefined && isVoidUnknown !== true;
 
 /** What must agree, or be said, when two checks are compared. */
 export type MeasuredWith = {

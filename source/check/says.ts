@@ -54,6 +54,8 @@ export type Because = Said<BecauseValues>;
 
 /** What happened with an entry and is not to be seen otherwise. */
 export type NoticeValues = {
+	/** What somebody else than the check has to say, in words. */
+	'as-told': {readonly sentence: string};
 	'does-not-pass-any-more': {readonly step: StepId};
 	'round-anew': Nothing;
 	'setting-kept': {readonly number: number};

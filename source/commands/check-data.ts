@@ -26,12 +26,33 @@ export function checkAsData(row: PastCheck, shelf: Shelf) {
 }
 
 function dataOf(row: PastCheck, shelf: Shelf, record: FinishedCheck | undefined) {
-	const {id, date, startedAt, arm, outcome, voidBecause = null, doneAfter: _done, ...figures} = row;
+	const {
+		id,
+		date,
+		startedAt,
+		arm,
+		outcome,
+		voidBecause = null,
+		isVoidUnknown = false,
+		doneAfter: _done,
+		...figures
+	} = row;
 	const armToday = namesOf(arm, shelf.profiles())[0] ?? arm;
 	const overrides = record?.check.overrides.map(({step, reason, at}) => {
 		return {step, reason: reason.id, typed: reason.typed ?? null, at};
 	});
-	return {id, date, startedAt, arm, armToday, outcome, voidBecause, ...figures, overrides: overrides ?? null};
+	return {
+		id,
+		date,
+		startedAt,
+		arm,
+		armToday,
+		outcome,
+		voidBecause,
+		isVoidUnknown,
+		...figures,
+		overrides: overrides ?? null,
+	};
 }
 
 type Beside = {readonly all: readonly PastCheck[]; readonly shelf: Shelf};

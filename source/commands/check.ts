@@ -42,7 +42,12 @@ export function runCheck(flags: CheckFlags): Promise<number> {
 		if (meant.refusal !== undefined) throw new Hindrance('missing', dataDir, meant.refusal);
 		if (meant.taken !== undefined) sayFault(meant.taken);
 		const {unknown, ...opening} = await openArm(workbench, {arm: meant.arm, recheck});
-		if (unknown !== undefined) throw new Hindrance('missing', dataDir, unknown);
+		// Those who come to the first screen read it there.
+		if (unknown !== undefined || opening.opened) sayFault(...workbench.notices());
+		if (unknown !== undefined) {
+			workbench.archive.assertListed();
+			throw new Hindrance('missing', dataDir, unknown);
+		}
 		const practise = async () => (await import('./practice-desk.js')).practiceDesk({data, version});
 		return {seat: new Seat({workbench, goOn: startedAs(process.env, data), practise}), ...opening};
 	});

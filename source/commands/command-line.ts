@@ -12,6 +12,7 @@ export type ProgramFlags = {
 	readonly data?: string;
 	readonly plain?: boolean;
 	readonly color: boolean;
+	readonly man?: boolean;
 };
 
 /** Runs what was asked for, and leaves with the exit status that it comes to. */
@@ -142,10 +143,18 @@ export function addCommands(program: Command, version: string, run: Run): void {
 			return run(arms ? printPracticeArms() : runPractice({...options, version}));
 		});
 
+	add('paths', say.paths.about)
+		.addOption(choice('--as <form>', say.paths.as, ['text', 'json']).default('text'))
+		.action(async (_own: unknown, command: Command) => {
+			const {runPaths} = await import('./paths.js');
+			await run(runPaths(all<{as: string}>(command)));
+		});
+
 	add('help', say.help.about)
 		.argument('[topic]', say.help.topic)
 		.option('--man', say.help.man)
-		.action(async (topic: string | undefined, {man}: {man?: boolean}) => {
+		.action(async (topic: string | undefined, _own: unknown, command: Command) => {
+			const {man} = all(command);
 			const {runHelp} = await import('./help.js');
 			await run(runHelp(program, {topic, man}));
 		});

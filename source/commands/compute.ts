@@ -1,4 +1,4 @@
-import {readFile} from 'node:fs/promises';
+import {createReadStream} from 'node:fs';
 import {Shelf} from '../desk/shelf.js';
 import {compute} from '../results/compute.js';
 import {type Document, documentJsonSchema, parseDocument} from '../results/document.js';
@@ -37,16 +37,24 @@ const isRefusal = (read: Source | Result): read is Result => 'status' in read;
 
 const refusal = (status: number, ...faults: string[]): Result => ({status, faults});
 
-const textOf = async (file: string, stdin: ComputeOptions['stdin']): Promise<string> => {
-	if (file !== '-') return readFile(file, 'utf8');
+/** No document comes near this; an input without an end would fill the memory. */
+const LARGEST_MB = 16;
+
+/** @returns undefined where it is larger than any document */
+const textOf = async (file: string, stdin: ComputeOptions['stdin']): Promise<string | undefined> => {
 	const chunks: Uint8Array[] = [];
-	for await (const chunk of stdin) chunks.push(typeof chunk === 'string' ? Buffer.from(chunk) : chunk);
+	let bytes = 0;
+	for await (const chunk of file === '-' ? stdin : createReadStream(file)) {
+		chunks.push(typeof chunk === 'string' ? Buffer.from(chunk) : chunk);
+		bytes += chunk.length;
+		if (bytes > LARGEST_MB * 1024 ** 2) return;
+	}
 	return Buffer.concat(chunks).toString('utf8');
 };
 
 const readJson = async (file: string, stdin: ComputeOptions['stdin']): Promise<Source | Result> => {
 	const name = escaped(file);
-	let text: string;
+	let text: string | undefined;
 	try {
 		text = await textOf(file, stdin);
 	} catch (error) {
@@ -55,6 +63,7 @@ const readJson = async (file: string, stdin: ComputeOptions['stdin']): Promise<S
 			? refusal(EXIT.usage, say.noFile({name}))
 			: refusal(EXIT.cannotReadOrWrite, say.notRead({name, code}));
 	}
+	if (text === undefined) return refusal(EXIT.usage, say.tooLarge({name, mostMb: LARGEST_MB}));
 	try {
 		return {name, json: JSON.parse(text.replace(/^\uFEFF/, ''))};
 	} catch (error) {
@@ -69,7 +78,9 @@ const onlyFinite = (_key: string, value: unknown): unknown => {
 	return value;
 };
 
-const asJson = (value: unknown): string => `${JSON.stringify(value, onlyFinite, 2)}\n`;
+/** Its line breaks are those of the layout: one within a text is escaped. */
+const asJson = (value: unknown): string =>
+	`${JSON.stringify(value, onlyFinite, 2).split('\n').map(escaped).join('\n')}\n`;
 
 /** What is printed of a document: its figures, and its findings in words. */
 export function printedOf(document: Document) {

@@ -11,6 +11,7 @@ import {words} from '../words/index.js';
 import {storeText} from '../words/store-text.js';
 import {canAsk, mustNotReplace, orRefuse, printLines, refuseWith, sayFault} from './print.js';
 import {removeReports} from './report-file.js';
+import {shellWord} from './shell-words.js';
 import {typedLines} from './typed-lines.js';
 
 const say = words.commands.delete;
@@ -108,11 +109,7 @@ function unknownArm(shelf: Shelf, arm: string): string {
 }
 
 const wayBack = (file: string, data: string | undefined): string =>
-	['armdrift', ...(data === undefined ? [] : ['--data', typedInShell(data)]), 'import', typedInShell(file)].join(' ');
-
-/** A word as it is typed in a shell. */
-const typedInShell = (word: string): string =>
-	/^[\w./:@%+,=-]+$/.test(word) ? word : `'${word.replaceAll("'", "'\\''")}'`;
+	['armdrift', ...(data === undefined ? [] : ['--data', shellWord(data)]), 'import', shellWord(file)].join(' ');
 
 /**
  * Takes an arm off the disk: first the back-up, whole and read back, then the checks with what is noted beside them, and

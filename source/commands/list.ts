@@ -1,57 +1,37 @@
-import type {PastCheck} from '../check/past-check.js';
-import {didYouMean} from '../desk/did-you-mean.js';
-import {pastCells} from '../pages/beside/past-labels.js';
-import {namesOf} from '../results/years/arms.js';
-import {columns} from '../terminal/columns.js';
+import {dataDirectory} from '../store/data-directory.js';
+import {markOfList, readView} from '../store/kept-view.js';
 import {EXIT} from '../terminal/exit-paths.js';
-import {words} from '../words/index.js';
-import {armNamed} from './arm-named.js';
-import {jsonList} from './json-text.js';
-import {verdictWords} from './option-values.js';
-import {withPastRows} from './past-rows.js';
-import {printOut, refuseWith, sayFault} from './print.js';
+import type {ListOptions} from './list-rows.js';
+import {writeOut} from './write-out.js';
 
-const say = words.commands.list;
-
-type Options = {
-	readonly arm?: string | undefined;
-	readonly verdict?: string | undefined;
-	/** First and last day, or month, or year: `2026-11`. */
-	readonly since?: string | undefined;
-	readonly until?: string | undefined;
-	readonly limit?: number | undefined;
-	readonly as: string;
-	readonly data?: string | undefined;
-};
-
-/** `armdrift list`: the past checks, newest first. @returns exit status */
-export function runList({arm, verdict, since = '', until, limit, as, data}: Options): Promise<number> {
-	if (verdict !== undefined && !verdictWords.includes(verdict)) {
-		const meant = didYouMean(verdict, verdictWords);
-		return Promise.resolve(refuseWith(say.unknownVerdict({verdict, meant, known: verdictWords})));
+/**
+ * `armdrift list`: the past checks, newest first. The whole list of many checks is printed as it was kept the last time,
+ * where nothing that it was taken from has changed; to print it needs next to nothing of the program.
+ * @returns exit status
+ */
+export async function runList(options: ListOptions): Promise<number> {
+	const mark = isWhole(options) ? markIn(options.data) : undefined;
+	const kept = mark && readView(mark.dataDir, 'list', mark.mark);
+	if (kept) {
+		const code = await writeOut(kept);
+		if (code === undefined) return EXIT.done;
+		const {outputLost} = await import('./print.js');
+		return outputLost(code);
 	}
-	const isWanted = (row: PastCheck): boolean =>
-		(verdict === undefined || (row.voidBecause === undefined && (row.verdict ?? 'none') === verdict)) &&
-		row.date.slice(0, since.length) >= since &&
-		(until === undefined || row.date.slice(0, until.length) <= until);
-	// The newest checks that are wanted may lie far back.
-	const isOfAll = limit !== undefined && arm === undefined && verdict === undefined && since === '' && !until;
-	return withPastRows(isOfAll ? {data, limit} : {data}, async (all, shelf) => {
-		const named = arm === undefined ? undefined : armNamed(arm, all, shelf);
-		if (named && !named.ok) return named.status;
-		const names = named && new Set(namesOf(named.arm, shelf.profiles()));
-		const ofArm = names ? all.filter((one) => names.has(one.arm)) : all;
-		if (ofArm.length === 0 && named) {
-			const known = new Set(all.map((one) => one.arm));
-			return refuseWith(say.noneOfArm({arm: named.arm, meant: didYouMean(named.arm, [...known])}));
-		}
-		const rows = ofArm.filter(isWanted).slice(0, limit);
-		if (as === 'json') {
-			const {checkAsData} = await import('./check-data.js');
-			return printOut(jsonList(rows.map((row) => checkAsData(row, shelf))));
-		}
-		if (rows.length > 0) return printOut(columns(pastCells(rows)));
-		sayFault(ofArm.length > 0 ? say.noneSuch : say.none(shelf));
-		return EXIT.done;
-	});
+	const {printRows} = await import('./list-rows.js');
+	return printRows(options, mark?.mark);
+}
+
+const isWhole = ({arm, verdict, since, until, limit, as}: ListOptions): boolean =>
+	as === 'text' && [arm, verdict, since, until, limit].every((one) => one === undefined);
+
+function markIn(data: string | undefined): {readonly dataDir: string; readonly mark: string} | undefined {
+	try {
+		const dataDir = dataDirectory({flag: data, env: process.env});
+		const mark = markOfList(dataDir);
+		return mark === undefined ? undefined : {dataDir, mark};
+	} catch {
+		// Whoever reads the rows says why.
+		return undefined;
+	}
 }

@@ -12,7 +12,8 @@ type RowsWanted = {
 	readonly practice?: boolean | undefined;
 	readonly limit?: number;
 };
-type Work = (rows: readonly PastCheck[], shelf: Shelf) => number | Promise<number>;
+/** @param isSound whether nothing was wrong with any of them */
+type Work = (rows: readonly PastCheck[], shelf: Shelf, isSound: boolean) => number | Promise<number>;
 
 /**
  * Hands the past checks, newest first, to a command. What was wrong with some of them is said on standard error; where
@@ -29,7 +30,8 @@ export function withPastRows(
 		const {total, rows, notices} = shelf.past({offset: 0, limit});
 		sayFault(...notices);
 		if (total === 0 && notices.length > 0) return EXIT.cannotReadOrWrite;
-		const status = await work(rows, shelf);
+		const status = await work(rows, shelf, notices.length === 0);
+		sayFault(...shelf.notices.filter((one) => !notices.includes(one)));
 		if (shelf.store.isListPending()) await attempt(() => shelf.store.tidy());
 		return status;
 	});

@@ -3,30 +3,21 @@ import {type Hindrance, hindranceOf} from '../desk/hindrance.js';
 import {EXIT} from '../terminal/exit-paths.js';
 import {printable} from '../terminal/printable.js';
 import {words} from '../words/index.js';
-
-let isWatched = false;
-
-/** Without a listener a full disk or a closed pipe would end the process with a stack trace. */
-function watchOutput(): void {
-	if (isWatched) return;
-	isWatched = true;
-	for (const stream of [process.stdout, process.stderr]) stream.on('error', () => {});
-}
+import {watchOutput, writeOut} from './write-out.js';
 
 /**
  * Writes to standard output. A full disk is said in a sentence; a reader that went away (`| head`) is no fault worth one.
  * @returns exit status: 0, or 1 where it could not be written
  */
-export function printOut(text: string): Promise<number> {
-	watchOutput();
-	return new Promise((resolve) => {
-		process.stdout.write(text, (error) => {
-			if (!error) return resolve(EXIT.done);
-			const code = 'code' in error ? String(error.code) : error.message;
-			if (code !== 'EPIPE') sayFault(words.commands.outputFailed({code}));
-			resolve(EXIT.cannotReadOrWrite);
-		});
-	});
+export async function printOut(text: string): Promise<number> {
+	const code = await writeOut(text);
+	return code === undefined ? EXIT.done : outputLost(code);
+}
+
+/** Says why standard output could not be written. @returns exit status */
+export function outputLost(code: string): number {
+	if (code !== 'EPIPE') sayFault(words.commands.outputFailed({code}));
+	return EXIT.cannotReadOrWrite;
 }
 
 /** Writes lines to standard output, each made safe to show. @returns exit status */
@@ -68,9 +59,9 @@ export const isBlocked = ({code}: Hindrance): boolean => code === 'blocked';
 
 /** Whether a file that was named is there already, and must not be replaced. */
 export const mustNotReplace =
-	(named = '') =>
+	(named: string | undefined) =>
 	({code, file}: Hindrance): boolean =>
-		code === 'blocked' && file === path.resolve(named);
+		code === 'blocked' && named !== undefined && file === path.resolve(named);
 
 /** Whether somebody sits there who can be asked. */
 export const canAsk = (): boolean => process.stdin.isTTY === true && process.stdout.isTTY === true;

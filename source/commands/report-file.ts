@@ -9,10 +9,11 @@ import type {Reports} from '../workbench.js';
 
 const thing = {id: 'report', values: {}} as const;
 
-const folderIn = (dataDir: string): string => path.resolve(dataDir, 'reports');
+/** Reports that a key on the screen wrote. */
+export const reportFolder = (dataDir: string): string => path.resolve(dataDir, 'reports');
 /** That of an arm goes with its newest check. */
-const armFileIn = (dataDir: string, id: string): string => path.join(folderIn(dataDir), `${id}-arm.html`);
-const fileIn = (dataDir: string, id: string): string => path.join(folderIn(dataDir), `${id}.html`);
+const armFileIn = (dataDir: string, id: string): string => path.join(reportFolder(dataDir), `${id}-arm.html`);
+const fileIn = (dataDir: string, id: string): string => path.join(reportFolder(dataDir), `${id}.html`);
 
 type Options = {
 	/** Version of the program that writes. */
@@ -39,7 +40,7 @@ export const reportsBeside = (shelf: Shelf, {version, show}: Options): Reports =
 });
 
 function place(target: string, page: string, {dataDir}: Shelf, show: Options['show']): void {
-	readyFolder(thing, folderIn(dataDir));
+	readyFolder(thing, reportFolder(dataDir));
 	const file = new TargetFile(target, {thing, force: true, option: '--data'});
 	file.write(page);
 	file.finish();

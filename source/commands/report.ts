@@ -1,6 +1,6 @@
 import path from 'node:path';
 import {formatISO} from 'date-fns/formatISO';
-import type {PastCheck} from '../check/past-check.js';
+import {isCounted, type PastCheck} from '../check/past-check.js';
 import {didYouMean} from '../desk/did-you-mean.js';
 import {Hindrance} from '../desk/hindrance.js';
 import type {Shelf} from '../desk/shelf.js';
@@ -116,7 +116,7 @@ const nothing = (sentence: string, status: number = EXIT.usage): Subject => ({of
 function subjectOf({id, arm}: Pick<ReportOptions, 'id' | 'arm'>, all: readonly PastCheck[], shelf: Shelf): Subject {
 	if (id !== undefined) return checkNamed(id, arm, all, shelf);
 	if (arm !== undefined) return historyNamed(arm, all, shelf);
-	const newest = all.find(({voidBecause}) => voidBecause === undefined);
+	const newest = all.find(isCounted);
 	if (newest) return checkOf(newest.id, all, shelf);
 	return nothing(say.none(shelf));
 }
@@ -136,9 +136,9 @@ export function checkOf(id: string, all: readonly PastCheck[], shelf: Shelf): Su
 		const isMistyped = found.isUnknown && all.every((one) => one.id !== id);
 		return nothing(found.sentence, isMistyped ? EXIT.usage : EXIT.cannotReadOrWrite);
 	}
-	const {record, putBackAt, voided, formerVoids} = found;
+	const {record, putBackAt, voided, formerVoids, unknownBecause} = found;
 	const history = historyOf(record.check, all, shelf.profiles());
-	return {of: 'check', source: {record, putBackAt, voids: {voided, formerVoids}, history}};
+	return {of: 'check', source: {record, putBackAt, voids: {voided, formerVoids, unknownBecause}, history}};
 }
 
 function historyNamed(arm: string, all: readonly PastCheck[], shelf: Shelf): Subject {

@@ -9,6 +9,7 @@ import {verdictWord} from '../words/figure-text.js';
 import {words} from '../words/index.js';
 import {titleOf} from '../words/step-text.js';
 import type {Opened, PracticeDesk, PracticeDoor, PracticeOpened} from '../workbench.js';
+import {shellWord} from './shell-words.js';
 
 const say = words.commands.parting;
 
@@ -127,7 +128,7 @@ export function startedAs(
 	command = '',
 ): string {
 	const isNpm = variables.npm_lifecycle_event === 'start';
-	const words = `${data === undefined ? '' : ` --data ${printable(data)}`}${command === '' ? '' : ` ${command}`}`;
+	const words = `${data === undefined ? '' : ` --data ${printable(shellWord(data))}`}${command === '' ? '' : ` ${command}`}`;
 	if (isNpm) return words === '' ? 'npm start' : `npm start --${words}`;
 	return `armdrift${words}`;
 }

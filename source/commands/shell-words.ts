@@ -46,6 +46,12 @@ export function quotedIn(text: string, quote: ShellLine['quote']): string {
 	return text.replace(/[^\w\-+.,:=@%/\u0080-\u{10FFFF}]/gu, '\\$&');
 }
 
+/** A text as one word of a command line that can be copied as it stands. */
+export const shellWord = (text: string): string => {
+	const isBare = text !== '' && quotedIn(text, '') === text;
+	return isBare ? text : `'${quotedIn(text, "'")}'`;
+};
+
 /** Candidates as the script of a shell wants them, one a line. The shells other than bash choose and quote themselves. */
 export const repliesFor: Readonly<Record<Exclude<Shell, 'bash'>, (found: readonly Candidate[]) => string>> = {
 	// In the lists of _describe a colon parts value and description.

@@ -30,6 +30,7 @@ export type ArmOnFile = {
  * @throws StoreError, Hindrance where a part cannot be read
  */
 export function armOnFile(shelf: Shelf, arm: string): ArmOnFile | undefined {
+	shelf.assertListed();
 	const profiles = shelf.rereadProfiles();
 	const profile = profileNamed(profiles, 'arm', arm);
 	const names = namesOf(arm, profiles);

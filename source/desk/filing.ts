@@ -2,14 +2,17 @@ import type {Check} from '../check/check.js';
 import type {PastCheck} from '../check/past-check.js';
 import {isReadyToPlay, progressOf} from '../check/progress.js';
 import {reduce} from '../check/reduce.js';
+import type {Notice} from '../check/says.js';
 import {issuedOf} from '../pages/issued.js';
 import {isPutBack} from '../procedure/index.js';
 import {stepIdsOf} from '../procedure/step-ids.js';
 import {nextCheckOf} from '../results/next-check.js';
 import {type FinishedCheck, outcomeOf} from '../results/record.js';
-import {StoreError} from '../store/store-error.js';
+import {isSameJson} from '../store/json.js';
+import {orThrow, StoreError} from '../store/store-error.js';
 import {words} from '../words/index.js';
 import {nextCheckText} from '../words/results-text.js';
+import type {Shelf} from './shelf.js';
 import type {CheckStore, Remark} from './stored-forms.js';
 
 export const isEmpty = (check: Check): boolean => Object.keys(check.answers).length === 0;
@@ -31,6 +34,24 @@ export function finishedCheck(check: Check, finishedAt: string, history: readonl
 }
 
 /**
+ * The check under an id of its own where somebody else, past the lock, has filed it meanwhile with other answers: a filed
+ * check never changes, and what is not filed would pass for filed.
+ */
+export function apartFromFiled({store, notice}: Shelf, check: Check, newId: () => string): Check {
+	const filed = check.reopened ? undefined : store.record(check.id);
+	if (!filed || filed instanceof StoreError || isSameJson(filed.check, check)) return check;
+	const own = newId();
+	notice(words.commands.desk.filedElsewhere({filed: check.id, own}));
+	return {...check, id: own};
+}
+
+/** What came up in a save, to be said with the next question. */
+export function newsIn(notices: readonly string[], known: readonly string[]): {readonly notice?: Notice} {
+	const sentence = notices.filter((one) => !known.includes(one)).join(' ');
+	return sentence === '' ? {} : {notice: {id: 'as-told', values: {sentence}}};
+}
+
+/**
  * Puts a check away. The file of a filed check never changes: what was put back later stands beside it, with the
  * answers and the overrides that were given then, whether or not the list came to its end.
  */
@@ -42,11 +63,14 @@ export async function fileCheck(
 ): Promise<FinishedCheck> {
 	const record = finishedCheck(check, at, history);
 	if (check.reopened) {
-		const noted = store.remark(check.id);
-		await store.saveRemark(check.id, {...(noted instanceof StoreError ? {} : noted), ...remarkOf(check, at)});
-		await store.clearDraft();
-	} else await store.finish(check.id, record);
-	return record;
+		// A new one in the place of one that cannot be read would take its void mark with it.
+		const noted = orThrow(store.remark(check.id));
+		await store.finishAgain(check.id, {...noted, ...remarkOf(check, at)});
+		return record;
+	}
+	await store.finish(check.id, record);
+	// What is told is what the file holds: it may have been there already.
+	return orThrow(store.record(check.id));
 }
 
 function remarkOf(check: Check, at: string): Remark {

@@ -9,12 +9,12 @@ import {limitsOf, type Settings} from '../procedure/settings.js';
 import type {FinishedCheck} from '../results/record.js';
 import {newCheckId} from '../store/check-id.js';
 import type {Lock} from '../store/lock-keeper.js';
-import {StoreError} from '../store/store-error.js';
+import {orThrow} from '../store/store-error.js';
 import {words} from '../words/index.js';
 import {storeText} from '../words/store-text.js';
 import type {Opened, Reports, Saved, Unfinished, Workbench} from '../workbench.js';
 import {OpenArchive} from './archive.js';
-import {fileCheck, holdsNothing, isEmpty, reopened, withRemark} from './filing.js';
+import {apartFromFiled, fileCheck, holdsNothing, isEmpty, newsIn, reopened, withRemark} from './filing.js';
 import {attempt, Hindrance} from './hindrance.js';
 import {answersFor, recheckAction, unfinishedOf} from './starting-answers.js';
 
@@ -54,7 +54,7 @@ export class OpenWorkbench implements Workbench {
 	/** Loads what the first save needs and puts left-overs away, while nobody waits. */
 	async settleIn(): Promise<void> {
 		await attempt(() => this.#store.prepare());
-		await attempt(() => this.#store.tidy());
+		await this.archive.settle();
 	}
 
 	/** The check that this copy works on, as it was last saved; undefined while it holds no answer. */
@@ -113,14 +113,16 @@ export class OpenWorkbench implements Workbench {
 
 	reopen(id: string): Promise<Opened> {
 		return this.#opening(async () => {
-			const record = this.#store.record(id);
-			if (record instanceof StoreError) throw record;
+			const {check} = orThrow(this.#store.record(id));
+			const remark = orThrow(this.#store.remark(id));
 			await this.#fileOpenOne();
-			return this.#taken(reopened(withRemark(record.check, this.archive.remark(id)), this.now()));
+			return this.#taken(reopened(withRemark(check, remark), this.now()));
 		});
 	}
 
-	async save({check}: Dialogue): Promise<Saved> {
+	async save({check: answered}: Dialogue): Promise<Saved> {
+		const known = [...this.notices()];
+		const check = apartFromFiled(this.archive, answered, () => newCheckId(this.#clock()));
 		const done = await attempt(async () => {
 			await this.#store.saveDraft(check);
 			this.#open = check;
@@ -128,7 +130,7 @@ export class OpenWorkbench implements Workbench {
 			if (!check.reopened && !check.practice) await this.archive.keepProfilesOf(check, this.now());
 		});
 		if (!done.ok) return done;
-		if (progressOf(check, this.profiles()).current) return {ok: true};
+		if (progressOf(check, this.profiles()).current) return {ok: true, kept: check, ...newsIn(this.notices(), known)};
 		const filed = await attempt(() => this.#file(check));
 		return filed.ok ? {ok: true, finished: filed.value} : {...filed, answerSaved: true};
 	}
@@ -149,9 +151,7 @@ export class OpenWorkbench implements Workbench {
 		return this.archive.store;
 	}
 
-	#draft() {
-		return this.archive.noted(this.#store.draft());
-	}
+	readonly #draft = () => this.archive.noted(this.#store.draft());
 
 	/** Opens a check under the lock, or says why not. */
 	async #opening(work: () => Promise<Dialogue>): Promise<Opened> {

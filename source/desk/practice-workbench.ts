@@ -80,7 +80,7 @@ export class PracticeWorkbench extends OpenWorkbench implements PracticeDesk {
 		const saved = await super.save({...dialogue, check: onDeck.kept});
 		if (!saved.ok) return saved;
 		this.practice.saved(state);
-		return {...saved, ...onDeck};
+		return {...onDeck, ...saved};
 	}
 
 	/** Rounds of one series are taken on one deck: what hands have put right since begins another one. */

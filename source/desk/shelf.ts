@@ -4,13 +4,14 @@ import type {Profile} from '../procedure/facts.js';
 import {type Settings, usualSettings} from '../procedure/settings.js';
 import {profilesWith} from '../results/profiles.js';
 import {filtered} from '../results/years/past-filter.js';
-import {StoreError} from '../store/store-error.js';
+import {orThrow, StoreError} from '../store/store-error.js';
 import type {StoreFault} from '../store/store-fault.js';
 import {profileRefusalText} from '../words/results-text.js';
 import {storeText} from '../words/store-text.js';
 import type {Archive, Saved} from '../workbench.js';
 import {type Marked, withRemark} from './filing.js';
 import {attempt, hindranceOf} from './hindrance.js';
+import {unknownFor, withRemarks} from './remarks.js';
 import {type CheckStore, type Remark, storeOf} from './stored-forms.js';
 
 /** Why a check cannot be had. */
@@ -29,16 +30,16 @@ const noCheck = ({code, fault}: StoreError): NoCheck => ({
 
 /** What stands beside the check in progress: past checks, profiles, settings, and what was noticed on reading them. */
 export class Shelf {
-	readonly notices: string[] = [];
 	readonly dataDir: string;
 	readonly store: CheckStore;
 	#profiles: readonly Profile[] | undefined;
 	#settings: Settings | undefined;
-	#all: readonly PastCheck[] | undefined;
+	readonly #noticed: string[] = [];
+	#all: ReturnType<Archive['past']> | undefined;
 
 	constructor(dataDir: string, clock: () => Date) {
 		this.dataDir = dataDir;
-		this.store = storeOf(dataDir, clock, (sentence) => this.notices.push(sentence));
+		this.store = storeOf(dataDir, clock, (sentence) => this.notice(sentence));
 	}
 
 	/** Keeps what a read has to say, once. */
@@ -48,8 +49,13 @@ export class Shelf {
 	}
 
 	/** Keeps something to be said, once. */
-	notice(sentence: string): void {
-		if (!this.notices.includes(sentence)) this.notices.push(sentence);
+	readonly notice = (sentence: string): void => {
+		if (!this.#noticed.includes(sentence)) this.#noticed.push(sentence);
+	};
+
+	/** What there is to say: what reading found, and what is wrong with past checks as they were listed last. */
+	get notices(): readonly string[] {
+		return [...new Set([...this.#noticed, ...(this.#all?.notices ?? [])])];
 	}
 
 	/** What a look at the disk finds; where it cannot be read, that is to be said. */
@@ -65,11 +71,15 @@ export class Shelf {
 	past({only, ...page}: Parameters<Archive['past']>[0]): ReturnType<Archive['past']> {
 		if (only) {
 			const wanted = filtered(this.all(), only);
-			return {total: wanted.length, rows: wanted.slice(page.offset, page.offset + page.limit), notices: []};
+			const notices = this.#all?.notices ?? [];
+			return {total: wanted.length, rows: wanted.slice(page.offset, page.offset + page.limit), notices};
 		}
 		try {
 			const {total, rows, notices} = this.store.list(page);
-			return {total, rows: this.#withRemarks(rows), notices: notices.map(storeText)};
+			const noted = withRemarks(rows, this.store);
+			// A file that was set aside is not met again.
+			for (const fault of notices) if (fault.id === 'set-aside') this.notice(storeText(fault));
+			return {total, rows: noted.rows, notices: [...notices.map(storeText), ...noted.notices]};
 		} catch (error) {
 			return {total: 0, rows: [], notices: [hindranceOf(error).sentence]};
 		}
@@ -78,7 +88,8 @@ export class Shelf {
 	record(id: string): Extract<ReturnType<Archive['record']>, {ok: true}> | NoCheck {
 		const record = this.store.record(id);
 		if (record instanceof StoreError) return noCheck(record);
-		const remark = this.remark(id);
+		const remark = this.store.remark(id);
+		if (remark instanceof StoreError) return {ok: true, record, unknownBecause: unknownFor(remark)};
 		const whole = {...record, check: withRemark(record.check, remark)};
 		const {putBackAt, void: voided, formerVoids} = remark ?? {};
 		return {ok: true, record: whole, voided, formerVoids, ...(putBackAt === undefined ? {} : {putBackAt})};
@@ -127,14 +138,14 @@ export class Shelf {
 	}
 
 	/** Changes what is noted beside a filed check, whose own file stays as it is. */
-	async note(id: string, change: (remark: Remark | undefined) => Marked): Promise<Saved> {
+	async note(id: string, change: (remark: Remark | undefined, isKnown: boolean) => Marked): Promise<Saved> {
 		const done = await attempt(async () => {
-			const filed = this.store.record(id);
-			if (filed instanceof StoreError) throw filed;
+			orThrow(this.store.record(id));
 			const noted = this.store.remark(id);
 			// One that is damaged is put aside when the new one is saved; any other trouble would lose it.
 			if (noted instanceof StoreError && noted.code !== 'damaged') throw noted;
-			const marked = change(noted instanceof StoreError ? undefined : noted);
+			const isKnown = !(noted instanceof StoreError);
+			const marked = change(isKnown ? noted : undefined, isKnown);
 			if (marked.ok) await this.store.saveRemark(id, marked.remark);
 			return marked;
 		});
@@ -155,36 +166,24 @@ export class Shelf {
 		return {ok: true};
 	}
 
+	/** Whether nothing was wrong with any check when all were listed last. */
+	get isListSound(): boolean {
+		return this.#all?.notices.length === 0;
+	}
+
 	/** All checks on file, newest first, with what was noted later; read once, until the next one is filed. */
 	all(): readonly PastCheck[] {
-		this.#all ??= this.past({offset: 0, limit: Number.POSITIVE_INFINITY}).rows;
-		return this.#all;
+		this.#all ??= this.past({offset: 0, limit: Number.POSITIVE_INFINITY});
+		return this.#all.rows;
+	}
+
+	/** Makes sure that no check passes for missing because the folder cannot be read. @throws StoreError */
+	assertListed(): void {
+		this.store.ids();
 	}
 
 	/** Something was filed or noted: the next look at past checks reads them anew. */
 	forget(): void {
 		this.#all = undefined;
-	}
-
-	/** What was noted later: an interrupted check whose deck was put back says so, and so does one that is void. */
-	#withRemarks(rows: readonly PastCheck[]): readonly PastCheck[] {
-		const remarked = this.store.remarked();
-		if (remarked.size === 0) return rows;
-		return rows.map((row) => {
-			const remark = remarked.has(row.id) ? this.remark(row.id) : undefined;
-			if (!remark) return row;
-			const isBack = row.outcome === 'interrupted' && remark.putBackAt !== undefined;
-			return {
-				...row,
-				...(isBack ? {outcome: 'put back'} : {}),
-				...(remark.void ? {voidBecause: remark.void.reason} : {}),
-			};
-		});
-	}
-
-	/** What was noted later beside a filed check. */
-	remark(id: string): Remark | undefined {
-		const remark = this.store.remark(id);
-		return remark instanceof StoreError ? undefined : remark;
 	}
 }

@@ -13,7 +13,8 @@ import {type ExportSource, jsonExport} from './write-export.js';
 
 const thing: Thing = {id: 'back-up', values: {}};
 
-const backupFolder = (dataDir: string): string => path.join(dataDir, 'backups');
+/** Back-ups of arms that were deleted. */
+export const backupFolder = (dataDir: string): string => path.join(dataDir, 'backups');
 
 /** A dated place in the data folder that nothing has yet: `backups/2026-11-25-north-deck.jsonl`. */
 export function backupPlace(dataDir: string, arm: string, now: Date): string {

@@ -1,5 +1,5 @@
-import {isDeepStrictEqual} from 'node:util';
 import type {CheckStore, Remark} from '../desk/stored-forms.js';
+import {isSameJson} from '../store/json.js';
 import {StoreError} from '../store/store-error.js';
 import type {ImportedCheck, ImportFile} from './import-file.js';
 import {type MergedProfiles, type MergedRemark, mergedProfiles, mergedRemark} from './merging.js';
@@ -76,7 +76,7 @@ function comparedChecks(file: ImportFile, known: readonly number[], unknown: rea
 		const check = file.check(index);
 		const filed = usable(store.filed(check.id));
 		if (!filed) newChecks.push(index);
-		else if (isSame(filed.json, check.json)) {
+		else if (isSameJson(filed.json, check.json)) {
 			same++;
 			const {isNew, clashes: remarkDiffers} = remarkOf(check, store);
 			if (isNew) newRemarks.push(index);
@@ -93,7 +93,7 @@ export function remarkOf(
 ): MergedRemark & {readonly isNew: boolean} {
 	const ours: Remark = usable(store.remark(id)) ?? {};
 	const merged = mergedRemark(ours, theirs);
-	return {...merged, isNew: !isSame(ours, merged.remark)};
+	return {...merged, isNew: !isSameJson(ours, merged.remark)};
 }
 
 /** A damaged file is as good as none: it is set aside when another one takes its place. */
@@ -107,9 +107,5 @@ function settingsPlan({settings}: ImportFile, store: CheckStore): ImportPlan['se
 	if (!settings) return 'none';
 	const ours = store.settings().value;
 	if (!ours) return 'new';
-	return isSame(ours, settings) ? 'same' : 'own';
+	return isSameJson(ours, settings) ? 'same' : 'own';
 }
-
-/** JSON writes −0 as 0 and knows no order of keys. */
-const isSame = (ours: unknown, theirs: unknown): boolean =>
-	isDeepStrictEqual(ours, theirs) || isDeepStrictEqual(ours, JSON.parse(JSON.stringify(theirs)));

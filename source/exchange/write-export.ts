@@ -5,6 +5,7 @@ import type {FinishedCheck} from '../results/record.js';
 import {notedInTurn} from '../results/years/arms.js';
 import {StoreError} from '../store/store-error.js';
 import {CURRENT_VERSION} from '../store/upgrades.js';
+import {escaped} from '../visible-text.js';
 import {words} from '../words/index.js';
 import {storeText} from '../words/store-text.js';
 
@@ -52,7 +53,7 @@ function byUse(one: StoredProfile, other: StoredProfile): number {
 	return later || (one.id < other.id ? 1 : -1);
 }
 
-const lineOf = (value: object): string => `${JSON.stringify(sorted(value))}\n`;
+const lineOf = (value: object): string => `${escaped(JSON.stringify(sorted(value)))}\n`;
 
 /** With the keys in one order, so that the same data make the same bytes. */
 function sorted(value: unknown): unknown {
@@ -78,9 +79,9 @@ export function* csvExport({store, tell}: ExportSource, name: CsvTableName = 'pr
 	const {header, records} = csvTables[name];
 	yield header();
 	const notedFor = notedInTurn(store.profiles().value?.profiles ?? []);
-	for (const {record, remark} of filedChecks(store, tell)) {
+	for (const {record, remark, isVoidUnknown} of filedChecks(store, tell)) {
 		const noted = notedFor(record.check);
-		yield records({record, putBackAt: remark?.putBackAt, voidBecause: remark?.void?.reason, noted});
+		yield records({record, putBackAt: remark?.putBackAt, voidBecause: remark?.void?.reason, isVoidUnknown, noted});
 	}
 }
 
@@ -90,6 +91,7 @@ type ExportedCheck = {
 	/** The record as it lies in its file. */
 	readonly json: unknown;
 	readonly remark?: Remark;
+	readonly isVoidUnknown: boolean;
 };
 
 /**
@@ -111,8 +113,13 @@ function* filedChecks(
 	}
 }
 
-function remarkBeside(store: CheckStore, id: string, tell: (sentence: string) => void): {remark?: Remark} {
+function remarkBeside(
+	store: CheckStore,
+	id: string,
+	tell: (sentence: string) => void,
+): Pick<ExportedCheck, 'remark' | 'isVoidUnknown'> {
 	const remark = store.remark(id);
-	if (remark instanceof StoreError) tell(storeText(remark.fault));
-	return remark === undefined || remark instanceof StoreError ? {} : {remark};
+	const isVoidUnknown = remark instanceof StoreError;
+	if (isVoidUnknown) tell(storeText(remark.fault));
+	return remark === undefined || isVoidUnknown ? {isVoidUnknown} : {isVoidUnknown, remark};
 }

@@ -86,10 +86,12 @@ export function roundsShown(
 
 /** The hold bands of the last check, to stand beside those of today. */
 export function lastBands([last]: readonly PastCheck[], places?: readonly string[]): BandRow[] {
-	return (last?.probe ?? []).filter(({place}) => places?.includes(place) ?? true).flatMap(bandOf);
+	return (last?.probe ?? [])
+		.filter(({place}) => places?.includes(place) ?? true)
+		.flatMap((one) => bandOf(one, last?.date));
 }
 
-function bandOf({place, pullPct, bandPct}: PastProbe): BandRow[] {
+function bandOf({place, pullPct, bandPct}: PastProbe, date?: string): BandRow[] {
 	if (pullPct === null || bandPct === null) return [];
 	return [
 		{
@@ -98,6 +100,7 @@ function bandOf({place, pullPct, bandPct}: PastProbe): BandRow[] {
 			highPct: pullPct + bandPct / 2,
 			pullPct,
 			earlier: true,
+			date,
 		},
 	];
 }

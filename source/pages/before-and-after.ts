@@ -16,12 +16,12 @@ const closedSeries = (check: Check): readonly Series[] => check.series.filter((o
 
 /** The hold bands of the latest earlier series with figures, for the picture. */
 export function earlierRows(check: Check): BandRow[] {
-	const figures = closedSeries(check)
-		.map((one) => figuresOfSeries(check, one))
-		.findLast((one) => one !== undefined);
-	return (figures?.probe ?? [])
+	const last = closedSeries(check)
+		.map((one) => ({figures: figuresOfSeries(check, one), date: one.closed?.at.slice(0, 10)}))
+		.findLast(({figures}) => figures !== undefined);
+	return (last?.figures?.probe ?? [])
 		.filter(isMeasured)
-		.map((one) => ({...bandRow(one), earlier: true, label: bands.before(one)}));
+		.map((one) => ({...bandRow(one), earlier: true, date: last?.date, label: bands.before(one)}));
 }
 
 /** What a remedy did, foretold and seen in one line; nothing where no remedy was tried after the series. */

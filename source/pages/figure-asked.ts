@@ -54,13 +54,20 @@ function biasFigure({slot, progress: {facts}}: Position): BigFigure | undefined 
 	const text = rounded(Math.abs(value), stepDecimals(step));
 	const {label} = units[unit];
 	const side = words.figures.wayOf(value);
-	return {kind: 'figure', text, unit: label, side, note: said.aims[of], caption: ''};
+	return {kind: 'figure', text, unit: label, side, note: said.aims[of], tone: 'curve', caption: ''};
 }
 
-/** A force to set, in large digits. */
+/** A force to set, in large digits, in the hue of what is wanted: it is no reading. */
 export const forceFigure = (forceMn: number): BigFigure => {
 	const {text, unit} = scaleFigure(forceMn);
-	return {kind: 'figure', text, unit, note: said.aim, caption: said.target({text, unit})};
+	return {
+		kind: 'figure',
+		text,
+		unit,
+		note: said.aimAt({text, unit}),
+		tone: 'curve',
+		caption: said.target({text, unit}),
+	};
 };
 
 /** What the scale is to show; undefined where a number is only read. */

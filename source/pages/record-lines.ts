@@ -4,7 +4,7 @@ import {isReadyToPlay, progressOf} from '../check/progress.js';
 import {nameOfTrial, trialsOf} from '../check/trials.js';
 import {offPlaces, onPlaces, type Place} from '../procedure/places.js';
 import type {FinishedCheck} from '../results/record.js';
-import type {Voids} from '../results/voids.js';
+import {isKnownToCount, type Voids} from '../results/voids.js';
 import {words} from '../words/index.js';
 import {becauseText, reasonText} from '../words/says.js';
 import {titleOf} from '../words/step-text.js';
@@ -54,8 +54,8 @@ function outcomeLines(record: FinishedCheck, putBackAt?: string, voids: Voids = 
 }
 
 /** What does not count gives no date. */
-const nextLines = ({check, nextCheck}: FinishedCheck, {voided}: Voids = {}): Shown[] =>
-	nextCheck && !check.practice && !voided ? [line(said.nextCheck(nextCheck))] : [];
+const nextLines = ({check, nextCheck}: FinishedCheck, voids?: Voids): Shown[] =>
+	nextCheck && !check.practice && isKnownToCount(voids) ? [line(said.nextCheck(nextCheck))] : [];
 
 const verdictOf = ({check, issued}: FinishedCheck, history: readonly PastCheck[] = []): readonly Shown[] =>
 	verdictLines(check, issued, history, progressOf(check));
@@ -104,7 +104,8 @@ function seriesLines(check: Check, series: Series, number: number): Shown[] {
 }
 
 /** What stands beside a past check about its being void. */
-export const voidLines = ({voided, formerVoids = []}: Voids): Shown[] => [
+export const voidLines = ({voided, formerVoids = [], unknownBecause}: Voids): Shown[] => [
+	...(unknownBecause === undefined ? [] : [line(words.results.voidUnknown, 'bad')]),
 	...(voided ? [line(words.results.void(voided), 'bad')] : []),
 	...formerVoids.map((one) => line(words.results.wasVoid(one))),
 ];

@@ -17,6 +17,8 @@ export type BandRow = {
 	readonly pullPct: number;
 	/** An earlier series, a struck round: drawn with other marks. */
 	readonly earlier?: boolean;
+	/** Of an earlier check or series its day, as yyyy-mm-dd: told where there is room. */
+	readonly date?: string | undefined;
 	/** The pull, as it is printed at the end of the row. */
 	readonly figure?: Judged | undefined;
 };

@@ -102,6 +102,7 @@ const toneOf = ({verdict: found, atWorst}: Pick<Figures, 'verdict' | 'atWorst'>)
 
 /** Something that was gone past although it did not pass. */
 export type Overridden = {
+	readonly step: string;
 	readonly title: string;
 	/** What did not pass. */
 	readonly sentence: string;
@@ -120,7 +121,7 @@ export function overriddenIn(check: Check, progress?: Progress): readonly Overri
 		const step = visible.find((one) => one.id === id);
 		const holds = step !== undefined && stateOf(step) === 'overridden' && answerOf(check, id)?.override?.at === at;
 		const [sentence, reason] = [overriddenText(given), reasonText(given.reason)];
-		return {title: titleOf(id), sentence, reason, series, holds};
+		return {step: id, title: titleOf(id), sentence, reason, series, holds};
 	});
 }
 

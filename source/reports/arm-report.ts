@@ -2,6 +2,7 @@ import type {PastCheck} from '../check/past-check.js';
 import type {Overridden} from '../pages/verdict-lines.js';
 import {rowOf} from '../results/past-row.js';
 import {dayText} from '../words/dates.js';
+import {words} from '../words/index.js';
 import {reportWords} from '../words/reports.js';
 import type {CheckSource, Imprint} from './check-source.js';
 import {aboutCheck, imprinted, runningHead} from './parts/about.js';
@@ -65,11 +66,13 @@ function overriddenPart({overridden}: ArmSource): Section[] {
 
 function notCountedPart({notCounted}: ArmSource): Section[] {
 	if (notCounted.length === 0) return [];
-	const rows = notCounted.map(({date, voidBecause, outcome, id}) => [
+	const rows = notCounted.map(({date, voidBecause, isVoidUnknown, outcome, id}) => [
 		dayText(date),
-		voidBecause === undefined
-			? years.noFigures({outcome})
-			: around(voidBecause, (reason) => years.voidBecause({reason})),
+		isVoidUnknown
+			? words.results.voidUnknown
+			: voidBecause === undefined
+				? years.noFigures({outcome})
+				: around(voidBecause, (reason) => years.voidBecause({reason})),
 		id,
 	]);
 	return [{title: sections.notCounted, blocks: [tableBlock(captions.notCounted, ['date', 'why', 'id'], rows)]}];

@@ -8,7 +8,7 @@ import {inGaugeUnit} from '../procedure/hold-limits.js';
 import {type OnPlace, onPlaces, radiusOf} from '../procedure/places.js';
 import {gaugeUnitOf} from '../procedure/readings.js';
 import {factsOfTrial} from '../results/document-of-check.js';
-import {type CsvValue, csvRecord, type NotedCheck} from './radius-csv.js';
+import {type CsvValue, csvRecord, isVoid, type NotedCheck} from './radius-csv.js';
 
 /** A round that was read with the bias on. */
 type BiasRow = NotedCheck & {
@@ -28,7 +28,7 @@ const columns: readonly (readonly [name: string, value: (row: BiasRow) => CsvVal
 	['check_id', ({record}) => record.check.id],
 	['started_at', ({record}) => record.check.startedAt],
 	['arm', ({record: {check}}) => factsOfSeries(check, openSeries(check)).text('arm-name')],
-	['void', ({voidBecause}) => voidBecause !== undefined],
+	['void', isVoid],
 	['series', ({series}) => series],
 	['device', ({facts}) => facts.text('arm-bias-device')],
 	['trial', ({trial}) => trial],

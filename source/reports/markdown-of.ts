@@ -1,10 +1,11 @@
 import type {IssuedFinding} from '../results/issued.js';
 import {visibleText} from '../visible-text.js';
+import {heldTogether} from '../words/held-together.js';
 import {reportWords} from '../words/reports.js';
 import {
 	isJudged,
 	type Phrase,
-	phraseText,
+	phraseWith,
 	type Report,
 	type ReportBlock,
 	type ReportPart,
@@ -37,7 +38,7 @@ export function markdownOf({title, about, sheet = [], sections, foot}: Report): 
 }
 
 // Spaces before a line would make it a block of code.
-const plain = (phrase: Phrase): string => escapeMarkdown(phraseText(phrase).trim());
+const plain = (phrase: Phrase): string => escapeMarkdown(phraseWith(phrase, heldTogether).trim());
 
 const sectionText = ({title, blocks, parts = []}: Section): string[] => [
 	`## ${escapeMarkdown(title)}`,
@@ -55,8 +56,9 @@ function blockText(block: ReportBlock): string[] {
 		case 'line':
 			return [block.tone === 'strong' ? strong(block.phrase) : plain(block.phrase)];
 		case 'notice':
-		case 'verdict':
 			return [strong(block.phrase)];
+		case 'verdict':
+			return [strong(block.phrase), ...(block.beside ?? []).map(({phrase}) => plain(phrase))];
 		case 'list':
 			return [block.items.map((item) => `- ${plain(item)}`).join('\n')];
 		case 'table':
@@ -86,9 +88,8 @@ function tableText({head, rows}: Extract<ReportBlock, {kind: 'table'}>): string 
 
 const cellText = (cell: TableCell): string => plain(isJudged(cell) ? cell.phrase : cell);
 
-const findingText = ({found, likely, next, who}: IssuedFinding, index: number): string =>
+const findingText = ({found, likely}: IssuedFinding, index: number): string =>
 	[
 		`${index + 1}. ${strong(found)}`,
-		...(likely === '' ? [] : [`   ${escapeMarkdown(reportWords.findings.likely({likely}))}`]),
-		...(next === '' ? [] : [`   ${escapeMarkdown(reportWords.findings.nextBy({who, next}))}`]),
+		...(likely === '' ? [] : [`   ${plain(reportWords.findings.likely({likely}))}`]),
 	].join('\n');

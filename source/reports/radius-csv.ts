@@ -51,9 +51,15 @@ export type NotedCheck = {
 	readonly putBackAt?: string | undefined;
 	/** Why it does not count, where it was marked void. */
 	readonly voidBecause?: string | undefined;
+	/** What is noted beside it cannot be read. */
+	readonly isVoidUnknown?: boolean;
 	/** What was noted outside checks as done between the check before and this one. */
 	readonly noted?: readonly ArmEvent[];
 };
+
+/** Undefined where nobody knows. */
+export const isVoid = ({voidBecause, isVoidUnknown}: NotedCheck): boolean | undefined =>
+	isVoidUnknown ? undefined : voidBecause !== undefined;
 
 /** A probe radius of a check; a check without figures has one row without a radius. */
 type RadiusRow = NotedCheck & {
@@ -84,7 +90,7 @@ const ofTheCheck: readonly Column[] = [
 	['tools', ({facts}) => facts.text('tools-name')],
 	['outcome', ({record, putBackAt}) => (putBackAt === undefined ? record.outcome : 'put back')],
 	['put_back_at', ({putBackAt}) => putBackAt],
-	['void', ({voidBecause}) => voidBecause !== undefined],
+	['void', isVoid],
 	['void_reason', ({voidBecause}) => voidBecause],
 	['done_since', (row) => done(row, ({kind}) => kind)],
 	['done_on', (row) => done(row, ({on}) => on)],
@@ -130,7 +136,7 @@ const ofConditions: readonly Column[] = [
 	['pull_usable_limit_pct', ({record}) => record.check.limits.pullUsablePct],
 	['band_good_limit_pct', ({record}) => record.check.limits.bandGoodPct],
 	['band_usable_limit_pct', ({record}) => record.check.limits.bandUsablePct],
-	['next_check_date', ({record, voidBecause}) => (voidBecause === undefined ? record.nextCheck?.date : undefined)],
+	['next_check_date', (row) => (isVoid(row) === false ? row.record.nextCheck?.date : undefined)],
 	['program', ({record}) => record.check.program],
 ];
 

@@ -18,13 +18,15 @@ export type Drawing = NamedBands | ShownAs<'curve' | 'lever' | 'history'>;
 /** Hold bands; with names of their own for what is drawn, where a reader has no words of the trade. */
 export type NamedBands = BandBars & {readonly names?: {readonly band: string; readonly pull: string}};
 
+export type LineBlock = {readonly kind: 'line'; readonly phrase: Phrase; readonly tone: Tone};
+
 /** What a report is made of. Each format shows every kind. */
 export type ReportBlock =
-	| {readonly kind: 'line'; readonly phrase: Phrase; readonly tone: Tone}
+	| LineBlock
 	/** Must not be overlooked: the deck is not ready, the check is void. */
 	| {readonly kind: 'notice'; readonly phrase: Phrase; readonly tone: Tone}
-	/** The verdict as a whole. */
-	| ({readonly kind: 'verdict'} & JudgedPhrase)
+	/** The verdict as a whole, and what stands in one box with it. */
+	| ({readonly kind: 'verdict'; readonly beside?: readonly LineBlock[]} & JudgedPhrase)
 	| {readonly kind: 'list'; readonly items: readonly Phrase[]}
 	/** The first cell of each row is its heading. */
 	| {
@@ -39,7 +41,7 @@ export type ReportBlock =
 			readonly caption: Phrase;
 			readonly facts: readonly (readonly [name: Phrase, value: TableCell])[];
 	  }
-	/** In order of weight, with who acts. */
+	/** In order of weight. */
 	| {readonly kind: 'findings'; readonly findings: readonly IssuedFinding[]}
 	| {
 			readonly kind: 'picture';
@@ -82,7 +84,7 @@ export function around(text: string, sentenceOf: (text: string) => string): Phra
 // Private use (Unicode 23.5): no sentence has it.
 const placeOfText = '\u{F0000}';
 
-export const sentenceBlock = (phrase: Phrase, tone: Tone = 'plain'): ReportBlock => ({kind: 'line', phrase, tone});
+export const sentenceBlock = (phrase: Phrase, tone: Tone = 'plain'): LineBlock => ({kind: 'line', phrase, tone});
 export const notice = (phrase: Phrase, tone: Tone): ReportBlock => ({kind: 'notice', phrase, tone});
 
 type TableRows = readonly (readonly TableCell[])[];
@@ -93,9 +95,12 @@ export const tableBlock = (
 	rows: TableRows,
 ): ReportBlock => ({kind: 'table', caption, head: columns.map((one) => reportWords.columns[one]), rows});
 
-/** A phrase as one plain text. */
-export const phraseText = (phrase: Phrase): string => {
-	if (typeof phrase === 'string') return phrase;
+/** A phrase as one text, with its words put otherwise; what somebody typed stays as it is. */
+export const phraseWith = (phrase: Phrase, put: (text: string) => string): string => {
+	if (typeof phrase === 'string') return put(phrase);
 	if ('typed' in phrase) return phrase.typed;
-	return phrase.map(phraseText).join('');
+	return phrase.map((part) => phraseWith(part, put)).join('');
 };
+
+/** A phrase as one plain text. */
+export const phraseText = (phrase: Phrase): string => phraseWith(phrase, (text) => text);

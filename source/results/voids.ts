@@ -6,7 +6,13 @@ export type Voids = {
 	readonly formerVoids?:
 		| readonly {readonly reason: string; readonly at: string; readonly takenBackAt: string}[]
 		| undefined;
+	/** What is noted beside the check cannot be read: why, with the way out. Then nobody knows whether it is void. */
+	readonly unknownBecause?: string | undefined;
 };
+
+/** Whether a check is known to count. */
+export const isKnownToCount = ({voided, unknownBecause}: Voids = {}): boolean =>
+	voided === undefined && unknownBecause === undefined;
 
 /** Why a check is marked void, in the order in which it is asked; the last one is typed. What is kept is its text. */
 export const voidReasons = ['forgotten', 'disturbed', 'other-meant', 'tried', 'typed'] as const;

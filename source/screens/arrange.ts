@@ -16,7 +16,7 @@ export function rowsOf(
 	look: Look,
 	rows = width < wideColumns ? usualRows.narrow : usualRows.wide,
 ): Row[] {
-	if (look.screenReader) return arranged(shown, width, look, rows);
+	if (look.screenReader) return shown.flatMap((one) => together(rowsOfOne(one, {columns: width, rows}, look)));
 	return leavesOf(shown).flatMap((leaf) => {
 		const name = leaf[0]?.leaf;
 		return arranged(leaf, width, look, rows).map((row, index) =>
@@ -24,6 +24,10 @@ export function rowsOf(
 		);
 	});
 }
+
+/** Lines that stay on one page if they can. */
+const together = (rows: readonly Row[]): readonly Row[] =>
+	rows.map((row, index) => (index > 0 ? {...row, goesOn: true} : row));
 
 function leavesOf(shown: readonly Shown[]): readonly (readonly Shown[])[] {
 	const leaves: Shown[][] = [];

@@ -1,7 +1,8 @@
 import stringWidth from 'string-width';
 import wrapAnsi from 'wrap-ansi';
-import type {Shown, Tone} from '../pages/shown-lines.js';
+import {heardOf, inWords, type Shown, type Tone} from '../pages/shown-lines.js';
 import {printable} from '../terminal/printable.js';
+import {heldTogether} from '../words/held-together.js';
 import {words} from '../words/index.js';
 import {armOverRecord} from './instruments/arm-over-record.js';
 import {bandsPicture} from './instruments/bands-picture.js';
@@ -55,7 +56,9 @@ function wrapped(text: string, width: number): readonly string[] {
 	const known = broken.get(key);
 	if (known) return known;
 	if (broken.size >= mostBroken) broken.clear();
-	const lines = wrapAnsi(printable(text), width, {hard: true, trim: true}).split('\n');
+	const lines = wrapAnsi(heldTogether(printable(text)), width, {hard: true, trim: true})
+		.replaceAll('\u00a0', ' ')
+		.split('\n');
 	broken.set(key, lines);
 	return lines;
 }
@@ -64,14 +67,13 @@ function wrapped(text: string, width: number): readonly string[] {
 const broken = new Map<string, readonly string[]>();
 const mostBroken = 500;
 
-/** One thing that is shown, in the room there is for it: a picture has no more lines than that. */
+/** One thing that is shown, in the room there is for it: a picture has no more lines than that. A voice has it in words. */
 export function rowsOfOne(one: Shown, room: Room, look: Look): Row[] {
-	const width = room.columns;
-	if (one.kind === 'line') {
-		const mark = toneMark(one.tone, look);
-		return textRows(`${mark}${one.text}`, width, look, one.tone);
+	if (look.screenReader || one.kind === 'line') {
+		const text = look.screenReader ? heardOf(one) : inWords(one);
+		const tone = one.kind === 'line' ? one.tone : 'plain';
+		return text === '' ? [] : textRows(`${toneMark(tone, look)}${text}`, room.columns, look, tone);
 	}
-	if (look.screenReader) return one.caption === '' ? [] : textRows(one.caption, width, look);
 	return drawnOnce(one, `${room.columns} ${room.rows} ${look.unicode} ${look.color}`, () => picture(one, room, look));
 }
 

@@ -1,6 +1,6 @@
 import {typedFigure} from '../pages/figure-asked.js';
 import type {Countdown} from '../pages/instruments/figure.js';
-import type {Shown} from '../pages/shown-lines.js';
+import {line, type Shown} from '../pages/shown-lines.js';
 import type {View} from '../pages/view.js';
 import {words} from '../words/index.js';
 import {rowsOf} from './arrange.js';
@@ -51,7 +51,13 @@ const wideColumns = 60;
 export function layoutOf({view, typed = '', width, height, page, isWhy, notice, countdown, look}: LayoutInput): Layout {
 	const isNarrow = width < wideColumns;
 	const taskRoom = isNarrow ? 3 : 2;
-	const [task, rest] = headAndRest(`${toneMark(view.askTone, look)}${view.ask}`, taskRoom, width, look, view.askTone);
+	const [task, rest] = headAndRest(
+		`${toneMark(view.askTone, look)}${taskIn(view)}`,
+		taskRoom,
+		width,
+		look,
+		view.askTone,
+	);
 	const notes = isWhy
 		? []
 		: [...textRows(notice, width, look, 'strong'), ...textRows(refusalOf(view, look), width, look, 'warn')];
@@ -81,7 +87,7 @@ export function layoutOf({view, typed = '', width, height, page, isWhy, notice, 
 	const {head, room, filled, foot} = skeletonOf({...parts, answer});
 	// The other lines of the page give way before anything that belongs to this question.
 	const left = room - shown.length;
-	const whole = left < fewLines ? shown : [...around(sheet, left), ...shown];
+	const whole = left < fewLines ? shown : underWarnings(shown, around(sheet, left));
 	const all = isWhy
 		? whyRows(view, width, look)
 		: countdown
@@ -90,6 +96,16 @@ export function layoutOf({view, typed = '', width, height, page, isWhy, notice, 
 	const fits = {room, byArrows: turnsByArrows(view, typed)};
 	const body = pageOfBody(isOnePage(all, room) ? all : inOrder(all, view), page, fits, look);
 	return {head, body: filled(body.rows, body.note), foot, controlRows: answer, pages: body.pages};
+}
+
+/** What is to be done; of a list that is ticked line by line, with the line that is asked. */
+const taskIn = ({ask, prompt}: View): string =>
+	prompt.kind === 'yes-no' && prompt.question !== undefined ? `${ask} ${prompt.question.replace(/\??$/, '?')}` : ask;
+
+/** What may be hurt stands right under the task, before what was done. */
+function underWarnings(shown: readonly Row[], sheet: readonly Row[]): readonly Row[] {
+	const end = shown.findIndex(({tone}) => tone !== 'warn' && tone !== 'bad');
+	return end < 0 ? [...shown, ...sheet] : [...shown.slice(0, end), ...sheet, ...shown.slice(end)];
 }
 
 /** Fewer lines of a page tell nothing. */
@@ -157,10 +173,17 @@ const hasArmToNudge = ({shown}: View): boolean => shown.some(({kind}) => kind ==
 const turnsByArrows = (view: View, typed: string): boolean =>
 	!hasArmToNudge(view) && (view.prompt.kind !== 'field' || typed === '');
 
+/** Of a list that one key answers its lines; else the question names the one that it asks. */
+const linesAtOnce = ({prompt}: View): readonly Shown[] =>
+	prompt.kind === 'yes-no' && prompt.lines && prompt.lines[0] !== prompt.question
+		? prompt.lines.map((text) => line(text))
+		: [];
+
 /** What is shown, under the figure that is read off; an arm that can be nudged takes all the room there is. */
 function shownWith(view: View, typed: string, look: Look): readonly Shown[] {
 	const {figure, unit, shown} = view;
-	if (!figure || look.screenReader || hasArmToNudge(view)) return shown;
+	if (look.screenReader) return [...shown, ...linesAtOnce(view)];
+	if (!figure || hasArmToNudge(view)) return shown;
 	const digits = typed === '' && figure.target ? figure.target : typedFigure(typed, unit, figure.note);
 	// What is wrong and what may be hurt stand over it: on a small screen the rest is a page further.
 	const under = shown.findIndex((one) => one.kind !== 'line' || (one.tone !== 'bad' && one.tone !== 'warn'));

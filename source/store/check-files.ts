@@ -13,9 +13,16 @@ import type {Damage, StoreFault, Thing} from './store-fault.js';
 
 const layouts = {
 	/** The finished checks: written once and never again. */
-	check: {folder: 'checks', field: 'record', savedAt: 'finishedAt', other: 'other-check', isFinal: true},
+	check: {folder: 'checks', field: 'record', savedAt: 'finishedAt', other: 'other-check', isFinal: true, all: 'checks'},
 	/** Small later facts beside a finished check, whose own file never changes. */
-	remark: {folder: 'remarks', field: 'remark', savedAt: 'savedAt', other: 'other-remark', isFinal: false},
+	remark: {
+		folder: 'remarks',
+		field: 'remark',
+		savedAt: 'savedAt',
+		other: 'other-remark',
+		isFinal: false,
+		all: 'remarks',
+	},
 } as const;
 
 /** What was found of one check. */
@@ -37,7 +44,7 @@ export type CheckFiles<T> = ReturnType<typeof createCheckFiles<T>>;
 
 /** Files of one kind, one for each check, in a folder of their own. */
 export const createCheckFiles = <T>(kind: keyof typeof layouts, codec: Codec<T>, context: StoreContext) => {
-	const {field, savedAt, other, isFinal, ...layout} = layouts[kind];
+	const {field, savedAt, other, isFinal, all, ...layout} = layouts[kind];
 	const folder = path.join(context.dataDir, layout.folder);
 	const placeOf = (id: string): FilePlace => ({
 		thing: {id: kind, values: {id}},
@@ -67,7 +74,7 @@ export const createCheckFiles = <T>(kind: keyof typeof layouts, codec: Codec<T>,
 					.reverse();
 			} catch (error) {
 				if (codeOf(error) === 'ENOENT') return [];
-				throw readFault({id: 'checks', values: {}}, folder, error);
+				throw readFault({id: all, values: {}}, folder, error);
 			}
 		},
 		/**

@@ -5,10 +5,13 @@ import type {Damage} from './store-fault.js';
 import {upgradeDocument, type Versions} from './upgrades.js';
 
 /** A document ready to be written, and the very text that must then be in the file. */
-export type Sealed = {readonly document: Record<string, unknown>; readonly text: string};
+export type Sealed = {
+	readonly document: Record<string, unknown> & {readonly checksum: string};
+	readonly text: string;
+};
 
 type OpenedDocument =
-	| {readonly state: 'sound'; readonly body: Json}
+	| {readonly state: 'sound'; readonly body: Json; readonly checksum: string}
 	| {readonly state: 'damaged'; readonly damage: Damage}
 	| {readonly state: 'newer'; readonly version: number};
 
@@ -89,7 +92,7 @@ export const openDocument = (raw: Buffer, kind: string, versions: Versions): Ope
 		const upgraded = upgradeDocument(body, version, versions);
 		return upgraded === undefined
 			? damaged({id: 'unknown-version', values: {version}})
-			: {state: 'sound', body: upgraded};
+			: {state: 'sound', body: upgraded, checksum: String(checksum)};
 	} catch (error) {
 		return damaged({id: error instanceof RangeError ? 'too-deep' : 'not-upgraded', values: {}});
 	}

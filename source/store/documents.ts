@@ -18,6 +18,7 @@ export type FileReading =
 	| {
 			readonly state: 'sound';
 			readonly body: Json;
+			readonly checksum: string;
 			readonly sizeBytes: number;
 			readonly changedMs: number;
 	  }
@@ -37,7 +38,7 @@ export const readDocument = (place: FilePlace, {versions}: Pick<StoreContext, 'v
 		return {state: 'closed', error: new StoreError('newer', {id: 'newer', values})};
 	}
 	if (opened.state === 'damaged') return opened;
-	return {state: 'sound', body: opened.body, sizeBytes: read.bytes.length, changedMs: read.changedMs};
+	return {...opened, sizeBytes: read.bytes.length, changedMs: read.changedMs};
 };
 
 /** Moves a damaged file aside where the lock can be had, and says in any case what was found. */

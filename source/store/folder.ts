@@ -10,13 +10,25 @@ const DAY_MS = 86_400_000;
 const LEFT_OVER = /^(?:(?:draft|profiles|settings)-[ab]|part)\.json\.tmp-[0-9a-f]{16}$/;
 const LOCK_LEFT_OVER = /^lock\.(?:new|clearing)-[0-9a-f]+$/;
 
+/** One folder after the other: Node's own way of making all at once turns for ever where the system makes none (/proc). */
+const makeFolder = (folder: string): void => {
+	if (fs.existsSync(folder)) return;
+	makeFolder(path.dirname(folder));
+	try {
+		fs.mkdirSync(folder, {mode: FOLDER_MODE});
+	} catch (error) {
+		// Another copy may have made it meanwhile.
+		if (codeOf(error) !== 'EEXIST' || !fs.existsSync(folder)) throw error;
+	}
+};
+
 /**
  * Makes the folder where it is missing, for this user alone, and sees that it can be written. Asked before conf, which
  * would try again in a busy loop for a second where permission is missing.
  */
 export const readyFolder = (thing: Thing, folder: string): void => {
 	try {
-		if (!fs.existsSync(folder)) fs.mkdirSync(folder, {recursive: true, mode: FOLDER_MODE});
+		makeFolder(folder);
 		fs.accessSync(folder, fs.constants.W_OK | fs.constants.X_OK);
 	} catch (error) {
 		throw saveFault(thing, folder, error);

@@ -21,14 +21,19 @@ type Generation<T> = {
 	/** `null`: it was saved that there is nothing any more. */
 	readonly value: T | null;
 	readonly body: Json;
+	readonly checksum: string;
 };
 
 /** Reads the fields of a generation from a sound document, or says why they are not there. */
-const interpretGeneration = <T>(place: FilePlace, body: Json, codec: Codec<T>): Generation<T> | Damage => {
+const interpretGeneration = <T>(
+	place: FilePlace,
+	{body, checksum}: Pick<Generation<T>, 'body' | 'checksum'>,
+	codec: Codec<T>,
+): Generation<T> | Damage => {
 	const {number, savedAt, content} = body;
 	if (typeof number !== 'number' || !Number.isSafeInteger(number) || number < 1) return {id: 'no-number', values: {}};
 	if (typeof savedAt !== 'string' || Number.isNaN(Date.parse(savedAt))) return {id: 'no-time', values: {}};
-	const generation = {place, number, savedAt, body};
+	const generation = {place, number, savedAt, body, checksum};
 	if (content === null) return {...generation, value: null};
 	const parsed = codec.parse(content);
 	return parsed.ok ? {...generation, value: parsed.value} : {id: 'content', values: parsed.misfit};
@@ -61,7 +66,8 @@ const readLastNumber = (file: string): number => {
 };
 
 type State<T> = {
-	readonly newest: Generation<T> | undefined;
+	/** Newest first. */
+	readonly sound: readonly Generation<T>[];
 	readonly lastNumber: number;
 	readonly notices: StoreFault[];
 };
@@ -91,6 +97,8 @@ export const createGenerations = <T>(
 	const second = placeOf('b');
 	const countFile = path.join(dataDir, `${name}.count`);
 	let known: {readonly state: State<T>; readonly marks: string} | undefined;
+	/** Checksums of what this copy read or wrote last; undefined before either. */
+	let own: ReadonlySet<string> | undefined;
 	const marks = () => `${fileMark(first.file)} ${fileMark(second.file)}`;
 
 	const gather = (report: (place: FilePlace, damage: Damage) => StoreFault): State<T> => {
@@ -105,18 +113,18 @@ export const createGenerations = <T>(
 			if (reading.state === 'missing') missing++;
 			if (reading.state === 'damaged') notices.push(report(place, reading.damage));
 			if (reading.state !== 'sound') continue;
-			const found = interpretGeneration(place, reading.body, codec);
+			const found = interpretGeneration(place, reading, codec);
 			if ('id' in found) notices.push(report(place, found));
 			else generations.push(found);
 		}
-		const newest = generations.sort((one, other) => other.number - one.number)[0];
+		const [newest] = generations.sort((one, other) => other.number - one.number);
 		if (newest !== undefined) {
 			const became = notices.length > 0 ? 'damaged' : lostSave(count, missing === 0, newest);
 			const savedAt = localTime(new Date(newest.savedAt), now());
 			const {file} = newest.place;
 			if (became !== undefined) notices.push({id: 'older-copy', values: {thing, file, savedAt, newest: became}});
 		}
-		return {newest, lastNumber: Math.max(newest?.number ?? 0, count), notices};
+		return {sound: generations, lastNumber: Math.max(newest?.number ?? 0, count), notices};
 	};
 
 	const current = (): State<T> => {
@@ -129,25 +137,51 @@ export const createGenerations = <T>(
 		return state;
 	};
 
+	const look = () => gather((place, damage) => reportDamage(place, damage, context));
+	const loaded = ({sound: [newest], notices}: State<T>): Loaded<T> => {
+		if (newest === undefined || newest.value === null) return {notices};
+		return {value: newest.value, savedAt: newest.savedAt, notices};
+	};
+
+	/** What this copy goes on from. What somebody else saved meanwhile, past the lock, is set aside rather than written over. */
+	const ours = (): State<T> => {
+		const state = current();
+		const isOurs = ({value, checksum}: Generation<T>) => value === null || own === undefined || own.has(checksum);
+		for (const {place} of state.sound.filter((one) => !isOurs(one))) {
+			writer.forget(place.file);
+			onNotice(moveAside(thing, place.file, {id: 'other-hand', values: {}}, now()));
+		}
+		return {...state, sound: state.sound.filter(isOurs)};
+	};
+
 	return {
 		/** @throws StoreError where a file is newer than this program, or is there but can't be read */
 		load(): Loaded<T> {
-			const {newest, notices} = gather((place, damage) => reportDamage(place, damage, context));
-			if (newest === undefined || newest.value === null) return {notices};
-			return {value: newest.value, savedAt: newest.savedAt, notices};
+			const state = look();
+			own = new Set(state.sound.map(({checksum}) => checksum));
+			return loaded(state);
 		},
+		/** The same, for a look that nothing follows from: what is saved next does not build on it. */
+		peek: (): Loaded<T> => loaded(look()),
 		/** `null` saves that there is nothing any more. To be called under the lock, one at a time. @throws StoreError */
 		async save(value: T | null): Promise<void> {
-			const {newest, lastNumber} = current();
+			const {
+				sound: [newest],
+				lastNumber,
+			} = ours();
 			const place = newest?.place === first ? second : first;
 			if (value !== null) checkContent(thing, place.file, value, codec);
 			const number = lastNumber + 1;
 			const savedAt = now().toISOString();
 			const body = {...newest?.body, kind, version: versions.current, number, savedAt, content: value};
 			known = undefined;
-			await writer.write(thing, place.file, sealDocument(body));
+			const sealed = sealDocument(body);
+			await writer.write(thing, place.file, sealed);
 			noteLastNumber(countFile, number);
-			known = {state: {newest: {place, number, savedAt, value, body}, lastNumber: number, notices: []}, marks: marks()};
+			const {checksum} = sealed.document;
+			const written: Generation<T> = {place, number, savedAt, value, body, checksum};
+			own = new Set([written, ...(newest ? [newest] : [])].map((one) => one.checksum));
+			known = {state: {sound: [written], lastNumber: number, notices: []}, marks: marks()};
 		},
 	};
 };

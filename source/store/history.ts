@@ -4,6 +4,7 @@ import type {CheckFiles} from './check-files.js';
 import {monthOf} from './check-id.js';
 import type {StoreContext} from './context.js';
 import {type FilePlace, placeDocument, readDocument} from './documents.js';
+import {dropViews} from './kept-view.js';
 import {type IndexRow, packRow, unpackRow} from './pack-row.js';
 import {fileStamp} from './read-plain-file.js';
 import type {StoreFault} from './store-fault.js';
@@ -42,7 +43,7 @@ const writeMonth = async (month: string, rows: MonthRows, context: StoreContext)
 };
 
 /** Up to so many rows, each is held against its file; more at once would take longer than the list itself. */
-const COMPARED_ROWS = 200;
+export const COMPARED_ROWS = 200;
 
 /** The list of past checks, by month, from an index that is never the truth. */
 export const createHistory = <R>(
@@ -70,6 +71,7 @@ export const createHistory = <R>(
 	};
 
 	const write = async (month: string, rows: MonthRows, ids: ReadonlySet<string>) => {
+		dropViews(context.dataDir);
 		for (const id of rows.keys()) if (!ids.has(id)) rows.delete(id);
 		await writeMonth(month, rows, context);
 		changed.delete(month);

@@ -1,3 +1,9 @@
+import {isDeepStrictEqual} from 'node:util';
+
+/** Whether what a file holds is the same as a value that would be written: JSON writes −0 as 0 and knows no order of keys. */
+export const isSameJson = (filed: unknown, value: unknown): boolean =>
+	isDeepStrictEqual(filed, value) || isDeepStrictEqual(filed, JSON.parse(JSON.stringify(value)));
+
 /** An object of a JSON document, whatever it holds. */
 export type Json = {readonly [key: string]: unknown};
 

@@ -7,6 +7,7 @@ import {lineOfFault} from './json-fault.js';
 import {closeQuietly, fileMarkOf, SIZE_CAP_BYTES} from './read-plain-file.js';
 import {StoreError} from './store-error.js';
 import type {Damage, Thing} from './store-fault.js';
+import {twofoldKeyIn} from './twofold-keys.js';
 
 const CHUNK_BYTES = 256 * 1024;
 const NEWLINE = 0x0a;
@@ -98,8 +99,11 @@ export class LineFile {
 		let line = first;
 		try {
 			const value: unknown = JSON.parse(text);
+			const key = twofoldKeyIn(text);
+			if (key !== undefined) throw this.damaged({id: 'twofold-key', values: {key}});
 			if (isJson(value)) return value;
 		} catch (error) {
+			if (error instanceof StoreError) throw error;
 			line += lineOfFault(text, error) - 1;
 		}
 		throw this.damaged({id: 'not-object', values: {line}});

@@ -1,49 +1,17 @@
-import fs from 'node:fs';
-import {hostname} from 'node:os';
 import * as z from 'zod/mini';
-import {codeOf} from './describe-fault.js';
+import {probes} from './process-probes.js';
 import {readPlainFile} from './read-plain-file.js';
 import type {StoreError} from './store-error.js';
-
-const textOf = (file: string): string => {
-	try {
-		return fs.readFileSync(file, 'utf8');
-	} catch {
-		return '';
-	}
-};
-
-/** State letter and start time in ticks since boot: fields 3 and 22 of proc(5), after the name in brackets. */
-const linuxFacts = (pid: number): {readonly state: string; readonly ticks: string} | undefined => {
-	const stat = textOf(`/proc/${pid}/stat`);
-	const fields = stat.slice(stat.lastIndexOf(')') + 2).split(' ');
-	const [state, ticks] = [fields[0], fields[19]];
-	return stat === '' || state === undefined || ticks === undefined ? undefined : {state, ticks};
-};
-
-/** When a process started, so that a later one of the same number is told from it; `''` where the system does not say. */
-export const startOf = (pid: number): string => {
-	const facts = linuxFacts(pid);
-	const boot = textOf('/proc/sys/kernel/random/boot_id').trim();
-	return facts === undefined || boot === '' ? '' : `${boot}:${facts.ticks}`;
-};
-
-/** Whether the process that was `pid` and started at `start` still lives on this computer. A stopped one lives. */
-const isLiving = (pid: number, start: string): boolean => {
-	try {
-		process.kill(pid, 0);
-	} catch (error) {
-		if (codeOf(error) === 'ESRCH') return false;
-	}
-	if (linuxFacts(pid)?.state === 'Z') return false;
-	const now = startOf(pid);
-	return start === '' || now === '' || start === now;
-};
 
 const holderSchema = z.object({
 	pid: z.int().check(z.positive()),
 	host: z.string(),
+	/** Its boot and its start in it; empty where the system does not say. */
 	start: z.string(),
+	/** When the computer was started, in seconds since 1970, as its clock has it; earlier programs did not note it. */
+	boot: z.optional(z.number()),
+	/** Where its number means this process: containers on one computer count their processes apart. */
+	space: z.optional(z.string()),
 	since: z.iso.datetime(),
 	command: z.string(),
 	nonce: z.string().check(z.regex(/^[0-9a-f]{16}$/)),
@@ -54,7 +22,10 @@ export type Holder = z.infer<typeof holderSchema>;
 
 export type LockEntry =
 	| {readonly state: 'free'}
-	| {readonly state: 'held' | 'elsewhere' | 'dead'; readonly identity: string; readonly holder: Holder}
+	/** `isSure`: no other process can be meant. */
+	| {readonly state: 'held'; readonly identity: string; readonly holder: Holder; readonly isSure: boolean}
+	| {readonly state: 'elsewhere'; readonly identity: string; readonly holder: Holder}
+	| {readonly state: 'dead'; readonly identity: string; readonly holder: Holder}
 	| {readonly state: 'garbage'; readonly identity: string}
 	| {readonly state: 'blocked'; readonly error: StoreError};
 
@@ -69,15 +40,48 @@ const parseHolder = (bytes: Buffer): Holder | undefined => {
 	}
 };
 
+/** Those that this process made. */
+const ownNonces = new Set<string>();
+
 /** The entry of this process; `nonce` tells it from every other one. */
-export const newHolder = (now: Date): Holder => ({
-	pid: process.pid,
-	host: hostname(),
-	start: startOf(process.pid),
-	since: now.toISOString(),
-	command: process.argv.slice(1, 3).join(' ').slice(0, 200),
-	nonce: Array.from({length: 16}, () => Math.floor(Math.random() * 16).toString(16)).join(''),
-});
+export const newHolder = (now: Date): Holder => {
+	const nonce = Array.from({length: 16}, () => Math.floor(Math.random() * 16).toString(16)).join('');
+	ownNonces.add(nonce);
+	return {
+		pid: process.pid,
+		host: probes.hostname(),
+		start: probes.startOf(process.pid),
+		boot: probes.bootSeconds(),
+		space: probes.processSpace(),
+		since: now.toISOString(),
+		command: process.argv.slice(1, 3).join(' ').slice(0, 200),
+		nonce,
+	};
+};
+
+/** A clock that is put right by a hair does not make another computer of it. */
+const SAME_BOOT_SECONDS = 2;
+const bootOf = (start: string): string => start.split(':')[0] ?? '';
+
+/** Whether an entry is one of this computer. Its name may change with the network that it is in; its last start does not. */
+const isOfThisComputer = ({host, start, boot, space}: Holder): boolean => {
+	if (host === probes.hostname()) return true;
+	if (space !== probes.processSpace()) return false;
+	const own = probes.startOf(process.pid);
+	if (start !== '' && own !== '') return bootOf(start) === bootOf(own);
+	return boot !== undefined && Math.abs(boot - probes.bootSeconds()) <= SAME_BOOT_SECONDS;
+};
+
+/** Whether a process of this computer still has the lock. A stopped one has. */
+const living = ({pid, start, nonce}: Holder): 'dead' | 'sure' | 'unsure' => {
+	if (!probes.isThere(pid)) return 'dead';
+	const now = probes.startOf(pid);
+	if (start !== '' && now !== '') return start === now ? 'sure' : 'dead';
+	// The number may have gone to another process since.
+	if (pid === process.pid) return ownNonces.has(nonce) ? 'sure' : 'dead';
+	const command = probes.commandOf(pid);
+	return command === '' || /node|armdrift/i.test(command) ? 'unsure' : 'dead';
+};
 
 /** What a lock file says. `identity` names this very file, so that two processes never mean different ones. */
 export const readLockEntry = (file: string): LockEntry => {
@@ -90,6 +94,9 @@ export const readLockEntry = (file: string): LockEntry => {
 		return {state: 'garbage', identity: Buffer.from(mark).toString('hex').slice(0, 120)};
 	}
 	const identity = holder.nonce;
-	if (holder.host !== hostname()) return {state: 'elsewhere', identity, holder};
-	return {state: isLiving(holder.pid, holder.start) ? 'held' : 'dead', identity, holder};
+	if (!isOfThisComputer(holder)) return {state: 'elsewhere', identity, holder};
+	const alive = living(holder);
+	return alive === 'dead'
+		? {state: 'dead', identity, holder}
+		: {state: 'held', identity, holder, isSure: alive === 'sure'};
 };

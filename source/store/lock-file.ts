@@ -12,7 +12,8 @@ const FILE_MODE = 0o600;
 
 export type Taken =
 	| {readonly state: 'taken'; readonly identity: string; readonly notices: readonly StoreFault[]}
-	| {readonly state: 'held' | 'elsewhere'; readonly holder: Holder};
+	| {readonly state: 'held'; readonly holder: Holder; readonly isSure: boolean}
+	| {readonly state: 'elsewhere'; readonly holder: Holder};
 
 /** Where the lock of a data folder is. */
 export const lockFileOf = (dataDir: string): string => path.join(dataDir, 'lock');
@@ -79,10 +80,10 @@ const attempt = (clearing: Clearing, own: Holder): Taken => {
 		if (claim(clearing.ready, clearing.lock)) return {state: 'taken', identity: own.nonce, notices: clearing.notices};
 		const entry = readLockEntry(clearing.lock);
 		if (entry.state === 'blocked') throw entry.error;
-		if (entry.state === 'held' || entry.state === 'elsewhere') return {state: entry.state, holder: entry.holder};
+		if (entry.state === 'held' || entry.state === 'elsewhere') return entry;
 		if (entry.state !== 'free') other = clear(clearing.lock, entry, clearing) ?? other;
 	}
-	if (other !== undefined) return {state: 'held', holder: other};
+	if (other !== undefined) return {state: 'held', holder: other, isSure: false};
 	throw saveFault(thing, clearing.lock, Object.assign(new Error('busy'), {code: 'EBUSY'}));
 };
 

@@ -13,9 +13,10 @@ export type LockKeeper = ReturnType<typeof createLockKeeper>;
 
 type Refused = Extract<Taken, {holder: unknown}>;
 
-const refusal = (dataDir: string, {state, holder}: Refused, now: Date): Extract<Lock, {held: false}> => {
+const refusal = (dataDir: string, refused: Refused, now: Date): Extract<Lock, {held: false}> => {
+	const {state, holder} = refused;
 	const since = localTime(new Date(holder.since), now);
-	const other = state === 'elsewhere' ? {host: holder.host} : {};
+	const other = state === 'elsewhere' ? {host: holder.host} : {isSure: refused.isSure};
 	const values = {file: lockFileOf(dataDir), dataDir, pid: holder.pid, since, ...other};
 	return {held: false, error: new StoreError('locked', {id: 'locked', values})};
 };

@@ -6,9 +6,10 @@ import {StoreError} from './store-error.js';
 import type {Damage, StoreFault, Thing} from './store-fault.js';
 
 /** A name beside the file that nothing has yet: `settings-a.json.damaged-2026-11-25-1`. */
-const freeName = (file: string, now: Date): string => {
+const freeName = (file: string, damage: Damage, now: Date): string => {
+	const word = damage.id === 'other-hand' ? 'other' : 'damaged';
 	for (let number = 1; ; number++) {
-		const name = `${file}.damaged-${localDate(now)}-${number}`;
+		const name = `${file}.${word}-${localDate(now)}-${number}`;
 		if (fs.lstatSync(name, {throwIfNoEntry: false}) === undefined) return name;
 	}
 };
@@ -19,7 +20,7 @@ const freeName = (file: string, now: Date): string => {
  */
 export const moveAside = (thing: Thing, file: string, damage: Damage, now: Date): StoreFault => {
 	try {
-		const aside = freeName(file, now);
+		const aside = freeName(file, damage, now);
 		fs.renameSync(file, aside);
 		return {id: 'set-aside', values: {thing, file, damage, aside: path.basename(aside)}};
 	} catch (error) {

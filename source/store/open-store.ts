@@ -7,6 +7,7 @@ import {codeOf, saveFault} from './describe-fault.js';
 import {sweepLeftOvers} from './folder.js';
 import {createGenerations} from './generations.js';
 import {createHistory} from './history.js';
+import {type View, type ViewName, writeView} from './kept-view.js';
 import {createLockKeeper} from './lock-keeper.js';
 import {StoreError} from './store-error.js';
 import type {StoreFault} from './store-fault.js';
@@ -80,14 +81,22 @@ export const openStore = <C, R, M, P, S>(options: StoreOptions<C, R, M, P, S>) =
 	const isFinished = (check: C): boolean =>
 		options.isReopened?.(check) !== true && records.find(options.idOf(check)).state === 'sound';
 	const isLeftOpen = (): boolean => {
-		const {value} = drafts.load();
+		const {value} = drafts.peek();
 		return value !== undefined && isFinished(value);
 	};
 	const clearFinished = async (id: string): Promise<void> => {
-		const {value, notices} = drafts.load();
+		const {value, notices} = drafts.peek();
 		for (const notice of notices) onNotice(notice);
 		if (value !== undefined && options.idOf(value) === id) await drafts.save(null);
 	};
+
+	/** Clears what was open of a check that is safe by now, so that failing is only to be said: it is no open check any more. */
+	const clearing = (id: string, work: () => Promise<void>): Promise<void> =>
+		work().catch((error: unknown) => {
+			const {fault} = saveFault({id: 'draft', values: {}}, dataDir, error);
+			const system = fault.id === 'not-saved' ? fault.values.system : undefined;
+			onNotice({id: 'not-cleared', values: {file: fault.values.file, id, system}});
+		});
 
 	/** A finished check beside the very content of its file, which may hold more than this program knows. */
 	const filed = (id: string): {readonly record: R; readonly json: unknown} | StoreError => {
@@ -109,19 +118,27 @@ export const openStore = <C, R, M, P, S>(options: StoreOptions<C, R, M, P, S>) =
 			return {check: value, savedAt, notices};
 		},
 		saveDraft: (check: C): Promise<void> => withId(options.idOf(check), () => drafts.save(check)),
+		/** The same for a filed check that was open again: what was put back is noted beside it. */
+		finishAgain: (id: string, remark: M): Promise<void> =>
+			withId(id, async () => {
+				await remarks.write(id, remark);
+				await clearing(id, () => drafts.save(null));
+			}),
 		/** Puts the open check away without finishing it. */
 		clearDraft: (): Promise<void> => saving(() => drafts.save(null)),
 		/** Writes the record once, then clears the draft of the same id. Doing it twice does nothing. */
 		finish: (id: string, record: R): Promise<void> =>
 			withId(id, async () => {
 				await records.write(id, record);
-				await clearFinished(id);
+				await clearing(id, () => clearFinished(id));
 				// The check is safe by now, and a list that lacks it is made good when it is shown.
 				await history.add(id).catch(() => {});
 			}),
 		list: history.list,
 		/** Whether listing had to make something good, which `tidy` would write. */
 		isListPending: history.isPending,
+		/** Keeps what was worked out of all checks, for `readView`. */
+		keepView: (name: ViewName, view: View): Promise<void> => saving(async () => writeView(dataDir, name, view)),
 		/** A finished check, or the reason why there is none. */
 		record(id: string): R | StoreError {
 			const found = filed(id);
@@ -154,14 +171,8 @@ export const openStore = <C, R, M, P, S>(options: StoreOptions<C, R, M, P, S>) =
 			const {thing, file} = remarks.placeOf(id);
 			return new StoreError('damaged', {id: 'remark-damaged', values: {thing, file, damage: found.damage}});
 		},
-		/** Ids of the checks that have a remark; none where the folder cannot be read. */
-		remarked(): ReadonlySet<string> {
-			try {
-				return new Set(remarks.ids());
-			} catch {
-				return new Set();
-			}
-		},
+		/** Ids of the checks that have a remark. @throws StoreError */
+		remarked: (): ReadonlySet<string> => new Set(remarks.ids()),
 		saveRemark: (id: string, remark: M): Promise<void> => withId(id, () => remarks.write(id, remark)),
 		profiles: profiles.load,
 		saveProfiles: (value: P): Promise<void> => saving(() => profiles.save(value)),

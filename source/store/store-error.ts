@@ -35,3 +35,9 @@ export class StoreError extends Error {
 		return this.fault.values.file;
 	}
 }
+
+/** What was found. @throws the error that came in its place */
+export function orThrow<T>(found: T | StoreError): T {
+	if (found instanceof StoreError) throw found;
+	return found;
+}

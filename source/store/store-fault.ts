@@ -19,6 +19,8 @@ export type ThingValues = {
 	practice: Nothing;
 	profiles: Nothing;
 	remark: {readonly id: string};
+	/** The folder of all of them. */
+	remarks: Nothing;
 	report: Nothing;
 	settings: Nothing;
 };
@@ -40,9 +42,13 @@ export type DamageValues = {
 	'not-upgraded': Nothing;
 	'not-utf-8': {readonly line?: number};
 	'other-check': Nothing;
+	/** It is whole, and neither written nor read by this copy, which is at work on another content. */
+	'other-hand': Nothing;
 	'other-kind': Nothing;
 	'other-remark': Nothing;
 	'part-too-large': Nothing;
+	/** A key that stands twice in one object, so that nobody knows which is meant. */
+	'twofold-key': {readonly key: string};
 	'too-deep': Nothing;
 	'too-large': Nothing;
 	'unknown-version': {readonly version: number};
@@ -81,6 +87,8 @@ export type StoreFaultValues = {
 		readonly pid: number;
 		readonly since: string;
 		readonly host?: string;
+		/** No other process can be meant; the number may else have gone to another one since. */
+		readonly isSure?: boolean;
 	};
 	/** A check that is not on file, though its id is one. */
 	'no-check': {readonly file: string; readonly dataDir: string; readonly id: string};
@@ -98,7 +106,12 @@ export type StoreFaultValues = {
 	'refused-content': OnFile & Misfit;
 	/** The disk took only a part. */
 	'cut-short': OnFile;
-	'not-saved': OfSystem & {readonly option: PlaceOption};
+	/** `left`: the name of an unfinished file that could not be removed. */
+	'not-saved': OfSystem & {readonly option: PlaceOption; readonly left?: string};
+	/** A check is filed, or what was put back is noted; only what was open of it is still there. `system` where that refused. */
+	'not-cleared': {readonly file: string; readonly id: string; readonly system: string | undefined};
+	/** It is written, whole; only the other name under which that was done could not be removed. */
+	'part-left': OnFile & {readonly left: string};
 	'not-read': OfSystem;
 	'not-removed': OfSystem;
 	/** A file is there already; `mayForce` where an option of the command line can ask for overwriting it. */

@@ -14,6 +14,9 @@ type Options = {
 	readonly option?: PlaceOption;
 };
 
+/** Exports hold what the data folder holds, which nobody else may read. */
+const isPrivate = ({id}: Thing): boolean => id === 'export' || id === 'back-up';
+
 /**
  * A file that is written piece by piece under another name in the same folder and gets its own name only when it is
  * whole and on the disk; a file that was there stays until then.
@@ -32,7 +35,8 @@ export class TargetFile {
 		this.#options = options;
 		this.#guarded(() => {
 			this.#assertFree();
-			this.#descriptor = fs.openSync(this.#part, 'wx');
+			const mode = isPrivate(options.thing) ? 0o600 : 0o666;
+			this.#descriptor = fs.openSync(this.#part, 'wx', mode);
 		});
 	}
 
@@ -62,7 +66,11 @@ export class TargetFile {
 	readonly discard = (): void => {
 		if (this.#descriptor !== undefined) closeQuietly(this.#descriptor);
 		this.#descriptor = undefined;
-		fs.rmSync(this.#part, {force: true});
+		try {
+			fs.rmSync(this.#part, {force: true});
+		} catch {
+			// Whoever stopped it says so.
+		}
 	};
 
 	#place(): void {
@@ -80,7 +88,12 @@ export class TargetFile {
 			fs.renameSync(this.#part, this.#file);
 			return;
 		}
-		fs.unlinkSync(this.#part);
+		try {
+			fs.unlinkSync(this.#part);
+		} catch (error) {
+			const values = {thing: this.#options.thing, file: this.#file, left: this.#part};
+			throw new StoreError('unwritable', {id: 'part-left', values}, error);
+		}
 	}
 
 	#assertFree(): void {
@@ -100,7 +113,9 @@ export class TargetFile {
 		} catch (error) {
 			this.discard();
 			const {thing, option = '--out'} = this.#options;
-			throw saveFault(thing, this.#file, error, option);
+			const fault = saveFault(thing, this.#file, error, option);
+			if (!fs.existsSync(this.#part) || fault.fault.id !== 'not-saved') throw fault;
+			throw new StoreError(fault.code, {id: 'not-saved', values: {...fault.fault.values, left: this.#part}}, error);
 		}
 	}
 }

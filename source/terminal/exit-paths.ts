@@ -1,8 +1,7 @@
 import type {EventEmitter} from 'node:events';
-import {terminalWords} from '../words/command-line.js';
 import type {FullScreen} from './full-screen.js';
 import type {KeyFeed} from './key-feed.js';
-import {printable} from './printable.js';
+import {unforeseen} from './unforeseen.js';
 
 /** Exit statuses of the program; a verdict never changes them. */
 export const EXIT = {
@@ -105,7 +104,7 @@ export class ExitPaths {
 		else this.#host.exit(status);
 	}
 
-	/** Ends the process after an error that nobody expected: one sentence, status 70. */
+	/** Ends the process after an error that nobody expected: one sentence, status 70, or 1 where the system refused something. */
 	fail(error: unknown): void {
 		if (this.#isLeaving) return;
 		if (isBrokenTerminal(error)) {
@@ -117,10 +116,10 @@ export class ExitPaths {
 			this.#dieByHangUp();
 			return;
 		}
-		const message = error instanceof Error ? error.message : String(error);
+		const {sentence, isOurs} = unforeseen(error);
 		const debug = this.#host.env.ARMDRIFT_DEBUG === '1' && error instanceof Error ? `${error.stack}\n` : '';
-		this.#host.stderr.write(`${debug}${terminalWords.ownFault({message: printable(message, 300)})}\n${parting}`);
-		this.#host.exit(EXIT.internal);
+		this.#host.stderr.write(`${debug}${sentence}\n${parting}`);
+		this.#host.exit(isOurs ? EXIT.internal : EXIT.cannotReadOrWrite);
 	}
 
 	// It reads the program's state, which may be what broke.

@@ -84,7 +84,10 @@ export const scaleText = (forceMn: number): string => {
 	return `${text} ${unit}`;
 };
 
-/** The same in its parts: the digits, and what they count. */
+/** The same with what it is in mN: '2.14 g = 21 mN'. */
+export const scaleAndMn = (forceMn: number): string => `${scaleText(forceMn)} = ${inUnit(forceMn, 'mN')}`;
+
+/** A force on a stylus scale in its parts: the digits, and what they count. */
 export const scaleFigure = (forceMn: number): {readonly text: string; readonly unit: string} => ({
 	text: rounded(fromBase(forceMn, 'gf'), 2),
 	unit: units.gf.label,

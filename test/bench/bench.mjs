@@ -7,7 +7,7 @@ import path from 'node:path';
 import {fileURLToPath} from 'node:url';
 import {parseArgs} from 'node:util';
 import {build} from 'esbuild';
-import {dataOutAndIn} from './data.mjs';
+import {dataOutAndIn, folderWith} from './data.mjs';
 import {makeReferences} from './references.mjs';
 import {median, printTable, quantile, ratio, ratioText} from './statistics.mjs';
 import {environment, freshFolder, Target} from './target.mjs';
@@ -41,8 +41,8 @@ const folderWithOpenCheck = () => {
 	return dataDir;
 };
 const dataDir = folderWithOpenCheck();
-const program = (name, args = [], marker = 'armdrift') =>
-	new Target({name, args: [PROGRAM, ...args], marker, env: {ARMDRIFT_DATA: dataDir}});
+const program = (name, args = [], marker = 'armdrift', folder = dataDir) =>
+	new Target({name, args: [PROGRAM, ...args], marker, env: {ARMDRIFT_DATA: folder}});
 
 /** Runs every target once a round, in changing order, and collects what is measured. */
 const interleaved = async (targets, rounds, measure) => {
@@ -82,6 +82,19 @@ const startUp = async () => {
 		bare,
 		minimal,
 	]);
+};
+
+/** The first screen of a full folder beside that of an empty one, once its index and its latest checks are kept. */
+const manyArms = async () => {
+	const full = program('armdrift, 1000 arms, 10 000 checks', [], 'armdrift', folderWith(10_000, 1000));
+	const empty = program('armdrift, nothing on file', [], 'armdrift', freshFolder());
+	for (let start = 0; start < 2; start++) {
+		await full.start().firstFrameMs();
+		await wait(3000);
+		await full.stop();
+	}
+	const times = await interleaved([empty, full], runs, (target) => target.firstFrameMs());
+	reportTimes('Start to first frame, by what is on file', times, [empty]);
 };
 
 const leaving = async () => {
@@ -192,6 +205,7 @@ const storage = async () => {
 
 console.log(`Node ${process.version}, ${process.platform}; ${runs} runs, ${keys} keys`);
 await startUp();
+await manyArms();
 await keyToFrame();
 await storage();
 dataOutAndIn(10_000);

@@ -37,8 +37,8 @@ const timed = (work) => {
 	return {seconds: (performance.now() - startMs) / 1000, result};
 };
 
-/** One check that was played, filed under so many other ids and times. */
-const folderWith = (count) => {
+/** One check that was played, filed under so many other ids and times, and with several arms under their names too. */
+export const folderWith = (count, arms = 1) => {
 	const dataDir = freshFolder();
 	const input = readFileSync(ANSWERS, 'utf8');
 	spawnSync(process.execPath, [PROGRAM, '--plain'], {input, env: environment({ARMDRIFT_DATA: dataDir})});
@@ -46,11 +46,17 @@ const folderWith = (count) => {
 	const [played = ''] = readdirSync(checks);
 	const text = readFileSync(path.join(checks, played), 'utf8');
 	const id = played.replace('.json', '');
-	const {startedAt} = JSON.parse(text).record.check;
+	const {startedAt, answers} = JSON.parse(text).record.check;
+	const name = JSON.stringify(answers['arm-name'].value);
 	for (let index = 1; index < count; index++) {
 		const time = new Date(Date.UTC(2015, 0, 1) + index * NINE_HOURS_MS).toISOString();
 		const other = `${time.slice(0, 19).replace(/[-:]/g, '').replace('T', '-')}-${index.toString(36).padStart(8, '0')}`;
-		const {checksum: _old, ...document} = JSON.parse(text.replaceAll(id, other).replaceAll(startedAt, time));
+		const {checksum: _old, ...document} = JSON.parse(
+			text
+				.replaceAll(id, other)
+				.replaceAll(startedAt, time)
+				.replaceAll(name, name.replace(/"$/, index % arms === 0 ? '"' : ` ${index % arms}"`)),
+		);
 		const body = JSON.stringify(document);
 		const checksum = crc32(body).toString(16).padStart(8, '0');
 		writeFileSync(path.join(checks, `${other}.json`), `{"checksum":"${checksum}",${body.slice(1)}`);
@@ -116,6 +122,7 @@ export const dataOutAndIn = (count) => {
 	const runs = [
 		['node alone', run(dataDir, '--version')],
 		['list, no index yet', run(dataDir, 'list')],
+		['list, not kept yet', run(dataDir, 'list')],
 		['list', run(dataDir, 'list'), printRows(dataDir)],
 		['export as JSON', run(dataDir, 'export', '--as', 'json', '--out', json), reading],
 		['export as CSV', run(dataDir, 'export', '--as', 'csv', '--out', csv), reading],

@@ -81,6 +81,20 @@ describe('compute', () => {
 });
 
 describe('compute with bad input', () => {
+	it('stops reading an input without an end', async () => {
+		let pieces = 0;
+		const endless = Readable.from(
+			(function* () {
+				for (; pieces < 1000; pieces++) yield Buffer.alloc(1024 ** 2, ' ');
+			})(),
+		);
+		const {status, stderr} = await run({stdin: endless});
+		expect([status, stderr]).toEqual([2, `${words.commands.compute.tooLarge({name: '-', mostMb: 16})}\n`]);
+		expect(pieces).toBeLessThan(40);
+		const device = await run({file: '/dev/zero'});
+		expect(device.stderr).toBe(`${words.commands.compute.tooLarge({name: '/dev/zero', mostMb: 16})}\n`);
+	});
+
 	const said = (at: string, sentence: string): string => words.commands.compute.fault({at, sentence});
 
 	it('prints a line for each fault, and nothing on standard output', async () => {

@@ -81,7 +81,7 @@ describe('The list of past checks', () => {
 
 	it('prints the rows as JSON for scripts, numbers unrounded', async () => {
 		const {out} = await list({as: 'json', arm: 'south deck'});
-		const whole = {...summaryOf(south), armToday: 'south deck', voidBecause: null, overrides: []};
+		const whole = {...summaryOf(south), armToday: 'south deck', voidBecause: null, isVoidUnknown: false, overrides: []};
 		expect(JSON.parse(out)).toEqual(JSON.parse(JSON.stringify([whole])));
 		const rows: unknown = JSON.parse((await list({as: 'json'})).out);
 		expect(rows).toMatchObject([{id: ids[0], voidBecause: 'the wrong arm'}, {id: ids[1]}, {id: ids[2]}, {id: ids[3]}]);

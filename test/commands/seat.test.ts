@@ -1,7 +1,8 @@
 import {expect, it} from 'vitest';
 import type {Dialogue} from '../../source/check/dialogue.js';
 import {type Entry, respond} from '../../source/check/respond.js';
-import {Seat} from '../../source/commands/seat.js';
+import {Seat, startedAs} from '../../source/commands/seat.js';
+import {splitLine} from '../../source/commands/shell-words.js';
 import {OpenWorkbench} from '../../source/desk/open-workbench.js';
 import {PracticeWorkbench} from '../../source/desk/practice-workbench.js';
 import {usualSettings} from '../../source/procedure/settings.js';
@@ -117,4 +118,13 @@ it('what hands put right between rounds closes the series, and says so', async (
 		values: {number: 1, because: {id: 'put-right-by-hand'}},
 	});
 	desk.release();
+});
+
+it.each([
+	['/data/north', 'armdrift --data /data/north practice'],
+	['/Werk bänk/Daten', "armdrift --data '/Werk bänk/Daten' practice"],
+	["/d'en $HOME", "armdrift --data '/d'\\''en $HOME' practice"],
+])('a data folder %s can be copied back into a shell as it is printed', (data, line) => {
+	expect(startedAs({}, data, 'practice')).toBe(line);
+	expect(splitLine(line).words).toEqual(['armdrift', '--data', data, 'practice']);
 });

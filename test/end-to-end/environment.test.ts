@@ -42,7 +42,13 @@ const inner = {
 	bandPct: 6,
 	bandUncertaintyPct: 0.4,
 };
-const atInnerRadius = words.pages.verdict.bands.at(inner as MeasuredRadius);
+const {row, radius, pull, band} = words.pages.verdict.radii;
+/** The row of the table, up to how its pull is judged. */
+const [atInnerRadius] = row({
+	name: radius(inner as MeasuredRadius),
+	pull: `${pull(inner as MeasuredRadius)}:`,
+	band: band(inner as MeasuredRadius),
+}).split(';');
 const firstLine = lineAsked('safe', 'amplifier');
 
 /** Parameters of every SGR sequence (ECMA-48 8.3.117) in what was written. */

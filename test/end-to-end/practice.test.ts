@@ -134,7 +134,9 @@ test('practice lies apart from real checks, and every report on it says what it 
 
 test('on full screens arrows nudge the arm, the gauge follows, and an interrupted practice goes on with its round anew', async () => {
 	const dataDir = freshFolder();
-	const program = start(dataDir);
+	// With room for the arm in plan also under sentences that are longer.
+	const program = startProgram({dataDir, args: ['practice'], rows: 32});
+	onTestFinished(() => program.stop());
 	await program.waitFor(arms.title);
 	program.type(`${lessonArms.findIndex(({id}) => id === 'sticky-bearing') + 3}\r`);
 	await program.waitFor(words.beside.practice.extent.title);

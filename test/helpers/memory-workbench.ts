@@ -15,6 +15,7 @@ import {isTakenBy, profilesSchema, profilesWith} from '../../source/results/prof
 import {type FinishedCheck, summaryOf} from '../../source/results/record.js';
 import {armStates} from '../../source/results/years/arm-states.js';
 import {checksOfArm, historyOf, notedOf} from '../../source/results/years/arms.js';
+import {armsAtAGlance} from '../../source/results/years/at-a-glance.js';
 import {dueArms} from '../../source/results/years/due.js';
 import {eventsOf} from '../../source/results/years/events.js';
 import {filtered} from '../../source/results/years/past-filter.js';
@@ -108,6 +109,7 @@ export function memoryWorkbench(
 			ofArm: (armName) => checksOfArm(all(), armName, kept.profiles),
 			events: (armName) => eventsOf(checksOfArm(all(), armName, kept.profiles), notedOf(armName, kept.profiles)),
 			due: () => dueArms(all(), kept.profiles, now()),
+			atAGlance: () => armsAtAGlance(all(), kept.profiles, now()),
 			arms: () => armStates(all(), kept.profiles, now()),
 			past: ({offset, limit, only}) => {
 				const wanted = only ? filtered(kept.records.map(rowOf), only) : kept.records.map(rowOf);

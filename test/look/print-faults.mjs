@@ -1,11 +1,13 @@
 // What must hold of every report wherever it is looked at, measured in headless Chromium: on a phone of 360 pixels nothing
-// scrolls sideways, the customer's sheet fills one A4 page, every page names arm and day, and no heading ends a page.
+// scrolls sideways and every text of a picture can be read, the customer's sheet fills one A4 page, every page names arm and day, and no heading ends a page.
 import {spawnSync} from 'node:child_process';
 import {readFileSync, writeFileSync} from 'node:fs';
 import path from 'node:path';
 import {pathToFileURL} from 'node:url';
 
 const PHONE = 360;
+/** Pixels of the smallest letters that are read at arm's length. */
+const LETTERS = 12;
 
 const entities = {amp: '&', lt: '<', gt: '>', quot: '"', '#39': "'"};
 const plain = (html) =>
@@ -25,17 +27,38 @@ export function onPhone(file, height) {
 		.replaceAll('"', '&quot;');
 	const probe = file.replace('.html', '-phone.htm');
 	const size = `width="${PHONE}" height="${height}" style="border: 0"`;
-	const told = 'document.title = this.contentDocument.scrollingElement.scrollWidth';
 	writeFileSync(
 		probe,
-		`<!DOCTYPE html><meta charset="utf-8"><body style="margin: 0"><iframe ${size} srcdoc="${framed}" onload="${told}"></iframe>`,
+		`<!DOCTYPE html><meta charset="utf-8"><body style="margin: 0"><iframe ${size} srcdoc="${framed}" onload="tell(this)"></iframe><script>${tell}</script>`,
 	);
 	return pathToFileURL(probe).href;
 }
 
-/** How wide a page wants to be on a phone. */
-const widthOnPhone = (chromium, file) =>
-	Number(/<title>(\d+)<\/title>/.exec(chromium('--dump-dom', onPhone(file, 800)))?.[1]);
+/** Puts into its title how wide a page wants to be, how tall letters of its pictures are, and what leaves them. */
+const tell = `function tell({contentDocument: page, contentWindow}) {
+	const texts = [...page.querySelectorAll('.picture text')];
+	const tall = (one) => parseFloat(contentWindow.getComputedStyle(one).fontSize) * one.getScreenCTM().a;
+	const out = texts.filter((one) => {
+		const [own, whole] = [one, one.ownerSVGElement].map((of) => of.getBoundingClientRect());
+		return own.left < whole.left - 1 || own.right > whole.right + 1;
+	});
+	document.title = JSON.stringify({
+		width: page.scrollingElement.scrollWidth,
+		letters: Math.min(99, ...texts.map(tall)),
+		out: out.map((one) => one.textContent),
+	});
+}`;
+
+/** What of a page cannot be read on a phone. */
+function faultsOnPhone(chromium, file) {
+	const [, told = ''] = /<title>(.*?)<\/title>/.exec(chromium('--dump-dom', onPhone(file, 800))) ?? [];
+	const {width, letters, out} = JSON.parse(told.replaceAll('&quot;', '"').replaceAll('&amp;', '&'));
+	return [
+		...(width <= PHONE ? [] : [`is ${width} pixels wide on a phone of ${PHONE}`]),
+		...(letters >= LETTERS ? [] : [`has letters of ${letters.toFixed(1)} pixels in its pictures on a phone`]),
+		...out.map((text) => `has a text that leaves its picture: ${text}`),
+	];
+}
 
 /** The text of each page of a printed report, line by line, without the empty ones. */
 function pagesOf(pdf) {
@@ -80,7 +103,6 @@ function faultsOnPaper(html, pdf) {
 
 /** @param chromium runs the browser with these arguments and gives what it prints */
 export function faultsOf(chromium, file, pdf) {
-	const width = widthOnPhone(chromium, file);
-	const wide = width <= PHONE ? [] : [`is ${width} pixels wide on a phone of ${PHONE}`];
-	return [...wide, ...faultsOnPaper(readFileSync(file, 'utf8'), pdf)].map((fault) => `${path.basename(file)} ${fault}`);
+	const faults = [...faultsOnPhone(chromium, file), ...faultsOnPaper(readFileSync(file, 'utf8'), pdf)];
+	return faults.map((fault) => `${path.basename(file)} ${fault}`);
 }

@@ -88,6 +88,10 @@ describe('A report', () => {
 		}
 	});
 
+	it('tells the playing force in the unit of the scale and in mN', () => {
+		for (const text of Object.values(story)) expect(text).toContain('2.14 g = 21 mN');
+	});
+
 	it('keeps an earlier series beside the last one, with why it was closed', () => {
 		for (const text of [story.html, story.markdown, story.maker]) {
 			const because = becauseText({id: 'remedy', values: {remedy: 'again'}});

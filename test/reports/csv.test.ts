@@ -85,6 +85,11 @@ describe('The table of probe radii', () => {
 	const record = played({...fullStory});
 	const text = radiusHeader() + radiusRecords({record});
 
+	it('has plain blanks, unlike sentences', () => {
+		expect(text).toContain(' ');
+		expect(text).not.toContain('\u00a0');
+	});
+
 	it('has a row for each probe radius, with the figures that were issued to the last digit', () => {
 		const rows = tableOf(text);
 		const probe = record.issued?.figures.probe.filter(isMeasured) ?? [];

@@ -114,7 +114,15 @@ describe('A name at the head of a printed page', () => {
 describe('Numbers and days', () => {
 	it.each(pages)('have one style on the page of %s', (_name, html) => {
 		const body = html.slice(html.indexOf('<main>'), html.indexOf('</main>'));
-		const text = body.replaceAll(/<bdi>.*?<\/bdi>/gs, '').replaceAll(/<[^>]*>/g, '\n');
+		const held = body
+			.replaceAll(/<bdi>.*?<\/bdi>/gs, '')
+			.replaceAll(/<(svg class="picture").*?<\/svg>|<[^>]*>/gs, '\n');
+		// No line ends within a figure.
+		expect(held.match(/\d (?:%|mm|mN|g|±)(?!\p{L})|± \d| ±\u00a0\d/gu) ?? []).toEqual([]);
+		const text = body
+			.replaceAll(/<bdi>.*?<\/bdi>/gs, '')
+			.replaceAll(/<[^>]*>/g, '\n')
+			.replaceAll('\u00a0', ' ');
 		// A blank after ±, a unit before it, and days in words.
 		expect(text.match(/±\d/g) ?? []).toEqual([]);
 		// The drag is a part of the tracking force: it has no unit.

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import {describe, expect, it} from 'vitest';
+import type {CheckSource} from '../../source/reports/check-source.js';
 import {escapeMarkdown} from '../../source/reports/markdown-of.js';
 import {visibleText} from '../../source/visible-text.js';
 import {parsedMarkdown} from './reading.js';
@@ -37,12 +38,24 @@ const wanted = new Set([
 	'strong_close',
 ]);
 
+/** What somebody typed stands as it was typed. */
+const typedIn = ({record: {check}}: CheckSource): readonly string[] => [JSON.stringify(check)];
+
 describe.each(Object.entries(sources))('Markdown of %s', (_name, source) => {
 	const forms = formsOf(source);
 	const parsed = [forms.markdown, forms.armMarkdown].map(parsedMarkdown);
 
 	it('holds headings, sentences, lists and tables, and nothing else', () => {
 		for (const {kinds} of parsed) expect([...kinds].filter((kind) => !wanted.has(kind))).toEqual([]);
+	});
+
+	it('ends no line within a figure', () => {
+		const figures =
+			[forms.markdown, forms.armMarkdown].join('\n').match(/\d[ \u00a0](?:%|mN|±)(?!\p{L})|±[ \u00a0]\d/gu) ?? [];
+		if (source.record.issued) expect(figures.length).toBeGreaterThan(10);
+		expect(figures.filter((one) => one.includes(' ') && !typedIn(source).some((text) => text.includes(one)))).toEqual(
+			[],
+		);
 	});
 
 	it('has tables whose rows are as long as their headings', () => {

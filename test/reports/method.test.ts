@@ -84,6 +84,6 @@ describe('A zero that was read free of the arm', () => {
 			expect(flat(text)).toContain(
 				words.pages.gauge.zero({source: 'stated', size: 0.5, side: 'plus', uncertainty: 0.2, unit: 'percent'}),
 			);
-		expect(maker).toMatch(new RegExp(`\\n${ruledOut.causes.zero}\\n+${ruledOut.out}\\n`));
+		expect(maker).toMatch(new RegExp(`\\n${ruledOut.causes.zero}\\n+${ruledOut.out.replaceAll('\u00a0', ' ')}\\n`));
 	});
 });

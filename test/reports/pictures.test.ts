@@ -22,7 +22,7 @@ const bands: BandBars = {
 	caption: 'In words.',
 	rows: [
 		{label: 'inner 68', lowPct: 3.5, highPct: 9.5, pullPct: 6.5, pullUncertaintyPct: 0.6},
-		{label: 'before inner', lowPct: -2, highPct: 1, pullPct: -0.5, earlier: true},
+		{label: 'before inner', date: '2026-05-16', lowPct: -2, highPct: 1, pullPct: -0.5, earlier: true},
 	],
 };
 
@@ -56,6 +56,16 @@ describe('Hold bands', () => {
 		const [earlier] = ofClass(all, 'band earlier');
 		expect(number(earlier, 'x')).toBeCloseTo(x(-2), 1);
 		expect(number(ofClass(all, 'point-open')[0], 'cx')).toBeCloseTo(x(-0.5), 1);
+	});
+
+	it('of an earlier series have their day under their name', () => {
+		const [name, day] = ['before inner', '16 May 2026'].map((text) => all.find((one) => one.text === text));
+		expect(number(day, 'y')).toBeGreaterThan(number(name, 'y'));
+		const [, earlier] = all.filter(({at}) => at.class?.startsWith('band') && !at.class.startsWith('band-end'));
+		for (const one of [name, day]) {
+			expect(number(one, 'y')).toBeGreaterThan(number(earlier, 'y') - 9);
+			expect(number(one, 'y')).toBeLessThan(number(earlier, 'y') + 25);
+		}
 	});
 });
 

@@ -43,7 +43,7 @@ describe.each(everyForm)('the report of a practice check as %s', (form) => {
 	});
 
 	it('says so before its verdict, and before any figure', () => {
-		const text = texts[form].replaceAll('\u00a0', ' ');
+		const text = texts[form];
 		const said = text.indexOf(words.beside.practice.notice);
 		expect(said).toBeGreaterThanOrEqual(0);
 		const verdict = text.toLowerCase().indexOf(words.figures.verdictWord.beyond.toLowerCase());
@@ -54,7 +54,7 @@ describe.each(everyForm)('the report of a practice check as %s', (form) => {
 
 describe('the report of a practice check', () => {
 	it('sets what was hidden beside what was found, in the page and in Markdown', () => {
-		for (const text of [texts.html, texts.markdown].map((one) => one.replaceAll('\u00a0', ' '))) {
+		for (const text of [texts.html, texts.markdown]) {
 			expect(text).toContain(truth.hidden({arm: 'sticky-bearing'}));
 			expect(text).toContain(truth.named({finding: ''}).trim());
 			expect(text).toContain(truth.again({arm: 'sticky-bearing', extent: 'probe', seed: 1}));

@@ -4,13 +4,14 @@ import {formsOf} from './support.js';
 
 const entities: Readonly<Record<string, string>> = {amp: '&', lt: '<', gt: '>', quot: '"', '#39': "'"};
 
-/** What a reader sees of a page: its texts, entities turned back, a line for each element. */
+/** What a reader sees of a page: its texts, entities turned back, a line for each element; a blank is one, whether a line may end there or not. */
 export const textOfPage = (html: string): string =>
 	html
 		.replace(/<(style|title|desc)\b.*?<\/\1>/gs, '')
 		.replaceAll(/<\/?(?:bdi|span|strong)\b[^>]*>/g, '')
 		.replaceAll(/<[^>]*>/g, '\n')
-		.replaceAll(/&(amp|lt|gt|quot|#39);/g, (whole, name: string) => entities[name] ?? whole);
+		.replaceAll(/&(amp|lt|gt|quot|#39);/g, (whole, name: string) => entities[name] ?? whole)
+		.replaceAll('\u00a0', ' ');
 
 const parser = markdownIt({html: true, linkify: false}).enable(['table', 'strikethrough']);
 
@@ -34,7 +35,10 @@ export function parsedMarkdown(source: string): Markdown {
 		if (token.type === 'tr_open') tables.at(-1)?.push([]);
 		if (token.type !== 'inline') continue;
 		for (const child of token.children ?? []) kinds.add(child.type);
-		const text = (token.children ?? []).map((child) => (child.type === 'softbreak' ? '\n' : child.content)).join('');
+		const text = (token.children ?? [])
+			.map((child) => (child.type === 'softbreak' ? '\n' : child.content))
+			.join('')
+			.replaceAll('\u00a0', ' ');
 		texts.push(text);
 		if (tokens[index - 1]?.type.startsWith('t')) tables.at(-1)?.at(-1)?.push(text);
 	}

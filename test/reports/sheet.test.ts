@@ -99,7 +99,8 @@ describe("The customer's sheet", () => {
 			sheet.done.level({passes: true}),
 			sheet.done.tried({remedies}),
 			sheet.done.bias({setting: '2.4 g, third notch'}),
-			sheet.done.force({force: '21 mN'}),
+			// 21 mN / 9.80665 m/s².
+			sheet.done.force({force: '2.14 g = 21 mN'}),
 			sheet.done.ready,
 			sheet.next.by[findings?.[0]?.who ?? 'owner'],
 			sheet.next.check({day: '14 Dec 2026'}),

@@ -137,7 +137,16 @@ export const armSourceOf = (newest: CheckSource): ArmSource => ({
 	overridden: [
 		{
 			date: '2025-11-22',
-			overridden: [{title: 'Clearance', sentence: 'Too low.', reason: 'the arm touches', series: 1, holds: true}],
+			overridden: [
+				{
+					step: 'clearance',
+					title: 'Clearance',
+					sentence: 'Too low.',
+					reason: 'the arm touches',
+					series: 1,
+					holds: true,
+				},
+			],
 		},
 	],
 	notCounted: [{...summaryOf(leftSource.record), voidBecause: 'draught'}],

@@ -27,6 +27,22 @@ describe('a finished check', () => {
 		expect(store.list({offset: 0, limit: 10}).total).toBe(1);
 	});
 
+	it('is filed where what was open of it cannot be cleared, and that is said', async () => {
+		const folder = newFolder();
+		const store = openTestStore(folder);
+		await store.saveDraft(check(3));
+		const file = path.join(folder, 'draft-b.json');
+		fs.mkdirSync(file);
+		await store.finish(ID, check(3));
+		expect(store.notices).toEqual([{id: 'not-cleared', values: {file, id: ID, system: undefined}}]);
+		expect(store.record(ID)).toEqual(check(3));
+		fs.rmdirSync(file);
+		const again = openTestStore(folder);
+		expect(again.draft()).toEqual({notices: []});
+		await again.tidy();
+		expect(JSON.parse(fs.readFileSync(file, 'utf8'))).toMatchObject({content: null});
+	});
+
 	it('leaves another check in progress alone', async () => {
 		const store = openTestStore(newFolder());
 		const other = '20261126-090000-another';

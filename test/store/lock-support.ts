@@ -1,6 +1,6 @@
 import {hostname} from 'node:os';
-import {startOf} from '../../source/store/lock-entry.js';
 import type {Lock} from '../../source/store/lock-keeper.js';
+import {probes} from '../../source/store/process-probes.js';
 import {startChild} from './child-process.js';
 
 /** The number of a process that is no more. */
@@ -15,7 +15,7 @@ export const entry = (fields: object): string =>
 	JSON.stringify({
 		pid: process.pid,
 		host: hostname(),
-		start: startOf(process.pid),
+		start: probes.startOf(process.pid),
 		since: '2026-11-24T14:32:00.000Z',
 		command: 'invented',
 		nonce: '0123456789abcdef',

@@ -1,7 +1,7 @@
 import fs from 'node:fs';
 import path from 'node:path';
 import {beforeEach, describe, expect, it} from 'vitest';
-import {startOf} from '../../source/store/lock-entry.js';
+import {probes} from '../../source/store/process-probes.js';
 import {deadProcess, entry, held} from './lock-support.js';
 import {check, faulty, newFolder, openTestStore, removeFoldersAfterwards} from './support.js';
 
@@ -69,7 +69,7 @@ describe('the lock against a second copy', () => {
 	});
 
 	it.runIf(process.platform === 'linux')('of a dead process is seen through when its number is in use again', () => {
-		fs.writeFileSync(lockFile(), entry({start: `${startOf(process.pid)}0`}));
+		fs.writeFileSync(lockFile(), entry({start: `${probes.startOf(process.pid)}0`}));
 		expect(held(openTestStore(folder).lock())).toBe(true);
 	});
 

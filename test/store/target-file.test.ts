@@ -107,3 +107,53 @@ describe('A file that is written piece by piece', () => {
 		expect(fs.readdirSync(folder)).toEqual(['out.json']);
 	});
 });
+
+it('In a folder where files can be made but not renamed nothing is left', () => {
+	fs.writeFileSync(file, 'mine');
+	vi.spyOn(fs, 'renameSync').mockImplementation(failing('EPERM'));
+	const writing = target(true);
+	writing.write('new');
+	expect(() => writing.finish()).toThrow(faulty('not-saved', {thing, file, system: 'EPERM'}));
+	expect(fs.readdirSync(folder)).toEqual(['out.json']);
+});
+
+describe('In a folder where files can be made but neither renamed nor removed', () => {
+	beforeEach(() => {
+		vi.spyOn(fs, 'renameSync').mockImplementation(failing('EPERM'));
+		vi.spyOn(fs, 'unlinkSync').mockImplementation(failing('EPERM'));
+		vi.spyOn(fs, 'rmSync').mockImplementation(failing('EPERM'));
+	});
+
+	it('a new file is written whole, and the sentence names what is left beside it', () => {
+		const writing = target();
+		writing.write('one');
+		const left = expect.stringContaining('out.json.part-');
+		expect(() => writing.finish()).toThrow(faulty('part-left', {thing, file, left}));
+		writing.discard();
+		expect(fs.readFileSync(file, 'utf8')).toBe('one');
+	});
+
+	it('one that is there stays, and the sentence names what is left beside it', () => {
+		fs.writeFileSync(file, 'mine');
+		const writing = target(true);
+		writing.write('new');
+		const left = expect.stringContaining('out.json.part-');
+		expect(() => writing.finish()).toThrow(faulty('not-saved', {thing, file, system: 'EPERM', left}));
+		expect(fs.readFileSync(file, 'utf8')).toBe('mine');
+	});
+});
+
+it.each([
+	['export', 0o600],
+	['back-up', 0o600],
+	['report', 0o644],
+] as const)('A file of %s can be read by whom it is meant for', (id, mode) => {
+	const before = process.umask(0o022);
+	try {
+		const writing = new TargetFile(file, {thing: {id, values: {}}, force: false});
+		writing.finish();
+		expect(fs.statSync(file).mode & 0o777).toBe(mode);
+	} finally {
+		process.umask(before);
+	}
+});

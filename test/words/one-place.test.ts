@@ -42,7 +42,7 @@ const exceptions: Readonly<Record<string, string>> = {
 	'reports/calendar.ts: //armdrift//next checks//EN': 'who wrote the calendar (RFC 5545 3.7.3)',
 	'reports/calendar.ts: next check of 0': 'hashed, never shown',
 	'reports/radius-csv.ts: put back': 'a value in CSV, for programs',
-	'desk/shelf.ts: put back': 'the same value in JSON',
+	'desk/remarks.ts: put back': 'the same value in JSON',
 	'results/past-row.ts: unnamed arm': 'the name of an arm without one, on the disk too',
 };
 

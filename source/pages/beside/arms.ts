@@ -81,7 +81,7 @@ function listOf(workbench: Workbench, room: FaceRoom, place: Extract<ArmPlace, {
 /** A name may be any word, also that of another option. */
 const armOption = 'arm:';
 
-export const isDue = ({due}: ArmState): boolean => due !== undefined && due.inDays <= 0;
+const isDue = ({due}: ArmState): boolean => due !== undefined && due.inDays <= 0;
 
 /** The latest verdict of an arm and when it is due, in a few words. */
 function standsAs({last, due, isAside, deckOpenAfter}: ArmState): string {

@@ -2,7 +2,7 @@ import {words} from '../../words/index.js';
 import type {Unfinished, Workbench} from '../../workbench.js';
 import {justFiled} from '../record-lines.js';
 import {line} from '../shown-lines.js';
-import {isDue, toArms} from './arms.js';
+import {toArms} from './arms.js';
 import {opening, toOther} from './other-check.js';
 import {backOffer, type FaceRoom, go, listStop, type Stop, warnings} from './page.js';
 import {type BesidePlace, type HomePlace, type OtherCheck, toHome} from './places.js';
@@ -25,9 +25,8 @@ export function homeAt(workbench: Workbench, room: FaceRoom, place: HomePlace): 
 /** An unfinished check comes before anything else. */
 function firstStop(workbench: Workbench, room: FaceRoom, notice: string | undefined): Stop<BesidePlace> {
 	const unfinished = workbench.unfinished();
-	const arms = workbench.archive.arms();
-	const [due] = arms.flatMap((one) => one.due ?? []);
-	const armsOnFile = {arms: arms.length, due: arms.filter(isDue).length};
+	const onFile = workbench.archive.atAGlance();
+	const {first: due} = onFile;
 	const notices = [...workbench.notices(), ...(notice === undefined ? [] : [notice])];
 	const open = unfinished && [line(say.unfinished(unfinished), 'warn'), line(words.pages.deck.told(unfinished.deck))];
 	const shown = [...(open ?? [line(say.nothingOpen)]), ...warnings(notices)];
@@ -36,7 +35,7 @@ function firstStop(workbench: Workbench, room: FaceRoom, notice: string | undefi
 		['resume', unfinished && say.resume(unfinished), () => opening(workbench, 'resume')],
 		['start', say.start, () => toOther(workbench, 'start')],
 		['recheck', due && say.recheck({arm: due.arm, due: words.results.due(due)}), () => toOther(workbench, 'recheck')],
-		['arms', arms.length === 0 ? undefined : words.beside.arms.onFile(armsOnFile), () => toArms(workbench, room)],
+		['arms', onFile.arms === 0 ? undefined : words.beside.arms.onFile(onFile), () => toArms(workbench, room)],
 		['past', say.past, () => go({at: 'past', offset: 0})],
 		['profiles', say.profiles, () => go({at: 'profiles'})],
 		['settings', say.settings, () => go({at: 'settings'})],
@@ -60,7 +59,7 @@ function filedStop(workbench: Workbench, place: Extract<HomePlace, {at: 'filed'}
 	const {id} = record.check;
 	const {ready, notReady, leave, home} = say.filed;
 	const title = record.outcome === 'interrupted' ? notReady : ready;
-	const shown = [...reportLines(workbench, id, isReported), ...justFiled(record)];
+	const shown = [...warnings(workbench.notices()), ...reportLines(workbench, id, isReported), ...justFiled(record)];
 	return listStop<BesidePlace>({title, shown, esc: 'first-screen'}, toHome, [
 		['leave', leave, () => ({kind: 'leave'})],
 		['home', home, () => toHome],

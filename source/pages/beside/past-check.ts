@@ -1,5 +1,5 @@
 import {summaryOf} from '../../results/record.js';
-import {readReason, voidReasons} from '../../results/voids.js';
+import {isKnownToCount, readReason, voidReasons} from '../../results/voids.js';
 import {words} from '../../words/index.js';
 import type {Saved, Workbench} from '../../workbench.js';
 import {recordLines} from '../record-lines.js';
@@ -71,17 +71,22 @@ function checkStop(
 	const toList = go<BesidePlace>({at: 'past', offset, ...(only && {only})});
 	const backToList: Offer<BesidePlace> = ['back', check.back, () => toList];
 	if (!found.ok) return listStop({title: check.title, shown: [line(found.sentence, 'bad')]}, toList, [backToList]);
-	const {record, putBackAt, voided} = found;
-	// What does not count is not compared either.
-	const history = voided ? [] : archive.history(record.check);
+	const {record, putBackAt, voided, unknownBecause} = found;
+	// What does not count for sure is not compared either.
+	const counts = isKnownToCount(found);
+	const history = counts ? archive.history(record.check) : [];
 	const isToPutBack = record.outcome === 'interrupted' && putBackAt === undefined;
-	const shown = [...reportLines(workbench, id, isReported), ...recordLines(record, putBackAt, {...found, history})];
+	const shown = [
+		...reportLines(workbench, id, isReported),
+		...(unknownBecause === undefined ? [] : [line(unknownBecause, 'bad')]),
+		...recordLines(record, putBackAt, {...found, history}),
+	];
 	const title = check.titleOf(summaryOf(record));
-	const isComparable = !voided && archive.ofArm(summaryOf(record).arm).some((one) => one.id !== id);
+	const isComparable = counts && archive.ofArm(summaryOf(record).arm).some((one) => one.id !== id);
 	return listStop<BesidePlace>({title, shown}, toList, [
 		['put-back', isToPutBack ? check.putBack : undefined, () => toOther(workbench, {reopen: id})],
 		backToList,
-		['counts-again', voided && check.countAgain, countAgain],
+		['counts-again', counts ? undefined : check.countAgain, countAgain],
 		['void', voided ? undefined : check.markVoid, () => markVoid],
 		['compare', isComparable ? check.compare : undefined, () => go({at: 'compare-with', ...here, from: 0})],
 		...reportOffer(workbench, id, {at: 'past-check', ...here, isReported: true}),

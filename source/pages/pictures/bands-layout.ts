@@ -31,6 +31,6 @@ export function bandsLayout({rows, goodPct, usablePct, begun}: BandBars) {
 		limits: limits.flatMap(({zone, size}) => [-size, size].map((pct) => ({pct, zone}))),
 		/** Numbers under the axis, by weight: where there is little room, and where there is more. */
 		fewTicks: [-reach, -goodPct, 0, goodPct, reach],
-		manyTicks: ticksOn(axis, 12),
+		manyTicks: ticksOn(axis, 8),
 	};
 }

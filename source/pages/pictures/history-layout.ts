@@ -8,7 +8,7 @@ export type HistoryMark = HistoryPoint & {readonly day: number; readonly lowPct:
 export type HistoryLayout = ReturnType<typeof historyLayout>;
 
 /** Room before the first day and after the last, in parts of the time between. */
-export const roomBeside = [0.04, 0.4] as const;
+export const roomBeside = [0.04, 0.6] as const;
 
 /** @param rows above the axis */
 export function historyLayout({points, limitsPct}: ShownAs<'history'>, rows: number) {

@@ -2,13 +2,13 @@ import type {Tone} from '../../pages/shown-lines.js';
 import type {AtWorst, Verdict} from '../../results/figures-types.js';
 import type {IssuedFinding} from '../../results/issued.js';
 import {reportWords} from '../../words/reports.js';
-import {type Drawing, isJudged, type Phrase, type ReportBlock, type TableCell} from '../report.js';
+import {type Drawing, isJudged, type LineBlock, type Phrase, type ReportBlock, type TableCell} from '../report.js';
 import {bandsSvg} from '../svg/bands-svg.js';
 import {curveSvg} from '../svg/curve-svg.js';
 import {historySvg} from '../svg/history-svg.js';
 import {leverSvg} from '../svg/lever-svg.js';
 import {markSvg, type Told} from '../svg/shapes.js';
-import {escapeHtml} from './markup.js';
+import {escapeHtml, sentenceHtml} from './markup.js';
 
 type Of<K extends ReportBlock['kind']> = Extract<ReportBlock, {kind: K}>;
 
@@ -16,11 +16,11 @@ type Of<K extends ReportBlock['kind']> = Extract<ReportBlock, {kind: K}>;
 export function blockHtml(block: ReportBlock, id: string): string {
 	switch (block.kind) {
 		case 'line':
-			return `<p class="${block.tone}">${toneMark(block.tone)}${inline(block.phrase)}</p>`;
+			return lineHtml(block);
 		case 'notice':
 			return `<p class="notice ${block.tone}">${toneMark(block.tone)}<strong>${inline(block.phrase)}</strong></p>`;
 		case 'verdict':
-			return `<p class="verdict ${colourOf(block.atWorst)}">${markSvg(block.verdict)} <strong>${inline(block.phrase)}</strong></p>`;
+			return verdictHtml(block);
 		case 'list':
 			return `<ul>\n${block.items.map((item) => `<li>${inline(item)}</li>`).join('\n')}\n</ul>`;
 		case 'table':
@@ -34,13 +34,23 @@ export function blockHtml(block: ReportBlock, id: string): string {
 	}
 }
 
+const lineHtml = ({phrase, tone}: LineBlock): string => `<p class="${tone}">${toneMark(tone)}${inline(phrase)}</p>`;
+
+const verdictHtml = ({phrase, verdict, atWorst, beside = []}: Of<'verdict'>): string =>
+	[
+		`<div class="verdict ${colourOf(atWorst)}">`,
+		`<p class="word">${markSvg(verdict)} <strong>${inline(phrase)}</strong></p>`,
+		...beside.map(lineHtml),
+		'</div>',
+	].join('\n');
+
 /** A table with no more rows is not torn apart where it is printed. */
 const fewRows = 12;
 /** A table with more columns is set row under row on a phone, each cell with the heading of its column. */
 const fewColumns = 3;
 
 function tableHtml({caption, head, rows}: Of<'table'>): string {
-	const heads = head.map((text) => (text === '' ? '<td></td>' : `<th scope="col">${escapeHtml(text)}</th>`));
+	const heads = head.map((text) => (text === '' ? '<td></td>' : `<th scope="col">${sentenceHtml(text)}</th>`));
 	const isWide = head.length > fewColumns;
 	const classes = [...(rows.length > fewRows ? [] : ['short']), ...(isWide ? ['wide'] : [])];
 	return [
@@ -70,19 +80,16 @@ function bodyHtml(rows: readonly (readonly TableCell[])[], head: readonly string
 const findingsHtml = ({findings}: Of<'findings'>): string =>
 	`<ol class="findings">\n${findings.map(findingHtml).join('\n')}\n</ol>`;
 
-const findingHtml = ({found, likely, next, who}: IssuedFinding): string =>
+const findingHtml = ({found, likely}: IssuedFinding): string =>
 	[
 		'<li>',
-		`<p><strong>${escapeHtml(found)}</strong></p>`,
-		...(likely === '' ? [] : [`<p>${escapeHtml(reportWords.findings.likely({likely}))}</p>`]),
-		...(next === ''
-			? []
-			: [`<p><span class="who">${escapeHtml(who)}</span> ${escapeHtml(reportWords.findings.next({next}))}</p>`]),
+		`<p><strong>${sentenceHtml(found)}</strong></p>`,
+		...(likely === '' ? [] : [`<p>${sentenceHtml(reportWords.findings.likely({likely}))}</p>`]),
 		'</li>',
 	].join('');
 
 const pictureHtml = ({title, drawing}: Of<'picture'>, id: string): string =>
-	`<figure>\n${drawingSvg(drawing, {id, title, description: drawing.caption})}\n<figcaption>${escapeHtml(title)}</figcaption>\n</figure>`;
+	`<figure>\n${drawingSvg(drawing, {id, title, description: drawing.caption})}\n<figcaption>${sentenceHtml(title)}</figcaption>\n</figure>`;
 
 /** Any drawing as a picture. */
 function drawingSvg(drawing: Drawing, told: Told): string {
@@ -100,7 +107,7 @@ function drawingSvg(drawing: Drawing, told: Told): string {
 
 /** A phrase as markup; what somebody typed keeps its own direction to itself. */
 export function inline(phrase: Phrase): string {
-	if (typeof phrase === 'string') return escapeHtml(phrase);
+	if (typeof phrase === 'string') return sentenceHtml(phrase);
 	if ('typed' in phrase) return `<bdi>${escapeHtml(phrase.typed)}</bdi>`;
 	return phrase.map(inline).join('');
 }

@@ -1,4 +1,5 @@
 import {visibleText} from '../../visible-text.js';
+import {heldTogether} from '../../words/held-together.js';
 
 const entities: Readonly<Record<string, string>> = {
 	'&': '&amp;',
@@ -11,6 +12,9 @@ const entities: Readonly<Record<string, string>> = {
 /** Any text, own or foreign, as it may stand in an element or in a quoted attribute: nothing in it is markup. */
 export const escapeHtml = (text: string): string =>
 	visibleText(text).replaceAll(/[&<>"']/g, (character) => entities[character] ?? '');
+
+/** A sentence, or words of our own: no line ends within a figure. */
+export const sentenceHtml = (text: string): string => escapeHtml(heldTogether(text));
 
 export type Attributes = Readonly<Record<string, string | number | undefined>>;
 

@@ -23,14 +23,15 @@ p, ul, ol { margin: .5rem 0; }
 ul { padding-left: 1.25rem; }
 p.good, p.warn, p.bad { border-left: 4px solid currentcolor; padding-left: .6rem; }
 .sheet h2 { border: 0; margin-top: 1.5rem; }
-.sheet figure { max-width: 30rem; }
 .sheet + section h2 { margin-top: 3rem; }
 .about { display: flex; flex-wrap: wrap; gap: .25rem 1.75rem; margin: 0; color: var(--soft); }
 .about div { display: flex; gap: .4rem; }
 .about dt::after { content: ":"; }
 .about dd { margin: 0; color: var(--ink); }
-p.verdict, p.notice { border: 1px solid currentcolor; border-left-width: 8px; border-radius: 4px; padding: .6rem .9rem; }
-.verdict { font-size: 1.35rem; line-height: 1.3; }
+.verdict, .notice { border: 1px solid currentcolor; border-left-width: 8px; border-radius: 4px; padding: .6rem .9rem; }
+.verdict { margin: .5rem 0; }
+.verdict p { color: var(--ink); margin: .35rem 0 0; }
+.verdict .word { color: inherit; font-size: 1.35rem; line-height: 1.3; margin: 0; }
 .good { color: var(--good); } .warn { color: var(--warn); } .bad { color: var(--bad); }
 .aside { color: var(--soft); font-size: .92rem; }
 .strong { font-weight: 600; }
@@ -53,9 +54,8 @@ tbody th { font-weight: 500; }
 .findings { padding-left: 1.5rem; }
 .findings li { margin: 0 0 1rem; }
 .findings p { margin: .15rem 0; }
-.who { display: inline-block; border: 1px solid var(--bandEdge); border-radius: 1em; padding: 0 .6em; color: var(--bandEdge); font-size: .85rem; }
 .pictures { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(100%, 21rem), 1fr)); gap: .5rem 1.5rem; }
-figure { margin: .75rem 0; max-width: 34rem; }
+figure { margin: .75rem 0; max-width: 27rem; }
 figcaption { color: var(--soft); font-size: .92rem; }
 .picture { display: block; width: 100%; height: auto; font: 12.5px system-ui, sans-serif; }
 .picture text { fill: var(--ink); paint-order: stroke; stroke: var(--paper); stroke-width: 3px; stroke-linejoin: round; }
@@ -103,7 +103,7 @@ footer { margin-top: 2.5rem; border-top: 1px solid var(--line); color: var(--sof
 	body { max-width: none; padding: 0; }
 	h1, h2, h3, caption { break-after: avoid; }
 	.sheet { break-after: page; font-size: 11pt; }
-	.sheet figure { max-width: 36rem; }
+	.sheet figure { max-width: 30rem; }
 	.sheet + section h2 { margin-top: 0; }
 	h2 { margin-top: 1.4rem; }
 	th, td { padding-top: .18rem; padding-bottom: .18rem; }

@@ -1,5 +1,5 @@
 import type {Check} from '../../check/check.js';
-import type {StepId} from '../../procedure/step-ids.js';
+import type {IdOf, StepId} from '../../procedure/step-ids.js';
 import {dayText} from '../../words/dates.js';
 import {reportWords} from '../../words/reports.js';
 import type {Imprint} from '../check-source.js';
@@ -14,6 +14,12 @@ export const armName = (check: Check): string => typedAt(check, 'arm-name') ?? a
 export const typedAt = (check: Check, step: StepId): string | undefined => {
 	const text = check.answers[step]?.typed;
 	return text === undefined || text === '' ? undefined : text;
+};
+
+/** A force that was typed in some unit, in that of the scale and in mN. */
+export const forceAt = (check: Check, step: IdOf<'number'>): string => {
+	const value = check.answers[step]?.value;
+	return typeof value === 'number' ? about.force(value) : '';
 };
 
 const named = [
@@ -32,7 +38,9 @@ export const aboutCheck = (check: Check): (readonly [string, Phrase])[] => [
 	[about.date, dayText(check.startedAt.slice(0, 10))],
 	...named.flatMap((step) => {
 		const text = typedAt(check, step);
-		return text === undefined ? [] : [[about.answers[step], typed(text)] as const];
+		return text === undefined
+			? []
+			: [[about.answers[step], step === 'playing-force' ? forceAt(check, step) : typed(text)] as const];
 	}),
 ];
 

@@ -17,8 +17,9 @@ const {captions, deck, overridden, verdict} = reportWords;
 export const practiceNotices = ({record}: CheckSource): ReportBlock[] =>
 	record.check.practice ? [notice(words.beside.practice.notice, 'bad')] : [];
 
-/** A check that is void says so before anything else; one that was void and counts again says that. */
-export const voidNotices = ({voids: {voided, formerVoids = []} = {}}: CheckSource): ReportBlock[] => [
+/** A check that is void, or of which nobody knows, says so before anything else; one that was void and counts again says that. */
+export const voidNotices = ({voids: {voided, formerVoids = [], unknownBecause} = {}}: CheckSource): ReportBlock[] => [
+	...(unknownBecause === undefined ? [] : [notice(words.results.voidUnknown, 'bad')]),
 	...(voided
 		? [
 				notice(

@@ -18,15 +18,13 @@ export const practicePart = ({record: {check, issued}}: CheckSource): Section[] 
 		? [{title: sections.hidden, blocks: blocksOfShown(truthLines(check, issued), {table: captions.hidden})}]
 		: [];
 
-/** What it means, who acts, and the one thing that comes next: that of the first finding, in older records too. */
+/** What it means; what comes next stands beside the verdict. */
 export const findingsPart = ({record: {issued}}: CheckSource): Section[] =>
 	issued && issued.findings.length > 0
 		? [
 				{
 					title: sections.findings,
-					blocks: [
-						{kind: 'findings', findings: issued.findings.map((one, index) => (index === 0 ? one : {...one, next: ''}))},
-					],
+					blocks: [{kind: 'findings', findings: issued.findings}],
 				},
 			]
 		: [];

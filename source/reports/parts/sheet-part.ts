@@ -6,11 +6,12 @@ import {isDeckReady} from '../../pages/record-lines.js';
 import {overriddenIn} from '../../pages/verdict-lines.js';
 import {isMeasured, type RadiusFigures} from '../../results/figures-types.js';
 import type {Issued} from '../../results/issued.js';
+import {isKnownToCount} from '../../results/voids.js';
 import {dayText} from '../../words/dates.js';
 import {reportWords} from '../../words/reports.js';
 import type {CheckSource} from '../check-source.js';
 import {around, notice, type Phrase, type ReportBlock, type Section, sentenceBlock, typed} from '../report.js';
-import {armName, typedAt} from './about.js';
+import {armName, forceAt, typedAt} from './about.js';
 import {practiceNotices, voidNotices} from './beside-verdict.js';
 
 const {about, sheet} = reportWords;
@@ -74,14 +75,14 @@ function doneItems({record, putBackAt}: CheckSource): Phrase[] {
 	const remedies = remediesIn(check.series);
 	const bias = chosenTrial(check, openSeries(check));
 	const setting = bias?.isKept ? textOfTrial(bias.trial) : '';
-	const force = typedAt(check, 'back-force');
+	const force = forceAt(check, 'back-force');
 	const level = issued?.figures.level;
 	return [
 		done.measured({day: dayText(check.startedAt.slice(0, 10))}),
 		...(level ? [done.level(level)] : []),
 		...(remedies.length > 0 ? [done.tried({remedies: [...new Set(remedies)]})] : []),
 		...(setting === '' ? [] : [around(setting, (text) => done.bias({setting: text}))]),
-		...(force ? [around(force, (text) => done.force({force: text}))] : []),
+		...(force === '' ? [] : [done.force({force})]),
 		...(isDeckReady(record, putBackAt) ? [done.ready] : []),
 		...(overriddenIn(check).some(({holds}) => holds) ? [done.overridden] : []),
 	];
@@ -89,7 +90,7 @@ function doneItems({record, putBackAt}: CheckSource): Phrase[] {
 
 function nextItems({record: {check, issued, nextCheck}, voids}: CheckSource): Phrase[] {
 	// What does not count gives no date either.
-	const isDated = nextCheck !== undefined && !check.practice && !voids?.voided;
+	const isDated = nextCheck !== undefined && !check.practice && isKnownToCount(voids);
 	return [nextText(issued), ...(isDated ? [next.check({day: dayText(nextCheck.date)})] : [])];
 }
 

@@ -1,12 +1,14 @@
 import {radiusTable} from '../../pages/radius-lines.js';
 import {figuresSoFar, notMeasured, noVerdictLines, zeroLine} from '../../pages/verdict-lines.js';
 import type {AtWorst, Figures, RadiusFigures, Verdict} from '../../results/figures-types.js';
+import {isKnownToCount} from '../../results/voids.js';
 import {dayText} from '../../words/dates.js';
 import {words} from '../../words/index.js';
 import {reportWords} from '../../words/reports.js';
 import {blocksOfShown} from '../blocks-of-shown.js';
 import type {CheckSource} from '../check-source.js';
-import {type ReportBlock, type Section, sentenceBlock, type TableCell} from '../report.js';
+import {type LineBlock, type ReportBlock, type Section, sentenceBlock, type TableCell} from '../report.js';
+import {answersOf} from './answers.js';
 import {bandsBlock, deckNotice, overridesTable, practiceNotices, voidNotices} from './beside-verdict.js';
 
 const {captions, columns, sections, verdict: said} = reportWords;
@@ -21,23 +23,26 @@ export function verdictPart(source: CheckSource): Section {
 		blocks: [
 			...practiceNotices(source),
 			...voidNotices(source),
-			...(issued ? [verdictBlock(issued.figures)] : blocksOfShown(noVerdictLines(check), names)),
+			...(issued
+				? [verdictBlock(issued.figures, answersOf(source))]
+				: [...blocksOfShown(noVerdictLines(check), names), ...answersOf(source)]),
 			...deckNotice(source),
 			...(issued ? figuresOfVerdict(source, issued.figures) : blocksOfShown(figuresSoFar(check), names)),
 			...overridesTable(check),
 			// What does not count gives no date either.
-			...(nextCheck && !check.practice && !source.voids?.voided
+			...(nextCheck && !check.practice && isKnownToCount(source.voids)
 				? [sentenceBlock(said.nextCheck({day: dayText(nextCheck.date), because: nextCheck.because}))]
 				: []),
 		],
 	};
 }
 
-const verdictBlock = (figures: Figures): ReportBlock => ({
+const verdictBlock = (figures: Figures, beside: readonly LineBlock[]): ReportBlock => ({
 	kind: 'verdict',
 	phrase: words.pages.verdict.headline(figures),
 	verdict: figures.verdict,
 	atWorst: figures.atWorst,
+	beside,
 });
 
 const figuresOfVerdict = (source: CheckSource, {probe, ...figures}: Figures): ReportBlock[] => [

@@ -1,6 +1,7 @@
 import type {PastCheck, PastProbe} from '../../check/past-check.js';
 import {yearsOf} from '../../pages/years/years-lines.js';
 import type {AtWorst} from '../../results/figures-types.js';
+import {isKnownToCount} from '../../results/voids.js';
 import {doneOver} from '../../results/years/events.js';
 import {dayText} from '../../words/dates.js';
 import {sideForce} from '../../words/figure-text.js';
@@ -16,7 +17,7 @@ const {captions, sections, years: said} = reportWords;
 /** A check among the earlier ones of its arm: what changed, the trend, pictures and all figures. */
 export function yearsPart({record: {check, issued}, history, voids}: CheckSource): Section[] {
 	const years = yearsOf(check, history, issued);
-	if (!years || voids?.voided) return [];
+	if (!years || !isKnownToCount(voids)) return [];
 	return [
 		{
 			title: sections.years,

@@ -1,5 +1,6 @@
 import {type BandBar, type BandsLayout, bandsLayout} from '../../pages/pictures/bands-layout.js';
 import {placesOn} from '../../pages/pictures/scale.js';
+import {dayText} from '../../words/dates.js';
 import {words} from '../../words/index.js';
 import type {NamedBands} from '../report.js';
 import {
@@ -57,7 +58,7 @@ const ground = ({limits}: BandsLayout, at: Placing, bottom: number): string[] =>
 		),
 	stroke([at(0), top - 6], [at(0), bottom + 6], 'zero'),
 	label(8, 14, said.ofForce, {class: 'soft'}),
-	...ways(14, [left, right], [said.towardSpindle, said.towardRim]),
+	...ways(14, [left, right], [said.spindle, said.rim]),
 ];
 
 /** The bracket of the narrower limit reaches higher, so that the words of both have room beside it. */
@@ -72,14 +73,15 @@ const limitEnd = (x: number, inward: 1 | -1, zone: keyof typeof bracketTops, bot
 
 /** The band from limit to limit with its ends, its middle as a dot, and how surely that is known as a whisker. */
 function bar(
-	{label: name, lowPct, highPct, pullPct, earlier, pullUncertaintyPct = 0}: BandBar,
+	{label: name, date, lowPct, highPct, pullPct, earlier, pullUncertaintyPct = 0}: BandBar,
 	y: number,
 	at: Placing,
 ): string[] {
 	const kind = earlier ? 'band earlier' : 'band';
 	const [from, to] = [at(lowPct), at(highPct)];
 	return [
-		label(left - 10, y + 4, name, {'text-anchor': 'end'}),
+		label(left - 10, date === undefined ? y + 4 : y - 3, name, {'text-anchor': 'end'}),
+		...(date === undefined ? [] : [label(left - 10, y + 11, dayText(date), {'text-anchor': 'end', class: 'soft'})]),
 		box(from, y - 8, to - from, 16, kind),
 		stroke([from, y - 11], [from, y + 11], 'band-end'),
 		stroke([to, y - 11], [to, y + 11], 'band-end'),

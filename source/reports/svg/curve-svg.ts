@@ -39,8 +39,8 @@ export function curveSvg(curve: ShownAs<'curve'>, told: Told): string {
 		y: placesOn(up, [bottom, top]),
 	};
 	const samples = layout.marks.map((mark) => ({draw: samplesBy[mark], text: said.curve.marks[mark].whole}));
-	const {height, content} = legend(samples, [8, bottom + 44], pictureWidth - 16);
-	return picture(told, bottom + 48 + height, [
+	const {height, content} = legend(samples, [8, bottom + 60], pictureWidth - 16);
+	return picture(told, bottom + 64 + height, [
 		...axes(layout, places),
 		...wantedLine(curve, places),
 		...ownMarks(layout, places),
@@ -63,7 +63,7 @@ function axes({over, up, radiiMm}: CurveLayout, {x, y}: Placings): string[] {
 		]),
 		label(8, 13, said.plusTowardRim, {class: 'soft'}),
 		...ways(bottom + 36, [left, right], [said.curve.inside, said.curve.outside]),
-		label((left + right) / 2, bottom + 36, said.curve.radius, {class: 'soft', 'text-anchor': 'middle'}),
+		label((left + right) / 2, bottom + 52, said.curve.radius, {class: 'soft', 'text-anchor': 'middle'}),
 	];
 }
 

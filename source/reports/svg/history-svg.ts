@@ -84,11 +84,22 @@ function sideAxis({up}: HistoryLayout, y: Placing): string[] {
 
 const dayAxis = ({dayTicks}: HistoryLayout, x: Placing): string[] => [
 	stroke([left, bottom], [right, bottom], 'axis'),
-	...dayTicks.flatMap(({day, text}) => [
-		stroke([x(day), bottom], [x(day), bottom + 5], 'axis'),
-		label(x(day), bottom + 19, text, {'text-anchor': anchorAt(x(day))}),
-	]),
+	...dayTicks.map(({day}) => stroke([x(day), bottom], [x(day), bottom + 5], 'axis')),
+	...apart(dayTicks, x).map(({day, text}) => label(x(day), bottom + 19, text, {'text-anchor': anchorAt(x(day))})),
 ];
+
+/** Room of a month and a year with a gap. */
+const leastBetween = 64;
+
+/** Ticks whose texts do not touch; the last one stays, the days before it give way. */
+function apart(ticks: HistoryLayout['dayTicks'], x: Placing): HistoryLayout['dayTicks'] {
+	const kept: (typeof ticks)[number][] = [];
+	for (const tick of ticks.toReversed()) {
+		const next = kept.at(-1);
+		if (!next || x(next.day) - x(tick.day) >= leastBetween) kept.push(tick);
+	}
+	return kept.toReversed();
+}
 
 /** A text at the edge stays within the picture. */
 const anchorAt = (x: number): string => (x < left + 30 ? 'start' : x > right - 34 ? 'end' : 'middle');

@@ -15,8 +15,8 @@ export const box = (x: number, y: number, width: number, height: number, classNa
 export const dot = (x: number, y: number, className: string, r = 4): string =>
 	element('circle', {cx: x, cy: y, r, class: className});
 
-/** Width of every picture in drawing units: narrow, so that its texts stay readable on a phone. */
-export const pictureWidth = 440;
+/** Width of every picture in drawing units: on a phone a unit is about a pixel, so that its texts stay readable. */
+export const pictureWidth = 340;
 
 /** What a picture is called and what it says, for those who do not see it. */
 export type Told = {

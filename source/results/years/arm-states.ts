@@ -1,4 +1,4 @@
-import type {PastCheck} from '../../check/past-check.js';
+import {isCounted, type PastCheck} from '../../check/past-check.js';
 import type {Profile} from '../../procedure/facts.js';
 import {type KnownArm, knownArms} from './arms-named.js';
 import {type DueArm, dueArms} from './due.js';
@@ -41,7 +41,7 @@ export function armStates(
 		const one = gathered.get(past.arm);
 		if (!one) continue;
 		one.checks += 1;
-		if (past.voidBecause === undefined && past.verdict !== null) one.last ??= past;
+		if (isCounted(past) && past.verdict !== null) one.last ??= past;
 		if (past.outcome === 'interrupted') one.deckOpenAfter ??= past.id;
 	}
 	const dueOf = new Map(dueArms(newestFirst, profiles, today).map((due, place) => [due.arm, {due, place}]));

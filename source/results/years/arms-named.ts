@@ -1,5 +1,5 @@
 import type {Profile} from '../../procedure/facts.js';
-import {namesOf} from './arms.js';
+import {namesOfToday} from './arms.js';
 
 /** An arm by the name that it has today, with those that it had before. */
 export type KnownArm = {readonly name: string; readonly formerNames: readonly string[]};
@@ -21,7 +21,7 @@ export type ArmMeant =
  * @param checked names under which arms were checked, as typed
  */
 export function knownArms(checked: Iterable<string>, profiles: readonly Profile[]): readonly KnownArm[] {
-	const today = [...checked].map((one) => namesOf(one, profiles)[0] ?? one);
+	const today = [...checked].map(namesOfToday(profiles));
 	const withProfile = profiles.filter(({kind}) => kind === 'arm');
 	const known = new Map(withProfile.map(({name, formerNames = []}) => [name, {name, formerNames}]));
 	for (const name of today) if (!known.has(name)) known.set(name, {name, formerNames: []});

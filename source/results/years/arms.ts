@@ -1,5 +1,5 @@
 import type {Check} from '../../check/check.js';
-import type {PastCheck} from '../../check/past-check.js';
+import {isCounted, type PastCheck} from '../../check/past-check.js';
 import type {ArmEvent, NotedEvent} from '../../procedure/arm-event.js';
 import type {Profile} from '../../procedure/facts.js';
 import {holding, isDoneBefore, toldAt, withNoted} from './events.js';
@@ -16,6 +16,16 @@ export function namesOf(
 
 const profileOf = (known: string, profiles: readonly Profile[], kindOf: Profile['kind']): Profile | undefined =>
 	profiles.find(({kind, name, formerNames = []}) => kind === kindOf && [name, ...formerNames].includes(known));
+
+/** The name that an arm has today, by the one under which it was checked. */
+export function namesOfToday(profiles: readonly Profile[]): (checkedAs: string) => string {
+	const today = new Map<string, string>();
+	for (const {kind, name, formerNames = []} of profiles) {
+		if (kind !== 'arm') continue;
+		for (const one of [name, ...formerNames]) if (!today.has(one)) today.set(one, name);
+	}
+	return (checkedAs) => today.get(checkedAs) ?? checkedAs;
+}
 
 /** What was noted as done to an arm, struck out or not, in the order in which it was noted. */
 export const notedOf = (armName: string, profiles: readonly Profile[]): readonly NotedEvent[] =>
@@ -46,8 +56,8 @@ export function firstNames(
 	return first;
 }
 
-/** A check that may be compared with another: it came to figures, and nobody marked it void. */
-const counts = ({measuredWith, voidBecause}: PastCheck): boolean => measuredWith !== null && voidBecause === undefined;
+/** A check that may be compared with another: it came to figures, and is known to count. */
+const counts = (past: PastCheck): boolean => past.measuredWith !== null && isCounted(past);
 
 /** For checks handed over oldest first: what was noted as done to the arm of each before it, and after the one before. */
 export function notedInTurn(profiles: readonly Profile[]): (check: Check) => readonly ArmEvent[] {
@@ -76,7 +86,7 @@ export function checksOfArm(
 	const ofArm = all.filter((one) => names.has(one.arm) && isEarlier(one));
 	// What was told at a check that came to no figures was done all the same.
 	const told = ofArm
-		.filter((one) => !counts(one) && one.voidBecause === undefined)
+		.filter((one) => !counts(one) && isCounted(one))
 		.flatMap((one) => toldAt(one).map((event): NotedEvent => ({...event, at: one.startedAt})));
 	return withNoted(ofArm.filter(counts), [...notedOf(armName, profiles), ...told], until);
 }

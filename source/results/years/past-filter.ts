@@ -1,4 +1,4 @@
-import type {PastCheck} from '../../check/past-check.js';
+import {isCounted, type PastCheck} from '../../check/past-check.js';
 
 /** Which past checks are wanted; all of them where nothing is said. */
 export type PastFilter = {
@@ -12,9 +12,11 @@ export type PastFilter = {
 export const isFiltered = ({armNames, year, verdict}: PastFilter): boolean =>
 	armNames !== undefined || year !== undefined || verdict !== undefined;
 
-/** What a check came to, as a filter asks for it: its verdict, or that it is void, or that it came to none. */
-export const cameTo = ({verdict, voidBecause}: PastCheck): string =>
-	voidBecause !== undefined ? 'void' : (verdict ?? 'none');
+/** What a check came to, as a filter asks for it: its verdict, that it is void or nobody knows, or that it came to none. */
+export const cameTo = (past: PastCheck): string => {
+	if (isCounted(past)) return past.verdict ?? 'none';
+	return past.isVoidUnknown ? 'not-known' : 'void';
+};
 
 /** The checks that are wanted, in the same order. */
 export const filtered = (all: readonly PastCheck[], {armNames, year, verdict}: PastFilter): readonly PastCheck[] =>

@@ -40,7 +40,7 @@ const refusals: Sentences<RefusalValues> = {
 	'bias-on-first': () => 'Put the bias on first.',
 	'was-being-put-back': () => 'Put-back had begun. First say what changed; then a new series begins.',
 	'off-the-scale': ({typed, top}) =>
-		`'${typed}' cannot be right: the gauge's scale ends at ${top}. Type ${top} if the pointer leans on its stop.`,
+		`${inQuotes(typed)} cannot be right: the gauge's scale ends at ${top}. Type ${top} if the pointer leans on its stop.`,
 	'crossed-turned': ({other}) =>
 		`The signs look swapped (${other}). They turn with the gauge. Is the gauge turned? ${again}`,
 	'crossed-pushes': ({other}) =>
@@ -65,6 +65,7 @@ const refusals: Sentences<RefusalValues> = {
 
 /** What happened with an entry and is not to be seen otherwise. */
 const notices: Sentences<NoticeValues> = {
+	'as-told': ({sentence}) => sentence,
 	'does-not-pass-any-more': ({step}) => `After '${titled(step)}' this no longer passes:`,
 	'round-anew': () => 'This round begins again: set the gauge again. Its first inner limit does not count.',
 	'setting-kept': ({number}) => `The readings so far are kept as setting ${number}. A new setting begins.`,

@@ -1,4 +1,5 @@
 import {readingText} from '../numbers.js';
+import {inQuotes} from './refusals.js';
 
 type PageShown = {
 	readonly page: number;
@@ -85,7 +86,7 @@ type Refused = Because & {readonly answer: string};
 const plain = {
 	commands: ({commands}: {readonly commands: string}) => `Answer line by line. Commands: ${commands}.`,
 	noCommand: ({typed, commands}: {readonly typed: string; readonly commands: string}) =>
-		`'${typed}' is no command; commands are ${commands}.`,
+		`${inQuotes(typed)} is no command; commands are ${commands}.`,
 	/** Arm, stage and progress are empty where they are as they were. */
 	question: ({number, arm, stage, progress, title}: Question) => {
 		const where = [arm, stage, progress].filter((one) => one !== '').join(', ');
@@ -122,7 +123,7 @@ const plain = {
 	refusedOn: ({title, because}: Because & {readonly title: string}) => `${title}: ${because}`,
 	/** It came after a number that did not pass. */
 	unmended: ({answer, problem}: {readonly answer: string; readonly problem: string | undefined}) =>
-		`'${answer}' was not taken: ${problem ?? 'The number before did not pass.'} An empty line shows the ways out.`,
+		`${inQuotes(answer)} was not taken: ${problem ?? 'The number before did not pass.'} An empty line shows the ways out.`,
 	notSavedAgain: ({because}: Because) => `NOT SAVED: ${because} Give the answer again.`,
 	notFiledAgain: ({because}: Because) => `NOT SAVED: ${because} An empty line tries again.`,
 };
@@ -151,7 +152,7 @@ export const faces = {
 	spellings,
 	gaugedArm,
 	/** Said where the screen is read aloud. */
-	spokenMarks: {warn: 'Note: ', bad: 'Problem: '},
+	spokenMarks: {good: 'OK: ', warn: 'Note: ', bad: 'Problem: '},
 	tooSmall: ({columns, rows, least}: Columns & {readonly least: Columns}) =>
 		`This window (${columns} × ${rows}) is too small: make it at least ${least.columns} × ${least.rows}, or start with --plain.`,
 	pasteCut: 'Too much to paste: its end is missing.',

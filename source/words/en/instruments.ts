@@ -37,7 +37,6 @@ export const instruments = {
 	seconds: 's',
 	/** Beside the large digits of what is being typed. */
 	asked: {
-		aim: 'this is the aim',
 		aims: {inner: 'aim, inner limit', middle: 'aim, middle of both limits'},
 		aimAt: ({text, unit}: {readonly text: string; readonly unit: string}) => `aim ${text} ${unit}`,
 		target: ({text, unit}: {readonly text: string; readonly unit: string}) => `Aim at ${text} ${unit}.`,

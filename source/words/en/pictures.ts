@@ -4,8 +4,6 @@ import {plainNumber} from '../numbers.js';
 export const pictures = {
 	rim: 'out, rim',
 	spindle: 'in, spindle',
-	towardRim: 'out, toward the rim',
-	towardSpindle: 'in, toward the spindle',
 	ofForce: '% of force',
 	plusTowardRim: '%, + toward the rim',
 	goodTo: ({pct}: {pct: number}) => `good to ${plainNumber(pct)} %`,

@@ -1,7 +1,8 @@
 import type {Sentences} from '../../said.js';
-import type {Damage, DamageValues, PlaceOption, StoreFaultValues, Thing, ThingValues} from '../../store/store-fault.js';
+import type {Damage, DamageValues, StoreFaultValues, Thing, ThingValues} from '../../store/store-fault.js';
 import {speaker} from '../speaker.js';
 import {misfitText, valueText} from './misfits.js';
+import {meaningOf} from './system.js';
 
 /** What a fault is about; each begins a sentence. */
 const things: Sentences<ThingValues> = {
@@ -19,6 +20,7 @@ const things: Sentences<ThingValues> = {
 	practice: () => 'Practice',
 	profiles: () => 'The list of profiles',
 	remark: ({id}) => `The remark on the check ${id}`,
+	remarks: () => 'The folder of remarks on checks',
 	report: () => 'The report',
 	settings: () => 'The file of settings',
 };
@@ -36,9 +38,11 @@ const damages: Sentences<DamageValues> = {
 	'not-utf-8': ({line}) => `it holds bytes that are not UTF-8${line === undefined ? '' : ` (line ${line})`}`,
 	'not-object': ({line}) => `it is not a whole JSON object (line ${line})`,
 	'other-check': () => 'it holds another check than its name says',
+	'other-hand': () => 'it was changed from elsewhere while this copy was at work, which goes on with its own',
 	'other-kind': () => 'it is not a file of this kind',
 	'other-remark': () => 'it belongs to another check',
 	'part-too-large': () => 'a part of it is far larger than any file of this program',
+	'twofold-key': ({key}) => `the key "${key}" stands twice in one object of it, so that nobody knows which is meant`,
 	'too-deep': () => 'it is nested too deeply',
 	'too-large': () => 'it is far larger than any file of this program',
 	'unknown-version': ({version}) => `it is of version ${version}, which this program does not know`,
@@ -48,33 +52,6 @@ const damages: Sentences<DamageValues> = {
 	'utf-16': () => 'it is in UTF-16, not in UTF-8',
 };
 const damageOf: (damage: Damage) => string = speaker(damages);
-
-/** System error names with what they mean at the bench and the way out. */
-const meanings: Readonly<Record<string, (option: PlaceOption) => string>> = {
-	ENOSPC: () => 'the disk is full. Free some space on it, then try again.',
-	EDQUOT: () => 'your share of the disk is used up. Free some space, then try again.',
-	EFBIG: () => 'the system allows no file of that size. Raise the limit on file sizes, then try again.',
-	EROFS: (option) =>
-		`the disk can only be read. Make it writable or choose another folder with ${option}, then try again.`,
-	EACCES: () => 'this user has no permission. Put the permissions of the file and its folder right, then try again.',
-	EPERM: () => 'the system does not permit it. Put the permissions of the file and its folder right, then try again.',
-	EISDIR: () => 'a folder stands where the file should be. Move that folder away, then try again.',
-	ENOTDIR: () => 'a file stands where a folder should be. Move that file away, then try again.',
-	EEXIST: () => 'something else stands in its place. Move it away, then try again.',
-	ELOOP: () => 'the links on the way lead round in a circle. Put the links right, then try again.',
-	ENOENT: (option) =>
-		`a folder on the way is missing. Put it back or choose another folder with ${option}, then try again.`,
-	ENAMETOOLONG: (option) => `the path is too long. Choose a folder with a shorter path with ${option}.`,
-	EMFILE: () => 'too many files are open. Close other programs, then try again.',
-	ENFILE: () => 'too many files are open. Close other programs, then try again.',
-	EBUSY: () => 'the file is in use. Close what uses it, then try again.',
-	EXDEV: () => 'the folder lies on two disks. Keep it on one disk, then try again.',
-	EIO: (option) =>
-		`the disk reports a fault. Look after the disk, then try again, or choose another one with ${option}.`,
-};
-
-const meaningOf = (system: string, option: PlaceOption = '--data'): string =>
-	meanings[system]?.(option) ?? `${system}. Look at the file and its folder, then try again.`;
 
 const standing = {
 	folder: 'a folder',
@@ -93,14 +70,14 @@ export const store: Sentences<StoreFaultValues> = {
 	'left-there': ({thing, file, damage}) =>
 		`${the(thing)} could not be used from "${file}": ${damageOf(damage)}. It was left there, since nothing can be written now.`,
 	'remark-damaged': ({thing, file, damage}) =>
-		`${the(thing)} could not be used from "${file}": ${damageOf(damage)}. It is kept aside when a new one is saved.`,
+		`${the(thing)} could not be used from "${file}": ${damageOf(damage)}. Put a sound copy back; or open that check under past checks and say whether it counts.`,
 	'not-removable': ({thing, file, damage}) =>
 		`${the(thing)} was not removed from "${file}": ${damageOf(damage)}. Move that file away, then try again.`,
 	'not-set-aside': ({thing, file, damage, system}) =>
 		`${the(thing)} is damaged (${damageOf(damage)}) and was not saved in "${file}": ${meaningOf(system)}`,
-	locked: ({file, dataDir, pid, since, host}) =>
+	locked: ({file, dataDir, pid, since, host, isSure = true}) =>
 		host === undefined
-			? `Another copy (process ${pid}, since ${since}) is writing to "${dataDir}". Leave that copy first; past checks can be read meanwhile.`
+			? `Another copy (process ${pid}, since ${since}) is writing to "${dataDir}". Leave that copy first; ${isSure ? 'past checks can be read meanwhile.' : `if none is running, remove the file "${file}".`}`
 			: `Another copy (process ${pid} on the computer ${host}, since ${since}) is writing to "${dataDir}". Leave that copy first; if it no longer runs, remove the file "${file}".`,
 	'no-check': ({dataDir, id}) =>
 		`The finished check ${id} is not in "${dataDir}". See the list of past checks for their ids.`,
@@ -133,8 +110,12 @@ export const store: Sentences<StoreFaultValues> = {
 		`${the(thing)} was not saved in "${file}": ${misfitText(misfit)} Correct that, then try again.`,
 	'cut-short': ({thing, file}) =>
 		`${the(thing)} was not saved: the disk took only a part of "${file}". Free some space on it, then try again.`,
-	'not-saved': ({thing, file, system, option}) =>
-		`${the(thing)} was not saved in "${file}": ${meaningOf(system, option)}`,
+	'not-saved': ({thing, file, system, option, left}) =>
+		`${the(thing)} was not saved in "${file}": ${meaningOf(system, option)}${left === undefined ? '' : ` Remove the unfinished file "${left}".`}`,
+	'part-left': ({thing, file, left}) =>
+		`${the(thing)} is whole in "${file}". Only "${left}" could not be removed: remove it by hand.`,
+	'not-cleared': ({file, id, system}) =>
+		`The check ${id} IS FILED. Only what was open of it could not be cleared from "${file}"${system === undefined ? '.' : `: ${meaningOf(system)}`} It is cleared at a later start.`,
 	'not-read': ({thing, file, system}) => `${the(thing)} could not be read from "${file}": ${meaningOf(system)}`,
 	'not-removed': ({thing, file, system}) => `${the(thing)} was not removed from "${file}": ${meaningOf(system)}`,
 	'target-there': ({file, option, mayForce}) =>

@@ -6,7 +6,11 @@ import {forceWithWay, sideForce} from '../figures.js';
 type Kept = {readonly radiusMm: number; readonly pullPct: number; readonly bandPct: number};
 type WithUncertainty = Kept & {readonly pullUncertaintyPct: number; readonly bandUncertaintyPct: number};
 
-const verdictOf = ({verdict}: {readonly verdict: string}): string => (verdict === 'none' ? 'no verdict' : verdict);
+const notKnown = 'not known';
+const verdictOf = ({verdict}: {readonly verdict: string}): string => {
+	if (verdict === 'not-known') return notKnown;
+	return verdict === 'none' ? 'no verdict' : verdict;
+};
 
 /** Past checks: their list, one of them, and why one does not count. */
 export const past = {
@@ -36,7 +40,8 @@ export const past = {
 	},
 	older: 'older',
 	/** A check that did not come to its end, or does not count, says so in place of its verdict. */
-	state: ({outcome, verdict, voidBecause}: Pick<PastCheck, 'outcome' | 'verdict' | 'voidBecause'>) => {
+	state: ({outcome, verdict, voidBecause, isVoidUnknown}: StateOfPast) => {
+		if (isVoidUnknown) return notKnown;
 		if (voidBecause !== undefined) return 'void';
 		return outcome === 'complete' ? (verdict ?? 'no verdict') : outcome;
 	},
@@ -76,6 +81,8 @@ export const past = {
 		question: 'Mark this check void?',
 	},
 };
+
+type StateOfPast = Pick<PastCheck, 'outcome' | 'verdict' | 'voidBecause' | 'isVoidUnknown'>;
 
 type Wanted = {
 	readonly arm: string | undefined;

@@ -8,9 +8,10 @@ export const exitStatusRows = [
 	['5', 'an import left something out that differs here'],
 	['10', 'something is due'],
 	['70', 'internal fault'],
+	['129', 'SIGHUP: its terminal is gone'],
 	['130', 'Ctrl+C'],
+	['131', 'SIGQUIT'],
 	['143', 'SIGTERM'],
-	['129', 'SIGHUP'],
 ] as const;
 
 /** The lines of the examples, without their heading. */
@@ -38,8 +39,20 @@ export const commandLine = {
 	data: 'folder of the data (else ARMDRIFT_DATA, else the usual place)',
 	plain: 'plain lines: for screen readers, pipes and simple terminals',
 	noColor: 'no colours (NO_COLOR does the same)',
-	unknownCommand: ({command, known}: {readonly command: string; readonly known: readonly string[]}) =>
-		`error: unknown command '${command}'; the commands are: ${known.join(', ')}`,
+	notUtf8: 'A name on the command line, or in ARMDRIFT_DATA, is not UTF-8. Rename that file or folder, then try again.',
+	man: 'print the manual page: armdrift --man | man -l -',
+	unknownCommand: ({
+		command,
+		meant,
+		known,
+	}: {
+		readonly command: string;
+		readonly meant: string | undefined;
+		readonly known: readonly string[];
+	}) =>
+		meant === undefined
+			? `error: unknown command '${command}'; the commands are: ${known.join(', ')}`
+			: `error: unknown command '${command}'; did you mean '${meant}'?`,
 	wholeNumber: ({least}: {readonly least: number}) => `A whole number from ${least} up is wanted.`,
 	dayWanted: 'Wanted: a day as 2026-11-25, a month as 2026-11, or a year.',
 	recheck: {
@@ -111,10 +124,14 @@ as maker, about its newest check. A page needs nothing but a browser: no network
 		after: `
 Practice data stay in a folder of their own, marked as practice, and are never mixed with real checks.`,
 	},
+	paths: {
+		about: 'print where data, index, reports and back-ups lie',
+		as: 'form of the list; what json holds is in "armdrift help scripts"',
+	},
 	help: {
 		about: 'explain a topic or a command; alone, list them',
 		topic: 'topic or command',
-		man: 'print a manual page: armdrift help --man | man -l -',
+		man: 'print the manual page, as armdrift --man does',
 	},
 	completion: {
 		about: 'print a script that completes command lines at the Tab key',

@@ -27,6 +27,8 @@ export const commands = {
 			`${name}: could not be read (${code ?? 'unknown reason'}).`,
 		notJson: ({name, reason}: {readonly name: string; readonly reason: string}) =>
 			`${name}: not a JSON document (${reason}).`,
+		tooLarge: ({name, mostMb}: {readonly name: string; readonly mostMb: number}) =>
+			`${name}: larger than ${mostMb} MB, which no document is.`,
 		noFigure: ({name}: {readonly name: string}) =>
 			`${name}: its numbers are so large or so small that no figure can be worked out from them.`,
 		fault: ({at, sentence}: {readonly at: string; readonly sentence: string}) => `${at}: ${sentence}`,
@@ -98,6 +100,15 @@ export const commands = {
 			`The practice check that is open is of an arm "${arm}", which this version of the program does not have: begin another one.`,
 		seedWanted: ({most}: {readonly most: number}) => `Wanted: --seed with a whole number from 0 to ${most}.`,
 	},
+	/** What lies where: the name of each place. */
+	paths: {
+		data: 'data',
+		checks: 'filed checks',
+		index: 'index',
+		reports: 'reports',
+		backups: 'back-ups',
+		practice: 'practice',
+	},
 	help: {
 		oneOnly: 'Give a topic or --man, not both.',
 		unknown: ({
@@ -114,7 +125,7 @@ export const commands = {
 				: `There is no topic or command "${topic}"; did you mean "${meant}"?`,
 		topics: 'Topics (armdrift help TOPIC):',
 		commands: '\nCommands (armdrift help COMMAND):',
-		more: '\nOptions and examples: armdrift --help\nAll of it as a manual page: armdrift help --man | man -l -\n',
+		more: '\nOptions and examples: armdrift --help\nAll of it as a manual page: armdrift --man | man -l -\n',
 		/** Headings of the manual page, which are set in capitals there, and its first line. */
 		man: {
 			name: 'NAME',
@@ -135,6 +146,13 @@ export const commands = {
 		cameToEnd: 'That check had come to its end; it is filed now, see past checks.',
 		voidAlready: ({reason}: {readonly reason: string}) => `That check is void already: ${reason}.`,
 		notVoid: 'That check is not void.',
+		/** What is noted beside one check, or beside all of them, cannot be read. */
+		countsNotKnown: ({sentence, ofAll}: {readonly sentence: string; readonly ofAll: boolean}) =>
+			ofAll
+				? `${sentence} Until then nobody knows which checks are void: all are left out of comparisons, trend and due dates.`
+				: `${sentence} Until then nobody knows whether the check is void: it is left out of comparisons, trend and due dates.`,
+		filedElsewhere: ({filed, own}: {readonly filed: string; readonly own: string}) =>
+			`This check was filed from elsewhere meanwhile, with other answers, as ${filed}. Yours goes on as ${own}: both are kept.`,
 		nothingToRepeat: 'No arm has a past check to repeat; start a full one.',
 		nothingToRepeatOf: ({arm, meant}: ArmMeant) =>
 			meant === undefined

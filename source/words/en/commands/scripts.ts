@@ -11,6 +11,7 @@ export const jsonKeys = {
 		armToday: 'its present name',
 		outcome: 'complete, stopped, interrupted, or put back',
 		voidBecause: 'why it does not count; null where it does',
+		isVoidUnknown: 'whether the note that would say so cannot be read',
 		verdict: 'good, usable, beyond, undecided or off-scale; null where it came to none',
 		atWorst: 'the same with its whole ± against it',
 		'probe[].place': 'inner, outer or other',
@@ -57,6 +58,15 @@ export const jsonKeys = {
 		document: 'the readings as a document for "compute"; null where one cannot be made',
 		record: 'the whole check as an export holds it, without customer and shop; values in the base units of "compute"',
 	},
+	/** `paths`: full paths, whether anything lies there yet or not. */
+	paths: {
+		data: 'folder of all data: open check, profiles and settings',
+		checks: 'its folder of filed checks, one file a check',
+		index: 'its folder of the index, made anew from the checks where it is missing',
+		reports: 'its folder of reports that a key on the screen wrote',
+		backups: 'its folder of the back-ups that deleting an arm wrote',
+		practice: 'its folder of practice data',
+	},
 	/** `report --arm`. */
 	arm: {
 		arm: 'its present name',
@@ -70,7 +80,7 @@ export const scripts: Topic = {
 	name: 'scripts',
 	title: 'what --as json holds, tables, and filters',
 	blocks: [
-		'"list", "due" and "report" print JSON with --as json: UTF-8, numbers unrounded, the unit at the end of a key, null for what is not known. Controls and other characters that do not show are escaped. A list has one object a line. Keys are not taken away or given another meaning; new ones may come.',
+		'"list", "due", "report" and "paths" print JSON with --as json: UTF-8, numbers unrounded, the unit at the end of a key, null for what is not known. Controls and other characters that do not show are escaped. A list has one object a line. Keys are not taken away or given another meaning; new ones may come.',
 		{
 			lines: [
 				'armdrift list --verdict beyond --since 2026 --as json',
@@ -87,6 +97,8 @@ export const scripts: Topic = {
 		{rows: Object.entries(jsonKeys.report)},
 		'"report --arm":',
 		{rows: Object.entries(jsonKeys.arm)},
+		'"paths":',
+		{rows: Object.entries(jsonKeys.paths)},
 		'"export --as csv" is a table of the figures, one row a probe radius; with --table bias, of the readings with the bias on, one row a round, in the unit of the gauge. An import that leaves out what is otherwise here ends with 5, after all else was added.',
 	],
 };

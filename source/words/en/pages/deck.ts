@@ -9,7 +9,7 @@ const whole: Texts = {
 	mat: {on: 'mat on', off: 'mat off'},
 	bias: {none: undefined, 'as-found': 'bias as found', off: 'bias off', on: 'bias ON', set: 'bias set'},
 	damping: {none: undefined, in: 'damping in', out: 'damping out'},
-	gauge: {away: undefined, 'as-used': 'gauge set', turned: 'gauge TURNED'},
+	gauge: {away: undefined, 'as-used': undefined, turned: 'gauge TURNED'},
 };
 
 /** The same where a screen is narrow. */

@@ -1,3 +1,5 @@
+import {scaleAndMn} from '../../numbers.js';
+
 type Titled = {arm: string; isPractice: boolean};
 
 const ifPractice = (isPractice: boolean): string => (isPractice ? 'PRACTICE: ' : '');
@@ -19,6 +21,7 @@ export const frame = {
 		invented: 'an invented arm: nothing here is real',
 		arm: 'Arm',
 		date: 'Date',
+		force: scaleAndMn,
 		answers: {
 			'arm-serial': 'Serial number',
 			'cartridge-name': 'Cartridge',
@@ -41,7 +44,7 @@ export const frame = {
 		deck: 'Deck',
 		details: 'More figures',
 		figures: 'What the figures mean',
-		findings: 'What it means, and what to do',
+		findings: 'What it means',
 		hidden: 'What was hidden',
 		howMeasured: 'How it was measured',
 		howSure: 'How sure it is',

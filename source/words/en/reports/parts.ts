@@ -1,11 +1,35 @@
 import type {AtWorst} from '../../../results/figures-types.js';
-import {inUnit, percent, plainNumber, rounded} from '../../numbers.js';
+import {listed, percent, plainNumber, rounded, scaleAndMn} from '../../numbers.js';
 import {forceWithWay} from '../figures.js';
+
+/** What speaks against playing: the deck, the check, or what it found. */
+type WhyNotPlayed = keyof typeof whyNotPlayed;
+const whyNotPlayed = {
+	deck: 'the deck is not put back',
+	void: 'this check does not count',
+	unfinished: 'the arm was not measured to the end',
+	'off-scale': 'a reading ran off the scale',
+	pull: 'the side pull is beyond limits',
+	band: 'the hold band is beyond limits',
+	undecided: 'more readings must show that it is within limits',
+};
 
 /** Sentences and names of the parts of a report. */
 export const parts = {
 	verdict: {
 		nextCheck: ({day, because}: {day: string; because: string}) => `Next check: ${day}. ${because}`,
+		/** What was issued may name who does it. */
+		doNext: ({who, next}: {who: string; next: string}) =>
+			`Do this next${next.includes(who) ? '' : ` (${who})`}: ${next}.`,
+		finish: 'Do this next (technician): finish the check.',
+		checkAgain: 'Do this next (technician): check the arm again.',
+		mayBePlayed: {
+			no: ({because}: {because: readonly WhyNotPlayed[]}) =>
+				`May it be played: no, because ${listed(because.map((one) => whyNotPlayed[one]))}.`,
+			good: 'May it be played: yes, because pull and friction are good.',
+			usable: 'May it be played: yes, because pull and friction are usable.',
+			withBias: 'May it be played: yes, once the bias is set, because it carries the pull.',
+		},
 		limitsOfPull: ({caption, goodPct, usablePct}: {caption: string; goodPct: number; usablePct: number}) =>
 			`${caption} Limits of the pull: good to ${goodPct} %, usable to ${usablePct} %.`,
 	},
@@ -22,11 +46,13 @@ export const parts = {
 
 	findings: {
 		likely: ({likely}: {likely: string}) => `Likely: ${likely}.`,
-		next: ({next}: {next: string}) => `Next: ${next}.`,
-		nextBy: ({who, next}: {who: string; next: string}) => `Next (${who}): ${next}.`,
 	},
 
 	overridden: {
+		/** Beside the verdict, by the titles of the steps. */
+		spoilsReadings: ({steps}: {steps: readonly string[]}) =>
+			`Overridden, so the readings may be wrong: ${listed(steps)}.`,
+		spoilsPlay: ({steps}: {steps: readonly string[]}) => `Overridden while it was put back: ${listed(steps)}.`,
 		still: 'still\u00A0so',
 		earlier: ({series}: {series: number}) => `earlier, in series ${series}`,
 	},
@@ -54,7 +80,7 @@ export const parts = {
 		carried: ({carriedMn, playingMn}: {carriedMn: number; playingMn: number}) =>
 			carriedMn === 0
 				? 'The arm floated: the gauge carried nothing.'
-				: `The gauge carried ${inUnit(carriedMn, 'gf')} = ${inUnit(carriedMn, 'mN')}, ${percent((100 * carriedMn) / playingMn, 1)} of the playing force.`,
+				: `The gauge carried ${scaleAndMn(carriedMn)}, ${percent((100 * carriedMn) / playingMn, 1)} of the playing force.`,
 	},
 
 	/** For the maker of the arm. */

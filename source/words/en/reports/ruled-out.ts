@@ -1,4 +1,4 @@
-import {inUnit, percent, plainNumber} from '../../numbers.js';
+import {percent, plainNumber, scaleAndMn} from '../../numbers.js';
 import {sideForce} from '../figures.js';
 
 type Share = {readonly place: string; readonly pct: number; readonly uncertaintyPct: number};
@@ -46,7 +46,7 @@ export const ruledOut = {
 	weighed: ({carriedMn, playingMn}: {carriedMn: number; playingMn: number | undefined}) =>
 		carriedMn === 0
 			? 'the arm floated: the gauge carried nothing'
-			: `weighed: the gauge carried ${inUnit(carriedMn, 'mN')}${playingMn === undefined ? '' : `, ${percent((100 * carriedMn) / playingMn, 1)} of the playing force`}`,
+			: `weighed: the gauge carried ${scaleAndMn(carriedMn)}${playingMn === undefined ? '' : `, ${percent((100 * carriedMn) / playingMn, 1)} of the playing force`}`,
 	clearanceNotMeasured: 'the clearance was not measured',
 	clearance: ({stylusMm, lowMm, highMm}: {stylusMm: number; lowMm: number; highMm: number}) =>
 		`stylus ${plainNumber(stylusMm)} mm above the surface, window ${plainNumber(lowMm)} to ${plainNumber(highMm)} mm`,

@@ -1,0 +1,47 @@
+import {spawnSync} from 'node:child_process';
+import {expect, it} from 'vitest';
+import {didYouMean} from '../../source/desk/did-you-mean.js';
+import {commandLine} from '../../source/words/command-line.js';
+import {cleanEnvironment, freshFolder} from '../helpers/program-environment.js';
+import {PROGRAM} from '../helpers/pty.js';
+import {anything} from '../helpers/said.js';
+
+const run = (...args: readonly string[]) =>
+	spawnSync(process.execPath, [PROGRAM, ...args], {env: cleanEnvironment(freshFolder()), encoding: 'utf8'});
+
+it.each([
+	['lsit', 'list'],
+	['lits', 'list'],
+	['ilst', 'list'],
+	['reprot', 'report'],
+	['duee', 'due'],
+	['comp', 'compute'],
+	['practise', 'practice'],
+])('%s is refused with 2, and %s is named', (command, meant) => {
+	const {status, stdout, stderr} = run(command);
+	const sentence = commandLine.unknownCommand({command, meant, known: []});
+	expect([status, stdout, stderr]).toEqual([2, '', `${sentence}\n`]);
+});
+
+it('Where none is near, all are named', () => {
+	const {status, stderr} = run('xyzzy');
+	const [said = ''] = commandLine
+		.unknownCommand({command: 'xyzzy', meant: undefined, known: [anything]})
+		.split(anything);
+	expect(status).toBe(2);
+	expect(stderr).toContain(said);
+	for (const name of ['list', 'paths', 'completion']) expect(stderr).toContain(name);
+});
+
+it('Two letters that changed places are one slip, two that are wrong in so short a word are too many', () => {
+	expect(didYouMean('lsit', ['list'])).toBe('list');
+	expect(didYouMean('lxxt', ['list'])).toBeUndefined();
+	expect(didYouMean('tsil', ['list'])).toBeUndefined();
+});
+
+it('--man prints the manual page, as help --man does', () => {
+	const {status, stdout} = run('--man');
+	expect(status).toBe(0);
+	expect(stdout).toMatch(/^\.TH "ARMDRIFT" "1" /);
+	expect(run('help', '--man').stdout).toBe(stdout);
+});
