@@ -1,5 +1,4 @@
 import {spawnSync} from 'node:child_process';
-import {readFileSync} from 'node:fs';
 import {Command} from 'commander';
 import stringWidth from 'string-width';
 import {describe, expect, it, test} from 'vitest';
@@ -69,11 +68,6 @@ describe('A topic', () => {
 			expect(flat(commandLine.after), name).toMatch(new RegExp(`[ ;:]${status} `));
 		}
 	});
-});
-
-it('The manual has the same table of exit statuses', () => {
-	const manual = readFileSync(new URL('../../README.md', import.meta.url), 'utf8');
-	expect(manual).toContain(exitStatusRows.map(([status, meaning]) => `| ${status} | ${meaning} |\n`).join(''));
 });
 
 const [, readings = none, figures = none] = topics;

@@ -20,13 +20,18 @@ const reworded = (text) =>
 function rewordedFile(code, name) {
 	const file = ts.createSourceFile(name, code, ts.ScriptTarget.Latest, true);
 	const edits = [];
+	// What is typed on the command line: the names of help topics, and commands as the help has them.
+	const isTyped = ({parent}) =>
+		name.includes('/commands/') &&
+		((ts.isPropertyAssignment(parent) && parent.name.getText() === 'name') ||
+			(ts.isArrayLiteralExpression(parent) && parent.parent.name?.getText() === 'lines'));
 	const look = (node) => {
 		if (ts.isImportDeclaration(node) || ts.isTypeNode(node)) return;
 		const isText = ts.isStringLiteralLike(node) || ts.isTemplateHead(node) || ts.isTemplateMiddleOrTemplateTail(node);
 		const isKey = ts.isPropertyAssignment(node.parent ?? file) && node.parent.name === node;
 		const isCompared = ts.isBinaryExpression(node.parent ?? file) || ts.isCaseClause(node.parent ?? file);
 		const isIndex = ts.isElementAccessExpression(node.parent ?? file);
-		if (isText && !isKey && !isCompared && !isIndex) edits.push([node.getStart(), node.getEnd()]);
+		if (isText && !isKey && !isCompared && !isIndex && !isTyped(node)) edits.push([node.getStart(), node.getEnd()]);
 		ts.forEachChild(node, look);
 	};
 	look(file);
@@ -41,8 +46,9 @@ for (const name of listed.split('\n')) {
 	fs.mkdirSync(path.dirname(to), {recursive: true});
 	const from = path.join(project, name);
 	if (/^source\/words\/en\/.*\.ts$/.test(name)) fs.writeFileSync(to, rewordedFile(fs.readFileSync(from, 'utf8'), name));
-	// What the manual says in the words of the program it says in the new ones.
-	else if (name === 'README.md') fs.writeFileSync(to, reworded(fs.readFileSync(from, 'utf8')));
+	// What the manual says in the words of the program, in its lists, it says in the new ones; commands stay what they are.
+	else if (name === 'README.md')
+		fs.writeFileSync(to, fs.readFileSync(from, 'utf8').replaceAll(/^(?:- |## ).*$/gm, reworded));
 	else fs.copyFileSync(from, to);
 }
 fs.symlinkSync(path.join(project, 'node_modules'), path.join(copy, 'node_modules'));

@@ -160,7 +160,7 @@ export const findings: {readonly [Code in FindingCode]: FindingWords<FindingValu
 		next: () => 'the technician sets the bias so; the arm may be played, and the pull cured later',
 	},
 	undecided: {
-		brief: 'Something is not decided.',
+		brief: 'A figure is undecided.',
 		found: ({open, pullLimits, bandLimits}) =>
 			`Undecided is ${listed(open.map((one) => `${one.figure === 'pull' ? `the pull ${pullAt(one.at)}` : `the friction ${bandAt(one.at)}`} (${sureFirst(one.atWorst)})`))}; pull ${limits(pullLimits)}; friction ${limits(bandLimits)}.`,
 		likely: '',

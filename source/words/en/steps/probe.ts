@@ -1,6 +1,6 @@
 import type {GaugeAtRadius} from '../../../procedure/step-values.js';
 import type {StepSentences} from '../../step-sentences.js';
-import {atRadius, placedAt} from '../at-radius.js';
+import {placedAt} from '../at-radius.js';
 
 const rounds = {
 	ask: (at: GaugeAtRadius) => `${placedAt(at)}.`,
@@ -44,7 +44,7 @@ export const probe = {
 	'probe-extra': {title: 'Probe, third', ...rounds},
 	'probe-closing': {
 		title: 'Closing round, inner',
-		ask: (at) => `Take one more inner round${atRadius(at)}.`,
+		ask: (at) => `${placedAt(at)}. One last round.`,
 		why: 'It shows whether something moved while you probed. It counts like any round.',
 		mistake: 'Leaving it out because the figures look fine.',
 	},
