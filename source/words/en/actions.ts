@@ -5,7 +5,7 @@ import {forceWithWay} from './figures.js';
 import {remedies} from './remedies.js';
 
 /** Hands go to wires, linkage, pulley or bearing. */
-const delicate = 'First lock the arm, guard on, amplifier off. Go only as far as its maker allows.';
+const delicate = 'Keep the arm locked, guard on, amplifier off. Go only as far as its maker allows.';
 
 const rounds = {
 	one: 'two rounds at one radius',

@@ -1,8 +1,8 @@
 import type {LimitAsked} from '../../procedure/steps-probe.js';
 
 const nudged = {
-	innerLimit: 'Nudge INWARD in small steps. Type the last reading that held.',
-	outerLimit: 'Nudge OUTWARD in small steps. Type the last reading that held.',
+	innerLimit: 'Nudge the headshell INWARD in small steps. Type the last reading that held.',
+	outerLimit: 'Nudge the headshell OUTWARD in small steps. Type the last reading that held.',
 };
 const started = {
 	innerLimit: 'Push slowly toward the RIM. Type the reading when the arm starts.',

@@ -51,7 +51,7 @@ export const biasOn = {
 	},
 	'bias-set': {
 		title: 'How it is set',
-		ask: 'Type the bias setting: notch or number on the dial. None: -.',
+		ask: 'Set the bias device. Type its notch or dial number. None: -.',
 		why: 'Each setting keeps its readings. You can go back to the best one.',
 		mistake: 'Typing only what you changed.',
 		caution: 'Lock the arm, guard on, while your hands are at the device.',
