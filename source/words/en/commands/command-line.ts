@@ -29,7 +29,7 @@ const exitStatuses = `Exit status: ${exitStatusRows.map(([status, meaning]) => `
 
 /** What `--help` prints, and what is said of a command line that cannot be used. */
 export const commandLine = {
-	about: 'Guides a tonearm check at the bench: side pull and friction at the inner and outer radius.',
+	about: 'Guides a tonearm check at the bench: pull and friction at the inner and outer radius.',
 	examples,
 	/** Stands before the usage: most people want one of these. */
 	before: `Examples:\n${examples}`,

@@ -16,7 +16,7 @@ export const jsonKeys = {
 		atWorst: 'the same with its whole ± against it',
 		'probe[].place': 'inner, outer or other',
 		'probe[].radiusMm': 'distance from the spindle',
-		'probe[].pullPct': 'side pull, + toward the rim, percent of tracking force; null off scale',
+		'probe[].pullPct': 'pull, + toward the rim, percent of tracking force; null off scale',
 		'probe[].pullUncertaintyPct': 'its ± for 95 %',
 		'probe[].bandPct': 'hold band',
 		'probe[].bandUncertaintyPct': 'its ± for 95 %',

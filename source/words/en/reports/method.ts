@@ -12,9 +12,9 @@ export const method = {
 	series:
 		'Rounds taken with nothing changed in between are a series; figures never mix series, and the verdict is on the last one that was measured. With the gauge turned end for end, one round tells the zero of the gauge from the pull of the arm. The closing round, back at the first radius, counts like any other and shows whether anything moved meanwhile.',
 	sidePull: ({goodPct, usablePct}: UpTo) =>
-		`Side pull: the middle of both limits, made by wiring, bearings and level; good to ${plainNumber(goodPct)} %, usable to ${plainNumber(usablePct)} %.`,
+		`Pull: the middle of both limits, made by wiring, bearings and level; good to ${plainNumber(goodPct)} %, usable to ${plainNumber(usablePct)} %.`,
 	holdBand: ({goodPct, usablePct}: UpTo) =>
-		`Hold band: the span between the limits, the static friction; good to ${plainNumber(goodPct)} %, usable to ${plainNumber(usablePct)} %. Half of it, the breakaway, just moves the arm either way.`,
+		`Friction: the distance between the limits (hold band); good to ${plainNumber(goodPct)} %, usable to ${plainNumber(usablePct)} %. Half of it, the breakaway, just moves the arm either way.`,
 	tiltShare:
 		"Tilt's share: what the tilt of the deck makes of the pull. It is shown beside the pull and never taken off.",
 	percent:
@@ -41,7 +41,7 @@ export const method = {
 		ofFigure: ({pct}: {pct: number}) => `standard uncertainty ${plainNumber(pct)} % of the figure`,
 		repeats: 'how well rounds repeat',
 		repeatsPooled: 'from the rounds of all radii together',
-		repeatsAssumed: 'assumed: 0.3 % for a middle, 0.6 % for a band',
+		repeatsAssumed: 'assumed: 0.3 % for a middle, 0.6 % for the friction',
 		settingUp: 'setting up',
 		setAnew: 'the gauge was set anew for each round, so the rounds show it',
 		notSetAnew: '0.3 % of the playing force',
@@ -60,11 +60,11 @@ export const cautions: readonly string[] = [
 export const limitsOfMethod: readonly string[] = [
 	'The probe is static. It sees pull and friction at rest, not resonance, not play in a bearing, not what a warped record does.',
 	'Readings in percent are only as good as the tracking force that the gauge carries; the guard counts.',
-	'A limit is read at the last nudge that held, so each falls short by half a nudge on average; the band is corrected for it.',
+	'A limit is read at the last nudge that held, so each falls short by half a nudge on average; the friction is corrected for it.',
 	'Where nobody looked at the zero of the gauge, half a percent (or a step) either way is assumed for it and counted in the ±; a gauge that is farther off deceives.',
 	'The room matters: wires and oil stiffen in the cold. A tilt counts fully for an arm loaded by gravity and hardly at all for a spring-loaded one.',
 	'Comparisons take the uncertainties of two checks as independent; an error that both share (the same gauge out by the same amount) does not show as a change, and is not meant to.',
 	'The drag behind the wanted reading is assumed; it changes with record, stylus and music. Readings with the bias on are usually one round a radius and carry no ± of their own.',
 	'With one round at each radius the scatter is assumed, and the ± may hold the truth in far fewer than 95 of 100 cases.',
-	'The uncertainty covers reading step, nudge, scatter, setting up, zero and scale. It cannot cover a step that was confirmed and not done, nor a force that wanders while the limits are sought (draught, a shaking table): a wander of 0.2 % takes 0.2 to 0.3 % off the band. Simulated, not measured.',
+	'The uncertainty covers reading step, nudge, scatter, setting up, zero and scale. It cannot cover a step that was confirmed and not done, nor a force that wanders while the limits are sought (draught, a shaking table): a wander of 0.2 % takes 0.2 to 0.3 % off the friction. Simulated, not measured.',
 ];
