@@ -81,8 +81,8 @@ describe('A reading of the gauge', () => {
 			refusal: {id: 'more-than-one-mark', values: {typed: '1.2.3', sides: ['out', 'in']}},
 		});
 		expect(sentenceOf(read('1.2.3'))).toMatch(inOrder("'1.2.3'", words.sides.out.word, words.sides.in.word));
-		// One sentence, the points in numbers aside.
-		expect(sentenceOf(read('1.2.3'))).toMatch(/^(?:[^.]|\.(?=\d))*\.$/);
+		// What is wrong, then how to type it; the points in numbers end no sentence.
+		expect(sentenceOf(read('1.2.3'))).toMatch(/^(?:(?:[^.]|\.(?=\d))*\.){1,2}$/);
 	});
 
 	it("says nothing of the gauge's own sign where a direction counts", () => {

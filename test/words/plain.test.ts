@@ -42,26 +42,33 @@ const plainFor: Readonly<Record<string, string>> = {
 	whereby: 'so',
 };
 
-/** Words of the trade: where one occurs the glossary has it. */
-const trade = [
-	...['armboard', 'bias', 'counterweight', 'damping', 'drag', 'friction', 'gauge', 'guard', 'headshell', 'leads'],
+/** Words of the trade as drawings, heads of tables and titles name them. */
+const named = [
+	...Object.values(words.instruments.deck.parts),
+	...Object.values(words.pages.verdict.radii.columns),
+	...[words.instruments.clearance.guard, words.instruments.clearance.gauge, words.instruments.clearance.mat],
 	...[
-		'lifter',
-		'mat',
-		'nudge',
-		'overridden',
-		'pivot',
-		'platter',
-		'probe',
-		'pull',
-		'rest',
-		'round',
-		'series',
-		'setting',
+		words.pictures.bands.band,
+		words.pictures.bands.pull,
+		words.instruments.level.tilt,
+		words.instruments.friction.heading,
 	],
-	...['skating', 'tilt', 'undecided', 'usable', 'void', 'zero'],
-	...['effective length', 'inner limit', 'null radius', 'off scale', 'offset angle', 'outer limit', 'pivot distance'],
-	...['closing round', 'playing force', 'tracking force', 'turned round'],
+	...[words.bias.setting.columns.left, words.instruments.asked.aims.inner, words.stages.damping, words.stages.probe],
+	...(
+		['arm-length', 'arm-pivot-distance', 'arm-offset', 'arm-null-radius', 'playing-force', 'force-reading'] as const
+	).map((id) => words.steps[id].title),
+	...(
+		[
+			'radius-inner',
+			'bias-drag',
+			'bias-off',
+			'bias-setting',
+			'probe-closing',
+			'lifter-clear',
+			'mat',
+			'tools-name',
+		] as const
+	).map((id) => words.steps[id].title),
 ];
 
 const whole = (text: string): RegExp => new RegExp(`(?<![\\p{L}-])${text}(?![\\p{L}-])`, 'iu');
@@ -146,8 +153,7 @@ describe('One word for one thing', () => {
 	});
 
 	it('is explained where it is a word of the trade', () => {
-		const occurring = trade.filter((word) => saying(word).length > 0);
-		expect(occurring.filter((word) => !glossary.some(({term}) => term === word))).toEqual([]);
+		expect(named.filter((name) => !glossary.some(({term}) => whole(term).test(name)))).toEqual([]);
 	});
 
 	it('stands in the help with its meaning', () => {

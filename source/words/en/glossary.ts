@@ -62,7 +62,11 @@ export const glossary: readonly Term[] = [
 	{term: 'usable', meaning: 'inside the second limit, with its whole ±', not: ['acceptable', 'fair']},
 	{term: 'beyond limits', meaning: 'outside the second limit, with its whole ±', not: ['failed', 'out of range']},
 	{term: 'undecided', meaning: 'the ± reaches over a limit', not: ['inconclusive', 'uncertain']},
-	{term: 'off scale', meaning: 'the reading reached the end of the scale: no figure', not: ['overrange', 'overload']},
+	{
+		term: 'off scale',
+		meaning: 'the reading reached the end of the scale: no figure',
+		not: ['overrange', 'overload', 'top of the scale'],
+	},
 	{term: 'overridden', meaning: 'passed all the same, with a reason', not: ['waived', 'forced']},
 	{term: 'void', meaning: 'on file, but does not count', not: ['cancelled', 'invalid']},
 ];

@@ -63,7 +63,7 @@ export const frame = {
 	/** Captions of tables and titles of pictures. */
 	captions: {
 		about: 'Arm, cartridge, gauge and room',
-		bands: 'Hold bands',
+		bands: 'Pull and friction',
 		beforeAndNow: 'Before and now',
 		bias: 'Bias by radius, percent of the playing force',
 		biasToBeSet: ({column}: {column: string}) =>
@@ -81,7 +81,7 @@ export const frame = {
 		overridden: 'Overridden: gone on although it did not pass',
 		overriddenEarlier: 'Gone on although it did not pass',
 		putBack: 'Put-back list',
-		radii: 'Side pull and hold band, percent of the playing force, each with its ± for 95 %',
+		radii: 'Pull and friction, percent of the playing force, each with its ± for 95 %',
 		ruledOut: 'Causes outside the arm, as the technician confirmed or measured them',
 		series: ({number}: {number: number}) => `Series ${number}`,
 		seriesClosed: ({number, because}: {number: number; because: string}) => `Series ${number}, closed: ${because}`,
@@ -95,7 +95,7 @@ export const frame = {
 		date: 'date',
 		done: 'what was done',
 		failed: 'what did not pass',
-		holdBand: 'hold band',
+		holdBand: 'friction (hold band)',
 		id: 'id',
 		innerLimit: 'inner limit',
 		limit: 'limit',
@@ -108,7 +108,7 @@ export const frame = {
 		reason: 'reason given',
 		room: 'room',
 		round: 'round',
-		sidePull: 'side pull',
+		sidePull: 'pull',
 		state: 'state',
 		step: 'step',
 		tools: 'gauge and tools',

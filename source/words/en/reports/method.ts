@@ -12,9 +12,9 @@ export const method = {
 	series:
 		'Rounds taken with nothing changed in between are a series; figures never mix series, and the verdict is on the last one that was measured. With the gauge turned end for end, one round tells the zero of the gauge from the pull of the arm. The closing round, back at the first radius, counts like any other and shows whether anything moved meanwhile.',
 	sidePull: ({goodPct, usablePct}: UpTo) =>
-		`Side pull: the middle of both limits, made by wiring, bearings and level; good to ${plainNumber(goodPct)} %, usable to ${plainNumber(usablePct)} %.`,
+		`Pull: the middle of both limits, made by wiring, bearings and level; good to ${plainNumber(goodPct)} %, usable to ${plainNumber(usablePct)} %.`,
 	holdBand: ({goodPct, usablePct}: UpTo) =>
-		`Hold band: the span between the limits, the static friction; good to ${plainNumber(goodPct)} %, usable to ${plainNumber(usablePct)} %. Half of it, the breakaway, just moves the arm either way.`,
+		`Friction: the distance between the limits (hold band); good to ${plainNumber(goodPct)} %, usable to ${plainNumber(usablePct)} %. Half of it, the breakaway, just moves the arm either way.`,
 	tiltShare:
 		"Tilt's share: what the tilt of the deck makes of the pull. It is shown beside the pull and never taken off.",
 	percent:
@@ -41,7 +41,7 @@ export const method = {
 		ofFigure: ({pct}: {pct: number}) => `standard uncertainty ${plainNumber(pct)} % of the figure`,
 		repeats: 'how well rounds repeat',
 		repeatsPooled: 'from the rounds of all radii together',
-		repeatsAssumed: 'assumed: 0.3 % for a middle, 0.6 % for a band',
+		repeatsAssumed: 'assumed: 0.3 % for a middle, 0.6 % for the friction',
 		settingUp: 'setting up',
 		setAnew: 'the gauge was set anew for each round, so the rounds show it',
 		notSetAnew: '0.3 % of the playing force',

@@ -9,8 +9,8 @@ const whyNotPlayed = {
 	void: 'this check does not count',
 	unfinished: 'the arm was not measured to the end',
 	'off-scale': 'a reading ran off the scale',
-	pull: 'the side pull is beyond limits',
-	band: 'the hold band is beyond limits',
+	pull: 'the pull is beyond limits',
+	band: 'the friction is beyond limits',
 	undecided: 'more readings must show that it is within limits',
 };
 
@@ -90,11 +90,11 @@ export const parts = {
 		inWords: 'In words:',
 		radius: ({place, radiusMm}: {place: string; radiusMm: number}) => `${place} ${plainNumber(radiusMm)} mm`,
 		figures: {
-			pull: 'side pull',
+			pull: 'pull',
 			force: 'the same as a force',
 			torque: 'the same as a torque',
 			tiltShare: "tilt's share of the pull",
-			band: 'hold band',
+			band: 'friction',
 			breakaway: 'breakaway, either way',
 			rounds: 'rounds that count',
 		},

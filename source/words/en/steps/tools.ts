@@ -26,7 +26,7 @@ export const tools = {
 		mistake: 'Typing the distance of the marks where you can read halfway between.',
 	},
 	'gauge-top': {
-		title: 'Top of the scale',
+		title: 'End of the scale',
 		ask: "Type the last mark of the gauge's scale.",
 		why: 'At the end of its scale the pointer measures no more.',
 		mistake: 'Reading a pointer that leans on its stop.',
