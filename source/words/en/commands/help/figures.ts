@@ -65,19 +65,19 @@ export const onFigures: readonly Topic[] = [
 				rows: [
 					[
 						'drag',
-						'groove drag over tracking force. Assumed: 0.30; you can set it from 0.15 to 0.60. No published figure could be read, so the picture shows ± 0.05 beside it. A left-over finer than that is false precision',
+						'groove drag over tracking force. Assumed: 0.30; you can set it from 0.15 to 0.60. No published figure could be read, so the picture shows ± 0.05 beside it. To set finer than that is false precision',
 					],
 					['own pull', 'read in the probe, with the bias off'],
 					['bias alone', 'reading with the bias on, less the own pull at that radius'],
 					['left over', 'reading less wanted reading: above zero is too much bias, below zero too little'],
 					[
 						'best setting',
-						'the factor on the present bias that makes the worst left-over between 60 and 146 mm smallest. First comes the reading to set the gauge to at each radius, because that is what a hand can set',
+						'the factor on the present bias that makes what is left over at worst between 60 and 146 mm smallest. First comes the reading to set the gauge to at each radius, because that is what a hand can set',
 					],
 					['friction hides', 'half the largest friction: no setting can be read finer, so below it you stop'],
 					[
 						'inner, outer wall',
-						'how the load divides between the groove walls while a record plays. The wall gives the left-over torque over the cosine of that angle, a little more than the torque itself',
+						'how the load divides between the groove walls while a record plays. The wall gives the torque that is left over, divided by the cosine of that angle, a little more than the torque itself',
 					],
 				],
 			},

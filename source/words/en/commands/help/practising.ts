@@ -3,7 +3,7 @@ import type {Topic} from '../topics.js';
 /** Practice without a turntable, and the proof of the figures. */
 export const practising: Topic = {
 	name: 'practising',
-	title: 'how to practise on an invented arm, and how often the figures are right',
+	title: 'practice on an invented arm, proof of the figures',
 	blocks: [
 		'"armdrift practice" leads through the same check on an arm that lives in the program. Nothing can break, and at the end its truth stands beside what was found, with what to do better. The arm does what a real one would: it sticks, lets go, swings, creeps, and the gauge trembles within its step. Practice data lie in a folder of their own, are never mixed with real checks, and every screen and report of them says PRACTICE.',
 		{
