@@ -90,7 +90,10 @@ describe('What is printed', () => {
 
 test('Every command that a topic names is one that the program has', () => {
 	const dataDir = freshFolder();
-	const named = JSON.stringify(topics).matchAll(/armdrift ([a-z]+)/g);
+	// Cautions say what the program does, not what to type.
+	const {cautions} = words.reports;
+	const told = topics.flatMap(({blocks}) => blocks).filter((block) => !cautions.some((one) => one === block));
+	const named = JSON.stringify(told).matchAll(/armdrift ([a-z]+)/g);
 	const known = new Set(lines(run(dataDir, ['help']).out).map((line) => /^ {2}(\w+) /.exec(line)?.[1]));
 	const unknown = [...named].map(([, name]) => name).filter((name) => !known.has(name));
 	expect(unknown).toEqual([]);
