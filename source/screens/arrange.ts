@@ -121,4 +121,19 @@ function hasHeading(shown: readonly Shown[], place: number): boolean {
 }
 
 /** Ink cuts a text of many lines as one when a single line is too wide, so none may be. */
-const clipped = (text: string, width: number): string => (stringWidth(text) > width ? printable(text, width) : text);
+function clipped(text: string, width: number): string {
+	// Letters of the keyboard are a cell each.
+	if (text.length <= width && plainText.test(text)) return text;
+	const key = `${width} ${text}`;
+	const known = measured.get(key);
+	if (known !== undefined) return known;
+	if (measured.size >= mostMeasured) measured.clear();
+	const cut = stringWidth(text) > width ? printable(text, width) : text;
+	measured.set(key, cut);
+	return cut;
+}
+
+const plainText = /^[ -~]*$/;
+// From key to key nearly all lines stay as they are.
+const measured = new Map<string, string>();
+const mostMeasured = 500;

@@ -27,7 +27,7 @@ export function sheetOf({columns, rows}: Room): Sheet {
 		const line = cells[row];
 		let at = column;
 		for (const character of text) {
-			const width = stringWidth(character);
+			const width = cellsOf(character);
 			const before = line?.[at - 1];
 			// A mark goes over the letter before it; a wide character takes the next cell too.
 			if (line && width === 0 && before) line[at - 1] = {...before, text: before.text + character};
@@ -45,6 +45,10 @@ export function sheetOf({columns, rows}: Room): Sheet {
 	};
 	return {write, isFree, rows: () => withoutBlankEnd(cells.map(rowOf))};
 }
+
+/** Letters of the keyboard, lines, blocks and Braille are a cell each; anything else is measured. */
+const cellsOf = (character: string): number =>
+	/^[ -~\u2500-\u259f\u2800-\u28ff]$/.test(character) ? 1 : stringWidth(character);
 
 /** One tone where all that is written has the same; else spans over plain. */
 function rowOf(line: readonly Cell[]): Row {
