@@ -8,6 +8,7 @@ import {converse, type PlainEnd} from '../plain/converse.js';
 import {plainRoom, walkPages} from '../plain/walk-pages.js';
 import {EXIT, ExitPaths} from '../terminal/exit-paths.js';
 import {printable} from '../terminal/printable.js';
+import {says} from '../words/says.js';
 import {refuseWith, sayFault} from './print.js';
 import type {Seat, Start} from './seat.js';
 
@@ -62,6 +63,7 @@ async function run({seat, opened, notice, desk: first}: Start, lines: Lines): Pr
 function finish(seat: Seat, end: Exclude<PlainEnd, {kind: 'home'}>, lines: Lines): number {
 	if (end.kind === 'finished') {
 		for (const text of plainTexts(justFiled(end.record))) lines.say(text);
+		if (end.notice) sayFault(says.notice(end.notice));
 		for (const text of seat.parting()) lines.say(text);
 		return EXIT.done;
 	}

@@ -132,7 +132,9 @@ export class OpenWorkbench implements Workbench {
 		if (!done.ok) return done;
 		if (progressOf(check, this.profiles()).current) return {ok: true, kept: check, ...newsIn(this.notices(), known)};
 		const filed = await attempt(() => this.#file(check));
-		return filed.ok ? {ok: true, finished: filed.value} : {...filed, answerSaved: true};
+		return filed.ok
+			? {ok: true, finished: filed.value, ...newsIn(this.notices(), known)}
+			: {...filed, answerSaved: true};
 	}
 
 	profiles(): readonly Profile[] {

@@ -1,5 +1,6 @@
 import type {Dialogue} from '../check/dialogue.js';
 import type {Entry} from '../check/entry.js';
+import type {Notice} from '../check/says.js';
 import {beforeAnotherArm} from '../pages/another-arm.js';
 import type {Filed} from '../pages/beside/page.js';
 import {afterSaving, checkTurn} from '../pages/check-turn.js';
@@ -12,7 +13,8 @@ import {readLine, seenAtBench} from './at-bench.js';
 import {Teller} from './teller.js';
 
 export type PlainEnd =
-	| {readonly kind: 'finished'; readonly record: Filed}
+	/** What went wrong after it was filed stands in a notice. */
+	| {readonly kind: 'finished'; readonly record: Filed; readonly notice?: Notice | undefined}
 	| {readonly kind: 'left' | 'home' | 'input-ended'}
 	/** A piped answer was not taken; earlier ones are saved. */
 	| {readonly kind: 'refused' | 'not-saved'; readonly sentence: string};
@@ -66,6 +68,12 @@ export async function converse(workbench: Workbench, start: Dialogue, lines: Lin
 	}
 }
 
+const finishedWith = (record: Filed, notice: Notice | undefined): PlainEnd => ({
+	kind: 'finished',
+	record,
+	...(notice && {notice}),
+});
+
 function viewAtBench({practice}: Workbench, dialogue: Dialogue, seen = seenAtBench(practice, dialogue)): View {
 	const view = besideBench(viewOf(dialogue), dialogue, seen);
 	return practice?.isTruthShown(dialogue) ? beforeAnotherArm(view) : view;
@@ -74,7 +82,7 @@ function viewAtBench({practice}: Workbench, dialogue: Dialogue, seen = seenAtBen
 /** A check that came to its end and could not be filed then: it is filed now, or any line tries once more. */
 async function file(workbench: Workbench, dialogue: Dialogue, lines: Lines): Promise<PlainEnd | undefined> {
 	const saved = await workbench.save(dialogue);
-	if (saved.ok) return saved.finished ? {kind: 'finished', record: saved.finished} : undefined;
+	if (saved.ok) return saved.finished ? finishedWith(saved.finished, saved.notice) : undefined;
 	const because = saved.sentence;
 	if (lines.piped) return {kind: 'not-saved', sentence: words.faces.notSaved({because})};
 	lines.say(say.notFiledAgain({because}));
@@ -121,7 +129,7 @@ const takenOrTold = (dialogue: Dialogue): Taken =>
 async function kept(workbench: Workbench, next: Dialogue): Promise<Taken> {
 	const saved = await workbench.save(next);
 	if (!saved.ok) return {kind: 'not-saved', sentence: say.notSavedAgain({because: saved.sentence})};
-	if (saved.finished) return {kind: 'end', end: {kind: 'finished', record: saved.finished}};
+	if (saved.finished) return {kind: 'end', end: finishedWith(saved.finished, saved.notice)};
 	return takenOrTold(afterSaving(next, saved, workbench));
 }
 
