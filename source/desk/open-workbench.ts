@@ -132,9 +132,8 @@ export class OpenWorkbench implements Workbench {
 		if (!done.ok) return done;
 		if (progressOf(check, this.profiles()).current) return {ok: true, kept: check, ...newsIn(this.notices(), known)};
 		const filed = await attempt(() => this.#file(check));
-		return filed.ok
-			? {ok: true, finished: filed.value, ...newsIn(this.notices(), known)}
-			: {...filed, answerSaved: true};
+		if (!filed.ok) return {...filed, answerSaved: true};
+		return {ok: true, finished: filed.value, ...newsIn(this.notices(), known)};
 	}
 
 	profiles(): readonly Profile[] {
@@ -176,9 +175,8 @@ export class OpenWorkbench implements Workbench {
 	}
 
 	protected blankCheck(): Check {
-		const start = {id: newCheckId(this.#clock()), at: this.now(), program: this.version};
-		const settings = this.settings();
-		return newCheck({...settings, ...start, limits: limitsOf(settings)});
+		const [id, settings] = [newCheckId(this.#clock()), this.settings()];
+		return newCheck({...settings, id, at: this.now(), program: this.version, limits: limitsOf(settings)});
 	}
 
 	readonly #dialogue = (check: Check): Dialogue =>
