@@ -169,7 +169,13 @@ export class RunningProgram {
 	}
 
 	kill(signal: NodeJS.Signals = 'SIGKILL'): void {
-		if (!this.#exit) process.kill(this.pid, signal);
+		if (this.#exit) return;
+		try {
+			process.kill(this.pid, signal);
+		} catch (error) {
+			// It has ended, and that was not told here yet.
+			if (!(error instanceof Error && 'code' in error && error.code === 'ESRCH')) throw error;
+		}
 	}
 
 	/** Closes the window, so to say: the terminal is gone for the program from now on. */
