@@ -11,10 +11,10 @@ const {label, at, last: lastLabel} = words.pages.verdict.bands;
 
 const {judged} = words.instruments;
 
-/** How a figure is meant. What is not decided is no fault. */
-export const judgedTone = (found: MeasuredRadius['pullVerdict'], atWorst: MeasuredRadius['pullAtWorst']): Tone => {
+/** How a figure is meant, or a whole check, as it stands on file too. What is not decided is no fault. */
+export const judgedTone = (found: string | null, atWorst: string | null): Tone => {
 	if (atWorst === 'good') return 'good';
-	return atWorst === 'usable' || found === 'undecided' ? 'warn' : 'bad';
+	return atWorst === 'usable' || (found === 'undecided' && atWorst === 'beyond') ? 'warn' : 'bad';
 };
 
 export const bandRow = (figures: MeasuredRadius): BandRow => ({

@@ -8,7 +8,7 @@ import {statedZero} from '../procedure/hold-limits.js';
 import {stepById} from '../procedure/index.js';
 import {type Step, type StepOf, takes} from '../procedure/step.js';
 import type {StepId} from '../procedure/step-ids.js';
-import {tickStates} from '../procedure/ticks.js';
+import {nextLine, tickStates} from '../procedure/ticks.js';
 import {besidePlaying, guardWeightMn} from '../procedure/weighing.js';
 import {nextCheckOf} from '../results/next-check.js';
 import {actionOfCheck} from '../results/tried.js';
@@ -127,10 +127,10 @@ function beforeSetting(check: Check, facts: Facts): readonly Shown[] {
 /** The question names the open lines to a voice. */
 function tickLines(step: StepOf<'ticks'>, facts: Facts): Shown[] {
 	const states = tickStates(step, facts);
-	const asked = states.findIndex(({mark}) => mark !== 'yes');
-	const lines = states.map(({line: id, mark}, index): Shown => {
-		const tone = mark === 'yes' ? 'good' : mark === 'no' ? 'warn' : index === asked ? 'strong' : 'plain';
-		return line(said.ticked({text: tickText(step.id, id), mark, isAsked: index === asked}), tone);
+	const asked = nextLine(states);
+	const lines = states.map(({line: id, mark}): Shown => {
+		const tone = mark === 'yes' ? 'good' : mark === 'no' ? 'warn' : id === asked ? 'strong' : 'plain';
+		return line(said.ticked({text: tickText(step.id, id), mark, isAsked: id === asked}), tone);
 	});
 	return states.every(({mark}) => mark === 'yes') ? lines : lines.map(unheard);
 }

@@ -11,7 +11,7 @@ import {briefly} from '../words/finding-text.js';
 import {words} from '../words/index.js';
 import {overriddenText, reasonText} from '../words/says.js';
 import {titleOf} from '../words/step-text.js';
-import {bandsShown, lastBands} from './band-rows.js';
+import {bandsShown, judgedTone, lastBands} from './band-rows.js';
 import {beforeAndAfter, earlierRows, lastOutcome, remedyLines} from './before-and-after.js';
 import {biasLines} from './bias/lines.js';
 import {decidingFigure} from './deciding-figure.js';
@@ -19,7 +19,7 @@ import {issuedOf} from './issued.js';
 import {actionLines, besideAction} from './next-action.js';
 import {zeroText} from './on-gauge.js';
 import {detailLines, radiusTable} from './radius-lines.js';
-import {line, type Shown, type Tone, unheard} from './shown-lines.js';
+import {line, type Shown, unheard} from './shown-lines.js';
 import {yearsOf} from './years/years-lines.js';
 
 const {verdict} = words.pages;
@@ -45,7 +45,7 @@ export function verdictLines(
 	// Whether anything changed since the last check is told first, by how much further down.
 	const [change, ...changes] = years?.changes ?? [];
 	return [
-		line(headlineOf(issued), toneOf(figures)),
+		line(headlineOf(issued), judgedTone(figures.verdict, figures.atWorst)),
 		...(change ? [change] : []),
 		...notMeasured(check),
 		...lastOutcome(check),
@@ -94,11 +94,6 @@ export function figuresSoFar(check: Check): Shown[] {
 		...bandsShown(probe, check.limits).map(unheard),
 	];
 }
-
-const toneOf = ({verdict: found, atWorst}: Pick<Figures, 'verdict' | 'atWorst'>): Tone => {
-	if (atWorst === 'good') return 'good';
-	return atWorst === 'usable' || (found === 'undecided' && atWorst === 'beyond') ? 'warn' : 'bad';
-};
 
 /** Something that was gone past although it did not pass. */
 export type Overridden = {

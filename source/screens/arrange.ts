@@ -39,7 +39,8 @@ function leavesOf(shown: readonly Shown[]): readonly (readonly Shown[])[] {
 	return leaves;
 }
 
-const wideColumns = 60;
+/** Narrower than this, pictures are smaller, the deck is told in short words and the task has a line more. */
+export const wideColumns = 60;
 // What a screen of 40 × 20 leaves for an instrument, and one of 80 × 24.
 const usualRows = {narrow: 7, wide: 11};
 

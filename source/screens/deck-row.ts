@@ -17,7 +17,11 @@ export function deckRows(view: View, isNarrow: boolean, width: number, look: Loo
 	const mark = look.unicode ? '▸' : '>';
 	const told = (isShort: boolean): readonly string[] =>
 		named(deck, isShort, isArmInHand).map(({part, text}) => `${changes.includes(part) ? mark : ''}${text}`);
-	const bare = named(deck, isNarrow, isArmInHand).find(({part}) => part === 'stylus' && deck.stylus === 'bare')?.text;
+	const bare = [false, true].flatMap((isShort) =>
+		named(deck, isShort, isArmInHand).flatMap(({part, text}) =>
+			part === 'stylus' && deck.stylus === 'bare' ? text : [],
+		),
+	);
 	const row = (text: string): Row => withWarning({text: printable(text, width), tone: 'strong'}, bare);
 	const atRight = (text: string, end: string): Row =>
 		row(`${text}${' '.repeat(Math.max(1, width - stringWidth(text) - stringWidth(end)))}${end}`);
@@ -41,10 +45,12 @@ export function deckRows(view: View, isNarrow: boolean, width: number, look: Loo
 }
 
 /** What may be hurt stands out, wherever the eye has got used to the rest. */
-function withWarning(row: Row, text: string | undefined): Row {
-	const at = text === undefined ? -1 : row.text.replaceAll('\u00a0', ' ').indexOf(text);
-	if (at < 0 || text === undefined) return row;
-	const from = stringWidth(row.text.slice(0, at));
+function withWarning(row: Row, texts: readonly string[]): Row {
+	const plain = row.text.replaceAll('\u00a0', ' ');
+	// Whole or in short, whichever the row has room for.
+	const text = texts.find((one) => plain.includes(one));
+	if (text === undefined) return row;
+	const from = stringWidth(plain.slice(0, plain.indexOf(text)));
 	return {...row, spans: [{from, to: from + stringWidth(text), tone: 'warn'}]};
 }
 

@@ -3,7 +3,7 @@ import type {Countdown} from '../pages/instruments/figure.js';
 import {line, type Shown} from '../pages/shown-lines.js';
 import type {View} from '../pages/view.js';
 import {words} from '../words/index.js';
-import {rowsOf} from './arrange.js';
+import {rowsOf, wideColumns} from './arrange.js';
 import {type Row, rowsOfOne, textRows} from './body.js';
 import {deckRows} from './deck-row.js';
 import {keyedLines} from './inputs/keyed.js';
@@ -40,9 +40,6 @@ export type Layout = {
 };
 
 const blank: Row = {text: '', tone: 'plain'};
-
-/** Narrower than this, the deck is told in short words and the task has a line more. */
-const wideColumns = 60;
 
 /**
  * Puts a view into a frame of a given size, each part in its place: bar, deck, what is to be done, one instrument,

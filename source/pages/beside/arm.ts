@@ -1,10 +1,11 @@
 import type {ArmState} from '../../results/years/arm-states.js';
 import {words} from '../../words/index.js';
 import type {Workbench} from '../../workbench.js';
-import {line, type Shown, type Tone} from '../shown-lines.js';
+import {judgedTone} from '../band-rows.js';
+import {line, type Shown} from '../shown-lines.js';
 import {yearsOf} from '../years/years-lines.js';
 import {toOther} from './other-check.js';
-import {go, listStop, type Stop, type Turn} from './page.js';
+import {backOffer, go, listStop, type Stop, type Turn} from './page.js';
 import type {ArmPlace, BesidePlace} from './places.js';
 
 const say = words.beside.arms.one;
@@ -12,17 +13,14 @@ const say = words.beside.arms.one;
 /** An arm: where it stands, how it came there, and all that can be done about it. */
 export function armStop(
 	workbench: Workbench,
+	state: ArmState | undefined,
 	place: Extract<ArmPlace, {at: 'arm'}>,
 	toArms: Turn<BesidePlace>,
 ): Stop<BesidePlace> {
 	const {arm, isReported = false} = place;
-	const {archive, reports} = workbench;
-	const state = archive.arms().find(({name}) => name === arm);
+	const {reports} = workbench;
 	// Renamed or deleted meanwhile, by another copy.
-	if (!state)
-		return listStop({title: arm, shown: [line(words.beside.arms.none, 'warn')]}, toArms, [
-			['back', say.back, () => toArms],
-		]);
+	if (!state) return listStop({title: arm, shown: [line(words.beside.arms.none, 'warn')]}, toArms, [backOffer(toArms)]);
 	const {deckOpenAfter, profileId, last, checks, formerNames} = state;
 	const written =
 		reports && isReported && last
@@ -54,24 +52,18 @@ export function armStop(
 			],
 			['events', profileId === undefined ? undefined : say.events, () => go({at: 'events', id: profileId ?? ''})],
 			['profile', profileId === undefined ? undefined : say.profile, () => go({at: 'profile', id: profileId ?? ''})],
-			['back', say.back, () => toArms],
+			backOffer(toArms),
 		],
 	);
 }
 
-const toneOf = (verdict: string | null, atWorst: string | null): Tone => {
-	if (verdict === 'good') return 'good';
-	return verdict === 'usable' || (verdict === 'undecided' && atWorst !== 'good')
-		? 'warn'
-		: verdict === 'undecided'
-			? 'good'
-			: 'bad';
-};
-
 function stateLines({last, due, isAside, deckOpenAfter, formerNames}: ArmState): Shown[] {
 	return [
 		last
-			? line(say.last({verdict: words.beside.past.state(last), date: last.date}), toneOf(last.verdict, last.atWorst))
+			? line(
+					say.last({verdict: words.beside.past.state(last), date: last.date}),
+					judgedTone(last.verdict, last.atWorst),
+				)
 			: line(say.noVerdict),
 		...(deckOpenAfter === undefined ? [] : [line(say.deckOpen, 'bad')]),
 		isAside

@@ -18,14 +18,17 @@ export function armsAt(workbench: Workbench, room: FaceRoom, place: ArmPlace): S
 			return findStop(workbench);
 		case 'arms':
 			return listOf(workbench, room, place);
-		case 'arm':
-			return armStop(workbench, place, toArms(workbench, room));
+		case 'arm': {
+			const arms = workbench.archive.arms();
+			const state = arms.find(({name}) => name === place.arm);
+			return armStop(workbench, state, place, toArms(arms.length, room));
+		}
 	}
 }
 
 /** Where the way to an arm begins: few stand in a list at once, of many one is found by its name. */
-export const toArms = ({archive}: Workbench, {listRows}: FaceRoom) =>
-	archive.arms().length > listRows ? toFind : go({at: 'arms', offset: 0} as const);
+export const toArms = (arms: number, {listRows}: FaceRoom) =>
+	arms > listRows ? toFind : go({at: 'arms', offset: 0} as const);
 
 /** Enough to be seen at a glance. */
 const mostDue = 5;

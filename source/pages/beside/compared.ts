@@ -1,4 +1,5 @@
 import type {PastCheck, PastProbe} from '../../check/past-check.js';
+import {summaryOf} from '../../results/record.js';
 import {probeAt} from '../../results/years/comparison.js';
 import {doneBetween} from '../../results/years/events.js';
 import {words} from '../../words/index.js';
@@ -24,7 +25,7 @@ export function comparedAt(
 	const here = {id, offset, ...(only && {only})};
 	const toCheck = go<BesidePlace>({at: 'past-check', ...here});
 	const found = archive.record(id);
-	const arm = found.ok ? String(found.record.check.answers['arm-name']?.value ?? '') : '';
+	const arm = found.ok ? summaryOf(found.record).arm : '';
 	const checks = archive.ofArm(arm);
 	const one = checks.find((each) => each.id === id);
 	const others = checks.filter((each) => each.id !== id);

@@ -35,7 +35,11 @@ function firstStop(workbench: Workbench, room: FaceRoom, notice: string | undefi
 		['resume', unfinished && say.resume(unfinished), () => opening(workbench, 'resume')],
 		['start', say.start, () => toOther(workbench, 'start')],
 		['recheck', due && say.recheck({arm: due.arm, due: words.results.due(due)}), () => toOther(workbench, 'recheck')],
-		['arms', onFile.arms === 0 ? undefined : words.beside.arms.onFile(onFile), () => toArms(workbench, room)],
+		[
+			'arms',
+			onFile.arms === 0 ? undefined : words.beside.arms.onFile(onFile),
+			() => toArms(workbench.archive.arms().length, room),
+		],
 		['past', say.past, () => go({at: 'past', offset: 0})],
 		['profiles', say.profiles, () => go({at: 'profiles'})],
 		['settings', say.settings, () => go({at: 'settings'})],

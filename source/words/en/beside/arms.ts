@@ -60,7 +60,6 @@ export const arms = {
 		report: 'write its report, all checks in one',
 		events: 'note something that was done to it',
 		profile: 'its profile',
-		back: 'back',
 	},
 	/** Of the line on the first screen. */
 	onFile: ({arms: count, due}: {readonly arms: number; readonly due: number}) =>
