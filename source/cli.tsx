@@ -1,6 +1,7 @@
 import {Command, CommanderError, Option} from 'commander';
 import packageJson from '../package.json' with {type: 'json'};
 import {addCommands, type ProgramFlags} from './commands/command-line.js';
+import {languageCodes} from './language.js';
 import {unforeseen} from './terminal/unforeseen.js';
 import {commandLine as say} from './words/command-line.js';
 
@@ -11,6 +12,7 @@ function commandLine(): Command {
 		.version(packageJson.version)
 		.addOption(new Option('--arm <name>', say.arm))
 		.addOption(new Option('--data <folder>', say.data))
+		.addOption(new Option('--language <code>', say.language).choices(languageCodes))
 		.addOption(new Option('--plain', say.plain))
 		.addOption(new Option('--no-color', say.noColor))
 		.addOption(new Option('--man', say.man))

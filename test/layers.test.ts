@@ -28,6 +28,7 @@ function importsOf(file: Source): Import[] {
 	return found.map(([, type, from, bare, lazy]) => {
 		const target = from ?? bare ?? lazy ?? '';
 		const typeOnly = type !== undefined;
+		if (target.startsWith('#language/')) return {from: 'words', typeOnly};
 		if (!target.startsWith('.')) return {from: target.replace(/^node:/, ''), typeOnly};
 		const whole = path.posix.join(path.posix.dirname(file.name), target);
 		if (whole.startsWith('../shared/')) return {from: 'shared', typeOnly};
@@ -45,6 +46,7 @@ type Fence = {
 /** What each layer may import beside itself. A package is named as it is imported. */
 const fences: readonly Fence[] = [
 	{layer: 'units', why: 'one table, checkable against handbooks', may: ['shared']},
+	{layer: 'spellings', why: 'what was typed under one language is read again under another', may: []},
 	{layer: 'said', why: 'something to be told is an id and its values', may: []},
 	{layer: 'visible-text', why: 'text from outside is made safe in one way, whoever shows it', may: []},
 	{
@@ -55,7 +57,7 @@ const fences: readonly Fence[] = [
 	{
 		layer: 'procedure',
 		why: 'the document of the technician: readable from top to bottom by someone who only knows the bench',
-		may: ['shared', 'units', 'measures', 'zod/mini'],
+		may: ['shared', 'units', 'spellings', 'measures', 'zod/mini'],
 	},
 	{
 		layer: 'words',
@@ -148,13 +150,13 @@ const fences: readonly Fence[] = [
 	{
 		layer: 'plain',
 		why: 'a face draws; it cannot compute, save or look at the clock behind the back of the rest',
-		may: ['pages', 'words'],
+		may: ['pages', 'words', 'spellings'],
 		typesOf: ['check', 'procedure', 'workbench'],
 	},
 	{
 		layer: 'screens',
 		why: 'a screen cannot do physics or save behind the back of the reducer',
-		may: ['pages', 'words', 'terminal', 'react', /^ink/, 'string-width', 'wrap-ansi'],
+		may: ['pages', 'words', 'spellings', 'terminal', 'react', /^ink/, 'string-width', 'wrap-ansi'],
 		typesOf: ['check', 'procedure', 'workbench'],
 	},
 	{

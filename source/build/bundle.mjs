@@ -8,6 +8,7 @@ import {fileURLToPath} from 'node:url';
 import {build, transform} from 'esbuild';
 import {writeBesideProgram} from './beside-program.mjs';
 import {compileAhead} from './compile-ahead.mjs';
+import {languages} from './languages.mjs';
 import {licenceTexts} from './licence-texts.mjs';
 import {entryForAnyNode} from './old-node.mjs';
 import {POSTPONED_PACKAGES, postponePackages} from './postpone-packages.mjs';
@@ -18,6 +19,7 @@ const START = fileURLToPath(new URL('start.cjs', import.meta.url));
 const PROGRAM = 'armdrift.cjs';
 // What source/store/kept-view.ts has in place of the sum over the whole program.
 const OWN_SUM = 'SUM-OVER-THE-PROGRAM';
+const CHOOSES_LANGUAGE = 'source/choose-language.ts';
 const USUAL_ENTRY = 'source/cli.tsx';
 const [ENTRY = USUAL_ENTRY, FOLDER = 'dist'] = process.argv.slice(2);
 
@@ -57,20 +59,31 @@ const asCommonJs = async (text) => {
 	return code.replace(COPIED_EXPORTS, 'module.exports=__defProp($1,"__esModule",{value:!0})');
 };
 
-const program = await build({
+// Once for each language, with its own words from the start; what has no words in it comes out the same under one name.
+const programs = await Promise.all(
+	languages(ROOT).map((language) =>
+		build({
+			...options,
+			format: 'esm',
+			splitting: true,
+			entryPoints: {[`program-${language}`]: ENTRY},
+			chunkNames: '[name]-[hash]',
+			conditions: [language],
+		}),
+	),
+);
+const apart = await build({
 	...options,
-	format: 'esm',
-	splitting: true,
-	entryPoints: {program: ENTRY},
-	chunkNames: '[name]-[hash]',
+	format: 'cjs',
+	entryPoints: {...POSTPONED_PACKAGES, language: CHOOSES_LANGUAGE},
 });
-const postponed = await build({...options, format: 'cjs', entryPoints: POSTPONED_PACKAGES, plugins});
-const inputs = [program, postponed].flatMap(({metafile}) => Object.keys(metafile.inputs));
+const inputs = [...programs, apart].flatMap(({metafile}) => Object.keys(metafile.inputs));
 assertAllApplied(inputs);
 
 const files = new Map();
-for (const {path: file, text} of program.outputFiles) files.set(file, await asCommonJs(text));
-for (const {path: file, text} of postponed.outputFiles) files.set(file, text);
+for (const {path: file, text} of programs.flatMap(({outputFiles}) => outputFiles))
+	if (!files.has(file)) files.set(file, await asCommonJs(text));
+for (const {path: file, text} of apart.outputFiles) files.set(file, text);
 const stamp = createHash('sha256')
 	.update([...files.values()].join())
 	.digest('hex')
@@ -89,6 +102,6 @@ mkdirSync(folder, {recursive: true});
 for (const [file, text] of files) writeFileSync(file, text);
 chmodSync(path.join(folder, PROGRAM), 0o755);
 if (ENTRY === USUAL_ENTRY) {
-	await compileAhead(path.join(folder, PROGRAM), stamp);
+	await compileAhead(path.join(folder, PROGRAM), stamp, languages(ROOT));
 	writeBesideProgram(path.join(folder, PROGRAM));
 }

@@ -43,19 +43,20 @@ const run = (program, {args = [], inputs = [], env, preload = []}) =>
 	});
 
 /** Has the program run a little, and keeps beside each of its files, named after the build, what V8 compiled of it. */
-export const compileAhead = async (program, build) => {
+export const compileAhead = async (program, build, languages) => {
 	const folder = mkdtempSync(path.join(tmpdir(), 'armdrift-build-'));
 	const KEPT_AS = `${process.version}-${process.arch}-${build}`;
 	const env = {ARMDRIFT_DATA: folder, KEPT_AS};
 	const answers = readFileSync(ANSWERS, 'utf8').split('\n').slice(0, ANSWERED).join('\n');
 	try {
 		await run(program, {args: ['--plain'], inputs: [answers], env});
-		for (const part of [
-			{inputs: KEYS, env: {...env, AS_SCREEN: '1'}},
-			{args: ['list'], env},
-			{args: ['--help'], env},
-		])
-			await run(program, {...part, preload: ['-r', KEEP]});
+		for (const language of languages)
+			for (const {args = [], ...part} of [
+				{inputs: KEYS, env: {...env, AS_SCREEN: '1'}},
+				{args: ['list'], env},
+				{args: ['--help'], env},
+			])
+				await run(program, {...part, args: [...args, '--language', language], preload: ['-r', KEEP]});
 	} finally {
 		rmSync(folder, {recursive: true, force: true});
 	}

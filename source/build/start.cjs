@@ -31,4 +31,4 @@ const load = (name) => {
 	return module.exports;
 };
 
-load('./program.cjs');
+load(`./program-${load('./language.cjs').chosenLanguage()}.cjs`);

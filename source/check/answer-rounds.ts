@@ -29,7 +29,7 @@ export function takeLimit(
 	if (inGaugeUnit(size, facts) > mostOverTop * (topOfScale(facts) ?? Number.POSITIVE_INFINITY))
 		return refuse(dialogue, {id: 'off-the-scale', values: {typed, top: topText(facts)}});
 	if (read.kind === 'side-wanted') return {...calm(dialogue), mode: {kind: 'side', typed, sides}};
-	return setLimit(dialogue, slot, read.value, withUnit(typed, unit, sides), at);
+	return setLimit(dialogue, slot, read.value, withUnit(typed, unit, sides, dialogue.names), at);
 }
 
 /** A reading is believed up to so many times the top of the scale; beyond, it was mistyped. */
@@ -122,7 +122,7 @@ export function chooseRounds(
 				type: 'answer',
 				step: step.id,
 				value: series[place].length,
-				typed: countOf(series[place].length),
+				typed: countOf(dialogue, series[place].length),
 				at,
 			});
 		case 'probe-again': {
@@ -144,12 +144,19 @@ export function chooseRounds(
 	}
 }
 
-const countOf = (rounds: number): string => (rounds === 1 ? '1 round' : `${rounds} rounds`);
+/** As a number where no names are given. */
+const countOf = ({names}: Dialogue, rounds: number): string => names?.rounds(rounds) ?? String(rounds);
 
 export function goOnWithFewer(dialogue: Dialogue, step: Step, place: Slot['place'], at: string): Dialogue {
 	const rounds = openSeries(dialogue.check)[place];
 	if (!rounds.some((round) => round.outerLimit && !round.struck))
 		return refuse(dialogue, plainly('one-round-at-least'));
 	if (rounds.some((round) => !round.outerLimit)) return refuse(dialogue, plainly('outer-limit-lacks'));
-	return act(dialogue, {type: 'answer', step: step.id, value: rounds.length, typed: countOf(rounds.length), at});
+	return act(dialogue, {
+		type: 'answer',
+		step: step.id,
+		value: rounds.length,
+		typed: countOf(dialogue, rounds.length),
+		at,
+	});
 }

@@ -1,6 +1,7 @@
 import {profileSteps} from '../procedure/index.js';
+import {nameOf} from '../procedure/names.js';
 import type {Way} from '../procedure/problem.js';
-import {nameOf, readAnswer} from '../procedure/read-answer.js';
+import {readAnswer} from '../procedure/read-answer.js';
 import {type Step, takes} from '../procedure/step.js';
 import type {AnswerValue} from '../procedure/step-ids.js';
 import {doubtAskedBy} from '../procedure/steps-still.js';
@@ -54,7 +55,12 @@ export function chooseSide(dialogue: Dialogue, position: Position, entry: Entry,
 	const {plus, minus} = mode.sides;
 	const side = [plus, minus].find(({word}) => word === textOf(entry));
 	if (!side) return refuse(dialogue, {id: 'press-side', values: {plus: plus.word, minus: minus.word}});
-	return answerStep(ask(dialogue), position, {kind: 'text', text: `${mode.typed} ${side.word}`}, at);
+	return answerStep(
+		ask(dialogue),
+		position,
+		{kind: 'text', text: `${mode.typed} ${dialogue.names?.sides[side.word] ?? side.word}`},
+		at,
+	);
 }
 
 /** Takes one of the ways out of an answer that does not pass. */

@@ -1,10 +1,11 @@
 import type {Facts, Profile} from '../procedure/facts.js';
 import {isPlaceOffScale} from '../procedure/hold-limits.js';
+import {type Names, nameOf} from '../procedure/names.js';
 import type {Place} from '../procedure/places.js';
 import type {Problem} from '../procedure/problem.js';
-import {nameOf, readAnswer, unitOf} from '../procedure/read-answer.js';
+import {readAnswer, unitOf} from '../procedure/read-answer.js';
 import type {Sides, StageId, Step} from '../procedure/step.js';
-import type {OptionNames, StepId} from '../procedure/step-ids.js';
+import type {StepId} from '../procedure/step-ids.js';
 import {withUnit} from '../procedure/typed-text.js';
 import type {Check} from './check.js';
 import {following} from './following.js';
@@ -44,7 +45,7 @@ export type Dialogue = {
 	/** Earlier checks of this arm that count, newest first. */
 	readonly history: readonly PastCheck[];
 	/** What options are called where the check is held; a choice is kept by it. */
-	readonly names?: OptionNames;
+	readonly names?: Names;
 	/** For those who know the way: a whole list is ticked with one key, and steps are asked in short words. */
 	readonly isBrisk?: boolean;
 	readonly mode: Mode;
@@ -60,7 +61,7 @@ export const startDialogue = (
 	check: Check,
 	profiles: readonly Profile[],
 	history: readonly PastCheck[] = [],
-	names?: OptionNames,
+	names?: Names,
 	isBrisk = false,
 ): Dialogue => ({
 	check: following(check, history),

@@ -61,7 +61,7 @@ export function promptOf(dialogue: Dialogue, position: Position = positionOf(dia
 		case 'ask':
 			return askPrompt(dialogue, position);
 		case 'side':
-			return {key: 'side', kind: 'side', options: sideOptions(mode.sides, position.progress.facts)};
+			return {key: 'side', kind: 'side', options: sideOptions(mode.sides, position.progress.facts, dialogue.names)};
 		case 'ways':
 			return {key: 'ways', kind: 'choice', options: position.step ? wayOptions(position, position.step) : []};
 		case 'reason':

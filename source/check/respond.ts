@@ -1,4 +1,4 @@
-import {nameOf} from '../procedure/read-answer.js';
+import {nameOf} from '../procedure/names.js';
 import {answerStep, chooseSide, chooseWay} from './answer-step.js';
 import {chooseReason, chooseStep, chooseStruck, chooseVerdict, typeReason} from './detours.js';
 import {type Dialogue, type Position, positionOf} from './dialogue.js';

@@ -11,6 +11,7 @@ import {newCheckId} from '../store/check-id.js';
 import type {Lock} from '../store/lock-keeper.js';
 import {orThrow} from '../store/store-error.js';
 import {words} from '../words/index.js';
+import {names} from '../words/step-text.js';
 import {storeText} from '../words/store-text.js';
 import type {Opened, Reports, Saved, Unfinished, Workbench} from '../workbench.js';
 import {OpenArchive} from './archive.js';
@@ -180,14 +181,13 @@ export class OpenWorkbench implements Workbench {
 	}
 
 	readonly #dialogue = (check: Check): Dialogue =>
-		startDialogue(check, this.profiles(), this.archive.history(check), words.options, this.settings().brisk);
+		startDialogue(check, this.profiles(), this.archive.history(check), names, this.settings().brisk);
 
 	/** One check is open at a time: the one that is open is filed as interrupted. */
 	async #fileOpenOne(): Promise<void> {
 		const {check} = this.#draft();
-		if (!check) return;
-		if (holdsNothing(check)) await this.#store.clearDraft();
-		else await fileCheck(this.#store, check, this.now(), this.archive.history(check));
+		if (check && holdsNothing(check)) await this.#store.clearDraft();
+		else if (check) await fileCheck(this.#store, check, this.now(), this.archive.history(check));
 	}
 
 	async #file(check: Check): Promise<FinishedCheck> {

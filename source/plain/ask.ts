@@ -2,6 +2,7 @@ import type {Entry} from '../check/entry.js';
 import type {Prompt} from '../check/prompt.js';
 import {heardOf, type Shown} from '../pages/shown-lines.js';
 import type {Option} from '../procedure/step.js';
+import {yesOrNo} from '../spellings.js';
 import {words} from '../words/index.js';
 import {says} from '../words/says.js';
 
@@ -74,14 +75,12 @@ export function entryOf(prompt: Prompt, text: string): Entry | string {
 			return say.wanted.number({last: lastNumber(prompt.options)});
 		}
 		case 'yes-no':
-			return prompt.lines ? marksOf(prompt.lines, answer) : (yesOrNo(answer) ?? say.wanted.yesNo);
+			return prompt.lines ? marksOf(prompt.lines, answer) : (yesNoEntry(answer) ?? say.wanted.yesNo);
 		case 'still':
 			if (/^\d+$/.test(answer)) return {kind: 'number', number: Number(answer)};
-			return yesOrNo(answer) ?? say.wanted.still;
+			return yesNoEntry(answer) ?? say.wanted.still;
 		case 'side': {
-			const side = prompt.options.find(
-				({id, keys}) => id === answer.toLowerCase() || keys.includes(answer.toLowerCase()),
-			);
+			const side = prompt.options.find(({keys, spelled}) => [...keys, ...spelled].includes(answer.toLowerCase()));
 			return side
 				? {kind: 'choose', id: side.id}
 				: say.wanted.side({keys: prompt.options.flatMap(({keys}) => keys.slice(0, 1))});
@@ -93,7 +92,7 @@ export function entryOf(prompt: Prompt, text: string): Entry | string {
 
 /** Of a list: all of it, or all but some lines by their numbers; of its last line y or n. */
 function marksOf({length}: readonly string[], answer: string): Entry | string {
-	const answered = yesOrNo(answer)?.kind;
+	const answered = yesOrNo(answer);
 	if (answered === 'yes') return {kind: 'marks', notSo: []};
 	if (length === 1) return answered === 'no' ? {kind: 'marks', notSo: [1]} : say.wanted.yesNo;
 	const notSo = answer.split(/[\s,]+/).map(Number);
@@ -107,7 +106,7 @@ const lastNumber = (options: readonly Option[]): number =>
 /** Typed for a gauge, or for another number: more than the number of a line. */
 const isReading = (answer: string): boolean => /\d/.test(answer) && !/^\d+$/.test(answer);
 
-function yesOrNo(answer: string): Entry | undefined {
-	if (/^y(es)?$/i.test(answer)) return {kind: 'yes'};
-	return /^no?$/i.test(answer) ? {kind: 'no'} : undefined;
+function yesNoEntry(answer: string): Entry | undefined {
+	const kind = yesOrNo(answer);
+	return kind && {kind};
 }

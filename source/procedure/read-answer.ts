@@ -1,11 +1,13 @@
 import {clockDeg} from '../measures/lever.js';
+import {yesOrNo} from '../spellings.js';
 import {fromBase, toBase, type UnitId, unitIds, units} from '../units.js';
 import type {Facts} from './facts.js';
+import {type Names, nameOf} from './names.js';
 import {readNumber, withPlainSigns} from './read-number.js';
 import {readSigned} from './read-signed.js';
 import type {TypedRefusal} from './refusal.js';
 import type {Input, Sides, Step} from './step.js';
-import type {AnswerValue, OptionNames} from './step-ids.js';
+import type {AnswerValue} from './step-ids.js';
 import {withUnit} from './typed-text.js';
 
 /** What became of typed text: an accepted value, a size whose side is still wanted, or why it was refused. */
@@ -24,9 +26,9 @@ export const linesOf = (input: Extract<Input, {kind: 'ticks'}>, facts: Facts) =>
 
 /**
  * Reads typed text as the answer to a step of the kinds text, choice, confirm, number and signed.
- * @param names what options are called where the text was typed: one may be typed by its name, and is kept by it
+ * @param names of the language in which it was typed: an option may be typed by its name, and is kept by it
  */
-export function readAnswer(step: Step, typed: string, facts: Facts, names?: OptionNames): AnswerRead {
+export function readAnswer(step: Step, typed: string, facts: Facts, names?: Names): AnswerRead {
 	const {input} = step;
 	const text = typed.trim();
 	if ('optional' in input && input.optional && (text === '' || text === '-'))
@@ -39,7 +41,7 @@ export function readAnswer(step: Step, typed: string, facts: Facts, names?: Opti
 		case 'several':
 			return readSeveral(text, input.options, (option) => nameOf(names, step.id, option));
 		case 'confirm':
-			return readYesNo(text);
+			return readYesNo(text, names);
 		case 'number': {
 			const read = readNumber(text, units[unitOf(input, facts)].of, unitOf(input, facts));
 			if (!read.ok) return refused(read.refusal);
@@ -58,7 +60,7 @@ export function readAnswer(step: Step, typed: string, facts: Facts, names?: Opti
 			const far = between(size, text, input, facts);
 			if (far) return far;
 			return read.kind === 'value'
-				? {...read, typed: withUnit(text, unitOf(input, facts), input.sides)}
+				? {...read, typed: withUnit(text, unitOf(input, facts), input.sides, names)}
 				: {...read, sides: input.sides, typed: withoutSign(text)};
 		}
 		case 'clock':
@@ -90,13 +92,6 @@ export function readText(text: string): AnswerRead {
 		: {kind: 'value', value: text, typed: text};
 }
 
-/** What an option is called where names are given; its id else. */
-export const nameOf = (
-	names: Readonly<Record<string, Readonly<Record<string, string>>>> | undefined,
-	step: string,
-	option: string,
-): string => names?.[step]?.[option] ?? option;
-
 function readChoice(text: string, options: readonly string[], called: (option: string) => string): AnswerRead {
 	const folded = text.toLowerCase();
 	const chosen =
@@ -118,10 +113,10 @@ function readSeveral(text: string, options: readonly string[], called: (option: 
 	return {kind: 'value', value: chosen, typed: chosen.map(called).join(', ')};
 }
 
-function readYesNo(text: string): AnswerRead {
-	if (/^y(es)?$/i.test(text)) return {kind: 'value', value: true, typed: 'yes'};
-	if (/^no?$/i.test(text)) return {kind: 'value', value: false, typed: 'no'};
-	return refused({id: 'not-yes-or-no', values: {}});
+function readYesNo(text: string, names: Names | undefined): AnswerRead {
+	const answer = yesOrNo(text);
+	if (answer === undefined) return refused({id: 'not-yes-or-no', values: {}});
+	return {kind: 'value', value: answer === 'yes', typed: names?.[answer] ?? answer};
 }
 
 /** '8:30', '8.30', '830' or '8': a time of the clock face, kept as 'h:mm'. */

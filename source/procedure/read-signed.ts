@@ -1,3 +1,4 @@
+import {spellings} from '../spellings.js';
 import {type UnitId, units} from '../units.js';
 import type {Facts} from './facts.js';
 import {readNumber, withPlainSigns} from './read-number.js';
@@ -20,7 +21,7 @@ export function readSigned(typed: string, unit: UnitId, sides: Sides, facts: Fac
 	const {rest, side} = takeWord(sides.sign === 'of-gauge' ? signFirst(plain) : plain, sides);
 	const read = readNumber(rest, units[unit].of, unit, [sides.plus.word, sides.minus.word]);
 	if (!read.ok)
-		return sides.words === 'sign-of-gauge' && /\b(?:out|in)\b/i.test(rest)
+		return sides.words === 'sign-of-gauge' && namesPush(rest)
 			? {kind: 'refused', refusal: {id: 'gauge-sign-counts', values: {}}}
 			: {kind: 'refused', refusal: read.refusal};
 	const byWord = side && Math.abs(read.value) * signOfWord(side, sides, facts);
@@ -34,6 +35,12 @@ export function readSigned(typed: string, unit: UnitId, sides: Sides, facts: Fac
 	return value === undefined ? {kind: 'side-wanted', size: Math.abs(read.value)} : {kind: 'value', value};
 }
 
+/** Whether a word in it says which way the arm pushes. */
+const namesPush = (typed: string): boolean =>
+	typed
+		.split(/[^\p{L}]+/u)
+		.some((word) => [...spellings.out, ...spellings.in].some((one) => one === word.toLowerCase()));
+
 /** A sign typed after its number, as a side is, before it: `2.5-` is `-2.5`. */
 const signFirst = (typed: string): string => typed.replace(/^([^-+]*\d[^-+]*?)\s*([-+])$/, '$2$1');
 
@@ -46,9 +53,9 @@ const signOfWord = (side: Side, sides: Sides, facts: Facts): 1 | -1 => {
 
 function takeWord(typed: string, sides: Sides): {rest: string; side?: Side} {
 	for (const side of [sides.plus, sides.minus]) {
-		for (const word of [side.word, ...side.also]) {
+		for (const word of side.spelled) {
 			const before = new RegExp(`^\\s*${word}\\s+(?=[-+\\d.,])`, 'iu');
-			const after = new RegExp(`(?<![a-z])${word}\\s*$`, 'iu');
+			const after = new RegExp(`(?<!\\p{L})${word}\\s*$`, 'iu');
 			if (before.test(typed)) return {rest: typed.replace(before, ''), side};
 			if (after.test(typed)) return {rest: typed.replace(after, ''), side};
 		}

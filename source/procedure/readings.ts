@@ -1,28 +1,31 @@
+import {spellings} from '../spellings.js';
 import {type GaugeUnit, gaugeUnits} from '../units.js';
 import type {Facts} from './facts.js';
-import type {Sides} from './step.js';
+import type {Side, Sides, SideWord} from './step.js';
 import {answerKinds, type OptionOf} from './step-ids.js';
+
+const side = (word: SideWord): Side => ({word, spelled: spellings[word]});
 
 /** Directions of a gauge reading. `out` and `in` always say which way the arm pushes. */
 export const pushSides: Sides = {
-	plus: {word: 'out', also: ['o', 'outward', 'rim']},
-	minus: {word: 'in', also: ['i', 'inward', 'spindle']},
+	plus: side('out'),
+	minus: side('in'),
 	sign: 'of-gauge',
 	words: 'direction',
 };
 
 /** Which side the level calls high, left to right. */
 export const leftRight: Sides = {
-	plus: {word: 'right', also: ['r']},
-	minus: {word: 'left', also: ['l']},
+	plus: side('right'),
+	minus: side('left'),
 	sign: 'means-nothing',
 	words: 'direction',
 };
 
 /** Which side the level calls high, front to back. */
 export const frontBack: Sides = {
-	plus: {word: 'back', also: ['b', 'rear']},
-	minus: {word: 'front', also: ['f']},
+	plus: side('back'),
+	minus: side('front'),
 	sign: 'means-nothing',
 	words: 'direction',
 };
@@ -49,8 +52,8 @@ export const signOfPlus = (facts: Facts): 1 | -1 => (facts.is('gauge-sign', 'arm
 
 /** Read free of the arm or turned, the gauge's own sign counts: there are no directions of the arm. */
 export const gaugeSides: Sides = {
-	plus: {word: 'plus', also: []},
-	minus: {word: 'minus', also: []},
+	plus: side('plus'),
+	minus: side('minus'),
 	sign: 'of-gauge',
 	words: 'sign-of-gauge',
 };

@@ -182,12 +182,6 @@ export type OptionOf<Id extends IdOf<'choice' | 'several' | 'verdict'>> = Id ext
 		? Option
 		: 'bias';
 
-/** What the options of each choice are called. */
-export type OptionNames = {readonly [Id in IdOf<'choice' | 'several'>]: {readonly [Option in OptionOf<Id>]: string}} & {
-	/** The name that is offered for gauge and tools. */
-	readonly 'tools-name': {readonly 'bench-set': string};
-};
-
 /** What is asked again on return: the step of a doubt is called after it. */
 export type DoubtId = IdOf<'still'> extends `still-${infer Doubt}` ? Doubt : never;
 

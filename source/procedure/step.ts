@@ -54,8 +54,8 @@ export type Sides = {
 	readonly words: 'direction' | 'sign-of-gauge';
 };
 export type SideWord = 'out' | 'in' | 'right' | 'left' | 'back' | 'front' | 'plus' | 'minus';
-/** What is typed for a side: its word, or what else is taken for it. */
-export type Side = {readonly word: SideWord; readonly also: readonly string[]};
+/** A side by its word, with all that may be typed for it. */
+export type Side = {readonly word: SideWord; readonly spelled: readonly string[]};
 
 type ChoiceInput<Id extends string> = {readonly kind: 'choice'; readonly options: readonly Id[]};
 

@@ -1,4 +1,5 @@
 import {findUnit, type UnitId, units} from '../units.js';
+import type {Names} from './names.js';
 import type {Sides} from './step.js';
 
 const NUMBER_AND_WORD = /^([-+\u2212]?\s*[\d.,]+)\s*(\p{L}*)$/u;
@@ -7,15 +8,20 @@ const NUMBER_AND_WORD = /^([-+\u2212]?\s*[\d.,]+)\s*(\p{L}*)$/u;
  * What was typed, with the unit in which it was taken: `2.5 out` on a percent gauge is kept as `2.5 % out`. So a reading
  * says for good what it was, whatever unit is usual later. With `sides` a trailing word may be a direction, and its letter
  * is written out: `2.5o` is kept as `2.5 % out`.
+ *
+ * @param names how the language in use writes a side; by its own word where they are left out
  */
-export function withUnit(typed: string, unit: UnitId, sides?: Sides): string {
+export function withUnit(typed: string, unit: UnitId, sides?: Sides, names?: Names): string {
 	const text = typed.trim();
 	const [, number = '', word = ''] = NUMBER_AND_WORD.exec(text) ?? [];
 	const {label, of} = units[unit];
 	if (number === '' || (word !== '' && (!sides || findUnit(word, of)))) return text;
 	const gap = label === '°' || label === '′' ? '' : ' ';
-	return `${number}${gap}${label}${word === '' ? '' : ` ${sides ? writtenOut(word, sides) : word}`}`;
+	return `${number}${gap}${label}${word === '' ? '' : ` ${sides ? writtenOut(word, sides, names) : word}`}`;
 }
 
-const writtenOut = (word: string, {plus, minus}: Sides): string =>
-	word.length === 1 ? ([plus, minus].find(({also}) => also.includes(word.toLowerCase()))?.word ?? word) : word;
+function writtenOut(typed: string, {plus, minus}: Sides, names: Names | undefined): string {
+	if (typed.length > 1) return typed;
+	const side = [plus, minus].find(({spelled}) => spelled.includes(typed.toLowerCase()));
+	return side ? (names?.sides[side.word] ?? side.word) : typed;
+}

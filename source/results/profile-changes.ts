@@ -1,9 +1,10 @@
 import {isSameValue} from '../check/check.js';
 import type {Profile} from '../procedure/facts.js';
+import type {Names} from '../procedure/names.js';
 import type {Problem} from '../procedure/problem.js';
 import {readAnswer, readText} from '../procedure/read-answer.js';
 import type {TypedRefusal} from '../procedure/refusal.js';
-import type {OptionNames, ProfileKind} from '../procedure/step-ids.js';
+import type {ProfileKind} from '../procedure/step-ids.js';
 import type {Nothing, Said} from '../said.js';
 import {answersAfter, profileQuestions} from './profile-answers.js';
 import {nameSteps} from './profiles.js';
@@ -98,8 +99,8 @@ type Correction = {
 	readonly step: string;
 	/** As typed, or the id of an option. */
 	readonly typed: string;
-	/** What options are called where it was typed; a choice is kept by it. */
-	readonly names?: OptionNames;
+	/** Of the language in which it was typed; a choice is kept by them. */
+	readonly names?: Names;
 	readonly at: string;
 };
 

@@ -3,7 +3,7 @@ import {words} from '../words/index.js';
 import {rowsOf} from './arrange.js';
 import {footRows, textRows} from './body.js';
 import {Frame} from './frame.js';
-import {Keyed} from './inputs/keyed.js';
+import {Keyed, keysOf} from './inputs/keyed.js';
 import {headOfPage, skeletonOf} from './skeleton.js';
 import {type PageProps, usePage} from './use-page.js';
 
@@ -24,7 +24,7 @@ export const YesNoScreen = ({page: {title, shown}, prompt, onEntry, onBack}: Pag
 	const body = rowsOf(shown, width, look);
 	return (
 		<Frame head={head} body={filled(room === 0 ? [] : body.slice(-room))} foot={foot}>
-			<Keyed lines={[question]} width={width} keys={{y: () => onEntry('yes'), n: () => onEntry('no')}} />
+			<Keyed lines={[question]} width={width} keys={keysOf({yes: () => onEntry('yes'), no: () => onEntry('no')})} />
 		</Frame>
 	);
 };

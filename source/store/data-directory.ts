@@ -2,8 +2,7 @@ import {homedir} from 'node:os';
 import path from 'node:path';
 import {refusePractice} from './practice-folder.js';
 import {StoreError} from './store-error.js';
-
-const PROGRAM = 'armdrift';
+import {usualFolder} from './usual-folder.js';
 
 export type DataDirectoryOptions = {
 	/** What was given with `--data`. */
@@ -13,18 +12,8 @@ export type DataDirectoryOptions = {
 	readonly home?: string;
 };
 
-const usualParent = (env: DataDirectoryOptions['env'], platform: NodeJS.Platform, home: string): string => {
-	if (platform === 'darwin') return path.join(home, 'Library', 'Preferences');
-	if (platform === 'win32') return env.APPDATA || path.join(home, 'AppData', 'Roaming');
-	const configHome = env.XDG_CONFIG_HOME ?? '';
-	// XDG Base Directory Specification: "All paths set in these environment variables must be absolute. If an
-	// implementation encounters a relative path ... it should consider the path invalid and ignore it."
-	return path.isAbsolute(configHome) ? configHome : path.join(home, '.config');
-};
-
 /**
- * Full path of the folder that holds the data: `--data` beats `ARMDRIFT_DATA` beats the place that conf itself would take
- * (worked out here, because loading conf only to ask for it would delay the first frame).
+ * Full path of the folder that holds the data: `--data` beats `ARMDRIFT_DATA` beats the usual place.
  * @throws StoreError where no folder outside the current one can be named, or the one named holds practice data
  */
 export const dataDirectory = ({
@@ -39,7 +28,7 @@ export const dataDirectory = ({
 			throw new StoreError('no-place', {id: 'folder-unnamed', values: {file: chosen}});
 		return refusePractice(path.resolve(chosen));
 	}
-	const parent = usualParent(env, platform, home);
+	const {parent, folder} = usualFolder({env, platform, home});
 	if (!path.isAbsolute(parent)) throw new StoreError('no-place', {id: 'home-unknown', values: {file: parent}});
-	return platform === 'win32' ? path.join(parent, PROGRAM, 'Config') : path.join(parent, PROGRAM);
+	return folder;
 };

@@ -2,8 +2,8 @@ import type {Check} from '../check/check.js';
 import {startDialogue} from '../check/dialogue.js';
 import type {PracticeNotes} from '../check/practice-notes.js';
 import {lessonArms} from '../practice/arms.js';
-import {words} from '../words/index.js';
 import {practiceWords} from '../words/practice.js';
+import {names} from '../words/step-text.js';
 import {lessonOf} from './deck.js';
 import {knownAnswers} from './prepared.js';
 
@@ -42,6 +42,6 @@ export function practiceCheck(blank: Check, notes: PracticeNotes): Check {
 	const check = {...blank, practice: notes};
 	return {
 		...check,
-		answers: knownAnswers(startDialogue(check, [], [], words.options), armNameOf(notes)),
+		answers: knownAnswers(startDialogue(check, [], [], names), armNameOf(notes)),
 	};
 }

@@ -1,4 +1,4 @@
-import {documents} from './en/documents.js';
+import {documents} from '#language/documents';
 import {speaker} from './speaker.js';
 
 /** What is said of compute documents: apart from the other words, so that the first screen need not wait for it. */

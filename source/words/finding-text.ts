@@ -1,6 +1,6 @@
+import {findings} from '#language/findings';
 import type {Finding} from '../results/diagnose.js';
 import type {IssuedFinding} from '../results/issued.js';
-import {findings} from './en/findings.js';
 import {found} from './speaker.js';
 
 const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;

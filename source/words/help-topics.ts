@@ -1,2 +1,2 @@
 /** What `help` and the manual page explain: apart from the other words, because nothing else needs them. */
-export {type HelpBlock, type Topic, topics} from './en/commands/topics.js';
+export {type HelpBlock, type Topic, topics} from '#language/commands/topics';

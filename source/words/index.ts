@@ -1,4 +1,4 @@
-import {en} from './en/index.js';
+import {en} from '#language/index';
 
 /** What a language says: every sentence by its id, those with values as functions of them. */
 export type Words = typeof en;

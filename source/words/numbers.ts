@@ -1,44 +1,27 @@
 /**
  * The one door through which numbers, signs, units, ± and lists are printed for a person, as `Intl` has them for the
- * language in use. Its objects are made when first wanted and kept; what plain English writes plainly needs none.
+ * language in use.
  */
+
+import {locale} from '#language/locale';
 import {fromBase, type UnitId, units} from '../units.js';
-import {hasPlainNumbers, listMarks, locale} from './locale.js';
 
 type Sign = 'negative' | 'exceptZero';
 
-const formats = new Map<string, Intl.NumberFormat>();
-
-function formatWith(least: number, most: number, signDisplay: Sign): Intl.NumberFormat {
-	const key = `${least} ${most} ${signDisplay}`;
-	const known = formats.get(key);
-	if (known) return known;
-	const digits = {minimumFractionDigits: least, maximumFractionDigits: most};
-	const made = new Intl.NumberFormat(locale, {...digits, signDisplay, useGrouping: false});
-	formats.set(key, made);
-	return made;
-}
-
 /**
- * Rounded first and formatted then: `toFixed` rounds what the number is in binary, while Intl would round its shortest
- * decimal, so that 1.005 would print as 1.01 here and as 1.00 in a document of figures.
+ * Rounded by `toFixed`, which rounds what the number is in binary: Intl would round its shortest decimal, so that 1.005
+ * would print as 1.01 here and as 1.00 in a document of figures. The rest is as Intl has it.
  */
 function write(value: number, least: number, most: number, sign: Sign = 'negative'): string {
-	if (Number.isInteger(value) && least === 0 && hasPlainNumbers) return plainly(String(value), undefined, sign);
-	const fixed = value.toFixed(most);
-	return hasPlainNumbers
-		? plainly(fixed, most > least ? least : undefined, sign)
-		: formatWith(least, most, sign).format(fixed as `${number}`);
-}
-
-/** The same in a language of plain numbers: the first Intl object of a run takes 11 ms, which a list of checks can do without. */
-function plainly(fixed: string, least: number | undefined, sign: Sign): string {
+	const fixed = Number.isInteger(value) && least === 0 ? String(value) : value.toFixed(most);
 	const isNegative = fixed.startsWith('-');
 	const digits = isNegative ? fixed.slice(1) : fixed;
-	const size = least === undefined ? digits : shortened(digits, least);
+	const size = withMark(most > least ? shortened(digits, least) : digits);
 	if ((!isNegative && sign === 'negative') || Number(fixed) === 0) return size;
 	return `${isNegative ? '-' : '+'}${size}`;
 }
+
+const withMark = (digits: string): string => digits.replace('.', locale.decimalMark);
 
 /** Without the zeros at its end, but for as many decimals as it must have. */
 function shortened(digits: string, least: number): string {
@@ -123,7 +106,9 @@ export const span = (widthPct: number, uncertaintyPct: number): string => {
 
 /** 'a', 'a and b', 'a, b and c'. */
 export const listed = (parts: readonly string[]): string =>
-	[parts.slice(0, -1).join(listMarks.between), ...parts.slice(-1)].filter((part) => part !== '').join(listMarks.last);
+	[parts.slice(0, -1).join(locale.list.between), ...parts.slice(-1)]
+		.filter((part) => part !== '')
+		.join(locale.list.last);
 
 let rules: Intl.PluralRules | undefined;
 
@@ -132,6 +117,6 @@ export const plural = (
 	count: number,
 	forms: Partial<Record<Intl.LDMLPluralRule, string>> & {readonly other: string},
 ): string => {
-	rules ??= new Intl.PluralRules(locale);
+	rules ??= new Intl.PluralRules(locale.name);
 	return forms[rules.select(count)] ?? forms.other;
 };

@@ -1,4 +1,4 @@
-import {practice} from './en/practice/index.js';
+import {practice} from '#language/practice/index';
 
 /** What practice says: apart from the other words, so that the first screen need not wait for it. */
 export const practiceWords = practice;

@@ -1,9 +1,10 @@
+import {steps} from '#language/steps/index';
 import type {ArmEvent} from '../procedure/arm-event.js';
 import type {Facts} from '../procedure/facts.js';
+import type {Names} from '../procedure/names.js';
 import type {TypedRefusal} from '../procedure/refusal.js';
 import type {Step} from '../procedure/step.js';
 import type {IdOf, StepId} from '../procedure/step-ids.js';
-import {steps} from './en/steps/index.js';
 import {words} from './index.js';
 import {found, speaker} from './speaker.js';
 
@@ -34,6 +35,9 @@ export const cautionOf = ({id}: Step): string | undefined => steps[id].caution;
 /** What an option of a choice is called; one that is not offered any more stands for itself. */
 export const optionLabel = (step: StepId, option: string): string =>
 	found<Readonly<Record<string, string>>>(words.options, step)?.[option] ?? option;
+
+/** How what is kept as typed is written. */
+export const names: Names = {options: words.options, ...words.written};
 
 /** The options of a choice, each with what it is called. */
 export const optionsOf = (step: StepId, options: readonly string[]) =>

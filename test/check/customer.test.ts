@@ -4,6 +4,7 @@ import {promptOf} from '../../source/check/prompt.js';
 import {newCheck} from '../../source/check/reduce.js';
 import {viewOf} from '../../source/pages/view.js';
 import {limitsOf, usualSettings} from '../../source/procedure/settings.js';
+import {names} from '../../source/words/step-text.js';
 import {titleOf, words} from '../helpers/said.js';
 import {northDeck, northDeckWith} from '../helpers/sample-check.js';
 import {follow, freshDialogue, goTo, say, text} from '../helpers/script.js';
@@ -21,7 +22,7 @@ const inShop = (): Dialogue =>
 		}),
 		[],
 		[],
-		words.options,
+		names,
 	);
 const ids = ['customer-name', 'customer-complaint'] as const;
 const askedIn = (dialogue: Dialogue) => {

@@ -1,8 +1,8 @@
+import {agoText} from '#language/ago';
+import {findings} from '#language/findings';
+import {steps} from '#language/steps/index';
 import type {StepId} from '../../source/procedure/step-ids.js';
 import {documentWords} from '../../source/words/documents.js';
-import {agoText} from '../../source/words/en/ago.js';
-import {findings} from '../../source/words/en/findings.js';
-import {steps} from '../../source/words/en/steps/index.js';
 import {words as others} from '../../source/words/index.js';
 import {practiceWords} from '../../source/words/practice.js';
 import {reportWords} from '../../source/words/reports.js';

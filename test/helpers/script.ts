@@ -10,8 +10,7 @@ import {limitsOf, usualSettings} from '../../source/procedure/settings.js';
 import {takes} from '../../source/procedure/step.js';
 import type {AnswerValue} from '../../source/procedure/step-ids.js';
 import {says} from '../../source/words/says.js';
-import {optionLabel} from '../../source/words/step-text.js';
-import {words} from './said.js';
+import {names, optionLabel} from '../../source/words/step-text.js';
 
 /** What a technician does at each step: typed text, the id of an option, `yes` or `no`; and the readings by place. */
 export type Script = {
@@ -39,7 +38,7 @@ export const freshDialogue = (profiles: readonly Profile[] = [], id = 'sample-1'
 		newCheck({id, at: '2026-03-02T09:00:00Z', program: '0.0.0', limits, setAnew: true}),
 		profiles,
 		[],
-		words.options,
+		names,
 	);
 
 /** A push in words as a gauge shows it that was turned end for end, zero and all left out: '3 out' is '-3'. */

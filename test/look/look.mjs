@@ -1,7 +1,8 @@
 // `npm run look`: the screens of invented checks at three sizes, and reports on such checks, opened in headless Chromium,
 // as pictures of a screen, light and dark, a phone and A4 paper. For a person to look at; what can be measured of the
 // reports is (`print-faults.mjs`), and a fault ends it with status 1. `npm run look -- FOLDER` keeps them there;
-// `npm run look -- FOLDER --only probe` draws the screens with that in their name, and no reports.
+// `npm run look -- FOLDER --only probe` draws the screens with that in their name, and no reports. `--language de` draws
+// screens and reports in German.
 import {spawnSync} from 'node:child_process';
 import {mkdtempSync, readdirSync} from 'node:fs';
 import {tmpdir} from 'node:os';
@@ -13,7 +14,10 @@ import {faultsOf, onPhone} from './print-faults.mjs';
 import {lookAtScreens} from './screens/screens.mjs';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
-const {values, positionals} = parseArgs({options: {only: {type: 'string'}}, allowPositionals: true});
+const {values, positionals} = parseArgs({
+	options: {only: {type: 'string'}, language: {type: 'string', default: 'en'}},
+	allowPositionals: true,
+});
 const folder = path.resolve(positionals[0] ?? mkdtempSync(path.join(tmpdir(), 'armdrift-look-')));
 const PROGRAM = path.join(ROOT, 'dist/armdrift.cjs');
 // A window is photographed as it is, so it is as tall as the longest page.
@@ -31,7 +35,7 @@ async function writeReports() {
 	const banner = {js: "import {createRequire} from 'node:module'; const require = createRequire(import.meta.url);"};
 	const entryPoints = [path.join(ROOT, 'test/look/write-reports.ts')];
 	await build({entryPoints, outfile, banner, bundle: true, platform: 'node', format: 'esm', logLevel: 'error'});
-	const {status, stderr} = run(process.execPath, outfile, PROGRAM, folder);
+	const {status, stderr} = run(process.execPath, outfile, PROGRAM, folder, values.language);
 	if (status !== 0) throw new Error(`The reports could not be written: ${stderr}`);
 }
 
@@ -75,7 +79,7 @@ async function lookAtReports() {
 }
 
 const screens = path.join(folder, 'screens');
-if (!(await lookAtScreens(screens, values.only))) process.exitCode = 1;
+if (!(await lookAtScreens(screens, values.only, values.language))) process.exitCode = 1;
 console.log(`Look at the screens in ${screens}: first at all.html and chosen.html of each size.`);
 if (values.only === undefined) {
 	await lookAtReports();

@@ -7,9 +7,9 @@ import {northDeckWith} from '../helpers/sample-check.js';
 
 /**
  * Plays invented checks, files them in a folder, and lets the built program report on them: what a person gets to see.
- * Called with the program and the folder for the reports.
+ * Called with the program, the folder for the reports, and their language.
  */
-const [program = '', folder = ''] = process.argv.slice(2);
+const [program = '', folder = '', language = 'en'] = process.argv.slice(2);
 
 /** An arm with a long name in another script, left with its deck in pieces. */
 const foreign: Played = {
@@ -54,7 +54,8 @@ const wanted = {
 	'check.md': [idFor(fullStory.at), '--as', 'markdown'],
 } as const;
 for (const [name, args] of Object.entries(wanted)) {
-	const all = [program, '--data', data, 'report', ...args, '--out', path.join(folder, name), '--force'];
+	const where = ['--data', data, '--language', language];
+	const all = [program, ...where, 'report', ...args, '--out', path.join(folder, name), '--force'];
 	const {status} = spawnSync(process.execPath, all, {stdio: 'inherit'});
 	if (status !== 0) process.exitCode = 1;
 }

@@ -3,6 +3,7 @@ import {progressOf} from '../../source/check/progress.js';
 import {finishedCheck} from '../../source/desk/filing.js';
 import {entryOf, promptLines} from '../../source/plain/ask.js';
 import {usualSettings} from '../../source/procedure/settings.js';
+import {spellings} from '../../source/spellings.js';
 import {titleOf} from '../../source/words/step-text.js';
 import {walkBeside as visit} from '../helpers/conversation.js';
 import {words} from '../helpers/said.js';
@@ -164,13 +165,14 @@ describe('Settings in plain lines', () => {
 describe('A prompt in words', () => {
 	it('names the keys of a side', () => {
 		const options = [
-			{id: 'out', label: 'toward the rim', keys: ['o', '+']},
-			{id: 'in', label: 'toward the spindle', keys: ['i', '-']},
-		];
+			{id: 'out', label: 'toward the rim', keys: ['o', '+'], spelled: spellings.out},
+			{id: 'in', label: 'toward the spindle', keys: ['i', '-'], spelled: spellings.in},
+		] as const;
 		const prompt = {key: 'side', kind: 'side', options} as const;
 		expect(promptLines(prompt)).toEqual(options.map(plain.side));
 		for (const key of ['o', '+', 'i', '-']) expect(promptLines(prompt).join()).toContain(key);
-		for (const line of ['o', 'O', '+', 'out']) expect(entryOf(prompt, line)).toEqual({kind: 'choose', id: 'out'});
+		for (const line of ['o', 'O', '+', 'out', 'außen', 'A'])
+			expect(entryOf(prompt, line)).toEqual({kind: 'choose', id: 'out'});
 		expect(entryOf(prompt, 'x')).toBe(plain.wanted.side({keys: ['o', 'i']}));
 	});
 

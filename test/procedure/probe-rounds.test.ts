@@ -125,7 +125,7 @@ describe('The zero of a gauge that was read free of the arm', () => {
 });
 
 describe('The question for a limit', () => {
-	const direction = new RegExp(`\\b${words.sides.out.word}\\b`, 'i');
+	const direction = new RegExp(`\\b${words.written.sides.out}\\b`, 'i');
 
 	it.each(['arm-out', 'arm-in', 'hand-out', 'hand-in'])(
 		'asks for the sign as it stands on a turned gauge of kind %s, and names no direction of the arm',

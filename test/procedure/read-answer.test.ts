@@ -8,9 +8,8 @@ import type {Input, Step} from '../../source/procedure/step.js';
 import type {AnswerValue} from '../../source/procedure/step-ids.js';
 import {withUnit} from '../../source/procedure/typed-text.js';
 import {gaugeUnits} from '../../source/units.js';
-import {refusalText} from '../../source/words/step-text.js';
+import {names, refusalText} from '../../source/words/step-text.js';
 import {factsWith} from '../helpers/facts.js';
-import {words} from '../helpers/said.js';
 
 function step(id: string): Step {
 	const found = stepById(id);
@@ -19,7 +18,7 @@ function step(id: string): Step {
 }
 
 const read = (id: string, typed: string, known: Readonly<Record<string, AnswerValue>> = {}): AnswerRead =>
-	readAnswer(step(id), typed, factsWith(known), words.options);
+	readAnswer(step(id), typed, factsWith(known), names);
 const refusedFor = (id: TypedRefusal['id'], values: object = {}) => ({
 	kind: 'refused',
 	refusal: {id, values: expect.objectContaining(values)},
@@ -135,8 +134,8 @@ describe('A name', () => {
 });
 
 describe('A choice', () => {
-	it.each(['2', 'mN', 'MN', words.options['gauge-unit'].mN])("is taken by number, by id or by words: '%s'", (typed) => {
-		expect(read('gauge-unit', typed)).toEqual({kind: 'value', value: 'mN', typed: words.options['gauge-unit'].mN});
+	it.each(['2', 'mN', 'MN', names.options['gauge-unit'].mN])("is taken by number, by id or by words: '%s'", (typed) => {
+		expect(read('gauge-unit', typed)).toEqual({kind: 'value', value: 'mN', typed: names.options['gauge-unit'].mN});
 	});
 
 	it.each(['0', '4', '-1', '1.5', '', 'a2', '2a', 'newton', '1 '.repeat(9), '9'.repeat(400)])(
@@ -279,8 +278,8 @@ describe('Every step that is answered in words', () => {
 		fc.assert(
 			fc.property(fc.constantFrom(...answered), fc.constantFrom(...gaugeUnits), text, (one, unit, typed) => {
 				const facts = factsWith({'gauge-unit': unit, 'guard-mass': 0.4});
-				const first = readAnswer(one, typed, facts, words.options);
-				if (first.kind === 'value') expect(readAnswer(one, first.typed, facts, words.options)).toEqual(first);
+				const first = readAnswer(one, typed, facts, names);
+				if (first.kind === 'value') expect(readAnswer(one, first.typed, facts, names)).toEqual(first);
 			}),
 			{numRuns: 3000},
 		);

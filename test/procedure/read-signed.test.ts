@@ -73,14 +73,14 @@ describe('A reading of the gauge', () => {
 
 	it('shows both directions in a refusal', () => {
 		expect(read('nonsense')).toMatchObject({refusal: {id: 'not-a-number', values: {sides: ['out', 'in']}}});
-		expect(sentenceOf(read('nonsense'))).toMatch(inOrder(words.sides.out.word, words.sides.in.word));
+		expect(sentenceOf(read('nonsense'))).toMatch(inOrder(words.written.sides.out, words.written.sides.in));
 	});
 
 	it('keeps what was typed whole in a refusal, points and all', () => {
 		expect(read('1.2.3')).toMatchObject({
 			refusal: {id: 'more-than-one-mark', values: {typed: '1.2.3', sides: ['out', 'in']}},
 		});
-		expect(sentenceOf(read('1.2.3'))).toMatch(inOrder("'1.2.3'", words.sides.out.word, words.sides.in.word));
+		expect(sentenceOf(read('1.2.3'))).toMatch(inOrder("'1.2.3'", words.written.sides.out, words.written.sides.in));
 		// What is wrong, then how to type it; the points in numbers end no sentence.
 		expect(sentenceOf(read('1.2.3'))).toMatch(/^(?:(?:[^.]|\.(?=\d))*\.){1,2}$/);
 	});

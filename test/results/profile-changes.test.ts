@@ -7,7 +7,7 @@ import {corrected, type ProfilesChanged, renamed, setAside} from '../../source/r
 import {isTakenBy, profilesSchema, profilesWith} from '../../source/results/profiles.js';
 import {namesOf} from '../../source/results/years/arms.js';
 import {profileRefusalText} from '../../source/words/results-text.js';
-import {words} from '../helpers/said.js';
+import {names} from '../../source/words/step-text.js';
 import {northDeck, northDeckWith} from '../helpers/sample-check.js';
 import {follow, freshDialogue, goTo, say, text} from '../helpers/script.js';
 import {deepFreeze} from '../helpers/wandering.js';
@@ -44,7 +44,7 @@ const refusalOf = (done: ProfilesChanged) => (done.ok ? undefined : done.refusal
 const rename = (typed: string, {id = arm, profiles = kept, checkedArms = ['north deck'] as readonly string[]} = {}) =>
 	renamed(profiles, {id, typed, checkedArms, at: later});
 const correct = (step: string, typed: string, {id = arm, profiles = kept} = {}) =>
-	corrected(profiles, {id, step, typed, names: words.options, at: later});
+	corrected(profiles, {id, step, typed, names, at: later});
 const one = (profiles: readonly Profile[], id = arm) => profiles.find((profile) => profile.id === id);
 const south: Profile = {id: 'arm-south', kind: 'arm', name: 'south deck', usedAt: day, answers: {}};
 
@@ -115,7 +115,7 @@ describe('Correcting an answer of a profile', () => {
 	});
 
 	it('takes a choice by its id, its number or its words', () => {
-		const {stiff} = words.options['arm-wire-stiffness'];
+		const {stiff} = names.options['arm-wire-stiffness'];
 		const profiles = listOf(correct('arm-wire-path', 'free-loop'));
 		for (const typed of ['stiff', '3', stiff])
 			expect(one(listOf(correct('arm-wire-stiffness', typed, {profiles})))?.answers['arm-wire-stiffness']).toEqual({

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import {describe, expect, it} from 'vitest';
-import {locale} from '../../source/words/locale.js';
+import {locale} from '#language/locale';
 import {
 	inUnit,
 	listed,
@@ -39,7 +39,7 @@ describe('A number in print', () => {
 		fc.assert(
 			fc.property(sizes, fc.integer({min: 0, max: 6}), (value, decimals) => {
 				const digits = {minimumFractionDigits: decimals, maximumFractionDigits: decimals};
-				const format = new Intl.NumberFormat(locale, {...digits, signDisplay: 'negative', useGrouping: false});
+				const format = new Intl.NumberFormat(locale.name, {...digits, signDisplay: 'negative', useGrouping: false});
 				expect(rounded(value, decimals)).toBe(format.format(value.toFixed(decimals) as `${number}`));
 			}),
 			{numRuns: 2000},
@@ -84,7 +84,7 @@ describe('A number in print', () => {
 describe('Several things in one sentence', () => {
 	it('are listed as Intl lists them (Unicode CLDR): without a comma before the last', () => {
 		const lists = [[], ['a'], ['a', 'b'], ['a', 'b', 'c'], ['a', 'b', 'c', 'd']];
-		const format = new Intl.ListFormat(locale);
+		const format = new Intl.ListFormat(locale.name);
 		expect(lists.map(listed)).toEqual(lists.map((parts) => format.format(parts)));
 		expect(listed(['a', 'b', 'c'])).toBe('a, b and c');
 	});

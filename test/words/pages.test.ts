@@ -98,13 +98,13 @@ describe('What an answer brings about, in print', () => {
 
 	it('is a tilt with the side that is high', () => {
 		expect(level.tilt({axis: 'leftRight', tiltDeg: 0.1, zeroErrorDeg: 0.05})).toMatch(
-			new RegExp(`^\\D*0\\.10° ${words.sides.right.word}\\b\\D*0\\.05°$`),
+			new RegExp(`^\\D*0\\.10° ${words.written.sides.right}\\b\\D*0\\.05°$`),
 		);
 		expect(level.tilt({axis: 'leftRight', tiltDeg: -0.1, zeroErrorDeg: 0.05})).toContain(
-			`0.10° ${words.sides.left.word}`,
+			`0.10° ${words.written.sides.left}`,
 		);
 		expect(level.tilt({axis: 'frontBack', tiltDeg: -0.025, zeroErrorDeg: null})).toMatch(
-			new RegExp(`^\\D*0\\.0[23]° ${words.sides.front.word}\\b\\D*$`),
+			new RegExp(`^\\D*0\\.0[23]° ${words.written.sides.front}\\b\\D*$`),
 		);
 		// A tilt that prints as zero has no side.
 		expect(level.tilt({axis: 'frontBack', tiltDeg: -0.001, zeroErrorDeg: 0})).toMatch(/^\D*0\.00°$/);

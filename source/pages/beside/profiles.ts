@@ -5,7 +5,7 @@ import {corrected, renamed, setAside} from '../../results/profile-changes.js';
 import {nameSteps} from '../../results/profiles.js';
 import {units} from '../../units.js';
 import {words} from '../../words/index.js';
-import {askOf, optionsOf, titleOf} from '../../words/step-text.js';
+import {askOf, names, optionsOf, titleOf} from '../../words/step-text.js';
 import type {Workbench} from '../../workbench.js';
 import {line, type Shown} from '../shown-lines.js';
 import {eventsAt} from './events.js';
@@ -107,7 +107,7 @@ function answerStop(
 	if (!step) return goneStop(back);
 	const {input} = step;
 	const correct = (typed: string): Turn<BesidePlace> => {
-		const correction = {id: profile.id, step: id, typed, names: words.options, at: workbench.now()};
+		const correction = {id: profile.id, step: id, typed, names, at: workbench.now()};
 		return saving(workbench, {at: 'answers', id: profile.id}, (all) => corrected(all, correction));
 	};
 	const shown = [line(askOf(step, facts)), line(say.now({text: answerText(profile, id)})), ...meanwhile];

@@ -2,6 +2,7 @@ import {useInput} from 'ink';
 import {type ReactNode, useState} from 'react';
 import type {Entry} from '../../check/entry.js';
 import type {Prompt} from '../../check/prompt.js';
+import {lettersOf, spellings} from '../../spellings.js';
 import {words} from '../../words/index.js';
 import {textRows} from '../body.js';
 import {Rows} from '../frame.js';
@@ -45,8 +46,16 @@ export const Still = ({prompt, width, onEntry}: StillProps): ReactNode => {
 	useInput((_input, {return: isEnter}) => {
 		if (isEnter && marked !== undefined) onEntry({kind: 'number', number: marked + 1});
 	});
-	return <Keyed lines={keyedLines(prompt, marked)} width={width} keys={{y: () => onEntry({kind: 'yes'})}} />;
+	return <Keyed lines={keyedLines(prompt, marked)} width={width} keys={keysOf({yes: () => onEntry({kind: 'yes'})})} />;
 };
+
+/** The keys that answer yes and no, whatever the language. */
+export const keysOf = <Of,>(answers: {readonly yes: Of; readonly no?: Of}): Readonly<Record<string, Of>> =>
+	Object.fromEntries(
+		Object.entries(answers).flatMap(([answer, of]) =>
+			lettersOf(spellings[answer as 'yes' | 'no']).map((key) => [key, of]),
+		),
+	);
 
 /** What a control that knows single keys says, line by line; the layout counts these lines, the control draws them. */
 export function keyedLines(prompt: Prompt, marked?: number): readonly string[] {
@@ -73,8 +82,12 @@ export function keyedLines(prompt: Prompt, marked?: number): readonly string[] {
 export function keyEntries(prompt: Extract<Prompt, {kind: 'yes-no' | 'side'}>): Readonly<Record<string, Entry>> {
 	switch (prompt.kind) {
 		case 'yes-no':
-			return {y: {kind: 'yes'}, n: {kind: 'no'}};
+			return keysOf({yes: {kind: 'yes'}, no: {kind: 'no'}});
 		case 'side':
-			return Object.fromEntries(prompt.options.flatMap(({id, keys}) => keys.map((key) => [key, {kind: 'choose', id}])));
+			return Object.fromEntries(
+				prompt.options.flatMap(({id, keys, spelled}) =>
+					[...keys, ...lettersOf(spelled)].map((key) => [key, {kind: 'choose', id}]),
+				),
+			);
 	}
 }

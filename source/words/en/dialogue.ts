@@ -50,7 +50,7 @@ const refusals: Sentences<RefusalValues> = {
 	'signs-swapped': ({other}) =>
 		`The signs look swapped: the outer limit cannot lie inside the inner limit (${other}). ${again}`,
 	'press-side': ({plus, minus}) =>
-		`Press ${entries.sides[plus].word.charAt(0)} or ${entries.sides[minus].word.charAt(0)}.`,
+		`Press ${entries.written.sides[plus].charAt(0)} or ${entries.written.sides[minus].charAt(0)}.`,
 	'one-round-at-least': () => 'Take at least one whole round first.',
 	'outer-limit-lacks': () => 'The outer limit of this round is missing. Type it, or take the last reading back.',
 	'press-yes-or-no': () => 'Press y for yes, n for not yet.',
@@ -117,7 +117,7 @@ const labels: Sentences<LabelValues> = {
 	judge: () => 'take the rest of the rounds, for a verdict',
 	'fewer-rounds': () => 'go on with these rounds',
 	option: ({step, option}) => found(found<Readonly<Record<string, string>>>(options, step) ?? {}, option) ?? option,
-	side: ({side}) => entries.sides[side].label,
+	side: ({side}) => entries.sides[side],
 	remedy: ({remedy}) => remedies[remedy].name,
 	'in-doubt': ({item}) => entries.inDoubt[item],
 	stage: ({stage, state}) => `${marks[state]} ${entries.stages[stage]}`,

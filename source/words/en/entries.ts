@@ -1,7 +1,9 @@
+import type {Names} from '../../procedure/names.js';
 import type {OffPlace, OnPlace} from '../../procedure/places.js';
 import type {SideWord, StageId} from '../../procedure/step.js';
 import type {IdOf, TickLine} from '../../procedure/step-ids.js';
 import type {DoubtItemId} from '../../procedure/steps-still.js';
+import {plural} from '../numbers.js';
 
 /** The stages of a check. */
 const stages: Readonly<Record<StageId, string>> = {
@@ -56,16 +58,33 @@ const ticks: {readonly [Id in IdOf<'ticks'>]: Readonly<Record<TickLine<Id>, stri
 	},
 };
 
-/** The two sides of a reading: the word that names each, and what it means. */
-const sides: Readonly<Record<SideWord, {readonly word: string; readonly label: string}>> = {
-	out: {word: 'out', label: 'the arm pushes out, toward the rim'},
-	in: {word: 'in', label: 'the arm pushes in, toward the spindle'},
-	right: {word: 'right', label: 'the right side is higher'},
-	left: {word: 'left', label: 'the left side is higher'},
-	back: {word: 'back', label: 'the back is higher'},
-	front: {word: 'front', label: 'the front is higher'},
-	plus: {word: 'plus', label: "on the gauge's plus side"},
-	minus: {word: 'minus', label: "on the gauge's minus side"},
+/** What is kept as it was typed: each side by the word that is typed for it, yes and no, how many rounds there are. */
+const written: Omit<Names, 'options'> = {
+	sides: {
+		out: 'out',
+		in: 'in',
+		right: 'right',
+		left: 'left',
+		back: 'back',
+		front: 'front',
+		plus: 'plus',
+		minus: 'minus',
+	},
+	yes: 'yes',
+	no: 'no',
+	rounds: (count) => plural(count, {one: '1 round', other: `${count} rounds`}),
+};
+
+/** What the two sides of a reading mean. */
+const sides: Readonly<Record<SideWord, string>> = {
+	out: 'the arm pushes out, toward the rim',
+	in: 'the arm pushes in, toward the spindle',
+	right: 'the right side is higher',
+	left: 'the left side is higher',
+	back: 'the back is higher',
+	front: 'the front is higher',
+	plus: "on the gauge's plus side",
+	minus: "on the gauge's minus side",
 };
 
 /** What may have changed while a check was left. */
@@ -86,4 +105,4 @@ const inDoubt: Readonly<Record<DoubtItemId, string>> = {
 };
 
 /** What is called how, by id. */
-export const entries = {stages, places, ticks, sides, inDoubt};
+export const entries = {stages, places, ticks, written, sides, inDoubt};

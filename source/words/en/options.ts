@@ -1,4 +1,4 @@
-import type {OptionNames} from '../../procedure/step-ids.js';
+import type {OptionNames} from '../../procedure/names.js';
 
 const yesNo = {no: 'no', yes: 'yes'};
 

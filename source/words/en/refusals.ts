@@ -26,7 +26,7 @@ function exampleIn(unit: UnitId): string {
 }
 
 const withSide = (wanted: SidesWanted | undefined): string =>
-	wanted ? `, with its side: ${entries.sides[wanted[0]].word} or ${entries.sides[wanted[1]].word}` : '';
+	wanted ? `, with its side: ${entries.written.sides[wanted[0]]} or ${entries.written.sides[wanted[1]]}` : '';
 
 /** What is answered to typed text that is not taken. */
 export const refusals: Sentences<TypedRefusalValues> = {
@@ -41,7 +41,8 @@ export const refusals: Sentences<TypedRefusalValues> = {
 		`${inQuotes(typed)} has too many digits. Type it like this: ${exampleIn(unit)}${withSide(sides)}.`,
 	'gauge-sign-counts': () => "Type the gauge's own + or −, for example +4. Out and in do not count here.",
 	'two-sides': ({typed}) => `${inQuotes(typed)} names two sides: one by sign, one by word. Type only one of them.`,
-	'minus-and-word': ({word}) => `Leave out the minus: the word '${entries.sides[word].word}' already names the side.`,
+	'minus-and-word': ({word}) =>
+		`Leave out the minus: the word '${entries.written.sides[word]}' already names the side.`,
 	'not-believable': ({typed, least, most, unit, meant}) =>
 		`${inQuotes(typed)} cannot be right. Allowed here: ${inUnit(least, unit)} to ${inUnit(most, unit)}.${meant ? ` Did you mean ${Number(meant.entered.toPrecision(6))} ${units[meant.unit].label}?` : ''}`,
 	'no-name': () => 'Type a name.',

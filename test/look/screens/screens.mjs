@@ -10,15 +10,15 @@ import {hasChromium, openChromium} from '../chromium.mjs';
 
 const thisFolder = fileURLToPath(new URL('.', import.meta.url));
 
-/** Draws them into a folder, all or those with a part of a name. @returns whether all of them fit their terminal */
-export async function lookAtScreens(folder, only = '') {
-	const areFitting = await draw(folder, only);
+/** Draws them into a folder, all or those with a part of a name, in a language. @returns whether all of them fit their terminal */
+export async function lookAtScreens(folder, only = '', language = 'en') {
+	const areFitting = await draw(folder, only, language);
 	if (hasChromium()) await photograph(folder);
 	else console.log('chromium is not installed (apt-get install chromium): the screens were drawn, not photographed.');
 	return areFitting;
 }
 
-async function draw(folder, only) {
+async function draw(folder, only, language) {
 	const bundle = mkdtempSync(path.join(tmpdir(), 'armdrift-look-'));
 	const outfile = path.join(bundle, 'draw.mjs');
 	await build({
@@ -32,6 +32,7 @@ async function draw(folder, only) {
 		logLevel: 'error',
 		define: {'process.env.NODE_ENV': '"production"'},
 		plugins: startUpPlugins().plugins,
+		conditions: [language],
 	});
 	// What would take the colours away.
 	const {CI: _ci, CONTINUOUS_INTEGRATION: _integration, NO_COLOR: _noColor, ...variables} = process.env;

@@ -37,6 +37,7 @@ export const commandLine = {
 	after: `\n${exitStatuses.replace(/(.{1,79})(?: |$)/g, '$1\n')}A verdict never changes the status.`,
 	arm: 'start a check of this arm, named in full or in part',
 	data: 'folder of the data (else ARMDRIFT_DATA, else the usual place)',
+	language: 'language of what is said (else by the settings, else as the system has it)',
 	plain: 'plain lines: for screen readers, pipes and simple terminals',
 	noColor: 'no colours (NO_COLOR does the same)',
 	notUtf8: 'A name on the command line, or in ARMDRIFT_DATA, is not UTF-8. Rename that file or folder, then try again.',

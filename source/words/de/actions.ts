@@ -1,0 +1,95 @@
+import type {Foretold, SuspectOutcome} from '../../results/foretold.js';
+import type {NextAction} from '../../results/next-action.js';
+import {listed, mm, percent} from '../numbers.js';
+import {forceWithWay} from './figures.js';
+import {remedies} from './remedies.js';
+
+/** Hands go to wires, linkage, pulley or bearing. */
+const delicate = 'Keep the arm locked, guard on, amplifier off. Go only as far as its maker allows.';
+
+const rounds = {
+	one: 'two rounds at one radius',
+	both: 'two rounds at each radius',
+	closing: 'the whole probe',
+} as const;
+
+/** Who does it, and how long it takes. */
+const by = ({who, minutes}: Pick<NextAction, 'who' | 'minutes'>): string =>
+	minutes === null ? who : `${who}, about ${minutes} min`;
+
+type Suspect = Extract<NextAction, {kind: 'suspect'}>;
+type Of = {readonly seenAt: keyof typeof rounds; readonly isDelicate: boolean};
+
+const foretold = ({isSure, moves}: Foretold): string => {
+	const at = listed(moves.map(({radiusMm, movePct}) => `${forceWithWay(movePct, '%', 1)} at ${mm(radiusMm)}`));
+	return isSure ? `The pull should move ${at}.` : `If this is the cause, the pull moves ${at}.`;
+};
+
+/** How a suspect is looked at, and what the readings should do then: a sentence each. */
+const how = ({remedy, foretold: moves}: Suspect, {seenAt}: Of): readonly string[] => {
+	const {how: howTo} = remedies[remedy];
+	return [
+		...(howTo === '' ? [] : [howTo]),
+		`Then probe again: ${rounds[seenAt]}.`,
+		...(moves ? [foretold(moves)] : []),
+	];
+};
+
+/** What is to be done now, without the full stop. */
+const what = (action: NextAction): string => {
+	const who = by(action);
+	switch (action.kind) {
+		case 'suspect':
+			return `${remedies[action.remedy].name} (${who})`;
+		case 'radius-between':
+			return `take rounds at one more radius, between the two (${who})`;
+		case 'more-rounds':
+			return `take more rounds at ${mm(action.radiusMm)}, ${action.total} in all (${who})`;
+		case 'judge':
+			return `take three rounds at each radius, then the closing round (${who})`;
+		case 'odd-round':
+			return `strike the odd round at ${mm(action.radiusMm)} out, or take the rounds there again (${who})`;
+		case 'bias':
+			return `set the bias device, then probe with bias on (${who})`;
+		case 'maker':
+			return `send the arm to its maker, with the figures${
+				action.finestPct === null ? '' : `; until then set the bias to ± ${percent(action.finestPct, 1)} and no finer`
+			}`;
+		case 'leave':
+			return action.atWorst === 'good' || action.atWorst === 'usable'
+				? `put the deck back (${who}). Nothing needs repair`
+				: `treat it as ${action.atWorst === 'beyond' ? 'beyond limits' : action.atWorst} (${who}). More rounds will not decide it`;
+	}
+};
+
+const band = (byPct: number): string => `the friction ${byPct < 0 ? 'fell' : 'grew'} by`;
+
+/** What a remedy did: foretold and seen, in one line. */
+const outcome = (found: SuspectOutcome): string => {
+	const {doing} = remedies[found.remedy];
+	const at = mm(found.radiusMm);
+	const seen = forceWithWay(found.seenPct, '%', 1);
+	switch (found.kind) {
+		case 'as-foretold':
+			return `${doing} moved the pull ${seen} at ${at}, as expected.`;
+		case 'something-else':
+			return `${doing} moved the pull ${seen} at ${at}, expected ${forceWithWay(found.foretoldPct, '%', 1)}: something else moved.`;
+		case 'cause':
+			return `${doing} moved the pull ${seen} at ${at}, expected ${forceWithWay(found.foretoldPct, '%', 1)}: this is the cause.`;
+		case 'no-cause':
+			return `${doing} moved the pull ${seen} at ${at}, expected ${forceWithWay(found.foretoldPct, '%', 1)}: not the cause.`;
+		case 'in-part':
+			return `${doing} moved the pull ${seen} at ${at}, expected ${forceWithWay(found.foretoldPct, '%', 1)}: only part of the cause, or something else moved.`;
+		case 'cannot-tell':
+			return `${doing} moved the pull ${seen} at ${at}: too little to tell.`;
+		case 'changed':
+			return found.figure === 'pull'
+				? `${doing} moved the pull ${seen} at ${at}.`
+				: `${doing}: ${band(found.seenPct)} ${percent(Math.abs(found.seenPct), 1)} at ${at}.`;
+		case 'unchanged':
+			return `${doing} changed nothing at ${at}: not the cause.`;
+	}
+};
+
+/** The one thing to do now: what, the caution where hands go to what is delicate, and how; and what a remedy did. */
+export const actions = {what, delicate, how, outcome};

@@ -1,0 +1,38 @@
+import {agoText} from '../ago.js';
+
+type OfArm = {readonly arm: string};
+
+/** The first page, and those that a check begins and ends with. */
+export const home = {
+	title: ({version}: {readonly version: string}) => `armdrift ${version}: is the arm free?`,
+	nothingOpen: 'A full check takes about half an hour. Have arm, gauge, level, stylus scale and ruler at hand.',
+	unfinished: ({arm, minutesAgo, step}: OfArm & {readonly minutesAgo: number; readonly step: string}) =>
+		`Unfinished check: ${arm}, left ${agoText(minutesAgo)} at '${step}'. Deck not ready to play.`,
+	resume: ({arm}: OfArm) => `go on with the check of ${arm}`,
+	start: 'new full check',
+	recheck: ({arm, due}: OfArm & {readonly due: string}) => `re-check ${arm} (${due})`,
+	past: 'past checks',
+	profiles: 'profiles of arms, cartridges and tools',
+	settings: 'settings: limits, countdown, bell',
+	practice: 'practise on an invented arm, without a turntable',
+	leave: 'leave',
+	/** Before another check puts an open one aside. */
+	checkOpen: {
+		title: 'A check is open',
+		goingOn: ({arm}: OfArm) =>
+			`The check of ${arm} is still open. A new check files it as interrupted, deck not ready to play. Its put-back list stays under past checks.`,
+		resume: 'go on with the open check',
+		start: 'file it as interrupted, begin the new check',
+	},
+	/** A check was to be repeated while one is open. */
+	notRepeated: ({arm}: OfArm) => `The check of ${arm} is still open. Go on with it, or choose another one.`,
+	/** A check of a named arm was asked for while one of another arm is open. */
+	notStarted: ({arm, asked}: OfArm & {readonly asked: string}) =>
+		`The check of ${arm} is still open, so ${asked} must wait. Go on with it, or start a new one.`,
+	filed: {
+		ready: 'Filed. The deck is ready to play. Volume down for the first record.',
+		notReady: 'Filed. The deck is NOT ready to play. Its put-back list is under past checks.',
+		leave: 'leave',
+		home: 'back to the first screen',
+	},
+};

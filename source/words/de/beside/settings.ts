@@ -1,0 +1,47 @@
+import type {SettingId, SettingsFault, SwitchId, TextId} from '../../../procedure/settings.js';
+import {plainNumber} from '../../numbers.js';
+
+type Number = {readonly value: number};
+
+/** Every setting with its present value. */
+const numbers = {
+	pullGoodPct: ({value}: Number) => `pull: good to ${plainNumber(value)} %`,
+	pullUsablePct: ({value}: Number) => `pull: usable to ${plainNumber(value)} %`,
+	bandGoodPct: ({value}: Number) => `friction: good to ${plainNumber(value)} %`,
+	bandUsablePct: ({value}: Number) => `friction: usable to ${plainNumber(value)} %`,
+	settleSeconds: ({value}: Number) => `countdown ${plainNumber(value)} s`,
+} satisfies Record<SettingId, (values: Number) => string>;
+
+type Switch = {readonly isOn: boolean};
+const onOff = ({isOn}: Switch): string => (isOn ? 'on' : 'off');
+
+const switches = {
+	setAnew: (now: Switch) => `gauge set again for each round: ${onOff(now)}`,
+	brisk: (now: Switch) => `short questions, for those who know the way: ${onOff(now)}`,
+	bell: (now: Switch) => `bell at the end of the countdown: ${onOff(now)}`,
+} satisfies Record<SwitchId, (now: Switch) => string>;
+
+const texts = {
+	shop: {
+		now: ({text}) => `shop: ${text === '' ? 'none' : text}`,
+		about: "Type your shop's name, for the customer's sheet. New checks then ask for the customer. None: -.",
+	},
+} satisfies Record<TextId, {readonly now: (value: {readonly text: string}) => string; readonly about: string}>;
+
+/** Why settings cannot be taken together. */
+const faults: Readonly<Record<SettingsFault, string>> = {
+	'pull-good-above-usable': 'The good limit of the pull must not be above its usable limit.',
+	'band-good-above-usable': 'The good limit of the friction must not be above its usable limit.',
+};
+
+export const settings = {
+	title: 'Settings',
+	about:
+		'The limits are defaults of this program, from trade practice; no published ones were found. A change holds for new checks. A gauge not set again for each round adds 0.3 % to the ± of the pull.',
+	numbers,
+	switches,
+	texts,
+	faults,
+	typeWhole: 'Type a whole number.',
+	typeBetween: ({low, high}: {readonly low: number; readonly high: number}) => `Type a number from ${low} to ${high}.`,
+};

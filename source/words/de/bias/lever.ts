@@ -1,0 +1,68 @@
+import type {LeverChange} from '../../../measures/lever-fit.js';
+import {listed, mm, percent, plainNumber, plural, printsAsZero, rounded} from '../../numbers.js';
+
+/** A weighted lever is read by the clock, a thread by its angle to the stub. */
+type Reads = 'clock' | 'angle';
+
+/** A change; less than the last digit shown is none. */
+const moves = (pct: number): string =>
+	printsAsZero(pct, 1) ? 'stay the same' : `${pct > 0 ? 'grow' : 'fall'} by ${percent(Math.abs(pct), 1)}`;
+
+/** A turn of the lever as hours of the clock face. */
+const hours = (deg: number): string => {
+	const size = Math.abs(deg) / 30;
+	return `${plainNumber(size, 1)} ${plural(size, {one: 'hour', other: 'hours'})}`;
+};
+
+/** Turned by so many degrees, which raises or lowers a lever, and what is left then. */
+type Turned = {readonly byDeg: number; readonly isRaised: boolean; readonly worstPct: number};
+
+type Gain = {
+	readonly reads: Reads;
+	readonly nowPct: number;
+	/** The setting was chosen, so nothing is to be done now. */
+	readonly isKept: boolean;
+	/** What another length of thread, or another place of its guide, would leave at most. */
+	readonly turned: Turned | undefined;
+	/** What would be left if lever or thread stood the same over the whole record. */
+	readonly heldPct: number | undefined;
+};
+
+const turnedText = (reads: Reads, {byDeg, isRaised, worstPct}: Turned): string =>
+	reads === 'angle'
+		? `move the guide until the thread stands ${plainNumber(Math.abs(byDeg))}° ${byDeg > 0 ? 'wider' : 'narrower'} to the stub: ${percent(worstPct, 1)} at most`
+		: `${isRaised ? 'shorten' : 'lengthen'} the thread until the lever stands ${hours(byDeg)} ${isRaised ? 'higher' : 'lower'} on the clock: ${percent(worstPct, 1)} at most`;
+
+const heldText = (reads: Reads, worstPct: number): string =>
+	reads === 'clock'
+		? `move the pulley, as far as its maker allows, so that the thread runs nearer to the pivot; the lever then stays about level; hang on more weight: ${percent(worstPct, 1)} at most`
+		: `move the guide farther from the arm, so that the thread stays about square to the stub: ${percent(worstPct, 1)} at most`;
+
+type Doubt = LeverChange & {readonly reads: Reads};
+
+/** What lever or thread do to the bias over the record, and what another place of the pulley would gain. */
+export const lever = {
+	leverStands: ({places}: {readonly places: readonly {readonly radiusMm: number; readonly clock: string}[]}) =>
+		`The lever stands at ${listed(places.map(({radiusMm, clock}) => `${clock} at ${mm(radiusMm)}`))}.`,
+	threadStands: ({places}: {readonly places: readonly {readonly radiusMm: number; readonly deg: number}[]}) =>
+		`Thread to stub: ${listed(places.map(({radiusMm, deg}) => `${plainNumber(deg)}° at ${mm(radiusMm)}`))}.`,
+	weightThatActs: ({reads, shares: [least, most], askedShare}: ActingWeight) =>
+		`${reads === 'clock' ? 'The lever' : 'The thread'} lets ${rounded(100 * least, 0)} to ${rounded(100 * most, 0)} % of the weight act. Skating asks for ${rounded(100 * askedShare, 0)} to 100 %.`,
+	doubt: ({reads, fromMm, toMm, measuredPct, expectedPct, openPct}: Doubt) => {
+		const part = reads === 'clock' ? 'lever' : 'thread';
+		return `The ${part} does not explain the bias: from ${plainNumber(fromMm)} to ${mm(toMm)} the bias should ${moves(expectedPct)}, but the readings make it ${moves(measuredPct)} (± ${percent(openPct, 1)}). Read the ${part} and the limits again before you move pulley or thread.`;
+	},
+	gain: ({reads, nowPct, isKept, turned, heldPct}: Gain) =>
+		`${isKept ? 'For another time: the' : 'The'} best setting leaves ${percent(nowPct, 1)}. To leave less, ${[...(turned ? [turnedText(reads, turned)] : []), ...(heldPct === undefined ? [] : [heldText(reads, heldPct)])].join('; or ')}.${isKept ? '' : ' Then probe again.'}`,
+	gainsNothing: 'Moving pulley or thread gains nothing.',
+	leavesLeast: ({nowPct}: {readonly nowPct: number}) =>
+		`The best setting leaves ${percent(nowPct, 1)}. With this pull no other place of pulley or thread leaves less.`,
+};
+
+type ActingWeight = {
+	readonly reads: Reads;
+	/** Least and most of the weight that acts over the radii. */
+	readonly shares: readonly [least: number, most: number];
+	/** The least that skating asks for, as part of the most. */
+	readonly askedShare: number;
+};

@@ -1,0 +1,70 @@
+import {listed, mm, percent, rounded} from '../../numbers.js';
+
+/** A reading as the gauge shows it, with the way the arm pushes. */
+type ShownAt = {readonly radiusMm: number; readonly shown: string};
+
+const listedAt = (readings: readonly ShownAt[]): string =>
+	listed(readings.map(({radiusMm, shown}) => `${shown} at ${mm(radiusMm)}`));
+
+/** The drag that figures are worked out with. */
+type DragTaken = {
+	readonly drag: number;
+	/** As much more or less as it is not known. */
+	readonly band: number;
+	/** Nobody typed another one. */
+	readonly isUsual: boolean;
+};
+
+const dragTaken = ({drag, band, isUsual}: DragTaken): string =>
+	`${rounded(drag, 2)} ± ${rounded(band, 2)}, ${isUsual ? 'the default' : 'as typed'}`;
+
+type Tried = {
+	/** Its number, and how the device was set. */
+	readonly name: string;
+	/** The most that it leaves over the record, where there are figures. */
+	readonly leftPct: number | undefined;
+	readonly isKept: boolean;
+	readonly isLeast: boolean;
+	/** One of those that were tried was kept. */
+	readonly isChosen: boolean;
+};
+
+const marksOf = ({isKept, isLeast, isChosen}: Tried): string => {
+	const marks = [...(isKept ? ['kept'] : []), ...(isLeast ? [isChosen ? 'least left over' : 'best so far'] : [])];
+	return marks.length === 0 ? '' : ` (${marks.join(', ')})`;
+};
+
+const aims = {wanted: 'Wanted here', best: 'Best with this device'};
+
+/** The settings that were read, and what the gauge is to show. */
+export const setting = {
+	name: ({name, isKept}: {readonly name: string; readonly isKept: boolean}) =>
+		`Bias setting ${isKept ? 'kept: number ' : ''}${name}`,
+	leaves: ({name, isKept, leftPct}: {readonly name: string; readonly isKept: boolean; readonly leftPct: number}) =>
+		`Bias setting ${isKept ? 'kept: number ' : ''}${name}. It leaves ${percent(leftPct, 1)} at most.`,
+	drag: (taken: DragTaken) => `Drag ${dragTaken(taken)}.`,
+	wantedOnGauge: ({middles}: {readonly middles: readonly ShownAt[]}) =>
+		`With the right bias the middle on the gauge is ${listedAt(middles)}.`,
+	tried: (tried: Tried) =>
+		`Setting ${tried.name}: ${tried.leftPct === undefined ? 'no figures' : `leaves ${percent(tried.leftPct, 1)} at most`}${marksOf(tried)}`,
+	noFigures: 'No figures with the bias on yet.',
+	noBest: 'No best setting: read two radii, and make sure the bias acts.',
+	columns: {wanted: 'wanted', read: 'read', alone: 'bias alone', left: 'left over', setGaugeTo: 'set gauge to'},
+	offScale: 'off scale',
+	wasSetTo: ({text}: {readonly text: string}) => `It was set to: ${text}.`,
+	aimShown: ({of, shows}: {readonly of: keyof typeof aims; readonly shows: string}) =>
+		`${aims[of]}: the gauge shows ${shows}.`,
+	aimBeyondTop: ({of, middle, end}: {readonly of: keyof typeof aims; readonly middle: string; readonly end: string}) =>
+		`${aims[of]}: middle ${middle}, but ${end}.`,
+	setGaugeTo: ({middles}: {readonly middles: readonly ShownAt[]}) =>
+		`Aim, middle of both limits: ${listedAt(middles)}.`,
+	thenLimits: ({limits}: {readonly limits: readonly {radiusMm: number; inner: string; outer: string}[]}) =>
+		`Inner and outer limit are then ${limits.map(({radiusMm, inner, outer}) => `${inner} and ${outer} at ${mm(radiusMm)}`).join('; ')}.`,
+	outerBeyondTop: ({outers, end}: {readonly outers: readonly ShownAt[]; readonly end: string}) =>
+		`With the right bias the outer limit may be ${listedAt(outers)}: ${end}.`,
+	frictionFirst: ({bandPct}: {readonly bandPct: number}) =>
+		`First cure the friction: ${percent(bandPct, 1)} is beyond limits. Until then set the bias to ± ${percent(bandPct / 2, 1)} and no finer.`,
+	torque:
+		'Wanted is 100 times drag times the sine of the angle between groove and the line from stylus to pivot. Bias must cancel that torque.',
+	noDevice: 'This arm has no bias device. Only its own pull acts against skating.',
+};

@@ -1,0 +1,129 @@
+const counted = (count: number, one: string): string => `${count} ${one}${count === 1 ? '' : 's'}`;
+
+const kinds = {arm: 'arm', cartridge: 'cartridge', tools: 'set of tools'} as const;
+
+type NamedProfile = {readonly kind: keyof typeof kinds; readonly name: string};
+
+/** Parts of an export; of what is left out of a list, the count is 0. */
+type Parts = {readonly checks: number; readonly profiles: number; readonly settings: boolean};
+type NewParts = Parts & {
+	/** On how many checks that are here something is noted later. */
+	readonly remarks: number;
+	/** How many profiles that are here get further names. */
+	readonly named?: number;
+	/** To how many of them something was noted as done. */
+	readonly noted?: number;
+};
+
+const listedParts = ({
+	checks,
+	remarks = 0,
+	profiles,
+	named = 0,
+	noted = 0,
+	settings,
+}: Parts & Partial<NewParts>): string =>
+	[
+		...(checks > 0 ? [counted(checks, 'check')] : []),
+		...(remarks > 0 ? [`later notes on ${counted(remarks, 'check')}`] : []),
+		...(profiles > 0 ? [counted(profiles, 'profile')] : []),
+		...(named > 0 ? [`names of ${counted(named, 'profile')}`] : []),
+		...(noted > 0 ? [`what was done to ${counted(noted, 'arm')}`] : []),
+		...(settings ? ['the settings'] : []),
+	].join(', ');
+
+/** Exports, and what comes of them when they are imported. */
+export const exchange = {
+	tableOfCsv: 'A table goes with --as csv only.',
+	nothingFiled: ({dataDir}: {readonly dataDir: string}) =>
+		`No check is on file in "${dataDir}", so the export holds none.`,
+	openLeftOut: 'The check in progress is not in the export: it is not filed yet.',
+	otherInside: ({id, holds}: {readonly id: string; readonly holds: string}) =>
+		`The finished check ${id} is left out: its file holds the check ${holds}.`,
+
+	head: ({
+		name,
+		checks,
+		exportedAt,
+		program,
+	}: {
+		readonly name: string;
+		readonly checks: number;
+		readonly exportedAt: string;
+		readonly program: string;
+	}) => `${name}: ${counted(checks, 'check')}, exported ${exportedAt} by armdrift ${program}.`,
+	nothingNew: 'Nothing in it is new.',
+	newParts: (parts: NewParts) => `New: ${listedParts(parts)}.`,
+	hereAlready: (parts: Parts) => `Here already: ${listedParts(parts)}.`,
+	added: (parts: NewParts) => `Added: ${listedParts(parts)}.`,
+	checkClash: ({id}: {readonly id: string}) =>
+		`Left out: ${id} is here with other content, and a filed check never changes.`,
+	openHere: ({id}: {readonly id: string}) => `Left out: ${id} is the check in progress here. File it first.`,
+	remarkClash: ({id}: {readonly id: string}) =>
+		`Left out: what is noted later on ${id}, because something else is noted here.`,
+	profileClash: ({theirs, ours}: {readonly theirs: NamedProfile; readonly ours: NamedProfile}) =>
+		theirs.name === ours.name
+			? `Left out: the ${kinds[theirs.kind]} "${theirs.name}", because one of that name is here with other answers.`
+			: `Left out: the ${kinds[theirs.kind]} "${theirs.name}", because it is here as "${ours.name}".`,
+	profileNamed: ({
+		kind,
+		name,
+		here,
+		there,
+		isTwofold,
+	}: {
+		readonly kind: NamedProfile['kind'];
+		/** What it will be called here, is called here now, and is called there. */
+		readonly name: string;
+		readonly here: string;
+		readonly there: string;
+		/** Each side gave it a name that the other does not know. */
+		readonly isTwofold: boolean;
+	}) => {
+		if (name !== here) return `Renamed: the ${kinds[kind]} "${here}" is called "${name}" now; both names find it.`;
+		return isTwofold
+			? `Two names: the ${kinds[kind]} "${name}" is called "${there}" there. It stays "${name}"; both names find it.`
+			: `Names: the ${kinds[kind]} "${name}" is found under its former names of there too.`;
+	},
+	ownSettings: 'Left out: the settings, because there are settings here already.',
+	unknownKey: ({key}: {readonly key: string}) => `Left out: "${key}", which this version has no place for.`,
+	addIt: 'Add what is new? y / n ',
+	nobodyToAsk: 'Nothing was added: without a terminal to ask at, use --yes.',
+	nothingChanged: 'Nothing was changed.',
+	stopped: ({done, all}: {readonly done: number; readonly all: number}) =>
+		`Stopped: ${done} of ${all} checks were added. The same import again adds the rest.`,
+
+	/** Why an export cannot be used, behind `notUsed`. */
+	notUsed: ({file, because}: {readonly file: string; readonly because: string}) =>
+		`The export could not be used from "${file}": ${because}`,
+	notOurs: ({kind}: {readonly kind: string}) => `it is no export of this program (no "kind": "${kind}" in it).`,
+	changedMeanwhile: 'it was changed meanwhile. Start the import again.',
+	cutShort: 'its last line is missing, so it was cut short.',
+	wanted: ({
+		where,
+		found,
+		wanted,
+	}: {
+		readonly where: string;
+		readonly found: string;
+		readonly wanted: 'check' | 'checks' | 'id' | 'text' | 'version';
+	}) => {
+		const wants = {
+			check: 'a check',
+			checks: 'a list of checks',
+			id: 'the id of the check in its record',
+			text: 'a text',
+			version: 'a whole number from 1',
+		};
+		return `${where}: found ${found}. Wanted: ${wants[wanted]}.`;
+	},
+	checkInLine: ({line}: {readonly line: number}) => `line ${line}: check`,
+	twice: ({key}: {readonly key: string}) => `the key "${key}" stands in it twice.`,
+	checkTwice: ({where, id}: {readonly where: string; readonly id: string}) =>
+		`${where}.id: the check ${id} stands in it twice.`,
+	practice: ({where, id}: {readonly where: string; readonly id: string}) =>
+		`${where}: the check ${id} is practice on an invented arm. Take it out of the file.`,
+	notIssued: ({where}: {readonly where: string}) => `${where}.record.issued is not what is wanted here.`,
+	forbiddenKey: ({where}: {readonly where: string}) => `${where} has a key "__proto__", which would be lost.`,
+	tooDeep: ({where}: {readonly where: string}) => `${where} is nested too deeply.`,
+};

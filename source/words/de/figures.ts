@@ -1,0 +1,64 @@
+import type {WouldDecide, Zone} from '../../measures/verdict.js';
+import type {MeasuredRadius} from '../../results/figures-types.js';
+import {decimalsFor, mm, percent, printsAsZero, rounded, span} from '../numbers.js';
+
+/** Which way the arm pushes: toward the rim, or toward the spindle. */
+export const wayOf = (forcePct: number): 'out' | 'in' => (forcePct < 0 ? 'in' : 'out');
+
+/** A size with its way, '6.8 % out'; one that prints as zero has none. */
+export const forceWithWay = (force: number, unit: string, decimals: number): string => {
+	const size = `${rounded(Math.abs(force), decimals)} ${unit}`;
+	return printsAsZero(force, decimals) ? size : `${size} ${wayOf(force)}`;
+};
+
+/** A side force in words, such as '6.8 % out ± 0.5 %'. */
+export const sideForce = (forcePct: number, uncertaintyPct: number): string => {
+	const decimals = decimalsFor(uncertaintyPct);
+	return `${forceWithWay(forcePct, '%', decimals)} ± ${percent(uncertaintyPct, decimals)}`;
+};
+
+export const pullAt = ({pullPct, pullUncertaintyPct, radiusMm}: MeasuredRadius): string =>
+	`${sideForce(pullPct, pullUncertaintyPct)} at ${mm(radiusMm)}`;
+
+export const bandAt = ({bandPct, bandUncertaintyPct, radiusMm}: MeasuredRadius): string =>
+	`${span(bandPct, bandUncertaintyPct)} at ${mm(radiusMm)}`;
+
+type Table = {readonly head: readonly string[]; readonly rows: readonly (readonly string[])[]};
+
+/** A table read out: 'inner 68 mm: before 6.8 %, now 1.2 %.' */
+const rowsInWords = ({head, rows}: Table): string =>
+	rows
+		.map(([name, ...cells]) => `${name}: ${cells.map((cell, index) => `${head[index + 1]} ${cell}`).join(', ')}.`)
+		.join(' ');
+
+/** What is sure of an undecided figure, first. */
+export const sureFirst = (atWorst: Zone): string => (atWorst === 'beyond' ? 'maybe beyond' : 'usable, maybe good');
+
+/** What would decide an undecided figure. */
+export const wouldDecideIt = (wouldDecide: WouldDecide, atWorst: Zone): string => {
+	if ('rounds' in wouldDecide) return `take ${wouldDecide.rounds} rounds in all; that will probably decide it`;
+	if ('finerStep' in wouldDecide) return 'read and nudge in finer steps; that will probably decide it';
+	return `it lies on the limit and more rounds will not help: treat it as ${atWorst === 'beyond' ? 'beyond limits' : atWorst}`;
+};
+
+/** The word for a verdict, the same everywhere. */
+export const verdictWord = {
+	good: 'GOOD',
+	usable: 'USABLE',
+	beyond: 'BEYOND LIMITS',
+	undecided: 'UNDECIDED',
+	'off-scale': 'OFF SCALE',
+} as const;
+
+/** How figures, and what is thought of them, are put wherever they are named. */
+export const figures = {
+	wayOf,
+	forceWithWay,
+	sideForce,
+	pullAt,
+	bandAt,
+	rowsInWords,
+	sureFirst,
+	wouldDecideIt,
+	verdictWord,
+};

@@ -1,0 +1,32 @@
+import type {ReasonId} from '../../procedure/reasons.js';
+
+/** Why someone went on, or struck a round out. */
+export const reasons: Readonly<Record<ReasonId, string>> = {
+	'cannot-level': 'the deck cannot be levelled here',
+	'spring-loaded': 'a spring makes the tracking force',
+	'level-cannot-turn': 'the level cannot be turned round',
+	'known-what-moved': 'I know what moved; it does not matter',
+	'time-short': 'time is short',
+	'someone-else': 'someone else will do it',
+	'cannot-do-here': 'it cannot be done here',
+	'owner-wants-force': 'the owner wants this force',
+	'no-scale': 'the scale is not at hand',
+	'maker-wants-power': 'the maker wants the power on for this check',
+	'licensed-person': 'a licensed person is in charge',
+	'mat-must-stay': 'steel platter or magnet: the mat must stay on',
+	'no-guard': 'this cartridge has no guard',
+	'trough-full': 'the trough cannot be emptied',
+	'damper-built-in': 'the damping is built into the arm',
+	'bias-stays': 'the bias cannot be taken off',
+	'maker-forbids-unhooking': 'its maker forbids unhooking it',
+	'part-of-fault': 'it belongs to the fault I look for',
+	'cannot-change-here': 'it cannot be changed here',
+	'guard-only': "only the guard takes it out of the maker's range, and only for the probe",
+	'no-range': 'the maker gives no range',
+	'gauge-height-fixed': 'the gauge cannot stand lower or higher',
+	'arm-touches-elsewhere': 'the arm touches elsewhere',
+	bumped: 'bumped the deck',
+	'not-settled': 'read before it was still',
+	misread: 'misread the gauge',
+	draught: 'draught or a door',
+};

@@ -1,0 +1,16 @@
+import {dayText} from '../../dates.js';
+
+type CalendarText = {
+	/** Why it is due then, as it was said at the check. */
+	readonly because: string;
+	readonly last: {readonly date: string; readonly id: string};
+	/** The day on which it was due, where that is over. */
+	readonly dueSince?: string;
+};
+
+/** What a calendar shows of the next check of an arm. */
+export const calendar = {
+	summary: ({arm}: {arm: string}) => `Check tonearm: ${arm}`,
+	description: ({because, last, dueSince}: CalendarText) =>
+		`${dueSince === undefined ? '' : `Due since ${dayText(dueSince)}. `}${because} Last checked on ${dayText(last.date)} (${last.id}).`,
+};

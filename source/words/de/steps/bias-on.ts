@@ -1,0 +1,81 @@
+import type {AtRadius, GaugeAtRadius} from '../../../procedure/step-values.js';
+import {rounded} from '../../numbers.js';
+import type {StepSentences} from '../../step-sentences.js';
+import {atRadius, placedAt} from '../at-radius.js';
+import {deviceWords} from '../bias-devices.js';
+
+/** The rounds at one radius. */
+const probe = {
+	ask: (at: GaugeAtRadius) => `Bias on. ${placedAt(at)}.`,
+	why: 'Read the same two limits as before. The pull without bias is taken off; what is left is the bias.',
+	mistake: 'Judging by one limit. Bias shifts both; friction keeps them apart.',
+};
+
+/** How a lever stands at one radius. */
+const lever = {
+	ask: (at: AtRadius) =>
+		`Leave the arm on the gauge${atRadius(at)}. Where does the lever point, as a clock hand? Not seen: -.`,
+	why: 'A level lever (3:00 or 9:00) lets the whole weight act. At 30° from upright half of it acts, upright nothing. It is a guide; the readings decide.',
+	mistake: 'Reading it with the arm in its rest.',
+};
+
+/** How a thread stands at one radius. */
+const thread = {
+	ask: (at: AtRadius) =>
+		`Leave the arm on the gauge${atRadius(at)}. What angle do thread and stub make from above? Not seen: -.`,
+	why: 'At 90° the whole weight acts, at 30° half of it. It is a guide; the readings decide.',
+	mistake: 'Measuring from the arm tube, not from the stub.',
+};
+
+export const biasOn = {
+	'bias-drag': {
+		title: 'Drag of the groove',
+		ask: ({usualDrag, hasDevice}) =>
+			hasDevice
+				? `Type the drag, as part of the tracking force. Default: ${rounded(usualDrag, 2)}.`
+				: `Skating asks this of the arm. Drag: ${rounded(usualDrag, 2)}, the default. Enter goes on.`,
+		why: 'The drag of the groove turns the arm toward the spindle: that is skating. Bias must cancel it. No published drag was found, so it is assumed.',
+		mistake: 'Setting the bias finer than the drag is known. The picture shows ± 0.05.',
+	},
+	'bias-radius-middle': {
+		title: 'Middle radius',
+		ask: 'Type a middle radius for the bias. None: -.',
+		why: 'Skating is least near the middle of the record. Some devices pull most just there.',
+		mistake: 'Leaving it out with a lever. A lever can be right at both ends and wrong between.',
+	},
+	'bias-weight': {
+		title: 'Bias weight',
+		ask: 'How heavy is the bias weight now? Not known: -.',
+		why: 'With it the advice is in grams.',
+		mistake: 'Adding lever or hook. Type only what you hang on.',
+	},
+	'bias-set': {
+		title: 'How it is set',
+		ask: 'Set the bias device. Type its notch or dial number. None: -.',
+		why: 'Each setting keeps its readings. You can go back to the best one.',
+		mistake: 'Typing only what you changed.',
+		caution: 'Lock the arm, guard on, while your hands are at the device.',
+	},
+	'bias-on': {
+		title: 'Bias on',
+		ask: ({device}) => `${deviceWords[device].on} Touch nothing else. Done?`,
+		why: 'If nothing else changes, the change of the readings is the bias.',
+		mistake: 'Moving a lead on the way to the device.',
+		caution: 'Lock the arm, guard on, while your hands are at the device. Go only as far as its maker allows.',
+	},
+	'probe-bias-outer': {title: 'Probe, bias on, outer', ...probe},
+	'bias-clock-outer': {title: 'Lever, outer radius', ...lever},
+	'bias-angle-outer': {title: 'Thread, outer radius', ...thread},
+	'probe-bias-middle': {title: 'Probe, bias on, middle', ...probe},
+	'bias-clock-middle': {title: 'Lever, middle radius', ...lever},
+	'bias-angle-middle': {title: 'Thread, middle radius', ...thread},
+	'probe-bias-inner': {title: 'Probe, bias on, inner', ...probe},
+	'bias-clock-inner': {title: 'Lever, inner radius', ...lever},
+	'bias-angle-inner': {title: 'Thread, inner radius', ...thread},
+	'bias-result': {
+		title: 'Bias against skating',
+		ask: '',
+		why: 'Friction hides all that is smaller than half of it, and the drag is assumed. Once less is left over, stop.',
+		mistake: 'Chasing the last tenth at one radius and losing it at another.',
+	},
+} satisfies Partial<StepSentences>;

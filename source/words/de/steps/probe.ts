@@ -1,0 +1,62 @@
+import type {GaugeAtRadius} from '../../../procedure/step-values.js';
+import type {StepSentences} from '../../step-sentences.js';
+import {placedAt} from '../at-radius.js';
+
+const rounds = {
+	ask: (at: GaugeAtRadius) => `${placedAt(at)}.`,
+	why: 'Between the limits friction holds the arm. Their middle is the pull, their distance is the friction.',
+	mistake: 'Nudging too far, or reading before the arm is still. An inner limit that reads out is normal.',
+};
+
+/** The pointer of a gauge that cannot be turned, read with nothing touching it. */
+const freeZero = {
+	why: 'The gauge may not show zero when nothing touches it. Both readings, before and after, tell how far off it is.',
+	mistake: 'Turning the zero screw. Leave it alone until the last round.',
+};
+
+export const probe = {
+	'first-swing': {
+		title: 'One full swing',
+		short: 'Swung and nudged?',
+		ask: ({isUnipivot}) =>
+			`Swing the arm to the label and back. Nudge it once each way${isUnipivot ? ', at pivot height' : ''}. Done?`,
+		why: 'Oil and leads settle. This swing does not count.',
+		mistake: 'Turning the zero screw of the gauge. Leave it alone until the last round.',
+	},
+	'probe-end': {
+		title: 'Arm locked again',
+		short: 'Arm locked?',
+		ask: 'Lift the arm into its rest and lock it. Done?',
+		why: 'The stylus is safe while you read the verdict.',
+		mistake: 'Pulling the gauge from under the arm.',
+	},
+	'zero-free-before': {
+		title: 'Zero of the gauge, before',
+		ask: 'Arm in its rest. Type what the bare gauge shows, + or −. Not readable: -.',
+		...freeZero,
+	},
+	'probe-inner': {
+		title: 'Probe, inner',
+		...rounds,
+		caution: 'Lower the arm by its lifter. Do not swing it on.',
+	},
+	'probe-outer': {title: 'Probe, outer', ...rounds},
+	'probe-extra': {title: 'Probe, third', ...rounds},
+	'probe-closing': {
+		title: 'Closing round, inner',
+		ask: (at) => `${placedAt(at)}. One last round.`,
+		why: 'It shows whether something moved while you probed. It counts like any round.',
+		mistake: 'Leaving it out because the figures look fine.',
+	},
+	'zero-free-after': {
+		title: 'Zero of the gauge, after',
+		ask: 'Lift the arm into its rest. Type what the bare gauge shows. Not readable: -.',
+		...freeZero,
+	},
+	verdict: {
+		title: 'Verdict',
+		ask: '',
+		why: 'A verdict needs the figure with its whole ± on one side of a limit. Else it is undecided, and you see what would decide it.',
+		mistake: 'Taking undecided for bad. It tells how well you measured, not how bad the arm is.',
+	},
+} satisfies Partial<StepSentences>;

@@ -1,0 +1,13 @@
+import type {StepSentences} from '../../step-sentences.js';
+
+export const safe = {
+	safe: {
+		title: 'Make safe',
+		short: 'Look at each line. n: one by one.',
+		ask: 'Tick each line.',
+		why: 'A thump through a live amplifier can destroy loudspeakers. A platter that creeps drags gauge and stylus along.',
+		mistake: 'Opening the plinth with the mains plugged in.',
+		caution:
+			"A stylus is sharp; its cantilever breaks at a touch. This is mechanics only: wiring, earthing and repair are for licensed or authorised people under local codes. The maker's instructions come first. The warranty may forbid touching a bearing.",
+	},
+} satisfies Partial<StepSentences>;
