@@ -27,8 +27,8 @@ const things: Sentences<ThingValues> = {
 const the: (thing: Thing) => string = speaker(things);
 
 const damages: Sentences<DamageValues> = {
-	checksum: () => 'ihre Prüfsumme passt nicht: die Datei wurde außerhalb dieses Programms geändert',
-	content: (misfit) => `ihr Inhalt passt nicht (${misfitText(misfit)})`,
+	checksum: () => 'die Prüfsumme passt nicht: die Datei wurde außerhalb dieses Programms geändert',
+	content: (misfit) => `der Inhalt passt nicht (${misfitText(misfit)})`,
 	empty: () => 'die Datei ist leer',
 	'no-number': () => 'der Datei fehlt die laufende Nummer',
 	'no-time': () => 'in der Datei steht nicht, wann sie gespeichert wurde',
@@ -119,7 +119,7 @@ export const store: Sentences<StoreFaultValues> = {
 	'part-left': ({thing, file, left}) =>
 		`${the(thing)} ist vollständig in „${file}“. Nur „${left}“ ließ sich nicht löschen: von Hand löschen.`,
 	'not-cleared': ({file, id, system}) =>
-		`Die Prüfung ${id} IST ABGELEGT. Nur ihr offener Rest ließ sich nicht aus „${file}“ räumen${system === undefined ? '.' : `: ${meaningOf(system)}`} Das geschieht bei einem späteren Start.`,
+		`Die Prüfung ${id} IST ABGELEGT. Nur was davon offen war, ließ sich nicht aus „${file}“ räumen${system === undefined ? '.' : `: ${meaningOf(system)}`} Das geschieht bei einem späteren Start.`,
 	'not-read': ({thing, file, system}) => `${the(thing)} war in „${file}“ nicht lesbar: ${meaningOf(system)}`,
 	'not-removed': ({thing, file, system}) => `${the(thing)} wurde nicht aus „${file}“ entfernt: ${meaningOf(system)}`,
 	'target-there': ({file, option, mayForce}) =>
