@@ -20,9 +20,9 @@ const examples = `  armdrift                         beginnen oder weitermachen
   armdrift recheck                 was zuerst fällig ist, schneller nachprüfen
   armdrift practice                üben am erfundenen Arm, ohne Laufwerk
   armdrift due                     welche Arme wann fällig sind
-  armdrift --plain < antworten     Zeile für Zeile oder aus einer Datei
+  armdrift --plain < answers       Zeile für Zeile oder aus einer Datei
   armdrift compute check.json      nur die Zahlen
-  armdrift help readings           wie Messwerte getippt werden; „help“: Themen
+  armdrift help readings           wie man Messwerte tippt; allein: alle Themen
 `;
 
 const exitStatuses = `Exit-Status: ${exitStatusRows.map(([status, meaning]) => `${status} ${meaning}`).join('; ')}.`;
