@@ -73,15 +73,15 @@ export const store: Sentences<StoreFaultValues> = {
 	'left-there': ({thing, file, damage}) =>
 		`${the(thing)} ist in „${file}“ nicht verwendbar: ${damageOf(damage)}. Die Datei blieb dort, weil jetzt nichts geschrieben werden kann.`,
 	'remark-damaged': ({thing, file, damage}) =>
-		`${the(thing)} ist in „${file}“ nicht verwendbar: ${damageOf(damage)}. Eine heile Kopie zurücklegen; oder die Prüfung unter frühere Prüfungen öffnen und angeben, ob sie zählt.`,
+		`${the(thing)} ist in „${file}“ nicht verwendbar: ${damageOf(damage)}. Eine heile Kopie zurücklegen; oder die Prüfung unter „frühere Prüfungen“ öffnen und angeben, ob sie zählt.`,
 	'not-removable': ({thing, file, damage}) =>
 		`${the(thing)} wurde nicht aus „${file}“ entfernt: ${damageOf(damage)}. Diese Datei verschieben, dann erneut versuchen.`,
 	'not-set-aside': ({thing, file, damage, system}) =>
 		`${the(thing)} ist beschädigt (${damageOf(damage)}) und wurde nicht in „${file}“ gespeichert: ${meaningOf(system)}`,
 	locked: ({file, dataDir, pid, since, host, isSure = true}) =>
 		host === undefined
-			? `Ein anderes armdrift (Prozess ${pid}, seit ${since}) schreibt in „${dataDir}“. Zuerst jenes verlassen; ${isSure ? 'frühere Prüfungen bleiben so lange lesbar.' : `läuft keines, die Datei „${file}“ löschen.`}`
-			: `Ein anderes armdrift (Prozess ${pid} auf dem Rechner ${host}, seit ${since}) schreibt in „${dataDir}“. Zuerst jenes verlassen; läuft es nicht mehr, die Datei „${file}“ löschen.`,
+			? `Ein anderes armdrift (Prozess ${pid}, seit ${since}) schreibt in „${dataDir}“. Zuerst jenes beenden; ${isSure ? 'frühere Prüfungen bleiben so lange lesbar.' : `läuft keines, die Datei „${file}“ löschen.`}`
+			: `Ein anderes armdrift (Prozess ${pid} auf dem Rechner ${host}, seit ${since}) schreibt in „${dataDir}“. Zuerst jenes beenden; läuft es nicht mehr, die Datei „${file}“ löschen.`,
 	'no-check': ({dataDir, id}) =>
 		`Die fertige Prüfung ${id} liegt nicht in „${dataDir}“. Die Kennungen stehen in der Liste der früheren Prüfungen.`,
 	'no-id': ({file, id}) =>

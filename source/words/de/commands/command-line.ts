@@ -3,7 +3,7 @@ export const exitStatusRows = [
 	['0', 'erledigt'],
 	['1', 'Lesen oder Schreiben ging nicht'],
 	['2', 'Aufruf, Eingabe falsch oder kein Terminal'],
-	['3', 'Eingabe zu Ende, oder verlassen mit offener Prüfung (gespeichert)'],
+	['3', 'Eingabe zu Ende, oder beendet mit offener Prüfung (gespeichert)'],
 	['4', 'ein anderes armdrift schreibt'],
 	['5', 'ein Import ließ etwas aus, das hier anders ist'],
 	['10', 'etwas ist fällig'],
@@ -43,18 +43,13 @@ export const commandLine = {
 	notUtf8:
 		'Ein Name in der Befehlszeile oder in ARMDRIFT_DATA ist kein UTF-8. Datei oder Ordner umbenennen, dann erneut versuchen.',
 	man: 'Handbuchseite ausgeben: armdrift --man | man -l -',
-	unknownCommand: ({
-		command,
-		meant,
-		known,
-	}: {
-		readonly command: string;
-		readonly meant: string | undefined;
-		readonly known: readonly string[];
-	}) =>
-		meant === undefined
-			? `Fehler: Befehl „${command}“ unbekannt; die Befehle sind: ${known.join(', ')}`
-			: `Fehler: Befehl „${command}“ unbekannt; gemeint „${meant}“?`,
+	/** What stands over the parts of the help. */
+	headings: {'Usage:': 'Aufruf:', 'Arguments:': 'Angaben:', 'Options:': 'Optionen:', 'Commands:': 'Befehle:'},
+	withChoices: ({about, choices}: {readonly about: string; readonly choices: readonly string[]}) =>
+		`${about} (${choices.join(', ')})`,
+	allowed: ({choices}: {readonly choices: readonly string[]}) => `Erlaubt: ${choices.join(', ')}.`,
+	version: 'Version ausgeben',
+	helpOption: 'diese Hilfe ausgeben',
 	wholeNumber: ({least}: {readonly least: number}) => `Nötig ist eine ganze Zahl ab ${least}.`,
 	dayWanted: 'Nötig ist ein Tag wie 2026-11-25, ein Monat wie 2026-11 oder ein Jahr.',
 	recheck: {

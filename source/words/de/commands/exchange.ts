@@ -2,7 +2,7 @@ const counted = (count: number, one: string, several: string): string => `${coun
 const checksCounted = (count: number): string => counted(count, 'Prüfung', 'Prüfungen');
 
 /** Each of them is masculine. */
-const kinds = {arm: 'Arm', cartridge: 'Tonabnehmer', tools: 'Gerätesatz'} as const;
+const kinds = {arm: 'Arm', cartridge: 'Tonabnehmer', tools: 'Werkzeugsatz'} as const;
 
 type NamedProfile = {readonly kind: keyof typeof kinds; readonly name: string};
 
@@ -30,7 +30,7 @@ const listedParts = ({
 		...(remarks > 0 ? [`spätere Notizen zu ${checksCounted(remarks)}`] : []),
 		...(profiles > 0 ? [counted(profiles, 'Profil', 'Profile')] : []),
 		...(named > 0 ? [`Namen von ${counted(named, 'Profil', 'Profilen')}`] : []),
-		...(noted > 0 ? [`Arbeiten an ${counted(noted, 'Arm', 'Armen')}`] : []),
+		...(noted > 0 ? [`Gemachtes an ${counted(noted, 'Arm', 'Armen')}`] : []),
 		...(settings ? ['die Einstellungen'] : []),
 	].join(', ');
 

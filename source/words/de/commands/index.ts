@@ -65,7 +65,7 @@ export const commands = {
 			`letzte Prüfung ${date}. ${because}`,
 		written: ({arms, cancelled, file}: {readonly arms: number; readonly cancelled: number; readonly file: string}) => {
 			const dates = arms === 0 ? 'kein Termin' : arms === 1 ? 'der Termin eines Arms' : `die Termine von ${arms} Armen`;
-			const taken = cancelled === 0 ? '' : `; ${cancelled === 1 ? 'einer' : cancelled} gestrichen (Arm weggelegt)`;
+			const taken = cancelled === 0 ? '' : `; ${cancelled === 1 ? 'einer' : cancelled} gestrichen (Arm beiseite)`;
 			return `In „${file}“ geschrieben: ${dates}${taken}.`;
 		},
 	},
@@ -143,7 +143,7 @@ export const commands = {
 		newArm: 'neuer Arm',
 		itsEnd: 'Ende',
 		nothingOpen: 'Es gibt keine unfertige Prüfung; eine neue beginnen.',
-		cameToEnd: 'Diese Prüfung war zu Ende; sie ist jetzt abgelegt, siehe frühere Prüfungen.',
+		cameToEnd: 'Diese Prüfung war zu Ende; sie ist jetzt abgelegt, siehe „frühere Prüfungen“.',
 		voidAlready: ({reason}: {readonly reason: string}) => `Diese Prüfung ist schon ungültig: ${reason}.`,
 		notVoid: 'Diese Prüfung ist nicht ungültig.',
 		/** What is noted beside one check, or beside all of them, cannot be read. */
@@ -174,13 +174,13 @@ export const commands = {
 		goOn: ({goOn}: {readonly goOn: string}) => `Weiter mit: ${goOn}`,
 		goOnWithDeck: ({isReady, goOn}: {readonly isReady: boolean; readonly goOn: string}) =>
 			isReady ? `Laufwerk spielbereit. Weiter mit: ${goOn}` : `Laufwerk nicht spielbereit. Weiter mit: ${goOn}`,
-		nothingOpen: 'Verlassen; keine Prüfung ist offen.',
+		nothingOpen: 'Beendet; keine Prüfung ist offen.',
 		filed: ({id, verdict}: {readonly id: string; readonly verdict: string | null | undefined}) =>
 			`Abgelegt als ${id}: ${verdict ?? 'kein Urteil'}.`,
 		practiceFiled: ({id, verdict}: {readonly id: string; readonly verdict: string | null | undefined}) =>
 			`ÜBUNG, abgelegt als ${id}: ${verdict ?? 'kein Urteil'}.`,
-		deckNotReady: 'Laufwerk NICHT spielbereit: siehe Rückbauliste unter frühere Prüfungen.',
-		deckReady: 'Laufwerk spielbereit; bei der ersten Platte leise stellen.',
+		deckNotReady: 'Laufwerk NICHT spielbereit: Zurückbauen unter „frühere Prüfungen“.',
+		deckReady: 'Laufwerk spielbereit; bei der ersten Platte leise drehen.',
 		practiceReport: ({command}: {readonly command: string}) => `Bericht dazu: ${command}`,
 	},
 };

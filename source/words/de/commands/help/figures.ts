@@ -25,7 +25,7 @@ export const onFigures: readonly Topic[] = [
 					],
 					['Losbrechkraft', 'die halbe Reibung: so viel bewegt den Arm gerade, in jede Richtung'],
 					[
-						'Neigungsanteil',
+						'Anteil der Neigung',
 						`was die Neigung des Laufwerks am Zug ausmacht. Er steht neben dem Zug und wird nie abgezogen: Abhilfe ist, das Laufwerk waagrecht zu stellen. Gut bis zu einem Viertel des guten Zugs (${pct({value: limits.pullGoodPct.value / 4})})`,
 					],
 				],
@@ -37,7 +37,7 @@ export const onFigures: readonly Topic[] = [
 					['außerhalb', 'die Ursachen sind genannt, mit dem nächsten Schritt und wer ihn tut'],
 					[
 						'unentschieden',
-						'das ± reicht über eine Grenze. Zuerst kommt, was sicher ist (brauchbar, vielleicht gut), dann, was entscheiden würde: so viele Runden mehr, ein feinerer Ableseschritt, oder nichts, weil die Zahl auf der Grenze liegt',
+						'das ± reicht über eine Grenze. Zuerst kommt, was sicher ist (brauchbar bis gut), dann, was entscheiden würde: so viele Runden mehr, ein feinerer Ableseschritt, oder nichts, weil die Zahl auf der Grenze liegt',
 					],
 				],
 			},
@@ -59,7 +59,7 @@ export const onFigures: readonly Topic[] = [
 		name: 'bias',
 		title: 'die Antiskating-Vorrichtung nach Messwerten einstellen',
 		blocks: [
-			'Vom Urteil aus beginnen: bei einem gesunden Arm sofort, sonst unter „anderer Weg“. Es geht mit Antiskating weiter. Liegt die Reibung außerhalb der Grenzen, zuerst sie beheben: feiner als die halbe Reibung lässt sich Antiskating nicht einstellen.',
+			'Vom Urteil aus beginnen: bei einem gesunden Arm sofort, sonst unter „ein anderer Weg“. Es geht mit Antiskating weiter. Liegt die Reibung außerhalb der Grenzen, zuerst sie beheben: feiner als die halbe Reibung lässt sich Antiskating nicht einstellen.',
 			'Die Rille zieht an der Nadel. Die Linie von der Nadel zum Drehpunkt ist keine Tangente der Rille; so entsteht ein Drehmoment zur Achse hin. Antiskating muss es aufheben: Rillenreibung × φ; φ ist der Sinus des Winkels zwischen Rillentangente und dieser Linie. Er folgt allein aus effektiver Länge und Montageabstand. So gibt es für jeden Radius einen Sollwert: 100 × Rillenreibung × φ Prozent, zum Rand hin. Eigener Zug und Antiskating zusammen müssen ihn ergeben.',
 			'Zahlen und Kurve sind Prozent der Abspielkraft. Was einzustellen ist, steht so da, wie der Kraftmesser es zeigen wird, auf seinen Schritt genau: in Prozent der Kraft, die er trägt (mit Nadelschutz), seine Nullanzeige eingerechnet.',
 			{
@@ -80,13 +80,13 @@ export const onFigures: readonly Topic[] = [
 						'die Hälfte der größten Reibung: feiner ist keine Einstellung ablesbar, darunter aufhören',
 					],
 					[
-						'Innen-, Außenflanke',
-						'wie sich die Last beim Abspielen auf die Rillenflanken verteilt. Die Flanke nimmt das übrige Drehmoment auf, geteilt durch den Kosinus jenes Winkels, etwas mehr als das Drehmoment selbst',
+						'Rillenwand',
+						'wie sich die Last beim Abspielen auf innere und äußere Rillenwand verteilt. Die Wand nimmt das übrige Drehmoment auf, geteilt durch den Kosinus jenes Winkels, etwas mehr als das Drehmoment selbst',
 					],
 				],
 			},
 			'Jede Einstellung behält ihre Messwerte, die beste ist bezeichnet, und der Weg zurück zu ihr steht offen.',
-			'Bei einem Hebel mit Gewicht und Umlenkrolle oder einem Faden über einer Öse fragt das Programm an jedem Radius nach der Stellung des Hebels oder dem Winkel des Fadens. Das zeigt, wie gleichmäßig das Gewicht wirkt und was eine andere Fadenlänge oder ein anderer Ort der Rolle brächte. Es ist ein Anhalt; die nächsten Messwerte entscheiden.',
+			'Bei einem Hebel mit Gewicht und Rolle oder einem Faden durch eine Führung fragt das Programm an jedem Radius nach der Stellung des Hebels oder dem Winkel des Fadens. Das zeigt, wie gleichmäßig das Gewicht wirkt und was eine andere Fadenlänge oder ein anderer Ort der Rolle brächte. Es ist ein Anhalt; die nächsten Messwerte entscheiden.',
 		],
 	},
 ];

@@ -15,7 +15,7 @@ export const onFiles: readonly Topic[] = [
 					'armdrift report --all --as html --out ORDNER',
 				],
 			},
-			'Mit --all bekommt jede Prüfung eine eigene Datei; zusammen mit --arm nur die eines Arms. Ein Bericht ist eine Datei: kein Skript, nichts von außen. Der einer Prüfung beginnt mit einer Seite für den Besitzer des Arms; der Rest ist für den, der ihn einstellt. Auf der Seite einer früheren Prüfung schreibt ihn eine Taste: er liegt dann in reports/ im Datenordner, unter der Kennung der Prüfung, und öffnet sich, wo es einen Desktop gibt. Auf Papier nennt jede Seite Arm und Tag, in Chromium ab 131; andere Browser lassen das womöglich weg.',
+			'Mit --all bekommt jede Prüfung eine eigene Datei; zusammen mit --arm nur die eines Arms. Ein Bericht ist eine Datei: kein Skript, nichts von außen. Der einer Prüfung beginnt mit einer Seite für den Besitzer des Arms; das Übrige ist für den, der ihn einstellt. Auf der Seite einer früheren Prüfung schreibt ihn eine Taste: er liegt dann in reports/ im Datenordner, unter der Kennung der Prüfung, und öffnet sich, wo es einen Desktop gibt. Auf Papier nennt jede Seite Arm und Tag, in Chromium ab 131; andere Browser lassen das womöglich weg.',
 			'Ein Export enthält alles außer der laufenden Prüfung, eine Prüfung je Zeile (JSON Lines). Gleiche Daten ergeben den gleichen Export, woher sie auch kamen.',
 			{
 				lines: [
@@ -26,10 +26,10 @@ export const onFiles: readonly Topic[] = [
 				],
 			},
 			'Ein Import zeigt zuerst, was neu ist. Er überschreibt nichts, und derselbe Import fügt beim zweiten Mal nichts hinzu. Ein Arm, der auf einer Seite umbenannt wurde, ist danach ein Arm mit allen seinen Namen. Benannten ihn beide Seiten um, bleibt der hiesige Name, und das wird gesagt. Exporte früherer Versionen, ein einziges JSON-Dokument, lassen sich weiter importieren, bis 512 MB.',
-			'Das CSV hat eine Zeile je Messradius, in Prozent der Abspielkraft, + zum Rand, ± für 95 %. Mit --table bias hat es eine Zeile je Runde mit Antiskating, in der Einheit des Kraftmessers. done_since, done_on und done_note sagen, was vor dieser Prüfung am Arm getan wurde: die Arten (levelled, leads, bearing, cartridge, moved, other), ihre Tage und die getippten Worte.',
+			'Das CSV hat eine Zeile je Messradius, in Prozent der Abspielkraft, + zum Rand, ± für 95 %. Mit --table bias hat es eine Zeile je Runde mit Antiskating, in der Einheit des Kraftmessers. done_since, done_on und done_note sagen, was vor dieser Prüfung am Arm gemacht wurde: die Arten (levelled, leads, bearing, cartridge, moved, other), ihre Tage und die getippten Worte.',
 			'Kunden stehen in keinem CSV und in keinem Bericht für den Hersteller. Sie stehen nur auf dem Blatt ihrer Prüfung und im JSON, das die Sicherung ist.',
 			{lines: ['armdrift due --calendar checks.ics']},
-			'Der Kalender hat einen Termin je Arm und eine Erinnerung eine Woche davor. Die Datei nach der nächsten Prüfung wieder einlesen: der Termin wandert und verdoppelt sich nicht. Eine überfällige Prüfung kommt auf morgen; ein weggelegter Arm verliert seinen Termin.',
+			'Der Kalender hat einen Termin je Arm und eine Erinnerung eine Woche davor. Die Datei nach der nächsten Prüfung wieder einlesen: der Termin wandert und verdoppelt sich nicht. Eine überfällige Prüfung kommt auf morgen; ein beiseitegelegter Arm verliert seinen Termin.',
 		],
 	},
 	{
