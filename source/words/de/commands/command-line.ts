@@ -2,7 +2,7 @@
 export const exitStatusRows = [
 	['0', 'erledigt'],
 	['1', 'Lesen oder Schreiben ging nicht'],
-	['2', 'Aufruf, Eingabe falsch oder kein Terminal'],
+	['2', 'Aufruf oder Eingabe falsch, oder kein Terminal'],
 	['3', 'Eingabe zu Ende, oder beendet mit offener Prüfung (gespeichert)'],
 	['4', 'ein anderes armdrift schreibt'],
 	['5', 'ein Import ließ etwas aus, das hier anders ist'],
@@ -66,7 +66,7 @@ export const commandLine = {
 		about:
 			'alle abgelegten Prüfungen, Profile und Einstellungen als JSON schreiben, eine Prüfung je Zeile, oder die Zahlen als CSV',
 		as: 'json: alles; csv: eine Tabelle',
-		table: 'bei csv: Messradien mit ihren Zahlen (sonst), oder Messwerte mit Antiskating',
+		table: 'bei csv: Radien mit ihren Zahlen (sonst), oder Messwerte mit Antiskating',
 		out: 'Datei, die geschrieben wird; - oder nichts für die Standardausgabe',
 		force: 'diese Datei überschreiben, wenn es sie schon gibt',
 	},
@@ -124,11 +124,11 @@ bei maker um seine neueste. Eine Seite braucht nur einen Browser: kein Netz, kei
 Übungsdaten bleiben in einem eigenen Ordner, als Übung bezeichnet, getrennt von echten Prüfungen.`,
 	},
 	paths: {
-		about: 'zeigen, wo Daten, Verzeichnis, Berichte und Sicherungen liegen',
+		about: 'zeigen, wo Daten, Index, Berichte und Sicherungen liegen',
 		as: 'Form der Liste; was json enthält, sagt „armdrift help scripts“',
 	},
 	help: {
-		about: 'ein Thema oder einen Befehl erklären; allein: beide auflisten',
+		about: 'ein Thema oder einen Befehl erklären; allein: Themen und Befehle auflisten',
 		topic: 'Thema oder Befehl',
 		man: 'Handbuchseite ausgeben, wie armdrift --man',
 	},

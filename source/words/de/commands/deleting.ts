@@ -46,7 +46,7 @@ export const deleting = {
 		`Sicherung: „${file}“. So kommt alles zurück: ${command}`,
 	nothingDeleted: 'Nichts gelöscht.',
 	stopped: ({file}: {readonly file: string}) =>
-		`Mittendrin abgebrochen: alles liegt in der Sicherung „${file}“; derselbe Befehl löscht den Rest.`,
+		`Mittendrin abgebrochen: alles liegt in der Sicherung „${file}“; derselbe Befehl löscht das Übrige.`,
 	backUpBroken: ({file}: {readonly file: string}) =>
 		`Die Sicherung in „${file}“ ist nicht, was geschrieben wurde. Den Datenträger prüfen oder mit --backup eine andere Datei nennen.`,
 };

@@ -93,7 +93,7 @@ export const exchange = {
 	nobodyToAsk: 'Nichts hinzugefügt: ohne Terminal ist keine Rückfrage möglich; --yes angeben.',
 	nothingChanged: 'Nichts geändert.',
 	stopped: ({done, all}: {readonly done: number; readonly all: number}) =>
-		`Abgebrochen: ${done} von ${all} Prüfungen sind hinzugefügt. Derselbe Import fügt den Rest hinzu.`,
+		`Abgebrochen: ${done} von ${all} Prüfungen sind hinzugefügt. Derselbe Import fügt das Übrige hinzu.`,
 
 	/** Why an export cannot be used, behind `notUsed`. */
 	notUsed: ({file, because}: {readonly file: string; readonly because: string}) =>

@@ -104,7 +104,7 @@ export const commands = {
 	paths: {
 		data: 'Daten',
 		checks: 'abgelegte Prüfungen',
-		index: 'Verzeichnis',
+		index: 'Index',
 		reports: 'Berichte',
 		backups: 'Sicherungen',
 		practice: 'Übung',
@@ -159,7 +159,7 @@ export const commands = {
 				? `Von „${arm}“ gibt es keine frühere Prüfung zum Wiederholen; mit --arm eine volle beginnen.`
 				: `Von „${arm}“ gibt es keine frühere Prüfung zum Wiederholen; gemeint „${meant}“?`,
 		listedWrongly: ({id, dataDir}: {readonly id: string; readonly dataDir: string}) =>
-			`Die Prüfung ${id} steht im Verzeichnis unter dem falschen Arm. Den Ordner „index“ in „${dataDir}“ löschen: er entsteht neu aus den Prüfungen.`,
+			`Die Prüfung ${id} steht im Index unter dem falschen Arm. Den Ordner „index“ in „${dataDir}“ löschen: er entsteht neu aus den Prüfungen.`,
 		remarkInTheWay: ({sentence}: {readonly sentence: string}) =>
 			`${sentence} Diese Datei verschieben, dann erneut löschen.`,
 	},

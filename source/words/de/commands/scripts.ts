@@ -63,7 +63,7 @@ export const jsonKeys = {
 	paths: {
 		data: 'Ordner aller Daten: offene Prüfung, Profile und Einstellungen',
 		checks: 'darin der Ordner der abgelegten Prüfungen, eine Datei je Prüfung',
-		index: 'darin der Ordner des Verzeichnisses; fehlt er, entsteht er neu aus den Prüfungen',
+		index: 'darin der Ordner des Index; fehlt er, entsteht er neu aus den Prüfungen',
 		reports: 'darin der Ordner der Berichte, die eine Taste am Bildschirm schrieb',
 		backups: 'darin der Ordner der Sicherungen, die das Löschen eines Arms schrieb',
 		practice: 'darin der Ordner der Übungsdaten',
@@ -103,6 +103,6 @@ export const scripts: Topic = {
 		{rows: Object.entries(jsonKeys.arm)},
 		'„paths“:',
 		{rows: Object.entries(jsonKeys.paths)},
-		'„export --as csv“ ist eine Tabelle der Zahlen, eine Zeile je Messradius; mit --table bias eine der Messwerte mit Antiskating, eine Zeile je Runde, in der Einheit des Kraftmessers. Ein Import, der etwas auslässt, das hier anders ist, fügt alles Übrige hinzu und endet mit 5.',
+		'„export --as csv“ ist eine Tabelle der Zahlen, eine Zeile je Radius; mit --table bias eine der Messwerte mit Antiskating, eine Zeile je Runde, in der Einheit des Kraftmessers. Ein Import, der etwas auslässt, das hier anders ist, fügt alles Übrige hinzu und endet mit 5.',
 	],
 };

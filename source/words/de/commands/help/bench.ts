@@ -31,7 +31,7 @@ export const atTheBench: readonly Topic[] = [
 			'Einen Messwert tippen, wie man ihn schreibt, dann Enter. Komma und Punkt gelten gleich; eine Einheit darf folgen.',
 			{
 				rows: [
-					['2  2,5  2.5', 'nackt: dann sagt eine Taste, auf welcher Seite von null der Zeiger steht'],
+					['2  2,5  2.5', 'nur die Zahl: dann sagt eine Taste, auf welcher Seite von null der Zeiger steht'],
 					['+2,5  -1,5', 'mit dem Vorzeichen des Kraftmessers'],
 					['2,5 außen  1,5 innen', 'der Arm drückt zum Rand, zur Achse'],
 					['2,1 g  21 mN  3 mm  0,7 in', 'in einer anderen Einheit als der gefragten'],
@@ -66,7 +66,7 @@ export const atTheBench: readonly Topic[] = [
 					],
 					['? oder F1', 'sagt, wozu ein Schritt da ist und was meistens misslingt; ? nur bei leerem Feld'],
 					['Strg+U', 'leert das Feld'],
-					['Strg+C', 'beendet; Bestätigtes ist gespeichert, und der nächste Start bietet an, fortzusetzen'],
+					['Strg+C', 'beendet; Bestätigtes ist gespeichert, und der nächste Start bietet die Fortsetzung an'],
 				],
 			},
 			'In der Liste der Schritte führt die Nummer aus der Leiste zu ihrem Abschnitt, 0 zum Zurückbauen. Eine angefangene Runde beginnt von vorn, wenn die Prüfung verlassen oder ein anderer Schritt besucht wurde.',

@@ -26,7 +26,7 @@ export const onFiles: readonly Topic[] = [
 				],
 			},
 			'Ein Import zeigt zuerst, was neu ist. Er überschreibt nichts, und derselbe Import fügt beim zweiten Mal nichts hinzu. Ein Arm, der auf einer Seite umbenannt wurde, ist danach ein Arm mit allen seinen Namen. Benannten ihn beide Seiten um, bleibt der hiesige Name, und das wird gesagt. Exporte früherer Versionen, ein einziges JSON-Dokument, lassen sich weiter importieren, bis 512 MB.',
-			'Das CSV hat eine Zeile je Messradius, in Prozent der Abspielkraft, + zum Rand, ± für 95 %. Mit --table bias hat es eine Zeile je Runde mit Antiskating, in der Einheit des Kraftmessers. done_since, done_on und done_note sagen, was vor dieser Prüfung am Arm gemacht wurde: die Arten (levelled, leads, bearing, cartridge, moved, other), ihre Tage und die getippten Worte.',
+			'Das CSV hat eine Zeile je Radius, in Prozent der Abspielkraft, + zum Rand, ± für 95 %. Mit --table bias hat es eine Zeile je Runde mit Antiskating, in der Einheit des Kraftmessers. done_since, done_on und done_note sagen, was vor dieser Prüfung am Arm gemacht wurde: die Arten (levelled, leads, bearing, cartridge, moved, other), ihre Tage und die getippten Worte.',
 			'Kunden stehen in keinem CSV und in keinem Bericht für den Hersteller. Sie stehen nur auf dem Blatt ihrer Prüfung und im JSON, das die Sicherung ist.',
 			{lines: ['armdrift due --calendar checks.ics']},
 			'Der Kalender hat einen Termin je Arm und eine Erinnerung eine Woche davor. Die Datei nach der nächsten Prüfung wieder einlesen: der Termin wandert und verdoppelt sich nicht. Eine überfällige Prüfung kommt auf morgen; ein beiseitegelegter Arm verliert seinen Termin.',
@@ -36,7 +36,7 @@ export const onFiles: readonly Topic[] = [
 		name: 'data',
 		title: 'wo die Daten liegen, was die Umgebung ändert, Exit-Status',
 		blocks: [
-			'Jede Antwort ist gespeichert, bevor die nächste Frage kommt. Jede fertige Prüfung ist eine eigene Datei im Datenordner, mit dem Ergebnis, wie es an jenem Tag ausgegeben wurde. Es gilt der Ordner, den --data nennt, sonst der aus ARMDRIFT_DATA, sonst einer namens armdrift am üblichen Ort für Einstellungen von Programmen. „armdrift paths“ zeigt, wo Daten, Verzeichnis, Berichte und Sicherungen liegen. Wird das Programm entfernt, bleiben sie dort.',
+			'Jede Antwort ist gespeichert, bevor die nächste Frage kommt. Jede fertige Prüfung ist eine eigene Datei im Datenordner, mit dem Ergebnis, wie es an jenem Tag ausgegeben wurde. Es gilt der Ordner, den --data nennt, sonst der aus ARMDRIFT_DATA, sonst einer namens armdrift am üblichen Ort für Einstellungen von Programmen. „armdrift paths“ zeigt, wo Daten, Index, Berichte und Sicherungen liegen. Wird das Programm entfernt, bleiben sie dort.',
 			{
 				rows: [
 					['ARMDRIFT_DATA', 'Datenordner'],
