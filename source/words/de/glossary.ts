@@ -76,7 +76,7 @@ export const glossary: readonly Term[] = [
 	{
 		term: 'Einstellung',
 		meaning: 'eine Stellung der Antiskating-Vorrichtung, mit ihren Messwerten',
-		not: ['Justage', 'Justierung', 'Versuch'],
+		not: ['Justage', 'Justierung'],
 	},
 	{term: 'Skating', meaning: 'Kraft der Rille zur Achse hin', not: ['Skatingkraft', 'Skating-Kraft']},
 	{

@@ -4,7 +4,7 @@ import {speaker} from '../speaker.js';
 import {misfitText, valueText} from './misfits.js';
 import {meaningOf} from './system.js';
 
-/** What a fault is about, in the singular; each begins a sentence, right before its verb. */
+/** What a fault is about, in the singular; each begins a sentence. */
 const things: Sentences<ThingValues> = {
 	'back-up': () => 'Die Sicherung',
 	calendar: () => 'Der Kalender',
@@ -69,11 +69,11 @@ export const store: Sentences<StoreFaultValues> = {
 		`${the(thing)} braucht „${file}“, aber dort liegt ${standing[found]}. Das verschieben, dann erneut versuchen.`,
 	unusable: ({file, damage}) => `Der Export in „${file}“ ist nicht verwendbar: ${damageOf(damage)}.`,
 	'set-aside': ({thing, file, damage, aside}) =>
-		`${the(thing)} war in „${file}“ nicht verwendbar: ${damageOf(damage)}. Diese Datei liegt jetzt als „${aside}“ daneben.`,
+		`${the(thing)} in „${file}“ war nicht verwendbar: ${damageOf(damage)}. Diese Datei liegt jetzt als „${aside}“ daneben.`,
 	'left-there': ({thing, file, damage}) =>
-		`${the(thing)} ist in „${file}“ nicht verwendbar: ${damageOf(damage)}. Die Datei blieb dort, weil jetzt nichts geschrieben werden kann.`,
+		`${the(thing)} in „${file}“ ist nicht verwendbar: ${damageOf(damage)}. Die Datei blieb dort, weil jetzt nichts geschrieben werden kann.`,
 	'remark-damaged': ({thing, file, damage}) =>
-		`${the(thing)} ist in „${file}“ nicht verwendbar: ${damageOf(damage)}. Eine heile Kopie zurücklegen; oder die Prüfung unter „frühere Prüfungen“ öffnen und angeben, ob sie zählt.`,
+		`${the(thing)} in „${file}“ ist nicht verwendbar: ${damageOf(damage)}. Eine heile Kopie zurücklegen; oder die Prüfung unter „frühere Prüfungen“ öffnen und angeben, ob sie zählt.`,
 	'not-removable': ({thing, file, damage}) =>
 		`${the(thing)} wurde nicht aus „${file}“ entfernt: ${damageOf(damage)}. Diese Datei verschieben, dann erneut versuchen.`,
 	'not-set-aside': ({thing, file, damage, system}) =>
@@ -90,7 +90,7 @@ export const store: Sentences<StoreFaultValues> = {
 	newer: ({thing, file, version}) =>
 		thing.id === 'export'
 			? `Den Export in „${file}“ schrieb ein neueres armdrift: nötig ist eines, das Version ${version} seiner Dateien liest. Nichts wurde übernommen.`
-			: `${the(thing)} stammt in „${file}“ von einem neueren armdrift: nötig ist eines, das Version ${version} seiner Dateien liest. Die Datei blieb, wie sie ist; das neuere armdrift nehmen.`,
+			: `${the(thing)} in „${file}“ stammt von einem neueren armdrift: nötig ist eines, das Version ${version} seiner Dateien liest. Die Datei blieb, wie sie ist; das neuere armdrift nehmen.`,
 	'folder-unnamed': () =>
 		'Der angegebene Datenordner hat keinen brauchbaren Namen. Einen Datenordner mit --data oder ARMDRIFT_DATA nennen.',
 	'home-unknown': () =>

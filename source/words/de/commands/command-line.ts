@@ -44,7 +44,7 @@ export const commandLine = {
 		'Ein Name in der Befehlszeile oder in ARMDRIFT_DATA ist kein UTF-8. Datei oder Ordner umbenennen, dann erneut versuchen.',
 	man: 'Handbuchseite ausgeben: armdrift --man | man -l -',
 	/** What stands over the parts of the help. */
-	headings: {'Usage:': 'Aufruf:', 'Arguments:': 'Angaben:', 'Options:': 'Optionen:', 'Commands:': 'Befehle:'},
+	headings: {'Usage:': 'Aufruf:', 'Arguments:': 'Argumente:', 'Options:': 'Optionen:', 'Commands:': 'Befehle:'},
 	withChoices: ({about, choices}: {readonly about: string; readonly choices: readonly string[]}) =>
 		`${about} (${choices.join(', ')})`,
 	allowed: ({choices}: {readonly choices: readonly string[]}) => `Erlaubt: ${choices.join(', ')}.`,

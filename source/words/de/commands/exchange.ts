@@ -30,7 +30,7 @@ const listedParts = ({
 		...(remarks > 0 ? [`spätere Notizen zu ${checksCounted(remarks)}`] : []),
 		...(profiles > 0 ? [counted(profiles, 'Profil', 'Profile')] : []),
 		...(named > 0 ? [`Namen von ${counted(named, 'Profil', 'Profilen')}`] : []),
-		...(noted > 0 ? [`Gemachtes an ${counted(noted, 'Arm', 'Armen')}`] : []),
+		...(noted > 0 ? [`Arbeiten an ${counted(noted, 'Arm', 'Armen')}`] : []),
 		...(settings ? ['die Einstellungen'] : []),
 	].join(', ');
 

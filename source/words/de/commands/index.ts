@@ -17,7 +17,7 @@ const hasPastCheck = ({arm, meant}: ArmMeant): string =>
 
 /** The subcommands: what they print, and why they refuse. Names and paths are as they came. */
 export const commands = {
-	outputFailed: ({code}: {readonly code: string}) => `Die Standardausgabe war nicht zu beschreiben (${code}).`,
+	outputFailed: ({code}: {readonly code: string}) => `Schreiben auf die Standardausgabe ging nicht (${code}).`,
 	optionRefused: ({option, because}: {readonly option: string; readonly because: string}) => `${option}: ${because}`,
 	compute: {
 		oneOnly: 'Nur eines angeben: eine Datei, --id oder --schema.',
@@ -34,9 +34,9 @@ export const commands = {
 	},
 	/** An arm that was named by a part of its name. */
 	armNamed: {
-		taken: ({typed, arm}: {readonly typed: string; readonly arm: string}) => `„${typed}“ gilt als „${arm}“.`,
+		taken: ({typed, arm}: {readonly typed: string; readonly arm: string}) => `„${typed}“ steht für „${arm}“.`,
 		takenOrNew: ({typed, arm}: {readonly typed: string; readonly arm: string}) =>
-			`„${typed}“ gilt als „${arm}“. Für einen anderen Arm armdrift ohne --arm starten.`,
+			`„${typed}“ steht für „${arm}“. Für einen anderen Arm armdrift ohne --arm starten.`,
 		several: ({typed, arms}: {readonly typed: string; readonly arms: readonly string[]}) =>
 			`„${typed}“ passt auf mehrere Arme: ${listed(arms.map((one) => `„${one}“`))}. Mehr vom Namen eintippen.`,
 	},

@@ -54,7 +54,7 @@ export const jsonKeys = {
 		putBackAt: 'Zeit, zu der das Laufwerk später zurückgebaut wurde; null, wo nicht',
 		nextBecause: 'warum die nächste Prüfung dann fällig ist',
 		figures: 'wie am Tag ausgegeben, mit den Schlüsseln von „compute“; null, wo es keine gibt',
-		findings: 'wie am Tag ausgegeben, der wichtigste zuerst',
+		findings: 'wie am Tag ausgegeben, in ihrer Reihenfolge',
 		document: 'die Messwerte als Dokument für „compute“; null, wo keines möglich ist',
 		record:
 			'die ganze Prüfung wie in einem Export, ohne Kunde und Werkstatt; Werte in den Grundeinheiten von „compute“',

@@ -48,7 +48,10 @@ export const onFigures: readonly Topic[] = [
 					['Skalenende', 'der Messwert erreichte das Ende der Skala und ergibt keine Zahl'],
 					['unentschieden', 'das ± reicht über eine Grenze'],
 					['unterbrochen', 'die Prüfung kam nicht zum Ende, und das Laufwerk wurde nicht zurückgebaut'],
-					['übergangen', 'trotz eines Schritts ging es weiter; der Grund steht für immer neben dem Urteil'],
+					[
+						'übergangen',
+						'ein Schritt genügte nicht, und es ging trotzdem weiter; der Grund steht für immer neben dem Urteil',
+					],
 				],
 			},
 			'Grenzen des Verfahrens:',
@@ -59,7 +62,7 @@ export const onFigures: readonly Topic[] = [
 		name: 'bias',
 		title: 'die Antiskating-Vorrichtung nach Messwerten einstellen',
 		blocks: [
-			'Vom Urteil aus beginnen: bei einem gesunden Arm sofort, sonst unter „ein anderer Weg“. Es geht mit Antiskating weiter. Liegt die Reibung außerhalb der Grenzen, zuerst sie beheben: feiner als die halbe Reibung lässt sich Antiskating nicht einstellen.',
+			'Vom Urteil aus beginnen: bei einem gesunden Arm sofort, sonst unter „ein anderer Weg“. Von da an ist das Antiskating an. Liegt die Reibung außerhalb der Grenzen, zuerst sie beheben: feiner als die halbe Reibung lässt sich Antiskating nicht einstellen.',
 			'Die Rille zieht an der Nadel. Die Linie von der Nadel zum Drehpunkt ist keine Tangente der Rille; so entsteht ein Drehmoment zur Achse hin. Antiskating muss es aufheben: Rillenreibung × φ; φ ist der Sinus des Winkels zwischen Rillentangente und dieser Linie. Er folgt allein aus effektiver Länge und Montageabstand. So gibt es für jeden Radius einen Sollwert: 100 × Rillenreibung × φ Prozent, zum Rand hin. Eigener Zug und Antiskating zusammen müssen ihn ergeben.',
 			'Zahlen und Kurve sind Prozent der Abspielkraft. Was einzustellen ist, steht so da, wie der Kraftmesser es zeigen wird, auf seinen Schritt genau: in Prozent der Kraft, die er trägt (mit Nadelschutz), seine Nullanzeige eingerechnet.',
 			{
@@ -86,7 +89,7 @@ export const onFigures: readonly Topic[] = [
 				],
 			},
 			'Jede Einstellung behält ihre Messwerte, die beste ist bezeichnet, und der Weg zurück zu ihr steht offen.',
-			'Bei einem Hebel mit Gewicht und Rolle oder einem Faden durch eine Führung fragt das Programm an jedem Radius nach der Stellung des Hebels oder dem Winkel des Fadens. Das zeigt, wie gleichmäßig das Gewicht wirkt und was eine andere Fadenlänge oder ein anderer Ort der Rolle brächte. Es ist ein Anhalt; die nächsten Messwerte entscheiden.',
+			'Bei einem Hebel mit Gewicht und Rolle oder einem Faden durch eine Führung fragt das Programm an jedem Radius nach der Stellung des Hebels oder dem Winkel des Fadens. Das zeigt, wie gleichmäßig das Gewicht wirkt und was eine andere Fadenlänge oder ein anderer Ort der Rolle brächte. Das ist ein Anhaltspunkt; die nächsten Messwerte entscheiden.',
 		],
 	},
 ];

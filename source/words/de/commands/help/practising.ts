@@ -31,7 +31,7 @@ export const practising: Topic = {
 				['< > , .', 'dieselben Stupse mit --plain: jedes Zeichen der Zeile ist einer, jeder bis der Arm still steht'],
 			],
 		},
-		'Anstupsen, warten, bis der Arm still steht, hinsehen. Kommt er von selbst zurück, war der Ort davor die Grenze. Noch einmal in feinen Schritten hin, fünf Sekunden warten und tippen, was der Kraftmesser zeigte, mit Vorzeichen. Kommt jeder Stups zurück, liegt der Arm schon an der Grenze: zuerst in die andere Richtung anstupsen, dann wiederkommen. Löst er sich bei großen Stupsen zweimal, nennt der Bildschirm die Taste für feinere: die Reibung ist vielleicht klein. Bei leerem Feld stupst ein Komma oder ein Punkt: 0,5 tippen, nicht ,5.',
+		'Anstupsen, warten, bis der Arm still steht, hinsehen. Kommt er von selbst zurück, war der Ort davor die Grenze. Noch einmal in feinen Schritten hin, fünf Sekunden warten und tippen, was der Kraftmesser zeigte, mit Vorzeichen. Kommt jeder Stups zurück, liegt der Arm schon an der Grenze: zuerst in die andere Richtung anstupsen, dann wiederkommen. Hält er bei großen Stupsen zweimal nicht, nennt der Bildschirm die Taste für feinere: die Reibung ist vielleicht klein. Bei leerem Feld stupst ein Komma oder ein Punkt: 0,5 tippen, nicht ,5.',
 		'Es gibt zehn Arme, jeder mit einer Lehre; einer lässt sich auch verdeckt üben. Derselbe --seed gibt demselben Arm denselben Luftzug und dasselbe Zittern, solange dasselbe mit ihm geschieht.',
 		{
 			lines: [
@@ -41,6 +41,6 @@ export const practising: Topic = {
 				'armdrift practice --prove 500',
 			],
 		},
-		'Mit --prove misst eine programmierte Hand simulierte Arme, deren Wahrheit bekannt ist; eine Tabelle zeigt, wie oft die Zahlen sie enthalten (etwa eine Minute für 500 Arme). Das geschieht auf 64 Arten: Ableseschritt, Streuung, Runden, Kraftmesser neu aufgestellt oder nicht. Eine Kraft, die während der Suche nach den Grenzen schwankt, steht für sich: 0,2 % davon nehmen etwa ein Zehntelprozent von der Reibung, das kein ± enthält.',
+		'Mit --prove misst eine programmierte Hand simulierte Arme, deren Wahrheit bekannt ist; eine Tabelle zeigt, wie oft die Zahlen sie enthalten (etwa eine Minute für 500 Arme). Das geschieht auf 64 Arten: Ableseschritt, Streuung, Runden, Kraftmesser neu aufgestellt oder nicht. Eine Kraft, die während der Suche nach den Grenzen wandert, steht für sich: 0,2 % davon nehmen etwa ein Zehntelprozent von der Reibung, das kein ± enthält.',
 	],
 };
