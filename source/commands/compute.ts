@@ -60,6 +60,7 @@ const readJson = async (file: string, stdin: ComputeOptions['stdin']): Promise<S
 		text = await textOf(file, stdin);
 	} catch (error) {
 		const code = codeOf(error);
+		if (code === 'EISDIR') return refusal(EXIT.cannotReadOrWrite, say.folder({name}));
 		return code === 'ENOENT'
 			? refusal(EXIT.usage, say.noFile({name}))
 			: refusal(EXIT.cannotReadOrWrite, say.notRead({name, code}));

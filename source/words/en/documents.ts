@@ -98,7 +98,7 @@ const wanted: Readonly<Record<DocumentKey, string>> = {
 
 /** What is wanted at a key, and of which values it takes one; a single one is told in its words already. */
 const wantedAt = (key: DocumentKey, oneOf: readonly unknown[]): string =>
-	`${wanted[key]}${oneOf.length < 2 ? '' : `: ${oneOf.map((one) => `"${one}"`).join(', ')}`}.`;
+	`${wanted[key]}${oneOf.length < 2 ? '' : `, one of ${oneOf.map((one) => `"${one}"`).join(', ')}`}.`;
 
 const faults: Sentences<FaultValues> = {
 	shape: ({found, key, oneOf}) => `Found ${shownValue(found)}. Wanted: ${wantedAt(key, oneOf)}`,

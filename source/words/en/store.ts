@@ -27,7 +27,7 @@ const things: Sentences<ThingValues> = {
 const the: (thing: Thing) => string = speaker(things);
 
 const damages: Sentences<DamageValues> = {
-	checksum: () => 'its checksum does not fit: something else than this program changed it',
+	checksum: () => 'something else than armdrift changed it (its checksum does not fit)',
 	content: (misfit) => misfitText(misfit),
 	empty: () => 'it is empty',
 	'no-number': () => 'it lacks the number of its save',

@@ -14,7 +14,7 @@ const meanings: Readonly<Record<string, (option: PlaceOption) => string>> = {
 	EEXIST: () => 'something else stands in its place. Move it away, then try again.',
 	ELOOP: () => 'the links on the way lead round in a circle. Put the links right, then try again.',
 	ENOENT: (option) =>
-		`a folder on the way is missing. Put it back, then try again. Or choose another folder with ${option}.`,
+		`a folder on the way is missing. Create it, then try again. Or choose another folder with ${option}.`,
 	ENAMETOOLONG: (option) => `the path is too long. Choose a folder with a shorter path with ${option}.`,
 	EMFILE: () => 'too many files are open. Close other programs, then try again. Or raise the limit (ulimit -n).',
 	ENFILE: () => 'too many files are open. Close other programs, then try again.',

@@ -39,6 +39,18 @@ export const commandLine = {
 	data: 'folder of the data (else ARMDRIFT_DATA, else the usual place)',
 	plain: 'plain lines: for screen readers, pipes and simple terminals',
 	noColor: 'no colours (NO_COLOR does the same)',
+	helpOption: 'print this help',
+	version: 'print the version',
+	/** Headings of the help, by those of the library that prints it. */
+	titles: {
+		'Usage:': 'Usage:',
+		'Arguments:': 'Arguments:',
+		'Options:': 'Options:',
+		'Commands:': 'Commands:',
+	} as Readonly<Record<string, string>>,
+	/** What an option may be, behind what it is for. */
+	choices: ({choices, usual}: {readonly choices: readonly string[]; readonly usual: string | undefined}) =>
+		usual === undefined ? `(${choices.join(', ')})` : `(${choices.join(', ')}; usual: ${usual})`,
 	notUtf8: 'A name on the command line, or in ARMDRIFT_DATA, is not UTF-8. Rename that file or folder, then try again.',
 	man: 'print the manual page: armdrift --man | man -l -',
 	unknownCommand: ({
@@ -51,8 +63,31 @@ export const commandLine = {
 		readonly known: readonly string[];
 	}) =>
 		meant === undefined
-			? `error: unknown command '${command}'; the commands are: ${known.join(', ')}`
-			: `error: unknown command '${command}'; did you mean '${meant}'?`,
+			? `There is no command "${command}". The commands are: ${known.join(', ')}.`
+			: `There is no command "${command}". Did you mean "${meant}"?`,
+	unknownOption: ({
+		option,
+		meant,
+		help,
+	}: {
+		readonly option: string;
+		readonly meant: string | undefined;
+		/** The command that prints the options. */
+		readonly help: string;
+	}) =>
+		meant === undefined
+			? `There is no option ${option} here. "${help}" shows the options.`
+			: `There is no option ${option} here. Did you mean ${meant}?`,
+	missingArgument: ({command, argument}: {readonly command: string; readonly argument: string}) =>
+		`A word is missing. Type armdrift ${command} <${argument}>.`,
+	missingValue: ({flags}: {readonly flags: string}) => `An option lacks its value. Type ${flags}.`,
+	missingOption: ({option, choices}: {readonly option: string; readonly choices: readonly string[]}) =>
+		`Add ${option} with one of these: ${choices.join(', ')}.`,
+	tooManyWords: ({word}: {readonly word: string}) =>
+		`"${word}" is one word too many. Put a name of several words in quotes.`,
+	notTaken: ({name, typed, because}: {readonly name: string; readonly typed: string; readonly because: string}) =>
+		`${name} does not take "${typed}". ${because}`,
+	choiceWanted: ({choices}: {readonly choices: readonly string[]}) => `Type one of these: ${choices.join(', ')}.`,
 	wholeNumber: ({least}: {readonly least: number}) => `Type a whole number from ${least} up.`,
 	dayWanted: 'Type a day like 2026-11-25, a month like 2026-11, or a year.',
 	recheck: {

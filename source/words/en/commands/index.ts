@@ -1,5 +1,6 @@
 import {listed, plural} from '../../numbers.js';
 import {misfitText, valueText} from '../misfits.js';
+import {meaningOf} from '../system.js';
 import {deleting} from './deleting.js';
 import {type ArmMeant, desk, parting} from './desk.js';
 import {exchange} from './exchange.js';
@@ -15,12 +16,13 @@ export const commands = {
 	optionRefused: ({option, because}: {readonly option: string; readonly because: string}) => `${option}: ${because}`,
 	compute: {
 		oneOnly: 'Give only one of these: a file, --id or --schema.',
+		folder: ({name}: {readonly name: string}) => `${name}: this is a folder. Name a file.`,
 		nameFile: 'Name a file to read: armdrift compute FILE.',
 		noFile: ({name}: {readonly name: string}) => `${name}: there is no such file.`,
 		notRead: ({name, code}: {readonly name: string; readonly code: string | undefined}) =>
-			code === undefined ? `${name}: could not be read.` : `${name}: could not be read (${code}).`,
+			`${name}: ${code === undefined ? 'it could not be read.' : meaningOf(code)}`,
 		notJson: ({name, line}: {readonly name: string; readonly line: number}) =>
-			`${name}: not whole JSON (line ${line}).`,
+			`${name}: this is not whole JSON (line ${line}).`,
 		tooLarge: ({name, mostMb}: {readonly name: string; readonly mostMb: number}) =>
 			`${name}: larger than ${mostMb} MB, too large for a document of figures.`,
 		noFigure: ({name}: {readonly name: string}) =>

@@ -38,7 +38,7 @@ export const parts = {
 		ready: 'The deck was put back and is ready to play.',
 		notReady: 'The deck is not ready to play.',
 		notReadyBesideVerdict: 'Deck not ready to play: its put-back list is not done.',
-		ended: ({outcome}: {outcome: string}) => `The check ended so: ${outcome}.`,
+		ended: ({outcome}: {outcome: string}) => `How the check ended: ${outcome}.`,
 		done: 'done',
 		notDone: 'not done',
 		leftSo: ({reason, answer}: {reason: string; answer: string}) => `left so: ${reason} (answered: ${answer})`,
