@@ -51,8 +51,8 @@ export class SpokenCommand extends Command {
 						.flatMap(({long}) => long ?? [])
 				: [],
 		);
-		const help = this.parent ? `armdrift help ${this.name()}` : 'armdrift --help';
-		const refusal = say.unknownOption({option: shown(flag), meant: didYouMean(flag, known), help});
+		const command = this.parent ? this.name() : undefined;
+		const refusal = say.unknownOption({option: shown(flag), meant: didYouMean(flag, known), command});
 		this.error(refusal, {code: 'commander.unknownOption'});
 	}
 

@@ -41,17 +41,17 @@ it.each<[string, readonly string[], string]>([
 	[
 		'an option that is near another one',
 		['list', '--veridct', 'good'],
-		commandLine.unknownOption({option: '--veridct', meant: '--verdict', help: ''}),
+		commandLine.unknownOption({option: '--veridct', meant: '--verdict', command: 'list'}),
 	],
 	[
 		'an option that is near one of the program',
 		['--plian'],
-		commandLine.unknownOption({option: '--plian', meant: '--plain', help: ''}),
+		commandLine.unknownOption({option: '--plian', meant: '--plain', command: undefined}),
 	],
 	[
 		'an option that is near none',
 		['list', '-x'],
-		commandLine.unknownOption({option: '-x', meant: undefined, help: 'armdrift help list'}),
+		commandLine.unknownOption({option: '-x', meant: undefined, command: 'list'}),
 	],
 	[
 		'a choice that is none',

@@ -130,7 +130,7 @@ describe('armdrift delete', () => {
 		[
 			'with --yes alone',
 			[...twice.slice(0, 3), '--yes'],
-			commandLine.unknownOption({option: '--yes', meant: undefined, help: 'armdrift help delete'}),
+			commandLine.unknownOption({option: '--yes', meant: undefined, command: 'delete'}),
 		],
 	])('%s changes nothing and says why, with status 2', (_, args, sentence) => {
 		const dataDir = folder();

@@ -68,16 +68,18 @@ export const commandLine = {
 	unknownOption: ({
 		option,
 		meant,
-		help,
+		command,
 	}: {
 		readonly option: string;
 		readonly meant: string | undefined;
-		/** The command that prints the options. */
-		readonly help: string;
-	}) =>
-		meant === undefined
-			? `There is no option ${option} here. "${help}" shows the options.`
-			: `There is no option ${option} here. Did you mean ${meant}?`,
+		/** The command that was named; undefined for the program itself. */
+		readonly command: string | undefined;
+	}) => {
+		if (meant !== undefined) return `There is no option ${option} here. Did you mean ${meant}?`;
+		return command === undefined
+			? `There is no option ${option} here. "armdrift --help" shows the options.`
+			: `There is no option ${option} here. "armdrift help ${command}" shows the options.`;
+	},
 	missingArgument: ({command, argument}: {readonly command: string; readonly argument: string}) =>
 		`A word is missing. Type armdrift ${command} <${argument}>.`,
 	missingValue: ({flags}: {readonly flags: string}) => `An option lacks its value. Type ${flags}.`,

@@ -84,7 +84,7 @@ export const frame = {
 		radii: 'Pull and friction, percent of the playing force, each with its ± for 95 %',
 		ruledOut: 'Causes outside the arm, as the technician confirmed or measured them',
 		series: ({number}: {number: number}) => `Series ${number}`,
-		seriesClosed: ({number, because}: {number: number; because: string}) => `Series ${number}, closed: ${because}`,
+		seriesClosed: ({number, because}: {number: number; because: string}) => `Series ${number}, ended (${because})`,
 		seriesTakenBack: ({number}: {number: number}) => `Series ${number}: taken back, in no figure`,
 	},
 

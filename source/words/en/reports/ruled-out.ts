@@ -38,7 +38,8 @@ export const ruledOut = {
 			.map(({place, pct, uncertaintyPct}) => `${sideForce(pct, uncertaintyPct)} at the ${place} radius`)
 			.join(', ')}${isPaired ? '' : "; read once, so the level's own error is in it"}`,
 	noBias: 'the arm has none',
-	biasOff: ({device, mistake}: {device: string; mistake: string}) => `confirmed off (${device}). ${mistake}`,
+	biasOff: ({device, mistake}: {device: string; mistake: string}) =>
+		`confirmed off (${device}). The usual mistake: ${mistake}`,
 	biasOn: ({device}: {device: string}) => `${device}: still acting, or not confirmed`,
 	noDamper: 'the arm has no damping',
 	damperOff: 'confirmed free of the arm',
@@ -49,11 +50,11 @@ export const ruledOut = {
 			: `weighed: the gauge carried ${scaleAndMn(carriedMn)}${playingMn === undefined ? '' : `, ${percent((100 * carriedMn) / playingMn, 1)} of the playing force`}`,
 	clearanceNotMeasured: 'the clearance was not measured',
 	clearance: ({stylusMm, lowMm, highMm}: {stylusMm: number; lowMm: number; highMm: number}) =>
-		`stylus ${plainNumber(stylusMm)} mm above the surface, window ${plainNumber(lowMm)} to ${plainNumber(highMm)} mm`,
+		`stylus ${plainNumber(stylusMm)} mm above the surface (allowed ${plainNumber(lowMm)} to ${plainNumber(highMm)} mm)`,
 	noClosing: 'no closing round with figures',
 	closing: ({movedPct, allowedPct, tells}: {movedPct: number; allowedPct: number; tells: boolean}) =>
 		`the closing round lay ${percent(Math.abs(movedPct), 2)} from the inner rounds (allowed ${percent(allowedPct, 2)})${tells ? '' : ': the rounds scatter too much to tell'}`,
 	tried: ({number, because, did}: {number: number; because: string; did: string}) =>
-		`Series ${number} closed, then probed again: ${because}.${did === '' ? '' : ` ${did}`}`,
+		`Series ${number} ended (${because}). The arm was then probed again.${did === '' ? '' : ` ${did}`}`,
 	nothingTried: 'No remedy was tried between series in this check.',
 };

@@ -39,7 +39,7 @@ export const atTheBench: readonly Topic[] = [
 			},
 			'If you type neither word nor sign, press one key for the side: it takes the answer too. Nothing is guessed.',
 			'A reading is the force of the arm on the gauge, positive toward the rim. Your gauge may have its plus the other way, or show the force of your hand that starts the arm. Say so once, when you describe it. The program then turns the sign as you type; for the force of a hand it also swaps the limits.',
-			'The inner and the outer limit are named after the place of the arm, not the sign. An inner limit may well read out. Nudge the arm in small steps. The last reading that held is the limit. Both limits make a round; three rounds at each radius are usual. Before each round lift the arm and set the gauge again.',
+			'The inner and the outer limit are named after the place of the arm, not the sign. An inner limit may well be out. Nudge the arm in small steps. The last reading that held is the limit. Both limits make a round; three rounds at each radius are usual. Before each round lift the arm and set the gauge again.',
 			'Take the second round with the gauge turned end for end, and type the sign that it shows. That tells the zero of the gauge. If the gauge cannot be turned, read it free of the arm, before the first round and after the last.',
 		],
 	},
