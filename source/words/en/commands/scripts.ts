@@ -55,7 +55,7 @@ export const jsonKeys = {
 		nextBecause: 'why the next check is due then',
 		figures: 'as issued on the day, with the keys of "compute"; null where there are none',
 		findings: 'as issued on the day, the first one first',
-		document: 'the readings as a document for "compute"; null where there are too few',
+		document: 'the readings as a document for "compute"; null where they are not enough',
 		record: 'the whole check as in an export, without customer and shop; values in the units of "compute"',
 	},
 	/** `paths`: full paths, whether anything lies there yet or not. */
