@@ -18,7 +18,7 @@ const hints = {
 	yes: 'j ja',
 	no: 'n nein',
 	notYet: 'n noch nicht',
-	still: 'j alles stimmt · Ziffer + Enter was nicht',
+	still: 'j alles stimmt · Ziffer + Enter: was nicht',
 	settle: 'Leertaste Countdown',
 	settleFirst: 'Enter Countdown, nochmal übernimmt',
 	side: 'eine Taste genügt',
@@ -26,16 +26,16 @@ const hints = {
 	pages: '← → Seiten',
 	why: '? warum',
 	/** With the keys of the number pad. */
-	backByPad: 'Esc oder / zurück',
-	whyByPad: '? oder * warum',
-	steps: 'Tab Schritte, Ende',
-	leave: 'Strg+C beenden',
+	backByPad: 'Esc / zurück',
+	whyByPad: '? * warum',
+	steps: 'Tab Schritte, Halt',
+	leave: 'Strg+C Ende',
 };
 
 /** Where Esc leads beside a check. */
 const escapes = {
 	back: 'Esc zurück',
-	leave: 'Esc beenden',
+	leave: 'Esc Ende',
 	'first-screen': 'Esc Startseite',
 	'real-checks': 'Esc echte Prüfungen',
 	'another-arm': 'Esc anderer Arm',
@@ -191,13 +191,13 @@ export const faces = {
 		answer: {
 			title: 'NICHT GESPEICHERT',
 			whatIsSaved: 'Die Antwort ist noch hier. Alles davor ist gespeichert.',
-			keys: 'Enter noch einmal · Esc Antwort verwerfen · Strg+C beenden',
+			keys: 'Enter noch einmal · Esc Antwort verwerfen · Strg+C Ende',
 		},
 		filing: {
 			title: 'NOCH NICHT ABGELEGT',
 			whatIsSaved:
 				'Alle Antworten sind gespeichert, doch die Prüfung ließ sich nicht ablegen. Später mit ihr weitermachen, um sie abzulegen.',
-			keys: 'Enter noch einmal · Esc Startseite · Strg+C beenden',
+			keys: 'Enter noch einmal · Esc Startseite · Strg+C Ende',
 		},
 	},
 	settled: 'Jetzt ablesen.',

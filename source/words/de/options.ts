@@ -85,12 +85,12 @@ export const options: OptionNames = {
 		no: 'nein: Nullanzeige ohne Arm lesen',
 	},
 	mat: {
-		on: 'Matte bleibt drauf',
+		on: 'bleibt drauf',
 		'on-steel': 'bleibt drauf: Stahlteller oder starker Magnet',
-		off: 'Matte abnehmen',
+		off: 'abnehmen',
 	},
 	'guard-on': {
-		on: 'Nadelschutz ist drauf',
+		on: 'ist drauf',
 		'no-guard': 'dieser Tonabnehmer hat keinen',
 	},
 	weighed: {

@@ -133,7 +133,7 @@ export const ways: Readonly<Record<WayId, string>> = {
 	'set-height': 'Höhe einstellen, dann neu messen',
 	'take-mat-off': 'Matte abnehmen',
 	'level-again': 'Basis waagrecht stellen, neu ablesen',
-	'turn-level': 'Wasserwaage umdrehen und neu ablesen',
+	'turn-level': 'Wasserwaage um 180° drehen, neu ablesen',
 	'weigh-now': 'jetzt wiegen',
 	'set-force': 'Auflagekraft einstellen, neu wiegen',
 	'set-force-guarded': 'Auflagekraft mit Nadelschutz einstellen, neu wiegen',

@@ -4,7 +4,7 @@ import type {ReasonId} from '../../procedure/reasons.js';
 export const reasons: Readonly<Record<ReasonId, string>> = {
 	'cannot-level': 'das Laufwerk lässt sich hier nicht waagrecht stellen',
 	'spring-loaded': 'eine Feder macht die Auflagekraft',
-	'level-cannot-turn': 'die Wasserwaage lässt sich nicht umdrehen',
+	'level-cannot-turn': 'die Wasserwaage lässt sich nicht um 180° drehen',
 	'known-what-moved': 'bekannt, was sich verschob; es stört nicht',
 	'time-short': 'die Zeit ist knapp',
 	'someone-else': 'jemand anderes macht es',

@@ -70,8 +70,8 @@ export const remedies: Readonly<Record<RemedyId, RemedyWords>> = {
 		left: 'Die Kraft ist noch halbiert. Vor dem Abspielen zurückstellen.',
 	},
 	'lead-loop': {
-		name: 'Litzen in der Plattenmitte locker hängen lassen',
-		how: 'Arm in der Plattenmitte halten. Dort die freie Schlaufe mittig legen.',
+		name: 'Litzen am mittleren Radius locker hängen lassen',
+		how: 'Arm mitten zwischen Rand und Etikett halten. Dort die freie Schlaufe mittig legen.',
 		doing: 'Schlaufe der Litzen mittig gelegt',
 	},
 	'leads-off': {

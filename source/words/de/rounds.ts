@@ -20,14 +20,14 @@ export const rounds = {
 			: find;
 	},
 	/** What the hands do before a round after the first at a place. */
-	turned: 'Arm hoch, Kraftmesser umdrehen, Arm runter.',
+	turned: 'Arm hoch, Kraftmesser um 180° drehen, Arm runter.',
 	turnedBack: 'Arm hoch, Kraftmesser zurückdrehen auf seine Marke, Arm runter.',
 	anew: 'Arm hoch, Kraftmesser weg und zurück auf seine Marke, Arm runter.',
 	/** Where the gauge goes to another radius: dragged along under the arm it would bend the cantilever. */
 	moved: 'Erst den Arm mit dem Lift heben.',
 	/** The same with a gauge that is pushed by hand. */
 	inHand: {
-		turned: 'Arm in die Stütze. Kraftmesser umdrehen. Arm schweben lassen.',
+		turned: 'Arm in die Stütze. Kraftmesser um 180° drehen. Arm schweben lassen.',
 		turnedBack: 'Arm in die Stütze. Kraftmesser zurückdrehen. Arm schweben lassen.',
 		anew: 'Arm in die Stütze. Kraftmesser neu ansetzen. Arm schweben lassen.',
 		moved: 'Schwebenden Arm am Fingergriff zum anderen Radius führen.',

@@ -58,7 +58,7 @@ export const arm = {
 		mistake: 'Von oben beurteilt.',
 	},
 	'arm-loading': {
-		title: 'Woher die Auflagekraft kommt',
+		title: 'Auflagekraft durch',
 		short: 'Auflagekraft durch?',
 		ask: 'Was macht die Auflagekraft?',
 		why: 'Auf einem geneigten Laufwerk treibt die Schwerkraft den Arm bergab. Eine Feder nicht.',

@@ -22,9 +22,9 @@ const lever = {
 /** How a thread stands at one radius. */
 const thread = {
 	ask: (at: AtRadius) =>
-		`Arm${atRadius(at)} auf dem Kraftmesser lassen. Welchen Winkel bilden Faden und Stift, von oben? Nicht zu sehen: -.`,
+		`Arm${atRadius(at)} auf dem Kraftmesser lassen. Welchen Winkel bilden Faden und Zapfen, von oben? Nicht zu sehen: -.`,
 	why: 'Bei 90° wirkt das ganze Gewicht, bei 30° die Hälfte. Das ist ein Anhalt; die Messwerte entscheiden.',
-	mistake: 'Vom Armrohr aus gemessen, nicht vom Stift.',
+	mistake: 'Vom Armrohr aus gemessen, nicht vom Zapfen.',
 };
 
 export const biasOn = {
@@ -40,7 +40,7 @@ export const biasOn = {
 	'bias-radius-middle': {
 		title: 'Mittlerer Radius',
 		ask: 'Mittleren Radius für das Antiskating eintippen. Keiner: -.',
-		why: 'Skating ist nahe der Mitte der Platte am kleinsten. Manche Vorrichtung zieht gerade dort am meisten.',
+		why: 'Skating ist etwa mitten zwischen Rand und Etikett am kleinsten. Manche Vorrichtung zieht gerade dort am meisten.',
 		mistake: 'Beim Hebel weggelassen. Ein Hebel kann außen und innen stimmen, dazwischen nicht.',
 	},
 	'bias-weight': {

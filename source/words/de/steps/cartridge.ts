@@ -35,7 +35,7 @@ export const cartridge = {
 	'cartridge-cantilever': {
 		title: 'Länge des Nadelträgers',
 		ask: 'Länge des Nadelträgers eintippen. Unbekannt: -.',
-		why: 'Sie macht aus der Schräglage der Nadel einen Winkel.',
+		why: 'Sie macht aus der Auslenkung der Nadel einen Winkel.',
 		mistake: 'Gemessen. Nachschlagen oder - eintippen: Ein Nadelträger bricht bei einer Berührung.',
 	},
 	'guard-mass': {

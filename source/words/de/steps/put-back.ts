@@ -105,7 +105,7 @@ export const putBack = {
 	},
 	'back-covers': {
 		title: 'Abdeckung, erste Platte',
-		ask: 'Riemen und Netz dran, Band ab, Lautstärke runter. Erledigt?',
+		ask: 'Riemen und Netzstecker dran, Band ab, Lautstärke runter. Erledigt?',
 		why: 'Eine Nadel, die bei voller Lautstärke falsch aufsetzt, zerstört Lautsprecher. Netz nur an ein geschlossenes Laufwerk. Örtliche Vorschriften können eine Elektrofachkraft verlangen.',
 		mistake: 'Bei offener Lautstärke probiert.',
 	},

@@ -16,7 +16,7 @@ export const radii = {
 	'radius-extra': {
 		title: 'Dritter Radius',
 		ask: 'Dritten Radius zum Messen eintippen. Keiner: -.',
-		why: 'Schleift etwas in der Plattenmitte, zeigt es sich weder innen noch außen.',
+		why: 'Schleift etwas dazwischen, zeigt es sich weder innen noch außen.',
 		mistake: 'Immer einen dritten genommen. Zwei genügen für die meisten Arme.',
 	},
 } satisfies Partial<StepSentences>;

@@ -2,8 +2,8 @@ import type {StepSentences} from '../../step-sentences.js';
 
 export const tools = {
 	'tools-name': {
-		title: 'Name der Messgeräte',
-		ask: 'Wie heißen Kraftmesser, Tonarmwaage und Wasserwaage zusammen?',
+		title: 'Name des Werkzeugs',
+		ask: 'Wie heißt dieser Satz aus Kraftmesser, Tonarmwaage und Wasserwaage?',
 		why: 'Prüfungen mit anderem Kraftmesser werden vorsichtiger verglichen.',
 		mistake: 'Nach einer Reparatur des Kraftmessers den Namen behalten.',
 	},
@@ -39,7 +39,7 @@ export const tools = {
 	},
 	'gauge-turns': {
 		title: 'Kraftmesser drehen',
-		ask: ({isInHand}) => `Lässt sich der Kraftmesser ${isInHand ? 'in der Hand' : 'unter dem Arm'} umdrehen?`,
+		ask: ({isInHand}) => `Lässt sich der Kraftmesser ${isInHand ? 'in der Hand' : 'unter dem Arm'} um 180° drehen?`,
 		why: 'Gedreht zeigt der Kraftmesser den Zug mit anderem Vorzeichen, seine Nullanzeige mit demselben. Eine gedrehte Runde trennt beide.',
 		mistake: 'Der Null in freier Luft vertraut. Unter dem Arm kann sie sich verschieben.',
 	},
@@ -74,9 +74,9 @@ export const tools = {
 		mistake: 'Weniger als 0,2° eingetippt bei einer Libelle ohne Striche.',
 	},
 	'tools-profile': {
-		title: 'Welche Messgeräte?',
-		ask: 'Messgeräte wählen oder neu eingeben.',
+		title: 'Welches Werkzeug?',
+		ask: 'Werkzeugsatz wählen oder neu eingeben.',
 		why: 'Die Antworten sind eingetragen. Tab zeigt sie: dort berichtigen, was nicht stimmt.',
-		mistake: 'Alten Satz mit anderem Kraftmesser gewählt.',
+		mistake: 'Alten Werkzeugsatz mit anderem Kraftmesser gewählt.',
 	},
 } satisfies Partial<StepSentences>;

@@ -35,7 +35,7 @@ export const weighing = {
 	},
 	'guard-account': {
 		title: 'Der Nadelschutz fehlte',
-		ask: ({guardG}) => `Der Waage fehlten ${inUnit(guardG, 'g')} Nadelschutz. Wählen, was zu tun ist.`,
+		ask: ({guardG}) => `In der Anzeige fehlen ${inUnit(guardG, 'g')} Nadelschutz. Wählen, was zu tun ist.`,
 		why: 'Neu wiegen mit Nadelschutz ist sicherer.',
 		mistake: 'Übersehen. Ein halbes Gramm sind 28 % von 1,8 g.',
 	},
