@@ -21,8 +21,8 @@ export const pictures = {
 		marks: {
 			wanted: {whole: 'Sollwert', brief: 'Soll', least: 'Soll'},
 			band: {whole: 'bei 0,05 mehr oder weniger Rillenreibung', brief: 'Rille ±', least: 'Rille±'},
-			own: {whole: 'gemessen, Antiskating aus', brief: 'gemessen aus', least: 'aus'},
-			measured: {whole: 'gemessen, Antiskating an', brief: 'gemessen an', least: 'an'},
+			own: {whole: 'gemessen, Antiskating aus', brief: 'Antiskating aus', least: 'aus'},
+			measured: {whole: 'gemessen, Antiskating an', brief: 'Antiskating an', least: 'an'},
 			leftOver: {whole: 'Rest', brief: 'Rest', least: 'Rest'},
 		},
 		up: 'oben: zum Rand',

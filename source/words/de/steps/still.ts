@@ -23,7 +23,7 @@ export const still = {
 	},
 	'still-level': {
 		title: 'Laufwerk unberührt?',
-		ask: 'Laufwerk ansehen. Seit der Wasserwaage unberührt?',
+		ask: 'Laufwerk ansehen. Seit dem Ablesen der Wasserwaage unberührt?',
 		...stillSo,
 	},
 	'still-force': {
