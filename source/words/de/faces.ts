@@ -41,6 +41,11 @@ const escapes = {
 	'another-arm': 'Esc anderer Arm',
 };
 
+const letters = {ä: 'ae', ö: 'oe', ü: 'ue', Ä: 'Ae', Ö: 'Oe', Ü: 'Ue', ß: 'ss', '„': '"', '“': '"'};
+const dashes = {'·': '-', '—': '-', '–': '-', '−': '-'};
+/** Both arrows stand first: they are looked for in this order. */
+const arrows = {'← →': 'Links, Rechts', '←': 'Links', '→': 'Rechts', '↑': ' auf', '↓': ' ab'};
+
 /** How characters beyond ASCII are written where the terminal has no more. */
 const spellings = {
 	'°': ' Grad',
@@ -48,30 +53,15 @@ const spellings = {
 	'±': '+/-',
 	µ: 'u',
 	μ: 'u',
-	'·': '-',
 	'…': '...',
-	'—': '-',
-	'–': '-',
-	'−': '-',
 	'×': 'x',
 	'\u00a0': ' ',
 	'❯': '>',
 	'✓': '+',
 	'✗': 'x',
-	'← →': 'Links, Rechts',
-	'←': 'Links',
-	'→': 'Rechts',
-	'↑': ' auf',
-	'↓': ' ab',
-	ä: 'ae',
-	ö: 'oe',
-	ü: 'ue',
-	Ä: 'Ae',
-	Ö: 'Oe',
-	Ü: 'Ue',
-	ß: 'ss',
-	'„': '"',
-	'“': '"',
+	...letters,
+	...dashes,
+	...arrows,
 };
 
 type Reading = {readonly readingPct: number; readonly stepPct: number};
