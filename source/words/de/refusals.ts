@@ -1,7 +1,7 @@
 import type {SidesWanted, TypedRefusalValues} from '../../procedure/refusal.js';
 import type {Sentences} from '../../said.js';
 import {labelsOf, type Quantity, type UnitId, units} from '../../units.js';
-import {inUnit, plainNumber} from '../numbers.js';
+import {inUnit, plainNumber, unitText} from '../numbers.js';
 import {entries} from './entries.js';
 
 /** What was typed, in quotation marks, and no longer than a refusal can bear. */
@@ -22,7 +22,7 @@ function exampleIn(unit: UnitId): string {
 		compliance: '15',
 		time: '5',
 	};
-	return `${samples[units[unit].of]} ${units[unit].label}`;
+	return `${samples[units[unit].of]} ${unitText(unit)}`;
 }
 
 const withSide = (wanted: SidesWanted | undefined): string =>
@@ -45,7 +45,7 @@ export const refusals: Sentences<TypedRefusalValues> = {
 		`${inQuotes(typed)} nennt zwei Seiten: durch Vorzeichen und durch Wort. Nur eine davon eintippen.`,
 	'minus-and-word': ({word}) => `Minus weglassen: Das Wort „${entries.written.sides[word]}“ nennt schon die Seite.`,
 	'not-believable': ({typed, least, most, unit, meant}) =>
-		`${inQuotes(typed)} kann nicht stimmen. Hier erlaubt: ${inUnit(least, unit)} bis ${inUnit(most, unit)}.${meant ? ` Gemeint: ${plainNumber(Number(meant.entered.toPrecision(6)), 6)} ${units[meant.unit].label}?` : ''}`,
+		`${inQuotes(typed)} kann nicht stimmen. Hier erlaubt: ${inUnit(least, unit)} bis ${inUnit(most, unit)}.${meant ? ` Gemeint: ${plainNumber(Number(meant.entered.toPrecision(6)), 6)} ${unitText(meant.unit)}?` : ''}`,
 	'no-name': () => 'Einen Namen eintippen.',
 	'control-characters': () => 'Steuerzeichen gehören in keinen Namen. Neu eintippen.',
 	'too-long': ({characters, most}) => `Das sind ${characters} Zeichen. Höchstens ${most} werden behalten.`,
