@@ -18,7 +18,6 @@ import {
 	aimAt,
 	aimText,
 	beyondTop,
-	endText,
 	type OnGauge,
 	onGauge,
 	readingWithWay,
@@ -51,7 +50,7 @@ function aimLines(of: 'wanted' | 'best', aim: Aim, gauge: OnGauge): Shown[] {
 	const {aimShown, aimBeyondTop} = words.bias.setting;
 	if (!showsMiddle(aim, gauge)) {
 		const middle = readingWithWay(aim.middle, gauge);
-		return [line(aimBeyondTop({of, middle, end: endText(gauge)}), 'warn')];
+		return [line(aimBeyondTop({...gauge, of, middle}), 'warn')];
 	}
 	const tone = of === 'wanted' ? 'strong' : 'plain';
 	return [line(aimShown({of, shows: aimText(aim, gauge)}), tone), ...beyondTop(aim, gauge)];
