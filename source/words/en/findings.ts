@@ -85,8 +85,7 @@ export const findings: {readonly [Code in FindingCode]: FindingWords<FindingValu
 		found: ({radii, pullUsablePct, bandUsablePct}) =>
 			`The pull is ${pulls(radii)} (usable to ${plainNumber(pullUsablePct)} %). The friction is ${bands(radii)} (usable to ${plainNumber(bandUsablePct)} %).`,
 		likely: 'two causes at once',
-		next: ({finestPct}) =>
-			`${probeAgain} ${toMaker} Until then set the bias no finer than ± ${percent(finestPct, 1)}.`,
+		next: ({finestPct}) => `${probeAgain} ${toMaker} Until then set the bias no finer than ± ${percent(finestPct, 1)}.`,
 	},
 	'constant-pull': {
 		brief: 'The same pull pushes the arm at both ends.',
@@ -113,8 +112,7 @@ export const findings: {readonly [Code in FindingCode]: FindingWords<FindingValu
 		brief: 'The arm sticks everywhere.',
 		found: ({radii, usablePct}) => `The friction is ${bands(radii)} (usable to ${plainNumber(usablePct)} %).`,
 		likely: 'dirt, preload, dried oil, damping left in, or a lead that rubs',
-		next: () =>
-			`Look at the damping. ${probeAgain} ${toMaker} Never adjust a bearing without its maker's procedure.`,
+		next: () => `Look at the damping. ${probeAgain} ${toMaker} Never adjust a bearing without its maker's procedure.`,
 	},
 	'friction-local': {
 		brief: 'The arm sticks more at one end.',
@@ -133,7 +131,8 @@ export const findings: {readonly [Code in FindingCode]: FindingWords<FindingValu
 	},
 	'bias-idle': {
 		brief: 'The bias device does nothing.',
-		found: ({radiiMm, leastPct}) => `The bias changes the reading by less than ${plainNumber(leastPct)} % at ${at(radiiMm)}.`,
+		found: ({radiiMm, leastPct}) =>
+			`The bias changes the reading by less than ${plainNumber(leastPct)} % at ${at(radiiMm)}.`,
 		likely: 'its weight is not on, its thread is not hooked, or a stop is in the way',
 		next: () => 'Lock the arm, guard on. Look at the device, then probe again.',
 	},
@@ -156,8 +155,7 @@ export const findings: {readonly [Code in FindingCode]: FindingWords<FindingValu
 		found: ({left, allowedPct}) =>
 			`The best setting still leaves ${listed(left.map(({radiusMm, leftPct}) => `${forceWithWay(leftPct, '%', 1)} at ${mm(radiusMm)}`))} (allowed ${plainNumber(allowedPct)} %).`,
 		likely: 'a lever that is not level over the whole record, or the angle of the thread',
-		next: () =>
-			'Change thread or pulley, as far as its maker allows, until the lever is about level at every radius.',
+		next: () => 'Change thread or pulley, as far as its maker allows, until the lever is about level at every radius.',
 	},
 	'playable-with-bias': {
 		brief: 'Bias can make up for the pull.',

@@ -92,8 +92,11 @@ export const problems: Sentences<ProblemValues> = {
 	'force-off-target': ({carriedMn, playingMn, offPct, allowedPct}) =>
 		`${inUnit(carriedMn, 'gf')} is ${percent(Math.abs(offPct), decimalsApart(offPct, allowedPct, 0))} off the playing force of ${inUnit(playingMn, 'gf')} (allowed ${plainNumber(allowedPct)} %). Is the guard on? Was the scale empty when zeroed?`,
 	'stylus-height': ({stylusMm, side, lowMm, highMm}) =>
-		`${mm(stylusMm)} is too ${side}. Wanted: ${plainNumber(lowMm)} to ${mm(highMm)} above the surface.`,
-	'guard-too-near': ({guardMm}) => `The gap under the guard is ${rounded(guardMm, 1)} mm. Wanted: more than 0.5 mm.`,
+		`The stylus is too ${side}, ${mm(stylusMm)} above the surface. Wanted: ${plainNumber(lowMm)} to ${mm(highMm)}.`,
+	'guard-gap-off': ({guardMm, side, lowMm, highMm}) =>
+		`The gap under the guard is ${inUnit(guardMm, 'mm', 1)}: ${side === 'low' ? 'too low' : 'too high'}. Wanted: ${plainNumber(lowMm, 1)} to ${inUnit(highMm, 'mm', 1)}.`,
+	'guard-too-near': ({guardMm}) =>
+		`The gap under the guard is ${inUnit(guardMm, 'mm', 1)}: too low. Wanted: more than 0.5 mm.`,
 	'closing-off-scale': () => 'Something moved: the closing round is off scale, the inner rounds were not. Probe again.',
 	'closing-moved': ({movedPct}) =>
 		`Something moved: the closing round is ${percent(Math.abs(movedPct), 2)} off the inner rounds. Probe again.`,

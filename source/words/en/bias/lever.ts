@@ -55,10 +55,7 @@ export const lever = {
 	gain: ({reads, nowPct, isKept, turned, heldPct}: Gain) =>
 		[
 			`The best setting leaves ${percent(nowPct, 1)}.`,
-			[
-				...(turned ? [turnedText(reads, turned)] : []),
-				...(heldPct === undefined ? [] : [heldText(reads, heldPct)]),
-			]
+			[...(turned ? [turnedText(reads, turned)] : []), ...(heldPct === undefined ? [] : [heldText(reads, heldPct)])]
 				.map((way, index) => `${index > 0 ? 'Another way' : isKept ? 'For another time' : 'To leave less'}: ${way}.`)
 				.join(' '),
 			...(isKept ? [] : ['Then probe again.']),

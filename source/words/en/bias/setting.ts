@@ -66,7 +66,9 @@ export const setting = {
 		`The middle of both limits should then be ${listedAt(middles)}.`,
 	thenLimits: ({limits}: {readonly limits: readonly {radiusMm: number; inner: string; outer: string}[]}) =>
 		limits
-			.map(({radiusMm, inner, outer}) => `At ${mm(radiusMm)} the inner limit is then ${inner}, the outer limit ${outer}.`)
+			.map(
+				({radiusMm, inner, outer}) => `At ${mm(radiusMm)} the inner limit is then ${inner}, the outer limit ${outer}.`,
+			)
 			.join(' '),
 	outerBeyondTop: ({outers, ...end}: ScaleEnd & {readonly outers: readonly ShownAt[]}) =>
 		`With the right bias the outer limit may be ${listedAt(outers)}: ${gauge.ends(end)}.`,

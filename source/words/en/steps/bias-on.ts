@@ -54,7 +54,7 @@ export const biasOn = {
 		ask: 'Set the bias device. Type its notch or dial number. None: -.',
 		why: 'Each setting keeps its readings. You can go back to the best one.',
 		mistake: 'Typing only what you changed.',
-		caution: 'Lock the arm, guard on, while your hands are at the device.',
+		caution: 'Lock the arm, guard on, while your hands are at the device. Leave the counterweight alone.',
 	},
 	'bias-on': {
 		title: 'Bias on',
