@@ -20,8 +20,10 @@ export const isDeckReady = ({check}: FinishedCheck, putBackAt?: string): boolean
 	putBackAt !== undefined || isReadyToPlay(progressOf(check));
 
 /** How a check ended, and what became of its deck. */
-export const outcomeText = ({outcome}: FinishedCheck, putBackAt?: string): string =>
-	said.outcome({outcome, putBackOn: putBackAt?.slice(0, 10)});
+export const outcomeText = (record: FinishedCheck, putBackAt?: string): string =>
+	said.outcome(endedHow(record, putBackAt));
+
+const endedHow = ({outcome}: FinishedCheck, putBackAt?: string) => ({outcome, putBackOn: putBackAt?.slice(0, 10)});
 
 type Around = Voids & {readonly history?: readonly PastCheck[]};
 
@@ -48,7 +50,7 @@ export function justFiled(record: FinishedCheck): readonly Shown[] {
 function outcomeLines(record: FinishedCheck, putBackAt?: string, voids: Voids = {}): Shown[] {
 	const {check} = record;
 	return [
-		line(said.heading({date: check.startedAt.slice(0, 10), outcome: outcomeText(record, putBackAt)}), 'strong'),
+		line(said.heading({date: check.startedAt.slice(0, 10), ...endedHow(record, putBackAt)}), 'strong'),
 		...(check.practice ? [line(words.beside.practice.notice, 'warn')] : []),
 		...voidLines(voids),
 		...(isDeckReady(record, putBackAt) ? [] : [line(said.deckNotReady, 'bad')]),

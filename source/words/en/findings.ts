@@ -13,7 +13,7 @@ type FindingWords<Values> = {
 	readonly found: (values: Values) => string;
 	/** The likely cause, after a colon; empty where the figures name none. */
 	readonly likely: string;
-	/** What to do next, in short sentences. */
+	/** Who does what next, in short sentences. */
 	readonly next: (values: Values) => string;
 };
 
@@ -35,18 +35,17 @@ const neutral = (radiusMm: number | null): string =>
 const open = ({figure, at: radius}: OpenFigure): string =>
 	figure === 'pull' ? `pull ${pullAt(radius)}` : `friction ${bandAt(radius)}`;
 
-const wayOn = ({figure, at: {radiusMm}, wanted, atWorst}: OpenFigure): string => {
-	const way = () => {
-		if (wanted === 'three-rounds') return 'take three rounds';
-		if (wanted === 'agreement') return 'the rounds do not agree. Take them again, or strike the odd one out';
-		return wouldDecideIt(wanted, atWorst);
-	};
-	return `${figure === 'pull' ? 'Pull' : 'Friction'} at ${mm(radiusMm)}: ${way()}.`;
+const decidedBy = ({wanted, atWorst}: OpenFigure): string => {
+	if (wanted === 'three-rounds') return 'take three rounds';
+	if (wanted === 'agreement') return 'the rounds do not agree. Take them again, or strike the odd one out';
+	return wouldDecideIt(wanted, atWorst);
 };
+const wayOn = (one: OpenFigure): string =>
+	`${one.figure === 'pull' ? 'Pull' : 'Friction'} at ${mm(one.at.radiusMm)}: ${decidedBy(one)}.`;
 
-const probeAgain = 'Probe one radius again: leads dressed, guard clear, hands off the deck.';
+const probeAgain = 'Then probe one radius again: guard clear, hands off the deck.';
 const toMaker = 'No change: send the arm to its maker.';
-const levelFirst = 'Level the armboard, then probe again.';
+const levelFirst = 'Owner: level the armboard, then probe again.';
 
 /** What was found, in short and in full, its likely cause and what to do next, by code. */
 export const findings: {readonly [Code in FindingCode]: FindingWords<FindingValues[Code]>} = {
@@ -55,14 +54,14 @@ export const findings: {readonly [Code in FindingCode]: FindingWords<FindingValu
 		found: ({radiiMm, topOfScale, unit}) =>
 			`At ${at(radiiMm)} a reading reached the end of the scale, ${top(topOfScale, unit)}. There is no figure there.`,
 		likely: 'the deck is not level, the bias is on, or the arm has a fault',
-		next: () => `Look at bias, level and leads. ${probeAgain} ${toMaker}`,
+		next: () => `Technician: look at bias and level, dress the leads. ${probeAgain} ${toMaker}`,
 	},
 	moved: {
 		brief: 'Something moved while you took the rounds.',
 		found: ({movedPct, allowedPct}) =>
 			`The closing round reads ${percent(Math.abs(movedPct), 1)} farther ${wayOf(movedPct)} than the other inner rounds (allowed ${percent(allowedPct, 1)}).`,
 		likely: 'the gauge, the deck or a lead shifted',
-		next: () => 'Find what moved, then probe again.',
+		next: () => 'Technician: find what moved, then probe again.',
 	},
 	'tilt-explains': {
 		brief: 'The tilt of the deck makes the pull.',
@@ -85,7 +84,8 @@ export const findings: {readonly [Code in FindingCode]: FindingWords<FindingValu
 		found: ({radii, pullUsablePct, bandUsablePct}) =>
 			`The pull is ${pulls(radii)} (usable to ${plainNumber(pullUsablePct)} %). The friction is ${bands(radii)} (usable to ${plainNumber(bandUsablePct)} %).`,
 		likely: 'two causes at once',
-		next: ({finestPct}) => `${probeAgain} ${toMaker} Until then set the bias no finer than ± ${percent(finestPct, 1)}.`,
+		next: ({finestPct}) =>
+			`Technician: dress the leads. ${probeAgain} ${toMaker} Until then set the bias no finer than ± ${percent(finestPct, 1)}.`,
 	},
 	'constant-pull': {
 		brief: 'The same pull pushes the arm at both ends.',
@@ -93,33 +93,34 @@ export const findings: {readonly [Code in FindingCode]: FindingWords<FindingValu
 			`The pull is about the same at both ends: ${pulls(radii)} (good to ${plainNumber(goodPct)} %).`,
 		likely: "the gauge's zero, bias not off, or a lead twisted at the bearing",
 		next: ({isTurned}) =>
-			`${isTurned ? '' : 'Take one turned round. '}Look whether the bias is off, then dress the leads. Inside the arm it is work for the maker.`,
+			`Technician: ${isTurned ? 'look' : 'take one turned round. Look'} whether the bias is off, then dress the leads. Inside the arm it is work for the maker.`,
 	},
 	'spring-pull': {
 		brief: 'The pull changes over the record, like a spring.',
 		found: (values) => `${changed(values)} It pushes back like a spring.${neutral(values.neutralRadiusMm)}`,
 		likely: 'the leads act as a spring',
-		next: () => 'Dress the leads so that they hang slack at mid-record.',
+		next: () => 'Technician: dress the leads so that they hang slack at mid-record.',
 	},
 	'runaway-pull': {
 		brief: 'The pull grows over the record and runs away.',
 		found: (values) =>
 			`${changed(values)} The farther the arm goes, the more it pushes.${neutral(values.neutralRadiusMm)}`,
 		likely: 'a loop of the leads going over centre, bias still on, or a magnet',
-		next: () => 'Look along the whole swing for what pulls.',
+		next: () => 'Technician: look along the whole swing for what pulls.',
 	},
 	friction: {
 		brief: 'The arm sticks everywhere.',
 		found: ({radii, usablePct}) => `The friction is ${bands(radii)} (usable to ${plainNumber(usablePct)} %).`,
 		likely: 'dirt, preload, dried oil, damping left in, or a lead that rubs',
-		next: () => `Look at the damping. ${probeAgain} ${toMaker} Never adjust a bearing without its maker's procedure.`,
+		next: () =>
+			`Technician: look at the damping, dress the leads. ${probeAgain} ${toMaker} Never adjust a bearing without its maker's procedure.`,
 	},
 	'friction-local': {
 		brief: 'The arm sticks more at one end.',
 		found: ({radii, differencePct, leastPct}) =>
 			`The friction is ${bands(radii)}. It differs by ${percent(differencePct, 1)} (allowed ${plainNumber(leastPct)} %).`,
 		likely: 'a rub, a damaged race, a lead that touches there, or the linkage of the stop',
-		next: () => 'Watch leads, lifter, rest and linkage along the whole swing.',
+		next: () => 'Technician: watch leads, lifter, rest and linkage along the whole swing.',
 	},
 	'no-pattern': {
 		brief: 'Beyond limits, but no single cause shows.',
@@ -127,55 +128,56 @@ export const findings: {readonly [Code in FindingCode]: FindingWords<FindingValu
 			`The pull is ${pulls(radii)} (usable to ${plainNumber(pullUsablePct)} %). The friction is ${bands(radii)} (usable to ${plainNumber(bandUsablePct)} %). No single cause shows.`,
 		likely: '',
 		next: () =>
-			'Take rounds at one more radius, between the two: leads dressed, guard clear, hands off the deck. No cause found: send the arm to its maker with the figures.',
+			'Technician: take rounds at one more radius, between the two: leads dressed, guard clear, hands off the deck. No cause found: send the arm to its maker with the figures.',
 	},
 	'bias-idle': {
 		brief: 'The bias device does nothing.',
 		found: ({radiiMm, leastPct}) =>
 			`The bias changes the reading by less than ${plainNumber(leastPct)} % at ${at(radiiMm)}.`,
 		likely: 'its weight is not on, its thread is not hooked, or a stop is in the way',
-		next: () => 'Lock the arm, guard on. Look at the device, then probe again.',
+		next: () => 'Technician: lock the arm, guard on. Look at the device, then probe again.',
 	},
 	'bias-off-scale': {
 		brief: 'The bias drives a reading off the scale.',
 		found: ({radiiMm, topOfScale, unit}) =>
 			`With the bias on, a reading at ${at(radiiMm)} reached the end of the scale, ${top(topOfScale, unit)}. There is no figure there.`,
 		likely: 'too much bias, or a drag assumed too high',
-		next: () => 'Set less bias, then probe again.',
+		next: () => 'Technician: set less bias, then probe again.',
 	},
 	'bias-rubs': {
 		brief: 'The bias device adds friction.',
 		found: ({onPct, offPct, radiusMm, leastPct}) =>
 			`With the bias on the friction is ${percent(onPct, 1)} at ${mm(radiusMm)}. With the bias off it is ${percent(offPct, 1)} at most (allowed: ${plainNumber(leastPct)} % more).`,
 		likely: 'a thread or pulley that drags',
-		next: () => 'Clean and align thread and pulley, then probe again.',
+		next: () => 'Technician: clean and align thread and pulley, then probe again.',
 	},
 	'bias-uneven': {
 		brief: 'The bias does not fit the whole record.',
 		found: ({left, allowedPct}) =>
 			`The best setting still leaves ${listed(left.map(({radiusMm, leftPct}) => `${forceWithWay(leftPct, '%', 1)} at ${mm(radiusMm)}`))} (allowed ${plainNumber(allowedPct)} %).`,
 		likely: 'a lever that is not level over the whole record, or the angle of the thread',
-		next: () => 'Change thread or pulley, as far as its maker allows, until the lever is about level at every radius.',
+		next: () =>
+			'Technician: change thread or pulley, as far as its maker allows, until the lever is about level at every radius.',
 	},
 	'playable-with-bias': {
 		brief: 'Bias can make up for the pull.',
 		found: ({radii, worstAfterPct, goodPct, worstAfterDragPct, drag, usablePct}) =>
 			`The pull is ${pulls(radii)}. The best bias setting leaves ${percent(worstAfterPct, 1)} at most (good to ${plainNumber(goodPct)} %). With ${plainNumber(drag)} less or more drag it leaves ${percent(worstAfterDragPct, 1)} at most (usable to ${plainNumber(usablePct)} %).`,
 		likely: 'a steady pull',
-		next: () => 'Set the bias so. The arm may be played, and the pull cured later.',
+		next: () => 'Technician: set the bias so. The arm may be played, and the pull cured later.',
 	},
 	undecided: {
 		brief: 'A figure is undecided.',
 		found: ({open: all, pullLimits, bandLimits}) =>
 			`Undecided: ${listed(all.map((one) => `${open(one)} (${sureFirst(one.atWorst)})`))}. Limits of the pull: ${limits(pullLimits)}. Limits of the friction: ${limits(bandLimits)}.`,
 		likely: '',
-		next: ({open: all}) => all.map(wayOn).join(' '),
+		next: ({open: all}) => `Technician: decide it. ${all.map(wayOn).join(' ')}`,
 	},
 	sound: {
 		brief: 'The arm swings freely.',
 		found: ({radii, atWorst, pullLimits, bandLimits}) =>
 			`The arm is ${atWorst === 'good' ? 'good' : 'usable or better'}. The pull is ${pulls(radii)} (${limits(pullLimits)}). The friction is ${bands(radii)} (${limits(bandLimits)}).`,
 		likely: '',
-		next: () => 'Leave the arm as it is.',
+		next: () => 'Owner: leave the arm as it is.',
 	},
 };

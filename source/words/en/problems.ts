@@ -19,7 +19,7 @@ const lineLeft = {
 		lifter: 'Lower the lifter until light shows under the tube.',
 		rest: 'Turn the clip of the rest away.',
 		screws: 'Lock the arm, guard on. Hold the headshell and tighten by hand.',
-		air: 'Close the lid, switch fan and heating off, wait for still air.',
+		air: 'Take the lid off. Switch fan and heating off. Wait for still air.',
 		static: 'Touch bare earthed metal, and brush the mat.',
 	},
 } as const satisfies Record<ProblemValues['lines-left']['list'], Readonly<Record<string, string>>>;

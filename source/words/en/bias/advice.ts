@@ -41,7 +41,7 @@ export const advice = {
 	tooWeak: ({times: most}: {readonly times: number}) =>
 		`The bias is far too weak: even ${plainNumber(most)} times as much is not enough.`,
 	leftAfter: ({worstAfterPct, rmsAfterPct, frictionFloorPct}: BiasFitFigures) =>
-		`The best setting leaves ${percent(worstAfterPct, 1)} at most, typically ${percent(rmsAfterPct, 1)}. Friction hides ${percent(frictionFloorPct, 1)}.`,
+		`With the best setting ${percent(worstAfterPct, 1)} is left at most, typically ${percent(rmsAfterPct, 1)}. Friction hides ${percent(frictionFloorPct, 1)}.`,
 	notTaken: ({fit, isWithoutBias}: {readonly fit: BiasFitFigures; readonly isWithoutBias: boolean}) =>
 		`Friction hides ${percent(fit.frictionFloorPct, 1)}. ${isWithoutBias ? 'Without bias' : `With ${times(fit.factor)} this bias`} ${percent(fit.worstAfterPct, 1)} would be left.`,
 	otherDrags: ({best}: {readonly best: readonly {readonly drag: number; readonly factor: number}[]}) =>

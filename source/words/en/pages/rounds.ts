@@ -89,5 +89,5 @@ export const roundsTaken = {
 	somethingMoved: (closing: Closing) => `Something moved. ${off(closing)} (${allowed(closing)}). Probe again.`,
 	nothingMoved: (closing: Closing) => `Nothing moved. ${off(closing)} (${allowed(closing)}).`,
 	cannotTell: ({pullGoodPct, ...closing}: Closing & {pullGoodPct: number}) =>
-		`${off(closing)}. The rounds scatter too much to tell whether something moved. Allowed would be ${percent(closing.allowedPct, 2)}, which is more than a good pull (${plainNumber(pullGoodPct)} %).`,
+		`${off(closing)}. The rounds scatter too much to tell whether something moved. Allowed would be ${percent(closing.allowedPct, 2)}, more than a good pull of ${plainNumber(pullGoodPct)} %.`,
 };
