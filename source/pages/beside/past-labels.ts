@@ -9,24 +9,26 @@ export const hasFigures = ({columns}: FaceRoom): boolean => columns >= 60;
 
 /** The mark and number before an option, and an ellipsis that is spelled with three points. */
 const beforeOption = 6;
-const leastName = 14;
+/** Less tells nothing of a name. */
+const leastName = 8;
 
 /** Past checks, each in a line: where keys turn the list, a long name is cut so that it stays one. */
 export function pastLabels(rows: readonly PastCheck[], room: FaceRoom): readonly string[] {
 	const whenOf = whenIn(rows);
 	const gap = hasFigures(room) ? '  ' : ' ';
-	const others = rows.map((past) =>
-		hasFigures(room) ? [say.state(past).padEnd(11), ...past.probe.map(figuresOf)].join(gap).trimEnd() : say.state(past),
-	);
 	const widest = (texts: readonly string[]) => Math.max(0, ...texts.map(({length}) => length));
+	const states = rows.map(say.state);
+	const others = rows.map(({probe}, index) => {
+		const state = states[index] ?? '';
+		return hasFigures(room) ? [state.padEnd(widest(states)), ...probe.map(figuresOf)].join(gap).trimEnd() : state;
+	});
 	const days = rows.map(whenOf);
 	const left = room.columns - beforeOption - widest(days) - widest(others) - 2 * gap.length;
 	const names = rows.map(({arm}) => (room.hasKeys ? cutName(arm, Math.max(leastName, left)) : arm));
-	const width = Math.max(leastName, widest(names));
 	return names.map((name, index) => {
 		const [when = '', other = ''] = [days[index], others[index]];
 		return hasFigures(room)
-			? [when.padEnd(widest(days)), name.padEnd(width), other].join(gap)
+			? [when.padEnd(widest(days)), name.padEnd(widest(names)), other].join(gap)
 			: [when, name, other].join(gap);
 	});
 }

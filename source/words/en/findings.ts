@@ -2,7 +2,7 @@ import type {Limits} from '../../measures/verdict.js';
 import type {OpenFigure} from '../../results/closing-rows.js';
 import type {FindingCode, FindingValues} from '../../results/diagnose.js';
 import {type GaugeUnit, units} from '../../units.js';
-import {listed, mm, percent, plainNumber} from '../numbers.js';
+import {listed, mm, percent, plainNumber, plural} from '../numbers.js';
 import {bandAt, forceWithWay, pullAt, sideForce, sureFirst, wayOf, wouldDecideIt} from './figures.js';
 
 /** What is said of a finding. */
@@ -33,7 +33,7 @@ const neutral = (radiusMm: number | null): string =>
 	radiusMm === null ? '' : ` There is no pull at ${mm(Math.round(radiusMm))}.`;
 
 const open = ({figure, at: radius}: OpenFigure): string =>
-	figure === 'pull' ? `pull ${pullAt(radius)}` : `friction ${bandAt(radius)}`;
+	figure === 'pull' ? `the pull ${pullAt(radius)}` : `the friction ${bandAt(radius)}`;
 
 const decidedBy = ({wanted, atWorst}: OpenFigure): string => {
 	if (wanted === 'three-rounds') return 'take three rounds';
@@ -169,7 +169,7 @@ export const findings: {readonly [Code in FindingCode]: FindingWords<FindingValu
 	undecided: {
 		brief: 'A figure is undecided.',
 		found: ({open: all, pullLimits, bandLimits}) =>
-			`Undecided: ${listed(all.map((one) => `${open(one)} (${sureFirst(one.atWorst)})`))}. Limits of the pull: ${limits(pullLimits)}. Limits of the friction: ${limits(bandLimits)}.`,
+			`Undecided ${plural(all.length, {one: 'is', other: 'are'})} ${listed(all.map((one) => `${open(one)} (${sureFirst(one.atWorst)})`))}. Limits of the pull: ${limits(pullLimits)}. Limits of the friction: ${limits(bandLimits)}.`,
 		likely: '',
 		next: ({open: all}) => `Technician: decide it. ${all.map(wayOn).join(' ')}`,
 	},

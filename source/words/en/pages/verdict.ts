@@ -1,5 +1,5 @@
 import type {BetweenRadii, Figures, MeasuredRadius, RadiusFigures} from '../../../results/figures-types.js';
-import {listed, mm, percent, plainNumber, rounded, span, withUncertainty} from '../../numbers.js';
+import {listed, mm, percent, plainNumber, printsAsZero, rounded, span, withUncertainty} from '../../numbers.js';
 import {entries, placeName} from '../entries.js';
 import {bandAt, forceWithWay, pullAt, sideForce, sureFirst, verdictName, verdictWord} from '../figures.js';
 
@@ -93,12 +93,12 @@ export const verdict = {
 		const {breakawayPct, torqueMicroNm, tiltSharePct, tiltShareUncertaintyPct, wallShare} = figures;
 		const tilt =
 			tiltSharePct === null ? '' : ` The tilt pulls ${sideForce(tiltSharePct, tiltShareUncertaintyPct ?? 0)}.`;
-		return `${radius(figures)}. The arm starts to move at ± ${percent(breakawayPct, 1)} (breakaway). Torque of the pull: ${forceWithWay(torqueMicroNm, 'µN·m', 0)}.${tilt} Load on the groove walls: inner ${percent(100 * wallShare.inner, 1)}, outer ${percent(100 * wallShare.outer, 1)}.${lean(leans)}`;
+		return `${radius(figures)}. It starts to move at ± ${percent(breakawayPct, 1)} (breakaway). Pull as torque: ${forceWithWay(torqueMicroNm, 'µN·m', 0)}.${tilt} Load on the groove walls: inner ${percent(100 * wallShare.inner, 1)}, outer ${percent(100 * wallShare.outer, 1)}.${lean(leans)}`;
 	},
 	between: ({en, differs, torqueSlopeMicroNmPerDeg, neutralRadiusMm}: BetweenRadii) =>
 		[
 			`${differs ? 'The pull changes from radius to radius' : 'The pull shows no change from radius to radius'}: the difference is ${rounded(en, 2)} times its ± (E_n; above 1 is a change).`,
-			`With each degree of swing the torque changes by ${rounded(torqueSlopeMicroNmPerDeg, 2)} µN·m (minus: it pushes back).`,
+			`With each degree of swing the torque changes by ${rounded(torqueSlopeMicroNmPerDeg, 2)} µN·m${printsAsZero(torqueSlopeMicroNmPerDeg, 2) || torqueSlopeMicroNmPerDeg > 0 ? '' : ' (minus: it pushes back)'}.`,
 			...(neutralRadiusMm === null ? [] : [`There is no pull at ${rounded(neutralRadiusMm, 0)} mm.`]),
 		].join(' '),
 	bands: {
