@@ -91,14 +91,13 @@ export const verdict = {
 		leans: Parameters<typeof lean>[0];
 	}) => {
 		const {breakawayPct, torqueMicroNm, tiltSharePct, tiltShareUncertaintyPct, wallShare} = figures;
-		const tilt =
-			tiltSharePct === null ? '' : ` The tilt pulls ${sideForce(tiltSharePct, tiltShareUncertaintyPct ?? 0)}.`;
-		return `${radius(figures)}. It starts to move at ± ${percent(breakawayPct, 1)} (breakaway). Pull as torque: ${forceWithWay(torqueMicroNm, 'µN·m', 0)}.${tilt} Load on the groove walls: inner ${percent(100 * wallShare.inner, 1)}, outer ${percent(100 * wallShare.outer, 1)}.${lean(leans)}`;
+		const tilt = tiltSharePct === null ? '' : ` Tilt: ${sideForce(tiltSharePct, tiltShareUncertaintyPct ?? 0)}.`;
+		return `${radius(figures)}. Breakaway: ± ${percent(breakawayPct, 1)} starts the arm. Pull as torque: ${forceWithWay(torqueMicroNm, 'µN·m', 0)}.${tilt} Load on groove walls: inner ${percent(100 * wallShare.inner, 1)}, outer ${percent(100 * wallShare.outer, 1)}.${lean(leans)}`;
 	},
 	between: ({en, differs, torqueSlopeMicroNmPerDeg, neutralRadiusMm}: BetweenRadii) =>
 		[
-			`${differs ? 'The pull changes from radius to radius' : 'The pull shows no change from radius to radius'}: the difference is ${rounded(en, 2)} times its ± (E_n; above 1 is a change).`,
-			`With each degree of swing the torque changes by ${rounded(torqueSlopeMicroNmPerDeg, 2)} µN·m${printsAsZero(torqueSlopeMicroNmPerDeg, 2) || torqueSlopeMicroNmPerDeg > 0 ? '' : ' (minus: it pushes back)'}.`,
+			`${differs ? 'The pull changes over the record' : 'The pull shows no change over the record'}: the difference is ${rounded(en, 2)} times its ± (E_n; above 1 counts).`,
+			`Per degree of swing the torque changes by ${rounded(torqueSlopeMicroNmPerDeg, 2)} µN·m${printsAsZero(torqueSlopeMicroNmPerDeg, 2) || torqueSlopeMicroNmPerDeg > 0 ? '' : ' (minus: it pushes back)'}.`,
 			...(neutralRadiusMm === null ? [] : [`There is no pull at ${rounded(neutralRadiusMm, 0)} mm.`]),
 		].join(' '),
 	bands: {
