@@ -1,2 +1,2 @@
 /** Figures and verdicts in the words of the language in use. */
-export {sideForce, verdictWord} from '#language/figures';
+export {sideForce} from '#language/figures';
