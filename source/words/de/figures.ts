@@ -11,6 +11,10 @@ export const forceWithWay = (force: number, unit: string, decimals: number): str
 	return printsAsZero(force, decimals) ? size : `${size} ${wayOf(force)}`;
 };
 
+/** The same as it is read off and typed, '6,8 % außen'. */
+export const forceAsTyped = (force: number, unit: string, decimals: number): string =>
+	forceWithWay(force, unit, decimals).replace(' nach ', ' ');
+
 /** A side force in words, such as '6,8 % ± 0,5 % nach außen'. */
 export const sideForce = (forcePct: number, uncertaintyPct: number): string => {
 	const decimals = decimalsFor(uncertaintyPct);
@@ -58,7 +62,8 @@ export const verdictWord = {
 /** How figures, and what is thought of them, are put wherever they are named. */
 export const figures = {
 	wayOf,
-	forceWithWay,
+	/** In cells, where readings stand side by side. */
+	forceWithWay: forceAsTyped,
 	sideForce,
 	pullAt,
 	bandAt,

@@ -165,7 +165,7 @@ export const findings: {readonly [Code in FindingCode]: FindingWords<FindingValu
 	undecided: {
 		brief: 'Eine Zahl ist unentschieden.',
 		found: ({open, pullLimits, bandLimits}) =>
-			`Unentschieden: ${listed(open.map((one) => `${one.figure === 'pull' ? `Zug ${pullAt(one.at)}` : `Reibung ${bandAt(one.at)}`} (${sureFirst(one.atWorst)})`))}; Zug ${limits(pullLimits)}; Reibung ${limits(bandLimits)}.`,
+			`Unentschieden ist ${listed(open.map((one) => `${one.figure === 'pull' ? `der Zug ${pullAt(one.at)}` : `die Reibung ${bandAt(one.at)}`} (${sureFirst(one.atWorst)})`))}; Zug ${limits(pullLimits)}; Reibung ${limits(bandLimits)}.`,
 		likely: '',
 		next: ({open}) =>
 			`der Techniker klärt es: ${open.map((one) => `${one.figure === 'pull' ? 'Zug' : 'Reibung'} bei ${mm(one.at.radiusMm)}: ${wayOn(one)}`).join('; ')}`,

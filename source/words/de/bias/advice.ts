@@ -41,7 +41,7 @@ export const advice = {
 	tooWeak: ({times: most}: {readonly times: number}) =>
 		`Das Antiskating ist viel zu schwach: Selbst das ${plainNumber(most)}-Fache reicht nicht.`,
 	leftAfter: ({worstAfterPct, rmsAfterPct, frictionFloorPct}: BiasFitFigures) =>
-		`Rest bestenfalls: höchstens ${percent(worstAfterPct, 1)}, typisch ${percent(rmsAfterPct, 1)}. Die Reibung verdeckt ${percent(frictionFloorPct, 1)}.`,
+		`Bester Rest: höchstens ${percent(worstAfterPct, 1)}, typisch ${percent(rmsAfterPct, 1)}. Die Reibung verdeckt ${percent(frictionFloorPct, 1)}.`,
 	notTaken: ({fit, isWithoutBias}: {readonly fit: BiasFitFigures; readonly isWithoutBias: boolean}) =>
 		`Die Reibung verdeckt ${percent(fit.frictionFloorPct, 1)}. ${isWithoutBias ? 'Ohne Antiskating' : `Auf ${times(fit.factor)} gestellt`} blieben ${percent(fit.worstAfterPct, 1)} Rest.`,
 	otherDrags: ({best}: {readonly best: readonly {readonly drag: number; readonly factor: number}[]}) =>

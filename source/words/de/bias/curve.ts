@@ -1,11 +1,11 @@
 import {listed, mm, percent, plainNumber, printsAsZero, rounded} from '../../numbers.js';
-import {forceWithWay} from '../figures.js';
+import {forceAsTyped} from '../figures.js';
 
 /** A force at a radius, in percent of the playing force. */
 type ForceAt = {readonly radiusMm: number; readonly pct: number};
 
-/** A force at a radius: '12,5 % nach außen bei 136 mm'. */
-const at = ({radiusMm, pct}: ForceAt): string => `${forceWithWay(pct, '%', 1)} bei ${mm(radiusMm)}`;
+/** A force at a radius: '12,5 % außen bei 136 mm'. */
+const at = ({radiusMm, pct}: ForceAt): string => `${forceAsTyped(pct, '%', 1)} bei ${mm(radiusMm)}`;
 
 /** What is left of a reading: too little or too much bias. */
 const leftOver = ({leftoverPct}: {readonly leftoverPct: number}): string =>
@@ -33,5 +33,5 @@ export const curve = {
 	readAt: (read: ForceAt & {readonly leftoverPct: number}) =>
 		`Messwert mit Antiskating: ${at(read)}, ${leftOver(read)}.`,
 	readHere: ({pullOnPct, wantedPct, leftoverPct, biasPct}: BiasRead) =>
-		`Messwert ${forceWithWay(pullOnPct, '%', 1)}, Sollwert ${forceWithWay(wantedPct, '%', 1)}: ${leftOver({leftoverPct})}. Antiskating allein: ${forceWithWay(biasPct, '%', 1)}.`,
+		`Messwert ${forceAsTyped(pullOnPct, '%', 1)}, Sollwert ${forceAsTyped(wantedPct, '%', 1)}: ${leftOver({leftoverPct})}. Antiskating allein: ${forceAsTyped(biasPct, '%', 1)}.`,
 };

@@ -51,13 +51,13 @@ export const setting = {
 		`Einstellung ${tried.name}: ${tried.leftPct === undefined ? 'keine Zahlen' : `Rest höchstens ${percent(tried.leftPct, 1)}`}${marksOf(tried)}`,
 	noFigures: 'Noch keine Zahlen mit Antiskating.',
 	noBest: 'Keine beste Einstellung: zwei Radien messen und sehen, ob das Antiskating wirkt.',
-	columns: {wanted: 'Sollwert', read: 'Messwert', alone: 'Antiskating', left: 'Rest', setGaugeTo: 'Kraftmesser auf'},
+	columns: {wanted: 'Sollwert', read: 'Messwert', alone: 'Antiskating', left: 'Rest', setGaugeTo: 'Zielwert'},
 	offScale: 'Skalenende',
 	wasSetTo: ({text}: {readonly text: string}) => `Eingestellt war: ${text}.`,
 	aimShown: ({of, shows}: {readonly of: keyof typeof aims; readonly shows: string}) =>
-		`${aims[of]}: Kraftmesser auf ${shows}.`,
+		`${aims[of]} am Kraftmesser: ${shows}.`,
 	aimBeyondTop: ({of, middle, end}: {readonly of: keyof typeof aims; readonly middle: string; readonly end: string}) =>
-		`${aims[of]}: Mitte ${middle}, aber ${end}.`,
+		`${aims[of]} am Kraftmesser: Mitte ${middle}, aber ${end}.`,
 	setGaugeTo: ({middles}: {readonly middles: readonly ShownAt[]}) =>
 		`Ziel, Mitte beider Grenzen: ${listedAt(middles)}.`,
 	thenLimits: ({limits}: {readonly limits: readonly {radiusMm: number; inner: string; outer: string}[]}) =>

@@ -10,11 +10,11 @@ const whole: Texts = {
 		'on-gauge': 'Arm AM KRAFTMESSER',
 		afloat: 'Arm SCHWEBT',
 	},
-	stylus: {covered: 'Schutz drauf', bare: 'Nadel OFFEN'},
+	stylus: {covered: 'Nadelschutz drauf', bare: 'Nadel OFFEN'},
 	mat: {on: 'Matte drauf', off: 'Matte ab'},
 	bias: {
 		none: undefined,
-		'as-found': 'Antiskating unberührt',
+		'as-found': 'Antiskating wie vorgefunden',
 		off: 'Antiskating aus',
 		on: 'Antiskating AN',
 		set: 'Antiskating eingestellt',
@@ -25,17 +25,17 @@ const whole: Texts = {
 
 /** The same where a screen is narrow. */
 const short: Texts = {
-	arm: {locked: 'Arm verriegelt', 'in-rest': 'Arm in Stütze', 'on-gauge': 'AM KRAFTMESSER', afloat: 'Arm SCHWEBT'},
-	stylus: {covered: 'Schutz drauf', bare: 'OFFEN'},
-	mat: {on: 'Matte drauf', off: 'Matte ab'},
+	arm: {locked: 'verriegelt', 'in-rest': 'in Stütze', 'on-gauge': 'LIEGT AN', afloat: 'SCHWEBT'},
+	stylus: {covered: 'Schutz an', bare: 'OFFEN'},
+	mat: {on: 'Matte auf', off: 'Matte ab'},
 	bias: {
 		none: undefined,
 		'as-found': 'Antiskating?',
 		off: 'Antiskating aus',
 		on: 'Antiskating AN',
-		set: 'Antiskating fertig',
+		set: 'Antiskating OK',
 	},
-	damping: {none: undefined, in: 'Dämpfung drin', out: 'Dämpfung raus'},
+	damping: {none: undefined, in: 'gedämpft', out: 'ungedämpft'},
 	gauge: {away: undefined, 'as-used': undefined, turned: 'GEDREHT'},
 };
 
@@ -54,7 +54,7 @@ export const deck = {
 		isInHand = false,
 	): readonly {readonly part: keyof Deck; readonly text: string}[] =>
 		parts.flatMap((part) => {
-			if (part === 'arm' && isInHand) return [{part, text: 'Arm IN DER HAND'}];
+			if (part === 'arm' && isInHand) return [{part, text: isNarrow ? 'VON HAND' : 'Arm IN DER HAND'}];
 			const text = textOf(isNarrow ? short : whole, now, part);
 			return text === undefined ? [] : [{part, text}];
 		}),

@@ -1,15 +1,15 @@
 import type {ZeroFigures} from '../../../results/figures-types.js';
 import {type GaugeUnit, units} from '../../../units.js';
 import {decimalsFor, listed, mm, plainNumber, rounded, stepDecimals} from '../../numbers.js';
-import {forceWithWay} from '../figures.js';
+import {forceAsTyped} from '../figures.js';
 
 /** A gauge as it is read; its end and its readings in its own unit. */
 type Gauge = {readonly unit: GaugeUnit; readonly step: number};
 type End = {readonly unit: GaugeUnit; readonly topOfScale: number};
 
-/** A reading as this gauge lets it be read, with the way the arm pushes: '13,8 % nach außen'. */
+/** A reading as this gauge lets it be read, with the way the arm pushes: '13,8 % außen'. */
 const reading = ({reading, unit, step}: Gauge & {readonly reading: number}): string =>
-	forceWithWay(reading, units[unit].label, stepDecimals(step));
+	forceAsTyped(reading, units[unit].label, stepDecimals(step));
 
 const ends = ({topOfScale, unit}: End): string =>
 	`dieser Kraftmesser endet bei ${plainNumber(topOfScale)} ${units[unit].label} und kann das nicht zeigen`;
@@ -22,7 +22,7 @@ const sources = {turned: 'durch Drehen gefunden', stated: 'ohne Arm gelesen'};
 /** What the gauge shows, and where it ends. */
 export const gauge = {
 	reading,
-	/** 'innere Grenze 11,9 % nach außen, äußere Grenze 15,7 % nach außen, Mitte 13,8 % nach außen' */
+	/** 'innere Grenze 11,9 % außen, äußere Grenze 15,7 % außen, Mitte 13,8 % außen' */
 	aim: ({
 		middle,
 		limits,
@@ -74,7 +74,7 @@ export const gauge = {
 			...(times === undefined ? [] : [`trägt das ${rounded(times, 2)}-Fache davon`]),
 			...(zero === undefined
 				? []
-				: [`zeigt unberührt ${forceWithWay(zero, label, Math.min(2, stepDecimals(Number(zero.toFixed(2)))))}`]),
+				: [`zeigt unberührt ${forceAsTyped(zero, label, Math.min(2, stepDecimals(Number(zero.toFixed(2)))))}`]),
 		];
 		return `Alle Zahlen in % der Abspielkraft${playing === undefined ? '' : `, ${plainNumber(playing)} ${label}`}${
 			does.length === 0 ? '' : `; der Kraftmesser ${listed(does)}`

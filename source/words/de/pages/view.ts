@@ -18,7 +18,7 @@ export const view = {
 	readyToPlay: 'spielbereit',
 	notReadyToPlay: 'NICHT SPIELBEREIT',
 	/** Where there is no room for more. */
-	notReady: 'NICHT BEREIT',
+	notReady: 'UNFERTIG',
 	sheetLineAsked: ({title}: {title: string}) => `${title}: ?`,
 	sheetLine: ({title, typed}: {title: string; typed: string | undefined}) =>
 		typed === undefined ? `${title}:` : `${title}: ${typed === '' ? '-' : typed}`,
