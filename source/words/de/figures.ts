@@ -1,6 +1,7 @@
 import type {WouldDecide, Zone} from '../../measures/verdict.js';
 import type {MeasuredRadius} from '../../results/figures-types.js';
 import {decimalsFor, mm, percent, printsAsZero, rounded, span} from '../numbers.js';
+import {entries} from './entries.js';
 
 /** Which way the arm pushes: toward the rim, or toward the spindle. */
 export const wayOf = (forcePct: number): 'nach außen' | 'nach innen' => (forcePct < 0 ? 'nach innen' : 'nach außen');
@@ -27,6 +28,10 @@ export const pullAt = ({pullPct, pullUncertaintyPct, radiusMm}: MeasuredRadius):
 
 export const bandAt = ({bandPct, bandUncertaintyPct, radiusMm}: MeasuredRadius): string =>
 	`${span(bandPct, bandUncertaintyPct)} bei ${mm(radiusMm)}`;
+
+/** Where rounds are taken, where no radius is named beside it: the third one needs its noun. */
+export const radiusName = (place: keyof typeof entries.places): string =>
+	place === 'extra' || place === 'other' ? 'dritter Radius' : entries.places[place];
 
 type Table = {readonly head: readonly string[]; readonly rows: readonly (readonly string[])[]};
 

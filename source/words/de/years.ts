@@ -110,10 +110,10 @@ const longRun = {
 const pictures = {
 	pull: ({place, radiusMm}: AtRadius) => `Zug, ${place} ${mm(radiusMm)}, oben heißt zum Rand`,
 	pullInWords: ({place, radiusMm, points, done}: HistoryAt) =>
-		`Zug ${place} bei ${mm(radiusMm)} über die Zeit: ${pointList(points, sideForce)}.${doneText(done)}`,
+		`Zug bei ${mm(radiusMm)} (${place}) über die Zeit: ${pointList(points, sideForce)}.${doneText(done)}`,
 	band: ({place, radiusMm}: AtRadius) => `Reibung, ${place} ${mm(radiusMm)}`,
 	bandInWords: ({place, radiusMm, points, done}: HistoryAt) =>
-		`Reibung ${place} bei ${mm(radiusMm)} über die Zeit: ${pointList(points, span)}.${doneText(done)}`,
+		`Reibung bei ${mm(radiusMm)} (${place}) über die Zeit: ${pointList(points, span)}.${doneText(done)}`,
 };
 
 /** Something that was done to an arm: what kind of thing, and the few words that were typed of it. */

@@ -1,8 +1,7 @@
 import type {Tilt} from '../../../measures/level.js';
 import type {Place} from '../../../procedure/places.js';
 import {inDegrees, plainNumber, printsAsZero, rounded} from '../../numbers.js';
-import {entries} from '../entries.js';
-import {sideForce} from '../figures.js';
+import {radiusName, sideForce} from '../figures.js';
 
 const axes = {
 	leftRight: {name: 'Links nach rechts', plus: 'rechts', minus: 'links', plusSide: 'Rechts', minusSide: 'Links'},
@@ -29,7 +28,7 @@ export const levelFound = {
 		uncertaintyPct: number;
 		allowedPct: number;
 	}) =>
-		`Zug aus dieser Neigung, ${entries.places[place]}: ${sideForce(sharePct, uncertaintyPct)} (erlaubt ± ${plainNumber(allowedPct)} %)`,
+		`Zug aus dieser Neigung, ${radiusName(place)}: ${sideForce(sharePct, uncertaintyPct)} (erlaubt ± ${plainNumber(allowedPct)} %)`,
 	/** Which side goes down, and how much at the feet. */
 	lower: ({axis, tiltDeg, mmPer100}: {axis: keyof typeof axes; tiltDeg: number; mmPer100: number}) =>
 		`${tiltDeg > 0 ? axes[axis].plusSide : axes[axis].minusSide} senken: um ${rounded(mmPer100, 1)} mm je 100 mm Fußabstand.`,

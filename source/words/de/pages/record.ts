@@ -1,7 +1,7 @@
 import type {Place} from '../../../procedure/places.js';
 import type {Outcome} from '../../../results/record.js';
 import {dayText} from '../../dates.js';
-import {entries} from '../entries.js';
+import {radiusName} from '../figures.js';
 
 const outcomes: Readonly<Record<Outcome, string>> = {
 	complete: 'fertig',
@@ -43,7 +43,7 @@ export const record = {
 		/** Why it was struck out. */
 		struck: string | undefined;
 	}) =>
-		`Messreihe ${series}, ${entries.places[place]}${setting === undefined ? '' : `, Einstellung ${setting}`}, Runde ${round}${
+		`Messreihe ${series}, ${radiusName(place)}${setting === undefined ? '' : `, Einstellung ${setting}`}, Runde ${round}${
 			isTurned ? ', Kraftmesser gedreht' : ''
 		}: ${innerLimit} / ${outerLimit ?? '…'}${struck === undefined ? '' : ` (gestrichen: ${struck})`}`,
 };

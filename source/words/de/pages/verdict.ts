@@ -1,7 +1,7 @@
 import type {BetweenRadii, Figures, MeasuredRadius, RadiusFigures} from '../../../results/figures-types.js';
 import {listed, mm, percent, plainNumber, rounded, span, withUncertainty} from '../../numbers.js';
 import {entries} from '../entries.js';
-import {bandAt, forceWithWay, pullAt, sideForce, sureFirst, verdictWord, zoneWord} from '../figures.js';
+import {bandAt, forceWithWay, pullAt, radiusName, sideForce, sureFirst, verdictWord, zoneWord} from '../figures.js';
 
 /** A value with its uncertainty. */
 type Sized = readonly [value: number, uncertainty: number];
@@ -12,7 +12,7 @@ const judged = (verdict: MeasuredRadius['pullVerdict'], atWorst: MeasuredRadius[
 
 const offScale = 'Skalenende';
 const radius = ({place, radiusMm}: Pick<RadiusFigures, 'place' | 'radiusMm'>): string =>
-	`${entries.places[place]} ${mm(radiusMm)}`;
+	`${radiusName(place)} ${mm(radiusMm)}`;
 const pull = (one: MeasuredRadius): string => sideForce(one.pullPct, one.pullUncertaintyPct);
 const band = (one: MeasuredRadius): string => span(one.bandPct, one.bandUncertaintyPct);
 
@@ -104,14 +104,14 @@ export const verdict = {
 		label: ({place, radiusMm}: MeasuredRadius) => `${entries.places[place]} ${plainNumber(radiusMm)}`,
 		before: ({place}: MeasuredRadius) => `vorher ${entries.places[place]}`,
 		last: ({place}: {place: string}) => `zuletzt ${place}`,
-		at: (one: MeasuredRadius) => `${entries.places[one.place]}: Zug ${pullAt(one)}; Reibung ${bandAt(one)}.`,
+		at: (one: MeasuredRadius) => `${radiusName(one.place)}: Zug ${pullAt(one)}; Reibung ${bandAt(one)}.`,
 	},
 	series: {
 		closed: ({number, because, hasFigures}: {number: number; because: string; hasFigures: boolean}) =>
 			`Messreihe ${number} beendet: ${because}${hasFigures ? '' : ' (keine Zahlen)'}`,
 		beforeAndNow: 'Vorher und jetzt',
 		columns: {before: 'vorher', now: 'jetzt'},
-		pull: ({place}: Pick<MeasuredRadius, 'place'>) => `Zug ${entries.places[place]}`,
-		band: ({place}: Pick<MeasuredRadius, 'place'>) => `Reibung ${entries.places[place]}`,
+		pull: ({place}: Pick<MeasuredRadius, 'place'>) => `Zug, ${radiusName(place)}`,
+		band: ({place}: Pick<MeasuredRadius, 'place'>) => `Reibung, ${radiusName(place)}`,
 	},
 };
