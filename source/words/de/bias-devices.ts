@@ -1,7 +1,7 @@
 import type {BiasDeviceId} from '../../procedure/bias-devices.js';
 
 const zeroIsNotOff =
-	'Der Null am Antiskating-Knopf trauen. Feder oder Magnet können noch ziehen: aushängen, wo der Hersteller es erlaubt.';
+	'Der Null am Antiskating-Knopf getraut. Feder oder Magnet können noch ziehen: aushängen, wo der Hersteller es erlaubt.';
 
 type BiasDeviceWords = {
 	/** How it is put out of action for the probe, and what is asked to be confirmed. */
@@ -19,13 +19,13 @@ export const deviceWords: Readonly<Record<BiasDeviceId, BiasDeviceWords>> = {
 	none: {off: '', mistake: '', on: '', restore: ''},
 	'weight-on-thread': {
 		off: 'Antiskating-Gewicht aushängen. Faden abseits vom Arm ablegen. Erledigt?',
-		mistake: 'Den Faden am Zapfen lassen. Er bremst auch ohne Gewicht.',
+		mistake: 'Faden am Zapfen gelassen. Er bremst auch ohne Gewicht.',
 		on: 'Antiskating-Gewicht einhängen, Faden über die Führung.',
 		restore: 'Antiskating-Gewicht einhängen, Faden über die Führung.',
 	},
 	'weighted-lever': {
 		off: 'Gewicht vom Hebel nehmen oder Faden aushängen. Erledigt?',
-		mistake: 'Den Faden gespannt lassen. Auch der leere Hebel wiegt etwas.',
+		mistake: 'Faden gespannt gelassen. Auch der leere Hebel wiegt etwas.',
 		on: 'Gewicht auf den Hebel, Faden über die Rolle.',
 		restore: 'Gewicht auf den Hebel, Faden über die Rolle.',
 	},
@@ -43,7 +43,7 @@ export const deviceWords: Readonly<Record<BiasDeviceId, BiasDeviceWords>> = {
 	},
 	other: {
 		off: 'Antiskating nach Anleitung des Herstellers ausschalten. Erledigt?',
-		mistake: 'Die kleinste Einstellung für aus halten. Sie wirkt noch.',
+		mistake: 'Die kleinste Einstellung für aus gehalten. Sie wirkt noch.',
 		on: 'Antiskating nach Anleitung des Herstellers einschalten.',
 		restore: 'Antiskating nach Anleitung des Herstellers zurückstellen.',
 	},
