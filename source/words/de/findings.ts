@@ -144,7 +144,7 @@ export const findings: {readonly [Code in FindingCode]: FindingWords<FindingValu
 		brief: 'Die Antiskating-Vorrichtung bringt Reibung.',
 		found: ({onPct, offPct, radiusMm, leastPct}) =>
 			`Mit Antiskating ist die Reibung ${percent(onPct, 1)} bei ${mm(radiusMm)}, ohne höchstens ${percent(offPct, 1)} (erlaubt ${plainNumber(leastPct)} % mehr).`,
-		likely: 'Faden oder Rolle streifen',
+		likely: 'Faden oder Rolle bremsen',
 		next: () => 'der Techniker säubert Faden und Rolle, richtet sie aus und misst dann noch einmal',
 	},
 	'bias-uneven': {
@@ -158,9 +158,9 @@ export const findings: {readonly [Code in FindingCode]: FindingWords<FindingValu
 	'playable-with-bias': {
 		brief: 'Antiskating kann den Zug ausgleichen.',
 		found: ({radii, worstAfterPct, goodPct, worstAfterDragPct, drag, usablePct}) =>
-			`Der Zug ist ${pulls(radii)}; die beste Antiskating-Einstellung lässt höchstens ${percent(worstAfterPct, 1)} Rest (gut bis ${plainNumber(goodPct)} %), oder ${percent(worstAfterDragPct, 1)} bei einer um ${plainNumber(drag)} anderen Rillenreibung (brauchbar bis ${plainNumber(usablePct)} %).`,
+			`Der Zug ist ${pulls(radii)}; die beste Antiskating-Einstellung lässt höchstens ${percent(worstAfterPct, 1)} Rest (gut bis ${plainNumber(goodPct)} %), oder ${percent(worstAfterDragPct, 1)} bei ${plainNumber(drag)} mehr oder weniger Rillenreibung (brauchbar bis ${plainNumber(usablePct)} %).`,
 		likely: 'ein gleichmäßiger Zug',
-		next: () => 'der Techniker stellt das Antiskating so ein; der Arm darf spielen, den Zug später beheben',
+		next: () => 'der Techniker stellt das Antiskating so ein; der Arm darf spielen, den Zug behebt er später',
 	},
 	undecided: {
 		brief: 'Eine Zahl ist unentschieden.',

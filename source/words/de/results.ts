@@ -20,7 +20,7 @@ const nextCheck: Sentences<NextCheckValues> = {
 		`In einem Monat: ${listed([
 			...(isUndecided ? ['etwas ist unentschieden'] : []),
 			...(change === 'changed' ? ['etwas hat sich seit der letzten Prüfung verändert'] : []),
-			...(change === 'perhaps' ? ['vielleicht hat sich seit der letzten Prüfung etwas verändert'] : []),
+			...(change === 'perhaps' ? ['etwas hat sich seit der letzten Prüfung vielleicht verändert'] : []),
 		])} (Voreinstellung).`,
 	'wire-creeps': () => 'In drei Monaten: Steife Litzen oder eine freie Schleife kriechen früher (Voreinstellung).',
 	usual: () => 'In sechs Monaten (übliche Praxis, ohne Quelle).',

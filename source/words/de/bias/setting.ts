@@ -37,7 +37,7 @@ const marksOf = ({isKept, isLeast, isChosen}: Tried): string => {
 const aims = {wanted: 'Sollwert hier', best: 'Bestes mit dieser Vorrichtung'};
 
 const named = (name: string, isKept: boolean): string =>
-	isKept ? `Antiskating, behalten: Einstellung ${name}` : `Antiskating, Einstellung ${name}`;
+	isKept ? `Antiskating, behaltene Einstellung ${name}` : `Antiskating, Einstellung ${name}`;
 
 /** The settings that were read, and what the gauge is to show. */
 export const setting = {
