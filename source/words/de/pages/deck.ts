@@ -26,7 +26,7 @@ const whole: Texts = {
 /** The same where a screen is narrow. */
 const short: Texts = {
 	arm: {locked: 'verriegelt', 'in-rest': 'in Stütze', 'on-gauge': 'LIEGT AN', afloat: 'SCHWEBT'},
-	stylus: {covered: 'Schutz an', bare: 'OFFEN'},
+	stylus: {covered: 'Schutz an', bare: 'Nadel OFFEN'},
 	mat: {on: 'Matte auf', off: 'Matte ab'},
 	bias: {
 		none: undefined,
