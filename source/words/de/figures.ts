@@ -59,7 +59,7 @@ export const wouldDecideIt = (wouldDecide: WouldDecide, atWorst: Zone): string =
 export const verdictWord = {
 	good: 'GUT',
 	usable: 'BRAUCHBAR',
-	beyond: 'AUSSERHALB',
+	beyond: 'AUSSERHALB DER GRENZEN',
 	undecided: 'UNENTSCHIEDEN',
 	'off-scale': 'SKALENENDE',
 } as const;

@@ -91,7 +91,7 @@ export const findings: {readonly [Code in FindingCode]: FindingWords<FindingValu
 				: 'der Techniker misst eine gedrehte Runde, sieht nach, ob das Antiskating aus ist, und legt dann die Litzen neu; im Arm selbst arbeitet nur der Hersteller',
 	},
 	'spring-pull': {
-		brief: 'Der Zug ändert sich über die Platte, wie bei einer Feder.',
+		brief: 'Der Zug wirkt über die Platte wie eine Feder.',
 		found: (values) => `${changed(values)} und drückt zurück wie eine Feder${neutral(values.neutralRadiusMm)}.`,
 		likely: 'die Litzen wirken als Feder',
 		next: () => 'der Techniker legt die Litzen so, dass sie in der Mitte der Platte locker hängen',
