@@ -1,6 +1,7 @@
 import type {BiasDeviceId} from '../../procedure/bias-devices.js';
 
-const zeroIsNotOff = 'Trusting zero on the dial. A spring or magnet may still pull: unhook it where its maker allows.';
+const zeroIsNotOff =
+	'Der Null am Antiskating-Knopf getraut. Feder oder Magnet können noch ziehen: aushängen, wo der Hersteller es erlaubt.';
 
 type BiasDeviceWords = {
 	/** How it is put out of action for the probe, and what is asked to be confirmed. */
@@ -17,33 +18,33 @@ type BiasDeviceWords = {
 export const deviceWords: Readonly<Record<BiasDeviceId, BiasDeviceWords>> = {
 	none: {off: '', mistake: '', on: '', restore: ''},
 	'weight-on-thread': {
-		off: 'Unhook the bias weight. Lay its thread clear of the arm. Done?',
-		mistake: 'Leaving the thread on its stub. It drags without the weight too.',
-		on: 'Hook the bias weight on, thread over its guide.',
-		restore: 'Hook the bias weight on, thread over its guide.',
+		off: 'Antiskating-Gewicht aushängen. Faden abseits vom Arm ablegen. Erledigt?',
+		mistake: 'Faden am Zapfen gelassen. Er bremst auch ohne Gewicht.',
+		on: 'Antiskating-Gewicht einhängen, Faden über die Führung.',
+		restore: 'Antiskating-Gewicht einhängen, Faden über die Führung.',
 	},
 	'weighted-lever': {
-		off: 'Take the weight off the lever, or unhook the thread. Done?',
-		mistake: 'Leaving the thread taut. The bare lever has weight too.',
-		on: 'Put the weight on the lever, thread over its pulley.',
-		restore: 'Put the weight on the lever, thread over its pulley.',
+		off: 'Gewicht vom Hebel nehmen oder Faden aushängen. Erledigt?',
+		mistake: 'Faden gespannt gelassen. Auch der leere Hebel wiegt etwas.',
+		on: 'Gewicht auf den Hebel, Faden über die Rolle.',
+		restore: 'Gewicht auf den Hebel, Faden über die Rolle.',
 	},
 	spring: {
-		off: 'Set the bias dial to zero. Unhook the spring where its maker allows. Done?',
+		off: 'Antiskating-Knopf auf null. Feder aushängen, wo der Hersteller es erlaubt. Erledigt?',
 		mistake: zeroIsNotOff,
-		on: 'Hook the spring in. Set the bias dial as played.',
-		restore: 'Hook the spring in. Set the bias dial back.',
+		on: 'Feder einhängen. Antiskating-Knopf wie beim Abspielen stellen.',
+		restore: 'Feder einhängen. Antiskating-Knopf zurückstellen.',
 	},
 	magnet: {
-		off: 'Set the bias dial to zero. Turn the magnet away where its maker allows. Done?',
+		off: 'Antiskating-Knopf auf null. Magnet wegdrehen, wo der Hersteller es erlaubt. Erledigt?',
 		mistake: zeroIsNotOff,
-		on: 'Set the bias dial as played.',
-		restore: 'Set the bias dial back.',
+		on: 'Antiskating-Knopf wie beim Abspielen stellen.',
+		restore: 'Antiskating-Knopf zurückstellen.',
 	},
 	other: {
-		off: 'Take the bias off the way its maker says. Done?',
-		mistake: 'Leaving it at its lowest setting. That is not off.',
-		on: 'Put the bias on the way its maker says.',
-		restore: 'Set the bias back the way its maker says.',
+		off: 'Antiskating nach Anleitung des Herstellers ausschalten. Erledigt?',
+		mistake: 'Die kleinste Einstellung für aus gehalten. Sie wirkt noch.',
+		on: 'Antiskating nach Anleitung des Herstellers einschalten.',
+		restore: 'Antiskating nach Anleitung des Herstellers zurückstellen.',
 	},
 };

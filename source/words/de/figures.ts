@@ -1,59 +1,74 @@
 import type {WouldDecide, Zone} from '../../measures/verdict.js';
 import type {MeasuredRadius} from '../../results/figures-types.js';
 import {decimalsFor, mm, percent, printsAsZero, rounded, span} from '../numbers.js';
+import {entries} from './entries.js';
 
 /** Which way the arm pushes: toward the rim, or toward the spindle. */
-export const wayOf = (forcePct: number): 'out' | 'in' => (forcePct < 0 ? 'in' : 'out');
+export const wayOf = (forcePct: number): 'nach außen' | 'nach innen' => (forcePct < 0 ? 'nach innen' : 'nach außen');
 
-/** A size with its way, '6.8 % out'; one that prints as zero has none. */
+/** A size with its way, '6,8 % nach außen'; one that prints as zero has none. */
 export const forceWithWay = (force: number, unit: string, decimals: number): string => {
 	const size = `${rounded(Math.abs(force), decimals)} ${unit}`;
 	return printsAsZero(force, decimals) ? size : `${size} ${wayOf(force)}`;
 };
 
-/** A side force in words, such as '6.8 % out ± 0.5 %'. */
+/** The same as it is read off and typed, '6,8 % außen'. */
+export const forceAsTyped = (force: number, unit: string, decimals: number): string =>
+	forceWithWay(force, unit, decimals).replace(' nach ', ' ');
+
+/** A side force in words, such as '6,8 % ± 0,5 % nach außen'. */
 export const sideForce = (forcePct: number, uncertaintyPct: number): string => {
 	const decimals = decimalsFor(uncertaintyPct);
-	return `${forceWithWay(forcePct, '%', decimals)} ± ${percent(uncertaintyPct, decimals)}`;
+	const size = `${percent(Math.abs(forcePct), decimals)} ± ${percent(uncertaintyPct, decimals)}`;
+	return printsAsZero(forcePct, decimals) ? size : `${size} ${wayOf(forcePct)}`;
 };
 
 export const pullAt = ({pullPct, pullUncertaintyPct, radiusMm}: MeasuredRadius): string =>
-	`${sideForce(pullPct, pullUncertaintyPct)} at ${mm(radiusMm)}`;
+	`${sideForce(pullPct, pullUncertaintyPct)} bei ${mm(radiusMm)}`;
 
 export const bandAt = ({bandPct, bandUncertaintyPct, radiusMm}: MeasuredRadius): string =>
-	`${span(bandPct, bandUncertaintyPct)} at ${mm(radiusMm)}`;
+	`${span(bandPct, bandUncertaintyPct)} bei ${mm(radiusMm)}`;
+
+/** Where rounds are taken, where no radius is named beside it: the third one needs its noun. */
+export const radiusName = (place: keyof typeof entries.places): string =>
+	place === 'extra' || place === 'other' ? 'dritter Radius' : entries.places[place];
 
 type Table = {readonly head: readonly string[]; readonly rows: readonly (readonly string[])[]};
 
-/** A table read out: 'inner 68 mm: before 6.8 %, now 1.2 %.' */
+/** A table read out: 'innen 68 mm: vorher 6,8 %, jetzt 1,2 %.' */
 const rowsInWords = ({head, rows}: Table): string =>
 	rows
 		.map(([name, ...cells]) => `${name}: ${cells.map((cell, index) => `${head[index + 1]} ${cell}`).join(', ')}.`)
 		.join(' ');
 
+/** What a zone is called in the middle of a sentence. */
+export const zoneWord: Readonly<Record<Zone, string>> = {good: 'gut', usable: 'brauchbar', beyond: 'außerhalb'};
+
 /** What is sure of an undecided figure, first. */
-export const sureFirst = (atWorst: Zone): string => (atWorst === 'beyond' ? 'maybe beyond' : 'usable, maybe good');
+export const sureFirst = (atWorst: Zone): string =>
+	atWorst === 'beyond' ? 'vielleicht außerhalb' : 'brauchbar bis gut';
 
 /** What would decide an undecided figure. */
 export const wouldDecideIt = (wouldDecide: WouldDecide, atWorst: Zone): string => {
-	if ('rounds' in wouldDecide) return `take ${wouldDecide.rounds} rounds in all; that will probably decide it`;
-	if ('finerStep' in wouldDecide) return 'read and nudge in finer steps; that will probably decide it';
-	return `it lies on the limit and more rounds will not help: treat it as ${atWorst === 'beyond' ? 'beyond limits' : atWorst}`;
+	if ('rounds' in wouldDecide) return `insgesamt ${wouldDecide.rounds} Runden messen; das entscheidet es wohl`;
+	if ('finerStep' in wouldDecide) return 'feiner ablesen und feiner anstupsen; das entscheidet es wohl';
+	return `liegt auf der Grenze, mehr Runden helfen nicht: als ${zoneWord[atWorst]} werten`;
 };
 
 /** The word for a verdict, the same everywhere. */
 export const verdictWord = {
-	good: 'GOOD',
-	usable: 'USABLE',
-	beyond: 'BEYOND LIMITS',
-	undecided: 'UNDECIDED',
-	'off-scale': 'OFF SCALE',
+	good: 'GUT',
+	usable: 'BRAUCHBAR',
+	beyond: 'AUSSERHALB DER GRENZEN',
+	undecided: 'UNENTSCHIEDEN',
+	'off-scale': 'SKALENENDE',
 } as const;
 
 /** How figures, and what is thought of them, are put wherever they are named. */
 export const figures = {
 	wayOf,
-	forceWithWay,
+	/** In cells, where readings stand side by side. */
+	forceWithWay: forceAsTyped,
 	sideForce,
 	pullAt,
 	bandAt,

@@ -3,7 +3,7 @@ import type {OpenFigure} from '../../results/closing-rows.js';
 import type {FindingCode, FindingValues} from '../../results/diagnose.js';
 import {type GaugeUnit, units} from '../../units.js';
 import {listed, mm, percent, plainNumber} from '../numbers.js';
-import {bandAt, forceWithWay, pullAt, sideForce, sureFirst, wayOf, wouldDecideIt} from './figures.js';
+import {bandAt, forceWithWay, pullAt, sideForce, sureFirst, wayOf, wouldDecideIt, zoneWord} from './figures.js';
 
 /** What is said of a finding. */
 type FindingWords<Values> = {
@@ -23,155 +23,158 @@ const bands = (radii: readonly Parameters<typeof bandAt>[0][]): string => listed
 const top = (topOfScale: number, unit: GaugeUnit): string => `${plainNumber(topOfScale)} ${units[unit].label}`;
 const shares = (all: FindingValues['not-level']['shares']): string =>
 	listed(
-		all.map(({radiusMm, sharePct, uncertaintyPct}) => `${sideForce(sharePct, uncertaintyPct)} at ${mm(radiusMm)}`),
+		all.map(({radiusMm, sharePct, uncertaintyPct}) => `${sideForce(sharePct, uncertaintyPct)} bei ${mm(radiusMm)}`),
 	);
-const limits = ({good, usable}: Limits): string => `good to ${plainNumber(good)} %, usable to ${plainNumber(usable)} %`;
+const limits = ({good, usable}: Limits): string =>
+	`gut bis ${plainNumber(good)} %, brauchbar bis ${plainNumber(usable)} %`;
 
 const changed = ({radii, differencePct, leastPct}: FindingValues['spring-pull']): string =>
-	`The pull is ${pulls(radii)}; less the tilt it changes by ${percent(differencePct, 1)} (allowed ${plainNumber(leastPct)} %)`;
+	`Der Zug ist ${pulls(radii)}; ohne die Neigung ändert er sich um ${percent(differencePct, 1)} (erlaubt ${plainNumber(leastPct)} %)`;
 const neutral = (radiusMm: number | null): string =>
-	radiusMm === null ? '' : ` (no pull at ${mm(Math.round(radiusMm))})`;
+	radiusMm === null ? '' : ` (kein Zug bei ${mm(Math.round(radiusMm))})`;
 
 const wayOn = ({wanted, atWorst}: OpenFigure): string => {
-	if (wanted === 'three-rounds') return 'take three rounds';
-	if (wanted === 'agreement') return 'the rounds do not agree: take them again, or strike the odd one out';
+	if (wanted === 'three-rounds') return 'drei Runden messen';
+	if (wanted === 'agreement') return 'die Runden passen nicht zusammen: neu messen oder die abweichende streichen';
 	return wouldDecideIt(wanted, atWorst);
 };
 
 /** What was found, in short and in full, its likely cause and what to do next, by code. */
 export const findings: {readonly [Code in FindingCode]: FindingWords<FindingValues[Code]>} = {
 	'off-scale': {
-		brief: 'A reading ran off the scale. No figure there.',
+		brief: 'Ein Messwert erreichte das Skalenende. Dort keine Zahl.',
 		found: ({radiiMm, topOfScale, unit}) =>
-			`At ${at(radiiMm)} a reading reached the end of the scale, ${top(topOfScale, unit)}: no figure there.`,
-		likely: 'the deck is not level, the bias is on, or the arm has a fault',
+			`Bei ${at(radiiMm)} erreichte ein Messwert das Skalenende, ${top(topOfScale, unit)}: dort keine Zahl.`,
+		likely: 'ein schiefes Laufwerk, Antiskating noch an oder ein Fehler im Arm',
 		next: () =>
-			'the technician looks at bias, level and leads, then probes one radius again with the leads dressed, the guard clear and hands off the deck; no change: send the arm to its maker',
+			'der Techniker sieht Antiskating, Neigung und Litzen nach und misst dann einen Radius noch einmal: Litzen neu gelegt, Nadelschutz frei, keine Hand am Laufwerk; bleibt es so: den Arm zum Hersteller einschicken',
 	},
 	moved: {
-		brief: 'Something moved while you took the rounds.',
+		brief: 'Während der Runden hat sich etwas verschoben.',
 		found: ({movedPct, allowedPct}) =>
-			`The closing round reads ${percent(Math.abs(movedPct), 1)} farther ${wayOf(movedPct)} than the other inner rounds (allowed ${percent(allowedPct, 1)}).`,
-		likely: 'the gauge, the deck or a lead shifted',
-		next: () => 'the technician finds what moved, then probes again',
+			`Die Schlussrunde liegt ${percent(Math.abs(movedPct), 1)} weiter ${wayOf(movedPct)} als die anderen inneren Runden (erlaubt ${percent(allowedPct, 1)}).`,
+		likely: 'Kraftmesser, Laufwerk oder eine Litze haben sich verschoben',
+		next: () => 'der Techniker sucht, was sich verschoben hat, und misst dann noch einmal',
 	},
 	'tilt-explains': {
-		brief: 'The tilt of the deck makes the pull.',
+		brief: 'Die Neigung des Laufwerks macht den Zug.',
 		found: ({radii, shares: made, goodPct}) =>
-			`The pull is ${pulls(radii)} (good to ${plainNumber(goodPct)} %); the tilt alone makes ${shares(made)}.`,
-		likely: 'the tilt makes the pull',
-		next: () => 'the owner levels the armboard, then probes again',
+			`Der Zug ist ${pulls(radii)} (gut bis ${plainNumber(goodPct)} %); die Neigung allein macht ${shares(made)}.`,
+		likely: 'die Neigung macht den Zug',
+		next: () => 'der Besitzer stellt die Tonarmbasis waagrecht und misst dann noch einmal',
 	},
 	'not-level': {
-		brief: 'The deck is not level. Its tilt is in every reading.',
+		brief: 'Das Laufwerk steht nicht waagrecht. Seine Neigung steckt in jedem Messwert.',
 		found: ({shares: made, allowedPct, own}) => {
-			const without = listed(own.map((one) => `${forceWithWay(one.ownPullPct, '%', 1)} at ${mm(one.radiusMm)}`));
-			return `The tilt alone makes ${shares(made)} (allowed ${plainNumber(allowedPct)} %)${own.length === 0 ? '' : `; without it the pull would be ${without}`}.`;
+			const without = listed(own.map((one) => `${forceWithWay(one.ownPullPct, '%', 1)} bei ${mm(one.radiusMm)}`));
+			return `Die Neigung allein macht ${shares(made)} (erlaubt ${plainNumber(allowedPct)} %)${own.length === 0 ? '' : `; ohne sie wäre der Zug ${without}`}.`;
 		},
-		likely: 'the tilt is in every reading',
-		next: () => 'the owner levels the armboard, then probes again',
+		likely: 'die Neigung steckt in jedem Messwert',
+		next: () => 'der Besitzer stellt die Tonarmbasis waagrecht und misst dann noch einmal',
 	},
 	'pull-and-friction': {
-		brief: 'The arm sticks, and a pull pushes it too.',
+		brief: 'Der Arm klemmt, und ein Zug drückt ihn zur Seite.',
 		found: ({radii, pullUsablePct, bandUsablePct}) =>
-			`The pull is ${pulls(radii)} (usable to ${plainNumber(pullUsablePct)} %); the friction is ${bands(radii)} (usable to ${plainNumber(bandUsablePct)} %).`,
-		likely: 'two causes at once; one single reading shows neither',
+			`Der Zug ist ${pulls(radii)} (brauchbar bis ${plainNumber(pullUsablePct)} %); die Reibung ist ${bands(radii)} (brauchbar bis ${plainNumber(bandUsablePct)} %).`,
+		likely: 'zwei Ursachen zugleich; ein einzelner Messwert zeigt keine von beiden',
 		next: ({finestPct}) =>
-			`the technician probes one radius again with the leads dressed, the guard clear and hands off the deck; no change: send the arm to its maker; until then set the bias to ± ${percent(finestPct, 1)} and no finer`,
+			`der Techniker misst einen Radius noch einmal: Litzen neu gelegt, Nadelschutz frei, keine Hand am Laufwerk; bleibt es so: den Arm zum Hersteller einschicken; bis dahin das Antiskating auf ± ${percent(finestPct, 1)} einstellen, nicht feiner`,
 	},
 	'constant-pull': {
-		brief: 'The same pull pushes the arm at both ends.',
+		brief: 'An beiden Enden drückt derselbe Zug.',
 		found: ({radii, goodPct}) =>
-			`The pull is about the same at both ends: ${pulls(radii)} (good to ${plainNumber(goodPct)} %).`,
-		likely: "the gauge's zero, bias not off, or a lead twisted at the bearing",
+			`Der Zug ist an beiden Enden etwa gleich: ${pulls(radii)} (gut bis ${plainNumber(goodPct)} %).`,
+		likely: 'die Nullanzeige des Kraftmessers, Antiskating nicht aus oder eine am Lager verdrehte Litze',
 		next: ({isTurned}) =>
 			isTurned
-				? 'the technician looks whether the bias is off, then dresses the leads; inside the arm it is work for the maker'
-				: 'the technician takes one turned round, looks whether the bias is off, then dresses the leads; inside the arm it is work for the maker',
+				? 'der Techniker sieht nach, ob das Antiskating aus ist, und legt dann die Litzen neu; im Arm selbst arbeitet nur der Hersteller'
+				: 'der Techniker misst eine gedrehte Runde, sieht nach, ob das Antiskating aus ist, und legt dann die Litzen neu; im Arm selbst arbeitet nur der Hersteller',
 	},
 	'spring-pull': {
-		brief: 'The pull changes over the record, like a spring.',
-		found: (values) => `${changed(values)}, and it pushes back like a spring${neutral(values.neutralRadiusMm)}.`,
-		likely: 'the leads act as a spring',
-		next: () => 'the technician dresses the leads so that they hang slack at mid-record',
+		brief: 'Der Zug wirkt über die Platte wie eine Feder.',
+		found: (values) => `${changed(values)} und drückt zurück wie eine Feder${neutral(values.neutralRadiusMm)}.`,
+		likely: 'die Litzen wirken als Feder',
+		next: () => 'der Techniker legt die Litzen so, dass sie in der Mitte der Platte locker hängen',
 	},
 	'runaway-pull': {
-		brief: 'The pull grows over the record and runs away.',
+		brief: 'Der Zug wächst über die Platte und läuft davon.',
 		found: (values) =>
-			`${changed(values)}, and the farther the arm goes, the more it pushes${neutral(values.neutralRadiusMm)}.`,
-		likely: 'a loop of the leads going over centre, bias still on, or a magnet',
-		next: () => 'the technician looks along the whole swing for what pulls',
+			`${changed(values)} und drückt umso mehr, je weiter der Arm geht${neutral(values.neutralRadiusMm)}.`,
+		likely: 'eine Litzenschleife, die umschlägt, Antiskating noch an oder ein Magnet',
+		next: () => 'der Techniker sucht am ganzen Schwenkweg, was zieht',
 	},
 	friction: {
-		brief: 'The arm sticks everywhere.',
-		found: ({radii, usablePct}) => `The friction is ${bands(radii)} (usable to ${plainNumber(usablePct)} %).`,
-		likely: 'dirt, preload, dried oil, damping left in, or a lead that rubs',
+		brief: 'Der Arm klemmt überall.',
+		found: ({radii, usablePct}) => `Die Reibung ist ${bands(radii)} (brauchbar bis ${plainNumber(usablePct)} %).`,
+		likely: 'Schmutz, Vorspannung, altes Öl, Dämpfung noch drin oder eine Litze, die reibt',
 		next: () =>
-			"the technician looks at the damping, then probes one radius again with the leads dressed, the guard clear and hands off the deck; no change: send the arm to its maker, and do not adjust a bearing without the maker's procedure",
+			'der Techniker sieht die Dämpfung nach und misst dann einen Radius noch einmal: Litzen neu gelegt, Nadelschutz frei, keine Hand am Laufwerk; bleibt es so: den Arm zum Hersteller einschicken und kein Lager ohne dessen Anleitung verstellen',
 	},
 	'friction-local': {
-		brief: 'The arm sticks more at one end.',
+		brief: 'Der Arm klemmt an einem Ende mehr.',
 		found: ({radii, differencePct, leastPct}) =>
-			`The friction is ${bands(radii)}; it differs by ${percent(differencePct, 1)} (allowed ${plainNumber(leastPct)} %).`,
-		likely: 'a rub, a damaged race, a lead that touches there, or the linkage of the stop',
-		next: () => 'the technician watches leads, lifter, rest and linkage along the whole swing',
+			`Die Reibung ist ${bands(radii)}; der Unterschied ist ${percent(differencePct, 1)} (erlaubt ${plainNumber(leastPct)} %).`,
+		likely:
+			'etwas streift, ein Lagerring ist beschädigt, eine Litze liegt dort an, oder das Gestänge der Abschaltung bremst',
+		next: () => 'der Techniker beobachtet Litzen, Lift, Stütze und Gestänge am ganzen Schwenkweg',
 	},
 	'no-pattern': {
-		brief: 'Beyond limits, but no single cause shows.',
+		brief: 'Außerhalb der Grenzen, aber keine einzelne Ursache zeigt sich.',
 		found: ({radii, pullUsablePct, bandUsablePct}) =>
-			`Beyond limits, but no single cause shows: pull ${pulls(radii)} (usable to ${plainNumber(pullUsablePct)} %), friction ${bands(radii)} (usable to ${plainNumber(bandUsablePct)} %).`,
+			`Außerhalb der Grenzen, aber keine einzelne Ursache zeigt sich: Zug ${pulls(radii)} (brauchbar bis ${plainNumber(pullUsablePct)} %), Reibung ${bands(radii)} (brauchbar bis ${plainNumber(bandUsablePct)} %).`,
 		likely: '',
 		next: () =>
-			'the technician takes rounds at one more radius, between the two, with the leads dressed, the guard clear and hands off the deck; no cause: send the arm to its maker with the figures',
+			'der Techniker misst Runden an einem Radius dazwischen: Litzen neu gelegt, Nadelschutz frei, keine Hand am Laufwerk; zeigt sich nichts: den Arm mit den Zahlen zum Hersteller einschicken',
 	},
 	'bias-idle': {
-		brief: 'The bias device does nothing.',
-		found: ({radiiMm, leastPct}) => `The bias changes the reading by less than ${leastPct} % at ${at(radiiMm)}.`,
-		likely: 'its weight is not on, its thread is not hooked, or a stop is in the way',
-		next: () => 'the technician locks the arm, guard on, looks at the device and probes again',
+		brief: 'Die Antiskating-Vorrichtung tut nichts.',
+		found: ({radiiMm, leastPct}) =>
+			`Das Antiskating ändert den Messwert bei ${at(radiiMm)} um weniger als ${plainNumber(leastPct)} %.`,
+		likely: 'das Gewicht fehlt, der Faden ist nicht eingehängt, oder ein Anschlag ist im Weg',
+		next: () => 'der Techniker verriegelt den Arm, Nadelschutz drauf, sieht die Vorrichtung nach und misst noch einmal',
 	},
 	'bias-off-scale': {
-		brief: 'The bias drives a reading off the scale.',
+		brief: 'Mit Antiskating erreicht ein Messwert das Skalenende.',
 		found: ({radiiMm, topOfScale, unit}) =>
-			`With the bias on, a reading at ${at(radiiMm)} reached the end of the scale, ${top(topOfScale, unit)}: no figure there.`,
-		likely: 'too much bias, or a drag assumed too high',
-		next: () => 'the technician sets less bias and probes again',
+			`Mit Antiskating erreichte ein Messwert bei ${at(radiiMm)} das Skalenende, ${top(topOfScale, unit)}: dort keine Zahl.`,
+		likely: 'zu viel Antiskating oder eine zu hoch angenommene Rillenreibung',
+		next: () => 'der Techniker verringert das Antiskating und misst noch einmal',
 	},
 	'bias-rubs': {
-		brief: 'The bias device adds friction.',
+		brief: 'Die Antiskating-Vorrichtung bringt Reibung.',
 		found: ({onPct, offPct, radiusMm, leastPct}) =>
-			`With the bias on the friction is ${percent(onPct, 1)} at ${mm(radiusMm)}, with it off ${percent(offPct, 1)} at most (allowed ${plainNumber(leastPct)} % more).`,
-		likely: 'a thread or pulley that drags',
-		next: () => 'the technician cleans and aligns thread and pulley, then probes again',
+			`Mit Antiskating ist die Reibung ${percent(onPct, 1)} bei ${mm(radiusMm)}, ohne höchstens ${percent(offPct, 1)} (erlaubt ${plainNumber(leastPct)} % mehr).`,
+		likely: 'Faden oder Rolle bremsen',
+		next: () => 'der Techniker säubert Faden und Rolle, richtet sie aus und misst dann noch einmal',
 	},
 	'bias-uneven': {
-		brief: 'The bias does not fit the whole record.',
+		brief: 'Das Antiskating passt nicht über die ganze Platte.',
 		found: ({left, allowedPct}) =>
-			`The best setting still leaves ${listed(left.map(({radiusMm, leftPct}) => `${forceWithWay(leftPct, '%', 1)} at ${mm(radiusMm)}`))} (allowed ${plainNumber(allowedPct)} %).`,
-		likely: 'a lever that is not level over the whole record, or the angle of the thread',
+			`Die beste Einstellung lässt noch einen Rest: ${listed(left.map(({radiusMm, leftPct}) => `${forceWithWay(leftPct, '%', 1)} bei ${mm(radiusMm)}`))} (erlaubt ${plainNumber(allowedPct)} %).`,
+		likely: 'ein Hebel, der nicht über die ganze Platte waagrecht liegt, oder der Winkel des Fadens',
 		next: () =>
-			'the technician changes thread or pulley, as far as its maker allows, until the lever is about level at every radius',
+			'der Techniker versetzt Faden oder Rolle, soweit der Hersteller es erlaubt, bis der Hebel an jedem Radius etwa waagrecht liegt',
 	},
 	'playable-with-bias': {
-		brief: 'Bias can make up for the pull.',
+		brief: 'Antiskating kann den Zug ausgleichen.',
 		found: ({radii, worstAfterPct, goodPct, worstAfterDragPct, drag, usablePct}) =>
-			`The pull is ${pulls(radii)}; the best bias setting leaves ${percent(worstAfterPct, 1)} at most (good to ${plainNumber(goodPct)} %), or ${percent(worstAfterDragPct, 1)} with a drag ${drag} less or more (usable to ${plainNumber(usablePct)} %).`,
-		likely: 'a steady pull',
-		next: () => 'the technician sets the bias so; the arm may be played, and the pull cured later',
+			`Der Zug ist ${pulls(radii)}; die beste Antiskating-Einstellung lässt höchstens ${percent(worstAfterPct, 1)} Rest (gut bis ${plainNumber(goodPct)} %), oder ${percent(worstAfterDragPct, 1)} bei ${plainNumber(drag)} mehr oder weniger Rillenreibung (brauchbar bis ${plainNumber(usablePct)} %).`,
+		likely: 'ein gleichmäßiger Zug',
+		next: () => 'der Techniker stellt das Antiskating so ein; der Arm darf spielen, den Zug behebt er später',
 	},
 	undecided: {
-		brief: 'A figure is undecided.',
+		brief: 'Eine Zahl ist unentschieden.',
 		found: ({open, pullLimits, bandLimits}) =>
-			`Undecided is ${listed(open.map((one) => `${one.figure === 'pull' ? `the pull ${pullAt(one.at)}` : `the friction ${bandAt(one.at)}`} (${sureFirst(one.atWorst)})`))}; pull ${limits(pullLimits)}; friction ${limits(bandLimits)}.`,
+			`Unentschieden ist ${listed(open.map((one) => `${one.figure === 'pull' ? `der Zug ${pullAt(one.at)}` : `die Reibung ${bandAt(one.at)}`} (${sureFirst(one.atWorst)})`))}; Zug ${limits(pullLimits)}; Reibung ${limits(bandLimits)}.`,
 		likely: '',
 		next: ({open}) =>
-			`the technician decides it: ${open.map((one) => `${one.figure === 'pull' ? 'pull' : 'friction'} at ${mm(one.at.radiusMm)}: ${wayOn(one)}`).join('; ')}`,
+			`der Techniker klärt es: ${open.map((one) => `${one.figure === 'pull' ? 'Zug' : 'Reibung'} bei ${mm(one.at.radiusMm)}: ${wayOn(one)}`).join('; ')}`,
 	},
 	sound: {
-		brief: 'The arm swings freely.',
+		brief: 'Der Arm schwenkt frei.',
 		found: ({radii, atWorst, pullLimits, bandLimits}) =>
-			`The arm is ${atWorst === 'good' ? 'good' : 'usable or better'}: pull ${pulls(radii)} (${limits(pullLimits)}), friction ${bands(radii)} (${limits(bandLimits)}).`,
+			`Der Arm ist ${atWorst === 'good' ? zoneWord.good : 'brauchbar oder besser'}: Zug ${pulls(radii)} (${limits(pullLimits)}), Reibung ${bands(radii)} (${limits(bandLimits)}).`,
 		likely: '',
-		next: () => 'the owner leaves the arm as it is',
+		next: () => 'der Besitzer lässt den Arm, wie er ist',
 	},
 };

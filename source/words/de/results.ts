@@ -10,92 +10,90 @@ import {decimalsApart, units} from '../../units.js';
 import {dayText} from '../dates.js';
 import {inUnit, listed, mm, percent, plainNumber, plural, rounded, stepDecimals} from '../numbers.js';
 import {speaker} from '../speaker.js';
+import {entries} from './entries.js';
 import {problems, ways} from './problems.js';
 import {inQuotes, refusals} from './refusals.js';
 
 const nextCheck: Sentences<NextCheckValues> = {
-	'to-put-right': () => 'Check again once it is put right, in a month at the latest (default of this program).',
+	'to-put-right': () => 'Nach der Abhilfe noch einmal prüfen, spätestens in einem Monat (Voreinstellung).',
 	soon: ({isUndecided, change}) =>
-		`In a month: ${listed([
-			...(isUndecided ? ['something is undecided'] : []),
-			...(change === 'changed' ? ['something changed since the last check'] : []),
-			...(change === 'perhaps' ? ['something may have changed since the last check'] : []),
-		])} (default of this program).`,
-	'wire-creeps': () => 'In three months: stiff leads or a free loop creep sooner (default of this program).',
-	usual: () => 'In six months (common practice, no source).',
+		`In einem Monat: ${listed([
+			...(isUndecided ? ['etwas ist unentschieden'] : []),
+			...(change === 'changed' ? ['etwas hat sich seit der letzten Prüfung verändert'] : []),
+			...(change === 'perhaps' ? ['etwas hat sich seit der letzten Prüfung vielleicht verändert'] : []),
+		])} (Voreinstellung).`,
+	'wire-creeps': () => 'In drei Monaten: Steife Litzen oder eine freie Schleife kriechen früher (Voreinstellung).',
+	usual: () => 'In sechs Monaten (übliche Praxis, ohne Quelle).',
 };
 
 /** Why a check has no figures yet. */
 const missing: Readonly<Record<MissingPart, string>> = {
-	description: 'No figures yet: describe and weigh the arm first.',
-	inner: 'No figures yet: take a whole round at the inner radius.',
-	outer: 'No figures yet: take a whole round at the outer radius.',
+	description: 'Noch keine Zahlen: erst den Arm beschreiben und wiegen.',
+	inner: 'Noch keine Zahlen: am inneren Radius eine ganze Runde messen.',
+	outer: 'Noch keine Zahlen: am äußeren Radius eine ganze Runde messen.',
 };
 
-const kinds = {arm: 'arm', cartridge: 'cartridge', tools: 'set of tools'};
+const kinds = {arm: 'Arm', cartridge: 'Tonabnehmer', tools: 'Werkzeugsatz'};
+
+const sides: Readonly<Record<string, string>> = entries.written.sides;
 
 const profileRefused: Sentences<ProfileRefusals> = {
-	gone: () => 'That profile is gone. Look at the list again.',
-	'no-name': () => 'Type a name.',
+	gone: () => 'Dieses Profil gibt es nicht mehr. Liste noch einmal ansehen.',
+	'no-name': () => 'Namen eintippen.',
 	'not-read': ({refusal}) => speaker(refusals)(refusal),
-	'name-taken': ({kind, name}) => `Another ${kinds[kind]} is called "${name}". Choose another name.`,
+	'name-taken': ({kind, name}) => `Ein anderer ${kinds[kind]} heißt schon „${name}“. Anderen Namen wählen.`,
 	'name-was-taken': ({kind, name, today}) =>
-		`The ${kinds[kind]} "${today}" was called "${name}" before. Choose another name.`,
-	'name-has-checks': ({name}) => `Another arm called "${name}" has checks. Choose another name.`,
-	'no-day': ({typed}) => `${inQuotes(typed)} is no day. Type it like 2026-11-25.`,
-	'day-ahead': ({on}) => `${dayText(on)} lies ahead. Type the day on which it was done.`,
-	'does-not-apply': () => 'This profile has no such answer. Look at its list again.',
-	'side-wanted': ({plus, minus}) => `Type it with its side, ${plus} or ${minus}.`,
+		`Der ${kinds[kind]} „${today}“ hieß früher „${name}“. Anderen Namen wählen.`,
+	'name-has-checks': ({name}) => `Ein anderer Arm „${name}“ hat schon Prüfungen. Anderen Namen wählen.`,
+	'no-day': ({typed}) => `${inQuotes(typed)} ist kein Tag. So tippen: 2026-11-25.`,
+	'day-ahead': ({on}) => `Der ${dayText(on)} kommt erst noch. Den Tag tippen, an dem es geschah.`,
+	'does-not-apply': () => 'Diese Antwort hat das Profil nicht. Liste noch einmal ansehen.',
+	'side-wanted': ({plus, minus}) => `Mit Seite tippen: ${sides[plus] ?? plus} oder ${sides[minus] ?? minus}.`,
 	'does-not-pass': ({problem}) =>
-		`${speaker(problems)(problem)} What helps: ${problem.ways.map(({id}) => ways[id]).join(', or ')}.`,
+		`${speaker(problems)(problem)} Was hilft: ${problem.ways.map(({id}) => ways[id]).join(', oder ')}.`,
 };
 
 /** Printed in the gauge's own unit, so that it can be checked against the readings as they were typed. */
 const differ = ({apart, usual, step, unit}: RadiusApart): string => {
 	const {label} = units[unit];
 	const size = rounded(apart, decimalsApart(apart, usual, Math.max(1, stepDecimals(step))));
-	return `their middles differ by ${size} ${label} (usual with this step and nudge: up to ${plainNumber(usual)} ${label})`;
+	return `Ihre Mitten liegen ${size} ${label} auseinander (bei diesem Schritt und Stups üblich: bis ${plainNumber(usual)} ${label})`;
 };
 
-const loading = (id: string): string => (id === 'spring' ? 'a spring' : 'gravity');
+const loading = (id: string): string => (id === 'spring' ? 'eine Feder' : 'die Schwerkraft');
 
 /** Why a check cannot be compared with an earlier one, as a whole or at a radius. */
 const obstacles: Sentences<ObstacleValues> = {
-	'no-figures': ({date}) => `Not comparable with ${dayText(date)}: one of the two has no figures.`,
+	'no-figures': ({date}) => `Nicht vergleichbar mit ${dayText(date)}: Eine der beiden Prüfungen hat keine Zahlen.`,
 	'other-loading': ({date, before, today}) =>
-		`Not comparable with ${dayText(date)}: its tracking force was made by ${loading(before)} then, by ${loading(today)} now.`,
+		`Nicht vergleichbar mit ${dayText(date)}: Damals machte ${loading(before)} die Auflagekraft, jetzt ${loading(today)}.`,
 	'other-length': ({date, thenMm, nowMm}) =>
-		`Not comparable with ${dayText(date)}: its effective length was ${inUnit(thenMm, 'mm')} then, ${inUnit(nowMm, 'mm')} now.`,
+		`Nicht vergleichbar mit ${dayText(date)}: Die effektive Länge war damals ${inUnit(thenMm, 'mm')}, jetzt ${inUnit(nowMm, 'mm')}.`,
 	'radius-missing': ({date, radiusMm}) =>
-		`Not comparable with ${dayText(date)}: there are no figures of both at ${mm(radiusMm)}.`,
+		`Nicht vergleichbar mit ${dayText(date)}: Bei ${mm(radiusMm)} haben nicht beide Zahlen.`,
 };
 
 const weighed: Readonly<Record<string, string>> = {
-	included: 'weighed with the guard',
-	'left-out': 'weighed without the guard',
-	none: 'without a guard',
-};
-const weighedFirst: Readonly<Record<string, string>> = {
-	included: 'Weighed with the guard',
-	'left-out': 'Weighed without the guard',
-	none: 'Without a guard',
+	included: 'mit Nadelschutz gewogen',
+	'left-out': 'ohne den Nadelschutz gewogen',
+	none: 'kein Nadelschutz',
 };
 
 /** What was otherwise in an earlier check, though the two can be compared. */
 const notes: Sentences<NoteValues> = {
-	'level-not-read': () => 'The level was not read both times. So the pulls include the tilt.',
+	'level-not-read': () => 'Die Neigung wurde nicht beide Male gemessen. Darum steckt sie im Zug.',
 	'other-force': ({thenMn, nowMn}) =>
-		`The playing force was ${inUnit(thenMn, 'gf')} then, ${inUnit(nowMn, 'gf')} now. So forces are compared, not percents.`,
-	'other-tools': ({before, today}) => `Measured with '${before}' then, with '${today}' now.`,
-	'other-guard': ({before, today}) => `${weighedFirst[before] ?? before} then, ${weighed[today] ?? today} now.`,
+		`Die Abspielkraft war damals ${inUnit(thenMn, 'gf')}, jetzt ${inUnit(nowMn, 'gf')}. Darum zählen Kräfte im Vergleich, nicht Prozente.`,
+	'other-tools': ({before, today}) => `Damals mit „${before}“ gemessen, jetzt mit „${today}“.`,
+	'other-guard': ({before, today}) => `Damals ${weighed[before] ?? before}, jetzt ${weighed[today] ?? today}.`,
 };
 
 const voidReasons: Readonly<Record<VoidReason, string>> = {
-	forgotten: 'a step before the probe was forgotten',
-	disturbed: 'the deck was bumped',
-	'other-meant': 'wrong arm or profile',
-	tried: 'I was only trying it out',
-	typed: 'another reason (type it)',
+	forgotten: 'ein Schritt vor der Messung wurde vergessen',
+	disturbed: 'jemand stieß ans Laufwerk',
+	'other-meant': 'falscher Arm oder falsches Profil',
+	tried: 'nur ausprobiert',
+	typed: 'anderer Grund (eintippen)',
 };
 
 /** What is said of results beside the findings. */
@@ -106,33 +104,33 @@ export const results = {
 	/** What a kind of profile is called. */
 	kinds,
 	missing,
-	profileLacks: ({title}: {title: string}): string => `${title}: no answer yet. The next check asks.`,
+	profileLacks: ({title}: {title: string}): string => `${title}: noch keine Antwort. Die nächste Prüfung fragt danach.`,
 	/** No radius has two rounds alike. */
 	repeatabilityAssumed:
-		'The scatter of the rounds is assumed, so the ± may be too small. Take three rounds at each radius.',
+		'Die Streuung der Runden ist angenommen, das ± vielleicht zu klein. An jedem Radius drei Runden messen.',
 	/** What one round more would make of both uncertainties (95 %). */
 	oneMoreRound: (more: {pullUncertaintyPct: number; bandUncertaintyPct: number}): string =>
-		`One more round would bring the pull to ± ${percent(more.pullUncertaintyPct, 2)}, the friction to ± ${percent(more.bandUncertaintyPct, 2)}.`,
-	oneMoreIsIdle: 'One more round would hardly help.',
+		`Eine Runde mehr brächte den Zug auf ± ${percent(more.pullUncertaintyPct, 2)}, die Reibung auf ± ${percent(more.bandUncertaintyPct, 2)}.`,
+	oneMoreIsIdle: 'Eine Runde mehr hilft kaum.',
 	roundsApart: (here: RadiusApart): string =>
-		`The rounds do not agree: ${differ(here)}. Take them again, or strike the odd one out.`,
+		`Die Runden passen nicht zusammen: ${differ(here)}. Neu messen oder die abweichende streichen.`,
 	/** Their spread counts at the other radii too. */
 	roundsApartElsewhere: (there: RadiusApart): string =>
-		`The rounds at ${mm(there.radiusMm)} do not agree, so the ± here is larger: ${differ(there)}.`,
+		`Die Runden bei ${mm(there.radiusMm)} passen nicht zusammen, darum ist das ± hier größer: ${differ(there)}.`,
 	obstacles,
 	notes,
 	/** Why a check is marked void. What is kept is the text, as it was on the day; the last one is typed. */
 	voidReasons,
-	voidReasonWanted: 'Type the reason in a few words, at most 80 letters.',
+	voidReasonWanted: 'Grund kurz eintippen, höchstens 80 Zeichen.',
 	void: ({at, reason}: {at: string; reason: string}): string =>
-		`VOID since ${dayText(at.slice(0, 10))}: ${reason}. It does not count in comparisons, trend and next check.`,
-	voidUnknown: 'Not known whether this check counts: its notes cannot be read.',
+		`UNGÜLTIG seit ${dayText(at.slice(0, 10))}: ${reason}. Zählt nicht für Vergleiche, Trend und nächste Prüfung.`,
+	voidUnknown: 'Ob diese Prüfung zählt, ist unbekannt: Ihre Notizen sind nicht lesbar.',
 	wasVoid: ({at, takenBackAt, reason}: {at: string; takenBackAt: string; reason: string}): string =>
-		`Was void from ${dayText(at.slice(0, 10))} to ${dayText(takenBackAt.slice(0, 10))} (${reason}). It counts again.`,
+		`War ungültig vom ${dayText(at.slice(0, 10))} bis ${dayText(takenBackAt.slice(0, 10))} (${reason}). Zählt wieder.`,
 	/** How far off the day of the next check is. */
 	due: ({inDays}: Pick<DueArm, 'inDays'>): string => {
-		if (inDays === 0) return 'due today';
-		const days = plural(Math.abs(inDays), {one: '1 day', other: `${Math.abs(inDays)} days`});
-		return inDays < 0 ? `due for ${days}` : `in ${days}`;
+		if (inDays === 0) return 'heute fällig';
+		const days = plural(Math.abs(inDays), {one: '1 Tag', other: `${Math.abs(inDays)} Tagen`});
+		return inDays < 0 ? `seit ${days} fällig` : `in ${days}`;
 	},
 };

@@ -1,7 +1,7 @@
 import type {ChangeVerdict} from '../../measures/change.js';
 import type {Trend} from '../../measures/trend.js';
 import {dayText} from '../dates.js';
-import {listed, mm, percent, plainNumber, printsAsZero, rounded, span} from '../numbers.js';
+import {listed, mm, percent, plainNumber, plural, printsAsZero, rounded, span} from '../numbers.js';
 import {forceWithWay, sideForce} from './figures.js';
 
 /** A figure at a radius, and how it moved since an earlier check, in percent of the playing force. */
@@ -20,33 +20,33 @@ type Since = {readonly date: string};
 
 /** The word for a change, the same everywhere. */
 const verdicts: Readonly<Record<ChangeVerdict, string>> = {
-	changed: 'changed',
-	perhaps: 'perhaps; probe again',
-	unchanged: 'not changed',
+	changed: 'verändert',
+	perhaps: 'vielleicht verändert; noch einmal messen',
+	unchanged: 'nicht verändert',
 };
 
 /** Which way a figure went: a pull toward rim or spindle, a band wider or narrower. */
 function wayOfChange({figure, movedPct}: Moved): string {
-	if (figure === 'band') return movedPct < 0 ? 'less' : 'more';
-	return movedPct < 0 ? 'toward the spindle' : 'toward the rim';
+	if (figure === 'band') return movedPct < 0 ? 'kleiner' : 'größer';
+	return movedPct < 0 ? 'zur Achse' : 'zum Rand';
 }
 
-/** '1.4 % ± 0.6 % toward the rim'; a difference that prints as zero has no way. */
+/** '1,4 % ± 0,6 % zum Rand'; a difference that prints as zero has no way. */
 function sizeOfChange(moved: Moved): string {
 	const size = `${percent(Math.abs(moved.movedPct), 1)} ± ${percent(moved.uncertaintyPct, 1)}`;
 	return printsAsZero(moved.movedPct, 1) ? size : `${size} ${wayOfChange(moved)}`;
 }
 
-const atRadius = ({place, radiusMm}: AtRadius): string => `at the ${place} radius (${mm(radiusMm)})`;
-const nameOf = (moved: Moved): string => `${moved.figure === 'pull' ? 'pull' : 'friction'} ${atRadius(moved)}`;
+const atRadius = ({place, radiusMm}: AtRadius): string => `bei ${mm(radiusMm)} (${place})`;
+const nameOf = (moved: Moved): string => `${moved.figure === 'pull' ? 'Zug' : 'Reibung'} ${atRadius(moved)}`;
 
-/** A slope: '0.52 % ± 0.07 %'; without the ± where that would be printed as zero. */
+/** A slope: '0,52 % ± 0,07 %'; without the ± where that would be printed as zero. */
 const slopeText = ({slope, slopeUncertainty}: Trend): string =>
 	printsAsZero(slopeUncertainty, 2)
 		? percent(Math.abs(slope), 2)
 		: `${percent(Math.abs(slope), 2)} ± ${percent(slopeUncertainty, 2)}`;
 
-const towardText = ({slope}: Trend): string => (slope < 0 ? 'toward the spindle' : 'toward the rim');
+const towardText = ({slope}: Trend): string => (slope < 0 ? 'zur Achse' : 'zum Rand');
 
 type TrendAt = AtRadius & {readonly trend: Trend; readonly checks: number};
 
@@ -62,59 +62,58 @@ type HistoryAt = AtRadius & {
 };
 
 const doneText = (done: HistoryAt['done']): string =>
-	done.length === 0 ? '' : ` Done since: ${done.map(({date, what}) => `${dayText(date)} ${what}`).join('; ')}.`;
+	done.length === 0 ? '' : ` Seitdem getan: ${done.map(({date, what}) => `${dayText(date)} ${what}`).join('; ')}.`;
 
 /** How a check stands against those before it. */
 const comparison = {
 	summary: {
-		changed: 'CHANGED since the last check.',
-		perhaps: 'PERHAPS CHANGED since the last check. Probe again.',
-		unchanged: 'Not changed since the last check.',
+		changed: 'Seit der letzten Prüfung VERÄNDERT.',
+		perhaps: 'Seit der letzten Prüfung VIELLEICHT VERÄNDERT. Noch einmal messen.',
+		unchanged: 'Seit der letzten Prüfung nicht verändert.',
 	} satisfies Record<ChangeVerdict, string>,
 	/** Of two checks that somebody chose. */
 	between: {
-		changed: 'CHANGED between the two.',
-		perhaps: 'PERHAPS CHANGED between the two.',
-		unchanged: 'Not changed between the two.',
+		changed: 'Zwischen beiden VERÄNDERT.',
+		perhaps: 'Zwischen beiden VIELLEICHT VERÄNDERT.',
+		unchanged: 'Zwischen beiden nicht verändert.',
 	} satisfies Record<ChangeVerdict, string>,
-	notWithLast: ({date}: Since) => `Not comparable with the last check, of ${dayText(date)}.`,
+	notWithLast: ({date}: Since) => `Nicht vergleichbar mit der letzten Prüfung vom ${dayText(date)}.`,
 	moved: ({date, verdict, ...moved}: Since & Moved & {readonly verdict: ChangeVerdict}) =>
-		`The ${nameOf(moved)} ${moved.figure === 'pull' ? 'moved' : 'became'} ${sizeOfChange(moved)} since ${dayText(date)}: ${verdicts[verdict]}.`,
+		`${nameOf(moved)} seit ${dayText(date)}: ${sizeOfChange(moved)}, ${verdicts[verdict]}.`,
 	unchanged: ({date, figures}: Since & {readonly figures: readonly Moved[]}) =>
-		`Not changed since ${dayText(date)}: ${listed(figures.map((one) => `${nameOf(one)}, ${sizeOfChange(one)}`))}.`,
-	doneBetween: ({what}: {readonly what: readonly string[]}) => `Between the two: ${listed(what)}.`,
-	done: ({what}: {readonly what: readonly string[]}) =>
-		`Between the two: ${listed(what)}. The trend starts again here.`,
+		`Seit ${dayText(date)} nicht verändert: ${figures.map((one) => `${nameOf(one)}, ${sizeOfChange(one)}`).join('; ')}.`,
+	doneBetween: ({what}: {readonly what: readonly string[]}) => `Zwischen beiden: ${listed(what)}.`,
+	done: ({what}: {readonly what: readonly string[]}) => `Zwischen beiden: ${listed(what)}. Der Trend beginnt hier neu.`,
 	room: ({byC, place, radiusMm, pullPct}: AtRadius & {readonly byC: number; readonly pullPct: number}) =>
-		`The room is ${rounded(Math.abs(byC), 0)} °C ${byC > 0 ? 'warmer' : 'colder'}. By its history that alone moves the pull ${atRadius({place, radiusMm})} ${forceWithWay(pullPct, '%', 1)}.`,
-	wireFirst: 'Likely first: the leads. Stiff leads or a free loop creep over the seasons.',
-	againstFirst: 'Against the first check since then:',
+		`Der Raum ist ${rounded(Math.abs(byC), 0)} °C ${byC > 0 ? 'wärmer' : 'kälter'}. Nach allen Prüfungen ändert das allein den Zug ${atRadius({place, radiusMm})} um ${forceWithWay(pullPct, '%', 1)}.`,
+	wireFirst: 'Wohl zuerst: die Litzen. Steife Litzen oder eine freie Schleife kriechen über die Jahreszeiten.',
+	againstFirst: 'Gegen die erste Prüfung seitdem:',
 };
 
 /** The long run of an arm. */
 const longRun = {
 	drifts: ({trend, checks, date, ...radius}: TrendAt & Since) =>
-		`Pull ${atRadius(radius)}: drifts ${slopeText(trend)} a year ${towardText(trend)} (${checks} checks since ${dayText(date)}).`,
+		`Zug ${atRadius(radius)}: wandert im Jahr ${slopeText(trend)} ${towardText(trend)} (${checks} Prüfungen seit ${dayText(date)}).`,
 	noTrend: ({checks, date, ...radius}: AtRadius & Since & {readonly checks: number}) =>
-		`Pull ${atRadius(radius)}: no trend seen (${checks} checks since ${dayText(date)}).`,
+		`Zug ${atRadius(radius)}: kein Trend zu sehen (${checks} Prüfungen seit ${dayText(date)}).`,
 	seasonOpen: (radius: AtRadius) =>
-		`Pull ${atRadius(radius)}: season or drift, not known. Check in another season, or type the room temperature each time.`,
+		`Zug ${atRadius(radius)}: ob Jahreszeit oder Drift, ist offen. In anderer Jahreszeit prüfen oder jedes Mal die Raumtemperatur eintippen.`,
 	withTemperature: ({trend, checks, ...radius}: TrendAt) =>
-		`Pull ${atRadius(radius)}: changes with the temperature, ${slopeText(trend)} per °C ${towardText(trend)} (${checks} checks).`,
+		`Zug ${atRadius(radius)}: ändert sich mit der Temperatur, je °C ${slopeText(trend)} ${towardText(trend)} (${checks} Prüfungen).`,
 	step: ({what, date, figures}: Since & {readonly what: readonly string[]; readonly figures: readonly Moved[]}) =>
-		`A jump at the check of ${dayText(date)}, after ${listed(what)}: ${listed(figures.map((one) => `${nameOf(one)}, ${sizeOfChange(one)}`))}. The trend counts from there.`,
+		`Sprung bei der Prüfung vom ${dayText(date)} (davor: ${listed(what)}): ${figures.map((one) => `${nameOf(one)}, ${sizeOfChange(one)}`).join('; ')}. Der Trend zählt ab da.`,
 	tooFew: ({checks, least}: {readonly checks: number; readonly least: number}) =>
-		`${checks} checks so far. A trend needs ${plainNumber(least)}.`,
+		`${plural(checks, {one: '1 Prüfung', other: `${checks} Prüfungen`})} bisher. Ein Trend braucht ${plainNumber(least)}.`,
 };
 
 /** The pictures of pull and hold band over time. */
 const pictures = {
-	pull: ({place, radiusMm}: AtRadius) => `pull, ${place} ${mm(radiusMm)}, up is toward the rim`,
+	pull: ({place, radiusMm}: AtRadius) => `Zug, ${place} ${mm(radiusMm)}, oben heißt zum Rand`,
 	pullInWords: ({place, radiusMm, points, done}: HistoryAt) =>
-		`Pull at the ${place} ${mm(radiusMm)} radius over time: ${pointList(points, sideForce)}.${doneText(done)}`,
-	band: ({place, radiusMm}: AtRadius) => `friction, ${place} ${mm(radiusMm)}`,
+		`Zug bei ${mm(radiusMm)} (${place}) über die Zeit: ${pointList(points, sideForce)}.${doneText(done)}`,
+	band: ({place, radiusMm}: AtRadius) => `Reibung, ${place} ${mm(radiusMm)}`,
 	bandInWords: ({place, radiusMm, points, done}: HistoryAt) =>
-		`Friction at the ${place} ${mm(radiusMm)} radius over time: ${pointList(points, span)}.${doneText(done)}`,
+		`Reibung bei ${mm(radiusMm)} (${place}) über die Zeit: ${pointList(points, span)}.${doneText(done)}`,
 };
 
 /** Something that was done to an arm: what kind of thing, and the few words that were typed of it. */

@@ -9,42 +9,42 @@ type BestSetting = {
 	readonly weightG: number | undefined;
 };
 
-const times = (factor: number): string => `${rounded(factor, factor < 1 ? 2 : 1)} times`;
+const times = (factor: number): string => `das ${rounded(factor, factor < 1 ? 2 : 1)}-Fache`;
 
 /** What the device is to be set to, in its own words. */
 function toSet({fit: {factor}, setBy, weightG}: BestSetting): string {
 	switch (setBy) {
 		case 'weight':
 			return weightG === undefined
-				? `set the bias to ${times(factor)} as much, by weight or notch`
-				: `hang ${inUnit(weightG * factor, 'g', 1)} on in place of ${inUnit(weightG, 'g', 1)} (or ${times(factor)} as much by its notch)`;
+				? `Antiskating mit Gewicht oder Kerbe auf ${times(factor)} stellen`
+				: `${inUnit(weightG * factor, 'g', 1)} statt ${inUnit(weightG, 'g', 1)} anhängen (oder mit der Kerbe auf ${times(factor)})`;
 		case 'turning':
-			return `turn the bias ${factor > 1 ? 'up' : 'down'}, to ${times(factor)} what it is now`;
+			return `Antiskating ${factor > 1 ? 'höher' : 'niedriger'} drehen, auf ${times(factor)} von jetzt`;
 		case 'dial':
 		case 'nothing':
-			return `set the bias to ${times(factor)} what it is now`;
+			return `Antiskating auf ${times(factor)} von jetzt stellen`;
 	}
 }
 
 /** What to do with the device next, or what a setting that was kept leaves. */
 export const advice = {
 	leaveItSo: ({frictionFloorPct}: BiasFitFigures) =>
-		`Leave it so: friction hides all below ${percent(frictionFloorPct, 1)}.`,
-	noBetterStrength: 'No stronger or weaker bias does better.',
+		`So lassen: Die Reibung verdeckt alles unter ${percent(frictionFloorPct, 1)}.`,
+	noBetterStrength: 'Mehr oder weniger Antiskating ist nicht besser.',
 	wrongShape: ({worstAfterPct}: BiasFitFigures) =>
-		`This device leaves ${percent(worstAfterPct, 1)} at best. It does not fit the whole record.`,
+		`Diese Vorrichtung lässt bestenfalls ${percent(worstAfterPct, 1)} Rest. Sie passt nicht über die ganze Platte.`,
 	/** Before hands go to the device. */
-	lockFirst: 'First lock the arm, guard on. Leave the counterweight alone.',
-	bestWithoutBias: 'Do this now: take the bias off. The arm pushes outward enough.',
-	bestSetting: (best: BestSetting) => `Do this now: ${toSet(best)}.`,
+	lockFirst: 'Erst den Arm verriegeln, Nadelschutz drauf. Gegengewicht nicht anrühren.',
+	bestWithoutBias: 'Jetzt: Antiskating ausschalten. Der Arm drückt genug nach außen.',
+	bestSetting: (best: BestSetting) => `Jetzt: ${toSet(best)}.`,
 	/** The most that was looked at. */
 	tooWeak: ({times: most}: {readonly times: number}) =>
-		`The bias is far too weak: even ${plainNumber(most)} times as much is not enough.`,
+		`Das Antiskating ist viel zu schwach: Selbst das ${plainNumber(most)}-Fache reicht nicht.`,
 	leftAfter: ({worstAfterPct, rmsAfterPct, frictionFloorPct}: BiasFitFigures) =>
-		`Left over at best: ${percent(worstAfterPct, 1)} at most, ${percent(rmsAfterPct, 1)} typically. Friction hides ${percent(frictionFloorPct, 1)}.`,
+		`Bester Rest: höchstens ${percent(worstAfterPct, 1)}, typisch ${percent(rmsAfterPct, 1)}. Die Reibung verdeckt ${percent(frictionFloorPct, 1)}.`,
 	notTaken: ({fit, isWithoutBias}: {readonly fit: BiasFitFigures; readonly isWithoutBias: boolean}) =>
-		`Friction hides ${percent(fit.frictionFloorPct, 1)}. ${isWithoutBias ? 'No bias' : `${times(fit.factor)} this bias`} would leave ${percent(fit.worstAfterPct, 1)}.`,
+		`Die Reibung verdeckt ${percent(fit.frictionFloorPct, 1)}. ${isWithoutBias ? 'Ohne Antiskating' : `Auf ${times(fit.factor)} gestellt`} blieben ${percent(fit.worstAfterPct, 1)} Rest.`,
 	otherDrags: ({best}: {readonly best: readonly {readonly drag: number; readonly factor: number}[]}) =>
-		`The drag is assumed. Best is ${listed(best.map(({drag, factor}) => `${rounded(factor, 2)} times this bias for drag ${rounded(drag, 2)}`))}. Set no finer than that.`,
-	cureFirst: 'Better: first do what the verdict says, then set the bias.',
+		`Die Rillenreibung ist angenommen. Am besten ist ${listed(best.map(({drag, factor}) => `das ${rounded(factor, 2)}-Fache bei Rillenreibung ${rounded(drag, 2)}`))}. Nicht feiner einstellen.`,
+	cureFirst: 'Besser: erst tun, was das Urteil sagt, dann das Antiskating einstellen.',
 };

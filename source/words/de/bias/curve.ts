@@ -1,17 +1,17 @@
 import {listed, mm, percent, plainNumber, printsAsZero, rounded} from '../../numbers.js';
-import {forceWithWay} from '../figures.js';
+import {forceAsTyped} from '../figures.js';
 
 /** A force at a radius, in percent of the playing force. */
 type ForceAt = {readonly radiusMm: number; readonly pct: number};
 
-/** A force at a radius: '12.5 % out at 136 mm'. */
-const at = ({radiusMm, pct}: ForceAt): string => `${forceWithWay(pct, '%', 1)} at ${mm(radiusMm)}`;
+/** A force at a radius: '12,5 % außen bei 136 mm'. */
+const at = ({radiusMm, pct}: ForceAt): string => `${forceAsTyped(pct, '%', 1)} bei ${mm(radiusMm)}`;
 
 /** What is left of a reading: too little or too much bias. */
 const leftOver = ({leftoverPct}: {readonly leftoverPct: number}): string =>
 	printsAsZero(leftoverPct, 1)
-		? 'nothing left over'
-		: `${percent(Math.abs(leftoverPct), 1)} ${leftoverPct < 0 ? 'too little' : 'too much'}`;
+		? 'kein Rest'
+		: `${percent(Math.abs(leftoverPct), 1)} ${leftoverPct < 0 ? 'zu wenig' : 'zu viel'}`;
 
 type BiasRead = {
 	readonly pullOnPct: number;
@@ -24,13 +24,14 @@ type BiasRead = {
 export const curve = {
 	leftOver,
 	wantedOverRecord: ({wanted, drag}: {readonly wanted: readonly ForceAt[]; readonly drag: number}) =>
-		`Wanted with bias on, if the drag is ${rounded(drag, 2)} (assumed): ${listed(wanted.map(at))}.`,
+		`Sollwert mit Antiskating, bei Rillenreibung ${rounded(drag, 2)} (angenommen): ${listed(wanted.map(at))}.`,
 	dragMoves: ({drag, byPct}: {readonly drag: number; readonly byPct: number}) =>
-		`Drag ${plainNumber(drag)} more or less moves that by ${percent(byPct, 1)} at most.`,
-	leastSkating: ({radiusMm}: {readonly radiusMm: number}) => `Skating is least at ${rounded(radiusMm, 0)} mm.`,
-	offTheRecord: 'The arm does not reach the record.',
-	ownPull: ({own}: {readonly own: readonly ForceAt[]}) => `Pull with bias off: ${listed(own.map(at))}.`,
-	readAt: (read: ForceAt & {readonly leftoverPct: number}) => `Read with the bias on: ${at(read)}, ${leftOver(read)}.`,
+		`${plainNumber(drag)} mehr oder weniger Rillenreibung ändert das um höchstens ${percent(byPct, 1)}.`,
+	leastSkating: ({radiusMm}: {readonly radiusMm: number}) => `Skating ist bei ${rounded(radiusMm, 0)} mm am kleinsten.`,
+	offTheRecord: 'Der Arm erreicht die Platte nicht.',
+	ownPull: ({own}: {readonly own: readonly ForceAt[]}) => `Zug ohne Antiskating: ${listed(own.map(at))}.`,
+	readAt: (read: ForceAt & {readonly leftoverPct: number}) =>
+		`Messwert mit Antiskating: ${at(read)}, ${leftOver(read)}.`,
 	readHere: ({pullOnPct, wantedPct, leftoverPct, biasPct}: BiasRead) =>
-		`Read ${forceWithWay(pullOnPct, '%', 1)}, wanted ${forceWithWay(wantedPct, '%', 1)}: ${leftOver({leftoverPct})}. Bias alone: ${forceWithWay(biasPct, '%', 1)}.`,
+		`Messwert ${forceAsTyped(pullOnPct, '%', 1)}, Sollwert ${forceAsTyped(wantedPct, '%', 1)}: ${leftOver({leftoverPct})}. Antiskating allein: ${forceAsTyped(biasPct, '%', 1)}.`,
 };

@@ -4,14 +4,16 @@ import {listed, mm, percent, plainNumber, plural, printsAsZero, rounded} from '.
 /** A weighted lever is read by the clock, a thread by its angle to the stub. */
 type Reads = 'clock' | 'angle';
 
+const parts: Readonly<Record<Reads, string>> = {clock: 'Hebel', angle: 'Faden'};
+
 /** A change; less than the last digit shown is none. */
 const moves = (pct: number): string =>
-	printsAsZero(pct, 1) ? 'stay the same' : `${pct > 0 ? 'grow' : 'fall'} by ${percent(Math.abs(pct), 1)}`;
+	printsAsZero(pct, 1) ? 'gleich bleiben' : `um ${percent(Math.abs(pct), 1)} ${pct > 0 ? 'wachsen' : 'fallen'}`;
 
 /** A turn of the lever as hours of the clock face. */
 const hours = (deg: number): string => {
 	const size = Math.abs(deg) / 30;
-	return `${plainNumber(size, 1)} ${plural(size, {one: 'hour', other: 'hours'})}`;
+	return `${plainNumber(size, 1)} ${plural(size, {one: 'Stunde', other: 'Stunden'})}`;
 };
 
 /** Turned by so many degrees, which raises or lowers a lever, and what is left then. */
@@ -30,33 +32,33 @@ type Gain = {
 
 const turnedText = (reads: Reads, {byDeg, isRaised, worstPct}: Turned): string =>
 	reads === 'angle'
-		? `move the guide until the thread stands ${plainNumber(Math.abs(byDeg))}° ${byDeg > 0 ? 'wider' : 'narrower'} to the stub: ${percent(worstPct, 1)} at most`
-		: `${isRaised ? 'shorten' : 'lengthen'} the thread until the lever stands ${hours(byDeg)} ${isRaised ? 'higher' : 'lower'} on the clock: ${percent(worstPct, 1)} at most`;
+		? `die Führung versetzen, bis der Winkel von Faden und Zapfen um ${plainNumber(Math.abs(byDeg))}° ${byDeg > 0 ? 'größer' : 'kleiner'} ist: höchstens ${percent(worstPct, 1)}`
+		: `den Faden ${isRaised ? 'kürzen' : 'verlängern'}, bis der Hebel auf der Uhr ${hours(byDeg)} ${isRaised ? 'höher' : 'tiefer'} steht: höchstens ${percent(worstPct, 1)}`;
 
 const heldText = (reads: Reads, worstPct: number): string =>
 	reads === 'clock'
-		? `move the pulley, as far as its maker allows, so that the thread runs nearer to the pivot; the lever then stays about level; hang on more weight: ${percent(worstPct, 1)} at most`
-		: `move the guide farther from the arm, so that the thread stays about square to the stub: ${percent(worstPct, 1)} at most`;
+		? `die Rolle versetzen, soweit der Hersteller es erlaubt, damit der Faden näher am Drehpunkt läuft; der Hebel bleibt dann etwa waagrecht; mehr Gewicht anhängen: höchstens ${percent(worstPct, 1)}`
+		: `die Führung weiter vom Arm setzen, damit der Faden etwa rechtwinklig zum Zapfen bleibt: höchstens ${percent(worstPct, 1)}`;
 
 type Doubt = LeverChange & {readonly reads: Reads};
 
 /** What lever or thread do to the bias over the record, and what another place of the pulley would gain. */
 export const lever = {
 	leverStands: ({places}: {readonly places: readonly {readonly radiusMm: number; readonly clock: string}[]}) =>
-		`The lever stands at ${listed(places.map(({radiusMm, clock}) => `${clock} at ${mm(radiusMm)}`))}.`,
+		`Der Hebel steht auf ${listed(places.map(({radiusMm, clock}) => `${clock} bei ${mm(radiusMm)}`))}.`,
 	threadStands: ({places}: {readonly places: readonly {readonly radiusMm: number; readonly deg: number}[]}) =>
-		`Thread to stub: ${listed(places.map(({radiusMm, deg}) => `${plainNumber(deg)}° at ${mm(radiusMm)}`))}.`,
+		`Faden zum Zapfen: ${listed(places.map(({radiusMm, deg}) => `${plainNumber(deg)}° bei ${mm(radiusMm)}`))}.`,
 	weightThatActs: ({reads, shares: [least, most], askedShare}: ActingWeight) =>
-		`${reads === 'clock' ? 'The lever' : 'The thread'} lets ${rounded(100 * least, 0)} to ${rounded(100 * most, 0)} % of the weight act. Skating asks for ${rounded(100 * askedShare, 0)} to 100 %.`,
+		`Der ${parts[reads]} lässt ${rounded(100 * least, 0)} bis ${rounded(100 * most, 0)} % des Gewichts wirken. Skating verlangt ${rounded(100 * askedShare, 0)} bis 100 %.`,
 	doubt: ({reads, fromMm, toMm, measuredPct, expectedPct, openPct}: Doubt) => {
-		const part = reads === 'clock' ? 'lever' : 'thread';
-		return `The ${part} does not explain the bias: from ${plainNumber(fromMm)} to ${mm(toMm)} the bias should ${moves(expectedPct)}, but the readings make it ${moves(measuredPct)} (± ${percent(openPct, 1)}). Read the ${part} and the limits again before you move pulley or thread.`;
+		const part = parts[reads];
+		return `Der ${part} erklärt das Antiskating nicht: Von ${plainNumber(fromMm)} bis ${mm(toMm)} müsste es ${moves(expectedPct)}, nach den Messwerten aber ${moves(measuredPct)} (± ${percent(openPct, 1)}). ${part} und Grenzen noch einmal lesen, erst dann Rolle oder Faden versetzen.`;
 	},
 	gain: ({reads, nowPct, isKept, turned, heldPct}: Gain) =>
-		`${isKept ? 'For another time: the' : 'The'} best setting leaves ${percent(nowPct, 1)}. To leave less, ${[...(turned ? [turnedText(reads, turned)] : []), ...(heldPct === undefined ? [] : [heldText(reads, heldPct)])].join('; or ')}.${isKept ? '' : ' Then probe again.'}`,
-	gainsNothing: 'Moving pulley or thread gains nothing.',
+		`${isKept ? 'Für ein andermal: Die' : 'Die'} beste Einstellung lässt ${percent(nowPct, 1)} Rest. Für weniger Rest ${[...(turned ? [turnedText(reads, turned)] : []), ...(heldPct === undefined ? [] : [heldText(reads, heldPct)])].join('; oder ')}.${isKept ? '' : ' Dann noch einmal messen.'}`,
+	gainsNothing: 'Rolle oder Faden versetzen bringt nichts.',
 	leavesLeast: ({nowPct}: {readonly nowPct: number}) =>
-		`The best setting leaves ${percent(nowPct, 1)}. With this pull no other place of pulley or thread leaves less.`,
+		`Die beste Einstellung lässt ${percent(nowPct, 1)} Rest. Bei diesem Zug lässt kein anderer Platz von Rolle oder Faden weniger.`,
 };
 
 type ActingWeight = {

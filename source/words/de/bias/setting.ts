@@ -4,7 +4,7 @@ import {listed, mm, percent, rounded} from '../../numbers.js';
 type ShownAt = {readonly radiusMm: number; readonly shown: string};
 
 const listedAt = (readings: readonly ShownAt[]): string =>
-	listed(readings.map(({radiusMm, shown}) => `${shown} at ${mm(radiusMm)}`));
+	listed(readings.map(({radiusMm, shown}) => `${shown} bei ${mm(radiusMm)}`));
 
 /** The drag that figures are worked out with. */
 type DragTaken = {
@@ -16,7 +16,7 @@ type DragTaken = {
 };
 
 const dragTaken = ({drag, band, isUsual}: DragTaken): string =>
-	`${rounded(drag, 2)} ± ${rounded(band, 2)}, ${isUsual ? 'the default' : 'as typed'}`;
+	`${rounded(drag, 2)} ± ${rounded(band, 2)}, ${isUsual ? 'Voreinstellung' : 'wie getippt'}`;
 
 type Tried = {
 	/** Its number, and how the device was set. */
@@ -30,41 +30,43 @@ type Tried = {
 };
 
 const marksOf = ({isKept, isLeast, isChosen}: Tried): string => {
-	const marks = [...(isKept ? ['kept'] : []), ...(isLeast ? [isChosen ? 'least left over' : 'best so far'] : [])];
+	const marks = [...(isKept ? ['behalten'] : []), ...(isLeast ? [isChosen ? 'kleinster Rest' : 'bisher beste'] : [])];
 	return marks.length === 0 ? '' : ` (${marks.join(', ')})`;
 };
 
-const aims = {wanted: 'Wanted here', best: 'Best with this device'};
+const aims = {wanted: 'Sollwert hier', best: 'Bestes mit dieser Vorrichtung'};
+
+const named = (name: string, isKept: boolean): string =>
+	isKept ? `Antiskating, behaltene Einstellung ${name}` : `Antiskating, Einstellung ${name}`;
 
 /** The settings that were read, and what the gauge is to show. */
 export const setting = {
-	name: ({name, isKept}: {readonly name: string; readonly isKept: boolean}) =>
-		`Bias setting ${isKept ? 'kept: number ' : ''}${name}`,
+	name: ({name, isKept}: {readonly name: string; readonly isKept: boolean}) => named(name, isKept),
 	leaves: ({name, isKept, leftPct}: {readonly name: string; readonly isKept: boolean; readonly leftPct: number}) =>
-		`Bias setting ${isKept ? 'kept: number ' : ''}${name}. It leaves ${percent(leftPct, 1)} at most.`,
-	drag: (taken: DragTaken) => `Drag ${dragTaken(taken)}.`,
+		`${named(name, isKept)}. Rest höchstens ${percent(leftPct, 1)}.`,
+	drag: (taken: DragTaken) => `Rillenreibung ${dragTaken(taken)}.`,
 	wantedOnGauge: ({middles}: {readonly middles: readonly ShownAt[]}) =>
-		`With the right bias the middle on the gauge is ${listedAt(middles)}.`,
+		`Mit richtigem Antiskating ist die Mitte am Kraftmesser ${listedAt(middles)}.`,
 	tried: (tried: Tried) =>
-		`Setting ${tried.name}: ${tried.leftPct === undefined ? 'no figures' : `leaves ${percent(tried.leftPct, 1)} at most`}${marksOf(tried)}`,
-	noFigures: 'No figures with the bias on yet.',
-	noBest: 'No best setting: read two radii, and make sure the bias acts.',
-	columns: {wanted: 'wanted', read: 'read', alone: 'bias alone', left: 'left over', setGaugeTo: 'set gauge to'},
-	offScale: 'off scale',
-	wasSetTo: ({text}: {readonly text: string}) => `It was set to: ${text}.`,
+		`Einstellung ${tried.name}: ${tried.leftPct === undefined ? 'keine Zahlen' : `Rest höchstens ${percent(tried.leftPct, 1)}`}${marksOf(tried)}`,
+	noFigures: 'Noch keine Zahlen mit Antiskating.',
+	noBest: 'Keine beste Einstellung: zwei Radien messen und sehen, ob das Antiskating wirkt.',
+	columns: {wanted: 'Sollwert', read: 'Messwert', alone: 'Antiskating', left: 'Rest', setGaugeTo: 'Zielwert'},
+	offScale: 'Skalenende',
+	wasSetTo: ({text}: {readonly text: string}) => `Eingestellt war: ${text}.`,
 	aimShown: ({of, shows}: {readonly of: keyof typeof aims; readonly shows: string}) =>
-		`${aims[of]}: the gauge shows ${shows}.`,
+		`${aims[of]} am Kraftmesser: ${shows}.`,
 	aimBeyondTop: ({of, middle, end}: {readonly of: keyof typeof aims; readonly middle: string; readonly end: string}) =>
-		`${aims[of]}: middle ${middle}, but ${end}.`,
+		`${aims[of]} am Kraftmesser: Mitte ${middle}, aber ${end}.`,
 	setGaugeTo: ({middles}: {readonly middles: readonly ShownAt[]}) =>
-		`Aim, middle of both limits: ${listedAt(middles)}.`,
+		`Ziel, Mitte beider Grenzen: ${listedAt(middles)}.`,
 	thenLimits: ({limits}: {readonly limits: readonly {radiusMm: number; inner: string; outer: string}[]}) =>
-		`Inner and outer limit are then ${limits.map(({radiusMm, inner, outer}) => `${inner} and ${outer} at ${mm(radiusMm)}`).join('; ')}.`,
+		`Innere und äußere Grenze sind dann ${limits.map(({radiusMm, inner, outer}) => `${inner} und ${outer} bei ${mm(radiusMm)}`).join('; ')}.`,
 	outerBeyondTop: ({outers, end}: {readonly outers: readonly ShownAt[]; readonly end: string}) =>
-		`With the right bias the outer limit may be ${listedAt(outers)}: ${end}.`,
+		`Mit richtigem Antiskating kann die äußere Grenze ${listedAt(outers)} sein: ${end}.`,
 	frictionFirst: ({bandPct}: {readonly bandPct: number}) =>
-		`First cure the friction: ${percent(bandPct, 1)} is beyond limits. Until then set the bias to ± ${percent(bandPct / 2, 1)} and no finer.`,
+		`Erst die Reibung beheben: ${percent(bandPct, 1)} liegt außerhalb der Grenzen. Bis dahin das Antiskating auf ± ${percent(bandPct / 2, 1)} einstellen, nicht feiner.`,
 	torque:
-		'Wanted is 100 times drag times the sine of the angle between groove and the line from stylus to pivot. Bias must cancel that torque.',
-	noDevice: 'This arm has no bias device. Only its own pull acts against skating.',
+		'Sollwert ist 100 mal Rillenreibung mal Sinus des Winkels zwischen Rille und Linie von Nadel zu Drehpunkt. Antiskating hebt dieses Drehmoment auf.',
+	noDevice: 'Dieser Arm hat keine Antiskating-Vorrichtung. Gegen das Skating wirkt nur sein eigener Zug.',
 };

@@ -4,34 +4,34 @@ import {inUnit, mm, percent, plainNumber} from '../../numbers.js';
 type Clearance = {readonly lowMm: number; readonly highMm: number; readonly nowMm: number | undefined};
 
 const window = (name: string, {lowMm, highMm, nowMm}: Clearance): string =>
-	`${name}: ${plainNumber(lowMm)} to ${mm(highMm)}${nowMm === undefined ? '' : `, now ${mm(nowMm)}`}.`;
+	`${name}: ${plainNumber(lowMm)} bis ${mm(highMm)}${nowMm === undefined ? '' : `, jetzt ${mm(nowMm)}`}.`;
 
-const known = (typed: string): string => (typed === '' ? 'not known' : typed);
+const known = (typed: string): string => (typed === '' ? 'unbekannt' : typed);
 
 /** What an answer brings about, beside its question. */
 export const consequences = {
 	bothForces: ({forceMn}: {forceMn: number}) => `= ${inUnit(forceMn, 'gf')} = ${inUnit(forceMn, 'mN')}`,
 	carried: ({carriedMn, playingMn}: {carriedMn: number; playingMn: number}) =>
-		`The gauge will carry ${inUnit(carriedMn, 'gf')} = ${inUnit(carriedMn, 'mN')} (${percent((100 * carriedMn) / playingMn, 1)} of the playing force).`,
+		`Der Kraftmesser trägt ${inUnit(carriedMn, 'gf')} = ${inUnit(carriedMn, 'mN')} (${percent((100 * carriedMn) / playingMn, 1)} der Abspielkraft).`,
 	guardUnseen: ({guardMn}: {guardMn: number}) =>
-		`That includes the guard, ${inUnit(guardMn, 'gf')}, left out by the scale.`,
-	guardAlone: ({guardMn}: {guardMn: number}) => `The guard alone is ${inUnit(guardMn, 'gf')} of it.`,
-	guardHangs: ({depthMm}: {depthMm: number}) => `The guard hangs ${mm(depthMm)} below the stylus.`,
-	guardClear: ({gapMm}: {gapMm: number}) => `Keep more than ${mm(gapMm)} free under the guard.`,
-	stylus: (clearance: Clearance) => window('stylus', clearance),
-	guard: (clearance: Clearance) => window('guard', clearance),
+		`Darin der Nadelschutz, ${inUnit(guardMn, 'gf')}: Die Tonarmwaage zeigt ihn nicht.`,
+	guardAlone: ({guardMn}: {guardMn: number}) => `Davon wiegt der Nadelschutz ${inUnit(guardMn, 'gf')}.`,
+	guardHangs: ({depthMm}: {depthMm: number}) => `Der Nadelschutz hängt ${mm(depthMm)} unter der Nadel.`,
+	guardClear: ({gapMm}: {gapMm: number}) => `Unter dem Nadelschutz mehr als ${mm(gapMm)} frei lassen.`,
+	stylus: (clearance: Clearance) => window('Nadel', clearance),
+	guard: (clearance: Clearance) => window('Schutz', clearance),
 	putBackForce: ({offPct, playingMn, allowedPct}: {offPct: number; playingMn: number; allowedPct: number}) =>
-		`${percent(offPct, 1)} off the playing force of ${inUnit(playingMn, 'gf')} (allowed ± ${plainNumber(allowedPct)} %)`,
-	deck: 'The deck from above. You stand at the front.',
+		`${percent(offPct, 1)} neben der Abspielkraft von ${inUnit(playingMn, 'gf')} (erlaubt ± ${plainNumber(allowedPct)} %)`,
+	deck: 'Das Laufwerk von oben. Der Techniker steht vorn.',
 	/** The mark before a line that is done, or is not so, stands with its tone. */
 	ticked: ({text, mark, isAsked}: {text: string; mark: 'yes' | 'no' | undefined; isAsked: boolean}) =>
 		mark === undefined ? `${isAsked ? '❯' : '·'} ${text}` : text,
-	wasItNotSo: 'Was it wrong while you took the rounds? Type n first: a new series begins.',
-	nextCheck: ({date}: {date: string}) => `Next check: ${dayText(date)}`,
+	wasItNotSo: 'War es schon während der Runden falsch? Erst n tippen: Eine neue Messreihe beginnt.',
+	nextCheck: ({date}: {date: string}) => `Nächste Prüfung: ${dayText(date)}`,
 	answer: ({title, typed}: {title: string; typed: string}) => `${title}: ${typed}`,
 	/** Several together; a line does not break within one that is short. */
 	answers: ({answers}: {answers: readonly string[]}) =>
 		answers.map((one) => (one.length > 30 ? one : one.replaceAll(' ', '\u00a0'))).join(' · '),
 	corrected: ({title, typed, since}: {title: string; typed: string; since: string}) =>
-		`${title}: ${known(typed)} (corrected since the last check, ${known(since)} then)`,
+		`${title}: ${known(typed)} (seit der letzten Prüfung berichtigt, damals ${known(since)})`,
 };

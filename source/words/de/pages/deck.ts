@@ -4,22 +4,39 @@ type Texts = {readonly [Part in keyof Deck]: Readonly<Record<Deck[Part], string 
 
 /** What is not there, or stands away, has no words. */
 const whole: Texts = {
-	arm: {locked: 'arm locked', 'in-rest': 'arm in its rest', 'on-gauge': 'arm ON THE GAUGE', afloat: 'arm AFLOAT'},
-	stylus: {covered: 'guard on', bare: 'stylus BARE'},
-	mat: {on: 'mat on', off: 'mat off'},
-	bias: {none: undefined, 'as-found': 'bias as found', off: 'bias off', on: 'bias ON', set: 'bias set'},
-	damping: {none: undefined, in: 'damping in', out: 'damping out'},
-	gauge: {away: undefined, 'as-used': undefined, turned: 'gauge TURNED'},
+	arm: {
+		locked: 'Arm verriegelt',
+		'in-rest': 'Arm in der Stütze',
+		'on-gauge': 'Arm AM KRAFTMESSER',
+		afloat: 'Arm SCHWEBT',
+	},
+	stylus: {covered: 'Nadelschutz drauf', bare: 'Nadel OFFEN'},
+	mat: {on: 'Matte drauf', off: 'Matte ab'},
+	bias: {
+		none: undefined,
+		'as-found': 'Antiskating wie vorgefunden',
+		off: 'Antiskating aus',
+		on: 'Antiskating AN',
+		set: 'Antiskating eingestellt',
+	},
+	damping: {none: undefined, in: 'Dämpfung drin', out: 'Dämpfung raus'},
+	gauge: {away: undefined, 'as-used': undefined, turned: 'Kraftmesser GEDREHT'},
 };
 
 /** The same where a screen is narrow. */
 const short: Texts = {
-	arm: {locked: 'arm locked', 'in-rest': 'arm in rest', 'on-gauge': 'ON THE GAUGE', afloat: 'arm AFLOAT'},
-	stylus: {covered: 'guard on', bare: 'BARE'},
-	mat: {on: 'mat on', off: 'mat off'},
-	bias: {none: undefined, 'as-found': 'bias as is', off: 'bias off', on: 'bias ON', set: 'bias set'},
-	damping: {none: undefined, in: 'damping in', out: 'damping out'},
-	gauge: {away: undefined, 'as-used': undefined, turned: 'TURNED'},
+	arm: {locked: 'verriegelt', 'in-rest': 'in Stütze', 'on-gauge': 'LIEGT AN', afloat: 'SCHWEBT'},
+	stylus: {covered: 'Schutz an', bare: 'Nadel OFFEN'},
+	mat: {on: 'Matte auf', off: 'Matte ab'},
+	bias: {
+		none: undefined,
+		'as-found': 'Antiskating?',
+		off: 'Antiskating aus',
+		on: 'Antiskating AN',
+		set: 'Antiskating OK',
+	},
+	damping: {none: undefined, in: 'gedämpft', out: 'ungedämpft'},
+	gauge: {away: undefined, 'as-used': undefined, turned: 'GEDREHT'},
 };
 
 /** In the order in which they are told. */
@@ -37,15 +54,15 @@ export const deck = {
 		isInHand = false,
 	): readonly {readonly part: keyof Deck; readonly text: string}[] =>
 		parts.flatMap((part) => {
-			if (part === 'arm' && isInHand) return [{part, text: 'arm IN HAND'}];
+			if (part === 'arm' && isInHand) return [{part, text: isNarrow ? 'VON HAND' : 'Arm IN DER HAND'}];
 			const text = textOf(isNarrow ? short : whole, now, part);
 			return text === undefined ? [] : [{part, text}];
 		}),
 	parts: (now: Deck): readonly string[] => deck.named(now).map(({text}) => text),
 	/** As a sentence, for a voice and for the last words on leaving. */
-	told: (now: Deck): string => `Deck now: ${deck.parts(now).join(', ')}.`,
+	told: (now: Deck): string => `Laufwerk jetzt: ${deck.parts(now).join(', ')}.`,
 	moves: {
-		'lock-arm': 'First lift the arm, into its rest, and lock it.',
-		'take-gauge-away': 'First take the gauge away.',
+		'lock-arm': 'Erst den Arm anheben, in die Stütze legen und verriegeln.',
+		'take-gauge-away': 'Erst den Kraftmesser wegnehmen.',
 	} satisfies Record<MoveId, string>,
 };

@@ -1,39 +1,40 @@
 import type {ZeroFigures} from '../../../results/figures-types.js';
 import {type GaugeUnit, units} from '../../../units.js';
 import {decimalsFor, listed, mm, plainNumber, rounded, stepDecimals} from '../../numbers.js';
-import {forceWithWay} from '../figures.js';
+import {forceAsTyped} from '../figures.js';
 
 /** A gauge as it is read; its end and its readings in its own unit. */
 type Gauge = {readonly unit: GaugeUnit; readonly step: number};
 type End = {readonly unit: GaugeUnit; readonly topOfScale: number};
 
-/** A reading as this gauge lets it be read, with the way the arm pushes: '13.8 % out'. */
+/** A reading as this gauge lets it be read, with the way the arm pushes: '13,8 % außen'. */
 const reading = ({reading, unit, step}: Gauge & {readonly reading: number}): string =>
-	forceWithWay(reading, units[unit].label, stepDecimals(step));
+	forceAsTyped(reading, units[unit].label, stepDecimals(step));
 
 const ends = ({topOfScale, unit}: End): string =>
-	`this gauge ends at ${plainNumber(topOfScale)} ${units[unit].label} and cannot show it`;
+	`dieser Kraftmesser endet bei ${plainNumber(topOfScale)} ${units[unit].label} und kann das nicht zeigen`;
 
-const others = {inner: 'outer', outer: 'inner'} as const;
+const named = {inner: 'innere', outer: 'äußere'};
+const others = {inner: 'äußeren', outer: 'inneren'};
 
-const sources = {turned: 'found by turning it', stated: 'read free of the arm'};
+const sources = {turned: 'durch Drehen gefunden', stated: 'ohne Arm gelesen'};
 
 /** What the gauge shows, and where it ends. */
 export const gauge = {
 	reading,
-	/** '11.9 % out at the inner and 15.7 % out at the outer limit, 13.8 % out in the middle' */
+	/** 'innere Grenze 11,9 % außen, äußere Grenze 15,7 % außen, Mitte 13,8 % außen' */
 	aim: ({
 		middle,
 		limits,
 		...gauge
 	}: Gauge & {middle: number; limits: {readonly inner: number; readonly outer: number} | undefined}) => {
 		const shown = (one: number) => reading({...gauge, reading: one});
-		if (!limits) return `middle ${shown(middle)}`;
-		return `inner limit ${shown(limits.inner)}, outer limit ${shown(limits.outer)}, middle ${shown(middle)}`;
+		if (!limits) return `Mitte ${shown(middle)}`;
+		return `innere Grenze ${shown(limits.inner)}, äußere Grenze ${shown(limits.outer)}, Mitte ${shown(middle)}`;
 	},
 	ends,
 	middleBeyond: ({radiusMm, middle, ...gauge}: Gauge & End & {radiusMm: number; middle: number}) =>
-		`At ${mm(radiusMm)} the middle would be ${reading({...gauge, reading: middle})}: ${ends(gauge)}.`,
+		`Bei ${mm(radiusMm)} wäre die Mitte ${reading({...gauge, reading: middle})}: ${ends(gauge)}.`,
 	limitBeyond: ({
 		radiusMm,
 		limit,
@@ -48,8 +49,8 @@ export const gauge = {
 			/** What the other limit would be, where the gauge can show that one. */
 			other: number | undefined;
 		}) =>
-		`At ${mm(radiusMm)} the ${limit} limit would be ${reading({...gauge, reading: beyond})}: ${ends(gauge)}.${
-			other === undefined ? '' : ` Aim with the ${others[limit]} limit there: ${reading({...gauge, reading: other})}.`
+		`Bei ${mm(radiusMm)} wäre die ${named[limit]} Grenze ${reading({...gauge, reading: beyond})}: ${ends(gauge)}.${
+			other === undefined ? '' : ` Dort mit der ${others[limit]} Grenze zielen: ${reading({...gauge, reading: other})}.`
 		}`,
 	/** Why printed figures are not what was typed. */
 	scale: ({
@@ -70,16 +71,14 @@ export const gauge = {
 	}) => {
 		const {label} = units[unit];
 		const does = [
-			...(times === undefined ? [] : [`carries ${rounded(times, 2)} times that force`]),
+			...(times === undefined ? [] : [`trägt das ${rounded(times, 2)}-Fache davon`]),
 			...(zero === undefined
 				? []
-				: [
-						`shows ${forceWithWay(zero, label, Math.min(2, stepDecimals(Number(zero.toFixed(2)))))} when nothing touches it`,
-					]),
+				: [`zeigt unberührt ${forceAsTyped(zero, label, Math.min(2, stepDecimals(Number(zero.toFixed(2)))))}`]),
 		];
-		return `Figures are percent of the playing force${playing === undefined ? '' : `, ${plainNumber(playing)} ${label}`}${
-			does.length === 0 ? '' : `; the gauge ${listed(does)}`
-		}.${isHandForce ? ' Out and in: how the arm pushes.' : ''}`;
+		return `Alle Zahlen in % der Abspielkraft${playing === undefined ? '' : `, ${plainNumber(playing)} ${label}`}${
+			does.length === 0 ? '' : `; der Kraftmesser ${listed(does)}`
+		}.${isHandForce ? ' Außen und innen: wohin der Arm drückt.' : ''}`;
 	},
 	/** The zero of the gauge in its own sign, and how it was found. */
 	zero: ({
@@ -99,10 +98,10 @@ export const gauge = {
 		const {label} = units[unit];
 		const decimals =
 			uncertainty === null ? Math.min(stepDecimals(Number(size.toPrecision(2))), 20) : decimalsFor(uncertainty);
-		return `Zero of the gauge, ${sources[source]}: ${rounded(size, decimals)} ${label}${side === undefined ? '' : ` ${side}`}${
+		return `Nullanzeige des Kraftmessers, ${sources[source]}: ${rounded(size, decimals)} ${label}${side === undefined ? '' : ` ${side}`}${
 			uncertainty === null ? '' : ` ± ${rounded(uncertainty, decimals)} ${label}`
-		}; taken off every reading.`;
+		}; von jedem Messwert abgezogen.`;
 	},
 	zeroUnchecked:
-		'Zero of the gauge not checked. It may be half a percent off, or a step; the ± of the pull counts that.',
+		'Nullanzeige des Kraftmessers ungeprüft. Sie kann ein halbes Prozent oder einen Schritt abweichen; im ± des Zugs steckt das.',
 };

@@ -11,25 +11,25 @@ type Layout = {
 	readonly overhangMm: number | null;
 };
 
-const usual = 'Most arms overhang by 13 to 20 mm (common practice)';
+const usual = 'Die meisten Arme haben 13 bis 20 mm Überhang (übliche Praxis). Beide Längen noch einmal messen.';
 const reaches = ({leastMm, mostMm}: Reach): string =>
-	`The stylus reaches radii from ${rounded(leastMm, 1)} to ${rounded(mostMm, 1)} mm`;
+	`Die Nadel erreicht Radien von ${rounded(leastMm, 1)} bis ${rounded(mostMm, 1)} mm`;
 const ends = (overhangMm: number): string =>
 	overhangMm < 0
-		? `ends ${rounded(-overhangMm, 1)} mm short of the spindle`
-		: `overhangs the spindle by ${rounded(overhangMm, 1)} mm`;
-const name = (layout: Layout): string => layout.name ?? 'this arm';
-const nulls = (layout: Layout): string => layout.nulls?.map((one) => rounded(one, 1)).join(' and ') ?? 'no two';
-const overhang = ({overhangMm}: Layout): string => (overhangMm === null ? 'none' : rounded(overhangMm, 1));
+		? `endet ${rounded(-overhangMm, 1)} mm vor der Achse`
+		: `ragt ${rounded(overhangMm, 1)} mm über die Achse hinaus`;
+const name = (layout: Layout): string => layout.name ?? 'dieser Arm';
+const nulls = (layout: Layout): string => layout.nulls?.map((one) => rounded(one, 1)).join(' und ') ?? 'keine zwei';
+const overhang = ({overhangMm}: Layout): string => (overhangMm === null ? 'keiner' : rounded(overhangMm, 1));
 
 /** The lengths of an arm, and its layout beside the published ones. */
 export const geometry = {
 	reaches: (reach: Reach) => `${reaches(reach)}.`,
 	reachesAndOverhangs: ({overhangMm, ...reach}: Reach & {overhangMm: number}) =>
-		`${reaches(reach)}, and overhangs the spindle by ${rounded(overhangMm, 1)} mm.`,
-	lookAgain: `${usual}: measure both lengths again.`,
+		`${reaches(reach)} und ${ends(overhangMm)}.`,
+	lookAgain: usual,
 	unusual: ({effectiveLengthMm, pivotDistanceMm}: {effectiveLengthMm: number; pivotDistanceMm: number}) =>
-		`Effective length ${inUnit(effectiveLengthMm, 'mm')}, pivot distance ${inUnit(pivotDistanceMm, 'mm')}: the stylus ${ends(effectiveLengthMm - pivotDistanceMm)}. ${usual}: measure both lengths again.`,
+		`Effektive Länge ${inUnit(effectiveLengthMm, 'mm')}, Montageabstand ${inUnit(pivotDistanceMm, 'mm')}: Die Nadel ${ends(effectiveLengthMm - pivotDistanceMm)}. ${usual}`,
 	workedOut: ({
 		pivotDistanceMm,
 		overhangMm,
@@ -42,10 +42,11 @@ export const geometry = {
 		/** What was typed instead, where it is another. */
 		typedDeg: number | undefined;
 	}) =>
-		`Worked out: pivot distance ${inUnit(pivotDistanceMm, 'mm')}, overhang ${rounded(overhangMm, 1)} mm, offset ${inUnit(offsetDeg, 'deg')}${typedDeg === undefined ? '' : ` (you typed ${inUnit(typedDeg, 'deg')})`}.`,
+		`Errechnet: Montageabstand ${inUnit(pivotDistanceMm, 'mm')}, Überhang ${rounded(overhangMm, 1)} mm, Kröpfungswinkel ${inUnit(offsetDeg, 'deg')}${typedDeg === undefined ? '' : ` (getippt ${inUnit(typedDeg, 'deg')})`}.`,
 	forInformation: ({outermostMm, innermostMm}: {outermostMm: number; innermostMm: number}) =>
-		`For information. Outermost and innermost groove taken as ${plainNumber(outermostMm)} and ${mm(innermostMm)}.`,
-	columns: {name: 'in mm', nulls: 'null radii', overhang: 'overhang'},
+		`Zur Information. Äußerste und innerste Rille mit ${plainNumber(outermostMm)} und ${mm(innermostMm)} angesetzt.`,
+	columns: {name: 'in mm', nulls: 'Nullradien', overhang: 'Überhang'},
 	cells: {name, nulls, overhang},
-	layout: (layout: Layout) => `${name(layout)}: null radii ${nulls(layout)}, overhang ${overhang(layout)} mm.`,
+	layout: (layout: Layout) =>
+		`${name(layout)}: Nullradien ${nulls(layout)}, Überhang ${overhang(layout)}${layout.overhangMm === null ? '' : ' mm'}.`,
 };

@@ -1,12 +1,11 @@
 import type {Tilt} from '../../../measures/level.js';
 import type {Place} from '../../../procedure/places.js';
 import {inDegrees, plainNumber, printsAsZero, rounded} from '../../numbers.js';
-import {entries} from '../entries.js';
-import {sideForce} from '../figures.js';
+import {radiusName, sideForce} from '../figures.js';
 
 const axes = {
-	leftRight: {name: 'Left to right', plus: 'right', minus: 'left'},
-	frontBack: {name: 'Front to back', plus: 'back', minus: 'front'},
+	leftRight: {name: 'Links nach rechts', plus: 'rechts', minus: 'links', plusSide: 'Rechts', minusSide: 'Links'},
+	frontBack: {name: 'Vorn nach hinten', plus: 'hinten', minus: 'vorn', plusSide: 'Hinten', minusSide: 'Vorn'},
 };
 
 /** The level of the deck. */
@@ -14,9 +13,9 @@ export const levelFound = {
 	tilt: ({axis, tiltDeg, zeroErrorDeg}: Pick<Tilt, 'tiltDeg' | 'zeroErrorDeg'> & {axis: keyof typeof axes}) => {
 		const {name, plus, minus} = axes[axis];
 		const side = tiltDeg > 0 ? plus : minus;
-		const tilt = printsAsZero(tiltDeg, 2) ? 'level' : `${inDegrees(Math.abs(tiltDeg), 2)} ${side} high`;
-		const error = zeroErrorDeg === null ? 'not known from one reading' : inDegrees(Math.abs(zeroErrorDeg), 2);
-		return `${name}: ${tilt}; the level's own error ${error}`;
+		const tilt = printsAsZero(tiltDeg, 2) ? 'waagrecht' : `${side} ${inDegrees(Math.abs(tiltDeg), 2)} höher`;
+		const error = zeroErrorDeg === null ? 'aus einer Messung nicht bekannt' : inDegrees(Math.abs(zeroErrorDeg), 2);
+		return `${name}: ${tilt}; Eigenfehler der Wasserwaage ${error}`;
 	},
 	share: ({
 		place,
@@ -29,13 +28,13 @@ export const levelFound = {
 		uncertaintyPct: number;
 		allowedPct: number;
 	}) =>
-		`Pull from this tilt, ${entries.places[place]} radius: ${sideForce(sharePct, uncertaintyPct)} (allowed ± ${plainNumber(allowedPct)} %)`,
+		`Zug aus dieser Neigung, ${radiusName(place)}: ${sideForce(sharePct, uncertaintyPct)} (erlaubt ± ${plainNumber(allowedPct)} %)`,
 	/** Which side goes down, and how much at the feet. */
 	lower: ({axis, tiltDeg, mmPer100}: {axis: keyof typeof axes; tiltDeg: number; mmPer100: number}) =>
-		`Lower the ${tiltDeg > 0 ? axes[axis].plus : axes[axis].minus} by ${rounded(mmPer100, 1)} mm per 100 mm between the feet.`,
+		`${tiltDeg > 0 ? axes[axis].plusSide : axes[axis].minusSide} senken: um ${rounded(mmPer100, 1)} mm je 100 mm Fußabstand.`,
 	errorsDiffer: ({apartDeg}: {apartDeg: number}) =>
-		`The level's own error differs by ${inDegrees(apartDeg, 2)} across and along. Was a side mistyped?`,
-	fine: 'Level: fine.',
-	passes: 'Level: passes.',
-	fails: 'Level: does not pass.',
+		`Der Eigenfehler der Wasserwaage weicht quer und längs um ${inDegrees(apartDeg, 2)} ab. Seite vertippt?`,
+	fine: 'Waagrecht: genau.',
+	passes: 'Waagrecht: genügt.',
+	fails: 'Waagrecht: genügt nicht.',
 };

@@ -1,27 +1,27 @@
 import type {Place} from '../../../procedure/places.js';
 import type {Outcome} from '../../../results/record.js';
 import {dayText} from '../../dates.js';
-import {entries} from '../entries.js';
+import {radiusName} from '../figures.js';
 
 const outcomes: Readonly<Record<Outcome, string>> = {
-	complete: 'complete',
-	stopped: 'stopped early, deck put back',
-	interrupted: 'interrupted, deck not ready to play',
+	complete: 'fertig',
+	stopped: 'vorzeitig beendet, Laufwerk zurückgebaut',
+	interrupted: 'unterbrochen, Laufwerk nicht spielbereit',
 };
 
 /** A filed check. */
 export const record = {
 	outcome: ({outcome, putBackOn}: {outcome: Outcome; putBackOn: string | undefined}) =>
-		putBackOn === undefined ? outcomes[outcome] : `interrupted; put back on ${dayText(putBackOn)}`,
-	heading: ({date, outcome}: {date: string; outcome: string}) => `Check of ${dayText(date)}: ${outcome}`,
-	deckNotReady: 'Deck not ready to play.',
-	nextCheck: ({date, because}: {date: string; because: string}) => `Next check: ${dayText(date)}. ${because}`,
+		putBackOn === undefined ? outcomes[outcome] : `unterbrochen; zurückgebaut am ${dayText(putBackOn)}`,
+	heading: ({date, outcome}: {date: string; outcome: string}) => `Prüfung vom ${dayText(date)}: ${outcome}`,
+	deckNotReady: 'Laufwerk nicht spielbereit.',
+	nextCheck: ({date, because}: {date: string; because: string}) => `Nächste Prüfung: ${dayText(date)}. ${because}`,
 	id: ({id, isPractice}: {id: string; isPractice: boolean}) =>
-		`Id of this check${isPractice ? '' : ', for compute --id'}: ${id}`,
-	answers: 'Answers',
+		`Kennung der Prüfung${isPractice ? '' : ', für compute --id'}: ${id}`,
+	answers: 'Antworten',
 	/** What pages of a record are called. */
-	leaves: {readings: 'readings', answers: 'answers'},
-	readings: 'Readings as taken (inner limit / outer limit)',
+	leaves: {readings: 'Messwerte', answers: 'Antworten'},
+	readings: 'Messwerte wie gelesen (innere / äußere Grenze)',
 	reading: ({
 		series,
 		place,
@@ -43,7 +43,7 @@ export const record = {
 		/** Why it was struck out. */
 		struck: string | undefined;
 	}) =>
-		`Series ${series}, ${entries.places[place]}${setting === undefined ? '' : `, setting ${setting}`}, round ${round}${
-			isTurned ? ', gauge turned' : ''
-		}: ${innerLimit} / ${outerLimit ?? '…'}${struck === undefined ? '' : ` (struck out: ${struck})`}`,
+		`Messreihe ${series}, ${radiusName(place)}${setting === undefined ? '' : `, Einstellung ${setting}`}, Runde ${round}${
+			isTurned ? ', Kraftmesser gedreht' : ''
+		}: ${innerLimit} / ${outerLimit ?? '…'}${struck === undefined ? '' : ` (gestrichen: ${struck})`}`,
 };

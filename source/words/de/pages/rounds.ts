@@ -3,7 +3,7 @@ import type {VerdictLimits} from '../../../procedure/facts.js';
 import type {MeasuredRadius} from '../../../results/figures-types.js';
 import {type GaugeUnit, units} from '../../../units.js';
 import {percent, plainNumber, plural, span} from '../../numbers.js';
-import {bandAt, pullAt, sideForce, sureFirst, wouldDecideIt} from '../figures.js';
+import {bandAt, pullAt, sideForce, sureFirst, wouldDecideIt, zoneWord} from '../figures.js';
 
 type Taken = {
 	readonly number: number;
@@ -16,25 +16,25 @@ type Taken = {
 
 const counted = (count: number, isOffScale: boolean): string =>
 	isOffScale
-		? `${count} ${plural(count, {one: 'round', other: 'rounds'})}, off scale`
-		: `${count} ${plural(count, {one: 'round counts', other: 'rounds count'})}`;
+		? `${count} ${plural(count, {one: 'Runde', other: 'Runden'})}, Skalenende`
+		: `${count} ${plural(count, {one: 'Runde zählt', other: 'Runden zählen'})}`;
 
 // Held together, so that a line never breaks within a round.
 const taken = ({number, innerLimit, outerLimit, isTurned, isStruck}: Taken): string =>
-	`${number}: ${innerLimit} / ${outerLimit}${isTurned ? ' turned' : ''}${isStruck ? ' (struck)' : ''}`.replaceAll(
+	`${number}: ${innerLimit} / ${outerLimit}${isTurned ? ' gedreht' : ''}${isStruck ? ' (gestrichen)' : ''}`.replaceAll(
 		' ',
 		'\u00a0',
 	);
 
 const heard = ({number, innerLimit, outerLimit, isTurned, isStruck}: Taken): string =>
-	`Round ${number}: ${innerLimit} to ${outerLimit}${isTurned ? ', turned' : ''}${isStruck ? ', struck' : ''}.`;
+	`Runde ${number}: ${innerLimit} bis ${outerLimit}${isTurned ? ', gedreht' : ''}${isStruck ? ', gestrichen' : ''}.`;
 
 /** The limit that a figure is held against: what is good at worst against the first one, what may be beyond against the last. */
 const limitInQuestion = (atWorst: Zone, goodPct: number, usablePct: number): string =>
-	atWorst === 'beyond' ? `usable to ${plainNumber(usablePct)} %` : `good to ${plainNumber(goodPct)} %`;
+	atWorst === 'beyond' ? `brauchbar bis ${plainNumber(usablePct)} %` : `gut bis ${plainNumber(goodPct)} %`;
 
 const verdictOf = (verdict: Zone | 'undecided', atWorst: Zone): string =>
-	verdict === 'undecided' ? sureFirst(atWorst) : verdict;
+	verdict === 'undecided' ? sureFirst(atWorst) : zoneWord[verdict];
 
 type Judged = {readonly figures: MeasuredRadius; readonly limits: VerdictLimits};
 
@@ -48,8 +48,8 @@ type WouldDecideIt = {readonly by: WouldDecide; readonly atWorst: Zone};
 type Closing = {readonly movedPct: number; readonly allowedPct: number};
 
 const off = ({movedPct}: Closing): string =>
-	`The closing round is ${percent(Math.abs(movedPct), 2)} off the other inner rounds`;
-const allowed = ({allowedPct}: Closing): string => `allowed ${percent(allowedPct, 2)}`;
+	`Die Schlussrunde liegt ${percent(Math.abs(movedPct), 2)} neben den anderen inneren Runden`;
+const allowed = ({allowedPct}: Closing): string => `erlaubt ${percent(allowedPct, 2)}`;
 
 /** The rounds of a place while they are taken. */
 export const roundsTaken = {
@@ -69,25 +69,26 @@ export const roundsTaken = {
 	/** The round that was just taken, for a voice; and how many count, once no other is asked for. */
 	heard: ({count, isOffScale, last}: {count: number | undefined; isOffScale: boolean; last: Taken | undefined}) =>
 		[...(last ? [heard(last)] : []), ...(count === undefined ? [] : [`${counted(count, isOffScale)}.`])].join(' '),
-	innerHeard: ({innerLimit}: {innerLimit: string}) => `Inner limit ${innerLimit}.`,
-	begun: ({innerLimit}: {innerLimit: string}) => `This round: ${innerLimit} / …`,
+	innerHeard: ({innerLimit}: {innerLimit: string}) => `Innere Grenze ${innerLimit}.`,
+	begun: ({innerLimit}: {innerLimit: string}) => `Diese Runde: ${innerLimit} / …`,
 	offScale: ({top, unit, isBiasOn}: {top: number | undefined; unit: GaugeUnit; isBiasOn: boolean}) =>
-		`Off scale: ${top ?? '?'} ${units[unit].label} or more gives no figure. ${
+		`Skalenende: ${top === undefined ? '?' : plainNumber(top)} ${units[unit].label} oder mehr gibt keine Zahl. ${
 			isBiasOn
-				? 'Set less bias, take the reading back, or go on without figures.'
-				: 'Look at level and bias. Take the reading back, or go on without figures.'
+				? 'Antiskating verringern, Messwert zurücknehmen oder ohne Zahlen weitermachen.'
+				: 'Neigung und Antiskating ansehen. Messwert zurücknehmen oder ohne Zahlen weitermachen.'
 		}`,
-	pull: (one: Judged) => `Pull ${pullAt(one.figures)} ${pullJudged(one)}`,
-	band: (one: Judged) => `Friction ${bandAt(one.figures)} ${bandJudged(one)}`,
+	pull: (one: Judged) => `Zug ${pullAt(one.figures)} ${pullJudged(one)}`,
+	band: (one: Judged) => `Reibung ${bandAt(one.figures)} ${bandJudged(one)}`,
 	/** The radius was told with the question. */
 	pullHeard: (one: Judged) =>
-		`Pull ${sideForce(one.figures.pullPct, one.figures.pullUncertaintyPct)} ${pullJudged(one)}.`,
+		`Zug ${sideForce(one.figures.pullPct, one.figures.pullUncertaintyPct)} ${pullJudged(one)}.`,
 	bandHeard: (one: Judged) =>
-		`Friction ${span(one.figures.bandPct, one.figures.bandUncertaintyPct)} ${bandJudged(one)}.`,
-	pullWouldDecide: (wanted: WouldDecideIt) => `Pull: ${wouldDecideIt(wanted.by, wanted.atWorst)}.`,
-	bandWouldDecide: (wanted: WouldDecideIt) => `Friction: ${wouldDecideIt(wanted.by, wanted.atWorst)}.`,
-	somethingMoved: (closing: Closing) => `Something moved. ${off(closing)} (${allowed(closing)}). Probe again.`,
-	nothingMoved: (closing: Closing) => `Nothing moved. ${off(closing)} (${allowed(closing)}).`,
+		`Reibung ${span(one.figures.bandPct, one.figures.bandUncertaintyPct)} ${bandJudged(one)}.`,
+	pullWouldDecide: (wanted: WouldDecideIt) => `Zug: ${wouldDecideIt(wanted.by, wanted.atWorst)}.`,
+	bandWouldDecide: (wanted: WouldDecideIt) => `Reibung: ${wouldDecideIt(wanted.by, wanted.atWorst)}.`,
+	somethingMoved: (closing: Closing) =>
+		`Etwas hat sich verschoben. ${off(closing)} (${allowed(closing)}). Noch einmal messen.`,
+	nothingMoved: (closing: Closing) => `Nichts hat sich verschoben. ${off(closing)} (${allowed(closing)}).`,
 	cannotTell: ({pullGoodPct, ...closing}: Closing & {pullGoodPct: number}) =>
-		`${off(closing)}. The rounds scatter too much to tell whether something moved: allowed would be ${percent(closing.allowedPct, 2)}, more than a good pull of ${plainNumber(pullGoodPct)} %.`,
+		`${off(closing)}. Ob sich etwas verschoben hat, bleibt offen, denn die Runden streuen zu stark: Erlaubt wären ${percent(closing.allowedPct, 2)}, mehr als ein guter Zug von ${plainNumber(pullGoodPct)} %.`,
 };

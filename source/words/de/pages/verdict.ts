@@ -1,18 +1,18 @@
 import type {BetweenRadii, Figures, MeasuredRadius, RadiusFigures} from '../../../results/figures-types.js';
 import {listed, mm, percent, plainNumber, rounded, span, withUncertainty} from '../../numbers.js';
 import {entries} from '../entries.js';
-import {bandAt, forceWithWay, pullAt, sideForce, sureFirst, verdictWord} from '../figures.js';
+import {bandAt, forceWithWay, pullAt, radiusName, sideForce, sureFirst, verdictWord, zoneWord} from '../figures.js';
 
 /** A value with its uncertainty. */
 type Sized = readonly [value: number, uncertainty: number];
 
 /** A verdict on one figure in a word or two, what is sure first. */
 const judged = (verdict: MeasuredRadius['pullVerdict'], atWorst: MeasuredRadius['pullAtWorst']): string =>
-	verdict === 'undecided' ? sureFirst(atWorst) : verdict;
+	verdict === 'undecided' ? sureFirst(atWorst) : zoneWord[verdict];
 
-const offScale = 'off scale';
+const offScale = 'Skalenende';
 const radius = ({place, radiusMm}: Pick<RadiusFigures, 'place' | 'radiusMm'>): string =>
-	`${entries.places[place]} ${mm(radiusMm)}`;
+	`${radiusName(place)} ${mm(radiusMm)}`;
 const pull = (one: MeasuredRadius): string => sideForce(one.pullPct, one.pullUncertaintyPct);
 const band = (one: MeasuredRadius): string => span(one.bandPct, one.bandUncertaintyPct);
 
@@ -20,9 +20,9 @@ type Row = {readonly name: string; readonly pull: string; readonly band: string}
 
 const lean = (found: {readonly micrometres: Sized; readonly degrees: Sized | null} | 'none' | undefined): string => {
 	if (found === undefined) return '';
-	if (found === 'none') return '; stylus does not lean';
+	if (found === 'none') return '; die Nadel weicht nicht aus';
 	const {micrometres, degrees} = found;
-	return `; stylus leans ${withUncertainty(...micrometres, ' µm')}${degrees ? ` (${withUncertainty(...degrees, '°')})` : ''}`;
+	return `; Auslenkung der Nadel ${withUncertainty(...micrometres, ' µm')}${degrees ? ` (${withUncertainty(...degrees, '°')})` : ''}`;
 };
 
 /** What a check came to. */
@@ -30,20 +30,20 @@ export const verdict = {
 	/** What is sure comes first. */
 	headline: ({verdict: found, atWorst}: Pick<Figures, 'verdict' | 'atWorst'>) =>
 		found !== 'undecided' || atWorst === 'off-scale'
-			? `Verdict: ${verdictWord[found]}`
-			: `Verdict: ${sureFirst(atWorst)} (${verdictWord.undecided})`,
+			? `Urteil: ${verdictWord[found]}`
+			: `Urteil: ${sureFirst(atWorst)} (${verdictWord.undecided})`,
 	/** The word, and what the arm does. */
 	told: ({does, ...found}: Pick<Figures, 'verdict' | 'atWorst'> & {readonly does: string | undefined}): string =>
 		does === undefined ? `${verdict.headline(found)}.` : `${verdict.headline(found)}. ${does}`,
-	none: 'No verdict: the probe is not finished.',
-	lastNotMeasured: 'The last series is not finished. These figures are from the series before it.',
-	likely: ({likely}: {likely: string}) => `Likely: ${likely}.`,
-	doNow: ({what}: {what: string}) => `Do this now: ${what}.`,
-	next: ({next}: {next: string}) => `Next: ${next}.`,
+	none: 'Kein Urteil: Die Messung ist nicht fertig.',
+	lastNotMeasured: 'Die letzte Messreihe ist nicht fertig. Diese Zahlen stammen aus der davor.',
+	likely: ({likely}: {likely: string}) => `Wohl: ${likely}.`,
+	doNow: ({what}: {what: string}) => `Jetzt: ${what}.`,
+	next: ({next}: {next: string}) => `Als Nächstes: ${next}.`,
 	/** The page behind the one thing. */
-	numbers: 'numbers',
-	alsoSeen: ({found}: {found: string}) => `Also seen: ${found}`,
-	overYears: 'Over the years',
+	numbers: 'Zahlen',
+	alsoSeen: ({found}: {found: string}) => `Auch gesehen: ${found}`,
+	overYears: 'Über die Jahre',
 	overridden: ({
 		title,
 		sentence,
@@ -56,30 +56,31 @@ export const verdict = {
 		reason: string;
 		series: number;
 		holds: boolean;
-	}) => `${holds ? 'Overridden' : `Overridden earlier, in series ${series}`}: ${title}. ${sentence} Reason: ${reason}.`,
+	}) =>
+		`${holds ? 'Übergangen' : `Früher übergangen, in Messreihe ${series}`}: ${title}. ${sentence} Grund: ${reason}.`,
 	notSetAnew: ({
 		costs,
 	}: {
 		costs: readonly {readonly radiusMm: number; readonly isPct: number; readonly couldBePct: number}[];
 	}) =>
-		`The gauge was not set again for each round. So the pull has ${listed(
+		`Der Kraftmesser wurde nicht für jede Runde neu aufgestellt. Darum hat der Zug ${listed(
 			costs.map(
 				({radiusMm, isPct, couldBePct}) =>
-					`± ${percent(isPct, 1)} instead of ± ${percent(couldBePct, 1)} at ${mm(radiusMm)}`,
+					`± ${percent(isPct, 1)} statt ± ${percent(couldBePct, 1)} bei ${mm(radiusMm)}`,
 			),
 		)}.`,
 	radii: {
-		columns: {pull: 'pull', band: 'friction'},
+		columns: {pull: 'Zug', band: 'Reibung'},
 		offScale,
 		radius,
 		pull,
 		band,
 		judgedPull: (one: MeasuredRadius) => `${pull(one)}: ${judged(one.pullVerdict, one.pullAtWorst)}`,
 		judgedBand: (one: MeasuredRadius) => `${band(one)}: ${judged(one.bandVerdict, one.bandAtWorst)}`,
-		limits: 'limits',
+		limits: 'Grenzen',
 		allowed: ({goodPct, usablePct}: {goodPct: number; usablePct: number}) =>
-			`good to ${plainNumber(goodPct)} %, usable to ${plainNumber(usablePct)} %`,
-		row: (row: Row) => `${row.name}: pull ${row.pull}; friction ${row.band}.`,
+			`gut bis ${plainNumber(goodPct)} %, brauchbar bis ${plainNumber(usablePct)} %`,
+		row: (row: Row) => `${row.name}: Zug ${row.pull}; Reibung ${row.band}.`,
 	},
 	/** What a maker or a curious owner wants beside the verdict. */
 	details: ({
@@ -91,26 +92,26 @@ export const verdict = {
 		leans: Parameters<typeof lean>[0];
 	}) => {
 		const {breakawayPct, torqueMicroNm, tiltSharePct, tiltShareUncertaintyPct, wallShare} = figures;
-		return `${radius(figures)}: breakaway ± ${percent(breakawayPct, 1)}, torque ${forceWithWay(torqueMicroNm, 'µN·m', 0)}${
-			tiltSharePct === null ? '' : `; pull from the tilt ${sideForce(tiltSharePct, tiltShareUncertaintyPct ?? 0)}`
-		}; load on inner and outer groove wall ${percent(100 * wallShare.inner, 1)} and ${percent(100 * wallShare.outer, 1)}${lean(leans)}.`;
+		return `${radius(figures)}: Losbrechkraft ± ${percent(breakawayPct, 1)}, Drehmoment ${forceWithWay(torqueMicroNm, 'µN·m', 0)}${
+			tiltSharePct === null ? '' : `; Zug aus der Neigung ${sideForce(tiltSharePct, tiltShareUncertaintyPct ?? 0)}`
+		}; Last auf innerer und äußerer Rillenwand ${percent(100 * wallShare.inner, 1)} und ${percent(100 * wallShare.outer, 1)}${lean(leans)}.`;
 	},
 	between: ({en, differs, torqueSlopeMicroNmPerDeg, neutralRadiusMm}: BetweenRadii) =>
-		`From radius to radius the pull ${differs ? 'changes' : 'shows no change'} (E_n ${rounded(en, 2)}; above 1 is a change). The torque changes by ${rounded(torqueSlopeMicroNmPerDeg, 2)} µN·m per degree of swing${
-			neutralRadiusMm === null ? '' : `; no pull at ${rounded(neutralRadiusMm, 0)} mm`
+		`Von Radius zu Radius ändert sich der Zug${differs ? '' : ' nicht erkennbar'} (E_n ${rounded(en, 2)}; über 1 heißt geändert). Das Drehmoment ändert sich um ${rounded(torqueSlopeMicroNmPerDeg, 2)} µN·m je Grad Schwenk${
+			neutralRadiusMm === null ? '' : `; kein Zug bei ${rounded(neutralRadiusMm, 0)} mm`
 		}.`,
 	bands: {
 		label: ({place, radiusMm}: MeasuredRadius) => `${entries.places[place]} ${plainNumber(radiusMm)}`,
-		before: ({place}: MeasuredRadius) => `before ${entries.places[place]}`,
-		last: ({place}: {place: string}) => `last ${place}`,
-		at: (one: MeasuredRadius) => `${entries.places[one.place]} radius: pull ${pullAt(one)}; friction ${bandAt(one)}.`,
+		before: ({place}: MeasuredRadius) => `vorher ${entries.places[place]}`,
+		last: ({place}: {place: string}) => `zuletzt ${place}`,
+		at: (one: MeasuredRadius) => `${radiusName(one.place)}: Zug ${pullAt(one)}; Reibung ${bandAt(one)}.`,
 	},
 	series: {
 		closed: ({number, because, hasFigures}: {number: number; because: string; hasFigures: boolean}) =>
-			`Series ${number} ended: ${because}${hasFigures ? '' : ' (no figures)'}`,
-		beforeAndNow: 'Before and now',
-		columns: {before: 'before', now: 'now'},
-		pull: ({place}: Pick<MeasuredRadius, 'place'>) => `${entries.places[place]} pull`,
-		band: ({place}: Pick<MeasuredRadius, 'place'>) => `${entries.places[place]} friction`,
+			`Messreihe ${number} beendet: ${because}${hasFigures ? '' : ' (keine Zahlen)'}`,
+		beforeAndNow: 'Vorher und jetzt',
+		columns: {before: 'vorher', now: 'jetzt'},
+		pull: ({place}: Pick<MeasuredRadius, 'place'>) => `Zug, ${radiusName(place)}`,
+		band: ({place}: Pick<MeasuredRadius, 'place'>) => `Reibung, ${radiusName(place)}`,
 	},
 };

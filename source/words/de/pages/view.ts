@@ -4,49 +4,49 @@ type Detour = Exclude<Mode['kind'], 'ask' | 'side' | 'reason' | 'reason-typed'>;
 
 /** What stands around a question of a check, and the detours from it. */
 export const view = {
-	arm: ({name = 'new arm', isPractice}: {name: string | undefined; isPractice: boolean}) =>
-		isPractice ? `PRACTICE: ${name}` : name,
+	arm: ({name = 'neuer Arm', isPractice}: {name: string | undefined; isPractice: boolean}) =>
+		isPractice ? `ÜBUNG: ${name}` : name,
 	stage: ({title, number, of}: {title: string; number: number; of: number}) => `${title} (${number}/${of})`,
 	/** With the round, where rounds are taken. */
 	titled: ({title, round}: {title: string; round: {number: number; usual: number; isTurned: boolean} | undefined}) =>
 		round === undefined || round.usual === 1
 			? title
-			: `${title}, round ${round.number} of ${Math.max(round.usual, round.number)}`,
+			: `${title}, Runde ${round.number} von ${Math.max(round.usual, round.number)}`,
 	place: ({number, of}: {number: number; of: number}) => `${number}/${of}`,
-	minutes: ({minutes, isShort}: {minutes: number; isShort: boolean}) => `${isShort ? '' : 'about '}${minutes} min`,
-	complete: {stage: 'Complete', title: 'The check is complete', ask: 'The check is complete.'},
-	readyToPlay: 'ready to play',
-	notReadyToPlay: 'NOT READY TO PLAY',
+	minutes: ({minutes, isShort}: {minutes: number; isShort: boolean}) => `${isShort ? '' : 'etwa '}${minutes} min`,
+	complete: {stage: 'Fertig', title: 'Die Prüfung ist fertig', ask: 'Die Prüfung ist fertig.'},
+	readyToPlay: 'spielbereit',
+	notReadyToPlay: 'NICHT SPIELBEREIT',
 	/** Where there is no room for more. */
-	notReady: 'NOT READY',
+	notReady: 'UNFERTIG',
 	sheetLineAsked: ({title}: {title: string}) => `${title}: ?`,
 	sheetLine: ({title, typed}: {title: string; typed: string | undefined}) =>
 		typed === undefined ? `${title}:` : `${title}: ${typed === '' ? '-' : typed}`,
 	side: {
-		title: ({title}: {title: string}) => `${title}: which side?`,
-		ask: ({typed}: {typed: string}) => `You typed ${typed}. On which side?`,
+		title: ({title}: {title: string}) => `${title}: welche Seite?`,
+		ask: ({typed}: {typed: string}) => `Getippt: ${typed}. Auf welcher Seite?`,
 	},
 	reason: {
 		override: {
-			title: 'Why go on?',
-			ask: 'Give a reason. It stays beside the verdict for good.',
+			title: 'Warum weiter?',
+			ask: 'Grund angeben. Er bleibt für immer beim Urteil.',
 		},
 		strike: {
-			title: 'Why is it struck out?',
-			ask: 'Give a reason. The round stays on record, but counts no more.',
+			title: 'Warum gestrichen?',
+			ask: 'Grund angeben. Die Runde bleibt stehen, zählt aber nicht mehr.',
 		},
 	} satisfies Record<Excused['kind'], unknown>,
 	titles: {
-		ways: 'What to do?',
-		strike: 'Which round do you strike out?',
-		'other-way': 'Another way',
-		steps: 'All steps',
-		stop: 'Stop here?',
+		ways: 'Was tun?',
+		strike: 'Welche Runde streichen?',
+		'other-way': 'Anderer Weg',
+		steps: 'Alle Schritte',
+		stop: 'Hier aufhören?',
 	} satisfies Record<Detour, string>,
 	asks: {
-		strike: 'It stays on record, but counts no more.',
-		'other-way': 'What you try begins a new series. The rounds so far are kept.',
-		steps: 'Type the number of a step. ✓ done, ? look again, ✗ does not pass, ~ overridden.',
-		stop: 'The put-back list comes next. Tab leads back to the check. Stop here?',
+		strike: 'Sie bleibt stehen, zählt aber nicht mehr.',
+		'other-way': 'Der Versuch beginnt eine neue Messreihe. Die bisherigen Runden bleiben.',
+		steps: 'Nummer eines Schritts tippen. ✓ erledigt, ? nachsehen, ✗ genügt nicht, ~ übergangen.',
+		stop: 'Als Nächstes: zurückbauen. Tab führt zurück zur Prüfung. Hier aufhören?',
 	} satisfies Record<Exclude<Detour, 'ways'>, string>,
 };
