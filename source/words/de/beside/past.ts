@@ -14,9 +14,9 @@ const noVerdict = 'kein Urteil';
 const states: Readonly<Record<string, string>> = {
 	good: 'gut',
 	usable: 'brauchbar',
-	beyond: 'über der Grenze',
+	beyond: 'außerhalb',
 	undecided: 'unentschieden',
-	'off-scale': 'über Skala',
+	'off-scale': 'Skalenende',
 	void: 'ungültig',
 	stopped: 'beendet',
 	interrupted: 'unterbrochen',
@@ -63,11 +63,11 @@ export const past = {
 	/** The figures at a radius, as short as can be. */
 	figures: ({radiusMm, pullPct, bandPct}: Kept) =>
 		`${plainNumber(radiusMm)}: ${forceWithWay(pullPct, '', 1).replace('  ', ' ').trim()}/${rounded(bandPct, 1)}`,
-	offScale: ({radiusMm}: Pick<PastProbe, 'radiusMm'>) => `${plainNumber(radiusMm)}: über Skala`,
+	offScale: ({radiusMm}: Pick<PastProbe, 'radiusMm'>) => `${plainNumber(radiusMm)}: Skalenende`,
 	/** The same with every ±. */
 	wholeFigures: ({radiusMm, pullPct, pullUncertaintyPct, bandPct, bandUncertaintyPct}: WithUncertainty) =>
 		`${mm(radiusMm)} ${sideForce(pullPct, pullUncertaintyPct)}, Reibung ${span(bandPct, bandUncertaintyPct)}`,
-	wholeOffScale: ({radiusMm}: Pick<PastProbe, 'radiusMm'>) => `${mm(radiusMm)} über Skala`,
+	wholeOffScale: ({radiusMm}: Pick<PastProbe, 'radiusMm'>) => `${mm(radiusMm)} Skalenende`,
 	check: {
 		title: 'Frühere Prüfung',
 		titleOf: ({arm, date}: Pick<PastCheck, 'arm' | 'date'>) => `${arm}: Prüfung vom ${dayText(date)}`,

@@ -1,21 +1,14 @@
 import type {ProfileKind} from '../../../procedure/step-ids.js';
 import {dayText} from '../../dates.js';
 import {listed} from '../../numbers.js';
+import {results} from '../results.js';
 
 const renaming = {
 	arm: 'Neuen Namen für denselben Arm eintippen. Frühere Prüfungen bleiben bei ihm. Einen anderen Arm in einer Prüfung eingeben.',
 	cartridge:
 		'Neuen Namen für denselben Tonabnehmer eintippen. Anderen Tonabnehmer oder neue Nadel in einer Prüfung eingeben.',
 	tools:
-		'Neuen Namen für dasselbe Werkzeug eintippen. Anderes Werkzeug oder einen reparierten Kraftmesser in einer Prüfung eingeben.',
-} satisfies Record<ProfileKind, string>;
-
-/** What a profile is of, at the head of a line, and in a sentence. */
-const kinds = {arm: 'Arm', cartridge: 'Tonabnehmer', tools: 'Werkzeug'} satisfies Record<ProfileKind, string>;
-const these = {
-	arm: 'diesen Arm',
-	cartridge: 'diesen Tonabnehmer',
-	tools: 'dieses Werkzeug',
+		'Neuen Namen für denselben Werkzeugsatz eintippen. Anderes Werkzeug oder einen reparierten Kraftmesser in einer Prüfung eingeben.',
 } satisfies Record<ProfileKind, string>;
 
 type Named = {readonly name: string};
@@ -28,7 +21,7 @@ export const profiles = {
 	none: 'Noch keine. Eine Prüfung legt sie beim Antworten an.',
 	some: 'Eines wählen: ansehen, umbenennen, berichtigen, beiseitelegen.',
 	inList: ({kind, name, isAside}: Named & {readonly kind: ProfileKind; readonly isAside: boolean}) =>
-		`${kinds[kind]}: ${name}${isAside ? ' (beiseite)' : ''}`,
+		`${results.kinds[kind]}: ${name}${isAside ? ' (beiseite)' : ''}`,
 	kept: ({on, changedOn}: Kept) =>
 		changedOn === undefined
 			? `Gespeichert am ${dayText(on)}.`
@@ -41,7 +34,7 @@ export const profiles = {
 	correct: ({name}: Named) => `${name} berichtigen`,
 	correcting: 'Frühere Prüfungen behalten ihre alten Antworten.',
 	takenOver: ({kind}: {readonly kind: ProfileKind}) =>
-		`Die offene Prüfung behält ihre Antworten für ${these[kind]}. Eine Änderung hier gilt für neue Prüfungen.`,
+		`Die offene Prüfung behält ihre Antworten für diesen ${results.kinds[kind]}. Eine Änderung hier gilt für neue Prüfungen.`,
 	actions: {
 		rename: 'umbenennen',
 		answers: 'Antwort berichtigen',

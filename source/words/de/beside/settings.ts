@@ -37,7 +37,7 @@ const faults: Readonly<Record<SettingsFault, string>> = {
 export const settings = {
 	title: 'Einstellungen',
 	about:
-		'Die Grenzen sind Vorgaben dieses Programms aus der Werkstattpraxis; veröffentlichte wurden nicht gefunden. Eine Änderung gilt für neue Prüfungen. Wird der Kraftmesser nicht je Runde neu aufgestellt, wächst das ± des Zugs um 0,3 %.',
+		'Die Grenzen sind Voreinstellungen dieses Programms aus der Werkstattpraxis; veröffentlichte wurden nicht gefunden. Eine Änderung gilt für neue Prüfungen. Wird der Kraftmesser nicht je Runde neu aufgestellt, wächst das ± des Zugs um 0,3 %.',
 	numbers,
 	switches,
 	texts,

@@ -13,7 +13,7 @@ const shortfalls: Sentences<ShortfallValues> = {
 	'interval-too-narrow': (values) =>
 		`${way(values.way)}: das Intervall ${ofFigure[values.figure]} trifft in ${percent(100 * values.holding, 1)}`,
 	'called-good': (values) =>
-		`${way(values.way)}: ${percent(100 * values.share, 1)} der Arme über der Grenze heißen gut`,
+		`${way(values.way)}: ${percent(100 * values.share, 1)} der Arme außerhalb der Grenzen heißen gut`,
 	'lesson-not-named': ({arm, finding, named, of}) => `${arm}: ${finding} ist in ${named} von ${of} genannt`,
 };
 
@@ -33,14 +33,14 @@ export const proof = {
 jeden Arm auf jede dritte Weise.
 `,
 	holding: ({holding, settingUpPct}: {readonly holding: number; readonly settingUpPct: number}) =>
-		`Wie oft das genannte 95-%-Intervall den verborgenen Wert trifft, mit dem
+		`Wie oft das genannte 95-%-Intervall die verborgene Wahrheit trifft, mit dem
 99-%-Intervall, das der Zufall für diesen Anteil lässt (zu wenig, wo sein oberes
-Ende unter ${percent(100 * holding, 0)} liegt), dazu mittleres ± und mittlerer Fehler des Werts, in
+Ende unter ${percent(100 * holding, 0)} liegt), dazu mittleres ± und mittlerer Fehler der Zahl, in
 Prozent der Auflagekraft. „Streu“ ist die Standardabweichung einer Grenze; das
 Aufstellen verschiebt den Zug um ${plainNumber(settingUpPct)} %, bei „neu“ je Runde, sonst je Radius:
 `,
 	oneRound: `Eine Runde je Radius: Wie gut sich Runden wiederholen, ist dann angenommen; die
-Werte sagen „angenommen“ und versprechen nichts (kein Mindestmaß):
+Zahlen sagen „angenommen“ und versprechen nichts (kein Mindestmaß):
 `,
 	restless: ({restlessPct}: {readonly restlessPct: number}) =>
 		`Dieselben Arme im Luftzug, wo die Kraft ständig um ${plainNumber(restlessPct)} % wandert (kein
@@ -57,7 +57,7 @@ Mindestmaß): Das nimmt von der Reibung, und kein Teil des ± enthält das:
 		...['Zug', 'Zufall', '±', 'Fehler'],
 		...['Reibung', 'Zufall', '±', 'Fehler'],
 	],
-	goodHead: ['Messungen', 'nicht gut', 'heißt gut', 'darüber', 'heißt gut', 'über Skala'],
+	goodHead: ['Messungen', 'nicht gut', 'heißt gut', 'darüber', 'heißt gut', 'Skalenende'],
 	lessonHead: ['Arm', 'Befund', 'genannt'],
 	lessonNamed: ({named, of}: {readonly named: number; readonly of: number}) => `${named} von ${of}`,
 	shortfalls,

@@ -49,7 +49,7 @@ export const truth = {
 	showsWithBias: 'Es zeigt sich nur mit Antiskating. Beim Urteil „Antiskating einstellen“ wählen.',
 	notNamed: 'Die Prüfung hat es nicht gefunden. Mehr Runden messen, oder tun, was unten steht.',
 	head: ['', 'gefunden', 'verborgen', 'im ±'],
-	offScale: 'über Skala',
+	offScale: 'Skalenende',
 	pull: {
 		name: ({place, radiusMm}: Where) => `${entries.places[place]} ${mm(radiusMm)}, Zug`,
 		found: ({pct, uncertaintyPct}: Stated) => sideForce(pct, uncertaintyPct),

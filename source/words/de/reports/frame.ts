@@ -33,7 +33,7 @@ export const frame = {
 		foot: ({id, program, day, version}: {id: string; program: string; day: string; version: string}) =>
 			`Prüfung ${id}, gemacht mit armdrift ${program}; Bericht vom ${day}, armdrift ${version}.`,
 		armFoot: ({id, program, day, version}: {id: string; program: string; day: string; version: string}) =>
-			`Prüfung ${id}, gemacht mit armdrift ${program}; Bericht vom ${day}, armdrift ${version}. Die Messwerte jeder Prüfung stehen in ihrem eigenen Bericht: armdrift report mit ihrer Id.`,
+			`Prüfung ${id}, gemacht mit armdrift ${program}; Bericht vom ${day}, armdrift ${version}. Die Messwerte jeder Prüfung stehen in ihrem eigenen Bericht: armdrift report mit ihrer Kennung.`,
 	},
 
 	sections: {
@@ -42,8 +42,8 @@ export const frame = {
 		cautions: 'Vorsicht',
 		conditions: 'Bedingungen',
 		deck: 'Laufwerk',
-		details: 'Weitere Werte',
-		figures: 'Was die Werte bedeuten',
+		details: 'Weitere Zahlen',
+		figures: 'Was die Zahlen bedeuten',
 		findings: 'Was es bedeutet',
 		hidden: 'Was verborgen war',
 		howMeasured: 'Wie gemessen wurde',
@@ -72,11 +72,11 @@ export const frame = {
 		checks: 'Alle Prüfungen, die zählen, neueste zuerst',
 		curve: 'Sollwert über die Platte, in % der Abspielkraft',
 		done: 'Inzwischen gemacht; was bei einer Prüfung gesagt wurde, steht an deren Tag',
-		figures: 'Werte, je mit ± für 95 %; Prozent der Abspielkraft',
-		figuresAt: ({place}: {place: string}) => `Werte ${place}, in % der Abspielkraft, je mit ± für 95 %`,
+		figures: 'Zahlen, je mit ± für 95 %; Prozent der Abspielkraft',
+		figuresAt: ({place}: {place: string}) => `Radius ${place}: Zahlen in % der Abspielkraft, je mit ± für 95 %`,
 		hidden: 'Gefunden und verborgen, in Prozent',
 		lever: 'Der Hebel auf dem Zifferblatt',
-		notCounted: 'Abgelegt, aber in keinem Wert oben enthalten',
+		notCounted: 'Abgelegt, aber in keiner Zahl oben enthalten',
 		overridden: 'Übergangen: nicht bestanden und doch weitergemacht',
 		overriddenEarlier: 'Nicht bestanden und doch weitergemacht',
 		putBack: 'Liste zum Zurückbauen',
@@ -85,7 +85,7 @@ export const frame = {
 		series: ({number}: {number: number}) => `Messreihe ${number}`,
 		seriesClosed: ({number, because}: {number: number; because: string}) =>
 			`Messreihe ${number}, abgeschlossen: ${because}`,
-		seriesTakenBack: ({number}: {number: number}) => `Messreihe ${number}: zurückgenommen, in keinem Wert enthalten`,
+		seriesTakenBack: ({number}: {number: number}) => `Messreihe ${number}: zurückgenommen, in keiner Zahl enthalten`,
 	},
 
 	/** Headings of the columns of tables. */
@@ -96,7 +96,7 @@ export const frame = {
 		done: 'was gemacht wurde',
 		failed: 'was nicht bestand',
 		holdBand: 'Reibung (Halteband)',
-		id: 'Id',
+		id: 'Kennung',
 		innerLimit: 'innere Grenze',
 		limit: 'Grenze',
 		note: 'Notiz',

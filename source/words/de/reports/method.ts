@@ -10,7 +10,7 @@ export const method = {
 	readings: ({isOfHand}: {isOfHand: boolean}) =>
 		`${isOfHand ? 'Der Kraftmesser zeigt die Kraft der Hand, die den Arm eben in Bewegung setzt: Bei jedem solchen Messwert wurde das Vorzeichen umgekehrt, und beide Grenzen wurden vertauscht.' : 'Jeder Messwert ist die Kraft, mit der der Arm auf den Kraftmesser drückt.'} Plus, „nach außen“, heißt zum Rand; minus, „nach innen“, heißt zur Achse. Beim Messen ist das Antiskating aus und die Dämpfung außer Eingriff; wo das nicht so war, steht es unter „übergangen“. Der Nadelschutz bleibt drauf und schützt den Nadelträger; seine Masse zählt zur Auflagekraft.`,
 	series:
-		'Runden, zwischen denen nichts geändert wurde, sind eine Messreihe; Werte mischen nie zwei Messreihen, und das Urteil gilt für die letzte gemessene. Eine Runde mit gedrehtem Kraftmesser trennt seine Nullanzeige vom Zug des Arms. Die Schlussrunde, wieder am ersten Radius, zählt wie jede andere und zeigt, ob sich inzwischen etwas verschoben hat.',
+		'Runden, zwischen denen nichts geändert wurde, sind eine Messreihe; Zahlen mischen nie zwei Messreihen, und das Urteil gilt für die letzte gemessene. Eine Runde mit gedrehtem Kraftmesser trennt seine Nullanzeige vom Zug des Arms. Die Schlussrunde, wieder am ersten Radius, zählt wie jede andere und zeigt, ob sich inzwischen etwas verschoben hat.',
 	sidePull: ({goodPct, usablePct}: UpTo) =>
 		`Zug: die Mitte beider Grenzen; er kommt von Litzen, Lagern und Neigung; gut bis ${plainNumber(goodPct)} %, brauchbar bis ${plainNumber(usablePct)} %.`,
 	holdBand: ({goodPct, usablePct}: UpTo) =>
@@ -18,12 +18,12 @@ export const method = {
 	tiltShare:
 		'Anteil der Neigung: so viel vom Zug macht die Neigung des Laufwerks. Er steht neben dem Zug und wird nie abgezogen.',
 	percent:
-		'Alle sind Prozent der Abspielkraft. Die Grenzen sind im Programm eingestellt; seine eigenen Vorgaben folgen der Werkstattpraxis, aus dem Gedächtnis; veröffentlichte Grenzen wurden nicht gefunden.',
+		'Alle sind Prozent der Abspielkraft. Die Grenzen sind im Programm eingestellt; seine Voreinstellungen folgen der Werkstattpraxis, aus dem Gedächtnis; veröffentlichte Grenzen wurden nicht gefunden.',
 	intervals:
-		'Jedes ± gilt für 95 %: Von hundert solchen Intervallen enthalten etwa fünfundneunzig den wahren Wert, sofern alles hier aufgezählt ist. Ein Urteil gibt es nur, wo der Wert mit seinem ganzen ± auf einer Seite einer Grenze liegt; sonst ist es unentschieden, und es steht dabei, was entscheiden würde.',
+		'Jedes ± gilt für 95 %: Von hundert solchen Intervallen enthalten etwa fünfundneunzig den wahren Wert, sofern alles hier aufgezählt ist. Ein Urteil gibt es nur, wo die Zahl mit ihrem ganzen ± auf einer Seite einer Grenze liegt; sonst ist es unentschieden, und es steht dabei, was entscheiden würde.',
 	/** Of figures that an earlier version issued: they stay as they are. */
 	issuedBefore:
-		'Diese Werte hat eine frühere Version des Programms ausgegeben. In ihrem ± fehlt, was das Aufstellen von Arm und Kraftmesser am Zug ausmacht (0,3 %) und wie wenig einzelne Runden über die Nullanzeige sagen.',
+		'Diese Zahlen hat eine frühere Version des Programms ausgegeben. In ihrem ± fehlt, was das Aufstellen von Arm und Kraftmesser am Zug ausmacht (0,3 %) und wie wenig einzelne Runden über die Nullanzeige sagen.',
 	squares:
 		'Diese Teile werden als Quadrate addiert (JCGM 100:2008). Bei wenigen Runden wird das Intervall um den zugehörigen Student-Faktor breiter.',
 	/** What went into the ±, as it was stated or found. */
@@ -38,7 +38,7 @@ export const method = {
 		zeroUnchecked: 'nicht geprüft; ± ein halbes Prozent oder ein Ableseschritt ist mitgezählt',
 		scale: 'Skala des Kraftmessers',
 		force: 'Auflagekraft',
-		ofFigure: ({pct}: {pct: number}) => `Standardunsicherheit ${plainNumber(pct)} % des Werts`,
+		ofFigure: ({pct}: {pct: number}) => `Standardunsicherheit ${plainNumber(pct)} % der Zahl`,
 		repeats: 'wie gut sich Runden wiederholen',
 		repeatsPooled: 'aus den Runden aller Radien zusammen',
 		repeatsAssumed: 'angenommen: 0,3 % für eine Mitte, 0,6 % für die Reibung',

@@ -8,9 +8,9 @@ const whyNotPlayed = {
 	deck: 'das Laufwerk ist nicht zurückgebaut',
 	void: 'diese Prüfung zählt nicht',
 	unfinished: 'der Arm ist nicht fertig gemessen',
-	'off-scale': 'ein Messwert lief über die Skala hinaus',
-	pull: 'der Zug liegt über der Grenze',
-	band: 'die Reibung liegt über der Grenze',
+	'off-scale': 'ein Messwert erreichte das Skalenende',
+	pull: 'der Zug liegt außerhalb der Grenzen',
+	band: 'die Reibung liegt außerhalb der Grenzen',
 	undecided: 'erst weitere Messwerte zeigen, ob alles in den Grenzen liegt',
 };
 
@@ -98,7 +98,7 @@ export const parts = {
 	/** For the maker of the arm. */
 	maker: {
 		purpose:
-			'Für den Hersteller des Arms: die Werte einer Prüfung und alles, was vorher ausgeschlossen wurde. Diese Seite sagt nicht, wer oder was schuld ist.',
+			'Für den Hersteller des Arms: die Zahlen einer Prüfung und alles, was vorher ausgeschlossen wurde. Diese Seite sagt nicht, wer oder was schuld ist.',
 		inWords: 'In Worten:',
 		radius: ({place, radiusMm}: {place: string; radiusMm: number}) => `${place} ${plainNumber(radiusMm)} mm`,
 		figures: {
@@ -114,28 +114,28 @@ export const parts = {
 			`${forceWithWay(mn, 'mN', 2)} ± ${rounded(uncertaintyMn, 2)} mN`,
 		torque: ({microNm, uncertaintyMicroNm}: {microNm: number; uncertaintyMicroNm: number}) =>
 			`${forceWithWay(microNm, 'µN·m', 0)} ± ${rounded(uncertaintyMicroNm, 0)} µN·m`,
-		offScale: 'über Skala',
+		offScale: 'Skalenende',
 		notKnown: 'nicht bekannt',
 	},
 
 	/** An arm over its checks. */
 	years: {
 		onlyCheck: 'Bisher zählt nur diese eine Prüfung.',
-		noFigures: ({outcome}: {outcome: string}) => `keine Werte (${outcomes[outcome] ?? outcome})`,
+		noFigures: ({outcome}: {outcome: string}) => `keine Zahlen (${outcomes[outcome] ?? outcome})`,
 		voidBecause: ({reason}: {reason: string}) => `ungültig: ${reason}`,
 		notKnown: 'nicht bekannt',
 		radius: ({radiusMm}: {radiusMm: number}) => `${plainNumber(radiusMm)} mm`,
-		offScale: 'über Skala',
+		offScale: 'Skalenende',
 		noVerdict: 'keins',
-		verdicts: {good: 'gut', usable: 'brauchbar', beyond: 'über der Grenze', 'off-scale': 'über Skala'} satisfies Record<
+		verdicts: {good: 'gut', usable: 'brauchbar', beyond: 'außerhalb', 'off-scale': 'Skalenende'} satisfies Record<
 			AtWorst,
 			string
 		>,
 		undecided: {
 			good: 'mindestens gut',
 			usable: 'mindestens brauchbar',
-			beyond: 'vielleicht über der Grenze',
-			'off-scale': 'vielleicht über Skala',
+			beyond: 'vielleicht außerhalb',
+			'off-scale': 'vielleicht Skalenende',
 		} satisfies Record<AtWorst, string>,
 	},
 };

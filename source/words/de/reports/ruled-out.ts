@@ -50,7 +50,7 @@ export const ruledOut = {
 	clearanceNotMeasured: 'der Abstand wurde nicht gemessen',
 	clearance: ({stylusMm, lowMm, highMm}: {stylusMm: number; lowMm: number; highMm: number}) =>
 		`Nadel ${plainNumber(stylusMm)} mm über der Fläche, erlaubt ${plainNumber(lowMm)} bis ${plainNumber(highMm)} mm`,
-	noClosing: 'keine Schlussrunde mit Werten',
+	noClosing: 'keine Schlussrunde mit Zahlen',
 	closing: ({movedPct, allowedPct, tells}: {movedPct: number; allowedPct: number; tells: boolean}) =>
 		`die Schlussrunde lag ${percent(Math.abs(movedPct), 2)} neben den inneren Runden, erlaubt ${percent(allowedPct, 2)}${tells ? '' : ': die Runden streuen zu stark, um es zu sagen'}`,
 	tried: ({number, because, did}: {number: number; because: string; did: string}) =>

@@ -53,7 +53,7 @@ export const sheet = {
 	word: ({verdict, atWorst}: Pick<Figures, 'verdict' | 'atWorst'>) => {
 		if (verdict !== 'undecided' || atWorst === 'off-scale') return verdictWord[verdict];
 		return atWorst === 'beyond'
-			? `${verdictWord.undecided}: vielleicht über der Grenze`
+			? `${verdictWord.undecided}: vielleicht außerhalb der Grenzen`
 			: `${verdictWord[atWorst]}, vielleicht besser`;
 	},
 	noWord: 'NICHT FERTIG GEMESSEN',
@@ -100,7 +100,7 @@ export const sheet = {
 		by: {
 			owner: 'Das Laufwerk waagrecht stellen lassen, dann den Arm neu messen lassen.',
 			technician: 'Der Techniker sucht die Ursache und misst dann neu.',
-			maker: 'Der Arm geht zum Hersteller, mit den Werten der nächsten Seiten.',
+			maker: 'Der Arm geht zum Hersteller, mit den Zahlen der nächsten Seiten.',
 		} satisfies Record<Who, string>,
 		check: ({day}: {day: string}) => `Nächste Prüfung: ${day}.`,
 	},
