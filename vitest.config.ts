@@ -8,6 +8,9 @@ const pure = [
 	'test/{screens,plain}/**/*.test.{ts,tsx}',
 ];
 
+// As Vite has them where nothing is said.
+const conditions = ['module', 'node', 'development|production'];
+
 export default defineConfig({
 	test: {
 		// Against a test that hangs; at a load of twenty the long ones take minutes.
@@ -19,10 +22,16 @@ export default defineConfig({
 			{extends: true, test: {name: 'pure', include: pure, isolate: false, pool: 'threads'}},
 			{
 				extends: true,
+				// With the German words.
+				ssr: {resolve: {conditions: ['de', ...conditions]}},
+				test: {name: 'german', include: ['test/german/**/*.test.{ts,tsx}'], isolate: false, pool: 'threads'},
+			},
+			{
+				extends: true,
 				test: {
 					name: 'program',
 					include: ['test/**/*.test.{ts,tsx}'],
-					exclude: pure,
+					exclude: [...pure, 'test/german/**'],
 					isolate: false,
 					pool: 'forks',
 				},

@@ -15,7 +15,8 @@ function given(args: readonly string[], name: string): string | undefined {
 
 /** What programs read is the same in every language: then all is said in English. */
 function isForPrograms(args: readonly string[]): boolean {
-	const [command] = args.filter((arg) => !arg.startsWith('-'));
+	const takesNext = ['--arm', '--data', '--language'];
+	const command = args.find((arg, index) => !arg.startsWith('-') && !takesNext.includes(args[index - 1] ?? ''));
 	return command === 'compute' || /^(?:json|csv)$/.test(given(args, '--as') ?? '');
 }
 

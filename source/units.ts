@@ -14,7 +14,7 @@ type Unit = {
 	readonly offset?: number;
 	/** Decimals on screen. */
 	readonly decimals: number;
-	/** Other spellings that are understood, lower case. */
+	/** Other spellings that are understood, lower case, in all languages of the program. */
 	readonly also: readonly string[];
 };
 
@@ -28,18 +28,18 @@ export const units = {
 		decimals: 1,
 		also: ['millimetre', 'millimetres', 'millimeter', 'millimeters'],
 	},
-	cm: {label: 'cm', of: 'length', scale: 10, decimals: 2, also: ['centimetre', 'centimetres']},
-	in: {label: 'in', of: 'length', scale: constants.inch.value, decimals: 3, also: ['inch', 'inches', '"', '″']},
+	cm: {label: 'cm', of: 'length', scale: 10, decimals: 2, also: ['centimetre', 'centimetres', 'zentimeter']},
+	in: {label: 'in', of: 'length', scale: constants.inch.value, decimals: 3, also: ['inch', 'inches', 'zoll', '"', '″']},
 	mN: {label: 'mN', of: 'force', scale: 1, decimals: 2, also: ['mn', 'millinewton', 'millinewtons']},
-	gf: {label: 'g', of: 'force', scale: gravity, decimals: 3, also: ['g', 'gr', 'gram', 'grams', 'p', 'pond']},
-	g: {label: 'g', of: 'mass', scale: 1, decimals: 2, also: ['gr', 'gram', 'grams']},
-	mg: {label: 'mg', of: 'mass', scale: 0.001, decimals: 0, also: ['milligram', 'milligrams']},
-	deg: {label: '°', of: 'angle', scale: 1, decimals: 2, also: ['°', 'degree', 'degrees', 'º']},
-	arcmin: {label: '′', of: 'angle', scale: 1 / 60, decimals: 1, also: ["'", '′', 'min', 'arcminutes']},
+	gf: {label: 'g', of: 'force', scale: gravity, decimals: 3, also: ['g', 'gr', 'gram', 'grams', 'gramm', 'p', 'pond']},
+	g: {label: 'g', of: 'mass', scale: 1, decimals: 2, also: ['gr', 'gram', 'grams', 'gramm']},
+	mg: {label: 'mg', of: 'mass', scale: 0.001, decimals: 0, also: ['milligram', 'milligrams', 'milligramm']},
+	deg: {label: '°', of: 'angle', scale: 1, decimals: 2, also: ['°', 'degree', 'degrees', 'grad', 'º']},
+	arcmin: {label: '′', of: 'angle', scale: 1 / 60, decimals: 1, also: ["'", '′', 'min', 'arcminutes', 'bogenminuten']},
 	mmPerM: {label: 'mm/m', of: 'angle', scale: constants.degreePerMmPerM.value, decimals: 2, also: ['mm/m', 'mm per m']},
 	celsius: {label: '°C', of: 'temperature', scale: 1, decimals: 1, also: ['°c', 'c', 'º c', 'ºc']},
 	fahrenheit: {label: '°F', of: 'temperature', scale: 5 / 9, offset: -160 / 9, decimals: 0, also: ['°f', 'f', 'ºf']},
-	percent: {label: '%', of: 'percent', scale: 1, decimals: 2, also: ['%', 'pct', 'percent']},
+	percent: {label: '%', of: 'percent', scale: 1, decimals: 2, also: ['%', 'pct', 'percent', 'prozent']},
 	umPerMn: {
 		label: 'µm/mN',
 		of: 'compliance',
@@ -48,7 +48,7 @@ export const units = {
 		also: ['um/mn', 'mm/n', 'e-6 cm/dyn', '×10⁻⁶ cm/dyn'],
 	},
 	ofForce: {label: 'of tracking force', of: 'ratio', scale: 1, decimals: 2, also: []},
-	s: {label: 's', of: 'time', scale: 1, decimals: 0, also: ['sec', 'second', 'seconds']},
+	s: {label: 's', of: 'time', scale: 1, decimals: 0, also: ['sec', 'second', 'seconds', 'sekunde', 'sekunden']},
 } as const satisfies Record<string, Unit>;
 
 export type UnitId = keyof typeof units;

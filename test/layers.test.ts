@@ -46,6 +46,7 @@ type Fence = {
 /** What each layer may import beside itself. A package is named as it is imported. */
 const fences: readonly Fence[] = [
 	{layer: 'units', why: 'one table, checkable against handbooks', may: ['shared']},
+	{layer: 'language', why: 'the list of languages, which is the same in all of them', may: []},
 	{layer: 'spellings', why: 'what was typed under one language is read again under another', may: []},
 	{layer: 'said', why: 'something to be told is an id and its values', may: []},
 	{layer: 'visible-text', why: 'text from outside is made safe in one way, whoever shows it', may: []},
@@ -57,12 +58,12 @@ const fences: readonly Fence[] = [
 	{
 		layer: 'procedure',
 		why: 'the document of the technician: readable from top to bottom by someone who only knows the bench',
-		may: ['shared', 'units', 'spellings', 'measures', 'zod/mini'],
+		may: ['shared', 'units', 'spellings', 'language', 'measures', 'zod/mini'],
 	},
 	{
 		layer: 'words',
 		why: 'what a person reads stands in one place, and another language is another folder',
-		may: ['shared', 'units', 'visible-text'],
+		may: ['shared', 'units', 'visible-text', 'language'],
 		typesOf: ['measures', 'procedure', 'check', 'results', 'store', 'practice'],
 	},
 	{
@@ -197,7 +198,7 @@ describe('Imports keep to their layer', () => {
 
 	it('names every layer that there is', () => {
 		const layers = new Set(files.map(({name}) => layerOf(name)));
-		const edges = ['cli', 'commands'];
+		const edges = ['cli', 'choose-language', 'commands'];
 		expect([...layers].filter((one) => !edges.includes(one) && !fences.some(({layer}) => layer === one))).toEqual([]);
 	});
 
@@ -231,7 +232,7 @@ describe('Imports keep to their layer', () => {
 
 describe('The world outside', () => {
 	// The edges: they alone may look at clock, process and chance, so that everything else can be replayed.
-	const edges = ['cli', 'commands', 'desk', 'terminal', 'store'];
+	const edges = ['cli', 'choose-language', 'commands', 'desk', 'terminal', 'store'];
 	const outside = [/\bprocess\b/, /\bDate\.now\b/, /\bnew Date\(\)/, /\bMath\.random\b/, /\bperformance\b/];
 	// A bounce of the Enter key is told by its time on the screen; nothing that is kept depends on it.
 	// A sentence may tell of a process.

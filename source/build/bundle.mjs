@@ -76,6 +76,7 @@ const apart = await build({
 	...options,
 	format: 'cjs',
 	entryPoints: {...POSTPONED_PACKAGES, language: CHOOSES_LANGUAGE},
+	plugins,
 });
 const inputs = [...programs, apart].flatMap(({metafile}) => Object.keys(metafile.inputs));
 assertAllApplied(inputs);

@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
 import {checkSchema} from '../check/check.js';
-import type {Settings} from '../procedure/settings.js';
+import {languageChoices, type Settings} from '../procedure/settings.js';
 import {profilesSchema} from '../results/profiles.js';
 import {recordSchema, summaryOf} from '../results/record.js';
 import type {Codec} from '../store/context.js';
@@ -30,6 +30,8 @@ const settingsSchema = z.looseObject({
 	// Files of earlier versions lack it.
 	brisk: z._default(z.boolean(), false),
 	shop: z._default(z.string(), ''),
+	// One that only a later version speaks is none of ours.
+	language: z._default(z.catch(z.enum(languageChoices), ''), ''),
 } satisfies Record<keyof Settings, z.core.$ZodType>);
 
 export const remarkSchema = z.looseObject({

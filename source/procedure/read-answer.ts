@@ -121,7 +121,7 @@ function readYesNo(text: string, names: Names | undefined): AnswerRead {
 
 /** '8:30', '8.30', '830' or '8': a time of the clock face, kept as 'h:mm'. */
 function readClock(text: string): AnswerRead {
-	const found = /^(\d{1,2})(?:[:.,h ]?(\d{2}))?$/.exec(text.replace(/\s*o'?clock$/i, ''));
+	const found = /^(\d{1,2})(?:[:.,h ]?(\d{2}))?$/.exec(text.replace(/\s*(?:o'?clock|uhr)$/i, ''));
 	const time = found ? `${Number(found[1])}:${found[2] ?? '00'}` : '';
 	return clockDeg(time) === undefined
 		? refused({id: 'no-clock-time', values: {typed: text}})

@@ -1,4 +1,5 @@
 import limits from '../../shared/limits.json' with {type: 'json'};
+import {type Language, languageCodes} from '../language.js';
 import type {UnitId} from '../units.js';
 import type {VerdictLimits} from './facts.js';
 
@@ -13,6 +14,8 @@ export type Settings = VerdictLimits & {
 	readonly brisk: boolean;
 	/** Name of the shop, on the sheet for the customer; empty for none, and then no customer is asked about. */
 	readonly shop: string;
+	/** The language to speak from the next start; empty for the one of the system. */
+	readonly language: Language | '';
 };
 
 /** What is set by a number, in the order in which it is shown. */
@@ -23,7 +26,7 @@ export const settingItems = [
 	{id: 'bandUsablePct', unit: 'percent', between: [0.1, 50], whole: false},
 	{id: 'settleSeconds', unit: 's', between: [1, 60], whole: true},
 ] as const satisfies readonly {
-	id: Exclude<keyof Settings, SwitchId | TextId>;
+	id: Exclude<keyof Settings, SwitchId | TextId | 'language'>;
 	unit: UnitId;
 	between: readonly [number, number];
 	whole: boolean;
@@ -51,7 +54,11 @@ export const usualSettings: Settings = {
 	bell: true,
 	brisk: false,
 	shop: '',
+	language: '',
 };
+
+/** What the language may be set to, in the order in which it is shown. */
+export const languageChoices = ['', ...languageCodes] as const;
 
 /** The limits that a check starts with. */
 export const limitsOf = ({pullGoodPct, pullUsablePct, bandGoodPct, bandUsablePct}: Settings): VerdictLimits => ({

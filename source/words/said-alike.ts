@@ -1,3 +1,5 @@
+import type {Language} from '../language.js';
+
 /**
  * Holds every language against English: what English says, each says too, by the same id and of the same values. Nothing
  * of it runs; the compiler names the sentence that is missing.
@@ -10,7 +12,7 @@ type Like<Said> = Said extends string
 
 type Alike<English, Other extends Like<English>> = Other;
 
-export type German = [
+type German = [
 	Alike<typeof import('./en/index.js'), typeof import('./de/index.js')>,
 	Alike<typeof import('./en/commands/command-line.js'), typeof import('./de/commands/command-line.js')>,
 	Alike<typeof import('./en/commands/topics.js'), typeof import('./de/commands/topics.js')>,
@@ -24,3 +26,10 @@ export type German = [
 	Alike<typeof import('./en/steps/index.js'), typeof import('./de/steps/index.js')>,
 	Alike<typeof import('./en/terminal.js'), typeof import('./de/terminal.js')>,
 ];
+
+/** Each language but English, with what holds it. */
+type Held = {
+	de: German;
+};
+
+export type EveryLanguage = {readonly [Code in Exclude<Language, 'en'>]: Held[Code]};

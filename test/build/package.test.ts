@@ -42,7 +42,14 @@ describe('The package', () => {
 
 	test('holds program, manual page, completions, licences and changes, and nothing of the workshop', () => {
 		const files = packed();
-		for (const name of ['armdrift.cjs', 'start.cjs', 'program.cjs', 'LICENCES.txt'])
+		for (const name of [
+			'armdrift.cjs',
+			'start.cjs',
+			'program-en.cjs',
+			'program-de.cjs',
+			'language.cjs',
+			'LICENCES.txt',
+		])
 			expect(files).toContain(`dist/${name}`);
 		for (const name of ['armdrift.bash', '_armdrift', 'armdrift.fish'])
 			expect(files).toContain(`dist/completions/${name}`);

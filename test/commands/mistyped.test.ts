@@ -1,7 +1,7 @@
 import {spawnSync} from 'node:child_process';
 import {expect, it} from 'vitest';
 import {didYouMean} from '../../source/desk/did-you-mean.js';
-import {commandLine} from '../../source/words/command-line.js';
+import {usageText} from '../../source/words/usage-text.js';
 import {cleanEnvironment, freshFolder} from '../helpers/program-environment.js';
 import {PROGRAM} from '../helpers/pty.js';
 import {anything} from '../helpers/said.js';
@@ -19,15 +19,14 @@ it.each([
 	['practise', 'practice'],
 ])('%s is refused with 2, and %s is named', (command, meant) => {
 	const {status, stdout, stderr} = run(command);
-	const sentence = commandLine.unknownCommand({command, meant, known: []});
+	const sentence = usageText({id: 'command-unknown', values: {typed: command, meant, known: []}});
 	expect([status, stdout, stderr]).toEqual([2, '', `${sentence}\n`]);
 });
 
 it('Where none is near, all are named', () => {
 	const {status, stderr} = run('xyzzy');
-	const [said = ''] = commandLine
-		.unknownCommand({command: 'xyzzy', meant: undefined, known: [anything]})
-		.split(anything);
+	const values = {typed: 'xyzzy', meant: undefined, known: [anything]};
+	const [said = ''] = usageText({id: 'command-unknown', values}).split(anything);
 	expect(status).toBe(2);
 	expect(stderr).toContain(said);
 	for (const name of ['list', 'paths', 'completion']) expect(stderr).toContain(name);

@@ -320,6 +320,7 @@ describe('Settings of the first stored form', () => {
 			setAnew: true,
 			brisk: false,
 			shop: '',
+			language: '',
 		});
 	});
 });

@@ -36,7 +36,9 @@ export const cleanEnvironment = (
 	const home = freshFolder();
 	const variables: Record<string, string | undefined> = {
 		...process.env,
-		...Object.fromEntries([...DROPPED, 'INK_SCREEN_READER', 'LC_CTYPE', 'LANG'].map((name) => [name, undefined])),
+		...Object.fromEntries(
+			[...DROPPED, 'INK_SCREEN_READER', 'LC_CTYPE', 'LC_MESSAGES', 'LANG'].map((name) => [name, undefined]),
+		),
 		LC_ALL: 'C.UTF-8',
 		HOME: home,
 		XDG_CONFIG_HOME: path.join(home, 'config'),

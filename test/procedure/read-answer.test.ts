@@ -233,7 +233,7 @@ describe('A confirmation', () => {
 		expect(read('back-lock', typed)).toMatchObject({kind: 'value', value});
 	});
 
-	it.each(['', 'ok', '1', 'ja', 'yy'])("'%s' confirms nothing", (typed) => {
+	it.each(['', 'ok', '1', 'oui', 'yy'])("'%s' confirms nothing", (typed) => {
 		expect(read('back-lock', typed)).toEqual(refusedFor('not-yes-or-no'));
 	});
 });

@@ -60,7 +60,7 @@ type Recipe = {
 	readonly rest: readonly Spot[];
 };
 
-const recipes: Readonly<Record<string, Recipe>> = {
+const inEnglish: Readonly<Record<string, Recipe>> = {
 	'a step': {
 		first: [['procedure/step-ids.ts', "\tsafe: 'ticks',\n", "\t'lid-off': 'confirm',\n"]],
 		asks: ['words/en/problems.ts', 'words/en/steps/index.ts'],
@@ -134,21 +134,23 @@ const recipes: Readonly<Record<string, Recipe>> = {
 		],
 	},
 	'a language': {
-		first: [
-			[
-				'words/other/index.ts',
-				'',
-				"import {en} from '../en/index.js';\nimport type {Words} from '../index.js';\nconst {ways, ...others} = en;\nexport const other: Words = {...others};\n",
-			],
-		],
-		asks: ['words/other/index.ts'],
-		rest: [
-			['words/other/index.ts', 'export const other: Words = {...others', ', ways'],
-			['words/index.ts', "import {en} from './en/index.js';\n", "import {other} from './other/index.js';\n"],
-			['words/index.ts', 'export const words: Words = ', "process.env.LANG === 'other' ? other : "],
-		],
+		first: [['language.ts', "de: 'Deutsch'", ", other: 'other'"]],
+		asks: ['words/said-alike.ts'],
+		rest: [['words/said-alike.ts', 'type Held = {\n', '\tother: German;\n']],
 	},
 };
+
+/** What is edited in the words of one language is edited in those of the other. */
+const inBoth = (file: string): readonly string[] =>
+	file.startsWith('words/en/') ? [file, file.replace('/en/', '/de/')] : [file];
+
+const recipes = Object.fromEntries(
+	Object.entries(inEnglish).map(([name, {first, asks, rest}]): [string, Recipe] => {
+		const spots = (all: readonly Spot[]) =>
+			all.flatMap(([file, before, added]) => inBoth(file).map((one): Spot => [one, before, added]));
+		return [name, {first: spots(first), asks: asks.flatMap(inBoth), rest: spots(rest)}];
+	}),
+);
 
 describe('A recipe', () => {
 	const all = Object.values(recipes);

@@ -1,6 +1,13 @@
 import {readText} from '../../procedure/read-answer.js';
 import {readNumber} from '../../procedure/read-number.js';
-import {type Settings, settingItems, settingsFault, switchIds, textIds} from '../../procedure/settings.js';
+import {
+	languageChoices,
+	type Settings,
+	settingItems,
+	settingsFault,
+	switchIds,
+	textIds,
+} from '../../procedure/settings.js';
 import {units} from '../../units.js';
 import {words} from '../../words/index.js';
 import {refusalText} from '../../words/step-text.js';
@@ -53,9 +60,14 @@ export function settingsAt(workbench: Workbench, place: SettingPlace): Stop<Besi
 		...textIds.map((id): Offer<BesidePlace> => {
 			return [id, say.texts[id].now({text: settings[id]}), () => go({at: 'setting-text', id})];
 		}),
+		['language', say.language(settings), () => keeping({...settings, language: nextLanguage(settings)})],
 		backOffer(toHome),
 	]);
 }
+
+/** The one behind it, and the first after the last. */
+const nextLanguage = ({language}: Settings): Settings['language'] =>
+	languageChoices[languageChoices.indexOf(language) + 1] ?? languageChoices[0];
 
 /** The settings with one number changed, or one sentence saying why not. */
 function readSetting(

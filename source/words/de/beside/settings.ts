@@ -1,3 +1,4 @@
+import {type Language, languages} from '../../../language.js';
 import type {SettingId, SettingsFault, SwitchId, TextId} from '../../../procedure/settings.js';
 import {plainNumber} from '../../numbers.js';
 
@@ -42,6 +43,8 @@ export const settings = {
 	switches,
 	texts,
 	faults,
+	language: ({language}: {readonly language: Language | ''}) =>
+		`Sprache ab dem nächsten Start: ${language === '' ? 'wie im System' : languages[language]}`,
 	typeWhole: 'Ganze Zahl eintippen.',
 	typeBetween: ({low, high}: {readonly low: number; readonly high: number}) => `Zahl von ${low} bis ${high} eintippen.`,
 };

@@ -1,3 +1,4 @@
+import {type Language, languages} from '../../../language.js';
 import type {SettingId, SettingsFault, SwitchId, TextId} from '../../../procedure/settings.js';
 import {plainNumber} from '../../numbers.js';
 
@@ -42,6 +43,8 @@ export const settings = {
 	switches,
 	texts,
 	faults,
+	language: ({language}: {readonly language: Language | ''}) =>
+		`language from the next start: ${language === '' ? 'as the system has it' : languages[language]}`,
 	typeWhole: 'Type a whole number.',
 	typeBetween: ({low, high}: {readonly low: number; readonly high: number}) => `Type a number from ${low} to ${high}.`,
 };

@@ -42,18 +42,13 @@ export const commandLine = {
 	noColor: 'no colours (NO_COLOR does the same)',
 	notUtf8: 'A name on the command line, or in ARMDRIFT_DATA, is not UTF-8. Rename that file or folder, then try again.',
 	man: 'print the manual page: armdrift --man | man -l -',
-	unknownCommand: ({
-		command,
-		meant,
-		known,
-	}: {
-		readonly command: string;
-		readonly meant: string | undefined;
-		readonly known: readonly string[];
-	}) =>
-		meant === undefined
-			? `error: unknown command '${command}'; the commands are: ${known.join(', ')}`
-			: `error: unknown command '${command}'; did you mean '${meant}'?`,
+	/** What stands over the parts of the help. */
+	headings: {'Usage:': 'Usage:', 'Arguments:': 'Arguments:', 'Options:': 'Options:', 'Commands:': 'Commands:'},
+	withChoices: ({about, choices}: {readonly about: string; readonly choices: readonly string[]}) =>
+		`${about} (${choices.join(', ')})`,
+	allowed: ({choices}: {readonly choices: readonly string[]}) => `Allowed: ${choices.join(', ')}.`,
+	version: 'print the version',
+	helpOption: 'print this help',
 	wholeNumber: ({least}: {readonly least: number}) => `A whole number from ${least} up is wanted.`,
 	dayWanted: 'Wanted: a day as 2026-11-25, a month as 2026-11, or a year.',
 	recheck: {
