@@ -79,7 +79,7 @@ export const frame = {
 		notCounted: 'Abgelegt, aber in keiner Zahl oben enthalten',
 		overridden: 'Übergangen: nicht bestanden und doch weitergemacht',
 		overriddenEarlier: 'Nicht bestanden und doch weitergemacht',
-		putBack: 'Liste zum Zurückbauen',
+		putBack: 'Zurückbauen',
 		radii: 'Zug und Reibung, in % der Abspielkraft, je mit ± für 95 %',
 		ruledOut: 'Ursachen außerhalb des Arms, wie der Techniker sie bestätigt oder gemessen hat',
 		series: ({number}: {number: number}) => `Messreihe ${number}`,

@@ -1,6 +1,6 @@
 import type {AtWorst} from '../../../results/figures-types.js';
-import {listed, percent, plainNumber, rounded, scaleAndMn} from '../../numbers.js';
-import {forceWithWay} from '../figures.js';
+import {listed, percent, plainNumber, printsAsZero, rounded, scaleAndMn} from '../../numbers.js';
+import {wayOf} from '../figures.js';
 
 /** What speaks against playing: the deck, the check, or what it found. */
 type WhyNotPlayed = keyof typeof whyNotPlayed;
@@ -24,6 +24,12 @@ const outcomes: Readonly<Record<string, string>> = {
 	open: 'noch offen',
 };
 
+/** A size with its uncertainty and its way, '0,39 mN ± 0,05 mN nach außen'; one that prints as zero has no way. */
+const withWay = (value: number, uncertainty: number, unit: string, decimals: number): string => {
+	const size = `${rounded(Math.abs(value), decimals)} ${unit} ± ${rounded(uncertainty, decimals)} ${unit}`;
+	return printsAsZero(value, decimals) ? size : `${size} ${wayOf(value)}`;
+};
+
 /** Sentences and names of the parts of a report. */
 export const parts = {
 	verdict: {
@@ -31,7 +37,7 @@ export const parts = {
 		/** What was issued may name who does it. */
 		doNext: ({who, next}: {who: string; next: string}) => {
 			const person = people[who] ?? who;
-			return `Als Nächstes${next.includes(person) ? '' : ` (${person})`}: ${next}.`;
+			return `Als Nächstes${next.includes(person) || next.includes(who) ? '' : ` (${person})`}: ${next}.`;
 		},
 		finish: 'Als Nächstes (Techniker): die Prüfung fertig machen.',
 		checkAgain: 'Als Nächstes (Techniker): den Arm noch einmal prüfen.',
@@ -110,10 +116,9 @@ export const parts = {
 			breakaway: 'Losbrechkraft, je Richtung',
 			rounds: 'gezählte Runden',
 		},
-		force: ({mn, uncertaintyMn}: {mn: number; uncertaintyMn: number}) =>
-			`${forceWithWay(mn, 'mN', 2)} ± ${rounded(uncertaintyMn, 2)} mN`,
+		force: ({mn, uncertaintyMn}: {mn: number; uncertaintyMn: number}) => withWay(mn, uncertaintyMn, 'mN', 2),
 		torque: ({microNm, uncertaintyMicroNm}: {microNm: number; uncertaintyMicroNm: number}) =>
-			`${forceWithWay(microNm, 'µN·m', 0)} ± ${rounded(uncertaintyMicroNm, 0)} µN·m`,
+			withWay(microNm, uncertaintyMicroNm, 'µN·m', 0),
 		offScale: 'Skalenende',
 		notKnown: 'nicht bekannt',
 	},
@@ -132,8 +137,8 @@ export const parts = {
 			string
 		>,
 		undecided: {
-			good: 'mindestens gut',
-			usable: 'mindestens brauchbar',
+			good: 'gut',
+			usable: 'brauchbar bis gut',
 			beyond: 'vielleicht außerhalb',
 			'off-scale': 'vielleicht Skalenende',
 		} satisfies Record<AtWorst, string>,

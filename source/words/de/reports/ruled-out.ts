@@ -24,7 +24,7 @@ export const ruledOut = {
 		upright: 'Seitenneigung am Einpunktlager',
 		leads: 'Litzen, die ziehen oder scheuern',
 		lifter: 'Lift berührt den Arm',
-		rest: 'Stütze oder Klammer im Weg',
+		rest: 'Stütze oder Bügel im Weg',
 		screws: 'lose Schrauben',
 		air: 'Luftzug oder statische Ladung',
 		static: 'Ladung auf Matte oder Händen',
@@ -38,7 +38,8 @@ export const ruledOut = {
 			.map(({place, pct, uncertaintyPct}) => `${place} ${sideForce(pct, uncertaintyPct)}`)
 			.join(', ')}${isPaired ? '' : '; nur einmal gelesen, also mit dem Fehler der Wasserwaage'}`,
 	noBias: 'der Arm hat keine',
-	biasOff: ({device, mistake}: {device: string; mistake: string}) => `als ausgehängt bestätigt (${device}). ${mistake}`,
+	biasOff: ({device, mistake}: {device: string; mistake: string}) =>
+		`als ausgehängt bestätigt (${device}). Üblicher Fehler: ${mistake}`,
 	biasOn: ({device}: {device: string}) => `${device}: wirkt noch, oder nicht bestätigt`,
 	noDamper: 'der Arm hat keine Dämpfung',
 	damperOff: 'als frei vom Arm bestätigt',
