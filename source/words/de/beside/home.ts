@@ -14,8 +14,8 @@ export const home = {
 	recheck: ({arm, due}: OfArm & {readonly due: string}) => `Nachprüfung: ${arm} (${due})`,
 	past: 'frühere Prüfungen',
 	profiles: 'Profile: Arme, Tonabnehmer, Werkzeug',
-	settings: 'Einstellungen: Grenzen, Wartezeit, Ton',
-	practice: 'an einem erfundenen Arm üben, ohne Laufwerk',
+	settings: 'Einstellungen: Grenzen, Zeit, Ton',
+	practice: 'üben an einem erfundenen Arm',
 	leave: 'beenden',
 	/** Before another check puts an open one aside. */
 	checkOpen: {
@@ -34,6 +34,6 @@ export const home = {
 		ready: 'Abgelegt. Laufwerk spielbereit. Bei der ersten Platte leise drehen.',
 		notReady: 'Abgelegt. Laufwerk NICHT spielbereit. Zurückbauen unter „frühere Prüfungen“.',
 		leave: 'beenden',
-		home: 'zurück zur ersten Seite',
+		home: 'zurück zur Startseite',
 	},
 };

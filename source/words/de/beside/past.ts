@@ -1,14 +1,11 @@
 import type {PastCheck, PastProbe} from '../../../check/past-check.js';
 import {dayText} from '../../dates.js';
-import {mm, plainNumber, printsAsZero, rounded, span} from '../../numbers.js';
+import {mm, plainNumber, rounded, span, withSign} from '../../numbers.js';
 import {found} from '../../speaker.js';
 import {sideForce} from '../figures.js';
 
 type Kept = {readonly radiusMm: number; readonly pullPct: number; readonly bandPct: number};
 type WithUncertainty = Kept & {readonly pullUncertaintyPct: number; readonly bandUncertaintyPct: number};
-
-/** Which way a pull goes, in one word; one that prints as zero goes nowhere. */
-const sideOf = (pullPct: number): string => (printsAsZero(pullPct, 1) ? '' : pullPct < 0 ? ' innen' : ' außen');
 
 const notKnown = 'nicht bekannt';
 const noVerdict = 'kein Urteil';
@@ -36,7 +33,7 @@ export const past = {
 	none: 'Noch keine Prüfung abgelegt.',
 	/** Which of them are shown, and what the columns of the list are. */
 	span: ({first, last, total, hasKeys}: SpanOfList) =>
-		`${first} bis ${last} von ${total}${hasKeys ? '; links neuer, rechts älter' : ''}. Datum, Arm, Urteil; dann Radius in mm: Zug/Reibung in %.`,
+		`${first} bis ${last} von ${total}${hasKeys ? '; links neuer, rechts älter' : ''}. Datum, Arm, Urteil; dann Radius in mm: Zug (+ zum Rand)/Reibung in %.`,
 	/** Where the filter leaves none. */
 	noneSuch: 'Keine solche Prüfung abgelegt.',
 	filter: {
@@ -65,7 +62,7 @@ export const past = {
 	},
 	/** The figures at a radius, as short as can be. */
 	figures: ({radiusMm, pullPct, bandPct}: Kept) =>
-		`${plainNumber(radiusMm)}: ${rounded(Math.abs(pullPct), 1)}${sideOf(pullPct)}/${rounded(bandPct, 1)}`,
+		`${plainNumber(radiusMm)}: ${withSign(pullPct, 1)}/${rounded(bandPct, 1)}`,
 	offScale: ({radiusMm}: Pick<PastProbe, 'radiusMm'>) => `${plainNumber(radiusMm)}: Skalenende`,
 	/** The same with every ±. */
 	wholeFigures: ({radiusMm, pullPct, pullUncertaintyPct, bandPct, bandUncertaintyPct}: WithUncertainty) =>

@@ -15,7 +15,7 @@ export const practice = {
 	notice: 'ÜBUNG: Arm, Laufwerk und Messwerte sind erfunden. Nichts hier ist eine echte Prüfung.',
 	arms: {
 		title: 'ÜBUNG: welcher erfundene Arm?',
-		about: 'Jeder Arm lehrt eines. Messen wie an der Werkbank. Am Ende zeigt sich, was verborgen war.',
+		about: 'Jeder Arm hat eine Lehre. Messen wie an der Werkbank. Am Ende zeigt sich, was verborgen war.',
 		resume: ({arm, minutesAgo, step}: LeftOpen) =>
 			`„${arm}“ fortsetzen, verlassen ${agoText(minutesAgo)} bei „${step}“`,
 		firstTry: ({name}: {readonly name: string}) => `erster Versuch, drei Minuten: ${name}`,

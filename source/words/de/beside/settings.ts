@@ -17,7 +17,7 @@ type Switch = {readonly isOn: boolean};
 const onOff = ({isOn}: Switch): string => (isOn ? 'an' : 'aus');
 
 const switches = {
-	setAnew: (now: Switch) => `Kraftmesser je Runde neu aufstellen: ${onOff(now)}`,
+	setAnew: (now: Switch) => `Kraftmesser je Runde neu stellen: ${onOff(now)}`,
 	brisk: (now: Switch) => `kurze Fragen, für Geübte: ${onOff(now)}`,
 	bell: (now: Switch) => `Ton am Ende der Wartezeit: ${onOff(now)}`,
 } satisfies Record<SwitchId, (now: Switch) => string>;
@@ -38,7 +38,7 @@ const faults: Readonly<Record<SettingsFault, string>> = {
 export const settings = {
 	title: 'Einstellungen',
 	about:
-		'Die Grenzen sind Voreinstellungen dieses Programms aus der Werkstattpraxis; veröffentlichte wurden nicht gefunden. Eine Änderung gilt für neue Prüfungen. Wird der Kraftmesser nicht je Runde neu aufgestellt, wächst das ± des Zugs um 0,3 %.',
+		'Die Grenzen sind Voreinstellungen aus der Werkstattpraxis; veröffentlichte fanden sich nicht. Eine Änderung gilt für neue Prüfungen. Kraftmesser nicht je Runde neu gestellt: ± des Zugs um 0,3 % größer.',
 	numbers,
 	switches,
 	texts,
@@ -46,5 +46,6 @@ export const settings = {
 	language: ({language}: {readonly language: Language | ''}) =>
 		`Sprache ab dem nächsten Start: ${language === '' ? 'wie im System' : languages[language]}`,
 	typeWhole: 'Ganze Zahl eintippen.',
-	typeBetween: ({low, high}: {readonly low: number; readonly high: number}) => `Zahl von ${low} bis ${high} eintippen.`,
+	typeBetween: ({low, high}: {readonly low: number; readonly high: number}) =>
+		`Zahl von ${plainNumber(low)} bis ${plainNumber(high)} eintippen.`,
 };

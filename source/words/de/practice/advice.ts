@@ -37,7 +37,9 @@ type By = {readonly by: 'you' | 'another'};
 
 /** What was taken without a look: by the hands at the bench, or by others before. */
 const unseen = ({by}: By, said: string): string =>
-	`${said} bestätigt${by === 'another' ? ', als jemand dieses Laufwerk vorbereitete' : ''}, ohne hinzusehen.`;
+	by === 'another'
+		? `Wer dieses Laufwerk vorbereitete, bestätigte ${said}, ohne hinzusehen.`
+		: `${said} bestätigt, ohne hinzusehen.`;
 
 /** What to do better. */
 export const benchAdvice = {
@@ -56,7 +58,7 @@ export const benchAdvice = {
 	misread: ({step, typed, shown}: {readonly step: string; readonly typed: string; readonly shown: string}) =>
 		`${step}: eingetippt ${typed}, aber das Gerät zeigte ${shown}.`,
 	tilted: ({by, tiltPct, isOverridden}: By & {readonly tiltPct: number; readonly isOverridden: boolean}) =>
-		`Das Laufwerk war beim Messen geneigt: bis zu ${percent(tiltPct, 1)} vom Zug sind die Neigung.${isOverridden ? ` Die Neigung bestand nicht, ${by === 'another' ? 'beim Vorbereiten ging es trotzdem weiter' : 'und es ging trotzdem weiter'}.` : ''} Bei den Fragen zur Neigung mit ! waagrecht stellen, dann messen.`,
+		`Das Laufwerk war beim Messen geneigt: bis zu ${percent(tiltPct, 1)} vom Zug sind die Neigung.${isOverridden ? ` Die Neigung bestand nicht, ${by === 'another' ? 'und wer dieses Laufwerk vorbereitete, machte trotzdem weiter' : 'und es ging trotzdem weiter'}.` : ''} Bei den Fragen zur Neigung mit ! waagrecht stellen, dann messen.`,
 	biased: ({biasPct, ...by}: By & {readonly biasPct: number}) =>
 		`Das Antiskating war beim Messen an: Es machte bis zu ${percent(biasPct, 1)} vom Zug. ${unseen(by, '„Antiskating aus“')} Dort mit ! das Gewicht abnehmen, hinsehen, dann bestätigen.`,
 	damped: (by: By) =>

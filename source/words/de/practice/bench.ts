@@ -49,7 +49,7 @@ export const seen = {
 	level: ({deg, high}: {readonly deg: number; readonly high: 'right' | 'left' | 'back' | 'front'}) =>
 		deg === 0
 			? 'Die Blase steht in der Mitte: 0°.'
-			: `Die Wasserwaage zeigt ${plainNumber(deg)}°, ${highSide[high]} hoch.`,
+			: `Die Wasserwaage zeigt ${plainNumber(deg)}°, ${highSide[high]} höher.`,
 	guardOn: 'Der Nadelschutz sitzt auf der Nadel.',
 	scaleReady: 'Die Tonarmwaage steht bereit.',
 	scale: ({forceMn}: Force) => `Die Tonarmwaage zeigt ${inUnit(forceMn, 'gf')}.`,

@@ -29,14 +29,14 @@ export const proof = {
 	countWanted: ({mostArms}: {readonly mostArms: number}) =>
 		`Verlangt: --prove mit einer ganzen Zahl von 1 bis ${mostArms}.`,
 	head: ({arms, seed, tookMs, radiiMm}: Head) =>
-		`${arms} erfundene Arme, seed ${seed}, ${rounded(tookMs / 1000, 0)} s. Ein Skript misst sie bei ${radiiMm.inner} und ${radiiMm.outer} mm,
+		`${arms} erfundene Arme, seed ${seed}, ${rounded(tookMs / 1000, 0)} s. Eine programmierte Hand misst sie bei ${radiiMm.inner} und ${radiiMm.outer} mm,
 jeden Arm auf jede dritte Weise.
 `,
 	holding: ({holding, settingUpPct}: {readonly holding: number; readonly settingUpPct: number}) =>
 		`Wie oft das genannte 95-%-Intervall die verborgene Wahrheit trifft, mit dem
 99-%-Intervall, das der Zufall für diesen Anteil lässt (zu wenig, wo sein oberes
 Ende unter ${percent(100 * holding, 0)} liegt), dazu mittleres ± und mittlerer Fehler der Zahl, in
-Prozent der Auflagekraft. „Streu“ ist die Standardabweichung einer Grenze; das
+Prozent der Auflagekraft. „Streuung“ ist die Standardabweichung einer Grenze; das
 Aufstellen verschiebt den Zug um ${plainNumber(settingUpPct)} %, bei „neu“ je Runde, sonst je Radius:
 `,
 	oneRound: `Eine Runde je Radius: Wie gut sich Runden wiederholen, ist dann angenommen; die
@@ -48,16 +48,16 @@ Mindestmaß): Das nimmt von der Reibung, und kein Teil des ± enthält das:
 `,
 	calledGood: ({wronglyGood}: {readonly wronglyGood: number}) =>
 		`Wie oft ein Arm gut heißt, der es nicht ist (verlangt: weniger als ${percent(100 * wronglyGood, 0)} derer
-über den brauchbaren Grenzen):
+außerhalb der brauchbaren Grenzen):
 `,
 	lessons: 'Wie oft die Lehre jedes Übungsarms genannt wird:\n',
 	setting: {anew: 'neu', once: 'einmal'},
 	holdingHead: [
-		...['auf', 'Runden', 'Stufe', 'Streu', 'n'],
+		...['gestellt', 'Runden', 'Schritt', 'Streuung', 'n'],
 		...['Zug', 'Zufall', '±', 'Fehler'],
 		...['Reibung', 'Zufall', '±', 'Fehler'],
 	],
-	goodHead: ['Messungen', 'nicht gut', 'heißt gut', 'darüber', 'heißt gut', 'Skalenende'],
+	goodHead: ['Messungen', 'nicht gut', 'heißt gut', 'außerhalb', 'heißt gut', 'Skalenende'],
 	lessonHead: ['Arm', 'Befund', 'genannt'],
 	lessonNamed: ({named, of}: {readonly named: number; readonly of: number}) => `${named} von ${of}`,
 	shortfalls,

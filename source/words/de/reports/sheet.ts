@@ -51,6 +51,7 @@ export const sheet = {
 	},
 	/** The verdict in one word, and what is sure where it is not decided. */
 	word: ({verdict, atWorst}: Pick<Figures, 'verdict' | 'atWorst'>) => {
+		if (verdict === 'beyond') return `${verdictWord.beyond} DER GRENZEN`;
 		if (verdict !== 'undecided' || atWorst === 'off-scale') return verdictWord[verdict];
 		return atWorst === 'beyond'
 			? `${verdictWord.undecided}: vielleicht außerhalb der Grenzen`
@@ -91,7 +92,7 @@ export const sheet = {
 			`Antiskating, gegen den Zug der Rille nach innen, ist eingestellt: ${setting}.`,
 		force: ({force}: {force: string}) => `Die Nadel liegt jetzt mit ${force} auf.`,
 		ready: 'Das Laufwerk ist zurückgebaut und spielbereit.',
-		overridden: 'Nicht jeder Schritt hat bestanden: Welche und warum, sagen die nächsten Seiten.',
+		overridden: 'Nicht jeder Schritt war in Ordnung: Welcher und warum, sagen die nächsten Seiten.',
 	},
 	next: {
 		nothing: 'Es ist nichts zu tun.',
