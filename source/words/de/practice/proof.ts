@@ -29,15 +29,15 @@ export const proof = {
 	countWanted: ({mostArms}: {readonly mostArms: number}) =>
 		`Verlangt: --prove mit einer ganzen Zahl von 1 bis ${mostArms}.`,
 	head: ({arms, seed, tookMs, radiiMm}: Head) =>
-		`${arms} erfundene Arme, seed ${seed}, ${rounded(tookMs / 1000, 0)} s. Eine programmierte Hand misst sie bei ${radiiMm.inner} und ${radiiMm.outer} mm,
-jeden Arm auf jede dritte Weise.
+		`${arms} erfundene Arme, seed ${seed}, ${rounded(tookMs / 1000, 0)} s. Eine programmierte Hand misst sie
+bei ${radiiMm.inner} und ${radiiMm.outer} mm, jeden Arm auf jede dritte Weise.
 `,
 	holding: ({holding, settingUpPct}: {readonly holding: number; readonly settingUpPct: number}) =>
 		`Wie oft das genannte 95-%-Intervall die verborgene Wahrheit trifft, mit dem
 99-%-Intervall, das der Zufall für diesen Anteil lässt (zu wenig, wo sein oberes
 Ende unter ${percent(100 * holding, 0)} liegt), dazu mittleres ± und mittlerer Fehler der Zahl, in
-Prozent der Auflagekraft. „Streuung“ ist die Standardabweichung einer Grenze; das
-Aufstellen verschiebt den Zug um ${plainNumber(settingUpPct)} %, bei „neu“ je Runde, sonst je Radius:
+Prozent der Auflagekraft. „Streuung“ ist die Standardabweichung einer Grenze;
+das Aufstellen verschiebt den Zug um ${plainNumber(settingUpPct)} %, bei „neu“ je Runde, sonst je Radius:
 `,
 	oneRound: `Eine Runde je Radius: Wie gut sich Runden wiederholen, ist dann angenommen; die
 Zahlen sagen „angenommen“ und versprechen nichts (kein Mindestmaß):
