@@ -47,7 +47,8 @@ export const units = {
 		decimals: 1,
 		also: ['um/mn', 'mm/n', 'e-6 cm/dyn', '×10⁻⁶ cm/dyn'],
 	},
-	ofForce: {label: 'of tracking force', of: 'ratio', scale: 1, decimals: 2, also: []},
+	// A part of the tracking force has no sign behind it; `words/` names it. Earlier versions kept it with its name.
+	ofForce: {label: '', of: 'ratio', scale: 1, decimals: 2, also: ['of tracking force']},
 	s: {label: 's', of: 'time', scale: 1, decimals: 0, also: ['sec', 'second', 'seconds', 'sekunde', 'sekunden']},
 } as const satisfies Record<string, Unit>;
 

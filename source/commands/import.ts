@@ -3,6 +3,7 @@ import {type CheckStore, storeOf} from '../desk/stored-forms.js';
 import {Addition} from '../exchange/addition.js';
 import {ImportFile} from '../exchange/import-file.js';
 import {addsNothing, checkedIds, hasClashes, type ImportPlan, importPlan} from '../exchange/import-plan.js';
+import {yesOrNo} from '../spellings.js';
 import {dataDirectory} from '../store/data-directory.js';
 import {EXIT, ExitPaths} from '../terminal/exit-paths.js';
 import {words} from '../words/index.js';
@@ -74,11 +75,11 @@ async function underLock({opened, name, store, yes}: Import, ids: readonly strin
 /** How an import ends that could do all it wanted: another content that was left out must not go unnoticed. */
 const statusOf = (plan: ImportPlan): number => (hasClashes(plan) ? EXIT.leftOut : EXIT.done);
 
-/** Asks until there is a y or an n; the end of input is a no. */
+/** Asks until there is a yes or a no; the end of input is a no. */
 async function isConfirmed(): Promise<boolean> {
 	for await (const line of typedLines(say.addIt)) {
-		if (/^\s*y(es)?\s*$/i.test(line)) return true;
-		if (/^\s*no?\s*$/i.test(line)) return false;
+		const answer = yesOrNo(line);
+		if (answer !== undefined) return answer === 'yes';
 	}
 	return false;
 }

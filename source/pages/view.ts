@@ -8,8 +8,8 @@ import {unitOf} from '../procedure/read-answer.js';
 import {gaugeUnitOf} from '../procedure/readings.js';
 import {type Step, takes} from '../procedure/step.js';
 import {caseOfCheck} from '../results/tried.js';
-import {units} from '../units.js';
 import {words} from '../words/index.js';
+import {unitText} from '../words/numbers.js';
 import {promptInWords, says} from '../words/says.js';
 import {cautionOf, mistakeOf, whyOf} from '../words/step-text.js';
 import {biasLater} from './bias/advice.js';
@@ -151,8 +151,8 @@ function withoutAnswer(dialogue: Dialogue, {id}: Step): readonly Shown[] {
 
 function unitLabel({step, slot, progress, stuck, mendable}: Position): string {
 	if (!step || (stuck && !mendable)) return '';
-	if (slot) return units[gaugeUnitOf(progress.facts)].label;
+	if (slot) return unitText(gaugeUnitOf(progress.facts));
 	return step.input.kind === 'number' || step.input.kind === 'signed'
-		? units[unitOf(step.input, progress.facts)].label
+		? unitText(unitOf(step.input, progress.facts))
 		: '';
 }

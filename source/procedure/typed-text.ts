@@ -16,7 +16,7 @@ export function withUnit(typed: string, unit: UnitId, sides?: Sides, names?: Nam
 	const [, number = '', word = ''] = NUMBER_AND_WORD.exec(text) ?? [];
 	const {label, of} = units[unit];
 	if (number === '' || (word !== '' && (!sides || findUnit(word, of)))) return text;
-	const gap = label === '°' || label === '′' ? '' : ' ';
+	const gap = ['', '°', '′'].includes(label) ? '' : ' ';
 	return `${number}${gap}${label}${word === '' ? '' : ` ${sides ? writtenOut(word, sides, names) : word}`}`;
 }
 

@@ -57,6 +57,9 @@ export function inUnit(value: number, id: UnitId, decimals: number = units[id].d
 	return label === '°' || label === '′' ? `${text}${label}` : `${text} ${label}`;
 }
 
+/** What a unit is called beside a field: its sign, or its name where it has none. */
+export const unitText = (id: UnitId): string => (id === 'ofForce' ? locale.unitNames[id] : units[id].label);
+
 /** A percentage with just so many decimals: '6.8 %'. */
 export const percent = (value: number, decimals: number): string =>
 	`${rounded(value, decimals)} ${units.percent.label}`;

@@ -3,8 +3,8 @@ import {unitOf} from '../../procedure/read-answer.js';
 import {profileQuestions} from '../../results/profile-answers.js';
 import {corrected, renamed, setAside} from '../../results/profile-changes.js';
 import {nameSteps} from '../../results/profiles.js';
-import {units} from '../../units.js';
 import {words} from '../../words/index.js';
+import {unitText} from '../../words/numbers.js';
 import {askOf, names, optionsOf, titleOf} from '../../words/step-text.js';
 import type {Workbench} from '../../workbench.js';
 import {line, type Shown} from '../shown-lines.js';
@@ -117,7 +117,7 @@ function answerStop(
 			...optionsOf(step.id, input.options).map((one): Offer<BesidePlace> => [one.id, one.label, () => correct(one.id)]),
 			backOffer(back),
 		]);
-	const unit = input.kind === 'number' || input.kind === 'signed' ? units[unitOf(input, facts)].label : '';
+	const unit = input.kind === 'number' || input.kind === 'signed' ? unitText(unitOf(input, facts)) : '';
 	const mayBeEmpty = 'optional' in input && (input.optional ?? false);
 	return fieldStop(page, back, correct, {initial: profile.answers[id]?.typed ?? '', mayBeEmpty, unit});
 }

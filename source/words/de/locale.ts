@@ -9,5 +9,7 @@ export const locale: typeof english = {
 	decimalMark: ',',
 	day: (year, month, day) => `${twoDigits(day)}.${twoDigits(month)}.${year}`,
 	month: (year, month) => `${months[month - 1] ?? ''} ${year}`,
+	/** Of units without a sign of their own. */
+	unitNames: {ofForce: 'der Auflagekraft'},
 	list: {between: ', ', last: ' und '},
 };

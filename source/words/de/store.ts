@@ -4,125 +4,129 @@ import {speaker} from '../speaker.js';
 import {misfitText, valueText} from './misfits.js';
 import {meaningOf} from './system.js';
 
-/** What a fault is about; each begins a sentence. */
+/** What a fault is about, in the singular; each begins a sentence. */
 const things: Sentences<ThingValues> = {
-	'back-up': () => 'The back-up',
-	calendar: () => 'The calendar',
-	check: ({id}) => `The finished check ${id}`,
-	checks: () => 'The list of finished checks',
-	data: () => 'The data',
-	draft: () => 'The check in progress',
-	export: () => 'The export',
-	going: () => 'What was to go',
-	'last-number': () => 'The number of the last save',
-	lock: () => 'The lock against a second copy',
-	month: ({month}) => `The list of the checks of ${month}`,
-	practice: () => 'Practice',
-	profiles: () => 'The list of profiles',
-	remark: ({id}) => `The remark on the check ${id}`,
-	remarks: () => 'The folder of remarks on checks',
-	report: () => 'The report',
-	settings: () => 'The file of settings',
+	'back-up': () => 'Die Sicherung',
+	calendar: () => 'Der Kalender',
+	check: ({id}) => `Die fertige Prüfung ${id}`,
+	checks: () => 'Die Liste der fertigen Prüfungen',
+	data: () => 'Der Datenbestand',
+	draft: () => 'Die laufende Prüfung',
+	export: () => 'Der Export',
+	going: () => 'Eine Datei, die weg soll,',
+	'last-number': () => 'Die Nummer des letzten Speicherns',
+	lock: () => 'Die Sperre gegen ein zweites armdrift',
+	month: ({month}) => `Die Liste der Prüfungen von ${month}`,
+	practice: () => 'Die Übung',
+	profiles: () => 'Die Liste der Profile',
+	remark: ({id}) => `Die Notiz zur Prüfung ${id}`,
+	remarks: () => 'Der Ordner der Notizen zu Prüfungen',
+	report: () => 'Der Bericht',
+	settings: () => 'Die Datei der Einstellungen',
 };
 const the: (thing: Thing) => string = speaker(things);
 
 const damages: Sentences<DamageValues> = {
-	checksum: () => 'its checksum does not fit: it was changed outside this program',
-	content: (misfit) => `its content does not fit (${misfitText(misfit)})`,
-	empty: () => 'it is empty',
-	'no-number': () => 'it has no running number',
-	'no-time': () => 'it does not say when it was saved',
-	'no-version': () => 'it names no version',
-	'not-json': ({line}) => `it is not whole JSON (line ${line})`,
-	'not-upgraded': () => 'it could not be brought up to date',
-	'not-utf-8': ({line}) => `it holds bytes that are not UTF-8${line === undefined ? '' : ` (line ${line})`}`,
-	'not-object': ({line}) => `it is not a whole JSON object (line ${line})`,
-	'other-check': () => 'it holds another check than its name says',
-	'other-hand': () => 'it was changed from elsewhere while this copy was at work, which goes on with its own',
-	'other-kind': () => 'it is not a file of this kind',
-	'other-remark': () => 'it belongs to another check',
-	'part-too-large': () => 'a part of it is far larger than any file of this program',
-	'twofold-key': ({key}) => `the key "${key}" stands twice in one object of it, so that nobody knows which is meant`,
-	'too-deep': () => 'it is nested too deeply',
-	'too-large': () => 'it is far larger than any file of this program',
-	'unknown-version': ({version}) => `it is of version ${version}, which this program does not know`,
-	unreadable: () => 'it was unreadable',
+	checksum: () => 'die Prüfsumme passt nicht: die Datei wurde außerhalb dieses Programms geändert',
+	content: (misfit) => `der Inhalt passt nicht (${misfitText(misfit)})`,
+	empty: () => 'die Datei ist leer',
+	'no-number': () => 'der Datei fehlt die laufende Nummer',
+	'no-time': () => 'in der Datei steht nicht, wann sie gespeichert wurde',
+	'no-version': () => 'in der Datei steht keine Version',
+	'not-json': ({line}) => `die Datei ist kein vollständiges JSON (Zeile ${line})`,
+	'not-upgraded': () => 'die Datei ließ sich nicht auf den heutigen Stand bringen',
+	'not-utf-8': ({line}) =>
+		`die Datei enthält Bytes, die kein UTF-8 sind${line === undefined ? '' : ` (Zeile ${line})`}`,
+	'not-object': ({line}) => `die Datei ist kein vollständiges JSON-Objekt (Zeile ${line})`,
+	'other-check': () => 'in der Datei steht eine andere Prüfung, als ihr Name sagt',
+	'other-hand': () =>
+		'die Datei wurde anderswo geändert, während dieses armdrift lief; es arbeitet mit dem eigenen Stand weiter',
+	'other-kind': () => 'die Datei ist von anderer Art',
+	'other-remark': () => 'die Datei gehört zu einer anderen Prüfung',
+	'part-too-large': () => 'ein Teil der Datei ist viel größer als jede Datei dieses Programms',
+	'twofold-key': ({key}) =>
+		`der Schlüssel „${key}“ steht zweimal in einem Objekt der Datei: niemand weiß, welcher gilt`,
+	'too-deep': () => 'die Datei ist zu tief verschachtelt',
+	'too-large': () => 'die Datei ist viel größer als jede Datei dieses Programms',
+	'unknown-version': ({version}) => `die Datei hat Version ${version}, die dieses Programm nicht kennt`,
+	unreadable: () => 'die Datei war nicht lesbar',
 	'whole-too-large': ({mostMb}) =>
-		`it is one JSON document of more than ${mostMb} MB, too much to be read at once: export it anew with an armdrift that writes one check a line`,
-	'utf-16': () => 'it is in UTF-16, not in UTF-8',
+		`die Datei ist ein einziges JSON-Dokument von mehr als ${mostMb} MB, zu viel auf einmal: neu exportieren, mit einem armdrift, das eine Prüfung je Zeile schreibt`,
+	'utf-16': () => 'die Datei ist in UTF-16 statt in UTF-8',
 };
 const damageOf: (damage: Damage) => string = speaker(damages);
 
 const standing = {
-	folder: 'a folder',
-	link: 'a link, which is not followed,',
-	device: 'a pipe or a device',
-	other: 'something else',
+	folder: 'ein Ordner',
+	link: 'ein Verweis, dem armdrift nicht folgt',
+	device: 'eine Pipe oder ein Gerät',
+	other: 'etwas anderes',
 };
 
 /** What a person reads of each trouble of the store. Names and paths in it are as they came: whoever prints it makes it safe. */
 export const store: Sentences<StoreFaultValues> = {
 	'not-plain': ({thing, file, found}) =>
-		`${the(thing)} needs "${file}", but ${standing[found]} stands there. Move it away, then try again.`,
-	unusable: ({file, damage}) => `The export could not be used from "${file}": ${damageOf(damage)}.`,
+		`${the(thing)} braucht „${file}“, aber dort liegt ${standing[found]}. Das verschieben, dann erneut versuchen.`,
+	unusable: ({file, damage}) => `Der Export in „${file}“ ist nicht verwendbar: ${damageOf(damage)}.`,
 	'set-aside': ({thing, file, damage, aside}) =>
-		`${the(thing)} could not be used from "${file}": ${damageOf(damage)}. That file is kept as "${aside}" beside it.`,
+		`${the(thing)} in „${file}“ war nicht verwendbar: ${damageOf(damage)}. Diese Datei liegt jetzt als „${aside}“ daneben.`,
 	'left-there': ({thing, file, damage}) =>
-		`${the(thing)} could not be used from "${file}": ${damageOf(damage)}. It was left there, since nothing can be written now.`,
+		`${the(thing)} in „${file}“ ist nicht verwendbar: ${damageOf(damage)}. Die Datei blieb dort, weil jetzt nichts geschrieben werden kann.`,
 	'remark-damaged': ({thing, file, damage}) =>
-		`${the(thing)} could not be used from "${file}": ${damageOf(damage)}. Put a sound copy back; or open that check under past checks and say whether it counts.`,
+		`${the(thing)} in „${file}“ ist nicht verwendbar: ${damageOf(damage)}. Eine heile Kopie zurücklegen; oder die Prüfung unter „frühere Prüfungen“ öffnen und angeben, ob sie zählt.`,
 	'not-removable': ({thing, file, damage}) =>
-		`${the(thing)} was not removed from "${file}": ${damageOf(damage)}. Move that file away, then try again.`,
+		`${the(thing)} wurde nicht aus „${file}“ entfernt: ${damageOf(damage)}. Diese Datei verschieben, dann erneut versuchen.`,
 	'not-set-aside': ({thing, file, damage, system}) =>
-		`${the(thing)} is damaged (${damageOf(damage)}) and was not saved in "${file}": ${meaningOf(system)}`,
+		`${the(thing)} ist beschädigt (${damageOf(damage)}) und wurde nicht in „${file}“ gespeichert: ${meaningOf(system)}`,
 	locked: ({file, dataDir, pid, since, host, isSure = true}) =>
 		host === undefined
-			? `Another copy (process ${pid}, since ${since}) is writing to "${dataDir}". Leave that copy first; ${isSure ? 'past checks can be read meanwhile.' : `if none is running, remove the file "${file}".`}`
-			: `Another copy (process ${pid} on the computer ${host}, since ${since}) is writing to "${dataDir}". Leave that copy first; if it no longer runs, remove the file "${file}".`,
+			? `Ein anderes armdrift (Prozess ${pid}, seit ${since}) schreibt in „${dataDir}“. Zuerst jenes beenden; ${isSure ? 'frühere Prüfungen bleiben so lange lesbar.' : `läuft keines, die Datei „${file}“ löschen.`}`
+			: `Ein anderes armdrift (Prozess ${pid} auf dem Rechner ${host}, seit ${since}) schreibt in „${dataDir}“. Zuerst jenes beenden; läuft es nicht mehr, die Datei „${file}“ löschen.`,
 	'no-check': ({dataDir, id}) =>
-		`The finished check ${id} is not in "${dataDir}". See the list of past checks for their ids.`,
-	'no-id': ({file, id}) => `"${id}" is no id of a check in "${file}". See the list of past checks for their ids.`,
-	'no-file': ({file}) => `There is no file "${file}".`,
+		`Die fertige Prüfung ${id} liegt nicht in „${dataDir}“. Die Kennungen stehen in der Liste der früheren Prüfungen.`,
+	'no-id': ({file, id}) =>
+		`„${id}“ ist keine Kennung einer Prüfung in „${file}“. Die Kennungen stehen in der Liste der früheren Prüfungen.`,
+	'no-file': ({file}) => `Die Datei „${file}“ gibt es nicht.`,
 	newer: ({thing, file, version}) =>
 		thing.id === 'export'
-			? `The export in "${file}" was written by a newer armdrift: it needs one that reads version ${version} of its files. Nothing was taken from it.`
-			: `${the(thing)} in "${file}" was written by a newer armdrift: it needs one that reads version ${version} of its files. It was left as it is; use that newer armdrift.`,
+			? `Den Export in „${file}“ schrieb ein neueres armdrift: nötig ist eines, das Version ${version} seiner Dateien liest. Nichts wurde übernommen.`
+			: `${the(thing)} in „${file}“ stammt von einem neueren armdrift: nötig ist eines, das Version ${version} seiner Dateien liest. Die Datei blieb, wie sie ist; das neuere armdrift nehmen.`,
 	'folder-unnamed': () =>
-		'The folder given for the data has no usable name. Name a folder for the data with --data or ARMDRIFT_DATA.',
+		'Der angegebene Datenordner hat keinen brauchbaren Namen. Einen Datenordner mit --data oder ARMDRIFT_DATA nennen.',
 	'home-unknown': () =>
-		'No home folder is known (HOME is not a full path). Name a folder for the data with --data or ARMDRIFT_DATA.',
+		'Der Benutzerordner ist nicht bekannt (HOME ist kein voller Pfad). Einen Datenordner mit --data oder ARMDRIFT_DATA nennen.',
 	'older-copy': ({thing, file, savedAt, newest}) => {
-		const used = `${the(thing)}: the copy saved ${savedAt} is used; see whether the last answer is in it.`;
+		const used = `${the(thing)} ist auf dem Stand von ${savedAt}; nachsehen, ob die letzte Antwort dabei ist.`;
 		const became = {
 			damaged: used,
-			lost: `The last save of all is no longer on the disk, as after a power cut. ${used}`,
-			missing: `One of two files is missing beside "${file}". ${used}`,
+			lost: `Was zuletzt gespeichert wurde, ist nicht mehr auf dem Datenträger, wie nach einem Stromausfall. ${used}`,
+			missing: `Neben „${file}“ fehlt eine von zwei Dateien. ${used}`,
 		};
 		return became[newest];
 	},
 	'practice-blocked': ({file}) =>
-		`Practice data would go into "${file}", but something else is kept there: rename that folder, or name another one with --data.`,
+		`Übungsdaten kämen nach „${file}“, aber dort liegt etwas anderes: diesen Ordner umbenennen oder mit --data einen anderen nennen.`,
 	'practice-only': ({file}) =>
-		`"${file}" holds practice checks of invented arms only: name the folder in which it lies, or another one, with --data.`,
+		`In „${file}“ liegen nur Übungen an erfundenen Armen: mit --data den Ordner darüber oder einen anderen nennen.`,
 	'refused-value': ({thing, file, ...value}) =>
-		`${the(thing)} was not saved in "${file}": ${valueText(value)}. Correct that entry, then try again.`,
+		`${the(thing)} wurde nicht in „${file}“ gespeichert: ${valueText(value)}. Diesen Eintrag berichtigen, dann erneut versuchen.`,
 	'refused-content': ({thing, file, ...misfit}) =>
-		`${the(thing)} was not saved in "${file}": ${misfitText(misfit)} Correct that, then try again.`,
+		`${the(thing)} wurde nicht in „${file}“ gespeichert: ${misfitText(misfit)} Das berichtigen, dann erneut versuchen.`,
 	'cut-short': ({thing, file}) =>
-		`${the(thing)} was not saved: the disk took only a part of "${file}". Free some space on it, then try again.`,
+		`${the(thing)} wurde nicht gespeichert: der Datenträger nahm nur einen Teil von „${file}“ an. Platz schaffen, dann erneut versuchen.`,
 	'not-saved': ({thing, file, system, option, left}) =>
-		`${the(thing)} was not saved in "${file}": ${meaningOf(system, option)}${left === undefined ? '' : ` Remove the unfinished file "${left}".`}`,
+		`${the(thing)} wurde nicht in „${file}“ gespeichert: ${meaningOf(system, option)}${left === undefined ? '' : ` Die unfertige Datei „${left}“ löschen.`}`,
 	'part-left': ({thing, file, left}) =>
-		`${the(thing)} is whole in "${file}". Only "${left}" could not be removed: remove it by hand.`,
+		`${the(thing)} ist vollständig in „${file}“. Nur „${left}“ ließ sich nicht löschen: von Hand löschen.`,
 	'not-cleared': ({file, id, system}) =>
-		`The check ${id} IS FILED. Only what was open of it could not be cleared from "${file}"${system === undefined ? '.' : `: ${meaningOf(system)}`} It is cleared at a later start.`,
-	'not-read': ({thing, file, system}) => `${the(thing)} could not be read from "${file}": ${meaningOf(system)}`,
-	'not-removed': ({thing, file, system}) => `${the(thing)} was not removed from "${file}": ${meaningOf(system)}`,
+		`Die Prüfung ${id} IST ABGELEGT. Nur was davon offen war, ließ sich nicht aus „${file}“ räumen${system === undefined ? '.' : `: ${meaningOf(system)}`} Das geschieht bei einem späteren Start.`,
+	'not-read': ({thing, file, system}) => `${the(thing)} war in „${file}“ nicht lesbar: ${meaningOf(system)}`,
+	'not-removed': ({thing, file, system}) => `${the(thing)} wurde nicht aus „${file}“ entfernt: ${meaningOf(system)}`,
 	'target-there': ({file, option, mayForce}) =>
 		mayForce
-			? `"${file}" is there already. Add --force to overwrite it, or name another file with ${option}.`
-			: `"${file}" is there already. Name another file with ${option}.`,
+			? `„${file}“ gibt es schon. Mit --force überschreiben, oder mit ${option} eine andere Datei nennen.`
+			: `„${file}“ gibt es schon. Mit ${option} eine andere Datei nennen.`,
 	'target-not-plain': ({thing, file, option}) =>
-		`${the(thing)} was not saved: "${file}" is no plain file. Name another file with ${option}.`,
-	'source-not-plain': ({file}) => `The export is wanted as a plain file, and "${file}" is none.`,
+		`${the(thing)} wurde nicht gespeichert: „${file}“ ist keine gewöhnliche Datei. Mit ${option} eine andere nennen.`,
+	'source-not-plain': ({file}) => `Der Export muss eine gewöhnliche Datei sein, und „${file}“ ist keine.`,
 };

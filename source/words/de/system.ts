@@ -2,28 +2,30 @@ import type {PlaceOption} from '../../store/store-fault.js';
 
 /** System error names with what they mean at the bench and the way out. */
 const meanings: Readonly<Record<string, (option: PlaceOption) => string>> = {
-	ENOSPC: () => 'the disk is full. Free some space on it, then try again.',
-	EDQUOT: () => 'your share of the disk is used up. Free some space, then try again.',
-	EFBIG: () => 'the system allows no file of that size. Raise the limit on file sizes, then try again.',
+	ENOSPC: () => 'der Datenträger ist voll. Platz schaffen, dann erneut versuchen.',
+	EDQUOT: () => 'der eigene Anteil am Datenträger ist aufgebraucht. Platz schaffen, dann erneut versuchen.',
+	EFBIG: () => 'das System erlaubt keine so große Datei. Die Grenze für Dateigrößen anheben, dann erneut versuchen.',
 	EROFS: (option) =>
-		`the disk can only be read. Make it writable or choose another folder with ${option}, then try again.`,
-	EACCES: () => 'this user has no permission. Put the permissions of the file and its folder right, then try again.',
-	EPERM: () => 'the system does not permit it. Put the permissions of the file and its folder right, then try again.',
-	EISDIR: () => 'a folder stands where the file should be. Move that folder away, then try again.',
-	ENOTDIR: () => 'a file stands where a folder should be. Move that file away, then try again.',
-	EEXIST: () => 'something else stands in its place. Move it away, then try again.',
-	ELOOP: () => 'the links on the way lead round in a circle. Put the links right, then try again.',
+		`der Datenträger lässt nur Lesen zu. Ihn beschreibbar machen oder mit ${option} einen anderen Ordner wählen, dann erneut versuchen.`,
+	EACCES: () =>
+		'dieser Benutzer darf das nicht. Die Rechte von Datei und Ordner richtig setzen, dann erneut versuchen.',
+	EPERM: () => 'das System lässt es nicht zu. Die Rechte von Datei und Ordner richtig setzen, dann erneut versuchen.',
+	EISDIR: () => 'wo die Datei hingehört, liegt ein Ordner. Den Ordner verschieben, dann erneut versuchen.',
+	ENOTDIR: () => 'wo ein Ordner hingehört, liegt eine Datei. Die Datei verschieben, dann erneut versuchen.',
+	EEXIST: () => 'an der Stelle liegt etwas anderes. Es verschieben, dann erneut versuchen.',
+	ELOOP: () => 'die Verweise auf dem Weg führen im Kreis. Die Verweise richten, dann erneut versuchen.',
 	ENOENT: (option) =>
-		`a folder on the way is missing. Put it back or choose another folder with ${option}, then try again.`,
-	ENAMETOOLONG: (option) => `the path is too long. Choose a folder with a shorter path with ${option}.`,
-	EMFILE: () => 'too many files are open. Close other programs or raise the limit (ulimit -n), then try again.',
-	ENFILE: () => 'too many files are open. Close other programs, then try again.',
-	EBUSY: () => 'the file is in use. Close what uses it, then try again.',
-	EXDEV: () => 'the folder lies on two disks. Keep it on one disk, then try again.',
+		`ein Ordner auf dem Weg fehlt. Ihn wieder anlegen oder mit ${option} einen anderen Ordner wählen, dann erneut versuchen.`,
+	ENAMETOOLONG: (option) => `der Pfad ist zu lang. Mit ${option} einen Ordner mit kürzerem Pfad wählen.`,
+	EMFILE: () =>
+		'zu viele Dateien sind offen. Andere Programme schließen oder die Grenze anheben (ulimit -n), dann erneut versuchen.',
+	ENFILE: () => 'zu viele Dateien sind offen. Andere Programme schließen, dann erneut versuchen.',
+	EBUSY: () => 'die Datei ist in Gebrauch. Schließen, was sie benutzt, dann erneut versuchen.',
+	EXDEV: () => 'der Ordner liegt auf zwei Datenträgern. Ihn auf einem halten, dann erneut versuchen.',
 	EIO: (option) =>
-		`the disk reports a fault. Look after the disk, then try again, or choose another one with ${option}.`,
+		`der Datenträger meldet einen Fehler. Ihn prüfen, dann erneut versuchen, oder mit ${option} einen anderen wählen.`,
 };
 
 /** What an error of the system means, by its name, with the way out. */
 export const meaningOf = (system: string, option: PlaceOption = '--data'): string =>
-	meanings[system]?.(option) ?? `${system}. Look at the file and its folder, then try again.`;
+	meanings[system]?.(option) ?? `${system}. Datei und Ordner ansehen, dann erneut versuchen.`;

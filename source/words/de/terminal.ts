@@ -3,14 +3,15 @@ import {meaningOf} from './system.js';
 /** The terminal: why a face cannot be shown, and how the program stopped. */
 export const terminal = {
 	noTerminal:
-		'This needs a terminal for both input and output; use --plain to answer line by line (answers may be piped), or "armdrift compute" for figures from a file.',
-	folderGone: 'The folder that you work in is gone. Change to another one, then try again.',
+		'Hier fehlt ein Terminal für Eingabe und Ausgabe. Mit --plain Zeile für Zeile antworten (auch aus einer Pipe), oder mit „armdrift compute“ aus einer Datei rechnen.',
+	folderGone:
+		'Den Ordner, in dem gearbeitet wird, gibt es nicht mehr. In einen anderen wechseln, dann erneut versuchen.',
 	tooDeep:
-		'What was read is nested too deeply to be used: it was not made by this program. Put a sound copy in its place.',
+		'Das Gelesene ist zu tief verschachtelt: es stammt nicht von diesem Programm. Eine heile Kopie an seine Stelle legen.',
 	/** An error of the system that came unforeseen. */
 	systemFault: ({file, code}: {readonly file: string | undefined; readonly code: string}) =>
-		`${file === undefined ? 'Something' : `"${file}"`} could not be used: ${meaningOf(code)}`,
+		`${file === undefined ? 'Etwas' : `„${file}“`} ist nicht verwendbar: ${meaningOf(code)}`,
 	tooOldNode: ({wanted, found}: {readonly wanted: string; readonly found: string}) =>
-		`armdrift needs Node ${wanted} or newer; this is Node ${found}.`,
-	ownFault: ({message}: {readonly message: string}) => `armdrift stopped by a fault of its own: ${message}`,
+		`armdrift braucht Node ${wanted} oder neuer; hier läuft Node ${found}.`,
+	ownFault: ({message}: {readonly message: string}) => `armdrift brach durch einen eigenen Fehler ab: ${message}`,
 };

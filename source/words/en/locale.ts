@@ -10,6 +10,8 @@ export const locale = {
 	day: (year: number, month: number, day: number): string => `${day} ${months[month - 1] ?? ''} ${year}`,
 	/** A month as it is written: 'May 2026'. */
 	month: (year: number, month: number): string => `${months[month - 1] ?? ''} ${year}`,
+	/** Of units without a sign of their own. */
+	unitNames: {ofForce: 'of tracking force'},
 	/** What stands between the parts of a list, and before its last: 'a, b and c'. */
 	list: {between: ', ', last: ' and '},
 };

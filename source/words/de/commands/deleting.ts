@@ -1,26 +1,27 @@
 import {listed} from '../../numbers.js';
 
-const counted = (count: number): string => `${count} check${count === 1 ? '' : 's'}`;
+const counted = (count: number): string => `${count} ${count === 1 ? 'Prüfung' : 'Prüfungen'}`;
 
 /** What there is of an arm. */
 type OfArm = {readonly name: string; readonly checks: number; readonly hasProfile: boolean};
 
 const partsOf = ({checks, hasProfile}: OfArm): string =>
-	listed([...(checks > 0 ? [counted(checks)] : []), ...(hasProfile ? ['its profile'] : [])]);
+	listed([...(checks > 0 ? [counted(checks)] : []), ...(hasProfile ? ['sein Profil'] : [])]);
 
 /** `armdrift delete`. */
 export const deleting = {
-	nameArm: 'Name the arm to delete: armdrift delete --arm NAME.',
-	nobodyToAsk: 'Nothing was deleted: without a terminal to ask at, give the name of the arm once more with --name.',
-	inputEnded: 'Nothing was deleted: the input ended.',
+	nameArm: 'Den Arm nennen, der gelöscht werden soll: armdrift delete --arm NAME.',
+	nobodyToAsk:
+		'Nichts gelöscht: ohne Terminal ist keine Rückfrage möglich. Den Namen des Arms mit --name noch einmal nennen.',
+	inputEnded: 'Nichts gelöscht: die Eingabe war zu Ende.',
 	otherName: ({given, name}: {readonly given: string; readonly name: string}) =>
-		`Nothing was deleted: "${given}" is not the name of the arm, which is "${name}".`,
+		`Nichts gelöscht: „${given}“ ist nicht der Name des Arms; er heißt „${name}“.`,
 	isOpen: ({name}: {readonly name: string}) =>
-		`Nothing was deleted: a check of "${name}" is open. Start armdrift and finish it, or start another one, which files it as interrupted; then delete again.`,
+		`Nichts gelöscht: eine Prüfung von „${name}“ ist offen. armdrift starten und sie beenden, oder eine andere beginnen, die sie als unterbrochen ablegt; dann erneut löschen.`,
 	unknownArm: ({arm, meant}: {readonly arm: string; readonly meant: string | undefined}) =>
 		meant === undefined
-			? `Nothing was deleted: there is no arm called "${arm}"; see "armdrift list" for the arms that have checks.`
-			: `Nothing was deleted: there is no arm called "${arm}"; did you mean "${meant}"?`,
+			? `Nichts gelöscht: einen Arm „${arm}“ gibt es nicht; Arme mit Prüfungen zeigt „armdrift list“.`
+			: `Nichts gelöscht: einen Arm „${arm}“ gibt es nicht; gemeint „${meant}“?`,
 	/** What is about to go, and where it is kept. */
 	going: ({
 		days,
@@ -32,19 +33,20 @@ export const deleting = {
 		/** How many of the checks have something noted beside them. */
 		readonly remarks: number;
 	}) => {
-		const noted = remarks === 0 ? '' : `, with what is noted beside ${counted(remarks)}`;
-		return `${arm.name}: ${partsOf(arm)}${days.length === 0 ? '' : ` (${days.join(' to ')})`}${noted}.`;
+		const noted = remarks === 0 ? '' : `, mit Notizen zu ${counted(remarks)}`;
+		return `${arm.name}: ${partsOf(arm)}${days.length === 0 ? '' : ` (${days.join(' bis ')})`}${noted}.`;
 	},
 	formerNames: ({names}: {readonly names: readonly string[]}) =>
-		`Called ${listed(names.map((one) => `"${one}"`))} before.`,
-	forGood: ({file}: {readonly file: string}) => `All of it goes for good, once a back-up is written to "${file}".`,
-	typeName: 'Type the name of the arm to delete it: ',
-	gone: (arm: OfArm) => `Deleted ${arm.name}: ${partsOf(arm)}.`,
+		`Hieß früher ${listed(names.map((one) => `„${one}“`))}.`,
+	forGood: ({file}: {readonly file: string}) =>
+		`All das verschwindet endgültig, sobald eine Sicherung in „${file}“ liegt.`,
+	typeName: 'Zum Löschen den Namen des Arms eintippen: ',
+	gone: (arm: OfArm) => `Gelöscht: ${arm.name}, ${partsOf(arm)}.`,
 	wayBack: ({file, command}: {readonly file: string; readonly command: string}) =>
-		`Back-up: "${file}". To bring it back: ${command}`,
-	nothingDeleted: 'Nothing was deleted.',
+		`Sicherung: „${file}“. So kommt alles zurück: ${command}`,
+	nothingDeleted: 'Nichts gelöscht.',
 	stopped: ({file}: {readonly file: string}) =>
-		`Stopped in the middle: all of it is in the back-up "${file}", and the same command again deletes the rest.`,
+		`Mittendrin abgebrochen: alles liegt in der Sicherung „${file}“; derselbe Befehl löscht das Übrige.`,
 	backUpBroken: ({file}: {readonly file: string}) =>
-		`The back-up in "${file}" is not what was written. Look after that disk, or name another file with --backup.`,
+		`Die Sicherung in „${file}“ ist nicht, was geschrieben wurde. Den Datenträger prüfen oder mit --backup eine andere Datei nennen.`,
 };

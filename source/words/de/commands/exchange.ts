@@ -1,6 +1,8 @@
-const counted = (count: number, one: string): string => `${count} ${one}${count === 1 ? '' : 's'}`;
+const counted = (count: number, one: string, several: string): string => `${count} ${count === 1 ? one : several}`;
+const checksCounted = (count: number): string => counted(count, 'Prüfung', 'Prüfungen');
 
-const kinds = {arm: 'arm', cartridge: 'cartridge', tools: 'set of tools'} as const;
+/** Each of them is masculine. */
+const kinds = {arm: 'Arm', cartridge: 'Tonabnehmer', tools: 'Werkzeugsatz'} as const;
 
 type NamedProfile = {readonly kind: keyof typeof kinds; readonly name: string};
 
@@ -24,22 +26,22 @@ const listedParts = ({
 	settings,
 }: Parts & Partial<NewParts>): string =>
 	[
-		...(checks > 0 ? [counted(checks, 'check')] : []),
-		...(remarks > 0 ? [`later notes on ${counted(remarks, 'check')}`] : []),
-		...(profiles > 0 ? [counted(profiles, 'profile')] : []),
-		...(named > 0 ? [`names of ${counted(named, 'profile')}`] : []),
-		...(noted > 0 ? [`what was done to ${counted(noted, 'arm')}`] : []),
-		...(settings ? ['the settings'] : []),
+		...(checks > 0 ? [checksCounted(checks)] : []),
+		...(remarks > 0 ? [`spätere Notizen zu ${checksCounted(remarks)}`] : []),
+		...(profiles > 0 ? [counted(profiles, 'Profil', 'Profile')] : []),
+		...(named > 0 ? [`Namen von ${counted(named, 'Profil', 'Profilen')}`] : []),
+		...(noted > 0 ? [`Arbeiten an ${counted(noted, 'Arm', 'Armen')}`] : []),
+		...(settings ? ['die Einstellungen'] : []),
 	].join(', ');
 
 /** Exports, and what comes of them when they are imported. */
 export const exchange = {
-	tableOfCsv: 'A table goes with --as csv only.',
+	tableOfCsv: 'Eine Tabelle gibt es nur mit --as csv.',
 	nothingFiled: ({dataDir}: {readonly dataDir: string}) =>
-		`No check is on file in "${dataDir}", so the export holds none.`,
-	openLeftOut: 'The check in progress is not in the export: it is not filed yet.',
+		`In „${dataDir}“ ist keine Prüfung abgelegt; der Export enthält keine.`,
+	openLeftOut: 'Die laufende Prüfung fehlt im Export: sie ist noch nicht abgelegt.',
 	otherInside: ({id, holds}: {readonly id: string; readonly holds: string}) =>
-		`The finished check ${id} is left out: its file holds the check ${holds}.`,
+		`Die fertige Prüfung ${id} fehlt im Export: in ihrer Datei steht die Prüfung ${holds}.`,
 
 	head: ({
 		name,
@@ -51,20 +53,20 @@ export const exchange = {
 		readonly checks: number;
 		readonly exportedAt: string;
 		readonly program: string;
-	}) => `${name}: ${counted(checks, 'check')}, exported ${exportedAt} by armdrift ${program}.`,
-	nothingNew: 'Nothing in it is new.',
-	newParts: (parts: NewParts) => `New: ${listedParts(parts)}.`,
-	hereAlready: (parts: Parts) => `Here already: ${listedParts(parts)}.`,
-	added: (parts: NewParts) => `Added: ${listedParts(parts)}.`,
+	}) => `${name}: ${checksCounted(checks)}, exportiert ${exportedAt} mit armdrift ${program}.`,
+	nothingNew: 'Nichts darin ist neu.',
+	newParts: (parts: NewParts) => `Neu: ${listedParts(parts)}.`,
+	hereAlready: (parts: Parts) => `Schon hier: ${listedParts(parts)}.`,
+	added: (parts: NewParts) => `Hinzugefügt: ${listedParts(parts)}.`,
 	checkClash: ({id}: {readonly id: string}) =>
-		`Left out: ${id} is here with other content, and a filed check never changes.`,
-	openHere: ({id}: {readonly id: string}) => `Left out: ${id} is the check in progress here. File it first.`,
+		`Ausgelassen: ${id} hat hier anderen Inhalt, und eine abgelegte Prüfung ändert sich nie.`,
+	openHere: ({id}: {readonly id: string}) => `Ausgelassen: ${id} läuft hier noch. Die Prüfung zuerst ablegen.`,
 	remarkClash: ({id}: {readonly id: string}) =>
-		`Left out: what is noted later on ${id}, because something else is noted here.`,
+		`Ausgelassen: spätere Notizen zu ${id}, denn hier ist etwas anderes notiert.`,
 	profileClash: ({theirs, ours}: {readonly theirs: NamedProfile; readonly ours: NamedProfile}) =>
 		theirs.name === ours.name
-			? `Left out: the ${kinds[theirs.kind]} "${theirs.name}", because one of that name is here with other answers.`
-			: `Left out: the ${kinds[theirs.kind]} "${theirs.name}", because it is here as "${ours.name}".`,
+			? `Ausgelassen: der ${kinds[theirs.kind]} „${theirs.name}“, denn hier hat einer dieses Namens andere Antworten.`
+			: `Ausgelassen: der ${kinds[theirs.kind]} „${theirs.name}“, denn hier heißt er „${ours.name}“.`,
 	profileNamed: ({
 		kind,
 		name,
@@ -80,25 +82,25 @@ export const exchange = {
 		/** Each side gave it a name that the other does not know. */
 		readonly isTwofold: boolean;
 	}) => {
-		if (name !== here) return `Renamed: the ${kinds[kind]} "${here}" is called "${name}" now; both names find it.`;
+		if (name !== here) return `Umbenannt: der ${kinds[kind]} „${here}“ heißt jetzt „${name}“; beide Namen finden ihn.`;
 		return isTwofold
-			? `Two names: the ${kinds[kind]} "${name}" is called "${there}" there. It stays "${name}"; both names find it.`
-			: `Names: the ${kinds[kind]} "${name}" is found under its former names of there too.`;
+			? `Zwei Namen: der ${kinds[kind]} „${name}“ heißt dort „${there}“. Er bleibt „${name}“; beide Namen finden ihn.`
+			: `Namen: auch seine früheren Namen von dort finden den ${kinds[kind]} „${name}“.`;
 	},
-	ownSettings: 'Left out: the settings, because there are settings here already.',
-	unknownKey: ({key}: {readonly key: string}) => `Left out: "${key}", which this version has no place for.`,
-	addIt: 'Add what is new? y / n ',
-	nobodyToAsk: 'Nothing was added: without a terminal to ask at, use --yes.',
-	nothingChanged: 'Nothing was changed.',
+	ownSettings: 'Ausgelassen: die Einstellungen, denn hier gibt es schon welche.',
+	unknownKey: ({key}: {readonly key: string}) => `Ausgelassen: „${key}“, wofür diese Version keinen Platz hat.`,
+	addIt: 'Neues hinzufügen? j / n ',
+	nobodyToAsk: 'Nichts hinzugefügt: ohne Terminal ist keine Rückfrage möglich; --yes angeben.',
+	nothingChanged: 'Nichts geändert.',
 	stopped: ({done, all}: {readonly done: number; readonly all: number}) =>
-		`Stopped: ${done} of ${all} checks were added. The same import again adds the rest.`,
+		`Abgebrochen: ${done} von ${all} Prüfungen sind hinzugefügt. Derselbe Import fügt das Übrige hinzu.`,
 
 	/** Why an export cannot be used, behind `notUsed`. */
 	notUsed: ({file, because}: {readonly file: string; readonly because: string}) =>
-		`The export could not be used from "${file}": ${because}`,
-	notOurs: ({kind}: {readonly kind: string}) => `it is no export of this program (no "kind": "${kind}" in it).`,
-	changedMeanwhile: 'it was changed meanwhile. Start the import again.',
-	cutShort: 'its last line is missing, so it was cut short.',
+		`Der Export in „${file}“ ist nicht verwendbar: ${because}`,
+	notOurs: ({kind}: {readonly kind: string}) => `kein Export dieses Programms (darin fehlt "kind": "${kind}").`,
+	changedMeanwhile: 'die Datei wurde inzwischen geändert. Den Import neu starten.',
+	cutShort: 'die letzte Zeile fehlt, die Datei ist abgeschnitten.',
 	wanted: ({
 		where,
 		found,
@@ -109,21 +111,21 @@ export const exchange = {
 		readonly wanted: 'check' | 'checks' | 'id' | 'text' | 'version';
 	}) => {
 		const wants = {
-			check: 'a check',
-			checks: 'a list of checks',
-			id: 'the id of the check in its record',
-			text: 'a text',
-			version: 'a whole number from 1',
+			check: 'eine Prüfung',
+			checks: 'eine Liste von Prüfungen',
+			id: 'die Kennung der Prüfung wie in „record“',
+			text: 'ein Text',
+			version: 'eine ganze Zahl ab 1',
 		};
-		return `${where}: found ${found}. Wanted: ${wants[wanted]}.`;
+		return `${where}: gefunden ${found}. Nötig: ${wants[wanted]}.`;
 	},
-	checkInLine: ({line}: {readonly line: number}) => `line ${line}: check`,
-	twice: ({key}: {readonly key: string}) => `the key "${key}" stands in it twice.`,
+	checkInLine: ({line}: {readonly line: number}) => `Zeile ${line}: check`,
+	twice: ({key}: {readonly key: string}) => `der Schlüssel „${key}“ steht zweimal darin.`,
 	checkTwice: ({where, id}: {readonly where: string; readonly id: string}) =>
-		`${where}.id: the check ${id} stands in it twice.`,
+		`${where}.id: die Prüfung ${id} steht zweimal darin.`,
 	practice: ({where, id}: {readonly where: string; readonly id: string}) =>
-		`${where}: the check ${id} is practice on an invented arm. Take it out of the file.`,
-	notIssued: ({where}: {readonly where: string}) => `${where}.record.issued is not what is wanted here.`,
-	forbiddenKey: ({where}: {readonly where: string}) => `${where} has a key "__proto__", which would be lost.`,
-	tooDeep: ({where}: {readonly where: string}) => `${where} is nested too deeply.`,
+		`${where}: die Prüfung ${id} ist eine Übung an einem erfundenen Arm. Sie aus der Datei nehmen.`,
+	notIssued: ({where}: {readonly where: string}) => `${where}.record.issued ist nicht, was hier nötig ist.`,
+	forbiddenKey: ({where}: {readonly where: string}) => `${where} hat einen Schlüssel "__proto__", der verloren ginge.`,
+	tooDeep: ({where}: {readonly where: string}) => `${where} ist zu tief verschachtelt.`,
 };

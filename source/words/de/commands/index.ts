@@ -12,39 +12,38 @@ type ArmMeant = {
 
 const hasPastCheck = ({arm, meant}: ArmMeant): string =>
 	meant === undefined
-		? `There is no past check of "${arm}"; see "armdrift list" for the arms that have any.`
-		: `There is no past check of "${arm}"; did you mean "${meant}"?`;
+		? `Von „${arm}“ gibt es keine frühere Prüfung; Arme mit Prüfungen zeigt „armdrift list“.`
+		: `Von „${arm}“ gibt es keine frühere Prüfung; gemeint „${meant}“?`;
 
 /** The subcommands: what they print, and why they refuse. Names and paths are as they came. */
 export const commands = {
-	outputFailed: ({code}: {readonly code: string}) => `Standard output could not be written (${code}).`,
+	outputFailed: ({code}: {readonly code: string}) => `Schreiben auf die Standardausgabe ging nicht (${code}).`,
 	optionRefused: ({option, because}: {readonly option: string; readonly because: string}) => `${option}: ${because}`,
 	compute: {
-		oneOnly: 'Give one of these only: a file, --id or --schema.',
-		nameFile: 'Name a FILE to read, or send a document to standard input: armdrift compute FILE.',
-		noFile: ({name}: {readonly name: string}) => `${name}: no such file.`,
+		oneOnly: 'Nur eines angeben: eine Datei, --id oder --schema.',
+		nameFile: 'Eine DATEI nennen oder ein Dokument auf die Standardeingabe geben: armdrift compute DATEI.',
+		noFile: ({name}: {readonly name: string}) => `${name}: diese Datei gibt es nicht.`,
 		notRead: ({name, code}: {readonly name: string; readonly code: string | undefined}) =>
-			`${name}: could not be read (${code ?? 'unknown reason'}).`,
+			`${name}: nicht lesbar (${code ?? 'Grund unbekannt'}).`,
 		notJson: ({name, reason}: {readonly name: string; readonly reason: string}) =>
-			`${name}: not a JSON document (${reason}).`,
+			`${name}: kein JSON-Dokument (${reason}).`,
 		tooLarge: ({name, mostMb}: {readonly name: string; readonly mostMb: number}) =>
-			`${name}: larger than ${mostMb} MB, which no document is.`,
-		noFigure: ({name}: {readonly name: string}) =>
-			`${name}: its numbers are so large or so small that no figure can be worked out from them.`,
+			`${name}: größer als ${mostMb} MB; so groß ist kein Dokument.`,
+		noFigure: ({name}: {readonly name: string}) => `${name}: die Zahlen darin sind zu groß oder zu klein zum Rechnen.`,
 		fault: ({at, sentence}: {readonly at: string; readonly sentence: string}) => `${at}: ${sentence}`,
 	},
 	/** An arm that was named by a part of its name. */
 	armNamed: {
-		taken: ({typed, arm}: {readonly typed: string; readonly arm: string}) => `"${typed}" is taken for "${arm}".`,
+		taken: ({typed, arm}: {readonly typed: string; readonly arm: string}) => `„${typed}“ steht für „${arm}“.`,
 		takenOrNew: ({typed, arm}: {readonly typed: string; readonly arm: string}) =>
-			`"${typed}" is taken for "${arm}". To check another arm, start armdrift without --arm.`,
+			`„${typed}“ steht für „${arm}“. Für einen anderen Arm armdrift ohne --arm starten.`,
 		several: ({typed, arms}: {readonly typed: string; readonly arms: readonly string[]}) =>
-			`"${typed}" fits several arms: ${listed(arms.map((one) => `"${one}"`))}. Type more of the name.`,
+			`„${typed}“ passt auf mehrere Arme: ${listed(arms.map((one) => `„${one}“`))}. Mehr vom Namen eintippen.`,
 	},
 	list: {
-		none: ({dataDir}: {readonly dataDir: string}) => `There are no past checks in "${dataDir}".`,
+		none: ({dataDir}: {readonly dataDir: string}) => `In „${dataDir}“ gibt es keine früheren Prüfungen.`,
 		noneOfArm: hasPastCheck,
-		noneSuch: 'No past check is like that.',
+		noneSuch: 'Keine frühere Prüfung passt dazu.',
 		unknownVerdict: ({
 			verdict,
 			meant,
@@ -55,32 +54,33 @@ export const commands = {
 			readonly known: readonly string[];
 		}) =>
 			meant === undefined
-				? `There is no verdict "${verdict}"; there are: ${known.join(', ')}.`
-				: `There is no verdict "${verdict}"; did you mean "${meant}"?`,
+				? `Ein Urteil „${verdict}“ gibt es nicht; es gibt: ${known.join(', ')}.`
+				: `Ein Urteil „${verdict}“ gibt es nicht; gemeint „${meant}“?`,
 	},
 	due: {
-		none: 'No arm has a date for its next check, or none in that time.',
+		none: 'Kein Arm hat einen Termin für die nächste Prüfung, oder keinen in dieser Zeit.',
 		noneOfArm: hasPastCheck,
-		noCalendar: 'No arm has a date for its next check, so there is no calendar to write.',
-		lastCheck: ({date, because}: {readonly date: string; readonly because: string}) => `last check ${date}. ${because}`,
+		noCalendar: 'Kein Arm hat einen Termin für die nächste Prüfung; der Kalender wäre leer.',
+		lastCheck: ({date, because}: {readonly date: string; readonly because: string}) =>
+			`letzte Prüfung ${date}. ${because}`,
 		written: ({arms, cancelled, file}: {readonly arms: number; readonly cancelled: number; readonly file: string}) => {
-			const dates = arms === 0 ? 'no date' : arms === 1 ? 'the date of one arm' : `the dates of ${arms} arms`;
-			const taken = cancelled === 0 ? '' : `, and took away ${cancelled === 1 ? 'one' : cancelled} set aside`;
-			return `Wrote ${dates} to "${file}"${taken}.`;
+			const dates = arms === 0 ? 'kein Termin' : arms === 1 ? 'der Termin eines Arms' : `die Termine von ${arms} Armen`;
+			const taken = cancelled === 0 ? '' : `; ${cancelled === 1 ? 'einer' : cancelled} gestrichen (Arm beiseite)`;
+			return `In „${file}“ geschrieben: ${dates}${taken}.`;
 		},
 	},
 	report: {
-		none: ({dataDir}: {readonly dataDir: string}) => `There is no past check in "${dataDir}" to report on.`,
+		none: ({dataDir}: {readonly dataDir: string}) => `In „${dataDir}“ gibt es keine frühere Prüfung für einen Bericht.`,
 		noneOfArm: hasPastCheck,
 		open: ({id}: {readonly id: string}) =>
-			`Check ${id} is still open: come to its end first, then its report can be written.`,
+			`Die Prüfung ${id} ist noch offen: erst beenden, dann den Bericht schreiben.`,
 		ofOtherArm: ({id, of, arm}: {readonly id: string; readonly of: string; readonly arm: string}) =>
-			`Check ${id} is one of "${of}", not of "${arm}": leave one of the two out.`,
+			`Die Prüfung ${id} gehört zu „${of}“, nicht zu „${arm}“: eines von beiden weglassen.`,
 		noneCounts: ({arm}: {readonly arm: string}) =>
-			`No check of "${arm}" counts: all are void or without figures. Name one of them by its id, see "armdrift list".`,
-		written: ({file}: {readonly file: string}) => `Wrote the report to "${file}".`,
-		allOrOne: 'Give an id or --all, not both.',
-		folderWanted: 'Name the folder for the reports with --out.',
+			`Von „${arm}“ zählt keine Prüfung: alle sind ungültig oder ohne Zahlen. Eine mit ihrer Kennung nennen, siehe „armdrift list“.`,
+		written: ({file}: {readonly file: string}) => `Bericht in „${file}“ geschrieben.`,
+		allOrOne: 'Eine Kennung oder --all angeben, nicht beides.',
+		folderWanted: 'Den Ordner für die Berichte mit --out nennen.',
 	},
 	exchange: {
 		...exchange,
@@ -91,26 +91,26 @@ export const commands = {
 	delete: deleting,
 	practice: {
 		/** Marks the folder of practice data. */
-		mark: 'Checks of invented tonearms, made with "armdrift practice". No reading in this folder is real.\nIt can be removed at any time; nothing else depends on it.\n',
+		mark: 'Prüfungen erfundener Tonarme, mit „armdrift practice“ gemacht. Kein Messwert in diesem Ordner ist echt.\nEr kann jederzeit gelöscht werden; nichts anderes hängt an ihm.\n',
 		noArm: ({arm, meant}: ArmMeant) =>
 			meant === undefined
-				? `There is no practice arm "${arm}"; see "armdrift practice --arms".`
-				: `There is no practice arm "${arm}"; did you mean "${meant}"?`,
+				? `Einen Übungsarm „${arm}“ gibt es nicht; siehe „armdrift practice --arms“.`
+				: `Einen Übungsarm „${arm}“ gibt es nicht; gemeint „${meant}“?`,
 		unknownArm: ({arm}: {readonly arm: string}) =>
-			`The practice check that is open is of an arm "${arm}", which this version of the program does not have: begin another one.`,
-		seedWanted: ({most}: {readonly most: number}) => `Wanted: --seed with a whole number from 0 to ${most}.`,
+			`Die offene Übung ist von einem Arm „${arm}“, den diese Version nicht hat: eine andere beginnen.`,
+		seedWanted: ({most}: {readonly most: number}) => `Nötig: --seed mit einer ganzen Zahl von 0 bis ${most}.`,
 	},
 	/** What lies where: the name of each place. */
 	paths: {
-		data: 'data',
-		checks: 'filed checks',
-		index: 'index',
-		reports: 'reports',
-		backups: 'back-ups',
-		practice: 'practice',
+		data: 'Daten',
+		checks: 'abgelegte Prüfungen',
+		index: 'Index',
+		reports: 'Berichte',
+		backups: 'Sicherungen',
+		practice: 'Übung',
 	},
 	help: {
-		oneOnly: 'Give a topic or --man, not both.',
+		oneOnly: 'Ein Thema oder --man angeben, nicht beides.',
 		unknown: ({
 			topic,
 			meant,
@@ -121,65 +121,66 @@ export const commands = {
 			readonly known: readonly string[];
 		}) =>
 			meant === undefined
-				? `There is no topic or command "${topic}"; there are: ${known.join(', ')}.`
-				: `There is no topic or command "${topic}"; did you mean "${meant}"?`,
-		topics: 'Topics (armdrift help TOPIC):',
-		commands: '\nCommands (armdrift help COMMAND):',
-		more: '\nOptions and examples: armdrift --help\nAll of it as a manual page: armdrift --man | man -l -\n',
+				? `Ein Thema oder einen Befehl „${topic}“ gibt es nicht; es gibt: ${known.join(', ')}.`
+				: `Ein Thema oder einen Befehl „${topic}“ gibt es nicht; gemeint „${meant}“?`,
+		topics: 'Themen (armdrift help THEMA):',
+		commands: '\nBefehle (armdrift help BEFEHL):',
+		more: '\nOptionen und Beispiele: armdrift --help\nAlles als Handbuchseite: armdrift --man | man -l -\n',
 		/** Headings of the manual page, which are set in capitals there, and its first line. */
 		man: {
-			name: 'NAME',
-			synopsis: 'SYNOPSIS',
-			description: 'DESCRIPTION',
-			options: 'OPTIONS',
-			commands: 'COMMANDS',
-			examples: 'EXAMPLES',
-			usage: '[options]',
-			about: 'check a tonearm at the bench',
+			name: 'BEZEICHNUNG',
+			synopsis: 'ÜBERSICHT',
+			description: 'BESCHREIBUNG',
+			options: 'OPTIONEN',
+			commands: 'BEFEHLE',
+			examples: 'BEISPIELE',
+			usage: '[Optionen]',
+			about: 'einen Tonarm an der Werkbank prüfen',
 		},
 	},
 	/** The workbench on the disk: checks that are started, repeated and marked. */
 	desk: {
-		newArm: 'a new arm',
-		itsEnd: 'its end',
-		nothingOpen: 'There is no unfinished check; start a new one.',
-		cameToEnd: 'That check had come to its end; it is filed now, see past checks.',
-		voidAlready: ({reason}: {readonly reason: string}) => `That check is void already: ${reason}.`,
-		notVoid: 'That check is not void.',
+		newArm: 'neuer Arm',
+		itsEnd: 'Ende',
+		nothingOpen: 'Es gibt keine unfertige Prüfung; eine neue beginnen.',
+		cameToEnd: 'Diese Prüfung war zu Ende; sie ist jetzt abgelegt, siehe „frühere Prüfungen“.',
+		voidAlready: ({reason}: {readonly reason: string}) => `Diese Prüfung ist schon ungültig: ${reason}.`,
+		notVoid: 'Diese Prüfung ist nicht ungültig.',
 		/** What is noted beside one check, or beside all of them, cannot be read. */
 		countsNotKnown: ({sentence, ofAll}: {readonly sentence: string; readonly ofAll: boolean}) =>
 			ofAll
-				? `${sentence} Until then nobody knows which checks are void: all are left out of comparisons, trend and due dates.`
-				: `${sentence} Until then nobody knows whether the check is void: it is left out of comparisons, trend and due dates.`,
+				? `${sentence} Bis dahin ist unbekannt, welche Prüfungen ungültig sind: Vergleich, Trend und Fälligkeit lassen alle aus.`
+				: `${sentence} Bis dahin ist unbekannt, ob die Prüfung ungültig ist: Vergleich, Trend und Fälligkeit lassen sie aus.`,
 		filedElsewhere: ({filed, own}: {readonly filed: string; readonly own: string}) =>
-			`This check was filed from elsewhere meanwhile, with other answers, as ${filed}. Yours goes on as ${own}: both are kept.`,
-		nothingToRepeat: 'No arm has a past check to repeat; start a full one.',
+			`Diese Prüfung wurde inzwischen anderswo abgelegt, mit anderen Antworten, als ${filed}. Die hiesige geht als ${own} weiter: beide bleiben.`,
+		nothingToRepeat: 'Kein Arm hat eine frühere Prüfung zum Wiederholen; eine volle beginnen.',
 		nothingToRepeatOf: ({arm, meant}: ArmMeant) =>
 			meant === undefined
-				? `There is no past check of "${arm}" to repeat; start a full one with --arm.`
-				: `There is no past check of "${arm}" to repeat; did you mean "${meant}"?`,
+				? `Von „${arm}“ gibt es keine frühere Prüfung zum Wiederholen; mit --arm eine volle beginnen.`
+				: `Von „${arm}“ gibt es keine frühere Prüfung zum Wiederholen; gemeint „${meant}“?`,
 		listedWrongly: ({id, dataDir}: {readonly id: string; readonly dataDir: string}) =>
-			`The check ${id} is listed under another arm than its own. Remove the folder "index" in "${dataDir}": it is made anew from the checks.`,
-		remarkInTheWay: ({sentence}: {readonly sentence: string}) => `${sentence} Move that file away, then delete again.`,
+			`Die Prüfung ${id} steht im Index unter dem falschen Arm. Den Ordner „index“ in „${dataDir}“ löschen: er entsteht neu aus den Prüfungen.`,
+		remarkInTheWay: ({sentence}: {readonly sentence: string}) =>
+			`${sentence} Diese Datei verschieben, dann erneut löschen.`,
 	},
 	/** The last lines on the normal screen: what is saved or filed, and how to go on. */
 	parting: {
 		saved: ({arm, step}: {readonly arm: string; readonly step: string}) =>
-			`Saved: the check of ${arm} stands at '${step}'.`,
+			`Gespeichert: die Prüfung „${arm}“ steht bei „${step}“.`,
 		practiceSaved: ({arm, step}: {readonly arm: string; readonly step: string}) =>
-			`PRACTICE saved: ${arm} stands at '${step}'.`,
+			`ÜBUNG gespeichert: „${arm}“ steht bei „${step}“.`,
 		waiting: ({arm, step, goOn}: {readonly arm: string; readonly step: string; readonly goOn: string}) =>
-			`The check of ${arm} still waits at '${step}'. Go on with: ${goOn}`,
-		goOn: ({goOn}: {readonly goOn: string}) => `Go on with: ${goOn}`,
+			`Die Prüfung „${arm}“ wartet noch bei „${step}“. Weiter mit: ${goOn}`,
+		goOn: ({goOn}: {readonly goOn: string}) => `Weiter mit: ${goOn}`,
 		goOnWithDeck: ({isReady, goOn}: {readonly isReady: boolean; readonly goOn: string}) =>
-			isReady ? `Deck ready to play. Go on with: ${goOn}` : `Deck not ready to play. Go on with: ${goOn}`,
-		nothingOpen: 'Left; no check is open.',
+			isReady ? `Laufwerk spielbereit. Weiter mit: ${goOn}` : `Laufwerk nicht spielbereit. Weiter mit: ${goOn}`,
+		nothingOpen: 'Beendet; keine Prüfung ist offen.',
 		filed: ({id, verdict}: {readonly id: string; readonly verdict: string | null | undefined}) =>
-			`Filed as ${id}: ${verdict ?? 'no verdict'}.`,
+			`Abgelegt als ${id}: ${verdict ?? 'kein Urteil'}.`,
 		practiceFiled: ({id, verdict}: {readonly id: string; readonly verdict: string | null | undefined}) =>
-			`PRACTICE, filed as ${id}: ${verdict ?? 'no verdict'}.`,
-		deckNotReady: 'Deck NOT ready to play: see its put-back list under past checks.',
-		deckReady: 'Deck ready to play; volume down for the first record.',
-		practiceReport: ({command}: {readonly command: string}) => `Report on it: ${command}`,
+			`ÜBUNG, abgelegt als ${id}: ${verdict ?? 'kein Urteil'}.`,
+		deckNotReady: 'Laufwerk NICHT spielbereit: Zurückbauen unter „frühere Prüfungen“.',
+		deckReady: 'Laufwerk spielbereit; bei der ersten Platte leise drehen.',
+		practiceReport: ({command}: {readonly command: string}) => `Bericht dazu: ${command}`,
 	},
 };

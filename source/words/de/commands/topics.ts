@@ -24,9 +24,9 @@ export const topics: readonly Topic[] = [
 	practising,
 	{
 		name: 'words',
-		title: 'what the words of the program mean',
+		title: 'was die Wörter des Programms bedeuten',
 		blocks: [
-			'One word for one thing, on every screen.',
+			'Ein Wort für eine Sache, auf jedem Bildschirm.',
 			{rows: glossary.map(({term, meaning}) => [term, meaning] as const)},
 		],
 	},

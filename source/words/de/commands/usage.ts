@@ -13,18 +13,18 @@ export type UsageFaultValues = {
 
 /** Why a command line cannot be used. */
 export const usage: Sentences<UsageFaultValues> = {
-	'argument-missing': ({command, name}) => `<${name}> is missing. Type it behind "armdrift ${command}".`,
-	'value-missing': ({flags}) => `Type a value behind ${flags}.`,
-	'option-missing': ({command, flags}) => `armdrift ${command} needs ${flags}. See "armdrift help ${command}".`,
+	'argument-missing': ({command, name}) => `<${name}> fehlt. Hinter „armdrift ${command}“ eintippen.`,
+	'value-missing': ({flags}) => `Hinter ${flags} einen Wert eintippen.`,
+	'option-missing': ({command, flags}) => `armdrift ${command} braucht ${flags}. Siehe „armdrift help ${command}“.`,
 	'option-unknown': ({flag, meant}) =>
 		meant === undefined
-			? `There is no option '${flag}'. See "armdrift --help".`
-			: `There is no option '${flag}'. Did you mean '${meant}'?`,
+			? `Eine Option „${flag}“ gibt es nicht. Siehe „armdrift --help“.`
+			: `Eine Option „${flag}“ gibt es nicht. Gemeint „${meant}“?`,
 	'command-unknown': ({typed, meant, known}) =>
 		meant === undefined
-			? `There is no command '${typed}'. The commands are: ${known.join(', ')}.`
-			: `There is no command '${typed}'. Did you mean '${meant}'?`,
+			? `Einen Befehl „${typed}“ gibt es nicht. Die Befehle sind: ${known.join(', ')}.`
+			: `Einen Befehl „${typed}“ gibt es nicht. Gemeint „${meant}“?`,
 	'too-many': ({command, most, given}) =>
-		`armdrift ${command} takes ${plural(most, {one: '1 word', other: `${most} words`})}, and got ${given}. Put a name with blanks in quotation marks.`,
-	'value-wrong': ({of, typed, wanted}) => `'${typed}' does not fit ${of}. ${wanted}`,
+		`armdrift ${command} nimmt ${plural(most, {one: '1 Wort', other: `${most} Wörter`})}, bekam aber ${given}. Einen Namen mit Leerzeichen in Anführungszeichen setzen.`,
+	'value-wrong': ({of, typed, wanted}) => `„${typed}“ passt nicht zu ${of}. ${wanted}`,
 };

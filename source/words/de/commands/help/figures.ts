@@ -1,88 +1,95 @@
 import limits from '../../../../../shared/limits.json' with {type: 'json'};
+import {plainNumber} from '../../../numbers.js';
 import {limitsOfMethod} from '../../reports/method.js';
 import type {Topic} from '../topics.js';
 
 /** A number and its sign stay on one line. */
-const pct = (limit: {readonly value: number}): string => `${limit.value}\u00A0%`;
+const pct = (limit: {readonly value: number}): string => `${plainNumber(limit.value)}\u00A0%`;
 
 /** What the figures of the probe and of the bias mean. */
 export const onFigures: readonly Topic[] = [
 	{
 		name: 'figures',
-		title: 'how to read the figures and the verdict, limits of the method',
+		title: 'wie Zahlen und Urteil zu lesen sind, Grenzen des Verfahrens',
 		blocks: [
-			'All figures are percent of the playing force, and every ± is for 95 %.',
+			'Alle Zahlen sind Prozent der Abspielkraft, und jedes ± gilt für 95 %.',
 			{
 				rows: [
 					[
-						'pull',
-						`the middle of both limits: what leads, bearings and level do; out is toward the rim. Good to ${pct(limits.pullGoodPct)}, usable to ${pct(limits.pullUsablePct)}`,
+						'Zug',
+						`die Mitte beider Grenzen: was Litzen, Lager und Neigung bewirken; außen heißt zum Rand. Gut bis ${pct(limits.pullGoodPct)}, brauchbar bis ${pct(limits.pullUsablePct)}`,
 					],
 					[
-						'friction',
-						`the distance between the limits, the hold band of the trade. Good to ${pct(limits.bandGoodPct)}, usable to ${pct(limits.bandUsablePct)}`,
+						'Reibung',
+						`der Abstand der Grenzen, in der Branche auch Halteband. Gut bis ${pct(limits.bandGoodPct)}, brauchbar bis ${pct(limits.bandUsablePct)}`,
 					],
-					['breakaway', 'half the friction: the force that just moves the arm either way'],
+					['Losbrechkraft', 'die halbe Reibung: so viel bewegt den Arm gerade, in jede Richtung'],
 					[
-						"tilt's share",
-						`what the tilt of the deck makes of the pull. It is shown beside the pull and never taken off: the cure is to level the deck. Good to a quarter of the good pull (${pct({value: limits.pullGoodPct.value / 4})})`,
+						'Anteil der Neigung',
+						`was die Neigung des Laufwerks am Zug ausmacht. Er steht neben dem Zug und wird nie abgezogen: Abhilfe ist, das Laufwerk waagrecht zu stellen. Gut bis zu einem Viertel des guten Zugs (${pct({value: limits.pullGoodPct.value / 4})})`,
 					],
 				],
 			},
-			'These limits are defaults of this program, from memory of trade practice; no published limits were found. You can change them in the settings. A verdict is given only where the figure and its whole ± lie on one side of a limit:',
+			'Diese Grenzen sind Vorgaben dieses Programms, aus der Erinnerung an die Praxis; veröffentlichte Grenzen fanden sich nicht. In den Einstellungen sind sie änderbar. Ein Urteil gibt es nur, wo die Zahl mit ihrem ganzen ± auf einer Seite einer Grenze liegt:',
 			{
 				rows: [
-					['good, usable', 'leave it'],
-					['beyond', 'the causes are named, with what to do next and who does it'],
+					['gut, brauchbar', 'lassen'],
+					['außerhalb', 'die Ursachen sind genannt, mit dem nächsten Schritt und wer ihn tut'],
 					[
-						'undecided',
-						'the ± reaches over a limit. First comes what is sure (usable, maybe good), then what would decide it: so many rounds more, a finer reading step, or nothing, because the figure lies on the limit',
+						'unentschieden',
+						'das ± reicht über eine Grenze. Zuerst kommt, was sicher ist (brauchbar bis gut), dann, was entscheiden würde: so viele Runden mehr, ein feinerer Ableseschritt, oder nichts, weil die Zahl auf der Grenze liegt',
 					],
 				],
 			},
-			'Five different things have five words:',
+			'Fünf verschiedene Dinge haben fünf Wörter:',
 			{
 				rows: [
-					['not measured', 'no reading was taken'],
-					['off scale', 'the reading reached the end of the scale and gives no figure'],
-					['undecided', 'the ± reaches over a limit'],
-					['interrupted', 'the check did not come to its end, and the deck was not put back'],
-					['overridden', 'a step was passed all the same; its reason stands beside the verdict for good'],
+					['nicht gemessen', 'es gibt keinen Messwert'],
+					['Skalenende', 'der Messwert erreichte das Ende der Skala und ergibt keine Zahl'],
+					['unentschieden', 'das ± reicht über eine Grenze'],
+					['unterbrochen', 'die Prüfung kam nicht zum Ende, und das Laufwerk wurde nicht zurückgebaut'],
+					[
+						'übergangen',
+						'ein Schritt genügte nicht, und es ging trotzdem weiter; der Grund steht für immer neben dem Urteil',
+					],
 				],
 			},
-			'Limits of the method:',
+			'Grenzen des Verfahrens:',
 			...limitsOfMethod,
 		],
 	},
 	{
 		name: 'bias',
-		title: 'setting the bias (anti-skating) device by readings',
+		title: 'die Antiskating-Vorrichtung nach Messwerten einstellen',
 		blocks: [
-			'Start it from the verdict: of a sound arm at once, else under "another way". It goes on with the bias device switched on. Where the friction is beyond limits, cure that first: bias cannot be set finer than half of it.',
-			'The groove drags at the stylus. The line from stylus to pivot is no tangent of the groove, so that makes a torque toward the spindle. Bias must cancel it: drag × φ, where φ is the sine of the angle between groove tangent and that line. It follows from effective length and pivot distance alone. So for each radius there is a wanted reading: 100 × drag × φ percent, toward the rim. Own pull and bias together must make it.',
-			'Figures and curve are percent of the playing force. What you are to set is printed as your gauge will show it, to its step: percent of the force that it carries (guard included), its own zero added.',
+			'Vom Urteil aus beginnen: bei einem gesunden Arm sofort, sonst unter „ein anderer Weg“. Von da an ist das Antiskating an. Liegt die Reibung außerhalb der Grenzen, zuerst sie beheben: feiner als die halbe Reibung lässt sich Antiskating nicht einstellen.',
+			'Die Rille zieht an der Nadel. Die Linie von der Nadel zum Drehpunkt ist keine Tangente der Rille; so entsteht ein Drehmoment zur Achse hin. Antiskating muss es aufheben: Rillenreibung × φ; φ ist der Sinus des Winkels zwischen Rillentangente und dieser Linie. Er folgt allein aus effektiver Länge und Montageabstand. So gibt es für jeden Radius einen Sollwert: 100 × Rillenreibung × φ Prozent, zum Rand hin. Eigener Zug und Antiskating zusammen müssen ihn ergeben.',
+			'Zahlen und Kurve sind Prozent der Abspielkraft. Was einzustellen ist, steht so da, wie der Kraftmesser es zeigen wird, auf seinen Schritt genau: in Prozent der Kraft, die er trägt (mit Nadelschutz), seine Nullanzeige eingerechnet.',
 			{
 				rows: [
 					[
-						'drag',
-						'groove drag over tracking force. Assumed: 0.30; you can set it from 0.15 to 0.60. No published figure could be read, so the picture shows ± 0.05 beside it. To set finer than that is false precision',
+						'Rillenreibung',
+						'Rillenkraft durch Auflagekraft. Angenommen: 0,30; einstellbar von 0,15 bis 0,60. Ein veröffentlichter Wert war nicht zu finden, darum zeigt das Bild ± 0,05 daneben. Feiner einzustellen täuscht Genauigkeit vor',
 					],
-					['own pull', 'read in the probe, with the bias off'],
-					['bias alone', 'reading with the bias on, less the own pull at that radius'],
-					['left over', 'reading less wanted reading: above zero is too much bias, below zero too little'],
+					['eigener Zug', 'bei der Messung gefunden, ohne Antiskating'],
+					['nur Antiskating', 'Messwert mit Antiskating, minus eigener Zug an diesem Radius'],
+					['Rest', 'Messwert minus Sollwert: über null zu viel Antiskating, unter null zu wenig'],
 					[
-						'best setting',
-						'the factor on the present bias that makes what is left over at worst between 60 and 146 mm smallest. First comes the reading to set the gauge to at each radius, because that is what a hand can set',
+						'beste Einstellung',
+						'der Faktor auf das jetzige Antiskating, der den größten Rest zwischen 60 und 146 mm am kleinsten macht. Zuerst steht der Messwert, auf den der Kraftmesser an jedem Radius zu bringen ist, denn den kann eine Hand einstellen',
 					],
-					['friction hides', 'half the largest friction: no setting can be read finer, so below it you stop'],
 					[
-						'inner, outer wall',
-						'how the load divides between the groove walls while a record plays. The wall gives the torque that is left over, divided by the cosine of that angle, a little more than the torque itself',
+						'Reibung verdeckt',
+						'die Hälfte der größten Reibung: feiner ist keine Einstellung ablesbar, darunter aufhören',
+					],
+					[
+						'Rillenwand',
+						'wie sich die Last beim Abspielen auf innere und äußere Rillenwand verteilt. Die Wand nimmt das übrige Drehmoment auf, geteilt durch den Kosinus jenes Winkels, etwas mehr als das Drehmoment selbst',
 					],
 				],
 			},
-			'Each setting keeps its readings, the best one is marked, and you can go back to it.',
-			'For a weighted lever with a pulley, or a thread over a loop, the program asks the place of the lever, or the angle of the thread, at each radius. That says how evenly the weight acts, and what another thread length or pulley place would gain. It is a guide; the next readings decide.',
+			'Jede Einstellung behält ihre Messwerte, die beste ist bezeichnet, und der Weg zurück zu ihr steht offen.',
+			'Bei einem Hebel mit Gewicht und Rolle oder einem Faden durch eine Führung fragt das Programm an jedem Radius nach der Stellung des Hebels oder dem Winkel des Fadens. Das zeigt, wie gleichmäßig das Gewicht wirkt und was eine andere Fadenlänge oder ein anderer Ort der Rolle brächte. Das ist ein Anhaltspunkt; die nächsten Messwerte entscheiden.',
 		],
 	},
 ];

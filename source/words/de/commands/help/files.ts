@@ -5,18 +5,18 @@ import type {Topic} from '../topics.js';
 export const onFiles: readonly Topic[] = [
 	{
 		name: 'files',
-		title: 'reports, exports, imports, the calendar',
+		title: 'Berichte, Export, Import, Kalender',
 		blocks: [
-			'A report of a check, of an arm over the years, or of every check: a page for reading and printing, markdown for an e-mail, or a page for the maker of the arm.',
+			'Ein Bericht einer Prüfung, eines Arms über die Jahre oder jeder Prüfung: eine Seite zum Lesen und Drucken, markdown für eine E-Mail, oder eine Seite für den Hersteller des Arms.',
 			{
 				lines: [
 					'armdrift report --as html --out check.html',
-					'armdrift report --arm "north deck" --as html --out arm.html',
-					'armdrift report --all --as html --out FOLDER',
+					'armdrift report --arm "Laufwerk Nord" --as html --out arm.html',
+					'armdrift report --all --as html --out ORDNER',
 				],
 			},
-			'With --all each check gets a file of its own; with --arm too, only those of one arm. A report is one file: no script, nothing from outside. That of a check begins with one page for the owner of the arm; the rest is for whoever sets it up. On the page of a past check one key writes it: it then lies in reports/ in the data folder, under the id of its check, and opens where there is a desktop. On paper every page names arm and day in Chromium 131 and later; other browsers may leave that out.',
-			'An export carries everything but the check in progress, one check a line (JSON Lines). The same data make the same export, whichever way they came.',
+			'Mit --all bekommt jede Prüfung eine eigene Datei; zusammen mit --arm nur die eines Arms. Ein Bericht ist eine Datei: kein Skript, nichts von außen. Der einer Prüfung beginnt mit einer Seite für den Besitzer des Arms; das Übrige ist für den, der ihn einstellt. Auf der Seite einer früheren Prüfung schreibt ihn eine Taste: er liegt dann in reports/ im Datenordner, unter der Kennung der Prüfung, und öffnet sich, wo es einen Desktop gibt. Auf Papier nennt jede Seite Arm und Tag, in Chromium ab 131; andere Browser lassen das womöglich weg.',
+			'Ein Export enthält alles außer der laufenden Prüfung, eine Prüfung je Zeile (JSON Lines). Gleiche Daten ergeben den gleichen Export, woher sie auch kamen.',
 			{
 				lines: [
 					'armdrift export --as json --out all.jsonl',
@@ -25,29 +25,29 @@ export const onFiles: readonly Topic[] = [
 					'armdrift import all.jsonl',
 				],
 			},
-			'An import first shows what is new. It overwrites nothing, and the same import twice adds nothing. An arm that was renamed on either side is one arm with all its names afterwards. Where both sides renamed it the name of here stays, and that is said. Exports of earlier versions, a single JSON document, are still imported, up to 512 MB.',
-			'The CSV has one row a probe radius, in percent of the playing force, + toward the rim, ± for 95 %. With --table bias it has one row a round that was read with the bias on, in the unit of the gauge. done_since, done_on and done_note say what was done to the arm before that check: the kinds (levelled, leads, bearing, cartridge, moved, other), their days and the words typed.',
-			'Customers are in no CSV and in no report for a maker. They stand only on the sheet of their check and in the JSON, which is the back-up.',
+			'Ein Import zeigt zuerst, was neu ist. Er überschreibt nichts, und derselbe Import fügt beim zweiten Mal nichts hinzu. Ein Arm, der auf einer Seite umbenannt wurde, ist danach ein Arm mit allen seinen Namen. Benannten ihn beide Seiten um, bleibt der hiesige Name, und das wird gesagt. Exporte früherer Versionen, ein einziges JSON-Dokument, lassen sich weiter importieren, bis 512 MB.',
+			'Das CSV hat eine Zeile je Radius, in Prozent der Abspielkraft, + zum Rand, ± für 95 %. Mit --table bias hat es eine Zeile je Runde mit Antiskating, in der Einheit des Kraftmessers. done_since, done_on und done_note sagen, was vor dieser Prüfung am Arm gemacht wurde: die Arten (levelled, leads, bearing, cartridge, moved, other), ihre Tage und die getippten Worte.',
+			'Kunden stehen in keinem CSV und in keinem Bericht für den Hersteller. Sie stehen nur auf dem Blatt ihrer Prüfung und im JSON, das die Sicherung ist.',
 			{lines: ['armdrift due --calendar checks.ics']},
-			'The calendar has one event for each arm and a reminder a week before. Take the file in again after the next check: the event moves, it does not double. An overdue check is put on tomorrow; an arm that was set aside loses its event.',
+			'Der Kalender hat einen Termin je Arm und eine Erinnerung eine Woche davor. Die Datei nach der nächsten Prüfung wieder einlesen: der Termin wandert und verdoppelt sich nicht. Eine überfällige Prüfung kommt auf morgen; ein beiseitegelegter Arm verliert seinen Termin.',
 		],
 	},
 	{
 		name: 'data',
-		title: 'where the data lies, what the environment changes, exit statuses',
+		title: 'wo die Daten liegen, was die Umgebung ändert, Exit-Status',
 		blocks: [
-			'Every answer is on the disk before the next question. Each finished check is a file of its own in the data folder, with the result as it was issued that day. The folder is the one given with --data, else the one that ARMDRIFT_DATA names, else one called armdrift, in the usual place for settings of programs. "armdrift paths" tells where data, index, reports and back-ups lie. Removing the program leaves them there.',
+			'Jede Antwort ist gespeichert, bevor die nächste Frage kommt. Jede fertige Prüfung ist eine eigene Datei im Datenordner, mit dem Ergebnis, wie es an jenem Tag ausgegeben wurde. Es gilt der Ordner, den --data nennt, sonst der aus ARMDRIFT_DATA, sonst einer namens armdrift am üblichen Ort für Einstellungen von Programmen. „armdrift paths“ zeigt, wo Daten, Index, Berichte und Sicherungen liegen. Wird das Programm entfernt, bleiben sie dort.',
 			{
 				rows: [
-					['ARMDRIFT_DATA', 'folder of the data'],
-					['NO_COLOR, FORCE_COLOR', 'without colours, with colours'],
-					['ACCESSIBLE=1, TERM=dumb', 'plain numbered questions instead of full screens, as with --plain'],
-					['INK_SCREEN_READER=1', 'screens in an order that can be read aloud'],
+					['ARMDRIFT_DATA', 'Datenordner'],
+					['NO_COLOR, FORCE_COLOR', 'ohne Farben, mit Farben'],
+					['ACCESSIBLE=1, TERM=dumb', 'einfache nummerierte Fragen statt ganzer Bildschirme, wie mit --plain'],
+					['INK_SCREEN_READER=1', 'Bildschirme in einer Reihenfolge zum Vorlesen'],
 				],
 			},
-			'How the program ends; a verdict never changes it:',
+			'Wie das Programm endet; ein Urteil ändert das nie:',
 			{rows: exitStatusRows},
-			'To complete commands, options, arms and ids of checks at the Tab key, put the line of your shell into its start-up file: ~/.bashrc, ~/.zshrc after compinit, config.fish. The package has the same scripts in dist/completions/.',
+			'Damit Tab Befehle, Optionen, Arme und Kennungen von Prüfungen ergänzt, die Zeile der eigenen Shell in ihre Startdatei schreiben: ~/.bashrc, ~/.zshrc nach compinit, config.fish. Dieselben Skripte liegen im Paket in dist/completions/.',
 			{
 				lines: [
 					'eval "$(armdrift completion bash)"',
@@ -55,7 +55,7 @@ export const onFiles: readonly Topic[] = [
 					'armdrift completion fish | source',
 				],
 			},
-			'"man armdrift" shows the manual page where npm\'s folder is on the path of manuals. This always does:',
+			'„man armdrift“ zeigt die Handbuchseite, wo der Ordner von npm im Pfad der Handbücher liegt. Das hier geht immer:',
 			{lines: ['armdrift --man | man -l -']},
 		],
 	},

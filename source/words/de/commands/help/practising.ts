@@ -3,33 +3,36 @@ import type {Topic} from '../topics.js';
 /** Practice without a turntable, and the proof of the figures. */
 export const practising: Topic = {
 	name: 'practising',
-	title: 'practice on an invented arm, proof of the figures',
+	title: 'üben an einem erfundenen Arm, Nachweis der Zahlen',
 	blocks: [
-		'"armdrift practice" leads through the same check on an arm that lives in the program. Nothing can break, and at the end its truth stands beside what was found, with what to do better. The arm does what a real one would: it sticks, lets go, swings, creeps, and the gauge trembles within its step. Practice data lie in a folder of their own, are never mixed with real checks, and every screen and report of them says PRACTICE.',
+		'„armdrift practice“ führt durch dieselbe Prüfung an einem Arm, den es nur im Programm gibt. Nichts kann zerbrechen, und am Ende steht die Wahrheit neben dem Gefundenen, mit dem, was besser ginge. Der Arm verhält sich wie ein echter: er klebt, löst sich, schwingt, kriecht, und der Kraftmesser zittert innerhalb seines Schritts. Übungsdaten liegen in einem eigenen Ordner, getrennt von echten Prüfungen, und jeder Bildschirm und Bericht davon sagt ÜBUNG.',
 		{
 			rows: [
 				[
-					'first try',
-					'one round at each radius, four limits in all, on a deck that somebody else has prepared; whether rightly, the readings will tell',
+					'erster Versuch',
+					'eine Runde an jedem Radius, zusammen vier Grenzen, an einem Laufwerk, das jemand anders vorbereitet hat; ob richtig, zeigen die Messwerte',
 				],
 				[
-					'whole probe',
-					'three rounds at each radius, as at the bench: they show how well rounds repeat, and the ± comes down',
+					'ganze Messung',
+					'drei Runden an jedem Radius, wie an der Werkbank: sie zeigen, wie gut Runden sich wiederholen, und das ± sinkt',
 				],
-				['whole check', 'begins at the first line: the screen says what there is to see on the bench'],
+				['ganze Prüfung', 'beginnt bei der ersten Zeile: der Bildschirm sagt, was an der Werkbank zu sehen ist'],
 			],
 		},
 		{
 			rows: [
-				['Left, Right', 'nudge the arm inward and outward by about 1 % of tracking force, to come near a limit'],
-				[', .', 'the same in fine steps of about half a percent, to find it'],
-				['!', 'do by hand what the question offers: turn the feet, take the bias weight off, lift the paddle'],
-				['! at the verdict', 'show the truth of the arm, whether the ± held it, and what to do better'],
-				['< > , .', 'the same nudges with --plain: a line of them is so many nudges, each until the arm is still'],
+				[
+					'←, →',
+					'den Arm um etwa 1 % der Auflagekraft nach innen und nach außen anstupsen, um einer Grenze nahe zu kommen',
+				],
+				[', .', 'dasselbe in feinen Schritten von etwa einem halben Prozent, um sie zu finden'],
+				['!', 'von Hand tun, was die Frage anbietet: Füße drehen, Antiskating-Gewicht abnehmen, Paddel herausheben'],
+				['! beim Urteil', 'die Wahrheit über den Arm zeigen, ob das ± sie enthielt, und was besser ginge'],
+				['< > , .', 'dieselben Stupse mit --plain: jedes Zeichen der Zeile ist einer, jeder bis der Arm still steht'],
 			],
 		},
-		'Nudge, wait until the arm is still, look. Where it comes back by itself the place before was the limit. Go there once more in fine steps, wait for five seconds, and type what the gauge showed, with its sign. Where every nudge comes back, the arm lies at its limit already: nudge it the other way first, and come back. Where large nudges let go twice, the screen names the key for finer ones: the friction may be small. While the field is empty a comma or a point nudges: type 0.5, not .5.',
-		'There are ten arms, each with one lesson; you can have one of them without being told which. The same --seed gives the same arm the same draught and trembling, as long as the same is done to it.',
+		'Anstupsen, warten, bis der Arm still steht, hinsehen. Kommt er von selbst zurück, war der Ort davor die Grenze. Noch einmal in feinen Schritten hin, fünf Sekunden warten und tippen, was der Kraftmesser zeigte, mit Vorzeichen. Kommt jeder Stups zurück, liegt der Arm schon an der Grenze: zuerst in die andere Richtung anstupsen, dann wiederkommen. Hält er bei großen Stupsen zweimal nicht, nennt der Bildschirm die Taste für feinere: die Reibung ist vielleicht klein. Bei leerem Feld stupst ein Komma oder ein Punkt: 0,5 tippen, nicht ,5.',
+		'Es gibt zehn Arme, jeder mit einer Lehre; einer lässt sich auch verdeckt üben. Derselbe --seed gibt demselben Arm denselben Luftzug und dasselbe Zittern, solange dasselbe mit ihm geschieht.',
 		{
 			lines: [
 				'armdrift practice --arms',
@@ -38,6 +41,6 @@ export const practising: Topic = {
 				'armdrift practice --prove 500',
 			],
 		},
-		'--prove lets a scripted hand probe simulated arms whose truth is known, and prints as a table how often the figures hold it (about a minute for 500 arms). It does so in 64 ways: step, scatter, rounds, gauge set again or not. A force that wanders while the limits are sought is shown apart: 0.2 % of it takes about a tenth of a percent off the friction, which no ± holds.',
+		'Mit --prove misst eine programmierte Hand simulierte Arme, deren Wahrheit bekannt ist; eine Tabelle zeigt, wie oft die Zahlen sie enthalten (etwa eine Minute für 500 Arme). Das geschieht auf 64 Arten: Ableseschritt, Streuung, Runden, Kraftmesser neu aufgestellt oder nicht. Eine Kraft, die während der Suche nach den Grenzen wandert, steht für sich: 0,2 % davon nehmen etwa ein Zehntelprozent von der Reibung, das kein ± enthält.',
 	],
 };
