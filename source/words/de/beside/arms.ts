@@ -57,8 +57,8 @@ export const arms = {
 		recheck: 'Nachprüfung',
 		start: 'neue volle Prüfung',
 		past: ({checks}: Counted) => `frühere Prüfungen (${checks})`,
-		report: 'Bericht über alle Prüfungen schreiben',
-		events: 'notieren, was an ihm gemacht wurde',
+		report: 'Bericht, alle Prüfungen in einem',
+		events: 'notieren, was gemacht wurde',
 		profile: 'Profil',
 	},
 	/** Of the line on the first screen. */
