@@ -1,8 +1,7 @@
 import {type Command, CommanderError, Option} from 'commander';
 import packageJson from '../package.json' with {type: 'json'};
 import {addCommands, type ProgramFlags} from './commands/command-line.js';
-import {oneOf} from './commands/option-values.js';
-import {SpokenCommand, UsageError} from './commands/spoken-command.js';
+import {SpokenCommand, shown} from './commands/spoken-command.js';
 import {languageCodes} from './language.js';
 import {unforeseen} from './terminal/unforeseen.js';
 import {commandLine as say} from './words/command-line.js';
@@ -12,22 +11,26 @@ function commandLine(): Command {
 	const program = new SpokenCommand('armdrift')
 		.description(say.about)
 		.version(packageJson.version, '-V, --version', say.version)
-		.helpOption('-h, --help', say.helpOption)
 		.addOption(new Option('--arm <name>', say.arm))
 		.addOption(new Option('--data <folder>', say.data))
-		.addOption(new Option('--language <code>', say.language).choices(languageCodes).argParser(oneOf(languageCodes)))
+		.addOption(new Option('--language <code>', say.language).choices(languageCodes))
 		.addOption(new Option('--plain', say.plain))
 		.addOption(new Option('--no-color', say.noColor))
 		.addOption(new Option('--man', say.man))
 		.addHelpText('before', say.before)
 		.addHelpText('after', say.after)
 		.exitOverride()
+		.configureOutput({outputError: (text, write) => write(`${text.trim().replace(/\s*\n\s*/g, ' ')}\n`)})
 		.allowExcessArguments()
 		.action(async (flags: ProgramFlags, command: Command) => {
 			const [unknown] = command.args;
 			if (unknown !== undefined) {
-				const known = command.createHelp().visibleCommands(command);
-				throw new UsageError({id: 'command-unknown', typed: unknown, known: known.map((one) => one.name())});
+				const {didYouMean} = await import('./desk/did-you-mean.js');
+				const known = command
+					.createHelp()
+					.visibleCommands(command)
+					.map((one) => one.name());
+				command.error(say.unknownCommand({command: shown(unknown), meant: didYouMean(unknown, known), known}));
 			}
 			if (flags.man) {
 				const {runHelp} = await import('./commands/help.js');
@@ -58,13 +61,8 @@ function leave(status: number): void {
 }
 
 /** Faults of the command line end with 2; help and version with 0; anything else is a fault of the program. */
-async function statusOf(error: unknown): Promise<number> {
+function statusOf(error: unknown): number {
 	if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : 2;
-	if (error instanceof UsageError) {
-		const {usageSentence} = await import('./commands/usage-fault.js');
-		process.stderr.write(`${usageSentence(error.fault)}\n`);
-		return 2;
-	}
 	const {sentence, isOurs} = unforeseen(error);
 	process.stderr.write(`${sentence}\n`);
 	return isOurs ? 70 : 1;
@@ -77,4 +75,4 @@ if ([...process.argv.slice(2), process.env.ARMDRIFT_DATA].some((word) => word?.i
 } else
 	commandLine()
 		.parseAsync()
-		.catch(async (error: unknown) => leave(await statusOf(error)));
+		.catch((error: unknown) => leave(statusOf(error)));

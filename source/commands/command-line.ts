@@ -2,7 +2,7 @@ import {Argument, type Command, Option} from 'commander';
 import {commandLine as say} from '../words/command-line.js';
 import type {PracticeExtent} from '../workbench.js';
 import type {ExportFlags} from './export.js';
-import {csvTableNames, dayOrSpan, oneOf, verdictWords, wholeNumberFrom} from './option-values.js';
+import {csvTableNames, dayOrSpan, verdictWords, wholeNumberFrom} from './option-values.js';
 import type {ReportForm} from './report.js';
 import {type Shell, shells} from './shell-words.js';
 
@@ -19,7 +19,7 @@ export type ProgramFlags = {
 type Run = (work: Promise<number>) => Promise<void>;
 
 const choice = (flags: string, about: string, choices: readonly string[]): Option =>
-	new Option(flags, about).choices(choices).argParser(oneOf(choices));
+	new Option(flags, about).choices(choices);
 
 /**
  * The table of commands: name, what they take, and the file that runs them. That file is loaded when its command runs,
@@ -160,7 +160,7 @@ export function addCommands(program: Command, version: string, run: Run): void {
 		});
 
 	add('completion', say.completion.about)
-		.addArgument(new Argument('<shell>', say.completion.shell).choices(shells).argParser(oneOf(shells)))
+		.addArgument(new Argument('<shell>', say.completion.shell).choices(shells))
 		.addHelpText('after', say.completion.after)
 		.action(async (shell: Shell) => {
 			const {runCompletion} = await import('./completion.js');
@@ -169,7 +169,7 @@ export function addCommands(program: Command, version: string, run: Run): void {
 
 	program
 		.command('complete', {hidden: true})
-		.addArgument(new Argument('<shell>').choices(shells).argParser(oneOf(shells)))
+		.addArgument(new Argument('<shell>').choices(shells))
 		.argument('[words...]')
 		.action(async (shell: Shell, words: string[]) => {
 			const {runComplete} = await import('./complete.js');

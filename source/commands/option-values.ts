@@ -12,14 +12,6 @@ export const wholeNumberFrom =
 		throw new InvalidArgumentError(say.wholeNumber({least}));
 	};
 
-/** One of the words that are allowed. */
-export const oneOf =
-	(choices: readonly string[]) =>
-	(text: string): string => {
-		if (choices.includes(text)) return text;
-		throw new InvalidArgumentError(say.allowed({choices}));
-	};
-
 /** A day, a month or a year: `2026-11-25`, `2026-11`, `2026`. */
 export function dayOrSpan(text: string): string {
 	const isRead = /^\d{4}(?:-\d\d(?:-\d\d)?)?$/.test(text) && !Number.isNaN(Date.parse(text));

@@ -1,78 +1,74 @@
-import {Command, type Option} from 'commander';
+import {type Argument, Command, type Option} from 'commander';
+import {didYouMean} from '../desk/did-you-mean.js';
 import {commandLine as say} from '../words/command-line.js';
 
-/** What is wrong with a command line: told by `usage-fault.ts`, which is loaded only then. */
-export type UsageFault =
-	| {readonly id: 'argument-missing'; readonly command: string; readonly name: string}
-	| {readonly id: 'value-missing'; readonly flags: string}
-	| {readonly id: 'option-missing'; readonly command: string; readonly flags: string}
-	| {readonly id: 'option-unknown'; readonly flag: string; readonly known: readonly string[]}
-	| {readonly id: 'command-unknown'; readonly typed: string; readonly known: readonly string[]}
-	| {readonly id: 'too-many'; readonly command: string; readonly most: number; readonly given: number}
-	| {readonly id: 'value-wrong'; readonly of: string; readonly typed: string; readonly wanted: string};
+/** A word from the command line, safe to print. */
+export const shown = (word: string): string => word.replace(/[\p{Cc}\p{Cf}]/gu, '?').slice(0, 40);
 
-/** A command line that cannot be used. */
-export class UsageError extends Error {
-	constructor(readonly fault: UsageFault) {
-		super(fault.id);
-	}
-}
-
-// Of an option or an argument whose value its parser did not take; behind it stands what the parser says.
-const NOT_TAKEN =
-	/^error: (?:option '(?<flags>.*?)' argument '(?<typed>.*)'|command-argument value '(?<value>.*)') is invalid(?: for argument '(?<name>.*?)')?\. (?<wanted>.*)$/s;
+/** How an option or an argument is named in a sentence. */
+const nameOf = (target: Option | Argument): string =>
+	'long' in target ? (target.long ?? target.flags) : `<${target.name()}>`;
 
 /**
- * A command of commander that speaks the language in use: its help has our headings, and its faults are thrown as ids with
- * their values. Commander calls these methods by their names; where a newer one does not any more, its own English is
- * printed, and `test/commands/usage.test.ts` fails.
+ * A command of commander whose help and refusals are sentences of this program. The methods stand in for those of the
+ * same names in commander, which are not in its types.
  */
 export class SpokenCommand extends Command {
+	constructor(name?: string) {
+		super(name);
+		this.helpOption('-h, --help', say.helpOption);
+		this.configureHelp({
+			styleTitle: (title) => say.titles[title] ?? title,
+			argumentDescription: ({description}) => description,
+			optionDescription: ({description, argChoices: choices, defaultValue: usual}) =>
+				choices === undefined ? description : `${description} ${say.choices({choices, usual})}`,
+		});
+	}
+
 	override createCommand(name?: string): SpokenCommand {
 		return new SpokenCommand(name);
 	}
 
-	override createHelp() {
-		const help = super.createHelp();
-		const {headings} = say;
-		const isHeading = (text: string): text is keyof typeof headings => Object.hasOwn(headings, text);
-		return Object.assign(help, {
-			styleTitle: (title: string) => (isHeading(title) ? headings[title] : title),
-			commandUsage: (command: Command) =>
-				[command.parent?.name(), command.name(), command.usage()].filter(Boolean).join(' '),
-			optionDescription: ({description, argChoices}: Option) =>
-				argChoices ? say.withChoices({about: description, choices: argChoices}) : description,
-		});
+	missingArgument(argument: string): void {
+		this.error(say.missingArgument({command: this.name(), argument}), {code: 'commander.missingArgument'});
 	}
 
-	override error(message: string, options?: {readonly exitCode?: number; readonly code?: string}): never {
-		const {flags, typed, value, name, wanted} = NOT_TAKEN.exec(message)?.groups ?? {};
-		if (wanted !== undefined)
-			throw new UsageError({id: 'value-wrong', of: flags ?? name ?? '', typed: typed ?? value ?? '', wanted});
-		return super.error(message, options);
+	optionMissingArgument({flags}: Option): void {
+		this.error(say.missingValue({flags}), {code: 'commander.optionMissingArgument'});
 	}
 
-	missingArgument(name: string): never {
-		throw new UsageError({id: 'argument-missing', command: this.name(), name});
+	missingMandatoryOptionValue(option: Option): void {
+		const refusal = say.missingOption({option: nameOf(option), choices: option.argChoices ?? []});
+		this.error(refusal, {code: 'commander.missingMandatoryOptionValue'});
 	}
 
-	optionMissingArgument({flags}: Option): never {
-		throw new UsageError({id: 'value-missing', flags});
+	unknownOption(flag: string): void {
+		const known = [this, this.parent].flatMap((one) =>
+			one
+				? one
+						.createHelp()
+						.visibleOptions(one)
+						.flatMap(({long}) => long ?? [])
+				: [],
+		);
+		const command = this.parent ? this.name() : undefined;
+		const refusal = say.unknownOption({option: shown(flag), meant: didYouMean(flag, known), command});
+		this.error(refusal, {code: 'commander.unknownOption'});
 	}
 
-	missingMandatoryOptionValue({flags}: Option): never {
-		throw new UsageError({id: 'option-missing', command: this.name(), flags});
+	_excessArguments(typed: readonly string[]): void {
+		const word = typed[this.registeredArguments.length];
+		if (word === undefined || this.parent === null) return;
+		this.error(say.tooManyWords({word: shown(word)}), {code: 'commander.excessArguments'});
 	}
 
-	unknownOption(flag: string): never {
-		const commands = this.parent ? [this, this.parent] : [this];
-		const options = commands.flatMap((command) => command.createHelp().visibleOptions(command));
-		throw new UsageError({id: 'option-unknown', flag, known: options.flatMap(({long}) => long ?? [])});
-	}
-
-	_excessArguments({length: given}: readonly string[]): never | undefined {
-		const {length: most} = this.registeredArguments;
-		if (!this.parent) return undefined;
-		throw new UsageError({id: 'too-many', command: this.name(), most, given});
+	_callParseArg(target: Option | Argument, typed: string, previous: unknown): unknown {
+		try {
+			return target.parseArg?.(typed, previous);
+		} catch (error) {
+			if (!(error instanceof Error && 'code' in error && error.code === 'commander.invalidArgument')) throw error;
+			const because = target.argChoices ? say.choiceWanted({choices: target.argChoices}) : error.message;
+			return this.error(say.notTaken({name: nameOf(target), typed: shown(typed), because}), {code: error.code});
+		}
 	}
 }

@@ -15,7 +15,8 @@ const english =
 	/(?<![\p{L}'-])(?:the|of|and|with|is|are|not|this|that|from|by|when|which|have|it|or|on|to|but|yes|its|their|you|your|be|been|does|for|at|as)(?![\p{L}'-])/iu;
 
 /** What is typed as it stands, in any language: commands with their options, names of options, code. */
-const asTyped = /armdrift(?: (?:--)?[a-z-]+)*(?: "[^"]*"| [<[][^>\]]*[>\]])?|--[a-z-]+(?:[ =](?:<[^>]*>|[a-z]+))?|\b(?:eval|source)\b[^\n]*/g;
+const asTyped =
+	/armdrift(?: (?:--)?[a-z-]+)*(?: "[^"]*"| [<[][^>\]]*[>\]])?|--[a-z-]+(?:[ =](?:<[^>]*>|[a-z]+))?|\b(?:eval|source)\b[^\n]*/g;
 
 const plain = (text: string): string => text.replaceAll(asTyped, '');
 

@@ -5,34 +5,33 @@ import {forceWithWay} from './figures.js';
 import {remedies} from './remedies.js';
 
 /** Hands go to wires, linkage, pulley or bearing. */
-const delicate = 'Keep the arm locked, guard on, amplifier off. Go only as far as its maker allows.';
+const delicate =
+	'Arm verriegelt, Nadelschutz drauf, Verstärker aus lassen. Nur so weit gehen, wie der Hersteller erlaubt.';
 
 const rounds = {
-	one: 'two rounds at one radius',
-	both: 'two rounds at each radius',
-	closing: 'the whole probe',
+	one: 'zwei Runden an einem Radius',
+	both: 'zwei Runden an jedem Radius',
+	closing: 'alle Runden',
 } as const;
+
+const people = {owner: 'Besitzer', technician: 'Techniker', maker: 'Hersteller'};
 
 /** Who does it, and how long it takes. */
 const by = ({who, minutes}: Pick<NextAction, 'who' | 'minutes'>): string =>
-	minutes === null ? who : `${who}, about ${minutes} min`;
+	minutes === null ? people[who] : `${people[who]}, etwa ${minutes} min`;
 
 type Suspect = Extract<NextAction, {kind: 'suspect'}>;
 type Of = {readonly seenAt: keyof typeof rounds; readonly isDelicate: boolean};
 
 const foretold = ({isSure, moves}: Foretold): string => {
-	const at = listed(moves.map(({radiusMm, movePct}) => `${forceWithWay(movePct, '%', 1)} at ${mm(radiusMm)}`));
-	return isSure ? `The pull should move ${at}.` : `If this is the cause, the pull moves ${at}.`;
+	const at = listed(moves.map(({radiusMm, movePct}) => `bei ${mm(radiusMm)} um ${forceWithWay(movePct, '%', 1)}`));
+	return isSure ? `Der Zug sollte ${at} wandern.` : `Ist das die Ursache, wandert der Zug ${at}.`;
 };
 
 /** How a suspect is looked at, and what the readings should do then: a sentence each. */
 const how = ({remedy, foretold: moves}: Suspect, {seenAt}: Of): readonly string[] => {
 	const {how: howTo} = remedies[remedy];
-	return [
-		...(howTo === '' ? [] : [howTo]),
-		`Then probe again: ${rounds[seenAt]}.`,
-		...(moves ? [foretold(moves)] : []),
-	];
+	return [...(howTo === '' ? [] : [howTo]), `Dann neu messen: ${rounds[seenAt]}.`, ...(moves ? [foretold(moves)] : [])];
 };
 
 /** What is to be done now, without the full stop. */
@@ -42,52 +41,52 @@ const what = (action: NextAction): string => {
 		case 'suspect':
 			return `${remedies[action.remedy].name} (${who})`;
 		case 'radius-between':
-			return `take rounds at one more radius, between the two (${who})`;
+			return `Runden an einem weiteren Radius messen, zwischen den beiden (${who})`;
 		case 'more-rounds':
-			return `take more rounds at ${mm(action.radiusMm)}, ${action.total} in all (${who})`;
+			return `bei ${mm(action.radiusMm)} weitere Runden messen, insgesamt ${action.total} (${who})`;
 		case 'judge':
-			return `take three rounds at each radius, then the closing round (${who})`;
+			return `drei Runden an jedem Radius messen, dann die Schlussrunde (${who})`;
 		case 'odd-round':
-			return `strike the odd round at ${mm(action.radiusMm)} out, or take the rounds there again (${who})`;
+			return `die abweichende Runde bei ${mm(action.radiusMm)} streichen, oder dort neu messen (${who})`;
 		case 'bias':
-			return `set the bias device, then probe with bias on (${who})`;
+			return `Antiskating einstellen, dann damit messen (${who})`;
 		case 'maker':
-			return `send the arm to its maker, with the figures${
-				action.finestPct === null ? '' : `; until then set the bias to ± ${percent(action.finestPct, 1)} and no finer`
+			return `Arm mit den Messwerten zum Hersteller schicken${
+				action.finestPct === null
+					? ''
+					: `; bis dahin das Antiskating auf ± ${percent(action.finestPct, 1)} einstellen, nicht feiner`
 			}`;
 		case 'leave':
 			return action.atWorst === 'good' || action.atWorst === 'usable'
-				? `put the deck back (${who}). Nothing needs repair`
-				: `treat it as ${action.atWorst === 'beyond' ? 'beyond limits' : action.atWorst} (${who}). More rounds will not decide it`;
+				? `Laufwerk zurückbauen (${who}). Nichts muss repariert werden`
+				: `als ${action.atWorst === 'beyond' ? 'außerhalb der Grenzen' : 'am Skalenende'} behandeln (${who}). Weitere Runden entscheiden es nicht`;
 	}
 };
-
-const band = (byPct: number): string => `the friction ${byPct < 0 ? 'fell' : 'grew'} by`;
 
 /** What a remedy did: foretold and seen, in one line. */
 const outcome = (found: SuspectOutcome): string => {
 	const {doing} = remedies[found.remedy];
 	const at = mm(found.radiusMm);
-	const seen = forceWithWay(found.seenPct, '%', 1);
+	const moved = `${doing}: Zug bei ${at} um ${forceWithWay(found.seenPct, '%', 1)} gewandert`;
 	switch (found.kind) {
 		case 'as-foretold':
-			return `${doing} moved the pull ${seen} at ${at}, as expected.`;
+			return `${moved}, wie erwartet.`;
 		case 'something-else':
-			return `${doing} moved the pull ${seen} at ${at}, expected ${forceWithWay(found.foretoldPct, '%', 1)}: something else moved.`;
+			return `${moved}, erwartet ${forceWithWay(found.foretoldPct, '%', 1)}: Etwas anderes hat sich verschoben.`;
 		case 'cause':
-			return `${doing} moved the pull ${seen} at ${at}, expected ${forceWithWay(found.foretoldPct, '%', 1)}: this is the cause.`;
+			return `${moved}, erwartet ${forceWithWay(found.foretoldPct, '%', 1)}: Das ist die Ursache.`;
 		case 'no-cause':
-			return `${doing} moved the pull ${seen} at ${at}, expected ${forceWithWay(found.foretoldPct, '%', 1)}: not the cause.`;
+			return `${moved}, erwartet ${forceWithWay(found.foretoldPct, '%', 1)}: nicht die Ursache.`;
 		case 'in-part':
-			return `${doing} moved the pull ${seen} at ${at}, expected ${forceWithWay(found.foretoldPct, '%', 1)}: only part of the cause, or something else moved.`;
+			return `${moved}, erwartet ${forceWithWay(found.foretoldPct, '%', 1)}: nur ein Teil der Ursache, oder etwas anderes hat sich verschoben.`;
 		case 'cannot-tell':
-			return `${doing} moved the pull ${seen} at ${at}: too little to tell.`;
+			return `${moved}: zu wenig, um es zu sagen.`;
 		case 'changed':
 			return found.figure === 'pull'
-				? `${doing} moved the pull ${seen} at ${at}.`
-				: `${doing}: ${band(found.seenPct)} ${percent(Math.abs(found.seenPct), 1)} at ${at}.`;
+				? `${moved}.`
+				: `${doing}: Reibung bei ${at} um ${percent(Math.abs(found.seenPct), 1)} ${found.seenPct < 0 ? 'gefallen' : 'gestiegen'}.`;
 		case 'unchanged':
-			return `${doing} changed nothing at ${at}: not the cause.`;
+			return `${doing}: bei ${at} nichts geändert, nicht die Ursache.`;
 	}
 };
 

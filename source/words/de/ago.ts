@@ -1,16 +1,16 @@
 import {plural} from '../numbers.js';
 
 const units = [
-	{minutes: 1, one: '1 minute', others: (count: number) => `${count} minutes`},
-	{minutes: 60, one: '1 hour', others: (count: number) => `${count} hours`},
-	{minutes: 24 * 60, one: '1 day', others: (count: number) => `${count} days`},
+	{minutes: 1, one: '1 Minute', others: (count: number) => `${count} Minuten`},
+	{minutes: 60, one: '1 Stunde', others: (count: number) => `${count} Stunden`},
+	{minutes: 24 * 60, one: '1 Tag', others: (count: number) => `${count} Tagen`},
 ];
 
-/** How long ago something was, in the largest unit of which one is full: '5 minutes ago', '2 days ago'. */
+/** How long ago something was, in the largest unit of which one is full: 'vor 5 Minuten', 'vor 2 Tagen'. */
 export function agoText(minutes: number): string {
-	if (minutes < 0) return 'at a time still to come (was the clock set back?)';
+	if (minutes < 0) return 'zu einer Zeit, die noch kommt (Uhr zurückgestellt?)';
 	const unit = units.findLast((one) => minutes >= one.minutes);
-	if (!unit) return 'just now';
+	if (!unit) return 'gerade eben';
 	const count = Math.round(minutes / unit.minutes);
-	return `${plural(count, {one: unit.one, other: unit.others(count)})} ago`;
+	return `vor ${plural(count, {one: unit.one, other: unit.others(count)})}`;
 }

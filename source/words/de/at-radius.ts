@@ -1,17 +1,18 @@
 import type {GaugeMount} from '../../procedure/readings.js';
 import type {AtRadius, GaugeAtRadius} from '../../procedure/step-values.js';
+import {inUnit} from '../numbers.js';
 
-/** ' at 68 mm', where the radius is known. */
+/** ' bei 68 mm', where the radius is known. */
 export const atRadius = ({radiusMm}: AtRadius): string =>
-	radiusMm === undefined ? '' : ` at ${Number(radiusMm.toFixed(1))} mm`;
+	radiusMm === undefined ? '' : ` bei ${inUnit(radiusMm, 'mm')}`;
 
-const places: Readonly<Record<GaugeMount, string>> = {
-	stands: 'Set the gauge',
-	hangs: 'Hang the gauge',
-	clamped: 'Clamp the gauge',
-	hand: 'Float the arm, its stylus',
+const places: Readonly<Record<GaugeMount, (place: string) => string>> = {
+	stands: (place) => `Kraftmesser${place} aufstellen, Arm darauf`,
+	hangs: (place) => `Kraftmesser${place} aufhängen, Arm darauf`,
+	clamped: (place) => `Kraftmesser${place} festklemmen, Arm darauf`,
+	hand: (place) => `Arm schweben lassen, Nadel${place}`,
 };
 
 /** Where the gauge goes for the rounds at a radius, and the arm on it. */
-export const placedAt = (at: GaugeAtRadius): string =>
-	`${places[at.mount]}${atRadius(at)} from the spindle${at.mount === 'hand' ? '' : ', arm on it'}`;
+export const placedAt = ({mount, radiusMm}: GaugeAtRadius): string =>
+	places[mount](radiusMm === undefined ? '' : ` ${inUnit(radiusMm, 'mm')} von der Achse`);

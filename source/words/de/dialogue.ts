@@ -12,20 +12,20 @@ import {steps} from './steps/index.js';
 
 const titled = (step: StepId): string => found(steps, step)?.title ?? step;
 
-const again = 'Type it again, or go back (Esc) to the other limit.';
+const again = 'Neu eintippen, oder zurück (Esc) zur anderen Grenze.';
 
 /** Why a series was closed. */
 const because: Sentences<BecauseValues> = {
 	'as-said': ({sentence}) => sentence,
-	'answer-changed': ({step}) => `changed: ${titled(step)}`,
-	'other-profile': () => 'another profile',
-	'asked-anew': () => 'asked again',
-	'left-overnight': () => 'left for twelve hours or more',
-	'put-back-between': () => 'put-back had begun',
-	'changed-while-left': ({item}) => `changed while the check was left: ${found(entries.inDoubt, item) ?? item}`,
-	remedy: ({remedy}) => `remedy: ${found(remedies, remedy)?.name ?? remedy}`,
-	'closing-off': () => 'the closing round was off',
-	'put-right-by-hand': () => 'put right by hand',
+	'answer-changed': ({step}) => `geändert: ${titled(step)}`,
+	'other-profile': () => 'anderes Profil',
+	'asked-anew': () => 'neu gefragt',
+	'left-overnight': () => 'zwölf Stunden oder länger liegen geblieben',
+	'put-back-between': () => 'das Zurückbauen hatte begonnen',
+	'changed-while-left': ({item}) => `geändert, während die Prüfung ruhte: ${found(entries.inDoubt, item) ?? item}`,
+	remedy: ({remedy}) => `Abhilfe: ${found(remedies, remedy)?.name ?? remedy}`,
+	'closing-off': () => 'die Schlussrunde wich ab',
+	'put-right-by-hand': () => 'von Hand berichtigt',
 };
 
 const toldOf = speaker(because);
@@ -34,43 +34,46 @@ const toldOf = speaker(because);
 const refusals: Sentences<RefusalValues> = {
 	...typedRefusals,
 	'as-told': ({sentence}) => sentence,
-	'time-passed': () => 'Your last entry came too late. Answer this first.',
-	'doubts-first': () => 'Some time has gone by. First say what changed, then go on.',
-	'bias-off-first': () => 'The bias is on. Take it off first.',
-	'bias-on-first': () => 'Put the bias on first.',
-	'was-being-put-back': () => 'Put-back had begun. First say what changed; then a new series begins.',
+	'time-passed': () => 'Die letzte Eingabe kam zu spät. Erst dies beantworten.',
+	'doubts-first': () => 'Es ist Zeit vergangen. Erst sagen, was sich geändert hat, dann weiter.',
+	'bias-off-first': () => 'Das Antiskating ist an. Erst abnehmen.',
+	'bias-on-first': () => 'Erst das Antiskating anlegen.',
+	'was-being-put-back': () =>
+		'Das Zurückbauen hatte begonnen. Erst sagen, was sich geändert hat; dann beginnt eine neue Messreihe.',
 	'off-the-scale': ({typed, top}) =>
-		`${inQuotes(typed)} cannot be right: the gauge's scale ends at ${top}. Type ${top} if the pointer leans on its stop.`,
+		`${inQuotes(typed)} kann nicht stimmen: Die Skala des Kraftmessers endet bei ${top}. ${top} eintippen, wenn der Zeiger am Anschlag liegt.`,
 	'crossed-turned': ({other}) =>
-		`The signs look swapped (${other}). They turn with the gauge. Is the gauge turned? ${again}`,
+		`Die Vorzeichen scheinen vertauscht (${other}). Sie drehen sich mit dem Kraftmesser. Ist er gedreht? ${again}`,
 	'crossed-pushes': ({other}) =>
-		`The outer limit cannot lie inside the inner limit (${other}). Are the pushes swapped? ${again}`,
+		`Die äußere Grenze kann nicht weiter innen liegen als die innere (${other}). Sind die Drücke vertauscht? ${again}`,
 	'crossed-limits': ({other}) =>
-		`The outer limit cannot lie inside the inner limit (${other}). Are they swapped, or is a sign wrong? ${again}`,
+		`Die äußere Grenze kann nicht weiter innen liegen als die innere (${other}). Sind sie vertauscht, oder stimmt ein Vorzeichen nicht? ${again}`,
 	'signs-swapped': ({other}) =>
-		`The signs look swapped: the outer limit cannot lie inside the inner limit (${other}). ${again}`,
+		`Die Vorzeichen scheinen vertauscht: Die äußere Grenze kann nicht weiter innen liegen als die innere (${other}). ${again}`,
 	'press-side': ({plus, minus}) =>
-		`Press ${entries.written.sides[plus].charAt(0)} or ${entries.written.sides[minus].charAt(0)}.`,
-	'one-round-at-least': () => 'Take at least one whole round first.',
-	'outer-limit-lacks': () => 'The outer limit of this round is missing. Type it, or take the last reading back.',
-	'press-yes-or-no': () => 'Press y for yes, n for not yet.',
-	'no-reading-here': ({typed}) => `${inQuotes(typed)} is no line of this list. No reading is wanted here.`,
-	'choose-by-number': () => 'Choose one of the list by its number.',
-	'press-still': () => 'Press y if all is still true, or the number of what changed.',
-	'few-words': () => 'Type the reason in a few words, at most 80 letters.',
-	'no-reading-yet': () => 'This series has no reading yet.',
+		`${entries.written.sides[plus].charAt(0)} oder ${entries.written.sides[minus].charAt(0)} drücken.`,
+	'one-round-at-least': () => 'Erst wenigstens eine ganze Runde messen.',
+	'outer-limit-lacks': () =>
+		'Die äußere Grenze dieser Runde fehlt. Sie eintippen, oder den letzten Messwert zurücknehmen.',
+	'press-yes-or-no': () => 'j für ja, n für noch nicht.',
+	'no-reading-here': ({typed}) => `${inQuotes(typed)} steht nicht in dieser Liste. Hier ist kein Messwert gefragt.`,
+	'choose-by-number': () => 'Mit der Nummer aus der Liste wählen.',
+	'press-still': () => 'j, wenn alles noch stimmt, oder die Nummer von dem, was sich geändert hat.',
+	'few-words': () => 'Den Grund in wenigen Worten eintippen, höchstens 80 Zeichen.',
+	'no-reading-yet': () => 'Diese Messreihe hat noch keinen Messwert.',
 	'comes-first': ({step, first}) =>
-		`'${titled(step)}' must wait: '${first === undefined ? '' : titled(first)}' comes first.`,
+		`„${titled(step)}“ muss warten: Erst kommt „${first === undefined ? '' : titled(first)}“.`,
 };
 
 /** What happened with an entry and is not to be seen otherwise. */
 const notices: Sentences<NoticeValues> = {
 	'as-told': ({sentence}) => sentence,
-	'does-not-pass-any-more': ({step}) => `After '${titled(step)}' this no longer passes:`,
-	'round-anew': () => 'This round begins again: set the gauge again. Its first inner limit does not count.',
-	'setting-kept': ({number}) => `The readings so far are kept as setting ${number}. A new setting begins.`,
+	'does-not-pass-any-more': ({step}) => `Nach „${titled(step)}“ genügt dies nicht mehr:`,
+	'round-anew': () => 'Diese Runde beginnt neu: Kraftmesser wieder aufstellen. Ihre erste innere Grenze zählt nicht.',
+	'setting-kept': ({number}) =>
+		`Die Messwerte bisher bleiben als Einstellung ${number}. Eine neue Einstellung beginnt.`,
 	'series-kept': ({number, because: why}) =>
-		`The rounds so far are kept as series ${number} (${toldOf(why)}). A new series begins.`,
+		`Die Runden bisher bleiben als Messreihe ${number} (${toldOf(why)}). Eine neue Messreihe beginnt.`,
 };
 
 /** How far a stage or a step of the list is. */
@@ -80,55 +83,55 @@ const marks = {open: ' ', done: '✓', again: '?', problem: '✗', overridden: '
 const labels: Sentences<LabelValues> = {
 	named: ({name}) => name,
 	way: ({way}) => ways[way],
-	regardless: () => 'go on all the same, with a reason',
+	regardless: () => 'trotzdem weiter, mit Grund',
 	reason: ({reason}) => reasons[reason],
-	'other-reason': () => 'another reason (type it)',
-	'take-back': () => 'take the last reading back',
-	'one-more-round': () => 'one more round',
-	strike: () => 'strike a round out',
-	'probe-again': () => 'probe again: a new series',
-	'less-bias': () => 'set less bias, probe again',
-	'without-figures': () => 'go on without figures at this radius',
-	'to-verdict': () => 'go on to the verdict',
-	enough: () => 'enough: go on',
-	'put-back': () => 'enough: put the deck back',
-	leave: () => 'leave the arm as it is: put the deck back',
-	'to-maker': () => 'send the arm to its maker: put the deck back',
-	'other-way': () => 'another way',
-	'radius-between': () => 'rounds at one more radius, between the two',
-	'look-at-bias': () => 'set the bias device, probe with bias on',
-	'set-bias': () => 'set the bias against skating',
-	'see-skating': () => 'see what skating asks of this arm',
+	'other-reason': () => 'anderer Grund (eintippen)',
+	'take-back': () => 'letzten Messwert zurücknehmen',
+	'one-more-round': () => 'noch eine Runde',
+	strike: () => 'eine Runde streichen',
+	'probe-again': () => 'neu messen: eine neue Messreihe',
+	'less-bias': () => 'weniger Antiskating, neu messen',
+	'without-figures': () => 'an diesem Radius ohne Werte weiter',
+	'to-verdict': () => 'weiter zum Urteil',
+	enough: () => 'genug: weiter',
+	'put-back': () => 'genug: Laufwerk zurückbauen',
+	leave: () => 'Arm so lassen: Laufwerk zurückbauen',
+	'to-maker': () => 'Arm zum Hersteller: Laufwerk zurückbauen',
+	'other-way': () => 'ein anderer Weg',
+	'radius-between': () => 'Runden an einem Radius dazwischen',
+	'look-at-bias': () => 'Antiskating einstellen und damit messen',
+	'set-bias': () => 'Antiskating gegen Skating einstellen',
+	'see-skating': () => 'ansehen, wie Skating auf den Arm wirkt',
 	'more-rounds': ({place}) =>
 		({
-			inner: 'more rounds at the inner radius',
-			outer: 'more rounds at the outer radius',
-			extra: 'more rounds at the third radius',
+			inner: 'mehr Runden am inneren Radius',
+			outer: 'mehr Runden am äußeren Radius',
+			extra: 'mehr Runden am dritten Radius',
 		})[place],
-	'back-to-setting': ({setting}) => `go back to setting ${setting}`,
-	'adjust-bias': () => 'set the bias again, probe again',
-	'keep-setting': () => 'keep this setting',
-	'other-drag': () => 'take another drag',
-	'round-or-correction': () => 'one more round, or a correction',
+	'back-to-setting': ({setting}) => `zurück zu Einstellung ${setting}`,
+	'adjust-bias': () => 'Antiskating neu einstellen, neu messen',
+	'keep-setting': () => 'diese Einstellung behalten',
+	'other-drag': () => 'andere Rillenreibung nehmen',
+	'round-or-correction': () => 'noch eine Runde, oder berichtigen',
 	round: ({place, number, innerLimit, outerLimit = ''}) =>
-		`${entries.places[place]}${place === 'extra' ? ' radius' : ''}, round ${number}: ${innerLimit} / ${outerLimit}`,
-	'carry-on': () => 'go on with the check after all',
-	stop: () => 'stop here and put the deck back',
-	judge: () => 'take the rest of the rounds, for a verdict',
-	'fewer-rounds': () => 'go on with these rounds',
+		`${entries.places[place]}${place === 'extra' ? ' Radius' : ''}, Runde ${number}: ${innerLimit} / ${outerLimit}`,
+	'carry-on': () => 'die Prüfung doch fortsetzen',
+	stop: () => 'hier aufhören und Laufwerk zurückbauen',
+	judge: () => 'restliche Runden messen, für ein Urteil',
+	'fewer-rounds': () => 'mit diesen Runden weiter',
 	option: ({step, option}) => found(found<Readonly<Record<string, string>>>(options, step) ?? {}, option) ?? option,
 	side: ({side}) => entries.sides[side],
 	remedy: ({remedy}) => remedies[remedy].name,
 	'in-doubt': ({item}) => entries.inDoubt[item],
 	stage: ({stage, state}) => `${marks[state]} ${entries.stages[stage]}`,
 	step: ({step, state}) => `${marks[state]} ${titled(step)}`,
-	'new-profile': () => 'enter a new one',
+	'new-profile': () => 'neu eingeben',
 };
 
 const questions: Sentences<QuestionValues> = {
 	tick: ({list, line}) => found(entries.ticks[list], line) ?? line,
-	'all-still-so': () => 'All still true?',
-	'all-lines-so': () => 'All done?',
+	'all-still-so': () => 'Stimmt alles noch?',
+	'all-lines-so': () => 'Alles erledigt?',
 };
 
 export const dialogue = {
@@ -138,5 +141,5 @@ export const dialogue = {
 	labels,
 	questions,
 	/** Of something on file that this version does not know. */
-	unknown: 'something this version does not know',
+	unknown: 'etwas, das diese Version nicht kennt',
 };

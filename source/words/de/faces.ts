@@ -1,4 +1,4 @@
-import {readingText} from '../numbers.js';
+import {inUnit, readingText} from '../numbers.js';
 import {inQuotes} from './refusals.js';
 
 type PageShown = {
@@ -12,71 +12,72 @@ type Because = {readonly because: string};
 
 /** What keys do, for the foot of a screen. */
 const hints = {
-	accept: 'Enter accept',
-	choose: 'digit + Enter',
-	several: 'digits mark · Enter takes',
-	yes: 'y yes',
-	no: 'n no',
-	notYet: 'n not yet',
-	still: 'y all true · digit + Enter what is not',
-	settle: 'Space countdown',
-	settleFirst: 'Enter countdown, again accept',
-	side: 'one key answers',
-	close: 'other keys close',
-	pages: '← → pages',
-	why: '? why',
+	accept: 'Enter übernimmt',
+	choose: 'Ziffer + Enter',
+	several: 'Ziffern wählen · Enter nimmt',
+	yes: 'j ja',
+	no: 'n nein',
+	notYet: 'n noch nicht',
+	still: 'j alles stimmt · Ziffer + Enter: was nicht',
+	settle: 'Leertaste Countdown',
+	settleFirst: 'Enter Countdown, nochmal übernimmt',
+	side: 'eine Taste genügt',
+	close: 'andere Taste: zu',
+	pages: '← → Seiten',
+	why: '? warum',
 	/** With the keys of the number pad. */
-	backByPad: 'Esc or / back',
-	whyByPad: '? or * why',
-	steps: 'Tab steps, stop',
-	leave: 'Ctrl+C leave',
+	backByPad: 'Esc / zurück',
+	whyByPad: '? * warum',
+	steps: 'Tab Schritte, Halt',
+	leave: 'Strg+C Ende',
 };
 
 /** Where Esc leads beside a check. */
 const escapes = {
-	back: 'Esc back',
-	leave: 'Esc leave',
-	'first-screen': 'Esc first screen',
-	'real-checks': 'Esc real checks',
-	'another-arm': 'Esc another arm',
+	back: 'Esc zurück',
+	leave: 'Esc Ende',
+	'first-screen': 'Esc Startseite',
+	'real-checks': 'Esc echte Prüfungen',
+	'another-arm': 'Esc anderer Arm',
 };
+
+const letters = {ä: 'ae', ö: 'oe', ü: 'ue', Ä: 'Ae', Ö: 'Oe', Ü: 'Ue', ß: 'ss', '„': '"', '“': '"'};
+const dashes = {'·': '-', '—': '-', '–': '-', '−': '-'};
+/** Both arrows stand first: they are looked for in this order. */
+const arrows = {'← →': 'Links, Rechts', '←': 'Links', '→': 'Rechts', '↑': ' auf', '↓': ' ab'};
 
 /** How characters beyond ASCII are written where the terminal has no more. */
 const spellings = {
-	'°': ' deg',
+	'°': ' Grad',
 	'′': ' min',
 	'±': '+/-',
 	µ: 'u',
 	μ: 'u',
-	'·': '-',
 	'…': '...',
-	'—': '-',
-	'–': '-',
-	'−': '-',
 	'×': 'x',
 	'\u00a0': ' ',
 	'❯': '>',
 	'✓': '+',
 	'✗': 'x',
-	'← →': 'Left, Right',
-	'←': 'Left',
-	'→': 'Right',
+	...letters,
+	...dashes,
+	...arrows,
 };
 
 type Reading = {readonly readingPct: number; readonly stepPct: number};
 type AtRadius = {readonly gaugeRadiusMm: number};
-const gaugeAt = ({gaugeRadiusMm}: AtRadius): string => `gauge at ${Number(gaugeRadiusMm.toFixed(1))} mm`;
+const gaugeAt = ({gaugeRadiusMm}: AtRadius): string => `Kraftmesser ${inUnit(gaugeRadiusMm, 'mm')}`;
 
 /** What stands beside and under an arm that can be nudged. */
 const gaugedArm = {
-	shows: ({readingPct, stepPct}: Reading) => `the gauge shows ${readingText(readingPct, stepPct)} %`,
-	pivot: 'pivot',
-	spindle: 'spindle',
-	stylus: 'stylus',
+	shows: ({readingPct, stepPct}: Reading) => `Anzeige ${readingText(readingPct, stepPct)} %`,
+	pivot: 'Drehpunkt',
+	spindle: 'Achse',
+	stylus: 'Nadel',
 	gauge: gaugeAt,
 	/** One mark for both, told in two lines. */
-	stylusOnGauge: (at: AtRadius) => ['stylus on the', gaugeAt(at)],
-	front: 'front: you stand here',
+	stylusOnGauge: (at: AtRadius) => ['Nadel auf', gaugeAt(at)],
+	front: 'vorn: hier stehen',
 };
 
 type Columns = {readonly columns: number; readonly rows: number};
@@ -84,48 +85,48 @@ type Refused = Because & {readonly answer: string};
 
 /** Lines in, lines out. */
 const plain = {
-	commands: ({commands}: {readonly commands: string}) => `Answer line by line. Commands: ${commands}.`,
+	commands: ({commands}: {readonly commands: string}) => `Zeile für Zeile antworten. Befehle: ${commands}.`,
 	noCommand: ({typed, commands}: {readonly typed: string; readonly commands: string}) =>
-		`${inQuotes(typed)} is no command; commands are ${commands}.`,
+		`${inQuotes(typed)} ist kein Befehl; Befehle sind ${commands}.`,
 	/** Arm, stage and progress are empty where they are as they were. */
 	question: ({number, arm, stage, progress, title}: Question) => {
 		const where = [arm, stage, progress].filter((one) => one !== '').join(', ');
 		const what = stage.startsWith(`${title} (`) ? '' : ` ${/[.?]$/.test(title) ? title : `${title}.`}`;
-		return `Question ${number}.${where === '' ? '' : ` ${where}.`}${what}`;
+		return `Frage ${number}.${where === '' ? '' : ` ${where}.`}${what}`;
 	},
 	unit: ({unit}: {readonly unit: string}) => `In ${unit}.`,
-	typeAnew: 'Type it again. An empty line shows other ways out.',
-	keeps: ({text}: {readonly text: string}) => `Empty line keeps: ${text}`,
-	takes: ({text}: {readonly text: string}) => `Empty line takes: ${text}`,
-	forNone: 'None: -.',
+	typeAnew: 'Neu eintippen. Eine leere Zeile zeigt andere Auswege.',
+	keeps: ({text}: {readonly text: string}) => `Leere Zeile behält: ${text}`,
+	takes: ({text}: {readonly text: string}) => `Leere Zeile nimmt: ${text}`,
+	forNone: 'Nichts: -.',
 	option: ({number, label}: {readonly number: number; readonly label: string}) => `  ${number}. ${label}`,
-	several: 'One number, or several such as 2 4.',
+	several: 'Eine Nummer, oder mehrere wie 2 4.',
 	yesNo: ({question}: {readonly question: string | undefined}) =>
-		question ? `${question.replace(/[.?]$/, '')}? y or n.` : 'y or n.',
-	marks: 'y if all is done, or the numbers of what is not.',
-	noLonger: ({number, item}: {readonly number: number; readonly item: string}) => `  ${number}. changed: ${item}`,
-	still: 'y if all is still true, or the number of what changed.',
+		question ? `${question.replace(/[.?]$/, '')}? j oder n.` : 'j oder n.',
+	marks: 'j, wenn alles erledigt ist, oder die Nummern von dem, was fehlt.',
+	noLonger: ({number, item}: {readonly number: number; readonly item: string}) => `  ${number}. geändert: ${item}`,
+	still: 'j, wenn alles noch stimmt, oder die Nummer von dem, was sich geändert hat.',
 	side: ({keys, label}: {readonly keys: readonly string[]; readonly label: string}) =>
-		`  ${keys.join(' or ')}: ${label}`,
+		`  ${keys.join(' oder ')}: ${label}`,
 	wanted: {
-		number: ({last}: {readonly last: number}) => `Answer with a number from 1 to ${last}.`,
-		yesNo: 'Answer y or n.',
-		marks: 'Answer y if all is done, or the numbers of what is not, such as 2 4.',
-		still: 'Answer y if all is still true, or the number of what changed.',
-		side: ({keys}: {readonly keys: readonly string[]}) => `Answer ${keys.join(' or ')}.`,
-		nothing: 'Nothing more is asked.',
+		number: ({last}: {readonly last: number}) => `Mit einer Nummer von 1 bis ${last} antworten.`,
+		yesNo: 'Mit j oder n antworten.',
+		marks: 'Mit j antworten, wenn alles erledigt ist, oder mit den Nummern von dem, was fehlt, wie 2 4.',
+		still: 'Mit j antworten, wenn alles noch stimmt, oder mit der Nummer von dem, was sich geändert hat.',
+		side: ({keys}: {readonly keys: readonly string[]}) => `Mit ${keys.join(' oder ')} antworten.`,
+		nothing: 'Es wird nichts mehr gefragt.',
 	},
-	nothingByHand: 'There is nothing to do by hand here.',
+	nothingByHand: 'Hier ist nichts von Hand zu tun.',
 	/** An answer from a pipe that was not taken. */
 	refused: ({number, title, answer, because}: Refused & {readonly number: number; readonly title: string}) =>
-		`Question ${number}, ${title}, answer '${answer}': ${because}`,
-	refusedChoice: ({title, answer, because}: Refused & {readonly title: string}) => `${title} '${answer}': ${because}`,
+		`Frage ${number}, ${title}, Antwort „${answer}“: ${because}`,
+	refusedChoice: ({title, answer, because}: Refused & {readonly title: string}) => `${title} „${answer}“: ${because}`,
 	refusedOn: ({title, because}: Because & {readonly title: string}) => `${title}: ${because}`,
 	/** It came after a number that did not pass. */
 	unmended: ({answer, problem}: {readonly answer: string; readonly problem: string | undefined}) =>
-		`${inQuotes(answer)} was not taken: ${problem ?? 'The number before did not pass.'} An empty line shows the ways out.`,
-	notSavedAgain: ({because}: Because) => `NOT SAVED: ${because} Give the answer again.`,
-	notFiledAgain: ({because}: Because) => `NOT SAVED: ${because} An empty line tries again.`,
+		`${inQuotes(answer)} wurde nicht angenommen: ${problem ?? 'Die Zahl davor genügt nicht.'} Eine leere Zeile zeigt die Auswege.`,
+	notSavedAgain: ({because}: Because) => `NICHT GESPEICHERT: ${because} Noch einmal antworten.`,
+	notFiledAgain: ({because}: Because) => `NICHT GESPEICHERT: ${because} Eine leere Zeile versucht es noch einmal.`,
 };
 
 type Question = {
@@ -136,59 +137,62 @@ type Question = {
 	readonly title: string;
 };
 
-const pageOf = ({page, of}: {readonly page: number; readonly of: number}): string => `page ${page} of ${of}`;
+const pageOf = ({page, of}: {readonly page: number; readonly of: number}): string => `Seite ${page} von ${of}`;
 
 /** What both faces say beside the pages, the full screens alone, and the plain lines alone. */
 export const faces = {
-	notSaved: ({because}: Because) => `NOT SAVED: ${because}`,
-	why: ({why, mistake}: {readonly why: string; readonly mistake: string}) => `${why} The usual mistake: ${mistake}`,
-	mistake: ({mistake}: {readonly mistake: string}) => `The usual mistake: ${mistake}`,
+	notSaved: ({because}: Because) => `NICHT GESPEICHERT: ${because}`,
+	why: ({why, mistake}: {readonly why: string; readonly mistake: string}) => `${why} Häufiger Fehler: ${mistake}`,
+	mistake: ({mistake}: {readonly mistake: string}) => `Häufiger Fehler: ${mistake}`,
 	nudge: {
-		keys: 'Nudge: ← in, → out · fine: , in . out · then type what held',
-		lines: 'Nudge by a line of < in, > out, fine: , in . out. Then type the last reading that held.',
+		keys: 'Stupsen: ← innen, → außen · fein: , innen . außen · dann eintippen, was hielt',
+		lines:
+			'Mit einer Zeile stupsen: < innen, > außen, fein: , innen . außen. Dann den letzten Messwert eintippen, der hielt.',
 	},
 	hints,
 	escapes,
 	spellings,
 	gaugedArm,
 	/** Said where the screen is read aloud. */
-	spokenMarks: {good: 'OK: ', warn: 'Note: ', bad: 'Problem: '},
+	spokenMarks: {good: 'Gut: ', warn: 'Achtung: ', bad: 'Problem: '},
 	tooSmall: ({columns, rows, least}: Columns & {readonly least: Columns}) =>
-		`This window (${columns} × ${rows}) is too small: make it at least ${least.columns} × ${least.rows}, or start with --plain.`,
-	pasteCut: 'Too much to paste: its end is missing.',
+		`Dieses Fenster (${columns} × ${rows}) ist zu klein: mindestens ${least.columns} × ${least.rows} machen, oder mit --plain starten.`,
+	pasteCut: 'Zu viel eingefügt: Das Ende fehlt.',
 	/** Which page of a body is shown, and the keys that turn it. */
 	page: ({byArrows, next, page, of}: PageShown) => {
-		const [back, on] = byArrows ? ['←', '→'] : ['PgUp', 'PgDn'];
-		const ways = [...(page > 1 ? [`${back} back`] : []), ...(page < of ? [`${on} ${next ?? 'more'}`] : [])];
+		const [back, on] = byArrows ? ['←', '→'] : ['Bild↑', 'Bild↓'];
+		const ways = [...(page > 1 ? [`${back} zurück`] : []), ...(page < of ? [`${on} ${next ?? 'weiter'}`] : [])];
 		return `${ways.join(' · ')} (${pageOf({page, of})})`;
 	},
 	pageOf,
-	moreOptions: 'more …',
-	yesNo: ({question = ''}: {readonly question?: string | undefined}) => `${question} y / n`.trim(),
-	side: ({keys, label}: {readonly keys: readonly string[]; readonly label: string}) => `${keys.join(' or ')}  ${label}`,
-	allStill: 'y  all still true',
-	noLonger: ({number, item, isMarked = false}: InDoubt) => `${number}${isMarked ? '❯' : ' '} changed: ${item}`,
+	moreOptions: 'mehr …',
+	yesNo: ({question = ''}: {readonly question?: string | undefined}) => `${question} j / n`.trim(),
+	side: ({keys, label}: {readonly keys: readonly string[]; readonly label: string}) =>
+		`${keys.join(' oder ')}  ${label}`,
+	allStill: 'j  alles stimmt noch',
+	noLonger: ({number, item, isMarked = false}: InDoubt) => `${number}${isMarked ? '❯' : ' '} geändert: ${item}`,
 	field: {
-		waysOut: 'type it again · Enter: other ways out',
-		keeps: ({text, mayBeEmpty}: Offered) => `Enter keeps ${text}${mayBeEmpty ? ' · none: -' : ''}`,
-		takes: ({text, mayBeEmpty}: Offered) => `Enter takes ${text}${mayBeEmpty ? ' · none: -' : ''}`,
+		waysOut: 'neu eintippen · Enter: andere Auswege',
+		keeps: ({text, mayBeEmpty}: Offered) => `Enter behält ${text}${mayBeEmpty ? ' · nichts: -' : ''}`,
+		takes: ({text, mayBeEmpty}: Offered) => `Enter nimmt ${text}${mayBeEmpty ? ' · nichts: -' : ''}`,
 	},
 	/** An answer that is not on the disk, or a check that could not be filed. */
 	unsaved: {
 		answer: {
-			title: 'NOT SAVED',
-			whatIsSaved: 'Your answer is still here. All before it is saved.',
-			keys: 'Enter try again · Esc drop this answer · Ctrl+C leave',
+			title: 'NICHT GESPEICHERT',
+			whatIsSaved: 'Die Antwort ist noch hier. Alles davor ist gespeichert.',
+			keys: 'Enter noch einmal · Esc Antwort verwerfen · Strg+C Ende',
 		},
 		filing: {
-			title: 'NOT FILED YET',
-			whatIsSaved: 'All answers are saved, but the check could not be filed. Go on with it later to file it.',
-			keys: 'Enter try again · Esc first screen · Ctrl+C leave',
+			title: 'NOCH NICHT ABGELEGT',
+			whatIsSaved:
+				'Alle Antworten sind gespeichert, doch die Prüfung ließ sich nicht ablegen. Später mit ihr weitermachen, um sie abzulegen.',
+			keys: 'Enter noch einmal · Esc Startseite · Strg+C Ende',
 		},
 	},
-	settled: 'Read the gauge now.',
-	keepStill: ({seconds}: {readonly seconds: number}) => `Keep still: ${seconds} s`,
-	keepHands: 'hands off, keep still',
+	settled: 'Jetzt ablesen.',
+	keepStill: ({seconds}: {readonly seconds: number}) => `Stillhalten: ${seconds} s`,
+	keepHands: 'Hände weg, stillhalten',
 	plain,
 };
 

@@ -21,8 +21,8 @@ import {store} from './store.js';
 import {terminal} from './terminal.js';
 import {years} from './years.js';
 
-/** Every sentence in English, by room. */
-export const en = {
+/** Every sentence in German, by room. */
+export const sentences = {
 	actions,
 	beside,
 	bias,

@@ -19,15 +19,15 @@ type Axis = 'leftRight' | 'frontBack';
 type Leaning = {readonly name: string; readonly deg: number; readonly axis: Axis; readonly decimals: number};
 
 const ends: Readonly<Record<Axis, readonly [minus: string, plus: string]>> = {
-	leftRight: ['left', 'right'],
-	frontBack: ['front', 'back'],
+	leftRight: ['links', 'rechts'],
+	frontBack: ['vorn', 'hinten'],
 };
 
 const feet = {
-	'front-left': 'front left',
-	'front-right': 'front right',
-	'back-left': 'back left',
-	'back-right': 'back right',
+	'front-left': 'vorn links',
+	'front-right': 'vorn rechts',
+	'back-left': 'hinten links',
+	'back-right': 'hinten rechts',
 };
 
 /** What stands in the instruments of a screen: names of marks, sides and limits, as short as they can be. */
@@ -37,86 +37,86 @@ export const instruments = {
 	seconds: 's',
 	/** Beside the large digits of what is being typed. */
 	asked: {
-		aims: {inner: 'aim, inner limit', middle: 'aim, middle of both limits'},
-		aimAt: ({text, unit}: {readonly text: string; readonly unit: string}) => `aim ${text} ${unit}`,
-		target: ({text, unit}: {readonly text: string; readonly unit: string}) => `Aim at ${text} ${unit}.`,
-		innerLimit: ({typed}: {readonly typed: string}) => `inner limit ${typed}`,
-		allowed: ({deg}: {readonly deg: number}) => `allowed ± ${inDegrees(deg, 2)}`,
+		aims: {inner: 'Ziel, innere Grenze', middle: 'Ziel, Mitte beider Grenzen'},
+		aimAt: ({text, unit}: {readonly text: string; readonly unit: string}) => `Ziel ${text} ${unit}`,
+		target: ({text, unit}: {readonly text: string; readonly unit: string}) => `Ziel: ${text} ${unit}.`,
+		innerLimit: ({typed}: {readonly typed: string}) => `innere Grenze ${typed}`,
+		allowed: ({deg}: {readonly deg: number}) => `erlaubt ± ${inDegrees(deg, 2)}`,
 		window: ({lowMm, highMm}: Pick<Window, 'lowMm' | 'highMm'>) =>
-			`${plainNumber(lowMm, 1)} to ${inUnit(highMm, 'mm', 1)}`,
+			`${plainNumber(lowMm, 1)} bis ${inUnit(highMm, 'mm', 1)}`,
 	},
 	/** Beside the figure that the verdict hangs on. */
 	deciding: {
-		pull: ({place, uncertainty}: Deciding) => `± ${uncertainty} %: pull, ${entries.places[place]}`,
-		band: ({place, uncertainty}: Deciding) => `± ${uncertainty} %: friction, ${entries.places[place]}`,
+		pull: ({place, uncertainty}: Deciding) => `± ${uncertainty} %: Zug, ${entries.places[place]}`,
+		band: ({place, uncertainty}: Deciding) => `± ${uncertainty} %: Reibung, ${entries.places[place]}`,
 	},
 	/** At the end of a row of the bands. */
 	judged: {
-		pull: ({pullPct, pullUncertaintyPct}: MeasuredRadius) => `pull ${sideForce(pullPct, pullUncertaintyPct)}`,
+		pull: ({pullPct, pullUncertaintyPct}: MeasuredRadius) => `Zug ${sideForce(pullPct, pullUncertaintyPct)}`,
 		band: ({bandPct, bandUncertaintyPct}: MeasuredRadius) => span(bandPct, bandUncertaintyPct),
 	},
 	bands: {
 		/** Over the line of a limit of the pull. */
-		good: ({pct}: {readonly pct: number}) => `good ${withSign(pct)}`,
-		usable: ({pct}: {readonly pct: number}) => `usable ${withSign(pct)}`,
+		good: ({pct}: {readonly pct: number}) => `gut ${withSign(pct)}`,
+		usable: ({pct}: {readonly pct: number}) => `brauchbar ${withSign(pct)}`,
 		/** At the end of an axis, with the unit of all its numbers. */
 		end: ({pct}: {readonly pct: number}) => `${withSign(pct)} %`,
 		limits: ({goodPct, usablePct}: Limits) =>
-			`good to ± ${plainNumber(goodPct)}, usable to ± ${plainNumber(usablePct)} %`,
-		judged: ({middle}: {readonly middle: string}) => `${middle} pull: only this counts against the limits`,
-		earlier: ({middle}: {readonly middle: string}) => `${middle} last check`,
+			`gut bis ± ${plainNumber(goodPct)}, brauchbar bis ± ${plainNumber(usablePct)} %`,
+		judged: ({middle}: {readonly middle: string}) => `${middle} Zug: nur er zählt für die Grenzen`,
+		earlier: ({middle}: {readonly middle: string}) => `${middle} letzte Prüfung`,
 	},
 	clearance: {
-		stylus: 'stylus',
-		guard: 'guard',
-		head: 'headshell',
-		gauge: 'gauge',
-		platter: 'platter, mat off',
-		mat: 'mat',
+		stylus: 'Nadel',
+		guard: 'Nadelschutz',
+		head: 'Headshell',
+		gauge: 'Kraftmesser',
+		platter: 'Teller, Matte ab',
+		mat: 'Matte',
 		/** At the end of a window, with the unit of all numbers there. */
 		end: (high: string) => `${high} ${units.mm.label}`,
 		named: ({name, mm: height, decimals}: Pick<Window, 'mm'> & {readonly name: string; readonly decimals: number}) =>
 			height === undefined ? name : `${name} ${rounded(height, decimals)} ${units.mm.label}`,
 		within: ({label, lowMm, highMm, mm: now}: Window) =>
-			`${label} ${plainNumber(lowMm, 2)} to ${inUnit(highMm, 'mm', 2)}${now === undefined ? '' : `: ${inUnit(now, 'mm', 2)}`}`,
+			`${label} ${plainNumber(lowMm, 2)} bis ${inUnit(highMm, 'mm', 2)}${now === undefined ? '' : `: ${inUnit(now, 'mm', 2)}`}`,
 	},
 	deck: {
 		/** What to touch, and which way. */
 		foot: ({foot, way}: {readonly foot: keyof typeof feet; readonly way: 'up' | 'down'}) =>
-			`${way === 'up' ? 'raise' : 'lower'} ${feet[foot]}`,
-		gauge: ({radiusMm}: {readonly radiusMm: number}) => `gauge here, ${mm(radiusMm)}`,
-		nudge: {outward: 'nudge outward', inward: 'nudge inward'},
+			`${feet[foot]} ${way === 'up' ? 'heben' : 'senken'}`,
+		gauge: ({radiusMm}: {readonly radiusMm: number}) => `Kraftmesser, ${mm(radiusMm)}`,
+		nudge: {outward: 'nach außen', inward: 'nach innen'},
 		parts: {
-			bias: 'bias device',
-			lifter: 'lifter',
-			rest: 'arm rest',
-			counterweight: 'counterweight',
-			pivot: 'pivot',
-			leads: 'leads',
-			head: 'headshell',
+			bias: 'Antiskating',
+			lifter: 'Lift',
+			rest: 'Stütze',
+			counterweight: 'Gegengewicht',
+			pivot: 'Drehpunkt',
+			leads: 'Litzen',
+			head: 'Headshell',
 		},
 		/** What else is drawn. */
-		stylus: 'stylus',
-		pivot: 'pivot',
-		spindle: 'spindle',
-		front: 'front: you stand here',
+		stylus: 'Nadel',
+		pivot: 'Drehpunkt',
+		spindle: 'Achse',
+		front: 'vorn: hier stehen',
 	},
 	level: {
 		/** At the ends of the scale. */
 		ends,
-		first: 'first',
-		turned: 'turned',
-		tilt: 'tilt',
+		first: 'erste',
+		turned: 'gedreht',
+		tilt: 'Neigung',
 		degrees: '°',
 		mark: ({name, deg, axis, decimals}: Leaning) =>
 			printsAsZero(deg, decimals)
-				? `${name} level`
-				: `${name} ${inDegrees(Math.abs(deg), decimals)} ${ends[axis][deg > 0 ? 1 : 0]} high`,
+				? `${name} waagrecht`
+				: `${name} ${inDegrees(Math.abs(deg), decimals)} ${ends[axis][deg > 0 ? 1 : 0]} hoch`,
 		allowed: ({deg, decimals}: {readonly deg: number; readonly decimals: number}) =>
-			`allowed ± ${inDegrees(deg, decimals)}`,
+			`erlaubt ± ${inDegrees(deg, decimals)}`,
 	},
 	history: {
-		point: ({point}: {readonly point: string}) => `${point} with its ±`,
+		point: ({point}: {readonly point: string}) => `${point} mit ±`,
 		limits: ({
 			limit,
 			goodPct,
@@ -124,15 +124,16 @@ export const instruments = {
 			isTwoSided,
 		}: Limits & {readonly limit: string; readonly isTwoSided: boolean}) => {
 			const size = (pct: number) => `${isTwoSided ? '±' : ''}${plainNumber(pct)}`;
-			return `${limit} good to ${size(goodPct)}, usable to ${size(usablePct)} %`;
+			return `${limit} gut bis ${size(goodPct)}, brauchbar bis ${size(usablePct)} %`;
 		},
 		event: ({mark, label}: {readonly mark: string; readonly label: string}) => `${mark} ${label}`,
 	},
 	friction: {
-		heading: 'friction',
+		heading: 'Reibung',
 		row: ({label, figure}: {readonly label: string; readonly figure: string}) => `${label} ${figure}`,
-		good: ({pct}: {readonly pct: number}) => `good ${plainNumber(pct)}`,
-		usable: ({pct}: {readonly pct: number}) => `usable ${plainNumber(pct)} %`,
-		limits: ({goodPct, usablePct}: Limits) => `good to ${plainNumber(goodPct)}, usable to ${plainNumber(usablePct)} %`,
+		good: ({pct}: {readonly pct: number}) => `gut ${plainNumber(pct)}`,
+		usable: ({pct}: {readonly pct: number}) => `brauchbar ${plainNumber(pct)} %`,
+		limits: ({goodPct, usablePct}: Limits) =>
+			`gut bis ${plainNumber(goodPct)}, brauchbar bis ${plainNumber(usablePct)} %`,
 	},
 };

@@ -6,110 +6,114 @@ type RemedyWords = {
 	readonly name: string;
 	/** How, in a sentence; empty where the name says it. */
 	readonly how: string;
-	/** The doing of it, at the head of a sentence. */
+	/** What was done, at the head of a sentence, before a colon. */
 	readonly doing: string;
 	/** What is left on the deck afterwards, and must be undone. */
 	readonly left?: string;
 };
 
-const weighAgain = 'Set the tracking force again, guard on.';
+const weighAgain = 'Auflagekraft neu einstellen, Nadelschutz drauf.';
 
 /** What can be tried at the bench, by id. */
 export const remedies: Readonly<Record<RemedyId, RemedyWords>> = {
 	level: {
-		name: 'level the armboard',
-		how: 'Lower the high side at the feet. Read the level again.',
-		doing: 'Levelling',
+		name: 'Tonarmbasis waagrecht stellen',
+		how: 'Hohe Seite an den Füßen senken. Wasserwaage neu ablesen.',
+		doing: 'Waagrecht gestellt',
 	},
 	leads: {
-		name: 'dress the leads',
-		how: 'They hang free, touch nothing and have no twist at the arm.',
-		doing: 'Dressing the leads',
+		name: 'Litzen neu legen',
+		how: 'Sie hängen frei, berühren nichts und sind am Arm nicht verdrillt.',
+		doing: 'Litzen neu gelegt',
 	},
 	bias: {
-		name: 'look whether the bias is off',
-		how: 'Thread, weight and lever must not touch the arm.',
-		doing: 'Taking the bias off',
+		name: 'nachsehen, ob das Antiskating aus ist',
+		how: 'Faden, Gewicht und Hebel dürfen den Arm nicht berühren.',
+		doing: 'Antiskating abgenommen',
 	},
 	damping: {
-		name: 'look at the damping again',
-		how: 'The paddle must not touch the fluid.',
-		doing: 'Looking at the damping',
+		name: 'Dämpfung noch einmal ansehen',
+		how: 'Das Paddel darf das Öl nicht berühren.',
+		doing: 'Dämpfung angesehen',
 	},
 	force: {
-		name: 'set and weigh the tracking force again',
-		how: 'Put the arm in its rest before you turn the counterweight.',
-		doing: 'Setting the tracking force',
+		name: 'Auflagekraft neu einstellen und wiegen',
+		how: 'Arm in die Stütze legen, bevor das Gegengewicht gedreht wird.',
+		doing: 'Auflagekraft eingestellt',
 	},
-	height: {name: 'set the height again', how: '', doing: 'Setting the height'},
-	again: {name: 'touch nothing, probe again', how: '', doing: 'Probing again'},
+	height: {name: 'Höhe neu einstellen', how: '', doing: 'Höhe eingestellt'},
+	again: {name: 'nichts berühren, neu messen', how: '', doing: 'Neu gemessen'},
 	'gauge-foot': {
-		name: "look at the gauge's foot and zero screw",
-		how: 'The foot stands firm on its mark. Nobody turned the screw.',
-		doing: 'Setting the gauge firm',
+		name: 'Fuß und Nullschraube des Kraftmessers ansehen',
+		how: 'Der Fuß steht fest auf seiner Marke. Niemand hat die Schraube gedreht.',
+		doing: 'Kraftmesser fest aufgestellt',
 	},
-	platter: {name: 'block the platter', how: 'It must not turn under the gauge.', doing: 'Blocking the platter'},
+	platter: {
+		name: 'Teller blockieren',
+		how: 'Er darf sich unter dem Kraftmesser nicht drehen.',
+		doing: 'Teller blockiert',
+	},
 	'still-deck': {
-		name: 'keep your hands off the deck',
-		how: 'Block a sprung deck as far as its maker allows.',
-		doing: 'Keeping the deck still',
+		name: 'Hände weg vom Laufwerk',
+		how: 'Gefedertes Laufwerk blockieren, so weit der Hersteller erlaubt.',
+		doing: 'Laufwerk ruhig gehalten',
 	},
 	'gauge-zero': {
-		name: "find the gauge's zero",
-		how: 'Take one turned round, or read the gauge free of the arm.',
-		doing: "Finding the gauge's zero",
+		name: 'Nullanzeige des Kraftmessers suchen',
+		how: 'Eine gedrehte Runde messen, oder den Kraftmesser ohne Arm ablesen.',
+		doing: 'Nullanzeige gefunden',
 	},
 	'half-force': {
-		name: 'probe with half the force',
-		how: 'Turn the counterweight. A lean halves; a push of leads, bias or magnet stays.',
-		doing: 'Halving the force',
-		left: 'The force is still halved. Set it back before you play.',
+		name: 'mit halber Kraft messen',
+		how: 'Gegengewicht drehen. Was aus der Neigung kommt, halbiert sich; was Litzen, Antiskating oder Magnet drücken, bleibt.',
+		doing: 'Kraft halbiert',
+		left: 'Die Kraft ist noch halbiert. Vor dem Abspielen zurückstellen.',
 	},
 	'lead-loop': {
-		name: 'let the leads hang slack at mid-record',
-		how: 'Hold the arm at mid-record. Centre the free loop there.',
-		doing: 'Centring the loop of the leads',
+		name: 'Litzen am mittleren Radius locker hängen lassen',
+		how: 'Arm mitten zwischen Rand und Etikett halten. Dort die freie Schlaufe mittig legen.',
+		doing: 'Schlaufe der Litzen mittig gelegt',
 	},
 	'leads-off': {
-		name: 'take the leads off at their tags',
-		how: 'Only leads that push on. Note their colours. Take the platter off first. Never tip a deck with platter or arm loose.',
-		doing: 'Taking the leads off',
-		left: 'The leads are still off. Push them on by their colours. Then check the phase.',
+		name: 'Litzen an den Kabelschuhen abziehen',
+		how: 'Nur gesteckte Litzen. Farben notieren. Erst den Teller abnehmen. Laufwerk nie kippen, wenn Teller oder Arm lose sind.',
+		doing: 'Litzen abgezogen',
+		left: 'Die Litzen sind noch ab. Nach Farben aufschieben. Dann die Phase prüfen.',
 	},
 	magnet: {
-		name: 'look for a magnet or steel near the cartridge',
-		how: 'Tools, clips, the platter, the gauge itself.',
-		doing: 'Moving steel and magnets away',
+		name: 'Magnet oder Stahl nahe am Tonabnehmer suchen',
+		how: 'Werkzeug, Klammern, der Teller, der Kraftmesser selbst.',
+		doing: 'Stahl und Magnete weggenommen',
 	},
 	'cartridge-weight': {
-		name: "put a weight in the cartridge's place",
-		how: `Same mass as the cartridge, no magnet. ${weighAgain}`,
-		doing: 'Taking the cartridge out',
-		left: 'The weight is still in the headshell. Put the cartridge back. Then set the force.',
+		name: 'ein Gewicht statt des Tonabnehmers einbauen',
+		how: `So schwer wie der Tonabnehmer, kein Magnet. ${weighAgain}`,
+		doing: 'Tonabnehmer ausgebaut',
+		left: 'Das Gewicht sitzt noch im Headshell. Tonabnehmer einbauen. Dann die Kraft einstellen.',
 	},
 	lifter: {
-		name: 'look whether the lifter still touches',
-		how: 'Lower the lifter. Paper must pass under the arm at both radii.',
-		doing: 'Freeing the lifter',
+		name: 'nachsehen, ob der Lift noch berührt',
+		how: 'Lift absenken. Papier muss an beiden Radien unter dem Arm durchgehen.',
+		doing: 'Lift freigestellt',
 	},
 	'gauge-friction': {
-		name: "look at the gauge's own friction",
-		how: 'Compare with the smallest friction that the gauge ever showed.',
-		doing: 'Freeing the gauge',
+		name: 'Reibung des Kraftmessers selbst ansehen',
+		how: 'Mit der kleinsten Reibung vergleichen, die er je gezeigt hat.',
+		doing: 'Kraftmesser gängig gemacht',
 	},
 	touching: {
-		name: 'look whether the guard or a lead touches',
-		how: 'Paper must pass under the guard. Nothing may rub along the swing.',
-		doing: 'Freeing guard and leads',
+		name: 'nachsehen, ob Nadelschutz oder Litze berührt',
+		how: 'Papier muss unter dem Nadelschutz durchgehen. Nichts darf am Schwenkweg schleifen.',
+		doing: 'Nadelschutz und Litzen freigelegt',
 	},
 	'along-swing': {
-		name: 'look along the swing for what touches',
-		how: 'Look at leads, lifter, rest and linkage, at the bad end first.',
-		doing: 'Freeing what touches at one end',
+		name: 'am Schwenkweg suchen, was berührt',
+		how: 'Litzen, Lift, Stütze und Gestänge ansehen, am schlechten Ende zuerst.',
+		doing: 'Freigelegt, was an einem Ende berührt',
 	},
 	repeat: {
-		name: 'probe one radius again before you ask the maker',
-		how: 'Dress the leads. Guard clear, hands off the deck.',
-		doing: 'Dressing the leads again',
+		name: 'einen Radius neu messen, bevor der Hersteller gefragt wird',
+		how: 'Litzen neu legen. Nadelschutz frei, Hände weg vom Laufwerk.',
+		doing: 'Litzen noch einmal neu gelegt',
 	},
 };

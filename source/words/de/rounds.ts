@@ -1,12 +1,12 @@
 import type {LimitAsked} from '../../procedure/steps-probe.js';
 
 const nudged = {
-	innerLimit: 'Nudge the headshell INWARD in small steps. Type the last reading that held.',
-	outerLimit: 'Nudge the headshell OUTWARD in small steps. Type the last reading that held.',
+	innerLimit: 'Headshell in kleinen Schritten nach INNEN stupsen. Letzten Messwert eintippen, der hielt.',
+	outerLimit: 'Headshell in kleinen Schritten nach AUSSEN stupsen. Letzten Messwert eintippen, der hielt.',
 };
 const started = {
-	innerLimit: 'Push slowly toward the RIM. Type the reading when the arm starts.',
-	outerLimit: 'Push slowly toward the SPINDLE. Type the reading when the arm starts.',
+	innerLimit: 'Langsam zum RAND drücken. Messwert eintippen, bei dem der Arm losgeht.',
+	outerLimit: 'Langsam zur ACHSE drücken. Messwert eintippen, bei dem der Arm losgeht.',
 };
 
 /** What is said round by round. */
@@ -14,20 +14,22 @@ export const rounds = {
 	/** How a limit is found, in the words of the gauge's convention. The place names the limit, not its sign. */
 	limit: ({which, isTurned, showsHand}: LimitAsked): string => {
 		const find = (showsHand ? started : nudged)[which];
-		if (isTurned) return `${find} Type the turned gauge's own + or −.`;
-		return showsHand ? `${find} Type the gauge's own + or −. Out and in: how the ARM pushes.` : find;
+		if (isTurned) return `${find} Mit dem + oder −, das der gedrehte Kraftmesser selbst zeigt.`;
+		return showsHand
+			? `${find} Mit dem + oder −, das der Kraftmesser selbst zeigt. Außen und innen: wohin der ARM drückt.`
+			: find;
 	},
 	/** What the hands do before a round after the first at a place. */
-	turned: 'Arm up, turn the gauge end for end, arm down.',
-	turnedBack: 'Arm up, turn the gauge back on its mark, arm down.',
-	anew: 'Arm up, gauge away and back on its mark, arm down.',
+	turned: 'Arm hoch, Kraftmesser um 180° drehen, Arm runter.',
+	turnedBack: 'Arm hoch, Kraftmesser zurückdrehen auf seine Marke, Arm runter.',
+	anew: 'Arm hoch, Kraftmesser weg und zurück auf seine Marke, Arm runter.',
 	/** Where the gauge goes to another radius: dragged along under the arm it would bend the cantilever. */
-	moved: 'Arm up by its lifter first.',
+	moved: 'Erst den Arm mit dem Lift heben.',
 	/** The same with a gauge that is pushed by hand. */
 	inHand: {
-		turned: 'Arm to its rest. Turn the gauge end for end. Float the arm.',
-		turnedBack: 'Arm to its rest. Turn the gauge back. Float the arm.',
-		anew: 'Arm to its rest. Take the gauge up again. Float the arm.',
-		moved: 'Move the floating arm to the other radius by its finger lift.',
+		turned: 'Arm in die Stütze. Kraftmesser um 180° drehen. Arm schweben lassen.',
+		turnedBack: 'Arm in die Stütze. Kraftmesser zurückdrehen. Arm schweben lassen.',
+		anew: 'Arm in die Stütze. Kraftmesser neu ansetzen. Arm schweben lassen.',
+		moved: 'Schwebenden Arm am Fingergriff zum anderen Radius führen.',
 	},
 };

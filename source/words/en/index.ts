@@ -22,7 +22,7 @@ import {terminal} from './terminal.js';
 import {years} from './years.js';
 
 /** Every sentence in English, by room. */
-export const en = {
+export const sentences = {
 	actions,
 	beside,
 	bias,

@@ -6,76 +6,77 @@ import {deviceWords} from '../bias-devices.js';
 
 /** The rounds at one radius. */
 const probe = {
-	ask: (at: GaugeAtRadius) => `Bias on. ${placedAt(at)}.`,
-	why: 'Read the same two limits as before. The pull without bias is taken off; what is left is the bias.',
-	mistake: 'Judging by one limit. Bias shifts both; friction keeps them apart.',
+	ask: (at: GaugeAtRadius) => `Antiskating an. ${placedAt(at)}.`,
+	why: 'Die beiden Grenzen messen wie zuvor. Der Zug ohne Antiskating wird abgezogen; der Rest ist das Antiskating.',
+	mistake: 'Nach einer Grenze geurteilt. Antiskating verschiebt beide; Reibung hält sie auseinander.',
 };
 
 /** How a lever stands at one radius. */
 const lever = {
 	ask: (at: AtRadius) =>
-		`Leave the arm on the gauge${atRadius(at)}. Where does the lever point, as a clock hand? Not seen: -.`,
-	why: 'A level lever (3:00 or 9:00) lets the whole weight act. At 30° from upright half of it acts, upright nothing. It is a guide; the readings decide.',
-	mistake: 'Reading it with the arm in its rest.',
+		`Arm${atRadius(at)} auf dem Kraftmesser lassen. Wohin zeigt der Hebel, als Uhrzeiger? Nicht zu sehen: -.`,
+	why: 'Am waagrechten Hebel (3:00 oder 9:00) wirkt das ganze Gewicht. 30° neben der Senkrechten wirkt die Hälfte, senkrecht nichts. Das ist ein Anhalt; die Messwerte entscheiden.',
+	mistake: 'Abgelesen, während der Arm in der Stütze lag.',
 };
 
 /** How a thread stands at one radius. */
 const thread = {
 	ask: (at: AtRadius) =>
-		`Leave the arm on the gauge${atRadius(at)}. What angle do thread and stub make from above? Not seen: -.`,
-	why: 'At 90° the whole weight acts, at 30° half of it. It is a guide; the readings decide.',
-	mistake: 'Measuring from the arm tube, not from the stub.',
+		`Arm${atRadius(at)} auf dem Kraftmesser lassen. Welchen Winkel bilden Faden und Zapfen, von oben? Nicht zu sehen: -.`,
+	why: 'Bei 90° wirkt das ganze Gewicht, bei 30° die Hälfte. Das ist ein Anhalt; die Messwerte entscheiden.',
+	mistake: 'Vom Armrohr aus gemessen, nicht vom Zapfen.',
 };
 
 export const biasOn = {
 	'bias-drag': {
-		title: 'Drag of the groove',
+		title: 'Rillenreibung',
 		ask: ({usualDrag, hasDevice}) =>
 			hasDevice
-				? `Type the drag, as part of the tracking force. Default: ${rounded(usualDrag, 2)}.`
-				: `Skating asks this of the arm. Drag: ${rounded(usualDrag, 2)}, the default. Enter goes on.`,
-		why: 'The drag of the groove turns the arm toward the spindle: that is skating. Bias must cancel it. No published drag was found, so it is assumed.',
-		mistake: 'Setting the bias finer than the drag is known. The picture shows ± 0.05.',
+				? `Rillenreibung als Teil der Auflagekraft eintippen. Üblich: ${rounded(usualDrag, 2)}.`
+				: `So viel Skating wirkt auf den Arm. Rillenreibung: ${rounded(usualDrag, 2)}, wie üblich. Weiter mit Enter.`,
+		why: 'Die Rillenreibung dreht den Arm zur Achse: das ist Skating. Antiskating hebt es auf. Kein veröffentlichter Wert war zu finden, also ist er angenommen.',
+		mistake: 'Antiskating feiner eingestellt, als die Rillenreibung bekannt ist. Das Bild zeigt ± 0,05.',
 	},
 	'bias-radius-middle': {
-		title: 'Middle radius',
-		ask: 'Type a middle radius for the bias. None: -.',
-		why: 'Skating is least near the middle of the record. Some devices pull most just there.',
-		mistake: 'Leaving it out with a lever. A lever can be right at both ends and wrong between.',
+		title: 'Mittlerer Radius',
+		ask: 'Mittleren Radius für das Antiskating eintippen. Keiner: -.',
+		why: 'Skating ist etwa mitten zwischen Rand und Etikett am kleinsten. Manche Vorrichtung zieht gerade dort am meisten.',
+		mistake: 'Beim Hebel weggelassen. Ein Hebel kann außen und innen stimmen, dazwischen nicht.',
 	},
 	'bias-weight': {
-		title: 'Bias weight',
-		ask: 'How heavy is the bias weight now? Not known: -.',
-		why: 'With it the advice is in grams.',
-		mistake: 'Adding lever or hook. Type only what you hang on.',
+		title: 'Antiskating-Gewicht',
+		ask: 'Wie schwer ist das Antiskating-Gewicht jetzt? Unbekannt: -.',
+		why: 'Damit kommt der Rat in Gramm.',
+		mistake: 'Hebel oder Haken mitgezählt. Es zählt nur, was angehängt wird.',
 	},
 	'bias-set': {
-		title: 'How it is set',
-		ask: 'Set the bias device. Type its notch or dial number. None: -.',
-		why: 'Each setting keeps its readings. You can go back to the best one.',
-		mistake: 'Typing only what you changed.',
-		caution: 'Lock the arm, guard on, while your hands are at the device.',
+		title: 'Wie es eingestellt ist',
+		ask: 'Antiskating einstellen. Kerbe oder Skalenzahl eintippen. Keine: -.',
+		why: 'Jede Einstellung behält ihre Messwerte. So geht es zurück zur besten.',
+		mistake: 'Nur eingetippt, was sich geändert hat.',
+		caution: 'Arm verriegeln, Nadelschutz drauf, solange die Hände an der Vorrichtung sind.',
 	},
 	'bias-on': {
-		title: 'Bias on',
-		ask: ({device}) => `${deviceWords[device].on} Touch nothing else. Done?`,
-		why: 'If nothing else changes, the change of the readings is the bias.',
-		mistake: 'Moving a lead on the way to the device.',
-		caution: 'Lock the arm, guard on, while your hands are at the device. Go only as far as its maker allows.',
+		title: 'Antiskating an',
+		ask: ({device}) => `${deviceWords[device].on} Sonst nichts berühren. Erledigt?`,
+		why: 'Ändert sich sonst nichts, ist der Unterschied der Messwerte das Antiskating.',
+		mistake: 'Auf dem Weg zur Vorrichtung eine Litze bewegt.',
+		caution:
+			'Arm verriegeln, Nadelschutz drauf, solange die Hände an der Vorrichtung sind. Nur so weit gehen, wie der Hersteller erlaubt.',
 	},
-	'probe-bias-outer': {title: 'Probe, bias on, outer', ...probe},
-	'bias-clock-outer': {title: 'Lever, outer radius', ...lever},
-	'bias-angle-outer': {title: 'Thread, outer radius', ...thread},
-	'probe-bias-middle': {title: 'Probe, bias on, middle', ...probe},
-	'bias-clock-middle': {title: 'Lever, middle radius', ...lever},
-	'bias-angle-middle': {title: 'Thread, middle radius', ...thread},
-	'probe-bias-inner': {title: 'Probe, bias on, inner', ...probe},
-	'bias-clock-inner': {title: 'Lever, inner radius', ...lever},
-	'bias-angle-inner': {title: 'Thread, inner radius', ...thread},
+	'probe-bias-outer': {title: 'Messen, Antiskating, außen', ...probe},
+	'bias-clock-outer': {title: 'Hebel, äußerer Radius', ...lever},
+	'bias-angle-outer': {title: 'Faden, äußerer Radius', ...thread},
+	'probe-bias-middle': {title: 'Messen, Antiskating, Mitte', ...probe},
+	'bias-clock-middle': {title: 'Hebel, mittlerer Radius', ...lever},
+	'bias-angle-middle': {title: 'Faden, mittlerer Radius', ...thread},
+	'probe-bias-inner': {title: 'Messen, Antiskating, innen', ...probe},
+	'bias-clock-inner': {title: 'Hebel, innerer Radius', ...lever},
+	'bias-angle-inner': {title: 'Faden, innerer Radius', ...thread},
 	'bias-result': {
-		title: 'Bias against skating',
+		title: 'Antiskating gegen Skating',
 		ask: '',
-		why: 'Friction hides all that is smaller than half of it, and the drag is assumed. Once less is left over, stop.',
-		mistake: 'Chasing the last tenth at one radius and losing it at another.',
+		why: 'Reibung verdeckt alles, was kleiner ist als ihre Hälfte, und die Rillenreibung ist angenommen. Ist der Rest kleiner, aufhören.',
+		mistake: 'Dem letzten Zehntel an einem Radius nachgejagt und es am anderen verloren.',
 	},
 } satisfies Partial<StepSentences>;

@@ -2,17 +2,17 @@ import type {StepSentences} from '../../step-sentences.js';
 
 export const customer = {
 	'customer-name': {
-		title: 'Customer',
-		short: 'Customer? None: -.',
-		ask: "Type the customer's name. None: -.",
-		why: "It stands on the customer's sheet and nowhere else.",
-		mistake: 'Typing it into the name of the arm. The maker sees that name.',
+		title: 'Kunde',
+		short: 'Kunde? Keiner: -.',
+		ask: 'Namen des Kunden eintippen. Keiner: -.',
+		why: 'Er steht auf dem Blatt für den Kunden und sonst nirgends.',
+		mistake: 'In den Namen des Arms geschrieben. Diesen Namen sieht der Hersteller.',
 	},
 	'customer-complaint': {
-		title: 'Complaint',
-		short: 'Complaint? None: -.',
-		ask: 'What does the customer complain of? A few words. None: -.',
-		why: "It stands on the customer's sheet, beside what you found.",
-		mistake: 'Typing what you think it is. The readings tell that.',
+		title: 'Beanstandung',
+		short: 'Beanstandung? Keine: -.',
+		ask: 'Was beanstandet der Kunde? Wenige Worte. Nichts: -.',
+		why: 'Es steht auf dem Blatt für den Kunden, neben dem Befund.',
+		mistake: 'Eine Vermutung eingetippt. Das sagen die Messwerte.',
 	},
 } satisfies Partial<StepSentences>;

@@ -2,36 +2,36 @@ import type {StepSentences} from '../../step-sentences.js';
 
 /** Why the level is read, and why twice. */
 const whyLevel =
-	'A tilted deck pulls the arm downhill: 1° makes 1.7 % of pull. The level has an error of its own. Turned round it shows that error.';
+	'Ein geneigtes Laufwerk zieht den Arm bergab: 1° macht 1,7 % Zug. Die Wasserwaage hat einen eigenen Fehler. Gedreht zeigt sie ihn.';
 
 export const level = {
 	'level-lr-1': {
-		title: 'Level, left to right',
-		short: 'Across: which side is high? 0.2 r = right.',
+		title: 'Waagrecht, quer',
+		short: 'Quer: Was ist höher? 0,2 rechts',
 		ask: ({isSprung}) =>
-			`${isSprung ? 'Block the sprung deck as far as its maker allows. ' : ''}Lay the level across the armboard. Type 0.2 r if the right is 0.2° high.`,
+			`${isSprung ? 'Gefedertes Laufwerk blockieren, so weit der Hersteller erlaubt. ' : ''}Wasserwaage quer auf die Tonarmbasis legen. Rechts 0,2° höher: 0,2 rechts.`,
 		why: whyLevel,
-		mistake: 'Reading on platter or plinth. The armboard carries the pivot.',
+		mistake: 'Auf Teller oder Zarge gelesen. Der Drehpunkt sitzt auf der Tonarmbasis.',
 	},
 	'level-lr-2': {
-		title: 'Level turned round, left to right',
-		short: 'Turned: which side is high? 0.2 r = right.',
-		ask: 'Turn the level end for end, same spot. Type it again, such as 0.1 l.',
+		title: 'Waagrecht, quer, gedreht',
+		short: 'Gedreht: Was ist höher? 0,2 rechts',
+		ask: 'Wasserwaage an derselben Stelle um 180° drehen. Noch einmal eintippen, etwa 0,1 links.',
 		why: whyLevel,
-		mistake: 'Laying it on another spot. If it cannot be turned, type -.',
+		mistake: 'An eine andere Stelle gelegt. Lässt sie sich nicht drehen: - eintippen.',
 	},
 	'level-fb-1': {
-		title: 'Level, front to back',
-		short: 'Along: which end is high? 0.2 b = back.',
-		ask: 'Lay the level along the armboard. Type 0.2 b if the back is 0.2° high.',
+		title: 'Waagrecht, längs',
+		short: 'Längs: Was ist höher? 0,2 hinten',
+		ask: 'Wasserwaage längs auf die Tonarmbasis legen. Hinten 0,2° höher: 0,2 hinten.',
 		why: whyLevel,
-		mistake: 'Leaning on the deck.',
+		mistake: 'Auf das Laufwerk gestützt.',
 	},
 	'level-fb-2': {
-		title: 'Level turned round, front to back',
-		short: 'Turned: which end is high? 0.2 b = back.',
-		ask: 'Turn the level end for end, same spot. Type it again, such as 0.1 f.',
+		title: 'Waagrecht, längs, gedreht',
+		short: 'Gedreht: Was ist höher? 0,2 hinten',
+		ask: 'Wasserwaage an derselben Stelle um 180° drehen. Noch einmal eintippen, etwa 0,1 vorn.',
 		why: whyLevel,
-		mistake: 'Laying it on another spot. If it cannot be turned, type -.',
+		mistake: 'An eine andere Stelle gelegt. Lässt sie sich nicht drehen: - eintippen.',
 	},
 } satisfies Partial<StepSentences>;

@@ -4,59 +4,60 @@ import {placedAt} from '../at-radius.js';
 
 const rounds = {
 	ask: (at: GaugeAtRadius) => `${placedAt(at)}.`,
-	why: 'Between the limits friction holds the arm. Their middle is the pull, their distance is the friction.',
-	mistake: 'Nudging too far, or reading before the arm is still. An inner limit that reads out is normal.',
+	why: 'Zwischen den Grenzen hält Reibung den Arm. Ihre Mitte ist der Zug, ihr Abstand die Reibung.',
+	mistake:
+		'Zu weit gestupst oder abgelesen, bevor der Arm ruhig stand. Eine innere Grenze, die nach außen zeigt, ist normal.',
 };
 
 /** The pointer of a gauge that cannot be turned, read with nothing touching it. */
 const freeZero = {
-	why: 'The gauge may not show zero when nothing touches it. Both readings, before and after, tell how far off it is.',
-	mistake: 'Turning the zero screw. Leave it alone until the last round.',
+	why: 'Der Kraftmesser zeigt vielleicht nicht null, wenn ihn nichts berührt. Beide Messwerte, vorher und nachher, sagen, wie weit er danebenliegt.',
+	mistake: 'Nullschraube gedreht. Bis nach der letzten Runde nicht anfassen.',
 };
 
 export const probe = {
 	'first-swing': {
-		title: 'One full swing',
-		short: 'Swung and nudged?',
+		title: 'Einmal ganz schwenken',
+		short: 'Geschwenkt und gestupst?',
 		ask: ({isUnipivot}) =>
-			`Swing the arm to the label and back. Nudge it once each way${isUnipivot ? ', at pivot height' : ''}. Done?`,
-		why: 'Oil and leads settle. This swing does not count.',
-		mistake: 'Turning the zero screw of the gauge. Leave it alone until the last round.',
+			`Arm bis zum Etikett und zurück schwenken. Je einmal nach außen und innen stupsen${isUnipivot ? ', in Höhe des Drehpunkts' : ''}. Erledigt?`,
+		why: 'Öl und Litzen setzen sich. Dieser Schwenk zählt nicht.',
+		mistake: 'Nullschraube des Kraftmessers gedreht. Bis nach der letzten Runde nicht anfassen.',
 	},
 	'probe-end': {
-		title: 'Arm locked again',
-		short: 'Arm locked?',
-		ask: 'Lift the arm into its rest and lock it. Done?',
-		why: 'The stylus is safe while you read the verdict.',
-		mistake: 'Pulling the gauge from under the arm.',
+		title: 'Arm wieder verriegelt',
+		short: 'Arm verriegelt?',
+		ask: 'Arm in die Stütze heben und verriegeln. Erledigt?',
+		why: 'So ist die Nadel sicher, während das Urteil gelesen wird.',
+		mistake: 'Kraftmesser unter dem Arm weggezogen.',
 	},
 	'zero-free-before': {
-		title: 'Zero of the gauge, before',
-		ask: 'Arm in its rest. Type what the bare gauge shows, + or −. Not readable: -.',
+		title: 'Nullanzeige, vorher',
+		ask: 'Arm in der Stütze. Freie Anzeige des Kraftmessers eintippen, + oder −. Nicht lesbar: -.',
 		...freeZero,
 	},
 	'probe-inner': {
-		title: 'Probe, inner',
+		title: 'Messen, innen',
 		...rounds,
-		caution: 'Lower the arm by its lifter. Do not swing it on.',
+		caution: 'Arm mit dem Lift absenken. Nicht auf den Kraftmesser schwenken.',
 	},
-	'probe-outer': {title: 'Probe, outer', ...rounds},
-	'probe-extra': {title: 'Probe, third', ...rounds},
+	'probe-outer': {title: 'Messen, außen', ...rounds},
+	'probe-extra': {title: 'Messen, dritter', ...rounds},
 	'probe-closing': {
-		title: 'Closing round, inner',
-		ask: (at) => `${placedAt(at)}. One last round.`,
-		why: 'It shows whether something moved while you probed. It counts like any round.',
-		mistake: 'Leaving it out because the figures look fine.',
+		title: 'Schlussrunde, innen',
+		ask: (at) => `${placedAt(at)}. Eine letzte Runde.`,
+		why: 'Sie zeigt, ob sich beim Messen etwas verschoben hat. Sie zählt wie jede Runde.',
+		mistake: 'Weggelassen, weil die Werte gut aussehen.',
 	},
 	'zero-free-after': {
-		title: 'Zero of the gauge, after',
-		ask: 'Lift the arm into its rest. Type what the bare gauge shows. Not readable: -.',
+		title: 'Nullanzeige, nachher',
+		ask: 'Arm in die Stütze heben. Freie Anzeige des Kraftmessers eintippen. Nicht lesbar: -.',
 		...freeZero,
 	},
 	verdict: {
-		title: 'Verdict',
+		title: 'Urteil',
 		ask: '',
-		why: 'A verdict needs the figure with its whole ± on one side of a limit. Else it is undecided, and you see what would decide it.',
-		mistake: 'Taking undecided for bad. It tells how well you measured, not how bad the arm is.',
+		why: 'Für ein Urteil muss der Wert mit seinem ganzen ± auf einer Seite der Grenze liegen. Sonst ist es unentschieden, und hier steht, was entscheiden würde.',
+		mistake: 'Unentschieden für schlecht gehalten. Es sagt, wie gut gemessen wurde, nicht wie schlecht der Arm ist.',
 	},
 } satisfies Partial<StepSentences>;

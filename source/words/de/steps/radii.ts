@@ -2,21 +2,21 @@ import type {StepSentences} from '../../step-sentences.js';
 
 export const radii = {
 	'radius-inner': {
-		title: 'Inner radius',
-		ask: 'Type the inner radius, from the spindle.',
-		why: 'Keep it the same in all checks, to compare them. Near the label leads wind up and stops engage.',
-		mistake: 'Going below 75 mm with an automatic stop. Its linkage then holds the arm.',
+		title: 'Innerer Radius',
+		ask: 'Inneren Radius eintippen, von der Achse.',
+		why: 'In allen Prüfungen gleich lassen, um sie zu vergleichen. Nahe am Etikett spannen Litzen und greifen Stopps.',
+		mistake: 'Unter 75 mm bei automatischem Stopp. Sein Gestänge hält dann den Arm.',
 	},
 	'radius-outer': {
-		title: 'Outer radius',
-		ask: 'Type the outer radius, from the spindle.',
-		why: 'Two radii show whether the pull changes over the record.',
-		mistake: 'Going so far out that the arm touches its rest.',
+		title: 'Äußerer Radius',
+		ask: 'Äußeren Radius eintippen, von der Achse.',
+		why: 'Zwei Radien zeigen, ob sich der Zug über die Platte ändert.',
+		mistake: 'So weit außen, dass der Arm die Stütze berührt.',
 	},
 	'radius-extra': {
-		title: 'Third radius',
-		ask: 'Type a third radius to probe. None: -.',
-		why: 'A rub at mid-record shows at neither end.',
-		mistake: 'Taking a third one always. Two are enough for most arms.',
+		title: 'Dritter Radius',
+		ask: 'Dritten Radius zum Messen eintippen. Keiner: -.',
+		why: 'Schleift etwas dazwischen, zeigt es sich weder innen noch außen.',
+		mistake: 'Immer einen dritten genommen. Zwei genügen für die meisten Arme.',
 	},
 } satisfies Partial<StepSentences>;

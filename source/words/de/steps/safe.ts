@@ -2,12 +2,12 @@ import type {StepSentences} from '../../step-sentences.js';
 
 export const safe = {
 	safe: {
-		title: 'Make safe',
-		short: 'Look at each line. n: one by one.',
-		ask: 'Tick each line.',
-		why: 'A thump through a live amplifier can destroy loudspeakers. A platter that creeps drags gauge and stylus along.',
-		mistake: 'Opening the plinth with the mains plugged in.',
+		title: 'Absichern',
+		short: 'Jede Zeile ansehen. n: einzeln.',
+		ask: 'Jede Zeile abhaken.',
+		why: 'Ein Schlag durch den laufenden Verstärker kann Lautsprecher zerstören. Kriecht der Teller, reißt er Kraftmesser und Nadel mit.',
+		mistake: 'Zarge geöffnet, während der Netzstecker steckte.',
 		caution:
-			"A stylus is sharp; its cantilever breaks at a touch. This is mechanics only: wiring, earthing and repair are for licensed or authorised people under local codes. The maker's instructions come first. The warranty may forbid touching a bearing.",
+			'Eine Nadel ist spitz; ihr Nadelträger bricht bei einer Berührung. Nur Mechanik: Verdrahtung, Erdung, Reparatur nur durch Elektrofachkräfte, nach örtlichen Vorschriften. Die Anleitung des Herstellers geht vor. Die Garantie kann verbieten, ein Lager anzufassen.',
 	},
 } satisfies Partial<StepSentences>;

@@ -2,16 +2,16 @@ import type {StepSentences} from '../../step-sentences.js';
 
 export const since = {
 	'done-since': {
-		title: 'Since the last check',
-		ask: 'What was done to the arm or deck since then?',
-		short: 'Done since the last check?',
-		why: 'A change with a known cause is no drift. The trend starts again here.',
-		mistake: 'Leaving out a new cartridge, or a deck that was moved.',
+		title: 'Seit der letzten Prüfung',
+		ask: 'Was wurde seitdem an Arm oder Laufwerk gemacht?',
+		short: 'Was seit der letzten Prüfung gemacht?',
+		why: 'Eine Änderung mit bekannter Ursache ist keine Drift. Der Trend beginnt hier neu.',
+		mistake: 'Neuen Tonabnehmer oder versetztes Laufwerk weggelassen.',
 	},
 	'done-since-note': {
-		title: 'What was done',
-		ask: 'Type what was done, in a few words.',
-		why: 'It stands in the history of the arm.',
-		mistake: 'Typing when it was done, not what.',
+		title: 'Was gemacht wurde',
+		ask: 'Mit wenigen Worten eintippen, was gemacht wurde.',
+		why: 'Es steht im Verlauf des Arms.',
+		mistake: 'Eingetippt, wann es war, nicht was.',
 	},
 } satisfies Partial<StepSentences>;

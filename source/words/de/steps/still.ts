@@ -1,34 +1,34 @@
 import type {StepSentences} from '../../step-sentences.js';
 
 const stillSo = {
-	why: 'Readings before and after a change do not mix. What changed is asked again, and a new series begins.',
-	mistake: 'Answering from memory. Look.',
+	why: 'Messwerte vor und nach einer Änderung gehören nicht zusammen. Geändertes wird neu gefragt, eine neue Messreihe beginnt.',
+	mistake: 'Aus dem Gedächtnis geantwortet. Nachsehen.',
 };
 
 export const still = {
 	'still-last-time': {
-		title: 'Same as last time?',
-		ask: 'Look at each line, filled in from last time. All still true?',
+		title: 'Wie letztes Mal?',
+		ask: 'Jede Zeile ansehen, vom letzten Mal eingetragen. Stimmt alles noch?',
 		...stillSo,
 	},
 	'still-conditions': {
-		title: 'All still true?',
-		ask: 'Look at each line. Is all of it still true?',
+		title: 'Stimmt alles noch?',
+		ask: 'Jede Zeile ansehen. Stimmt alles noch?',
 		...stillSo,
 	},
 	'still-bias-on': {
-		title: 'Bias untouched?',
-		ask: 'Look at the bias device. Untouched since you set it?',
+		title: 'Antiskating unberührt?',
+		ask: 'Antiskating ansehen. Seit dem Einstellen unberührt?',
 		...stillSo,
 	},
 	'still-level': {
-		title: 'Deck untouched?',
-		ask: 'Look at the deck. Untouched since you read the level?',
+		title: 'Laufwerk unberührt?',
+		ask: 'Laufwerk ansehen. Seit dem Ablesen der Wasserwaage unberührt?',
 		...stillSo,
 	},
 	'still-force': {
-		title: 'Tracking force untouched?',
-		ask: 'Look at the counterweight. Untouched since you weighed?',
+		title: 'Auflagekraft unberührt?',
+		ask: 'Gegengewicht ansehen. Seit dem Wiegen unberührt?',
 		...stillSo,
 	},
 } satisfies Partial<StepSentences>;

@@ -4,87 +4,90 @@ import type {StepSentences} from '../../step-sentences.js';
 
 /** Gauge first, arm after. */
 const placed: Readonly<Record<GaugeMount, string>> = {
-	stands: 'Gauge first, then the arm on it.',
-	hangs: 'Hang the gauge first, then the arm on it.',
-	clamped: 'Clamp the gauge first, then the arm on it.',
+	stands: 'Erst den Kraftmesser stellen, dann den Arm darauf.',
+	hangs: 'Erst den Kraftmesser hängen, dann den Arm darauf.',
+	clamped: 'Erst den Kraftmesser klemmen, dann den Arm darauf.',
 	hand: '',
 };
 
+/** How the arm comes onto the gauge. */
+const neverUnder =
+	'Kraftmesser nie unter einen hängenden Arm schieben. Arm mit dem Lift absenken. Kein Lift: am Fingergriff, Handgelenk auf einem Klotz.';
+
 export const weighing = {
 	'guard-on': {
-		title: 'Guard',
-		short: 'Guard on?',
+		title: 'Nadelschutz',
+		short: 'Nadelschutz drauf?',
 		ask: ({isUnipivot}) =>
 			isUnipivot
-				? 'Arm locked. Push the guard straight on. Never press a unipivot down.'
-				: 'Arm locked. Push the guard straight on.',
-		why: 'It protects the cantilever until you put the deck back.',
-		mistake: 'Pushing it on with the arm free. The stylus then takes the push.',
-		caution: 'A stylus is sharp; its cantilever breaks at a touch. No guard: the stylus stays bare, so work slowly.',
+				? 'Arm verriegelt. Nadelschutz gerade aufschieben. Einpunktlager nie nach unten drücken.'
+				: 'Arm verriegelt. Nadelschutz gerade aufschieben.',
+		why: 'Er schützt den Nadelträger, bis das Laufwerk zurückgebaut ist.',
+		mistake: 'Bei losem Arm aufgeschoben. Dann trifft der Druck die Nadel.',
+		caution:
+			'Eine Nadel ist spitz; ihr Nadelträger bricht bei einer Berührung. Kein Nadelschutz: Die Nadel bleibt frei, also langsam arbeiten.',
 	},
 	weighed: {
-		title: 'How it is weighed',
-		ask: 'Zero the empty scale. How do you weigh?',
-		why: 'The gauge carries arm and guard. So weigh both.',
-		mistake: 'Zeroing the scale with the guard on it. Then the guard is left out.',
+		title: 'Wie gewogen wird',
+		ask: 'Leere Waage auf null stellen. Wie wird gewogen?',
+		why: 'Der Kraftmesser trägt Arm und Nadelschutz. Also beide wiegen.',
+		mistake: 'Waage mit aufgelegtem Nadelschutz auf null gestellt. Dann fehlt der Nadelschutz.',
 	},
 	'guard-account': {
-		title: 'The guard was left out',
-		ask: ({guardG}) => `The scale left out the guard's ${inUnit(guardG, 'g')}. Choose what to do.`,
-		why: 'Weighing again with the guard on is surer.',
-		mistake: 'Ignoring it. Half a gram is 28 % of 1.8 g.',
+		title: 'Der Nadelschutz fehlte',
+		ask: ({guardG}) => `In der Anzeige fehlen ${inUnit(guardG, 'g')} Nadelschutz. Wählen, was zu tun ist.`,
+		why: 'Neu wiegen mit Nadelschutz ist sicherer.',
+		mistake: 'Übersehen. Ein halbes Gramm sind 28 % von 1,8 g.',
 	},
 	'force-reading': {
-		title: 'Tracking force',
+		title: 'Auflagekraft',
 		ask: ({hasGuard, targetMn, matMm}) =>
 			[
-				matMm === undefined ? 'Pan at record height.' : `Pack the pan up by ${inUnit(matMm, 'mm')}.`,
+				matMm === undefined ? 'Waagschale auf Plattenhöhe.' : `Waagschale ${inUnit(matMm, 'mm')} unterlegen.`,
 				targetMn === undefined || !hasGuard
-					? 'What does the scale show?'
-					: `Guard on, set the counterweight to ${scaleText(targetMn)}. What does the scale show?`,
-				'Lock the arm, then type.',
+					? 'Was zeigt die Waage?'
+					: `Nadelschutz drauf, Gegengewicht auf ${scaleText(targetMn)} stellen. Was zeigt die Waage?`,
+				'Arm verriegeln, dann eintippen.',
 			].join(' '),
-		why: 'A percent gauge reads percent of this force.',
+		why: 'Ein Kraftmesser in Prozent zeigt Prozent dieser Kraft.',
 		mistake:
-			'Turning the counterweight with the stylus on the scale. Arm in its rest first. Steel near a strong magnet reads wrong.',
+			'Gegengewicht gedreht, während die Nadel auf der Waage lag. Erst den Arm in die Stütze. Stahl nahe einem starken Magneten verfälscht.',
 	},
 	'arm-afloat': {
-		title: 'Arm afloat',
-		short: 'Arm floats level?',
+		title: 'Arm schwebt',
+		short: 'Arm schwebt waagrecht?',
 		ask: ({hasGuard, hasSpring}) =>
-			`${hasSpring ? 'Spring at zero. ' : ''}Set the counterweight until the arm floats level${hasGuard ? ', guard on' : ''}. Lock the arm. Done?`,
-		why: 'A floating arm has no tracking force. So the gauge reads the sideways push alone.',
-		mistake: 'Turning the counterweight with the arm afloat. Arm in its rest first.',
-		caution: 'A floating arm swings at a touch. Hold its finger lift until it is locked.',
+			`${hasSpring ? 'Feder auf null. ' : ''}Gegengewicht stellen, bis der Arm waagrecht schwebt${hasGuard ? ', Nadelschutz drauf' : ''}. Arm verriegeln. Erledigt?`,
+		why: 'Ein schwebender Arm hat keine Auflagekraft. So zeigt der Kraftmesser nur den Druck zur Seite.',
+		mistake: 'Gegengewicht am schwebenden Arm gedreht. Erst den Arm in die Stütze.',
+		caution: 'Ein schwebender Arm schwenkt bei jeder Berührung. Am Fingergriff halten, bis er verriegelt ist.',
 	},
 	clearance: {
-		title: 'Height',
+		title: 'Höhe',
 		ask: ({hangsFar, mount}) =>
-			`${placed[mount]} How high is the stylus above the surface?${hangsFar ? ' Set this arm low.' : ''}`,
-		why: 'Too low, and the guard rubs. Too high, and the arm does not stand as it plays.',
-		mistake: 'Sliding a block under the stylus. Hold a ruler behind it.',
-		caution:
-			'Never push the gauge under a hanging arm. Lower the arm by its lifter. No lifter: by the finger lift, wrist on a block.',
+			`${placed[mount]} Wie hoch steht die Nadel über der Auflage?${hangsFar ? ' Diesen Arm tief stellen.' : ''}`,
+		why: 'Zu tief, und der Nadelschutz schleift. Zu hoch, und der Arm steht nicht wie beim Abspielen.',
+		mistake: 'Klotz unter die Nadel geschoben. Lineal dahinter halten.',
+		caution: neverUnder,
 	},
 	'guard-gap': {
-		title: 'Gap under the guard',
-		ask: ({mount}) => `${placed[mount]} Slide a feeler under the guard. How large is the gap?`,
-		why: 'Too low, and the guard rubs. Too high, and the arm does not stand as it plays.',
-		mistake: 'Sliding the feeler under the stylus.',
-		caution:
-			'Never push the gauge under a hanging arm. Lower the arm by its lifter. No lifter: by the finger lift, wrist on a block.',
+		title: 'Abstand unterm Nadelschutz',
+		ask: ({mount}) => `${placed[mount]} Fühlerlehre unter den Nadelschutz schieben. Wie groß ist der Abstand?`,
+		why: 'Zu tief, und der Nadelschutz schleift. Zu hoch, und der Arm steht nicht wie beim Abspielen.',
+		mistake: 'Fühlerlehre unter die Nadel geschoben.',
+		caution: neverUnder,
 	},
 	'lifter-clear': {
-		title: 'Lifter',
-		short: 'Paper passes at both radii?',
-		ask: 'Lower the lifter. Does paper pass under the arm, at both radii?',
-		why: 'A lifter that touches the arm reads as friction.',
-		mistake: 'Looking at one radius only. No lifter: y.',
+		title: 'Lift',
+		short: 'Papier geht an beiden Radien durch?',
+		ask: 'Lift absenken. Geht Papier unter dem Arm durch, an beiden Radien?',
+		why: 'Berührt der Lift den Arm, sieht das aus wie Reibung.',
+		mistake: 'Nur an einem Radius nachgesehen. Kein Lift: j.',
 	},
 	'force-at-height': {
-		title: 'Weighed again at probe height',
-		ask: 'Weigh again at probe height, guard as before. Keep the first reading: -.',
-		why: 'With a high or low counterweight, or a magnet near steel, the force changes with height.',
-		mistake: 'Guessing the height. Block the scale up until the arm is where the gauge holds it.',
+		title: 'Neu gewogen in Messhöhe',
+		ask: 'In Messhöhe neu wiegen, Nadelschutz wie zuvor. Ersten Wert behalten: -.',
+		why: 'Liegt das Gegengewicht hoch oder tief, oder ein Magnet nahe an Stahl, ändert sich die Kraft mit der Höhe.',
+		mistake: 'Höhe geschätzt. Waage unterlegen, bis der Arm so hoch steht wie auf dem Kraftmesser.',
 	},
 } satisfies Partial<StepSentences>;
