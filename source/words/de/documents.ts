@@ -8,93 +8,94 @@ const longest = 60;
 
 /** A value of a JSON document as one short piece of a sentence. */
 const shownValue = (value: unknown): string => {
-	if (value === undefined) return 'nothing';
+	if (value === undefined) return 'nichts';
 	if (typeof value === 'number') return String(value);
-	if (Array.isArray(value)) return value.length === 1 ? 'a list of 1' : `a list of ${value.length}`;
-	if (typeof value === 'object' && value !== null) return 'a group of keys';
+	if (Array.isArray(value)) return `eine Liste mit ${value.length}`;
+	if (typeof value === 'object' && value !== null) return 'eine Gruppe von Schlüsseln';
 	const text = escaped(JSON.stringify(value) ?? String(value));
 	return text.length > longest ? `${text.slice(0, longest)}…` : text;
 };
 
 const innerLimit =
-	"the reading at the innermost place where the arm still holds, in the gauge's unit, positive toward the rim";
+	'der Messwert am innersten Ort, an dem der Arm noch hält, in der Einheit des Kraftmessers, plus heißt zum Rand';
 const outerLimit =
-	"the reading at the outermost place where the arm still holds, in the gauge's unit, positive toward the rim";
-const round = 'a round with its inner and its outer limit';
-const radiusMm = 'the distance from spindle to stylus, in mm, above zero';
-const tilt = "a reading in the level's own scale, in degrees, under 45 either way";
-const tilts = 'a list of one reading of the level, or two with the level turned round in between';
+	'der Messwert am äußersten Ort, an dem der Arm noch hält, in der Einheit des Kraftmessers, plus heißt zum Rand';
+const round = 'eine Runde mit ihrer inneren und äußeren Grenze';
+const radiusMm = 'der Abstand von der Achse zur Nadel, in mm, über null';
+const tilt = 'ein Wert auf der Skala der Wasserwaage, in Grad, nach beiden Seiten unter 45';
+const tilts = 'eine Liste mit einem Wert der Wasserwaage, oder mit zweien, dazwischen umgedreht';
 const relativeUncertaintyPct =
-	'the relative standard uncertainty in percent (a ± divided by √3); 0 when left out, zero or more';
+	'die relative Standardunsicherheit in Prozent (ein ± geteilt durch √3); weggelassen 0, null oder mehr';
 
 /** What is wanted at each key: in the middle of a sentence. Where only some values are taken, they are told after it. */
 const wanted: Readonly<Record<DocumentKey, string>> = {
-	'': 'a document with at least arm, gauge, trackingForce and probe',
-	arm: 'a group of keys about the arm: its geometry and what makes its tracking force',
-	'arm.effectiveLengthMm': 'the effective length, pivot to stylus in plan, in mm, above zero',
-	'arm.pivotDistanceMm': 'the distance from pivot to spindle, in mm, above zero',
-	'arm.loading': 'what makes the tracking force',
-	'arm.pivotDirectionDeg':
-		'the direction of the pivot seen from the spindle, in degrees from the right, turning to the back; 45 when left out',
-	gauge: 'a group of keys about the gauge, all but relativeUncertaintyPct and setAnew in its own unit',
-	'gauge.unit': 'the unit of the gauge',
-	'gauge.step': "the smallest step read on the gauge, in the gauge's unit, above zero",
-	'gauge.topOfScale': "the end of the gauge's scale, where it no longer measures, in the gauge's unit, above zero",
+	'': 'ein Dokument mit mindestens arm, gauge, trackingForce und probe',
+	arm: 'eine Gruppe von Schlüsseln zum Arm: seine Geometrie und was seine Auflagekraft macht',
+	'arm.effectiveLengthMm': 'die effektive Länge, Drehpunkt bis Nadel von oben gesehen, in mm, über null',
+	'arm.pivotDistanceMm': 'der Montageabstand, Drehpunkt bis Achse, in mm, über null',
+	'arm.loading': 'was die Auflagekraft macht',
+	'arm.pivotDirectionDeg': 'die Richtung von der Achse zum Drehpunkt, in Grad von rechts nach hinten; weggelassen 45',
+	gauge: 'eine Gruppe von Schlüsseln zum Kraftmesser, alle außer relativeUncertaintyPct und setAnew in seiner Einheit',
+	'gauge.unit': 'die Einheit des Kraftmessers',
+	'gauge.step': 'der kleinste Ableseschritt des Kraftmessers, in seiner Einheit, über null',
+	'gauge.topOfScale': 'das Ende der Skala des Kraftmessers, ab dem er nicht mehr misst, in seiner Einheit, über null',
 	'gauge.relativeUncertaintyPct': relativeUncertaintyPct,
 	'gauge.zero':
-		"what the gauge shows with nothing pushing it, in the gauge's unit; left out where nobody looked, or the gauge was turned",
+		'was der Kraftmesser zeigt, wenn nichts ihn drückt, in seiner Einheit; weggelassen, wo niemand nachsah oder er gedreht wurde',
 	'gauge.zeroUncertainty':
-		"the standard uncertainty of the gauge's zero, in its unit; 0 when left out, only with a zero, zero or more",
-	'gauge.nudge': "the size of one nudge, in the gauge's unit; 0 when left out, zero or more",
-	'gauge.setAnew': 'true where arm and gauge were set up anew between rounds, else false; false when left out',
-	trackingForce: 'a group of keys about the tracking force: in play, and as weighed for the probe',
-	'trackingForce.playingMn': 'the tracking force in play, in mN, above zero',
+		'die Standardunsicherheit der Nullanzeige, in der Einheit des Kraftmessers; weggelassen 0, nur mit zero, null oder mehr',
+	'gauge.nudge': 'die Größe eines Stupses, in der Einheit des Kraftmessers; weggelassen 0, null oder mehr',
+	'gauge.setAnew':
+		'true, wo Arm und Kraftmesser zwischen den Runden neu aufgestellt wurden, sonst false; weggelassen false',
+	trackingForce: 'eine Gruppe von Schlüsseln zur Auflagekraft: beim Abspielen und wie für die Messung gewogen',
+	'trackingForce.playingMn': 'die Abspielkraft, in mN, über null',
 	'trackingForce.scaleReadingMn':
-		'what the stylus scale showed, in mN; 0 for a floated arm, with an mN or gf gauge only, zero or more',
-	'trackingForce.guard': 'how the stylus guard was weighed',
-	'trackingForce.guardMassG': 'the mass of the stylus guard, in g; needed when the guard was left out, zero or more',
+		'was die Tonarmwaage zeigte, in mN; 0 bei schwebendem Arm, nur mit Kraftmesser in mN oder gf, null oder mehr',
+	'trackingForce.guard': 'wie der Nadelschutz gewogen wurde',
+	'trackingForce.guardMassG':
+		'die Masse des Nadelschutzes, in g; nötig, wenn er nicht mitgewogen wurde, null oder mehr',
 	'trackingForce.relativeUncertaintyPct': relativeUncertaintyPct,
-	level: 'a group of keys about the level, read in both directions; left out when it was not read',
-	'level.stepDeg': 'the smallest step read on the level, in degrees, zero or more',
+	level: 'eine Gruppe von Schlüsseln zur Neigung, in beiden Richtungen gemessen; weggelassen, wenn nicht gemessen',
+	'level.stepDeg': 'der kleinste Ableseschritt der Wasserwaage, in Grad, null oder mehr',
 	'level.leftRightDeg': tilts,
 	'level.leftRightDeg[]': tilt,
 	'level.frontBackDeg': tilts,
 	'level.frontBackDeg[]': tilt,
-	clearance: 'a group of keys about the height of the stylus during the probe',
-	'clearance.stylusMm': 'the height of the stylus above the surface under it, in mm, zero or more',
-	'clearance.matRemovedMm': 'the thickness of the mat taken off, in mm; 0 when left out, zero or more',
-	'clearance.guardDepthMm': 'how far the guard hangs below the stylus, in mm, zero or more',
-	cartridge: 'a group of keys about the cartridge',
-	'cartridge.staticComplianceUmPerMn': 'the static lateral compliance, in µm/mN, above zero',
-	'cartridge.cantileverMm': 'the length of the cantilever, in mm, above zero',
-	probe: 'a list of probe radii: exactly one inner, exactly one outer, and any others',
-	'probe[]': 'a probe radius with its rounds',
-	'probe[].place': 'the place of the probe',
+	clearance: 'eine Gruppe von Schlüsseln zur Höhe der Nadel beim Messen',
+	'clearance.stylusMm': 'die Höhe der Nadel über der Fläche unter ihr, in mm, null oder mehr',
+	'clearance.matRemovedMm': 'die Dicke der abgenommenen Matte, in mm; weggelassen 0, null oder mehr',
+	'clearance.guardDepthMm': 'wie weit der Nadelschutz unter die Nadel reicht, in mm, null oder mehr',
+	cartridge: 'eine Gruppe von Schlüsseln zum Tonabnehmer',
+	'cartridge.staticComplianceUmPerMn': 'die statische seitliche Nadelnachgiebigkeit, in µm/mN, über null',
+	'cartridge.cantileverMm': 'die Länge des Nadelträgers, in mm, über null',
+	probe: 'eine Liste der Messradien: genau ein inner, genau ein outer, weitere nach Belieben',
+	'probe[]': 'ein Messradius mit seinen Runden',
+	'probe[].place': 'der Ort der Messung',
 	'probe[].radiusMm': radiusMm,
-	'probe[].rounds': 'a list of at least one round as used',
+	'probe[].rounds': 'eine Liste mit mindestens einer nicht gedrehten Runde',
 	'probe[].rounds[]': round,
 	'probe[].rounds[].innerLimit': innerLimit,
 	'probe[].rounds[].outerLimit': outerLimit,
 	'probe[].rounds[].gauge':
-		'"turned" for a round with the gauge turned end for end, its limits in the sign of the gauge; left out as used',
-	'probe[].rounds[].closing': 'true for the round that was taken last, to see whether something moved; else left out',
-	limits: 'a group of limits in percent of the tracking force; those left out are the usual ones',
-	'limits.pullGoodPct': 'the largest good pull, in percent of the tracking force, above zero',
-	'limits.pullUsablePct': 'the largest usable pull, in percent of the tracking force, above zero',
-	'limits.bandGoodPct': 'the most friction that is good, in percent of the tracking force, above zero',
-	'limits.bandUsablePct': 'the most friction that is usable, in percent of the tracking force, above zero',
-	bias: 'a group of keys about the bias device, and readings with it on',
-	'bias.device': 'the kind of bias device',
-	'bias.effectiveDrag': `the effective drag, groove drag over tracking force, from ${limits.effectiveDragLeast.value} to ${limits.effectiveDragMost.value}; ${limits.effectiveDrag.value} when left out`,
-	'bias.readings': 'a list of at least two radii read with the bias on',
-	'bias.readings[]': 'a radius with its rounds read with the bias on',
+		'"turned" für eine gedrehte Runde, ihre Grenzen mit dem Vorzeichen des Kraftmessers; sonst weggelassen',
+	'probe[].rounds[].closing': 'true für die Schlussrunde, die zeigt, ob sich etwas verschob; sonst weggelassen',
+	limits: 'eine Gruppe von Grenzen in Prozent der Auflagekraft; weggelassene sind die üblichen',
+	'limits.pullGoodPct': 'der größte gute Zug, in Prozent der Auflagekraft, über null',
+	'limits.pullUsablePct': 'der größte brauchbare Zug, in Prozent der Auflagekraft, über null',
+	'limits.bandGoodPct': 'die größte gute Reibung, in Prozent der Auflagekraft, über null',
+	'limits.bandUsablePct': 'die größte brauchbare Reibung, in Prozent der Auflagekraft, über null',
+	bias: 'eine Gruppe von Schlüsseln zum Antiskating und den Messwerten damit',
+	'bias.device': 'die Art der Antiskating-Vorrichtung',
+	'bias.effectiveDrag': `die Rillenreibung, geteilt durch die Auflagekraft, von ${limits.effectiveDragLeast.value} bis ${limits.effectiveDragMost.value}; weggelassen ${limits.effectiveDrag.value}`,
+	'bias.readings': 'eine Liste mit mindestens zwei Radien, mit Antiskating gemessen',
+	'bias.readings[]': 'ein Radius mit seinen Runden, mit Antiskating gemessen',
 	'bias.readings[].radiusMm': radiusMm,
-	'bias.readings[].rounds': 'a list of at least one round',
+	'bias.readings[].rounds': 'eine Liste mit mindestens einer Runde',
 	'bias.readings[].rounds[]': round,
 	'bias.readings[].rounds[].innerLimit': innerLimit,
 	'bias.readings[].rounds[].outerLimit': outerLimit,
 	'bias.readings[].leverClock':
-		'the place of the lever as a clock time from 1:00 to 12:59, such as "8:30"; only with a weighted lever',
+		'die Stellung des Hebels als Uhrzeit von 1:00 bis 12:59, etwa "8:30"; nur mit Gewichtshebel',
 };
 
 /** What is wanted at a key, and of which values it takes one; a single one is told in its words already. */
@@ -102,41 +103,41 @@ const wantedAt = (key: DocumentKey, oneOf: readonly unknown[]): string =>
 	`${wanted[key]}${oneOf.length < 2 ? '' : `: ${oneOf.map((one) => `"${one}"`).join(', ')}`}.`;
 
 const faults: Sentences<FaultValues> = {
-	shape: ({found, key, oneOf}) => `Found ${shownValue(found)}. Wanted: ${wantedAt(key, oneOf)}`,
-	'unknown-key': ({found}) => `Found ${shownValue(found)}. Wanted: no such key.`,
+	shape: ({found, key, oneOf}) => `Gefunden: ${shownValue(found)}. Verlangt: ${wantedAt(key, oneOf)}`,
+	'unknown-key': ({found}) => `Gefunden: ${shownValue(found)}. Verlangt: kein solcher Schlüssel.`,
 	'usable-below-good': ({figure, usable, good}) =>
-		`Found ${usable}, below ${figure}GoodPct ${good}. Wanted: a usable limit at least as large as the good one.`,
-	'uncertainty-without-zero': ({zeroUncertainty}) => `Found ${zeroUncertainty} without a zero. Wanted: the zero too.`,
+		`Gefunden: ${usable}, unter ${figure}GoodPct ${good}. Verlangt: eine brauchbare Grenze, nicht kleiner als die gute.`,
+	'uncertainty-without-zero': ({zeroUncertainty}) => `Gefunden: ${zeroUncertainty} ohne zero. Verlangt: auch zero.`,
 	'zero-beside-turned': ({zero}) =>
-		`Found ${zero} beside rounds with the gauge turned. Wanted: one of the two, since those rounds show the zero.`,
+		`Gefunden: ${zero} neben gedrehten Runden. Verlangt: eines von beiden, denn diese Runden zeigen die Nullanzeige.`,
 	'nothing-carried': ({scaleReadingMn}) =>
-		`Found ${scaleReadingMn} with a percent gauge, which carries the arm. Wanted: what the stylus scale showed, above zero.`,
+		`Gefunden: ${scaleReadingMn} bei einem Kraftmesser in Prozent, der den Arm trägt. Verlangt: was die Tonarmwaage zeigte, über null.`,
 	'guard-mass-missing': () =>
-		'Found nothing. Wanted: the mass of the guard in g, since it was left out of the weighing.',
-	'place-twice': ({place}) => `Found a second "${place}". Wanted: exactly one of each place.`,
-	'place-missing': ({place}) => `Found no "${place}" radius. Wanted: exactly one.`,
+		'Gefunden: nichts. Verlangt: die Masse des Nadelschutzes in g, denn er wurde nicht mitgewogen.',
+	'place-twice': ({place}) => `Gefunden: ein zweites "${place}". Verlangt: von jedem Ort genau eines.`,
+	'place-missing': ({place}) => `Gefunden: kein Radius "${place}". Verlangt: genau einer.`,
 	'out-of-reach': (values) =>
-		`Found ${values.radiusMm} mm, which an arm of effectiveLengthMm ${values.effectiveLengthMm} and pivotDistanceMm ${values.pivotDistanceMm} does not reach. Wanted: a radius between ${values.leastMm} and ${values.mostMm} mm.`,
-	'radius-twice': (values) => `Found ${values.radiusMm} mm a second time. Wanted: each radius once.`,
+		`Gefunden: ${values.radiusMm} mm; ein Arm mit effectiveLengthMm ${values.effectiveLengthMm} und pivotDistanceMm ${values.pivotDistanceMm} reicht nicht dorthin. Verlangt: ein Radius von ${values.leastMm} bis ${values.mostMm} mm.`,
+	'radius-twice': (values) => `Gefunden: ${values.radiusMm} mm ein zweites Mal. Verlangt: jeder Radius einmal.`,
 	'limits-crossed': (values) =>
-		`Found ${values.innerLimit}, above the outer limit ${values.outerLimit}. Wanted: an inner limit no higher than the outer one.`,
+		`Gefunden: ${values.innerLimit}, über der äußeren Grenze ${values.outerLimit}. Verlangt: eine innere Grenze, nicht höher als die äußere.`,
 	'turned-limits-crossed': (values) =>
-		`Found ${values.innerLimit}, below the outer limit ${values.outerLimit}. Wanted: with the gauge turned, an inner limit no lower than the outer one.`,
-	'turned-without-used': () => 'Found "turned". Wanted: a round as used at this radius too.',
-	'turned-at-two-radii': () => 'Found "turned". Wanted: rounds with the gauge turned at one radius only.',
-	'closing-turned': () => 'Found true. Wanted: a closing round with the gauge as used.',
-	'closing-twice': () => 'Found true. Wanted: one closing round in all.',
-	'closing-alone': () => 'Found true. Wanted: another round as used at its radius, to hold it against.',
+		`Gefunden: ${values.innerLimit}, unter der äußeren Grenze ${values.outerLimit}. Verlangt: in einer gedrehten Runde eine innere Grenze, nicht niedriger als die äußere.`,
+	'turned-without-used': () => 'Gefunden: "turned". Verlangt: an diesem Radius auch eine nicht gedrehte Runde.',
+	'turned-at-two-radii': () => 'Gefunden: "turned". Verlangt: gedrehte Runden nur an einem Radius.',
+	'closing-turned': () => 'Gefunden: true. Verlangt: eine nicht gedrehte Schlussrunde.',
+	'closing-twice': () => 'Gefunden: true. Verlangt: insgesamt nur eine Schlussrunde.',
+	'closing-alone': () => 'Gefunden: true. Verlangt: an ihrem Radius noch eine nicht gedrehte Runde, zum Vergleich.',
 	'inner-outside-outer': ({innerMm, outerMm}) =>
-		`Found ${innerMm} mm, outside the outer radius of ${outerMm} mm. Wanted: an inner radius smaller than the outer one.`,
+		`Gefunden: ${innerMm} mm, außerhalb des äußeren Radius von ${outerMm} mm. Verlangt: ein innerer Radius, kleiner als der äußere.`,
 	'clock-without-lever': ({leverClock, device}) =>
-		`Found "${leverClock}" with the device "${device}". Wanted: no lever place without a weighted lever.`,
+		`Gefunden: "${leverClock}" bei device "${device}". Verlangt: keine Hebelstellung ohne Gewichtshebel.`,
 };
 
 /** The document of figures: what is wanted at its keys, and what is wrong with one. */
 export const documents = {
 	shownValue,
-	title: 'armdrift compute document',
+	title: 'Dokument für armdrift compute',
 	/** What a JSON Schema says of a key. */
 	description: (key: DocumentKey, oneOf: readonly unknown[]): string => {
 		const text = wantedAt(key, oneOf);

@@ -1,7 +1,7 @@
 import type {PastCheck} from '../../../check/past-check.js';
 import type {DueArm} from '../../../results/years/due.js';
 import {dayText} from '../../dates.js';
-import {listed, plural} from '../../numbers.js';
+import {listed} from '../../numbers.js';
 import {results} from '../results.js';
 import {past} from './past.js';
 
@@ -19,49 +19,49 @@ type Counted = {readonly checks: number};
 
 /** Arms: their list, how one is found, and where one stands. */
 export const arms = {
-	title: 'Arms',
-	none: 'No arm is on file yet.',
+	title: 'Arme',
+	none: 'Noch kein Arm abgelegt.',
 	span: ({first, last, total, hasKeys, part}: Span) =>
-		`${first} to ${last} of ${total}${part === undefined ? '' : ` with "${part}" in the name`}, due first${hasKeys ? '; left and right turn the list' : ''}.`,
+		`${first} bis ${last} von ${total}${part === undefined ? '' : ` mit „${part}“ im Namen`}, fällige zuerst${hasKeys ? '; links, rechts blättern' : ''}.`,
 	/** One line of the list: where an arm stands. */
 	stands: ({last, due}: {readonly last: string; readonly due: string}) =>
 		[last, due].filter((one) => one !== '').join(', '),
 	/** When it is due, where nothing before it says what is meant. */
-	due: ({inDays}: Pick<DueArm, 'inDays'>) => (inDays > 0 ? `next ${results.due({inDays})}` : results.due({inDays})),
+	due: ({inDays}: Pick<DueArm, 'inDays'>) => (inDays > 0 ? `nächste ${results.due({inDays})}` : results.due({inDays})),
 	lastVerdict: ({date, ...one}: Pick<PastCheck, 'date' | 'outcome' | 'verdict' | 'voidBecause'>) =>
-		`${past.state(one)} on ${dayText(date)}`,
-	noVerdictYet: 'no verdict yet',
-	aside: 'set aside',
-	deckOpen: 'deck not put back',
-	more: 'more arms',
-	find: 'find an arm: type part of its name',
-	findTitle: 'Find an arm',
-	typePart: 'Type part of its name. Case and accents do not matter. Enter alone lists all.',
+		`${past.state(one)} am ${dayText(date)}`,
+	noVerdictYet: 'noch kein Urteil',
+	aside: 'beiseite',
+	deckOpen: 'nicht zurückgebaut',
+	more: 'weitere Arme',
+	find: 'Arm suchen: Teil des Namens eintippen',
+	findTitle: 'Arm suchen',
+	typePart: 'Teil des Namens eintippen. Groß oder klein ist gleich. Nur Enter zeigt alle.',
 	noneWith: ({typed}: {readonly typed: string}) =>
-		`No arm has "${typed}" in its name. Type another part, or press Enter for the whole list.`,
-	dueFirst: 'Due first:',
+		`Kein Arm hat „${typed}“ im Namen. Anderen Teil eintippen, oder Enter für die ganze Liste.`,
+	dueFirst: 'Zuerst fällig:',
 	/** An arm's own page. */
 	one: {
 		/** Its latest verdict, as a sentence. */
 		last: ({verdict, date}: {readonly verdict: string; readonly date: string}) =>
-			`Last check on ${dayText(date)}: ${verdict}.`,
-		noVerdict: 'No check of it came to a verdict yet.',
-		formerly: ({names}: {readonly names: readonly string[]}) => `Called ${listed(names)} before.`,
+			`Letzte Prüfung am ${dayText(date)}: ${verdict}.`,
+		noVerdict: 'Noch keine Prüfung kam zu einem Urteil.',
+		formerly: ({names}: {readonly names: readonly string[]}) => `Hieß früher ${listed(names)}.`,
 		nextCheck: ({date, due}: Pick<DueArm, 'date'> & {readonly due: string}) =>
-			`Next check on ${dayText(date)}: ${due}.`,
-		noNextCheck: 'No day is set for the next check.',
-		aside: 'Set aside: checks do not offer it, and nothing is due.',
-		deckOpen: 'Deck NOT ready to play: its put-back list waits.',
-		done: 'Done to it:',
-		putBack: 'put its deck back',
-		recheck: 're-check it',
-		start: 'new full check of it',
-		past: ({checks}: Counted) => `its past checks (${checks})`,
-		report: 'write its report, all checks in one',
-		events: 'note something that was done to it',
-		profile: 'its profile',
+			`Nächste Prüfung am ${dayText(date)}: ${due}.`,
+		noNextCheck: 'Kein Tag für die nächste Prüfung gesetzt.',
+		aside: 'Beiseite: Prüfungen bieten ihn nicht an, nichts ist fällig.',
+		deckOpen: 'Laufwerk NICHT spielbereit: noch zurückzubauen.',
+		done: 'An ihm gemacht:',
+		putBack: 'Laufwerk zurückbauen',
+		recheck: 'Nachprüfung',
+		start: 'neue volle Prüfung',
+		past: ({checks}: Counted) => `frühere Prüfungen (${checks})`,
+		report: 'Bericht, alle Prüfungen in einem',
+		events: 'notieren, was gemacht wurde',
+		profile: 'Profil',
 	},
 	/** Of the line on the first screen. */
 	onFile: ({arms: count, due}: {readonly arms: number; readonly due: number}) =>
-		`arms: ${plural(count, {one: '1 on file', other: `${count} on file`})}${due === 0 ? '' : `, ${due} due`}`,
+		`Arme: ${count} abgelegt${due === 0 ? '' : `, ${due} fällig`}`,
 };

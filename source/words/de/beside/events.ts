@@ -5,16 +5,16 @@ type Told = {readonly on: string; readonly what: string; readonly struckOn: stri
 
 /** What was done to an arm, beside its checks. */
 export const events = {
-	title: ({name}: {readonly name: string}) => `What was done to ${name}`,
-	none: 'Nothing noted yet. Note here what was done, on any day; a re-check asks too.',
+	title: ({name}: {readonly name: string}) => `Gemacht an ${name}`,
+	none: 'Noch nichts notiert. Hier notieren, was wann gemacht wurde; eine Nachprüfung fragt auch.',
 	inList: ({on, what, struckOn, isNoted}: Told & {readonly isNoted: boolean}) =>
-		`${dayText(on)}: ${what}${isNoted ? '' : ' (told at the check)'}${struckOn === undefined ? '' : ` (struck out on ${dayText(struckOn)})`}`,
+		`${dayText(on)}: ${what}${isNoted ? '' : ' (bei der Prüfung gesagt)'}${struckOn === undefined ? '' : ` (gestrichen am ${dayText(struckOn)})`}`,
 	event: ({on, what}: Told) => `${dayText(on)}: ${what}`,
-	add: 'note something that was done',
-	strike: ({on, what}: Told) => `strike out: ${dayText(on)}, ${what}`,
-	kind: 'What was done?',
-	note: 'Type what was done, in a few words.',
-	day: ({what}: {readonly what: string}) => `On which day? Type it like 2026-11-25. (${what})`,
-	whatStrikingMeans: 'It stays here, struck out. Comparisons and trend leave it out.',
-	question: 'Strike it out?',
+	add: 'notieren, was gemacht wurde',
+	strike: ({on, what}: Told) => `streichen: ${dayText(on)}, ${what}`,
+	kind: 'Was wurde gemacht?',
+	note: 'Kurz eintippen, was gemacht wurde.',
+	day: ({what}: {readonly what: string}) => `An welchem Tag? Eintippen wie 2026-11-25. (${what})`,
+	whatStrikingMeans: 'Es bleibt hier stehen, gestrichen. Vergleiche und Trend lassen es weg.',
+	question: 'Streichen?',
 };

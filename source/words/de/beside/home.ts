@@ -4,35 +4,36 @@ type OfArm = {readonly arm: string};
 
 /** The first page, and those that a check begins and ends with. */
 export const home = {
-	title: ({version}: {readonly version: string}) => `armdrift ${version}: is the arm free?`,
-	nothingOpen: 'A full check takes about half an hour. Have arm, gauge, level, stylus scale and ruler at hand.',
+	title: ({version}: {readonly version: string}) => `armdrift ${version}: Ist der Arm frei?`,
+	nothingOpen:
+		'Eine volle Prüfung dauert etwa eine halbe Stunde. Kraftmesser, Wasserwaage, Tonarmwaage und Lineal bereitlegen.',
 	unfinished: ({arm, minutesAgo, step}: OfArm & {readonly minutesAgo: number; readonly step: string}) =>
-		`Unfinished check: ${arm}, left ${agoText(minutesAgo)} at '${step}'. Deck not ready to play.`,
-	resume: ({arm}: OfArm) => `go on with the check of ${arm}`,
-	start: 'new full check',
-	recheck: ({arm, due}: OfArm & {readonly due: string}) => `re-check ${arm} (${due})`,
-	past: 'past checks',
-	profiles: 'profiles of arms, cartridges and tools',
-	settings: 'settings: limits, countdown, bell',
-	practice: 'practise on an invented arm, without a turntable',
-	leave: 'leave',
+		`Prüfung nicht fertig: ${arm}, verlassen ${agoText(minutesAgo)} bei „${step}“. Laufwerk nicht spielbereit.`,
+	resume: ({arm}: OfArm) => `Prüfung fortsetzen: ${arm}`,
+	start: 'neue volle Prüfung',
+	recheck: ({arm, due}: OfArm & {readonly due: string}) => `Nachprüfung: ${arm} (${due})`,
+	past: 'frühere Prüfungen',
+	profiles: 'Profile: Arme, Tonabnehmer, Werkzeug',
+	settings: 'Einstellungen: Grenzen, Zeit, Ton',
+	practice: 'üben an einem erfundenen Arm',
+	leave: 'beenden',
 	/** Before another check puts an open one aside. */
 	checkOpen: {
-		title: 'A check is open',
+		title: 'Eine Prüfung ist offen',
 		goingOn: ({arm}: OfArm) =>
-			`The check of ${arm} is still open. A new check files it as interrupted, deck not ready to play. Its put-back list stays under past checks.`,
-		resume: 'go on with the open check',
-		start: 'file it as interrupted, begin the new check',
+			`Die Prüfung von ${arm} ist noch offen. Eine neue legt sie als unterbrochen ab, Laufwerk nicht spielbereit. Zurückbauen geht weiter unter „frühere Prüfungen“.`,
+		resume: 'offene Prüfung fortsetzen',
+		start: 'unterbrochen ablegen, neue beginnen',
 	},
 	/** A check was to be repeated while one is open. */
-	notRepeated: ({arm}: OfArm) => `The check of ${arm} is still open. Go on with it, or choose another one.`,
+	notRepeated: ({arm}: OfArm) => `Die Prüfung von ${arm} ist noch offen. Fortsetzen oder eine andere wählen.`,
 	/** A check of a named arm was asked for while one of another arm is open. */
 	notStarted: ({arm, asked}: OfArm & {readonly asked: string}) =>
-		`The check of ${arm} is still open, so ${asked} must wait. Go on with it, or start a new one.`,
+		`Die Prüfung von ${arm} ist noch offen, ${asked} muss warten. Fortsetzen oder eine neue beginnen.`,
 	filed: {
-		ready: 'Filed. The deck is ready to play. Volume down for the first record.',
-		notReady: 'Filed. The deck is NOT ready to play. Its put-back list is under past checks.',
-		leave: 'leave',
-		home: 'back to the first screen',
+		ready: 'Abgelegt. Laufwerk spielbereit. Bei der ersten Platte leise drehen.',
+		notReady: 'Abgelegt. Laufwerk NICHT spielbereit. Zurückbauen unter „frühere Prüfungen“.',
+		leave: 'beenden',
+		home: 'zurück zur Startseite',
 	},
 };

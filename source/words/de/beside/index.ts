@@ -8,4 +8,4 @@ import {report} from './report.js';
 import {settings} from './settings.js';
 
 /** The pages beside a check. */
-export const beside = {arms, back: 'back', events, home, past, practice, profiles, report, settings};
+export const beside = {arms, back: 'zurück', events, home, past, practice, profiles, report, settings};

@@ -1,84 +1,99 @@
 import type {PastCheck, PastProbe} from '../../../check/past-check.js';
 import {dayText} from '../../dates.js';
-import {mm, plainNumber, rounded, span} from '../../numbers.js';
-import {forceWithWay, sideForce} from '../figures.js';
+import {mm, plainNumber, rounded, span, withSign} from '../../numbers.js';
+import {found} from '../../speaker.js';
+import {sideForce} from '../figures.js';
 
 type Kept = {readonly radiusMm: number; readonly pullPct: number; readonly bandPct: number};
 type WithUncertainty = Kept & {readonly pullUncertaintyPct: number; readonly bandUncertaintyPct: number};
 
-const notKnown = 'not known';
-const verdictOf = ({verdict}: {readonly verdict: string}): string => {
-	if (verdict === 'not-known') return notKnown;
-	return verdict === 'none' ? 'no verdict' : verdict;
+const notKnown = 'nicht bekannt';
+const noVerdict = 'kein Urteil';
+
+/** Verdicts, and how a check ended, by their ids. */
+const states: Readonly<Record<string, string>> = {
+	good: 'gut',
+	usable: 'brauchbar',
+	beyond: 'außerhalb',
+	undecided: 'unentschieden',
+	'off-scale': 'Skalenende',
+	void: 'ungültig',
+	stopped: 'beendet',
+	interrupted: 'unterbrochen',
+	open: 'noch offen',
+	none: noVerdict,
+	'not-known': notKnown,
 };
+const stateOf = (id: string): string => found(states, id) ?? id;
+const verdictOf = ({verdict}: {readonly verdict: string}): string => stateOf(verdict);
 
 /** Past checks: their list, one of them, and why one does not count. */
 export const past = {
-	title: 'Past checks',
-	none: 'No check on file yet.',
+	title: 'Frühere Prüfungen',
+	none: 'Noch keine Prüfung abgelegt.',
 	/** Which of them are shown, and what the columns of the list are. */
 	span: ({first, last, total, hasKeys}: SpanOfList) =>
-		`${first} to ${last} of ${total}${hasKeys ? '; left newer, right older' : ''}. Date, arm, verdict; then radius in mm: pull/friction in %.`,
+		`${first} bis ${last} von ${total}${hasKeys ? '; links neuer, rechts älter' : ''}. Datum, Arm, Urteil; dann Radius in mm: Zug (+ zum Rand)/Reibung in %.`,
 	/** Where the filter leaves none. */
-	noneSuch: 'No such check on file.',
+	noneSuch: 'Keine solche Prüfung abgelegt.',
 	filter: {
-		title: 'Which past checks?',
+		title: 'Welche Prüfungen?',
 		now: ({arm, year, verdict}: Wanted) => {
 			const parts = [arm, year, ...(verdict === undefined ? [] : [verdictOf({verdict})])].filter(
 				(one) => one !== undefined,
 			);
-			return `filter: ${parts.length === 0 ? 'all' : parts.join(', ')}`;
+			return `Filter: ${parts.length === 0 ? 'alle' : parts.join(', ')}`;
 		},
-		byArm: 'one arm',
-		byYear: 'one year',
-		byVerdict: 'one verdict',
-		all: 'show all',
-		typePart: "Type part of the arm's name. Enter alone: all arms.",
-		whichYear: 'Which year?',
-		whichVerdict: 'Which verdict?',
+		byArm: 'ein Arm',
+		byYear: 'ein Jahr',
+		byVerdict: 'ein Urteil',
+		all: 'alle zeigen',
+		typePart: 'Teil des Armnamens eintippen. Nur Enter: alle Arme.',
+		whichYear: 'Welches Jahr?',
+		whichVerdict: 'Welches Urteil?',
 		verdict: verdictOf,
 	},
-	older: 'older',
+	older: 'ältere',
 	/** A check that did not come to its end, or does not count, says so in place of its verdict. */
 	state: ({outcome, verdict, voidBecause, isVoidUnknown}: StateOfPast) => {
 		if (isVoidUnknown) return notKnown;
-		if (voidBecause !== undefined) return 'void';
-		return outcome === 'complete' ? (verdict ?? 'no verdict') : outcome;
+		if (voidBecause !== undefined) return stateOf('void');
+		return stateOf(outcome === 'complete' ? (verdict ?? 'none') : outcome);
 	},
 	/** The figures at a radius, as short as can be. */
 	figures: ({radiusMm, pullPct, bandPct}: Kept) =>
-		`${plainNumber(radiusMm)}: ${forceWithWay(pullPct, '', 1).replace('  ', ' ').trim()}/${rounded(bandPct, 1)}`,
-	offScale: ({radiusMm}: Pick<PastProbe, 'radiusMm'>) => `${plainNumber(radiusMm)}: off scale`,
+		`${plainNumber(radiusMm)}: ${withSign(pullPct, 1)}/${rounded(bandPct, 1)}`,
+	offScale: ({radiusMm}: Pick<PastProbe, 'radiusMm'>) => `${plainNumber(radiusMm)}: Skalenende`,
 	/** The same with every ±. */
 	wholeFigures: ({radiusMm, pullPct, pullUncertaintyPct, bandPct, bandUncertaintyPct}: WithUncertainty) =>
-		`${mm(radiusMm)} ${sideForce(pullPct, pullUncertaintyPct)}, friction ${span(bandPct, bandUncertaintyPct)}`,
-	wholeOffScale: ({radiusMm}: Pick<PastProbe, 'radiusMm'>) => `${mm(radiusMm)} off scale`,
+		`${mm(radiusMm)} ${sideForce(pullPct, pullUncertaintyPct)}, Reibung ${span(bandPct, bandUncertaintyPct)}`,
+	wholeOffScale: ({radiusMm}: Pick<PastProbe, 'radiusMm'>) => `${mm(radiusMm)} Skalenende`,
 	check: {
-		title: 'Past check',
-		titleOf: ({arm, date}: Pick<PastCheck, 'arm' | 'date'>) => `${arm}: check of ${dayText(date)}`,
-		compare: 'compare with another check',
-		putBack: 'put the deck back now',
-		back: 'back to the list',
-		markVoid: 'mark it void',
-		countAgain: 'let it count again',
+		title: 'Frühere Prüfung',
+		titleOf: ({arm, date}: Pick<PastCheck, 'arm' | 'date'>) => `${arm}: Prüfung vom ${dayText(date)}`,
+		compare: 'mit anderer Prüfung vergleichen',
+		putBack: 'Laufwerk jetzt zurückbauen',
+		back: 'zurück zur Liste',
+		markVoid: 'für ungültig erklären',
+		countAgain: 'wieder zählen lassen',
 	},
 	compared: {
-		which: ({arm, date}: Pick<PastCheck, 'arm' | 'date'>) => `${arm}: compare ${dayText(date)} with which check?`,
-		title: ({arm}: Pick<PastCheck, 'arm'>) => `${arm}: two checks`,
+		which: ({arm, date}: Pick<PastCheck, 'arm' | 'date'>) => `${arm}: ${dayText(date)} womit vergleichen?`,
+		title: ({arm}: Pick<PastCheck, 'arm'>) => `${arm}: zwei Prüfungen`,
 		columns: ({before, now}: {readonly before: string; readonly now: string}) => ['', dayText(before), dayText(now)],
-		pull: ({place}: {readonly place: string}) => `${place} pull`,
-		band: ({place}: {readonly place: string}) => `${place} friction`,
-		verdict: 'verdict',
+		pull: ({place}: {readonly place: string}) => `Zug ${place}`,
+		band: ({place}: {readonly place: string}) => `Reibung ${place}`,
+		verdict: 'Urteil',
 		notMeasured: '-',
-		other: 'another check',
+		other: 'andere Prüfung',
 	},
 	reason: {
-		title: 'Why does this check not count?',
+		title: 'Warum zählt diese Prüfung nicht?',
 		whatItMeans:
-			'A void check stays on file with its reason. Comparisons, trend and next check leave it out. You can take that back.',
-		inFewWords: 'Type the reason, at most 80 letters.',
-		given: ({reason}: {readonly reason: string}) => `Reason: ${reason}`,
-		question: 'Mark this check void?',
+			'Eine ungültige Prüfung bleibt mit ihrem Grund abgelegt. Vergleiche, Trend und nächste Prüfung lassen sie weg. Das lässt sich zurücknehmen.',
+		inFewWords: 'Grund eintippen, höchstens 80 Zeichen.',
+		given: ({reason}: {readonly reason: string}) => `Grund: ${reason}`,
+		question: 'Prüfung für ungültig erklären?',
 	},
 };
 

@@ -4,34 +4,34 @@ type LeftOpen = {readonly arm: string; readonly minutesAgo: number; readonly ste
 
 /** How much of a check is practised. */
 const extents = {
-	once: 'first try: one round at each radius, deck prepared (3 min)',
-	probe: 'whole probe: three rounds at each radius, deck prepared (10 min)',
-	whole: 'whole check, from the first line (20 min)',
+	once: 'erster Versuch: je Radius eine Runde, Laufwerk vorbereitet (3 min)',
+	probe: 'ganze Messung: je Radius drei Runden, Laufwerk vorbereitet (10 min)',
+	whole: 'ganze Prüfung, von der ersten Zeile an (20 min)',
 };
 
 /** Where practice begins and ends. */
 export const practice = {
 	/** Said wherever a practice check is shown or reported. */
-	notice: 'PRACTICE: arm, deck and readings are invented. Nothing here is a real check.',
+	notice: 'ÜBUNG: Arm, Laufwerk und Messwerte sind erfunden. Nichts hier ist eine echte Prüfung.',
 	arms: {
-		title: 'PRACTICE: which invented arm?',
-		about: 'Each arm has one lesson. Probe it as at the bench. At the end you see what was hidden.',
-		resume: ({arm, minutesAgo, step}: LeftOpen) => `go on with "${arm}", left ${agoText(minutesAgo)} at '${step}'`,
-		firstTry: ({name}: {readonly name: string}) =>
-			`first try, three minutes: ${name.charAt(0).toLowerCase()}${name.slice(1)}`,
-		hidden: 'one of them, you are not told which',
-		home: 'back to real checks',
-		leave: 'leave',
+		title: 'ÜBUNG: welcher erfundene Arm?',
+		about: 'Jeder Arm hat eine Lehre. Messen wie an der Werkbank. Am Ende zeigt sich, was verborgen war.',
+		resume: ({arm, minutesAgo, step}: LeftOpen) =>
+			`„${arm}“ fortsetzen, verlassen ${agoText(minutesAgo)} bei „${step}“`,
+		firstTry: ({name}: {readonly name: string}) => `erster Versuch, drei Minuten: ${name}`,
+		hidden: 'einer davon, welcher bleibt geheim',
+		home: 'zurück zu echten Prüfungen',
+		leave: 'beenden',
 	},
 	extent: {
-		title: 'PRACTICE: how much of the check?',
+		title: 'ÜBUNG: wie viel von der Prüfung?',
 		/** Before another arm takes the place of one that is not finished. */
-		putAway: ({arm}: Pick<LeftOpen, 'arm'>) => `The practice on "${arm}" ends here, unfinished.`,
+		putAway: ({arm}: Pick<LeftOpen, 'arm'>) => `Die Übung an „${arm}“ endet hier, nicht fertig.`,
 		extents,
 	},
 	filed: {
-		title: 'PRACTICE filed, apart from all real checks.',
-		again: 'another invented arm',
-		leave: 'leave',
+		title: 'ÜBUNG abgelegt, getrennt von echten Prüfungen.',
+		again: 'anderer erfundener Arm',
+		leave: 'beenden',
 	},
 };

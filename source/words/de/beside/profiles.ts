@@ -4,9 +4,11 @@ import {listed} from '../../numbers.js';
 import {results} from '../results.js';
 
 const renaming = {
-	arm: 'Type a new name for the same arm. Its past checks stay with it. Enter another arm in a check.',
-	cartridge: 'Type a new name for the same cartridge. Enter another one, or a new stylus, in a check.',
-	tools: 'Type a new name for the same gauge, scale and level. Enter others, or a repaired gauge, in a check.',
+	arm: 'Neuen Namen für denselben Arm eintippen. Frühere Prüfungen bleiben bei ihm. Einen anderen Arm in einer Prüfung eingeben.',
+	cartridge:
+		'Neuen Namen für denselben Tonabnehmer eintippen. Anderen Tonabnehmer oder neue Nadel in einer Prüfung eingeben.',
+	tools:
+		'Neuen Namen für denselben Werkzeugsatz eintippen. Anderes Werkzeug oder einen reparierten Kraftmesser in einer Prüfung eingeben.',
 } satisfies Record<ProfileKind, string>;
 
 type Named = {readonly name: string};
@@ -14,38 +16,38 @@ type Named = {readonly name: string};
 type Kept = {readonly on: string; readonly changedOn: string | undefined};
 
 export const profiles = {
-	title: 'Profiles',
-	gone: 'That profile is gone.',
-	none: 'None yet. A check fills them in as you answer.',
-	some: 'Choose one to see, rename or correct it, or set it aside.',
+	title: 'Profile',
+	gone: 'Dieses Profil gibt es nicht mehr.',
+	none: 'Noch keine. Eine Prüfung legt sie beim Antworten an.',
+	some: 'Eines wählen: ansehen, umbenennen, berichtigen, beiseitelegen.',
 	inList: ({kind, name, isAside}: Named & {readonly kind: ProfileKind; readonly isAside: boolean}) =>
-		`${kind}: ${name}${isAside ? ' (set aside)' : ''}`,
+		`${results.kinds[kind]}: ${name}${isAside ? ' (beiseite)' : ''}`,
 	kept: ({on, changedOn}: Kept) =>
 		changedOn === undefined
-			? `Kept on ${dayText(on)}.`
-			: `Kept on ${dayText(on)}, changed here on ${dayText(changedOn)}.`,
+			? `Gespeichert am ${dayText(on)}.`
+			: `Gespeichert am ${dayText(on)}, hier geändert am ${dayText(changedOn)}.`,
 	formerNames: ({names}: {readonly names: readonly string[]}) =>
-		`Called ${listed(names.map((name) => `"${name}"`))} before.`,
-	aside: 'Set aside: checks do not offer it. Its past checks stay.',
-	rename: ({name}: Named) => `Rename ${name}`,
+		`Hieß früher ${listed(names.map((name) => `„${name}“`))}.`,
+	aside: 'Beiseite: Prüfungen bieten es nicht an. Frühere Prüfungen bleiben.',
+	rename: ({name}: Named) => `${name} umbenennen`,
 	renaming,
-	correct: ({name}: Named) => `Correct ${name}`,
-	correcting: 'Past checks keep their old answers.',
+	correct: ({name}: Named) => `${name} berichtigen`,
+	correcting: 'Frühere Prüfungen behalten ihre alten Antworten.',
 	takenOver: ({kind}: {readonly kind: ProfileKind}) =>
-		`The open check keeps its answers for this ${results.kinds[kind]}. A change here holds for new checks.`,
+		`Die offene Prüfung behält ihre Antworten für diesen ${results.kinds[kind]}. Eine Änderung hier gilt für neue Prüfungen.`,
 	actions: {
-		rename: 'rename it',
-		answers: 'correct an answer',
-		events: 'what was done to it',
-		'set-aside': 'set it aside: no longer offer it',
-		'take-back': 'take it back: offer it again',
-		back: 'back to the list',
+		rename: 'umbenennen',
+		answers: 'Antwort berichtigen',
+		events: 'was gemacht wurde',
+		'set-aside': 'beiseitelegen: nicht mehr anbieten',
+		'take-back': 'zurückholen: wieder anbieten',
+		back: 'zurück zur Liste',
 	},
 	answer: ({title, text}: {readonly title: string; readonly text: string}) => `${title}: ${text}`,
-	now: ({text}: {readonly text: string}) => `Now: ${text}`,
+	now: ({text}: {readonly text: string}) => `Jetzt: ${text}`,
 	/** An answer as it was typed; undefined where there is none. */
 	text: ({typed}: {readonly typed: string | undefined}) => {
-		if (typed === undefined) return 'no answer yet';
-		return typed === '' ? 'not known' : typed;
+		if (typed === undefined) return 'noch keine Antwort';
+		return typed === '' ? 'nicht bekannt' : typed;
 	},
 };

@@ -6,45 +6,46 @@ type Number = {readonly value: number};
 
 /** Every setting with its present value. */
 const numbers = {
-	pullGoodPct: ({value}: Number) => `pull: good to ${plainNumber(value)} %`,
-	pullUsablePct: ({value}: Number) => `pull: usable to ${plainNumber(value)} %`,
-	bandGoodPct: ({value}: Number) => `friction: good to ${plainNumber(value)} %`,
-	bandUsablePct: ({value}: Number) => `friction: usable to ${plainNumber(value)} %`,
-	settleSeconds: ({value}: Number) => `countdown ${plainNumber(value)} s`,
+	pullGoodPct: ({value}: Number) => `Zug: gut bis ${plainNumber(value)} %`,
+	pullUsablePct: ({value}: Number) => `Zug: brauchbar bis ${plainNumber(value)} %`,
+	bandGoodPct: ({value}: Number) => `Reibung: gut bis ${plainNumber(value)} %`,
+	bandUsablePct: ({value}: Number) => `Reibung: brauchbar bis ${plainNumber(value)} %`,
+	settleSeconds: ({value}: Number) => `Wartezeit ${plainNumber(value)} s`,
 } satisfies Record<SettingId, (values: Number) => string>;
 
 type Switch = {readonly isOn: boolean};
-const onOff = ({isOn}: Switch): string => (isOn ? 'on' : 'off');
+const onOff = ({isOn}: Switch): string => (isOn ? 'an' : 'aus');
 
 const switches = {
-	setAnew: (now: Switch) => `gauge set again for each round: ${onOff(now)}`,
-	brisk: (now: Switch) => `short questions, for those who know the way: ${onOff(now)}`,
-	bell: (now: Switch) => `bell at the end of the countdown: ${onOff(now)}`,
+	setAnew: (now: Switch) => `Kraftmesser je Runde neu stellen: ${onOff(now)}`,
+	brisk: (now: Switch) => `kurze Fragen, für Geübte: ${onOff(now)}`,
+	bell: (now: Switch) => `Ton am Ende der Wartezeit: ${onOff(now)}`,
 } satisfies Record<SwitchId, (now: Switch) => string>;
 
 const texts = {
 	shop: {
-		now: ({text}) => `shop: ${text === '' ? 'none' : text}`,
-		about: "Type your shop's name, for the customer's sheet. New checks then ask for the customer. None: -.",
+		now: ({text}) => `Werkstatt: ${text === '' ? 'keine' : text}`,
+		about: 'Namen der Werkstatt eintippen, fürs Kundenblatt. Neue Prüfungen fragen dann nach dem Kunden. Keine: -.',
 	},
 } satisfies Record<TextId, {readonly now: (value: {readonly text: string}) => string; readonly about: string}>;
 
 /** Why settings cannot be taken together. */
 const faults: Readonly<Record<SettingsFault, string>> = {
-	'pull-good-above-usable': 'The good limit of the pull must not be above its usable limit.',
-	'band-good-above-usable': 'The good limit of the friction must not be above its usable limit.',
+	'pull-good-above-usable': 'Beim Zug darf „gut“ nicht über „brauchbar“ liegen.',
+	'band-good-above-usable': 'Bei der Reibung darf „gut“ nicht über „brauchbar“ liegen.',
 };
 
 export const settings = {
-	title: 'Settings',
+	title: 'Einstellungen',
 	about:
-		'The limits are defaults of this program, from trade practice; no published ones were found. A change holds for new checks. A gauge not set again for each round adds 0.3 % to the ± of the pull.',
+		'Die Grenzen sind Voreinstellungen aus der Werkstattpraxis; veröffentlichte fanden sich nicht. Eine Änderung gilt für neue Prüfungen. Kraftmesser nicht je Runde neu gestellt: ± des Zugs um 0,3 % größer.',
 	numbers,
 	switches,
 	texts,
 	faults,
 	language: ({language}: {readonly language: Language | ''}) =>
 		`Sprache ab dem nächsten Start: ${language === '' ? 'wie im System' : languages[language]}`,
-	typeWhole: 'Type a whole number.',
-	typeBetween: ({low, high}: {readonly low: number; readonly high: number}) => `Type a number from ${low} to ${high}.`,
+	typeWhole: 'Ganze Zahl eintippen.',
+	typeBetween: ({low, high}: {readonly low: number; readonly high: number}) =>
+		`Zahl von ${plainNumber(low)} bis ${plainNumber(high)} eintippen.`,
 };

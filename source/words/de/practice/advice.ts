@@ -8,17 +8,17 @@ type Named = Pick<ReadingNote, 'which' | 'index' | 'isTurned'> & {readonly place
 
 const where: Readonly<Record<Place, string>> = {
 	...entries.places,
-	inner: 'inner radius',
-	outer: 'outer radius',
-	extra: 'third radius',
+	inner: 'innerer Radius',
+	outer: 'äußerer Radius',
+	extra: 'dritter Radius',
 };
 
-const limits = {innerLimit: 'inner limit', outerLimit: 'outer limit'};
+const limits = {innerLimit: 'innere Grenze', outerLimit: 'äußere Grenze'};
 
-/** 'inner radius, outer limit, round 2'. */
+/** 'innerer Radius, äußere Grenze, Runde 2'. */
 function readingName({place, which, index, isTurned}: Named): string {
 	// There is but one closing round.
-	const round = place === 'closing' ? '' : `, round ${index + 1}${isTurned ? ' (turned)' : ''}`;
+	const round = place === 'closing' ? '' : `, Runde ${index + 1}${isTurned ? ' (gedreht)' : ''}`;
 	return `${where[place]}, ${limits[which]}${round}`;
 }
 
@@ -27,7 +27,7 @@ const mostNamed = 3;
 /** The first few by name, the others by number. */
 function firstOf<T extends Named>(readings: readonly T[], text: (one: T) => string = readingName): string {
 	const more = readings.length - mostNamed;
-	return `${readings.slice(0, mostNamed).map(text).join('; ')}${more > 0 ? `; and ${more} more` : ''}`;
+	return `${readings.slice(0, mostNamed).map(text).join('; ')}${more > 0 ? `; und ${more} weitere` : ''}`;
 }
 
 type Readings<More = unknown> = {readonly readings: readonly (Named & More)[]};
@@ -35,31 +35,34 @@ type Readings<More = unknown> = {readonly readings: readonly (Named & More)[]};
 /** Who saw to the deck. */
 type By = {readonly by: 'you' | 'another'};
 
-const who = {you: 'you', another: 'whoever prepared this deck'};
-const whoFirst = {you: 'You', another: 'Whoever prepared this deck'};
+/** What was taken without a look: by the hands at the bench, or by others before. */
+const unseen = ({by}: By, said: string): string =>
+	by === 'another'
+		? `Wer dieses Laufwerk vorbereitete, bestätigte ${said}, ohne hinzusehen.`
+		: `${said} bestätigt, ohne hinzusehen.`;
 
 /** What to do better. */
 export const benchAdvice = {
-	noReading: 'You took no reading yet.',
-	praise: 'All well done: you read each limit with the arm still.',
+	noReading: 'Noch kein Messwert genommen.',
+	praise: 'Alles gut gemacht: jede Grenze bei ruhigem Arm abgelesen.',
 	withoutNudge: ({readings}: Readings) =>
-		`Typed without a nudge: ${firstOf(readings)}. Nudge the arm until it goes back by itself: only that is a limit.`,
+		`Ohne Stups eingetippt: ${firstOf(readings)}. Arm anstupsen, bis er von selbst zurückgeht: Erst das ist eine Grenze.`,
 	neverShown: ({readings}: Readings<{readonly readingPct: number}>) =>
-		`Typed, but the gauge never showed it with the arm still: ${firstOf(readings, (one) => `${withSign(one.readingPct)} (${readingName(one)})`)}. Type the last reading that held.`,
+		`Eingetippt, aber bei ruhigem Arm nie angezeigt: ${firstOf(readings, (one) => `${withSign(one.readingPct)} (${readingName(one)})`)}. Den letzten Messwert eintippen, der hielt.`,
 	shortOfLimit: ({readings}: Readings<{readonly missingPct: number}>) =>
-		`Short of the limit, the arm still held: ${firstOf(readings, (one) => `${percent(one.missingPct, 1)} (${readingName(one)})`)}. Nudge on in fine steps until it goes back by itself. Then type the last reading that held.`,
+		`Vor der Grenze aufgehört, der Arm hielt noch: ${firstOf(readings, (one) => `${percent(one.missingPct, 1)} (${readingName(one)})`)}. Fein weiterstupsen, bis er von selbst zurückgeht. Dann den letzten Messwert eintippen, der hielt.`,
 	unsettled: ({readings, settledMs}: Readings & {readonly settledMs: number}) =>
-		`Read too soon, still for less than ${settledMs / 1000} s: ${firstOf(readings)}. Wait: only then you see an arm creep.`,
+		`Zu früh abgelesen, keine ${settledMs / 1000} s ruhig: ${firstOf(readings)}. Warten: Nur so zeigt sich, ob ein Arm kriecht.`,
 	hurried: ({hurried, nudges}: {readonly hurried: number; readonly nudges: number}) =>
-		`Nudged too fast: ${hurried} of ${nudges} nudges met a moving arm. It then flies past its limit. Nudge, wait until it is still, look, nudge again.`,
+		`Zu schnell gestupst: ${hurried} von ${nudges} Stupsen trafen einen bewegten Arm. Er fliegt dann über seine Grenze. Anstupsen, warten, bis er ruhig ist, ablesen, weiterstupsen.`,
 	misread: ({step, typed, shown}: {readonly step: string; readonly typed: string; readonly shown: string}) =>
-		`${step}: you typed ${typed}, but the instrument showed ${shown}.`,
+		`${step}: eingetippt ${typed}, aber das Gerät zeigte ${shown}.`,
 	tilted: ({by, tiltPct, isOverridden}: By & {readonly tiltPct: number; readonly isOverridden: boolean}) =>
-		`The deck was tilted while you probed: up to ${percent(tiltPct, 1)} of the pull is the tilt.${isOverridden ? ` The level did not pass, and ${who[by]} went on all the same.` : ''} Press ! at the level questions to level it, then probe.`,
-	biased: ({by, biasPct}: By & {readonly biasPct: number}) =>
-		`The bias was on while you probed: it made up to ${percent(biasPct, 1)} of the pull. ${whoFirst[by]} confirmed 'bias off' without a look. Press ! there to take the weight off, look, then confirm.`,
-	damped: ({by}: By) =>
-		`The damping was in while you probed. ${whoFirst[by]} confirmed it as out without a look. Press ! there to lift the paddle, look, then confirm.`,
+		`Das Laufwerk war beim Messen geneigt: bis zu ${percent(tiltPct, 1)} vom Zug sind die Neigung.${isOverridden ? ` Die Neigung bestand nicht, ${by === 'another' ? 'und wer dieses Laufwerk vorbereitete, machte trotzdem weiter' : 'und es ging trotzdem weiter'}.` : ''} Bei den Fragen zur Neigung mit ! waagrecht stellen, dann messen.`,
+	biased: ({biasPct, ...by}: By & {readonly biasPct: number}) =>
+		`Das Antiskating war beim Messen an: Es machte bis zu ${percent(biasPct, 1)} vom Zug. ${unseen(by, '„Antiskating aus“')} Dort mit ! das Gewicht abnehmen, hinsehen, dann bestätigen.`,
+	damped: (by: By) =>
+		`Die Dämpfung war beim Messen drin. ${unseen(by, '„Dämpfung außer Eingriff“')} Dort mit ! das Paddel heben, hinsehen, dann bestätigen.`,
 	unhung:
-		"The bias was off while you read it. You confirmed 'bias on' without a look. Press ! there to hang the weight on, look, then confirm.",
+		'Das Antiskating war beim Ablesen aus. „Antiskating an“ bestätigt, ohne hinzusehen. Dort mit ! das Gewicht einhängen, hinsehen, dann bestätigen.',
 };

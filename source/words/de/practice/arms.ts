@@ -3,69 +3,69 @@ import type {LessonId, Looks} from '../../../practice/arms.js';
 /** What an invented arm is called, and what it teaches; the lesson is told at the end. */
 export const arms: Readonly<Record<LessonId, {readonly name: string; readonly lesson: string}>> = {
 	'twisted-lead': {
-		name: 'An arm with a twisted lead',
+		name: 'Arm mit verdrehter Litze',
 		lesson:
-			'A twisted lead pushes it toward the spindle, the same at both radii. Only the middle of both limits shows it.',
+			'Eine verdrehte Litze drückt ihn zur Achse, an beiden Radien gleich. Nur die Mitte beider Grenzen zeigt das.',
 	},
 	'well-behaved': {
-		name: 'A well-behaved arm',
-		lesson: 'A sound arm has a little pull and a little friction too, far inside the limits.',
+		name: 'Gutartiger Arm',
+		lesson: 'Auch ein gesunder Arm hat etwas Zug und etwas Reibung, weit innerhalb der Grenzen.',
 	},
 	'stiff-wire': {
-		name: 'An arm with stiff leads',
+		name: 'Arm mit steifen Litzen',
 		lesson:
-			'The leads act as a spring: they push outward at the inner radius, hardly at the outer. The friction is small.',
+			'Die Litzen wirken wie eine Feder: Am inneren Radius drücken sie nach außen, am äußeren kaum. Die Reibung ist klein.',
 	},
 	'sticky-bearing': {
-		name: 'An arm with a sticky bearing',
-		lesson: 'The arm sticks wherever it is: the limits lie far apart, with little pull in their middle.',
+		name: 'Arm mit klemmendem Lager',
+		lesson: 'Der Arm klemmt überall: Die Grenzen liegen weit auseinander, mit wenig Zug in ihrer Mitte.',
 	},
 	'sticks-and-pulls': {
-		name: 'An arm that sticks and pulls',
-		lesson: 'The arm sticks, and it pulls toward the spindle too. Only both limits tell the two apart.',
+		name: 'Arm, der klemmt und zieht',
+		lesson: 'Der Arm klemmt, und er zieht auch zur Achse. Nur beide Grenzen zusammen trennen das.',
 	},
 	'tilted-deck': {
-		name: 'A good arm on a tilted deck',
-		lesson: 'The arm is sound. It leans with the deck, and the level tells how much.',
+		name: 'Guter Arm auf schiefem Laufwerk',
+		lesson: 'Der Arm ist gesund. Er neigt sich mit dem Laufwerk, und die Wasserwaage sagt, wie sehr.',
 	},
 	'bias-left-on': {
-		name: 'An arm whose last user forgot something',
-		lesson: 'The bias was still on. It makes a steady pull toward the rim.',
+		name: 'Arm, bei dem zuletzt jemand etwas vergaß',
+		lesson: 'Das Antiskating war noch an. Es macht einen gleichmäßigen Zug zum Rand.',
 	},
 	'paddle-left-in': {
-		name: 'An arm with a trough of fluid',
-		lesson: 'The paddle was in the fluid. The arm creeps, and the fluid holds it like a bad bearing.',
+		name: 'Arm mit Wanne und Öl',
+		lesson: 'Das Paddel stand im Öl. Der Arm kriecht, und das Öl hält ihn wie ein schlechtes Lager.',
 	},
 	'lever-badly-set': {
-		name: 'An arm with a weighted lever',
+		name: 'Arm mit Gewichtshebel',
 		lesson:
-			'The lever stands at 8:30 at the outer radius, at 7:15 at the inner. There two fifths of its weight are lost.',
+			'Der Hebel steht am äußeren Radius auf 8:30, am inneren auf 7:15. Dort gehen zwei Fünftel seines Gewichts verloren.',
 	},
 	'worn-race': {
-		name: 'An arm with a worn race',
-		lesson: 'The friction is 2.5 times as large at the inner radius: the bearing is damaged there.',
+		name: 'Arm mit verschlissenem Lagerring',
+		lesson: 'Die Reibung ist am inneren Radius 2,5-mal so groß: Dort ist das Lager beschädigt.',
 	},
 };
 
 /** What is to be seen by looking at an arm, as it came and once something was done to it. */
 export const looks: {readonly [Part in keyof Looks]: Readonly<Record<Looks[Part], string>>} = {
 	wires: {
-		'easy-loop': 'The leads leave the arm in an easy loop and touch nothing.',
-		twisted: 'The leads are thin; one is twisted, and pushes the arm to one side.',
-		'stiff-bow': 'The leads are thick and stand in a stiff bow behind the pivot.',
-		tied: 'The leads are thick, and a tie holds them hard against the pillar.',
-		dressed: 'The leads lie in a wide, easy loop without a twist.',
+		'easy-loop': 'Die Litzen verlassen den Arm in lockerem Bogen und berühren nichts.',
+		twisted: 'Die Litzen sind dünn; eine ist verdreht und drückt den Arm zu einer Seite.',
+		'stiff-bow': 'Die Litzen sind dick und stehen in steifem Bogen hinter dem Drehpunkt.',
+		tied: 'Die Litzen sind dick, und ein Band hält sie straff an der Säule.',
+		dressed: 'Die Litzen liegen in weitem, lockerem Bogen, ohne Drall.',
 	},
 	bias: {
-		none: 'The arm has no bias device.',
-		'weight-on-thread': 'A small weight hangs on its thread, and the thread is taut.',
-		'lever-unweighted': 'The thread runs over a pulley to a lever with a weight; the weight lies beside the deck.',
-		on: 'The weight hangs on, and the thread is taut.',
-		off: 'The weight lies beside the deck, the thread hangs slack.',
+		none: 'Der Arm hat kein Antiskating.',
+		'weight-on-thread': 'Ein kleines Gewicht hängt an seinem Faden, und der Faden ist straff.',
+		'lever-unweighted': 'Der Faden läuft über eine Rolle zum Gewichtshebel; das Gewicht liegt neben dem Laufwerk.',
+		on: 'Das Gewicht hängt, und der Faden ist straff.',
+		off: 'Das Gewicht liegt neben dem Laufwerk, der Faden hängt durch.',
 	},
 	damping: {
-		none: 'The arm has no damping.',
-		in: 'The paddle dips into the fluid of its trough.',
-		out: 'The paddle hangs clear of the fluid.',
+		none: 'Der Arm hat keine Dämpfung.',
+		in: 'Das Paddel taucht in das Öl der Wanne.',
+		out: 'Das Paddel hängt frei über dem Öl.',
 	},
 };

@@ -2,7 +2,7 @@ import {inUnit, mm, plainNumber, readingText} from '../../numbers.js';
 
 type Way = {readonly way: 'in' | 'out'};
 
-const wayWord = {in: 'inward', out: 'outward'};
+const wayWord = {in: 'nach innen', out: 'nach außen'};
 
 type GaugeShows = {readonly readingPct: number; readonly stepPct: number};
 
@@ -10,16 +10,16 @@ type Force = {readonly forceMn: number};
 
 /** What the invented bench says beside a question. */
 export const bench = {
-	nothingBreaks: 'Nothing can break here: all is invented. At a real deck every line counts.',
-	seen: ({seen}: {readonly seen: string}) => `On the bench: ${seen}`,
-	reveal: 'Press ! to see what was hidden, and what to do better.',
+	nothingBreaks: 'Hier geht nichts kaputt: alles ist erfunden. Am echten Laufwerk zählt jede Zeile.',
+	seen: ({seen}: {readonly seen: string}) => `Auf der Werkbank: ${seen}`,
+	reveal: 'Mit ! ansehen, was verborgen war und was besser geht.',
 	gauge: ({readingPct, stepPct, isTurned, state}: GaugeShows & {readonly isTurned: boolean; readonly state: string}) =>
-		`The gauge${isTurned ? ', turned end for end,' : ''} shows ${readingText(readingPct, stepPct)} %; the arm: ${state}.`,
+		`Der Kraftmesser${isTurned ? ', gedreht,' : ''} zeigt ${readingText(readingPct, stepPct)} %; der Arm: ${state}.`,
 	/** The name of an arm that is not told. */
-	hiddenArm: ({seed}: {readonly seed: number}) => `Hidden arm ${seed}`,
+	hiddenArm: ({seed}: {readonly seed: number}) => `Geheimer Arm ${seed}`,
 };
 
-const still = (ms: number | null): string => (ms === null ? 'still' : `still for ${Math.floor(ms / 1000)} s`);
+const still = (ms: number | null): string => (ms === null ? 'ruhig' : `ruhig seit ${Math.floor(ms / 1000)} s`);
 
 type Rest = {
 	/** For how long it has been at rest; null where nobody needs to wait any longer. */
@@ -28,40 +28,43 @@ type Rest = {
 
 /** What the arm on the gauge does, in a few words. */
 export const motion = {
-	pushed: ({way}: Way) => `your finger pushes it ${wayWord[way]}`,
-	swings: ({way}: Way) => `it swings ${wayWord[way]} by itself`,
-	letsGo: 'it lets go',
+	pushed: ({way}: Way) => `der Finger schiebt ihn ${wayWord[way]}`,
+	swings: ({way}: Way) => `schwingt von selbst ${wayWord[way]}`,
+	letsGo: 'hält nicht mehr',
 	rests: ({ms}: Rest) => still(ms),
-	wentBack: ({ms}: Rest) => `it let go and went back; ${still(ms)}`,
+	wentBack: ({ms}: Rest) => `hielt nicht, ging zurück; ${still(ms)}`,
 	/** With the key of the finer nudge that way, by its name: at the end of a sentence its sign would be lost. */
-	nudgeFiner: ({way}: Way) => `it let go twice: nudge finer (${way === 'in' ? 'comma' : 'point'})`,
-	holds: ({ms}: Rest) => `it holds, ${still(ms)}`,
+	nudgeFiner: ({way}: Way) => `hielt zweimal nicht: feiner stupsen (${way === 'in' ? 'Komma' : 'Punkt'})`,
+	holds: ({ms}: Rest) => `hält, ${still(ms)}`,
 };
+
+const highSide = {right: 'rechts', left: 'links', back: 'hinten', front: 'vorn'};
 
 /** What the instruments of the bench show. */
 export const seen = {
-	temperature: ({celsius}: {readonly celsius: number}) => `The thermometer shows ${plainNumber(celsius)} °C.`,
+	temperature: ({celsius}: {readonly celsius: number}) => `Das Thermometer zeigt ${plainNumber(celsius)} °C.`,
 	matLies: ({lengthMm}: {readonly lengthMm: number}) =>
-		`A mat of ${mm(lengthMm)} lies on the platter, which is of glass.`,
-	mat: ({lengthMm}: {readonly lengthMm: number}) => `The mat measures ${mm(lengthMm)}.`,
+		`Eine Matte von ${mm(lengthMm)} liegt auf dem Teller, er ist aus Glas.`,
+	mat: ({lengthMm}: {readonly lengthMm: number}) => `Die Matte ist ${mm(lengthMm)} dick.`,
 	level: ({deg, high}: {readonly deg: number; readonly high: 'right' | 'left' | 'back' | 'front'}) =>
-		deg === 0 ? 'The bubble stands in the middle: 0°.' : `The level shows ${plainNumber(deg)}°, high on the ${high}.`,
-	guardOn: 'The guard is on the stylus.',
-	scaleReady: 'The stylus scale stands ready.',
-	scale: ({forceMn}: Force) => `The scale shows ${inUnit(forceMn, 'gf')}.`,
-	scaleAtHeight: ({forceMn}: Force) => `At probe height the scale shows ${inUnit(forceMn, 'gf')}.`,
-	scaleUnguarded: ({forceMn}: Force) => `Without the guard the scale shows ${inUnit(forceMn, 'gf', 2)}.`,
-	clearance: ({lengthMm}: {readonly lengthMm: number}) =>
-		`The ruler shows ${mm(lengthMm)} from the surface to the stylus.`,
-	guardGap: ({lengthMm}: {readonly lengthMm: number}) => `The feeler shows ${mm(lengthMm)} under the guard.`,
-	lifter: 'Paper passes between lifter and arm, at both radii.',
-	swing: 'The arm swings over the record and touches nothing.',
+		deg === 0
+			? 'Die Blase steht in der Mitte: 0°.'
+			: `Die Wasserwaage zeigt ${plainNumber(deg)}°, ${highSide[high]} höher.`,
+	guardOn: 'Der Nadelschutz sitzt auf der Nadel.',
+	scaleReady: 'Die Tonarmwaage steht bereit.',
+	scale: ({forceMn}: Force) => `Die Tonarmwaage zeigt ${inUnit(forceMn, 'gf')}.`,
+	scaleAtHeight: ({forceMn}: Force) => `Auf Messhöhe zeigt die Tonarmwaage ${inUnit(forceMn, 'gf')}.`,
+	scaleUnguarded: ({forceMn}: Force) => `Ohne Nadelschutz zeigt die Tonarmwaage ${inUnit(forceMn, 'gf', 2)}.`,
+	clearance: ({lengthMm}: {readonly lengthMm: number}) => `Das Lineal zeigt ${mm(lengthMm)} von der Fläche zur Nadel.`,
+	guardGap: ({lengthMm}: {readonly lengthMm: number}) => `Die Fühlerlehre zeigt ${mm(lengthMm)} unter dem Nadelschutz.`,
+	lifter: 'Papier geht zwischen Lift und Arm durch, an beiden Radien.',
+	swing: 'Der Arm schwenkt über die Platte und berührt nichts.',
 	freeZero: ({readingPct, stepPct}: GaugeShows) =>
-		`Free of the arm the gauge shows ${readingText(readingPct, stepPct)} %.`,
+		`Ohne Arm zeigt der Kraftmesser ${readingText(readingPct, stepPct)} %.`,
 	biasWeight: ({g}: {readonly g: number}) =>
-		`The weight that came with the arm is marked ${plainNumber(g)} g. Type any other to hang it on.`,
-	lever: ({clock}: {readonly clock: string}) => `The lever points at ${clock}.`,
-	thread: ({deg}: {readonly deg: number}) => `Thread and stub stand at ${plainNumber(deg)}°.`,
+		`Auf dem Gewicht zum Arm steht ${plainNumber(g)} g. Ein anderes eintippen hängt es an.`,
+	lever: ({clock}: {readonly clock: string}) => `Der Hebel zeigt auf ${clock}.`,
+	thread: ({deg}: {readonly deg: number}) => `Faden und Stift stehen in ${plainNumber(deg)}° zueinander.`,
 };
 
 type Did = {
@@ -72,27 +75,27 @@ type Did = {
 /** What a hand can do to the deck, and what is said once it is done. */
 export const hands = {
 	levelled: {
-		offer: 'Press ! to turn the feet until the armboard is level.',
+		offer: 'Mit ! die Füße drehen, bis die Tonarmbasis waagrecht ist.',
 		did: ({wasLevel}: Did) =>
 			wasLevel
-				? 'The deck was level already. Turn the level round: that shows its own error.'
-				: 'You turned the feet. Read the level again, across and along.',
+				? 'Das Laufwerk war schon waagrecht. Wasserwaage umdrehen: Das zeigt ihren eigenen Fehler.'
+				: 'Füße gedreht. Wasserwaage neu ablesen, quer und längs.',
 	},
-	'damping-out': {offer: 'Press ! to lift the paddle clear of the fluid.', did: () => 'You lifted the paddle.'},
+	'damping-out': {offer: 'Mit ! das Paddel aus dem Öl heben.', did: () => 'Paddel gehoben.'},
 	'bias-off': {
-		offer: 'Press ! to take the bias weight off and lay the thread clear.',
-		did: () => 'You took the weight off.',
+		offer: 'Mit ! das Antiskating-Gewicht abnehmen und den Faden freilegen.',
+		did: () => 'Gewicht abgenommen.',
 	},
 	'bias-on': {
-		offer: 'Press ! to hang the bias weight on, thread over its guide.',
-		did: () => 'You hung the weight on.',
+		offer: 'Mit ! das Antiskating-Gewicht einhängen, Faden über die Führung.',
+		did: () => 'Gewicht eingehängt.',
 	},
 	'pulley-moved': {
-		offer: "Press ! to move the pulley so that the thread runs nearer to the arm's pivot.",
-		did: () => 'You moved the pulley. The lever now moves a quarter as far.',
+		offer: 'Mit ! die Rolle versetzen: Der Faden läuft dann näher am Drehpunkt.',
+		did: () => 'Rolle versetzt. Der Hebel bewegt sich jetzt nur noch ein Viertel so weit.',
 	},
-	'leads-dressed': {offer: 'Press ! to dress the leads in a wide, easy loop.', did: () => 'You dressed the leads.'},
+	'leads-dressed': {offer: 'Mit ! die Litzen neu legen, in weitem, lockerem Bogen.', did: () => 'Litzen neu gelegt.'},
 };
 
 /** What invented things are called. */
-export const known = {tools: 'invented bench'};
+export const known = {tools: 'erfundene Werkbank'};

@@ -1,18 +1,20 @@
 import type {ProbingWay} from '../../../practice/proof.js';
 import type {ShortfallValues} from '../../../practice/shortfalls.js';
 import type {Sentences} from '../../../said.js';
-import {percent, rounded} from '../../numbers.js';
+import {percent, plainNumber, rounded} from '../../numbers.js';
 
 const way = ({rounds, stepPct, scatterPct, setAnew}: ProbingWay): string =>
-	`${rounds} rounds, step ${stepPct} %, scatter ${scatterPct} %, ${setAnew ? 'set again' : 'not set again'}`;
+	`${rounds} Runden, Schritt ${plainNumber(stepPct)} %, Streuung ${plainNumber(scatterPct)} %, ${setAnew ? 'neu aufgestellt' : 'nicht neu aufgestellt'}`;
+
+const ofFigure = {pull: 'des Zugs', band: 'der Reibung'};
 
 /** Where a proof falls short of what it must reach, without the full stop. */
 const shortfalls: Sentences<ShortfallValues> = {
 	'interval-too-narrow': (values) =>
-		`${way(values.way)}: the interval of the ${values.figure} holds in ${percent(100 * values.holding, 1)}`,
+		`${way(values.way)}: das Intervall ${ofFigure[values.figure]} trifft in ${percent(100 * values.holding, 1)}`,
 	'called-good': (values) =>
-		`${way(values.way)}: ${percent(100 * values.share, 1)} of the arms beyond the limits are called good`,
-	'lesson-not-named': ({arm, finding, named, of}) => `${arm}: ${finding} is named in ${named} of ${of}`,
+		`${way(values.way)}: ${percent(100 * values.share, 1)} der Arme außerhalb der Grenzen heißen gut`,
+	'lesson-not-named': ({arm, finding, named, of}) => `${arm}: ${finding} ist in ${named} von ${of} genannt`,
 };
 
 type Head = {
@@ -25,41 +27,41 @@ type Head = {
 /** What the proof prints beside its figures, in lines of eighty columns at most. */
 export const proof = {
 	countWanted: ({mostArms}: {readonly mostArms: number}) =>
-		`Wanted: --prove with a whole number from 1 to ${mostArms}.`,
+		`Verlangt: --prove mit einer ganzen Zahl von 1 bis ${mostArms}.`,
 	head: ({arms, seed, tookMs, radiiMm}: Head) =>
-		`${arms} invented arms, seed ${seed}, ${rounded(tookMs / 1000, 0)} s. A scripted operator probes them at ${radiiMm.inner} and ${radiiMm.outer} mm,
-each arm in every third way.
+		`${arms} erfundene Arme, seed ${seed}, ${rounded(tookMs / 1000, 0)} s. Eine programmierte Hand misst sie
+bei ${radiiMm.inner} und ${radiiMm.outer} mm, jeden Arm auf jede dritte Weise.
 `,
 	holding: ({holding, settingUpPct}: {readonly holding: number; readonly settingUpPct: number}) =>
-		`How often the stated 95 % interval holds the hidden truth, with the 99 % interval
-that chance leaves for that share (it falls short where its upper end is below
-${percent(100 * holding, 0)}), and the mean ± and the mean error of the figure, in percent of tracking
-force. 'scatter' is the standard deviation of one limit; setting up moves the pull
-by ${settingUpPct} %, for each round where it is set again, else once a radius:
+		`Wie oft das genannte 95-%-Intervall die verborgene Wahrheit trifft, mit dem
+99-%-Intervall, das der Zufall für diesen Anteil lässt (zu wenig, wo sein oberes
+Ende unter ${percent(100 * holding, 0)} liegt), dazu mittleres ± und mittlerer Fehler der Zahl, in
+Prozent der Auflagekraft. „Streuung“ ist die Standardabweichung einer Grenze;
+das Aufstellen verschiebt den Zug um ${plainNumber(settingUpPct)} %, bei „neu“ je Runde, sonst je Radius:
 `,
-	oneRound: `One round at each radius: how well rounds repeat is then assumed, so the figures
-say 'assumed' and promise nothing (no bar):
+	oneRound: `Eine Runde je Radius: Wie gut sich Runden wiederholen, ist dann angenommen; die
+Zahlen sagen „angenommen“ und versprechen nichts (kein Mindestmaß):
 `,
 	restless: ({restlessPct}: {readonly restlessPct: number}) =>
-		`The same arms in a draught, where the force wanders by ${restlessPct} % all the while (no
-bar): it takes from the friction, and no term of the ± holds that:
+		`Dieselben Arme im Luftzug, wo die Kraft ständig um ${plainNumber(restlessPct)} % wandert (kein
+Mindestmaß): Das nimmt von der Reibung, und kein Teil des ± enthält das:
 `,
 	calledGood: ({wronglyGood}: {readonly wronglyGood: number}) =>
-		`How often an arm is called good that truly is not (wanted: less than ${percent(100 * wronglyGood, 0)} of
-those beyond the usable limits):
+		`Wie oft ein Arm gut heißt, der es nicht ist (verlangt: weniger als ${percent(100 * wronglyGood, 0)} derer
+außerhalb der brauchbaren Grenzen):
 `,
-	lessons: 'How often the lesson of each practice arm is named:\n',
-	setting: {anew: 'again', once: 'once'},
+	lessons: 'Wie oft die Lehre jedes Übungsarms genannt wird:\n',
+	setting: {anew: 'neu', once: 'einmal'},
 	holdingHead: [
-		...['set', 'rounds', 'step', 'scatter', 'n'],
-		...['pull', 'chance', '±', 'error'],
-		...['friction', 'chance', '±', 'error'],
+		...['gestellt', 'Runden', 'Schritt', 'Streuung', 'n'],
+		...['Zug', 'Zufall', '±', 'Fehler'],
+		...['Reibung', 'Zufall', '±', 'Fehler'],
 	],
-	goodHead: ['probes', 'not good', 'called good', 'beyond', 'called good', 'off scale'],
-	lessonHead: ['arm', 'finding', 'named'],
-	lessonNamed: ({named, of}: {readonly named: number; readonly of: number}) => `${named} of ${of}`,
+	goodHead: ['Messungen', 'nicht gut', 'heißt gut', 'außerhalb', 'heißt gut', 'Skalenende'],
+	lessonHead: ['Arm', 'Befund', 'genannt'],
+	lessonNamed: ({named, of}: {readonly named: number; readonly of: number}) => `${named} von ${of}`,
 	shortfalls,
-	holds: 'The proof holds.\n',
+	holds: 'Der Nachweis hält.\n',
 	/** `enough`: how many arms leave little to chance, where there were fewer. */
 	fallsShort: ({
 		shortfalls: sentences,
@@ -68,7 +70,7 @@ those beyond the usable limits):
 		readonly shortfalls: readonly string[];
 		readonly enough: number | null;
 	}) =>
-		`The proof falls short:
-${sentences.join('\n')}${enough === null ? '' : `\nWith fewer than ${enough} arms that may be chance.`}
+		`Der Nachweis reicht nicht:
+${sentences.join('\n')}${enough === null ? '' : `\nBei weniger als ${enough} Armen kann das Zufall sein.`}
 `,
 };

@@ -26,47 +26,50 @@ type MadeOf = {
 	readonly biasPct: number;
 };
 
+const at = {inner: 'am inneren Radius', outer: 'am äußeren Radius', other: 'am dritten Radius'};
+
 const within = (isWithin: boolean | undefined, yes: string, no: string): string =>
 	isWithin === undefined ? '' : isWithin ? yes : no;
 
 /** The hidden truth of an invented arm beside what was found of it. */
 export const truth = {
 	unknownArm: ({arm}: {readonly arm: string}) =>
-		`This version of the program has no arm "${arm}". What it hides is not known.`,
-	hidden: ({arm}: {readonly arm: LessonId}) => `What was hidden: ${arms[arm].name.toLowerCase()}`,
-	notProbed: 'The probe is not finished. There is nothing to compare.',
+		`Diese Version des Programms hat keinen Arm „${arm}“. Was er verbirgt, ist nicht bekannt.`,
+	hidden: ({arm}: {readonly arm: LessonId}) => `Verborgen war: ${arms[arm].name}`,
+	notProbed: 'Die Messung ist nicht fertig. Es gibt nichts zu vergleichen.',
 	again: ({arm, extent, seed}: {readonly arm: string; readonly extent: string; readonly seed: number}) =>
-		`Same arm, same draught and trembling: armdrift practice --on ${arm} --extent ${extent} --seed ${seed}`,
-	toDoBetter: ({advice}: {readonly advice: string}) => `To do better: ${advice}`,
+		`Derselbe Arm, derselbe Luftzug, dasselbe Zittern: armdrift practice --on ${arm} --extent ${extent} --seed ${seed}`,
+	toDoBetter: ({advice}: {readonly advice: string}) => `Besser machen: ${advice}`,
 	oneRound: ({held, of}: {readonly held: number; readonly of: number}) =>
-		`After one round the scatter is assumed, so the ± is less sure than 95 %. Here it held ${held} of ${of}.`,
+		`Nach einer Runde ist die Streuung angenommen, das ± also weniger sicher als 95 %. Hier traf es ${held} von ${of}.`,
 	stillOff: ({mostPct, floorPct}: {readonly mostPct: number; readonly floorPct: number}) =>
-		`As set, the bias still left ${percent(mostPct, 1)} at most. Friction hides ${percent(floorPct, 1)}.`,
-	named: ({finding}: {readonly finding: string}) => `Your check found it: ${finding}`,
-	cured: 'Your check does not show it: you put it right before.',
-	showsWithBias: "It shows only with the bias on. At the verdict choose 'set the bias against skating'.",
-	notNamed: 'Your check did not find it. Take more rounds, or do what stands below.',
-	head: ['', 'found', 'hidden', 'within ±'],
-	offScale: 'off scale',
+		`So eingestellt, ließ das Antiskating höchstens ${percent(mostPct, 1)} Rest. Die Reibung verdeckt ${percent(floorPct, 1)}.`,
+	named: ({finding}: {readonly finding: string}) => `Die Prüfung hat es gefunden: ${finding}`,
+	cured: 'Die Prüfung zeigt es nicht: Es war vorher behoben.',
+	showsWithBias: 'Es zeigt sich nur mit Antiskating. Beim Urteil „Antiskating einstellen“ wählen.',
+	notNamed: 'Die Prüfung hat es nicht gefunden. Mehr Runden messen, oder tun, was unten steht.',
+	head: ['', 'gefunden', 'verborgen', 'im ±'],
+	offScale: 'Skalenende',
 	pull: {
-		name: ({place, radiusMm}: Where) => `${entries.places[place]} ${mm(radiusMm)}, pull`,
+		name: ({place, radiusMm}: Where) => `${entries.places[place]} ${mm(radiusMm)}, Zug`,
 		found: ({pct, uncertaintyPct}: Stated) => sideForce(pct, uncertaintyPct),
 		hidden: ({pct}: Hidden) => forceWithWay(pct, '%', 1),
 	},
 	band: {
-		name: ({place, radiusMm}: Where) => `${entries.places[place]} ${mm(radiusMm)}, friction`,
+		name: ({place, radiusMm}: Where) => `${entries.places[place]} ${mm(radiusMm)}, Reibung`,
 		found: ({pct, uncertaintyPct}: Stated) => span(pct, uncertaintyPct),
 		hidden: ({pct}: Hidden) => percent(pct, 1),
 	},
 	bias: {
-		name: ({radiusMm}: {readonly radiusMm: number}) => `bias alone at ${plainNumber(radiusMm, 1)} mm`,
+		name: ({radiusMm}: {readonly radiusMm: number}) => `nur Antiskating, ${plainNumber(radiusMm, 1)} mm`,
 		found: ({pct}: Hidden) => forceWithWay(pct, '%', 1),
 		hidden: ({pct}: Hidden) => forceWithWay(pct, '%', 1),
 	},
 	compared: ({name, found, hidden, isWithin}: Compared) =>
-		`${name}: found ${found}, hidden ${hidden}${within(isWithin, ', within the ±', ', outside the ±')}.`,
-	isWithin: ({isWithin}: Pick<Compared, 'isWithin'>) => within(isWithin, 'yes', 'no'),
+		`${name}: gefunden ${found}, verborgen ${hidden}${within(isWithin, ', innerhalb des ±', ', außerhalb des ±')}.`,
+	isWithin: ({isWithin}: Pick<Compared, 'isWithin'>) => within(isWithin, 'ja', 'nein'),
 	madeOf: ({place, wirePct, tiltPct, biasPct}: MadeOf) =>
-		`The hidden pull at the ${entries.places[place]} radius: leads ${forceWithWay(wirePct, '%', 1)}, tilt ${forceWithWay(tiltPct, '%', 1)}${biasPct === 0 ? '' : `, bias ${forceWithWay(biasPct, '%', 1)}`}.`,
-	outside: 'By chance one hidden value in twenty lies outside its ±. More do, if you do not keep to the advice below.',
+		`Der verborgene Zug ${at[place]}: Litzen ${forceWithWay(wirePct, '%', 1)}, Neigung ${forceWithWay(tiltPct, '%', 1)}${biasPct === 0 ? '' : `, Antiskating ${forceWithWay(biasPct, '%', 1)}`}.`,
+	outside:
+		'Zufällig liegt einer von zwanzig verborgenen Werten außerhalb seines ±. Wer den Rat unten übergeht, bekommt mehr davon.',
 };

@@ -10,7 +10,7 @@ type CalendarText = {
 
 /** What a calendar shows of the next check of an arm. */
 export const calendar = {
-	summary: ({arm}: {arm: string}) => `Check tonearm: ${arm}`,
+	summary: ({arm}: {arm: string}) => `Tonarm prüfen: ${arm}`,
 	description: ({because, last, dueSince}: CalendarText) =>
-		`${dueSince === undefined ? '' : `Due since ${dayText(dueSince)}. `}${because} Last checked on ${dayText(last.date)} (${last.id}).`,
+		`${dueSince === undefined ? '' : `Fällig seit ${dayText(dueSince)}. `}${because} Zuletzt geprüft am ${dayText(last.date)} (${last.id}).`,
 };

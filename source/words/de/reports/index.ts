@@ -8,7 +8,7 @@ import {sheet} from './sheet.js';
 /** The reports. */
 export const reports = {
 	/** Of all that stands in them: a tag for pages (BCP 47). */
-	language: 'en',
+	language: 'de',
 	...frame,
 	...parts,
 	calendar,

@@ -6,65 +6,65 @@ type UpTo = {goodPct: number; usablePct: number};
 /** How it was measured and how sure it is, in plain words. */
 export const method = {
 	gauge:
-		'A gauge carries the arm where the stylus would be and reads the force with which the arm pushes sideways. Nudged in small steps toward the spindle and toward the rim, the arm still holds until friction lets it go: the last readings on both sides are the two hold limits. One pair of them is a round.',
+		'Ein Kraftmesser trägt den Arm dort, wo sonst die Nadel steht, und zeigt, wie stark der Arm zur Seite drückt. In kleinen Schritten zur Achse und zum Rand angestupst, hält der Arm, bis die Reibung ihn loslässt: Die letzten Messwerte auf beiden Seiten sind die zwei Grenzen. Beide zusammen sind eine Runde.',
 	readings: ({isOfHand}: {isOfHand: boolean}) =>
-		`${isOfHand ? 'The gauge shows the force of the hand that just starts the arm: each such reading was negated, and the two limits were exchanged.' : 'Each reading is the force that the arm exerts on the gauge.'} Positive, or "out", is toward the rim; negative, or "in", is toward the spindle. For the probe the bias is off and damping is out of action; where that was not so, it stands among what was overridden. The stylus guard stays on to protect the cantilever, and its mass counts in the tracking force.`,
+		`${isOfHand ? 'Der Kraftmesser zeigt die Kraft der Hand, die den Arm eben in Bewegung setzt: Bei jedem solchen Messwert wurde das Vorzeichen umgekehrt, und beide Grenzen wurden vertauscht.' : 'Jeder Messwert ist die Kraft, mit der der Arm auf den Kraftmesser drückt.'} Plus, „nach außen“, heißt zum Rand; minus, „nach innen“, heißt zur Achse. Beim Messen ist das Antiskating aus und die Dämpfung außer Eingriff; wo das nicht so war, steht es unter „übergangen“. Der Nadelschutz bleibt drauf und schützt den Nadelträger; seine Masse zählt zur Auflagekraft.`,
 	series:
-		'Rounds taken with nothing changed in between are a series; figures never mix series, and the verdict is on the last one that was measured. With the gauge turned end for end, one round tells the zero of the gauge from the pull of the arm. The closing round, back at the first radius, counts like any other and shows whether anything moved meanwhile.',
+		'Runden, zwischen denen nichts geändert wurde, sind eine Messreihe; Zahlen mischen nie zwei Messreihen, und das Urteil gilt für die letzte gemessene. Eine Runde mit gedrehtem Kraftmesser trennt seine Nullanzeige vom Zug des Arms. Die Schlussrunde, wieder am ersten Radius, zählt wie jede andere und zeigt, ob sich inzwischen etwas verschoben hat.',
 	sidePull: ({goodPct, usablePct}: UpTo) =>
-		`Pull: the middle of both limits, made by wiring, bearings and level; good to ${plainNumber(goodPct)} %, usable to ${plainNumber(usablePct)} %.`,
+		`Zug: die Mitte beider Grenzen; er kommt von Litzen, Lagern und Neigung; gut bis ${plainNumber(goodPct)} %, brauchbar bis ${plainNumber(usablePct)} %.`,
 	holdBand: ({goodPct, usablePct}: UpTo) =>
-		`Friction: the distance between the limits (hold band); good to ${plainNumber(goodPct)} %, usable to ${plainNumber(usablePct)} %. Half of it, the breakaway, just moves the arm either way.`,
+		`Reibung: der Abstand der Grenzen (Halteband); gut bis ${plainNumber(goodPct)} %, brauchbar bis ${plainNumber(usablePct)} %. Die Hälfte davon, die Losbrechkraft, bewegt den Arm gerade eben nach jeder Seite.`,
 	tiltShare:
-		"Tilt's share: what the tilt of the deck makes of the pull. It is shown beside the pull and never taken off.",
+		'Anteil der Neigung: so viel vom Zug macht die Neigung des Laufwerks. Er steht neben dem Zug und wird nie abgezogen.',
 	percent:
-		'All of them are percent of the playing tracking force. The limits were set in the program; its own defaults are from memory of trade practice, no published limits were found.',
+		'Alle sind Prozent der Abspielkraft. Die Grenzen sind im Programm eingestellt; seine Voreinstellungen folgen der Werkstattpraxis, aus dem Gedächtnis; veröffentlichte Grenzen wurden nicht gefunden.',
 	intervals:
-		'Every ± is for 95 %: of a hundred such intervals about ninety-five hold the true value, as far as what is listed here is all there is. A verdict is given only where the figure and its whole ± lie on one side of a limit; else it is undecided, and what would decide it is said.',
+		'Jedes ± gilt für 95 %: Von hundert solchen Intervallen enthalten etwa fünfundneunzig den wahren Wert, sofern alles hier aufgezählt ist. Ein Urteil gibt es nur, wo die Zahl mit ihrem ganzen ± auf einer Seite einer Grenze liegt; sonst ist es unentschieden, und es steht dabei, was entscheiden würde.',
 	/** Of figures that an earlier version issued: they stay as they are. */
 	issuedBefore:
-		'These figures were issued by an earlier version of the program: their ± leave out what setting up arm and gauge makes of a pull (0.3 %), and how little few rounds tell of the zero of the gauge.',
+		'Diese Zahlen hat eine frühere Version des Programms ausgegeben. In ihrem ± fehlt, was das Aufstellen von Arm und Kraftmesser am Zug ausmacht (0,3 %) und wie wenig einzelne Runden über die Nullanzeige sagen.',
 	squares:
-		'These parts are added as squares (JCGM 100:2008). With few rounds the interval is widened by the Student factor that belongs to them.',
+		'Diese Teile werden als Quadrate addiert (JCGM 100:2008). Bei wenigen Runden wird das Intervall um den zugehörigen Student-Faktor breiter.',
 	/** What went into the ±, as it was stated or found. */
 	budget: {
-		step: 'reading step of the gauge',
-		nudge: 'nudge',
+		step: 'Ableseschritt des Kraftmessers',
+		nudge: 'Stups',
 		inGauge: ({value, unit}: {value: number; unit: UnitId}) => `${plainNumber(value)} ${units[unit].label}`,
-		zero: 'zero of the gauge',
-		zeroTurned: 'found by turning the gauge; its ± comes from the same rounds',
+		zero: 'Nullanzeige des Kraftmessers',
+		zeroTurned: 'durch Drehen des Kraftmessers gefunden; ihr ± kommt aus denselben Runden',
 		zeroStated: ({value, unit}: {value: number; unit: UnitId}) =>
-			`read free of the arm; standard uncertainty ${plainNumber(value)} ${units[unit].label}`,
-		zeroUnchecked: 'not checked; half a percent, or a step, either way is counted',
-		scale: 'scale of the gauge',
-		force: 'tracking force',
-		ofFigure: ({pct}: {pct: number}) => `standard uncertainty ${plainNumber(pct)} % of the figure`,
-		repeats: 'how well rounds repeat',
-		repeatsPooled: 'from the rounds of all radii together',
-		repeatsAssumed: 'assumed: 0.3 % for a middle, 0.6 % for the friction',
-		settingUp: 'setting up',
-		setAnew: 'the gauge was set anew for each round, so the rounds show it',
-		notSetAnew: '0.3 % of the playing force',
+			`ohne Arm abgelesen; Standardunsicherheit ${plainNumber(value)} ${units[unit].label}`,
+		zeroUnchecked: 'nicht geprüft; ± ein halbes Prozent oder ein Ableseschritt ist mitgezählt',
+		scale: 'Skala des Kraftmessers',
+		force: 'Auflagekraft',
+		ofFigure: ({pct}: {pct: number}) => `Standardunsicherheit ${plainNumber(pct)} % der Zahl`,
+		repeats: 'wie gut sich Runden wiederholen',
+		repeatsPooled: 'aus den Runden aller Radien zusammen',
+		repeatsAssumed: 'angenommen: 0,3 % für eine Mitte, 0,6 % für die Reibung',
+		settingUp: 'Aufstellen',
+		setAnew: 'der Kraftmesser wurde für jede Runde neu aufgestellt, also zeigen es die Runden',
+		notSetAnew: '0,3 % der Abspielkraft',
 	},
 };
 
 /** What stands in every report, the same as in the manual. */
 export const cautions: readonly string[] = [
-	'People and amplifiers. Mute or switch off the amplifier before the stylus is touched, and keep the volume down when it first meets a record again. Unplug the mains before anything is opened.',
-	"Licensed work. armdrift looks at mechanics only. Wiring, earthing and repair are for licensed or authorised people under your local codes. Follow the maker's instructions; the warranty may forbid touching a bearing, and bearings are not adjusted without the maker's procedure.",
-	'Stylus and cantilever. A stylus is sharp and its cantilever breaks at a touch: keep the guard on until the very last step. Never press down on the guard of a unipivot arm.',
-	"The deck. Until the put-back list is done, every screen says that the deck is not ready to play. The guard's mass must not stay in the tracking force.",
+	'Menschen und Verstärker. Den Verstärker stumm oder ausschalten, bevor jemand die Nadel berührt; die Lautstärke unten lassen, wenn sie wieder auf die erste Platte trifft. Netzstecker ziehen, bevor irgendetwas geöffnet wird.',
+	'Arbeit für Fachkräfte. armdrift sieht nur die Mechanik. Verdrahten, Erden und Reparieren ist Sache zugelassener oder befugter Fachkräfte nach den örtlichen Vorschriften. Die Anleitung des Herstellers geht vor; die Garantie kann verbieten, ein Lager anzufassen, und kein Lager wird ohne das Verfahren des Herstellers verstellt.',
+	'Nadel und Nadelträger. Eine Nadel ist spitz, und ihr Nadelträger bricht schon bei einer Berührung: Den Nadelschutz bis zum allerletzten Schritt drauflassen. Bei einem Arm mit Einpunktlager nie auf den Nadelschutz drücken.',
+	'Das Laufwerk. Bis alles zurückgebaut ist, sagt jeder Bildschirm, dass das Laufwerk nicht spielbereit ist. Die Masse des Nadelschutzes darf nicht in der Auflagekraft bleiben.',
 ];
 
 /** What the method cannot do, the same as in the manual. */
 export const limitsOfMethod: readonly string[] = [
-	'The probe is static. It sees pull and friction at rest, not resonance, not play in a bearing, not what a warped record does.',
-	'Readings in percent are only as good as the tracking force that the gauge carries; the guard counts.',
-	'A limit is read at the last nudge that held, so each falls short by half a nudge on average; the friction is corrected for it.',
-	'Where nobody looked at the zero of the gauge, half a percent (or a step) either way is assumed for it and counted in the ±; a gauge that is farther off deceives.',
-	'The room matters: wires and oil stiffen in the cold. A tilt counts fully for an arm loaded by gravity and hardly at all for a spring-loaded one.',
-	'Comparisons take the uncertainties of two checks as independent; an error that both share (the same gauge out by the same amount) does not show as a change, and is not meant to.',
-	'The drag behind the wanted reading is assumed; it changes with record, stylus and music. Readings with the bias on are usually one round a radius and carry no ± of their own.',
-	'With one round at each radius the scatter is assumed, and the ± may hold the truth in far fewer than 95 of 100 cases.',
-	'The uncertainty covers reading step, nudge, scatter, setting up, zero and scale. It cannot cover a step that was confirmed and not done, nor a force that wanders while the limits are sought (draught, a shaking table): a wander of 0.2 % takes 0.2 to 0.3 % off the friction. Simulated, not measured.',
+	'Gemessen wird im Stillstand: Zug und Reibung, nicht Resonanz, nicht Lagerspiel, nicht was eine verwellte Platte macht.',
+	'Messwerte in Prozent sind nur so gut wie die Auflagekraft, die der Kraftmesser trägt; der Nadelschutz zählt mit.',
+	'Eine Grenze wird beim letzten Stups abgelesen, der noch hielt; im Mittel fehlt ihr also ein halber Stups. Die Reibung ist dafür berichtigt.',
+	'Wo niemand die Nullanzeige des Kraftmessers geprüft hat, zählt dafür ± ein halbes Prozent (oder ein Ableseschritt) mit; ein Kraftmesser, der weiter daneben liegt, täuscht.',
+	'Der Raum zählt: Litzen und Öl werden in der Kälte steifer. Eine Neigung wirkt voll auf einen Arm mit Gewicht und kaum auf einen mit Feder.',
+	'Vergleiche nehmen die Unsicherheiten zweier Prüfungen als unabhängig. Ein gemeinsamer Fehler (derselbe Kraftmesser liegt gleich weit daneben) zeigt sich nicht als Änderung und soll es auch nicht.',
+	'Die Rillenreibung hinter dem Sollwert ist angenommen; sie ändert sich mit Platte, Nadel und Musik. Mit Antiskating wird meist nur eine Runde je Radius gemessen; diese Messwerte haben kein eigenes ±.',
+	'Bei einer Runde je Radius ist die Streuung angenommen; das ± kann den wahren Wert in weit weniger als 95 von 100 Fällen enthalten.',
+	'Die Unsicherheit umfasst Ableseschritt, Stups, Streuung, Aufstellen, Nullanzeige und Skala. Sie umfasst keinen Schritt, der bestätigt und nicht getan wurde, und keine Kraft, die beim Suchen der Grenzen wandert (Luftzug, wackelnder Tisch): Wandert sie um 0,2 %, fehlen der Reibung 0,2 bis 0,3 %. Simuliert, nicht gemessen.',
 ];

@@ -1,129 +1,146 @@
 import type {AtWorst} from '../../../results/figures-types.js';
-import {listed, percent, plainNumber, rounded, scaleAndMn} from '../../numbers.js';
-import {forceWithWay} from '../figures.js';
+import {listed, percent, plainNumber, printsAsZero, rounded, scaleAndMn} from '../../numbers.js';
+import {wayOf} from '../figures.js';
 
 /** What speaks against playing: the deck, the check, or what it found. */
 type WhyNotPlayed = keyof typeof whyNotPlayed;
 const whyNotPlayed = {
-	deck: 'the deck is not put back',
-	void: 'this check does not count',
-	unfinished: 'the arm was not measured to the end',
-	'off-scale': 'a reading ran off the scale',
-	pull: 'the pull is beyond limits',
-	band: 'the friction is beyond limits',
-	undecided: 'more readings must show that it is within limits',
+	deck: 'das Laufwerk ist nicht zurückgebaut',
+	void: 'diese Prüfung zählt nicht',
+	unfinished: 'der Arm ist nicht fertig gemessen',
+	'off-scale': 'ein Messwert erreichte das Skalenende',
+	pull: 'der Zug liegt außerhalb der Grenzen',
+	band: 'die Reibung liegt außerhalb der Grenzen',
+	undecided: 'erst weitere Messwerte zeigen, ob alles in den Grenzen liegt',
+};
+
+/** What an issued finding may call who does it. */
+const people: Readonly<Record<string, string>> = {owner: 'Besitzer', technician: 'Techniker', maker: 'Hersteller'};
+
+const outcomes: Readonly<Record<string, string>> = {
+	complete: 'fertig',
+	stopped: 'vorzeitig beendet',
+	interrupted: 'unterbrochen',
+	open: 'noch offen',
+};
+
+/** A size with its uncertainty and its way, '0,39 mN ± 0,05 mN nach außen'; one that prints as zero has no way. */
+const withWay = (value: number, uncertainty: number, unit: string, decimals: number): string => {
+	const size = `${rounded(Math.abs(value), decimals)} ${unit} ± ${rounded(uncertainty, decimals)} ${unit}`;
+	return printsAsZero(value, decimals) ? size : `${size} ${wayOf(value)}`;
 };
 
 /** Sentences and names of the parts of a report. */
 export const parts = {
 	verdict: {
-		nextCheck: ({day, because}: {day: string; because: string}) => `Next check: ${day}. ${because}`,
+		nextCheck: ({day, because}: {day: string; because: string}) => `Nächste Prüfung: ${day}. ${because}`,
 		/** What was issued may name who does it. */
-		doNext: ({who, next}: {who: string; next: string}) =>
-			`Do this next${next.includes(who) ? '' : ` (${who})`}: ${next}.`,
-		finish: 'Do this next (technician): finish the check.',
-		checkAgain: 'Do this next (technician): check the arm again.',
+		doNext: ({who, next}: {who: string; next: string}) => {
+			const person = people[who] ?? who;
+			return `Als Nächstes${next.includes(person) || next.includes(who) ? '' : ` (${person})`}: ${next}.`;
+		},
+		finish: 'Als Nächstes (Techniker): die Prüfung fertig machen.',
+		checkAgain: 'Als Nächstes (Techniker): den Arm noch einmal prüfen.',
 		mayBePlayed: {
 			no: ({because}: {because: readonly WhyNotPlayed[]}) =>
-				`May it be played: no, because ${listed(because.map((one) => whyNotPlayed[one]))}.`,
-			good: 'May it be played: yes, because pull and friction are good.',
-			usable: 'May it be played: yes, because pull and friction are usable.',
-			withBias: 'May it be played: yes, once the bias is set, because it carries the pull.',
+				`Spielen erlaubt: nein, denn ${listed(because.map((one) => whyNotPlayed[one]))}.`,
+			good: 'Spielen erlaubt: ja, denn Zug und Reibung sind gut.',
+			usable: 'Spielen erlaubt: ja, denn Zug und Reibung sind brauchbar.',
+			withBias: 'Spielen erlaubt: ja, sobald das Antiskating eingestellt ist, denn es gleicht den Zug aus.',
 		},
 		limitsOfPull: ({caption, goodPct, usablePct}: {caption: string; goodPct: number; usablePct: number}) =>
-			`${caption} Limits of the pull: good to ${goodPct} %, usable to ${usablePct} %.`,
+			`${caption} Grenzen des Zugs: gut bis ${plainNumber(goodPct)} %, brauchbar bis ${plainNumber(usablePct)} %.`,
 	},
 
 	deck: {
-		ready: 'The deck was put back and is ready to play.',
-		notReady: 'The deck is not ready to play.',
-		notReadyBesideVerdict: 'Deck not ready to play: its put-back list is not done.',
-		ended: ({outcome}: {outcome: string}) => `The check ended so: ${outcome}.`,
-		done: 'done',
-		notDone: 'not done',
-		leftSo: ({reason, answer}: {reason: string; answer: string}) => `left so: ${reason} (answered: ${answer})`,
+		ready: 'Das Laufwerk ist zurückgebaut und spielbereit.',
+		notReady: 'Das Laufwerk ist nicht spielbereit.',
+		notReadyBesideVerdict: 'Laufwerk nicht spielbereit: noch nicht zurückgebaut.',
+		ended: ({outcome}: {outcome: string}) => `Ende der Prüfung: ${outcome}.`,
+		done: 'erledigt',
+		notDone: 'nicht erledigt',
+		leftSo: ({reason, answer}: {reason: string; answer: string}) => `so belassen: ${reason} (Antwort: ${answer})`,
 	},
 
 	findings: {
-		likely: ({likely}: {likely: string}) => `Likely: ${likely}.`,
+		likely: ({likely}: {likely: string}) => `Wohl: ${likely}.`,
 	},
 
 	overridden: {
 		/** Beside the verdict, by the titles of the steps. */
 		spoilsReadings: ({steps}: {steps: readonly string[]}) =>
-			`Overridden, so the readings may be wrong: ${listed(steps)}.`,
-		spoilsPlay: ({steps}: {steps: readonly string[]}) => `Overridden while it was put back: ${listed(steps)}.`,
-		still: 'still\u00A0so',
-		earlier: ({series}: {series: number}) => `earlier, in series ${series}`,
+			`Übergangen, daher stimmen die Messwerte vielleicht nicht: ${listed(steps)}.`,
+		spoilsPlay: ({steps}: {steps: readonly string[]}) => `Beim Zurückbauen übergangen: ${listed(steps)}.`,
+		still: 'noch\u00A0so',
+		earlier: ({series}: {series: number}) => `früher, in Messreihe ${series}`,
 	},
 
 	readings: {
-		placeWithSetting: ({place, setting}: {place: string; setting: string}) => `${place}, setting ${setting}`,
-		notRead: 'not read',
-		struck: ({reason}: {reason: string}) => `struck out: ${reason}`,
+		placeWithSetting: ({place, setting}: {place: string; setting: string}) => `${place}, Einstellung ${setting}`,
+		notRead: 'nicht gelesen',
+		struck: ({reason}: {reason: string}) => `gestrichen: ${reason}`,
 	},
 
 	/** Under what it was measured. */
 	conditions: {
 		groups: {
-			room: 'Room, mat and level',
-			prepared: 'Prepared',
-			force: 'Guard, tracking force, clearance',
-			zero: 'Zero of the gauge, read free',
-			biasOn: 'Bias on',
+			room: 'Raum, Matte und Neigung',
+			prepared: 'Vorbereitet',
+			force: 'Nadelschutz, Auflagekraft, Abstand',
+			zero: 'Nullanzeige, ohne Arm gelesen',
+			biasOn: 'Antiskating an',
 			arm: 'Arm',
-			cartridge: 'Cartridge',
-			tools: 'Gauge and tools',
+			cartridge: 'Tonabnehmer',
+			tools: 'Kraftmesser, Werkzeug',
 		},
-		ticked: {yes: 'yes', no: 'no', open: 'not answered'},
-		overridden: ({answer}: {answer: string}) => `${answer} (overridden)`,
+		ticked: {yes: 'ja', no: 'nein', open: 'nicht beantwortet'},
+		overridden: ({answer}: {answer: string}) => `${answer} (übergangen)`,
 		carried: ({carriedMn, playingMn}: {carriedMn: number; playingMn: number}) =>
 			carriedMn === 0
-				? 'The arm floated: the gauge carried nothing.'
-				: `The gauge carried ${scaleAndMn(carriedMn)}, ${percent((100 * carriedMn) / playingMn, 1)} of the playing force.`,
+				? 'Der Arm schwebte: Der Kraftmesser trug nichts.'
+				: `Der Kraftmesser trug ${scaleAndMn(carriedMn)}, ${percent((100 * carriedMn) / playingMn, 1)} der Abspielkraft.`,
 	},
 
 	/** For the maker of the arm. */
 	maker: {
 		purpose:
-			'For the maker of the arm: the figures of one check, with all that was ruled out before it. The page does not judge who or what is to blame.',
-		inWords: 'In words:',
+			'Für den Hersteller des Arms: die Zahlen einer Prüfung und alles, was vorher ausgeschlossen wurde. Diese Seite sagt nicht, wer oder was schuld ist.',
+		inWords: 'In Worten:',
 		radius: ({place, radiusMm}: {place: string; radiusMm: number}) => `${place} ${plainNumber(radiusMm)} mm`,
 		figures: {
-			pull: 'pull',
-			force: 'the same as a force',
-			torque: 'the same as a torque',
-			tiltShare: "tilt's share of the pull",
-			band: 'friction',
-			breakaway: 'breakaway, either way',
-			rounds: 'rounds that count',
+			pull: 'Zug',
+			force: 'derselbe als Kraft',
+			torque: 'derselbe als Drehmoment',
+			tiltShare: 'davon durch Neigung',
+			band: 'Reibung',
+			breakaway: 'Losbrechkraft, je Richtung',
+			rounds: 'gezählte Runden',
 		},
-		force: ({mn, uncertaintyMn}: {mn: number; uncertaintyMn: number}) =>
-			`${forceWithWay(mn, 'mN', 2)} ± ${rounded(uncertaintyMn, 2)} mN`,
+		force: ({mn, uncertaintyMn}: {mn: number; uncertaintyMn: number}) => withWay(mn, uncertaintyMn, 'mN', 2),
 		torque: ({microNm, uncertaintyMicroNm}: {microNm: number; uncertaintyMicroNm: number}) =>
-			`${forceWithWay(microNm, 'µN·m', 0)} ± ${rounded(uncertaintyMicroNm, 0)} µN·m`,
-		offScale: 'off scale',
-		notKnown: 'not known',
+			withWay(microNm, uncertaintyMicroNm, 'µN·m', 0),
+		offScale: 'Skalenende',
+		notKnown: 'nicht bekannt',
 	},
 
 	/** An arm over its checks. */
 	years: {
-		onlyCheck: 'This is the only check so far that counts.',
-		noFigures: ({outcome}: {outcome: string}) => `no figures (${outcome})`,
-		voidBecause: ({reason}: {reason: string}) => `void: ${reason}`,
-		notKnown: 'not known',
+		onlyCheck: 'Bisher zählt nur diese eine Prüfung.',
+		noFigures: ({outcome}: {outcome: string}) => `keine Zahlen (${outcomes[outcome] ?? outcome})`,
+		voidBecause: ({reason}: {reason: string}) => `ungültig: ${reason}`,
+		notKnown: 'nicht bekannt',
 		radius: ({radiusMm}: {radiusMm: number}) => `${plainNumber(radiusMm)} mm`,
-		offScale: 'off scale',
-		noVerdict: 'none',
-		verdicts: {good: 'good', usable: 'usable', beyond: 'beyond', 'off-scale': 'off scale'} satisfies Record<
+		offScale: 'Skalenende',
+		noVerdict: 'keins',
+		verdicts: {good: 'gut', usable: 'brauchbar', beyond: 'außerhalb', 'off-scale': 'Skalenende'} satisfies Record<
 			AtWorst,
 			string
 		>,
 		undecided: {
-			good: 'good at worst',
-			usable: 'usable at worst',
-			beyond: 'beyond at worst',
-			'off-scale': 'off-scale at worst',
+			good: 'gut',
+			usable: 'brauchbar bis gut',
+			beyond: 'vielleicht außerhalb',
+			'off-scale': 'vielleicht Skalenende',
 		} satisfies Record<AtWorst, string>,
 	},
 };

@@ -6,54 +6,55 @@ type Share = {readonly place: string; readonly pct: number; readonly uncertainty
 /** Causes outside the arm, whether each can still be behind the readings, and by what that is known. */
 export const ruledOut = {
 	// Kept on one line each.
-	out: 'ruled\u00A0out',
-	open: 'not\u00A0ruled\u00A0out',
-	notFitted: 'not\u00A0fitted',
+	out: 'ausgeschlossen',
+	open: 'nicht\u00A0ausgeschlossen',
+	notFitted: 'nicht\u00A0vorhanden',
 	causes: {
-		tilt: 'tilt of the deck',
-		bias: 'bias device',
-		damping: 'damping',
-		zero: 'zero of the gauge',
-		lifter: 'lifter touching the arm',
-		force: 'wrong tracking force',
-		clearance: 'a guard that touches',
-		moved: 'something that moved during the probe',
+		tilt: 'Neigung des Laufwerks',
+		bias: 'Antiskating-Vorrichtung',
+		damping: 'Dämpfung',
+		zero: 'Nullanzeige des Kraftmessers',
+		lifter: 'Lift berührt den Arm',
+		force: 'falsche Auflagekraft',
+		clearance: 'ein Nadelschutz, der anstößt',
+		moved: 'etwas, das sich beim Messen verschob',
 	},
 	/** What each line of the look along the arm rules out; a line without a name here stands by its own words. */
 	lines: {
-		upright: 'sideways lean of a unipivot',
-		leads: 'leads that pull or rub',
-		lifter: 'lifter touching the arm',
-		rest: 'rest or clip in the way',
-		screws: 'loose screws',
-		air: 'draught or static',
-		static: 'static on mat or hands',
+		upright: 'Seitenneigung am Einpunktlager',
+		leads: 'Litzen, die ziehen oder scheuern',
+		lifter: 'Lift berührt den Arm',
+		rest: 'Stütze oder Bügel im Weg',
+		screws: 'lose Schrauben',
+		air: 'Luftzug oder statische Ladung',
+		static: 'Ladung auf Matte oder Händen',
 	} as Readonly<Record<string, string>>,
-	lineYes: ({line}: {line: string}) => `${line}: confirmed`,
-	lineNo: ({line}: {line: string}) => `${line}: not so`,
-	lineOpen: ({line}: {line: string}) => `${line}: not answered`,
-	levelNotRead: 'the level was not read',
+	lineYes: ({line}: {line: string}) => `${line}: bestätigt`,
+	lineNo: ({line}: {line: string}) => `${line}: trifft nicht zu`,
+	lineOpen: ({line}: {line: string}) => `${line}: nicht beantwortet`,
+	levelNotRead: 'die Neigung wurde nicht gemessen',
 	levelShares: ({shares, isPaired}: {shares: readonly Share[]; isPaired: boolean}) =>
-		`its share of the pull: ${shares
-			.map(({place, pct, uncertaintyPct}) => `${sideForce(pct, uncertaintyPct)} at the ${place} radius`)
-			.join(', ')}${isPaired ? '' : "; read once only, so the level's own error is in it"}`,
-	noBias: 'the arm has none',
-	biasOff: ({device, mistake}: {device: string; mistake: string}) => `confirmed out of action (${device}). ${mistake}`,
-	biasOn: ({device}: {device: string}) => `${device}: still acting, or not confirmed`,
-	noDamper: 'the arm has no fluid damper',
-	damperOff: 'confirmed free of the arm',
-	damperOn: 'the damper was not confirmed free of the arm',
+		`ihr Anteil am Zug: ${shares
+			.map(({place, pct, uncertaintyPct}) => `${place} ${sideForce(pct, uncertaintyPct)}`)
+			.join(', ')}${isPaired ? '' : '; nur einmal gelesen, also mit dem Fehler der Wasserwaage'}`,
+	noBias: 'der Arm hat keine',
+	biasOff: ({device, mistake}: {device: string; mistake: string}) =>
+		`als ausgehängt bestätigt (${device}). Üblicher Fehler: ${mistake}`,
+	biasOn: ({device}: {device: string}) => `${device}: wirkt noch, oder nicht bestätigt`,
+	noDamper: 'der Arm hat keine Dämpfung',
+	damperOff: 'als frei vom Arm bestätigt',
+	damperOn: 'nicht als frei vom Arm bestätigt',
 	weighed: ({carriedMn, playingMn}: {carriedMn: number; playingMn: number | undefined}) =>
 		carriedMn === 0
-			? 'the arm floated: the gauge carried nothing'
-			: `weighed: the gauge carried ${scaleAndMn(carriedMn)}${playingMn === undefined ? '' : `, ${percent((100 * carriedMn) / playingMn, 1)} of the playing force`}`,
-	clearanceNotMeasured: 'the clearance was not measured',
+			? 'der Arm schwebte: der Kraftmesser trug nichts'
+			: `gewogen: der Kraftmesser trug ${scaleAndMn(carriedMn)}${playingMn === undefined ? '' : `, ${percent((100 * carriedMn) / playingMn, 1)} der Abspielkraft`}`,
+	clearanceNotMeasured: 'der Abstand wurde nicht gemessen',
 	clearance: ({stylusMm, lowMm, highMm}: {stylusMm: number; lowMm: number; highMm: number}) =>
-		`stylus ${plainNumber(stylusMm)} mm above the surface, window ${plainNumber(lowMm)} to ${plainNumber(highMm)} mm`,
-	noClosing: 'no closing round with figures',
+		`Nadel ${plainNumber(stylusMm)} mm über der Fläche, erlaubt ${plainNumber(lowMm)} bis ${plainNumber(highMm)} mm`,
+	noClosing: 'keine Schlussrunde mit Zahlen',
 	closing: ({movedPct, allowedPct, tells}: {movedPct: number; allowedPct: number; tells: boolean}) =>
-		`the closing round lay ${percent(Math.abs(movedPct), 2)} from the inner rounds, allowed ${percent(allowedPct, 2)}${tells ? '' : ': the rounds scatter too much to tell'}`,
+		`die Schlussrunde lag ${percent(Math.abs(movedPct), 2)} neben den inneren Runden, erlaubt ${percent(allowedPct, 2)}${tells ? '' : ': die Runden streuen zu stark, um es zu sagen'}`,
 	tried: ({number, because, did}: {number: number; because: string; did: string}) =>
-		`Series ${number} closed, then probed again: ${because}.${did === '' ? '' : ` ${did}`}`,
-	nothingTried: 'No remedy was tried between series in this check.',
+		`Messreihe ${number} abgeschlossen, dann neu gemessen: ${because}.${did === '' ? '' : ` ${did}`}`,
+	nothingTried: 'In dieser Prüfung wurde zwischen den Messreihen keine Abhilfe versucht.',
 };

@@ -10,98 +10,106 @@ type At = 'inner' | 'outer' | 'other';
 export type Beyond = 'pull' | 'band' | 'both';
 
 const beyond: Readonly<Record<Beyond, string>> = {
-	pull: 'The stylus leans on one wall of the groove: it and your records may wear sooner.',
-	band: 'The arm sticks: the stylus may lose the groove, and your records may wear sooner.',
-	both: 'The arm sticks and leans to one side: stylus and records may wear sooner.',
+	pull: 'Die Nadel lehnt an einer Wand der Rille: Nadel und Platten können schneller verschleißen.',
+	band: 'Der Arm klemmt: Die Nadel kann aus der Rille springen, Platten können schneller verschleißen.',
+	both: 'Der Arm klemmt und drückt zur Seite: Nadel und Platten können schneller verschleißen.',
 };
 
 /** What was tried at the bench, in words for somebody who owns the deck and does not set it up. */
 const tried: Readonly<Record<RemedyId, string>> = {
-	level: 'the deck was levelled',
-	leads: "the arm's thin wires were laid anew",
-	bias: 'the bias was taken right off',
-	damping: "the arm's damping was looked at",
-	force: 'the tracking force was set again',
-	height: 'the height was set again',
-	again: 'the arm was measured again',
-	'gauge-foot': 'the gauge was set firm',
-	platter: 'the platter was held still',
-	'still-deck': 'the deck was kept still',
-	'gauge-zero': 'the gauge was checked',
-	'half-force': 'the arm was measured with less force',
-	'lead-loop': "the arm's thin wires were hung slack",
-	'leads-off': "the arm's thin wires were taken off for a while",
-	magnet: 'steel and magnets were moved away',
-	'cartridge-weight': 'the cartridge was taken out for a while',
-	lifter: 'the lifter was set free of the arm',
-	'gauge-friction': 'the gauge was checked',
-	touching: 'whatever touched the arm was freed',
-	'along-swing': 'the whole swing was looked along',
-	repeat: 'the arm was measured again, wires laid anew',
+	level: 'Laufwerk waagrecht gestellt',
+	leads: 'dünne Drähte des Arms neu gelegt',
+	bias: 'Antiskating ganz ausgehängt',
+	damping: 'Dämpfung des Arms nachgesehen',
+	force: 'Auflagekraft neu eingestellt',
+	height: 'Höhe neu eingestellt',
+	again: 'Arm noch einmal gemessen',
+	'gauge-foot': 'Kraftmesser fest aufgestellt',
+	platter: 'Teller festgehalten',
+	'still-deck': 'Laufwerk ruhig gehalten',
+	'gauge-zero': 'Kraftmesser geprüft',
+	'half-force': 'Arm mit weniger Kraft gemessen',
+	'lead-loop': 'dünne Drähte des Arms locker gehängt',
+	'leads-off': 'dünne Drähte des Arms kurz abgenommen',
+	magnet: 'Stahl und Magnete weggeräumt',
+	'cartridge-weight': 'Tonabnehmer kurz ausgebaut',
+	lifter: 'Lift vom Arm freigestellt',
+	'gauge-friction': 'Kraftmesser geprüft',
+	touching: 'freigelegt, was den Arm berührte',
+	'along-swing': 'den ganzen Schwenkweg abgesucht',
+	repeat: 'Drähte neu gelegt und Arm noch einmal gemessen',
 };
 
 /** The customer's sheet: no word of the trade that an owner of a deck does not know, and no ±. */
 export const sheet = {
-	about: {shop: 'Shop', customer: 'Customer', complaint: 'What you told us'},
-	headings: {result: 'How your tonearm is', done: 'What was done', next: 'What comes next', care: 'Take care'},
+	about: {shop: 'Werkstatt', customer: 'Kunde', complaint: 'Beanstandung'},
+	headings: {
+		result: 'So steht es um den Tonarm',
+		done: 'Was gemacht wurde',
+		next: 'Wie es weitergeht',
+		care: 'Vorsicht',
+	},
 	/** The verdict in one word, and what is sure where it is not decided. */
 	word: ({verdict, atWorst}: Pick<Figures, 'verdict' | 'atWorst'>) => {
+		if (verdict === 'beyond') return `${verdictWord.beyond} DER GRENZEN`;
 		if (verdict !== 'undecided' || atWorst === 'off-scale') return verdictWord[verdict];
 		return atWorst === 'beyond'
-			? `${verdictWord.undecided}: perhaps beyond limits`
-			: `${verdictWord[atWorst]}, perhaps better`;
+			? `${verdictWord.undecided}: vielleicht außerhalb der Grenzen`
+			: `${verdictWord[atWorst]}, vielleicht besser`;
 	},
-	noWord: 'NOT MEASURED TO THE END',
+	noWord: 'NICHT FERTIG GEMESSEN',
 	/** What it means for records and stylus. */
 	means: ({atWorst, of, isDecided}: {atWorst: AtWorst; of: Beyond; isDecided: boolean}) => {
 		switch (atWorst) {
 			case 'good':
-				return 'The arm moves freely: it is kind to your records and to the stylus.';
+				return 'Der Arm bewegt sich frei: Er schont Platten und Nadel.';
 			case 'usable':
-				return 'You may play records: the arm is a little less free than it could be.';
+				return 'Platten spielen ist erlaubt: Der Arm ist etwas weniger frei, als er sein könnte.';
 			case 'beyond':
-				return isDecided ? beyond[of] : `More readings must tell. If it is so: ${beyond[of]}`;
+				return isDecided ? beyond[of] : `Erst weitere Messwerte zeigen es. Wenn ja: ${beyond[of]}`;
 			case 'off-scale':
-				return 'The arm pushes more than the gauge can show: play no record before that is found.';
+				return 'Der Arm drückt stärker, als der Kraftmesser zeigt: keine Platte spielen, bis die Ursache gefunden ist.';
 		}
 	},
-	meansNothing: 'Nothing can be said yet of your records and the stylus.',
-	notReady: 'Do not play records yet: the deck is not put back together.',
+	meansNothing: 'Über Platten und Nadel lässt sich noch nichts sagen.',
+	notReady: 'Noch keine Platten spielen: Das Laufwerk ist nicht fertig zurückgebaut.',
 	picture: {
-		title: 'How the arm is pushed',
+		title: 'Wie der Arm gedrückt wird',
 		caption: ({goodPct, usablePct}: {goodPct: number; usablePct: number}) =>
-			`The dot is the push on the arm: good within ${plainNumber(goodPct)} %, usable within ${plainNumber(usablePct)} %. The bar is friction: the shorter, the better.`,
-		band: 'friction: shorter is better',
-		pull: 'push on the arm',
+			`Der Punkt ist der Druck auf den Arm: gut bis ${plainNumber(goodPct)} %, brauchbar bis ${plainNumber(usablePct)} %. Der Balken ist die Reibung: je kürzer, desto besser.`,
+		band: 'Reibung: kürzer ist besser',
+		pull: 'Druck auf den Arm',
 		/** Names of the bars. */
-		at: {inner: 'inside', outer: 'outside', other: 'between'} satisfies Record<At, string>,
+		at: {inner: 'innen', outer: 'außen', other: 'dazwischen'} satisfies Record<At, string>,
 	},
 	done: {
 		measured: ({day}: {day: string}) =>
-			`On ${day} it was measured how the arm is pushed sideways, and how freely it moves.`,
-		level: ({passes}: {passes: boolean}) => (passes ? 'The deck stands level.' : 'The deck did not stand level.'),
-		tried: ({remedies}: {remedies: readonly RemedyId[]}) => `In between, ${listed(remedies.map((one) => tried[one]))}.`,
-		bias: ({setting}: {setting: string}) => `Bias, against the inward drag of the groove, is set: ${setting}.`,
-		force: ({force}: {force: string}) => `The stylus now tracks with ${force}.`,
-		ready: 'The deck is put back and ready to play.',
-		overridden: 'Not every step passed: the next pages say which, and why.',
+			`Am ${day} gemessen: wie der Arm zur Seite gedrückt wird und wie frei er sich bewegt.`,
+		level: ({passes}: {passes: boolean}) =>
+			passes ? 'Das Laufwerk steht waagrecht.' : 'Das Laufwerk stand nicht waagrecht.',
+		tried: ({remedies}: {remedies: readonly RemedyId[]}) => `Dazwischen: ${listed(remedies.map((one) => tried[one]))}.`,
+		bias: ({setting}: {setting: string}) =>
+			`Antiskating, gegen den Zug der Rille nach innen, ist eingestellt: ${setting}.`,
+		force: ({force}: {force: string}) => `Die Nadel liegt jetzt mit ${force} auf.`,
+		ready: 'Das Laufwerk ist zurückgebaut und spielbereit.',
+		overridden: 'Nicht jeder Schritt war in Ordnung: Welcher und warum, sagen die nächsten Seiten.',
 	},
 	next: {
-		nothing: 'Nothing has to be done.',
-		settle: 'More readings would settle what is still open.',
-		finish: 'The check is to be finished.',
+		nothing: 'Es ist nichts zu tun.',
+		settle: 'Weitere Messwerte klären, was noch offen ist.',
+		finish: 'Die Prüfung ist noch fertig zu machen.',
 		by: {
-			owner: 'Have the deck levelled, then the arm measured again.',
-			technician: 'The technician looks for the cause, then measures again.',
-			maker: 'The arm goes to its maker, with the figures of the next pages.',
+			owner: 'Das Laufwerk waagrecht stellen lassen, dann den Arm neu messen lassen.',
+			technician: 'Der Techniker sucht die Ursache und misst dann neu.',
+			maker: 'Der Arm geht zum Hersteller, mit den Zahlen der nächsten Seiten.',
 		} satisfies Record<Who, string>,
-		check: ({day}: {day: string}) => `Next check: ${day}.`,
+		check: ({day}: {day: string}) => `Nächste Prüfung: ${day}.`,
 	},
 	care: [
-		'Turn the volume down before the stylus meets a record.',
-		'A stylus breaks at a touch: keep fingers and cloths away from it.',
-		"Pull the mains plug before anything is opened. Follow the maker's instructions.",
+		'Erst leise drehen, dann die Nadel auf die Platte setzen.',
+		'Eine Nadel bricht bei der leisesten Berührung: Finger und Tücher fernhalten.',
+		'Netzstecker ziehen, bevor etwas geöffnet wird. Die Anleitung des Herstellers geht vor.',
 	],
 	/** Over the pages after the sheet. */
-	rest: 'For the technician: the check',
+	rest: 'Für den Techniker: die Prüfung',
 };
