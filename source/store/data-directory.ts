@@ -41,5 +41,5 @@ export const dataDirectory = ({
 	}
 	const parent = usualParent(env, platform, home);
 	if (!path.isAbsolute(parent)) throw new StoreError('no-place', {id: 'home-unknown', values: {file: parent}});
-	return platform === 'win32' ? path.join(parent, PROGRAM, 'Config') : path.join(parent, PROGRAM);
+	return refusePractice(path.join(parent, PROGRAM, ...(platform === 'win32' ? ['Config'] : [])));
 };

@@ -7,6 +7,7 @@ import type {Json} from './json.js';
 import {localTime} from './local-time.js';
 import {moveAside} from './move-aside.js';
 import {checkContent} from './plain-content.js';
+import {practiceFault} from './practice-folder.js';
 import {closeQuietly, fileMark, readPlainFile} from './read-plain-file.js';
 import type {Damage, StoreFault, Thing} from './store-fault.js';
 
@@ -119,6 +120,8 @@ export const createGenerations = <T>(
 		}
 		const [newest] = generations.sort((one, other) => other.number - one.number);
 		if (newest !== undefined) {
+			const misplaced = name === 'draft' ? practiceFault(newest.place, newest.body.content, dataDir) : undefined;
+			if (misplaced) throw misplaced;
 			const became = notices.length > 0 ? 'damaged' : lostSave(count, missing === 0, newest);
 			const savedAt = localTime(new Date(newest.savedAt), now());
 			const {file} = newest.place;

@@ -101,6 +101,8 @@ export type StoreFaultValues = {
 	'older-copy': OnFile & {readonly savedAt: string; readonly newest: 'damaged' | 'lost' | 'missing'};
 	'practice-blocked': {readonly file: string};
 	'practice-only': {readonly file: string};
+	/** A check of an invented arm lies among real ones. */
+	'practice-among-real': OnFile;
 	/** A value that JSON would turn into something else, at a key of the content. */
 	'refused-value': OnFile & FoundValue;
 	'refused-content': OnFile & Misfit;

@@ -125,4 +125,6 @@ export const store: Sentences<StoreFaultValues> = {
 	'target-not-plain': ({thing, file, option}) =>
 		`${the(thing)} was not saved: "${file}" is no plain file. Name another file with ${option}.`,
 	'source-not-plain': ({file}) => `The export is wanted as a plain file, and "${file}" is none.`,
+	'practice-among-real': ({thing, file}) =>
+		`${the(thing)} in "${file}" is practice on an invented arm, and does not count. Move that file away.`,
 };
