@@ -73,7 +73,6 @@ export class ImportFile {
 				throw this.#export.fault(say.wanted({where: `${where}.id`, found: documentWords.shownValue(id), wanted: 'id'}));
 			if (record.check.practice) throw this.#export.fault(say.practice({where, id}));
 			const noted = remark === undefined ? undefined : this.#upgraded('armdrift-remark', 'remark', remark);
-			if (noted !== undefined) this.#assertKept(`${where}.remark`, noted);
 			const parsed = noted === undefined ? {} : {remark: this.#parsed(`${where}.remark`, noted, storedForms.remark)};
 			if (!this.#shown.has(index) && !isShowable(record)) throw this.#export.fault(say.notIssued({where}));
 			this.#shown.add(index);
@@ -110,15 +109,7 @@ export class ImportFile {
 	#content<T>(key: 'profiles' | 'settings', codec: Codec<T>): T | undefined {
 		const value = this.#export[key];
 		if (value === undefined) return;
-		return this.#guarded(key, () => {
-			this.#assertKept(key, value);
-			return this.#parsed(key, this.#upgraded(`armdrift-${key}`, 'content', value), codec);
-		});
-	}
-
-	/** A key of that name is dropped wherever an object is made anew. Records are kept as they stand in the file. */
-	#assertKept(where: string, value: unknown): void {
-		if (JSON.stringify(value).includes('"__proto__":')) throw this.#export.fault(say.forbiddenKey({where}));
+		return this.#guarded(key, () => this.#parsed(key, this.#upgraded(`armdrift-${key}`, 'content', value), codec));
 	}
 
 	#parsed<T>(where: string, json: unknown, codec: Codec<T>): T {

@@ -1,4 +1,5 @@
 import {isUtf8} from 'node:buffer';
+import {forbiddenKeyIn} from './forbidden-key.js';
 import {isJson, type Json} from './json.js';
 import {lineOfFault} from './json-fault.js';
 import type {Damage} from './store-fault.js';
@@ -67,7 +68,9 @@ const parseText = (bytes: Buffer): {readonly json: unknown} | {readonly damage: 
 	if (!isUtf8(bytes)) return {damage: {id: 'not-utf-8', values: {}}};
 	const text = bytes.toString('utf8');
 	try {
-		return {json: JSON.parse(text)};
+		const json: unknown = JSON.parse(text);
+		const at = forbiddenKeyIn(text, json);
+		return at === undefined ? {json} : {damage: {id: 'forbidden-key', values: {at}}};
 	} catch (error) {
 		return {damage: {id: 'not-json', values: {line: lineOfFault(text, error)}}};
 	}

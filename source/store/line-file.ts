@@ -2,6 +2,7 @@ import {constants, isUtf8} from 'node:buffer';
 import fs from 'node:fs';
 import {codeOf, readFault} from './describe-fault.js';
 import {UTF8_MARK, UTF16_MARKS} from './document.js';
+import {forbiddenKeyIn} from './forbidden-key.js';
 import {isJson, type Json} from './json.js';
 import {lineOfFault} from './json-fault.js';
 import {closeQuietly, fileMarkOf, SIZE_CAP_BYTES} from './read-plain-file.js';
@@ -101,6 +102,8 @@ export class LineFile {
 			const value: unknown = JSON.parse(text);
 			const key = twofoldKeyIn(text);
 			if (key !== undefined) throw this.damaged({id: 'twofold-key', values: {key}});
+			const at = forbiddenKeyIn(text, value);
+			if (at !== undefined) throw this.damaged({id: 'forbidden-key', values: {at}});
 			if (isJson(value)) return value;
 		} catch (error) {
 			if (error instanceof StoreError) throw error;

@@ -34,6 +34,8 @@ export type DamageValues = {
 	checksum: Nothing;
 	content: Misfit;
 	empty: Nothing;
+	/** A key that would make another object of the one in which it stands: where it stands, `record.check.__proto__`. */
+	'forbidden-key': {readonly at: string};
 	'no-number': Nothing;
 	'no-time': Nothing;
 	'no-version': Nothing;

@@ -50,6 +50,7 @@ const damages: Sentences<DamageValues> = {
 	'whole-too-large': ({mostMb}) =>
 		`it is one JSON document of more than ${mostMb} MB, too much to be read at once: export it anew with an armdrift that writes one check a line`,
 	'utf-16': () => 'it is in UTF-16, not in UTF-8',
+	'forbidden-key': ({at}) => `it has a key "${at}", which no file of this program has`,
 };
 const damageOf: (damage: Damage) => string = speaker(damages);
 

@@ -124,6 +124,5 @@ export const exchange = {
 	practice: ({where, id}: {readonly where: string; readonly id: string}) =>
 		`${where}: the check ${id} is practice on an invented arm. Take it out of the file.`,
 	notIssued: ({where}: {readonly where: string}) => `${where}.record.issued is not what is wanted here.`,
-	forbiddenKey: ({where}: {readonly where: string}) => `${where} has a key "__proto__", which would be lost.`,
 	tooDeep: ({where}: {readonly where: string}) => `${where} is nested too deeply.`,
 };
