@@ -1,4 +1,5 @@
 import {Argument, type Command, Option} from 'commander';
+import {withSaidBack} from '../visible-text.js';
 import {commandLine as say} from '../words/command-line.js';
 import type {PracticeExtent} from '../workbench.js';
 import type {ExportFlags} from './export.js';
@@ -31,6 +32,9 @@ export function addCommands(program: Command, version: string, run: Run): void {
 	/** The options of a command with the program's own: of two with one name, the program is the one that gets it. */
 	const all = <T>(command: Command): T & ProgramFlags => command.optsWithGlobals<T & ProgramFlags>();
 	program.helpCommand(false);
+	program.configureOutput({
+		writeErr: (text) => process.stderr.write(withSaidBack(text, process.argv.slice(2))),
+	});
 
 	add('recheck', say.recheck.about)
 		.argument('[arm]', say.recheck.arm)

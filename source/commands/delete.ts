@@ -7,6 +7,7 @@ import {Shelf} from '../desk/shelf.js';
 import {backupPlace, writeBackUp} from '../exchange/back-up.js';
 import {dataDirectory} from '../store/data-directory.js';
 import {EXIT, ExitPaths} from '../terminal/exit-paths.js';
+import {saidBack} from '../visible-text.js';
 import {words} from '../words/index.js';
 import {storeText} from '../words/store-text.js';
 import {canAsk, mustNotReplace, orRefuse, printLines, refuseWith, sayFault} from './print.js';
@@ -63,7 +64,8 @@ async function underLock(shelf: Shelf, arm: string, options: Options): Promise<n
 			sayFault('', say.inputEnded);
 			return EXIT.leftOpen;
 		}
-		if (!isSameText(given, found.name)) return refuseWith(say.otherName({given: given.trim(), name: found.name}));
+		if (!isSameText(given, found.name))
+			return refuseWith(say.otherName({given: saidBack(given.trim()), name: found.name}));
 		await deletion.run(found, file);
 		const command = wayBack(file, options.data);
 		return await printLines([say.gone(partsOf(found)), say.wayBack({file, command})]);
@@ -105,7 +107,7 @@ function unknownArm(shelf: Shelf, arm: string): string {
 		...shelf.all().map((row) => row.arm),
 		...shelf.profiles().flatMap(({kind, name}) => (kind === 'arm' ? [name] : [])),
 	]);
-	return say.unknownArm({arm, meant: didYouMean(arm, [...known])});
+	return say.unknownArm({arm: saidBack(arm), meant: didYouMean(arm, [...known])});
 }
 
 const wayBack = (file: string, data: string | undefined): string =>

@@ -45,3 +45,29 @@ it('--man prints the manual page, as help --man does', () => {
 	expect(stdout).toMatch(/^\.TH "ARMDRIFT" "1" /);
 	expect(run('help', '--man').stdout).toBe(stdout);
 });
+
+const long = 'x'.repeat(300);
+it.each([
+	['report', long, '--as', 'html'],
+	['report', '--arm', long, '--as', 'html'],
+	['list', '--arm', long],
+	['list', '--verdict', long],
+	['list', '--limit', long],
+	['list', `--as=${long}`],
+	['list', `--${long}`],
+	['due', '--arm', long],
+	['help', long],
+	['delete', '--arm', long],
+	['practice', '--on', long],
+	['compute', '--id', long],
+	['completion', long],
+])('No more than 80 letters of what was typed are said back: %s', (...args) => {
+	const {status, stderr} = run(...args);
+	expect(status).toBe(2);
+	expect(stderr).toMatch(/x{77,80}…/);
+	expect(stderr).not.toMatch(/x{81}/);
+});
+
+it('What would steer the terminal is said back so that it is seen', () => {
+	expect(run('list', '--as', '\u001B[31mred').stderr).not.toContain('\u001B');
+});

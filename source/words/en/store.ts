@@ -1,5 +1,6 @@
 import type {Sentences} from '../../said.js';
 import type {Damage, DamageValues, StoreFaultValues, Thing, ThingValues} from '../../store/store-fault.js';
+import {saidBack} from '../../visible-text.js';
 import {speaker} from '../speaker.js';
 import {misfitText, valueText} from './misfits.js';
 import {meaningOf} from './system.js';
@@ -82,7 +83,8 @@ export const store: Sentences<StoreFaultValues> = {
 			: `Another copy (process ${pid} on the computer ${host}, since ${since}) is writing to "${dataDir}". Leave that copy first; if it no longer runs, remove the file "${file}".`,
 	'no-check': ({dataDir, id}) =>
 		`The finished check ${id} is not in "${dataDir}". See the list of past checks for their ids.`,
-	'no-id': ({file, id}) => `"${id}" is no id of a check in "${file}". See the list of past checks for their ids.`,
+	'no-id': ({file, id}) =>
+		`"${saidBack(id)}" is no id of a check in "${file}". See the list of past checks for their ids.`,
 	'no-file': ({file}) => `There is no file "${file}".`,
 	newer: ({thing, file, version}) =>
 		thing.id === 'export'
