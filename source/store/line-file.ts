@@ -1,5 +1,6 @@
 import {constants, isUtf8} from 'node:buffer';
 import fs from 'node:fs';
+import {isTooDeep} from './depth.js';
 import {codeOf, readFault} from './describe-fault.js';
 import {UTF8_MARK, UTF16_MARKS} from './document.js';
 import {forbiddenKeyIn} from './forbidden-key.js';
@@ -100,6 +101,7 @@ export class LineFile {
 		let line = first;
 		try {
 			const value: unknown = JSON.parse(text);
+			if (isTooDeep(text, value)) throw this.damaged({id: 'too-deep', values: {line: first}});
 			const key = twofoldKeyIn(text);
 			if (key !== undefined) throw this.damaged({id: 'twofold-key', values: {key}});
 			const at = forbiddenKeyIn(text, value);

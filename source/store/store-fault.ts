@@ -51,7 +51,7 @@ export type DamageValues = {
 	'part-too-large': Nothing;
 	/** A key that stands twice in one object, so that nobody knows which is meant. */
 	'twofold-key': {readonly key: string};
-	'too-deep': Nothing;
+	'too-deep': {readonly line?: number};
 	'too-large': Nothing;
 	'unknown-version': {readonly version: number};
 	unreadable: Nothing;

@@ -186,6 +186,16 @@ describe('a damaged finished check', () => {
 		},
 	);
 
+	it('nested too deeply in a part that nobody reads, though whole by its checksum, is set aside by name', () => {
+		const file = at(`checks/${ID}.json`);
+		const {checksum: _old, ...document} = JSON.parse(fs.readFileSync(file, 'utf8'));
+		const deep = `${'[{"x":'.repeat(300)}1${'}]'.repeat(300)}`;
+		const body = JSON.parse(JSON.stringify(document).replace('"note":', `"more":${deep},"note":`));
+		fs.writeFileSync(file, sealDocument(body).text);
+		const {notices} = start().list({offset: 0, limit: 10});
+		expect(notices).toMatchObject([{id: 'set-aside', values: {file, damage: {id: 'too-deep'}}}]);
+	});
+
 	it('is refused under the name of another check', () => {
 		fs.copyFileSync(at(`checks/${ID}.json`), at('checks/20261125-100000-copied.json'));
 		expect(start().record('20261125-100000-copied')).toBeInstanceOf(StoreError);

@@ -44,7 +44,7 @@ const damages: Sentences<DamageValues> = {
 	'other-remark': () => 'it belongs to another check',
 	'part-too-large': () => 'a part of it is far larger than any file of this program',
 	'twofold-key': ({key}) => `the key "${key}" stands twice in one object of it, so that nobody knows which is meant`,
-	'too-deep': () => 'it is nested too deeply',
+	'too-deep': ({line}) => `it is nested too deeply${line === undefined ? '' : ` (line ${line})`}`,
 	'too-large': () => 'it is far larger than any file of this program',
 	'unknown-version': ({version}) => `it is of version ${version}, which this program does not know`,
 	unreadable: () => 'it was unreadable',

@@ -124,5 +124,4 @@ export const exchange = {
 	practice: ({where, id}: {readonly where: string; readonly id: string}) =>
 		`${where}: the check ${id} is practice on an invented arm. Take it out of the file.`,
 	notIssued: ({where}: {readonly where: string}) => `${where}.record.issued is not what is wanted here.`,
-	tooDeep: ({where}: {readonly where: string}) => `${where} is nested too deeply.`,
 };
