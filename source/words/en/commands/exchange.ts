@@ -124,4 +124,7 @@ export const exchange = {
 	practice: ({where, id}: {readonly where: string; readonly id: string}) =>
 		`${where}: the check ${id} is practice on an invented arm. Take it out of the file.`,
 	notIssued: ({where}: {readonly where: string}) => `${where}.record.issued is not what is wanted here.`,
+	/** @param sentence what is wrong with what is noted here */
+	remarkUnread: ({id, sentence}: {readonly id: string; readonly sentence: string}) =>
+		`Left out: what is noted later on ${id}, because what is noted here cannot be read. ${sentence}`,
 };
