@@ -12,6 +12,7 @@ import {words} from '../words/index.js';
 import {storeText} from '../words/store-text.js';
 import {canAsk, mustNotReplace, orRefuse, printLines, refuseWith, sayFault} from './print.js';
 import {removeReports} from './report-file.js';
+import {startedAs} from './seat.js';
 import {shellWord} from './shell-words.js';
 import {typedLines} from './typed-lines.js';
 
@@ -111,7 +112,7 @@ function unknownArm(shelf: Shelf, arm: string): string {
 }
 
 const wayBack = (file: string, data: string | undefined): string =>
-	['armdrift', ...(data === undefined ? [] : ['--data', shellWord(data)]), 'import', shellWord(file)].join(' ');
+	startedAs(process.env, data, `import ${shellWord(file)}`);
 
 /**
  * Takes an arm off the disk: first the back-up, whole and read back, then the checks with what is noted beside them, and

@@ -39,11 +39,18 @@ it('Two letters that changed places are one slip, two that are wrong in so short
 	expect(didYouMean('tsil', ['list'])).toBeUndefined();
 });
 
-it('--man prints the manual page, as help --man does', () => {
+it('--man prints the manual page, as help --man does, and with a command too', () => {
 	const {status, stdout} = run('--man');
 	expect(status).toBe(0);
 	expect(stdout).toMatch(/^\.TH "ARMDRIFT" "1" /);
-	expect(run('help', '--man').stdout).toBe(stdout);
+	for (const words of [
+		['help', '--man'],
+		['list', '--man'],
+		['--man', 'due'],
+	]) {
+		const other = run(...words);
+		expect([other.status, other.stdout, other.stderr]).toEqual([0, stdout, '']);
+	}
 });
 
 const long = 'x'.repeat(300);
