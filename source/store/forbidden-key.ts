@@ -1,6 +1,8 @@
 /** Keys by which an object that is made anew would become another one, or would lose them. No document of ours has any. */
 const FORBIDDEN: readonly string[] = ['__proto__', 'constructor'];
 
+export const isForbiddenKey = (key: string): boolean => FORBIDDEN.includes(key);
+
 /** Whether a JSON text may hold one of them, as it is or with some of its letters escaped. */
 const mayHold = (text: string): boolean => [...FORBIDDEN, '\\u00'].some((one) => text.includes(one));
 
@@ -13,7 +15,7 @@ export function forbiddenKeyIn(text: string, value: unknown): string | undefined
 		if (typeof next.value !== 'object' || next.value === null) continue;
 		for (const [key, one] of Object.entries(next.value)) {
 			const at = next.at === '' ? key : `${next.at}.${key}`;
-			if (FORBIDDEN.includes(key)) return at;
+			if (isForbiddenKey(key)) return at;
 			left.push({value: one, at});
 		}
 	}

@@ -129,5 +129,5 @@ export type StoreFault = Said<StoreFaultValues>;
 /** A value that JSON cannot hold, and where it stands: 'content.a[0]'. */
 export type FoundValue = {
 	readonly at: string;
-	readonly found: number | 'missing' | 'bigint' | 'function' | 'symbol';
+	readonly found: number | 'missing' | 'bigint' | 'function' | 'symbol' | 'forbidden-key';
 };
