@@ -45,10 +45,3 @@ export const saidBack = (typed: string): string => {
 	const letters = [...visibleText(typed)];
 	return letters.length > MOST_LETTERS ? `${letters.slice(0, MOST_LETTERS).join('')}…` : letters.join('');
 };
-
-/** A sentence with the words of a command line said back in it, of options also what stands behind their `=`. */
-export const withSaidBack = (sentence: string, words: readonly string[]): string =>
-	words
-		.flatMap((word) => [word, word.slice(word.indexOf('=') + 1)])
-		.filter((word) => saidBack(word) !== word)
-		.reduce((text, word) => text.replaceAll(word, saidBack(word)), sentence);

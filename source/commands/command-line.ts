@@ -1,5 +1,4 @@
 import {Argument, type Command, CommanderError, Option} from 'commander';
-import {withSaidBack} from '../visible-text.js';
 import {commandLine as say} from '../words/command-line.js';
 import type {PracticeExtent} from '../workbench.js';
 import type {ExportFlags} from './export.js';
@@ -37,9 +36,6 @@ export function addCommands(program: Command, version: string, run: Run): void {
 		if (!all(command).man || command === program || command.name() === 'help') return;
 		const {runHelp} = await import('./help.js');
 		throw new CommanderError(await runHelp(program, {topic: undefined, man: true}), 'armdrift.man', '');
-	});
-	program.configureOutput({
-		writeErr: (text) => process.stderr.write(withSaidBack(text, process.argv.slice(2))),
 	});
 
 	add('recheck', say.recheck.about)

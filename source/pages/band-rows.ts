@@ -95,7 +95,7 @@ function bandOf({place, pullPct, bandPct}: PastProbe, date?: string): BandRow[] 
 	if (pullPct === null || bandPct === null) return [];
 	return [
 		{
-			label: lastLabel({place: placeLabel(place)}),
+			label: lastLabel({place}),
 			lowPct: pullPct - bandPct / 2,
 			highPct: pullPct + bandPct / 2,
 			pullPct,

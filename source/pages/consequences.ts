@@ -14,7 +14,8 @@ import {nextCheckOf} from '../results/next-check.js';
 import {actionOfCheck} from '../results/tried.js';
 import {words} from '../words/index.js';
 import {nextCheckText} from '../words/results-text.js';
-import {tickText, titleOf} from '../words/step-text.js';
+import {cautionOf, tickText, titleOf} from '../words/step-text.js';
+import {answerInWords} from './answer-text.js';
 import {biasLines} from './bias/lines.js';
 import {skatingLines, wantedLines} from './bias/skating-lines.js';
 import {lastAdvice} from './bias/so-far.js';
@@ -114,13 +115,13 @@ export function consequencesOf(dialogue: Dialogue, {step, slot, progress}: Posit
 		case 'signed':
 		case 'clock':
 		case 'profile':
-			return step.id === 'bias-weight' || step.id === 'bias-set' ? beforeSetting(dialogue.check, facts) : brought;
+			return step.id === 'bias-weight' || step.id === 'bias-set' ? beforeSetting(dialogue.check, step, facts) : brought;
 	}
 }
 
 /** What the last setting was to be changed to; before there was one, what is wanted. */
-function beforeSetting(check: Check, facts: Facts): readonly Shown[] {
-	const advice = lastAdvice(check);
+function beforeSetting(check: Check, step: Step, facts: Facts): readonly Shown[] {
+	const advice = lastAdvice(check, cautionOf(step) !== undefined);
 	return advice.length > 0 ? advice : wantedLines(facts);
 }
 
@@ -157,8 +158,8 @@ function earlierAnswers(dialogue: Dialogue, step: Step, facts: Facts): Shown[] {
 		...shows.filter((id) => !(id in then)),
 	]);
 	const given = ids.flatMap((id) => {
-		const {typed} = check.answers[id] ?? {};
-		return typed === undefined ? [] : [{id, title: titleOf(id), typed, since: then[id]}];
+		const answer = check.answers[id];
+		return answer ? [{id, title: titleOf(id), typed: answerInWords(id, answer, facts), since: then[id]}] : [];
 	});
 	const corrected = given.flatMap(({since, ...one}) =>
 		since === undefined ? [] : [line(said.corrected({...one, since}), 'warn')],

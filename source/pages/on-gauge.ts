@@ -58,9 +58,6 @@ export const aimText = ({middle, limits}: Aim, gauge: OnGauge): string =>
 		limits: limits && {inner: toStep(limits.inner, gauge.step), outer: toStep(limits.outer, gauge.step)},
 	});
 
-/** Where the gauge ends, said of a reading that lies beyond. */
-export const endText = (gauge: OnGauge): string => said.ends(gauge);
-
 /** That the gauge ends before what it would have to show, and what to go by instead; nothing where it can show it. */
 export function beyondTop(aim: Aim, gauge: OnGauge): Shown[] {
 	const {radiusMm, middle, limits} = aim;

@@ -3,11 +3,13 @@ import type {PastCheck} from '../check/past-check.js';
 import {isReadyToPlay, progressOf} from '../check/progress.js';
 import {nameOfTrial, trialsOf} from '../check/trials.js';
 import {offPlaces, onPlaces, type Place} from '../procedure/places.js';
+import type {Input} from '../procedure/step.js';
 import type {FinishedCheck} from '../results/record.js';
 import {isKnownToCount, type Voids} from '../results/voids.js';
 import {words} from '../words/index.js';
 import {becauseText, reasonText} from '../words/says.js';
 import {titleOf} from '../words/step-text.js';
+import {answerInWords} from './answer-text.js';
 import {line, type Shown, unheard} from './shown-lines.js';
 import {verdictLines} from './verdict-lines.js';
 
@@ -18,8 +20,10 @@ export const isDeckReady = ({check}: FinishedCheck, putBackAt?: string): boolean
 	putBackAt !== undefined || isReadyToPlay(progressOf(check));
 
 /** How a check ended, and what became of its deck. */
-export const outcomeText = ({outcome}: FinishedCheck, putBackAt?: string): string =>
-	said.outcome({outcome, putBackOn: putBackAt?.slice(0, 10)});
+export const outcomeText = (record: FinishedCheck, putBackAt?: string): string =>
+	said.outcome(endedHow(record, putBackAt));
+
+const endedHow = ({outcome}: FinishedCheck, putBackAt?: string) => ({outcome, putBackOn: putBackAt?.slice(0, 10)});
 
 type Around = Voids & {readonly history?: readonly PastCheck[]};
 
@@ -46,7 +50,7 @@ export function justFiled(record: FinishedCheck): readonly Shown[] {
 function outcomeLines(record: FinishedCheck, putBackAt?: string, voids: Voids = {}): Shown[] {
 	const {check} = record;
 	return [
-		line(said.heading({date: check.startedAt.slice(0, 10), outcome: outcomeText(record, putBackAt)}), 'strong'),
+		line(said.heading({date: check.startedAt.slice(0, 10), ...endedHow(record, putBackAt)}), 'strong'),
 		...(check.practice ? [line(words.beside.practice.notice, 'warn')] : []),
 		...voidLines(voids),
 		...(isDeckReady(record, putBackAt) ? [] : [line(said.deckNotReady, 'bad')]),
@@ -60,15 +64,20 @@ const nextLines = ({check, nextCheck}: FinishedCheck, voids?: Voids): Shown[] =>
 const verdictOf = ({check, issued}: FinishedCheck, history: readonly PastCheck[] = []): readonly Shown[] =>
 	verdictLines(check, issued, history, progressOf(check));
 
+/** What was read and chosen stands above the answers. */
+const toldElsewhere: ReadonlySet<Input['kind']> = new Set(['profile', 'still', 'rounds', 'verdict', 'bias-result']);
+
 /** Readings as they were taken, the id of the check, and its answers. */
 function takenLines({check}: FinishedCheck): Shown[] {
+	const {visible, facts} = progressOf(check);
 	return [
 		...readings(check),
 		line(said.id({id: check.id, isPractice: check.practice !== undefined})),
 		{...line(said.answers, 'strong'), leaf: said.leaves.answers},
-		...progressOf(check).visible.flatMap(({id}) => {
-			const {typed = ''} = check.answers[id] ?? {};
-			return typed === '' ? [] : [line(consequences.answer({title: titleOf(id), typed}))];
+		...visible.flatMap(({id, input}) => {
+			const answer = check.answers[id];
+			if (!answer || answer.typed === '' || toldElsewhere.has(input.kind)) return [];
+			return [line(consequences.answer({title: titleOf(id), typed: answerInWords(id, answer, facts)}))];
 		}),
 	];
 }

@@ -3,6 +3,7 @@ import {isPassed, type Progress} from '../check/progress.js';
 import {type Step, sheetStages} from '../procedure/step.js';
 import {words} from '../words/index.js';
 import {titleOf} from '../words/step-text.js';
+import {answerInWords} from './answer-text.js';
 import {line, type Shown} from './shown-lines.js';
 
 const said = words.pages.view;
@@ -18,7 +19,8 @@ export function sheetOf({mode, check}: Dialogue, {step, progress}: Position): re
 		.map(({id}) => {
 			const title = titleOf(id);
 			if (id === step.id) return line(said.sheetLineAsked({title}), 'strong');
-			const typed = check.answers[id]?.typed;
+			const answer = check.answers[id];
+			const typed = answer && answerInWords(id, answer, progress.facts);
 			return line(said.sheetLine({title, typed}), typed === undefined ? 'aside' : 'plain');
 		});
 }

@@ -31,13 +31,18 @@ export function clearanceState(facts: Facts) {
 
 /** Why the clearance does not pass, if so. */
 export function clearanceProblem(facts: Facts): Problem | undefined {
-	const {stylusMm, stylusWindow, guardMm} = clearanceState(facts);
+	const {stylusMm, stylusWindow, guardMm, guardWindow} = clearanceState(facts);
 	if (stylusMm === undefined) return;
-	const again = wayTo('set-height', readsGap(facts) ? 'guard-gap' : 'clearance');
-	const [low, high] = stylusWindow;
-	const side = isBelow(stylusMm, low) ? 'low' : 'high';
-	if (!isWithin(stylusMm, stylusWindow))
-		return problem('stylus-height', {stylusMm, side, lowMm: low, highMm: high}, again);
+	const isGapRead = readsGap(facts);
+	const again = wayTo('set-height', isGapRead ? 'guard-gap' : 'clearance');
+	if (!isWithin(stylusMm, stylusWindow)) {
+		const [lowMm, highMm] = stylusWindow;
+		const side = isBelow(stylusMm, lowMm) ? 'low' : 'high';
+		if (!isGapRead || guardMm === undefined || !guardWindow)
+			return problem('stylus-height', {stylusMm, side, lowMm, highMm}, again);
+		const [lowGapMm, highGapMm] = guardWindow;
+		return problem('guard-gap-off', {guardMm, side, lowMm: lowGapMm, highMm: highGapMm}, again);
+	}
 	if (guardMm !== undefined && !guardIsClear(stylusMm, stylusMm - guardMm))
 		return problem('guard-too-near', {guardMm}, again, wayTo('take-mat-off', 'mat'));
 	return;

@@ -50,6 +50,13 @@ export type ProblemValues = {
 		readonly lowMm: number;
 		readonly highMm: number;
 	};
+	/** The same where the gap under the guard was read. */
+	'guard-gap-off': {
+		readonly guardMm: number;
+		readonly side: 'low' | 'high';
+		readonly lowMm: number;
+		readonly highMm: number;
+	};
 	'guard-too-near': {readonly guardMm: number};
 	'closing-off-scale': Nothing;
 	'closing-moved': {readonly movedPct: number};

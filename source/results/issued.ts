@@ -10,7 +10,7 @@ export type IssuedFinding = Pick<Finding, 'code' | 'places' | 'who'> & {
 	/** The likely cause; empty where the figures name none. */
 	readonly likely: string;
 	readonly next: string;
-	/** All of it in two plain sentences. */
+	/** All of it in plain sentences. */
 	readonly text: string;
 };
 

@@ -84,8 +84,7 @@ function lessonNamed({practice}: Check, issued: Issued | null, notes: readonly R
 	if (!practice || !issued) return [];
 	const lesson = lessonOf(practice);
 	const finding = issued.findings.find(({code}) => code === lesson.finding);
-	if (finding)
-		return [line(said.named({finding: finding.likely === '' ? finding.found : `${finding.likely}.`}), 'good')];
+	if (finding) return [line(said.named(finding), 'good')];
 	const {cure} = lesson;
 	const probed = notes.filter(({step}) => placeOfRounds(step) !== undefined);
 	const isCured = cure !== undefined && probed.some(({deck}) => deck.done.includes(cure));

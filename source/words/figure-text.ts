@@ -1,2 +1,2 @@
 /** Figures and verdicts in the words of the language in use. */
-export {sideForce, verdictWord} from './en/figures.js';
+export {sideForce} from './en/figures.js';

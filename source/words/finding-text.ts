@@ -1,9 +1,8 @@
 import type {Finding} from '../results/diagnose.js';
 import type {IssuedFinding} from '../results/issued.js';
 import {findings} from './en/findings.js';
+import {words} from './index.js';
 import {found} from './speaker.js';
-
-const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
 
 /** A finding in one short sentence; nothing for one that this version does not know. */
 export const briefly = ({code}: Pick<IssuedFinding, 'code'>): string => found(findings, code)?.brief ?? '';
@@ -15,6 +14,6 @@ export function worded({code, places, who, values}: Finding): IssuedFinding {
 	const {likely} = said;
 	const full = said.found(values);
 	const next = said.next(values);
-	const advice = likely === '' ? next : `likely ${likely}; ${next}`;
-	return {code, places, who, found: full, likely, next, text: `${full} ${capital(advice)}`};
+	const cause = likely === '' ? [] : [words.pages.verdict.likely({likely})];
+	return {code, places, who, found: full, likely, next, text: [full, ...cause, next].join(' ')};
 }

@@ -47,7 +47,7 @@ export const eventText = ({kind, note}: Pick<ArmEvent, 'kind' | 'note'>): string
 	words.years.event({what: found(words.options['done-since'], kind) ?? kind, note, isOther: kind === 'other'});
 
 /** A place as it is called on screen. */
-export const placeLabel = (place: string): string => found(words.places, place) ?? place;
+export {placeName as placeLabel} from './en/entries.js';
 
 /** Why typed text was not taken. */
 export const refusalText: (refusal: TypedRefusal) => string = speaker(words.refusals);

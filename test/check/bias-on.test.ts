@@ -144,6 +144,15 @@ describe('Another setting', () => {
 		expect(told(viewOf(entered))).toContain(wasSet);
 	});
 
+	it('says once on each page to lock the arm before hands go to the device', () => {
+		const next = say(atResult, [choose('adjust')]);
+		const cautions = [words.bias.advice.lockFirst, words.steps['bias-set'].caution ?? ''];
+		const said = (here: Dialogue) =>
+			viewOf(here).shown.flatMap((one) => (one.kind === 'line' && cautions.includes(one.text) ? [one.text] : []));
+		expect(said(next)).toEqual([words.bias.advice.lockFirst]);
+		expect(said(say(next, [text('')]))).toEqual([words.steps['bias-set'].caution]);
+	});
+
 	it('is told in a new series too, once the bias is set there', () => {
 		const remedied = say(atResult, [...goTo('verdict', 'verdict'), choose('other-way'), choose('try:leads')]);
 		const again = follow(remedied, script, {until: 'bias-weight'});

@@ -44,7 +44,7 @@ describe('A step that does not pass', () => {
 	it('is gone past with a reason of the list', () => {
 		const after = say(tooLow, [waysOut, choose('override'), choose('arm-touches-elsewhere')]);
 		expect(after.check.answers['guard-gap']?.override).toMatchObject({
-			problem: {id: 'stylus-height', values: {side: 'low'}},
+			problem: {id: 'guard-gap-off', values: {side: 'low', guardMm: expect.closeTo(1.7, 12)}},
 			reason: {id: 'arm-touches-elsewhere'},
 		});
 		expect(positionOf(after).step?.id).toBe('lifter-clear');
@@ -71,7 +71,7 @@ describe('An override', () => {
 	const overridden = say(tooLow, [waysOut, choose('override'), choose('arm-touches-elsewhere')]);
 	const told = {
 		title: words.steps['guard-gap'].title,
-		sentence: words.problems['stylus-height']({stylusMm: 3, side: 'low', lowMm: 5, highMm: 6}),
+		sentence: words.problems['guard-gap-off']({guardMm: 1.7, side: 'low', lowMm: 3.7, highMm: 4.7}),
 		reason: words.reasons['arm-touches-elsewhere'],
 		series: 1,
 	};

@@ -166,7 +166,7 @@ describe('A check that repeats the last one', () => {
 		const figure = {figure: 'pull', place: words.places.inner, radiusMm: 68, movedPct: 0, uncertaintyPct: 7.7} as const;
 		const told = unchanged({date: '2026-03-02', figures: [figure]});
 		expect(told).toContain('0.0 % ± 7.7 %');
-		expect(text).toMatch(new RegExp(`${broken(told.slice(0, told.indexOf('7.7 %'))).source} \\d\\.\\d %,`));
+		expect(text).toMatch(new RegExp(`${broken(told.slice(0, told.indexOf('7.7 %'))).source} \\d\\.\\d %;`));
 	});
 
 	it('says first whether anything changed, then what was found and what comes next, and the smallest figures last', () => {

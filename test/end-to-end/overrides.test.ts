@@ -15,9 +15,7 @@ const begin = (dataDir: string): RunningProgram => {
 const {past} = words.beside;
 const goOn = option(2, says.label({id: 'regardless', values: {}}));
 const whyGoOn = words.pages.view.reason.override.title;
-const [tooHigh = ''] = words.problems['stylus-height']({stylusMm: 7.5, side: 'high', lowMm: 91, highMm: 92}).split(
-	'91',
-);
+const [tooHigh = ''] = words.problems['guard-gap-off']({guardMm: 6.2, side: 'high', lowMm: 91, highMm: 92}).split('91');
 /** That something was gone past at a step with a reason, whatever did not pass. */
 const overridden = (step: string, reason: string): RegExp =>
 	withAnything(

@@ -11,12 +11,7 @@ import {playPastYears, prepareAgain, steady} from './past-years.js';
 
 const {comparison} = words.years;
 /** The line of an arm on the first screen, so many days overdue. */
-const dueForDays = around(
-	option(2, words.beside.home.recheck({arm: 'north deck', due: words.results.due({inDays: -9})})).replace(
-		'9',
-		anything,
-	),
-);
+const dueForDays = around(option(2, words.beside.home.recheck({arm: 'north deck', inDays: -9})).replace('9', anything));
 const nothingToRepeat = (arm: string, meant?: string): string =>
 	`${words.commands.desk.nothingToRepeatOf({arm, meant})}\n`;
 

@@ -132,13 +132,14 @@ describe('What skating asks of the arm', () => {
 	});
 
 	it('warns where the wanted reading and half the band pass the top of the scale', () => {
-		const end = words.pages.gauge.ends({topOfScale: 20, unit: 'percent'});
+		const scaleEnd = {topOfScale: 20, unit: 'percent'} as const;
+		const end = words.pages.gauge.ends(scaleEnd);
 		expect(seen(at('bias-on'))).not.toContain(end);
 		expect(seen(atFirst())).not.toContain(end);
 		// A drag of 0.45 wants 100 × 0.45 × 0.394971 = 17.77 % at 68 mm and 18.74 % at 136 mm; half the bands of 5.875 and
 		// 4.167 % and the zero of 0.125 % make 20.84 and 20.95 %, to the step of 0.5 %.
 		expect(inText(viewOf(atDrag(), '0.45').shown)).toContain(
-			setting.outerBeyondTop({outers: [68, 136].map((radiusMm) => ({radiusMm, shown: '21.0 % out'})), end}),
+			setting.outerBeyondTop({outers: [68, 136].map((radiusMm) => ({radiusMm, shown: '21.0 % out'})), ...scaleEnd}),
 		);
 	});
 });

@@ -48,7 +48,7 @@ describe('Home in plain lines', () => {
 	it('offers to repeat the check that is due first', async () => {
 		const {end, text, workbench} = await visit(['2'], {records: [whole]});
 		const [due] = workbench.archive.due();
-		const label = due && home.recheck({arm: 'north deck', due: words.results.due(due)});
+		const label = due && home.recheck({arm: 'north deck', inDays: due.inDays});
 		expect(text).toContain(plain.option({number: 2, label: label ?? 'nothing is due'}));
 		expect(end).toMatchObject({kind: 'opened', opened: {dialogue: {check: {recheckOf: whole.check.id}}}});
 	});
@@ -80,8 +80,7 @@ describe('Past checks in plain lines', () => {
 		const {text} = await visit([home.past, '1', '1', '/leave'], {records: [whole]});
 		const state = past.state({outcome: 'complete', verdict: 'beyond'});
 		expect(text).toMatch(new RegExp(`1\\. 2026-03-02 +north deck .*${state}`, 'i'));
-		const outcome = record.outcome({outcome: 'complete', putBackOn: undefined});
-		expect(text).toContain(record.heading({date: '2026-03-02', outcome}));
+		expect(text).toContain(record.heading({date: '2026-03-02', outcome: 'complete', putBackOn: undefined}));
 		expect(text).toContain(consequences.answer({title: titleOf('arm-length'), typed: '233 mm'}));
 	});
 

@@ -56,7 +56,7 @@ describe('the report of a practice check', () => {
 	it('sets what was hidden beside what was found, in the page and in Markdown', () => {
 		for (const text of [texts.html, texts.markdown]) {
 			expect(text).toContain(truth.hidden({arm: 'sticky-bearing'}));
-			expect(text).toContain(truth.named({finding: ''}).trim());
+			expect(text).toContain(truth.named({likely: '', found: ''}).trim());
 			expect(text).toContain(truth.again({arm: 'sticky-bearing', extent: 'probe', seed: 1}));
 			expect(text).toContain(' --on sticky-bearing --extent probe --seed 1');
 		}

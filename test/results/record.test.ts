@@ -219,8 +219,7 @@ describe('A record in words', () => {
 
 	it('tells outcome, next date, verdict, readings as taken and every answer', () => {
 		const lines = linesOf(whole);
-		const outcome = said.outcome({outcome: 'complete', putBackOn: undefined});
-		expect(lines[0]).toBe(said.heading({date: '2026-03-02', outcome}));
+		expect(lines[0]).toBe(said.heading({date: '2026-03-02', outcome: 'complete', putBackOn: undefined}));
 		const {date = '', because = ''} = whole.nextCheck ?? {};
 		expect(date).toMatch(/^2026-\d\d-02$/);
 		expect(lines).toEqual(
@@ -251,7 +250,7 @@ describe('A record in words', () => {
 		expect(lines).toContain(
 			verdict.overridden({
 				title: words.steps['guard-gap'].title,
-				sentence: words.problems['stylus-height']({stylusMm: 3, side: 'low', lowMm: 5, highMm: 6}),
+				sentence: words.problems['guard-gap-off']({guardMm: 1.7, side: 'low', lowMm: 3.7, highMm: 4.7}),
 				reason: words.reasons['arm-touches-elsewhere'],
 				series: 1,
 				holds: true,
@@ -262,7 +261,7 @@ describe('A record in words', () => {
 	it('of an interrupted check says that the deck is not ready, until it was put back', () => {
 		const record = finishedCheck(follow(freshDialogue(), northDeck, {until: 'verdict'}).check, day);
 		const heading = (putBackOn: string | undefined) =>
-			said.heading({date: '2026-03-02', outcome: said.outcome({outcome: 'interrupted', putBackOn})});
+			said.heading({date: '2026-03-02', outcome: 'interrupted', putBackOn});
 		expect(linesOf(record).slice(0, 2)).toEqual([heading(undefined), said.deckNotReady]);
 		expect(linesOf(record, '2026-03-05T10:00:00Z')[0]).toBe(heading('2026-03-05'));
 		expect(heading('2026-03-05')).toContain('5 Mar 2026');

@@ -14,11 +14,9 @@ const finding = (code: string, document: Document) => {
 	return worded(found);
 };
 
-/** The numbers in what is found, in their order; the cause and the way on come after the first full stop. */
-const numbersOf = (code: string, document: Document): string[] =>
-	finding(code, document)
-		.text.split(/\.(?: |$)/)[0]
-		?.match(/\d+(?:\.\d+)?/g) ?? [];
+/** The numbers in what is found, in their order. */
+const numbersOf = (code: string, document: Document): readonly string[] =>
+	finding(code, document).found.match(/\d+(?:\.\d+)?/g) ?? [];
 
 const level = (leftRightDeg: readonly number[], frontBackDeg: readonly number[]) => ({
 	stepDeg: 0.05,

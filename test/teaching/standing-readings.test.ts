@@ -86,7 +86,7 @@ describe('a series that was begun after a remedy and not measured', () => {
 		const after = goneOn(answered(goneOn(levelled, {}, 'verdict'), choose('judge')), {}, 'verdict');
 		expect(standing(after).every(({deck}) => deck.done.includes('levelled'))).toBe(true);
 		expect(truth(after)).toContain(said.cured);
-		expect(before).toContain(said.named({finding: ''}));
+		expect(before).toContain(said.named({likely: '', found: ''}));
 	});
 });
 
@@ -108,7 +108,7 @@ describe('of several settings of the bias device', () => {
 		const back = answered(second, choose('back-to:1'));
 		expect(new Set(onDecks(back))).toEqual(new Set(['bias-on']));
 		expect(onDecks(back)).toHaveLength(6);
-		expect(truth(back)).toContain(said.named({finding: ''}));
+		expect(truth(back)).toContain(said.named({likely: '', found: ''}));
 		const hidden = (here: AtPractice) =>
 			truthLines(checkOf(here), issuedOf(checkOf(here)))
 				.flatMap((one) => (one.kind === 'table' ? one.rows : []))

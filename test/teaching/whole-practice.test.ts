@@ -28,7 +28,7 @@ describe.each(lessonArms.map((arm) => [arm.id, arm] as const))('the whole check 
 		const named = checks.filter(({codes}) => codes.includes(arm.finding));
 		expect(named.length).toBeGreaterThanOrEqual(leastNamed(id));
 		for (const {said, codes, check} of checks) {
-			expect(said.includes(truth.named({finding: ''}))).toBe(codes.includes(arm.finding));
+			expect(said.includes(truth.named({likely: '', found: ''}))).toBe(codes.includes(arm.finding));
 			expect(said).toContain(`${truth.hidden({arm: id})}\n${arms[id].lesson}`);
 			expect(said).not.toContain(truth.notProbed);
 			expect(check.practice?.isRevealed).toBe(false);
@@ -59,7 +59,7 @@ describe.each(forgotten)('%s, whole from its first question', (id, deed, whoDidN
 	it('and confirmed without looking names it as well, and says who did not look', () => {
 		const {codes, said} = practised({arm: id, seed, isPrepared: false});
 		expect(codes).toContain(name);
-		expect(said).toContain(truth.named({finding: ''}));
+		expect(said).toContain(truth.named({likely: '', found: ''}));
 		expect(said).toContain(whoDidNotLook);
 	});
 });

@@ -69,7 +69,7 @@ function stateLines({last, due, isAside, deckOpenAfter, formerNames}: ArmState):
 		isAside
 			? line(say.aside)
 			: due
-				? line(say.nextCheck({date: due.date, due: words.results.due(due)}), due.inDays <= 0 ? 'warn' : 'strong')
+				? line(say.nextCheck(due), due.inDays <= 0 ? 'warn' : 'strong')
 				: line(say.noNextCheck),
 		...(formerNames.length === 0 ? [] : [line(say.formerly({names: formerNames}), 'aside')]),
 	];

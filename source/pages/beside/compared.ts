@@ -4,12 +4,11 @@ import {probeAt} from '../../results/years/comparison.js';
 import {doneBetween} from '../../results/years/events.js';
 import {words} from '../../words/index.js';
 import {span} from '../../words/numbers.js';
-import {placeLabel} from '../../words/step-text.js';
 import type {Workbench} from '../../workbench.js';
 import {type Shown, table} from '../shown-lines.js';
 import {twoCompared} from '../years/comparison-lines.js';
 import {type FaceRoom, go, listStop, type Stop} from './page.js';
-import {pastLabels} from './past-labels.js';
+import {hasFigures, pastLabels} from './past-labels.js';
 import type {BesidePlace, PastCheckPlace} from './places.js';
 import {turnedList} from './turned-list.js';
 
@@ -31,13 +30,16 @@ export function comparedAt(
 	const others = checks.filter((each) => each.id !== id);
 	if (place.at === 'compare-with') {
 		const rows = others.slice(from, from + room.listRows);
-		const labels = pastLabels(rows, room.columns);
+		const labels = pastLabels(rows, room);
 		return turnedList<BesidePlace>({
 			title: say.which({arm, date: one?.date ?? ''}),
 			room,
 			offset: from,
 			total: others.length,
-			told: others.length === 0 ? words.beside.past.none : words.beside.past.span,
+			told:
+				others.length === 0
+					? words.beside.past.none
+					: (span) => words.beside.past.span({...span, hasFigures: hasFigures(room)}),
 			notices: [],
 			offers: [],
 			rows: rows.map((each, index) => ({id: each.id, label: labels[index] ?? each.id})),
@@ -59,12 +61,12 @@ export function comparedAt(
 	);
 }
 
-/** The earlier one to the left, then what moved and how surely. */
+/** Whether anything changed; the earlier one to the left; then what moved and how surely. */
 function sideBySide(one: PastCheck, other: PastCheck, ofArm: readonly PastCheck[]): readonly Shown[] {
 	const [then, now] = one.startedAt < other.startedAt ? [one, other] : [other, one];
 	const rows = now.probe.flatMap((probe) => {
 		const before = probeAt(then, probe.radiusMm);
-		const place = placeLabel(probe.place);
+		const {place} = probe;
 		return [
 			[say.pull({place}), pullOf(before), pullOf(probe)],
 			[say.band({place}), bandOf(before), bandOf(probe)],
@@ -72,10 +74,9 @@ function sideBySide(one: PastCheck, other: PastCheck, ofArm: readonly PastCheck[
 	});
 	const {state} = words.beside.past;
 	const columns = say.columns({before: then.date, now: now.date});
-	return [
-		table(columns, [[say.verdict, state(then), state(now)], ...rows]),
-		...twoCompared(now, then, doneBetween(ofArm, then, now)),
-	];
+	// The word first: on a small screen the table is a page further.
+	const [word, ...sizes] = twoCompared(now, then, doneBetween(ofArm, then, now));
+	return [...(word ? [word] : []), table(columns, [[say.verdict, state(then), state(now)], ...rows]), ...sizes];
 }
 
 const pullOf = (probe: PastProbe | undefined): string =>

@@ -34,7 +34,7 @@ function firstStop(workbench: Workbench, room: FaceRoom, notice: string | undefi
 	return listStop<BesidePlace>({title: say.title(workbench), shown, esc: 'leave'}, leave, [
 		['resume', unfinished && say.resume(unfinished), () => opening(workbench, 'resume')],
 		['start', say.start, () => toOther(workbench, 'start')],
-		['recheck', due && say.recheck({arm: due.arm, due: words.results.due(due)}), () => toOther(workbench, 'recheck')],
+		['recheck', due && say.recheck(due), () => toOther(workbench, 'recheck')],
 		[
 			'arms',
 			onFile.arms === 0 ? undefined : words.beside.arms.onFile(onFile),

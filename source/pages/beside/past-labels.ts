@@ -1,18 +1,44 @@
 import type {PastCheck, PastProbe} from '../../check/past-check.js';
 import {words} from '../../words/index.js';
+import type {FaceRoom} from './page.js';
 
 const say = words.beside.past;
 
-/** Past checks, each in a line; a long name is broken, not cut, for two arms may differ at its end. */
-export function pastLabels(rows: readonly PastCheck[], columns: number): readonly string[] {
+/** Whether a list has room for figures beside day, arm and verdict. */
+export const hasFigures = ({columns}: FaceRoom): boolean => columns >= 60;
+
+/** The mark and number before an option, and an ellipsis that is spelled with three points. */
+const beforeOption = 6;
+/** Less tells nothing of a name. */
+const leastName = 8;
+
+/** Past checks, each in a line: where keys turn the list, a long name is cut so that it stays one. */
+export function pastLabels(rows: readonly PastCheck[], room: FaceRoom): readonly string[] {
 	const whenOf = whenIn(rows);
-	const widest = Math.max(0, ...rows.map((past) => whenOf(past).length));
-	return rows.map((past) => {
-		const {arm, probe} = past;
-		const [when, state] = [whenOf(past), say.state(past)];
-		if (columns < 60) return `${when} ${arm} ${state}`;
-		return [when.padEnd(widest), arm.padEnd(14), state.padEnd(11), ...probe.map(figuresOf)].join('  ').trimEnd();
+	const gap = hasFigures(room) ? '  ' : ' ';
+	const widest = (texts: readonly string[]) => Math.max(0, ...texts.map(({length}) => length));
+	const states = rows.map(say.state);
+	const others = rows.map(({probe}, index) => {
+		const state = states[index] ?? '';
+		return hasFigures(room) ? [state.padEnd(widest(states)), ...probe.map(figuresOf)].join(gap).trimEnd() : state;
 	});
+	const days = rows.map(whenOf);
+	const left = room.columns - beforeOption - widest(days) - widest(others) - 2 * gap.length;
+	const names = rows.map(({arm}) => (room.hasKeys ? cutName(arm, Math.max(leastName, left)) : arm));
+	return names.map((name, index) => {
+		const [when = '', other = ''] = [days[index], others[index]];
+		return hasFigures(room)
+			? [when.padEnd(widest(days)), name.padEnd(widest(names)), other].join(gap)
+			: [when, name, other].join(gap);
+	});
+}
+
+/** A name with an ellipsis where it is too long; its end stays, since two arms may differ there. */
+function cutName(name: string, most: number): string {
+	const letters = [...name];
+	if (letters.length <= most) return name;
+	const tail = Math.floor((most - 1) / 3);
+	return [...letters.slice(0, most - 1 - tail), '…', ...letters.slice(letters.length - tail)].join('');
 }
 
 /** Past checks in columns, with every ±: day, arm, verdict or how it ended, figures at each radius, id. */

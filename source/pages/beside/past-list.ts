@@ -2,7 +2,7 @@ import {words} from '../../words/index.js';
 import type {Workbench} from '../../workbench.js';
 import {type FaceRoom, go, type Stop} from './page.js';
 import {pastFilterAt, toldFilter} from './past-filter.js';
-import {pastLabels} from './past-labels.js';
+import {hasFigures, pastLabels} from './past-labels.js';
 import {type BesidePlace, type PastListPlace, toHome} from './places.js';
 import {turnedList} from './turned-list.js';
 
@@ -15,14 +15,14 @@ export function pastListAt(workbench: Workbench, room: FaceRoom, place: PastList
 	// The line of the filter takes one of those that a screen has.
 	const checks = room.hasKeys ? {...room, listRows: Math.max(1, room.listRows - 1)} : room;
 	const {total, rows, notices} = workbench.archive.past({offset, limit: checks.listRows, only});
-	const labels = pastLabels(rows, room.columns);
+	const labels = pastLabels(rows, room);
 	const {noneSuch, filter} = say;
 	return turnedList<BesidePlace>({
 		title: say.title,
 		room: checks,
 		offset,
 		total,
-		told: total === 0 ? (only ? noneSuch : say.none) : say.span,
+		told: total === 0 ? (only ? noneSuch : say.none) : (span) => say.span({...span, hasFigures: hasFigures(room)}),
 		notices,
 		offers: [
 			[

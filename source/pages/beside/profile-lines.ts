@@ -3,13 +3,17 @@ import {profileQuestions} from '../../results/profile-answers.js';
 import {words} from '../../words/index.js';
 import {says} from '../../words/says.js';
 import {titleOf} from '../../words/step-text.js';
+import {answerInWords} from '../answer-text.js';
 import {unusualLengths} from '../geometry-lines.js';
 import {line, type Shown} from '../shown-lines.js';
 import {warnings} from './page.js';
 
 const say = words.beside.profiles;
 
-export const answerText = ({answers}: Profile, id: string): string => say.text({typed: answers[id]?.typed});
+export function answerText(profile: Profile, id: string): string {
+	const answer = profile.answers[id];
+	return say.text({typed: answer && answerInWords(id, answer, profileQuestions(profile).facts)});
+}
 
 /** A question of a profile with its answer. */
 export const answerLine = (profile: Profile, id: string): string =>

@@ -33,27 +33,31 @@ type Asked = {
 	readonly problem: BiasProblem;
 	readonly facts: Facts;
 	/** What the gauge is to show. */
-	readonly targets: BiasAdvice;
+	readonly targets: Targets;
 	/** The setting was chosen: nothing is to be set any more. */
 	readonly isKept?: boolean;
 };
 
 /** What is to be done now, and what bears it out. */
-export type BiasAdvice = {readonly now: readonly Shown[]; readonly behind: readonly Shown[]};
+type Targets = {readonly now: readonly Shown[]; readonly behind: readonly Shown[]};
+
+/** The same, and before it the caution for hands that go to the device. */
+type BiasAdvice = Targets & {readonly caution: readonly Shown[]};
 
 /** What to do with the device next, or what a setting that was kept leaves. */
 export function biasAdvice({fit, problem, facts, targets, isKept = false}: Asked): BiasAdvice {
 	const said = words.bias.advice;
 	const drags = otherDrags(problem);
-	if (isDone(fit)) return {now: [line(said.leaveItSo(fit), 'good')], behind: drags};
+	const caution: readonly Shown[] = [];
+	if (isDone(fit)) return {caution, now: [line(said.leaveItSo(fit), 'good')], behind: drags};
 	const allowedPct = Math.max(fit.frictionFloorPct, facts.limits.pullGoodPct);
 	const shape = isAbove(fit.worstAfterPct, allowedPct) ? [line(said.wrongShape(fit), 'warn')] : [];
-	if (isAsGoodAsItGets(fit)) return {now: [line(said.noBetterStrength, 'strong'), ...shape], behind: drags};
+	if (isAsGoodAsItGets(fit)) return {caution, now: [line(said.noBetterStrength, 'strong'), ...shape], behind: drags};
 	const isWithoutBias = isAtMost(fit.factor, 0);
-	if (isKept) return {now: [line(said.notTaken({fit, isWithoutBias})), ...shape], behind: drags};
+	if (isKept) return {caution, now: [line(said.notTaken({fit, isWithoutBias})), ...shape], behind: drags};
 	return {
+		caution: [line(said.lockFirst, 'warn')],
 		now: [
-			line(said.lockFirst, 'warn'),
 			...(isWithoutBias ? [line(said.bestWithoutBias, 'strong')] : bestSetting(fit, facts)),
 			...targets.now,
 			...shape,

@@ -91,7 +91,7 @@ export function biasLines(check: Check, series: Series = openSeries(check)): Sho
 			'strong',
 		),
 		...frictionFirst(figures),
-		...(advice?.now ?? [line(words.bias.setting.noBest, 'warn')]),
+		...(advice ? [...advice.caution, ...advice.now] : [line(words.bias.setting.noBest, 'warn')]),
 		unheard(curveOf({document, probe: figures.probe, rows: bias.rows})),
 		...(isKept ? behind : onLeaf(behind)),
 	];

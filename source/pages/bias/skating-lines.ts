@@ -9,7 +9,7 @@ import {partialDocument} from '../../results/document-of-check.js';
 import type {Document} from '../../results/document-schema.js';
 import {type Figures, figuresOf, isMeasured} from '../../results/figures.js';
 import {words} from '../../words/index.js';
-import {aimAt, endText, type OnGauge, onGauge, readingWithWay, scaleLine, showsMiddle} from '../on-gauge.js';
+import {aimAt, type OnGauge, onGauge, readingWithWay, scaleLine, showsMiddle} from '../on-gauge.js';
 import {line, type Shown} from '../shown-lines.js';
 import {curveOf, dragTaken} from './curve.js';
 
@@ -33,7 +33,7 @@ function overTheTop({arm, bias}: Document, {probe}: Figures, gauge: OnGauge): Sh
 		.filter(({outer}) => isAbove(outer, gauge.topOfScale));
 	if (over.length === 0) return [];
 	const outers = over.map(({radiusMm, outer}) => ({radiusMm, shown: readingWithWay(outer, gauge)}));
-	return [line(words.bias.setting.outerBeyondTop({outers, end: endText(gauge)}), 'warn')];
+	return [line(words.bias.setting.outerBeyondTop({...gauge, outers}), 'warn')];
 }
 
 /** What the gauge is to show at each radius, as far as it can. */

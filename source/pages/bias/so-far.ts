@@ -18,7 +18,6 @@ import {
 	aimAt,
 	aimText,
 	beyondTop,
-	endText,
 	type OnGauge,
 	onGauge,
 	readingWithWay,
@@ -31,19 +30,24 @@ import {biasAdvice} from './advice.js';
 import {curveOf, dragTaken} from './curve.js';
 import {roundsNear, targetAims, targetLines} from './targets.js';
 
-/** How the last setting was, and what it was to be changed to, for the hand that changes it. */
-export function lastAdvice(check: Check): Shown[] {
+/**
+ * How the last setting was, and what it was to be changed to, for the hand that changes it.
+ *
+ * @param isCautioned the step itself says to lock the arm
+ */
+export function lastAdvice(check: Check, isCautioned: boolean): Shown[] {
 	const last = check.series.flatMap(({trials}) => trials).at(-1);
 	const text = last ? textOfTrial(last) : '';
-	return [...(text === '' ? [] : [line(words.bias.setting.wasSetTo({text}))]), ...toBeSet(check)];
+	return [...(text === '' ? [] : [line(words.bias.setting.wasSetTo({text}))]), ...toBeSet(check, isCautioned)];
 }
 
-function toBeSet(check: Check): Shown[] {
+function toBeSet(check: Check, isCautioned: boolean): Shown[] {
 	const read = lastSettingRead(check);
 	const problem = read && biasProblem(seriesRead(read.document), read.figures.probe);
 	const fit = read?.bias.fit;
 	if (!fit || !problem) return [];
-	return [...biasAdvice({fit, problem, facts: read.facts, targets: targetLines(read)}).now];
+	const {caution, now} = biasAdvice({fit, problem, facts: read.facts, targets: targetLines(read)});
+	return isCautioned ? [...now] : [...caution, ...now];
 }
 
 /** What the gauge shows once the bias is as it should be, or that it ends before that. */
@@ -51,7 +55,7 @@ function aimLines(of: 'wanted' | 'best', aim: Aim, gauge: OnGauge): Shown[] {
 	const {aimShown, aimBeyondTop} = words.bias.setting;
 	if (!showsMiddle(aim, gauge)) {
 		const middle = readingWithWay(aim.middle, gauge);
-		return [line(aimBeyondTop({of, middle, end: endText(gauge)}), 'warn')];
+		return [line(aimBeyondTop({...gauge, of, middle}), 'warn')];
 	}
 	const tone = of === 'wanted' ? 'strong' : 'plain';
 	return [line(aimShown({of, shows: aimText(aim, gauge)}), tone), ...beyondTop(aim, gauge)];

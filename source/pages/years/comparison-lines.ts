@@ -6,7 +6,7 @@ import {type Comparison, comparisonOf, comparisonsOf, gravestOf} from '../../res
 import {doneSinceLast} from '../../results/years/events.js';
 import {words} from '../../words/index.js';
 import {noteText, obstacleText} from '../../words/results-text.js';
-import {eventText, placeLabel} from '../../words/step-text.js';
+import {eventText} from '../../words/step-text.js';
 import {line, type Shown, type Tone} from '../shown-lines.js';
 import {movedOf, slopesOf} from './trend-lines.js';
 
@@ -42,7 +42,7 @@ function temperatureLines(now: PastCheck, then: PastCheck, earlier: readonly Pas
 	if (warm === null || before === null || !isAbove(Math.abs(warm - before), limits.otherRoomC.value)) return [];
 	const byC = warm - before;
 	return slopesOf(earlier).map(({place, radiusMm, pctPerC}) =>
-		line(words.years.comparison.room({byC, place: placeLabel(place), radiusMm, pullPct: pctPerC * byC}), 'aside'),
+		line(words.years.comparison.room({byC, place, radiusMm, pullPct: pctPerC * byC}), 'aside'),
 	);
 }
 

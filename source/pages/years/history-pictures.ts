@@ -3,7 +3,7 @@ import type {ArmEvent} from '../../procedure/arm-event.js';
 import type {VerdictLimits} from '../../procedure/facts.js';
 import {doneOver} from '../../results/years/events.js';
 import {words} from '../../words/index.js';
-import {eventText, placeLabel} from '../../words/step-text.js';
+import {eventText} from '../../words/step-text.js';
 import type {HistoryEvent} from '../instruments/history.js';
 import {inWords, type Shown} from '../shown-lines.js';
 import {historiesOf, type RadiusHistory} from './trend-lines.js';
@@ -36,7 +36,7 @@ function picture(
 	const [first = '', last = ''] = [points[0]?.date, points.at(-1)?.date];
 	const events = marked(done.filter(({on}) => on >= first && on <= last));
 	const told = {
-		place: placeLabel(place),
+		place,
 		radiusMm,
 		points,
 		done: events.map(({date, label}) => ({date, what: label})),

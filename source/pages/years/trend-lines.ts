@@ -6,7 +6,7 @@ import {isSeasonTold, isTrend, trendOf} from '../../measures/trend.js';
 import {type ComparedFigure, comparisonOf, obstaclesOf, probeAt, stretchOf} from '../../results/years/comparison.js';
 import {doneSinceLast} from '../../results/years/events.js';
 import {words} from '../../words/index.js';
-import {eventText, placeLabel} from '../../words/step-text.js';
+import {eventText} from '../../words/step-text.js';
 import {line, type Shown} from '../shown-lines.js';
 
 const daysInYear = 365.25;
@@ -73,7 +73,7 @@ function trendOfRadius({place, radiusMm, points}: RadiusHistory): Shown[] {
 	const {drifts, noTrend, seasonOpen, withTemperature} = words.years.longRun;
 	const trend = trendOf(points.map(({date, pullPct}) => ({x: yearsSince(first.date, date), y: pullPct})));
 	if (!trend) return [];
-	const radius = {place: placeLabel(place), radiusMm};
+	const radius = {place, radiusMm};
 	const told = {...radius, checks: points.length, date: first.date};
 	const isDrift = isTrend(trend);
 	const isSeasonOpen = isDrift && !isSeasonTold(points.map(({date}) => date));
@@ -100,7 +100,7 @@ export const slopesOf = (
 /** How a figure moved, in percent of the present playing force. */
 export const movedOf = ({figure, place, radiusMm, playingMn, change}: ComparedFigure) => ({
 	figure,
-	place: placeLabel(place),
+	place,
 	radiusMm,
 	movedPct: (100 * change.differenceMn) / playingMn,
 	uncertaintyPct: (100 * change.uncertaintyMn) / playingMn,

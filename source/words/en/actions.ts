@@ -1,7 +1,7 @@
 import type {Foretold, SuspectOutcome} from '../../results/foretold.js';
 import type {NextAction} from '../../results/next-action.js';
 import {listed, mm, percent} from '../numbers.js';
-import {forceWithWay} from './figures.js';
+import {asJudged, forceWithWay} from './figures.js';
 import {remedies} from './remedies.js';
 
 /** Hands go to wires, linkage, pulley or bearing. */
@@ -13,9 +13,14 @@ const rounds = {
 	closing: 'the whole probe',
 } as const;
 
+const people = {technician: 'technician', owner: 'owner', maker: 'maker'} as const satisfies Record<
+	NextAction['who'],
+	string
+>;
+
 /** Who does it, and how long it takes. */
 const by = ({who, minutes}: Pick<NextAction, 'who' | 'minutes'>): string =>
-	minutes === null ? who : `${who}, about ${minutes} min`;
+	minutes === null ? people[who] : `${people[who]}, about ${minutes} min`;
 
 type Suspect = Extract<NextAction, {kind: 'suspect'}>;
 type Of = {readonly seenAt: keyof typeof rounds; readonly isDelicate: boolean};
@@ -53,12 +58,12 @@ const what = (action: NextAction): string => {
 			return `set the bias device, then probe with bias on (${who})`;
 		case 'maker':
 			return `send the arm to its maker, with the figures${
-				action.finestPct === null ? '' : `; until then set the bias to ± ${percent(action.finestPct, 1)} and no finer`
+				action.finestPct === null ? '' : `. Until then set the bias no finer than ± ${percent(action.finestPct, 1)}`
 			}`;
 		case 'leave':
 			return action.atWorst === 'good' || action.atWorst === 'usable'
 				? `put the deck back (${who}). Nothing needs repair`
-				: `treat it as ${action.atWorst === 'beyond' ? 'beyond limits' : action.atWorst} (${who}). More rounds will not decide it`;
+				: `treat it as ${asJudged[action.atWorst]} (${who}). More rounds will not decide it`;
 	}
 };
 

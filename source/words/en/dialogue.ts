@@ -17,13 +17,13 @@ const again = 'Type it again, or go back (Esc) to the other limit.';
 /** Why a series was closed. */
 const because: Sentences<BecauseValues> = {
 	'as-said': ({sentence}) => sentence,
-	'answer-changed': ({step}) => `changed: ${titled(step)}`,
+	'answer-changed': ({step}) => `'${titled(step)}' changed`,
 	'other-profile': () => 'another profile',
 	'asked-anew': () => 'asked again',
 	'left-overnight': () => 'left for twelve hours or more',
 	'put-back-between': () => 'put-back had begun',
-	'changed-while-left': ({item}) => `changed while the check was left: ${found(entries.inDoubt, item) ?? item}`,
-	remedy: ({remedy}) => `remedy: ${found(remedies, remedy)?.name ?? remedy}`,
+	'changed-while-left': ({item}) => `'${found(entries.inDoubt, item) ?? item}' changed while the check was left`,
+	remedy: ({remedy}) => `'${found(remedies, remedy)?.name ?? remedy}' was tried`,
 	'closing-off': () => 'the closing round was off',
 	'put-right-by-hand': () => 'put right by hand',
 };

@@ -2,6 +2,7 @@ import type {OffPlace, OnPlace} from '../../procedure/places.js';
 import type {SideWord, StageId} from '../../procedure/step.js';
 import type {IdOf, TickLine} from '../../procedure/step-ids.js';
 import type {DoubtItemId} from '../../procedure/steps-still.js';
+import {found} from '../speaker.js';
 
 /** The stages of a check. */
 const stages: Readonly<Record<StageId, string>> = {
@@ -84,6 +85,9 @@ const inDoubt: Readonly<Record<DoubtItemId, string>> = {
 	force: 'tracking force',
 	room: 'room temperature',
 };
+
+/** A place by its id; one that is not known here stands for itself. */
+export const placeName = (place: string): string => found(places, place) ?? place;
 
 /** What is called how, by id. */
 export const entries = {stages, places, ticks, sides, inDoubt};

@@ -1,5 +1,5 @@
 import type {WouldDecide, Zone} from '../../measures/verdict.js';
-import type {MeasuredRadius} from '../../results/figures-types.js';
+import type {AtWorst, MeasuredRadius} from '../../results/figures-types.js';
 import {decimalsFor, mm, percent, printsAsZero, rounded, span} from '../numbers.js';
 
 /** Which way the arm pushes: toward the rim, or toward the spindle. */
@@ -34,11 +34,23 @@ const rowsInWords = ({head, rows}: Table): string =>
 /** What is sure of an undecided figure, first. */
 export const sureFirst = (atWorst: Zone): string => (atWorst === 'beyond' ? 'maybe beyond' : 'usable, maybe good');
 
-/** What would decide an undecided figure. */
+/** The word for a verdict in the middle of a sentence, in a list or a table. */
+export const verdictName = {
+	good: 'good',
+	usable: 'usable',
+	beyond: 'beyond',
+	undecided: 'undecided',
+	'off-scale': 'off scale',
+} as const;
+
+/** What a figure on its limit is treated as. */
+export const asJudged: Readonly<Record<AtWorst, string>> = {...verdictName, beyond: 'beyond limits'};
+
+/** What would decide an undecided figure: after a colon, without its last full stop. */
 export const wouldDecideIt = (wouldDecide: WouldDecide, atWorst: Zone): string => {
-	if ('rounds' in wouldDecide) return `take ${wouldDecide.rounds} rounds in all; that will probably decide it`;
-	if ('finerStep' in wouldDecide) return 'read and nudge in finer steps; that will probably decide it';
-	return `it lies on the limit and more rounds will not help: treat it as ${atWorst === 'beyond' ? 'beyond limits' : atWorst}`;
+	if ('rounds' in wouldDecide) return `take ${wouldDecide.rounds} rounds in all. That will probably decide it`;
+	if ('finerStep' in wouldDecide) return 'read and nudge in finer steps. That will probably decide it';
+	return `it lies on the limit. More rounds will not help: treat it as ${asJudged[atWorst]}`;
 };
 
 /** The word for a verdict, the same everywhere. */
@@ -60,5 +72,6 @@ export const figures = {
 	rowsInWords,
 	sureFirst,
 	wouldDecideIt,
+	verdictName,
 	verdictWord,
 };

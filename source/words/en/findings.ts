@@ -2,18 +2,18 @@ import type {Limits} from '../../measures/verdict.js';
 import type {OpenFigure} from '../../results/closing-rows.js';
 import type {FindingCode, FindingValues} from '../../results/diagnose.js';
 import {type GaugeUnit, units} from '../../units.js';
-import {listed, mm, percent, plainNumber} from '../numbers.js';
+import {listed, mm, percent, plainNumber, plural} from '../numbers.js';
 import {bandAt, forceWithWay, pullAt, sideForce, sureFirst, wayOf, wouldDecideIt} from './figures.js';
 
 /** What is said of a finding. */
 type FindingWords<Values> = {
 	/** What the arm does, in one short sentence. */
 	readonly brief: string;
-	/** What was found, with value, uncertainty and limit: a whole sentence. */
+	/** What was found, with value, uncertainty and limit: in short sentences. */
 	readonly found: (values: Values) => string;
-	/** The likely cause, in the middle of a sentence; empty where the figures name none. */
+	/** The likely cause, after a colon; empty where the figures name none. */
 	readonly likely: string;
-	/** What to do next and who does it, in the middle of a sentence. */
+	/** Who does what next, in short sentences. */
 	readonly next: (values: Values) => string;
 };
 
@@ -28,56 +28,64 @@ const shares = (all: FindingValues['not-level']['shares']): string =>
 const limits = ({good, usable}: Limits): string => `good to ${plainNumber(good)} %, usable to ${plainNumber(usable)} %`;
 
 const changed = ({radii, differencePct, leastPct}: FindingValues['spring-pull']): string =>
-	`The pull is ${pulls(radii)}; less the tilt it changes by ${percent(differencePct, 1)} (allowed ${plainNumber(leastPct)} %)`;
+	`The pull is ${pulls(radii)}. Without the tilt it changes by ${percent(differencePct, 1)} (allowed ${plainNumber(leastPct)} %).`;
 const neutral = (radiusMm: number | null): string =>
-	radiusMm === null ? '' : ` (no pull at ${mm(Math.round(radiusMm))})`;
+	radiusMm === null ? '' : ` There is no pull at ${mm(Math.round(radiusMm))}.`;
 
-const wayOn = ({wanted, atWorst}: OpenFigure): string => {
+const open = ({figure, at: radius}: OpenFigure): string =>
+	figure === 'pull' ? `the pull ${pullAt(radius)}` : `the friction ${bandAt(radius)}`;
+
+const decidedBy = ({wanted, atWorst}: OpenFigure): string => {
 	if (wanted === 'three-rounds') return 'take three rounds';
-	if (wanted === 'agreement') return 'the rounds do not agree: take them again, or strike the odd one out';
+	if (wanted === 'agreement') return 'the rounds do not agree. Take them again, or strike the odd one out';
 	return wouldDecideIt(wanted, atWorst);
 };
+const wayOn = (one: OpenFigure): string =>
+	`${one.figure === 'pull' ? 'Pull' : 'Friction'} at ${mm(one.at.radiusMm)}: ${decidedBy(one)}.`;
+
+const probeAgain = 'Then probe one radius again: guard clear, hands off the deck.';
+const toMaker = 'No change: send the arm to its maker.';
+const levelFirst = 'Owner: level the armboard, then probe again.';
 
 /** What was found, in short and in full, its likely cause and what to do next, by code. */
 export const findings: {readonly [Code in FindingCode]: FindingWords<FindingValues[Code]>} = {
 	'off-scale': {
 		brief: 'A reading ran off the scale. No figure there.',
 		found: ({radiiMm, topOfScale, unit}) =>
-			`At ${at(radiiMm)} a reading reached the end of the scale, ${top(topOfScale, unit)}: no figure there.`,
+			`At ${at(radiiMm)} a reading reached the end of the scale, ${top(topOfScale, unit)}. There is no figure there.`,
 		likely: 'the deck is not level, the bias is on, or the arm has a fault',
-		next: () =>
-			'the technician looks at bias, level and leads, then probes one radius again with the leads dressed, the guard clear and hands off the deck; no change: send the arm to its maker',
+		next: () => `Technician: look at bias and level, dress the leads. ${probeAgain} ${toMaker}`,
 	},
 	moved: {
 		brief: 'Something moved while you took the rounds.',
 		found: ({movedPct, allowedPct}) =>
 			`The closing round reads ${percent(Math.abs(movedPct), 1)} farther ${wayOf(movedPct)} than the other inner rounds (allowed ${percent(allowedPct, 1)}).`,
 		likely: 'the gauge, the deck or a lead shifted',
-		next: () => 'the technician finds what moved, then probes again',
+		next: () => 'Technician: find what moved, then probe again.',
 	},
 	'tilt-explains': {
 		brief: 'The tilt of the deck makes the pull.',
 		found: ({radii, shares: made, goodPct}) =>
-			`The pull is ${pulls(radii)} (good to ${plainNumber(goodPct)} %); the tilt alone makes ${shares(made)}.`,
+			`The pull is ${pulls(radii)} (good to ${plainNumber(goodPct)} %). The tilt alone makes ${shares(made)}.`,
 		likely: 'the tilt makes the pull',
-		next: () => 'the owner levels the armboard, then probes again',
+		next: () => levelFirst,
 	},
 	'not-level': {
 		brief: 'The deck is not level. Its tilt is in every reading.',
 		found: ({shares: made, allowedPct, own}) => {
 			const without = listed(own.map((one) => `${forceWithWay(one.ownPullPct, '%', 1)} at ${mm(one.radiusMm)}`));
-			return `The tilt alone makes ${shares(made)} (allowed ${plainNumber(allowedPct)} %)${own.length === 0 ? '' : `; without it the pull would be ${without}`}.`;
+			return `The tilt alone makes ${shares(made)} (allowed ${plainNumber(allowedPct)} %).${own.length === 0 ? '' : ` Without it the pull would be ${without}.`}`;
 		},
 		likely: 'the tilt is in every reading',
-		next: () => 'the owner levels the armboard, then probes again',
+		next: () => levelFirst,
 	},
 	'pull-and-friction': {
 		brief: 'The arm sticks, and a pull pushes it too.',
 		found: ({radii, pullUsablePct, bandUsablePct}) =>
-			`The pull is ${pulls(radii)} (usable to ${plainNumber(pullUsablePct)} %); the friction is ${bands(radii)} (usable to ${plainNumber(bandUsablePct)} %).`,
-		likely: 'two causes at once; one single reading shows neither',
+			`The pull is ${pulls(radii)} (usable to ${plainNumber(pullUsablePct)} %). The friction is ${bands(radii)} (usable to ${plainNumber(bandUsablePct)} %).`,
+		likely: 'two causes at once',
 		next: ({finestPct}) =>
-			`the technician probes one radius again with the leads dressed, the guard clear and hands off the deck; no change: send the arm to its maker; until then set the bias to ± ${percent(finestPct, 1)} and no finer`,
+			`Technician: dress the leads. ${probeAgain} ${toMaker} Until then set the bias no finer than ± ${percent(finestPct, 1)}.`,
 	},
 	'constant-pull': {
 		brief: 'The same pull pushes the arm at both ends.',
@@ -85,64 +93,63 @@ export const findings: {readonly [Code in FindingCode]: FindingWords<FindingValu
 			`The pull is about the same at both ends: ${pulls(radii)} (good to ${plainNumber(goodPct)} %).`,
 		likely: "the gauge's zero, bias not off, or a lead twisted at the bearing",
 		next: ({isTurned}) =>
-			isTurned
-				? 'the technician looks whether the bias is off, then dresses the leads; inside the arm it is work for the maker'
-				: 'the technician takes one turned round, looks whether the bias is off, then dresses the leads; inside the arm it is work for the maker',
+			`Technician: ${isTurned ? 'look' : 'take one turned round. Look'} whether the bias is off, then dress the leads. Inside the arm it is work for the maker.`,
 	},
 	'spring-pull': {
 		brief: 'The pull changes over the record, like a spring.',
-		found: (values) => `${changed(values)}, and it pushes back like a spring${neutral(values.neutralRadiusMm)}.`,
+		found: (values) => `${changed(values)} It pushes back like a spring.${neutral(values.neutralRadiusMm)}`,
 		likely: 'the leads act as a spring',
-		next: () => 'the technician dresses the leads so that they hang slack at mid-record',
+		next: () => 'Technician: dress the leads so that they hang slack at mid-record.',
 	},
 	'runaway-pull': {
 		brief: 'The pull grows over the record and runs away.',
 		found: (values) =>
-			`${changed(values)}, and the farther the arm goes, the more it pushes${neutral(values.neutralRadiusMm)}.`,
+			`${changed(values)} The farther the arm goes, the more it pushes.${neutral(values.neutralRadiusMm)}`,
 		likely: 'a loop of the leads going over centre, bias still on, or a magnet',
-		next: () => 'the technician looks along the whole swing for what pulls',
+		next: () => 'Technician: look along the whole swing for what pulls.',
 	},
 	friction: {
 		brief: 'The arm sticks everywhere.',
 		found: ({radii, usablePct}) => `The friction is ${bands(radii)} (usable to ${plainNumber(usablePct)} %).`,
 		likely: 'dirt, preload, dried oil, damping left in, or a lead that rubs',
 		next: () =>
-			"the technician looks at the damping, then probes one radius again with the leads dressed, the guard clear and hands off the deck; no change: send the arm to its maker, and do not adjust a bearing without the maker's procedure",
+			`Technician: look at the damping, dress the leads. ${probeAgain} ${toMaker} Never adjust a bearing without its maker's procedure.`,
 	},
 	'friction-local': {
 		brief: 'The arm sticks more at one end.',
 		found: ({radii, differencePct, leastPct}) =>
-			`The friction is ${bands(radii)}; it differs by ${percent(differencePct, 1)} (allowed ${plainNumber(leastPct)} %).`,
+			`The friction is ${bands(radii)}. It differs by ${percent(differencePct, 1)} (allowed ${plainNumber(leastPct)} %).`,
 		likely: 'a rub, a damaged race, a lead that touches there, or the linkage of the stop',
-		next: () => 'the technician watches leads, lifter, rest and linkage along the whole swing',
+		next: () => 'Technician: watch leads, lifter, rest and linkage along the whole swing.',
 	},
 	'no-pattern': {
 		brief: 'Beyond limits, but no single cause shows.',
 		found: ({radii, pullUsablePct, bandUsablePct}) =>
-			`Beyond limits, but no single cause shows: pull ${pulls(radii)} (usable to ${plainNumber(pullUsablePct)} %), friction ${bands(radii)} (usable to ${plainNumber(bandUsablePct)} %).`,
+			`The pull is ${pulls(radii)} (usable to ${plainNumber(pullUsablePct)} %). The friction is ${bands(radii)} (usable to ${plainNumber(bandUsablePct)} %). No single cause shows.`,
 		likely: '',
 		next: () =>
-			'the technician takes rounds at one more radius, between the two, with the leads dressed, the guard clear and hands off the deck; no cause: send the arm to its maker with the figures',
+			'Technician: take rounds at one more radius, between the two: leads dressed, guard clear, hands off the deck. No cause found: send the arm to its maker with the figures.',
 	},
 	'bias-idle': {
 		brief: 'The bias device does nothing.',
-		found: ({radiiMm, leastPct}) => `The bias changes the reading by less than ${leastPct} % at ${at(radiiMm)}.`,
+		found: ({radiiMm, leastPct}) =>
+			`The bias changes the reading by less than ${plainNumber(leastPct)} % at ${at(radiiMm)}.`,
 		likely: 'its weight is not on, its thread is not hooked, or a stop is in the way',
-		next: () => 'the technician locks the arm, guard on, looks at the device and probes again',
+		next: () => 'Technician: lock the arm, guard on. Look at the device, then probe again.',
 	},
 	'bias-off-scale': {
 		brief: 'The bias drives a reading off the scale.',
 		found: ({radiiMm, topOfScale, unit}) =>
-			`With the bias on, a reading at ${at(radiiMm)} reached the end of the scale, ${top(topOfScale, unit)}: no figure there.`,
+			`With the bias on, a reading at ${at(radiiMm)} reached the end of the scale, ${top(topOfScale, unit)}. There is no figure there.`,
 		likely: 'too much bias, or a drag assumed too high',
-		next: () => 'the technician sets less bias and probes again',
+		next: () => 'Technician: set less bias, then probe again.',
 	},
 	'bias-rubs': {
 		brief: 'The bias device adds friction.',
 		found: ({onPct, offPct, radiusMm, leastPct}) =>
-			`With the bias on the friction is ${percent(onPct, 1)} at ${mm(radiusMm)}, with it off ${percent(offPct, 1)} at most (allowed ${plainNumber(leastPct)} % more).`,
+			`With the bias on the friction is ${percent(onPct, 1)} at ${mm(radiusMm)}. With the bias off it is ${percent(offPct, 1)} at most (allowed: ${plainNumber(leastPct)} % more).`,
 		likely: 'a thread or pulley that drags',
-		next: () => 'the technician cleans and aligns thread and pulley, then probes again',
+		next: () => 'Technician: clean and align thread and pulley, then probe again.',
 	},
 	'bias-uneven': {
 		brief: 'The bias does not fit the whole record.',
@@ -150,28 +157,27 @@ export const findings: {readonly [Code in FindingCode]: FindingWords<FindingValu
 			`The best setting still leaves ${listed(left.map(({radiusMm, leftPct}) => `${forceWithWay(leftPct, '%', 1)} at ${mm(radiusMm)}`))} (allowed ${plainNumber(allowedPct)} %).`,
 		likely: 'a lever that is not level over the whole record, or the angle of the thread',
 		next: () =>
-			'the technician changes thread or pulley, as far as its maker allows, until the lever is about level at every radius',
+			'Technician: change thread or pulley, as far as its maker allows, until the lever is about level at every radius.',
 	},
 	'playable-with-bias': {
 		brief: 'Bias can make up for the pull.',
 		found: ({radii, worstAfterPct, goodPct, worstAfterDragPct, drag, usablePct}) =>
-			`The pull is ${pulls(radii)}; the best bias setting leaves ${percent(worstAfterPct, 1)} at most (good to ${plainNumber(goodPct)} %), or ${percent(worstAfterDragPct, 1)} with a drag ${drag} less or more (usable to ${plainNumber(usablePct)} %).`,
+			`The pull is ${pulls(radii)}. The best bias setting leaves ${percent(worstAfterPct, 1)} at most (good to ${plainNumber(goodPct)} %). With ${plainNumber(drag)} less or more drag it leaves ${percent(worstAfterDragPct, 1)} at most (usable to ${plainNumber(usablePct)} %).`,
 		likely: 'a steady pull',
-		next: () => 'the technician sets the bias so; the arm may be played, and the pull cured later',
+		next: () => 'Technician: set the bias so. The arm may be played, and the pull cured later.',
 	},
 	undecided: {
 		brief: 'A figure is undecided.',
-		found: ({open, pullLimits, bandLimits}) =>
-			`Undecided is ${listed(open.map((one) => `${one.figure === 'pull' ? `the pull ${pullAt(one.at)}` : `the friction ${bandAt(one.at)}`} (${sureFirst(one.atWorst)})`))}; pull ${limits(pullLimits)}; friction ${limits(bandLimits)}.`,
+		found: ({open: all, pullLimits, bandLimits}) =>
+			`Undecided ${plural(all.length, {one: 'is', other: 'are'})} ${listed(all.map((one) => `${open(one)} (${sureFirst(one.atWorst)})`))}. Limits of the pull: ${limits(pullLimits)}. Limits of the friction: ${limits(bandLimits)}.`,
 		likely: '',
-		next: ({open}) =>
-			`the technician decides it: ${open.map((one) => `${one.figure === 'pull' ? 'pull' : 'friction'} at ${mm(one.at.radiusMm)}: ${wayOn(one)}`).join('; ')}`,
+		next: ({open: all}) => `Technician: decide it. ${all.map(wayOn).join(' ')}`,
 	},
 	sound: {
 		brief: 'The arm swings freely.',
 		found: ({radii, atWorst, pullLimits, bandLimits}) =>
-			`The arm is ${atWorst === 'good' ? 'good' : 'usable or better'}: pull ${pulls(radii)} (${limits(pullLimits)}), friction ${bands(radii)} (${limits(bandLimits)}).`,
+			`The arm is ${atWorst === 'good' ? 'good' : 'usable or better'}. The pull is ${pulls(radii)} (${limits(pullLimits)}). The friction is ${bands(radii)} (${limits(bandLimits)}).`,
 		likely: '',
-		next: () => 'the owner leaves the arm as it is',
+		next: () => 'Owner: leave the arm as it is.',
 	},
 };

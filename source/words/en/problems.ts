@@ -19,7 +19,7 @@ const lineLeft = {
 		lifter: 'Lower the lifter until light shows under the tube.',
 		rest: 'Turn the clip of the rest away.',
 		screws: 'Lock the arm, guard on. Hold the headshell and tighten by hand.',
-		air: 'Close the lid, switch fan and heating off, wait for still air.',
+		air: 'Take the lid off. Switch fan and heating off. Wait for still air.',
 		static: 'Touch bare earthed metal, and brush the mat.',
 	},
 } as const satisfies Record<ProblemValues['lines-left']['list'], Readonly<Record<string, string>>>;
@@ -92,8 +92,11 @@ export const problems: Sentences<ProblemValues> = {
 	'force-off-target': ({carriedMn, playingMn, offPct, allowedPct}) =>
 		`${inUnit(carriedMn, 'gf')} is ${percent(Math.abs(offPct), decimalsApart(offPct, allowedPct, 0))} off the playing force of ${inUnit(playingMn, 'gf')} (allowed ${plainNumber(allowedPct)} %). Is the guard on? Was the scale empty when zeroed?`,
 	'stylus-height': ({stylusMm, side, lowMm, highMm}) =>
-		`${mm(stylusMm)} is too ${side}. Wanted: ${plainNumber(lowMm)} to ${mm(highMm)} above the surface.`,
-	'guard-too-near': ({guardMm}) => `The gap under the guard is ${rounded(guardMm, 1)} mm. Wanted: more than 0.5 mm.`,
+		`The stylus is too ${side}, ${mm(stylusMm)} above the surface. Wanted: ${plainNumber(lowMm)} to ${mm(highMm)}.`,
+	'guard-gap-off': ({guardMm, side, lowMm, highMm}) =>
+		`The gap under the guard is ${inUnit(guardMm, 'mm', 1)}: ${side === 'low' ? 'too low' : 'too high'}. Wanted: ${plainNumber(lowMm, 1)} to ${inUnit(highMm, 'mm', 1)}.`,
+	'guard-too-near': ({guardMm}) =>
+		`The gap under the guard is ${inUnit(guardMm, 'mm', 1)}: too low. Wanted: more than 0.5 mm.`,
 	'closing-off-scale': () => 'Something moved: the closing round is off scale, the inner rounds were not. Probe again.',
 	'closing-moved': ({movedPct}) =>
 		`Something moved: the closing round is ${percent(Math.abs(movedPct), 2)} off the inner rounds. Probe again.`,

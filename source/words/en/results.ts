@@ -133,6 +133,6 @@ export const results = {
 	due: ({inDays}: Pick<DueArm, 'inDays'>): string => {
 		if (inDays === 0) return 'due today';
 		const days = plural(Math.abs(inDays), {one: '1 day', other: `${Math.abs(inDays)} days`});
-		return inDays < 0 ? `due for ${days}` : `in ${days}`;
+		return inDays < 0 ? `overdue by ${days}` : `in ${days}`;
 	},
 };

@@ -2,12 +2,13 @@ import type {ChangeVerdict} from '../../measures/change.js';
 import type {Trend} from '../../measures/trend.js';
 import {dayText} from '../dates.js';
 import {listed, mm, percent, plainNumber, printsAsZero, rounded, span} from '../numbers.js';
+import {placeName} from './entries.js';
 import {forceWithWay, sideForce} from './figures.js';
 
 /** A figure at a radius, and how it moved since an earlier check, in percent of the playing force. */
 type Moved = {
 	readonly figure: 'pull' | 'band';
-	/** What the radius is called. */
+	/** By its id. */
 	readonly place: string;
 	readonly radiusMm: number;
 	readonly movedPct: number;
@@ -37,8 +38,12 @@ function sizeOfChange(moved: Moved): string {
 	return printsAsZero(moved.movedPct, 1) ? size : `${size} ${wayOfChange(moved)}`;
 }
 
-const atRadius = ({place, radiusMm}: AtRadius): string => `at the ${place} radius (${mm(radiusMm)})`;
+const atRadius = ({place, radiusMm}: AtRadius): string => `at the ${placeName(place)} radius (${mm(radiusMm)})`;
 const nameOf = (moved: Moved): string => `${moved.figure === 'pull' ? 'pull' : 'friction'} ${atRadius(moved)}`;
+
+/** Several figures, each with its size. */
+const sizes = (figures: readonly Moved[]): string =>
+	figures.map((one) => `${nameOf(one)} ${sizeOfChange(one)}`).join('; ');
 
 /** A slope: '0.52 % ± 0.07 %'; without the ± where that would be printed as zero. */
 const slopeText = ({slope, slopeUncertainty}: Trend): string =>
@@ -81,7 +86,7 @@ const comparison = {
 	moved: ({date, verdict, ...moved}: Since & Moved & {readonly verdict: ChangeVerdict}) =>
 		`The ${nameOf(moved)} ${moved.figure === 'pull' ? 'moved' : 'became'} ${sizeOfChange(moved)} since ${dayText(date)}: ${verdicts[verdict]}.`,
 	unchanged: ({date, figures}: Since & {readonly figures: readonly Moved[]}) =>
-		`Not changed since ${dayText(date)}: ${listed(figures.map((one) => `${nameOf(one)}, ${sizeOfChange(one)}`))}.`,
+		`Not changed since ${dayText(date)}: ${sizes(figures)}.`,
 	doneBetween: ({what}: {readonly what: readonly string[]}) => `Between the two: ${listed(what)}.`,
 	done: ({what}: {readonly what: readonly string[]}) =>
 		`Between the two: ${listed(what)}. The trend starts again here.`,
@@ -102,19 +107,19 @@ const longRun = {
 	withTemperature: ({trend, checks, ...radius}: TrendAt) =>
 		`Pull ${atRadius(radius)}: changes with the temperature, ${slopeText(trend)} per °C ${towardText(trend)} (${checks} checks).`,
 	step: ({what, date, figures}: Since & {readonly what: readonly string[]; readonly figures: readonly Moved[]}) =>
-		`A jump at the check of ${dayText(date)}, after ${listed(what)}: ${listed(figures.map((one) => `${nameOf(one)}, ${sizeOfChange(one)}`))}. The trend counts from there.`,
+		`A jump at the check of ${dayText(date)}, after ${listed(what)}: ${sizes(figures)}. The trend counts from there.`,
 	tooFew: ({checks, least}: {readonly checks: number; readonly least: number}) =>
 		`${checks} checks so far. A trend needs ${plainNumber(least)}.`,
 };
 
 /** The pictures of pull and hold band over time. */
 const pictures = {
-	pull: ({place, radiusMm}: AtRadius) => `pull, ${place} ${mm(radiusMm)}, up is toward the rim`,
+	pull: ({place, radiusMm}: AtRadius) => `pull, ${placeName(place)} ${mm(radiusMm)}, up is toward the rim`,
 	pullInWords: ({place, radiusMm, points, done}: HistoryAt) =>
-		`Pull at the ${place} ${mm(radiusMm)} radius over time: ${pointList(points, sideForce)}.${doneText(done)}`,
-	band: ({place, radiusMm}: AtRadius) => `friction, ${place} ${mm(radiusMm)}`,
+		`Pull ${atRadius({place, radiusMm})} over time: ${pointList(points, sideForce)}.${doneText(done)}`,
+	band: ({place, radiusMm}: AtRadius) => `friction, ${placeName(place)} ${mm(radiusMm)}`,
 	bandInWords: ({place, radiusMm, points, done}: HistoryAt) =>
-		`Friction at the ${place} ${mm(radiusMm)} radius over time: ${pointList(points, span)}.${doneText(done)}`,
+		`Friction ${atRadius({place, radiusMm})} over time: ${pointList(points, span)}.${doneText(done)}`,
 };
 
 /** Something that was done to an arm: what kind of thing, and the few words that were typed of it. */

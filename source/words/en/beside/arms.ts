@@ -47,8 +47,8 @@ export const arms = {
 			`Last check on ${dayText(date)}: ${verdict}.`,
 		noVerdict: 'No check of it came to a verdict yet.',
 		formerly: ({names}: {readonly names: readonly string[]}) => `Called ${listed(names)} before.`,
-		nextCheck: ({date, due}: Pick<DueArm, 'date'> & {readonly due: string}) =>
-			`Next check on ${dayText(date)}: ${due}.`,
+		nextCheck: ({date, inDays}: Pick<DueArm, 'date' | 'inDays'>) =>
+			`Next check on ${dayText(date)}: ${results.due({inDays})}.`,
 		noNextCheck: 'No day is set for the next check.',
 		aside: 'Set aside: checks do not offer it, and nothing is due.',
 		deckOpen: 'Deck NOT ready to play: its put-back list waits.',

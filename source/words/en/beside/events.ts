@@ -6,7 +6,7 @@ type Told = {readonly on: string; readonly what: string; readonly struckOn: stri
 /** What was done to an arm, beside its checks. */
 export const events = {
 	title: ({name}: {readonly name: string}) => `What was done to ${name}`,
-	none: 'Nothing noted yet. Note here what was done, on any day; a re-check asks too.',
+	none: 'Nothing noted yet. Note here what was done, and when. A re-check asks too.',
 	inList: ({on, what, struckOn, isNoted}: Told & {readonly isNoted: boolean}) =>
 		`${dayText(on)}: ${what}${isNoted ? '' : ' (told at the check)'}${struckOn === undefined ? '' : ` (struck out on ${dayText(struckOn)})`}`,
 	event: ({on, what}: Told) => `${dayText(on)}: ${what}`,

@@ -1,4 +1,6 @@
+import type {DueArm} from '../../../results/years/due.js';
 import {agoText} from '../ago.js';
+import {results} from '../results.js';
 
 type OfArm = {readonly arm: string};
 
@@ -10,7 +12,8 @@ export const home = {
 		`Unfinished check: ${arm}, left ${agoText(minutesAgo)} at '${step}'. Deck not ready to play.`,
 	resume: ({arm}: OfArm) => `go on with the check of ${arm}`,
 	start: 'new full check',
-	recheck: ({arm, due}: OfArm & {readonly due: string}) => `re-check ${arm} (${due})`,
+	recheck: ({arm, inDays}: OfArm & Pick<DueArm, 'inDays'>) =>
+		`re-check ${arm} (${inDays > 0 ? `due ${results.due({inDays})}` : results.due({inDays})})`,
 	past: 'past checks',
 	profiles: 'profiles of arms, cartridges and tools',
 	settings: 'settings: limits, countdown, bell',

@@ -1,24 +1,32 @@
 import type {PastCheck, PastProbe} from '../../../check/past-check.js';
 import {dayText} from '../../dates.js';
 import {mm, plainNumber, rounded, span} from '../../numbers.js';
-import {forceWithWay, sideForce} from '../figures.js';
+import {found} from '../../speaker.js';
+import {placeName} from '../entries.js';
+import {forceWithWay, sideForce, verdictName} from '../figures.js';
 
 type Kept = {readonly radiusMm: number; readonly pullPct: number; readonly bandPct: number};
 type WithUncertainty = Kept & {readonly pullUncertaintyPct: number; readonly bandUncertaintyPct: number};
 
 const notKnown = 'not known';
-const verdictOf = ({verdict}: {readonly verdict: string}): string => {
-	if (verdict === 'not-known') return notKnown;
-	return verdict === 'none' ? 'no verdict' : verdict;
+const verdictNames: Readonly<Record<string, string>> = {
+	...verdictName,
+	none: 'no verdict',
+	void: 'void',
+	'not-known': notKnown,
+	stopped: 'stopped',
+	interrupted: 'interrupted',
 };
+/** One that is not known here stands for itself. */
+const verdictOf = ({verdict}: {readonly verdict: string}): string => found(verdictNames, verdict) ?? verdict;
 
 /** Past checks: their list, one of them, and why one does not count. */
 export const past = {
 	title: 'Past checks',
 	none: 'No check on file yet.',
 	/** Which of them are shown, and what the columns of the list are. */
-	span: ({first, last, total, hasKeys}: SpanOfList) =>
-		`${first} to ${last} of ${total}${hasKeys ? '; left newer, right older' : ''}. Date, arm, verdict; then radius in mm: pull/friction in %.`,
+	span: ({first, last, total, hasKeys, hasFigures = true}: SpanOfList) =>
+		`${first} to ${last} of ${total}${hasKeys ? '; left newer, right older' : ''}.${hasFigures ? ' Date, arm, verdict. Then radius in mm: pull/friction in %.' : ' Date, arm, verdict.'}`,
 	/** Where the filter leaves none. */
 	noneSuch: 'No such check on file.',
 	filter: {
@@ -42,8 +50,8 @@ export const past = {
 	/** A check that did not come to its end, or does not count, says so in place of its verdict. */
 	state: ({outcome, verdict, voidBecause, isVoidUnknown}: StateOfPast) => {
 		if (isVoidUnknown) return notKnown;
-		if (voidBecause !== undefined) return 'void';
-		return outcome === 'complete' ? (verdict ?? 'no verdict') : outcome;
+		if (voidBecause !== undefined) return verdictOf({verdict: 'void'});
+		return verdictOf({verdict: outcome === 'complete' ? (verdict ?? 'none') : outcome});
 	},
 	/** The figures at a radius, as short as can be. */
 	figures: ({radiusMm, pullPct, bandPct}: Kept) =>
@@ -66,8 +74,8 @@ export const past = {
 		which: ({arm, date}: Pick<PastCheck, 'arm' | 'date'>) => `${arm}: compare ${dayText(date)} with which check?`,
 		title: ({arm}: Pick<PastCheck, 'arm'>) => `${arm}: two checks`,
 		columns: ({before, now}: {readonly before: string; readonly now: string}) => ['', dayText(before), dayText(now)],
-		pull: ({place}: {readonly place: string}) => `${place} pull`,
-		band: ({place}: {readonly place: string}) => `${place} friction`,
+		pull: ({place}: {readonly place: string}) => `${placeName(place)} pull`,
+		band: ({place}: {readonly place: string}) => `${placeName(place)} friction`,
 		verdict: 'verdict',
 		notMeasured: '-',
 		other: 'another check',
@@ -96,4 +104,6 @@ type SpanOfList = {
 	readonly total: number;
 	/** Keys turn the list. */
 	readonly hasKeys: boolean;
+	/** There is room for them; so where nothing else is said. */
+	readonly hasFigures?: boolean;
 };

@@ -17,8 +17,7 @@ export const practice = {
 		title: 'PRACTICE: which invented arm?',
 		about: 'Each arm has one lesson. Probe it as at the bench. At the end you see what was hidden.',
 		resume: ({arm, minutesAgo, step}: LeftOpen) => `go on with "${arm}", left ${agoText(minutesAgo)} at '${step}'`,
-		firstTry: ({name}: {readonly name: string}) =>
-			`first try, three minutes: ${name.charAt(0).toLowerCase()}${name.slice(1)}`,
+		firstTry: ({name}: {readonly name: string}) => `first try, three minutes: ${name}`,
 		hidden: 'one of them, you are not told which',
 		home: 'back to real checks',
 		leave: 'leave',

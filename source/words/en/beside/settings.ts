@@ -37,7 +37,7 @@ const faults: Readonly<Record<SettingsFault, string>> = {
 export const settings = {
 	title: 'Settings',
 	about:
-		'The limits are defaults of this program, from trade practice; no published ones were found. A change holds for new checks. A gauge not set again for each round adds 0.3 % to the ± of the pull.',
+		'The limits are defaults of this program, from trade practice. No published ones were found. A change holds for new checks. If the gauge is not set again for each round, the ± of the pull grows by 0.3 %.',
 	numbers,
 	switches,
 	texts,

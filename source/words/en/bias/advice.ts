@@ -1,6 +1,6 @@
 import type {SetBy} from '../../../procedure/bias-devices.js';
 import type {BiasFitFigures} from '../../../results/figures-types.js';
-import {inUnit, listed, percent, plainNumber, rounded} from '../../numbers.js';
+import {inUnit, percent, plainNumber, rounded} from '../../numbers.js';
 
 type BestSetting = {
 	readonly fit: BiasFitFigures;
@@ -11,40 +11,40 @@ type BestSetting = {
 
 const times = (factor: number): string => `${rounded(factor, factor < 1 ? 2 : 1)} times`;
 
-/** What the device is to be set to, in its own words. */
-function toSet({fit: {factor}, setBy, weightG}: BestSetting): string {
+/** What the device is to be set to, in its own words: a sentence, and where there is another way to do it, one more. */
+function doNow({fit: {factor}, setBy, weightG}: BestSetting): string {
 	switch (setBy) {
 		case 'weight':
 			return weightG === undefined
-				? `set the bias to ${times(factor)} as much, by weight or notch`
-				: `hang ${inUnit(weightG * factor, 'g', 1)} on in place of ${inUnit(weightG, 'g', 1)} (or ${times(factor)} as much by its notch)`;
+				? `Do this now: make the bias ${times(factor)} as strong, by weight or notch.`
+				: `Do this now: hang ${inUnit(weightG * factor, 'g', 1)} on in place of ${inUnit(weightG, 'g', 1)}. Or use the notch that makes it ${times(factor)} as strong.`;
 		case 'turning':
-			return `turn the bias ${factor > 1 ? 'up' : 'down'}, to ${times(factor)} what it is now`;
+			return `Do this now: turn the bias ${factor > 1 ? 'up' : 'down'}, to ${times(factor)} what it is now.`;
 		case 'dial':
 		case 'nothing':
-			return `set the bias to ${times(factor)} what it is now`;
+			return `Do this now: set the bias to ${times(factor)} what it is now.`;
 	}
 }
 
 /** What to do with the device next, or what a setting that was kept leaves. */
 export const advice = {
 	leaveItSo: ({frictionFloorPct}: BiasFitFigures) =>
-		`Leave it so: friction hides all below ${percent(frictionFloorPct, 1)}.`,
+		`Leave it so. Friction hides all that is smaller than ${percent(frictionFloorPct, 1)}.`,
 	noBetterStrength: 'No stronger or weaker bias does better.',
 	wrongShape: ({worstAfterPct}: BiasFitFigures) =>
 		`This device leaves ${percent(worstAfterPct, 1)} at best. It does not fit the whole record.`,
 	/** Before hands go to the device. */
 	lockFirst: 'First lock the arm, guard on. Leave the counterweight alone.',
 	bestWithoutBias: 'Do this now: take the bias off. The arm pushes outward enough.',
-	bestSetting: (best: BestSetting) => `Do this now: ${toSet(best)}.`,
+	bestSetting: doNow,
 	/** The most that was looked at. */
 	tooWeak: ({times: most}: {readonly times: number}) =>
 		`The bias is far too weak: even ${plainNumber(most)} times as much is not enough.`,
 	leftAfter: ({worstAfterPct, rmsAfterPct, frictionFloorPct}: BiasFitFigures) =>
-		`Left over at best: ${percent(worstAfterPct, 1)} at most, ${percent(rmsAfterPct, 1)} typically. Friction hides ${percent(frictionFloorPct, 1)}.`,
+		`With the best setting ${percent(worstAfterPct, 1)} is left at most, typically ${percent(rmsAfterPct, 1)}. Friction hides ${percent(frictionFloorPct, 1)}.`,
 	notTaken: ({fit, isWithoutBias}: {readonly fit: BiasFitFigures; readonly isWithoutBias: boolean}) =>
-		`Friction hides ${percent(fit.frictionFloorPct, 1)}. ${isWithoutBias ? 'No bias' : `${times(fit.factor)} this bias`} would leave ${percent(fit.worstAfterPct, 1)}.`,
+		`Friction hides ${percent(fit.frictionFloorPct, 1)}. ${isWithoutBias ? 'Without bias' : `With ${times(fit.factor)} this bias`} ${percent(fit.worstAfterPct, 1)} would be left.`,
 	otherDrags: ({best}: {readonly best: readonly {readonly drag: number; readonly factor: number}[]}) =>
-		`The drag is assumed. Best is ${listed(best.map(({drag, factor}) => `${rounded(factor, 2)} times this bias for drag ${rounded(drag, 2)}`))}. Set no finer than that.`,
+		`The drag is assumed. ${best.map(({drag, factor}) => `Drag ${rounded(drag, 2)} asks for ${rounded(factor, 2)} times this bias.`).join(' ')} Set no finer than that.`,
 	cureFirst: 'Better: first do what the verdict says, then set the bias.',
 };

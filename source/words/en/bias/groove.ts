@@ -12,7 +12,7 @@ type InGroove = {
 /** What bias means in the groove. */
 export const groove = {
 	inGroove: ({isLeaning}: {readonly isLeaning: boolean}) =>
-		`Load on inner / outer groove wall in %${isLeaning ? '; lean of the stylus' : ''}.`,
+		`Load on inner / outer groove wall in percent${isLeaning ? '; then how far the stylus leans' : ''}.`,
 	wallLoads: ({inner, outer, leanUm, leanDeg}: InGroove) =>
 		`${rounded(100 * inner, 0)} / ${rounded(100 * outer, 0)}${leanUm === undefined ? '' : `; ${rounded(leanUm, 0)} µm`}${leanDeg === undefined ? '' : ` ${inDegrees(leanDeg, 1)}`}`,
 	columns: ['no bias', 'as set', 'best'],

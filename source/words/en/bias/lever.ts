@@ -30,13 +30,13 @@ type Gain = {
 
 const turnedText = (reads: Reads, {byDeg, isRaised, worstPct}: Turned): string =>
 	reads === 'angle'
-		? `move the guide until the thread stands ${plainNumber(Math.abs(byDeg))}° ${byDeg > 0 ? 'wider' : 'narrower'} to the stub: ${percent(worstPct, 1)} at most`
-		: `${isRaised ? 'shorten' : 'lengthen'} the thread until the lever stands ${hours(byDeg)} ${isRaised ? 'higher' : 'lower'} on the clock: ${percent(worstPct, 1)} at most`;
+		? `move the guide until the thread stands ${plainNumber(Math.abs(byDeg))}° ${byDeg > 0 ? 'wider' : 'narrower'} to the stub. That leaves ${percent(worstPct, 1)} at most`
+		: `${isRaised ? 'shorten' : 'lengthen'} the thread until the lever stands ${hours(byDeg)} ${isRaised ? 'higher' : 'lower'} on the clock. That leaves ${percent(worstPct, 1)} at most`;
 
 const heldText = (reads: Reads, worstPct: number): string =>
 	reads === 'clock'
-		? `move the pulley, as far as its maker allows, so that the thread runs nearer to the pivot; the lever then stays about level; hang on more weight: ${percent(worstPct, 1)} at most`
-		: `move the guide farther from the arm, so that the thread stays about square to the stub: ${percent(worstPct, 1)} at most`;
+		? `move the pulley, as far as its maker allows, so that the thread runs nearer to the pivot. The lever then stays about level. Hang on more weight. That leaves ${percent(worstPct, 1)} at most`
+		: `move the guide farther from the arm, so that the thread stays about square to the stub. That leaves ${percent(worstPct, 1)} at most`;
 
 type Doubt = LeverChange & {readonly reads: Reads};
 
@@ -50,10 +50,16 @@ export const lever = {
 		`${reads === 'clock' ? 'The lever' : 'The thread'} lets ${rounded(100 * least, 0)} to ${rounded(100 * most, 0)} % of the weight act. Skating asks for ${rounded(100 * askedShare, 0)} to 100 %.`,
 	doubt: ({reads, fromMm, toMm, measuredPct, expectedPct, openPct}: Doubt) => {
 		const part = reads === 'clock' ? 'lever' : 'thread';
-		return `The ${part} does not explain the bias: from ${plainNumber(fromMm)} to ${mm(toMm)} the bias should ${moves(expectedPct)}, but the readings make it ${moves(measuredPct)} (± ${percent(openPct, 1)}). Read the ${part} and the limits again before you move pulley or thread.`;
+		return `The ${part} does not explain the bias. From ${plainNumber(fromMm)} to ${mm(toMm)} the bias should ${moves(expectedPct)}. The readings make it ${moves(measuredPct)} (± ${percent(openPct, 1)}). Read ${part} and limits again before you move pulley or thread.`;
 	},
 	gain: ({reads, nowPct, isKept, turned, heldPct}: Gain) =>
-		`${isKept ? 'For another time: the' : 'The'} best setting leaves ${percent(nowPct, 1)}. To leave less, ${[...(turned ? [turnedText(reads, turned)] : []), ...(heldPct === undefined ? [] : [heldText(reads, heldPct)])].join('; or ')}.${isKept ? '' : ' Then probe again.'}`,
+		[
+			`The best setting leaves ${percent(nowPct, 1)}.`,
+			[...(turned ? [turnedText(reads, turned)] : []), ...(heldPct === undefined ? [] : [heldText(reads, heldPct)])]
+				.map((way, index) => `${index > 0 ? 'Another way' : isKept ? 'For another time' : 'To leave less'}: ${way}.`)
+				.join(' '),
+			...(isKept ? [] : ['Then probe again.']),
+		].join(' '),
 	gainsNothing: 'Moving pulley or thread gains nothing.',
 	leavesLeast: ({nowPct}: {readonly nowPct: number}) =>
 		`The best setting leaves ${percent(nowPct, 1)}. With this pull no other place of pulley or thread leaves less.`,

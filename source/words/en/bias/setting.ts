@@ -1,4 +1,8 @@
 import {listed, mm, percent, rounded} from '../../numbers.js';
+import {gauge} from '../pages/gauge.js';
+
+/** Where the scale of the gauge ends, in its own unit. */
+type ScaleEnd = Parameters<typeof gauge.ends>[0];
 
 /** A reading as the gauge shows it, with the way the arm pushes. */
 type ShownAt = {readonly radiusMm: number; readonly shown: string};
@@ -34,19 +38,21 @@ const marksOf = ({isKept, isLeast, isChosen}: Tried): string => {
 	return marks.length === 0 ? '' : ` (${marks.join(', ')})`;
 };
 
+type Named = {readonly name: string; readonly isKept: boolean};
+const nameOf = ({name, isKept}: Named): string => `Bias setting ${name}.${isKept ? ' It was kept.' : ''}`;
+
 const aims = {wanted: 'Wanted here', best: 'Best with this device'};
 
 /** The settings that were read, and what the gauge is to show. */
 export const setting = {
-	name: ({name, isKept}: {readonly name: string; readonly isKept: boolean}) =>
-		`Bias setting ${isKept ? 'kept: number ' : ''}${name}`,
-	leaves: ({name, isKept, leftPct}: {readonly name: string; readonly isKept: boolean; readonly leftPct: number}) =>
-		`Bias setting ${isKept ? 'kept: number ' : ''}${name}. It leaves ${percent(leftPct, 1)} at most.`,
+	name: nameOf,
+	leaves: ({leftPct, ...one}: Named & {readonly leftPct: number}) =>
+		`${nameOf(one)} It leaves ${percent(leftPct, 1)} at most.`,
 	drag: (taken: DragTaken) => `Drag ${dragTaken(taken)}.`,
 	wantedOnGauge: ({middles}: {readonly middles: readonly ShownAt[]}) =>
 		`With the right bias the middle on the gauge is ${listedAt(middles)}.`,
 	tried: (tried: Tried) =>
-		`Setting ${tried.name}: ${tried.leftPct === undefined ? 'no figures' : `leaves ${percent(tried.leftPct, 1)} at most`}${marksOf(tried)}`,
+		`Setting ${tried.name}. ${tried.leftPct === undefined ? 'No figures' : `It leaves ${percent(tried.leftPct, 1)} at most`}${marksOf(tried)}.`,
 	noFigures: 'No figures with the bias on yet.',
 	noBest: 'No best setting: read two radii, and make sure the bias acts.',
 	columns: {wanted: 'wanted', read: 'read', alone: 'bias alone', left: 'left over', setGaugeTo: 'set gauge to'},
@@ -54,17 +60,21 @@ export const setting = {
 	wasSetTo: ({text}: {readonly text: string}) => `It was set to: ${text}.`,
 	aimShown: ({of, shows}: {readonly of: keyof typeof aims; readonly shows: string}) =>
 		`${aims[of]}: the gauge shows ${shows}.`,
-	aimBeyondTop: ({of, middle, end}: {readonly of: keyof typeof aims; readonly middle: string; readonly end: string}) =>
-		`${aims[of]}: middle ${middle}, but ${end}.`,
+	aimBeyondTop: ({of, middle, ...end}: ScaleEnd & {readonly of: keyof typeof aims; readonly middle: string}) =>
+		`${aims[of]}: middle ${middle}, but ${gauge.ends(end)}.`,
 	setGaugeTo: ({middles}: {readonly middles: readonly ShownAt[]}) =>
-		`Aim, middle of both limits: ${listedAt(middles)}.`,
+		`The middle of both limits should then be ${listedAt(middles)}.`,
 	thenLimits: ({limits}: {readonly limits: readonly {radiusMm: number; inner: string; outer: string}[]}) =>
-		`Inner and outer limit are then ${limits.map(({radiusMm, inner, outer}) => `${inner} and ${outer} at ${mm(radiusMm)}`).join('; ')}.`,
-	outerBeyondTop: ({outers, end}: {readonly outers: readonly ShownAt[]; readonly end: string}) =>
-		`With the right bias the outer limit may be ${listedAt(outers)}: ${end}.`,
+		limits
+			.map(
+				({radiusMm, inner, outer}) => `At ${mm(radiusMm)} the inner limit is then ${inner}, the outer limit ${outer}.`,
+			)
+			.join(' '),
+	outerBeyondTop: ({outers, ...end}: ScaleEnd & {readonly outers: readonly ShownAt[]}) =>
+		`With the right bias the outer limit may be ${listedAt(outers)}: ${gauge.ends(end)}.`,
 	frictionFirst: ({bandPct}: {readonly bandPct: number}) =>
-		`First cure the friction: ${percent(bandPct, 1)} is beyond limits. Until then set the bias to ± ${percent(bandPct / 2, 1)} and no finer.`,
+		`First cure the friction: ${percent(bandPct, 1)} is beyond limits. Until then set the bias no finer than ± ${percent(bandPct / 2, 1)}.`,
 	torque:
-		'Wanted is 100 times drag times the sine of the angle between groove and the line from stylus to pivot. Bias must cancel that torque.',
+		'Wanted, in percent: 100 × drag × sin(a). The angle a lies between the groove and the line from stylus to pivot. Bias must cancel that torque.',
 	noDevice: 'This arm has no bias device. Only its own pull acts against skating.',
 };

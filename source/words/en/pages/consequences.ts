@@ -1,5 +1,5 @@
 import {dayText} from '../../dates.js';
-import {inUnit, mm, percent, plainNumber} from '../../numbers.js';
+import {inUnit, listed, mm, percent, plainNumber} from '../../numbers.js';
 
 type Clearance = {readonly lowMm: number; readonly highMm: number; readonly nowMm: number | undefined};
 
@@ -14,8 +14,8 @@ export const consequences = {
 	carried: ({carriedMn, playingMn}: {carriedMn: number; playingMn: number}) =>
 		`The gauge will carry ${inUnit(carriedMn, 'gf')} = ${inUnit(carriedMn, 'mN')} (${percent((100 * carriedMn) / playingMn, 1)} of the playing force).`,
 	guardUnseen: ({guardMn}: {guardMn: number}) =>
-		`That includes the guard, ${inUnit(guardMn, 'gf')}, left out by the scale.`,
-	guardAlone: ({guardMn}: {guardMn: number}) => `The guard alone is ${inUnit(guardMn, 'gf')} of it.`,
+		`That includes the guard, ${inUnit(guardMn, 'gf')}, which the scale left out.`,
+	guardAlone: ({guardMn}: {guardMn: number}) => `${inUnit(guardMn, 'gf')} of that is the guard.`,
 	guardHangs: ({depthMm}: {depthMm: number}) => `The guard hangs ${mm(depthMm)} below the stylus.`,
 	guardClear: ({gapMm}: {gapMm: number}) => `Keep more than ${mm(gapMm)} free under the guard.`,
 	stylus: (clearance: Clearance) => window('stylus', clearance),
@@ -28,6 +28,13 @@ export const consequences = {
 		mark === undefined ? `${isAsked ? '❯' : '·'} ${text}` : text,
 	wasItNotSo: 'Was it wrong while you took the rounds? Type n first: a new series begins.',
 	nextCheck: ({date}: {date: string}) => `Next check: ${dayText(date)}`,
+	/** What was answered with y and n, and line by line. */
+	answered: {
+		yes: 'yes',
+		no: 'no',
+		allDone: 'all lines done',
+		left: ({lines}: {lines: readonly string[]}) => `not done: ${listed(lines)}`,
+	},
 	answer: ({title, typed}: {title: string; typed: string}) => `${title}: ${typed}`,
 	/** Several together; a line does not break within one that is short. */
 	answers: ({answers}: {answers: readonly string[]}) =>

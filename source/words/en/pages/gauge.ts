@@ -1,6 +1,6 @@
 import type {ZeroFigures} from '../../../results/figures-types.js';
 import {type GaugeUnit, units} from '../../../units.js';
-import {decimalsFor, listed, mm, plainNumber, rounded, stepDecimals} from '../../numbers.js';
+import {decimalsFor, mm, plainNumber, rounded, stepDecimals, withSign} from '../../numbers.js';
 import {forceWithWay} from '../figures.js';
 
 /** A gauge as it is read; its end and its readings in its own unit. */
@@ -69,17 +69,18 @@ export const gauge = {
 		isHandForce: boolean;
 	}) => {
 		const {label} = units[unit];
-		const does = [
-			...(times === undefined ? [] : [`carries ${rounded(times, 2)} times that force`]),
+		return [
+			playing === undefined
+				? 'Figures are percent of the playing force.'
+				: `Figures are percent of the playing force, ${plainNumber(playing)} ${label}.`,
+			...(times === undefined ? [] : [`The gauge carries ${rounded(times, 2)} times that force.`]),
 			...(zero === undefined
 				? []
 				: [
-						`shows ${forceWithWay(zero, label, Math.min(2, stepDecimals(Number(zero.toFixed(2)))))} when nothing touches it`,
+						`When nothing touches it, the gauge shows ${forceWithWay(zero, label, Math.min(2, stepDecimals(Number(zero.toFixed(2)))))}.`,
 					]),
-		];
-		return `Figures are percent of the playing force${playing === undefined ? '' : `, ${plainNumber(playing)} ${label}`}${
-			does.length === 0 ? '' : `; the gauge ${listed(does)}`
-		}.${isHandForce ? ' Out and in: how the arm pushes.' : ''}`;
+			...(isHandForce ? ['Out and in: how the arm pushes.'] : []),
+		].join(' ');
 	},
 	/** The zero of the gauge in its own sign, and how it was found. */
 	zero: ({
@@ -99,10 +100,10 @@ export const gauge = {
 		const {label} = units[unit];
 		const decimals =
 			uncertainty === null ? Math.min(stepDecimals(Number(size.toPrecision(2))), 20) : decimalsFor(uncertainty);
-		return `Zero of the gauge, ${sources[source]}: ${rounded(size, decimals)} ${label}${side === undefined ? '' : ` ${side}`}${
+		return `Zero of the gauge, ${sources[source]}: ${withSign(side === 'minus' ? -size : size, decimals)} ${label}${
 			uncertainty === null ? '' : ` ± ${rounded(uncertainty, decimals)} ${label}`
-		}; taken off every reading.`;
+		}. It is taken off every reading.`;
 	},
 	zeroUnchecked:
-		'Zero of the gauge not checked. It may be half a percent off, or a step; the ± of the pull counts that.',
+		'Zero of the gauge not checked. It may be half a percent off, or one step. The ± of the pull includes that.',
 };

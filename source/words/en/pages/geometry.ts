@@ -1,5 +1,5 @@
 import type {NullRadii} from '../../../measures/layouts.js';
-import {inUnit, mm, plainNumber, rounded} from '../../numbers.js';
+import {inUnit, mm, rounded} from '../../numbers.js';
 
 type Reach = {readonly leastMm: number; readonly mostMm: number};
 type Layout = {
@@ -44,7 +44,7 @@ export const geometry = {
 	}) =>
 		`Worked out: pivot distance ${inUnit(pivotDistanceMm, 'mm')}, overhang ${rounded(overhangMm, 1)} mm, offset ${inUnit(offsetDeg, 'deg')}${typedDeg === undefined ? '' : ` (you typed ${inUnit(typedDeg, 'deg')})`}.`,
 	forInformation: ({outermostMm, innermostMm}: {outermostMm: number; innermostMm: number}) =>
-		`For information. Outermost and innermost groove taken as ${plainNumber(outermostMm)} and ${mm(innermostMm)}.`,
+		`For information. Outermost groove taken at ${mm(outermostMm)}, innermost at ${mm(innermostMm)}.`,
 	columns: {name: 'in mm', nulls: 'null radii', overhang: 'overhang'},
 	cells: {name, nulls, overhang},
 	layout: (layout: Layout) => `${name(layout)}: null radii ${nulls(layout)}, overhang ${overhang(layout)} mm.`,

@@ -34,7 +34,7 @@ export const levelFound = {
 	lower: ({axis, tiltDeg, mmPer100}: {axis: keyof typeof axes; tiltDeg: number; mmPer100: number}) =>
 		`Lower the ${tiltDeg > 0 ? axes[axis].plus : axes[axis].minus} by ${rounded(mmPer100, 1)} mm per 100 mm between the feet.`,
 	errorsDiffer: ({apartDeg}: {apartDeg: number}) =>
-		`The level's own error differs by ${inDegrees(apartDeg, 2)} across and along. Was a side mistyped?`,
+		`Across and along, the level's own error differs by ${inDegrees(apartDeg, 2)}. Was a side mistyped?`,
 	fine: 'Level: fine.',
 	passes: 'Level: passes.',
 	fails: 'Level: does not pass.',

@@ -9,11 +9,14 @@ const outcomes: Readonly<Record<Outcome, string>> = {
 	interrupted: 'interrupted, deck not ready to play',
 };
 
+type Ended = {readonly outcome: Outcome; readonly putBackOn: string | undefined};
+const endedHow = ({outcome, putBackOn}: Ended): string =>
+	putBackOn === undefined ? outcomes[outcome] : `interrupted, deck put back on ${dayText(putBackOn)}`;
+
 /** A filed check. */
 export const record = {
-	outcome: ({outcome, putBackOn}: {outcome: Outcome; putBackOn: string | undefined}) =>
-		putBackOn === undefined ? outcomes[outcome] : `interrupted; put back on ${dayText(putBackOn)}`,
-	heading: ({date, outcome}: {date: string; outcome: string}) => `Check of ${dayText(date)}: ${outcome}`,
+	outcome: endedHow,
+	heading: ({date, ...ended}: Ended & {date: string}) => `Check of ${dayText(date)}: ${endedHow(ended)}`,
 	deckNotReady: 'Deck not ready to play.',
 	nextCheck: ({date, because}: {date: string; because: string}) => `Next check: ${dayText(date)}. ${because}`,
 	id: ({id, isPractice}: {id: string; isPractice: boolean}) =>

@@ -3,7 +3,7 @@ import type {VerdictLimits} from '../../../procedure/facts.js';
 import type {MeasuredRadius} from '../../../results/figures-types.js';
 import {type GaugeUnit, units} from '../../../units.js';
 import {percent, plainNumber, plural, span} from '../../numbers.js';
-import {bandAt, pullAt, sideForce, sureFirst, wouldDecideIt} from '../figures.js';
+import {bandAt, pullAt, sideForce, sureFirst, verdictName, wouldDecideIt} from '../figures.js';
 
 type Taken = {
 	readonly number: number;
@@ -34,7 +34,7 @@ const limitInQuestion = (atWorst: Zone, goodPct: number, usablePct: number): str
 	atWorst === 'beyond' ? `usable to ${plainNumber(usablePct)} %` : `good to ${plainNumber(goodPct)} %`;
 
 const verdictOf = (verdict: Zone | 'undecided', atWorst: Zone): string =>
-	verdict === 'undecided' ? sureFirst(atWorst) : verdict;
+	verdict === 'undecided' ? sureFirst(atWorst) : verdictName[verdict];
 
 type Judged = {readonly figures: MeasuredRadius; readonly limits: VerdictLimits};
 
@@ -89,5 +89,5 @@ export const roundsTaken = {
 	somethingMoved: (closing: Closing) => `Something moved. ${off(closing)} (${allowed(closing)}). Probe again.`,
 	nothingMoved: (closing: Closing) => `Nothing moved. ${off(closing)} (${allowed(closing)}).`,
 	cannotTell: ({pullGoodPct, ...closing}: Closing & {pullGoodPct: number}) =>
-		`${off(closing)}. The rounds scatter too much to tell whether something moved: allowed would be ${percent(closing.allowedPct, 2)}, more than a good pull of ${plainNumber(pullGoodPct)} %.`,
+		`${off(closing)}. The rounds scatter too much to tell whether something moved. Allowed would be ${percent(closing.allowedPct, 2)}, more than a good pull of ${plainNumber(pullGoodPct)} %.`,
 };

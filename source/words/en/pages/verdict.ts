@@ -1,16 +1,16 @@
 import type {BetweenRadii, Figures, MeasuredRadius, RadiusFigures} from '../../../results/figures-types.js';
-import {listed, mm, percent, plainNumber, rounded, span, withUncertainty} from '../../numbers.js';
-import {entries} from '../entries.js';
-import {bandAt, forceWithWay, pullAt, sideForce, sureFirst, verdictWord} from '../figures.js';
+import {listed, mm, percent, plainNumber, printsAsZero, rounded, span, withUncertainty} from '../../numbers.js';
+import {entries, placeName} from '../entries.js';
+import {bandAt, forceWithWay, pullAt, sideForce, sureFirst, verdictName, verdictWord} from '../figures.js';
 
 /** A value with its uncertainty. */
 type Sized = readonly [value: number, uncertainty: number];
 
 /** A verdict on one figure in a word or two, what is sure first. */
 const judged = (verdict: MeasuredRadius['pullVerdict'], atWorst: MeasuredRadius['pullAtWorst']): string =>
-	verdict === 'undecided' ? sureFirst(atWorst) : verdict;
+	verdict === 'undecided' ? sureFirst(atWorst) : verdictName[verdict];
 
-const offScale = 'off scale';
+const offScale = verdictName['off-scale'];
 const radius = ({place, radiusMm}: Pick<RadiusFigures, 'place' | 'radiusMm'>): string =>
 	`${entries.places[place]} ${mm(radiusMm)}`;
 const pull = (one: MeasuredRadius): string => sideForce(one.pullPct, one.pullUncertaintyPct);
@@ -20,9 +20,9 @@ type Row = {readonly name: string; readonly pull: string; readonly band: string}
 
 const lean = (found: {readonly micrometres: Sized; readonly degrees: Sized | null} | 'none' | undefined): string => {
 	if (found === undefined) return '';
-	if (found === 'none') return '; stylus does not lean';
+	if (found === 'none') return ' The stylus does not lean.';
 	const {micrometres, degrees} = found;
-	return `; stylus leans ${withUncertainty(...micrometres, ' µm')}${degrees ? ` (${withUncertainty(...degrees, '°')})` : ''}`;
+	return ` The stylus leans ${withUncertainty(...micrometres, ' µm')}${degrees ? ` (${withUncertainty(...degrees, '°')})` : ''}.`;
 };
 
 /** What a check came to. */
@@ -91,18 +91,19 @@ export const verdict = {
 		leans: Parameters<typeof lean>[0];
 	}) => {
 		const {breakawayPct, torqueMicroNm, tiltSharePct, tiltShareUncertaintyPct, wallShare} = figures;
-		return `${radius(figures)}: breakaway ± ${percent(breakawayPct, 1)}, torque ${forceWithWay(torqueMicroNm, 'µN·m', 0)}${
-			tiltSharePct === null ? '' : `; pull from the tilt ${sideForce(tiltSharePct, tiltShareUncertaintyPct ?? 0)}`
-		}; load on inner and outer groove wall ${percent(100 * wallShare.inner, 1)} and ${percent(100 * wallShare.outer, 1)}${lean(leans)}.`;
+		const tilt = tiltSharePct === null ? '' : ` Tilt: ${sideForce(tiltSharePct, tiltShareUncertaintyPct ?? 0)}.`;
+		return `${radius(figures)}. Breakaway: ± ${percent(breakawayPct, 1)} starts the arm. Pull as torque: ${forceWithWay(torqueMicroNm, 'µN·m', 0)}.${tilt} Load on groove walls: inner ${percent(100 * wallShare.inner, 1)}, outer ${percent(100 * wallShare.outer, 1)}.${lean(leans)}`;
 	},
 	between: ({en, differs, torqueSlopeMicroNmPerDeg, neutralRadiusMm}: BetweenRadii) =>
-		`From radius to radius the pull ${differs ? 'changes' : 'shows no change'} (E_n ${rounded(en, 2)}; above 1 is a change). The torque changes by ${rounded(torqueSlopeMicroNmPerDeg, 2)} µN·m per degree of swing${
-			neutralRadiusMm === null ? '' : `; no pull at ${rounded(neutralRadiusMm, 0)} mm`
-		}.`,
+		[
+			`${differs ? 'The pull changes over the record' : 'The pull shows no change over the record'}: the difference is ${rounded(en, 2)} times its ± (E_n; above 1 counts).`,
+			`Per degree of swing the torque changes by ${rounded(torqueSlopeMicroNmPerDeg, 2)} µN·m${printsAsZero(torqueSlopeMicroNmPerDeg, 2) || torqueSlopeMicroNmPerDeg > 0 ? '' : ' (minus: it pushes back)'}.`,
+			...(neutralRadiusMm === null ? [] : [`There is no pull at ${rounded(neutralRadiusMm, 0)} mm.`]),
+		].join(' '),
 	bands: {
 		label: ({place, radiusMm}: MeasuredRadius) => `${entries.places[place]} ${plainNumber(radiusMm)}`,
 		before: ({place}: MeasuredRadius) => `before ${entries.places[place]}`,
-		last: ({place}: {place: string}) => `last ${place}`,
+		last: ({place}: {place: string}) => `last ${placeName(place)}`,
 		at: (one: MeasuredRadius) => `${entries.places[one.place]} radius: pull ${pullAt(one)}; friction ${bandAt(one)}.`,
 	},
 	series: {

@@ -33,7 +33,7 @@ const within = (isWithin: boolean | undefined, yes: string, no: string): string 
 export const truth = {
 	unknownArm: ({arm}: {readonly arm: string}) =>
 		`This version of the program has no arm "${arm}". What it hides is not known.`,
-	hidden: ({arm}: {readonly arm: LessonId}) => `What was hidden: ${arms[arm].name.toLowerCase()}`,
+	hidden: ({arm}: {readonly arm: LessonId}) => `What was hidden: ${arms[arm].name}.`,
 	notProbed: 'The probe is not finished. There is nothing to compare.',
 	again: ({arm, extent, seed}: {readonly arm: string; readonly extent: string; readonly seed: number}) =>
 		`Same arm, same draught and trembling: armdrift practice --on ${arm} --extent ${extent} --seed ${seed}`,
@@ -42,7 +42,9 @@ export const truth = {
 		`After one round the scatter is assumed, so the ± is less sure than 95 %. Here it held ${held} of ${of}.`,
 	stillOff: ({mostPct, floorPct}: {readonly mostPct: number; readonly floorPct: number}) =>
 		`As set, the bias still left ${percent(mostPct, 1)} at most. Friction hides ${percent(floorPct, 1)}.`,
-	named: ({finding}: {readonly finding: string}) => `Your check found it: ${finding}`,
+	/** By its likely cause; what was found where the figures name none. */
+	named: ({likely, found}: {readonly likely: string; readonly found: string}) =>
+		`Your check found it: ${likely === '' ? found : `${likely}.`}`,
 	cured: 'Your check does not show it: you put it right before.',
 	showsWithBias: "It shows only with the bias on. At the verdict choose 'set the bias against skating'.",
 	notNamed: 'Your check did not find it. Take more rounds, or do what stands below.',
@@ -68,5 +70,5 @@ export const truth = {
 	isWithin: ({isWithin}: Pick<Compared, 'isWithin'>) => within(isWithin, 'yes', 'no'),
 	madeOf: ({place, wirePct, tiltPct, biasPct}: MadeOf) =>
 		`The hidden pull at the ${entries.places[place]} radius: leads ${forceWithWay(wirePct, '%', 1)}, tilt ${forceWithWay(tiltPct, '%', 1)}${biasPct === 0 ? '' : `, bias ${forceWithWay(biasPct, '%', 1)}`}.`,
-	outside: 'By chance one hidden value in twenty lies outside its ±. More do, if you do not keep to the advice below.',
+	outside: 'By chance one hidden value in twenty lies outside its ±. If you do not follow the advice below, more do.',
 };

@@ -15,7 +15,7 @@ const probe = {
 const lever = {
 	ask: (at: AtRadius) =>
 		`Leave the arm on the gauge${atRadius(at)}. Where does the lever point, as a clock hand? Not seen: -.`,
-	why: 'A level lever (3:00 or 9:00) lets the whole weight act. At 30° from upright half of it acts, upright nothing. It is a guide; the readings decide.',
+	why: 'A level lever (3:00 or 9:00) lets the whole weight act. At 30° from upright half of it acts; upright none does. The readings decide.',
 	mistake: 'Reading it with the arm in its rest.',
 };
 
@@ -23,7 +23,7 @@ const lever = {
 const thread = {
 	ask: (at: AtRadius) =>
 		`Leave the arm on the gauge${atRadius(at)}. What angle do thread and stub make from above? Not seen: -.`,
-	why: 'At 90° the whole weight acts, at 30° half of it. It is a guide; the readings decide.',
+	why: 'At 90° the whole weight acts, at 30° half of it. The readings decide.',
 	mistake: 'Measuring from the arm tube, not from the stub.',
 };
 
@@ -54,7 +54,7 @@ export const biasOn = {
 		ask: 'Set the bias device. Type its notch or dial number. None: -.',
 		why: 'Each setting keeps its readings. You can go back to the best one.',
 		mistake: 'Typing only what you changed.',
-		caution: 'Lock the arm, guard on, while your hands are at the device.',
+		caution: 'Lock the arm, guard on, while your hands are at the device. Leave the counterweight alone.',
 	},
 	'bias-on': {
 		title: 'Bias on',

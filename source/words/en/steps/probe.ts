@@ -56,7 +56,7 @@ export const probe = {
 	verdict: {
 		title: 'Verdict',
 		ask: '',
-		why: 'A verdict needs the figure with its whole ± on one side of a limit. Else it is undecided, and you see what would decide it.',
+		why: 'A figure is decided when its whole ± lies on one side of a limit. If not, you see what would decide it.',
 		mistake: 'Taking undecided for bad. It tells how well you measured, not how bad the arm is.',
 	},
 } satisfies Partial<StepSentences>;

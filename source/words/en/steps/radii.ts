@@ -4,7 +4,7 @@ export const radii = {
 	'radius-inner': {
 		title: 'Inner radius',
 		ask: 'Type the inner radius, from the spindle.',
-		why: 'Keep it the same in all checks, to compare them. Near the label leads wind up and stops engage.',
+		why: 'Keep it the same in all checks, to compare them. Near the label the leads wind up and an automatic stop engages.',
 		mistake: 'Going below 75 mm with an automatic stop. Its linkage then holds the arm.',
 	},
 	'radius-outer': {

@@ -1,3 +1,4 @@
+import {mm} from '../../numbers.js';
 import type {StepSentences} from '../../step-sentences.js';
 import {deviceWords} from '../bias-devices.js';
 
@@ -20,7 +21,7 @@ export const setting = {
 		ask: ({deepGuardMm}) =>
 			deepGuardMm === undefined
 				? 'Does the mat stay on? The gauge must stand firm.'
-				: `Take the mat off: the guard hangs down over ${deepGuardMm} mm.`,
+				: `Take the mat off: the guard hangs down over ${mm(deepGuardMm)}.`,
 		why: "A deep guard touches the mat. Over a steel platter leave the mat on: the cartridge's magnet pulls.",
 		mistake: 'Taking the mat off with the stylus bare.',
 	},

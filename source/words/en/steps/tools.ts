@@ -40,7 +40,7 @@ export const tools = {
 	'gauge-turns': {
 		title: 'Turning the gauge',
 		ask: ({isInHand}) => `Can you turn the gauge end for end ${isInHand ? 'in your hand' : 'under the arm'}?`,
-		why: 'Turned, the gauge shows the pull with the other sign, its own zero with the same. One turned round tells them apart.',
+		why: 'Turned end for end, the gauge shows the pull with the other sign, but its zero with the same. One turned round tells them apart.',
 		mistake: 'Trusting a pointer at zero in the air. Under the arm its zero may shift.',
 	},
 	'gauge-scale-uncertainty': {
