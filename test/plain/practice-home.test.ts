@@ -20,7 +20,8 @@ function desk(open?: string, seenOf?: string) {
 		...memoryWorkbench(),
 		practice: bench,
 		arms: lessonArms.map(({id}) => ({id, name: words.practice.arms[id].name})),
-		unfinished: () => (open === undefined ? undefined : {arm: open, step: 'Probe', minutesAgo: 5, deck: deckAsFound}),
+		unfinished: () =>
+			open === undefined ? undefined : {arm: open, step: 'Probe', minutesAgo: 5, deck: deckAsFound, isReady: false},
 		truthSeenOf: () => seenOf,
 		resume: async () => {
 			begunWith.push('resume');

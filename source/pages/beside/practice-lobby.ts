@@ -44,8 +44,8 @@ function armsStop(desk: PracticeDesk, hasHome: boolean, notice: string | undefin
 	const seen = desk.truthSeenOf();
 	const first = desk.arms[(desk.arms.findIndex(({id}) => id === seen) + 1) % desk.arms.length];
 	const goOn: Offer<LobbyPlace> = ['resume', open && resume(open), () => ({kind: 'open', open: () => desk.resume()})];
-	const notices = [...desk.notices(), ...(notice === undefined ? [] : [notice])];
-	const shown = [line(say.notice, 'warn'), line(about), ...warnings(notices)];
+	const told = warnings(notice === undefined ? [] : [notice]);
+	const shown = [...told, line(say.notice, 'warn'), line(about), ...warnings(desk.notices())];
 	const esc = hasHome ? 'real-checks' : 'leave';
 	return offerStop<LobbyPlace>({title, shown, esc}, {kind: esc}, [
 		...(seen === undefined ? [goOn] : []),
