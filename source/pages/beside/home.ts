@@ -30,7 +30,8 @@ function firstStop(workbench: Workbench, room: FaceRoom, notice: string | undefi
 	const open = unfinished && [line(say.unfinished(unfinished), 'warn'), line(words.pages.deck.told(unfinished.deck))];
 	// What became of the last key comes first: further down a small screen would not show that anything did.
 	const told = warnings(notice === undefined ? [] : [notice]);
-	const shown = [...told, ...(open ?? [line(say.nothingOpen)]), ...warnings(workbench.notices())];
+	const preparing = open ? [] : [line(say.nothingOpen)];
+	const shown = [...told, ...(open ?? []), ...warnings(workbench.notices()), ...preparing];
 	const leave = {kind: 'leave'} as const;
 	return listStop<BesidePlace>({title: say.title(workbench), shown, esc: 'leave'}, leave, [
 		['resume', unfinished && say.resume(unfinished), () => opening(workbench, 'resume')],
