@@ -46,6 +46,8 @@ export async function converse(workbench: Workbench, start: Dialogue, lines: Lin
 			teller.forget();
 			continue;
 		}
+		// Filing is tried once more.
+		if (view.prompt.kind === 'none' && !commandOf(text)) continue;
 		const taken = unmended(asked, text, lines) ?? (await take(workbench, dialogue, asked, text));
 		if (taken.kind === 'end') return taken.end;
 		if (taken.kind === 'next') {

@@ -74,6 +74,7 @@ describe('A check that came to its end but was never filed', () => {
 		const failures = ['The disk is full.', 'The disk is full.'];
 		const {end, said} = await run(['', ''], {piped: false, failures, from: complete});
 		expect(said).toContain(faces.plain.notFiledAgain(full));
+		expect(said).not.toContain(faces.plain.wanted.nothing);
 		expect(end.kind).toBe('finished');
 	});
 });
