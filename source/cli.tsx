@@ -1,14 +1,15 @@
-import {Command, CommanderError, Option} from 'commander';
+import {type Command, CommanderError, Option} from 'commander';
 import packageJson from '../package.json' with {type: 'json'};
 import {addCommands, type ProgramFlags} from './commands/command-line.js';
+import {SpokenCommand, shown} from './commands/spoken-command.js';
 import {unforeseen} from './terminal/unforeseen.js';
 import {commandLine as say} from './words/command-line.js';
 
 /** Builds the command line. What a command needs is loaded when it runs, so that help and version are quick. */
 function commandLine(): Command {
-	const program = new Command('armdrift')
+	const program = new SpokenCommand('armdrift')
 		.description(say.about)
-		.version(packageJson.version)
+		.version(packageJson.version, '-V, --version', say.version)
 		.addOption(new Option('--arm <name>', say.arm))
 		.addOption(new Option('--data <folder>', say.data))
 		.addOption(new Option('--plain', say.plain))
@@ -16,7 +17,6 @@ function commandLine(): Command {
 		.addOption(new Option('--man', say.man))
 		.addHelpText('before', say.before)
 		.addHelpText('after', say.after)
-		.showSuggestionAfterError()
 		.exitOverride()
 		.configureOutput({outputError: (text, write) => write(`${text.trim().replace(/\s*\n\s*/g, ' ')}\n`)})
 		.allowExcessArguments()
@@ -45,9 +45,6 @@ function commandLine(): Command {
 /** Whether a word may be a command's name, or help wants their table. Else the first screen need not wait for it. */
 const mayNameCommand = (words: readonly string[]): boolean =>
 	words.some((word) => !/^-./.test(word) || /^(?:-\w*h|--help|--man)$/.test(word));
-
-/** A word from the command line, safe to print. */
-const shown = (word: string): string => word.replace(/[\p{Cc}\p{Cf}]/gu, '?').slice(0, 40);
 
 // A full disk or a reader that went away would end the process with a stack trace, were nobody listening.
 let isOutputLost = false;

@@ -5,6 +5,7 @@ import {type Document, documentJsonSchema, parseDocument} from '../results/docum
 import {documentOfCheck} from '../results/document-of-check.js';
 import {dataDirectory} from '../store/data-directory.js';
 import {codeOf} from '../store/describe-fault.js';
+import {lineOfFault} from '../store/json-fault.js';
 import {EXIT} from '../terminal/exit-paths.js';
 import {escaped} from '../visible-text.js';
 import {documentWords, faultText} from '../words/documents.js';
@@ -59,16 +60,17 @@ const readJson = async (file: string, stdin: ComputeOptions['stdin']): Promise<S
 		text = await textOf(file, stdin);
 	} catch (error) {
 		const code = codeOf(error);
+		if (code === 'EISDIR') return refusal(EXIT.cannotReadOrWrite, say.folder({name}));
 		return code === 'ENOENT'
 			? refusal(EXIT.usage, say.noFile({name}))
 			: refusal(EXIT.cannotReadOrWrite, say.notRead({name, code}));
 	}
 	if (text === undefined) return refusal(EXIT.usage, say.tooLarge({name, mostMb: LARGEST_MB}));
+	const json = text.replace(/^\uFEFF/, '');
 	try {
-		return {name, json: JSON.parse(text.replace(/^\uFEFF/, ''))};
+		return {name, json: JSON.parse(json)};
 	} catch (error) {
-		const reason = error instanceof Error ? error.message : String(error);
-		return refusal(EXIT.usage, say.notJson({name, reason: escaped(reason)}));
+		return refusal(EXIT.usage, say.notJson({name, line: lineOfFault(json, error)}));
 	}
 };
 

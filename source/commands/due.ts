@@ -58,7 +58,8 @@ export function runDue(options: DueOptions): Promise<number> {
 			const status = await giveCalendar(events, {calendar, force, quiet, now});
 			if (status !== EXIT.done) return status;
 		} else if (!quiet) {
-			const status = await printArms(within === undefined ? arms : arms.filter(isDue), reasonOf, as);
+			const wanted = within === undefined ? arms : arms.filter(isDue);
+			const status = await printArms(wanted, {reasonOf, as, within});
 			if (status !== EXIT.done) return status;
 		}
 		return arms.some(isDue) ? EXIT.due : EXIT.done;
@@ -76,8 +77,7 @@ function reasonAt(shelf: Shelf, id: string): string {
 
 async function printArms(
 	arms: readonly DueArm[],
-	reasonOf: (due: DueArm) => string,
-	as: DueOptions['as'],
+	{reasonOf, as, within}: Pick<DueOptions, 'as' | 'within'> & {readonly reasonOf: (due: DueArm) => string},
 ): Promise<number> {
 	if (as === 'json') {
 		const dataOf = (due: DueArm) => {
@@ -93,7 +93,7 @@ async function printArms(
 		say.lastCheck({date: due.last.date, because: reasonOf(due)}),
 	]);
 	if (rows.length > 0) return printOut(columns(rows));
-	sayFault(say.none);
+	sayFault(within === undefined ? say.none : say.noneWithin({days: within}));
 	return EXIT.done;
 }
 

@@ -5,7 +5,6 @@ import type {OpenWorkbench} from '../desk/open-workbench.js';
 import type {PracticeWorkbench} from '../desk/practice-workbench.js';
 import type {Environment} from '../terminal/environment.js';
 import {printable} from '../terminal/printable.js';
-import {verdictWord} from '../words/figure-text.js';
 import {words} from '../words/index.js';
 import {titleOf} from '../words/step-text.js';
 import type {Opened, PracticeDesk, PracticeDoor, PracticeOpened} from '../workbench.js';
@@ -115,7 +114,7 @@ function partingLines({workbench, goOn}: Sitting): readonly string[] {
 	if (!filed && unfinished) return [say.waiting({arm: printable(unfinished.arm, 40), step: unfinished.step, goOn})];
 	if (!filed) return [say.nothingOpen];
 	const {check, issued, outcome} = filed;
-	const said = {id: check.id, verdict: issued && verdictWord[issued.figures.verdict].toLowerCase()};
+	const said = {id: check.id, verdict: issued?.figures.verdict};
 	if (!check.practice) return [say.filed(said), outcome === 'interrupted' ? say.deckNotReady : say.deckReady];
 	const command = goOn.replace(/practice$/, `report ${check.id} --practice --as html --out practice.html`);
 	return [say.practiceFiled(said), say.practiceReport({command})];

@@ -1,5 +1,6 @@
 import stringWidth from 'string-width';
 import wrapAnsi from 'wrap-ansi';
+import {heldTogether} from '../words/held-together.js';
 import type {HelpBlock, Topic} from '../words/help-topics.js';
 
 // Longer lines are hard to read, however wide the terminal is.
@@ -16,7 +17,7 @@ export function topicText({name, title, blocks}: Topic, columns: number): string
 }
 
 function blockText(block: HelpBlock, width: number): string {
-	if (typeof block === 'string') return wrapAnsi(block, width);
+	if (typeof block === 'string') return wrapped(block, width);
 	// What is to be typed is never broken.
 	if ('lines' in block) return block.lines.map((line) => INDENT + line).join('\n');
 	return rowsText(block.rows, width);
@@ -33,8 +34,11 @@ export function rowsText(rows: readonly (readonly [string, string])[], width: nu
 		.join('\n');
 }
 
+/** No line ends between a number and its unit, but the blank there is an ordinary one. */
+const wrapped = (text: string, width: number): string => wrapAnsi(heldTogether(text), width).replaceAll('\u00a0', ' ');
+
 const hanging = (text: string, width: number, at: number): string =>
-	wrapAnsi(text, Math.max(1, width - at))
+	wrapped(text, Math.max(1, width - at))
 		.split('\n')
 		.map((line) => ' '.repeat(at) + line)
 		.join('\n');

@@ -7,13 +7,20 @@ import type {Codec} from '../store/context.js';
 import {openStore} from '../store/open-store.js';
 import {storeText} from '../words/store-text.js';
 
+/** What a schema wanted, as an id: its own, or the kind of value; empty where no such word says it. */
+const wantedBy = (issue: z.core.$ZodIssue): string => {
+	if (issue.message === 'instant' || issue.message === 'finite-number') return issue.message;
+	if (issue.code === 'invalid_type') return issue.expected;
+	return issue.code === 'too_small' && issue.origin === 'number' && !issue.inclusive ? 'positive' : '';
+};
+
 /** Turns a schema into what the store asks of its contents. */
 const codec = <S extends z.core.$ZodType>(schema: S): Codec<z.output<S>> => ({
 	parse: (json) => {
 		const parsed = z.safeParse(schema, json);
 		if (parsed.success) return {ok: true, value: parsed.data};
 		const [issue] = parsed.error.issues;
-		return {ok: false, misfit: {at: issue?.path.map(String).join('.') ?? '', why: issue?.message ?? 'unreadable'}};
+		return {ok: false, misfit: {at: issue?.path.map(String).join('.') ?? '', why: issue ? wantedBy(issue) : ''}};
 	},
 });
 

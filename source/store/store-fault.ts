@@ -26,7 +26,7 @@ export type ThingValues = {
 };
 export type Thing = Said<ThingValues>;
 
-/** Content that is not of its form: at which key (none: all of it), and what the schema has to say. */
+/** Content that is not of its form: at which key (none: all of it), and the id of what was wanted there, if it has one. */
 export type Misfit = {readonly at: string; readonly why: string};
 
 /** What is wrong with the content of a file. Lines are counted from 1. */

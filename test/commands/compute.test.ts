@@ -5,7 +5,7 @@ import {Readable} from 'node:stream';
 import {afterAll, describe, expect, it} from 'vitest';
 import {type ComputeOptions, printedOf, runCompute} from '../../source/commands/compute.js';
 import {documentJsonSchema} from '../../source/results/document.js';
-import {anything, withAnything, words} from '../helpers/said.js';
+import {words} from '../helpers/said.js';
 import {example} from '../results/example.js';
 
 const folder = mkdtempSync(join(tmpdir(), 'compute-'));
@@ -121,9 +121,7 @@ describe('compute with bad input', () => {
 		const file = fileWith('not.json', 'arm: 233\n\u001b[2J');
 		const {status, stdout, stderr} = await run({file});
 		expect({status, stdout}).toEqual({status: 2, stdout: ''});
-		expect(linesOf(stderr)).toEqual([
-			expect.stringMatching(`^${withAnything(words.commands.compute.notJson({name: file, reason: anything})).source}$`),
-		]);
+		expect(linesOf(stderr)).toEqual([words.commands.compute.notJson({name: file, line: 1})]);
 		expect(stderr.trimEnd()).not.toMatch(/\p{Cc}/u);
 	});
 

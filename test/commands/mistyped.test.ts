@@ -34,6 +34,54 @@ it('Where none is near, all are named', () => {
 	for (const name of ['list', 'paths', 'completion']) expect(stderr).toContain(name);
 });
 
+it.each<[string, readonly string[], string]>([
+	['a word that is missing', ['import'], commandLine.missingArgument({command: 'import', argument: 'file'})],
+	['a value that is missing', ['list', '--arm'], commandLine.missingValue({flags: '--arm <name>'})],
+	['an option that must be there', ['export'], commandLine.missingOption({option: '--as', choices: ['json', 'csv']})],
+	['a word too many', ['recheck', 'north', 'deck'], commandLine.tooManyWords({word: 'deck'})],
+	[
+		'an option that is near another one',
+		['list', '--veridct', 'good'],
+		commandLine.unknownOption({option: '--veridct', meant: '--verdict', command: 'list'}),
+	],
+	[
+		'an option that is near one of the program',
+		['--plian'],
+		commandLine.unknownOption({option: '--plian', meant: '--plain', command: undefined}),
+	],
+	[
+		'an option that is near none',
+		['list', '-x'],
+		commandLine.unknownOption({option: '-x', meant: undefined, command: 'list'}),
+	],
+	[
+		'a choice that is none',
+		['list', '--as', 'xml'],
+		commandLine.notTaken({
+			name: '--as',
+			typed: 'xml',
+			because: commandLine.choiceWanted({choices: ['text', 'json']}),
+		}),
+	],
+	[
+		'an argument that is no choice',
+		['completion', 'tcsh'],
+		commandLine.notTaken({
+			name: '<shell>',
+			typed: 'tcsh',
+			because: commandLine.choiceWanted({choices: ['bash', 'zsh', 'fish']}),
+		}),
+	],
+	[
+		'a number that is none',
+		['list', '--limit', '0\u001b[2J'],
+		commandLine.notTaken({name: '--limit', typed: '0?[2J', because: commandLine.wholeNumber({least: 1})}),
+	],
+])('%s is refused with 2 and one sentence of this program', (_, args, sentence) => {
+	const {status, stdout, stderr} = run(...args);
+	expect([status, stdout, stderr]).toEqual([2, '', `${sentence}\n`]);
+});
+
 it('Two letters that changed places are one slip, two that are wrong in so short a word are too many', () => {
 	expect(didYouMean('lsit', ['list'])).toBe('list');
 	expect(didYouMean('lxxt', ['list'])).toBeUndefined();

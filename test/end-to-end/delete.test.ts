@@ -2,6 +2,7 @@ import fs from 'node:fs';
 import path from 'node:path';
 import {beforeAll, describe, expect, onTestFinished, test} from 'vitest';
 import {storeOf} from '../../source/desk/stored-forms.js';
+import {commandLine} from '../../source/words/command-line.js';
 import {dataFolder, fullFolder} from '../helpers/data-folders.js';
 import {folderWith} from '../helpers/filed-checks.js';
 import {anotherCopy, run} from '../helpers/plain-run.js';
@@ -126,7 +127,11 @@ describe('armdrift delete', () => {
 			['delete', '--arm', 'nord deck'],
 			deleting.unknownArm({arm: 'nord deck', meant: 'north deck'}),
 		],
-		['with --yes alone', [...twice.slice(0, 3), '--yes'], "unknown option '--yes'"],
+		[
+			'with --yes alone',
+			[...twice.slice(0, 3), '--yes'],
+			commandLine.unknownOption({option: '--yes', meant: undefined, command: 'delete'}),
+		],
 	])('%s changes nothing and says why, with status 2', (_, args, sentence) => {
 		const dataDir = folder();
 		const before = bytesIn(dataDir, 'checks');

@@ -117,7 +117,7 @@ describe('At a terminal', () => {
 			await program.answer(`${load[shell]}; echo load''ed`, 'loaded');
 			program.type('armdrift due --wi\t');
 			await program.waitFor('due --within');
-			await program.answer('0 --help', 'display help');
+			await program.answer('0 --help', commandLine.helpOption);
 			program.type('armdrift recheck no\t');
 			await program.waitFor('recheck north\\ deck');
 			program.type('\u0015armdrift recheck "no\t');

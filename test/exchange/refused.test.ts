@@ -109,8 +109,8 @@ describe('An import of a foreign file', () => {
 describe.each(exportForms)('An import of something wrong in $form names the key:', ({written, where}) => {
 	const deep = `${'['.repeat(20_000)}${']'.repeat(20_000)}`;
 	const check = (path: string) => `checks.3.record.check.${path}`;
-	/** That a check is not what is wanted at a key; why is the schema's word. */
-	const misfit = (at: string, of = where(3)) => say.misfit({where: of, at, why: ''}).slice(0, -')(.'.length - 1);
+	/** That a check is not what is wanted at a key; why is the id of what is, where it has one. */
+	const misfit = (at: string, why: string, of = where(3)) => say.misfit({where: of, at, why});
 	it.each<[string, () => string | ExportDocument, string]>([
 		[
 			'a version that is none',
@@ -119,9 +119,17 @@ describe.each(exportForms)('An import of something wrong in $form names the key:
 		],
 		['no program', () => put('program', 5), say.wanted({where: 'program', found: '5', wanted: 'text'})],
 		['a check that is none', () => put('checks.3', 'x'), say.wanted({where: where(3), found: '"x"', wanted: 'check'})],
-		['a typed text that is none', () => put(check('answers.mat.typed'), 4), misfit('record.check.answers.mat.typed')],
-		['a time that is none', () => put(check('startedAt'), '2026-02-30T10:00:00Z'), misfit('record.check.startedAt')],
-		['an unknown outcome', () => put('checks.3.record.outcome', 'x'), misfit('record.outcome')],
+		[
+			'a typed text that is none',
+			() => put(check('answers.mat.typed'), 4),
+			misfit('record.check.answers.mat.typed', 'string'),
+		],
+		[
+			'a time that is none',
+			() => put(check('startedAt'), '2026-02-30T10:00:00Z'),
+			misfit('record.check.startedAt', 'instant'),
+		],
+		['an unknown outcome', () => put('checks.3.record.outcome', 'x'), misfit('record.outcome', '')],
 		[
 			'an id that is no file name of ours',
 			() => put('checks.3.id', '../../x'),
@@ -137,14 +145,18 @@ describe.each(exportForms)('An import of something wrong in $form names the key:
 			() => put('checks.3.record.issued.figures.probe', [{place: 1}]),
 			say.notIssued({where: where(3)}),
 		],
-		['figures that are none', () => put('checks.3.record.issued.figures', 1), misfit('record.issued.figures')],
-		['a later note of another shape', () => put('checks.0.remark.void', 'yes'), misfit('remark.void', where(0))],
+		['figures that are none', () => put('checks.3.record.issued.figures', 1), misfit('record.issued.figures', '')],
+		[
+			'a later note of another shape',
+			() => put('checks.0.remark.void', 'yes'),
+			misfit('remark.void', 'object', where(0)),
+		],
 		[
 			'a profile of another kind',
 			() => put('profiles.profiles.1.kind', 'gauge'),
-			misfit('profiles.1.kind', 'profiles'),
+			misfit('profiles.1.kind', '', 'profiles'),
 		],
-		['a setting below zero', () => put('settings.settleSeconds', -1), misfit('settleSeconds', 'settings')],
+		['a setting below zero', () => put('settings.settleSeconds', -1), misfit('settleSeconds', 'positive', 'settings')],
 		[
 			'a number beyond all numbers',
 			() => written(put('checks.3.record.more', 'HUGE')).replace('"HUGE"', '1e999'),

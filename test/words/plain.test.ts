@@ -9,9 +9,6 @@ import {words} from '../helpers/said.js';
 
 const folder = path.resolve(import.meta.dirname, '../../source/words/en');
 
-/** Files whose sentences are no part of a screen: long text for reading, command lines, faults of files. */
-const elsewhere = /^(?:reports|commands)\/|^(?:documents|glossary|store|terminal)\.ts$/;
-
 /** Words and phrases that are read twice, with the plain ones. */
 const plainFor: Readonly<Record<string, string>> = {
 	anew: 'again',
@@ -79,6 +76,8 @@ function saidIn(name: string): readonly string[] {
 	const said: string[] = [];
 	const look = (node: ts.Node): void => {
 		if (ts.isImportDeclaration(node) || ts.isTypeNode(node)) return;
+		// The words that are not used, in the glossary.
+		if (ts.isPropertyAssignment(node) && node.name.getText() === 'not') return;
 		const {parent} = node;
 		const isKey = ts.isPropertyAssignment(parent ?? file) && (parent as ts.PropertyAssignment).name === node;
 		const isCompared =
@@ -99,7 +98,7 @@ function saidIn(name: string): readonly string[] {
 
 const files = readdirSync(folder, {recursive: true, encoding: 'utf8'})
 	.map((name) => name.replaceAll(path.sep, '/'))
-	.filter((name) => name.endsWith('.ts') && !elsewhere.test(name));
+	.filter((name) => name.endsWith('.ts'));
 const said = files.flatMap((name) => saidIn(name).map((text) => ({name, text})));
 
 /** Where a phrase is said, with its sentence. */
@@ -109,7 +108,7 @@ const saying = (phrase: string): readonly string[] =>
 /** Sentences of a text that have more words than that; a number is a word, a sign is none. */
 const longer = (text: string, most: number): readonly string[] =>
 	text
-		.split(/(?<=[.?!])\s+/)
+		.split(/(?<=[.?!])\s+|\n/)
 		.filter((sentence) => sentence.split(/\s+/).filter((word) => /[\p{L}\d]/u.test(word)).length > most);
 
 describe('What is to be done', () => {
@@ -137,6 +136,15 @@ describe('What is to be done', () => {
 describe('Why it is done', () => {
 	it.each(askedAtSteps)('at $id, what goes wrong and what may hurt are said in at most twenty words', ({reasons}) => {
 		expect(reasons.flatMap((text) => longer(text, 20))).toEqual([]);
+	});
+});
+
+describe('What is printed', () => {
+	const printed = files.filter((name) =>
+		/^(?:commands|reports)\/|^(?:documents|misfits|store|system|terminal)/.test(name),
+	);
+	it.each(printed)('of %s is said in at most twenty words a sentence', (name) => {
+		expect(saidIn(name).flatMap((text) => longer(text, 20))).toEqual([]);
 	});
 });
 

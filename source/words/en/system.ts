@@ -6,7 +6,7 @@ const meanings: Readonly<Record<string, (option: PlaceOption) => string>> = {
 	EDQUOT: () => 'your share of the disk is used up. Free some space, then try again.',
 	EFBIG: () => 'the system allows no file of that size. Raise the limit on file sizes, then try again.',
 	EROFS: (option) =>
-		`the disk can only be read. Make it writable or choose another folder with ${option}, then try again.`,
+		`the disk can only be read. Make it writable, then try again. Or choose another folder with ${option}.`,
 	EACCES: () => 'this user has no permission. Put the permissions of the file and its folder right, then try again.',
 	EPERM: () => 'the system does not permit it. Put the permissions of the file and its folder right, then try again.',
 	EISDIR: () => 'a folder stands where the file should be. Move that folder away, then try again.',
@@ -14,14 +14,14 @@ const meanings: Readonly<Record<string, (option: PlaceOption) => string>> = {
 	EEXIST: () => 'something else stands in its place. Move it away, then try again.',
 	ELOOP: () => 'the links on the way lead round in a circle. Put the links right, then try again.',
 	ENOENT: (option) =>
-		`a folder on the way is missing. Put it back or choose another folder with ${option}, then try again.`,
+		`a folder on the way is missing. Create it, then try again. Or choose another folder with ${option}.`,
 	ENAMETOOLONG: (option) => `the path is too long. Choose a folder with a shorter path with ${option}.`,
-	EMFILE: () => 'too many files are open. Close other programs or raise the limit (ulimit -n), then try again.',
+	EMFILE: () => 'too many files are open. Close other programs, then try again. Or raise the limit (ulimit -n).',
 	ENFILE: () => 'too many files are open. Close other programs, then try again.',
 	EBUSY: () => 'the file is in use. Close what uses it, then try again.',
 	EXDEV: () => 'the folder lies on two disks. Keep it on one disk, then try again.',
 	EIO: (option) =>
-		`the disk reports a fault. Look after the disk, then try again, or choose another one with ${option}.`,
+		`the disk reports a fault. Check the disk, then try again. Or choose a folder on another one with ${option}.`,
 };
 
 /** What an error of the system means, by its name, with the way out. */

@@ -3,10 +3,9 @@ import {meaningOf} from './system.js';
 /** The terminal: why a face cannot be shown, and how the program stopped. */
 export const terminal = {
 	noTerminal:
-		'This needs a terminal for both input and output; use --plain to answer line by line (answers may be piped), or "armdrift compute" for figures from a file.',
+		'This needs a terminal for both input and output. Without one, use --plain: you answer line by line, or from a file.',
 	folderGone: 'The folder that you work in is gone. Change to another one, then try again.',
-	tooDeep:
-		'What was read is nested too deeply to be used: it was not made by this program. Put a sound copy in its place.',
+	tooDeep: 'What was read is nested too deeply: this program did not write it. Put a sound copy in its place.',
 	/** An error of the system that came unforeseen. */
 	systemFault: ({file, code}: {readonly file: string | undefined; readonly code: string}) =>
 		`${file === undefined ? 'Something' : `"${file}"`} could not be used: ${meaningOf(code)}`,

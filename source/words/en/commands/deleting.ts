@@ -1,9 +1,15 @@
-import {listed} from '../../numbers.js';
+import {listed, plural} from '../../numbers.js';
 
-const counted = (count: number): string => `${count} check${count === 1 ? '' : 's'}`;
+const counted = (count: number): string => plural(count, {one: `${count} check`, other: `${count} checks`});
 
 /** What there is of an arm. */
 type OfArm = {readonly name: string; readonly checks: number; readonly hasProfile: boolean};
+
+/** Days of the first check and the last; one where both are the same. */
+const span = ([first, last]: readonly string[]): string => {
+	if (first === undefined) return '';
+	return last === undefined ? ` (${first})` : ` (${first} to ${last})`;
+};
 
 const partsOf = ({checks, hasProfile}: OfArm): string =>
 	listed([...(checks > 0 ? [counted(checks)] : []), ...(hasProfile ? ['its profile'] : [])]);
@@ -11,16 +17,16 @@ const partsOf = ({checks, hasProfile}: OfArm): string =>
 /** `armdrift delete`. */
 export const deleting = {
 	nameArm: 'Name the arm to delete: armdrift delete --arm NAME.',
-	nobodyToAsk: 'Nothing was deleted: without a terminal to ask at, give the name of the arm once more with --name.',
+	nobodyToAsk: 'Nothing was deleted: there is no terminal to ask at. Give the name of the arm once more with --name.',
 	inputEnded: 'Nothing was deleted: the input ended.',
 	otherName: ({given, name}: {readonly given: string; readonly name: string}) =>
-		`Nothing was deleted: "${given}" is not the name of the arm, which is "${name}".`,
+		`Nothing was deleted: the arm is called "${name}", not "${given}".`,
 	isOpen: ({name}: {readonly name: string}) =>
-		`Nothing was deleted: a check of "${name}" is open. Start armdrift and finish it, or start another one, which files it as interrupted; then delete again.`,
+		`Nothing was deleted: a check of "${name}" is open. Start armdrift and finish it, then delete again.`,
 	unknownArm: ({arm, meant}: {readonly arm: string; readonly meant: string | undefined}) =>
 		meant === undefined
-			? `Nothing was deleted: there is no arm called "${arm}"; see "armdrift list" for the arms that have checks.`
-			: `Nothing was deleted: there is no arm called "${arm}"; did you mean "${meant}"?`,
+			? `Nothing was deleted: there is no arm called "${arm}". "armdrift list" shows the arms with checks.`
+			: `Nothing was deleted: there is no arm called "${arm}". Did you mean "${meant}"?`,
 	/** What is about to go, and where it is kept. */
 	going: ({
 		days,
@@ -32,19 +38,19 @@ export const deleting = {
 		/** How many of the checks have something noted beside them. */
 		readonly remarks: number;
 	}) => {
-		const noted = remarks === 0 ? '' : `, with what is noted beside ${counted(remarks)}`;
-		return `${arm.name}: ${partsOf(arm)}${days.length === 0 ? '' : ` (${days.join(' to ')})`}${noted}.`;
+		const noted = remarks === 0 ? '' : `, with the later notes on ${counted(remarks)}`;
+		return `${arm.name}: ${partsOf(arm)}${span(days)}${noted}.`;
 	},
 	formerNames: ({names}: {readonly names: readonly string[]}) =>
 		`Called ${listed(names.map((one) => `"${one}"`))} before.`,
-	forGood: ({file}: {readonly file: string}) => `All of it goes for good, once a back-up is written to "${file}".`,
+	forGood: ({file}: {readonly file: string}) => `All of it goes for good. First a back-up is written to "${file}".`,
 	typeName: 'Type the name of the arm to delete it: ',
 	gone: (arm: OfArm) => `Deleted ${arm.name}: ${partsOf(arm)}.`,
 	wayBack: ({file, command}: {readonly file: string; readonly command: string}) =>
 		`Back-up: "${file}". To bring it back: ${command}`,
 	nothingDeleted: 'Nothing was deleted.',
 	stopped: ({file}: {readonly file: string}) =>
-		`Stopped in the middle: all of it is in the back-up "${file}", and the same command again deletes the rest.`,
+		`Stopped in the middle: the back-up "${file}" has all of it. Type the same command again to delete the rest.`,
 	backUpBroken: ({file}: {readonly file: string}) =>
-		`The back-up in "${file}" is not what was written. Look after that disk, or name another file with --backup.`,
+		`The back-up in "${file}" is not what was written. Name a file on another disk with --backup.`,
 };

@@ -1,4 +1,6 @@
-const counted = (count: number, one: string): string => `${count} ${one}${count === 1 ? '' : 's'}`;
+import {plural} from '../../numbers.js';
+
+const counted = (count: number): string => plural(count, {one: `${count} check`, other: `${count} checks`});
 
 const kinds = {arm: 'arm', cartridge: 'cartridge', tools: 'set of tools'} as const;
 
@@ -24,22 +26,22 @@ const listedParts = ({
 	settings,
 }: Parts & Partial<NewParts>): string =>
 	[
-		...(checks > 0 ? [counted(checks, 'check')] : []),
-		...(remarks > 0 ? [`later notes on ${counted(remarks, 'check')}`] : []),
-		...(profiles > 0 ? [counted(profiles, 'profile')] : []),
-		...(named > 0 ? [`names of ${counted(named, 'profile')}`] : []),
-		...(noted > 0 ? [`what was done to ${counted(noted, 'arm')}`] : []),
+		...(checks > 0 ? [counted(checks)] : []),
+		...(remarks > 0 ? [`later notes on ${counted(remarks)}`] : []),
+		...(profiles > 0 ? [plural(profiles, {one: '1 profile', other: `${profiles} profiles`})] : []),
+		...(named > 0 ? [plural(named, {one: 'names of 1 profile', other: `names of ${named} profiles`})] : []),
+		...(noted > 0 ? [plural(noted, {one: 'what was done to 1 arm', other: `what was done to ${noted} arms`})] : []),
 		...(settings ? ['the settings'] : []),
 	].join(', ');
 
 /** Exports, and what comes of them when they are imported. */
 export const exchange = {
-	tableOfCsv: 'A table goes with --as csv only.',
+	tableOfCsv: '--table goes only with --as csv.',
 	nothingFiled: ({dataDir}: {readonly dataDir: string}) =>
 		`No check is on file in "${dataDir}", so the export holds none.`,
-	openLeftOut: 'The check in progress is not in the export: it is not filed yet.',
+	openLeftOut: 'The open check is not in the export: it is not filed yet.',
 	otherInside: ({id, holds}: {readonly id: string; readonly holds: string}) =>
-		`The finished check ${id} is left out: its file holds the check ${holds}.`,
+		`Left out: the check ${id}, because its file holds the check ${holds}.`,
 
 	head: ({
 		name,
@@ -51,19 +53,20 @@ export const exchange = {
 		readonly checks: number;
 		readonly exportedAt: string;
 		readonly program: string;
-	}) => `${name}: ${counted(checks, 'check')}, exported ${exportedAt} by armdrift ${program}.`,
+	}) => `${name}: ${counted(checks)}, exported ${exportedAt} by armdrift ${program}.`,
 	nothingNew: 'Nothing in it is new.',
 	newParts: (parts: NewParts) => `New: ${listedParts(parts)}.`,
 	hereAlready: (parts: Parts) => `Here already: ${listedParts(parts)}.`,
 	added: (parts: NewParts) => `Added: ${listedParts(parts)}.`,
 	checkClash: ({id}: {readonly id: string}) =>
-		`Left out: ${id} is here with other content, and a filed check never changes.`,
-	openHere: ({id}: {readonly id: string}) => `Left out: ${id} is the check in progress here. File it first.`,
+		`Left out: the check ${id}, because another one of that id is on file here.`,
+	openHere: ({id}: {readonly id: string}) =>
+		`Left out: the check ${id}, because it is still open here. Finish it, then import again.`,
 	remarkClash: ({id}: {readonly id: string}) =>
-		`Left out: what is noted later on ${id}, because something else is noted here.`,
+		`Left out: the later notes on the check ${id}, because there are other notes here.`,
 	profileClash: ({theirs, ours}: {readonly theirs: NamedProfile; readonly ours: NamedProfile}) =>
 		theirs.name === ours.name
-			? `Left out: the ${kinds[theirs.kind]} "${theirs.name}", because one of that name is here with other answers.`
+			? `Left out: the ${kinds[theirs.kind]} "${theirs.name}", because the one here has other answers.`
 			: `Left out: the ${kinds[theirs.kind]} "${theirs.name}", because it is here as "${ours.name}".`,
 	profileNamed: ({
 		kind,
@@ -83,22 +86,22 @@ export const exchange = {
 		if (name !== here) return `Renamed: the ${kinds[kind]} "${here}" is called "${name}" now; both names find it.`;
 		return isTwofold
 			? `Two names: the ${kinds[kind]} "${name}" is called "${there}" there. It stays "${name}"; both names find it.`
-			: `Names: the ${kinds[kind]} "${name}" is found under its former names of there too.`;
+			: `Names: the ${kinds[kind]} "${name}" is now found under its former names too.`;
 	},
-	ownSettings: 'Left out: the settings, because there are settings here already.',
-	unknownKey: ({key}: {readonly key: string}) => `Left out: "${key}", which this version has no place for.`,
+	ownSettings: 'Left out: the settings, because there are settings here.',
+	unknownKey: ({key}: {readonly key: string}) => `Left out: "${key}", because this version does not know it.`,
 	addIt: 'Add what is new? y / n ',
-	nobodyToAsk: 'Nothing was added: without a terminal to ask at, use --yes.',
+	nobodyToAsk: 'Nothing was added: there is no terminal to ask at. Add --yes.',
 	nothingChanged: 'Nothing was changed.',
 	stopped: ({done, all}: {readonly done: number; readonly all: number}) =>
-		`Stopped: ${done} of ${all} checks were added. The same import again adds the rest.`,
+		`Stopped: ${done} of ${all} checks were added. Import again to add the rest.`,
 
 	/** Why an export cannot be used, behind `notUsed`. */
 	notUsed: ({file, because}: {readonly file: string; readonly because: string}) =>
-		`The export could not be used from "${file}": ${because}`,
-	notOurs: ({kind}: {readonly kind: string}) => `it is no export of this program (no "kind": "${kind}" in it).`,
-	changedMeanwhile: 'it was changed meanwhile. Start the import again.',
-	cutShort: 'its last line is missing, so it was cut short.',
+		`The export in "${file}" cannot be used: ${because}`,
+	notOurs: ({kind}: {readonly kind: string}) => `it is no export of this program (it has no "kind": "${kind}").`,
+	changedMeanwhile: 'it changed during the import. Import it again.',
+	cutShort: 'its end is missing. Export it again.',
 	wanted: ({
 		where,
 		found,
@@ -111,7 +114,7 @@ export const exchange = {
 		const wants = {
 			check: 'a check',
 			checks: 'a list of checks',
-			id: 'the id of the check in its record',
+			id: 'the id that its record has',
 			text: 'a text',
 			version: 'a whole number from 1',
 		};
@@ -123,7 +126,7 @@ export const exchange = {
 		`${where}.id: the check ${id} stands in it twice.`,
 	practice: ({where, id}: {readonly where: string; readonly id: string}) =>
 		`${where}: the check ${id} is practice on an invented arm. Take it out of the file.`,
-	notIssued: ({where}: {readonly where: string}) => `${where}.record.issued is not what is wanted here.`,
+	notIssued: ({where}: {readonly where: string}) => `${where}.record.issued is wrong.`,
 	forbiddenKey: ({where}: {readonly where: string}) => `${where} has a key "__proto__", which would be lost.`,
 	tooDeep: ({where}: {readonly where: string}) => `${where} is nested too deeply.`,
 };

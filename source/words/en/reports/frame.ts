@@ -33,7 +33,7 @@ export const frame = {
 		foot: ({id, program, day, version}: {id: string; program: string; day: string; version: string}) =>
 			`Check ${id}, made with armdrift ${program}; report written on ${day} by armdrift ${version}.`,
 		armFoot: ({id, program, day, version}: {id: string; program: string; day: string; version: string}) =>
-			`Check ${id}, made with armdrift ${program}; report written on ${day} by armdrift ${version}. The readings of each check are in its own report: armdrift report with its id.`,
+			`Check ${id}, made with armdrift ${program}; report written on ${day} by armdrift ${version}. Each check has its readings in its own report: armdrift report with its id.`,
 	},
 
 	sections: {
@@ -67,24 +67,24 @@ export const frame = {
 		beforeAndNow: 'Before and now',
 		bias: 'Bias by radius, percent of the playing force',
 		biasToBeSet: ({column}: {column: string}) =>
-			`Bias by radius, percent of the playing force; '${column}' is what this gauge itself shows in the middle of both limits`,
+			`Bias by radius, percent of the playing force. '${column}': what this gauge shows in the middle of both limits`,
 		budget: 'What the ± is made of',
 		checks: 'All checks that count, newest first',
 		curve: 'Wanted reading over the record, percent of the playing force',
-		done: 'Done meanwhile; what was told at a check stands on its day',
+		done: 'Done between checks; what a check was told stands on its day',
 		figures: 'Figures, each with its ± for 95 %; percent is of the playing force',
 		figuresAt: ({place}: {place: string}) =>
 			`Figures at the ${place} radius, percent of the playing force, each with its ± for 95 %`,
 		hidden: 'Found, and hidden, in percent',
 		lever: 'The lever on its clock face',
 		notCounted: 'On file, and in no figure above',
-		overridden: 'Overridden: gone on although it did not pass',
-		overriddenEarlier: 'Gone on although it did not pass',
+		overridden: 'Overridden: steps passed all the same',
+		overriddenEarlier: 'Steps passed all the same',
 		putBack: 'Put-back list',
 		radii: 'Pull and friction, percent of the playing force, each with its ± for 95 %',
 		ruledOut: 'Causes outside the arm, as the technician confirmed or measured them',
 		series: ({number}: {number: number}) => `Series ${number}`,
-		seriesClosed: ({number, because}: {number: number; because: string}) => `Series ${number}, closed: ${because}`,
+		seriesClosed: ({number, because}: {number: number; because: string}) => `Series ${number}, ended (${because})`,
 		seriesTakenBack: ({number}: {number: number}) => `Series ${number}: taken back, in no figure`,
 	},
 
@@ -95,7 +95,7 @@ export const frame = {
 		date: 'date',
 		done: 'what was done',
 		failed: 'what did not pass',
-		holdBand: 'friction (hold band)',
+		holdBand: 'friction',
 		id: 'id',
 		innerLimit: 'inner limit',
 		limit: 'limit',

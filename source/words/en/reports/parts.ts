@@ -38,7 +38,7 @@ export const parts = {
 		ready: 'The deck was put back and is ready to play.',
 		notReady: 'The deck is not ready to play.',
 		notReadyBesideVerdict: 'Deck not ready to play: its put-back list is not done.',
-		ended: ({outcome}: {outcome: string}) => `The check ended so: ${outcome}.`,
+		ended: ({outcome}: {outcome: string}) => `How the check ended: ${outcome}.`,
 		done: 'done',
 		notDone: 'not done',
 		leftSo: ({reason, answer}: {reason: string; answer: string}) => `left so: ${reason} (answered: ${answer})`,
@@ -52,8 +52,8 @@ export const parts = {
 		/** Beside the verdict, by the titles of the steps. */
 		spoilsReadings: ({steps}: {steps: readonly string[]}) =>
 			`Overridden, so the readings may be wrong: ${listed(steps)}.`,
-		spoilsPlay: ({steps}: {steps: readonly string[]}) => `Overridden while it was put back: ${listed(steps)}.`,
-		still: 'still\u00A0so',
+		spoilsPlay: ({steps}: {steps: readonly string[]}) => `Overridden while the deck was put back: ${listed(steps)}.`,
+		still: 'still\u00A0true',
 		earlier: ({series}: {series: number}) => `earlier, in series ${series}`,
 	},
 
@@ -86,7 +86,7 @@ export const parts = {
 	/** For the maker of the arm. */
 	maker: {
 		purpose:
-			'For the maker of the arm: the figures of one check, with all that was ruled out before it. The page does not judge who or what is to blame.',
+			'For the maker of the arm: the figures of one check, and what was ruled out. This page does not judge who or what is to blame.',
 		inWords: 'In words:',
 		radius: ({place, radiusMm}: {place: string; radiusMm: number}) => `${place} ${plainNumber(radiusMm)} mm`,
 		figures: {
@@ -120,10 +120,10 @@ export const parts = {
 			string
 		>,
 		undecided: {
-			good: 'good at worst',
-			usable: 'usable at worst',
-			beyond: 'beyond at worst',
-			'off-scale': 'off-scale at worst',
+			good: 'good',
+			usable: 'usable, maybe good',
+			beyond: 'maybe beyond',
+			'off-scale': 'maybe off scale',
 		} satisfies Record<AtWorst, string>,
 	},
 };

@@ -18,7 +18,7 @@ const beyond: Readonly<Record<Beyond, string>> = {
 /** What was tried at the bench, in words for somebody who owns the deck and does not set it up. */
 const tried: Readonly<Record<RemedyId, string>> = {
 	level: 'the deck was levelled',
-	leads: "the arm's thin wires were laid anew",
+	leads: 'the thin leads of the arm were laid again',
 	bias: 'the bias was taken right off',
 	damping: "the arm's damping was looked at",
 	force: 'the tracking force was set again',
@@ -29,15 +29,15 @@ const tried: Readonly<Record<RemedyId, string>> = {
 	'still-deck': 'the deck was kept still',
 	'gauge-zero': 'the gauge was checked',
 	'half-force': 'the arm was measured with less force',
-	'lead-loop': "the arm's thin wires were hung slack",
-	'leads-off': "the arm's thin wires were taken off for a while",
+	'lead-loop': 'the thin leads of the arm were hung slack',
+	'leads-off': 'the thin leads of the arm were taken off for a while',
 	magnet: 'steel and magnets were moved away',
 	'cartridge-weight': 'the cartridge was taken out for a while',
 	lifter: 'the lifter was set free of the arm',
 	'gauge-friction': 'the gauge was checked',
 	touching: 'whatever touched the arm was freed',
 	'along-swing': 'the whole swing was looked along',
-	repeat: 'the arm was measured again, wires laid anew',
+	repeat: 'the leads were laid again, and the arm was measured again',
 };
 
 /** The customer's sheet: no word of the trade that an owner of a deck does not know, and no ±. */
@@ -48,8 +48,8 @@ export const sheet = {
 	word: ({verdict, atWorst}: Pick<Figures, 'verdict' | 'atWorst'>) => {
 		if (verdict !== 'undecided' || atWorst === 'off-scale') return verdictWord[verdict];
 		return atWorst === 'beyond'
-			? `${verdictWord.undecided}: perhaps beyond limits`
-			: `${verdictWord[atWorst]}, perhaps better`;
+			? `${verdictWord.undecided}: maybe beyond limits`
+			: `${verdictWord[atWorst]}, maybe better`;
 	},
 	noWord: 'NOT MEASURED TO THE END',
 	/** What it means for records and stylus. */
@@ -78,18 +78,18 @@ export const sheet = {
 	},
 	done: {
 		measured: ({day}: {day: string}) =>
-			`On ${day} it was measured how the arm is pushed sideways, and how freely it moves.`,
+			`On ${day} the technician measured how the arm is pushed sideways, and how freely it moves.`,
 		level: ({passes}: {passes: boolean}) => (passes ? 'The deck stands level.' : 'The deck did not stand level.'),
 		tried: ({remedies}: {remedies: readonly RemedyId[]}) => `In between, ${listed(remedies.map((one) => tried[one]))}.`,
-		bias: ({setting}: {setting: string}) => `Bias, against the inward drag of the groove, is set: ${setting}.`,
+		bias: ({setting}: {setting: string}) => `The bias is set against the inward drag of the groove: ${setting}.`,
 		force: ({force}: {force: string}) => `The stylus now tracks with ${force}.`,
 		ready: 'The deck is put back and ready to play.',
-		overridden: 'Not every step passed: the next pages say which, and why.',
+		overridden: 'Some steps did not pass: the next pages say which, and why.',
 	},
 	next: {
 		nothing: 'Nothing has to be done.',
 		settle: 'More readings would settle what is still open.',
-		finish: 'The check is to be finished.',
+		finish: 'The check must be finished.',
 		by: {
 			owner: 'Have the deck levelled, then the arm measured again.',
 			technician: 'The technician looks for the cause, then measures again.',
