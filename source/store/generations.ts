@@ -136,7 +136,8 @@ export const createGenerations = <T>(
 			writer.forget(place.file);
 			return moveAside(thing, place.file, damage, now());
 		});
-		for (const notice of state.notices) onNotice(notice);
+		// What is saved is whole in this copy, so nothing of an older one is used.
+		for (const notice of state.notices) if (notice.id !== 'older-copy') onNotice(notice);
 		return state;
 	};
 

@@ -1,10 +1,11 @@
 import {spawnSync} from 'node:child_process';
 import {expect, it} from 'vitest';
+import {nothingToRepeat} from '../../source/desk/archive.js';
 import {didYouMean} from '../../source/desk/did-you-mean.js';
 import {commandLine} from '../../source/words/command-line.js';
 import {cleanEnvironment, freshFolder} from '../helpers/program-environment.js';
 import {PROGRAM} from '../helpers/pty.js';
-import {anything} from '../helpers/said.js';
+import {anything, words} from '../helpers/said.js';
 
 const run = (...args: readonly string[]) =>
 	spawnSync(process.execPath, [PROGRAM, ...args], {env: cleanEnvironment(freshFolder()), encoding: 'utf8'});
@@ -125,4 +126,10 @@ it.each([
 
 it('What would steer the terminal is said back so that it is seen', () => {
 	expect(run('list', '--as', '\u001B[31mred').stderr).not.toContain('\u001B');
+});
+
+it('An arm without a check that counts is not taken for a slip of its own name, nor of another one', () => {
+	const said = (arm: string, meant?: string) => words.commands.desk.nothingToRepeatOf({arm, meant});
+	expect(nothingToRepeat('north deck', ['north deck', 'north deck 2'])).toBe(said('north deck'));
+	expect(nothingToRepeat('north dekc', ['north deck'])).toBe(said('north dekc', 'north deck'));
 });
