@@ -36,3 +36,12 @@ const asUnits = (character: string): string =>
 
 /** The same with every such character escaped as JSON does it (RFC 8259 7): for what stands in a JSON document, on one line. */
 export const escaped = (text: string): string => text.replaceAll(/[\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}]/gu, asUnits);
+
+/** As long as the longest name that is kept; an id is shorter. */
+const MOST_LETTERS = 80;
+
+/** What somebody typed, as a sentence says it back: to be seen, and no more of it than tells which it was. */
+export const saidBack = (typed: string): string => {
+	const letters = [...visibleText(typed)];
+	return letters.length > MOST_LETTERS ? `${letters.slice(0, MOST_LETTERS).join('')}…` : letters.join('');
+};

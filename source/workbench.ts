@@ -44,6 +44,8 @@ export type Unfinished = {
 	readonly step: string;
 	readonly minutesAgo: number;
 	readonly deck: Deck;
+	/** Whether the deck may be played as it stands. */
+	readonly isReady: boolean;
 };
 
 /** What is on file: past checks, by arm or one by one, what is noted beside them, and profiles. */

@@ -1,4 +1,4 @@
-import {Argument, type Command, Option} from 'commander';
+import {Argument, type Command, CommanderError, Option} from 'commander';
 import {commandLine as say} from '../words/command-line.js';
 import type {PracticeExtent} from '../workbench.js';
 import type {ExportFlags} from './export.js';
@@ -31,6 +31,12 @@ export function addCommands(program: Command, version: string, run: Run): void {
 	/** The options of a command with the program's own: of two with one name, the program is the one that gets it. */
 	const all = <T>(command: Command): T & ProgramFlags => command.optsWithGlobals<T & ProgramFlags>();
 	program.helpCommand(false);
+	program.hook('preAction', async (_program, command) => {
+		// `help` has it as an option of its own.
+		if (!all(command).man || command === program || command.name() === 'help') return;
+		const {runHelp} = await import('./help.js');
+		throw new CommanderError(await runHelp(program, {topic: undefined, man: true}), 'armdrift.man', '');
+	});
 
 	add('recheck', say.recheck.about)
 		.argument('[arm]', say.recheck.arm)

@@ -7,10 +7,12 @@ import {Shelf} from '../desk/shelf.js';
 import {backupPlace, writeBackUp} from '../exchange/back-up.js';
 import {dataDirectory} from '../store/data-directory.js';
 import {EXIT, ExitPaths} from '../terminal/exit-paths.js';
+import {saidBack} from '../visible-text.js';
 import {words} from '../words/index.js';
 import {storeText} from '../words/store-text.js';
 import {canAsk, mustNotReplace, orRefuse, printLines, refuseWith, sayFault} from './print.js';
 import {removeReports} from './report-file.js';
+import {startedAs} from './seat.js';
 import {shellWord} from './shell-words.js';
 import {typedLines} from './typed-lines.js';
 
@@ -63,7 +65,8 @@ async function underLock(shelf: Shelf, arm: string, options: Options): Promise<n
 			sayFault('', say.inputEnded);
 			return EXIT.leftOpen;
 		}
-		if (!isSameText(given, found.name)) return refuseWith(say.otherName({given: given.trim(), name: found.name}));
+		if (!isSameText(given, found.name))
+			return refuseWith(say.otherName({given: saidBack(given.trim()), name: found.name}));
 		await deletion.run(found, file);
 		const command = wayBack(file, options.data);
 		return await printLines([say.gone(partsOf(found)), say.wayBack({file, command})]);
@@ -105,11 +108,11 @@ function unknownArm(shelf: Shelf, arm: string): string {
 		...shelf.all().map((row) => row.arm),
 		...shelf.profiles().flatMap(({kind, name}) => (kind === 'arm' ? [name] : [])),
 	]);
-	return say.unknownArm({arm, meant: didYouMean(arm, [...known])});
+	return say.unknownArm({arm: saidBack(arm), meant: didYouMean(arm, [...known])});
 }
 
 const wayBack = (file: string, data: string | undefined): string =>
-	['armdrift', ...(data === undefined ? [] : ['--data', shellWord(data)]), 'import', shellWord(file)].join(' ');
+	startedAs(process.env, data, `import ${shellWord(file)}`);
 
 /**
  * Takes an arm off the disk: first the back-up, whole and read back, then the checks with what is noted beside them, and

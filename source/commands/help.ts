@@ -2,6 +2,7 @@ import type {Command} from 'commander';
 import {formatISO} from 'date-fns/formatISO';
 import {didYouMean} from '../desk/did-you-mean.js';
 import {EXIT} from '../terminal/exit-paths.js';
+import {saidBack} from '../visible-text.js';
 import {topics} from '../words/help-topics.js';
 import {words} from '../words/index.js';
 import {manPage} from './man-page.js';
@@ -43,5 +44,5 @@ function overview(program: Command, columns: number): string {
 function unknown(topic: string, program: Command): string {
 	const commands = program.createHelp().visibleCommands(program);
 	const known = [...topics.map(({name}) => name), ...commands.map((one) => one.name())];
-	return say.unknown({topic, meant: didYouMean(topic, known), known});
+	return say.unknown({topic: saidBack(topic), meant: didYouMean(topic, known), known});
 }

@@ -96,6 +96,7 @@ export function planLines(name: string, file: ImportFile, plan: ImportPlan): str
 		...plan.clashes.map((id) => say.checkClash({id})),
 		...(plan.openHere === undefined ? [] : [say.openHere({id: plan.openHere})]),
 		...plan.remarkClashes.map((id) => say.remarkClash({id})),
+		...plan.remarksUnread.map(({id, fault}) => say.remarkUnread({id, sentence: storeText(fault)})),
 		...profiles.named.map(({theirs, ours, next: {kind, name}, isTwofold}) =>
 			say.profileNamed({kind, name, here: ours.name, there: theirs.name, isTwofold}),
 		),

@@ -8,6 +8,7 @@ import {COMPARED_ROWS} from '../store/history.js';
 import {markOfList} from '../store/kept-view.js';
 import {columns} from '../terminal/columns.js';
 import {EXIT} from '../terminal/exit-paths.js';
+import {saidBack} from '../visible-text.js';
 import {words} from '../words/index.js';
 import {armNamed} from './arm-named.js';
 import {jsonList} from './json-text.js';
@@ -39,7 +40,7 @@ export function printRows(
 ): Promise<number> {
 	if (verdict !== undefined && !verdictWords.includes(verdict)) {
 		const meant = didYouMean(verdict, verdictWords);
-		return Promise.resolve(refuseWith(say.unknownVerdict({verdict, meant, known: verdictWords})));
+		return Promise.resolve(refuseWith(say.unknownVerdict({verdict: saidBack(verdict), meant, known: verdictWords})));
 	}
 	const isWanted = (row: PastCheck): boolean =>
 		(verdict === undefined || (isCounted(row) && (row.verdict ?? 'none') === verdict)) &&

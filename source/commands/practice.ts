@@ -1,6 +1,7 @@
 import {didYouMean} from '../desk/did-you-mean.js';
 import {lessonArms} from '../practice/arms.js';
 import {columns} from '../terminal/columns.js';
+import {saidBack} from '../visible-text.js';
 import {words} from '../words/index.js';
 import {practiceWords} from '../words/practice.js';
 import type {PracticeExtent} from '../workbench.js';
@@ -41,7 +42,7 @@ function unknownArm(on: string): string {
 		on,
 		lessonArms.map(({id}) => id),
 	);
-	return say.noArm({arm: on, meant});
+	return say.noArm({arm: saidBack(on), meant});
 }
 
 /** `armdrift practice --arms`: the invented arms, without what they teach. */

@@ -120,14 +120,16 @@ function partingLines({workbench, goOn}: Sitting): readonly string[] {
 	return [say.practiceFiled(said), say.practiceReport({command})];
 }
 
-/** How this program was started, to be typed again: through npm, and with its data folder. */
+/** How this program was started, to be typed again: through npm or npx, with its data folder, quoted for the platform. */
 export function startedAs(
 	variables: Readonly<Record<string, string | undefined>>,
 	data: string | undefined,
 	command = '',
+	platform = process.platform,
 ): string {
 	const isNpm = variables.npm_lifecycle_event === 'start';
-	const words = `${data === undefined ? '' : ` --data ${printable(shellWord(data))}`}${command === '' ? '' : ` ${command}`}`;
+	const words = `${data === undefined ? '' : ` --data ${printable(shellWord(data, platform))}`}${command === '' ? '' : ` ${command}`}`;
 	if (isNpm) return words === '' ? 'npm start' : `npm start --${words}`;
-	return `armdrift${words}`;
+	// npx runs a program that need not be installed.
+	return `${variables.npm_command === 'exec' ? 'npx ' : ''}armdrift${words}`;
 }

@@ -46,10 +46,18 @@ export function quotedIn(text: string, quote: ShellLine['quote']): string {
 	return text.replace(/[^\w\-+.,:=@%/\u0080-\u{10FFFF}]/gu, '\\$&');
 }
 
-/** A text as one word of a command line that can be copied as it stands. */
-export const shellWord = (text: string): string => {
+/** A text as one word of a command line that can be copied as it stands into the usual shell of the platform. */
+export const shellWord = (text: string, platform: NodeJS.Platform = process.platform): string => {
+	if (platform === 'win32') return windowsWord(text);
 	const isBare = text !== '' && quotedIn(text, '') === text;
 	return isBare ? text : `'${quotedIn(text, "'")}'`;
+};
+
+// cmd.exe knows double quotes only. What it hands over is taken apart by the program: there a backslash keeps its meaning
+// except before a quote (Microsoft C, "Parsing C command-line arguments").
+const windowsWord = (text: string): string => {
+	if (/^[\w\-+.:\\/\u0080-\u{10FFFF}]+$/u.test(text)) return text;
+	return `"${text.replace(/\\*"/g, (found) => `${found.slice(0, -1)}${found.slice(0, -1)}\\"`).replace(/\\+$/, '$&$&')}"`;
 };
 
 /** Candidates as the script of a shell wants them, one a line. The shells other than bash choose and quote themselves. */

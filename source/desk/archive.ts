@@ -103,5 +103,8 @@ export class OpenArchive extends Shelf implements Archive {
 /** That an arm, or any arm, has no past check to repeat, with the way out. */
 export function nothingToRepeat(armName: string | undefined, known: readonly string[]): string {
 	const {nothingToRepeat: none, nothingToRepeatOf} = words.commands.desk;
-	return armName === undefined ? none : nothingToRepeatOf({arm: armName, meant: didYouMean(armName, known)});
+	if (armName === undefined) return none;
+	// One that is known by that very name has no check that counts, and no other one is meant.
+	const meant = known.includes(armName) ? undefined : didYouMean(armName, known);
+	return nothingToRepeatOf({arm: armName, meant});
 }

@@ -12,6 +12,7 @@ import {isSameJson} from '../store/json.js';
 import {orThrow, StoreError} from '../store/store-error.js';
 import {words} from '../words/index.js';
 import {nextCheckText} from '../words/results-text.js';
+import {storeText} from '../words/store-text.js';
 import type {Shelf} from './shelf.js';
 import type {CheckStore, Remark} from './stored-forms.js';
 
@@ -39,6 +40,8 @@ export function finishedCheck(check: Check, finishedAt: string, history: readonl
  */
 export function apartFromFiled({store, notice}: Shelf, check: Check, newId: () => string): Check {
 	const filed = check.reopened ? undefined : store.record(check.id);
+	// One that is damaged was put aside by looking at it, which is to be said; any other trouble is told by filing.
+	if (filed instanceof StoreError && filed.code === 'damaged') notice(storeText(filed.fault));
 	if (!filed || filed instanceof StoreError || isSameJson(filed.check, check)) return check;
 	const own = newId();
 	notice(words.commands.desk.filedElsewhere({filed: check.id, own}));

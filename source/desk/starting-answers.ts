@@ -2,7 +2,7 @@ import {differenceInMinutes} from 'date-fns/differenceInMinutes';
 import type {Action} from '../check/actions.js';
 import {answerOf, type Check, isSameValue} from '../check/check.js';
 import {deckOf} from '../check/deck-state.js';
-import {progressOf} from '../check/progress.js';
+import {isReadyToPlay, progressOf} from '../check/progress.js';
 import type {Profile} from '../procedure/facts.js';
 import {profileSteps, stepById} from '../procedure/index.js';
 import type {AnswerValue, ProfileKind, StepId} from '../procedure/step-ids.js';
@@ -63,6 +63,7 @@ export function unfinishedOf(check: Check, profiles: readonly Profile[], savedAt
 	const {facts, current} = progress;
 	return {
 		deck: deckOf(check, progress),
+		isReady: isReadyToPlay(progress),
 		arm: facts.text('arm-name') ?? words.commands.desk.newArm,
 		step: current ? titleOf(current.id) : words.commands.desk.itsEnd,
 		minutesAgo: differenceInMinutes(now, savedAt),

@@ -51,7 +51,8 @@ export class Addition {
 	}
 
 	async #addRemark(check: ImportedCheck): Promise<void> {
-		await this.#store.saveRemark(check.id, remarkOf(check, this.#store).remark);
+		const {isNew, remark} = remarkOf(check, this.#store);
+		if (isNew) await this.#store.saveRemark(check.id, remark);
 	}
 
 	/** So that the next list need not read every new check; it would make good what is missing here. */

@@ -65,20 +65,17 @@ export class ImportFile {
 		if (!isJson(found))
 			throw this.#export.fault(say.wanted({where, found: documentWords.shownValue(found), wanted: 'check'}));
 		for (const key of Object.keys(found)) if (!checkKeys.includes(key)) this.unknownKeys.add(key);
-		return this.#guarded(where, () => {
-			const {id, remark} = found;
-			const json = this.#upgraded('armdrift-check', 'record', found.record);
-			const record = this.#parsed(`${where}.record`, json, storedForms.record);
-			if (typeof id !== 'string' || !isCheckId(id) || record.check.id !== id)
-				throw this.#export.fault(say.wanted({where: `${where}.id`, found: documentWords.shownValue(id), wanted: 'id'}));
-			if (record.check.practice) throw this.#export.fault(say.practice({where, id}));
-			const noted = remark === undefined ? undefined : this.#upgraded('armdrift-remark', 'remark', remark);
-			if (noted !== undefined) this.#assertKept(`${where}.remark`, noted);
-			const parsed = noted === undefined ? {} : {remark: this.#parsed(`${where}.remark`, noted, storedForms.remark)};
-			if (!this.#shown.has(index) && !isShowable(record)) throw this.#export.fault(say.notIssued({where}));
-			this.#shown.add(index);
-			return {id, record, json, ...parsed};
-		});
+		const {id, remark} = found;
+		const json = this.#upgraded('armdrift-check', 'record', found.record);
+		const record = this.#parsed(`${where}.record`, json, storedForms.record);
+		if (typeof id !== 'string' || !isCheckId(id) || record.check.id !== id)
+			throw this.#export.fault(say.wanted({where: `${where}.id`, found: documentWords.shownValue(id), wanted: 'id'}));
+		if (record.check.practice) throw this.#export.fault(say.practice({where, id}));
+		const noted = remark === undefined ? undefined : this.#upgraded('armdrift-remark', 'remark', remark);
+		const parsed = noted === undefined ? {} : {remark: this.#parsed(`${where}.remark`, noted, storedForms.remark)};
+		if (!this.#shown.has(index) && !isShowable(record)) throw this.#export.fault(say.notIssued({where}));
+		this.#shown.add(index);
+		return {id, record, json, ...parsed};
 	}
 
 	/** The error for a check that stands in it twice. */
@@ -110,15 +107,7 @@ export class ImportFile {
 	#content<T>(key: 'profiles' | 'settings', codec: Codec<T>): T | undefined {
 		const value = this.#export[key];
 		if (value === undefined) return;
-		return this.#guarded(key, () => {
-			this.#assertKept(key, value);
-			return this.#parsed(key, this.#upgraded(`armdrift-${key}`, 'content', value), codec);
-		});
-	}
-
-	/** A key of that name is dropped wherever an object is made anew. Records are kept as they stand in the file. */
-	#assertKept(where: string, value: unknown): void {
-		if (JSON.stringify(value).includes('"__proto__":')) throw this.#export.fault(say.forbiddenKey({where}));
+		return this.#parsed(key, this.#upgraded(`armdrift-${key}`, 'content', value), codec);
 	}
 
 	#parsed<T>(where: string, json: unknown, codec: Codec<T>): T {
@@ -132,15 +121,6 @@ export class ImportFile {
 
 	#upgraded(kind: string, field: string, content: unknown): unknown {
 		return upgradeContent(kind, field, content, this.#export.version);
-	}
-
-	#guarded<T>(where: string, work: () => T): T {
-		try {
-			return work();
-		} catch (error) {
-			if (error instanceof RangeError) throw this.#export.fault(say.tooDeep({where}));
-			throw error;
-		}
 	}
 }
 

@@ -1,6 +1,7 @@
 import type {CheckStore, Remark} from '../desk/stored-forms.js';
 import {isSameJson} from '../store/json.js';
 import {StoreError} from '../store/store-error.js';
+import type {StoreFault} from '../store/store-fault.js';
 import type {ImportedCheck, ImportFile} from './import-file.js';
 import {type MergedProfiles, type MergedRemark, mergedProfiles, mergedRemark} from './merging.js';
 
@@ -15,11 +16,15 @@ export type ImportPlan = {
 	readonly clashes: readonly string[];
 	/** Ids of checks beside which something else is noted here. */
 	readonly remarkClashes: readonly string[];
+	/** Checks beside which nobody knows what is noted here, since its file is damaged: it is kept, and theirs is left out. */
+	readonly remarksUnread: readonly RemarkUnread[];
 	/** Id of the check in progress, where the file has it filed. */
 	readonly openHere?: string;
 	readonly profiles: MergedProfiles;
 	readonly settings: 'none' | 'new' | 'same' | 'own';
 };
+
+type RemarkUnread = {readonly id: string; readonly fault: StoreFault};
 
 export const addsNothing = ({newChecks, newRemarks, profiles, settings}: ImportPlan): boolean =>
 	newChecks.length + newRemarks.length + profiles.added.length + profiles.named.length + profiles.noted.length === 0 &&
@@ -28,8 +33,8 @@ export const addsNothing = ({newChecks, newRemarks, profiles, settings}: ImportP
 /**
  * Whether something of the file is otherwise here, so that it was left out. Settings are those of a place, and no clash.
  */
-export const hasClashes = ({clashes, remarkClashes, openHere, profiles}: ImportPlan): boolean =>
-	clashes.length + remarkClashes.length + profiles.clashes.length > 0 ||
+export const hasClashes = ({clashes, remarkClashes, remarksUnread, openHere, profiles}: ImportPlan): boolean =>
+	clashes.length + remarkClashes.length + remarksUnread.length + profiles.clashes.length > 0 ||
 	openHere !== undefined ||
 	profiles.named.some(({isTwofold}) => isTwofold);
 
@@ -59,18 +64,22 @@ export function importPlan(file: ImportFile, ids: readonly string[], store: Chec
 		else if (id !== open) newChecks.push(index);
 	}
 	return {
-		...comparedChecks(file, known, newChecks, store),
+		...comparedChecks(file, ids, {known, unknown: newChecks}, store),
 		...(open !== undefined && !here.has(open) && ids.includes(open) && {openHere: open}),
 		profiles: mergedProfiles(store.profiles().value, file.profiles),
 		settings: settingsPlan(file, store),
 	};
 }
 
-function comparedChecks(file: ImportFile, known: readonly number[], unknown: readonly number[], store: CheckStore) {
+type Places = {readonly known: readonly number[]; readonly unknown: readonly number[]};
+
+function comparedChecks(file: ImportFile, ids: readonly string[], {known, unknown}: Places, store: CheckStore) {
 	const newChecks = [...unknown];
 	const newRemarks: number[] = [];
 	const clashes: string[] = [];
 	const remarkClashes: string[] = [];
+	const remarksUnread: RemarkUnread[] = [];
+	const remarked = store.remarked();
 	let same = 0;
 	for (const index of known) {
 		const check = file.check(index);
@@ -78,20 +87,39 @@ function comparedChecks(file: ImportFile, known: readonly number[], unknown: rea
 		if (!filed) newChecks.push(index);
 		else if (isSameJson(filed.json, check.json)) {
 			same++;
-			const {isNew, clashes: remarkDiffers} = remarkOf(check, store);
+			const {isNew, clashes: remarkDiffers, unread} = remarkOf(check, store);
 			if (isNew) newRemarks.push(index);
 			if (remarkDiffers) remarkClashes.push(check.id);
+			if (unread) remarksUnread.push({id: check.id, fault: unread});
 		} else clashes.push(check.id);
 	}
-	return {newChecks, newRemarks, same, clashes, remarkClashes};
+	for (const index of newChecks) {
+		// Something is noted here beside a check that is not here, or no longer sound.
+		const id = ids[index] ?? '';
+		const unread = remarked.has(id) ? remarkOf(file.check(index), store).unread : undefined;
+		if (unread) remarksUnread.push({id, fault: unread});
+	}
+	return {newChecks, newRemarks, same, clashes, remarkClashes, remarksUnread};
 }
 
-/** What is noted beside a check here, with what the file has to note. @throws StoreError */
-export function remarkOf(
-	{id, remark: theirs = {}}: ImportedCheck,
-	store: CheckStore,
-): MergedRemark & {readonly isNew: boolean} {
-	const ours: Remark = usable(store.remark(id)) ?? {};
+type RemarkToNote = MergedRemark & {
+	readonly isNew: boolean;
+	/** Why nobody knows what is noted here, where theirs must not take its place. */
+	readonly unread?: StoreFault;
+};
+
+/**
+ * What is noted beside a check here, with what the file has to note. A damaged one may have marked the check void, so it
+ * makes way only for one that does so too, and is set aside then.
+ * @throws StoreError
+ */
+export function remarkOf({id, remark: theirs = {}}: ImportedCheck, store: CheckStore): RemarkToNote {
+	const found = store.remark(id);
+	if (found instanceof StoreError && found.code === 'damaged' && !theirs.void) {
+		const isNothing = Object.keys(theirs).length === 0;
+		return {remark: theirs, clashes: false, isNew: false, ...(isNothing ? {} : {unread: found.fault})};
+	}
+	const ours: Remark = usable(found) ?? {};
 	const merged = mergedRemark(ours, theirs);
 	return {...merged, isNew: !isSameJson(ours, merged.remark)};
 }

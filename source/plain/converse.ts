@@ -46,6 +46,8 @@ export async function converse(workbench: Workbench, start: Dialogue, lines: Lin
 			teller.forget();
 			continue;
 		}
+		// Filing is tried once more.
+		if (view.prompt.kind === 'none' && !commandOf(text)) continue;
 		const taken = unmended(asked, text, lines) ?? (await take(workbench, dialogue, asked, text));
 		if (taken.kind === 'end') return taken.end;
 		if (taken.kind === 'next') {
@@ -128,6 +130,8 @@ const takenOrTold = (dialogue: Dialogue): Taken =>
 /** An entry may be refused and yet change the check: after a long silence the conditions are asked first. */
 async function kept(workbench: Workbench, next: Dialogue): Promise<Taken> {
 	const saved = await workbench.save(next);
+	// The answer stands; that the check is not filed yet is told where that is tried once more.
+	if (!saved.ok && saved.answerSaved) return {kind: 'next', dialogue: next};
 	if (!saved.ok) return {kind: 'not-saved', sentence: say.notSavedAgain({because: saved.sentence})};
 	if (saved.finished) return {kind: 'end', end: finishedWith(saved.finished, saved.notice)};
 	return takenOrTold(afterSaving(next, saved, workbench));

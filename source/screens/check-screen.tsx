@@ -5,13 +5,15 @@ import {besideBench, viewOf} from '../pages/view.js';
 import {KEYS} from '../terminal/keys.js';
 import {useTerminalSize} from '../terminal/use-terminal-size.js';
 import {words} from '../words/index.js';
+import {wideColumns} from './arrange.js';
 import {textRows} from './body.js';
+import {deckRows} from './deck-row.js';
 import {Frame} from './frame.js';
 import {useCommands, useKeys} from './keys-context.js';
 import {layoutOf} from './layout.js';
 import {useLook} from './look.js';
 import {PromptControl} from './prompt-control.js';
-import {type CheckProps, useCheck} from './use-check.js';
+import {type CheckProps, type NotSaved, useCheck} from './use-check.js';
 import {countdownShown, useCountdown} from './use-countdown.js';
 import {useFieldKeys} from './use-field-keys.js';
 import {usePractice} from './use-practice.js';
@@ -110,7 +112,7 @@ export const CheckScreen = (props: CheckProps): ReactNode => {
 		() => check.say(words.faces.pasteCut),
 	);
 
-	if (unsaved) return <Unsaved sentence={unsaved.sentence} answerSaved={unsaved.answerSaved} width={width} />;
+	if (unsaved) return <Unsaved {...unsaved} width={width} />;
 	return (
 		<Frame head={layout.head} body={layout.body} foot={layout.foot}>
 			{isWhy ? null : (
@@ -134,20 +136,15 @@ const settles = (prompt: Prompt, typed: string, key: string): boolean =>
 	prompt.settle === true &&
 	(key === ' ' || (key === KEYS.enter && typed === '' && prompt.initial === ''));
 
-type UnsavedProps = {
-	readonly sentence: string;
-	/** The answer is on the disk; only the whole check could not be filed. */
-	readonly answerSaved: boolean;
-	readonly width: number;
-};
+type UnsavedProps = NotSaved & {readonly width: number};
 
-/** An answer that could not be put on the disk: it is kept here and can be tried again. */
-const Unsaved = ({sentence, answerSaved, width}: UnsavedProps): ReactNode => {
+/** An answer that could not be put on the disk: it is kept here and can be tried again, while the deck stands as it does. */
+const Unsaved = ({dialogue, sentence, answerSaved, width}: UnsavedProps): ReactNode => {
 	const look = useLook();
 	const {title, whatIsSaved, keys} = words.faces.unsaved[answerSaved ? 'filing' : 'answer'];
 	return (
 		<Frame
-			head={textRows(title, width, look, 'bad')}
+			head={[...textRows(title, width, look, 'bad'), ...deckRows(viewOf(dialogue), width < wideColumns, width, look)]}
 			body={[...textRows(sentence, width, look), {text: '', tone: 'plain'}, ...textRows(whatIsSaved, width, look)]}
 			foot={textRows(keys, width, look, 'dim')}
 		/>

@@ -15,7 +15,7 @@ export type CheckProps = {
 };
 
 /** What could not be put on the disk, and why. */
-type NotSaved = {
+export type NotSaved = {
 	readonly dialogue: Dialogue;
 	readonly sentence: string;
 	/** The answer is there; only the check as a whole could not be filed. */

@@ -8,6 +8,7 @@ import {syncFolder} from './folder.js';
 import type {Json} from './json.js';
 import {moveAside} from './move-aside.js';
 import {checkContent} from './plain-content.js';
+import {practiceFault} from './practice-folder.js';
 import {StoreError} from './store-error.js';
 import type {Damage, StoreFault, Thing} from './store-fault.js';
 
@@ -58,6 +59,8 @@ export const createCheckFiles = <T>(kind: keyof typeof layouts, codec: Codec<T>,
 		const json = reading.body[field];
 		const parsed = codec.parse(json);
 		if (!parsed.ok) return {state: 'damaged', damage: {id: 'content', values: parsed.misfit}};
+		const misplaced = kind === 'check' ? practiceFault(placeOf(id), json, context.dataDir) : undefined;
+		if (misplaced) return {state: 'closed', error: misplaced};
 		return {...reading, value: parsed.value, json};
 	};
 	return {

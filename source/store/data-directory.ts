@@ -30,5 +30,5 @@ export const dataDirectory = ({
 	}
 	const {parent, folder} = usualFolder({env, platform, home});
 	if (!path.isAbsolute(parent)) throw new StoreError('no-place', {id: 'home-unknown', values: {file: parent}});
-	return folder;
+	return refusePractice(folder);
 };

@@ -1,4 +1,6 @@
 import {isUtf8} from 'node:buffer';
+import {isTooDeep} from './depth.js';
+import {forbiddenKeyIn} from './forbidden-key.js';
 import {isJson, type Json} from './json.js';
 import {lineOfFault} from './json-fault.js';
 import type {Damage} from './store-fault.js';
@@ -67,7 +69,10 @@ const parseText = (bytes: Buffer): {readonly json: unknown} | {readonly damage: 
 	if (!isUtf8(bytes)) return {damage: {id: 'not-utf-8', values: {}}};
 	const text = bytes.toString('utf8');
 	try {
-		return {json: JSON.parse(text)};
+		const json: unknown = JSON.parse(text);
+		if (isTooDeep(text, json)) return {damage: {id: 'too-deep', values: {}}};
+		const at = forbiddenKeyIn(text, json);
+		return at === undefined ? {json} : {damage: {id: 'forbidden-key', values: {at}}};
 	} catch (error) {
 		return {damage: {id: 'not-json', values: {line: lineOfFault(text, error)}}};
 	}
@@ -93,7 +98,7 @@ export const openDocument = (raw: Buffer, kind: string, versions: Versions): Ope
 		return upgraded === undefined
 			? damaged({id: 'unknown-version', values: {version}})
 			: {state: 'sound', body: upgraded, checksum: String(checksum)};
-	} catch (error) {
-		return damaged({id: error instanceof RangeError ? 'too-deep' : 'not-upgraded', values: {}});
+	} catch {
+		return damaged({id: 'not-upgraded', values: {}});
 	}
 };

@@ -9,6 +9,10 @@ const DAY_MS = 86_400_000;
 /** What conf leaves behind when it is killed in the middle of a save, for the names that are ours. */
 const LEFT_OVER = /^(?:(?:draft|profiles|settings)-[ab]|part)\.json\.tmp-[0-9a-f]{16}$/;
 const LOCK_LEFT_OVER = /^lock\.(?:new|clearing)-[0-9a-f]+$/;
+/** What goes out has such a name until it is whole (`target-file.ts`). */
+const PART_LEFT_OVER = /\.part-\d+-[0-9a-z]+$/;
+/** Folders of what goes out, in the data folder. */
+const OUTGOING = ['reports', 'backups'];
 
 /** One folder after the other: Node's own way of making all at once turns for ever where the system makes none (/proc). */
 const makeFolder = (folder: string): void => {
@@ -54,10 +58,13 @@ const removeIfOld = (file: string, now: Date): void => {
 };
 
 /** Removes our own left-over files that are more than a day old. What can't be removed does no harm, so it is no fault. */
-export const sweepLeftOvers = (folder: string, now: Date): void => {
+export const sweepLeftOvers = (dataDir: string, now: Date): void => {
+	sweep(dataDir, (name) => LEFT_OVER.test(name) || LOCK_LEFT_OVER.test(name), now);
+	for (const name of OUTGOING) sweep(path.join(dataDir, name), (file) => PART_LEFT_OVER.test(file), now);
+};
+
+const sweep = (folder: string, isOurs: (name: string) => boolean, now: Date): void => {
 	try {
-		for (const name of fs.readdirSync(folder)) {
-			if (LEFT_OVER.test(name) || LOCK_LEFT_OVER.test(name)) removeIfOld(path.join(folder, name), now);
-		}
+		for (const name of fs.readdirSync(folder).filter(isOurs)) removeIfOld(path.join(folder, name), now);
 	} catch {}
 };

@@ -7,6 +7,7 @@ import type {Json} from './json.js';
 import {localTime} from './local-time.js';
 import {moveAside} from './move-aside.js';
 import {checkContent} from './plain-content.js';
+import {practiceFault} from './practice-folder.js';
 import {closeQuietly, fileMark, readPlainFile} from './read-plain-file.js';
 import type {Damage, StoreFault, Thing} from './store-fault.js';
 
@@ -119,6 +120,8 @@ export const createGenerations = <T>(
 		}
 		const [newest] = generations.sort((one, other) => other.number - one.number);
 		if (newest !== undefined) {
+			const misplaced = name === 'draft' ? practiceFault(newest.place, newest.body.content, dataDir) : undefined;
+			if (misplaced) throw misplaced;
 			const became = notices.length > 0 ? 'damaged' : lostSave(count, missing === 0, newest);
 			const savedAt = localTime(new Date(newest.savedAt), now());
 			const {file} = newest.place;
@@ -133,7 +136,8 @@ export const createGenerations = <T>(
 			writer.forget(place.file);
 			return moveAside(thing, place.file, damage, now());
 		});
-		for (const notice of state.notices) onNotice(notice);
+		// What is saved is whole in this copy, so nothing of an older one is used.
+		for (const notice of state.notices) if (notice.id !== 'older-copy') onNotice(notice);
 		return state;
 	};
 

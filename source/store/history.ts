@@ -6,6 +6,7 @@ import type {StoreContext} from './context.js';
 import {type FilePlace, placeDocument, readDocument} from './documents.js';
 import {dropViews} from './kept-view.js';
 import {type IndexRow, packRow, unpackRow} from './pack-row.js';
+import {isPracticeFolder} from './practice-folder.js';
 import {fileStamp} from './read-plain-file.js';
 import type {StoreFault} from './store-fault.js';
 
@@ -20,11 +21,15 @@ const monthPlace = (month: string, {dataDir}: StoreContext): FilePlace => ({
 	file: path.join(dataDir, 'index', `${month}.json`),
 });
 
-/** The summaries on file for a month. Whatever is wrong with them, the checks themselves are the truth: then none. */
-const readMonth = (month: string, context: StoreContext): MonthRows => {
+/**
+ * The summaries on file for a month. Whatever is wrong with them, the checks themselves are the truth: then none. Rows
+ * do not tell whether they are of invented arms, so an index says what kind of folder it was made for.
+ */
+const readMonth = (month: string, isPractice: boolean, context: StoreContext): MonthRows => {
 	const reading = readDocument(monthPlace(month, context), context);
 	const rows: MonthRows = new Map();
 	if (reading.state !== 'sound' || !Array.isArray(reading.body.rows)) return rows;
+	if (reading.body.isPractice !== isPractice) return rows;
 	for (const packed of reading.body.rows) {
 		const row = unpackRow(packed);
 		if (row !== undefined) rows.set(row.summary.id, row);
@@ -39,7 +44,8 @@ const writeMonth = async (month: string, rows: MonthRows, context: StoreContext)
 	// A newer program's index is not ours to overwrite.
 	if (reading.state === 'closed') throw reading.error;
 	const sorted = [...rows.values()].sort((one, other) => (one.summary.id < other.summary.id ? -1 : 1));
-	await placeDocument(place, {month, rows: sorted.map(packRow)}, context);
+	const isPractice = isPracticeFolder(context.dataDir);
+	await placeDocument(place, {month, isPractice, rows: sorted.map(packRow)}, context);
 };
 
 /** Up to so many rows, each is held against its file; more at once would take longer than the list itself. */
@@ -83,11 +89,12 @@ export const createHistory = <R>(
 			const notices: StoreFault[] = [];
 			const ids = records.ids();
 			const page = ids.slice(offset, offset + limit);
+			const isPractice = isPracticeFolder(context.dataDir);
 			const months = new Map<string, MonthRows>();
 			const rows: PastCheck[] = [];
 			for (const id of page) {
 				const month = monthOf(id);
-				const known = months.get(month) ?? changed.get(month) ?? readMonth(month, context);
+				const known = months.get(month) ?? changed.get(month) ?? readMonth(month, isPractice, context);
 				months.set(month, known);
 				let row = known.get(id);
 				if (!isFresh(id, row, page.length <= COMPARED_ROWS)) {
@@ -103,7 +110,7 @@ export const createHistory = <R>(
 		/** Adds a check just written. To be called under the lock. */
 		async add(id: string): Promise<void> {
 			const month = monthOf(id);
-			const rows = changed.get(month) ?? readMonth(month, context);
+			const rows = changed.get(month) ?? readMonth(month, isPracticeFolder(context.dataDir), context);
 			const row = rowOf(id, []);
 			if (row !== undefined) rows.set(id, row);
 			await write(month, rows, new Set(rows.keys()));
@@ -111,7 +118,7 @@ export const createHistory = <R>(
 		/** Takes removed checks out of the index, where the list no longer finds them in any case. To be called under the lock. */
 		async remove(ids: readonly string[]): Promise<void> {
 			for (const month of new Set(ids.map(monthOf))) {
-				const rows = changed.get(month) ?? readMonth(month, context);
+				const rows = changed.get(month) ?? readMonth(month, isPracticeFolder(context.dataDir), context);
 				for (const id of ids) rows.delete(id);
 				await write(month, rows, new Set(rows.keys()));
 			}

@@ -1,7 +1,7 @@
 import fs from 'node:fs';
 import path from 'node:path';
 import {codeOf} from './describe-fault.js';
-import {readPlainFile} from './read-plain-file.js';
+import {fileMarkOf, readPlainFile} from './read-plain-file.js';
 
 /** The bundler puts a sum over the whole program in its place: another program may say the same otherwise. */
 const PROGRAM = 'SUM-OVER-THE-PROGRAM';
@@ -27,16 +27,15 @@ const namesIn = (folder: string): readonly string[] => {
 
 /**
  * All that the list of past checks is taken from: which checks there are, which of their months have an index (whoever
- * writes one drops what is kept), and how each file noted beside a check stands. One text while none of it has changed;
- * undefined where some of it cannot be seen.
+ * writes one drops what is kept), and how each file noted beside a check stands: also when the system last changed it,
+ * which nobody can set back. One text while none of it has changed; undefined where some of it cannot be seen.
  */
 export const markOfList = (dataDir: string): string | undefined => {
 	try {
 		const checks = namesIn(path.join(dataDir, 'checks'));
 		const months = namesIn(path.join(dataDir, 'index')).filter((name) => name.endsWith('.json'));
 		const remarks = namesIn(path.join(dataDir, 'remarks')).map((name) => {
-			const {size, mtimeMs} = fs.lstatSync(path.join(dataDir, 'remarks', name));
-			return `${name} ${size} ${mtimeMs}`;
+			return `${name} ${fileMarkOf(fs.lstatSync(path.join(dataDir, 'remarks', name)))}`;
 		});
 		return [checks, months, remarks].map((names) => names.join('\n')).join('\n\n');
 	} catch {

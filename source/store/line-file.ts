@@ -1,7 +1,9 @@
 import {constants, isUtf8} from 'node:buffer';
 import fs from 'node:fs';
+import {isTooDeep} from './depth.js';
 import {codeOf, readFault} from './describe-fault.js';
 import {UTF8_MARK, UTF16_MARKS} from './document.js';
+import {forbiddenKeyIn} from './forbidden-key.js';
 import {isJson, type Json} from './json.js';
 import {lineOfFault} from './json-fault.js';
 import {closeQuietly, fileMarkOf, SIZE_CAP_BYTES} from './read-plain-file.js';
@@ -99,8 +101,11 @@ export class LineFile {
 		let line = first;
 		try {
 			const value: unknown = JSON.parse(text);
+			if (isTooDeep(text, value)) throw this.damaged({id: 'too-deep', values: {line: first}});
 			const key = twofoldKeyIn(text);
 			if (key !== undefined) throw this.damaged({id: 'twofold-key', values: {key}});
+			const at = forbiddenKeyIn(text, value);
+			if (at !== undefined) throw this.damaged({id: 'forbidden-key', values: {at}});
 			if (isJson(value)) return value;
 		} catch (error) {
 			if (error instanceof StoreError) throw error;

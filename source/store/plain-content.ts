@@ -1,8 +1,9 @@
 import type {Codec} from './context.js';
+import {isForbiddenKey} from './forbidden-key.js';
 import {StoreError} from './store-error.js';
 import type {FoundValue, Thing} from './store-fault.js';
 
-/** What JSON would turn into something else, with its place; undefined where there is nothing. */
+/** What JSON would turn into something else, or no file may hold, with its place; undefined where there is nothing. */
 export const faultAt = (value: unknown, path: string): FoundValue | undefined => {
 	if (typeof value === 'number') return Number.isFinite(value) ? undefined : {at: path, found: value};
 	if (Array.isArray(value)) {
@@ -14,6 +15,7 @@ export const faultAt = (value: unknown, path: string): FoundValue | undefined =>
 	}
 	if (typeof value === 'object' && value !== null) {
 		for (const [key, item] of Object.entries(value)) {
+			if (isForbiddenKey(key)) return {at: `${path}.${key}`, found: 'forbidden-key'};
 			const fault = faultAt(item, `${path}.${key}`);
 			if (fault !== undefined) return fault;
 		}

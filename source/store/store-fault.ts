@@ -34,6 +34,8 @@ export type DamageValues = {
 	checksum: Nothing;
 	content: Misfit;
 	empty: Nothing;
+	/** A key that would make another object of the one in which it stands: where it stands, `record.check.__proto__`. */
+	'forbidden-key': {readonly at: string};
 	'no-number': Nothing;
 	'no-time': Nothing;
 	'no-version': Nothing;
@@ -49,7 +51,7 @@ export type DamageValues = {
 	'part-too-large': Nothing;
 	/** A key that stands twice in one object, so that nobody knows which is meant. */
 	'twofold-key': {readonly key: string};
-	'too-deep': Nothing;
+	'too-deep': {readonly line?: number};
 	'too-large': Nothing;
 	'unknown-version': {readonly version: number};
 	unreadable: Nothing;
@@ -101,6 +103,8 @@ export type StoreFaultValues = {
 	'older-copy': OnFile & {readonly savedAt: string; readonly newest: 'damaged' | 'lost' | 'missing'};
 	'practice-blocked': {readonly file: string};
 	'practice-only': {readonly file: string};
+	/** A check of an invented arm lies among real ones. */
+	'practice-among-real': OnFile;
 	/** A value that JSON would turn into something else, at a key of the content. */
 	'refused-value': OnFile & FoundValue;
 	'refused-content': OnFile & Misfit;
@@ -125,5 +129,5 @@ export type StoreFault = Said<StoreFaultValues>;
 /** A value that JSON cannot hold, and where it stands: 'content.a[0]'. */
 export type FoundValue = {
 	readonly at: string;
-	readonly found: number | 'missing' | 'bigint' | 'function' | 'symbol';
+	readonly found: number | 'missing' | 'bigint' | 'function' | 'symbol' | 'forbidden-key';
 };

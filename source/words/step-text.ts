@@ -51,7 +51,7 @@ export const eventText = ({kind, note}: Pick<ArmEvent, 'kind' | 'note'>): string
 	words.years.event({what: found(words.options['done-since'], kind) ?? kind, note, isOther: kind === 'other'});
 
 /** A place as it is called on screen. */
-export {placeName as placeLabel} from './en/entries.js';
+export {placeName as placeLabel} from '#language/entries';
 
 /** Why typed text was not taken. */
 export const refusalText: (refusal: TypedRefusal) => string = speaker(words.refusals);

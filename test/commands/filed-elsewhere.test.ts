@@ -1,4 +1,4 @@
-import {readdirSync, rmSync} from 'node:fs';
+import {mkdirSync, readdirSync, rmSync, writeFileSync} from 'node:fs';
 import path from 'node:path';
 import {expect, it} from 'vitest';
 import {reduce} from '../../source/check/reduce.js';
@@ -49,4 +49,20 @@ it('A check that was filed from elsewhere meanwhile goes on under an id of its o
 	const filed = again.archive.record(kept.id);
 	expect(filed).toMatchObject({ok: true, record: {check: {answers: {'arm-serial': {value: '17'}}}}});
 	again.release();
+});
+
+it('A file that cannot be read under the id of an open check is put aside, and that is said', async () => {
+	const dataDir = freshFolder();
+	const own = open(dataDir);
+	const dialogue = await begun(own, 'north deck');
+	const checks = path.join(dataDir, 'checks');
+	mkdirSync(checks);
+	writeFileSync(path.join(checks, `${dialogue.check.id}.json`), 'not a check');
+	const saved = await own.save(dialogue);
+	const [aside = 'none'] = readdirSync(checks);
+	const told = saved.ok && saved.notice?.id === 'as-told' ? saved.notice.values.sentence : '';
+	expect(aside).toContain('.damaged-');
+	expect(told).toContain(aside);
+	expect(own.openCheck?.id).toBe(dialogue.check.id);
+	own.release();
 });

@@ -95,6 +95,17 @@ describe('The whole list of many checks', () => {
 		['a check is void', () => store().saveRemark(idOf(20), {void: {reason: 'twice', at: '2026-12-01T10:00:00Z'}})],
 		['a void one counts again', () => store().saveRemark(idOf(3), {formerVoids: []})],
 		['a deck was put back', () => store().saveRemark(idOf(7), {putBackAt: '2026-12-01T10:00:00Z'})],
+		[
+			'a mark is damaged, in a file as large and as old as before',
+			async () => {
+				const file = path.join(data, 'remarks', `${idOf(3)}.json`);
+				const setBack = () => fs.utimesSync(file, 1_700_000_000, 1_700_000_000);
+				setBack();
+				await keepMarker();
+				change(file, (bytes) => bytesOf(bytes.toString('latin1').replace('the wrong arm', 'the right arm')));
+				setBack();
+			},
+		],
 		['what was noted is gone', () => fs.rmSync(path.join(data, 'remarks'), {recursive: true})],
 		['the index of a month is gone', () => fs.rmSync(index('2026-02'))],
 		[

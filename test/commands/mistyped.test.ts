@@ -1,10 +1,11 @@
 import {spawnSync} from 'node:child_process';
 import {expect, it} from 'vitest';
+import {nothingToRepeat} from '../../source/desk/archive.js';
 import {didYouMean} from '../../source/desk/did-you-mean.js';
 import {commandLine} from '../../source/words/command-line.js';
 import {cleanEnvironment, freshFolder} from '../helpers/program-environment.js';
 import {PROGRAM} from '../helpers/pty.js';
-import {anything} from '../helpers/said.js';
+import {anything, words} from '../helpers/said.js';
 
 const run = (...args: readonly string[]) =>
 	spawnSync(process.execPath, [PROGRAM, ...args], {env: cleanEnvironment(freshFolder()), encoding: 'utf8'});
@@ -87,9 +88,48 @@ it('Two letters that changed places are one slip, two that are wrong in so short
 	expect(didYouMean('tsil', ['list'])).toBeUndefined();
 });
 
-it('--man prints the manual page, as help --man does', () => {
+it('--man prints the manual page, as help --man does, and with a command too', () => {
 	const {status, stdout} = run('--man');
 	expect(status).toBe(0);
 	expect(stdout).toMatch(/^\.TH "ARMDRIFT" "1" /);
-	expect(run('help', '--man').stdout).toBe(stdout);
+	for (const words of [
+		['help', '--man'],
+		['list', '--man'],
+		['--man', 'due'],
+	]) {
+		const other = run(...words);
+		expect([other.status, other.stdout, other.stderr]).toEqual([0, stdout, '']);
+	}
+});
+
+const long = 'x'.repeat(300);
+it.each([
+	['report', long, '--as', 'html'],
+	['report', '--arm', long, '--as', 'html'],
+	['list', '--arm', long],
+	['list', '--verdict', long],
+	['list', '--limit', long],
+	['list', `--as=${long}`],
+	['list', `--${long}`],
+	['due', '--arm', long],
+	['help', long],
+	['delete', '--arm', long],
+	['practice', '--on', long],
+	['compute', '--id', long],
+	['completion', long],
+])('No more than 80 letters of what was typed are said back: %s', (...args) => {
+	const {status, stderr} = run(...args);
+	expect(status).toBe(2);
+	expect(stderr).toMatch(/x{38}/);
+	expect(stderr).not.toMatch(/x{81}/);
+});
+
+it('What would steer the terminal is said back so that it is seen', () => {
+	expect(run('list', '--as', '\u001B[31mred').stderr).not.toContain('\u001B');
+});
+
+it('An arm without a check that counts is not taken for a slip of its own name, nor of another one', () => {
+	const said = (arm: string, meant?: string) => words.commands.desk.nothingToRepeatOf({arm, meant});
+	expect(nothingToRepeat('north deck', ['north deck', 'north deck 2'])).toBe(said('north deck'));
+	expect(nothingToRepeat('north dekc', ['north deck'])).toBe(said('north dekc', 'north deck'));
 });

@@ -125,6 +125,25 @@ it.each([
 	['/Werk bänk/Daten', "armdrift --data '/Werk bänk/Daten' practice"],
 	["/d'en $HOME", "armdrift --data '/d'\\''en $HOME' practice"],
 ])('a data folder %s can be copied back into a shell as it is printed', (data, line) => {
-	expect(startedAs({}, data, 'practice')).toBe(line);
+	expect(startedAs({}, data, 'practice', 'linux')).toBe(line);
 	expect(splitLine(line).words).toEqual(['armdrift', '--data', data, 'practice']);
+});
+
+it.each([
+	['C:\\data', 'armdrift --data C:\\data practice'],
+	['C:\\Werk bänk\\Daten', 'armdrift --data "C:\\Werk bänk\\Daten" practice'],
+	// A backslash before the last quote would take its meaning from it.
+	['C:\\Werk bänk\\', 'armdrift --data "C:\\Werk bänk\\\\" practice'],
+	['an "old" folder', 'armdrift --data "an \\"old\\" folder" practice'],
+	["it's & more", 'armdrift --data "it\'s & more" practice'],
+])('a data folder %s can be copied back into cmd.exe on Windows', (data, line) => {
+	expect(startedAs({}, data, 'practice', 'win32')).toBe(line);
+});
+
+it.each([
+	[{npm_lifecycle_event: 'npx', npm_command: 'exec'}, 'npx armdrift practice'],
+	[{npm_lifecycle_event: 'start', npm_command: 'start'}, 'npm start -- practice'],
+	[{npm_lifecycle_event: 'mine', npm_command: 'run-script'}, 'armdrift practice'],
+])('what is offered to be typed begins as the program was started: %j', (variables, line) => {
+	expect(startedAs(variables, undefined, 'practice')).toBe(line);
 });

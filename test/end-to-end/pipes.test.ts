@@ -67,7 +67,9 @@ describe('A pipe', () => {
 		const because = says.refusal({id: 'not-a-number', values: {typed: 'two feet', unit: 'mm'}});
 		expect(faults).toBe(`${words.faces.plain.refused({number: 2, title, answer: 'two feet', because})}\n`);
 		expect(run(dataDir, ['--plain']).out).toMatch(
-			withAnything(leftAnyTime(words.beside.home.unfinished({arm: 'north deck', minutesAgo: 0, step: title}))),
+			withAnything(
+				leftAnyTime(words.beside.home.unfinished({arm: 'north deck', minutesAgo: 0, step: title, isReady: false})),
+			),
 		);
 	});
 

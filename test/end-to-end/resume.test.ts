@@ -23,6 +23,7 @@ const unfinished = words.beside.home.unfinished({
 	arm: 'north deck',
 	minutesAgo: 40,
 	step: titleOf('probe-outer'),
+	isReady: false,
 });
 /** A check left so many minutes ago in the second round of the second probe, its inner limit read. */
 function leftInSecondProbe(minutes: number): string {

@@ -1,9 +1,11 @@
-import {rmSync, writeFileSync} from 'node:fs';
+import {readdirSync, readFileSync, rmSync, writeFileSync} from 'node:fs';
 import path from 'node:path';
 import {beforeAll, describe, expect, it} from 'vitest';
 import {newCheck} from '../../source/check/reduce.js';
 import type {Remark} from '../../source/desk/stored-forms.js';
+import {hasClashes} from '../../source/exchange/import-plan.js';
 import {limitsOf, usualSettings} from '../../source/procedure/settings.js';
+import {storeText} from '../../source/words/store-text.js';
 import {
 	type DataFolder,
 	dataFolder,
@@ -96,6 +98,28 @@ describe.each(exportForms)('An export with $form', ({written}) => {
 			expect(to.store.remark(plainId)).toEqual(ours);
 			expect(to.store.remark(leftId)).toEqual(from.store.remark(leftId));
 			expect((await importing(file, to)).plan).toMatchObject({newRemarks: [], remarkClashes: [plainId]});
+		});
+
+		it.each([
+			['here', () => {}],
+			['gone', (dataDir: string) => rmSync(path.join(dataDir, 'checks', `${leftId}.json`))],
+		])('take the place of a damaged one only where they mark the check void, the check being %s', async (_, harm) => {
+			const to = dataFolder();
+			await importing(file, to);
+			const fileOf = (id: string) => path.join(to.dataDir, 'remarks', `${id}.json`);
+			for (const id of [plainId, leftId]) writeFileSync(fileOf(id), `damaged ${id}`);
+			harm(to.dataDir);
+			const {plan, lines} = await importing(file, to);
+			const fault = {id: 'remark-damaged', values: expect.objectContaining({file: fileOf(leftId)})};
+			expect(plan.remarksUnread).toEqual([{id: leftId, fault}]);
+			expect(hasClashes(plan)).toBe(true);
+			const [said = ''] = plan.remarksUnread.map((one) => storeText(one.fault));
+			expect(lines).toContain(say.remarkUnread({id: leftId, sentence: said}));
+			expect(readFileSync(fileOf(leftId), 'utf8')).toBe(`damaged ${leftId}`);
+			expect(to.store.ids()).toContain(leftId);
+			expect(to.store.remark(plainId)).toEqual(from.store.remark(plainId));
+			const [aside = ''] = readdirSync(path.join(to.dataDir, 'remarks')).filter((name) => name.includes('.damaged-'));
+			expect(readFileSync(path.join(to.dataDir, 'remarks', aside), 'utf8')).toBe(`damaged ${plainId}`);
 		});
 	});
 

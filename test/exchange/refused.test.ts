@@ -165,7 +165,7 @@ describe.each(exportForms)('An import of something wrong in $form names the key:
 		[
 			'a check nested too deeply',
 			() => written(put('checks.3.record.more', 'DEEP')).replace('"DEEP"', deep),
-			say.tooDeep({where: where(3)}),
+			unusable({id: 'too-deep', values: {line: 0}}).replace('0', anything),
 		],
 		[
 			'the same check twice',

@@ -26,12 +26,12 @@ export function linesFor(script: Script, until?: string): string[] {
 	return lines;
 }
 
+type Memory = NonNullable<Parameters<typeof memoryWorkbench>[0]>;
+type Given = Memory & {readonly piped?: boolean; readonly from?: Dialogue};
+
 /** A conversation over the given lines, and what became of it; over the sample check, where nothing else is said. */
-export const run = async (
-	given: readonly string[],
-	{piped = true, failures = [] as string[], from = at('arm-name')} = {},
-) => {
-	const workbench = memoryWorkbench({failures}, clockOf(from));
+export const run = async (given: readonly string[], {piped = true, from = at('arm-name'), ...memory}: Given = {}) => {
+	const workbench = memoryWorkbench(memory, clockOf(from));
 	const lines = linesOf(given, piped);
 	const end = await converse(workbench, from, lines);
 	return {end, said: lines.said, left: lines.left(), memory: workbench.memory};

@@ -4,8 +4,9 @@ import {deckOf} from '../../source/check/deck-state.js';
 import {type Dialogue, startDialogue} from '../../source/check/dialogue.js';
 import {takenUp} from '../../source/check/entry.js';
 import type {PastCheck} from '../../source/check/past-check.js';
-import {progressOf} from '../../source/check/progress.js';
+import {isReadyToPlay, progressOf} from '../../source/check/progress.js';
 import {reduce} from '../../source/check/reduce.js';
+import type {Notice} from '../../source/check/says.js';
 import {countingAgain, finishedCheck, type Marked, markedVoid} from '../../source/desk/filing.js';
 import {recheckAction} from '../../source/desk/starting-answers.js';
 import {type Remark, remarkSchema} from '../../source/desk/stored-forms.js';
@@ -33,6 +34,10 @@ type Memory = {
 	remarks: Record<string, Remark>;
 	/** Saves that fail before one works, and why. */
 	failures: string[];
+	/** The same for filing alone, once the answer itself is there. */
+	filingFailures: string[];
+	/** What is told of a check once it is filed. */
+	afterFiling?: Notice;
 };
 
 /** A workbench whose disk is the memory of the test: what is saved goes through JSON and its schema. */
@@ -40,7 +45,7 @@ export function memoryWorkbench(
 	memory: Partial<Memory> = {},
 	now = clockFrom('2026-03-02T09:00:00Z'),
 ): Workbench & {readonly memory: Memory} {
-	const kept: Memory = {records: [], profiles: [], remarks: {}, failures: [], ...memory};
+	const kept: Memory = {records: [], profiles: [], remarks: {}, failures: [], filingFailures: [], ...memory};
 	let settings = usualSettings;
 	let started = 0;
 	const opened = (dialogue: Dialogue) => ({ok: true, dialogue}) as const;
@@ -70,6 +75,7 @@ export function memoryWorkbench(
 				step: titleOf(progressOf(kept.draft, kept.profiles).current?.id ?? 'the end'),
 				minutesAgo: 5,
 				deck: deckOf(kept.draft, progressOf(kept.draft, kept.profiles)),
+				isReady: isReadyToPlay(progressOf(kept.draft, kept.profiles)),
 			},
 		start: async () => {
 			delete kept.draft;
@@ -99,10 +105,12 @@ export function memoryWorkbench(
 			kept.draft = stored(check);
 			kept.profiles = profilesWith(kept.profiles, kept.draft, now());
 			if (progressOf(kept.draft, kept.profiles).current) return {ok: true};
+			const unfiled = kept.filingFailures.shift();
+			if (unfiled !== undefined) return {ok: false, sentence: unfiled, answerSaved: true};
 			const finished = finishedCheck(kept.draft, now());
 			kept.records.push(finished);
 			delete kept.draft;
-			return {ok: true, finished};
+			return {ok: true, finished, ...(kept.afterFiling && {notice: kept.afterFiling})};
 		},
 		archive: {
 			history: (check) => historyOf(check, all(), kept.profiles),

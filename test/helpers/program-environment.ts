@@ -23,6 +23,9 @@ const DROPPED = [
 	'NODE_ENV',
 	'NODE_OPTIONS',
 	'ACCESSIBLE',
+	// Whoever runs the tests may do so through npm or npx.
+	'npm_command',
+	'npm_lifecycle_event',
 	// Nothing is opened on the tester's desktop.
 	'DISPLAY',
 	'WAYLAND_DISPLAY',

@@ -24,6 +24,19 @@ describe('The pages beside a check', () => {
 		expect(at({at: 'home'}).turn(entry).kind).toBe('open');
 	});
 
+	it('tell first of all why something could not be opened, where a small screen shows it', () => {
+		const {failed} = besidePages(memoryWorkbench(), {listRows: 3, columns: 40, hasKeys: true});
+		const [first] = at(failed('The disk is full.'), {draft}).page.shown;
+		expect(first).toMatchObject({text: 'The disk is full.', tone: 'warn'});
+	});
+
+	it('warn before they say what to have at hand, where a small screen has no room for both', () => {
+		const workbench = {...memoryWorkbench(), notices: () => ['A file was set aside.']};
+		const {shown} = besidePages(workbench, {listRows: 3, columns: 40, hasKeys: true}).at({at: 'home'}).page;
+		const said = shown.map((one) => (one.kind === 'line' ? one.text : ''));
+		expect(said).toEqual(['A file was set aside.', words.beside.home.nothingOpen]);
+	});
+
 	it('ask the same before the put-back list of an old check is done', () => {
 		const turn = at({at: 'past-check', id: whole.check.id, offset: 0}, {draft, records: [whole]}).turn('put-back');
 		expect(turn).toMatchObject({kind: 'go', to: {at: 'check-open', other: {reopen: whole.check.id}}});

@@ -30,8 +30,16 @@ describe('Home in plain lines', () => {
 		const draft = say(freshDialogue(), [text('north deck'), text('233')]).check;
 		const {end, said} = await visit(['1'], {draft});
 		const step = titleOf(progressOf(draft, []).current?.id ?? '');
-		expect(said).toContain(home.unfinished({arm: 'north deck', minutesAgo: 5, step}));
+		expect(said).toContain(home.unfinished({arm: 'north deck', minutesAgo: 5, step, isReady: false}));
 		expect(end).toMatchObject({kind: 'opened', opened: {ok: true, dialogue: {check: {id: 'sample-1'}}}});
+	});
+
+	it('says of an unfinished check whose put-back list is done that its deck is ready to play', async () => {
+		const draft = follow(freshDialogue(), northDeck, {until: 'next-check'}).check;
+		const {said} = await visit([], {draft});
+		const left = {arm: 'north deck', minutesAgo: 5, step: titleOf('next-check')};
+		expect(said).toContain(home.unfinished({...left, isReady: true}));
+		expect(said).not.toContain(home.unfinished({...left, isReady: false}));
 	});
 
 	it('puts an unfinished check aside only after a question', async () => {

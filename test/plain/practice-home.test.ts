@@ -1,4 +1,5 @@
 import {describe, expect, it} from 'vitest';
+import {finishedCheck} from '../../source/desk/filing.js';
 import {lobbyPages} from '../../source/pages/beside/practice-lobby.js';
 import {walkPages} from '../../source/plain/walk-pages.js';
 import {lessonArms} from '../../source/practice/arms.js';
@@ -6,7 +7,7 @@ import {deckAsFound} from '../../source/procedure/deck.js';
 import type {PracticeDesk} from '../../source/workbench.js';
 import {linesOf} from '../helpers/lines.js';
 import {memoryWorkbench} from '../helpers/memory-workbench.js';
-import {begun} from '../helpers/practised.js';
+import {begun, practised} from '../helpers/practised.js';
 import {words} from '../helpers/said.js';
 
 const {practice} = words.beside;
@@ -20,7 +21,8 @@ function desk(open?: string, seenOf?: string) {
 		...memoryWorkbench(),
 		practice: bench,
 		arms: lessonArms.map(({id}) => ({id, name: words.practice.arms[id].name})),
-		unfinished: () => (open === undefined ? undefined : {arm: open, step: 'Probe', minutesAgo: 5, deck: deckAsFound}),
+		unfinished: () =>
+			open === undefined ? undefined : {arm: open, step: 'Probe', minutesAgo: 5, deck: deckAsFound, isReady: false},
 		truthSeenOf: () => seenOf,
 		resume: async () => {
 			begunWith.push('resume');
@@ -69,6 +71,17 @@ describe('the menus of practice', () => {
 			expect((await chosen(['2'], 'Hidden arm 7', seen)).begunWith).toEqual(['resume']);
 		},
 	);
+
+	it('tell with the truth about a check what went wrong after it was filed, and after it why something was not opened', () => {
+		const {check} = practised({arm: 'well-behaved', seed: 1, isPrepared: true, roundsEach: 1});
+		const {made} = desk();
+		const {at, failed, filed} = lobbyPages({...made, notices: () => ['It was not cleared.']}, false);
+		const {page} = at(filed(finishedCheck(check, check.startedAt)));
+		expect(page.shown[0]).toMatchObject({text: 'It was not cleared.', tone: 'warn'});
+		const [real, why] = at(failed('The disk is full.')).page.shown;
+		expect(real).toMatchObject({text: practice.notice});
+		expect(why).toMatchObject({text: 'The disk is full.', tone: 'warn'});
+	});
 
 	it('say first that nothing here is real', async () => {
 		const {said} = await chosen([]);

@@ -34,6 +34,35 @@ describe('An answer that could not be saved', () => {
 	});
 });
 
+describe('A check that cannot be filed though its last answer is saved', () => {
+	const filingFailures = () => ['The disk is full.', 'The disk is full.'];
+	const from = at('next-check');
+
+	it('is not said to lack the answer: any line files it once the disk has room', async () => {
+		const {end, said, memory} = await run(['y', ''], {piped: false, filingFailures: filingFailures(), from});
+		expect(said).toContain(faces.plain.notFiledAgain(full));
+		expect(said).not.toContain(faces.plain.notSavedAgain(full));
+		expect(end).toMatchObject({kind: 'finished', record: {outcome: 'complete'}});
+		expect(memory.records).toHaveLength(1);
+	});
+
+	it('ends a pipe, and nothing is to be answered again', async () => {
+		const {end, memory} = await run(['y', 'y'], {filingFailures: filingFailures(), from});
+		expect(end).toEqual({kind: 'not-saved', sentence: faces.notSaved(full)});
+		expect(memory.draft?.answers['next-check']?.value).toBe(true);
+	});
+});
+
+describe('What went wrong after a check was filed', () => {
+	const notice = {id: 'as-told', values: {sentence: 'It was not cleared.'}} as const;
+
+	it.each(['with its last answer', 'as it is taken up again'])('goes with the record: %s', async (when) => {
+		const from = when === 'with its last answer' ? at('next-check') : follow(freshDialogue(), northDeck);
+		const {end} = await run(['y'], {afterFiling: notice, from});
+		expect(end).toMatchObject({kind: 'finished', record: {outcome: 'complete'}, notice});
+	});
+});
+
 describe('A check that came to its end but was never filed', () => {
 	const complete = follow(freshDialogue(), northDeck);
 
@@ -45,6 +74,7 @@ describe('A check that came to its end but was never filed', () => {
 		const failures = ['The disk is full.', 'The disk is full.'];
 		const {end, said} = await run(['', ''], {piped: false, failures, from: complete});
 		expect(said).toContain(faces.plain.notFiledAgain(full));
+		expect(said).not.toContain(faces.plain.wanted.nothing);
 		expect(end.kind).toBe('finished');
 	});
 });

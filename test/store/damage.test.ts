@@ -1,6 +1,7 @@
 import fs from 'node:fs';
 import path from 'node:path';
 import {beforeEach, describe, expect, it} from 'vitest';
+import {sealDocument} from '../../source/store/document.js';
 import {StoreError} from '../../source/store/store-error.js';
 import {check, ID, newFolder, openTestStore, removeFoldersAfterwards} from './support.js';
 
@@ -168,6 +169,31 @@ describe('a damaged finished check', () => {
 		expect(total).toBe(1);
 		expect(notices).toHaveLength(1);
 		expect(notices[0]?.values.file).toBe(at(`checks/${ID}.json`));
+	});
+
+	it.each(['__proto__', 'constructor'])(
+		'with a key %s, though whole by its checksum, is set aside, and the key named',
+		(key) => {
+			const file = at(`checks/${ID}.json`);
+			const {checksum: _old, ...document} = JSON.parse(fs.readFileSync(file, 'utf8'));
+			const body = JSON.parse(JSON.stringify(document).replace('"note":', `"more":[{"${key}":{"answer":9}}],"note":`));
+			fs.writeFileSync(file, sealDocument(body).text);
+			const {rows, notices} = start().list({offset: 0, limit: 10});
+			expect(rows.map(({id}) => id)).toEqual(['20261124-090000-healthy']);
+			expect(notices).toMatchObject([
+				{id: 'set-aside', values: {damage: {id: 'forbidden-key', values: {at: `record.more.0.${key}`}}}},
+			]);
+		},
+	);
+
+	it('nested too deeply in a part that nobody reads, though whole by its checksum, is set aside by name', () => {
+		const file = at(`checks/${ID}.json`);
+		const {checksum: _old, ...document} = JSON.parse(fs.readFileSync(file, 'utf8'));
+		const deep = `${'[{"x":'.repeat(300)}1${'}]'.repeat(300)}`;
+		const body = JSON.parse(JSON.stringify(document).replace('"note":', `"more":${deep},"note":`));
+		fs.writeFileSync(file, sealDocument(body).text);
+		const {notices} = start().list({offset: 0, limit: 10});
+		expect(notices).toMatchObject([{id: 'set-aside', values: {file, damage: {id: 'too-deep'}}}]);
 	});
 
 	it('is refused under the name of another check', () => {

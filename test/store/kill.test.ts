@@ -90,4 +90,17 @@ describe('what a killed save left behind', () => {
 		expect(left).not.toContain(temporary);
 		expect(left).toEqual(expect.arrayContaining(names.slice(1)));
 	});
+
+	it('is swept as well where reports and back-ups lie, which themselves stay', async () => {
+		const folder = newFolder();
+		const part = '.part-4711-k3x9f0ab';
+		const old = [`reports/a.html`, `reports/a.html${part}`, `backups/b.jsonl`, `backups/b.jsonl${part}`];
+		const names = [...old, `reports/fresh.html${part}`];
+		for (const name of ['reports', 'backups']) fs.mkdirSync(path.join(folder, name));
+		for (const name of names) fs.writeFileSync(path.join(folder, name), 'x');
+		for (const name of old) ageBy(path.join(folder, name), 25);
+		await openBareStore(folder).saveSettings({answer: 1});
+		const left = names.filter((name) => fs.existsSync(path.join(folder, name)));
+		expect(left).toEqual(['reports/a.html', 'backups/b.jsonl', `reports/fresh.html${part}`]);
+	});
 });

@@ -2,6 +2,7 @@ import fs from 'node:fs';
 import path from 'node:path';
 import fc from 'fast-check';
 import {beforeEach, describe, expect, it} from 'vitest';
+import {forbiddenKeyIn} from '../../source/store/forbidden-key.js';
 import {LineFile} from '../../source/store/line-file.js';
 import type {Damage} from '../../source/store/store-fault.js';
 import {faulty, newFolder, removeFoldersAfterwards} from './support.js';
@@ -41,13 +42,17 @@ const notObject = (line: number): Damage => ({id: 'not-object', values: {line}})
 const unusable = (damage: Damage) => faulty('unusable', {file, damage});
 
 describe('A file that is read line by line', () => {
-	it('has in its lines what a parser finds in each, however they end', () => {
+	it('has in its lines what a parser finds in each, however they end, but for keys that are refused', () => {
 		const values = fc.array(fc.dictionary(fc.string({unit: 'binary'}), fc.jsonValue()), {minLength: 1});
 		fc.assert(
 			fc.property(values, fc.constantFrom('\n', '\r\n', ' \n\n', '\r\n \r\n'), fc.boolean(), (list, end, isEnded) => {
-				// JSON knows no negative zero, and `__proto__` is a key like any other in it.
+				// JSON knows no negative zero.
 				const text = list.map((value) => JSON.stringify(value)).join(end) + (isEnded ? end : '');
 				const parsed = list.map((value) => JSON.parse(JSON.stringify(value)));
+				if (list.some((value) => forbiddenKeyIn(JSON.stringify(value), value) !== undefined)) {
+					expect(() => objects(text)).toThrow(unusable(expect.objectContaining({id: 'forbidden-key'})));
+					return;
+				}
 				expect(objects(text)).toEqual(parsed);
 				if (list.length === 1) expect(whole(text)).toEqual(parsed[0]);
 			}),

@@ -59,6 +59,19 @@ describe('the list of past checks', () => {
 		expect(listed()).toEqual(before);
 	});
 
+	it('never believes rows that were changed, though each of them is of the right form', async () => {
+		const before = listed();
+		const whole = fs.readFileSync(indexFile('2026-10'), 'utf8');
+		const changed = whole.replaceAll('"good"', '"beyond"');
+		expect(changed).not.toBe(whole);
+		fs.writeFileSync(indexFile('2026-10'), changed);
+		expect(listed()).toEqual(before);
+		const store = openTestStore(folder);
+		store.list(all);
+		await store.tidy();
+		expect(fs.readFileSync(indexFile('2026-10'), 'utf8')).toBe(whole);
+	});
+
 	it('leaves an index of a newer version as it is, and still finishes checks', async () => {
 		const {text} = sealDocument({kind: 'armdrift-index', version: 9, rows: 'to come'});
 		fs.writeFileSync(indexFile('2026-10'), text);

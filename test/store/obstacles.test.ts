@@ -45,6 +45,22 @@ describe('after a power cut', () => {
 	});
 });
 
+describe('a file harmed or gone between two saves', () => {
+	const harms = {
+		harmed: (file: string) => fs.appendFileSync(file, 'x'),
+		gone: (file: string) => fs.rmSync(file),
+	};
+
+	it.each(['harmed', 'gone'] as const)('%s: the save is whole, so no older copy is said to be used', async (harm) => {
+		const store = start();
+		expect(store.draft().check).toEqual(check(3));
+		harms[harm](at(NEWEST));
+		await store.saveDraft(check(4));
+		expect(store.notices.map(({id}) => id)).toEqual(harm === 'harmed' ? ['set-aside'] : []);
+		expect(start().draft()).toMatchObject({check: check(4), notices: []});
+	});
+});
+
 describe('something else where the file should be', () => {
 	it.each([
 		['a folder', (file: string) => fs.mkdirSync(file)],

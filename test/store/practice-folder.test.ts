@@ -9,7 +9,7 @@ import {
 	refusePractice,
 } from '../../source/store/practice-folder.js';
 import {StoreError} from '../../source/store/store-error.js';
-import {check, ID, newFolder, openTestStore, removeFoldersAfterwards} from './support.js';
+import {type Check, check, faulty, ID, newFolder, openTestStore, removeFoldersAfterwards} from './support.js';
 
 removeFoldersAfterwards();
 
@@ -127,5 +127,71 @@ describe('real data', () => {
 		readyPracticeFolder(dataDir, 'invented');
 		expect(refusePractice(dataDir)).toBe(dataDir);
 		expect(dataDirectory({flag: dataDir, env: {}})).toBe(dataDir);
+	});
+});
+
+/** As the store sees a check of an invented arm: practice is noted in it. */
+const invented = (answer: number, id = ID): Check => ({...check(answer, id), practice: {arm: 'invented'}});
+/** As a record holds it. */
+const record = (answer: number, id: string): Check => ({...check(answer, id), check: invented(answer, id)});
+const other = '20261126-090000-invented';
+const page = {offset: 0, limit: 10};
+
+describe('practice whose mark is gone', () => {
+	const unmarked = async (fill: (store: ReturnType<typeof openTestStore>) => Promise<void>) => {
+		const dataDir = newFolder();
+		const folder = readyPracticeFolder(dataDir, 'invented');
+		await fill(openTestStore(folder));
+		fs.rmSync(path.join(folder, 'PRACTICE.txt'));
+		return {dataDir, folder};
+	};
+
+	it.each([
+		['a check in progress', (store: ReturnType<typeof openTestStore>) => store.saveDraft(invented(1))],
+		['finished checks', (store: ReturnType<typeof openTestStore>) => store.finish(ID, record(1, ID))],
+	])('is known by %s, refused as real data, and marked anew by practice', async (_, fill) => {
+		const {dataDir, folder} = await unmarked(fill);
+		const refusal = refusalOf(() => dataDirectory({flag: folder, env: {}}));
+		expect(refusal.fault).toEqual({id: 'practice-only', values: {file: folder}});
+		expect(
+			refusalOf(() => dataDirectory({env: {XDG_CONFIG_HOME: namedArmdrift(folder)}, platform: 'linux'})).fault.id,
+		).toBe('practice-only');
+		expect(readyPracticeFolder(dataDir, 'invented')).toBe(folder);
+		expect(fs.readFileSync(path.join(folder, 'PRACTICE.txt'), 'utf8')).toBe('invented');
+	});
+
+	/** The folder under the name that it has where no other one is named. */
+	const namedArmdrift = (folder: string): string => {
+		const parent = newFolder();
+		fs.cpSync(folder, path.join(parent, 'armdrift'), {recursive: true});
+		return parent;
+	};
+
+	it('among real checks is left out and said, also where its index came with it, and stays where it is', async () => {
+		const {folder} = await unmarked((store) => store.finish(other, record(2, other)));
+		const dataDir = newFolder();
+		const store = openTestStore(dataDir);
+		await store.finish(ID, check(1));
+		for (const part of ['checks', 'index'])
+			fs.cpSync(path.join(folder, part), path.join(dataDir, part), {recursive: true, preserveTimestamps: true});
+		const file = path.join(dataDir, 'checks', `${other}.json`);
+		const fault = {id: 'practice-among-real', values: {thing: {id: 'check', values: {id: other}}, file}};
+		const {rows, notices} = store.list(page);
+		expect(rows.map(({id}) => id)).toEqual([ID]);
+		expect(notices).toEqual([fault]);
+		await store.tidy();
+		expect(openTestStore(dataDir).list(page).notices).toEqual([fault]);
+		expect(store.record(other)).toMatchObject({code: 'blocked', fault});
+		expect(store.record(ID)).toEqual(check(1));
+		expect(fs.existsSync(file)).toBe(true);
+	});
+
+	it('is not gone on with among real checks', async () => {
+		const dataDir = newFolder();
+		const store = openTestStore(dataDir);
+		await store.finish(ID, check(1));
+		await store.saveDraft(invented(2, other));
+		const file = path.join(dataDir, 'draft-a.json');
+		expect(() => openTestStore(dataDir).draft()).toThrow(faulty('practice-among-real', {file}));
 	});
 });

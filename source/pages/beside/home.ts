@@ -27,9 +27,11 @@ function firstStop(workbench: Workbench, room: FaceRoom, notice: string | undefi
 	const unfinished = workbench.unfinished();
 	const onFile = workbench.archive.atAGlance();
 	const {first: due} = onFile;
-	const notices = [...workbench.notices(), ...(notice === undefined ? [] : [notice])];
 	const open = unfinished && [line(say.unfinished(unfinished), 'warn'), line(words.pages.deck.told(unfinished.deck))];
-	const shown = [...(open ?? [line(say.nothingOpen)]), ...warnings(notices)];
+	// What became of the last key comes first: further down a small screen would not show that anything did.
+	const told = warnings(notice === undefined ? [] : [notice]);
+	const preparing = open ? [] : [line(say.nothingOpen)];
+	const shown = [...told, ...(open ?? []), ...warnings(workbench.notices()), ...preparing];
 	const leave = {kind: 'leave'} as const;
 	return listStop<BesidePlace>({title: say.title(workbench), shown, esc: 'leave'}, leave, [
 		['resume', unfinished && say.resume(unfinished), () => opening(workbench, 'resume')],

@@ -44,8 +44,8 @@ function armsStop(desk: PracticeDesk, hasHome: boolean, notice: string | undefin
 	const seen = desk.truthSeenOf();
 	const first = desk.arms[(desk.arms.findIndex(({id}) => id === seen) + 1) % desk.arms.length];
 	const goOn: Offer<LobbyPlace> = ['resume', open && resume(open), () => ({kind: 'open', open: () => desk.resume()})];
-	const notices = [...desk.notices(), ...(notice === undefined ? [] : [notice])];
-	const shown = [line(say.notice, 'warn'), line(about), ...warnings(notices)];
+	const told = warnings(notice === undefined ? [] : [notice]);
+	const shown = [line(say.notice, 'warn'), ...told, ...warnings(desk.notices()), line(about)];
 	const esc = hasHome ? 'real-checks' : 'leave';
 	return offerStop<LobbyPlace>({title, shown, esc}, {kind: esc}, [
 		...(seen === undefined ? [goOn] : []),
@@ -67,9 +67,9 @@ function extentStop(desk: PracticeDesk, arm: string | undefined): Stop<LobbyPlac
 	]);
 }
 
-function practisedStop({practice}: PracticeDesk, record: Filed): Stop<LobbyPlace> {
+function practisedStop(desk: PracticeDesk, record: Filed): Stop<LobbyPlace> {
 	const {title, again, leave} = say.filed;
-	const shown = [...practice.truth(record), ...justFiled(record)];
+	const shown = [...warnings(desk.notices()), ...desk.practice.truth(record), ...justFiled(record)];
 	return offerStop<LobbyPlace>({title, shown, esc: 'another-arm'}, toArms, [
 		['again', again, () => toArms],
 		['leave', leave, () => ({kind: 'leave'})],

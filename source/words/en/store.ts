@@ -1,5 +1,6 @@
 import type {Sentences} from '../../said.js';
 import type {Damage, DamageValues, StoreFaultValues, Thing, ThingValues} from '../../store/store-fault.js';
+import {saidBack} from '../../visible-text.js';
 import {speaker} from '../speaker.js';
 import {misfitText, valueText} from './misfits.js';
 import {meaningOf} from './system.js';
@@ -43,13 +44,14 @@ const damages: Sentences<DamageValues> = {
 	'other-remark': () => 'it belongs to another check',
 	'part-too-large': () => 'a part of it is far larger than any file of this program',
 	'twofold-key': ({key}) => `the key "${key}" stands twice in one object`,
-	'too-deep': () => 'it is nested too deeply',
+	'too-deep': ({line}) => `it is nested too deeply${line === undefined ? '' : ` (line ${line})`}`,
 	'too-large': () => 'it is far larger than any file of this program',
 	'unknown-version': ({version}) => `it is of version ${version}, which this program does not know`,
 	unreadable: () => 'it could not be read',
 	'whole-too-large': ({mostMb}) =>
 		`it is one JSON document of more than ${mostMb} MB. Export it again with a newer armdrift`,
 	'utf-16': () => 'it is in UTF-16, not in UTF-8',
+	'forbidden-key': ({at}) => `it has a key "${at}", which no file of this program has`,
 };
 const damageOf: (damage: Damage) => string = speaker(damages);
 
@@ -81,7 +83,8 @@ export const store: Sentences<StoreFaultValues> = {
 			: `Another copy (process ${pid} on the computer ${host}, since ${since}) is writing to "${dataDir}". Leave that copy first. If it no longer runs, remove the file "${file}".`,
 	'no-check': ({dataDir, id}) =>
 		`The finished check ${id} is not in "${dataDir}". Look for its id in the list of past checks.`,
-	'no-id': ({file, id}) => `"${id}" is no id of a check in "${file}". Look for its id in the list of past checks.`,
+	'no-id': ({file, id}) =>
+		`"${saidBack(id)}" is no id of a check in "${file}". Look for its id in the list of past checks.`,
 	'no-file': ({file}) => `There is no file "${file}".`,
 	newer: ({thing, file, version}) =>
 		thing.id === 'export'
@@ -125,4 +128,6 @@ export const store: Sentences<StoreFaultValues> = {
 	'target-not-plain': ({thing, file, option}) =>
 		`${the(thing)} was not saved: "${file}" is no plain file. Name another file with ${option}.`,
 	'source-not-plain': ({file}) => `The export must be a plain file, but "${file}" is none.`,
+	'practice-among-real': ({thing, file}) =>
+		`${the(thing)} in "${file}" is practice on an invented arm, and does not count. Move that file away.`,
 };

@@ -3,13 +3,14 @@ import {agoText} from '../ago.js';
 import {results} from '../results.js';
 
 type OfArm = {readonly arm: string};
+type UnfinishedValues = OfArm & {readonly minutesAgo: number; readonly step: string; readonly isReady: boolean};
 
 /** The first page, and those that a check begins and ends with. */
 export const home = {
 	title: ({version}: {readonly version: string}) => `armdrift ${version}: is the arm free?`,
 	nothingOpen: 'A full check takes about half an hour. Have arm, gauge, level, stylus scale and ruler at hand.',
-	unfinished: ({arm, minutesAgo, step}: OfArm & {readonly minutesAgo: number; readonly step: string}) =>
-		`Unfinished check: ${arm}, left ${agoText(minutesAgo)} at '${step}'. Deck not ready to play.`,
+	unfinished: ({arm, minutesAgo, step, isReady}: UnfinishedValues) =>
+		`Unfinished check: ${arm}, left ${agoText(minutesAgo)} at '${step}'. Deck ${isReady ? '' : 'not '}ready to play.`,
 	resume: ({arm}: OfArm) => `go on with the check of ${arm}`,
 	start: 'new full check',
 	recheck: ({arm, inDays}: OfArm & Pick<DueArm, 'inDays'>) =>

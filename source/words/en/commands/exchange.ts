@@ -127,6 +127,7 @@ export const exchange = {
 	practice: ({where, id}: {readonly where: string; readonly id: string}) =>
 		`${where}: the check ${id} is practice on an invented arm. Take it out of the file.`,
 	notIssued: ({where}: {readonly where: string}) => `${where}.record.issued is wrong.`,
-	forbiddenKey: ({where}: {readonly where: string}) => `${where} has a key "__proto__", which would be lost.`,
-	tooDeep: ({where}: {readonly where: string}) => `${where} is nested too deeply.`,
+	/** @param sentence what is wrong with what is noted here */
+	remarkUnread: ({id, sentence}: {readonly id: string; readonly sentence: string}) =>
+		`Left out: what is noted later on ${id}, because what is noted here cannot be read. ${sentence}`,
 };
