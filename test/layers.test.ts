@@ -63,7 +63,7 @@ const fences: readonly Fence[] = [
 	{
 		layer: 'words',
 		why: 'what a person reads stands in one place, and another language is another folder',
-		may: ['shared', 'units', 'visible-text', 'language'],
+		may: ['shared', 'units', 'visible-text', 'language', 'spellings'],
 		typesOf: ['measures', 'procedure', 'check', 'results', 'store', 'practice'],
 	},
 	{

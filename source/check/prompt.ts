@@ -26,6 +26,8 @@ export type Prompt<L = string, Q = string> = {readonly key: string} & (
 			readonly settle?: true;
 			/** Enter alone shows the ways out of an answer that does not pass. */
 			readonly waysOut?: true;
+			/** What is offered is a number, or one with its side. */
+			readonly offers?: 'number' | 'signed';
 			/** What is offered was given before, not only suggested. */
 			readonly given?: true;
 	  }
@@ -99,6 +101,7 @@ function askPrompt(dialogue: Dialogue, position: Position): AskedPrompt {
 				kind: 'field',
 				initial: earlierText(dialogue, position),
 				mayBeEmpty: input.optional ?? false,
+				...(input.kind === 'number' || input.kind === 'signed' ? {offers: input.kind} : {}),
 				...(mendable ? {waysOut: true} : {}),
 				...(dialogue.check.answers[step.id] ? {given: true} : {}),
 			};
@@ -148,7 +151,14 @@ function askPrompt(dialogue: Dialogue, position: Position): AskedPrompt {
 			};
 		case 'rounds':
 			return slot
-				? {key, kind: 'field', initial: earlierText(dialogue, position), mayBeEmpty: false, settle: true}
+				? {
+						key,
+						kind: 'field',
+						initial: earlierText(dialogue, position),
+						mayBeEmpty: false,
+						offers: 'signed',
+						settle: true,
+					}
 				: {
 						key: `${key}-shown-${openSeries(dialogue.check)[input.place].length}`,
 						kind: 'choice',

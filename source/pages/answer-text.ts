@@ -9,6 +9,7 @@ import {units} from '../units.js';
 import {words} from '../words/index.js';
 import {inUnit, listed} from '../words/numbers.js';
 import {optionLabel, tickText} from '../words/step-text.js';
+import {signedTyped} from '../words/typed.js';
 
 const said = words.pages.consequences.answered;
 
@@ -42,8 +43,9 @@ export function answerInWords(id: string, {typed, value}: Given, facts: Facts): 
 			const read = readNumber(typed, units[unit].of, unit);
 			return read.ok ? inUnit(read.value, read.unit, mostDecimals) : typed;
 		}
-		case 'text':
 		case 'signed':
+			return signedTyped(typed);
+		case 'text':
 		case 'clock':
 		case 'profile':
 		case 'still':

@@ -9,6 +9,7 @@ import type {StepId} from '../procedure/step-ids.js';
 import {units} from '../units.js';
 import {words} from '../words/index.js';
 import {rounded, scaleFigure, stepDecimals} from '../words/numbers.js';
+import {signedTyped} from '../words/typed.js';
 import {wantedReading} from './bias/so-far.js';
 import type {BigFigure} from './instruments/figure.js';
 
@@ -42,7 +43,7 @@ export function figureAsked({check, mode}: Dialogue, position: Position): Figure
 function otherLimit(check: Dialogue['check'], slot: Slot): string | undefined {
 	if (slot.which === 'innerLimit') return;
 	const inner = readingAt(openSeries(check), {...slot, which: 'innerLimit'});
-	return inner && said.innerLimit({typed: inner.typed});
+	return inner && said.innerLimit({typed: signedTyped(inner.typed)});
 }
 
 /** What the gauge is to show with the bias on, before anything was read there. */

@@ -9,6 +9,7 @@ import {isKnownToCount, type Voids} from '../results/voids.js';
 import {words} from '../words/index.js';
 import {becauseText, reasonText} from '../words/says.js';
 import {titleOf} from '../words/step-text.js';
+import {signedTyped} from '../words/typed.js';
 import {answerInWords} from './answer-text.js';
 import {line, type Shown, unheard} from './shown-lines.js';
 import {verdictLines} from './verdict-lines.js';
@@ -96,8 +97,8 @@ function seriesLines(check: Check, series: Series, number: number): Shown[] {
 				setting,
 				round: index + 1,
 				isTurned: round.gauge === 'turned',
-				innerLimit: round.innerLimit.typed,
-				outerLimit: round.outerLimit?.typed,
+				innerLimit: signedTyped(round.innerLimit.typed),
+				outerLimit: round.outerLimit && signedTyped(round.outerLimit.typed),
 				struck: round.struck && reasonText(round.struck.reason),
 			}),
 		);

@@ -9,6 +9,7 @@ import {showsHandForce} from '../procedure/readings.js';
 import {partialDocument} from '../results/document-of-check.js';
 import {seriesRead} from '../results/series-read.js';
 import {words} from '../words/index.js';
+import {signedTyped} from '../words/typed.js';
 import {lastBands, roundsShown} from './band-rows.js';
 import {line, type Shown} from './shown-lines.js';
 
@@ -70,8 +71,8 @@ const wholeRounds = (taken: readonly Round[]) =>
 			? [
 					{
 						number: index + 1,
-						innerLimit: innerLimit.typed,
-						outerLimit: outerLimit.typed,
+						innerLimit: signedTyped(innerLimit.typed),
+						outerLimit: signedTyped(outerLimit.typed),
 						isTurned: gauge === 'turned',
 						isStruck: struck !== undefined,
 					},
@@ -82,7 +83,8 @@ const wholeRounds = (taken: readonly Round[]) =>
 /** What a voice reads back: the limit or the round that was just taken, and at last how many rounds count. */
 function lastHeard(check: Check, facts: Facts, place: Place, slot: Slot | undefined): string {
 	const taken = openSeries(check)[place];
-	if (begunText(taken).length > 0) return said.innerHeard({innerLimit: taken.at(-1)?.innerLimit.typed ?? ''});
+	if (begunText(taken).length > 0)
+		return said.innerHeard({innerLimit: signedTyped(taken.at(-1)?.innerLimit.typed ?? '')});
 	const [last] = wholeRounds(taken).slice(-1);
 	return said.heard({
 		count: slot === undefined ? taken.filter(counts).length : undefined,
@@ -102,5 +104,5 @@ export const roundAsked = (check: Check, slot: Slot | undefined) =>
 /** A round that lacks its outer limit. */
 const begunText = (taken: readonly Round[]): readonly string[] => {
 	const last = taken.at(-1);
-	return last && !last.outerLimit ? [said.begun({innerLimit: last.innerLimit.typed})] : [];
+	return last && !last.outerLimit ? [said.begun({innerLimit: signedTyped(last.innerLimit.typed)})] : [];
 };

@@ -4,6 +4,7 @@ import type {Because, Label, Notice, Question, Refusal} from '../check/says.js';
 import type {Trouble} from '../procedure/problem.js';
 import {words} from './index.js';
 import {found, speaker} from './speaker.js';
+import {numberTyped, signedTyped} from './typed.js';
 
 const {dialogue, problems, reasons} = words;
 
@@ -46,6 +47,9 @@ export const reasonText = ({id, typed}: NonNullable<Round['struck']>['reason']):
 /** Why a series was closed, as it stands on file. */
 export const becauseText = (because: OnFile): string => onFile(dialogue.because, because);
 
+/** How a number that is offered is written. */
+const offered = {number: numberTyped, signed: signedTyped};
+
 /** What is asked, with its labels and its question in words. */
 export function promptInWords(prompt: AskedPrompt): Prompt {
 	switch (prompt.kind) {
@@ -64,6 +68,7 @@ export function promptInWords(prompt: AskedPrompt): Prompt {
 		case 'still':
 			return {...prompt, items: prompt.items.map(says.label)};
 		case 'field':
+			return prompt.offers ? {...prompt, initial: offered[prompt.offers](prompt.initial)} : prompt;
 		case 'none':
 			return prompt;
 	}
