@@ -2,6 +2,7 @@ import {existsSync, readdirSync} from 'node:fs';
 import path from 'node:path';
 import {describe, expect, it} from 'vitest';
 import {languageCodes} from '../../source/language.js';
+import {hasEnglish, withoutTyped} from '../helpers/english-left.js';
 import {saidInFile} from '../helpers/said-in-file.js';
 
 const root = path.resolve(import.meta.dirname, '../../source/words');
@@ -10,18 +11,8 @@ const filesOf = (language: string): readonly string[] =>
 		.map((name) => name.replaceAll(path.sep, '/'))
 		.filter((name) => name.endsWith('.ts'));
 
-/** Words that English sentences are made of and that German has not. */
-const english =
-	/(?<![\p{L}'-])(?:the|of|and|with|is|are|not|this|that|from|by|when|which|have|it|or|on|to|but|yes|its|their|you|your|be|been|does|for|at|as)(?![\p{L}'-])/iu;
-
-/** What is typed as it stands, in any language: commands with their options, names of options, code. */
-const asTyped =
-	/armdrift(?: (?:--)?[a-z-]+)*(?: "[^"]*"| [<[][^>\]]*[>\]])?|--[a-z-]+(?:[ =](?:<[^>]*>|[a-z]+))?|\b(?:eval|source)\b[^\n]*/g;
-
-const plain = (text: string): string => text.replaceAll(asTyped, '');
-
 /** Several words, or one long one: no sign, no symbol, no name of a key. */
-const isSaid = (text: string): boolean => /\p{L}{3,}.*\p{L}{3,}|\p{L}{7,}/su.test(plain(text));
+const isSaid = (text: string): boolean => /\p{L}{3,}.*\p{L}{3,}|\p{L}{7,}/su.test(withoutTyped(text));
 
 describe.each(languageCodes.filter((code) => code !== 'en'))('The words of %s', (language) => {
 	const files = filesOf(language);
@@ -32,7 +23,7 @@ describe.each(languageCodes.filter((code) => code !== 'en'))('The words of %s', 
 
 	it.each(files)('have nothing English left: %s', (name) => {
 		const said = saidInFile(path.join(root, language, name));
-		expect(said.filter((text) => english.test(plain(text)))).toEqual([]);
+		expect(said.filter((text) => hasEnglish(text))).toEqual([]);
 		const theirs = new Set(existsSync(path.join(root, 'en', name)) ? saidInFile(path.join(root, 'en', name)) : []);
 		expect(said.filter((text) => isSaid(text) && theirs.has(text))).toEqual([]);
 	});
