@@ -11,8 +11,8 @@ const filesOf = (language: string): readonly string[] =>
 		.map((name) => name.replaceAll(path.sep, '/'))
 		.filter((name) => name.endsWith('.ts'));
 
-/** Several words, or one long one: no sign, no symbol, no name of a key. */
-const isSaid = (text: string): boolean => /\p{L}{3,}.*\p{L}{3,}|\p{L}{7,}/su.test(withoutTyped(text));
+/** More than a name or a sign: several words. */
+const isSaid = (text: string): boolean => /\p{L}{3,}.*\s.*\p{L}{3,}/su.test(withoutTyped(text));
 
 describe.each(languageCodes.filter((code) => code !== 'en'))('The words of %s', (language) => {
 	const files = filesOf(language);
