@@ -40,18 +40,60 @@ export const commandLine = {
 	language: 'Sprache der Texte (sonst laut Einstellungen, sonst wie im System)',
 	plain: 'einfache Zeilen: für Vorleseprogramme, Pipes und einfache Terminals',
 	noColor: 'keine Farben (wie NO_COLOR)',
+	helpOption: 'diese Hilfe ausgeben',
+	version: 'Version ausgeben',
+	/** Headings of the help, by those of the library that prints it. */
+	titles: {
+		'Usage:': 'Aufruf:',
+		'Arguments:': 'Argumente:',
+		'Options:': 'Optionen:',
+		'Commands:': 'Befehle:',
+	} as Readonly<Record<string, string>>,
+	/** What an option may be, behind what it is for. */
+	choices: ({choices, usual}: {readonly choices: readonly string[]; readonly usual: string | undefined}) =>
+		usual === undefined ? `(${choices.join(', ')})` : `(${choices.join(', ')}; üblich: ${usual})`,
 	notUtf8:
 		'Ein Name in der Befehlszeile oder in ARMDRIFT_DATA ist kein UTF-8. Datei oder Ordner umbenennen, dann erneut versuchen.',
 	man: 'Handbuchseite ausgeben: armdrift --man | man -l -',
-	/** What stands over the parts of the help. */
-	headings: {'Usage:': 'Aufruf:', 'Arguments:': 'Argumente:', 'Options:': 'Optionen:', 'Commands:': 'Befehle:'},
-	withChoices: ({about, choices}: {readonly about: string; readonly choices: readonly string[]}) =>
-		`${about} (${choices.join(', ')})`,
-	allowed: ({choices}: {readonly choices: readonly string[]}) => `Erlaubt: ${choices.join(', ')}.`,
-	version: 'Version ausgeben',
-	helpOption: 'diese Hilfe ausgeben',
-	wholeNumber: ({least}: {readonly least: number}) => `Nötig ist eine ganze Zahl ab ${least}.`,
-	dayWanted: 'Nötig ist ein Tag wie 2026-11-25, ein Monat wie 2026-11 oder ein Jahr.',
+	unknownCommand: ({
+		command,
+		meant,
+		known,
+	}: {
+		readonly command: string;
+		readonly meant: string | undefined;
+		readonly known: readonly string[];
+	}) =>
+		meant === undefined
+			? `Einen Befehl „${command}“ gibt es nicht. Die Befehle sind: ${known.join(', ')}.`
+			: `Einen Befehl „${command}“ gibt es nicht. Gemeint „${meant}“?`,
+	unknownOption: ({
+		option,
+		meant,
+		command,
+	}: {
+		readonly option: string;
+		readonly meant: string | undefined;
+		/** The command that was named; undefined for the program itself. */
+		readonly command: string | undefined;
+	}) => {
+		if (meant !== undefined) return `Eine Option ${option} gibt es hier nicht. Gemeint ${meant}?`;
+		return command === undefined
+			? `Eine Option ${option} gibt es hier nicht. „armdrift --help“ zeigt die Optionen.`
+			: `Eine Option ${option} gibt es hier nicht. „armdrift help ${command}“ zeigt die Optionen.`;
+	},
+	missingArgument: ({command, argument}: {readonly command: string; readonly argument: string}) =>
+		`Ein Wort fehlt. So eintippen: armdrift ${command} <${argument}>.`,
+	missingValue: ({flags}: {readonly flags: string}) => `Einer Option fehlt ihr Wert. So eintippen: ${flags}.`,
+	missingOption: ({option, choices}: {readonly option: string; readonly choices: readonly string[]}) =>
+		`${option} mit einem davon angeben: ${choices.join(', ')}.`,
+	tooManyWords: ({word}: {readonly word: string}) =>
+		`„${word}“ ist ein Wort zu viel. Einen Namen aus mehreren Wörtern in Anführungszeichen setzen.`,
+	notTaken: ({name, typed, because}: {readonly name: string; readonly typed: string; readonly because: string}) =>
+		`${name} nimmt „${typed}“ nicht. ${because}`,
+	choiceWanted: ({choices}: {readonly choices: readonly string[]}) => `Eines davon eintippen: ${choices.join(', ')}.`,
+	wholeNumber: ({least}: {readonly least: number}) => `Eine ganze Zahl ab ${least} eintippen.`,
+	dayWanted: 'Einen Tag wie 2026-11-25, einen Monat wie 2026-11 oder ein Jahr eintippen.',
 	recheck: {
 		about: 'die letzte Prüfung eines Arms wiederholen; ohne Namen die des zuerst fälligen',
 		arm: 'Name des Arms oder ein Teil davon',
