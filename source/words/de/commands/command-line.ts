@@ -5,7 +5,7 @@ export const exitStatusRows = [
 	['2', 'Aufruf oder Eingabe falsch, oder kein Terminal'],
 	['3', 'Eingabe zu Ende, oder beendet mit offener Prüfung (gespeichert)'],
 	['4', 'ein anderes armdrift schreibt'],
-	['5', 'ein Import ließ etwas aus, das hier anders ist'],
+	['5', 'ein Import ließ aus, was hier anders ist'],
 	['10', 'etwas ist fällig'],
 	['70', 'interner Fehler'],
 	['129', 'SIGHUP: das Terminal ist weg'],
@@ -100,28 +100,26 @@ export const commandLine = {
 	},
 	compute: {
 		about: 'die Zahlen eines JSON-Dokuments berechnen, als JSON',
-		file: 'das Dokument; - oder nichts für die Standardeingabe',
+		file: 'das Dokument; ohne oder mit -: Standardeingabe',
 		schema: 'das JSON-Schema des Dokuments ausgeben',
-		id: 'eine gespeicherte Prüfung statt einer Datei nehmen',
+		id: 'eine abgelegte Prüfung statt einer Datei nehmen',
 	},
 	export: {
-		about:
-			'alle abgelegten Prüfungen, Profile und Einstellungen als JSON schreiben, eine Prüfung je Zeile, oder die Zahlen als CSV',
-		as: 'json: alles; csv: eine Tabelle',
-		table: 'bei csv: Radien mit ihren Zahlen (sonst), oder Messwerte mit Antiskating',
-		out: 'Datei, die geschrieben wird; - oder nichts für die Standardausgabe',
-		force: 'diese Datei überschreiben, wenn es sie schon gibt',
+		about: 'alle abgelegten Prüfungen, Profile und Einstellungen als JSON schreiben, oder die Zahlen als CSV',
+		as: 'json: alles, eine Prüfung je Zeile; csv: eine Tabelle',
+		table: 'bei csv: Zahlen je Radius (üblich) oder Messwerte mit Antiskating',
+		out: 'Datei, die geschrieben wird; ohne oder mit -: Standardausgabe',
+		force: 'die Datei überschreiben, wenn es sie schon gibt',
 	},
 	import: {
-		about:
-			'Neues aus einem Export (JSON) hinzufügen, nachdem es gezeigt wurde; endet mit 5, wenn etwas ausgelassen wurde',
+		about: 'Neues aus einem Export (JSON) zeigen, dann hinzufügen; endet mit 5, wenn etwas ausgelassen wurde',
 		file: 'der Export',
 		yes: 'ohne Rückfrage hinzufügen',
 	},
 	list: {
 		about: 'frühere Prüfungen, die neueste zuerst, eine je Zeile',
 		arm: 'nur die dieses Arms: heutiger oder früherer Name oder ein Teil davon',
-		verdict: 'nur die mit diesem Urteil oder mit keinem; ungültige fehlen',
+		verdict: 'nur die mit diesem Urteil oder ohne Urteil; ungültige fehlen',
 		since: 'nur die ab diesem Tag; Monat oder Jahr genügt',
 		until: 'nur die bis zu diesem Tag; Monat oder Jahr genügt',
 		limit: 'höchstens so viele',
@@ -132,34 +130,34 @@ export const commandLine = {
 		arm: 'nur dieser Arm: sein Name oder ein Teil davon',
 		as: 'Form der Liste; was json enthält, sagt „armdrift help scripts“',
 		within: 'nur die, die binnen so vieler Tage fällig sind',
-		quiet: 'nichts ausgeben: der Exit-Status sagt es',
+		quiet: 'nichts ausgeben: der Exit-Status zählt',
 		calendar: 'alle Termine als Kalender schreiben (RFC 5545); - für die Standardausgabe',
-		force: 'auch eine Datei ersetzen, die kein Kalender dieses Programms ist',
+		force: 'die Datei überschreiben, auch wenn sie kein Kalender dieses Programms ist',
 	},
 	delete: {
-		about: 'einen Arm mit allen Prüfungen löschen; zuvor wird eine Sicherung geschrieben',
+		about: 'einen Arm mit allen Prüfungen sichern, dann löschen',
 		arm: 'der Arm, der gelöscht wird, mit ganzem Namen',
-		name: 'sein Name noch einmal, statt ihn auf Rückfrage einzutippen',
-		backup: 'wohin die Sicherung kommt (sonst in den Datenordner, unter „backups“)',
+		name: 'sein Name noch einmal, damit keine Rückfrage kommt',
+		backup: 'Datei der Sicherung (üblich: im Datenordner, unter „backups“)',
 	},
 	report: {
 		about: 'Bericht einer Prüfung oder eines Arms über die Jahre schreiben',
 		id: 'Kennung der Prüfung, siehe „armdrift list“',
 		arm: 'Arm, um dessen Verlauf es geht: sein Name oder ein Teil davon',
-		as: 'html zum Lesen und Drucken, markdown für eine E-Mail, maker für den Hersteller, json für Skripte',
-		all: 'einen Bericht jeder Prüfung, jeden in eigener Datei; mit --arm nur die des Arms',
-		out: 'in diese Datei schreiben; sonst und mit - auf die Standardausgabe; mit --all der Ordner',
+		as: 'html zum Lesen und Drucken, markdown für eine E-Mail, maker für eine Reparatur, json für Skripte',
+		all: 'einen Bericht jeder Prüfung, jeden in eigener Datei; mit --arm jeder Prüfung dieses Arms',
+		out: 'Datei, die geschrieben wird; ohne oder mit -: Standardausgabe; mit --all der Ordner',
 		practice: 'eine Übung statt einer echten Prüfung',
-		force: 'eine Datei ersetzen, die es schon gibt',
+		force: 'die Datei überschreiben, wenn es sie schon gibt',
 		after: `
-Ohne ID und --arm geht es um die neueste gültige Prüfung. Mit --arm geht es um den Arm über alle Prüfungen;
-bei maker um seine neueste. Eine Seite braucht nur einen Browser: kein Netz, kein Skript.`,
+Ohne ID und --arm: die neueste gültige Prüfung. Mit --arm: der Arm über alle Prüfungen;
+bei maker seine neueste Prüfung. Eine Seite braucht nur einen Browser: kein Netz, kein Skript.`,
 	},
 	practice: {
 		about: 'die Prüfung an einem erfundenen Arm üben, ohne Laufwerk',
 		on: 'gleich mit diesem erfundenen Arm beginnen, siehe --arms',
 		extent: 'gleich beginnen: eine Runde an jedem Radius, die ganze Messung oder die ganze Prüfung',
-		seed: 'andere Zahl, anderer Zufall; gleiche Zahl, gleicher Zufall',
+		seed: 'Zahl für den Zufall: gleiche Zahl, gleicher Zufall',
 		arms: 'die erfundenen Arme auflisten',
 		prove: 'so viele zufällige Arme messen und ausgeben, wie oft die Zahlen stimmen',
 		after: `
@@ -170,13 +168,13 @@ bei maker um seine neueste. Eine Seite braucht nur einen Browser: kein Netz, kei
 		as: 'Form der Liste; was json enthält, sagt „armdrift help scripts“',
 	},
 	help: {
-		about: 'ein Thema oder einen Befehl erklären; allein: Themen und Befehle auflisten',
+		about: 'ein Thema oder einen Befehl erklären; ohne: Themen und Befehle auflisten',
 		topic: 'Thema oder Befehl',
 		man: 'Handbuchseite ausgeben, wie armdrift --man',
 	},
 	completion: {
 		about: 'ein Skript ausgeben, das Befehlszeilen mit der Tab-Taste ergänzt',
-		shell: 'die Shell',
+		shell: 'bash, zsh oder fish',
 		after: `
 bash  eval "$(armdrift completion bash)"     in ~/.bashrc
 zsh   source <(armdrift completion zsh)      in ~/.zshrc, nach compinit

@@ -1,5 +1,6 @@
-const counted = (count: number, one: string, several: string): string => `${count} ${count === 1 ? one : several}`;
-const checksCounted = (count: number): string => counted(count, 'Prüfung', 'Prüfungen');
+import {plural} from '../../numbers.js';
+
+const counted = (count: number): string => plural(count, {one: `${count} Prüfung`, other: `${count} Prüfungen`});
 
 /** Each of them is masculine. */
 const kinds = {arm: 'Arm', cartridge: 'Tonabnehmer', tools: 'Werkzeugsatz'} as const;
@@ -26,11 +27,11 @@ const listedParts = ({
 	settings,
 }: Parts & Partial<NewParts>): string =>
 	[
-		...(checks > 0 ? [checksCounted(checks)] : []),
-		...(remarks > 0 ? [`spätere Notizen zu ${checksCounted(remarks)}`] : []),
-		...(profiles > 0 ? [counted(profiles, 'Profil', 'Profile')] : []),
-		...(named > 0 ? [`Namen von ${counted(named, 'Profil', 'Profilen')}`] : []),
-		...(noted > 0 ? [`Arbeiten an ${counted(noted, 'Arm', 'Armen')}`] : []),
+		...(checks > 0 ? [counted(checks)] : []),
+		...(remarks > 0 ? [`spätere Notizen zu ${counted(remarks)}`] : []),
+		...(profiles > 0 ? [plural(profiles, {one: '1 Profil', other: `${profiles} Profile`})] : []),
+		...(named > 0 ? [plural(named, {one: 'Namen von 1 Profil', other: `Namen von ${named} Profilen`})] : []),
+		...(noted > 0 ? [plural(noted, {one: 'Arbeiten an 1 Arm', other: `Arbeiten an ${noted} Armen`})] : []),
 		...(settings ? ['die Einstellungen'] : []),
 	].join(', ');
 
@@ -53,14 +54,15 @@ export const exchange = {
 		readonly checks: number;
 		readonly exportedAt: string;
 		readonly program: string;
-	}) => `${name}: ${checksCounted(checks)}, exportiert ${exportedAt} mit armdrift ${program}.`,
+	}) => `${name}: ${counted(checks)}, exportiert ${exportedAt} mit armdrift ${program}.`,
 	nothingNew: 'Nichts darin ist neu.',
 	newParts: (parts: NewParts) => `Neu: ${listedParts(parts)}.`,
 	hereAlready: (parts: Parts) => `Schon hier: ${listedParts(parts)}.`,
 	added: (parts: NewParts) => `Hinzugefügt: ${listedParts(parts)}.`,
 	checkClash: ({id}: {readonly id: string}) =>
 		`Ausgelassen: die Prüfung ${id}, denn hier ist eine andere mit dieser Kennung abgelegt.`,
-	openHere: ({id}: {readonly id: string}) => `Ausgelassen: die Prüfung ${id}, denn sie ist hier noch offen. Sie beenden, dann erneut importieren.`,
+	openHere: ({id}: {readonly id: string}) =>
+		`Ausgelassen: die Prüfung ${id}, denn sie ist hier noch offen. Sie beenden, dann erneut importieren.`,
 	remarkClash: ({id}: {readonly id: string}) =>
 		`Ausgelassen: spätere Notizen zur Prüfung ${id}, denn hier sind andere Notizen.`,
 	profileClash: ({theirs, ours}: {readonly theirs: NamedProfile; readonly ours: NamedProfile}) =>
