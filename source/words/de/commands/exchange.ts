@@ -1,5 +1,6 @@
-const counted = (count: number, one: string, several: string): string => `${count} ${count === 1 ? one : several}`;
-const checksCounted = (count: number): string => counted(count, 'Prüfung', 'Prüfungen');
+import {plural} from '../../numbers.js';
+
+const counted = (count: number): string => plural(count, {one: `${count} Prüfung`, other: `${count} Prüfungen`});
 
 /** Each of them is masculine. */
 const kinds = {arm: 'Arm', cartridge: 'Tonabnehmer', tools: 'Werkzeugsatz'} as const;
@@ -26,22 +27,22 @@ const listedParts = ({
 	settings,
 }: Parts & Partial<NewParts>): string =>
 	[
-		...(checks > 0 ? [checksCounted(checks)] : []),
-		...(remarks > 0 ? [`spätere Notizen zu ${checksCounted(remarks)}`] : []),
-		...(profiles > 0 ? [counted(profiles, 'Profil', 'Profile')] : []),
-		...(named > 0 ? [`Namen von ${counted(named, 'Profil', 'Profilen')}`] : []),
-		...(noted > 0 ? [`Arbeiten an ${counted(noted, 'Arm', 'Armen')}`] : []),
+		...(checks > 0 ? [counted(checks)] : []),
+		...(remarks > 0 ? [`spätere Notizen zu ${counted(remarks)}`] : []),
+		...(profiles > 0 ? [plural(profiles, {one: '1 Profil', other: `${profiles} Profile`})] : []),
+		...(named > 0 ? [plural(named, {one: 'Namen von 1 Profil', other: `Namen von ${named} Profilen`})] : []),
+		...(noted > 0 ? [plural(noted, {one: 'Arbeiten an 1 Arm', other: `Arbeiten an ${noted} Armen`})] : []),
 		...(settings ? ['die Einstellungen'] : []),
 	].join(', ');
 
 /** Exports, and what comes of them when they are imported. */
 export const exchange = {
-	tableOfCsv: 'Eine Tabelle gibt es nur mit --as csv.',
+	tableOfCsv: '--table gilt nur mit --as csv.',
 	nothingFiled: ({dataDir}: {readonly dataDir: string}) =>
 		`In „${dataDir}“ ist keine Prüfung abgelegt; der Export enthält keine.`,
-	openLeftOut: 'Die laufende Prüfung fehlt im Export: sie ist noch nicht abgelegt.',
+	openLeftOut: 'Die offene Prüfung fehlt im Export: sie ist noch nicht abgelegt.',
 	otherInside: ({id, holds}: {readonly id: string; readonly holds: string}) =>
-		`Die fertige Prüfung ${id} fehlt im Export: in ihrer Datei steht die Prüfung ${holds}.`,
+		`Ausgelassen: die Prüfung ${id}, denn in ihrer Datei steht die Prüfung ${holds}.`,
 
 	head: ({
 		name,
@@ -53,19 +54,20 @@ export const exchange = {
 		readonly checks: number;
 		readonly exportedAt: string;
 		readonly program: string;
-	}) => `${name}: ${checksCounted(checks)}, exportiert ${exportedAt} mit armdrift ${program}.`,
+	}) => `${name}: ${counted(checks)}, exportiert ${exportedAt} mit armdrift ${program}.`,
 	nothingNew: 'Nichts darin ist neu.',
 	newParts: (parts: NewParts) => `Neu: ${listedParts(parts)}.`,
 	hereAlready: (parts: Parts) => `Schon hier: ${listedParts(parts)}.`,
 	added: (parts: NewParts) => `Hinzugefügt: ${listedParts(parts)}.`,
 	checkClash: ({id}: {readonly id: string}) =>
-		`Ausgelassen: ${id} hat hier anderen Inhalt, und eine abgelegte Prüfung ändert sich nie.`,
-	openHere: ({id}: {readonly id: string}) => `Ausgelassen: ${id} läuft hier noch. Die Prüfung zuerst ablegen.`,
+		`Ausgelassen: die Prüfung ${id}, denn hier ist eine andere mit dieser Kennung abgelegt.`,
+	openHere: ({id}: {readonly id: string}) =>
+		`Ausgelassen: die Prüfung ${id}, denn sie ist hier noch offen. Sie beenden, dann erneut importieren.`,
 	remarkClash: ({id}: {readonly id: string}) =>
-		`Ausgelassen: spätere Notizen zu ${id}, denn hier ist etwas anderes notiert.`,
+		`Ausgelassen: spätere Notizen zur Prüfung ${id}, denn hier sind andere Notizen.`,
 	profileClash: ({theirs, ours}: {readonly theirs: NamedProfile; readonly ours: NamedProfile}) =>
 		theirs.name === ours.name
-			? `Ausgelassen: der ${kinds[theirs.kind]} „${theirs.name}“, denn hier hat einer dieses Namens andere Antworten.`
+			? `Ausgelassen: der ${kinds[theirs.kind]} „${theirs.name}“, denn der hier hat andere Antworten.`
 			: `Ausgelassen: der ${kinds[theirs.kind]} „${theirs.name}“, denn hier heißt er „${ours.name}“.`,
 	profileNamed: ({
 		kind,
@@ -85,22 +87,22 @@ export const exchange = {
 		if (name !== here) return `Umbenannt: der ${kinds[kind]} „${here}“ heißt jetzt „${name}“; beide Namen finden ihn.`;
 		return isTwofold
 			? `Zwei Namen: der ${kinds[kind]} „${name}“ heißt dort „${there}“. Er bleibt „${name}“; beide Namen finden ihn.`
-			: `Namen: auch seine früheren Namen von dort finden den ${kinds[kind]} „${name}“.`;
+			: `Namen: auch frühere Namen finden jetzt den ${kinds[kind]} „${name}“.`;
 	},
 	ownSettings: 'Ausgelassen: die Einstellungen, denn hier gibt es schon welche.',
-	unknownKey: ({key}: {readonly key: string}) => `Ausgelassen: „${key}“, wofür diese Version keinen Platz hat.`,
+	unknownKey: ({key}: {readonly key: string}) => `Ausgelassen: „${key}“, denn diese Version kennt es nicht.`,
 	addIt: 'Neues hinzufügen? j / n ',
-	nobodyToAsk: 'Nichts hinzugefügt: ohne Terminal ist keine Rückfrage möglich; --yes angeben.',
+	nobodyToAsk: 'Nichts hinzugefügt: ohne Terminal ist keine Rückfrage möglich. --yes angeben.',
 	nothingChanged: 'Nichts geändert.',
 	stopped: ({done, all}: {readonly done: number; readonly all: number}) =>
-		`Abgebrochen: ${done} von ${all} Prüfungen sind hinzugefügt. Derselbe Import fügt das Übrige hinzu.`,
+		`Abgebrochen: ${done} von ${all} Prüfungen sind hinzugefügt. Erneut importieren fügt das Übrige hinzu.`,
 
 	/** Why an export cannot be used, behind `notUsed`. */
 	notUsed: ({file, because}: {readonly file: string; readonly because: string}) =>
 		`Der Export in „${file}“ ist nicht verwendbar: ${because}`,
-	notOurs: ({kind}: {readonly kind: string}) => `kein Export dieses Programms (darin fehlt "kind": "${kind}").`,
-	changedMeanwhile: 'die Datei wurde inzwischen geändert. Den Import neu starten.',
-	cutShort: 'die letzte Zeile fehlt, die Datei ist abgeschnitten.',
+	notOurs: ({kind}: {readonly kind: string}) => `kein Export dieses Programms (es fehlt "kind": "${kind}").`,
+	changedMeanwhile: 'die Datei änderte sich beim Import. Erneut importieren.',
+	cutShort: 'das Ende fehlt. Erneut exportieren.',
 	wanted: ({
 		where,
 		found,
@@ -125,7 +127,8 @@ export const exchange = {
 		`${where}.id: die Prüfung ${id} steht zweimal darin.`,
 	practice: ({where, id}: {readonly where: string; readonly id: string}) =>
 		`${where}: die Prüfung ${id} ist eine Übung an einem erfundenen Arm. Sie aus der Datei nehmen.`,
-	notIssued: ({where}: {readonly where: string}) => `${where}.record.issued ist nicht, was hier nötig ist.`,
-	forbiddenKey: ({where}: {readonly where: string}) => `${where} hat einen Schlüssel "__proto__", der verloren ginge.`,
-	tooDeep: ({where}: {readonly where: string}) => `${where} ist zu tief verschachtelt.`,
+	notIssued: ({where}: {readonly where: string}) => `${where}.record.issued ist falsch.`,
+	/** @param sentence what is wrong with what is noted here */
+	remarkUnread: ({id, sentence}: {readonly id: string; readonly sentence: string}) =>
+		`Ausgelassen: spätere Notizen zu ${id}, denn die Notiz hier ist nicht lesbar. ${sentence}`,
 };
