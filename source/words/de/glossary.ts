@@ -10,7 +10,7 @@ export const glossary: readonly Term[] = [
 	},
 	{
 		term: 'Reibung',
-		meaning: 'was den Arm hält, wo er ist: Abstand von der inneren zur äußeren Grenze (sein Halteband)',
+		meaning: 'was den Arm hält, wo er ist: Abstand von der inneren zur äußeren Grenze',
 		not: ['Halteband', 'Haftreibung', 'Reibkraft'],
 	},
 	{
@@ -40,14 +40,22 @@ export const glossary: readonly Term[] = [
 		not: ['Nullpunktfehler', 'Nullpunkt', 'Nullfehler'],
 	},
 	{term: 'Radius', meaning: 'Abstand von der Achse', not: ['Messradius', 'Prüfradius']},
-	{term: 'messen', meaning: 'die Runden an jedem Radius aufnehmen', not: ['ausmessen', 'sondieren']},
+	{
+		term: 'messen',
+		meaning: 'den Arm an jedem Radius Runde für Runde an seine Grenzen stupsen',
+		not: ['ausmessen', 'sondieren'],
+	},
 	{term: 'Runde', meaning: 'eine innere und eine äußere Grenze', not: ['Durchgang', 'Grenzenpaar']},
 	{term: 'gedrehte Runde', meaning: 'Runde mit umgedrehtem Kraftmesser', not: ['umgekehrte Runde', 'Wenderunde']},
 	{term: 'Schlussrunde', meaning: 'die letzte Runde, wieder am inneren Radius', not: ['Endrunde', 'Kontrollrunde']},
 	{term: 'Messreihe', meaning: 'Runden, zwischen denen nichts geändert wurde', not: ['Serie', 'Messserie']},
 	{term: 'Auflagekraft', meaning: 'Kraft der Nadel nach unten', not: ['Auflagedruck', 'Auflagegewicht', 'Nadeldruck']},
 	{term: 'Abspielkraft', meaning: 'Auflagekraft auf der Platte, wie abgespielt', not: ['Nennkraft', 'Sollkraft']},
-	{term: 'Litzen', meaning: 'dünne Signaldrähte des Arms', not: ['Kabel', 'Drähte', 'Leitungen']},
+	{
+		term: 'Litzen',
+		meaning: 'führen das Signal aus dem Arm: dünn, aber sie können ihn drücken',
+		not: ['Kabel', 'Drähte', 'Leitungen'],
+	},
 	{term: 'Nadelschutz', meaning: 'Kappe über der Nadel', not: ['Schutzkappe', 'Nadelkappe', 'Nadelabdeckung']},
 	{term: 'Headshell', meaning: 'worin der Tonabnehmer sitzt', not: ['Tonkopf', 'Systemträger']},
 	{term: 'Lift', meaning: 'Hebel, der den Arm senkt und hebt', not: ['Tonarmlift', 'Absenkhilfe']},
