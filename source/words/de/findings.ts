@@ -3,7 +3,7 @@ import type {OpenFigure} from '../../results/closing-rows.js';
 import type {FindingCode, FindingValues} from '../../results/diagnose.js';
 import {type GaugeUnit, units} from '../../units.js';
 import {listed, mm, percent, plainNumber} from '../numbers.js';
-import {bandAt, forceWithWay, pullAt, sideForce, sureFirst, wayOf, wouldDecideIt, zoneWord} from './figures.js';
+import {bandAt, forceWithWay, pullAt, sideForce, sureFirst, wayOf, wouldDecideIt} from './figures.js';
 
 /** What is said of a finding. */
 type FindingWords<Values> = {
@@ -173,7 +173,7 @@ export const findings: {readonly [Code in FindingCode]: FindingWords<FindingValu
 	sound: {
 		brief: 'Der Arm schwenkt frei.',
 		found: ({radii, atWorst, pullLimits, bandLimits}) =>
-			`Der Arm ist ${atWorst === 'good' ? zoneWord.good : 'brauchbar oder besser'}: Zug ${pulls(radii)} (${limits(pullLimits)}), Reibung ${bands(radii)} (${limits(bandLimits)}).`,
+			`Der Arm ist ${atWorst === 'good' ? 'gut' : 'brauchbar oder besser'}: Zug ${pulls(radii)} (${limits(pullLimits)}), Reibung ${bands(radii)} (${limits(bandLimits)}).`,
 		likely: '',
 		next: () => 'der Besitzer lässt den Arm, wie er ist',
 	},
