@@ -1,7 +1,7 @@
 import type {Foretold, SuspectOutcome} from '../../results/foretold.js';
 import type {NextAction} from '../../results/next-action.js';
 import {listed, mm, percent} from '../numbers.js';
-import {forceWithWay} from './figures.js';
+import {asJudged, forceWithWay} from './figures.js';
 import {remedies} from './remedies.js';
 
 /** Hands go to wires, linkage, pulley or bearing. */
@@ -14,7 +14,10 @@ const rounds = {
 	closing: 'alle Runden',
 } as const;
 
-const people = {owner: 'Besitzer', technician: 'Techniker', maker: 'Hersteller'};
+const people = {technician: 'Techniker', owner: 'Besitzer', maker: 'Hersteller'} as const satisfies Record<
+	NextAction['who'],
+	string
+>;
 
 /** Who does it, and how long it takes. */
 const by = ({who, minutes}: Pick<NextAction, 'who' | 'minutes'>): string =>
@@ -54,12 +57,12 @@ const what = (action: NextAction): string => {
 			return `Arm mit den Messwerten zum Hersteller schicken${
 				action.finestPct === null
 					? ''
-					: `; bis dahin das Antiskating auf ± ${percent(action.finestPct, 1)} einstellen, nicht feiner`
+					: `. Bis dahin das Antiskating nicht feiner als ± ${percent(action.finestPct, 1)} einstellen`
 			}`;
 		case 'leave':
 			return action.atWorst === 'good' || action.atWorst === 'usable'
 				? `Laufwerk zurückbauen (${who}). Nichts muss repariert werden`
-				: `als ${action.atWorst === 'beyond' ? 'außerhalb der Grenzen' : 'am Skalenende'} behandeln (${who}). Weitere Runden entscheiden es nicht`;
+				: `als ${asJudged[action.atWorst]} werten (${who}). Weitere Runden entscheiden es nicht`;
 	}
 };
 

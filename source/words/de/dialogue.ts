@@ -17,13 +17,13 @@ const again = 'Neu eintippen, oder zurück (Esc) zur anderen Grenze.';
 /** Why a series was closed. */
 const because: Sentences<BecauseValues> = {
 	'as-said': ({sentence}) => sentence,
-	'answer-changed': ({step}) => `geändert: ${titled(step)}`,
+	'answer-changed': ({step}) => `„${titled(step)}“ geändert`,
 	'other-profile': () => 'anderes Profil',
 	'asked-anew': () => 'neu gefragt',
 	'left-overnight': () => 'zwölf Stunden oder länger liegen geblieben',
 	'put-back-between': () => 'das Zurückbauen hatte begonnen',
-	'changed-while-left': ({item}) => `geändert, während die Prüfung ruhte: ${found(entries.inDoubt, item) ?? item}`,
-	remedy: ({remedy}) => `Abhilfe: ${found(remedies, remedy)?.name ?? remedy}`,
+	'changed-while-left': ({item}) => `„${found(entries.inDoubt, item) ?? item}“ geändert, während die Prüfung ruhte`,
+	remedy: ({remedy}) => `Abhilfe „${found(remedies, remedy)?.name ?? remedy}“ versucht`,
 	'closing-off': () => 'die Schlussrunde wich ab',
 	'put-right-by-hand': () => 'von Hand berichtigt',
 };

@@ -4,6 +4,7 @@ import type {SideWord, StageId} from '../../procedure/step.js';
 import type {IdOf, TickLine} from '../../procedure/step-ids.js';
 import type {DoubtItemId} from '../../procedure/steps-still.js';
 import {plural} from '../numbers.js';
+import {found} from '../speaker.js';
 
 /** The stages of a check. */
 const stages: Readonly<Record<StageId, string>> = {
@@ -103,6 +104,9 @@ const inDoubt: Readonly<Record<DoubtItemId, string>> = {
 	force: 'Auflagekraft',
 	room: 'Raumtemperatur',
 };
+
+/** A place by its id; one that is not known here stands for itself. */
+export const placeName = (place: string): string => found(places, place) ?? place;
 
 /** What is called how, by id. */
 export const entries = {stages, places, ticks, written, sides, inDoubt};

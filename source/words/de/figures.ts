@@ -1,5 +1,5 @@
 import type {WouldDecide, Zone} from '../../measures/verdict.js';
-import type {MeasuredRadius} from '../../results/figures-types.js';
+import type {AtWorst, MeasuredRadius} from '../../results/figures-types.js';
 import {decimalsFor, mm, percent, printsAsZero, rounded, span} from '../numbers.js';
 import {entries} from './entries.js';
 
@@ -41,18 +41,27 @@ const rowsInWords = ({head, rows}: Table): string =>
 		.map(([name, ...cells]) => `${name}: ${cells.map((cell, index) => `${head[index + 1]} ${cell}`).join(', ')}.`)
 		.join(' ');
 
-/** What a zone is called in the middle of a sentence. */
-export const zoneWord: Readonly<Record<Zone, string>> = {good: 'gut', usable: 'brauchbar', beyond: 'außerhalb'};
-
 /** What is sure of an undecided figure, first. */
 export const sureFirst = (atWorst: Zone): string =>
 	atWorst === 'beyond' ? 'vielleicht außerhalb' : 'brauchbar bis gut';
 
-/** What would decide an undecided figure. */
+/** The word for a verdict in the middle of a sentence, in a list or a table. */
+export const verdictName = {
+	good: 'gut',
+	usable: 'brauchbar',
+	beyond: 'außerhalb',
+	undecided: 'unentschieden',
+	'off-scale': 'Skalenende',
+} as const;
+
+/** What a figure on its limit is treated as. */
+export const asJudged: Readonly<Record<AtWorst, string>> = {...verdictName, beyond: 'außerhalb der Grenzen'};
+
+/** What would decide an undecided figure: after a colon, without its last full stop. */
 export const wouldDecideIt = (wouldDecide: WouldDecide, atWorst: Zone): string => {
-	if ('rounds' in wouldDecide) return `insgesamt ${wouldDecide.rounds} Runden messen; das entscheidet es wohl`;
-	if ('finerStep' in wouldDecide) return 'feiner ablesen und feiner anstupsen; das entscheidet es wohl';
-	return `liegt auf der Grenze, mehr Runden helfen nicht: als ${zoneWord[atWorst]} werten`;
+	if ('rounds' in wouldDecide) return `insgesamt ${wouldDecide.rounds} Runden messen. Das entscheidet es wohl`;
+	if ('finerStep' in wouldDecide) return 'feiner ablesen und feiner anstupsen. Das entscheidet es wohl';
+	return `liegt auf der Grenze. Mehr Runden helfen nicht: als ${asJudged[atWorst]} werten`;
 };
 
 /** The word for a verdict, the same everywhere. */
@@ -75,5 +84,6 @@ export const figures = {
 	rowsInWords,
 	sureFirst,
 	wouldDecideIt,
+	verdictName,
 	verdictWord,
 };

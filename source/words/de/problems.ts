@@ -19,7 +19,7 @@ const lineLeft = {
 		lifter: 'Lift senken, bis Licht unter dem Rohr zu sehen ist.',
 		rest: 'Bügel der Stütze wegdrehen.',
 		screws: 'Arm verriegeln, Nadelschutz drauf. Headshell halten und von Hand festziehen.',
-		air: 'Haube ab, Lüfter und Heizung aus, ruhige Luft abwarten.',
+		air: 'Haube abnehmen. Lüfter und Heizung ausschalten. Ruhige Luft abwarten.',
 		static: 'Blankes geerdetes Metall berühren und Matte abbürsten.',
 	},
 } as const satisfies Record<ProblemValues['lines-left']['list'], Readonly<Record<string, string>>>;
@@ -51,6 +51,7 @@ const reach = ({leastMm, mostMm}: SpanMm): string => `von ${rounded(leastMm, 1)}
 
 const belowOrAbove = {below: 'unter', above: 'über'};
 const lowOrHigh = {low: 'tief', high: 'hoch'};
+const lowOrMuch = {low: 'wenig', high: 'viel'};
 
 /** What a person reads of each problem. */
 export const problems: Sentences<ProblemValues> = {
@@ -96,9 +97,11 @@ export const problems: Sentences<ProblemValues> = {
 	'force-off-target': ({carriedMn, playingMn, offPct, allowedPct}) =>
 		`${inUnit(carriedMn, 'gf')} weichen ${percent(Math.abs(offPct), decimalsApart(offPct, allowedPct, 0))} von der Abspielkraft ${inUnit(playingMn, 'gf')} ab (erlaubt ${plainNumber(allowedPct)} %). Nadelschutz drauf? Waage leer auf null gestellt?`,
 	'stylus-height': ({stylusMm, side, lowMm, highMm}) =>
-		`${mm(stylusMm)} ist zu ${lowOrHigh[side]}. Soll: ${plainNumber(lowMm)} bis ${mm(highMm)} über der Auflage.`,
+		`Die Nadel steht zu ${lowOrHigh[side]}, ${mm(stylusMm)} über der Auflage. Soll: ${plainNumber(lowMm)} bis ${mm(highMm)}.`,
+	'guard-gap-off': ({guardMm, side, lowMm, highMm}) =>
+		`Unter dem Nadelschutz sind ${inUnit(guardMm, 'mm', 1)} Abstand: zu ${lowOrMuch[side]}. Soll: ${plainNumber(lowMm, 1)} bis ${inUnit(highMm, 'mm', 1)}.`,
 	'guard-too-near': ({guardMm}) =>
-		`Unter dem Nadelschutz sind ${rounded(guardMm, 1)} mm Abstand. Soll: mehr als 0,5 mm.`,
+		`Unter dem Nadelschutz sind ${inUnit(guardMm, 'mm', 1)} Abstand: zu wenig. Soll: mehr als 0,5 mm.`,
 	'closing-off-scale': () =>
 		'Etwas hat sich verschoben: Die Schlussrunde lief ans Skalenende, die inneren Runden nicht. Neu messen.',
 	'closing-moved': ({movedPct}) =>

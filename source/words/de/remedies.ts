@@ -71,7 +71,7 @@ export const remedies: Readonly<Record<RemedyId, RemedyWords>> = {
 	},
 	'lead-loop': {
 		name: 'Litzen am mittleren Radius locker hängen lassen',
-		how: 'Arm mitten zwischen Rand und Etikett halten. Dort die freie Schlaufe mittig legen.',
+		how: 'Arm am mittleren Radius halten. Dort die freie Schlaufe mittig legen.',
 		doing: 'Schlaufe der Litzen mittig gelegt',
 	},
 	'leads-off': {

@@ -1,5 +1,5 @@
 import {dayText} from '../../dates.js';
-import {inUnit, mm, percent, plainNumber} from '../../numbers.js';
+import {inUnit, listed, mm, percent, plainNumber} from '../../numbers.js';
 
 type Clearance = {readonly lowMm: number; readonly highMm: number; readonly nowMm: number | undefined};
 
@@ -28,6 +28,13 @@ export const consequences = {
 		mark === undefined ? `${isAsked ? '❯' : '·'} ${text}` : text,
 	wasItNotSo: 'War es schon während der Runden falsch? Erst n tippen: Eine neue Messreihe beginnt.',
 	nextCheck: ({date}: {date: string}) => `Nächste Prüfung: ${dayText(date)}`,
+	/** What was answered with y and n, and line by line. */
+	answered: {
+		yes: 'ja',
+		no: 'nein',
+		allDone: 'alle Zeilen erledigt',
+		left: ({lines}: {lines: readonly string[]}) => `nicht erledigt: ${listed(lines)}`,
+	},
 	answer: ({title, typed}: {title: string; typed: string}) => `${title}: ${typed}`,
 	/** Several together; a line does not break within one that is short. */
 	answers: ({answers}: {answers: readonly string[]}) =>

@@ -1,6 +1,6 @@
 import type {ZeroFigures} from '../../../results/figures-types.js';
 import {type GaugeUnit, units} from '../../../units.js';
-import {decimalsFor, listed, mm, plainNumber, rounded, stepDecimals} from '../../numbers.js';
+import {decimalsFor, mm, plainNumber, rounded, stepDecimals, withSign} from '../../numbers.js';
 import {forceAsTyped} from '../figures.js';
 
 /** A gauge as it is read; its end and its readings in its own unit. */
@@ -70,15 +70,16 @@ export const gauge = {
 		isHandForce: boolean;
 	}) => {
 		const {label} = units[unit];
-		const does = [
-			...(times === undefined ? [] : [`trägt das ${rounded(times, 2)}-Fache davon`]),
+		return [
+			`Alle Zahlen in % der Abspielkraft${playing === undefined ? '' : `, ${plainNumber(playing)} ${label}`}.`,
+			...(times === undefined ? [] : [`Der Kraftmesser trägt das ${rounded(times, 2)}-Fache davon.`]),
 			...(zero === undefined
 				? []
-				: [`zeigt unberührt ${forceAsTyped(zero, label, Math.min(2, stepDecimals(Number(zero.toFixed(2)))))}`]),
-		];
-		return `Alle Zahlen in % der Abspielkraft${playing === undefined ? '' : `, ${plainNumber(playing)} ${label}`}${
-			does.length === 0 ? '' : `; der Kraftmesser ${listed(does)}`
-		}.${isHandForce ? ' Außen und innen: wohin der Arm drückt.' : ''}`;
+				: [
+						`Unberührt zeigt der Kraftmesser ${forceAsTyped(zero, label, Math.min(2, stepDecimals(Number(zero.toFixed(2)))))}.`,
+					]),
+			...(isHandForce ? ['Außen und innen: wohin der Arm drückt.'] : []),
+		].join(' ');
 	},
 	/** The zero of the gauge in its own sign, and how it was found. */
 	zero: ({
@@ -98,10 +99,10 @@ export const gauge = {
 		const {label} = units[unit];
 		const decimals =
 			uncertainty === null ? Math.min(stepDecimals(Number(size.toPrecision(2))), 20) : decimalsFor(uncertainty);
-		return `Nullanzeige des Kraftmessers, ${sources[source]}: ${rounded(size, decimals)} ${label}${side === undefined ? '' : ` ${side}`}${
+		return `Nullanzeige des Kraftmessers, ${sources[source]}: ${withSign(side === 'minus' ? -size : size, decimals)} ${label}${
 			uncertainty === null ? '' : ` ± ${rounded(uncertainty, decimals)} ${label}`
-		}; von jedem Messwert abgezogen.`;
+		}. Sie wird von jedem Messwert abgezogen.`;
 	},
 	zeroUnchecked:
-		'Nullanzeige des Kraftmessers ungeprüft. Sie kann ein halbes Prozent oder einen Schritt abweichen; im ± des Zugs steckt das.',
+		'Nullanzeige des Kraftmessers ungeprüft. Sie kann ein halbes Prozent oder einen Schritt abweichen. Das steckt im ± des Zugs.',
 };

@@ -1,5 +1,5 @@
 import type {NullRadii} from '../../../measures/layouts.js';
-import {inUnit, mm, plainNumber, rounded} from '../../numbers.js';
+import {inUnit, mm, rounded} from '../../numbers.js';
 
 type Reach = {readonly leastMm: number; readonly mostMm: number};
 type Layout = {
@@ -44,7 +44,7 @@ export const geometry = {
 	}) =>
 		`Errechnet: Montageabstand ${inUnit(pivotDistanceMm, 'mm')}, Überhang ${rounded(overhangMm, 1)} mm, Kröpfungswinkel ${inUnit(offsetDeg, 'deg')}${typedDeg === undefined ? '' : ` (getippt ${inUnit(typedDeg, 'deg')})`}.`,
 	forInformation: ({outermostMm, innermostMm}: {outermostMm: number; innermostMm: number}) =>
-		`Zur Information. Äußerste und innerste Rille mit ${plainNumber(outermostMm)} und ${mm(innermostMm)} angesetzt.`,
+		`Zur Information. Äußerste Rille bei ${mm(outermostMm)} angesetzt, innerste bei ${mm(innermostMm)}.`,
 	columns: {name: 'in mm', nulls: 'Nullradien', overhang: 'Überhang'},
 	cells: {name, nulls, overhang},
 	layout: (layout: Layout) =>

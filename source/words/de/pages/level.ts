@@ -33,7 +33,7 @@ export const levelFound = {
 	lower: ({axis, tiltDeg, mmPer100}: {axis: keyof typeof axes; tiltDeg: number; mmPer100: number}) =>
 		`${tiltDeg > 0 ? axes[axis].plusSide : axes[axis].minusSide} senken: um ${rounded(mmPer100, 1)} mm je 100 mm Fußabstand.`,
 	errorsDiffer: ({apartDeg}: {apartDeg: number}) =>
-		`Der Eigenfehler der Wasserwaage weicht quer und längs um ${inDegrees(apartDeg, 2)} ab. Seite vertippt?`,
+		`Quer und längs weicht der Eigenfehler der Wasserwaage um ${inDegrees(apartDeg, 2)} ab. Seite vertippt?`,
 	fine: 'Waagrecht: genau.',
 	passes: 'Waagrecht: genügt.',
 	fails: 'Waagrecht: genügt nicht.',

@@ -9,11 +9,14 @@ const outcomes: Readonly<Record<Outcome, string>> = {
 	interrupted: 'unterbrochen, Laufwerk nicht spielbereit',
 };
 
+type Ended = {readonly outcome: Outcome; readonly putBackOn: string | undefined};
+const endedHow = ({outcome, putBackOn}: Ended): string =>
+	putBackOn === undefined ? outcomes[outcome] : `unterbrochen, Laufwerk zurückgebaut am ${dayText(putBackOn)}`;
+
 /** A filed check. */
 export const record = {
-	outcome: ({outcome, putBackOn}: {outcome: Outcome; putBackOn: string | undefined}) =>
-		putBackOn === undefined ? outcomes[outcome] : `unterbrochen; zurückgebaut am ${dayText(putBackOn)}`,
-	heading: ({date, outcome}: {date: string; outcome: string}) => `Prüfung vom ${dayText(date)}: ${outcome}`,
+	outcome: endedHow,
+	heading: ({date, ...ended}: Ended & {date: string}) => `Prüfung vom ${dayText(date)}: ${endedHow(ended)}`,
 	deckNotReady: 'Laufwerk nicht spielbereit.',
 	nextCheck: ({date, because}: {date: string; because: string}) => `Nächste Prüfung: ${dayText(date)}. ${because}`,
 	id: ({id, isPractice}: {id: string; isPractice: boolean}) =>

@@ -3,7 +3,7 @@ import type {VerdictLimits} from '../../../procedure/facts.js';
 import type {MeasuredRadius} from '../../../results/figures-types.js';
 import {type GaugeUnit, units} from '../../../units.js';
 import {percent, plainNumber, plural, span} from '../../numbers.js';
-import {bandAt, pullAt, sideForce, sureFirst, wouldDecideIt, zoneWord} from '../figures.js';
+import {bandAt, pullAt, sideForce, sureFirst, verdictName, wouldDecideIt} from '../figures.js';
 
 type Taken = {
 	readonly number: number;
@@ -34,7 +34,7 @@ const limitInQuestion = (atWorst: Zone, goodPct: number, usablePct: number): str
 	atWorst === 'beyond' ? `brauchbar bis ${plainNumber(usablePct)} %` : `gut bis ${plainNumber(goodPct)} %`;
 
 const verdictOf = (verdict: Zone | 'undecided', atWorst: Zone): string =>
-	verdict === 'undecided' ? sureFirst(atWorst) : zoneWord[verdict];
+	verdict === 'undecided' ? sureFirst(atWorst) : verdictName[verdict];
 
 type Judged = {readonly figures: MeasuredRadius; readonly limits: VerdictLimits};
 
@@ -90,5 +90,5 @@ export const roundsTaken = {
 		`Etwas hat sich verschoben. ${off(closing)} (${allowed(closing)}). Noch einmal messen.`,
 	nothingMoved: (closing: Closing) => `Nichts hat sich verschoben. ${off(closing)} (${allowed(closing)}).`,
 	cannotTell: ({pullGoodPct, ...closing}: Closing & {pullGoodPct: number}) =>
-		`${off(closing)}. Ob sich etwas verschoben hat, bleibt offen, denn die Runden streuen zu stark: Erlaubt wären ${percent(closing.allowedPct, 2)}, mehr als ein guter Zug von ${plainNumber(pullGoodPct)} %.`,
+		`${off(closing)}. Die Runden streuen zu stark, um zu sagen, ob sich etwas verschoben hat. Erlaubt wären ${percent(closing.allowedPct, 2)}, mehr als ein guter Zug von ${plainNumber(pullGoodPct)} %.`,
 };

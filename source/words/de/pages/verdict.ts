@@ -1,16 +1,16 @@
 import type {BetweenRadii, Figures, MeasuredRadius, RadiusFigures} from '../../../results/figures-types.js';
-import {listed, mm, percent, plainNumber, rounded, span, withUncertainty} from '../../numbers.js';
-import {entries} from '../entries.js';
-import {bandAt, forceWithWay, pullAt, radiusName, sideForce, sureFirst, verdictWord, zoneWord} from '../figures.js';
+import {listed, mm, percent, plainNumber, printsAsZero, rounded, span, withUncertainty} from '../../numbers.js';
+import {entries, placeName} from '../entries.js';
+import {bandAt, forceWithWay, pullAt, radiusName, sideForce, sureFirst, verdictName, verdictWord} from '../figures.js';
 
 /** A value with its uncertainty. */
 type Sized = readonly [value: number, uncertainty: number];
 
 /** A verdict on one figure in a word or two, what is sure first. */
 const judged = (verdict: MeasuredRadius['pullVerdict'], atWorst: MeasuredRadius['pullAtWorst']): string =>
-	verdict === 'undecided' ? sureFirst(atWorst) : zoneWord[verdict];
+	verdict === 'undecided' ? sureFirst(atWorst) : verdictName[verdict];
 
-const offScale = 'Skalenende';
+const offScale = verdictName['off-scale'];
 const radius = ({place, radiusMm}: Pick<RadiusFigures, 'place' | 'radiusMm'>): string =>
 	`${radiusName(place)} ${mm(radiusMm)}`;
 const pull = (one: MeasuredRadius): string => sideForce(one.pullPct, one.pullUncertaintyPct);
@@ -20,9 +20,9 @@ type Row = {readonly name: string; readonly pull: string; readonly band: string}
 
 const lean = (found: {readonly micrometres: Sized; readonly degrees: Sized | null} | 'none' | undefined): string => {
 	if (found === undefined) return '';
-	if (found === 'none') return '; die Nadel weicht nicht aus';
+	if (found === 'none') return ' Die Nadel weicht nicht aus.';
 	const {micrometres, degrees} = found;
-	return `; Auslenkung der Nadel ${withUncertainty(...micrometres, ' µm')}${degrees ? ` (${withUncertainty(...degrees, '°')})` : ''}`;
+	return ` Auslenkung der Nadel: ${withUncertainty(...micrometres, ' µm')}${degrees ? ` (${withUncertainty(...degrees, '°')})` : ''}.`;
 };
 
 /** What a check came to. */
@@ -92,18 +92,19 @@ export const verdict = {
 		leans: Parameters<typeof lean>[0];
 	}) => {
 		const {breakawayPct, torqueMicroNm, tiltSharePct, tiltShareUncertaintyPct, wallShare} = figures;
-		return `${radius(figures)}: Losbrechkraft ± ${percent(breakawayPct, 1)}, Drehmoment ${forceWithWay(torqueMicroNm, 'µN·m', 0)}${
-			tiltSharePct === null ? '' : `; Zug aus der Neigung ${sideForce(tiltSharePct, tiltShareUncertaintyPct ?? 0)}`
-		}; Last auf innerer und äußerer Rillenwand ${percent(100 * wallShare.inner, 1)} und ${percent(100 * wallShare.outer, 1)}${lean(leans)}.`;
+		const tilt = tiltSharePct === null ? '' : ` Neigung: ${sideForce(tiltSharePct, tiltShareUncertaintyPct ?? 0)}.`;
+		return `${radius(figures)}. Losbrechkraft: Ab ± ${percent(breakawayPct, 1)} geht der Arm los. Zug als Drehmoment: ${forceWithWay(torqueMicroNm, 'µN·m', 0)}.${tilt} Last auf den Rillenwänden: innen ${percent(100 * wallShare.inner, 1)}, außen ${percent(100 * wallShare.outer, 1)}.${lean(leans)}`;
 	},
 	between: ({en, differs, torqueSlopeMicroNmPerDeg, neutralRadiusMm}: BetweenRadii) =>
-		`Von Radius zu Radius ändert sich der Zug${differs ? '' : ' nicht erkennbar'} (E_n ${rounded(en, 2)}; über 1 heißt geändert). Das Drehmoment ändert sich um ${rounded(torqueSlopeMicroNmPerDeg, 2)} µN·m je Grad Schwenk${
-			neutralRadiusMm === null ? '' : `; kein Zug bei ${rounded(neutralRadiusMm, 0)} mm`
-		}.`,
+		[
+			`Der Zug ändert sich über die Platte${differs ? '' : ' nicht erkennbar'}: Der Unterschied ist das ${rounded(en, 2)}-Fache seines ± (E_n; über 1 zählt).`,
+			`Je Grad Schwenk ändert sich das Drehmoment um ${rounded(torqueSlopeMicroNmPerDeg, 2)} µN·m${printsAsZero(torqueSlopeMicroNmPerDeg, 2) || torqueSlopeMicroNmPerDeg > 0 ? '' : ' (minus: drückt zurück)'}.`,
+			...(neutralRadiusMm === null ? [] : [`Kein Zug bei ${rounded(neutralRadiusMm, 0)} mm.`]),
+		].join(' '),
 	bands: {
 		label: ({place, radiusMm}: MeasuredRadius) => `${entries.places[place]} ${plainNumber(radiusMm)}`,
 		before: ({place}: MeasuredRadius) => `vorher ${entries.places[place]}`,
-		last: ({place}: {place: string}) => `zuletzt ${place}`,
+		last: ({place}: {place: string}) => `zuletzt ${placeName(place)}`,
 		at: (one: MeasuredRadius) => `${radiusName(one.place)}: Zug ${pullAt(one)}; Reibung ${bandAt(one)}.`,
 	},
 	series: {

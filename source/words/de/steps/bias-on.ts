@@ -15,7 +15,7 @@ const probe = {
 const lever = {
 	ask: (at: AtRadius) =>
 		`Arm${atRadius(at)} auf dem Kraftmesser lassen. Wohin zeigt der Hebel, als Uhrzeiger? Nicht zu sehen: -.`,
-	why: 'Am waagrechten Hebel (3:00 oder 9:00) wirkt das ganze Gewicht. 30° neben der Senkrechten wirkt die Hälfte, senkrecht nichts. Das ist ein Anhalt; die Messwerte entscheiden.',
+	why: 'Am waagrechten Hebel (3:00 oder 9:00) wirkt das ganze Gewicht. 30° neben der Senkrechten wirkt die Hälfte, senkrecht nichts. Die Messwerte entscheiden.',
 	mistake: 'Abgelesen, während der Arm in der Stütze lag.',
 };
 
@@ -23,7 +23,7 @@ const lever = {
 const thread = {
 	ask: (at: AtRadius) =>
 		`Arm${atRadius(at)} auf dem Kraftmesser lassen. Welchen Winkel bilden Faden und Zapfen, von oben? Nicht zu sehen: -.`,
-	why: 'Bei 90° wirkt das ganze Gewicht, bei 30° die Hälfte. Das ist ein Anhalt; die Messwerte entscheiden.',
+	why: 'Bei 90° wirkt das ganze Gewicht, bei 30° die Hälfte. Die Messwerte entscheiden.',
 	mistake: 'Vom Armrohr aus gemessen, nicht vom Zapfen.',
 };
 
@@ -54,7 +54,8 @@ export const biasOn = {
 		ask: 'Antiskating einstellen. Kerbe oder Skalenzahl eintippen. Keine: -.',
 		why: 'Jede Einstellung behält ihre Messwerte. So geht es zurück zur besten.',
 		mistake: 'Nur eingetippt, was sich geändert hat.',
-		caution: 'Arm verriegeln, Nadelschutz drauf, solange die Hände an der Vorrichtung sind.',
+		caution:
+			'Arm verriegeln, Nadelschutz drauf, solange die Hände an der Vorrichtung sind. Gegengewicht nicht anfassen.',
 	},
 	'bias-on': {
 		title: 'Antiskating an',

@@ -57,7 +57,7 @@ export const probe = {
 	verdict: {
 		title: 'Urteil',
 		ask: '',
-		why: 'Für ein Urteil muss der Wert mit seinem ganzen ± auf einer Seite der Grenze liegen. Sonst ist es unentschieden, und hier steht, was entscheiden würde.',
+		why: 'Ein Wert ist entschieden, wenn sein ganzes ± auf einer Seite der Grenze liegt. Sonst steht hier, was entscheiden würde.',
 		mistake: 'Unentschieden für schlecht gehalten. Es sagt, wie gut gemessen wurde, nicht wie schlecht der Arm ist.',
 	},
 } satisfies Partial<StepSentences>;

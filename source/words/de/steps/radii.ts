@@ -4,7 +4,7 @@ export const radii = {
 	'radius-inner': {
 		title: 'Innerer Radius',
 		ask: 'Inneren Radius eintippen, von der Achse.',
-		why: 'In allen Prüfungen gleich lassen, um sie zu vergleichen. Nahe am Etikett spannen Litzen und greifen Stopps.',
+		why: 'In allen Prüfungen gleich lassen, um sie zu vergleichen. Nahe am Etikett spannen die Litzen, und ein automatischer Stopp greift.',
 		mistake: 'Unter 75 mm bei automatischem Stopp. Sein Gestänge hält dann den Arm.',
 	},
 	'radius-outer': {

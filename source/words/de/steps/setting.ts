@@ -1,3 +1,4 @@
+import {mm} from '../../numbers.js';
 import type {StepSentences} from '../../step-sentences.js';
 import {deviceWords} from '../bias-devices.js';
 
@@ -20,7 +21,7 @@ export const setting = {
 		ask: ({deepGuardMm}) =>
 			deepGuardMm === undefined
 				? 'Bleibt die Matte drauf? Der Kraftmesser muss fest stehen.'
-				: `Matte abnehmen: Der Nadelschutz hängt mehr als ${deepGuardMm} mm herunter.`,
+				: `Matte abnehmen: Der Nadelschutz hängt mehr als ${mm(deepGuardMm)} herunter.`,
 		why: 'Ein tiefer Nadelschutz berührt die Matte. Auf einem Stahlteller die Matte lassen: Der Magnet des Tonabnehmers zieht.',
 		mistake: 'Matte bei freier Nadel abgenommen.',
 	},

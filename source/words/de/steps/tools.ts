@@ -40,7 +40,7 @@ export const tools = {
 	'gauge-turns': {
 		title: 'Kraftmesser drehen',
 		ask: ({isInHand}) => `Lässt sich der Kraftmesser ${isInHand ? 'in der Hand' : 'unter dem Arm'} um 180° drehen?`,
-		why: 'Gedreht zeigt der Kraftmesser den Zug mit anderem Vorzeichen, seine Nullanzeige mit demselben. Eine gedrehte Runde trennt beide.',
+		why: 'Um 180° gedreht zeigt der Kraftmesser den Zug mit anderem Vorzeichen, aber seine Nullanzeige mit demselben. Eine gedrehte Runde trennt beide.',
 		mistake: 'Der Null in freier Luft vertraut. Unter dem Arm kann sie sich verschieben.',
 	},
 	'gauge-scale-uncertainty': {
