@@ -13,7 +13,7 @@ const verdicts: Readonly<Record<Verdict, string>> = {
 	usable: 'brauchbar',
 	beyond: 'außerhalb der Grenzen',
 	undecided: 'unentschieden',
-	'off-scale': 'am Skalenende',
+	'off-scale': 'Skalenende',
 };
 
 /** A verdict within a sentence; one of a later version stands for itself. */
