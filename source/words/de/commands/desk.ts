@@ -13,7 +13,7 @@ const verdicts: Readonly<Record<Verdict, string>> = {
 	usable: 'brauchbar',
 	beyond: 'außerhalb der Grenzen',
 	undecided: 'unentschieden',
-	'off-scale': 'am Skalenende',
+	'off-scale': 'Skalenende',
 };
 
 /** A verdict within a sentence; one of a later version stands for itself. */
@@ -62,7 +62,7 @@ export const parting = {
 		`Abgelegt als ${id}: ${verdictIn(verdict)}.`,
 	practiceFiled: ({id, verdict}: {readonly id: string; readonly verdict: string | null | undefined}) =>
 		`ÜBUNG, abgelegt als ${id}: ${verdictIn(verdict)}.`,
-	deckNotReady: 'Laufwerk NICHT spielbereit. Was fehlt, zeigt „frühere Prüfungen“.',
-	deckReady: 'Laufwerk spielbereit. Bei der ersten Platte leise drehen.',
+	deckNotReady: 'Laufwerk NICHT spielbereit. Was zurückzubauen ist, zeigt „frühere Prüfungen“.',
+	deckReady: 'Laufwerk spielbereit. Für die erste Platte die Lautstärke unten lassen.',
 	practiceReport: ({command}: {readonly command: string}) => `Bericht dazu: ${command}`,
 };
