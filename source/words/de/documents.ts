@@ -17,43 +17,43 @@ const shownValue = (value: unknown): string => {
 };
 
 const innerLimit =
-	'der Messwert am innersten Ort, an dem der Arm noch hält, in der Einheit des Kraftmessers, plus heißt zum Rand';
+	'der letzte Messwert, der hielt, nach innen angestupst, in der Einheit des Kraftmessers, plus heißt zum Rand';
 const outerLimit =
-	'der Messwert am äußersten Ort, an dem der Arm noch hält, in der Einheit des Kraftmessers, plus heißt zum Rand';
+	'der letzte Messwert, der hielt, nach außen angestupst, in der Einheit des Kraftmessers, plus heißt zum Rand';
 const round = 'eine Runde mit ihrer inneren und äußeren Grenze';
 const radiusMm = 'der Abstand von der Achse zur Nadel, in mm, über null';
 const tilt = 'ein Wert auf der Skala der Wasserwaage, in Grad, nach beiden Seiten unter 45';
 const tilts = 'eine Liste mit einem Wert der Wasserwaage, oder mit zweien, dazwischen umgedreht';
 const relativeUncertaintyPct =
-	'die relative Standardunsicherheit in Prozent (ein ± geteilt durch √3); weggelassen 0, null oder mehr';
+	'die relative Standardunsicherheit in Prozent (ein ± geteilt durch √3), null oder mehr; weggelassen 0';
 
 /** What is wanted at each key: in the middle of a sentence. Where only some values are taken, they are told after it. */
 const wanted: Readonly<Record<DocumentKey, string>> = {
 	'': 'ein Dokument mit mindestens arm, gauge, trackingForce und probe',
 	arm: 'eine Gruppe von Schlüsseln zum Arm: seine Geometrie und was seine Auflagekraft macht',
 	'arm.effectiveLengthMm': 'die effektive Länge, Drehpunkt bis Nadel von oben gesehen, in mm, über null',
-	'arm.pivotDistanceMm': 'der Montageabstand, Drehpunkt bis Achse, in mm, über null',
+	'arm.pivotDistanceMm': 'der Montageabstand, Achse bis Drehpunkt von oben gesehen, in mm, über null',
 	'arm.loading': 'was die Auflagekraft macht',
 	'arm.pivotDirectionDeg': 'die Richtung von der Achse zum Drehpunkt, in Grad von rechts nach hinten; weggelassen 45',
-	gauge: 'eine Gruppe von Schlüsseln zum Kraftmesser, alle außer relativeUncertaintyPct und setAnew in seiner Einheit',
+	gauge: 'eine Gruppe von Schlüsseln zum Kraftmesser, in seiner Einheit außer relativeUncertaintyPct und setAnew',
 	'gauge.unit': 'die Einheit des Kraftmessers',
 	'gauge.step': 'der kleinste Ableseschritt des Kraftmessers, in seiner Einheit, über null',
 	'gauge.topOfScale': 'das Ende der Skala des Kraftmessers, ab dem er nicht mehr misst, in seiner Einheit, über null',
 	'gauge.relativeUncertaintyPct': relativeUncertaintyPct,
 	'gauge.zero':
-		'was der Kraftmesser zeigt, wenn nichts ihn drückt, in seiner Einheit; weggelassen, wo niemand nachsah oder er gedreht wurde',
+		'was der Kraftmesser zeigt, wenn ihn nichts berührt, in seiner Einheit; weggelassen, wenn nicht abgelesen oder mit gedrehten Runden',
 	'gauge.zeroUncertainty':
-		'die Standardunsicherheit der Nullanzeige, in der Einheit des Kraftmessers; weggelassen 0, nur mit zero, null oder mehr',
-	'gauge.nudge': 'die Größe eines Stupses, in der Einheit des Kraftmessers; weggelassen 0, null oder mehr',
+		'die Standardunsicherheit der Nullanzeige, in der Einheit des Kraftmessers, null oder mehr; weggelassen 0, nur mit zero',
+	'gauge.nudge': 'die Größe eines Stupses, in der Einheit des Kraftmessers, null oder mehr; weggelassen 0',
 	'gauge.setAnew':
 		'true, wo Arm und Kraftmesser zwischen den Runden neu aufgestellt wurden, sonst false; weggelassen false',
-	trackingForce: 'eine Gruppe von Schlüsseln zur Auflagekraft: beim Abspielen und wie für die Messung gewogen',
+	trackingForce: 'eine Gruppe von Schlüsseln zur Auflagekraft: wie abgespielt und wie für die Messung gewogen',
 	'trackingForce.playingMn': 'die Abspielkraft, in mN, über null',
 	'trackingForce.scaleReadingMn':
-		'was die Tonarmwaage zeigte, in mN; 0 bei schwebendem Arm, nur mit Kraftmesser in mN oder gf, null oder mehr',
+		'was die Tonarmwaage zeigte, in mN, null oder mehr; 0 (Arm schwebt) nur mit Kraftmesser in mN oder gf',
 	'trackingForce.guard': 'wie der Nadelschutz gewogen wurde',
 	'trackingForce.guardMassG':
-		'die Masse des Nadelschutzes, in g; nötig, wenn er nicht mitgewogen wurde, null oder mehr',
+		'die Masse des Nadelschutzes, in g, null oder mehr; nötig, wenn er nicht mitgewogen wurde',
 	'trackingForce.relativeUncertaintyPct': relativeUncertaintyPct,
 	level: 'eine Gruppe von Schlüsseln zur Neigung, in beiden Richtungen gemessen; weggelassen, wenn nicht gemessen',
 	'level.stepDeg': 'der kleinste Ableseschritt der Wasserwaage, in Grad, null oder mehr',
@@ -63,13 +63,13 @@ const wanted: Readonly<Record<DocumentKey, string>> = {
 	'level.frontBackDeg[]': tilt,
 	clearance: 'eine Gruppe von Schlüsseln zur Höhe der Nadel beim Messen',
 	'clearance.stylusMm': 'die Höhe der Nadel über der Fläche unter ihr, in mm, null oder mehr',
-	'clearance.matRemovedMm': 'die Dicke der abgenommenen Matte, in mm; weggelassen 0, null oder mehr',
+	'clearance.matRemovedMm': 'die Dicke der abgenommenen Matte, in mm, null oder mehr; weggelassen 0',
 	'clearance.guardDepthMm': 'wie weit der Nadelschutz unter die Nadel reicht, in mm, null oder mehr',
 	cartridge: 'eine Gruppe von Schlüsseln zum Tonabnehmer',
 	'cartridge.staticComplianceUmPerMn': 'die statische seitliche Nadelnachgiebigkeit, in µm/mN, über null',
 	'cartridge.cantileverMm': 'die Länge des Nadelträgers, in mm, über null',
-	probe: 'eine Liste der Messradien: genau ein inner, genau ein outer, weitere nach Belieben',
-	'probe[]': 'ein Messradius mit seinen Runden',
+	probe: 'eine Liste der Radien: genau ein inner, genau ein outer, weitere nach Belieben',
+	'probe[]': 'ein Radius mit seinen Runden',
 	'probe[].place': 'der Ort der Messung',
 	'probe[].radiusMm': radiusMm,
 	'probe[].rounds': 'eine Liste mit mindestens einer nicht gedrehten Runde',
@@ -94,13 +94,12 @@ const wanted: Readonly<Record<DocumentKey, string>> = {
 	'bias.readings[].rounds[]': round,
 	'bias.readings[].rounds[].innerLimit': innerLimit,
 	'bias.readings[].rounds[].outerLimit': outerLimit,
-	'bias.readings[].leverClock':
-		'die Stellung des Hebels als Uhrzeit von 1:00 bis 12:59, etwa "8:30"; nur mit Gewichtshebel',
+	'bias.readings[].leverClock': 'wo der Hebel steht, als Uhrzeit von 1:00 bis 12:59 ("8:30"); nur mit Gewichtshebel',
 };
 
 /** What is wanted at a key, and of which values it takes one; a single one is told in its words already. */
 const wantedAt = (key: DocumentKey, oneOf: readonly unknown[]): string =>
-	`${wanted[key]}${oneOf.length < 2 ? '' : `: ${oneOf.map((one) => `"${one}"`).join(', ')}`}.`;
+	`${wanted[key]}${oneOf.length < 2 ? '' : `, eines von ${oneOf.map((one) => `"${one}"`).join(', ')}`}.`;
 
 const faults: Sentences<FaultValues> = {
 	shape: ({found, key, oneOf}) => `Gefunden: ${shownValue(found)}. Verlangt: ${wantedAt(key, oneOf)}`,
@@ -113,11 +112,11 @@ const faults: Sentences<FaultValues> = {
 	'nothing-carried': ({scaleReadingMn}) =>
 		`Gefunden: ${scaleReadingMn} bei einem Kraftmesser in Prozent, der den Arm trägt. Verlangt: was die Tonarmwaage zeigte, über null.`,
 	'guard-mass-missing': () =>
-		'Gefunden: nichts. Verlangt: die Masse des Nadelschutzes in g, denn er wurde nicht mitgewogen.',
+		'Gefunden: nichts. Verlangt: die Masse des Nadelschutzes in g, denn gewogen wurde ohne ihn.',
 	'place-twice': ({place}) => `Gefunden: ein zweites "${place}". Verlangt: von jedem Ort genau eines.`,
 	'place-missing': ({place}) => `Gefunden: kein Radius "${place}". Verlangt: genau einer.`,
 	'out-of-reach': (values) =>
-		`Gefunden: ${values.radiusMm} mm; ein Arm mit effectiveLengthMm ${values.effectiveLengthMm} und pivotDistanceMm ${values.pivotDistanceMm} reicht nicht dorthin. Verlangt: ein Radius von ${values.leastMm} bis ${values.mostMm} mm.`,
+		`Gefunden: ${values.radiusMm} mm, mit effectiveLengthMm ${values.effectiveLengthMm} und pivotDistanceMm ${values.pivotDistanceMm} nicht erreichbar. Verlangt: ein Radius von ${values.leastMm} bis ${values.mostMm} mm.`,
 	'radius-twice': (values) => `Gefunden: ${values.radiusMm} mm ein zweites Mal. Verlangt: jeder Radius einmal.`,
 	'limits-crossed': (values) =>
 		`Gefunden: ${values.innerLimit}, über der äußeren Grenze ${values.outerLimit}. Verlangt: eine innere Grenze, nicht höher als die äußere.`,
@@ -127,7 +126,7 @@ const faults: Sentences<FaultValues> = {
 	'turned-at-two-radii': () => 'Gefunden: "turned". Verlangt: gedrehte Runden nur an einem Radius.',
 	'closing-turned': () => 'Gefunden: true. Verlangt: eine nicht gedrehte Schlussrunde.',
 	'closing-twice': () => 'Gefunden: true. Verlangt: insgesamt nur eine Schlussrunde.',
-	'closing-alone': () => 'Gefunden: true. Verlangt: an ihrem Radius noch eine nicht gedrehte Runde, zum Vergleich.',
+	'closing-alone': () => 'Gefunden: true. Verlangt: an ihrem Radius noch eine nicht gedrehte Runde.',
 	'inner-outside-outer': ({innerMm, outerMm}) =>
 		`Gefunden: ${innerMm} mm, außerhalb des äußeren Radius von ${outerMm} mm. Verlangt: ein innerer Radius, kleiner als der äußere.`,
 	'clock-without-lever': ({leverClock, device}) =>

@@ -21,23 +21,23 @@ export const onFigures: readonly Topic[] = [
 					],
 					[
 						'Reibung',
-						`der Abstand der Grenzen, in der Branche auch Halteband. Gut bis ${pct(limits.bandGoodPct)}, brauchbar bis ${pct(limits.bandUsablePct)}`,
+						`der Abstand der Grenzen. Gut bis ${pct(limits.bandGoodPct)}, brauchbar bis ${pct(limits.bandUsablePct)}`,
 					],
 					['Losbrechkraft', 'die halbe Reibung: so viel bewegt den Arm gerade, in jede Richtung'],
 					[
 						'Anteil der Neigung',
-						`was die Neigung des Laufwerks am Zug ausmacht. Er steht neben dem Zug und wird nie abgezogen: Abhilfe ist, das Laufwerk waagrecht zu stellen. Gut bis zu einem Viertel des guten Zugs (${pct({value: limits.pullGoodPct.value / 4})})`,
+						`was die Neigung des Laufwerks am Zug ausmacht. Er steht neben dem Zug und wird nie abgezogen: stattdessen das Laufwerk waagrecht stellen. Gut bis zu einem Viertel des guten Zugs (${pct({value: limits.pullGoodPct.value / 4})})`,
 					],
 				],
 			},
-			'Diese Grenzen sind Vorgaben dieses Programms, aus der Erinnerung an die Praxis; veröffentlichte Grenzen fanden sich nicht. In den Einstellungen sind sie änderbar. Ein Urteil gibt es nur, wo die Zahl mit ihrem ganzen ± auf einer Seite einer Grenze liegt:',
+			'Diese Grenzen sind Vorgaben dieses Programms, aus der Erinnerung an die Praxis; veröffentlichte Grenzen fanden sich nicht. In den Einstellungen lassen sie sich ändern. Ein Urteil gibt es nur, wo die Zahl mit ihrem ganzen ± auf einer Seite einer Grenze liegt:',
 			{
 				rows: [
 					['gut, brauchbar', 'lassen'],
-					['außerhalb', 'die Ursachen sind genannt, mit dem nächsten Schritt und wer ihn tut'],
+					['außerhalb', 'der Bildschirm nennt die Ursache, den nächsten Schritt und wer ihn tut'],
 					[
 						'unentschieden',
-						'das ± reicht über eine Grenze. Zuerst kommt, was sicher ist (brauchbar bis gut), dann, was entscheiden würde: so viele Runden mehr, ein feinerer Ableseschritt, oder nichts, weil die Zahl auf der Grenze liegt',
+						'das ± reicht über eine Grenze. Zuerst kommt, was sicher ist (brauchbar bis gut), dann, was entscheiden würde. Das sind mehr Runden oder ein feinerer Ableseschritt; liegt die Zahl auf der Grenze, entscheidet nichts',
 					],
 				],
 			},
@@ -47,7 +47,7 @@ export const onFigures: readonly Topic[] = [
 					['nicht gemessen', 'es gibt keinen Messwert'],
 					['Skalenende', 'der Messwert erreichte das Ende der Skala und ergibt keine Zahl'],
 					['unentschieden', 'das ± reicht über eine Grenze'],
-					['unterbrochen', 'die Prüfung kam nicht zum Ende, und das Laufwerk wurde nicht zurückgebaut'],
+					['unterbrochen', 'die Prüfung wurde vor dem Ende verlassen, und das Laufwerk wurde nicht zurückgebaut'],
 					[
 						'übergangen',
 						'ein Schritt genügte nicht, und es ging trotzdem weiter; der Grund steht für immer neben dem Urteil',
@@ -62,34 +62,34 @@ export const onFigures: readonly Topic[] = [
 		name: 'bias',
 		title: 'die Antiskating-Vorrichtung nach Messwerten einstellen',
 		blocks: [
-			'Vom Urteil aus beginnen: bei einem gesunden Arm sofort, sonst unter „ein anderer Weg“. Von da an ist das Antiskating an. Liegt die Reibung außerhalb der Grenzen, zuerst sie beheben: feiner als die halbe Reibung lässt sich Antiskating nicht einstellen.',
-			'Die Rille zieht an der Nadel. Die Linie von der Nadel zum Drehpunkt ist keine Tangente der Rille; so entsteht ein Drehmoment zur Achse hin. Antiskating muss es aufheben: Rillenreibung × φ; φ ist der Sinus des Winkels zwischen Rillentangente und dieser Linie. Er folgt allein aus effektiver Länge und Montageabstand. So gibt es für jeden Radius einen Sollwert: 100 × Rillenreibung × φ Prozent, zum Rand hin. Eigener Zug und Antiskating zusammen müssen ihn ergeben.',
-			'Zahlen und Kurve sind Prozent der Abspielkraft. Was einzustellen ist, steht so da, wie der Kraftmesser es zeigen wird, auf seinen Schritt genau: in Prozent der Kraft, die er trägt (mit Nadelschutz), seine Nullanzeige eingerechnet.',
+			'Beim Urteil beginnen: bei einem gesunden Arm sofort, sonst unter „ein anderer Weg“. Dann mit Antiskating messen. Liegt die Reibung außerhalb der Grenzen, zuerst sie beheben: feiner als die halbe Reibung lässt sich Antiskating nicht einstellen.',
+			'Die Rille zieht an der Nadel. Der Drehpunkt liegt nicht in der Richtung der Rille, darum dreht der Zug der Rille den Arm auch zur Achse. Das muss Antiskating aufheben. Als Teil der Auflagekraft ist es Rillenreibung × φ. φ ist der Sinus des Winkels zwischen der Rille und der Linie von der Nadel zum Drehpunkt. Er folgt allein aus effektiver Länge und Montageabstand. So hat jeder Radius einen Sollwert: 100 × Rillenreibung × φ Prozent, zum Rand hin. Eigener Zug und Antiskating zusammen müssen ihn ergeben.',
+			'Zahlen und Kurve sind Prozent der Abspielkraft. Der Messwert zum Einstellen steht so da, wie der Kraftmesser ihn zeigen wird, auf seinen Schritt genau. Er ist Prozent der Kraft, die der Kraftmesser trägt (mit Nadelschutz), seine Nullanzeige eingerechnet.',
 			{
 				rows: [
 					[
 						'Rillenreibung',
-						'Rillenkraft durch Auflagekraft. Angenommen: 0,30; einstellbar von 0,15 bis 0,60. Ein veröffentlichter Wert war nicht zu finden, darum zeigt das Bild ± 0,05 daneben. Feiner einzustellen täuscht Genauigkeit vor',
+						'Kraft längs der Rille, als Teil der Auflagekraft. Angenommen: 0,30; einstellbar von 0,15 bis 0,60. Ein veröffentlichter Wert war nicht zu finden, darum zeigt das Bild ± 0,05 daneben. Feiner nicht einstellen',
 					],
 					['eigener Zug', 'bei der Messung gefunden, ohne Antiskating'],
 					['nur Antiskating', 'Messwert mit Antiskating, minus eigener Zug an diesem Radius'],
 					['Rest', 'Messwert minus Sollwert: über null zu viel Antiskating, unter null zu wenig'],
 					[
 						'beste Einstellung',
-						'der Faktor auf das jetzige Antiskating, der den größten Rest zwischen 60 und 146 mm am kleinsten macht. Zuerst steht der Messwert, auf den der Kraftmesser an jedem Radius zu bringen ist, denn den kann eine Hand einstellen',
+						'das Wievielfache des jetzigen Antiskatings an allen Radien von 60 bis 146 mm am wenigsten Rest lässt. Zuerst steht der Messwert für jeden Radius, denn den kann eine Hand einstellen',
 					],
 					[
 						'Reibung verdeckt',
-						'die Hälfte der größten Reibung: feiner ist keine Einstellung ablesbar, darunter aufhören',
+						'die Hälfte der größten Reibung. Feiner ist keine Einstellung ablesbar, also darunter aufhören',
 					],
 					[
 						'Rillenwand',
-						'wie sich die Last beim Abspielen auf innere und äußere Rillenwand verteilt. Die Wand nimmt das übrige Drehmoment auf, geteilt durch den Kosinus jenes Winkels, etwas mehr als das Drehmoment selbst',
+						'wie sich die Last beim Abspielen auf innere und äußere Rillenwand verteilt. Die Wände tragen den Rest, geteilt durch den Kosinus jenes Winkels: etwas mehr',
 					],
 				],
 			},
-			'Jede Einstellung behält ihre Messwerte, die beste ist bezeichnet, und der Weg zurück zu ihr steht offen.',
-			'Bei einem Hebel mit Gewicht und Rolle oder einem Faden durch eine Führung fragt das Programm an jedem Radius nach der Stellung des Hebels oder dem Winkel des Fadens. Das zeigt, wie gleichmäßig das Gewicht wirkt und was eine andere Fadenlänge oder ein anderer Ort der Rolle brächte. Das ist ein Anhaltspunkt; die nächsten Messwerte entscheiden.',
+			'Jede Einstellung behält ihre Messwerte. Die beste ist bezeichnet, und der Weg zurück zu ihr steht offen.',
+			'Bei einem Hebel mit Gewicht und Rolle fragt das Programm an jedem Radius, wo der Hebel steht. Bei einem Faden durch eine Führung fragt es nach dem Winkel des Fadens. Das zeigt, wie gleichmäßig das Gewicht wirkt und was eine andere Fadenlänge oder ein anderer Ort der Rolle brächte. Das ist ein Anhaltspunkt; die nächsten Messwerte entscheiden.',
 		],
 	},
 ];

@@ -7,7 +7,7 @@ export const onFiles: readonly Topic[] = [
 		name: 'files',
 		title: 'Berichte, Export, Import, Kalender',
 		blocks: [
-			'Ein Bericht einer Prüfung, eines Arms über die Jahre oder jeder Prüfung: eine Seite zum Lesen und Drucken, markdown für eine E-Mail, oder eine Seite für den Hersteller des Arms.',
+			'Ein Bericht zeigt eine Prüfung, einen Arm über die Jahre oder jede Prüfung. Er ist eine Seite zum Lesen und Drucken, markdown für eine E-Mail, oder eine Seite für den Hersteller.',
 			{
 				lines: [
 					'armdrift report --as html --out check.html',
@@ -15,8 +15,8 @@ export const onFiles: readonly Topic[] = [
 					'armdrift report --all --as html --out ORDNER',
 				],
 			},
-			'Mit --all bekommt jede Prüfung eine eigene Datei; zusammen mit --arm nur die eines Arms. Ein Bericht ist eine Datei: kein Skript, nichts von außen. Der einer Prüfung beginnt mit einer Seite für den Besitzer des Arms; das Übrige ist für den, der ihn einstellt. Auf der Seite einer früheren Prüfung schreibt ihn eine Taste: er liegt dann in reports/ im Datenordner, unter der Kennung der Prüfung, und öffnet sich, wo es einen Desktop gibt. Auf Papier nennt jede Seite Arm und Tag, in Chromium ab 131; andere Browser lassen das womöglich weg.',
-			'Ein Export enthält alles außer der laufenden Prüfung, eine Prüfung je Zeile (JSON Lines). Gleiche Daten ergeben den gleichen Export, woher sie auch kamen.',
+			'Mit --all bekommt jede Prüfung eine eigene Datei; mit --arm dazu nur die Prüfungen eines Arms. Ein Bericht ist eine Datei: kein Skript, nichts von außen. Der Bericht einer Prüfung beginnt mit einer Seite für den Besitzer des Arms. Das Übrige ist für den, der den Arm einstellt. Auf der Seite einer früheren Prüfung schreibt eine Taste den Bericht nach reports/ im Datenordner. Wo es einen Desktop gibt, öffnet er sich. Auf Papier nennt jede Seite Arm und Tag, in Chromium ab 131; andere Browser lassen das womöglich weg.',
+			'Ein Export enthält alles außer der offenen Prüfung, eine Prüfung je Zeile (JSON Lines). Gleiche Daten ergeben den gleichen Export, woher sie auch kamen.',
 			{
 				lines: [
 					'armdrift export --as json --out all.jsonl',
@@ -25,29 +25,29 @@ export const onFiles: readonly Topic[] = [
 					'armdrift import all.jsonl',
 				],
 			},
-			'Ein Import zeigt zuerst, was neu ist. Er überschreibt nichts, und derselbe Import fügt beim zweiten Mal nichts hinzu. Ein Arm, der auf einer Seite umbenannt wurde, ist danach ein Arm mit allen seinen Namen. Benannten ihn beide Seiten um, bleibt der hiesige Name, und das wird gesagt. Exporte früherer Versionen, ein einziges JSON-Dokument, lassen sich weiter importieren, bis 512 MB.',
-			'Das CSV hat eine Zeile je Radius, in Prozent der Abspielkraft, + zum Rand, ± für 95 %. Mit --table bias hat es eine Zeile je Runde mit Antiskating, in der Einheit des Kraftmessers. done_since, done_on und done_note sagen, was vor dieser Prüfung am Arm gemacht wurde: die Arten (levelled, leads, bearing, cartridge, moved, other), ihre Tage und die getippten Worte.',
-			'Kunden stehen in keinem CSV und in keinem Bericht für den Hersteller. Sie stehen nur auf dem Blatt ihrer Prüfung und im JSON, das die Sicherung ist.',
+			'Ein Import zeigt zuerst, was neu ist. Er überschreibt nichts, und ein zweiter Import derselben Datei fügt nichts hinzu. Ein Arm, der auf einer Seite umbenannt wurde, behält alle seine Namen. Benannten ihn beide Seiten um, bleibt der hiesige Name, und der Import sagt es. Frühere Versionen schrieben ein einziges JSON-Dokument: es lässt sich weiter importieren, bis 512 MB.',
+			'Das CSV hat eine Zeile je Radius, in Prozent der Abspielkraft, + zum Rand, ± für 95 %. Mit --table bias hat es eine Zeile je Runde mit Antiskating, in der Einheit des Kraftmessers. done_since, done_on und done_note sagen, was vor dieser Prüfung am Arm gemacht wurde. Darin stehen die Arten (levelled, leads, bearing, cartridge, moved, other), ihre Tage und die getippten Worte.',
+			'Kunden stehen in keinem CSV und in keinem Bericht für den Hersteller. Sie stehen nur auf dem Blatt ihrer Prüfung und im JSON-Export, der die Sicherung ist.',
 			{lines: ['armdrift due --calendar checks.ics']},
-			'Der Kalender hat einen Termin je Arm und eine Erinnerung eine Woche davor. Die Datei nach der nächsten Prüfung wieder einlesen: der Termin wandert und verdoppelt sich nicht. Eine überfällige Prüfung kommt auf morgen; ein beiseitegelegter Arm verliert seinen Termin.',
+			'Der Kalender hat einen Termin je Arm, mit Erinnerung eine Woche davor. Nach der nächsten Prüfung neu schreiben und einlesen: der Termin wandert auf seinen neuen Tag. Eine überfällige Prüfung kommt auf morgen. Ein beiseitegelegter Arm verliert seinen Termin.',
 		],
 	},
 	{
 		name: 'data',
 		title: 'wo die Daten liegen, was die Umgebung ändert, Exit-Status',
 		blocks: [
-			'Jede Antwort ist gespeichert, bevor die nächste Frage kommt. Jede fertige Prüfung ist eine eigene Datei im Datenordner, mit dem Ergebnis, wie es an jenem Tag ausgegeben wurde. Es gilt der Ordner, den --data nennt, sonst der aus ARMDRIFT_DATA, sonst einer namens armdrift am üblichen Ort für Einstellungen von Programmen. „armdrift paths“ zeigt, wo Daten, Index, Berichte und Sicherungen liegen. Wird das Programm entfernt, bleiben sie dort.',
+			'Jede Antwort ist gespeichert, bevor die nächste Frage kommt. Jede fertige Prüfung hat eine eigene Datei im Datenordner, mit ihrem Ergebnis von jenem Tag. Den Ordner mit --data oder ARMDRIFT_DATA nennen; --data geht vor. Sonst heißt er armdrift und liegt am üblichen Ort für Einstellungen von Programmen. „armdrift paths“ zeigt, wo Daten, Index, Berichte und Sicherungen liegen. Wird das Programm entfernt, bleiben sie dort.',
 			{
 				rows: [
 					['ARMDRIFT_DATA', 'Datenordner'],
 					['NO_COLOR, FORCE_COLOR', 'ohne Farben, mit Farben'],
-					['ACCESSIBLE=1, TERM=dumb', 'einfache nummerierte Fragen statt ganzer Bildschirme, wie mit --plain'],
-					['INK_SCREEN_READER=1', 'Bildschirme in einer Reihenfolge zum Vorlesen'],
+					['ACCESSIBLE=1, TERM=dumb', 'einfache Zeilen statt ganzer Bildschirme, wie mit --plain'],
+					['INK_SCREEN_READER=1', 'Bildschirme in der Reihenfolge zum Vorlesen'],
 				],
 			},
 			'Wie das Programm endet; ein Urteil ändert das nie:',
 			{rows: exitStatusRows},
-			'Damit Tab Befehle, Optionen, Arme und Kennungen von Prüfungen ergänzt, die Zeile der eigenen Shell in ihre Startdatei schreiben: ~/.bashrc, ~/.zshrc nach compinit, config.fish. Dieselben Skripte liegen im Paket in dist/completions/.',
+			'Tab kann Befehle, Optionen, Arme und Kennungen von Prüfungen ergänzen. Eine dieser Zeilen in die Startdatei schreiben: ~/.bashrc, ~/.zshrc (nach compinit) oder config.fish. Dieselben Skripte liegen im Paket in dist/completions/.',
 			{
 				lines: [
 					'eval "$(armdrift completion bash)"',
@@ -55,7 +55,7 @@ export const onFiles: readonly Topic[] = [
 					'armdrift completion fish | source',
 				],
 			},
-			'„man armdrift“ zeigt die Handbuchseite, wo der Ordner von npm im Pfad der Handbücher liegt. Das hier geht immer:',
+			'„man armdrift“ zeigt die Handbuchseite, wo der Befehl man im Ordner von npm sucht. Das hier zeigt sie immer:',
 			{lines: ['armdrift --man | man -l -']},
 		],
 	},

@@ -5,18 +5,18 @@ export const practising: Topic = {
 	name: 'practising',
 	title: 'üben an einem erfundenen Arm, Nachweis der Zahlen',
 	blocks: [
-		'„armdrift practice“ führt durch dieselbe Prüfung an einem Arm, den es nur im Programm gibt. Nichts kann zerbrechen, und am Ende steht die Wahrheit neben dem Gefundenen, mit dem, was besser ginge. Der Arm verhält sich wie ein echter: er klebt, löst sich, schwingt, kriecht, und der Kraftmesser zittert innerhalb seines Schritts. Übungsdaten liegen in einem eigenen Ordner, getrennt von echten Prüfungen, und jeder Bildschirm und Bericht davon sagt ÜBUNG.',
+		'„armdrift practice“ führt durch dieselbe Prüfung an einem erfundenen Arm. Nichts kann zerbrechen. Am Ende steht die Wahrheit neben dem Gefundenen, mit dem, was besser ginge. Der Arm verhält sich wie ein echter: er klebt, löst sich, schwingt und kriecht. Der Kraftmesser zittert innerhalb seines Schritts. Übungsdaten haben einen eigenen Ordner und vermischen sich nie mit echten Prüfungen. Jeder Bildschirm und Bericht davon sagt ÜBUNG.',
 		{
 			rows: [
 				[
 					'erster Versuch',
-					'eine Runde an jedem Radius, zusammen vier Grenzen, an einem Laufwerk, das jemand anders vorbereitet hat; ob richtig, zeigen die Messwerte',
+					'eine Runde an jedem Radius, zusammen vier Grenzen. Das Laufwerk hat jemand anders vorbereitet: ob richtig, zeigen die Messwerte',
 				],
 				[
 					'ganze Messung',
-					'drei Runden an jedem Radius, wie an der Werkbank: sie zeigen, wie gut Runden sich wiederholen, und das ± sinkt',
+					'drei Runden an jedem Radius, wie an der Werkbank. Sie zeigen, wie gut Runden sich wiederholen, und das ± wird kleiner',
 				],
-				['ganze Prüfung', 'beginnt bei der ersten Zeile: der Bildschirm sagt, was an der Werkbank zu sehen ist'],
+				['ganze Prüfung', 'beginnt beim ersten Schritt: der Bildschirm sagt, was an der Werkbank zu sehen ist'],
 			],
 		},
 		{
@@ -26,13 +26,16 @@ export const practising: Topic = {
 					'den Arm um etwa 1 % der Auflagekraft nach innen und nach außen anstupsen, um einer Grenze nahe zu kommen',
 				],
 				[', .', 'dasselbe in feinen Schritten von etwa einem halben Prozent, um sie zu finden'],
-				['!', 'von Hand tun, was die Frage anbietet: Füße drehen, Antiskating-Gewicht abnehmen, Paddel herausheben'],
+				[
+					'!',
+					'mit den Händen tun, was die Frage anbietet: Füße drehen, Antiskating-Gewicht abnehmen, Paddel herausheben',
+				],
 				['! beim Urteil', 'die Wahrheit über den Arm zeigen, ob das ± sie enthielt, und was besser ginge'],
-				['< > , .', 'dieselben Stupse mit --plain: jedes Zeichen der Zeile ist einer, jeder bis der Arm still steht'],
+				['< > , .', 'dieselben Stupse mit --plain: jedes Zeichen einer Zeile ist ein Stups, bis der Arm still steht'],
 			],
 		},
-		'Anstupsen, warten, bis der Arm still steht, hinsehen. Kommt er von selbst zurück, war der Ort davor die Grenze. Noch einmal in feinen Schritten hin, fünf Sekunden warten und tippen, was der Kraftmesser zeigte, mit Vorzeichen. Kommt jeder Stups zurück, liegt der Arm schon an der Grenze: zuerst in die andere Richtung anstupsen, dann wiederkommen. Hält er bei großen Stupsen zweimal nicht, nennt der Bildschirm die Taste für feinere: die Reibung ist vielleicht klein. Bei leerem Feld stupst ein Komma oder ein Punkt: 0,5 tippen, nicht ,5.',
-		'Es gibt zehn Arme, jeder mit einer Lehre; einer lässt sich auch verdeckt üben. Derselbe --seed gibt demselben Arm denselben Luftzug und dasselbe Zittern, solange dasselbe mit ihm geschieht.',
+		'Anstupsen, warten, bis der Arm still steht, dann hinsehen. Kommt er von selbst zurück, war der Ort davor die Grenze. Noch einmal in feinen Schritten hin und fünf Sekunden warten. Tippen, was der Kraftmesser zeigte, mit Vorzeichen. Kommt der Arm bei jedem Stups zurück, liegt er schon an der Grenze. Zuerst in die andere Richtung anstupsen, dann wiederkommen. Hält er bei großen Stupsen zweimal nicht, ist die Reibung vielleicht klein: der Bildschirm nennt die Taste für feine. Bei leerem Feld stupst ein Komma oder ein Punkt: 0,5 tippen, nicht ,5.',
+		'Es gibt zehn Arme, jeder mit einer Lehre; einer lässt sich auch verdeckt üben. Mit demselben --seed bekommt derselbe Arm denselben Luftzug und dasselbe Zittern, wenn dasselbe mit ihm geschieht.',
 		{
 			lines: [
 				'armdrift practice --arms',
@@ -41,6 +44,6 @@ export const practising: Topic = {
 				'armdrift practice --prove 500',
 			],
 		},
-		'Mit --prove misst eine programmierte Hand simulierte Arme, deren Wahrheit bekannt ist; eine Tabelle zeigt, wie oft die Zahlen sie enthalten (etwa eine Minute für 500 Arme). Das geschieht auf 64 Arten: Ableseschritt, Streuung, Runden, Kraftmesser neu aufgestellt oder nicht. Eine Kraft, die während der Suche nach den Grenzen wandert, steht für sich: 0,2 % davon nehmen etwa ein Zehntelprozent von der Reibung, das kein ± enthält.',
+		'Mit --prove misst das Programm simulierte Arme, deren Wahrheit bekannt ist (etwa eine Minute für 500 Arme). Eine Tabelle zeigt, wie oft das ± diese Wahrheit enthält. Das geschieht auf 64 Arten: Ableseschritt, Streuung, Runden, Kraftmesser neu aufgestellt oder nicht. Eine Kraft, die während der Suche nach den Grenzen wandert, hat eine eigene Tabelle. Wandert sie um 0,2 %, nimmt das etwa ein Zehntelprozent von der Reibung, das kein ± enthält.',
 	],
 };
