@@ -131,6 +131,6 @@ export const results = {
 	due: ({inDays}: Pick<DueArm, 'inDays'>): string => {
 		if (inDays === 0) return 'heute fällig';
 		const days = plural(Math.abs(inDays), {one: '1 Tag', other: `${Math.abs(inDays)} Tagen`});
-		return inDays < 0 ? `seit ${days} fällig` : `in ${days}`;
+		return inDays < 0 ? `seit ${days} überfällig` : `in ${days}`;
 	},
 };

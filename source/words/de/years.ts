@@ -2,12 +2,13 @@ import type {ChangeVerdict} from '../../measures/change.js';
 import type {Trend} from '../../measures/trend.js';
 import {dayText} from '../dates.js';
 import {listed, mm, percent, plainNumber, plural, printsAsZero, rounded, span} from '../numbers.js';
+import {placeName} from './entries.js';
 import {forceWithWay, sideForce} from './figures.js';
 
 /** A figure at a radius, and how it moved since an earlier check, in percent of the playing force. */
 type Moved = {
 	readonly figure: 'pull' | 'band';
-	/** What the radius is called. */
+	/** By its id. */
 	readonly place: string;
 	readonly radiusMm: number;
 	readonly movedPct: number;
@@ -37,8 +38,12 @@ function sizeOfChange(moved: Moved): string {
 	return printsAsZero(moved.movedPct, 1) ? size : `${size} ${wayOfChange(moved)}`;
 }
 
-const atRadius = ({place, radiusMm}: AtRadius): string => `bei ${mm(radiusMm)} (${place})`;
+const atRadius = ({place, radiusMm}: AtRadius): string => `bei ${mm(radiusMm)} (${placeName(place)})`;
 const nameOf = (moved: Moved): string => `${moved.figure === 'pull' ? 'Zug' : 'Reibung'} ${atRadius(moved)}`;
+
+/** Several figures, each with its size. */
+const sizes = (figures: readonly Moved[]): string =>
+	figures.map((one) => `${nameOf(one)}, ${sizeOfChange(one)}`).join('; ');
 
 /** A slope: '0,52 % ± 0,07 %'; without the ± where that would be printed as zero. */
 const slopeText = ({slope, slopeUncertainty}: Trend): string =>
@@ -81,7 +86,7 @@ const comparison = {
 	moved: ({date, verdict, ...moved}: Since & Moved & {readonly verdict: ChangeVerdict}) =>
 		`${nameOf(moved)} seit ${dayText(date)}: ${sizeOfChange(moved)}, ${verdicts[verdict]}.`,
 	unchanged: ({date, figures}: Since & {readonly figures: readonly Moved[]}) =>
-		`Seit ${dayText(date)} nicht verändert: ${figures.map((one) => `${nameOf(one)}, ${sizeOfChange(one)}`).join('; ')}.`,
+		`Seit ${dayText(date)} nicht verändert: ${sizes(figures)}.`,
 	doneBetween: ({what}: {readonly what: readonly string[]}) => `Zwischen beiden: ${listed(what)}.`,
 	done: ({what}: {readonly what: readonly string[]}) => `Zwischen beiden: ${listed(what)}. Der Trend beginnt hier neu.`,
 	room: ({byC, place, radiusMm, pullPct}: AtRadius & {readonly byC: number; readonly pullPct: number}) =>
@@ -101,19 +106,19 @@ const longRun = {
 	withTemperature: ({trend, checks, ...radius}: TrendAt) =>
 		`Zug ${atRadius(radius)}: ändert sich mit der Temperatur, je °C ${slopeText(trend)} ${towardText(trend)} (${checks} Prüfungen).`,
 	step: ({what, date, figures}: Since & {readonly what: readonly string[]; readonly figures: readonly Moved[]}) =>
-		`Sprung bei der Prüfung vom ${dayText(date)} (davor: ${listed(what)}): ${figures.map((one) => `${nameOf(one)}, ${sizeOfChange(one)}`).join('; ')}. Der Trend zählt ab da.`,
+		`Sprung bei der Prüfung vom ${dayText(date)} (davor: ${listed(what)}): ${sizes(figures)}. Der Trend zählt ab da.`,
 	tooFew: ({checks, least}: {readonly checks: number; readonly least: number}) =>
 		`${plural(checks, {one: '1 Prüfung', other: `${checks} Prüfungen`})} bisher. Ein Trend braucht ${plainNumber(least)}.`,
 };
 
 /** The pictures of pull and hold band over time. */
 const pictures = {
-	pull: ({place, radiusMm}: AtRadius) => `Zug, ${place} ${mm(radiusMm)}, oben heißt zum Rand`,
+	pull: ({place, radiusMm}: AtRadius) => `Zug, ${placeName(place)} ${mm(radiusMm)}, oben heißt zum Rand`,
 	pullInWords: ({place, radiusMm, points, done}: HistoryAt) =>
-		`Zug bei ${mm(radiusMm)} (${place}) über die Zeit: ${pointList(points, sideForce)}.${doneText(done)}`,
-	band: ({place, radiusMm}: AtRadius) => `Reibung, ${place} ${mm(radiusMm)}`,
+		`Zug ${atRadius({place, radiusMm})} über die Zeit: ${pointList(points, sideForce)}.${doneText(done)}`,
+	band: ({place, radiusMm}: AtRadius) => `Reibung, ${placeName(place)} ${mm(radiusMm)}`,
 	bandInWords: ({place, radiusMm, points, done}: HistoryAt) =>
-		`Reibung bei ${mm(radiusMm)} (${place}) über die Zeit: ${pointList(points, span)}.${doneText(done)}`,
+		`Reibung ${atRadius({place, radiusMm})} über die Zeit: ${pointList(points, span)}.${doneText(done)}`,
 };
 
 /** Something that was done to an arm: what kind of thing, and the few words that were typed of it. */

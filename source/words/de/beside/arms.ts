@@ -47,8 +47,8 @@ export const arms = {
 			`Letzte Prüfung am ${dayText(date)}: ${verdict}.`,
 		noVerdict: 'Noch keine Prüfung kam zu einem Urteil.',
 		formerly: ({names}: {readonly names: readonly string[]}) => `Hieß früher ${listed(names)}.`,
-		nextCheck: ({date, due}: Pick<DueArm, 'date'> & {readonly due: string}) =>
-			`Nächste Prüfung am ${dayText(date)}: ${due}.`,
+		nextCheck: ({date, inDays}: Pick<DueArm, 'date' | 'inDays'>) =>
+			`Nächste Prüfung am ${dayText(date)}: ${results.due({inDays})}.`,
 		noNextCheck: 'Kein Tag für die nächste Prüfung gesetzt.',
 		aside: 'Beiseite: Prüfungen bieten ihn nicht an, nichts ist fällig.',
 		deckOpen: 'Laufwerk NICHT spielbereit: noch zurückzubauen.',

@@ -1,17 +1,21 @@
+import type {DueArm} from '../../../results/years/due.js';
 import {agoText} from '../ago.js';
+import {results} from '../results.js';
 
 type OfArm = {readonly arm: string};
+type UnfinishedValues = OfArm & {readonly minutesAgo: number; readonly step: string; readonly isReady: boolean};
 
 /** The first page, and those that a check begins and ends with. */
 export const home = {
 	title: ({version}: {readonly version: string}) => `armdrift ${version}: Ist der Arm frei?`,
 	nothingOpen:
 		'Eine volle Prüfung dauert etwa eine halbe Stunde. Kraftmesser, Wasserwaage, Tonarmwaage und Lineal bereitlegen.',
-	unfinished: ({arm, minutesAgo, step}: OfArm & {readonly minutesAgo: number; readonly step: string}) =>
-		`Prüfung nicht fertig: ${arm}, verlassen ${agoText(minutesAgo)} bei „${step}“. Laufwerk nicht spielbereit.`,
+	unfinished: ({arm, minutesAgo, step, isReady}: UnfinishedValues) =>
+		`Prüfung nicht fertig: ${arm}, verlassen ${agoText(minutesAgo)} bei „${step}“. Laufwerk ${isReady ? '' : 'nicht '}spielbereit.`,
 	resume: ({arm}: OfArm) => `Prüfung fortsetzen: ${arm}`,
 	start: 'neue volle Prüfung',
-	recheck: ({arm, due}: OfArm & {readonly due: string}) => `Nachprüfung: ${arm} (${due})`,
+	recheck: ({arm, inDays}: OfArm & Pick<DueArm, 'inDays'>) =>
+		`Nachprüfung: ${arm} (${inDays > 0 ? `fällig ${results.due({inDays})}` : results.due({inDays})})`,
 	past: 'frühere Prüfungen',
 	profiles: 'Profile: Arme, Tonabnehmer, Werkzeug',
 	settings: 'Einstellungen: Grenzen, Zeit, Ton',

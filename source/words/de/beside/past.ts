@@ -2,6 +2,7 @@ import type {PastCheck, PastProbe} from '../../../check/past-check.js';
 import {dayText} from '../../dates.js';
 import {mm, plainNumber, rounded, span, withSign} from '../../numbers.js';
 import {found} from '../../speaker.js';
+import {placeName} from '../entries.js';
 import {sideForce} from '../figures.js';
 
 type Kept = {readonly radiusMm: number; readonly pullPct: number; readonly bandPct: number};
@@ -32,8 +33,8 @@ export const past = {
 	title: 'Frühere Prüfungen',
 	none: 'Noch keine Prüfung abgelegt.',
 	/** Which of them are shown, and what the columns of the list are. */
-	span: ({first, last, total, hasKeys}: SpanOfList) =>
-		`${first} bis ${last} von ${total}${hasKeys ? '; links neuer, rechts älter' : ''}. Datum, Arm, Urteil; dann Radius in mm: Zug (+ zum Rand)/Reibung in %.`,
+	span: ({first, last, total, hasKeys, hasFigures = true}: SpanOfList) =>
+		`${first} bis ${last} von ${total}${hasKeys ? '; links neuer, rechts älter' : ''}.${hasFigures ? ' Datum, Arm, Urteil. Dann Radius in mm: Zug (+ zum Rand)/Reibung in %.' : ' Datum, Arm, Urteil.'}`,
 	/** Where the filter leaves none. */
 	noneSuch: 'Keine solche Prüfung abgelegt.',
 	filter: {
@@ -81,8 +82,8 @@ export const past = {
 		which: ({arm, date}: Pick<PastCheck, 'arm' | 'date'>) => `${arm}: ${dayText(date)} womit vergleichen?`,
 		title: ({arm}: Pick<PastCheck, 'arm'>) => `${arm}: zwei Prüfungen`,
 		columns: ({before, now}: {readonly before: string; readonly now: string}) => ['', dayText(before), dayText(now)],
-		pull: ({place}: {readonly place: string}) => `Zug ${place}`,
-		band: ({place}: {readonly place: string}) => `Reibung ${place}`,
+		pull: ({place}: {readonly place: string}) => `Zug ${placeName(place)}`,
+		band: ({place}: {readonly place: string}) => `Reibung ${placeName(place)}`,
 		verdict: 'Urteil',
 		notMeasured: '-',
 		other: 'andere Prüfung',
@@ -111,4 +112,6 @@ type SpanOfList = {
 	readonly total: number;
 	/** Keys turn the list. */
 	readonly hasKeys: boolean;
+	/** There is room for them; so where nothing else is said. */
+	readonly hasFigures?: boolean;
 };

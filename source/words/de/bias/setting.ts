@@ -1,4 +1,8 @@
 import {listed, mm, percent, rounded} from '../../numbers.js';
+import {gauge} from '../pages/gauge.js';
+
+/** Where the scale of the gauge ends, in its own unit. */
+type ScaleEnd = Parameters<typeof gauge.ends>[0];
 
 /** A reading as the gauge shows it, with the way the arm pushes. */
 type ShownAt = {readonly radiusMm: number; readonly shown: string};
@@ -56,17 +60,21 @@ export const setting = {
 	wasSetTo: ({text}: {readonly text: string}) => `Eingestellt war: ${text}.`,
 	aimShown: ({of, shows}: {readonly of: keyof typeof aims; readonly shows: string}) =>
 		`${aims[of]} am Kraftmesser: ${shows}.`,
-	aimBeyondTop: ({of, middle, end}: {readonly of: keyof typeof aims; readonly middle: string; readonly end: string}) =>
-		`${aims[of]} am Kraftmesser: Mitte ${middle}, aber ${end}.`,
+	aimBeyondTop: ({of, middle, ...end}: ScaleEnd & {readonly of: keyof typeof aims; readonly middle: string}) =>
+		`${aims[of]} am Kraftmesser: Mitte ${middle}, aber ${gauge.ends(end)}.`,
 	setGaugeTo: ({middles}: {readonly middles: readonly ShownAt[]}) =>
-		`Ziel, Mitte beider Grenzen: ${listedAt(middles)}.`,
+		`Die Mitte beider Grenzen soll dann sein: ${listedAt(middles)}.`,
 	thenLimits: ({limits}: {readonly limits: readonly {radiusMm: number; inner: string; outer: string}[]}) =>
-		`Innere und äußere Grenze sind dann ${limits.map(({radiusMm, inner, outer}) => `${inner} und ${outer} bei ${mm(radiusMm)}`).join('; ')}.`,
-	outerBeyondTop: ({outers, end}: {readonly outers: readonly ShownAt[]; readonly end: string}) =>
-		`Mit richtigem Antiskating kann die äußere Grenze ${listedAt(outers)} sein: ${end}.`,
+		limits
+			.map(
+				({radiusMm, inner, outer}) => `Bei ${mm(radiusMm)} ist die innere Grenze dann ${inner}, die äußere ${outer}.`,
+			)
+			.join(' '),
+	outerBeyondTop: ({outers, ...end}: ScaleEnd & {readonly outers: readonly ShownAt[]}) =>
+		`Mit richtigem Antiskating kann die äußere Grenze ${listedAt(outers)} sein: ${gauge.ends(end)}.`,
 	frictionFirst: ({bandPct}: {readonly bandPct: number}) =>
-		`Erst die Reibung beheben: ${percent(bandPct, 1)} liegt außerhalb der Grenzen. Bis dahin das Antiskating auf ± ${percent(bandPct / 2, 1)} einstellen, nicht feiner.`,
+		`Erst die Reibung beheben: ${percent(bandPct, 1)} liegt außerhalb der Grenzen. Bis dahin das Antiskating nicht feiner als ± ${percent(bandPct / 2, 1)} einstellen.`,
 	torque:
-		'Sollwert ist 100 mal Rillenreibung mal Sinus des Winkels zwischen Rille und Linie von Nadel zu Drehpunkt. Antiskating hebt dieses Drehmoment auf.',
+		'Sollwert in Prozent: 100 × Rillenreibung × sin(a). Der Winkel a liegt zwischen Rille und Linie von Nadel zu Drehpunkt. Antiskating hebt dieses Drehmoment auf.',
 	noDevice: 'Dieser Arm hat keine Antiskating-Vorrichtung. Gegen das Skating wirkt nur sein eigener Zug.',
 };

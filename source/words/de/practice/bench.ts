@@ -64,7 +64,7 @@ export const seen = {
 	biasWeight: ({g}: {readonly g: number}) =>
 		`Auf dem Gewicht zum Arm steht ${plainNumber(g)} g. Ein anderes eintippen hängt es an.`,
 	lever: ({clock}: {readonly clock: string}) => `Der Hebel zeigt auf ${clock}.`,
-	thread: ({deg}: {readonly deg: number}) => `Faden und Stift stehen in ${plainNumber(deg)}° zueinander.`,
+	thread: ({deg}: {readonly deg: number}) => `Faden und Zapfen stehen in ${plainNumber(deg)}° zueinander.`,
 };
 
 type Did = {

@@ -35,7 +35,7 @@ const within = (isWithin: boolean | undefined, yes: string, no: string): string 
 export const truth = {
 	unknownArm: ({arm}: {readonly arm: string}) =>
 		`Diese Version des Programms hat keinen Arm „${arm}“. Was er verbirgt, ist nicht bekannt.`,
-	hidden: ({arm}: {readonly arm: LessonId}) => `Verborgen war: ${arms[arm].name}`,
+	hidden: ({arm}: {readonly arm: LessonId}) => `Verborgen war: ${arms[arm].name}.`,
 	notProbed: 'Die Messung ist nicht fertig. Es gibt nichts zu vergleichen.',
 	again: ({arm, extent, seed}: {readonly arm: string; readonly extent: string; readonly seed: number}) =>
 		`Derselbe Arm, derselbe Luftzug, dasselbe Zittern: armdrift practice --on ${arm} --extent ${extent} --seed ${seed}`,
@@ -44,7 +44,9 @@ export const truth = {
 		`Nach einer Runde ist die Streuung angenommen, das ± also weniger sicher als 95 %. Hier traf es ${held} von ${of}.`,
 	stillOff: ({mostPct, floorPct}: {readonly mostPct: number; readonly floorPct: number}) =>
 		`So eingestellt, ließ das Antiskating höchstens ${percent(mostPct, 1)} Rest. Die Reibung verdeckt ${percent(floorPct, 1)}.`,
-	named: ({finding}: {readonly finding: string}) => `Die Prüfung hat es gefunden: ${finding}`,
+	/** By its likely cause; what was found where the figures name none. */
+	named: ({likely, found}: {readonly likely: string; readonly found: string}) =>
+		`Die Prüfung hat es gefunden: ${likely === '' ? found : `${likely}.`}`,
 	cured: 'Die Prüfung zeigt es nicht: Es war vorher behoben.',
 	showsWithBias: 'Es zeigt sich nur mit Antiskating. Beim Urteil „Antiskating einstellen“ wählen.',
 	notNamed: 'Die Prüfung hat es nicht gefunden. Mehr Runden messen, oder tun, was unten steht.',

@@ -18,7 +18,7 @@ const beyond: Readonly<Record<Beyond, string>> = {
 /** What was tried at the bench, in words for somebody who owns the deck and does not set it up. */
 const tried: Readonly<Record<RemedyId, string>> = {
 	level: 'Laufwerk waagrecht gestellt',
-	leads: 'dünne Drähte des Arms neu gelegt',
+	leads: 'dünne Litzen des Arms neu gelegt',
 	bias: 'Antiskating ganz ausgehängt',
 	damping: 'Dämpfung des Arms nachgesehen',
 	force: 'Auflagekraft neu eingestellt',
@@ -29,15 +29,15 @@ const tried: Readonly<Record<RemedyId, string>> = {
 	'still-deck': 'Laufwerk ruhig gehalten',
 	'gauge-zero': 'Kraftmesser geprüft',
 	'half-force': 'Arm mit weniger Kraft gemessen',
-	'lead-loop': 'dünne Drähte des Arms locker gehängt',
-	'leads-off': 'dünne Drähte des Arms kurz abgenommen',
+	'lead-loop': 'dünne Litzen des Arms locker gehängt',
+	'leads-off': 'dünne Litzen des Arms kurz abgenommen',
 	magnet: 'Stahl und Magnete weggeräumt',
 	'cartridge-weight': 'Tonabnehmer kurz ausgebaut',
 	lifter: 'Lift vom Arm freigestellt',
 	'gauge-friction': 'Kraftmesser geprüft',
 	touching: 'freigelegt, was den Arm berührte',
 	'along-swing': 'den ganzen Schwenkweg abgesucht',
-	repeat: 'Drähte neu gelegt und Arm noch einmal gemessen',
+	repeat: 'Litzen neu gelegt und Arm noch einmal gemessen',
 };
 
 /** The customer's sheet: no word of the trade that an owner of a deck does not know, and no ±. */
