@@ -154,7 +154,7 @@ export const faces = {
 	spellings,
 	gaugedArm,
 	/** Said where the screen is read aloud. */
-	spokenMarks: {good: 'Gut: ', warn: 'Achtung: ', bad: 'Problem: '},
+	spokenMarks: {good: 'Gut: ', warn: 'Achtung: ', bad: 'Nicht gut: '},
 	tooSmall: ({columns, rows, least}: Columns & {readonly least: Columns}) =>
 		`Dieses Fenster (${columns} × ${rows}) ist zu klein: mindestens ${least.columns} × ${least.rows} machen, oder mit --plain starten.`,
 	pasteCut: 'Zu viel eingefügt: Das Ende fehlt.',
