@@ -51,7 +51,6 @@ export const sheet = {
 	},
 	/** The verdict in one word, and what is sure where it is not decided. */
 	word: ({verdict, atWorst}: Pick<Figures, 'verdict' | 'atWorst'>) => {
-		if (verdict === 'beyond') return `${verdictWord.beyond} DER GRENZEN`;
 		if (verdict !== 'undecided' || atWorst === 'off-scale') return verdictWord[verdict];
 		return atWorst === 'beyond'
 			? `${verdictWord.undecided}: vielleicht außerhalb der Grenzen`
