@@ -27,12 +27,11 @@ test.each([
 	['output', '| cat'],
 ])('With a terminal but for its %s it refuses too', async (_, redirection) => {
 	const program = startProgram({
-		command: ['sh', '-c', `"${process.execPath}" "${PROGRAM}" ${redirection}; echo "over"`],
+		command: ['sh', '-c', `"${process.execPath}" "${PROGRAM}" ${redirection}; echo "over"; read -r end`],
 	});
 	onTestFinished(() => program.stop());
-	// The last words may come after the end of the process is known.
+	// The shell then waits: what it says last would else race with the news of its end.
 	await program.waitFor('over');
-	await program.exited;
 	expect(bare(program.normalScreen())).toBe(bare(`${words.terminal.noTerminal}over`));
 	expect(program.raw()).not.toContain('\u001B');
 });
