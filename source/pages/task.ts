@@ -8,6 +8,7 @@ import {limitAsked} from '../procedure/steps-probe.js';
 import {words} from '../words/index.js';
 import {says} from '../words/says.js';
 import {askOf, shortAskOf, titleOf} from '../words/step-text.js';
+import {numberTyped} from '../words/typed.js';
 import {handsFirst} from './probe-so-far.js';
 import {roundAsked} from './rounds-to-scale.js';
 
@@ -40,7 +41,7 @@ export function taskOf({check, mode, isBrisk}: Dialogue, {step, slot, progress: 
 			if (step.input.kind === 'rounds') return askOfRounds(check, step, slot, facts);
 			return (isBrisk ? shortAskOf : askOf)(step, facts);
 		case 'side':
-			return said.side.ask(mode);
+			return said.side.ask({typed: numberTyped(mode.typed)});
 		case 'ways':
 			return problemText(step && problemOf(step));
 		case 'reason':

@@ -122,50 +122,58 @@ it('practice is one of the first questions, and another workbench', async () => 
 });
 
 describe('Settings in plain lines', () => {
+	it('begin with the language, from one to the next and round again', async () => {
+		const languageAfter = async (presses: number) => {
+			const {workbench} = await visit(['4', ...Array.from({length: presses}, () => '1'), words.beside.back, '6']);
+			return workbench.settings().language;
+		};
+		expect(await Promise.all([1, 2, 3].map(languageAfter))).toEqual(['en', 'de', '']);
+	});
+
 	it('take a number and show it', async () => {
-		const {workbench, said} = await visit(['4', '1', '1,5 %', words.beside.back, '6']);
+		const {workbench, said} = await visit(['4', '2', '1,5 %', words.beside.back, '6']);
 		expect(workbench.settings()).toEqual({...usualSettings, pullGoodPct: 1.5});
-		expect(said).toContain(plain.option({number: 1, label: settings.numbers.pullGoodPct({value: 1.5})}));
+		expect(said).toContain(plain.option({number: 2, label: settings.numbers.pullGoodPct({value: 1.5})}));
 	});
 
 	it('turn the bell off and on', async () => {
-		expect((await visit(['4', '7', words.beside.back, '6'])).workbench.settings().bell).toBe(false);
-		expect((await visit(['4', '7', '7', words.beside.back, '6'])).workbench.settings().bell).toBe(true);
+		expect((await visit(['4', '8', words.beside.back, '6'])).workbench.settings().bell).toBe(false);
+		expect((await visit(['4', '8', '8', words.beside.back, '6'])).workbench.settings().bell).toBe(true);
 	});
 
 	it('turn setting the gauge anew off and on', async () => {
-		expect((await visit(['4', '6', words.beside.back, '6'])).workbench.settings()).toEqual({
+		expect((await visit(['4', '7', words.beside.back, '6'])).workbench.settings()).toEqual({
 			...usualSettings,
 			setAnew: false,
 		});
-		expect((await visit(['4', '6', '6', words.beside.back, '6'])).workbench.settings()).toEqual(usualSettings);
+		expect((await visit(['4', '7', '7', words.beside.back, '6'])).workbench.settings()).toEqual(usualSettings);
 	});
 
 	it('take the name of a shop, and take it away again', async () => {
-		const {workbench, said} = await visit(['4', '9', ' Invented Arms ', words.beside.back, '6']);
+		const {workbench, said} = await visit(['4', '10', ' Invented Arms ', words.beside.back, '6']);
 		expect(workbench.settings()).toEqual({...usualSettings, shop: 'Invented Arms'});
-		expect(said).toContain(plain.option({number: 9, label: settings.texts.shop.now({text: 'Invented Arms'})}));
-		const without = await visit(['4', '9', 'Invented Arms', '9', '-', words.beside.back, '6']);
+		expect(said).toContain(plain.option({number: 10, label: settings.texts.shop.now({text: 'Invented Arms'})}));
+		const without = await visit(['4', '10', 'Invented Arms', '10', '-', words.beside.back, '6']);
 		expect(without.workbench.settings()).toEqual(usualSettings);
-		expect((await visit(['4', '9', 'x'.repeat(81)])).end.kind).toBe('refused');
+		expect((await visit(['4', '10', 'x'.repeat(81)])).end.kind).toBe('refused');
 	});
 
 	it('refuse a good limit above the usable one', async () => {
-		const {end, workbench} = await visit(['4', '1', '5']);
+		const {end, workbench} = await visit(['4', '2', '5']);
 		const fault = settings.faults['pull-good-above-usable'];
 		expect(end).toMatchObject({kind: 'refused', sentence: expect.stringContaining(fault)});
 		expect(workbench.settings()).toEqual(usualSettings);
 	});
 
 	it('can be left in the middle of a number', async () => {
-		expect((await visit(['4', '1', '/leave'], {}, false)).end).toEqual({kind: 'leave'});
-		expect((await visit(['4', '1', '/back', words.beside.back, '6'], {}, false)).end).toEqual({kind: 'leave'});
+		expect((await visit(['4', '2', '/leave'], {}, false)).end).toEqual({kind: 'leave'});
+		expect((await visit(['4', '2', '/back', words.beside.back, '6'], {}, false)).end).toEqual({kind: 'leave'});
 	});
 
 	it('that could not be saved say so', async () => {
-		const {said} = await visit(['4', '6', words.beside.back, '6'], {failures: ['The disk is full.']}, false);
+		const {said} = await visit(['4', '7', words.beside.back, '6'], {failures: ['The disk is full.']}, false);
 		expect(said).toContain(words.faces.notSaved({because: 'The disk is full.'}));
-		expect((await visit(['4', '1', '1.5'], {failures: ['The disk is full.']})).end).toMatchObject({kind: 'not-saved'});
+		expect((await visit(['4', '2', '1.5'], {failures: ['The disk is full.']})).end).toMatchObject({kind: 'not-saved'});
 	});
 });
 

@@ -226,7 +226,7 @@ describe('A record in words', () => {
 			expect.arrayContaining([
 				said.nextCheck({date, because}),
 				verdict.told({verdict: 'beyond', atWorst: 'beyond', does: words.findings['spring-pull'].brief}),
-				said.reading({...asTaken, round: 2, isTurned: true, innerLimit: '-2,5 %', outerLimit: '-8 %'}),
+				said.reading({...asTaken, round: 2, isTurned: true, innerLimit: '-2.5 %', outerLimit: '-8 %'}),
 				said.reading({...asTaken, round: 3, innerLimit: '+3 %', outerLimit: '8 % out'}),
 				said.reading({...asTaken, place: 'closing', innerLimit: '2.5 % out', outerLimit: '8 % out'}),
 				words.pages.consequences.answer({title: words.steps['arm-length'].title, typed: '233 mm'}),

@@ -49,6 +49,8 @@ export function settingsAt(workbench: Workbench, place: SettingPlace): Stop<Besi
 		return fieldStop({title, shown: [line(say.texts[id].about)]}, toList, turn, field);
 	}
 	return listStop<BesidePlace>({title, shown: [line(say.about)]}, toHome, [
+		// First, for whoever cannot read the rest.
+		['language', say.language(settings), () => keeping({...settings, language: nextLanguage(settings)})],
 		...settingItems.map((item): Offer<BesidePlace> => {
 			const label = say.numbers[item.id]({value: settings[item.id]});
 			return [item.id, label, () => go({at: 'setting', item})];
@@ -60,7 +62,6 @@ export function settingsAt(workbench: Workbench, place: SettingPlace): Stop<Besi
 		...textIds.map((id): Offer<BesidePlace> => {
 			return [id, say.texts[id].now({text: settings[id]}), () => go({at: 'setting-text', id})];
 		}),
-		['language', say.language(settings), () => keeping({...settings, language: nextLanguage(settings)})],
 		backOffer(toHome),
 	]);
 }
