@@ -9,7 +9,8 @@ type BestSetting = {
 	readonly weightG: number | undefined;
 };
 
-const times = (factor: number): string => `das ${rounded(factor, factor < 1 ? 2 : 1)}-Fache`;
+const timesOf = (factor: number): string => `${rounded(factor, factor < 1 ? 2 : 1)}-Fache`;
+const times = (factor: number): string => `das ${timesOf(factor)}`;
 
 /** What the device is to be set to, in its own words: a sentence, and where there is another way to do it, one more. */
 function doNow({fit: {factor}, setBy, weightG}: BestSetting): string {
@@ -17,7 +18,7 @@ function doNow({fit: {factor}, setBy, weightG}: BestSetting): string {
 		case 'weight':
 			return weightG === undefined
 				? `Jetzt: Antiskating mit Gewicht oder Kerbe auf ${times(factor)} stellen.`
-				: `Jetzt: ${inUnit(weightG * factor, 'g', 1)} statt ${inUnit(weightG, 'g', 1)} anhängen. Oder die Kerbe nehmen, die es auf ${times(factor)} bringt.`;
+				: `Jetzt: ${inUnit(weightG * factor, 'g', 1)} statt ${inUnit(weightG, 'g', 1)} anhängen. Oder die Kerbe nehmen, die das Antiskating auf ${times(factor)} bringt.`;
 		case 'turning':
 			return `Jetzt: Antiskating ${factor > 1 ? 'höher' : 'niedriger'} drehen, auf ${times(factor)} von bisher.`;
 		case 'dial':
@@ -43,7 +44,7 @@ export const advice = {
 	leftAfter: ({worstAfterPct, rmsAfterPct, frictionFloorPct}: BiasFitFigures) =>
 		`Mit der besten Einstellung bleiben höchstens ${percent(worstAfterPct, 1)} Rest, typisch ${percent(rmsAfterPct, 1)}. Die Reibung verdeckt ${percent(frictionFloorPct, 1)}.`,
 	notTaken: ({fit, isWithoutBias}: {readonly fit: BiasFitFigures; readonly isWithoutBias: boolean}) =>
-		`Die Reibung verdeckt ${percent(fit.frictionFloorPct, 1)}. ${isWithoutBias ? 'Ohne Antiskating' : `Auf ${times(fit.factor)} gestellt`} blieben ${percent(fit.worstAfterPct, 1)} Rest.`,
+		`Die Reibung verdeckt ${percent(fit.frictionFloorPct, 1)}. ${isWithoutBias ? 'Ohne Antiskating' : `Mit dem ${timesOf(fit.factor)}n`} blieben ${percent(fit.worstAfterPct, 1)} Rest.`,
 	otherDrags: ({best}: {readonly best: readonly {readonly drag: number; readonly factor: number}[]}) =>
 		`Die Rillenreibung ist angenommen. ${best.map(({drag, factor}) => `Rillenreibung ${rounded(drag, 2)} verlangt das ${rounded(factor, 2)}-Fache.`).join(' ')} Nicht feiner einstellen.`,
 	cureFirst: 'Besser: erst tun, was das Urteil sagt, dann das Antiskating einstellen.',
