@@ -43,7 +43,7 @@ const nameOf = (moved: Moved): string => `${moved.figure === 'pull' ? 'Zug' : 'R
 
 /** Several figures, each with its size. */
 const sizes = (figures: readonly Moved[]): string =>
-	figures.map((one) => `${nameOf(one)}, ${sizeOfChange(one)}`).join('; ');
+	figures.map((one) => `${nameOf(one)} ${sizeOfChange(one)}`).join('; ');
 
 /** A slope: '0,52 % ± 0,07 %'; without the ± where that would be printed as zero. */
 const slopeText = ({slope, slopeUncertainty}: Trend): string =>

@@ -6,7 +6,7 @@ type Told = {readonly on: string; readonly what: string; readonly struckOn: stri
 /** What was done to an arm, beside its checks. */
 export const events = {
 	title: ({name}: {readonly name: string}) => `Gemacht an ${name}`,
-	none: 'Noch nichts notiert. Hier notieren, was wann gemacht wurde; eine Nachprüfung fragt auch.',
+	none: 'Noch nichts notiert. Hier notieren, was wann gemacht wurde. Eine Nachprüfung fragt auch.',
 	inList: ({on, what, struckOn, isNoted}: Told & {readonly isNoted: boolean}) =>
 		`${dayText(on)}: ${what}${isNoted ? '' : ' (bei der Prüfung gesagt)'}${struckOn === undefined ? '' : ` (gestrichen am ${dayText(struckOn)})`}`,
 	event: ({on, what}: Told) => `${dayText(on)}: ${what}`,

@@ -10,7 +10,7 @@ const numbers = {
 	pullUsablePct: ({value}: Number) => `Zug: brauchbar bis ${plainNumber(value)} %`,
 	bandGoodPct: ({value}: Number) => `Reibung: gut bis ${plainNumber(value)} %`,
 	bandUsablePct: ({value}: Number) => `Reibung: brauchbar bis ${plainNumber(value)} %`,
-	settleSeconds: ({value}: Number) => `Wartezeit ${plainNumber(value)} s`,
+	settleSeconds: ({value}: Number) => `Countdown ${plainNumber(value)} s`,
 } satisfies Record<SettingId, (values: Number) => string>;
 
 type Switch = {readonly isOn: boolean};
@@ -19,7 +19,7 @@ const onOff = ({isOn}: Switch): string => (isOn ? 'an' : 'aus');
 const switches = {
 	setAnew: (now: Switch) => `Kraftmesser je Runde neu stellen: ${onOff(now)}`,
 	brisk: (now: Switch) => `kurze Fragen, für Geübte: ${onOff(now)}`,
-	bell: (now: Switch) => `Ton am Ende der Wartezeit: ${onOff(now)}`,
+	bell: (now: Switch) => `Ton am Ende des Countdowns: ${onOff(now)}`,
 } satisfies Record<SwitchId, (now: Switch) => string>;
 
 const texts = {
@@ -38,7 +38,7 @@ const faults: Readonly<Record<SettingsFault, string>> = {
 export const settings = {
 	title: 'Einstellungen',
 	about:
-		'Die Grenzen sind Voreinstellungen aus der Werkstattpraxis; veröffentlichte fanden sich nicht. Eine Änderung gilt für neue Prüfungen. Kraftmesser nicht je Runde neu gestellt: ± des Zugs um 0,3 % größer.',
+		'Die Grenzen sind Voreinstellungen aus der Werkstattpraxis. Veröffentlichte fanden sich nicht. Eine Änderung gilt für neue Prüfungen. Wird der Kraftmesser nicht je Runde neu gestellt, wächst das ± des Zugs um 0,3 %.',
 	numbers,
 	switches,
 	texts,

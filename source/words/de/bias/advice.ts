@@ -1,6 +1,6 @@
 import type {SetBy} from '../../../procedure/bias-devices.js';
 import type {BiasFitFigures} from '../../../results/figures-types.js';
-import {inUnit, listed, percent, plainNumber, rounded} from '../../numbers.js';
+import {inUnit, percent, plainNumber, rounded} from '../../numbers.js';
 
 type BestSetting = {
 	readonly fit: BiasFitFigures;
@@ -9,42 +9,43 @@ type BestSetting = {
 	readonly weightG: number | undefined;
 };
 
-const times = (factor: number): string => `das ${rounded(factor, factor < 1 ? 2 : 1)}-Fache`;
+const timesOf = (factor: number): string => `${rounded(factor, factor < 1 ? 2 : 1)}-Fache`;
+const times = (factor: number): string => `das ${timesOf(factor)}`;
 
-/** What the device is to be set to, in its own words. */
-function toSet({fit: {factor}, setBy, weightG}: BestSetting): string {
+/** What the device is to be set to, in its own words: a sentence, and where there is another way to do it, one more. */
+function doNow({fit: {factor}, setBy, weightG}: BestSetting): string {
 	switch (setBy) {
 		case 'weight':
 			return weightG === undefined
-				? `Antiskating mit Gewicht oder Kerbe auf ${times(factor)} stellen`
-				: `${inUnit(weightG * factor, 'g', 1)} statt ${inUnit(weightG, 'g', 1)} anhängen (oder mit der Kerbe auf ${times(factor)})`;
+				? `Jetzt: Antiskating mit Gewicht oder Kerbe auf ${times(factor)} stellen.`
+				: `Jetzt: ${inUnit(weightG * factor, 'g', 1)} statt ${inUnit(weightG, 'g', 1)} anhängen. Oder die Kerbe nehmen, die das Antiskating auf ${times(factor)} bringt.`;
 		case 'turning':
-			return `Antiskating ${factor > 1 ? 'höher' : 'niedriger'} drehen, auf ${times(factor)} von jetzt`;
+			return `Jetzt: Antiskating ${factor > 1 ? 'höher' : 'niedriger'} drehen, auf ${times(factor)} von bisher.`;
 		case 'dial':
 		case 'nothing':
-			return `Antiskating auf ${times(factor)} von jetzt stellen`;
+			return `Jetzt: Antiskating auf ${times(factor)} von bisher stellen.`;
 	}
 }
 
 /** What to do with the device next, or what a setting that was kept leaves. */
 export const advice = {
 	leaveItSo: ({frictionFloorPct}: BiasFitFigures) =>
-		`So lassen: Die Reibung verdeckt alles unter ${percent(frictionFloorPct, 1)}.`,
+		`So lassen. Die Reibung verdeckt alles, was kleiner ist als ${percent(frictionFloorPct, 1)}.`,
 	noBetterStrength: 'Mehr oder weniger Antiskating ist nicht besser.',
 	wrongShape: ({worstAfterPct}: BiasFitFigures) =>
 		`Diese Vorrichtung lässt bestenfalls ${percent(worstAfterPct, 1)} Rest. Sie passt nicht über die ganze Platte.`,
 	/** Before hands go to the device. */
 	lockFirst: 'Erst den Arm verriegeln, Nadelschutz drauf. Gegengewicht nicht anrühren.',
 	bestWithoutBias: 'Jetzt: Antiskating ausschalten. Der Arm drückt genug nach außen.',
-	bestSetting: (best: BestSetting) => `Jetzt: ${toSet(best)}.`,
+	bestSetting: doNow,
 	/** The most that was looked at. */
 	tooWeak: ({times: most}: {readonly times: number}) =>
 		`Das Antiskating ist viel zu schwach: Selbst das ${plainNumber(most)}-Fache reicht nicht.`,
 	leftAfter: ({worstAfterPct, rmsAfterPct, frictionFloorPct}: BiasFitFigures) =>
-		`Bester Rest: höchstens ${percent(worstAfterPct, 1)}, typisch ${percent(rmsAfterPct, 1)}. Die Reibung verdeckt ${percent(frictionFloorPct, 1)}.`,
+		`Mit der besten Einstellung bleiben höchstens ${percent(worstAfterPct, 1)} Rest, typisch ${percent(rmsAfterPct, 1)}. Die Reibung verdeckt ${percent(frictionFloorPct, 1)}.`,
 	notTaken: ({fit, isWithoutBias}: {readonly fit: BiasFitFigures; readonly isWithoutBias: boolean}) =>
-		`Die Reibung verdeckt ${percent(fit.frictionFloorPct, 1)}. ${isWithoutBias ? 'Ohne Antiskating' : `Auf ${times(fit.factor)} gestellt`} blieben ${percent(fit.worstAfterPct, 1)} Rest.`,
+		`Die Reibung verdeckt ${percent(fit.frictionFloorPct, 1)}. ${isWithoutBias ? 'Ohne Antiskating' : `Mit dem ${timesOf(fit.factor)}n`} blieben ${percent(fit.worstAfterPct, 1)} Rest.`,
 	otherDrags: ({best}: {readonly best: readonly {readonly drag: number; readonly factor: number}[]}) =>
-		`Die Rillenreibung ist angenommen. Am besten ist ${listed(best.map(({drag, factor}) => `das ${rounded(factor, 2)}-Fache bei Rillenreibung ${rounded(drag, 2)}`))}. Nicht feiner einstellen.`,
+		`Die Rillenreibung ist angenommen. ${best.map(({drag, factor}) => `Rillenreibung ${rounded(drag, 2)} verlangt das ${rounded(factor, 2)}-Fache.`).join(' ')} Nicht feiner einstellen.`,
 	cureFirst: 'Besser: erst tun, was das Urteil sagt, dann das Antiskating einstellen.',
 };

@@ -32,13 +32,13 @@ type Gain = {
 
 const turnedText = (reads: Reads, {byDeg, isRaised, worstPct}: Turned): string =>
 	reads === 'angle'
-		? `die Führung versetzen, bis der Winkel von Faden und Zapfen um ${plainNumber(Math.abs(byDeg))}° ${byDeg > 0 ? 'größer' : 'kleiner'} ist: höchstens ${percent(worstPct, 1)}`
-		: `den Faden ${isRaised ? 'kürzen' : 'verlängern'}, bis der Hebel auf der Uhr ${hours(byDeg)} ${isRaised ? 'höher' : 'tiefer'} steht: höchstens ${percent(worstPct, 1)}`;
+		? `die Führung versetzen, bis der Winkel von Faden und Zapfen um ${plainNumber(Math.abs(byDeg))}° ${byDeg > 0 ? 'größer' : 'kleiner'} ist. Dann bleiben höchstens ${percent(worstPct, 1)} Rest`
+		: `den Faden ${isRaised ? 'kürzen' : 'verlängern'}, bis der Hebel auf der Uhr ${hours(byDeg)} ${isRaised ? 'höher' : 'tiefer'} steht. Dann bleiben höchstens ${percent(worstPct, 1)} Rest`;
 
 const heldText = (reads: Reads, worstPct: number): string =>
 	reads === 'clock'
-		? `die Rolle versetzen, soweit der Hersteller es erlaubt, damit der Faden näher am Drehpunkt läuft; der Hebel bleibt dann etwa waagrecht; mehr Gewicht anhängen: höchstens ${percent(worstPct, 1)}`
-		: `die Führung weiter vom Arm setzen, damit der Faden etwa rechtwinklig zum Zapfen bleibt: höchstens ${percent(worstPct, 1)}`;
+		? `die Rolle versetzen, soweit der Hersteller es erlaubt, damit der Faden näher am Drehpunkt läuft. Der Hebel bleibt dann etwa waagrecht. Mehr Gewicht anhängen. Dann bleiben höchstens ${percent(worstPct, 1)} Rest`
+		: `die Führung weiter vom Arm setzen, damit der Faden etwa rechtwinklig zum Zapfen bleibt. Dann bleiben höchstens ${percent(worstPct, 1)} Rest`;
 
 type Doubt = LeverChange & {readonly reads: Reads};
 
@@ -52,10 +52,16 @@ export const lever = {
 		`Der ${parts[reads]} lässt ${rounded(100 * least, 0)} bis ${rounded(100 * most, 0)} % des Gewichts wirken. Skating verlangt ${rounded(100 * askedShare, 0)} bis 100 %.`,
 	doubt: ({reads, fromMm, toMm, measuredPct, expectedPct, openPct}: Doubt) => {
 		const part = parts[reads];
-		return `Der ${part} erklärt das Antiskating nicht: Von ${plainNumber(fromMm)} bis ${mm(toMm)} müsste es ${moves(expectedPct)}, nach den Messwerten aber ${moves(measuredPct)} (± ${percent(openPct, 1)}). ${part} und Grenzen noch einmal lesen, erst dann Rolle oder Faden versetzen.`;
+		return `Der ${part} erklärt das Antiskating nicht. Von ${plainNumber(fromMm)} bis ${mm(toMm)} müsste es ${moves(expectedPct)}. Die Messwerte lassen es ${moves(measuredPct)} (± ${percent(openPct, 1)}). ${part} und Grenzen noch einmal lesen, erst dann Rolle oder Faden versetzen.`;
 	},
 	gain: ({reads, nowPct, isKept, turned, heldPct}: Gain) =>
-		`${isKept ? 'Für ein andermal: Die' : 'Die'} beste Einstellung lässt ${percent(nowPct, 1)} Rest. Für weniger Rest ${[...(turned ? [turnedText(reads, turned)] : []), ...(heldPct === undefined ? [] : [heldText(reads, heldPct)])].join('; oder ')}.${isKept ? '' : ' Dann noch einmal messen.'}`,
+		[
+			`Die beste Einstellung lässt ${percent(nowPct, 1)} Rest.`,
+			[...(turned ? [turnedText(reads, turned)] : []), ...(heldPct === undefined ? [] : [heldText(reads, heldPct)])]
+				.map((way, index) => `${index > 0 ? 'Anderer Weg' : isKept ? 'Für ein andermal' : 'Für weniger Rest'}: ${way}.`)
+				.join(' '),
+			...(isKept ? [] : ['Dann noch einmal messen.']),
+		].join(' '),
 	gainsNothing: 'Rolle oder Faden versetzen bringt nichts.',
 	leavesLeast: ({nowPct}: {readonly nowPct: number}) =>
 		`Die beste Einstellung lässt ${percent(nowPct, 1)} Rest. Bei diesem Zug lässt kein anderer Platz von Rolle oder Faden weniger.`,

@@ -38,21 +38,22 @@ const marksOf = ({isKept, isLeast, isChosen}: Tried): string => {
 	return marks.length === 0 ? '' : ` (${marks.join(', ')})`;
 };
 
-const aims = {wanted: 'Sollwert hier', best: 'Bestes mit dieser Vorrichtung'};
+type Named = {readonly name: string; readonly isKept: boolean};
+const nameOf = ({name, isKept}: Named): string =>
+	`Antiskating-Einstellung ${name}.${isKept ? ' Sie wurde behalten.' : ''}`;
 
-const named = (name: string, isKept: boolean): string =>
-	isKept ? `Antiskating, behaltene Einstellung ${name}` : `Antiskating, Einstellung ${name}`;
+const aims = {wanted: 'Sollwert hier', best: 'Bestes mit dieser Vorrichtung'};
 
 /** The settings that were read, and what the gauge is to show. */
 export const setting = {
-	name: ({name, isKept}: {readonly name: string; readonly isKept: boolean}) => named(name, isKept),
-	leaves: ({name, isKept, leftPct}: {readonly name: string; readonly isKept: boolean; readonly leftPct: number}) =>
-		`${named(name, isKept)}. Rest höchstens ${percent(leftPct, 1)}.`,
+	name: nameOf,
+	leaves: ({leftPct, ...one}: Named & {readonly leftPct: number}) =>
+		`${nameOf(one)} Rest höchstens ${percent(leftPct, 1)}.`,
 	drag: (taken: DragTaken) => `Rillenreibung ${dragTaken(taken)}.`,
 	wantedOnGauge: ({middles}: {readonly middles: readonly ShownAt[]}) =>
 		`Mit richtigem Antiskating ist die Mitte am Kraftmesser ${listedAt(middles)}.`,
 	tried: (tried: Tried) =>
-		`Einstellung ${tried.name}: ${tried.leftPct === undefined ? 'keine Zahlen' : `Rest höchstens ${percent(tried.leftPct, 1)}`}${marksOf(tried)}`,
+		`Einstellung ${tried.name}. ${tried.leftPct === undefined ? 'Keine Zahlen' : `Rest höchstens ${percent(tried.leftPct, 1)}`}${marksOf(tried)}.`,
 	noFigures: 'Noch keine Zahlen mit Antiskating.',
 	noBest: 'Keine beste Einstellung: zwei Radien messen und sehen, ob das Antiskating wirkt.',
 	columns: {wanted: 'Sollwert', read: 'Messwert', alone: 'Antiskating', left: 'Rest', setGaugeTo: 'Zielwert'},

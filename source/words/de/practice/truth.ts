@@ -73,5 +73,5 @@ export const truth = {
 	madeOf: ({place, wirePct, tiltPct, biasPct}: MadeOf) =>
 		`Der verborgene Zug ${at[place]}: Litzen ${forceWithWay(wirePct, '%', 1)}, Neigung ${forceWithWay(tiltPct, '%', 1)}${biasPct === 0 ? '' : `, Antiskating ${forceWithWay(biasPct, '%', 1)}`}.`,
 	outside:
-		'Zufällig liegt einer von zwanzig verborgenen Werten außerhalb seines ±. Wer den Rat unten übergeht, bekommt mehr davon.',
+		'Zufällig liegt einer von zwanzig verborgenen Werten außerhalb seines ±. Wer den Rat unten nicht befolgt, findet mehr davon.',
 };

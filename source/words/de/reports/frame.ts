@@ -33,7 +33,7 @@ export const frame = {
 		foot: ({id, program, day, version}: {id: string; program: string; day: string; version: string}) =>
 			`Prüfung ${id}, gemacht mit armdrift ${program}; Bericht vom ${day}, armdrift ${version}.`,
 		armFoot: ({id, program, day, version}: {id: string; program: string; day: string; version: string}) =>
-			`Prüfung ${id}, gemacht mit armdrift ${program}; Bericht vom ${day}, armdrift ${version}. Die Messwerte jeder Prüfung stehen in ihrem eigenen Bericht: armdrift report mit ihrer Kennung.`,
+			`Prüfung ${id}, gemacht mit armdrift ${program}; Bericht vom ${day}, armdrift ${version}. Jede Prüfung hat ihre Messwerte in ihrem eigenen Bericht: armdrift report mit ihrer Kennung.`,
 	},
 
 	sections: {
@@ -67,24 +67,23 @@ export const frame = {
 		beforeAndNow: 'Vorher und jetzt',
 		bias: 'Antiskating je Radius, in % der Abspielkraft',
 		biasToBeSet: ({column}: {column: string}) =>
-			`Antiskating je Radius, in % der Abspielkraft; „${column}“: was dieser Kraftmesser in der Mitte beider Grenzen zeigt`,
+			`Antiskating je Radius, in % der Abspielkraft. „${column}“: was dieser Kraftmesser in der Mitte beider Grenzen zeigt`,
 		budget: 'Woraus das ± besteht',
 		checks: 'Alle Prüfungen, die zählen, neueste zuerst',
 		curve: 'Sollwert über die Platte, in % der Abspielkraft',
-		done: 'Inzwischen gemacht; was bei einer Prüfung gesagt wurde, steht an deren Tag',
+		done: 'Zwischen Prüfungen gemacht; was bei einer Prüfung gesagt wurde, steht an deren Tag',
 		figures: 'Zahlen, je mit ± für 95 %; Prozent der Abspielkraft',
 		figuresAt: ({place}: {place: string}) => `Radius ${place}: Zahlen in % der Abspielkraft, je mit ± für 95 %`,
 		hidden: 'Gefunden und verborgen, in Prozent',
 		lever: 'Der Hebel auf dem Zifferblatt',
 		notCounted: 'Abgelegt, aber in keiner Zahl oben enthalten',
-		overridden: 'Übergangen: nicht bestanden und doch weitergemacht',
-		overriddenEarlier: 'Nicht bestanden und doch weitergemacht',
+		overridden: 'Übergangen: Schritte, nach denen es trotzdem weiterging',
+		overriddenEarlier: 'Schritte, nach denen es trotzdem weiterging',
 		putBack: 'Zurückbauen',
 		radii: 'Zug und Reibung, in % der Abspielkraft, je mit ± für 95 %',
 		ruledOut: 'Ursachen außerhalb des Arms, wie der Techniker sie bestätigt oder gemessen hat',
 		series: ({number}: {number: number}) => `Messreihe ${number}`,
-		seriesClosed: ({number, because}: {number: number; because: string}) =>
-			`Messreihe ${number}, abgeschlossen: ${because}`,
+		seriesClosed: ({number, because}: {number: number; because: string}) => `Messreihe ${number}, beendet (${because})`,
 		seriesTakenBack: ({number}: {number: number}) => `Messreihe ${number}: zurückgenommen, in keiner Zahl enthalten`,
 	},
 
@@ -95,7 +94,7 @@ export const frame = {
 		date: 'Datum',
 		done: 'was gemacht wurde',
 		failed: 'was nicht bestand',
-		holdBand: 'Reibung (Halteband)',
+		holdBand: 'Reibung',
 		id: 'Kennung',
 		innerLimit: 'innere Grenze',
 		limit: 'Grenze',

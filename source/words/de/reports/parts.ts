@@ -71,7 +71,7 @@ export const parts = {
 		spoilsReadings: ({steps}: {steps: readonly string[]}) =>
 			`Übergangen, daher stimmen die Messwerte vielleicht nicht: ${listed(steps)}.`,
 		spoilsPlay: ({steps}: {steps: readonly string[]}) => `Beim Zurückbauen übergangen: ${listed(steps)}.`,
-		still: 'noch\u00A0so',
+		still: 'gilt\u00A0noch',
 		earlier: ({series}: {series: number}) => `früher, in Messreihe ${series}`,
 	},
 
@@ -104,7 +104,7 @@ export const parts = {
 	/** For the maker of the arm. */
 	maker: {
 		purpose:
-			'Für den Hersteller des Arms: die Zahlen einer Prüfung und alles, was vorher ausgeschlossen wurde. Diese Seite sagt nicht, wer oder was schuld ist.',
+			'Für den Hersteller des Arms: die Zahlen einer Prüfung, und was ausgeschlossen wurde. Diese Seite sagt nicht, wer oder was schuld ist.',
 		inWords: 'In Worten:',
 		radius: ({place, radiusMm}: {place: string; radiusMm: number}) => `${place} ${plainNumber(radiusMm)} mm`,
 		figures: {

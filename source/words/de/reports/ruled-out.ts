@@ -30,7 +30,7 @@ export const ruledOut = {
 		static: 'Ladung auf Matte oder Händen',
 	} as Readonly<Record<string, string>>,
 	lineYes: ({line}: {line: string}) => `${line}: bestätigt`,
-	lineNo: ({line}: {line: string}) => `${line}: trifft nicht zu`,
+	lineNo: ({line}: {line: string}) => `${line}: mit Nein beantwortet`,
 	lineOpen: ({line}: {line: string}) => `${line}: nicht beantwortet`,
 	levelNotRead: 'die Neigung wurde nicht gemessen',
 	levelShares: ({shares, isPaired}: {shares: readonly Share[]; isPaired: boolean}) =>
@@ -50,11 +50,11 @@ export const ruledOut = {
 			: `gewogen: der Kraftmesser trug ${scaleAndMn(carriedMn)}${playingMn === undefined ? '' : `, ${percent((100 * carriedMn) / playingMn, 1)} der Abspielkraft`}`,
 	clearanceNotMeasured: 'der Abstand wurde nicht gemessen',
 	clearance: ({stylusMm, lowMm, highMm}: {stylusMm: number; lowMm: number; highMm: number}) =>
-		`Nadel ${plainNumber(stylusMm)} mm über der Fläche, erlaubt ${plainNumber(lowMm)} bis ${plainNumber(highMm)} mm`,
+		`Nadel ${plainNumber(stylusMm)} mm über der Fläche (erlaubt ${plainNumber(lowMm)} bis ${plainNumber(highMm)} mm)`,
 	noClosing: 'keine Schlussrunde mit Zahlen',
 	closing: ({movedPct, allowedPct, tells}: {movedPct: number; allowedPct: number; tells: boolean}) =>
-		`die Schlussrunde lag ${percent(Math.abs(movedPct), 2)} neben den inneren Runden, erlaubt ${percent(allowedPct, 2)}${tells ? '' : ': die Runden streuen zu stark, um es zu sagen'}`,
+		`die Schlussrunde lag ${percent(Math.abs(movedPct), 2)} neben den inneren Runden (erlaubt ${percent(allowedPct, 2)})${tells ? '' : ': die Runden streuen zu stark, um es zu sagen'}`,
 	tried: ({number, because, did}: {number: number; because: string; did: string}) =>
-		`Messreihe ${number} abgeschlossen, dann neu gemessen: ${because}.${did === '' ? '' : ` ${did}`}`,
+		`Messreihe ${number} beendet (${because}). Dann wurde der Arm neu gemessen.${did === '' ? '' : ` ${did}`}`,
 	nothingTried: 'In dieser Prüfung wurde zwischen den Messreihen keine Abhilfe versucht.',
 };

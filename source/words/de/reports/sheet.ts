@@ -83,20 +83,20 @@ export const sheet = {
 	},
 	done: {
 		measured: ({day}: {day: string}) =>
-			`Am ${day} gemessen: wie der Arm zur Seite gedrückt wird und wie frei er sich bewegt.`,
+			`Am ${day} hat der Techniker gemessen, wie der Arm zur Seite gedrückt wird und wie frei er sich bewegt.`,
 		level: ({passes}: {passes: boolean}) =>
 			passes ? 'Das Laufwerk steht waagrecht.' : 'Das Laufwerk stand nicht waagrecht.',
 		tried: ({remedies}: {remedies: readonly RemedyId[]}) => `Dazwischen: ${listed(remedies.map((one) => tried[one]))}.`,
 		bias: ({setting}: {setting: string}) =>
-			`Antiskating, gegen den Zug der Rille nach innen, ist eingestellt: ${setting}.`,
+			`Das Antiskating ist gegen den Zug der Rille nach innen eingestellt: ${setting}.`,
 		force: ({force}: {force: string}) => `Die Nadel liegt jetzt mit ${force} auf.`,
 		ready: 'Das Laufwerk ist zurückgebaut und spielbereit.',
-		overridden: 'Nicht jeder Schritt war in Ordnung: Welcher und warum, sagen die nächsten Seiten.',
+		overridden: 'Einige Schritte waren nicht in Ordnung: Welche und warum, sagen die nächsten Seiten.',
 	},
 	next: {
 		nothing: 'Es ist nichts zu tun.',
 		settle: 'Weitere Messwerte klären, was noch offen ist.',
-		finish: 'Die Prüfung ist noch fertig zu machen.',
+		finish: 'Die Prüfung muss noch fertig werden.',
 		by: {
 			owner: 'Das Laufwerk waagrecht stellen lassen, dann den Arm neu messen lassen.',
 			technician: 'Der Techniker sucht die Ursache und misst dann neu.',
