@@ -2,6 +2,7 @@ import {type Command, CommanderError, Option} from 'commander';
 import packageJson from '../package.json' with {type: 'json'};
 import {addCommands, type ProgramFlags} from './commands/command-line.js';
 import {SpokenCommand, shown} from './commands/spoken-command.js';
+import {didYouMean} from './desk/did-you-mean.js';
 import {languageCodes} from './language.js';
 import {unforeseen} from './terminal/unforeseen.js';
 import {commandLine as say} from './words/command-line.js';
@@ -25,7 +26,6 @@ function commandLine(): Command {
 		.action(async (flags: ProgramFlags, command: Command) => {
 			const [unknown] = command.args;
 			if (unknown !== undefined) {
-				const {didYouMean} = await import('./desk/did-you-mean.js');
 				const known = command
 					.createHelp()
 					.visibleCommands(command)

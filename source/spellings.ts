@@ -16,7 +16,8 @@ export const spellings = {
 	minus: ['minus'],
 } as const satisfies Readonly<Record<string, readonly [string, ...string[]]>>;
 
-const isSpelled = (list: readonly string[], typed: string): boolean => list.includes(typed.trim().toLowerCase());
+/** Whether a word that was typed is one of these spellings. */
+export const isSpelled = (list: readonly string[], typed: string): boolean => list.includes(typed.trim().toLowerCase());
 
 /** What was answered, in any language; undefined for neither. */
 export function yesOrNo(typed: string): 'yes' | 'no' | undefined {

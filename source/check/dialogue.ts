@@ -44,7 +44,7 @@ export type Dialogue = {
 	readonly profiles: readonly Profile[];
 	/** Earlier checks of this arm that count, newest first. */
 	readonly history: readonly PastCheck[];
-	/** What options are called where the check is held; a choice is kept by it. */
+	/** Of the language in which the check is held; what is typed is kept by them. */
 	readonly names?: Names;
 	/** For those who know the way: a whole list is ticked with one key, and steps are asked in short words. */
 	readonly isBrisk?: boolean;

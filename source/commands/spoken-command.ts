@@ -43,14 +43,9 @@ export class SpokenCommand extends Command {
 	}
 
 	unknownOption(flag: string): void {
-		const known = [this, this.parent].flatMap((one) =>
-			one
-				? one
-						.createHelp()
-						.visibleOptions(one)
-						.flatMap(({long}) => long ?? [])
-				: [],
-		);
+		const commands = this.parent ? [this, this.parent] : [this];
+		const options = commands.flatMap((one) => one.createHelp().visibleOptions(one));
+		const known = options.flatMap(({long}) => long ?? []);
 		const command = this.parent ? this.name() : undefined;
 		const refusal = say.unknownOption({option: shown(flag), meant: didYouMean(flag, known), command});
 		this.error(refusal, {code: 'commander.unknownOption'});

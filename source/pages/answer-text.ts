@@ -8,7 +8,7 @@ import {tickStates} from '../procedure/ticks.js';
 import {units} from '../units.js';
 import {words} from '../words/index.js';
 import {inUnit, listed} from '../words/numbers.js';
-import {optionLabel, tickText} from '../words/step-text.js';
+import {names, optionLabel, tickText} from '../words/step-text.js';
 import {signedTyped} from '../words/typed.js';
 
 const said = words.pages.consequences.answered;
@@ -32,7 +32,7 @@ export function answerInWords(id: string, {typed, value}: Given, facts: Facts): 
 		case 'several':
 			return Array.isArray(value) ? listed(value.map((one) => optionLabel(step.id, one))) : typed;
 		case 'confirm':
-			return value === true ? said.yes : said.no;
+			return value === true ? names.yes : names.no;
 		case 'ticks': {
 			if (!takes(step, 'ticks')) return typed;
 			const left = tickStates(step, facts).filter(({mark}) => mark !== 'yes');

@@ -1,4 +1,4 @@
-import {spellings} from '../spellings.js';
+import {isSpelled, spellings} from '../spellings.js';
 import {type UnitId, units} from '../units.js';
 import type {Facts} from './facts.js';
 import {readNumber, withPlainSigns} from './read-number.js';
@@ -37,9 +37,7 @@ export function readSigned(typed: string, unit: UnitId, sides: Sides, facts: Fac
 
 /** Whether a word in it says which way the arm pushes. */
 const namesPush = (typed: string): boolean =>
-	typed
-		.split(/[^\p{L}]+/u)
-		.some((word) => [...spellings.out, ...spellings.in].some((one) => one === word.toLowerCase()));
+	typed.split(/[^\p{L}]+/u).some((word) => isSpelled([...spellings.out, ...spellings.in], word));
 
 /** A sign typed after its number, as a side is, before it: `2.5-` is `-2.5`. */
 const signFirst = (typed: string): string => typed.replace(/^([^-+]*\d[^-+]*?)\s*([-+])$/, '$2$1');

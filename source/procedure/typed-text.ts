@@ -1,3 +1,4 @@
+import {isSpelled} from '../spellings.js';
 import {findUnit, type UnitId, units} from '../units.js';
 import type {Names} from './names.js';
 import type {Sides} from './step.js';
@@ -22,6 +23,6 @@ export function withUnit(typed: string, unit: UnitId, sides?: Sides, names?: Nam
 
 function writtenOut(typed: string, {plus, minus}: Sides, names: Names | undefined): string {
 	if (typed.length > 1) return typed;
-	const side = [plus, minus].find(({spelled}) => spelled.includes(typed.toLowerCase()));
+	const side = [plus, minus].find(({spelled}) => isSpelled(spelled, typed));
 	return side ? (names?.sides[side.word] ?? side.word) : typed;
 }

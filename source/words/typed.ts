@@ -6,7 +6,7 @@
 import {entries} from '#language/entries';
 import {locale} from '#language/locale';
 import type {SideWord} from '../procedure/step.js';
-import {spellings} from '../spellings.js';
+import {isSpelled, spellings} from '../spellings.js';
 
 const NUMBER = /^([-+\u2212]?\s*\d*)[.,](?=\d)/;
 const LAST_WORD = /(?<=\d.*)\p{L}+$/u;
@@ -17,7 +17,6 @@ export const numberTyped = (typed: string): string => typed.replace(NUMBER, `$1$
 /** With its side as well: '2,5 % außen' is '2.5 % out'. */
 export const signedTyped = (typed: string): string => {
 	const sides = Object.entries(entries.written.sides) as [SideWord, string][];
-	const written = (word: string): string =>
-		sides.find(([side]) => spellings[side].some((one) => one === word.toLowerCase()))?.[1] ?? word;
+	const written = (word: string): string => sides.find(([side]) => isSpelled(spellings[side], word))?.[1] ?? word;
 	return numberTyped(typed).replace(LAST_WORD, written);
 };

@@ -3,6 +3,7 @@ import {answerInWords} from '../../source/pages/answer-text.js';
 import {factsOf} from '../../source/procedure/facts.js';
 import {limitsOf, usualSettings} from '../../source/procedure/settings.js';
 import type {AnswerValue, StepId} from '../../source/procedure/step-ids.js';
+import {names} from '../../source/words/step-text.js';
 import {optionLabel, tickText, words} from '../helpers/said.js';
 
 const {answered} = words.pages.consequences;
@@ -20,8 +21,8 @@ describe('An answer on file', () => {
 			expect(shown('arm-loading', 'gravity', typed)).toBe(optionLabel('arm-loading', 'gravity'));
 		const both = shown('done-since', ['levelled', 'leads']);
 		for (const one of ['levelled', 'leads']) expect(both).toContain(optionLabel('done-since', one));
-		expect(shown('bias-off', true)).toBe(answered.yes);
-		expect(shown('bias-off', false)).toBe(answered.no);
+		expect(shown('bias-off', true)).toBe(names.yes);
+		expect(shown('bias-off', false)).toBe(names.no);
 	});
 
 	it('line by line tells what is not done, by its name', () => {

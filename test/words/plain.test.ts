@@ -1,11 +1,11 @@
-import {readdirSync, readFileSync} from 'node:fs';
+import {readdirSync} from 'node:fs';
 import path from 'node:path';
-import ts from 'typescript';
 import {describe, expect, it} from 'vitest';
 import {glossary} from '../../source/words/glossary.js';
 import {topics} from '../../source/words/help-topics.js';
 import {askedAtSteps} from '../helpers/asked-at-steps.js';
 import {words} from '../helpers/said.js';
+import {saidInFile} from '../helpers/said-in-file.js';
 
 const folder = path.resolve(import.meta.dirname, '../../source/words/en');
 
@@ -70,31 +70,8 @@ const named = [
 
 const whole = (text: string): RegExp => new RegExp(`(?<![\\p{L}-])${text}(?![\\p{L}-])`, 'iu');
 
-/** What the files say to a person: every text in them, with 0 for a value; keys, types and imports are none. */
-function saidIn(name: string): readonly string[] {
-	const file = ts.createSourceFile(name, readFileSync(path.join(folder, name), 'utf8'), ts.ScriptTarget.Latest, true);
-	const said: string[] = [];
-	const look = (node: ts.Node): void => {
-		if (ts.isImportDeclaration(node) || ts.isTypeNode(node)) return;
-		// The words that are not used, in the glossary.
-		if (ts.isPropertyAssignment(node) && node.name.getText() === 'not') return;
-		const {parent} = node;
-		const isKey = ts.isPropertyAssignment(parent ?? file) && (parent as ts.PropertyAssignment).name === node;
-		const isCompared =
-			parent !== undefined &&
-			(ts.isCaseClause(parent) ||
-				ts.isElementAccessExpression(parent) ||
-				(ts.isBinaryExpression(parent) && parent.operatorToken.kind !== ts.SyntaxKind.QuestionQuestionToken));
-		if (!isKey && !isCompared) {
-			if (ts.isStringLiteralLike(node)) said.push(node.text);
-			if (ts.isTemplateExpression(node))
-				said.push([node.head.text, ...node.templateSpans.map(({literal}) => literal.text)].join('0'));
-		}
-		ts.forEachChild(node, look);
-	};
-	look(file);
-	return said;
-}
+/** The words that are not used stand in the glossary too. */
+const saidIn = (name: string): readonly string[] => saidInFile(path.join(folder, name), ['not']);
 
 const files = readdirSync(folder, {recursive: true, encoding: 'utf8'})
 	.map((name) => name.replaceAll(path.sep, '/'))

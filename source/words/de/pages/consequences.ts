@@ -30,8 +30,6 @@ export const consequences = {
 	nextCheck: ({date}: {date: string}) => `Nächste Prüfung: ${dayText(date)}`,
 	/** What was answered with y and n, and line by line. */
 	answered: {
-		yes: 'ja',
-		no: 'nein',
 		allDone: 'alle Zeilen erledigt',
 		left: ({lines}: {lines: readonly string[]}) => `nicht erledigt: ${listed(lines)}`,
 	},

@@ -30,8 +30,6 @@ export const consequences = {
 	nextCheck: ({date}: {date: string}) => `Next check: ${dayText(date)}`,
 	/** What was answered with y and n, and line by line. */
 	answered: {
-		yes: 'yes',
-		no: 'no',
 		allDone: 'all lines done',
 		left: ({lines}: {lines: readonly string[]}) => `not done: ${listed(lines)}`,
 	},
