@@ -17,7 +17,7 @@ import {
 	ways,
 } from './shapes.js';
 
-const [left, right, top, rowHeight] = [92, pictureWidth - 14, 66, 34];
+const [left, right, top, rowHeight] = [112, pictureWidth - 14, 66, 34];
 const said = words.pictures;
 
 type Placing = (pct: number) => number;

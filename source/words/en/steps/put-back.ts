@@ -20,7 +20,7 @@ export const putBack = {
 	'back-blocks': {
 		title: 'Blocks and ties',
 		short: 'Blocks and ties out?',
-		ask: 'Take blocks, wedges, packing and ties out. Keep the rest tied. Done?',
+		ask: 'Take out blocks, wedges, packing and ties. Leave the tie of the arm rest. Done?',
 		why: 'What stays holds the platter or the arm.',
 		mistake: 'Forgetting the packing under the stylus scale.',
 	},
@@ -104,7 +104,7 @@ export const putBack = {
 	},
 	'back-covers': {
 		title: 'Covers and first record',
-		ask: 'Belt and mains back, tie off, volume down. Done?',
+		ask: 'Put belt and mains back. Untie the arm. Turn the volume down. Done?',
 		why: 'A stylus that lands wrong at full volume destroys loudspeakers. Mains only on a closed deck. Local codes may ask for a licensed person.',
 		mistake: 'Trying it with the volume up.',
 	},
