@@ -27,7 +27,7 @@ const whole: Texts = {
 const short: Texts = {
 	arm: {locked: 'verriegelt', 'in-rest': 'in Stütze', 'on-gauge': 'LIEGT AN', afloat: 'SCHWEBT'},
 	stylus: {covered: 'Schutz an', bare: 'Nadel OFFEN'},
-	mat: {on: 'Matte auf', off: 'Matte ab'},
+	mat: {on: 'mit Matte', off: 'Matte ab'},
 	bias: {
 		none: undefined,
 		'as-found': 'Antiskating?',
@@ -54,7 +54,7 @@ export const deck = {
 		isInHand = false,
 	): readonly {readonly part: keyof Deck; readonly text: string}[] =>
 		parts.flatMap((part) => {
-			if (part === 'arm' && isInHand) return [{part, text: isNarrow ? 'VON HAND' : 'Arm IN DER HAND'}];
+			if (part === 'arm' && isInHand) return [{part, text: isNarrow ? 'IN DER HAND' : 'Arm IN DER HAND'}];
 			const text = textOf(isNarrow ? short : whole, now, part);
 			return text === undefined ? [] : [{part, text}];
 		}),
