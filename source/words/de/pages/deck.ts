@@ -54,7 +54,7 @@ export const deck = {
 		isInHand = false,
 	): readonly {readonly part: keyof Deck; readonly text: string}[] =>
 		parts.flatMap((part) => {
-			if (part === 'arm' && isInHand) return [{part, text: isNarrow ? 'IN DER HAND' : 'Arm IN DER HAND'}];
+			if (part === 'arm' && isInHand) return [{part, text: isNarrow ? 'VON HAND' : 'Arm IN DER HAND'}];
 			const text = textOf(isNarrow ? short : whole, now, part);
 			return text === undefined ? [] : [{part, text}];
 		}),
