@@ -51,9 +51,9 @@ const levelFirst = 'Besitzer: Tonarmbasis waagrecht stellen, dann neu messen.';
 /** What was found, in short and in full, its likely cause and what to do next, by code. */
 export const findings: {readonly [Code in FindingCode]: FindingWords<FindingValues[Code]>} = {
 	'off-scale': {
-		brief: 'Ein Messwert erreichte das Skalenende. Dort gibt es keine Zahl.',
+		brief: 'Ein Messwert erreichte das Skalenende. Dort keine Zahl.',
 		found: ({radiiMm, topOfScale, unit}) =>
-			`Bei ${at(radiiMm)} erreichte ein Messwert das Skalenende, ${top(topOfScale, unit)}. Dort gibt es keine Zahl.`,
+			`Bei ${at(radiiMm)} erreichte ein Messwert das Skalenende, ${top(topOfScale, unit)}. Dort keine Zahl.`,
 		likely: 'ein schiefes Laufwerk, Antiskating noch an oder ein Fehler im Arm',
 		next: () => `Techniker: Antiskating und Neigung nachsehen, Litzen neu legen. ${probeAgain} ${toMaker}`,
 	},
@@ -142,7 +142,7 @@ export const findings: {readonly [Code in FindingCode]: FindingWords<FindingValu
 	'bias-off-scale': {
 		brief: 'Mit Antiskating erreicht ein Messwert das Skalenende.',
 		found: ({radiiMm, topOfScale, unit}) =>
-			`Mit Antiskating erreichte ein Messwert bei ${at(radiiMm)} das Skalenende, ${top(topOfScale, unit)}. Dort gibt es keine Zahl.`,
+			`Mit Antiskating erreichte ein Messwert bei ${at(radiiMm)} das Skalenende, ${top(topOfScale, unit)}. Dort keine Zahl.`,
 		likely: 'zu viel Antiskating oder eine zu hoch angenommene Rillenreibung',
 		next: () => 'Techniker: Antiskating verringern, dann neu messen.',
 	},

@@ -48,7 +48,7 @@ type WouldDecideIt = {readonly by: WouldDecide; readonly atWorst: Zone};
 type Closing = {readonly movedPct: number; readonly allowedPct: number};
 
 const off = ({movedPct}: Closing): string =>
-	`Die Schlussrunde weicht um ${percent(Math.abs(movedPct), 2)} von den anderen inneren Runden ab`;
+	`Die Schlussrunde liegt ${percent(Math.abs(movedPct), 2)} neben den anderen inneren Runden`;
 const allowed = ({allowedPct}: Closing): string => `erlaubt ${percent(allowedPct, 2)}`;
 
 /** The rounds of a place while they are taken. */
