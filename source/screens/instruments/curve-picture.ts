@@ -1,6 +1,7 @@
 import {type CurveLayout, curveLayout} from '../../pages/pictures/curve-layout.js';
 import type {ShownAs, Tone} from '../../pages/shown-lines.js';
 import {words} from '../../words/index.js';
+import {plainNumber} from '../../words/numbers.js';
 import {ascii} from '../ascii.js';
 import type {Row} from '../body.js';
 import type {Look} from '../look.js';
@@ -78,7 +79,7 @@ export function curvePicture(curve: ShownAs<'curve'>, room: Room, look: Look): R
 function drawnWith(curve: ShownAs<'curve'>, height: number, width: number, look: Look): Row[] {
 	const glyph = glyphs[look.unicode ? 'unicode' : 'ascii'];
 	const layout = curveLayout(curve, height);
-	const numbers = new Map(layout.up.ticks.map(({row, pct}) => [row, `${pct}%`]));
+	const numbers = new Map(layout.up.ticks.map(({row, pct}) => [row, `${plainNumber(pct)}%`]));
 	// At least as wide as 'mm', which stands under it with a space.
 	const margin = Math.max(3, ...[...numbers.values()].map(({length}) => length));
 	const over = across(layout, Math.max(2, Math.min(mostColumns, width - margin - 1)));

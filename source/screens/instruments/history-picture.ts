@@ -4,6 +4,7 @@ import {type HistoryLayout, type HistoryMark, historyLayout} from '../../pages/p
 import {type ForceAxis, placesOn} from '../../pages/pictures/scale.js';
 import type {ShownAs} from '../../pages/shown-lines.js';
 import {words} from '../../words/index.js';
+import {plainNumber} from '../../words/numbers.js';
 import type {Row} from '../body.js';
 import type {Look} from '../look.js';
 import {brokenText, packed, type Room, type Sheet, sheetOf, shownText} from './sheet.js';
@@ -126,7 +127,7 @@ function drawPoint(
 
 function sideOf(row: number, {ticks}: ForceAxis, glyph: Glyphs): string {
 	const tick = ticks.find((one) => one.row === row);
-	return `${(tick ? `${tick.pct}%` : '').padStart(marginColumns - 1)}${tick ? glyph.tick : glyph.bar}`;
+	return `${(tick ? `${plainNumber(tick.pct)}%` : '').padStart(marginColumns - 1)}${tick ? glyph.tick : glyph.bar}`;
 }
 
 /** First and last day under the axis. */

@@ -2,6 +2,7 @@ import type {BecauseValues, LabelValues, NoticeValues, QuestionValues, RefusalVa
 import type {StepId} from '../../procedure/step-ids.js';
 import type {Sentences} from '../../said.js';
 import {found, speaker} from '../speaker.js';
+import {signedTyped} from '../typed.js';
 import {entries} from './entries.js';
 import {options} from './options.js';
 import {ways} from './problems.js';
@@ -43,13 +44,13 @@ const refusals: Sentences<RefusalValues> = {
 	'off-the-scale': ({typed, top}) =>
 		`${inQuotes(typed)} kann nicht stimmen: Die Skala des Kraftmessers endet bei ${top}. ${top} eintippen, wenn der Zeiger am Anschlag liegt.`,
 	'crossed-turned': ({other}) =>
-		`Die Vorzeichen scheinen vertauscht (${other}). Sie drehen sich mit dem Kraftmesser. Ist er gedreht? ${again}`,
+		`Die Vorzeichen scheinen vertauscht (${signedTyped(other)}). Sie drehen sich mit dem Kraftmesser. Ist er gedreht? ${again}`,
 	'crossed-pushes': ({other}) =>
-		`Die äußere Grenze kann nicht weiter innen liegen als die innere (${other}). Sind die Drücke vertauscht? ${again}`,
+		`Die äußere Grenze kann nicht weiter innen liegen als die innere (${signedTyped(other)}). Sind die Drücke vertauscht? ${again}`,
 	'crossed-limits': ({other}) =>
-		`Die äußere Grenze kann nicht weiter innen liegen als die innere (${other}). Sind sie vertauscht, oder stimmt ein Vorzeichen nicht? ${again}`,
+		`Die äußere Grenze kann nicht weiter innen liegen als die innere (${signedTyped(other)}). Sind sie vertauscht, oder stimmt ein Vorzeichen nicht? ${again}`,
 	'signs-swapped': ({other}) =>
-		`Die Vorzeichen scheinen vertauscht: Die äußere Grenze kann nicht weiter innen liegen als die innere (${other}). ${again}`,
+		`Die Vorzeichen scheinen vertauscht: Die äußere Grenze kann nicht weiter innen liegen als die innere (${signedTyped(other)}). ${again}`,
 	'press-side': ({plus, minus}) =>
 		`${entries.written.sides[plus].charAt(0)} oder ${entries.written.sides[minus].charAt(0)} drücken.`,
 	'one-round-at-least': () => 'Erst wenigstens eine ganze Runde messen.',
@@ -114,7 +115,7 @@ const labels: Sentences<LabelValues> = {
 	'other-drag': () => 'andere Rillenreibung nehmen',
 	'round-or-correction': () => 'noch eine Runde, oder berichtigen',
 	round: ({place, number, innerLimit, outerLimit = ''}) =>
-		`${entries.places[place]}${place === 'extra' ? ' Radius' : ''}, Runde ${number}: ${innerLimit} / ${outerLimit}`,
+		`${entries.places[place]}${place === 'extra' ? ' Radius' : ''}, Runde ${number}: ${signedTyped(innerLimit)} / ${signedTyped(outerLimit)}`,
 	'carry-on': () => 'die Prüfung doch fortsetzen',
 	stop: () => 'hier aufhören und Laufwerk zurückbauen',
 	judge: () => 'restliche Runden messen, für ein Urteil',

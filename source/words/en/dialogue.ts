@@ -2,6 +2,7 @@ import type {BecauseValues, LabelValues, NoticeValues, QuestionValues, RefusalVa
 import type {StepId} from '../../procedure/step-ids.js';
 import type {Sentences} from '../../said.js';
 import {found, speaker} from '../speaker.js';
+import {signedTyped} from '../typed.js';
 import {entries} from './entries.js';
 import {options} from './options.js';
 import {ways} from './problems.js';
@@ -42,13 +43,13 @@ const refusals: Sentences<RefusalValues> = {
 	'off-the-scale': ({typed, top}) =>
 		`${inQuotes(typed)} cannot be right: the gauge's scale ends at ${top}. Type ${top} if the pointer leans on its stop.`,
 	'crossed-turned': ({other}) =>
-		`The signs look swapped (${other}). They turn with the gauge. Is the gauge turned? ${again}`,
+		`The signs look swapped (${signedTyped(other)}). They turn with the gauge. Is the gauge turned? ${again}`,
 	'crossed-pushes': ({other}) =>
-		`The outer limit cannot lie inside the inner limit (${other}). Are the pushes swapped? ${again}`,
+		`The outer limit cannot lie inside the inner limit (${signedTyped(other)}). Are the pushes swapped? ${again}`,
 	'crossed-limits': ({other}) =>
-		`The outer limit cannot lie inside the inner limit (${other}). Are they swapped, or is a sign wrong? ${again}`,
+		`The outer limit cannot lie inside the inner limit (${signedTyped(other)}). Are they swapped, or is a sign wrong? ${again}`,
 	'signs-swapped': ({other}) =>
-		`The signs look swapped: the outer limit cannot lie inside the inner limit (${other}). ${again}`,
+		`The signs look swapped: the outer limit cannot lie inside the inner limit (${signedTyped(other)}). ${again}`,
 	'press-side': ({plus, minus}) =>
 		`Press ${entries.written.sides[plus].charAt(0)} or ${entries.written.sides[minus].charAt(0)}.`,
 	'one-round-at-least': () => 'Take at least one whole round first.',
@@ -111,7 +112,7 @@ const labels: Sentences<LabelValues> = {
 	'other-drag': () => 'take another drag',
 	'round-or-correction': () => 'one more round, or a correction',
 	round: ({place, number, innerLimit, outerLimit = ''}) =>
-		`${entries.places[place]}${place === 'extra' ? ' radius' : ''}, round ${number}: ${innerLimit} / ${outerLimit}`,
+		`${entries.places[place]}${place === 'extra' ? ' radius' : ''}, round ${number}: ${signedTyped(innerLimit)} / ${signedTyped(outerLimit)}`,
 	'carry-on': () => 'go on with the check after all',
 	stop: () => 'stop here and put the deck back',
 	judge: () => 'take the rest of the rounds, for a verdict',
