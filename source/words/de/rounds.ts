@@ -1,8 +1,8 @@
 import type {LimitAsked} from '../../procedure/steps-probe.js';
 
 const nudged = {
-	innerLimit: 'Headshell stufenweise nach INNEN stupsen. Letzten Wert eintippen, bei dem der Arm hielt.',
-	outerLimit: 'Headshell stufenweise nach AUSSEN stupsen. Letzten Wert eintippen, bei dem der Arm hielt.',
+	innerLimit: 'Headshell in kleinen Schritten nach INNEN stupsen. Letzten Wert eintippen, bei dem der Arm hielt.',
+	outerLimit: 'Headshell in kleinen Schritten nach AUSSEN stupsen. Letzten Wert eintippen, bei dem der Arm hielt.',
 };
 const started = {
 	innerLimit: 'Langsam zum RAND drücken. Messwert eintippen, bei dem der Arm losgeht.',
