@@ -7,9 +7,9 @@ export const atRadius = ({radiusMm}: AtRadius): string =>
 	radiusMm === undefined ? '' : ` bei ${inUnit(radiusMm, 'mm')}`;
 
 const places: Readonly<Record<GaugeMount, (place: string) => string>> = {
-	stands: (place) => `Kraftmesser${place} aufstellen, Arm darauf`,
-	hangs: (place) => `Kraftmesser${place} aufhängen, Arm darauf`,
-	clamped: (place) => `Kraftmesser${place} festklemmen, Arm darauf`,
+	stands: (place) => `Kraftmesser${place} aufstellen, Arm auflegen`,
+	hangs: (place) => `Kraftmesser${place} aufhängen, Arm auflegen`,
+	clamped: (place) => `Kraftmesser${place} festklemmen, Arm auflegen`,
 	hand: (place) => `Arm schweben lassen, Nadel${place}`,
 };
 

@@ -17,9 +17,9 @@ const shownValue = (value: unknown): string => {
 };
 
 const innerLimit =
-	'der letzte Messwert, der hielt, nach innen angestupst, in der Einheit des Kraftmessers, plus heißt zum Rand';
+	'der letzte Messwert, bei dem der Arm hielt, nach innen angestupst, in der Einheit des Kraftmessers, plus heißt zum Rand';
 const outerLimit =
-	'der letzte Messwert, der hielt, nach außen angestupst, in der Einheit des Kraftmessers, plus heißt zum Rand';
+	'der letzte Messwert, bei dem der Arm hielt, nach außen angestupst, in der Einheit des Kraftmessers, plus heißt zum Rand';
 const round = 'eine Runde mit ihrer inneren und äußeren Grenze';
 const radiusMm = 'der Abstand von der Achse zur Nadel, in mm, über null';
 const tilt = 'ein Wert auf der Skala der Wasserwaage, in Grad, nach beiden Seiten unter 45';

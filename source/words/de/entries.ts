@@ -45,7 +45,7 @@ const ticks: {readonly [Id in IdOf<'ticks'>]: Readonly<Record<TickLine<Id>, stri
 		mains: 'Netzstecker gezogen',
 		record: 'Platte, Klemme und Gewicht vom Teller',
 		platter: 'Teller blockiert: er dreht nicht',
-		lock: 'Arm in der Stütze verriegelt (sonst weich angebunden)',
+		lock: 'Arm in der Stütze verriegelt (ohne Riegel: weich angebunden)',
 		rest: 'Arm in der Stütze, Nadelschutz bereit',
 	},
 	wires: {

@@ -14,13 +14,13 @@ type Because = {readonly because: string};
 const hints = {
 	accept: 'Enter übernimmt',
 	choose: 'Ziffer + Enter',
-	several: 'Ziffern wählen · Enter nimmt',
+	several: 'Ziffern wählen · Enter übernimmt',
 	yes: 'j ja',
 	no: 'n nein',
 	notYet: 'n noch nicht',
-	still: 'j alles stimmt · Ziffer + Enter: was nicht',
+	still: 'j alles stimmt · Ziffer + Enter: was nicht stimmt',
 	settle: 'Leertaste Countdown',
-	settleFirst: 'Enter Countdown, nochmal übernimmt',
+	settleFirst: 'Enter zählt ab, nochmal übernimmt',
 	side: 'eine Taste genügt',
 	close: 'andere Taste: zu',
 	pages: '← → Seiten',
@@ -95,7 +95,7 @@ const plain = {
 		return `Frage ${number}.${where === '' ? '' : ` ${where}.`}${what}`;
 	},
 	unit: ({unit}: {readonly unit: string}) => `In ${unit}.`,
-	typeAnew: 'Neu eintippen. Eine leere Zeile zeigt andere Auswege.',
+	typeAnew: 'Neu eintippen. Eine leere Zeile zeigt andere Wege.',
 	keeps: ({text}: {readonly text: string}) => `Leere Zeile behält: ${text}`,
 	takes: ({text}: {readonly text: string}) => `Leere Zeile nimmt: ${text}`,
 	forNone: 'Nichts: -.',
@@ -124,7 +124,7 @@ const plain = {
 	refusedOn: ({title, because}: Because & {readonly title: string}) => `${title}: ${because}`,
 	/** It came after a number that did not pass. */
 	unmended: ({answer, problem}: {readonly answer: string; readonly problem: string | undefined}) =>
-		`${inQuotes(answer)} wurde nicht angenommen: ${problem ?? 'Die Zahl davor genügt nicht.'} Eine leere Zeile zeigt die Auswege.`,
+		`${inQuotes(answer)} wurde nicht angenommen: ${problem ?? 'Die Zahl davor genügt nicht.'} Eine leere Zeile zeigt andere Wege.`,
 	notSavedAgain: ({because}: Because) => `NICHT GESPEICHERT: ${because} Noch einmal antworten.`,
 	notFiledAgain: ({because}: Because) => `NICHT GESPEICHERT: ${because} Eine leere Zeile versucht es noch einmal.`,
 };
@@ -147,7 +147,7 @@ export const faces = {
 	nudge: {
 		keys: 'Stupsen: ← innen, → außen · fein: , innen . außen · dann eintippen, was hielt',
 		lines:
-			'Mit einer Zeile stupsen: < innen, > außen, fein: , innen . außen. Dann den letzten Messwert eintippen, der hielt.',
+			'Mit einer Zeile stupsen: < innen, > außen, fein: , innen . außen. Dann den letzten Wert eintippen, bei dem der Arm hielt.',
 	},
 	hints,
 	escapes,
@@ -156,7 +156,7 @@ export const faces = {
 	/** Said where the screen is read aloud. */
 	spokenMarks: {good: 'Gut: ', warn: 'Achtung: ', bad: 'Nicht gut: '},
 	tooSmall: ({columns, rows, least}: Columns & {readonly least: Columns}) =>
-		`Dieses Fenster (${columns} × ${rows}) ist zu klein: mindestens ${least.columns} × ${least.rows} machen, oder mit --plain starten.`,
+		`Dieses Fenster (${columns} × ${rows}) ist zu klein: auf mindestens ${least.columns} × ${least.rows} vergrößern oder mit --plain starten.`,
 	pasteCut: 'Zu viel eingefügt: Das Ende fehlt.',
 	/** Which page of a body is shown, and the keys that turn it. */
 	page: ({byArrows, next, page, of}: PageShown) => {
@@ -172,7 +172,7 @@ export const faces = {
 	allStill: 'j  alles stimmt noch',
 	noLonger: ({number, item, isMarked = false}: InDoubt) => `${number}${isMarked ? '❯' : ' '} geändert: ${item}`,
 	field: {
-		waysOut: 'neu eintippen · Enter: andere Auswege',
+		waysOut: 'neu eintippen · Enter: andere Wege',
 		keeps: ({text, mayBeEmpty}: Offered) => `Enter behält ${text}${mayBeEmpty ? ' · nichts: -' : ''}`,
 		takes: ({text, mayBeEmpty}: Offered) => `Enter nimmt ${text}${mayBeEmpty ? ' · nichts: -' : ''}`,
 	},

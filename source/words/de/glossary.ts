@@ -15,12 +15,12 @@ export const glossary: readonly Term[] = [
 	},
 	{
 		term: 'innere Grenze',
-		meaning: 'letzter Messwert, der hielt, nach innen angestupst',
+		meaning: 'letzter Messwert, bei dem der Arm hielt, nach innen angestupst',
 		not: ['innere Haltegrenze', 'untere Grenze'],
 	},
 	{
 		term: 'äußere Grenze',
-		meaning: 'letzter Messwert, der hielt, nach außen angestupst',
+		meaning: 'letzter Messwert, bei dem der Arm hielt, nach außen angestupst',
 		not: ['äußere Haltegrenze', 'obere Grenze'],
 	},
 	{

@@ -37,9 +37,9 @@ export const instruments = {
 	seconds: 's',
 	/** Beside the large digits of what is being typed. */
 	asked: {
-		aims: {inner: 'Ziel, innere Grenze', middle: 'Ziel, Mitte beider Grenzen'},
-		aimAt: ({text, unit}: {readonly text: string; readonly unit: string}) => `Ziel ${text} ${unit}`,
-		target: ({text, unit}: {readonly text: string; readonly unit: string}) => `Ziel: ${text} ${unit}.`,
+		aims: {inner: 'Soll, innere Grenze', middle: 'Soll, Mitte beider Grenzen'},
+		aimAt: ({text, unit}: {readonly text: string; readonly unit: string}) => `Soll ${text} ${unit}`,
+		target: ({text, unit}: {readonly text: string; readonly unit: string}) => `Soll: ${text} ${unit}.`,
 		innerLimit: ({typed}: {readonly typed: string}) => `innere Grenze ${typed}`,
 		allowed: ({deg}: {readonly deg: number}) => `erlaubt ± ${inDegrees(deg, 2)}`,
 		window: ({lowMm, highMm}: Pick<Window, 'lowMm' | 'highMm'>) =>

@@ -48,7 +48,7 @@ export const options: OptionNames = {
 		'free-loop': 'in freier Schlaufe',
 	},
 	'arm-wire-stiffness': {
-		limp: 'schlaff, hängen von selbst',
+		limp: 'schlaff, hängen durch',
 		medium: 'mittel',
 		stiff: 'steif, federn zurück',
 	},
@@ -76,8 +76,8 @@ export const options: OptionNames = {
 	'gauge-sign': {
 		'arm-out': 'Druck des Arms, + zum Rand',
 		'arm-in': 'Druck des Arms, + zur Achse',
-		'hand-out': 'Druck meiner Hand beim Losgehen, + zum Rand',
-		'hand-in': 'Druck meiner Hand beim Losgehen, + zur Achse',
+		'hand-out': 'Kraft meiner Hand, wenn der Arm geht, + zum Rand',
+		'hand-in': 'Kraft meiner Hand, wenn der Arm geht, + zur Achse',
 	},
 	'gauge-turns': {
 		inner: 'ja, an beiden Radien',

@@ -15,7 +15,7 @@ const lineLeft = {
 	},
 	wires: {
 		upright: 'Arm aufrecht stellen, wie der Hersteller sagt. Nie nach unten drücken.',
-		leads: 'Litzen legen wie sonst, frei vom Arm.',
+		leads: 'Litzen legen wie vorher, frei vom Arm.',
 		lifter: 'Lift senken, bis Licht unter dem Rohr zu sehen ist.',
 		rest: 'Bügel der Stütze wegdrehen.',
 		screws: 'Arm verriegeln, Nadelschutz drauf. Headshell halten und von Hand festziehen.',
@@ -95,7 +95,7 @@ export const problems: Sentences<ProblemValues> = {
 	'force-outside-range': ({carriedMn, side, lowMn, highMn}) =>
 		`Die Kraft auf dem Kraftmesser wäre ${inUnit(carriedMn, 'gf')}, ${belowOrAbove[side]} dem Bereich des Tonabnehmers von ${inUnit(lowMn, 'gf')} bis ${inUnit(highMn, 'gf')}.`,
 	'force-off-target': ({carriedMn, playingMn, offPct, allowedPct}) =>
-		`${inUnit(carriedMn, 'gf')} weichen ${percent(Math.abs(offPct), decimalsApart(offPct, allowedPct, 0))} von der Abspielkraft ${inUnit(playingMn, 'gf')} ab (erlaubt ${plainNumber(allowedPct)} %). Nadelschutz drauf? Waage leer auf null gestellt?`,
+		`${inUnit(carriedMn, 'gf')} weichen um ${percent(Math.abs(offPct), decimalsApart(offPct, allowedPct, 0))} von der Abspielkraft ${inUnit(playingMn, 'gf')} ab (erlaubt ${plainNumber(allowedPct)} %). Nadelschutz drauf? Waage leer auf null gestellt?`,
 	'stylus-height': ({stylusMm, side, lowMm, highMm}) =>
 		`Die Nadel steht zu ${lowOrHigh[side]}, ${mm(stylusMm)} über der Auflage. Soll: ${plainNumber(lowMm)} bis ${mm(highMm)}.`,
 	'guard-gap-off': ({guardMm, side, lowMm, highMm}) =>

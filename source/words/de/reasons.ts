@@ -26,7 +26,7 @@ export const reasons: Readonly<Record<ReasonId, string>> = {
 	'gauge-height-fixed': 'der Kraftmesser lässt sich nicht höher oder tiefer stellen',
 	'arm-touches-elsewhere': 'der Arm berührt anderswo',
 	bumped: 'am Laufwerk angestoßen',
-	'not-settled': 'abgelesen, bevor er ruhig stand',
+	'not-settled': 'abgelesen, bevor der Arm ruhig stand',
 	misread: 'falsch abgelesen',
 	draught: 'Zugluft oder eine Tür',
 };

@@ -22,8 +22,9 @@ const nextCheck: Sentences<NextCheckValues> = {
 			...(change === 'changed' ? ['etwas hat sich seit der letzten Prüfung verändert'] : []),
 			...(change === 'perhaps' ? ['etwas hat sich seit der letzten Prüfung vielleicht verändert'] : []),
 		])} (Voreinstellung).`,
-	'wire-creeps': () => 'In drei Monaten: Steife Litzen oder eine freie Schleife kriechen früher (Voreinstellung).',
-	usual: () => 'In sechs Monaten (übliche Praxis, ohne Quelle).',
+	'wire-creeps': () =>
+		'In drei Monaten: Steife Litzen oder eine freie Schlaufe verziehen sich früher (Voreinstellung).',
+	usual: () => 'In sechs Monaten (übliche Praxis, ohne Beleg).',
 };
 
 /** Why a check has no figures yet. */
@@ -107,10 +108,10 @@ export const results = {
 	profileLacks: ({title}: {title: string}): string => `${title}: noch keine Antwort. Die nächste Prüfung fragt danach.`,
 	/** No radius has two rounds alike. */
 	repeatabilityAssumed:
-		'Die Streuung der Runden ist angenommen, das ± vielleicht zu klein. An jedem Radius drei Runden messen.',
+		'Die Streuung der Runden ist nur angenommen, das ± vielleicht zu klein. An jedem Radius drei Runden messen.',
 	/** What one round more would make of both uncertainties (95 %). */
 	oneMoreRound: (more: {pullUncertaintyPct: number; bandUncertaintyPct: number}): string =>
-		`Eine Runde mehr brächte den Zug auf ± ${percent(more.pullUncertaintyPct, 2)}, die Reibung auf ± ${percent(more.bandUncertaintyPct, 2)}.`,
+		`Mit einer Runde mehr sinkt das ±: Zug ± ${percent(more.pullUncertaintyPct, 2)}, Reibung ± ${percent(more.bandUncertaintyPct, 2)}.`,
 	oneMoreIsIdle: 'Eine Runde mehr hilft kaum.',
 	roundsApart: (here: RadiusApart): string =>
 		`Die Runden passen nicht zusammen: ${differ(here)}. Neu messen oder die abweichende streichen.`,

@@ -1,8 +1,8 @@
 import type {LimitAsked} from '../../procedure/steps-probe.js';
 
 const nudged = {
-	innerLimit: 'Headshell in kleinen Schritten nach INNEN stupsen. Letzten Messwert eintippen, der hielt.',
-	outerLimit: 'Headshell in kleinen Schritten nach AUSSEN stupsen. Letzten Messwert eintippen, der hielt.',
+	innerLimit: 'Headshell in kleinen Schritten nach INNEN stupsen. Letzten Wert eintippen, bei dem der Arm hielt.',
+	outerLimit: 'Headshell in kleinen Schritten nach AUSSEN stupsen. Letzten Wert eintippen, bei dem der Arm hielt.',
 };
 const started = {
 	innerLimit: 'Langsam zum RAND drücken. Messwert eintippen, bei dem der Arm losgeht.',
@@ -14,9 +14,9 @@ export const rounds = {
 	/** How a limit is found, in the words of the gauge's convention. The place names the limit, not its sign. */
 	limit: ({which, isTurned, showsHand}: LimitAsked): string => {
 		const find = (showsHand ? started : nudged)[which];
-		if (isTurned) return `${find} Mit dem + oder −, das der gedrehte Kraftmesser selbst zeigt.`;
+		if (isTurned) return `${find} Vorzeichen so, wie der gedrehte Kraftmesser es zeigt.`;
 		return showsHand
-			? `${find} Mit dem + oder −, das der Kraftmesser selbst zeigt. Außen und innen: wohin der ARM drückt.`
+			? `${find} Vorzeichen so, wie der Kraftmesser es zeigt. Außen und innen: wohin der ARM drückt.`
 			: find;
 	},
 	/** What the hands do before a round after the first at a place. */

@@ -34,7 +34,7 @@ export const past = {
 	none: 'Noch keine Prüfung abgelegt.',
 	/** Which of them are shown, and what the columns of the list are. */
 	span: ({first, last, total, hasKeys, hasFigures = true}: SpanOfList) =>
-		`${first} bis ${last} von ${total}${hasKeys ? '; links neuer, rechts älter' : ''}.${hasFigures ? ' Datum, Arm, Urteil. Dann Radius in mm: Zug (+ zum Rand)/Reibung in %.' : ' Datum, Arm, Urteil.'}`,
+		`${first} bis ${last} von ${total}${hasKeys ? '; ← neuer, → älter' : ''}.${hasFigures ? ' Datum, Arm, Urteil. Dann Radius in mm: Zug (+ zum Rand)/Reibung in %.' : ' Datum, Arm, Urteil.'}`,
 	/** Where the filter leaves none. */
 	noneSuch: 'Keine solche Prüfung abgelegt.',
 	filter: {
@@ -91,7 +91,7 @@ export const past = {
 	reason: {
 		title: 'Warum zählt diese Prüfung nicht?',
 		whatItMeans:
-			'Eine ungültige Prüfung bleibt mit ihrem Grund abgelegt. Vergleiche, Trend und nächste Prüfung lassen sie weg. Das lässt sich zurücknehmen.',
+			'Eine ungültige Prüfung bleibt mit ihrem Grund abgelegt. Sie zählt nicht für Vergleich, Trend und nächste Prüfung. Das lässt sich zurücknehmen.',
 		inFewWords: 'Grund eintippen, höchstens 80 Zeichen.',
 		given: ({reason}: {readonly reason: string}) => `Grund: ${reason}`,
 		question: 'Prüfung für ungültig erklären?',

@@ -15,11 +15,11 @@ export const practice = {
 	notice: 'ÜBUNG: Arm, Laufwerk und Messwerte sind erfunden. Nichts hier ist eine echte Prüfung.',
 	arms: {
 		title: 'ÜBUNG: welcher erfundene Arm?',
-		about: 'Jeder Arm hat eine Lehre. Messen wie an der Werkbank. Am Ende zeigt sich, was verborgen war.',
+		about: 'Jeder Arm hat eine Lektion. Messen wie an der Werkbank. Am Ende zeigt sich, was verborgen war.',
 		resume: ({arm, minutesAgo, step}: LeftOpen) =>
 			`„${arm}“ fortsetzen, verlassen ${agoText(minutesAgo)} bei „${step}“`,
 		firstTry: ({name}: {readonly name: string}) => `erster Versuch, drei Minuten: ${name}`,
-		hidden: 'einer davon, welcher bleibt geheim',
+		hidden: 'einer davon, ungenannt',
 		home: 'zurück zu echten Prüfungen',
 		leave: 'beenden',
 	},

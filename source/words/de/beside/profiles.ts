@@ -8,7 +8,7 @@ const renaming = {
 	cartridge:
 		'Neuen Namen für denselben Tonabnehmer eintippen. Anderen Tonabnehmer oder neue Nadel in einer Prüfung eingeben.',
 	tools:
-		'Neuen Namen für denselben Werkzeugsatz eintippen. Anderes Werkzeug oder einen reparierten Kraftmesser in einer Prüfung eingeben.',
+		'Neuen Namen für denselben Werkzeugsatz eintippen. Anderes Werkzeug oder einen reparierten Kraftmesser nicht hier, sondern in einer Prüfung eingeben.',
 } satisfies Record<ProfileKind, string>;
 
 type Named = {readonly name: string};

@@ -35,7 +35,7 @@ export const advice = {
 	wrongShape: ({worstAfterPct}: BiasFitFigures) =>
 		`Diese Vorrichtung lässt bestenfalls ${percent(worstAfterPct, 1)} Rest. Sie passt nicht über die ganze Platte.`,
 	/** Before hands go to the device. */
-	lockFirst: 'Erst den Arm verriegeln, Nadelschutz drauf. Gegengewicht nicht anrühren.',
+	lockFirst: 'Erst den Arm verriegeln, Nadelschutz drauf. Gegengewicht nicht berühren.',
 	bestWithoutBias: 'Jetzt: Antiskating ausschalten. Der Arm drückt genug nach außen.',
 	bestSetting: doNow,
 	/** The most that was looked at. */
@@ -46,6 +46,6 @@ export const advice = {
 	notTaken: ({fit, isWithoutBias}: {readonly fit: BiasFitFigures; readonly isWithoutBias: boolean}) =>
 		`Die Reibung verdeckt ${percent(fit.frictionFloorPct, 1)}. ${isWithoutBias ? 'Ohne Antiskating' : `Mit dem ${timesOf(fit.factor)}n`} blieben ${percent(fit.worstAfterPct, 1)} Rest.`,
 	otherDrags: ({best}: {readonly best: readonly {readonly drag: number; readonly factor: number}[]}) =>
-		`Die Rillenreibung ist angenommen. ${best.map(({drag, factor}) => `Rillenreibung ${rounded(drag, 2)} verlangt das ${rounded(factor, 2)}-Fache.`).join(' ')} Nicht feiner einstellen.`,
-	cureFirst: 'Besser: erst tun, was das Urteil sagt, dann das Antiskating einstellen.',
+		`Die Rillenreibung ist angenommen. ${best.map(({drag, factor}) => `Rillenreibung ${rounded(drag, 2)} verlangt das ${rounded(factor, 2)}-Fache.`).join(' ')} Genauer einstellen lohnt nicht.`,
+	cureFirst: 'Besser zuerst die Abhilfe aus dem Urteil, dann das Antiskating.',
 };

@@ -56,7 +56,7 @@ export const setting = {
 		`Einstellung ${tried.name}. ${tried.leftPct === undefined ? 'Keine Zahlen' : `Rest höchstens ${percent(tried.leftPct, 1)}`}${marksOf(tried)}.`,
 	noFigures: 'Noch keine Zahlen mit Antiskating.',
 	noBest: 'Keine beste Einstellung: zwei Radien messen und sehen, ob das Antiskating wirkt.',
-	columns: {wanted: 'Sollwert', read: 'Messwert', alone: 'Antiskating', left: 'Rest', setGaugeTo: 'Zielwert'},
+	columns: {wanted: 'Sollwert', read: 'Messwert', alone: 'Antiskating', left: 'Rest', setGaugeTo: 'stellen auf'},
 	offScale: 'Skalenende',
 	wasSetTo: ({text}: {readonly text: string}) => `Eingestellt war: ${text}.`,
 	aimShown: ({of, shows}: {readonly of: keyof typeof aims; readonly shows: string}) =>

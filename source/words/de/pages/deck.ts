@@ -27,7 +27,7 @@ const whole: Texts = {
 const short: Texts = {
 	arm: {locked: 'verriegelt', 'in-rest': 'in Stütze', 'on-gauge': 'LIEGT AN', afloat: 'SCHWEBT'},
 	stylus: {covered: 'Schutz an', bare: 'Nadel OFFEN'},
-	mat: {on: 'Matte auf', off: 'Matte ab'},
+	mat: {on: 'mit Matte', off: 'Matte ab'},
 	bias: {
 		none: undefined,
 		'as-found': 'Antiskating?',

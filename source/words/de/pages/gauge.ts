@@ -104,5 +104,5 @@ export const gauge = {
 		}. Sie wird von jedem Messwert abgezogen.`;
 	},
 	zeroUnchecked:
-		'Nullanzeige des Kraftmessers ungeprüft. Sie kann ein halbes Prozent oder einen Schritt abweichen. Das steckt im ± des Zugs.',
+		'Nullanzeige des Kraftmessers ungeprüft. Sie kann um ein halbes Prozent oder einen Ableseschritt abweichen. Das steckt im ± des Zugs.',
 };

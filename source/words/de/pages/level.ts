@@ -34,7 +34,7 @@ export const levelFound = {
 		`${tiltDeg > 0 ? axes[axis].plusSide : axes[axis].minusSide} senken: um ${rounded(mmPer100, 1)} mm je 100 mm Fußabstand.`,
 	errorsDiffer: ({apartDeg}: {apartDeg: number}) =>
 		`Quer und längs weicht der Eigenfehler der Wasserwaage um ${inDegrees(apartDeg, 2)} ab. Seite vertippt?`,
-	fine: 'Waagrecht: genau.',
+	fine: 'Genau waagrecht.',
 	passes: 'Waagrecht: genügt.',
-	fails: 'Waagrecht: genügt nicht.',
+	fails: 'Nicht waagrecht genug.',
 };

@@ -93,7 +93,7 @@ export const verdict = {
 	}) => {
 		const {breakawayPct, torqueMicroNm, tiltSharePct, tiltShareUncertaintyPct, wallShare} = figures;
 		const tilt = tiltSharePct === null ? '' : ` Neigung: ${sideForce(tiltSharePct, tiltShareUncertaintyPct ?? 0)}.`;
-		return `${radius(figures)}. Losbrechkraft: Ab ± ${percent(breakawayPct, 1)} geht der Arm los. Zug als Drehmoment: ${forceWithWay(torqueMicroNm, 'µN·m', 0)}.${tilt} Last auf den Rillenwänden: innen ${percent(100 * wallShare.inner, 1)}, außen ${percent(100 * wallShare.outer, 1)}.${lean(leans)}`;
+		return `${radius(figures)}. Losbrechkraft: Ab ${percent(breakawayPct, 1)} nach innen oder außen bewegt sich der Arm. Zug als Drehmoment: ${forceWithWay(torqueMicroNm, 'µN·m', 0)}.${tilt} Last auf den Rillenwänden: innen ${percent(100 * wallShare.inner, 1)}, außen ${percent(100 * wallShare.outer, 1)}.${lean(leans)}`;
 	},
 	between: ({en, differs, torqueSlopeMicroNmPerDeg, neutralRadiusMm}: BetweenRadii) =>
 		[

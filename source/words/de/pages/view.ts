@@ -24,16 +24,16 @@ export const view = {
 		typed === undefined ? `${title}:` : `${title}: ${typed === '' ? '-' : typed}`,
 	side: {
 		title: ({title}: {title: string}) => `${title}: welche Seite?`,
-		ask: ({typed}: {typed: string}) => `Getippt: ${typed}. Auf welcher Seite?`,
+		ask: ({typed}: {typed: string}) => `Eingetippt: ${typed}. Auf welcher Seite?`,
 	},
 	reason: {
 		override: {
 			title: 'Warum weiter?',
-			ask: 'Grund angeben. Er bleibt für immer beim Urteil.',
+			ask: 'Grund angeben. Er bleibt beim Urteil gespeichert.',
 		},
 		strike: {
 			title: 'Warum gestrichen?',
-			ask: 'Grund angeben. Die Runde bleibt stehen, zählt aber nicht mehr.',
+			ask: 'Grund angeben. Die Runde bleibt gespeichert, zählt aber nicht mehr.',
 		},
 	} satisfies Record<Excused['kind'], unknown>,
 	titles: {
@@ -44,9 +44,9 @@ export const view = {
 		stop: 'Hier aufhören?',
 	} satisfies Record<Detour, string>,
 	asks: {
-		strike: 'Sie bleibt stehen, zählt aber nicht mehr.',
+		strike: 'Sie bleibt gespeichert, zählt aber nicht mehr.',
 		'other-way': 'Der Versuch beginnt eine neue Messreihe. Die bisherigen Runden bleiben.',
-		steps: 'Nummer eines Schritts tippen. ✓ erledigt, ? nachsehen, ✗ genügt nicht, ~ übergangen.',
+		steps: 'Nummer eines Schritts eintippen. ✓ erledigt, ? nachsehen, ✗ genügt nicht, ~ übergangen.',
 		stop: 'Als Nächstes: zurückbauen. Tab führt zurück zur Prüfung. Hier aufhören?',
 	} satisfies Record<Exclude<Detour, 'ways'>, string>,
 };

@@ -48,9 +48,9 @@ export const benchAdvice = {
 	withoutNudge: ({readings}: Readings) =>
 		`Ohne Stups eingetippt: ${firstOf(readings)}. Arm anstupsen, bis er von selbst zurückgeht: Erst das ist eine Grenze.`,
 	neverShown: ({readings}: Readings<{readonly readingPct: number}>) =>
-		`Eingetippt, aber bei ruhigem Arm nie angezeigt: ${firstOf(readings, (one) => `${withSign(one.readingPct)} (${readingName(one)})`)}. Den letzten Messwert eintippen, der hielt.`,
+		`Eingetippt, aber bei ruhigem Arm nie angezeigt: ${firstOf(readings, (one) => `${withSign(one.readingPct)} (${readingName(one)})`)}. Den letzten Wert eintippen, bei dem der Arm hielt.`,
 	shortOfLimit: ({readings}: Readings<{readonly missingPct: number}>) =>
-		`Vor der Grenze aufgehört, der Arm hielt noch: ${firstOf(readings, (one) => `${percent(one.missingPct, 1)} (${readingName(one)})`)}. Fein weiterstupsen, bis er von selbst zurückgeht. Dann den letzten Messwert eintippen, der hielt.`,
+		`Vor der Grenze aufgehört, der Arm hielt noch: ${firstOf(readings, (one) => `${percent(one.missingPct, 1)} (${readingName(one)})`)}. Fein weiterstupsen, bis er von selbst zurückgeht. Dann den letzten Wert eintippen, bei dem der Arm hielt.`,
 	unsettled: ({readings, settledMs}: Readings & {readonly settledMs: number}) =>
 		`Zu früh abgelesen, keine ${settledMs / 1000} s ruhig: ${firstOf(readings)}. Warten: Nur so zeigt sich, ob ein Arm kriecht.`,
 	hurried: ({hurried, nudges}: {readonly hurried: number; readonly nudges: number}) =>

@@ -8,7 +8,7 @@ export const arms: Readonly<Record<LessonId, {readonly name: string; readonly le
 			'Eine verdrehte Litze drückt ihn zur Achse, an beiden Radien gleich. Nur die Mitte beider Grenzen zeigt das.',
 	},
 	'well-behaved': {
-		name: 'Gutartiger Arm',
+		name: 'Gesunder Arm',
 		lesson: 'Auch ein gesunder Arm hat etwas Zug und etwas Reibung, weit innerhalb der Grenzen.',
 	},
 	'stiff-wire': {
@@ -18,7 +18,7 @@ export const arms: Readonly<Record<LessonId, {readonly name: string; readonly le
 	},
 	'sticky-bearing': {
 		name: 'Arm mit klemmendem Lager',
-		lesson: 'Der Arm klemmt überall: Die Grenzen liegen weit auseinander, mit wenig Zug in ihrer Mitte.',
+		lesson: 'Der Arm klemmt überall: Innere und äußere Grenze liegen weit auseinander, der Zug in der Mitte ist klein.',
 	},
 	'sticks-and-pulls': {
 		name: 'Arm, der klemmt und zieht',

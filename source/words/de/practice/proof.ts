@@ -50,7 +50,7 @@ Mindestmaß): Das nimmt von der Reibung, und kein Teil des ± enthält das:
 		`Wie oft ein Arm gut heißt, der es nicht ist (verlangt: weniger als ${percent(100 * wronglyGood, 0)} derer
 außerhalb der brauchbaren Grenzen):
 `,
-	lessons: 'Wie oft die Lehre jedes Übungsarms genannt wird:\n',
+	lessons: 'Wie oft die Lektion jedes Übungsarms genannt wird:\n',
 	setting: {anew: 'neu', once: 'einmal'},
 	holdingHead: [
 		...['gestellt', 'Runden', 'Schritt', 'Streuung', 'n'],

@@ -41,7 +41,7 @@ export const truth = {
 		`Derselbe Arm, derselbe Luftzug, dasselbe Zittern: armdrift practice --on ${arm} --extent ${extent} --seed ${seed}`,
 	toDoBetter: ({advice}: {readonly advice: string}) => `Besser machen: ${advice}`,
 	oneRound: ({held, of}: {readonly held: number; readonly of: number}) =>
-		`Nach einer Runde ist die Streuung angenommen, das ± also weniger sicher als 95 %. Hier traf es ${held} von ${of}.`,
+		`Nach einer Runde ist die Streuung nur angenommen, das ± also weniger sicher als 95 %. Hier lagen ${held} von ${of} Werten darin.`,
 	stillOff: ({mostPct, floorPct}: {readonly mostPct: number; readonly floorPct: number}) =>
 		`So eingestellt, ließ das Antiskating höchstens ${percent(mostPct, 1)} Rest. Die Reibung verdeckt ${percent(floorPct, 1)}.`,
 	/** By its likely cause; what was found where the figures name none. */

@@ -18,7 +18,7 @@ export const method = {
 	tiltShare:
 		'Anteil der Neigung: so viel vom Zug macht die Neigung des Laufwerks. Er steht neben dem Zug und wird nie abgezogen.',
 	percent:
-		'Alle sind Prozent der Abspielkraft. Die Grenzen sind im Programm eingestellt. Die Voreinstellungen folgen der Werkstattpraxis, aus dem Gedächtnis; veröffentlichte Grenzen fanden sich nicht.',
+		'Alle sind Prozent der Abspielkraft. Die Grenzen sind im Programm eingestellt. Die Voreinstellungen folgen der Werkstattpraxis, aus dem Gedächtnis; veröffentlichte Grenzen wurden nicht gefunden.',
 	intervals:
 		'Jedes ± gilt für 95 %: Von hundert solchen Intervallen enthalten etwa fünfundneunzig den wahren Wert. Es zählt nur, was hier aufgezählt ist. Ein Urteil gibt es nur, wo die Zahl mit ihrem ganzen ± auf einer Seite einer Grenze liegt. Sonst ist es unentschieden, und der Bericht sagt, was entscheiden würde.',
 	/** Of figures that an earlier version issued: they stay as they are. */
@@ -65,6 +65,6 @@ export const limitsOfMethod: readonly string[] = [
 	'Der Raum zählt: Litzen und Öl werden in der Kälte steifer. Neigung wirkt voll auf einen Arm mit Gewicht, kaum auf einen mit Feder.',
 	'Ein Vergleich nimmt die ± zweier Prüfungen als unabhängig. Haben beide denselben Fehler des Kraftmessers, zeigt er sich nicht als Änderung.',
 	'Die Rillenreibung hinter dem Sollwert ist angenommen. Sie ändert sich mit Platte, Nadel und Musik. Mit Antiskating wird meist nur eine Runde je Radius gemessen; diese Messwerte haben kein eigenes ±.',
-	'Bei einer Runde je Radius ist die Streuung angenommen. Das ± kann dann den wahren Wert in weit weniger als 95 von 100 Fällen enthalten.',
+	'Bei einer Runde je Radius ist die Streuung nur angenommen. Das ± kann dann den wahren Wert in weit weniger als 95 von 100 Fällen enthalten.',
 	'Das ± umfasst Ableseschritt, Stups, Streuung, Aufstellen, Nullanzeige und Skala. Es umfasst keinen Schritt, der bestätigt, aber nicht getan wurde. Es umfasst auch keine Kraft, die beim Suchen der Grenzen wandert (Luftzug, wackelnder Tisch). Wandert sie um 0,2 %, fehlen der Reibung 0,2 bis 0,3 % (simuliert, nicht gemessen).',
 ];

@@ -17,14 +17,14 @@ export const arm = {
 	'arm-length': {
 		title: 'Effektive Länge',
 		short: 'Drehpunkt bis Nadel?',
-		ask: 'Von oben gesehen messen: Drehpunkt bis Nadel.',
+		ask: 'Von oben messen: Drehpunkt bis Nadel.',
 		why: 'Sie macht aus der Kraft an der Nadel ein Drehmoment.',
 		mistake: 'Bis zum Headshell gemessen, nicht bis zur Nadel.',
 	},
 	'arm-pivot-distance': {
 		title: 'Montageabstand',
 		short: 'Achse bis Drehpunkt? Unbekannt: -.',
-		ask: 'Von oben gesehen messen: Achse bis Drehpunkt. Unbekannt: -.',
+		ask: 'Von oben messen: Achse bis Drehpunkt. Unbekannt: -.',
 		why: 'Mit der effektiven Länge sagt er, wo die Nadel an jedem Radius steht. Bei - wird er aus den Nullradien berechnet.',
 		mistake: 'Bis zum Rand des Lagergehäuses gemessen, nicht bis zu seiner Mitte.',
 	},
@@ -60,7 +60,7 @@ export const arm = {
 	'arm-loading': {
 		title: 'Auflagekraft durch',
 		short: 'Auflagekraft durch?',
-		ask: 'Was macht die Auflagekraft?',
+		ask: 'Woher kommt die Auflagekraft?',
 		why: 'Auf einem geneigten Laufwerk treibt die Schwerkraft den Arm bergab. Eine Feder nicht.',
 		mistake: 'Viele Arme mit Feder haben auch ein Gegengewicht. Es zählt, woran die Kraft eingestellt wird.',
 	},
@@ -80,7 +80,7 @@ export const arm = {
 	'arm-wire-stiffness': {
 		title: 'Steifheit der Litzen',
 		ask: 'Wie steif sind die Litzen?',
-		why: 'Steife Litzen federn und kriechen über die Monate. Ein solcher Arm ist früher fällig.',
+		why: 'Steife Litzen federn und verziehen sich mit den Monaten. Ein solcher Arm ist früher fällig.',
 		mistake: 'Nach der Dicke der Isolierung beurteilt.',
 	},
 	'arm-bias-device': {

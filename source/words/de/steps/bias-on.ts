@@ -14,7 +14,7 @@ const probe = {
 /** How a lever stands at one radius. */
 const lever = {
 	ask: (at: AtRadius) =>
-		`Arm${atRadius(at)} auf dem Kraftmesser lassen. Wohin zeigt der Hebel, als Uhrzeiger? Nicht zu sehen: -.`,
+		`Arm${atRadius(at)} auf dem Kraftmesser lassen. Hebel als Stundenzeiger: Wie spät zeigt er? Nicht zu sehen: -.`,
 	why: 'Am waagrechten Hebel (3:00 oder 9:00) wirkt das ganze Gewicht. 30° neben der Senkrechten wirkt die Hälfte, senkrecht nichts. Die Messwerte entscheiden.',
 	mistake: 'Abgelesen, während der Arm in der Stütze lag.',
 };
@@ -22,7 +22,7 @@ const lever = {
 /** How a thread stands at one radius. */
 const thread = {
 	ask: (at: AtRadius) =>
-		`Arm${atRadius(at)} auf dem Kraftmesser lassen. Welchen Winkel bilden Faden und Zapfen, von oben? Nicht zu sehen: -.`,
+		`Arm${atRadius(at)} auf dem Kraftmesser lassen. Welchen Winkel bilden Faden und Zapfen am Arm, von oben? Nicht zu sehen: -.`,
 	why: 'Bei 90° wirkt das ganze Gewicht, bei 30° die Hälfte. Die Messwerte entscheiden.',
 	mistake: 'Vom Armrohr aus gemessen, nicht vom Zapfen.',
 };
@@ -39,7 +39,7 @@ export const biasOn = {
 	},
 	'bias-radius-middle': {
 		title: 'Mittlerer Radius',
-		ask: 'Mittleren Radius für das Antiskating eintippen. Keiner: -.',
+		ask: 'Mittleren Radius für das Antiskating eintippen. Ohne: -.',
 		why: 'Skating ist etwa mitten zwischen Rand und Etikett am kleinsten. Manche Vorrichtung zieht gerade dort am meisten.',
 		mistake: 'Beim Hebel weggelassen. Ein Hebel kann außen und innen stimmen, dazwischen nicht.',
 	},
@@ -55,7 +55,7 @@ export const biasOn = {
 		why: 'Jede Einstellung behält ihre Messwerte. So geht es zurück zur besten.',
 		mistake: 'Nur eingetippt, was sich geändert hat.',
 		caution:
-			'Arm verriegeln, Nadelschutz drauf, solange die Hände an der Vorrichtung sind. Gegengewicht nicht anfassen.',
+			'Arm verriegeln, Nadelschutz drauf, solange die Hände an der Vorrichtung sind. Gegengewicht nicht berühren.',
 	},
 	'bias-on': {
 		title: 'Antiskating an',

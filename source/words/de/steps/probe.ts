@@ -4,9 +4,8 @@ import {placedAt} from '../at-radius.js';
 
 const rounds = {
 	ask: (at: GaugeAtRadius) => `${placedAt(at)}.`,
-	why: 'Zwischen den Grenzen hält Reibung den Arm. Ihre Mitte ist der Zug, ihr Abstand die Reibung.',
-	mistake:
-		'Zu weit gestupst oder abgelesen, bevor der Arm ruhig stand. Eine innere Grenze, die nach außen zeigt, ist normal.',
+	why: 'Zwischen beiden Grenzen hält die Reibung den Arm. Die Mitte der Grenzen ist der Zug, ihr Abstand die Reibung.',
+	mistake: 'Zu weit gestupst oder abgelesen, bevor der Arm ruhig stand. Auch die innere Grenze darf nach außen zeigen.',
 };
 
 /** The pointer of a gauge that cannot be turned, read with nothing touching it. */
@@ -33,13 +32,13 @@ export const probe = {
 	},
 	'zero-free-before': {
 		title: 'Nullanzeige, vorher',
-		ask: 'Arm in der Stütze. Freie Anzeige des Kraftmessers eintippen, + oder −. Nicht lesbar: -.',
+		ask: 'Arm in der Stütze. Nullanzeige des Kraftmessers eintippen, + oder −. Nicht lesbar: -.',
 		...freeZero,
 	},
 	'probe-inner': {
 		title: 'Messen, innen',
 		...rounds,
-		caution: 'Arm mit dem Lift absenken. Nicht auf den Kraftmesser schwenken.',
+		caution: 'Arm mit dem Lift absenken. Ihn nicht seitlich auf den Kraftmesser schwenken.',
 	},
 	'probe-outer': {title: 'Messen, außen', ...rounds},
 	'probe-extra': {title: 'Messen, dritter', ...rounds},
@@ -51,13 +50,14 @@ export const probe = {
 	},
 	'zero-free-after': {
 		title: 'Nullanzeige, nachher',
-		ask: 'Arm in die Stütze heben. Freie Anzeige des Kraftmessers eintippen. Nicht lesbar: -.',
+		ask: 'Arm in die Stütze heben. Nullanzeige des Kraftmessers eintippen. Nicht lesbar: -.',
 		...freeZero,
 	},
 	verdict: {
 		title: 'Urteil',
 		ask: '',
 		why: 'Ein Wert ist entschieden, wenn sein ganzes ± auf einer Seite der Grenze liegt. Sonst steht hier, was entscheiden würde.',
-		mistake: 'Unentschieden für schlecht gehalten. Es sagt, wie gut gemessen wurde, nicht wie schlecht der Arm ist.',
+		mistake:
+			'„Unentschieden“ für „schlecht“ gehalten. Es sagt, wie gut gemessen wurde, nicht wie schlecht der Arm ist.',
 	},
 } satisfies Partial<StepSentences>;

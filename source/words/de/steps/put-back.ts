@@ -20,7 +20,7 @@ export const putBack = {
 	'back-blocks': {
 		title: 'Klötze und Bänder',
 		short: 'Klötze und Bänder weg?',
-		ask: 'Klötze, Keile, Unterlagen, Bänder wegnehmen. Band der Stütze bleibt. Erledigt?',
+		ask: 'Klötze, Keile, Unterlagen, Bänder wegnehmen. Das Band an der Stütze bleibt. Erledigt?',
 		why: 'Was bleibt, hält den Teller oder den Arm fest.',
 		mistake: 'Unterlage der Tonarmwaage vergessen.',
 	},
@@ -44,7 +44,7 @@ export const putBack = {
 	'back-upright': {
 		title: 'Aufrecht',
 		short: 'Aufrecht?',
-		ask: 'Von vorn sehen. Steht der Arm aufrecht?',
+		ask: 'Von vorn ansehen. Steht der Arm aufrecht?',
 		why: 'Wer das Gegengewicht dreht, kann ein Einpunktlager kippen.',
 		mistake: 'Von der Seite gesehen.',
 	},
@@ -58,7 +58,7 @@ export const putBack = {
 	'back-damping': {
 		title: 'Dämpfung',
 		short: 'Dämpfung wieder da?',
-		ask: 'Öl wieder einfüllen, Paddel so tief wie sonst. Erledigt?',
+		ask: 'Öl wieder einfüllen, Paddel so tief wie vorher. Erledigt?',
 		why: 'Der Arm spielt damit.',
 		mistake: 'Zu voll gefüllt. Öl kriecht ins Lager.',
 	},
@@ -87,32 +87,32 @@ export const putBack = {
 		caution: 'Ab hier liegt die Nadel frei. Sie ist spitz, ihr Nadelträger bricht bei einer Berührung.',
 	},
 	'back-force': {
-		title: 'Wiegen wie abgespielt',
+		title: 'Wiegen in Spielhöhe',
 		ask: ({setToMn}) =>
 			setToMn === undefined
-				? 'Nadel in Plattenhöhe wiegen. Was zeigt die Waage? Nicht gewogen: -.'
+				? 'In Plattenhöhe wiegen. Was zeigt die Waage? Nicht gewogen: -.'
 				: `In Plattenhöhe wiegen, Gegengewicht auf ${scaleText(setToMn)} stellen. Was zeigt die Waage? Nicht gewogen: -.`,
 		why: 'Eine falsche Kraft fällt sonst nirgends auf. Richtig ist die Abspielkraft auf 2 %.',
 		mistake: 'Mit Nadelschutz gewogen.',
 		caution: 'Die Nadel liegt frei. Mit dem Lift absenken. Danach den Arm wieder verriegeln.',
 	},
 	'back-level': {
-		title: 'Letzter Blick: waagrecht?',
+		title: 'Noch waagrecht',
 		short: 'Waagrecht wie vorher?',
-		ask: 'Auf die Wasserwaage sehen. Zeigt sie dasselbe wie vorher?',
+		ask: 'Wasserwaage ansehen. Zeigt sie dasselbe wie vorher?',
 		why: 'Hände am Laufwerk können es verstellt haben.',
 		mistake: 'Jetzt waagrecht gestellt und nicht neu gemessen.',
 	},
 	'back-covers': {
 		title: 'Abdeckung, erste Platte',
-		ask: 'Riemen und Netzstecker dran, Band ab, Lautstärke runter. Erledigt?',
+		ask: 'Riemen und Netzstecker dran, Haltebänder ab, leise drehen. Erledigt?',
 		why: 'Eine Nadel, die bei voller Lautstärke falsch aufsetzt, zerstört Lautsprecher. Netz nur an ein geschlossenes Laufwerk. Örtliche Vorschriften können eine Elektrofachkraft verlangen.',
 		mistake: 'Bei offener Lautstärke probiert.',
 	},
 	'next-check': {
 		title: 'Nächste Prüfung',
 		ask: 'Dieses Datum für die nächste Prüfung behalten? n: kein Datum.',
-		why: 'Sechs Monate sind üblich (ohne Quelle). Steife Litzen oder eine freie Schlaufe kriechen früher. Unentschiedenes soll nicht warten.',
+		why: 'Sechs Monate sind üblich (ohne Beleg). Steife Litzen oder eine freie Schlaufe verziehen sich früher. Unentschiedenes soll nicht warten.',
 		mistake: 'Gewartet, bis etwas zu hören ist.',
 	},
 } satisfies Partial<StepSentences>;

@@ -8,6 +8,6 @@ export const safe = {
 		why: 'Ein Schlag durch den laufenden Verstärker kann Lautsprecher zerstören. Kriecht der Teller, reißt er Kraftmesser und Nadel mit.',
 		mistake: 'Zarge geöffnet, während der Netzstecker steckte.',
 		caution:
-			'Eine Nadel ist spitz; ihr Nadelträger bricht bei einer Berührung. Nur Mechanik: Verdrahtung, Erdung, Reparatur nur durch Elektrofachkräfte, nach örtlichen Vorschriften. Die Anleitung des Herstellers geht vor. Die Garantie kann verbieten, ein Lager anzufassen.',
+			'Eine Nadel ist spitz; ihr Nadelträger bricht bei einer Berührung. Hier geht es nur um Mechanik. Verdrahtung, Erdung, Reparatur nur durch Elektrofachkräfte, nach örtlichen Vorschriften. Die Anleitung des Herstellers geht vor. Die Garantie kann verbieten, ein Lager anzufassen.',
 	},
 } satisfies Partial<StepSentences>;

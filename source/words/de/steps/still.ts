@@ -8,12 +8,12 @@ const stillSo = {
 export const still = {
 	'still-last-time': {
 		title: 'Wie letztes Mal?',
-		ask: 'Jede Zeile ansehen, vom letzten Mal eingetragen. Stimmt alles noch?',
+		ask: 'Jede Zeile ansehen, sie ist vom letzten Mal. Stimmt noch alles?',
 		...stillSo,
 	},
 	'still-conditions': {
 		title: 'Stimmt alles noch?',
-		ask: 'Jede Zeile ansehen. Stimmt alles noch?',
+		ask: 'Jede Zeile ansehen. Stimmt noch alles?',
 		...stillSo,
 	},
 	'still-bias-on': {

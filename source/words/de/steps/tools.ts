@@ -3,7 +3,7 @@ import type {StepSentences} from '../../step-sentences.js';
 export const tools = {
 	'tools-name': {
 		title: 'Name des Werkzeugs',
-		ask: 'Wie heißt dieser Satz aus Kraftmesser, Tonarmwaage und Wasserwaage?',
+		ask: 'Wie heißt dieser Werkzeugsatz aus Kraftmesser, Tonarmwaage und Wasserwaage?',
 		why: 'Prüfungen mit anderem Kraftmesser werden vorsichtiger verglichen.',
 		mistake: 'Nach einer Reparatur des Kraftmessers den Namen behalten.',
 	},

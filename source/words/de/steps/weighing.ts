@@ -23,9 +23,9 @@ export const weighing = {
 				? 'Arm verriegelt. Nadelschutz gerade aufschieben. Einpunktlager nie nach unten drücken.'
 				: 'Arm verriegelt. Nadelschutz gerade aufschieben.',
 		why: 'Er schützt den Nadelträger, bis das Laufwerk zurückgebaut ist.',
-		mistake: 'Bei losem Arm aufgeschoben. Dann trifft der Druck die Nadel.',
+		mistake: 'Nadelschutz bei losem Arm aufgeschoben. Dann trifft der Druck die Nadel.',
 		caution:
-			'Eine Nadel ist spitz; ihr Nadelträger bricht bei einer Berührung. Kein Nadelschutz: Die Nadel bleibt frei, also langsam arbeiten.',
+			'Eine Nadel ist spitz; ihr Nadelträger bricht bei einer Berührung. Ohne Nadelschutz ist die Nadel ungeschützt: langsam arbeiten.',
 	},
 	weighed: {
 		title: 'Wie gewogen wird',
@@ -35,7 +35,7 @@ export const weighing = {
 	},
 	'guard-account': {
 		title: 'Der Nadelschutz fehlte',
-		ask: ({guardG}) => `In der Anzeige fehlen ${inUnit(guardG, 'g')} Nadelschutz. Wählen, was zu tun ist.`,
+		ask: ({guardG}) => `Im Gewicht fehlt der Nadelschutz (${inUnit(guardG, 'g')}). Was tun?`,
 		why: 'Neu wiegen mit Nadelschutz ist sicherer.',
 		mistake: 'Übersehen. Ein halbes Gramm sind 28 % von 1,8 g.',
 	},
@@ -86,7 +86,7 @@ export const weighing = {
 	},
 	'force-at-height': {
 		title: 'Neu gewogen in Messhöhe',
-		ask: 'In Messhöhe neu wiegen, Nadelschutz wie zuvor. Ersten Wert behalten: -.',
+		ask: 'In Messhöhe neu wiegen, Nadelschutz wie zuvor. Soll der erste Wert bleiben: -.',
 		why: 'Liegt das Gegengewicht hoch oder tief, oder ein Magnet nahe an Stahl, ändert sich die Kraft mit der Höhe.',
 		mistake: 'Höhe geschätzt. Waage unterlegen, bis der Arm so hoch steht wie auf dem Kraftmesser.',
 	},

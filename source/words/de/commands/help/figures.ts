@@ -30,7 +30,7 @@ export const onFigures: readonly Topic[] = [
 					],
 				],
 			},
-			'Diese Grenzen sind Vorgaben dieses Programms, aus der Erinnerung an die Praxis; veröffentlichte Grenzen fanden sich nicht. In den Einstellungen lassen sie sich ändern. Ein Urteil gibt es nur, wo die Zahl mit ihrem ganzen ± auf einer Seite einer Grenze liegt:',
+			'Diese Grenzen sind Vorgaben dieses Programms, aus der Erinnerung an die Praxis; veröffentlichte Grenzen wurden nicht gefunden. In den Einstellungen lassen sie sich ändern. Ein Urteil gibt es nur, wo die Zahl mit ihrem ganzen ± auf einer Seite einer Grenze liegt:',
 			{
 				rows: [
 					['gut, brauchbar', 'lassen'],

@@ -35,7 +35,7 @@ export const practising: Topic = {
 			],
 		},
 		'Anstupsen, warten, bis der Arm still steht, dann hinsehen. Kommt er von selbst zurück, war der Ort davor die Grenze. Noch einmal in feinen Schritten hin und fünf Sekunden warten. Tippen, was der Kraftmesser zeigte, mit Vorzeichen. Kommt der Arm bei jedem Stups zurück, liegt er schon an der Grenze. Zuerst in die andere Richtung anstupsen, dann wiederkommen. Hält er bei großen Stupsen zweimal nicht, ist die Reibung vielleicht klein: der Bildschirm nennt die Taste für feine. Bei leerem Feld stupst ein Komma oder ein Punkt: 0,5 tippen, nicht ,5.',
-		'Es gibt zehn Arme, jeder mit einer Lehre; einer lässt sich auch verdeckt üben. Mit demselben --seed bekommt derselbe Arm denselben Luftzug und dasselbe Zittern, wenn dasselbe mit ihm geschieht.',
+		'Es gibt zehn Arme, jeder mit einer Lektion; einer lässt sich auch verdeckt üben. Mit demselben --seed bekommt derselbe Arm denselben Luftzug und dasselbe Zittern, wenn dasselbe mit ihm geschieht.',
 		{
 			lines: [
 				'armdrift practice --arms',
