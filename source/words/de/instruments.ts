@@ -63,7 +63,7 @@ export const instruments = {
 		end: ({pct}: {readonly pct: number}) => `${withSign(pct)} %`,
 		limits: ({goodPct, usablePct}: Limits) =>
 			`gut bis ± ${plainNumber(goodPct)}, brauchbar bis ± ${plainNumber(usablePct)} %`,
-		judged: ({middle}: {readonly middle: string}) => `${middle} Zug: nur er zählt für die Grenzen`,
+		judged: ({middle}: {readonly middle: string}) => `${middle} Zug: für ihn gelten diese Grenzen`,
 		earlier: ({middle}: {readonly middle: string}) => `${middle} letzte Prüfung`,
 	},
 	clearance: {
