@@ -2,7 +2,7 @@ import type {Facts} from '../procedure/facts.js';
 import {allowedTiltDeg, type LevelState, levelState} from '../procedure/level.js';
 import {words} from '../words/index.js';
 import {line, type Shown, unheard} from './shown-lines.js';
-import {feetShown} from './touches.js';
+import {feetShown, leastLoweredMm} from './touches.js';
 
 const {level} = words.pages;
 
@@ -24,9 +24,6 @@ function lowered(axis: keyof LevelState['dropsMm'], state: LevelState): Shown[] 
 	const mmPer100 = state.dropsMm[axis];
 	return mmPer100 < leastLoweredMm ? [] : [line(level.lower({axis, tiltDeg: state[axis].tiltDeg, mmPer100}), 'strong')];
 }
-
-/** Half of the last digit that is printed. */
-const leastLoweredMm = 0.05;
 
 /** In sentences: tilt, the level's own error, and the side force that the tilt makes at each radius. */
 export function levelLines(facts: Facts): readonly Shown[] {

@@ -11,11 +11,11 @@ const {verdict} = words.pages;
 
 /** The caution and the way of an action: what stands under it. */
 function underAction(action: NextAction): Shown[] {
-	if (action.kind === 'bias') return [line(actions.delicate, 'warn')];
+	if (action.kind === 'bias') return [line(actions.delicate.locked, 'warn')];
 	if (action.kind !== 'suspect') return [];
-	const {seenAt, isDelicate = false} = remedyById[action.remedy];
-	const how = actions.how(action, {seenAt, isDelicate}).map((one) => line(one));
-	return isDelicate ? [line(actions.delicate, 'warn'), ...how] : how;
+	const {seenAt, delicateWith} = remedyById[action.remedy];
+	const how = actions.how(action, {seenAt}).map((one) => line(one));
+	return delicateWith ? [line(actions.delicate[delicateWith], 'warn'), ...how] : how;
 }
 
 /** All that is said of an action, without its last full stop. */

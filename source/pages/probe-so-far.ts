@@ -30,7 +30,7 @@ export function probeSoFar(
 	place: Place,
 	slot: Slot | undefined,
 ): readonly Shown[] {
-	const figures = figuresSoFar(check, facts, place);
+	const figures = figuresSoFar(check, facts, place, slot !== undefined);
 	return [
 		...atFirst(facts, slot),
 		...roundsSoFar(check, facts, place, slot, history),
@@ -61,9 +61,9 @@ export function handsFirst(check: Check, facts: Facts, slot: Slot | undefined): 
 	return check.setAnew && !isOnPlace(slot.place) ? heads.anew : '';
 }
 
-function figuresSoFar(check: Check, facts: Facts, place: Place): Shown[] {
+function figuresSoFar(check: Check, facts: Facts, place: Place, isAsked: boolean): Shown[] {
 	if (isOnPlace(place)) return biasSoFar(check, facts, place);
-	return place === 'closing' ? closingShown(facts) : figureLines(facts, place);
+	return place === 'closing' ? closingShown(facts) : figureLines(facts, place, isAsked);
 }
 
 /** That a reading is off scale, as the one that was just taken may be. */
@@ -86,7 +86,8 @@ function closingShown(facts: Facts): Shown[] {
 	return [line(said.cannotTell({...closing, pullGoodPct: facts.limits.pullGoodPct}), 'warn')];
 }
 
-function figureLines(facts: Facts, place: Place): Shown[] {
+/** @param isAsked another round is being taken */
+function figureLines(facts: Facts, place: Place, isAsked: boolean): Shown[] {
 	const document = partialDocument(facts);
 	if (!document) return [];
 	const {probe} = figuresOf(document);
@@ -102,7 +103,7 @@ function figureLines(facts: Facts, place: Place): Shown[] {
 		{...line(said.pull(judged), 'strong'), heard: said.pullHeard(judged)},
 		{...line(said.band(judged), 'strong'), heard: said.bandHeard(judged)},
 		// Rounds that do not agree say nothing about what more of them would bring.
-		...(roundsAgree(document) ? wouldDecide(document, here) : []),
+		...(roundsAgree(document) && !isAsked ? wouldDecide(document, here) : []),
 		...scaleLine(onGauge(document, facts)),
 	];
 }
@@ -112,10 +113,12 @@ function wouldDecide(document: Document, here: MeasuredRadius): Shown[] {
 	if (here.repeatability === 'assumed') return [line(words.results.repeatabilityAssumed, 'aside')];
 	if (!isWorthAdvice(document, here)) return [];
 	const {pullWouldDecide: pull, bandWouldDecide: band, pullAtWorst, bandAtWorst} = here;
+	// What no round decides needs no word on what one more would bring.
+	const isOnLimit = [pull, band].some((one) => one && 'onLimit' in one);
 	return [
 		...(pull ? [line(said.pullWouldDecide({by: pull, atWorst: pullAtWorst}))] : []),
 		...(band ? [line(said.bandWouldDecide({by: band, atWorst: bandAtWorst}))] : []),
-		line(oneMoreText(document, here), 'aside'),
+		...(isOnLimit ? [] : [line(oneMoreText(document, here), 'aside')]),
 	];
 }
 

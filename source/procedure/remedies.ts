@@ -14,15 +14,15 @@ type Remedy = {
 	readonly shows: 'pull' | 'band';
 	/** Where {@link roundsToSee} rounds suffice to see it: at one radius or at both; 'closing': only a whole series shows it. */
 	readonly seenAt: 'one' | 'both' | 'closing';
-	/** Hands go to wires, linkage, pulley or bearing: only as far as the maker allows, arm locked, guard on, amplifier off. */
-	readonly isDelicate?: true;
+	/** Hands go to wires, linkage, pulley or bearing, guard on, amplifier off, the arm locked, or free where it must be moved. */
+	readonly delicateWith?: 'locked' | 'free';
 	/** The deck is not as it is used afterwards: what puts it back, asked again with whatever comes next. */
 	readonly undoneBy?: 'force' | 'leads';
 	readonly when?: (facts: Facts) => boolean;
 };
 
 const looked = {steps: [], minutes: 2, who: 'technician', shows: 'pull', seenAt: 'both'} as const;
-const delicate = {...looked, minutes: 10, isDelicate: true, steps: ['wires']} as const;
+const delicate = {...looked, minutes: 10, delicateWith: 'locked', steps: ['wires']} as const;
 
 /** The gauge stands, hangs or is clamped under the arm; a floating arm has neither force nor height. */
 const carriesArm = (facts: Facts): boolean => !isPushedByHand(facts);
@@ -46,7 +46,7 @@ const byId = {
 	'still-deck': {...looked, minutes: 1, seenAt: 'closing'},
 	'gauge-zero': {...looked, steps: ['gauge-turns'], minutes: 3},
 	'half-force': {...looked, steps: forceSteps, minutes: 5, seenAt: 'one', undoneBy: 'force', when: carriesArm},
-	'lead-loop': delicate,
+	'lead-loop': {...delicate, delicateWith: 'free'},
 	'leads-off': {...delicate, minutes: 15, undoneBy: 'leads'},
 	magnet: looked,
 	'cartridge-weight': {...looked, steps: [...guardSteps, ...forceSteps], minutes: 20, undoneBy: 'force'},

@@ -39,9 +39,10 @@ export function deckRows(view: View, isNarrow: boolean, width: number, look: Loo
 			atRight(rest === '' ? '' : ` ${rest}`, fits ? progress : shortOf(progress)),
 		];
 	}
-	const room = width - progress.length - 2;
-	const forms = [` ${told(false).join('   ')}`, ` ${told(false).join('  ')}`];
-	return [atRight(forms.find((text) => stringWidth(text) <= room) ?? ` ${told(true).join('  ')}`, progress)];
+	const forms = [` ${told(false).join('   ')}`, ` ${told(false).join('  ')}`, ` ${told(true).join('  ')}`];
+	const fits = (text: string, end: string): boolean => stringWidth(text) + stringWidth(end) + 2 <= width;
+	const whole = forms.find((text) => fits(text, progress));
+	return [whole === undefined ? atRight(forms.at(-1) ?? '', shortOf(progress)) : atRight(whole, progress)];
 }
 
 /** What may be hurt stands out, wherever the eye has got used to the rest. */

@@ -21,7 +21,9 @@ function hintsFor({prompt, unit, long}: View, isWhy: boolean, isPadNamed: boolea
 	switch (prompt.kind) {
 		case 'field':
 			if (unit === '' || !prompt.settle) return [hints.accept, ...common];
-			return prompt.initial === '' ? [hints.settleFirst, ...common] : [hints.accept, hints.settle, ...common];
+			return prompt.initial === ''
+				? [hints.settleFirst, hints.acceptReading, ...common]
+				: [hints.accept, hints.settle, ...common];
 		case 'yes-no':
 			return [hints.yes, hints.notYet, ...common];
 		case 'still':

@@ -28,6 +28,7 @@ const list = (options: Partial<Parameters<typeof runList>[0]> = {}) =>
 const linesOf = (text: string): string[] => text.split('\n').slice(0, -1);
 
 const {state, wholeFigures} = words.beside.past;
+const {verdictName} = words.figures;
 const {none, noneOfArm, noneSuch, unknownVerdict} = words.commands.list;
 const {armNamed} = words.commands;
 /** Pull and band at a radius, with any band and any ±. */
@@ -49,7 +50,7 @@ describe('The list of past checks', () => {
 		const [, , line = ''] = linesOf((await list()).out);
 		// The worked example of the figures: pulls 5.375 % and 3.375 %, both outward; verdict beyond.
 		const [inner, outer] = [figuresAt(68, 5.4), figuresAt(136, 3.4)];
-		expect(line).toMatch(new RegExp(`^2025-11-20 {2}north deck {2}beyond +${inner}; ${outer} {2}\\S+$`));
+		expect(line).toMatch(new RegExp(`^2025-11-20 {2}north deck {2}${verdictName.beyond} +${inner}; ${outer} {2}\\S+$`));
 	});
 
 	it('says in place of a verdict how a check ended that is not whole, and which one does not count', async () => {
@@ -205,7 +206,8 @@ it('Names from outside cannot steer the terminal, and wide ones keep the columns
 	expect(out).not.toContain('\u001B');
 	const [wide = '', red = ''] = linesOf(out);
 	// Each of the two ideographs takes two columns (Unicode Standard Annex 11: wide).
-	expect(wide.indexOf('beyond') + 2).toBe(red.indexOf('beyond'));
+	expect(wide).toContain(verdictName.beyond);
+	expect(wide.indexOf(verdictName.beyond) + 2).toBe(red.indexOf(verdictName.beyond));
 });
 
 describe('A day on the command line', () => {

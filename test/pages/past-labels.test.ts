@@ -9,7 +9,7 @@ import {follow, freshDialogue} from '../helpers/script.js';
 const long = 'a very long name of an arm on an invented deck, left';
 const named = (arm: string) =>
 	summaryOf(finishedCheck(follow(freshDialogue(), northDeckWith({'arm-name': arm})).check, '2026-03-02T12:00:00Z'));
-const rows = [named('north deck'), named(long), named(`${long} two`)];
+const rows = [named('our deck'), named(long), named(`${long} two`)];
 const room = (columns: number, hasKeys = true): FaceRoom => ({listRows: 9, columns, hasKeys});
 /** The mark, the number and the blanks before an option. */
 const before = 4;
@@ -20,7 +20,7 @@ describe('A long name of an arm in the list of past checks', () => {
 		(columns) => {
 			const [short = '', ...others] = pastLabels(rows, room(columns));
 			for (const one of [short, ...others]) expect(one.length).toBeLessThanOrEqual(columns - before);
-			expect(short).toContain('north deck');
+			expect(short).toContain('our deck');
 			for (const one of others) expect(one).toContain(' a ');
 			expect(new Set(others).size).toBe(2);
 		},

@@ -113,7 +113,7 @@ describe('A report', () => {
 		for (const text of [story.html, story.markdown]) {
 			expect(text).toContain(bias.setting.name({name: '1: 2.4 g, third notch', isKept: true}));
 			// Of the three figures that are told only the strength is known from outside.
-			expect(numbersIn(text, notTaken, 42, 43, 44)[1]).toBe(1.7);
+			expect(numbersIn(text, notTaken, 42, 43, 44)[0]).toBe(1.7);
 			expect(text).not.toContain(setGaugeTo);
 			expect(text).not.toContain(words.bias.setting.columns.setGaugeTo);
 		}

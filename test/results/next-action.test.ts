@@ -198,15 +198,20 @@ describe('What is said of a remedy', () => {
 	it.each(remedies)(
 		'$id begins with arm locked, guard on and amplifier off where hands go to what is delicate',
 		(one) => {
-			const isDelicate = 'isDelicate' in one && one.isDelicate;
-			expect(isDelicate ?? false).toBe(
+			const {delicateWith} = one;
+			expect(delicateWith !== undefined).toBe(
 				['bias', 'leads', 'lead-loop', 'leads-off', 'touching', 'along-swing', 'repeat'].includes(one.id),
 			);
+			// Only where the arm itself must be moved it is not locked.
+			expect(delicateWith === 'free').toBe(one.id === 'lead-loop');
 			const {findings, ...figures} = compute(documentWith({pull: 5, band: 1}, {pull: 5, band: 1}));
 			const action = nextActionOf({figures, findings, tried: [], fits: () => true});
 			if (action?.kind !== 'suspect') throw new Error('there is a suspect');
 			const [issued] = withAction(findings.map(worded), {...action, remedy: one.id});
-			expect(issued?.next.includes(words.actions.delicate.slice(0, -1))).toBe(isDelicate ?? false);
+			const {locked, free} = words.actions.delicate;
+			expect([locked, free].filter((caution) => issued?.next.includes(caution.slice(0, -1)))).toEqual(
+				delicateWith ? [words.actions.delicate[delicateWith]] : [],
+			);
 			expect(words.remedies[one.id].doing.length).toBeGreaterThan(5);
 		},
 	);

@@ -97,7 +97,7 @@ describe('The keys that work', () => {
 	const look = {unicode: true, color: false, screenReader: false};
 	const {hints, escapes} = words.faces;
 	const lines = (back: string, why: string, width: number): number =>
-		footRows([hints.settleFirst, back, why, hints.steps, hints.leave], width, look).length;
+		footRows([hints.settleFirst, hints.acceptReading, back, why, hints.steps, hints.leave], width, look).length;
 
 	it.each([40, 60, 80, 84, 90, 100])(
 		'are named with those of the number pad where that takes no line more: %d',

@@ -122,10 +122,15 @@ function stepLines(checks: readonly PastCheck[]): Shown[] {
 
 /** The long run of an arm: drift with time and temperature; its newest check first. */
 export function trendLines(checks: readonly PastCheck[]): Shown[] {
-	const histories = historiesOf(stretchOf(checks));
+	const stretch = stretchOf(checks);
+	const histories = historiesOf(stretch);
 	const lines = histories.flatMap(trendOfRadius);
 	const most = Math.max(0, ...histories.map(({points}) => points.length));
 	const least = limits.trendChecks.value;
-	const few = lines.length === 0 && most > 1 ? [line(words.years.longRun.tooFew({checks: most, least}), 'aside')] : [];
+	const {date} = stretch.at(-1) ?? {};
+	const few =
+		date !== undefined && lines.length === 0 && most > 1
+			? [line(words.years.longRun.tooFew({checks: most, date, least}), 'aside')]
+			: [];
 	return [...stepLines(checks), ...lines, ...few];
 }

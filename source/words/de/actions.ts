@@ -1,12 +1,14 @@
 import type {Foretold, SuspectOutcome} from '../../results/foretold.js';
 import type {NextAction} from '../../results/next-action.js';
-import {listed, mm, percent} from '../numbers.js';
+import {listed, mm, percent, printsAsZero} from '../numbers.js';
 import {asJudged, forceWithWay} from './figures.js';
 import {remedies} from './remedies.js';
 
-/** Hands go to wires, linkage, pulley or bearing. */
-const delicate =
-	'Arm verriegelt, Nadelschutz drauf, Verstärker aus lassen. Nur so weit gehen, wie der Hersteller erlaubt.';
+/** Hands go to wires, linkage, pulley or bearing; 'free' where the arm itself must be moved. */
+const delicate = {
+	locked: 'Arm verriegelt, Nadelschutz drauf, Verstärker aus lassen. Nur so weit gehen, wie der Hersteller erlaubt.',
+	free: 'Nadelschutz drauf, Verstärker aus. Nur so weit gehen, wie der Hersteller erlaubt.',
+};
 
 const rounds = {
 	one: 'zwei Runden an einem Radius',
@@ -24,7 +26,7 @@ const by = ({who, minutes}: Pick<NextAction, 'who' | 'minutes'>): string =>
 	minutes === null ? people[who] : `${people[who]}, etwa ${minutes} min`;
 
 type Suspect = Extract<NextAction, {kind: 'suspect'}>;
-type Of = {readonly seenAt: keyof typeof rounds; readonly isDelicate: boolean};
+type Of = {readonly seenAt: keyof typeof rounds};
 
 const foretold = ({isSure, moves}: Foretold): string => {
 	const at = listed(moves.map(({radiusMm, movePct}) => `bei ${mm(radiusMm)} um ${forceWithWay(movePct, '%', 1)}`));
@@ -73,7 +75,9 @@ const outcome = (found: SuspectOutcome): string => {
 	const moved = `${doing}: Zug bei ${at} um ${forceWithWay(found.seenPct, '%', 1)} gewandert`;
 	switch (found.kind) {
 		case 'as-foretold':
-			return `${moved}, wie erwartet.`;
+			return printsAsZero(found.seenPct, 1)
+				? `${doing}: Zug bei ${at} unverändert, wie erwartet.`
+				: `${moved}, wie erwartet.`;
 		case 'something-else':
 			return `${moved}, erwartet ${forceWithWay(found.foretoldPct, '%', 1)}: Etwas anderes hat sich verschoben.`;
 		case 'cause':

@@ -15,4 +15,4 @@ const places: Readonly<Record<GaugeMount, (place: string) => string>> = {
 
 /** Where the gauge goes for the rounds at a radius, and the arm on it. */
 export const placedAt = ({mount, radiusMm}: GaugeAtRadius): string =>
-	places[mount](radiusMm === undefined ? '' : ` ${inUnit(radiusMm, 'mm')} von der Achse`);
+	places[mount](radiusMm === undefined ? '' : ` ${inUnit(radiusMm, 'mm')} von der Tellerachse`);

@@ -13,7 +13,7 @@ import {steps} from './steps/index.js';
 
 const titled = (step: StepId): string => found(steps, step)?.title ?? step;
 
-const again = 'Neu eintippen, oder zurück (Esc) zur anderen Grenze.';
+const again = 'Neu eintippen. Esc führt zurück zur anderen Grenze.';
 
 /** Why a series was closed. */
 const because: Sentences<BecauseValues> = {

@@ -21,7 +21,7 @@ const innerLimit =
 const outerLimit =
 	'der letzte Messwert, bei dem der Arm hielt, nach außen angestupst, in der Einheit des Kraftmessers, plus heißt zum Rand';
 const round = 'eine Runde mit ihrer inneren und äußeren Grenze';
-const radiusMm = 'der Abstand von der Achse zur Nadel, in mm, über null';
+const radiusMm = 'der Abstand von der Tellerachse zur Nadel, in mm, über null';
 const tilt = 'ein Wert auf der Skala der Wasserwaage, in Grad, nach beiden Seiten unter 45';
 const tilts = 'eine Liste mit einem Wert der Wasserwaage, oder mit zweien, dazwischen umgedreht';
 const relativeUncertaintyPct =
@@ -32,9 +32,10 @@ const wanted: Readonly<Record<DocumentKey, string>> = {
 	'': 'ein Dokument mit mindestens arm, gauge, trackingForce und probe',
 	arm: 'eine Gruppe von Schlüsseln zum Arm: seine Geometrie und was seine Auflagekraft macht',
 	'arm.effectiveLengthMm': 'die effektive Länge, Drehpunkt bis Nadel von oben gesehen, in mm, über null',
-	'arm.pivotDistanceMm': 'der Montageabstand, Achse bis Drehpunkt von oben gesehen, in mm, über null',
+	'arm.pivotDistanceMm': 'der Montageabstand, Tellerachse bis Drehpunkt von oben gesehen, in mm, über null',
 	'arm.loading': 'was die Auflagekraft macht',
-	'arm.pivotDirectionDeg': 'die Richtung von der Achse zum Drehpunkt, in Grad von rechts nach hinten; weggelassen 45',
+	'arm.pivotDirectionDeg':
+		'die Richtung von der Tellerachse zum Drehpunkt, in Grad von rechts nach hinten; weggelassen 45',
 	gauge: 'eine Gruppe von Schlüsseln zum Kraftmesser, in seiner Einheit außer relativeUncertaintyPct und setAnew',
 	'gauge.unit': 'die Einheit des Kraftmessers',
 	'gauge.step': 'der kleinste Ableseschritt des Kraftmessers, in seiner Einheit, über null',
@@ -79,7 +80,7 @@ const wanted: Readonly<Record<DocumentKey, string>> = {
 	'probe[].rounds[].gauge':
 		'"turned" für eine gedrehte Runde, ihre Grenzen mit dem Vorzeichen des Kraftmessers; sonst weggelassen',
 	'probe[].rounds[].closing': 'true für die Schlussrunde, die zeigt, ob sich etwas verschob; sonst weggelassen',
-	limits: 'eine Gruppe von Grenzen in Prozent der Auflagekraft; weggelassene sind die üblichen',
+	limits: 'was gut und was brauchbar ist, in Prozent der Auflagekraft; weggelassenes ist das übliche',
 	'limits.pullGoodPct': 'der größte gute Zug, in Prozent der Auflagekraft, über null',
 	'limits.pullUsablePct': 'der größte brauchbare Zug, in Prozent der Auflagekraft, über null',
 	'limits.bandGoodPct': 'die größte gute Reibung, in Prozent der Auflagekraft, über null',
@@ -105,7 +106,7 @@ const faults: Sentences<FaultValues> = {
 	shape: ({found, key, oneOf}) => `Gefunden: ${shownValue(found)}. Verlangt: ${wantedAt(key, oneOf)}`,
 	'unknown-key': ({found}) => `Gefunden: ${shownValue(found)}. Verlangt: kein solcher Schlüssel.`,
 	'usable-below-good': ({figure, usable, good}) =>
-		`Gefunden: ${usable}, unter ${figure}GoodPct ${good}. Verlangt: eine brauchbare Grenze, nicht kleiner als die gute.`,
+		`Gefunden: ${usable}, unter ${figure}GoodPct ${good}. Verlangt: brauchbar nicht kleiner als gut.`,
 	'uncertainty-without-zero': ({zeroUncertainty}) => `Gefunden: ${zeroUncertainty} ohne zero. Verlangt: auch zero.`,
 	'zero-beside-turned': ({zero}) =>
 		`Gefunden: ${zero} neben gedrehten Runden. Verlangt: eines von beiden, denn diese Runden zeigen die Nullanzeige.`,

@@ -34,7 +34,7 @@ const places: Readonly<Record<OffPlace | OnPlace | 'other', string>> = {
 	other: 'dritter',
 	closing: 'Schluss',
 	'bias-outer': 'Antiskating an, außen',
-	'bias-middle': 'Antiskating an, Mitte',
+	'bias-middle': 'Antiskating an, dritter',
 	'bias-inner': 'Antiskating an, innen',
 };
 
@@ -79,7 +79,7 @@ const written: Omit<Names, 'options'> = {
 /** What the two sides of a reading mean. */
 const sides: Readonly<Record<SideWord, string>> = {
 	out: 'der Arm drückt nach außen, zum Rand',
-	in: 'der Arm drückt nach innen, zur Achse',
+	in: 'der Arm drückt nach innen, zur Tellerachse',
 	right: 'rechts ist höher',
 	left: 'links ist höher',
 	back: 'hinten ist höher',

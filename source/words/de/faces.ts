@@ -20,7 +20,8 @@ const hints = {
 	notYet: 'n noch nicht',
 	still: 'j alles stimmt · Ziffer + Enter: was nicht stimmt',
 	settle: 'Leertaste Countdown',
-	settleFirst: 'Enter zählt ab, nochmal übernimmt',
+	settleFirst: 'Enter Countdown',
+	acceptReading: 'Messwert + Enter übernimmt',
 	side: 'eine Taste genügt',
 	close: 'andere Taste: zu',
 	pages: '← → Seiten',
@@ -72,7 +73,7 @@ const gaugeAt = ({gaugeRadiusMm}: AtRadius): string => `Kraftmesser ${inUnit(gau
 const gaugedArm = {
 	shows: ({readingPct, stepPct}: Reading) => `Anzeige ${readingText(readingPct, stepPct)} %`,
 	pivot: 'Drehpunkt',
-	spindle: 'Achse',
+	spindle: 'Tellerachse',
 	stylus: 'Nadel',
 	gauge: gaugeAt,
 	/** One mark for both, told in two lines. */

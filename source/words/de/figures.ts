@@ -42,33 +42,32 @@ const rowsInWords = ({head, rows}: Table): string =>
 		.join(' ');
 
 /** What is sure of an undecided figure, first. */
-export const sureFirst = (atWorst: Zone): string =>
-	atWorst === 'beyond' ? 'vielleicht außerhalb' : 'brauchbar bis gut';
+export const sureFirst = (atWorst: Zone): string => (atWorst === 'beyond' ? 'vielleicht zu viel' : 'brauchbar bis gut');
 
 /** The word for a verdict in the middle of a sentence, in a list or a table. */
 export const verdictName = {
 	good: 'gut',
 	usable: 'brauchbar',
-	beyond: 'außerhalb',
+	beyond: 'zu viel',
 	undecided: 'unentschieden',
 	'off-scale': 'Skalenende',
 } as const;
 
 /** What a figure on its limit is treated as. */
-export const asJudged: Readonly<Record<AtWorst, string>> = {...verdictName, beyond: 'außerhalb der Grenzen'};
+export const asJudged: Readonly<Record<AtWorst, string>> = verdictName;
 
 /** What would decide an undecided figure: after a colon, without its last full stop. */
 export const wouldDecideIt = (wouldDecide: WouldDecide, atWorst: Zone): string => {
 	if ('rounds' in wouldDecide) return `insgesamt ${wouldDecide.rounds} Runden messen. Das entscheidet es wohl`;
 	if ('finerStep' in wouldDecide) return 'feiner ablesen und feiner anstupsen. Das entscheidet es wohl';
-	return `liegt auf der Grenze. Mehr Runden helfen nicht: als ${asJudged[atWorst]} werten`;
+	return `liegt genau da, wo ${atWorst === 'beyond' ? 'brauchbar' : 'gut'} aufhört. Mehr Runden helfen nicht: als „${asJudged[atWorst]}“ werten`;
 };
 
 /** The word for a verdict, the same everywhere. */
 export const verdictWord = {
 	good: 'GUT',
 	usable: 'BRAUCHBAR',
-	beyond: 'AUSSERHALB DER GRENZEN',
+	beyond: 'ZU VIEL',
 	undecided: 'UNENTSCHIEDEN',
 	'off-scale': 'SKALENENDE',
 } as const;

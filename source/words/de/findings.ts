@@ -2,7 +2,7 @@ import type {Limits} from '../../measures/verdict.js';
 import type {OpenFigure} from '../../results/closing-rows.js';
 import type {FindingCode, FindingValues} from '../../results/diagnose.js';
 import {type GaugeUnit, units} from '../../units.js';
-import {listed, mm, percent, plainNumber, plural} from '../numbers.js';
+import {listed, mm, percent, plainNumber} from '../numbers.js';
 import {bandAt, forceWithWay, pullAt, sideForce, sureFirst, wayOf, wouldDecideIt} from './figures.js';
 
 /** What is said of a finding. */
@@ -29,12 +29,12 @@ const limits = ({good, usable}: Limits): string =>
 	`gut bis ${plainNumber(good)} %, brauchbar bis ${plainNumber(usable)} %`;
 
 const changed = ({radii, differencePct, leastPct}: FindingValues['spring-pull']): string =>
-	`Der Zug ist ${pulls(radii)}. Ohne die Neigung ändert er sich um ${percent(differencePct, 1)} (erlaubt ${plainNumber(leastPct)} %).`;
+	`Der Zug ist ${pulls(radii)}. Von Radius zu Radius ändert er sich um ${percent(differencePct, 1)}, ohne die Neigung (erlaubt ${plainNumber(leastPct)} %).`;
 const neutral = (radiusMm: number | null): string =>
 	radiusMm === null ? '' : ` Kein Zug bei ${mm(Math.round(radiusMm))}.`;
 
 const open = ({figure, at: radius}: OpenFigure): string =>
-	figure === 'pull' ? `der Zug ${pullAt(radius)}` : `die Reibung ${bandAt(radius)}`;
+	figure === 'pull' ? `Zug ${pullAt(radius)}` : `Reibung ${bandAt(radius)}`;
 
 const decidedBy = ({wanted, atWorst}: OpenFigure): string => {
 	if (wanted === 'three-rounds') return 'drei Runden messen';
@@ -100,7 +100,7 @@ export const findings: {readonly [Code in FindingCode]: FindingWords<FindingValu
 		brief: 'Der Zug wirkt über die Platte wie eine Feder.',
 		found: (values) => `${changed(values)} Er drückt zurück wie eine Feder.${neutral(values.neutralRadiusMm)}`,
 		likely: 'die Litzen wirken als Feder',
-		next: () => 'Techniker: Litzen so legen, dass sie am mittleren Radius locker hängen.',
+		next: () => 'Techniker: Litzen so legen, dass sie locker hängen, wenn der Arm halb über der Platte steht.',
 	},
 	'runaway-pull': {
 		brief: 'Der Zug wächst über die Platte und läuft davon.',
@@ -125,7 +125,7 @@ export const findings: {readonly [Code in FindingCode]: FindingWords<FindingValu
 		next: () => 'Techniker: Litzen, Lift, Stütze und Gestänge am ganzen Schwenkweg beobachten.',
 	},
 	'no-pattern': {
-		brief: 'Außerhalb der Grenzen, aber keine einzelne Ursache zeigt sich.',
+		brief: 'Zu viel, und keine einzelne Ursache zeigt sich.',
 		found: ({radii, pullUsablePct, bandUsablePct}) =>
 			`Der Zug ist ${pulls(radii)} (brauchbar bis ${plainNumber(pullUsablePct)} %). Die Reibung ist ${bands(radii)} (brauchbar bis ${plainNumber(bandUsablePct)} %). Keine einzelne Ursache zeigt sich.`,
 		likely: '',
@@ -164,14 +164,14 @@ export const findings: {readonly [Code in FindingCode]: FindingWords<FindingValu
 	'playable-with-bias': {
 		brief: 'Antiskating kann den Zug ausgleichen.',
 		found: ({radii, worstAfterPct, goodPct, worstAfterDragPct, drag, usablePct}) =>
-			`Der Zug ist ${pulls(radii)}. Die beste Antiskating-Einstellung lässt höchstens ${percent(worstAfterPct, 1)} Rest (gut bis ${plainNumber(goodPct)} %). Bei ${plainNumber(drag)} weniger oder mehr Rillenreibung lässt sie höchstens ${percent(worstAfterDragPct, 1)} (brauchbar bis ${plainNumber(usablePct)} %).`,
+			`Der Zug ist ${pulls(radii)}. Die beste Antiskating-Einstellung lässt höchstens ${percent(worstAfterPct, 1)} Zug übrig (gut bis ${plainNumber(goodPct)} %). Ist die Rillenreibung um ${plainNumber(drag)} kleiner oder größer, lässt sie höchstens ${percent(worstAfterDragPct, 1)} (brauchbar bis ${plainNumber(usablePct)} %).`,
 		likely: 'ein gleichmäßiger Zug',
 		next: () => 'Techniker: Antiskating so einstellen. Der Arm darf spielen, den Zug später beheben.',
 	},
 	undecided: {
 		brief: 'Eine Zahl ist unentschieden.',
 		found: ({open: all, pullLimits, bandLimits}) =>
-			`Unentschieden ${plural(all.length, {one: 'ist', other: 'sind'})} ${listed(all.map((one) => `${open(one)} (${sureFirst(one.atWorst)})`))}. Grenzen des Zugs: ${limits(pullLimits)}. Grenzen der Reibung: ${limits(bandLimits)}.`,
+			`Unentschieden: ${listed(all.map((one) => `${open(one)} (${sureFirst(one.atWorst)})`))}. Der Zug ist ${limits(pullLimits)}, die Reibung ${limits(bandLimits)}.`,
 		likely: '',
 		next: ({open: all}) => `Techniker: klären. ${all.map(wayOn).join(' ')}`,
 	},

@@ -63,7 +63,7 @@ export const instruments = {
 		end: ({pct}: {readonly pct: number}) => `${withSign(pct)} %`,
 		limits: ({goodPct, usablePct}: Limits) =>
 			`gut bis ± ${plainNumber(goodPct)}, brauchbar bis ± ${plainNumber(usablePct)} %`,
-		judged: ({middle}: {readonly middle: string}) => `${middle} Zug: für ihn gelten diese Grenzen`,
+		judged: ({middle}: {readonly middle: string}) => `${middle} Zug: für ihn gelten „gut“ und „brauchbar“ oben`,
 		earlier: ({middle}: {readonly middle: string}) => `${middle} letzte Prüfung`,
 	},
 	clearance: {
@@ -98,7 +98,7 @@ export const instruments = {
 		/** What else is drawn. */
 		stylus: 'Nadel',
 		pivot: 'Drehpunkt',
-		spindle: 'Achse',
+		spindle: 'Tellerachse',
 		front: 'vorn: hier stehen',
 	},
 	level: {

@@ -75,13 +75,13 @@ export const options: OptionNames = {
 	},
 	'gauge-sign': {
 		'arm-out': 'Druck des Arms, + zum Rand',
-		'arm-in': 'Druck des Arms, + zur Achse',
+		'arm-in': 'Druck des Arms, + zur Tellerachse',
 		'hand-out': 'Kraft meiner Hand, wenn der Arm geht, + zum Rand',
-		'hand-in': 'Kraft meiner Hand, wenn der Arm geht, + zur Achse',
+		'hand-in': 'Kraft meiner Hand, wenn der Arm geht, + zur Tellerachse',
 	},
 	'gauge-turns': {
 		inner: 'ja, an beiden Radien',
-		outer: 'ja, nur am äußeren Radius (Achse im Weg)',
+		outer: 'ja, nur am äußeren Radius (Tellerachse im Weg)',
 		no: 'nein: Nullanzeige ohne Arm lesen',
 	},
 	mat: {

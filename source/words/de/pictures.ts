@@ -3,7 +3,7 @@ import {plainNumber} from '../numbers.js';
 /** What stands in pictures, on a screen and in a report. */
 export const pictures = {
 	rim: 'außen, Rand',
-	spindle: 'innen, Achse',
+	spindle: 'innen, Tellerachse',
 	ofForce: '% der Kraft',
 	plusTowardRim: '%, + zum Rand',
 	goodTo: ({pct}: {pct: number}) => `gut bis ${plainNumber(pct)} %`,

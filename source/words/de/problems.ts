@@ -74,7 +74,7 @@ export const problems: Sentences<ProblemValues> = {
 	'stop-takes-hold': ({leastMm}) =>
 		`Unter ${mm(leastMm)} hält der automatische Stopp den Arm. ${mm(leastMm)} oder mehr wählen.`,
 	'middle-not-between': ({innerMm, outerMm}) =>
-		`Der mittlere Radius muss zwischen dem inneren (${inUnit(innerMm, 'mm')}) und dem äußeren (${inUnit(outerMm, 'mm')}) liegen.`,
+		`Der dritte Radius muss zwischen dem inneren (${inUnit(innerMm, 'mm')}) und dem äußeren (${inUnit(outerMm, 'mm')}) liegen.`,
 	'percent-of-nothing': () =>
 		'Ein schwebender Arm hat keine Auflagekraft, also auch keine Prozent. mN oder Gramm wählen.',
 	'low-force-too-high': () => 'Die kleinste Kraft des Bereichs ist größer als die Abspielkraft.',
@@ -123,7 +123,7 @@ export const ways: Readonly<Record<WayId, string>> = {
 	'correct-outer': 'äußeren Radius berichtigen',
 	'correct-third': 'dritten Radius berichtigen',
 	'correct-stop': 'automatischen Stopp berichtigen',
-	'correct-middle': 'mittleren Radius berichtigen',
+	'correct-middle': 'dritten Radius berichtigen',
 	'correct-lowest': 'kleinste Kraft berichtigen',
 	'correct-highest': 'größte Kraft berichtigen',
 	'correct-playing': 'Abspielkraft berichtigen',

@@ -65,13 +65,13 @@ export const remedies: Readonly<Record<RemedyId, RemedyWords>> = {
 	},
 	'half-force': {
 		name: 'mit halber Kraft messen',
-		how: 'Gegengewicht drehen. Was aus der Neigung kommt, halbiert sich; was Litzen, Antiskating oder Magnet drücken, bleibt.',
+		how: 'Arm in der Stütze, Gegengewicht drehen. Zug aus der Neigung halbiert sich. Zug von Litzen, Antiskating oder Magnet bleibt.',
 		doing: 'Kraft halbiert',
 		left: 'Die Kraft ist noch halbiert. Vor dem Abspielen zurückstellen.',
 	},
 	'lead-loop': {
-		name: 'Litzen am mittleren Radius locker hängen lassen',
-		how: 'Arm am mittleren Radius halten. Dort die freie Schlaufe mittig legen.',
+		name: 'Litzen auf halbem Weg locker hängen lassen',
+		how: 'Arm entriegeln und am Fingergriff auf halbem Weg über die Platte halten. Schlaufe so legen, dass sie dort locker hängt. Arm wieder verriegeln.',
 		doing: 'Schlaufe der Litzen mittig gelegt',
 	},
 	'leads-off': {
@@ -93,7 +93,7 @@ export const remedies: Readonly<Record<RemedyId, RemedyWords>> = {
 	},
 	lifter: {
 		name: 'nachsehen, ob der Lift noch berührt',
-		how: 'Lift absenken. Papier muss an beiden Radien unter dem Arm durchgehen.',
+		how: 'Lift absenken. Papier muss an beiden Radien zwischen Lift und Arm durchgehen.',
 		doing: 'Lift freigestellt',
 	},
 	'gauge-friction': {

@@ -6,7 +6,7 @@ const nudged = {
 };
 const started = {
 	innerLimit: 'Langsam zum RAND drücken. Messwert eintippen, bei dem der Arm losgeht.',
-	outerLimit: 'Langsam zur ACHSE drücken. Messwert eintippen, bei dem der Arm losgeht.',
+	outerLimit: 'Langsam zur TELLERACHSE drücken. Messwert eintippen, bei dem der Arm losgeht.',
 };
 
 /** What is said round by round. */

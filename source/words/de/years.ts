@@ -29,7 +29,7 @@ const verdicts: Readonly<Record<ChangeVerdict, string>> = {
 /** Which way a figure went: a pull toward rim or spindle, a band wider or narrower. */
 function wayOfChange({figure, movedPct}: Moved): string {
 	if (figure === 'band') return movedPct < 0 ? 'kleiner' : 'größer';
-	return movedPct < 0 ? 'zur Achse' : 'zum Rand';
+	return movedPct < 0 ? 'zur Tellerachse' : 'zum Rand';
 }
 
 /** '1,4 % ± 0,6 % zum Rand'; a difference that prints as zero has no way. */
@@ -51,7 +51,7 @@ const slopeText = ({slope, slopeUncertainty}: Trend): string =>
 		? percent(Math.abs(slope), 2)
 		: `${percent(Math.abs(slope), 2)} ± ${percent(slopeUncertainty, 2)}`;
 
-const towardText = ({slope}: Trend): string => (slope < 0 ? 'zur Achse' : 'zum Rand');
+const towardText = ({slope}: Trend): string => (slope < 0 ? 'zur Tellerachse' : 'zum Rand');
 
 type TrendAt = AtRadius & {readonly trend: Trend; readonly checks: number};
 
@@ -86,7 +86,7 @@ const comparison = {
 	moved: ({date, verdict, ...moved}: Since & Moved & {readonly verdict: ChangeVerdict}) =>
 		`${nameOf(moved)} seit ${dayText(date)}: ${sizeOfChange(moved)}, ${verdicts[verdict]}.`,
 	unchanged: ({date, figures}: Since & {readonly figures: readonly Moved[]}) =>
-		`Seit ${dayText(date)} nicht verändert: ${sizes(figures)}.`,
+		`Seit ${dayText(date)} nicht verändert. Unterschiede: ${sizes(figures)}.`,
 	doneBetween: ({what}: {readonly what: readonly string[]}) => `Zwischen beiden: ${listed(what)}.`,
 	done: ({what}: {readonly what: readonly string[]}) => `Zwischen beiden: ${listed(what)}. Der Trend beginnt hier neu.`,
 	room: ({byC, place, radiusMm, pullPct}: AtRadius & {readonly byC: number; readonly pullPct: number}) =>
@@ -107,8 +107,8 @@ const longRun = {
 		`Zug ${atRadius(radius)}: ändert sich mit der Temperatur, je °C ${slopeText(trend)} ${towardText(trend)} (${checks} Prüfungen).`,
 	step: ({what, date, figures}: Since & {readonly what: readonly string[]; readonly figures: readonly Moved[]}) =>
 		`Sprung bei der Prüfung vom ${dayText(date)} (davor: ${listed(what)}): ${sizes(figures)}. Der Trend zählt ab da.`,
-	tooFew: ({checks, least}: {readonly checks: number; readonly least: number}) =>
-		`${plural(checks, {one: '1 Prüfung', other: `${checks} Prüfungen`})} bisher. Für einen Trend sind ${plainNumber(least)} nötig.`,
+	tooFew: ({checks, date, least}: Since & {readonly checks: number; readonly least: number}) =>
+		`${plural(checks, {one: '1 Prüfung', other: `${checks} Prüfungen`})} seit ${dayText(date)}. Für einen Trend sind ${plainNumber(least)} nötig.`,
 };
 
 /** The pictures of pull and hold band over time. */

@@ -1,11 +1,14 @@
 import type {Foretold, SuspectOutcome} from '../../results/foretold.js';
 import type {NextAction} from '../../results/next-action.js';
-import {listed, mm, percent} from '../numbers.js';
+import {listed, mm, percent, printsAsZero} from '../numbers.js';
 import {asJudged, forceWithWay} from './figures.js';
 import {remedies} from './remedies.js';
 
-/** Hands go to wires, linkage, pulley or bearing. */
-const delicate = 'Keep the arm locked, guard on, amplifier off. Go only as far as its maker allows.';
+/** Hands go to wires, linkage, pulley or bearing; 'free' where the arm itself must be moved. */
+const delicate = {
+	locked: 'Keep the arm locked, guard on, amplifier off. Go only as far as its maker allows.',
+	free: 'Guard on, amplifier off. Go only as far as its maker allows.',
+};
 
 const rounds = {
 	one: 'two rounds at one radius',
@@ -23,7 +26,7 @@ const by = ({who, minutes}: Pick<NextAction, 'who' | 'minutes'>): string =>
 	minutes === null ? people[who] : `${people[who]}, about ${minutes} min`;
 
 type Suspect = Extract<NextAction, {kind: 'suspect'}>;
-type Of = {readonly seenAt: keyof typeof rounds; readonly isDelicate: boolean};
+type Of = {readonly seenAt: keyof typeof rounds};
 
 const foretold = ({isSure, moves}: Foretold): string => {
 	const at = listed(moves.map(({radiusMm, movePct}) => `${forceWithWay(movePct, '%', 1)} at ${mm(radiusMm)}`));
@@ -76,7 +79,9 @@ const outcome = (found: SuspectOutcome): string => {
 	const seen = forceWithWay(found.seenPct, '%', 1);
 	switch (found.kind) {
 		case 'as-foretold':
-			return `${doing} moved the pull ${seen} at ${at}, as expected.`;
+			return printsAsZero(found.seenPct, 1)
+				? `${doing} left the pull at ${at} as it was, as expected.`
+				: `${doing} moved the pull ${seen} at ${at}, as expected.`;
 		case 'something-else':
 			return `${doing} moved the pull ${seen} at ${at}, expected ${forceWithWay(found.foretoldPct, '%', 1)}: something else moved.`;
 		case 'cause':

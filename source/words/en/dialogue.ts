@@ -13,7 +13,7 @@ import {steps} from './steps/index.js';
 
 const titled = (step: StepId): string => found(steps, step)?.title ?? step;
 
-const again = 'Type it again, or go back (Esc) to the other limit.';
+const again = 'Type it again. Esc goes back to the other limit.';
 
 /** Why a series was closed. */
 const because: Sentences<BecauseValues> = {
@@ -43,7 +43,7 @@ const refusals: Sentences<RefusalValues> = {
 	'off-the-scale': ({typed, top}) =>
 		`${inQuotes(typed)} cannot be right: the gauge's scale ends at ${top}. Type ${top} if the pointer leans on its stop.`,
 	'crossed-turned': ({other}) =>
-		`The signs look swapped (${signedTyped(other)}). They turn with the gauge. Is the gauge turned? ${again}`,
+		`The signs look swapped: the other limit was ${signedTyped(other)}. A turned gauge swaps them. Is the gauge turned? ${again}`,
 	'crossed-pushes': ({other}) =>
 		`The outer limit cannot lie inside the inner limit (${signedTyped(other)}). Are the pushes swapped? ${again}`,
 	'crossed-limits': ({other}) =>

@@ -104,7 +104,7 @@ const faults: Sentences<FaultValues> = {
 	shape: ({found, key, oneOf}) => `Found ${shownValue(found)}. Wanted: ${wantedAt(key, oneOf)}`,
 	'unknown-key': ({found}) => `Found ${shownValue(found)}. Wanted: no such key.`,
 	'usable-below-good': ({figure, usable, good}) =>
-		`Found ${usable}, below ${figure}GoodPct ${good}. Wanted: a usable limit at least as large as the good one.`,
+		`Found ${usable}, below ${figure}GoodPct ${good}. Wanted: usable at least as large as good.`,
 	'uncertainty-without-zero': ({zeroUncertainty}) => `Found ${zeroUncertainty} without a zero. Wanted: the zero too.`,
 	'zero-beside-turned': ({zero}) =>
 		`Found ${zero} beside rounds with the gauge turned. Wanted: one of the two, because those rounds show the zero.`,

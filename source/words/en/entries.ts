@@ -34,7 +34,7 @@ const places: Readonly<Record<OffPlace | OnPlace | 'other', string>> = {
 	other: 'third',
 	closing: 'closing',
 	'bias-outer': 'bias on, outer',
-	'bias-middle': 'bias on, middle',
+	'bias-middle': 'bias on, third',
 	'bias-inner': 'bias on, inner',
 };
 

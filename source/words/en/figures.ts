@@ -32,32 +32,32 @@ const rowsInWords = ({head, rows}: Table): string =>
 		.join(' ');
 
 /** What is sure of an undecided figure, first. */
-export const sureFirst = (atWorst: Zone): string => (atWorst === 'beyond' ? 'maybe beyond' : 'usable, maybe good');
+export const sureFirst = (atWorst: Zone): string => (atWorst === 'beyond' ? 'maybe too much' : 'usable, maybe good');
 
 /** The word for a verdict in the middle of a sentence, in a list or a table. */
 export const verdictName = {
 	good: 'good',
 	usable: 'usable',
-	beyond: 'beyond',
+	beyond: 'too much',
 	undecided: 'undecided',
 	'off-scale': 'off scale',
 } as const;
 
 /** What a figure on its limit is treated as. */
-export const asJudged: Readonly<Record<AtWorst, string>> = {...verdictName, beyond: 'beyond limits'};
+export const asJudged: Readonly<Record<AtWorst, string>> = verdictName;
 
 /** What would decide an undecided figure: after a colon, without its last full stop. */
 export const wouldDecideIt = (wouldDecide: WouldDecide, atWorst: Zone): string => {
 	if ('rounds' in wouldDecide) return `take ${wouldDecide.rounds} rounds in all. That will probably decide it`;
 	if ('finerStep' in wouldDecide) return 'read and nudge in finer steps. That will probably decide it';
-	return `it lies on the limit. More rounds will not help: treat it as ${asJudged[atWorst]}`;
+	return `it lies just where ${atWorst === 'beyond' ? 'usable' : 'good'} ends. More rounds will not help: treat it as ${asJudged[atWorst]}`;
 };
 
 /** The word for a verdict, the same everywhere. */
 export const verdictWord = {
 	good: 'GOOD',
 	usable: 'USABLE',
-	beyond: 'BEYOND LIMITS',
+	beyond: 'TOO MUCH',
 	undecided: 'UNDECIDED',
 	'off-scale': 'OFF SCALE',
 } as const;

@@ -2,7 +2,7 @@ import type {Limits} from '../../measures/verdict.js';
 import type {OpenFigure} from '../../results/closing-rows.js';
 import type {FindingCode, FindingValues} from '../../results/diagnose.js';
 import {type GaugeUnit, units} from '../../units.js';
-import {listed, mm, percent, plainNumber, plural} from '../numbers.js';
+import {listed, mm, percent, plainNumber} from '../numbers.js';
 import {bandAt, forceWithWay, pullAt, sideForce, sureFirst, wayOf, wouldDecideIt} from './figures.js';
 
 /** What is said of a finding. */
@@ -28,12 +28,12 @@ const shares = (all: FindingValues['not-level']['shares']): string =>
 const limits = ({good, usable}: Limits): string => `good to ${plainNumber(good)} %, usable to ${plainNumber(usable)} %`;
 
 const changed = ({radii, differencePct, leastPct}: FindingValues['spring-pull']): string =>
-	`The pull is ${pulls(radii)}. Without the tilt it changes by ${percent(differencePct, 1)} (allowed ${plainNumber(leastPct)} %).`;
+	`The pull is ${pulls(radii)}. From radius to radius it changes by ${percent(differencePct, 1)}, tilt taken off (allowed ${plainNumber(leastPct)} %).`;
 const neutral = (radiusMm: number | null): string =>
 	radiusMm === null ? '' : ` There is no pull at ${mm(Math.round(radiusMm))}.`;
 
 const open = ({figure, at: radius}: OpenFigure): string =>
-	figure === 'pull' ? `the pull ${pullAt(radius)}` : `the friction ${bandAt(radius)}`;
+	figure === 'pull' ? `pull ${pullAt(radius)}` : `friction ${bandAt(radius)}`;
 
 const decidedBy = ({wanted, atWorst}: OpenFigure): string => {
 	if (wanted === 'three-rounds') return 'take three rounds';
@@ -93,7 +93,7 @@ export const findings: {readonly [Code in FindingCode]: FindingWords<FindingValu
 			`The pull is about the same at both ends: ${pulls(radii)} (good to ${plainNumber(goodPct)} %).`,
 		likely: "the gauge's zero, bias not off, or a lead twisted at the bearing",
 		next: ({isTurned}) =>
-			`Technician: ${isTurned ? 'look' : 'take one turned round. Look'} whether the bias is off, then dress the leads. Inside the arm it is work for the maker.`,
+			`Technician: ${isTurned ? 'make' : 'take one turned round. Make'} sure that the bias is off, then dress the leads. Inside the arm it is work for the maker.`,
 	},
 	'spring-pull': {
 		brief: 'The pull changes over the record, like a spring.',
@@ -123,7 +123,7 @@ export const findings: {readonly [Code in FindingCode]: FindingWords<FindingValu
 		next: () => 'Technician: watch leads, lifter, rest and linkage along the whole swing.',
 	},
 	'no-pattern': {
-		brief: 'Beyond limits, but no single cause shows.',
+		brief: 'Too much, and no single cause shows.',
 		found: ({radii, pullUsablePct, bandUsablePct}) =>
 			`The pull is ${pulls(radii)} (usable to ${plainNumber(pullUsablePct)} %). The friction is ${bands(radii)} (usable to ${plainNumber(bandUsablePct)} %). No single cause shows.`,
 		likely: '',
@@ -162,14 +162,14 @@ export const findings: {readonly [Code in FindingCode]: FindingWords<FindingValu
 	'playable-with-bias': {
 		brief: 'Bias can make up for the pull.',
 		found: ({radii, worstAfterPct, goodPct, worstAfterDragPct, drag, usablePct}) =>
-			`The pull is ${pulls(radii)}. The best bias setting leaves ${percent(worstAfterPct, 1)} at most (good to ${plainNumber(goodPct)} %). With ${plainNumber(drag)} less or more drag it leaves ${percent(worstAfterDragPct, 1)} at most (usable to ${plainNumber(usablePct)} %).`,
+			`The pull is ${pulls(radii)}. The best bias setting leaves at most ${percent(worstAfterPct, 1)} of pull (good to ${plainNumber(goodPct)} %). If the drag is ${plainNumber(drag)} less or more, it leaves at most ${percent(worstAfterDragPct, 1)} (usable to ${plainNumber(usablePct)} %).`,
 		likely: 'a steady pull',
 		next: () => 'Technician: set the bias so. The arm may be played, and the pull cured later.',
 	},
 	undecided: {
 		brief: 'A figure is undecided.',
 		found: ({open: all, pullLimits, bandLimits}) =>
-			`Undecided ${plural(all.length, {one: 'is', other: 'are'})} ${listed(all.map((one) => `${open(one)} (${sureFirst(one.atWorst)})`))}. Limits of the pull: ${limits(pullLimits)}. Limits of the friction: ${limits(bandLimits)}.`,
+			`Undecided: ${listed(all.map((one) => `${open(one)} (${sureFirst(one.atWorst)})`))}. Pull is ${limits(pullLimits)}, friction ${limits(bandLimits)}.`,
 		likely: '',
 		next: ({open: all}) => `Technician: decide it. ${all.map(wayOn).join(' ')}`,
 	},

@@ -82,7 +82,7 @@ export const options: OptionNames = {
 	'gauge-turns': {
 		inner: 'yes, at both radii',
 		outer: 'yes, at the outer radius only (spindle in the way)',
-		no: 'no: read its zero free of the arm',
+		no: 'no: read its zero with the arm in its rest',
 	},
 	mat: {
 		on: 'the mat stays on',

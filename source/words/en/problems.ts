@@ -70,7 +70,7 @@ export const problems: Sentences<ProblemValues> = {
 	'stop-takes-hold': ({leastMm}) =>
 		`The automatic stop holds the arm inside ${mm(leastMm)}. Choose ${mm(leastMm)} or more.`,
 	'middle-not-between': ({innerMm, outerMm}) =>
-		`The middle radius must lie between the inner one (${inUnit(innerMm, 'mm')}) and the outer one (${inUnit(outerMm, 'mm')}).`,
+		`The third radius must lie between the inner one (${inUnit(innerMm, 'mm')}) and the outer one (${inUnit(outerMm, 'mm')}).`,
 	'percent-of-nothing': () => 'A floating arm has no tracking force to take percent of. Choose mN or grams.',
 	'low-force-too-high': () => 'The lowest force of the range is above the playing force.',
 	'high-force-too-low': () => 'The highest force of the range is below the playing force.',
@@ -94,12 +94,12 @@ export const problems: Sentences<ProblemValues> = {
 	'stylus-height': ({stylusMm, side, lowMm, highMm}) =>
 		`The stylus is too ${side}, ${mm(stylusMm)} above the surface. Wanted: ${plainNumber(lowMm)} to ${mm(highMm)}.`,
 	'guard-gap-off': ({guardMm, side, lowMm, highMm}) =>
-		`The gap under the guard is ${inUnit(guardMm, 'mm', 1)}: ${side === 'low' ? 'too low' : 'too high'}. Wanted: ${plainNumber(lowMm, 1)} to ${inUnit(highMm, 'mm', 1)}.`,
+		`The gap under the guard is ${inUnit(guardMm, 'mm', 1)}: too ${side === 'low' ? 'small' : 'large'}. Wanted: ${plainNumber(lowMm, 1)} to ${inUnit(highMm, 'mm', 1)}.`,
 	'guard-too-near': ({guardMm}) =>
-		`The gap under the guard is ${inUnit(guardMm, 'mm', 1)}: too low. Wanted: more than 0.5 mm.`,
+		`The gap under the guard is ${inUnit(guardMm, 'mm', 1)}: too small. Wanted: more than 0.5 mm.`,
 	'closing-off-scale': () => 'Something moved: the closing round is off scale, the inner rounds were not. Probe again.',
 	'closing-moved': ({movedPct}) =>
-		`Something moved: the closing round is ${percent(Math.abs(movedPct), 2)} off the inner rounds. Probe again.`,
+		`Something moved: the closing round is ${percent(Math.abs(movedPct), 2)} away from the inner rounds. Probe again.`,
 	'not-weighed': () => 'The arm was not weighed as played.',
 	'playing-force-off': ({weighedMn, playingMn, offPct, allowedPct}) => {
 		const size = percent(Math.abs(offPct), decimalsApart(Math.abs(offPct), allowedPct, 1));
@@ -117,7 +117,7 @@ export const ways: Readonly<Record<WayId, string>> = {
 	'correct-outer': 'correct the outer radius',
 	'correct-third': 'correct the third radius',
 	'correct-stop': 'correct the automatic stop',
-	'correct-middle': 'correct the middle radius',
+	'correct-middle': 'correct the third radius',
 	'correct-lowest': 'correct the lowest force',
 	'correct-highest': 'correct the highest force',
 	'correct-playing': 'correct the playing force',

@@ -27,7 +27,7 @@ export const remedies: Readonly<Record<RemedyId, RemedyWords>> = {
 		doing: 'Dressing the leads',
 	},
 	bias: {
-		name: 'look whether the bias is off',
+		name: 'make sure the bias is off',
 		how: 'Thread, weight and lever must not touch the arm.',
 		doing: 'Taking the bias off',
 	},
@@ -61,17 +61,17 @@ export const remedies: Readonly<Record<RemedyId, RemedyWords>> = {
 	},
 	'half-force': {
 		name: 'probe with half the force',
-		how: 'Turn the counterweight. A lean halves; a push of leads, bias or magnet stays.',
+		how: 'Arm in its rest, turn the counterweight. Pull of the tilt halves. Pull of leads, bias or magnet stays.',
 		doing: 'Halving the force',
 		left: 'The force is still halved. Set it back before you play.',
 	},
 	'lead-loop': {
 		name: 'let the leads hang slack at mid-record',
-		how: 'Hold the arm at mid-record. Centre the free loop there.',
+		how: 'Unlock the arm, hold it over mid-record by its finger lift. Lay the loop so that it hangs slack there. Lock the arm again.',
 		doing: 'Centring the loop of the leads',
 	},
 	'leads-off': {
-		name: 'take the leads off at their tags',
+		name: 'pull the leads off at their tags',
 		how: 'Only leads that push on. Note their colours. Take the platter off first. Never tip a deck with platter or arm loose.',
 		doing: 'Taking the leads off',
 		left: 'The leads are still off. Push them on by their colours. Then check the phase.',
@@ -88,8 +88,8 @@ export const remedies: Readonly<Record<RemedyId, RemedyWords>> = {
 		left: 'The weight is still in the headshell. Put the cartridge back. Then set the force.',
 	},
 	lifter: {
-		name: 'look whether the lifter still touches',
-		how: 'Lower the lifter. Paper must pass under the arm at both radii.',
+		name: 'make sure the lifter is clear of the arm',
+		how: 'Lower the lifter. Paper must pass between lifter and arm at both radii.',
 		doing: 'Freeing the lifter',
 	},
 	'gauge-friction': {
@@ -98,17 +98,17 @@ export const remedies: Readonly<Record<RemedyId, RemedyWords>> = {
 		doing: 'Freeing the gauge',
 	},
 	touching: {
-		name: 'look whether the guard or a lead touches',
+		name: 'make sure guard and leads touch nothing',
 		how: 'Paper must pass under the guard. Nothing may rub along the swing.',
 		doing: 'Freeing guard and leads',
 	},
 	'along-swing': {
-		name: 'look along the swing for what touches',
+		name: 'find what touches along the swing',
 		how: 'Look at leads, lifter, rest and linkage, at the bad end first.',
 		doing: 'Freeing what touches at one end',
 	},
 	repeat: {
-		name: 'probe one radius again before you ask the maker',
+		name: 'before you ask the maker, probe one radius again',
 		how: 'Dress the leads. Guard clear, hands off the deck.',
 		doing: 'Dressing the leads again',
 	},

@@ -14,12 +14,12 @@ export const rounds = {
 	/** How a limit is found, in the words of the gauge's convention. The place names the limit, not its sign. */
 	limit: ({which, isTurned, showsHand}: LimitAsked): string => {
 		const find = (showsHand ? started : nudged)[which];
-		if (isTurned) return `${find} Type the turned gauge's own + or −.`;
-		return showsHand ? `${find} Type the gauge's own + or −. Out and in: how the ARM pushes.` : find;
+		if (isTurned) return `${find} Type + or − as the turned gauge shows it.`;
+		return showsHand ? `${find} Type + or − as the gauge shows it. Out and in: how the ARM pushes.` : find;
 	},
 	/** What the hands do before a round after the first at a place. */
 	turned: 'Arm up, turn the gauge end for end, arm down.',
-	turnedBack: 'Arm up, turn the gauge back on its mark, arm down.',
+	turnedBack: 'Arm up, turn the gauge back to its mark, arm down.',
 	anew: 'Arm up, gauge away and back on its mark, arm down.',
 	/** Where the gauge goes to another radius: dragged along under the arm it would bend the cantilever. */
 	moved: 'Arm up by its lifter first.',

@@ -28,7 +28,7 @@ const verdicts: Readonly<Record<ChangeVerdict, string>> = {
 
 /** Which way a figure went: a pull toward rim or spindle, a band wider or narrower. */
 function wayOfChange({figure, movedPct}: Moved): string {
-	if (figure === 'band') return movedPct < 0 ? 'less' : 'more';
+	if (figure === 'band') return movedPct < 0 ? 'down' : 'up';
 	return movedPct < 0 ? 'toward the spindle' : 'toward the rim';
 }
 
@@ -84,15 +84,15 @@ const comparison = {
 	} satisfies Record<ChangeVerdict, string>,
 	notWithLast: ({date}: Since) => `Not comparable with the last check, of ${dayText(date)}.`,
 	moved: ({date, verdict, ...moved}: Since & Moved & {readonly verdict: ChangeVerdict}) =>
-		`The ${nameOf(moved)} ${moved.figure === 'pull' ? 'moved' : 'became'} ${sizeOfChange(moved)} since ${dayText(date)}: ${verdicts[verdict]}.`,
+		`The ${nameOf(moved)} ${moved.figure === 'pull' ? 'moved' : 'changed by'} ${sizeOfChange(moved)} since ${dayText(date)}: ${verdicts[verdict]}.`,
 	unchanged: ({date, figures}: Since & {readonly figures: readonly Moved[]}) =>
-		`Not changed since ${dayText(date)}: ${sizes(figures)}.`,
+		`Not changed since ${dayText(date)}. Differences: ${sizes(figures)}.`,
 	doneBetween: ({what}: {readonly what: readonly string[]}) => `Between the two: ${listed(what)}.`,
 	done: ({what}: {readonly what: readonly string[]}) =>
 		`Between the two: ${listed(what)}. The trend starts again here.`,
 	room: ({byC, place, radiusMm, pullPct}: AtRadius & {readonly byC: number; readonly pullPct: number}) =>
-		`The room is ${rounded(Math.abs(byC), 0)} °C ${byC > 0 ? 'warmer' : 'colder'}. By its history that alone moves the pull ${atRadius({place, radiusMm})} ${forceWithWay(pullPct, '%', 1)}.`,
-	wireFirst: 'Likely first: the leads. Stiff leads or a free loop creep over the seasons.',
+		`The room is ${rounded(Math.abs(byC), 0)} °C ${byC > 0 ? 'warmer' : 'colder'}. By all past checks that alone moves the pull ${atRadius({place, radiusMm})} ${forceWithWay(pullPct, '%', 1)}.`,
+	wireFirst: 'Likely cause: the leads. Stiff leads or a free loop creep over the seasons.',
 	againstFirst: 'Against the first check since then:',
 };
 
@@ -108,8 +108,8 @@ const longRun = {
 		`Pull ${atRadius(radius)}: changes with the temperature, ${slopeText(trend)} per °C ${towardText(trend)} (${checks} checks).`,
 	step: ({what, date, figures}: Since & {readonly what: readonly string[]; readonly figures: readonly Moved[]}) =>
 		`A jump at the check of ${dayText(date)}, after ${listed(what)}: ${sizes(figures)}. The trend counts from there.`,
-	tooFew: ({checks, least}: {readonly checks: number; readonly least: number}) =>
-		`${checks} checks so far. A trend needs ${plainNumber(least)}.`,
+	tooFew: ({checks, date, least}: Since & {readonly checks: number; readonly least: number}) =>
+		`${checks} checks since ${dayText(date)}. A trend needs ${plainNumber(least)}.`,
 };
 
 /** The pictures of pull and hold band over time. */

@@ -18,7 +18,7 @@ export const home = {
 		`Nachprüfung: ${arm} (${inDays > 0 ? `fällig ${results.due({inDays})}` : results.due({inDays})})`,
 	past: 'frühere Prüfungen',
 	profiles: 'Profile: Arme, Tonabnehmer, Werkzeug',
-	settings: 'Einstellungen: Grenzen, Zeit, Ton',
+	settings: 'Einstellungen: gut und brauchbar, Zeit, Ton',
 	practice: 'üben an einem erfundenen Arm',
 	leave: 'beenden',
 	/** Before another check puts an open one aside. */

@@ -1,5 +1,5 @@
 import type {LeverChange} from '../../../measures/lever-fit.js';
-import {listed, mm, percent, plainNumber, plural, printsAsZero, rounded} from '../../numbers.js';
+import {listed, mm, percent, plainNumber, printsAsZero, rounded} from '../../numbers.js';
 
 /** A weighted lever is read by the clock, a thread by its angle to the stub. */
 type Reads = 'clock' | 'angle';
@@ -9,12 +9,6 @@ const parts: Readonly<Record<Reads, string>> = {clock: 'Hebel', angle: 'Faden'};
 /** A change; less than the last digit shown is none. */
 const moves = (pct: number): string =>
 	printsAsZero(pct, 1) ? 'gleich bleiben' : `um ${percent(Math.abs(pct), 1)} ${pct > 0 ? 'wachsen' : 'fallen'}`;
-
-/** A turn of the lever as hours of the clock face. */
-const hours = (deg: number): string => {
-	const size = Math.abs(deg) / 30;
-	return `${plainNumber(size, 1)} ${plural(size, {one: 'Stunde', other: 'Stunden'})}`;
-};
 
 /** Turned by so many degrees, which raises or lowers a lever, and what is left then. */
 type Turned = {readonly byDeg: number; readonly isRaised: boolean; readonly worstPct: number};
@@ -33,7 +27,7 @@ type Gain = {
 const turnedText = (reads: Reads, {byDeg, isRaised, worstPct}: Turned): string =>
 	reads === 'angle'
 		? `die Führung versetzen, bis der Winkel von Faden und Zapfen um ${plainNumber(Math.abs(byDeg))}° ${byDeg > 0 ? 'größer' : 'kleiner'} ist. Dann bleiben höchstens ${percent(worstPct, 1)} Rest`
-		: `den Faden ${isRaised ? 'kürzen' : 'verlängern'}, bis der Hebel auf der Uhr ${hours(byDeg)} ${isRaised ? 'höher' : 'tiefer'} steht. Dann bleiben höchstens ${percent(worstPct, 1)} Rest`;
+		: `den Faden ${isRaised ? 'kürzen' : 'verlängern'}, bis der Hebel ${plainNumber(Math.abs(byDeg), 0)}° ${isRaised ? 'höher' : 'tiefer'} steht. Dann bleiben höchstens ${percent(worstPct, 1)} Rest`;
 
 const heldText = (reads: Reads, worstPct: number): string =>
 	reads === 'clock'
@@ -49,7 +43,7 @@ export const lever = {
 	threadStands: ({places}: {readonly places: readonly {readonly radiusMm: number; readonly deg: number}[]}) =>
 		`Faden zum Zapfen: ${listed(places.map(({radiusMm, deg}) => `${plainNumber(deg)}° bei ${mm(radiusMm)}`))}.`,
 	weightThatActs: ({reads, shares: [least, most], askedShare}: ActingWeight) =>
-		`Der ${parts[reads]} lässt ${rounded(100 * least, 0)} bis ${rounded(100 * most, 0)} % des Gewichts wirken. Skating verlangt ${rounded(100 * askedShare, 0)} bis 100 %.`,
+		`${parts[reads]}: Über die Platte wirken ${rounded(100 * least, 0)} bis ${rounded(100 * most, 0)} % des Gewichts. Richtig wären ${rounded(100 * askedShare, 0)} bis 100 %.`,
 	doubt: ({reads, fromMm, toMm, measuredPct, expectedPct, openPct}: Doubt) => {
 		const part = parts[reads];
 		return `Der ${part} erklärt das Antiskating nicht. Von ${plainNumber(fromMm)} bis ${mm(toMm)} müsste es ${moves(expectedPct)}. Die Messwerte lassen es ${moves(measuredPct)} (± ${percent(openPct, 1)}). ${part} und Grenzen noch einmal lesen, erst dann Rolle oder Faden versetzen.`;

@@ -42,7 +42,7 @@ type Named = {readonly name: string; readonly isKept: boolean};
 const nameOf = ({name, isKept}: Named): string =>
 	`Antiskating-Einstellung ${name}.${isKept ? ' Sie wurde behalten.' : ''}`;
 
-const aims = {wanted: 'Sollwert hier', best: 'Bestes mit dieser Vorrichtung'};
+const aims = {wanted: 'Sollwert hier', best: 'Mit dieser Vorrichtung hier bestens'};
 
 /** The settings that were read, and what the gauge is to show. */
 export const setting = {
@@ -51,20 +51,19 @@ export const setting = {
 		`${nameOf(one)} Rest höchstens ${percent(leftPct, 1)}.`,
 	drag: (taken: DragTaken) => `Rillenreibung ${dragTaken(taken)}.`,
 	wantedOnGauge: ({middles}: {readonly middles: readonly ShownAt[]}) =>
-		`Mit richtigem Antiskating ist die Mitte am Kraftmesser ${listedAt(middles)}.`,
+		`Mit richtigem Antiskating ist die Mitte beider Grenzen ${listedAt(middles)}.`,
 	tried: (tried: Tried) =>
 		`Einstellung ${tried.name}. ${tried.leftPct === undefined ? 'Keine Zahlen' : `Rest höchstens ${percent(tried.leftPct, 1)}`}${marksOf(tried)}.`,
 	noFigures: 'Noch keine Zahlen mit Antiskating.',
 	noBest: 'Keine beste Einstellung: zwei Radien messen und sehen, ob das Antiskating wirkt.',
-	columns: {wanted: 'Sollwert', read: 'Messwert', alone: 'Antiskating', left: 'Rest', setGaugeTo: 'stellen auf'},
+	columns: {wanted: 'Sollwert', read: 'Messwert', alone: 'Antiskating', left: 'Rest', setGaugeTo: 'bestens'},
 	offScale: 'Skalenende',
 	wasSetTo: ({text}: {readonly text: string}) => `Eingestellt war: ${text}.`,
-	aimShown: ({of, shows}: {readonly of: keyof typeof aims; readonly shows: string}) =>
-		`${aims[of]} am Kraftmesser: ${shows}.`,
+	aimShown: ({of, shows}: {readonly of: keyof typeof aims; readonly shows: string}) => `${aims[of]}: ${shows}.`,
 	aimBeyondTop: ({of, middle, ...end}: ScaleEnd & {readonly of: keyof typeof aims; readonly middle: string}) =>
-		`${aims[of]} am Kraftmesser: Mitte ${middle}, aber ${gauge.ends(end)}.`,
+		`${aims[of]}: Mitte ${middle}, aber ${gauge.ends(end)}.`,
 	setGaugeTo: ({middles}: {readonly middles: readonly ShownAt[]}) =>
-		`Die Mitte beider Grenzen soll dann sein: ${listedAt(middles)}.`,
+		`Die Mitte beider Grenzen kommt damit auf ${listedAt(middles)}.`,
 	thenLimits: ({limits}: {readonly limits: readonly {radiusMm: number; inner: string; outer: string}[]}) =>
 		limits
 			.map(
@@ -74,7 +73,7 @@ export const setting = {
 	outerBeyondTop: ({outers, ...end}: ScaleEnd & {readonly outers: readonly ShownAt[]}) =>
 		`Mit richtigem Antiskating kann die äußere Grenze ${listedAt(outers)} sein: ${gauge.ends(end)}.`,
 	frictionFirst: ({bandPct}: {readonly bandPct: number}) =>
-		`Erst die Reibung beheben: ${percent(bandPct, 1)} liegt außerhalb der Grenzen. Bis dahin das Antiskating nicht feiner als ± ${percent(bandPct / 2, 1)} einstellen.`,
+		`Erst die Reibung beheben: ${percent(bandPct, 1)} ist zu viel. Bis dahin das Antiskating nicht feiner als ± ${percent(bandPct / 2, 1)} einstellen.`,
 	torque:
 		'Sollwert in Prozent: 100 × Rillenreibung × sin(a). Der Winkel a liegt zwischen Rille und Linie von Nadel zu Drehpunkt. Antiskating hebt dieses Drehmoment auf.',
 	noDevice: 'Dieser Arm hat keine Antiskating-Vorrichtung. Gegen das Skating wirkt nur sein eigener Zug.',

@@ -11,7 +11,7 @@ export type ArmMeant = {
 const verdicts: Readonly<Record<Verdict, string>> = {
 	good: 'gut',
 	usable: 'brauchbar',
-	beyond: 'außerhalb der Grenzen',
+	beyond: 'zu viel',
 	undecided: 'unentschieden',
 	'off-scale': 'Skalenende',
 };

@@ -15,7 +15,7 @@ export const jsonKeys = {
 		verdict: 'good, usable, beyond, undecided oder off-scale; null, wo es keines gab',
 		atWorst: 'das schlechteste Urteil, das das ± offenlässt',
 		'probe[].place': 'inner, outer oder other',
-		'probe[].radiusMm': 'Abstand von der Achse',
+		'probe[].radiusMm': 'Abstand von der Tellerachse',
 		'probe[].pullPct': 'Zug, + zum Rand, Prozent der Abspielkraft; null am Skalenende',
 		'probe[].pullUncertaintyPct': 'sein ± für 95 %',
 		'probe[].bandPct': 'Reibung',

@@ -101,7 +101,7 @@ export const gauge = {
 			uncertainty === null ? Math.min(stepDecimals(Number(size.toPrecision(2))), 20) : decimalsFor(uncertainty);
 		return `Nullanzeige des Kraftmessers, ${sources[source]}: ${withSign(side === 'minus' ? -size : size, decimals)} ${label}${
 			uncertainty === null ? '' : ` ± ${rounded(uncertainty, decimals)} ${label}`
-		}. Sie wird von jedem Messwert abgezogen.`;
+		}. Alle Messwerte sind darum berichtigt.`;
 	},
 	zeroUnchecked:
 		'Nullanzeige des Kraftmessers ungeprüft. Sie kann um ein halbes Prozent oder einen Ableseschritt abweichen. Das steckt im ± des Zugs.',

@@ -16,8 +16,8 @@ const reaches = ({leastMm, mostMm}: Reach): string =>
 	`Die Nadel erreicht Radien von ${rounded(leastMm, 1)} bis ${rounded(mostMm, 1)} mm`;
 const ends = (overhangMm: number): string =>
 	overhangMm < 0
-		? `endet ${rounded(-overhangMm, 1)} mm vor der Achse`
-		: `ragt ${rounded(overhangMm, 1)} mm über die Achse hinaus`;
+		? `endet ${rounded(-overhangMm, 1)} mm vor der Tellerachse`
+		: `ragt ${rounded(overhangMm, 1)} mm über die Tellerachse hinaus`;
 const name = (layout: Layout): string => layout.name ?? 'dieser Arm';
 const nulls = (layout: Layout): string => layout.nulls?.map((one) => rounded(one, 1)).join(' und ') ?? 'keine zwei';
 const overhang = ({overhangMm}: Layout): string => (overhangMm === null ? 'keiner' : rounded(overhangMm, 1));

@@ -48,7 +48,7 @@ type WouldDecideIt = {readonly by: WouldDecide; readonly atWorst: Zone};
 type Closing = {readonly movedPct: number; readonly allowedPct: number};
 
 const off = ({movedPct}: Closing): string =>
-	`Die Schlussrunde liegt ${percent(Math.abs(movedPct), 2)} neben den anderen inneren Runden`;
+	`Die Schlussrunde weicht um ${percent(Math.abs(movedPct), 2)} von den anderen inneren Runden ab`;
 const allowed = ({allowedPct}: Closing): string => `erlaubt ${percent(allowedPct, 2)}`;
 
 /** The rounds of a place while they are taken. */
@@ -74,8 +74,8 @@ export const roundsTaken = {
 	offScale: ({top, unit, isBiasOn}: {top: number | undefined; unit: GaugeUnit; isBiasOn: boolean}) =>
 		`Skalenende: ${top === undefined ? '?' : plainNumber(top)} ${units[unit].label} oder mehr ist kein Messwert. ${
 			isBiasOn
-				? 'Antiskating verringern, Messwert zurücknehmen oder ohne Zahlen weitermachen.'
-				: 'Neigung und Antiskating ansehen. Messwert zurücknehmen oder ohne Zahlen weitermachen.'
+				? 'Messwert zurücknehmen, dann Antiskating verringern.'
+				: 'Nachsehen: Laufwerk waagrecht? Antiskating aus?'
 		}`,
 	pull: (one: Judged) => `Zug ${pullAt(one.figures)} ${pullJudged(one)}`,
 	band: (one: Judged) => `Reibung ${bandAt(one.figures)} ${bandJudged(one)}`,

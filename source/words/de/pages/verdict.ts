@@ -77,7 +77,7 @@ export const verdict = {
 		band,
 		judgedPull: (one: MeasuredRadius) => `${pull(one)}: ${judged(one.pullVerdict, one.pullAtWorst)}`,
 		judgedBand: (one: MeasuredRadius) => `${band(one)}: ${judged(one.bandVerdict, one.bandAtWorst)}`,
-		limits: 'Grenzen',
+		limits: 'erlaubt',
 		allowed: ({goodPct, usablePct}: {goodPct: number; usablePct: number}) =>
 			`gut bis ${plainNumber(goodPct)} %, brauchbar bis ${plainNumber(usablePct)} %`,
 		row: (row: Row) => `${row.name}: Zug ${row.pull}; Reibung ${row.band}.`,

@@ -5,11 +5,11 @@ export const arms: Readonly<Record<LessonId, {readonly name: string; readonly le
 	'twisted-lead': {
 		name: 'Arm mit verdrehter Litze',
 		lesson:
-			'Eine verdrehte Litze drückt ihn zur Achse, an beiden Radien gleich. Nur die Mitte beider Grenzen zeigt das.',
+			'Eine verdrehte Litze drückt ihn zur Tellerachse, an beiden Radien gleich. Nur die Mitte beider Grenzen zeigt das.',
 	},
 	'well-behaved': {
 		name: 'Gesunder Arm',
-		lesson: 'Auch ein gesunder Arm hat etwas Zug und etwas Reibung, weit innerhalb der Grenzen.',
+		lesson: 'Auch ein gesunder Arm hat etwas Zug und etwas Reibung, weit unter zu viel.',
 	},
 	'stiff-wire': {
 		name: 'Arm mit steifen Litzen',
@@ -22,7 +22,7 @@ export const arms: Readonly<Record<LessonId, {readonly name: string; readonly le
 	},
 	'sticks-and-pulls': {
 		name: 'Arm, der klemmt und zieht',
-		lesson: 'Der Arm klemmt, und er zieht auch zur Achse. Nur beide Grenzen zusammen trennen das.',
+		lesson: 'Der Arm klemmt, und er zieht auch zur Tellerachse. Nur beide Grenzen zusammen trennen das.',
 	},
 	'tilted-deck': {
 		name: 'Guter Arm auf schiefem Laufwerk',

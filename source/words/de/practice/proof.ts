@@ -12,8 +12,7 @@ const ofFigure = {pull: 'des Zugs', band: 'der Reibung'};
 const shortfalls: Sentences<ShortfallValues> = {
 	'interval-too-narrow': (values) =>
 		`${way(values.way)}: das Intervall ${ofFigure[values.figure]} trifft in ${percent(100 * values.holding, 1)}`,
-	'called-good': (values) =>
-		`${way(values.way)}: ${percent(100 * values.share, 1)} der Arme außerhalb der Grenzen heißen gut`,
+	'called-good': (values) => `${way(values.way)}: ${percent(100 * values.share, 1)} der Arme mit zu viel heißen gut`,
 	'lesson-not-named': ({arm, finding, named, of}) => `${arm}: ${finding} ist in ${named} von ${of} genannt`,
 };
 
@@ -48,7 +47,7 @@ Mindestmaß): Das nimmt von der Reibung, und kein Teil des ± enthält das:
 `,
 	calledGood: ({wronglyGood}: {readonly wronglyGood: number}) =>
 		`Wie oft ein Arm gut heißt, der es nicht ist (verlangt: weniger als ${percent(100 * wronglyGood, 0)} derer
-außerhalb der brauchbaren Grenzen):
+mit zu viel):
 `,
 	lessons: 'Wie oft die Lektion jedes Übungsarms genannt wird:\n',
 	setting: {anew: 'neu', once: 'einmal'},
@@ -57,7 +56,7 @@ außerhalb der brauchbaren Grenzen):
 		...['Zug', 'Zufall', '±', 'Fehler'],
 		...['Reibung', 'Zufall', '±', 'Fehler'],
 	],
-	goodHead: ['Messungen', 'nicht gut', 'heißt gut', 'außerhalb', 'heißt gut', 'Skalenende'],
+	goodHead: ['Messungen', 'nicht gut', 'heißt gut', 'zu viel', 'heißt gut', 'Skalenende'],
 	lessonHead: ['Arm', 'Befund', 'genannt'],
 	lessonNamed: ({named, of}: {readonly named: number; readonly of: number}) => `${named} von ${of}`,
 	shortfalls,

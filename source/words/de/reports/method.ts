@@ -6,9 +6,9 @@ type UpTo = {goodPct: number; usablePct: number};
 /** How it was measured and how sure it is, in plain words. */
 export const method = {
 	gauge:
-		'Der Kraftmesser trägt den Arm dort, wo sonst die Nadel steht, und zeigt, wie stark der Arm zur Seite drückt. Der Techniker stupst den Arm in kleinen Schritten an, erst zur Achse, dann zum Rand. Die Reibung hält ihn, bis sie ihn loslässt. Der letzte Messwert, der auf einer Seite noch hielt, ist eine Grenze. Beide Grenzen sind eine Runde.',
+		'Der Kraftmesser trägt den Arm dort, wo sonst die Nadel steht, und zeigt, wie stark der Arm zur Seite drückt. Der Techniker stupst den Arm in kleinen Schritten an, erst zur Tellerachse, dann zum Rand. Die Reibung hält ihn, bis sie ihn loslässt. Der letzte Messwert, der auf einer Seite noch hielt, ist eine Grenze. Beide Grenzen sind eine Runde.',
 	readings: ({isOfHand}: {isOfHand: boolean}) =>
-		`${isOfHand ? 'Der Kraftmesser zeigt die Kraft der Hand, die den Arm eben in Bewegung setzt. Darum wurde bei jedem Messwert das Vorzeichen umgekehrt, und die beiden Grenzen wurden vertauscht.' : 'Jeder Messwert ist die Kraft, mit der der Arm auf den Kraftmesser drückt.'} Plus, „nach außen“, heißt zum Rand; minus, „nach innen“, heißt zur Achse. Beim Messen ist das Antiskating aus, und die Dämpfung berührt den Arm nicht. Wo das nicht so war, steht es bei den übergangenen Schritten. Der Nadelschutz bleibt drauf und schützt den Nadelträger; seine Masse zählt zur Auflagekraft.`,
+		`${isOfHand ? 'Der Kraftmesser zeigt die Kraft der Hand, die den Arm eben in Bewegung setzt. Darum wurde bei jedem Messwert das Vorzeichen umgekehrt, und die beiden Grenzen wurden vertauscht.' : 'Jeder Messwert ist die Kraft, mit der der Arm auf den Kraftmesser drückt.'} Plus, „nach außen“, heißt zum Rand; minus, „nach innen“, heißt zur Tellerachse. Beim Messen ist das Antiskating aus, und die Dämpfung berührt den Arm nicht. Wo das nicht so war, steht es bei den übergangenen Schritten. Der Nadelschutz bleibt drauf und schützt den Nadelträger; seine Masse zählt zur Auflagekraft.`,
 	series:
 		'Runden, zwischen denen nichts geändert wurde, sind eine Messreihe. Zahlen mischen nie zwei Messreihen; das Urteil gilt für die letzte gemessene. Eine Runde mit gedrehtem Kraftmesser trennt seine Nullanzeige vom Zug des Arms. Die Schlussrunde, wieder am ersten Radius, zählt wie jede andere. Sie zeigt, ob sich seit der ersten etwas verschoben hat.',
 	sidePull: ({goodPct, usablePct}: UpTo) =>
@@ -18,7 +18,7 @@ export const method = {
 	tiltShare:
 		'Anteil der Neigung: so viel vom Zug macht die Neigung des Laufwerks. Er steht neben dem Zug und wird nie abgezogen.',
 	percent:
-		'Alle sind Prozent der Abspielkraft. Die Grenzen sind im Programm eingestellt. Die Voreinstellungen folgen der Werkstattpraxis, aus dem Gedächtnis; veröffentlichte Grenzen wurden nicht gefunden.',
+		'Alle sind Prozent der Abspielkraft. Wie viel gut und wie viel brauchbar ist, steht in den Einstellungen. Die Voreinstellungen folgen der Werkstattpraxis, aus dem Gedächtnis; veröffentlichte Grenzen wurden nicht gefunden.',
 	intervals:
 		'Jedes ± gilt für 95 %: Von hundert solchen Intervallen enthalten etwa fünfundneunzig den wahren Wert. Es zählt nur, was hier aufgezählt ist. Ein Urteil gibt es nur, wo die Zahl mit ihrem ganzen ± auf einer Seite einer Grenze liegt. Sonst ist es unentschieden, und der Bericht sagt, was entscheiden würde.',
 	/** Of figures that an earlier version issued: they stay as they are. */

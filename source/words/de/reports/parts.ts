@@ -9,9 +9,9 @@ const whyNotPlayed = {
 	void: 'diese Prüfung zählt nicht',
 	unfinished: 'der Arm ist nicht fertig gemessen',
 	'off-scale': 'ein Messwert erreichte das Skalenende',
-	pull: 'der Zug liegt außerhalb der Grenzen',
-	band: 'die Reibung liegt außerhalb der Grenzen',
-	undecided: 'erst weitere Messwerte zeigen, ob alles in den Grenzen liegt',
+	pull: 'der Zug ist zu groß',
+	band: 'die Reibung ist zu groß',
+	undecided: 'erst weitere Messwerte zeigen, ob der Arm brauchbar ist',
 };
 
 /** What an issued finding may call who does it. */
@@ -49,7 +49,7 @@ export const parts = {
 			withBias: 'Spielen erlaubt: ja, sobald das Antiskating eingestellt ist, denn es gleicht den Zug aus.',
 		},
 		limitsOfPull: ({caption, goodPct, usablePct}: {caption: string; goodPct: number; usablePct: number}) =>
-			`${caption} Grenzen des Zugs: gut bis ${plainNumber(goodPct)} %, brauchbar bis ${plainNumber(usablePct)} %.`,
+			`${caption} Zug: gut bis ${plainNumber(goodPct)} %, brauchbar bis ${plainNumber(usablePct)} %.`,
 	},
 
 	deck: {
@@ -132,14 +132,14 @@ export const parts = {
 		radius: ({radiusMm}: {radiusMm: number}) => `${plainNumber(radiusMm)} mm`,
 		offScale: 'Skalenende',
 		noVerdict: 'keins',
-		verdicts: {good: 'gut', usable: 'brauchbar', beyond: 'außerhalb', 'off-scale': 'Skalenende'} satisfies Record<
+		verdicts: {good: 'gut', usable: 'brauchbar', beyond: 'zu viel', 'off-scale': 'Skalenende'} satisfies Record<
 			AtWorst,
 			string
 		>,
 		undecided: {
 			good: 'gut',
 			usable: 'brauchbar bis gut',
-			beyond: 'vielleicht außerhalb',
+			beyond: 'vielleicht zu viel',
 			'off-scale': 'vielleicht Skalenende',
 		} satisfies Record<AtWorst, string>,
 	},

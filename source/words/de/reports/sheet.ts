@@ -6,7 +6,7 @@ import {verdictWord} from '../figures.js';
 
 type At = 'inner' | 'outer' | 'other';
 
-/** What lies beyond its limits: the push to one side, the friction, or both. */
+/** What is more than usable: the push to one side, the friction, or both. */
 export type Beyond = 'pull' | 'band' | 'both';
 
 const beyond: Readonly<Record<Beyond, string>> = {
@@ -53,7 +53,7 @@ export const sheet = {
 	word: ({verdict, atWorst}: Pick<Figures, 'verdict' | 'atWorst'>) => {
 		if (verdict !== 'undecided' || atWorst === 'off-scale') return verdictWord[verdict];
 		return atWorst === 'beyond'
-			? `${verdictWord.undecided}: vielleicht außerhalb der Grenzen`
+			? `${verdictWord.undecided}: vielleicht zu viel`
 			: `${verdictWord[atWorst]}, vielleicht besser`;
 	},
 	noWord: 'NICHT FERTIG GEMESSEN',

@@ -23,8 +23,8 @@ export const arm = {
 	},
 	'arm-pivot-distance': {
 		title: 'Montageabstand',
-		short: 'Achse bis Drehpunkt? Unbekannt: -.',
-		ask: 'Von oben messen: Achse bis Drehpunkt. Unbekannt: -.',
+		short: 'Tellerachse bis Drehpunkt? Unbekannt: -.',
+		ask: 'Von oben messen: Tellerachse bis Drehpunkt. Unbekannt: -.',
 		why: 'Mit der effektiven Länge sagt er, wo die Nadel an jedem Radius steht. Bei - wird er aus den Nullradien berechnet.',
 		mistake: 'Bis zum Rand des Lagergehäuses gemessen, nicht bis zu seiner Mitte.',
 	},
@@ -40,7 +40,7 @@ export const arm = {
 	'arm-pivot-place': {
 		title: 'Wo der Drehpunkt steht',
 		short: 'Drehpunkt wo?',
-		ask: 'Vor dem Laufwerk stehen. Wo liegt der Drehpunkt, von der Achse aus?',
+		ask: 'Vor dem Laufwerk stehen. Wo liegt der Drehpunkt, von der Tellerachse aus?',
 		why: 'Davon hängt ab, wohin eine Neigung die Nadel drückt.',
 		mistake: 'Für die Stütze geantwortet, nicht für den Drehpunkt.',
 	},

@@ -6,7 +6,7 @@ import {deviceWords} from '../bias-devices.js';
 
 /** The rounds at one radius. */
 const probe = {
-	ask: (at: GaugeAtRadius) => `Antiskating an. ${placedAt(at)}.`,
+	ask: (at: GaugeAtRadius) => `${placedAt(at)}.`,
 	why: 'Die beiden Grenzen messen wie zuvor. Der Zug ohne Antiskating wird abgezogen; der Rest ist das Antiskating.',
 	mistake: 'Nach einer Grenze geurteilt. Antiskating verschiebt beide; Reibung hält sie auseinander.',
 };
@@ -14,7 +14,7 @@ const probe = {
 /** How a lever stands at one radius. */
 const lever = {
 	ask: (at: AtRadius) =>
-		`Arm${atRadius(at)} auf dem Kraftmesser lassen. Hebel als Stundenzeiger: Wie spät zeigt er? Nicht zu sehen: -.`,
+		`Arm${atRadius(at)} auf dem Kraftmesser lassen. Wäre der Hebel ein Stundenzeiger: Wie spät ist es? Nicht zu sehen: -.`,
 	why: 'Am waagrechten Hebel (3:00 oder 9:00) wirkt das ganze Gewicht. 30° neben der Senkrechten wirkt die Hälfte, senkrecht nichts. Die Messwerte entscheiden.',
 	mistake: 'Abgelesen, während der Arm in der Stütze lag.',
 };
@@ -22,7 +22,7 @@ const lever = {
 /** How a thread stands at one radius. */
 const thread = {
 	ask: (at: AtRadius) =>
-		`Arm${atRadius(at)} auf dem Kraftmesser lassen. Welchen Winkel bilden Faden und Zapfen am Arm, von oben? Nicht zu sehen: -.`,
+		`Arm${atRadius(at)} auf dem Kraftmesser lassen. Welchen Winkel bilden Faden und Zapfen, von oben gesehen? Nicht zu sehen: -.`,
 	why: 'Bei 90° wirkt das ganze Gewicht, bei 30° die Hälfte. Die Messwerte entscheiden.',
 	mistake: 'Vom Armrohr aus gemessen, nicht vom Zapfen.',
 };
@@ -34,12 +34,12 @@ export const biasOn = {
 			hasDevice
 				? `Rillenreibung als Teil der Auflagekraft eintippen. Üblich: ${rounded(usualDrag, 2)}.`
 				: `So viel Skating wirkt auf den Arm. Rillenreibung: ${rounded(usualDrag, 2)}, wie üblich. Weiter mit Enter.`,
-		why: 'Die Rillenreibung dreht den Arm zur Achse: das ist Skating. Antiskating hebt es auf. Kein veröffentlichter Wert war zu finden, also ist er angenommen.',
+		why: 'Die Rillenreibung dreht den Arm zur Tellerachse: das ist Skating. Antiskating hebt es auf. Kein veröffentlichter Wert war zu finden, also ist er angenommen.',
 		mistake: 'Antiskating feiner eingestellt, als die Rillenreibung bekannt ist. Das Bild zeigt ± 0,05.',
 	},
 	'bias-radius-middle': {
-		title: 'Mittlerer Radius',
-		ask: 'Mittleren Radius für das Antiskating eintippen. Ohne: -.',
+		title: 'Dritter Radius, Antiskating',
+		ask: 'Dritten Radius zum Messen mit Antiskating eintippen. Ohne: -.',
 		why: 'Skating ist etwa mitten zwischen Rand und Etikett am kleinsten. Manche Vorrichtung zieht gerade dort am meisten.',
 		mistake: 'Beim Hebel weggelassen. Ein Hebel kann außen und innen stimmen, dazwischen nicht.',
 	},
@@ -68,9 +68,9 @@ export const biasOn = {
 	'probe-bias-outer': {title: 'Messen, Antiskating, außen', ...probe},
 	'bias-clock-outer': {title: 'Hebel, äußerer Radius', ...lever},
 	'bias-angle-outer': {title: 'Faden, äußerer Radius', ...thread},
-	'probe-bias-middle': {title: 'Messen, Antiskating, Mitte', ...probe},
-	'bias-clock-middle': {title: 'Hebel, mittlerer Radius', ...lever},
-	'bias-angle-middle': {title: 'Faden, mittlerer Radius', ...thread},
+	'probe-bias-middle': {title: 'Messen, Antiskating, dritter', ...probe},
+	'bias-clock-middle': {title: 'Hebel, dritter Radius', ...lever},
+	'bias-angle-middle': {title: 'Faden, dritter Radius', ...thread},
 	'probe-bias-inner': {title: 'Messen, Antiskating, innen', ...probe},
 	'bias-clock-inner': {title: 'Hebel, innerer Radius', ...lever},
 	'bias-angle-inner': {title: 'Faden, innerer Radius', ...thread},

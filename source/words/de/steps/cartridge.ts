@@ -10,8 +10,8 @@ export const cartridge = {
 	'playing-force': {
 		title: 'Abspielkraft',
 		short: 'Abspielkraft?',
-		ask: 'Abspielkraft eintippen.',
-		why: 'Alle Werte sind Prozent dieser Kraft.',
+		ask: 'Auflagekraft beim Abspielen eintippen.',
+		why: 'Sie heißt hier Abspielkraft. Alle Werte sind Prozent davon.',
 		mistake: 'Gramm als Millinewton eingetippt. 1,8 g sind 17,7 mN.',
 	},
 	'force-low': {

@@ -11,7 +11,7 @@ export const pivot = {
 		title: 'Nullradius',
 		ask: 'Einen Nullradius eintippen: Dort steht der Tonabnehmer tangential zur Rille.',
 		why: 'Von der Schablone ablesen, mit der justiert wurde. Oder suchen, wo die Linie des Tonabnehmers quer zum Radius steht.',
-		mistake: 'Vom Etikett aus gemessen, nicht von der Achse.',
+		mistake: 'Vom Etikett aus gemessen, nicht von der Tellerachse.',
 	},
 	'arm-null-other': {
 		title: 'Der andere Nullradius',

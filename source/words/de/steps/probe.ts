@@ -10,7 +10,7 @@ const rounds = {
 
 /** The pointer of a gauge that cannot be turned, read with nothing touching it. */
 const freeZero = {
-	why: 'Der Kraftmesser zeigt vielleicht nicht null, wenn ihn nichts berührt. Beide Messwerte, vorher und nachher, sagen, wie weit er danebenliegt.',
+	why: 'Der Kraftmesser zeigt vielleicht nicht null, wenn ihn nichts berührt. Dieser Messwert sagt, wie weit er danebenliegt.',
 	mistake: 'Nullschraube gedreht. Bis nach der letzten Runde nicht anfassen.',
 };
 
@@ -19,7 +19,7 @@ export const probe = {
 		title: 'Einmal ganz schwenken',
 		short: 'Geschwenkt und gestupst?',
 		ask: ({isUnipivot}) =>
-			`Arm bis zum Etikett und zurück schwenken. Je einmal nach außen und innen stupsen${isUnipivot ? ', in Höhe des Drehpunkts' : ''}. Erledigt?`,
+			`Arm bis zum inneren Radius und zurück schwenken. Je einmal nach außen und innen stupsen${isUnipivot ? ', in Höhe des Drehpunkts' : ''}. Erledigt?`,
 		why: 'Öl und Litzen setzen sich. Dieser Schwenk zählt nicht.',
 		mistake: 'Nullschraube des Kraftmessers gedreht. Bis nach der letzten Runde nicht anfassen.',
 	},
@@ -56,7 +56,7 @@ export const probe = {
 	verdict: {
 		title: 'Urteil',
 		ask: '',
-		why: 'Ein Wert ist entschieden, wenn sein ganzes ± auf einer Seite der Grenze liegt. Sonst steht hier, was entscheiden würde.',
+		why: 'Ein Urteil ist sicher, wenn es für das ganze ± einer Zahl gilt. Sonst steht hier, was entscheiden würde.',
 		mistake:
 			'„Unentschieden“ für „schlecht“ gehalten. Es sagt, wie gut gemessen wurde, nicht wie schlecht der Arm ist.',
 	},

@@ -27,9 +27,9 @@ export const putBack = {
 	'back-weight': {
 		title: 'Gegengewicht fürs Abspielen',
 		ask: ({playingMn, guardMn}) =>
-			`Nadelschutz drauf. Gegengewicht stellen, bis die Waage ${scaleText((playingMn ?? 0) + guardMn)} zeigt. Erledigt?`,
-		why: ({playingMn, guardMn}) =>
-			`Das sind Abspielkraft ${scaleText(playingMn ?? 0)} plus Nadelschutz ${scaleText(guardMn)}. So bleibt die Nadel geschützt.`,
+			`Nadelschutz drauf. Gegengewicht stellen, bis die Waage ${scaleText((playingMn ?? 0) + guardMn)} zeigt. Davon sind ${scaleText(guardMn)} der Nadelschutz. Erledigt?`,
+		why: ({playingMn}) =>
+			`Ohne Nadelschutz bleibt die Abspielkraft, ${scaleText(playingMn ?? 0)}. So ist die Nadel bis dahin geschützt.`,
 		mistake: 'Gegengewicht gedreht, während der Arm auf der Waage lag. Erst den Arm in die Stütze.',
 	},
 	'back-leads': {

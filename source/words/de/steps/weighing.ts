@@ -43,11 +43,13 @@ export const weighing = {
 		title: 'Auflagekraft',
 		ask: ({hasGuard, targetMn, matMm}) =>
 			[
-				matMm === undefined ? 'Waagschale auf Plattenhöhe.' : `Waagschale ${inUnit(matMm, 'mm')} unterlegen.`,
+				matMm === undefined
+					? 'Waagschale auf Plattenhöhe.'
+					: `Waagschale ${inUnit(matMm, 'mm')} höher stellen, für die Matte.`,
 				targetMn === undefined || !hasGuard
-					? 'Was zeigt die Waage?'
-					: `Nadelschutz drauf, Gegengewicht auf ${scaleText(targetMn)} stellen. Was zeigt die Waage?`,
-				'Arm verriegeln, dann eintippen.',
+					? 'Arm wiegen.'
+					: `Nadelschutz drauf, Gegengewicht stellen, bis die Waage ${scaleText(targetMn)} zeigt.`,
+				'Arm verriegeln, dann eintippen, was die Waage zeigte.',
 			].join(' '),
 		why: 'Ein Kraftmesser in Prozent zeigt Prozent dieser Kraft.',
 		mistake:
@@ -65,7 +67,7 @@ export const weighing = {
 	clearance: {
 		title: 'Höhe',
 		ask: ({hangsFar, mount}) =>
-			`${placed[mount]} Wie hoch steht die Nadel über der Auflage?${hangsFar ? ' Diesen Arm tief stellen.' : ''}`,
+			`${placed[mount]} Wie hoch steht die Nadel über Matte oder Teller?${hangsFar ? ' Diesen Arm tief stellen.' : ''}`,
 		why: 'Zu tief, und der Nadelschutz schleift. Zu hoch, und der Arm steht nicht wie beim Abspielen.',
 		mistake: 'Klotz unter die Nadel geschoben. Lineal dahinter halten.',
 		caution: neverUnder,
@@ -80,7 +82,7 @@ export const weighing = {
 	'lifter-clear': {
 		title: 'Lift',
 		short: 'Papier geht an beiden Radien durch?',
-		ask: 'Lift absenken. Geht Papier unter dem Arm durch, an beiden Radien?',
+		ask: 'Lift absenken. Geht Papier zwischen Lift und Arm durch, an beiden Radien?',
 		why: 'Berührt der Lift den Arm, sieht das aus wie Reibung.',
 		mistake: 'Nur an einem Radius nachgesehen. Kein Lift: j.',
 	},

@@ -17,14 +17,14 @@ export const home = {
 		`re-check ${arm} (${inDays > 0 ? `due ${results.due({inDays})}` : results.due({inDays})})`,
 	past: 'past checks',
 	profiles: 'profiles of arms, cartridges and tools',
-	settings: 'settings: limits, countdown, bell',
+	settings: 'settings: good and usable, countdown, bell',
 	practice: 'practise on an invented arm, without a turntable',
 	leave: 'leave',
 	/** Before another check puts an open one aside. */
 	checkOpen: {
 		title: 'A check is open',
 		goingOn: ({arm}: OfArm) =>
-			`The check of ${arm} is still open. A new check files it as interrupted, deck not ready to play. Its put-back list stays under past checks.`,
+			`The check of ${arm} is still open. If you begin a new one, it is filed as interrupted: deck not ready to play. Its put-back list is then under past checks.`,
 		resume: 'go on with the open check',
 		start: 'file it as interrupted, begin the new check',
 	},

@@ -26,7 +26,7 @@ export const past = {
 	none: 'No check on file yet.',
 	/** Which of them are shown, and what the columns of the list are. */
 	span: ({first, last, total, hasKeys, hasFigures = true}: SpanOfList) =>
-		`${first} to ${last} of ${total}${hasKeys ? '; left newer, right older' : ''}.${hasFigures ? ' Date, arm, verdict. Then radius in mm: pull/friction in %.' : ' Date, arm, verdict.'}`,
+		`${first} to ${last} of ${total}${hasKeys ? '; ← newer, → older' : ''}.${hasFigures ? ' Columns: date, arm, verdict, then radius in mm: pull/friction in %.' : ' Date, arm, verdict.'}`,
 	/** Where the filter leaves none. */
 	noneSuch: 'No such check on file.',
 	filter: {

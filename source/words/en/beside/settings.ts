@@ -31,14 +31,14 @@ const texts = {
 
 /** Why settings cannot be taken together. */
 const faults: Readonly<Record<SettingsFault, string>> = {
-	'pull-good-above-usable': 'The good limit of the pull must not be above its usable limit.',
-	'band-good-above-usable': 'The good limit of the friction must not be above its usable limit.',
+	'pull-good-above-usable': 'For the pull, good must not be more than usable.',
+	'band-good-above-usable': 'For the friction, good must not be more than usable.',
 };
 
 export const settings = {
 	title: 'Settings',
 	about:
-		'The limits are defaults of this program, from trade practice. No published ones were found. A change holds for new checks. If the gauge is not set again for each round, the ± of the pull grows by 0.3 %.',
+		'What counts as good or usable is a default of this program, from trade practice. No published values were found. A change holds for new checks. If the gauge is not set again for each round, the ± of the pull grows by 0.3 %.',
 	numbers,
 	switches,
 	texts,

@@ -17,7 +17,7 @@ function doNow({fit: {factor}, setBy, weightG}: BestSetting): string {
 		case 'weight':
 			return weightG === undefined
 				? `Do this now: make the bias ${times(factor)} as strong, by weight or notch.`
-				: `Do this now: hang ${inUnit(weightG * factor, 'g', 1)} on in place of ${inUnit(weightG, 'g', 1)}. Or use the notch that makes it ${times(factor)} as strong.`;
+				: `Do this now: hang ${inUnit(weightG * factor, 'g', 1)} on, in place of ${inUnit(weightG, 'g', 1)}. Not at hand: take the notch that makes the bias ${times(factor)} as strong.`;
 		case 'turning':
 			return `Do this now: turn the bias ${factor > 1 ? 'up' : 'down'}, to ${times(factor)} what it is now.`;
 		case 'dial':
@@ -29,10 +29,10 @@ function doNow({fit: {factor}, setBy, weightG}: BestSetting): string {
 /** What to do with the device next, or what a setting that was kept leaves. */
 export const advice = {
 	leaveItSo: ({frictionFloorPct}: BiasFitFigures) =>
-		`Leave it so. Friction hides all that is smaller than ${percent(frictionFloorPct, 1)}.`,
-	noBetterStrength: 'No stronger or weaker bias does better.',
+		`Leave it so. Friction hides anything smaller than ${percent(frictionFloorPct, 1)}.`,
+	noBetterStrength: 'More or less bias does no better.',
 	wrongShape: ({worstAfterPct}: BiasFitFigures) =>
-		`This device leaves ${percent(worstAfterPct, 1)} at best. It does not fit the whole record.`,
+		`Even at its best setting this device leaves ${percent(worstAfterPct, 1)}. It does not fit the whole record.`,
 	/** Before hands go to the device. */
 	lockFirst: 'First lock the arm, guard on. Leave the counterweight alone.',
 	bestWithoutBias: 'Do this now: take the bias off. The arm pushes outward enough.',
@@ -41,10 +41,10 @@ export const advice = {
 	tooWeak: ({times: most}: {readonly times: number}) =>
 		`The bias is far too weak: even ${plainNumber(most)} times as much is not enough.`,
 	leftAfter: ({worstAfterPct, rmsAfterPct, frictionFloorPct}: BiasFitFigures) =>
-		`With the best setting ${percent(worstAfterPct, 1)} is left at most, typically ${percent(rmsAfterPct, 1)}. Friction hides ${percent(frictionFloorPct, 1)}.`,
+		`With the best setting at most ${percent(worstAfterPct, 1)} is left over, typically ${percent(rmsAfterPct, 1)}. Friction hides anything smaller than ${percent(frictionFloorPct, 1)}.`,
 	notTaken: ({fit, isWithoutBias}: {readonly fit: BiasFitFigures; readonly isWithoutBias: boolean}) =>
-		`Friction hides ${percent(fit.frictionFloorPct, 1)}. ${isWithoutBias ? 'Without bias' : `With ${times(fit.factor)} this bias`} ${percent(fit.worstAfterPct, 1)} would be left.`,
+		`${isWithoutBias ? 'Without bias' : `With ${times(fit.factor)} this bias`} ${percent(fit.worstAfterPct, 1)} would be left over. Friction hides anything smaller than ${percent(fit.frictionFloorPct, 1)}.`,
 	otherDrags: ({best}: {readonly best: readonly {readonly drag: number; readonly factor: number}[]}) =>
-		`The drag is assumed. ${best.map(({drag, factor}) => `Drag ${rounded(drag, 2)} asks for ${rounded(factor, 2)} times this bias.`).join(' ')} Set no finer than that.`,
+		`The drag is assumed. ${best.map(({drag, factor}) => `If it is ${rounded(drag, 2)}, ${rounded(factor, 2)} times this bias is right.`).join(' ')} Do not set it finer than that.`,
 	cureFirst: 'Better: first do what the verdict says, then set the bias.',
 };

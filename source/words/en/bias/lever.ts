@@ -1,5 +1,5 @@
 import type {LeverChange} from '../../../measures/lever-fit.js';
-import {listed, mm, percent, plainNumber, plural, printsAsZero, rounded} from '../../numbers.js';
+import {listed, mm, percent, plainNumber, printsAsZero, rounded} from '../../numbers.js';
 
 /** A weighted lever is read by the clock, a thread by its angle to the stub. */
 type Reads = 'clock' | 'angle';
@@ -7,12 +7,6 @@ type Reads = 'clock' | 'angle';
 /** A change; less than the last digit shown is none. */
 const moves = (pct: number): string =>
 	printsAsZero(pct, 1) ? 'stay the same' : `${pct > 0 ? 'grow' : 'fall'} by ${percent(Math.abs(pct), 1)}`;
-
-/** A turn of the lever as hours of the clock face. */
-const hours = (deg: number): string => {
-	const size = Math.abs(deg) / 30;
-	return `${plainNumber(size, 1)} ${plural(size, {one: 'hour', other: 'hours'})}`;
-};
 
 /** Turned by so many degrees, which raises or lowers a lever, and what is left then. */
 type Turned = {readonly byDeg: number; readonly isRaised: boolean; readonly worstPct: number};
@@ -31,7 +25,7 @@ type Gain = {
 const turnedText = (reads: Reads, {byDeg, isRaised, worstPct}: Turned): string =>
 	reads === 'angle'
 		? `move the guide until the thread stands ${plainNumber(Math.abs(byDeg))}° ${byDeg > 0 ? 'wider' : 'narrower'} to the stub. That leaves ${percent(worstPct, 1)} at most`
-		: `${isRaised ? 'shorten' : 'lengthen'} the thread until the lever stands ${hours(byDeg)} ${isRaised ? 'higher' : 'lower'} on the clock. That leaves ${percent(worstPct, 1)} at most`;
+		: `${isRaised ? 'shorten' : 'lengthen'} the thread until the lever stands ${plainNumber(Math.abs(byDeg), 0)}° ${isRaised ? 'higher' : 'lower'}. That leaves ${percent(worstPct, 1)} at most`;
 
 const heldText = (reads: Reads, worstPct: number): string =>
 	reads === 'clock'
@@ -47,7 +41,7 @@ export const lever = {
 	threadStands: ({places}: {readonly places: readonly {readonly radiusMm: number; readonly deg: number}[]}) =>
 		`Thread to stub: ${listed(places.map(({radiusMm, deg}) => `${plainNumber(deg)}° at ${mm(radiusMm)}`))}.`,
 	weightThatActs: ({reads, shares: [least, most], askedShare}: ActingWeight) =>
-		`${reads === 'clock' ? 'The lever' : 'The thread'} lets ${rounded(100 * least, 0)} to ${rounded(100 * most, 0)} % of the weight act. Skating asks for ${rounded(100 * askedShare, 0)} to 100 %.`,
+		`${reads === 'clock' ? 'Lever' : 'Thread'}: ${rounded(100 * least, 0)} to ${rounded(100 * most, 0)} % of the weight acts over the record. Right would be ${rounded(100 * askedShare, 0)} to 100 %.`,
 	doubt: ({reads, fromMm, toMm, measuredPct, expectedPct, openPct}: Doubt) => {
 		const part = reads === 'clock' ? 'lever' : 'thread';
 		return `The ${part} does not explain the bias. From ${plainNumber(fromMm)} to ${mm(toMm)} the bias should ${moves(expectedPct)}. The readings make it ${moves(measuredPct)} (± ${percent(openPct, 1)}). Read ${part} and limits again before you move pulley or thread.`;

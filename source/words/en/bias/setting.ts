@@ -41,29 +41,28 @@ const marksOf = ({isKept, isLeast, isChosen}: Tried): string => {
 type Named = {readonly name: string; readonly isKept: boolean};
 const nameOf = ({name, isKept}: Named): string => `Bias setting ${name}.${isKept ? ' It was kept.' : ''}`;
 
-const aims = {wanted: 'Wanted here', best: 'Best with this device'};
+const aims = {wanted: 'Wanted here', best: 'Best this device can do here'};
 
 /** The settings that were read, and what the gauge is to show. */
 export const setting = {
 	name: nameOf,
 	leaves: ({leftPct, ...one}: Named & {readonly leftPct: number}) =>
-		`${nameOf(one)} It leaves ${percent(leftPct, 1)} at most.`,
+		`${nameOf(one)} At most ${percent(leftPct, 1)} is left over.`,
 	drag: (taken: DragTaken) => `Drag ${dragTaken(taken)}.`,
 	wantedOnGauge: ({middles}: {readonly middles: readonly ShownAt[]}) =>
-		`With the right bias the middle on the gauge is ${listedAt(middles)}.`,
+		`With the right bias the middle of both limits is ${listedAt(middles)}.`,
 	tried: (tried: Tried) =>
-		`Setting ${tried.name}. ${tried.leftPct === undefined ? 'No figures' : `It leaves ${percent(tried.leftPct, 1)} at most`}${marksOf(tried)}.`,
+		`Setting ${tried.name}. ${tried.leftPct === undefined ? 'No figures' : `At most ${percent(tried.leftPct, 1)} is left over`}${marksOf(tried)}.`,
 	noFigures: 'No figures with the bias on yet.',
 	noBest: 'No best setting: read two radii, and make sure the bias acts.',
-	columns: {wanted: 'wanted', read: 'read', alone: 'bias alone', left: 'left over', setGaugeTo: 'set gauge to'},
+	columns: {wanted: 'wanted', read: 'read', alone: 'bias alone', left: 'left over', setGaugeTo: 'best here'},
 	offScale: 'off scale',
 	wasSetTo: ({text}: {readonly text: string}) => `It was set to: ${text}.`,
-	aimShown: ({of, shows}: {readonly of: keyof typeof aims; readonly shows: string}) =>
-		`${aims[of]}: the gauge shows ${shows}.`,
+	aimShown: ({of, shows}: {readonly of: keyof typeof aims; readonly shows: string}) => `${aims[of]}: ${shows}.`,
 	aimBeyondTop: ({of, middle, ...end}: ScaleEnd & {readonly of: keyof typeof aims; readonly middle: string}) =>
 		`${aims[of]}: middle ${middle}, but ${gauge.ends(end)}.`,
 	setGaugeTo: ({middles}: {readonly middles: readonly ShownAt[]}) =>
-		`The middle of both limits should then be ${listedAt(middles)}.`,
+		`That should bring the middle of both limits to ${listedAt(middles)}.`,
 	thenLimits: ({limits}: {readonly limits: readonly {radiusMm: number; inner: string; outer: string}[]}) =>
 		limits
 			.map(
@@ -73,7 +72,7 @@ export const setting = {
 	outerBeyondTop: ({outers, ...end}: ScaleEnd & {readonly outers: readonly ShownAt[]}) =>
 		`With the right bias the outer limit may be ${listedAt(outers)}: ${gauge.ends(end)}.`,
 	frictionFirst: ({bandPct}: {readonly bandPct: number}) =>
-		`First cure the friction: ${percent(bandPct, 1)} is beyond limits. Until then set the bias no finer than ± ${percent(bandPct / 2, 1)}.`,
+		`First cure the friction: ${percent(bandPct, 1)} is too much. Until then set the bias no finer than ± ${percent(bandPct / 2, 1)}.`,
 	torque:
 		'Wanted, in percent: 100 × drag × sin(a). The angle a lies between the groove and the line from stylus to pivot. Bias must cancel that torque.',
 	noDevice: 'This arm has no bias device. Only its own pull acts against skating.',

@@ -11,7 +11,7 @@ export type ArmMeant = {
 const verdicts: Readonly<Record<Verdict, string>> = {
 	good: 'good',
 	usable: 'usable',
-	beyond: 'beyond limits',
+	beyond: 'too much',
 	undecided: 'undecided',
 	'off-scale': 'off scale',
 };

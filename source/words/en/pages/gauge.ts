@@ -16,7 +16,7 @@ const ends = ({topOfScale, unit}: End): string =>
 
 const others = {inner: 'outer', outer: 'inner'} as const;
 
-const sources = {turned: 'found by turning it', stated: 'read free of the arm'};
+const sources = {turned: 'found by turning it', stated: 'read with the arm in its rest'};
 
 /** What the gauge shows, and where it ends. */
 export const gauge = {
@@ -77,7 +77,7 @@ export const gauge = {
 			...(zero === undefined
 				? []
 				: [
-						`When nothing touches it, the gauge shows ${forceWithWay(zero, label, Math.min(2, stepDecimals(Number(zero.toFixed(2)))))}.`,
+						`With nothing touching it, the gauge shows ${forceWithWay(zero, label, Math.min(2, stepDecimals(Number(zero.toFixed(2)))))}.`,
 					]),
 			...(isHandForce ? ['Out and in: how the arm pushes.'] : []),
 		].join(' ');
@@ -102,8 +102,8 @@ export const gauge = {
 			uncertainty === null ? Math.min(stepDecimals(Number(size.toPrecision(2))), 20) : decimalsFor(uncertainty);
 		return `Zero of the gauge, ${sources[source]}: ${withSign(side === 'minus' ? -size : size, decimals)} ${label}${
 			uncertainty === null ? '' : ` ± ${rounded(uncertainty, decimals)} ${label}`
-		}. It is taken off every reading.`;
+		}. All readings are corrected for it.`;
 	},
 	zeroUnchecked:
-		'Zero of the gauge not checked. It may be half a percent off, or one step. The ± of the pull includes that.',
+		"The gauge's zero was not checked. It may be off by half a percent or by one step. The ± of the pull includes that.",
 };

@@ -48,7 +48,7 @@ type WouldDecideIt = {readonly by: WouldDecide; readonly atWorst: Zone};
 type Closing = {readonly movedPct: number; readonly allowedPct: number};
 
 const off = ({movedPct}: Closing): string =>
-	`The closing round is ${percent(Math.abs(movedPct), 2)} off the other inner rounds`;
+	`The closing round differs by ${percent(Math.abs(movedPct), 2)} from the other inner rounds`;
 const allowed = ({allowedPct}: Closing): string => `allowed ${percent(allowedPct, 2)}`;
 
 /** The rounds of a place while they are taken. */
@@ -73,9 +73,7 @@ export const roundsTaken = {
 	begun: ({innerLimit}: {innerLimit: string}) => `This round: ${innerLimit} / …`,
 	offScale: ({top, unit, isBiasOn}: {top: number | undefined; unit: GaugeUnit; isBiasOn: boolean}) =>
 		`Off scale: ${top ?? '?'} ${units[unit].label} or more gives no figure. ${
-			isBiasOn
-				? 'Set less bias, take the reading back, or go on without figures.'
-				: 'Look at level and bias. Take the reading back, or go on without figures.'
+			isBiasOn ? 'Take the reading back, then set less bias.' : 'Make sure the deck is level and the bias off.'
 		}`,
 	pull: (one: Judged) => `Pull ${pullAt(one.figures)} ${pullJudged(one)}`,
 	band: (one: Judged) => `Friction ${bandAt(one.figures)} ${bandJudged(one)}`,

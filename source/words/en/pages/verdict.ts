@@ -76,7 +76,7 @@ export const verdict = {
 		band,
 		judgedPull: (one: MeasuredRadius) => `${pull(one)}: ${judged(one.pullVerdict, one.pullAtWorst)}`,
 		judgedBand: (one: MeasuredRadius) => `${band(one)}: ${judged(one.bandVerdict, one.bandAtWorst)}`,
-		limits: 'limits',
+		limits: 'allowed',
 		allowed: ({goodPct, usablePct}: {goodPct: number; usablePct: number}) =>
 			`good to ${plainNumber(goodPct)} %, usable to ${plainNumber(usablePct)} %`,
 		row: (row: Row) => `${row.name}: pull ${row.pull}; friction ${row.band}.`,
@@ -96,7 +96,7 @@ export const verdict = {
 	},
 	between: ({en, differs, torqueSlopeMicroNmPerDeg, neutralRadiusMm}: BetweenRadii) =>
 		[
-			`${differs ? 'The pull changes over the record' : 'The pull shows no change over the record'}: the difference is ${rounded(en, 2)} times its ± (E_n; above 1 counts).`,
+			`${differs ? 'The pull changes over the record' : 'The pull shows no change over the record'}: the difference is ${rounded(en, 2)} times its ± (E_n; above 1 it is real).`,
 			`Per degree of swing the torque changes by ${rounded(torqueSlopeMicroNmPerDeg, 2)} µN·m${printsAsZero(torqueSlopeMicroNmPerDeg, 2) || torqueSlopeMicroNmPerDeg > 0 ? '' : ' (minus: it pushes back)'}.`,
 			...(neutralRadiusMm === null ? [] : [`There is no pull at ${rounded(neutralRadiusMm, 0)} mm.`]),
 		].join(' '),

@@ -33,7 +33,7 @@ export const view = {
 		},
 		strike: {
 			title: 'Why is it struck out?',
-			ask: 'Give a reason. The round stays on record, but counts no more.',
+			ask: 'Give a reason. The round stays on file but no longer counts.',
 		},
 	} satisfies Record<Excused['kind'], unknown>,
 	titles: {
@@ -44,7 +44,7 @@ export const view = {
 		stop: 'Stop here?',
 	} satisfies Record<Detour, string>,
 	asks: {
-		strike: 'It stays on record, but counts no more.',
+		strike: 'The round stays on file but no longer counts.',
 		'other-way': 'What you try begins a new series. The rounds so far are kept.',
 		steps: 'Type the number of a step. ✓ done, ? look again, ✗ does not pass, ~ overridden.',
 		stop: 'The put-back list comes next. Tab leads back to the check. Stop here?',

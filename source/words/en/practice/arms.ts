@@ -9,7 +9,7 @@ export const arms: Readonly<Record<LessonId, {readonly name: string; readonly le
 	},
 	'well-behaved': {
 		name: 'A well-behaved arm',
-		lesson: 'A sound arm has a little pull and a little friction too, far inside the limits.',
+		lesson: 'A sound arm has a little pull and a little friction too, far below too much.',
 	},
 	'stiff-wire': {
 		name: 'An arm with stiff leads',

@@ -11,7 +11,7 @@ const shortfalls: Sentences<ShortfallValues> = {
 	'interval-too-narrow': (values) =>
 		`${way(values.way)}: the interval of the ${values.figure} holds in ${percent(100 * values.holding, 1)}`,
 	'called-good': (values) =>
-		`${way(values.way)}: ${percent(100 * values.share, 1)} of the arms beyond the limits are called good`,
+		`${way(values.way)}: ${percent(100 * values.share, 1)} of the arms with too much are called good`,
 	'lesson-not-named': ({arm, finding, named, of}) => `${arm}: ${finding} is named in ${named} of ${of}`,
 };
 
@@ -46,7 +46,7 @@ bar): it takes from the friction, and no term of the ± holds that:
 `,
 	calledGood: ({wronglyGood}: {readonly wronglyGood: number}) =>
 		`How often an arm is called good that truly is not (wanted: less than ${percent(100 * wronglyGood, 0)} of
-those beyond the usable limits):
+those with too much):
 `,
 	lessons: 'How often the lesson of each practice arm is named:\n',
 	setting: {anew: 'again', once: 'once'},
@@ -55,7 +55,7 @@ those beyond the usable limits):
 		...['pull', 'chance', '±', 'error'],
 		...['friction', 'chance', '±', 'error'],
 	],
-	goodHead: ['probes', 'not good', 'called good', 'beyond', 'called good', 'off scale'],
+	goodHead: ['probes', 'not good', 'called good', 'too much', 'called good', 'off scale'],
 	lessonHead: ['arm', 'finding', 'named'],
 	lessonNamed: ({named, of}: {readonly named: number; readonly of: number}) => `${named} of ${of}`,
 	shortfalls,

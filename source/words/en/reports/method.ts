@@ -18,7 +18,7 @@ export const method = {
 	tiltShare:
 		"Tilt's share: what the tilt of the deck makes of the pull. It stands beside the pull and is never taken off.",
 	percent:
-		'All of them are percent of the playing force. The limits are set in the program. Its defaults are from memory of trade practice; no published limits were found.',
+		'All of them are percent of the playing force. How much is good and how much is usable is set in the program. Its defaults are from memory of trade practice; no published values were found.',
 	intervals:
 		'Every ± is for 95 %: about ninety-five of a hundred such intervals hold the true value. It counts only what is listed here. A verdict is given only where the figure and its whole ± lie on one side of a limit. Else it is undecided, and the report says what would decide it.',
 	/** Of figures that an earlier version issued: they stay as they are. */

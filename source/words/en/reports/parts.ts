@@ -9,9 +9,9 @@ const whyNotPlayed = {
 	void: 'this check does not count',
 	unfinished: 'the arm was not measured to the end',
 	'off-scale': 'a reading ran off the scale',
-	pull: 'the pull is beyond limits',
-	band: 'the friction is beyond limits',
-	undecided: 'more readings must show that it is within limits',
+	pull: 'there is too much pull',
+	band: 'there is too much friction',
+	undecided: 'more readings must show that it is usable',
 };
 
 /** Sentences and names of the parts of a report. */
@@ -31,7 +31,7 @@ export const parts = {
 			withBias: 'May it be played: yes, once the bias is set, because it carries the pull.',
 		},
 		limitsOfPull: ({caption, goodPct, usablePct}: {caption: string; goodPct: number; usablePct: number}) =>
-			`${caption} Limits of the pull: good to ${goodPct} %, usable to ${usablePct} %.`,
+			`${caption} Pull: good to ${goodPct} %, usable to ${usablePct} %.`,
 	},
 
 	deck: {
@@ -115,14 +115,14 @@ export const parts = {
 		radius: ({radiusMm}: {radiusMm: number}) => `${plainNumber(radiusMm)} mm`,
 		offScale: 'off scale',
 		noVerdict: 'none',
-		verdicts: {good: 'good', usable: 'usable', beyond: 'beyond', 'off-scale': 'off scale'} satisfies Record<
+		verdicts: {good: 'good', usable: 'usable', beyond: 'too much', 'off-scale': 'off scale'} satisfies Record<
 			AtWorst,
 			string
 		>,
 		undecided: {
 			good: 'good',
 			usable: 'usable, maybe good',
-			beyond: 'maybe beyond',
+			beyond: 'maybe too much',
 			'off-scale': 'maybe off scale',
 		} satisfies Record<AtWorst, string>,
 	},

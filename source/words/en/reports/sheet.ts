@@ -6,7 +6,7 @@ import {verdictWord} from '../figures.js';
 
 type At = 'inner' | 'outer' | 'other';
 
-/** What lies beyond its limits: the push to one side, the friction, or both. */
+/** What is more than usable: the push to one side, the friction, or both. */
 export type Beyond = 'pull' | 'band' | 'both';
 
 const beyond: Readonly<Record<Beyond, string>> = {
@@ -47,9 +47,7 @@ export const sheet = {
 	/** The verdict in one word, and what is sure where it is not decided. */
 	word: ({verdict, atWorst}: Pick<Figures, 'verdict' | 'atWorst'>) => {
 		if (verdict !== 'undecided' || atWorst === 'off-scale') return verdictWord[verdict];
-		return atWorst === 'beyond'
-			? `${verdictWord.undecided}: maybe beyond limits`
-			: `${verdictWord[atWorst]}, maybe better`;
+		return atWorst === 'beyond' ? `${verdictWord.undecided}: maybe too much` : `${verdictWord[atWorst]}, maybe better`;
 	},
 	noWord: 'NOT MEASURED TO THE END',
 	/** What it means for records and stylus. */

@@ -6,15 +6,15 @@ import {deviceWords} from '../bias-devices.js';
 
 /** The rounds at one radius. */
 const probe = {
-	ask: (at: GaugeAtRadius) => `Bias on. ${placedAt(at)}.`,
-	why: 'Read the same two limits as before. The pull without bias is taken off; what is left is the bias.',
+	ask: (at: GaugeAtRadius) => `${placedAt(at)}.`,
+	why: 'Read both limits as before. The pull read with bias off is taken off; what remains is the bias.',
 	mistake: 'Judging by one limit. Bias shifts both; friction keeps them apart.',
 };
 
 /** How a lever stands at one radius. */
 const lever = {
 	ask: (at: AtRadius) =>
-		`Leave the arm on the gauge${atRadius(at)}. Where does the lever point, as a clock hand? Not seen: -.`,
+		`Leave the arm on the gauge${atRadius(at)}. If the lever were an hour hand, what time is it? Not seen: -.`,
 	why: 'A level lever (3:00 or 9:00) lets the whole weight act. At 30° from upright half of it acts; upright none does. The readings decide.',
 	mistake: 'Reading it with the arm in its rest.',
 };
@@ -22,7 +22,7 @@ const lever = {
 /** How a thread stands at one radius. */
 const thread = {
 	ask: (at: AtRadius) =>
-		`Leave the arm on the gauge${atRadius(at)}. What angle do thread and stub make from above? Not seen: -.`,
+		`Leave the arm on the gauge${atRadius(at)}. Seen from above, what angle do thread and stub make? Not seen: -.`,
 	why: 'At 90° the whole weight acts, at 30° half of it. The readings decide.',
 	mistake: 'Measuring from the arm tube, not from the stub.',
 };
@@ -33,14 +33,14 @@ export const biasOn = {
 		ask: ({usualDrag, hasDevice}) =>
 			hasDevice
 				? `Type the drag, as part of the tracking force. Default: ${rounded(usualDrag, 2)}.`
-				: `Skating asks this of the arm. Drag: ${rounded(usualDrag, 2)}, the default. Enter goes on.`,
+				: `This much skating acts on the arm. Drag: ${rounded(usualDrag, 2)}, the default. Enter goes on.`,
 		why: 'The drag of the groove turns the arm toward the spindle: that is skating. Bias must cancel it. No published drag was found, so it is assumed.',
 		mistake: 'Setting the bias finer than the drag is known. The picture shows ± 0.05.',
 	},
 	'bias-radius-middle': {
-		title: 'Middle radius',
-		ask: 'Type a middle radius for the bias. None: -.',
-		why: 'Skating is least near the middle of the record. Some devices pull most just there.',
+		title: 'Third radius, bias on',
+		ask: 'Type a third radius to read with bias on. None: -.',
+		why: 'Skating is least about halfway across the record. Some devices pull most just there.',
 		mistake: 'Leaving it out with a lever. A lever can be right at both ends and wrong between.',
 	},
 	'bias-weight': {
@@ -66,9 +66,9 @@ export const biasOn = {
 	'probe-bias-outer': {title: 'Probe, bias on, outer', ...probe},
 	'bias-clock-outer': {title: 'Lever, outer radius', ...lever},
 	'bias-angle-outer': {title: 'Thread, outer radius', ...thread},
-	'probe-bias-middle': {title: 'Probe, bias on, middle', ...probe},
-	'bias-clock-middle': {title: 'Lever, middle radius', ...lever},
-	'bias-angle-middle': {title: 'Thread, middle radius', ...thread},
+	'probe-bias-middle': {title: 'Probe, bias on, third', ...probe},
+	'bias-clock-middle': {title: 'Lever, third radius', ...lever},
+	'bias-angle-middle': {title: 'Thread, third radius', ...thread},
 	'probe-bias-inner': {title: 'Probe, bias on, inner', ...probe},
 	'bias-clock-inner': {title: 'Lever, inner radius', ...lever},
 	'bias-angle-inner': {title: 'Thread, inner radius', ...thread},

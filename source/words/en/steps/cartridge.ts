@@ -10,8 +10,8 @@ export const cartridge = {
 	'playing-force': {
 		title: 'Playing force',
 		short: 'Playing force?',
-		ask: 'Type the playing force.',
-		why: 'All figures are percent of this force.',
+		ask: 'Type the tracking force you play with.',
+		why: 'Called the playing force here. All figures are percent of it.',
 		mistake: 'Typing grams as millinewtons. 1.8 g is 17.7 mN.',
 	},
 	'force-low': {

@@ -9,7 +9,7 @@ export const level = {
 		title: 'Level, left to right',
 		short: 'Across: which side is high? 0.2 r = right.',
 		ask: ({isSprung}) =>
-			`${isSprung ? 'Block the sprung deck as far as its maker allows. ' : ''}Lay the level across the armboard. Type 0.2 r if the right is 0.2° high.`,
+			`${isSprung ? 'Block the sprung deck as far as its maker allows. ' : ''}Lay the level across the armboard. Type 0.2 r if the right side is 0.2° high.`,
 		why: whyLevel,
 		mistake: 'Reading on platter or plinth. The armboard carries the pivot.',
 	},

@@ -5,12 +5,12 @@ import {placedAt} from '../at-radius.js';
 const rounds = {
 	ask: (at: GaugeAtRadius) => `${placedAt(at)}.`,
 	why: 'Between the limits friction holds the arm. Their middle is the pull, their distance is the friction.',
-	mistake: 'Nudging too far, or reading before the arm is still. An inner limit that reads out is normal.',
+	mistake: 'Nudging too far, or reading before the arm is still. The inner limit may read out too: that is normal.',
 };
 
 /** The pointer of a gauge that cannot be turned, read with nothing touching it. */
 const freeZero = {
-	why: 'The gauge may not show zero when nothing touches it. Both readings, before and after, tell how far off it is.',
+	why: 'The gauge may not show zero when nothing touches it. This reading tells how far off it is.',
 	mistake: 'Turning the zero screw. Leave it alone until the last round.',
 };
 
@@ -19,7 +19,7 @@ export const probe = {
 		title: 'One full swing',
 		short: 'Swung and nudged?',
 		ask: ({isUnipivot}) =>
-			`Swing the arm to the label and back. Nudge it once each way${isUnipivot ? ', at pivot height' : ''}. Done?`,
+			`Swing the arm to the inner radius and back. Nudge it once each way${isUnipivot ? ', at pivot height' : ''}. Done?`,
 		why: 'Oil and leads settle. This swing does not count.',
 		mistake: 'Turning the zero screw of the gauge. Leave it alone until the last round.',
 	},
@@ -56,7 +56,7 @@ export const probe = {
 	verdict: {
 		title: 'Verdict',
 		ask: '',
-		why: 'A figure is decided when its whole ± lies on one side of a limit. If not, you see what would decide it.',
+		why: 'A verdict is sure when it holds for the whole ± of a figure. If not, you see what would decide it.',
 		mistake: 'Taking undecided for bad. It tells how well you measured, not how bad the arm is.',
 	},
 } satisfies Partial<StepSentences>;

@@ -27,9 +27,9 @@ export const putBack = {
 	'back-weight': {
 		title: 'Counterweight for play',
 		ask: ({playingMn, guardMn}) =>
-			`Guard on. Set the counterweight until the scale shows ${scaleText((playingMn ?? 0) + guardMn)}. Done?`,
-		why: ({playingMn, guardMn}) =>
-			`It is playing force ${scaleText(playingMn ?? 0)} plus guard ${scaleText(guardMn)}. So the stylus stays covered.`,
+			`Guard on. Set the counterweight until the scale shows ${scaleText((playingMn ?? 0) + guardMn)}. That includes the guard, ${scaleText(guardMn)}. Done?`,
+		why: ({playingMn}) =>
+			`The guard comes off later: ${scaleText(playingMn ?? 0)} is left, the playing force. So the stylus stays covered until then.`,
 		mistake: 'Turning the counterweight with the arm on the scale. Arm in its rest first.',
 	},
 	'back-leads': {
@@ -89,7 +89,7 @@ export const putBack = {
 		title: 'Weigh as played',
 		ask: ({setToMn}) =>
 			setToMn === undefined
-				? 'Weigh the stylus at record height. What does the scale show? Not weighed: -.'
+				? 'Weigh at record height. What does the scale show? Not weighed: -.'
 				: `Weigh at record height, set the counterweight to ${scaleText(setToMn)}. What does the scale show? Not weighed: -.`,
 		why: 'A wrong force shows nowhere else. Within 2 % of the playing force is right.',
 		mistake: 'Weighing with the guard on.',

@@ -8,6 +8,6 @@ export const safe = {
 		why: 'A thump through a live amplifier can destroy loudspeakers. A platter that creeps drags gauge and stylus along.',
 		mistake: 'Opening the plinth with the mains plugged in.',
 		caution:
-			"A stylus is sharp; its cantilever breaks at a touch. This is mechanics only: wiring, earthing and repair are for licensed or authorised people under local codes. The maker's instructions come first. The warranty may forbid touching a bearing.",
+			"A stylus is sharp; its cantilever breaks at a touch. This check is mechanical. Leave wiring, earthing and repair to licensed people; local codes apply. The maker's instructions come first. Touching a bearing may end the warranty.",
 	},
 } satisfies Partial<StepSentences>;

@@ -16,7 +16,7 @@ export const tools = {
 	'gauge-unit': {
 		title: 'Unit of the gauge',
 		ask: 'Which unit does the gauge read?',
-		why: 'Percent is of the force on the gauge. Millinewtons and grams are plain forces.',
+		why: 'A gauge in percent reads percent of the force it carries.',
 		mistake: 'Changing it later. Readings keep their unit.',
 	},
 	'gauge-step': {
@@ -33,7 +33,7 @@ export const tools = {
 	},
 	'gauge-sign': {
 		title: 'Sign of the gauge',
-		ask: 'Which force does the gauge show? Where is its plus?',
+		ask: 'What does the gauge show, and which way is its plus?',
 		why: "A reading here is the push of the arm on the gauge, plus toward the rim. Your gauge's readings are turned to that.",
 		mistake: 'Guessing. Push the pointer gently toward the rim, and look which way it goes.',
 	},
@@ -52,7 +52,7 @@ export const tools = {
 	'gauge-nudge': {
 		title: 'Size of a nudge',
 		ask: 'By how much does one nudge move the reading?',
-		why: 'The last place that held lies half a nudge short of the limit, on average. The friction is corrected for that.',
+		why: 'The last reading that held lies half a nudge short of the limit, on average. The friction is corrected for that.',
 		mistake: 'Nudging in jumps: the arm starts early. Type 0 if you read the moment it starts.',
 	},
 	'scale-step': {

@@ -4,7 +4,7 @@ import type {StepSentences} from '../../step-sentences.js';
 
 /** Gauge first, arm after. */
 const placed: Readonly<Record<GaugeMount, string>> = {
-	stands: 'Gauge first, then the arm on it.',
+	stands: 'Set the gauge first, then the arm on it.',
 	hangs: 'Hang the gauge first, then the arm on it.',
 	clamped: 'Clamp the gauge first, then the arm on it.',
 	hand: '',
@@ -38,11 +38,11 @@ export const weighing = {
 		title: 'Tracking force',
 		ask: ({hasGuard, targetMn, matMm}) =>
 			[
-				matMm === undefined ? 'Pan at record height.' : `Pack the pan up by ${inUnit(matMm, 'mm')}.`,
+				matMm === undefined ? 'Pan at record height.' : `Raise the pan by ${inUnit(matMm, 'mm')}, for the mat.`,
 				targetMn === undefined || !hasGuard
-					? 'What does the scale show?'
-					: `Guard on, set the counterweight to ${scaleText(targetMn)}. What does the scale show?`,
-				'Lock the arm, then type.',
+					? 'Weigh the arm.'
+					: `Guard on, set the counterweight until the scale shows ${scaleText(targetMn)}.`,
+				'Lock the arm, then type what the scale showed.',
 			].join(' '),
 		why: 'A percent gauge reads percent of this force.',
 		mistake:
@@ -60,7 +60,7 @@ export const weighing = {
 	clearance: {
 		title: 'Height',
 		ask: ({hangsFar, mount}) =>
-			`${placed[mount]} How high is the stylus above the surface?${hangsFar ? ' Set this arm low.' : ''}`,
+			`${placed[mount]} How high is the stylus above mat or platter?${hangsFar ? ' Set this arm low.' : ''}`,
 		why: 'Too low, and the guard rubs. Too high, and the arm does not stand as it plays.',
 		mistake: 'Sliding a block under the stylus. Hold a ruler behind it.',
 		caution:
@@ -77,13 +77,13 @@ export const weighing = {
 	'lifter-clear': {
 		title: 'Lifter',
 		short: 'Paper passes at both radii?',
-		ask: 'Lower the lifter. Does paper pass under the arm, at both radii?',
+		ask: 'Lower the lifter. Does paper pass between lifter and arm, at both radii?',
 		why: 'A lifter that touches the arm reads as friction.',
 		mistake: 'Looking at one radius only. No lifter: y.',
 	},
 	'force-at-height': {
 		title: 'Weighed again at probe height',
-		ask: 'Weigh again at probe height, guard as before. Keep the first reading: -.',
+		ask: 'Weigh again at probe height, guard as before. To keep the first reading: -.',
 		why: 'With a high or low counterweight, or a magnet near steel, the force changes with height.',
 		mistake: 'Guessing the height. Block the scale up until the arm is where the gauge holds it.',
 	},

@@ -33,7 +33,7 @@ export const atTheBench: readonly Topic[] = [
 				rows: [
 					['2  2,5  2.5', 'die Zahl allein: dann sagt eine Taste, auf welcher Seite von null sie liegt'],
 					['+2,5  -1,5', 'mit dem Vorzeichen des Kraftmessers'],
-					['2,5 außen  1,5 innen', 'der Arm drückt zum Rand, zur Achse'],
+					['2,5 außen  1,5 innen', 'der Arm drückt zum Rand, zur Tellerachse'],
 					['2,1 g  21 mN  3 mm  0,7 in', 'in einer anderen Einheit als der gefragten'],
 				],
 			},

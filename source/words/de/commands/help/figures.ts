@@ -30,14 +30,14 @@ export const onFigures: readonly Topic[] = [
 					],
 				],
 			},
-			'Diese Grenzen sind Vorgaben dieses Programms, aus der Erinnerung an die Praxis; veröffentlichte Grenzen wurden nicht gefunden. In den Einstellungen lassen sie sich ändern. Ein Urteil gibt es nur, wo die Zahl mit ihrem ganzen ± auf einer Seite einer Grenze liegt:',
+			'Wie viel gut und wie viel brauchbar ist, gibt dieses Programm vor, aus der Erinnerung an die Praxis; veröffentlichte Werte wurden nicht gefunden. In den Einstellungen lassen sie sich ändern. Ein Urteil gibt es nur, wo das ganze ± einer Zahl dasselbe Urteil hat:',
 			{
 				rows: [
 					['gut, brauchbar', 'lassen'],
-					['außerhalb', 'der Bildschirm nennt die Ursache, den nächsten Schritt und wer ihn tut'],
+					['zu viel', 'der Bildschirm nennt die Ursache, den nächsten Schritt und wer ihn tut'],
 					[
 						'unentschieden',
-						'das ± reicht über eine Grenze. Zuerst kommt, was sicher ist (brauchbar bis gut), dann, was entscheiden würde. Das sind mehr Runden oder ein feinerer Ableseschritt; liegt die Zahl auf der Grenze, entscheidet nichts',
+						'das ± reicht von einem Urteil ins nächste. Zuerst kommt, was sicher ist (brauchbar bis gut), dann, was entscheiden würde. Das sind mehr Runden oder ein feinerer Ableseschritt. Liegt die Zahl genau dazwischen, entscheidet nichts',
 					],
 				],
 			},
@@ -46,7 +46,7 @@ export const onFigures: readonly Topic[] = [
 				rows: [
 					['nicht gemessen', 'es gibt keinen Messwert'],
 					['Skalenende', 'der Messwert erreichte das Ende der Skala und ergibt keine Zahl'],
-					['unentschieden', 'das ± reicht über eine Grenze'],
+					['unentschieden', 'das ± reicht von einem Urteil ins nächste'],
 					['unterbrochen', 'die Prüfung wurde vor dem Ende verlassen, und das Laufwerk wurde nicht zurückgebaut'],
 					[
 						'übergangen',
@@ -62,8 +62,8 @@ export const onFigures: readonly Topic[] = [
 		name: 'bias',
 		title: 'die Antiskating-Vorrichtung nach Messwerten einstellen',
 		blocks: [
-			'Beim Urteil beginnen: bei einem gesunden Arm sofort, sonst unter „ein anderer Weg“. Dann mit Antiskating messen. Liegt die Reibung außerhalb der Grenzen, zuerst sie beheben: feiner als die halbe Reibung lässt sich Antiskating nicht einstellen.',
-			'Die Rille zieht an der Nadel. Der Drehpunkt liegt nicht in der Richtung der Rille, darum dreht der Zug der Rille den Arm auch zur Achse. Das muss Antiskating aufheben. Als Teil der Auflagekraft ist es Rillenreibung × φ. φ ist der Sinus des Winkels zwischen der Rille und der Linie von der Nadel zum Drehpunkt. Er folgt allein aus effektiver Länge und Montageabstand. So hat jeder Radius einen Sollwert: 100 × Rillenreibung × φ Prozent, zum Rand hin. Eigener Zug und Antiskating zusammen müssen ihn ergeben.',
+			'Beim Urteil beginnen: bei einem gesunden Arm sofort, sonst unter „ein anderer Weg“. Dann mit Antiskating messen. Ist die Reibung zu groß, zuerst sie beheben: feiner als die halbe Reibung lässt sich Antiskating nicht einstellen.',
+			'Die Rille zieht an der Nadel. Der Drehpunkt liegt nicht in der Richtung der Rille, darum dreht der Zug der Rille den Arm auch zur Tellerachse. Das muss Antiskating aufheben. Als Teil der Auflagekraft ist es Rillenreibung × φ. φ ist der Sinus des Winkels zwischen der Rille und der Linie von der Nadel zum Drehpunkt. Er folgt allein aus effektiver Länge und Montageabstand. So hat jeder Radius einen Sollwert: 100 × Rillenreibung × φ Prozent, zum Rand hin. Eigener Zug und Antiskating zusammen müssen ihn ergeben.',
 			'Zahlen und Kurve sind Prozent der Abspielkraft. Der Messwert zum Einstellen steht so da, wie der Kraftmesser ihn zeigen wird, auf seinen Schritt genau. Er ist Prozent der Kraft, die der Kraftmesser trägt (mit Nadelschutz), seine Nullanzeige eingerechnet.',
 			{
 				rows: [

@@ -29,14 +29,14 @@ export const onFigures: readonly Topic[] = [
 					],
 				],
 			},
-			'These limits are defaults of this program, from memory of trade practice; no published limits were found. Change them in the settings. A verdict is given only where the figure and its whole ± lie on one side of a limit:',
+			'What counts as good or usable is a default of this program, from memory of trade practice. No published values were found. Change them in the settings. A verdict is given only where the whole ± of a figure has the same verdict:',
 			{
 				rows: [
 					['good, usable', 'leave it'],
-					['beyond', 'the screen names the cause, what to do next and who does it'],
+					['too much', 'the screen names the cause, what to do next and who does it'],
 					[
 						'undecided',
-						'the ± reaches over a limit. First comes what is sure (usable, maybe good), then what would decide it. That is more rounds, or a finer step; where the figure lies on the limit, nothing would',
+						'the ± reaches from one verdict into the next. First comes what is sure (usable, maybe good), then what would decide it. That is more rounds or a finer step. Where the figure lies just between, nothing would',
 					],
 				],
 			},
@@ -45,7 +45,7 @@ export const onFigures: readonly Topic[] = [
 				rows: [
 					['not measured', 'no reading was taken'],
 					['off scale', 'the reading reached the end of the scale and gives no figure'],
-					['undecided', 'the ± reaches over a limit'],
+					['undecided', 'the ± reaches from one verdict into the next'],
 					['interrupted', 'the check was left before its end, and the deck was not put back'],
 					['overridden', 'a step was passed all the same; the reason stands beside the verdict for good'],
 				],
@@ -58,7 +58,7 @@ export const onFigures: readonly Topic[] = [
 		name: 'bias',
 		title: 'setting the bias (anti-skating) device by readings',
 		blocks: [
-			'Start it at the verdict: for a sound arm at once, else under "another way". You then read with the bias device on. Where the friction is beyond limits, cure that first: bias cannot be set finer than half of it.',
+			'Start it at the verdict: for a sound arm at once, else under "another way". You then read with the bias device on. Where there is too much friction, cure that first: bias cannot be set finer than half of it.',
 			'The groove drags at the stylus. The pivot does not lie in line with the groove, so the drag also turns the arm toward the spindle. Bias must cancel that. As part of the tracking force it is drag × φ. φ is the sine of the angle between the groove and the line from stylus to pivot. It follows from effective length and pivot distance alone. So each radius has a wanted reading: 100 × drag × φ percent, toward the rim. Own pull and bias together must make it.',
 			'Figures and curve are percent of the playing force. The reading to set is printed as your gauge will show it, to its step. It is percent of the force that the gauge carries (guard included), with its own zero added.',
 			{
