@@ -260,7 +260,7 @@ describe('The verdict', () => {
 		const what = said.doNow({what: words.actions.what(action)});
 		expect(viewOf(here).ask).toContain(words.findings['spring-pull'].brief);
 		const does = shown.indexOf(what);
-		expect(shown.slice(does, does + 2)).toEqual([what, words.actions.delicate]);
+		expect(shown.slice(does, does + 2)).toEqual([what, words.actions.delicate.locked]);
 		expect(first.next).toContain(words.actions.what(action));
 		const told = [first.found, said.likely(first), ...others.map(said.alsoSeen)];
 		const from = shown.indexOf(first.found);

@@ -187,7 +187,7 @@ export const faces = {
 		filing: {
 			title: 'NOCH NICHT ABGELEGT',
 			whatIsSaved:
-				'Alle Antworten sind gespeichert, doch die Prüfung ließ sich nicht ablegen. Später mit ihr weitermachen, um sie abzulegen.',
+				'Alle Antworten sind gespeichert, doch die Prüfung nicht abgelegt. Später weitermachen, um sie abzulegen.',
 			keys: 'Enter noch einmal · Esc Startseite · Strg+C Ende',
 		},
 	},
