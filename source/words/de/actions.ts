@@ -6,8 +6,8 @@ import {remedies} from './remedies.js';
 
 /** Hands go to wires, linkage, pulley or bearing; 'free' where the arm itself must be moved. */
 const delicate = {
-	locked: 'Arm verriegelt, Nadelschutz drauf, Verstärker aus lassen. Nur so weit gehen, wie der Hersteller erlaubt.',
-	free: 'Nadelschutz drauf, Verstärker aus. Nur so weit gehen, wie der Hersteller erlaubt.',
+	locked: 'Vorher Arm verriegeln, Nadelschutz drauf, Verstärker aus. Nur so weit gehen, wie der Hersteller erlaubt.',
+	free: 'Vorher Nadelschutz drauf, Verstärker aus. Nur so weit gehen, wie der Hersteller erlaubt.',
 };
 
 const rounds = {
@@ -63,7 +63,7 @@ const what = (action: NextAction): string => {
 			}`;
 		case 'leave':
 			return action.atWorst === 'good' || action.atWorst === 'usable'
-				? `Laufwerk zurückbauen (${who}). Nichts muss repariert werden`
+				? `Laufwerk spielbereit machen (${who}). Nichts muss repariert werden`
 				: `als ${asJudged[action.atWorst]} werten (${who}). Weitere Runden entscheiden es nicht`;
 	}
 };

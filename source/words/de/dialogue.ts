@@ -22,9 +22,9 @@ const because: Sentences<BecauseValues> = {
 	'other-profile': () => 'anderes Profil',
 	'asked-anew': () => 'neu gefragt',
 	'left-overnight': () => 'zwölf Stunden oder länger liegen geblieben',
-	'put-back-between': () => 'das Zurückbauen hatte begonnen',
+	'put-back-between': () => 'das Herrichten hatte begonnen',
 	'changed-while-left': ({item}) => `„${found(entries.inDoubt, item) ?? item}“ geändert, während die Prüfung ruhte`,
-	remedy: ({remedy}) => `Abhilfe „${found(remedies, remedy)?.name ?? remedy}“ versucht`,
+	remedy: ({remedy}) => `„${found(remedies, remedy)?.name ?? remedy}“ versucht`,
 	'closing-off': () => 'die Schlussrunde wich ab',
 	'put-right-by-hand': () => 'von Hand berichtigt',
 };
@@ -40,7 +40,7 @@ const refusals: Sentences<RefusalValues> = {
 	'bias-off-first': () => 'Das Antiskating ist an. Erst abnehmen.',
 	'bias-on-first': () => 'Erst das Antiskating anlegen.',
 	'was-being-put-back': () =>
-		'Das Zurückbauen hatte begonnen. Erst sagen, was sich geändert hat; dann beginnt eine neue Messreihe.',
+		'Das Herrichten zum Spielen hatte begonnen. Erst sagen, was sich geändert hat; dann beginnt eine neue Messreihe.',
 	'off-the-scale': ({typed, top}) =>
 		`${inQuotes(typed)} kann nicht stimmen: Die Skala des Kraftmessers endet bei ${top}. ${top} eintippen, wenn der Zeiger am Anschlag liegt.`,
 	'crossed-turned': ({other}) =>
@@ -95,9 +95,9 @@ const labels: Sentences<LabelValues> = {
 	'without-figures': () => 'an diesem Radius ohne Werte weiter',
 	'to-verdict': () => 'weiter zum Urteil',
 	enough: () => 'genug: weiter',
-	'put-back': () => 'genug: Laufwerk zurückbauen',
-	leave: () => 'Arm so lassen: Laufwerk zurückbauen',
-	'to-maker': () => 'Arm zum Hersteller: Laufwerk zurückbauen',
+	'put-back': () => 'genug: Laufwerk spielbereit machen',
+	leave: () => 'Arm so lassen: Laufwerk spielbereit machen',
+	'to-maker': () => 'Arm zum Hersteller: Laufwerk spielbereit machen',
 	'other-way': () => 'ein anderer Weg',
 	'radius-between': () => 'Runden an einem Radius dazwischen',
 	'look-at-bias': () => 'Antiskating einstellen und damit messen',
@@ -117,7 +117,7 @@ const labels: Sentences<LabelValues> = {
 	round: ({place, number, innerLimit, outerLimit = ''}) =>
 		`${entries.places[place]}${place === 'extra' ? ' Radius' : ''}, Runde ${number}: ${signedTyped(innerLimit)} / ${signedTyped(outerLimit)}`,
 	'carry-on': () => 'die Prüfung doch fortsetzen',
-	stop: () => 'hier aufhören und Laufwerk zurückbauen',
+	stop: () => 'hier aufhören und Laufwerk spielbereit machen',
 	judge: () => 'restliche Runden messen, für ein Urteil',
 	'fewer-rounds': () => 'mit diesen Runden weiter',
 	option: ({step, option}) => found(found<Readonly<Record<string, string>>>(options, step) ?? {}, option) ?? option,

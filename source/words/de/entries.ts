@@ -22,7 +22,7 @@ const stages: Readonly<Record<StageId, string>> = {
 	probe: 'Messen',
 	verdict: 'Urteil',
 	'bias-on': 'Antiskating an',
-	back: 'Zurückbauen',
+	back: 'Spielbereit machen',
 	next: 'Nächste Prüfung',
 };
 
@@ -52,9 +52,9 @@ const ticks: {readonly [Id in IdOf<'ticks'>]: Readonly<Record<TickLine<Id>, stri
 		upright: 'Arm aufrecht, von vorn gesehen (Einpunktlager)',
 		leads: 'Litzen liegen wie immer und berühren nichts',
 		lifter: 'Lift unten, frei vom Rohr',
-		rest: 'Stütze und Bügel frei vom Schwenkweg',
+		rest: 'Stütze und Bügel außerhalb des Schwenkwegs',
 		screws: 'Headshell, Tonabnehmer, Gegengewicht, Säule fest',
-		air: 'Haube ab, Lüfter und Heizung aus; Matte, Hände ohne Ladung',
+		air: 'Haube ab, Lüfter und Heizung aus; nichts statisch geladen',
 		static: 'Matte und Hände ohne statische Ladung',
 	},
 };

@@ -186,8 +186,7 @@ export const faces = {
 		},
 		filing: {
 			title: 'NOCH NICHT ABGELEGT',
-			whatIsSaved:
-				'Alle Antworten sind gespeichert, doch die Prüfung nicht abgelegt. Später weitermachen, um sie abzulegen.',
+			whatIsSaved: 'Alle Antworten sind gespeichert. Später weitermachen, um die Prüfung abzulegen.',
 			keys: 'Enter noch einmal · Esc Startseite · Strg+C Ende',
 		},
 	},

@@ -97,10 +97,10 @@ export const findings: {readonly [Code in FindingCode]: FindingWords<FindingValu
 			`Techniker: ${isTurned ? 'nachsehen' : 'eine gedrehte Runde messen. Nachsehen'}, ob das Antiskating aus ist, dann die Litzen neu legen. Im Arm selbst arbeitet nur der Hersteller.`,
 	},
 	'spring-pull': {
-		brief: 'Der Zug wirkt über die Platte wie eine Feder.',
+		brief: 'Der Zug ändert sich über die Platte wie bei einer Feder.',
 		found: (values) => `${changed(values)} Er drückt zurück wie eine Feder.${neutral(values.neutralRadiusMm)}`,
 		likely: 'die Litzen wirken als Feder',
-		next: () => 'Techniker: Litzen so legen, dass sie locker hängen, wenn der Arm halb über der Platte steht.',
+		next: () => 'Techniker: Litzen so legen, dass sie locker hängen, wenn der Arm zwischen beiden Radien steht.',
 	},
 	'runaway-pull': {
 		brief: 'Der Zug wächst über die Platte und läuft davon.',
@@ -164,7 +164,7 @@ export const findings: {readonly [Code in FindingCode]: FindingWords<FindingValu
 	'playable-with-bias': {
 		brief: 'Antiskating kann den Zug ausgleichen.',
 		found: ({radii, worstAfterPct, goodPct, worstAfterDragPct, drag, usablePct}) =>
-			`Der Zug ist ${pulls(radii)}. Die beste Antiskating-Einstellung lässt höchstens ${percent(worstAfterPct, 1)} Zug übrig (gut bis ${plainNumber(goodPct)} %). Ist die Rillenreibung um ${plainNumber(drag)} kleiner oder größer, lässt sie höchstens ${percent(worstAfterDragPct, 1)} (brauchbar bis ${plainNumber(usablePct)} %).`,
+			`Der Zug ist ${pulls(radii)}. Die beste Antiskating-Einstellung lässt höchstens ${percent(worstAfterPct, 1)} Rest (gut bis ${plainNumber(goodPct)} %). Ist die Rillenreibung um ${plainNumber(drag)} kleiner oder größer, lässt sie höchstens ${percent(worstAfterDragPct, 1)} (brauchbar bis ${plainNumber(usablePct)} %).`,
 		likely: 'ein gleichmäßiger Zug',
 		next: () => 'Techniker: Antiskating so einstellen. Der Arm darf spielen, den Zug später beheben.',
 	},

@@ -76,8 +76,8 @@ export const options: OptionNames = {
 	'gauge-sign': {
 		'arm-out': 'Druck des Arms, + zum Rand',
 		'arm-in': 'Druck des Arms, + zur Tellerachse',
-		'hand-out': 'Kraft meiner Hand, wenn der Arm geht, + zum Rand',
-		'hand-in': 'Kraft meiner Hand, wenn der Arm geht, + zur Tellerachse',
+		'hand-out': 'Kraft meiner Hand, sobald der Arm losgeht, + zum Rand',
+		'hand-in': 'Kraft meiner Hand, sobald der Arm losgeht, + zur Tellerachse',
 	},
 	'gauge-turns': {
 		inner: 'ja, an beiden Radien',

@@ -127,7 +127,7 @@ export const ways: Readonly<Record<WayId, string>> = {
 	'correct-lowest': 'kleinste Kraft berichtigen',
 	'correct-highest': 'größte Kraft berichtigen',
 	'correct-playing': 'Abspielkraft berichtigen',
-	'correct-mount': 'Halt des Kraftmessers berichtigen',
+	'correct-mount': 'Halterung des Kraftmessers berichtigen',
 	'reads-mn': 'Kraftmesser zeigt Millinewton (mN)',
 	'reads-grams': 'Kraftmesser zeigt Gramm (Gramm-Kraft)',
 	'measure-pivot': 'Montageabstand messen',

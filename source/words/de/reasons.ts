@@ -24,7 +24,7 @@ export const reasons: Readonly<Record<ReasonId, string>> = {
 	'guard-only': 'nur der Nadelschutz bringt sie aus dem Bereich, und nur beim Messen',
 	'no-range': 'der Hersteller nennt keinen Bereich',
 	'gauge-height-fixed': 'der Kraftmesser lässt sich nicht höher oder tiefer stellen',
-	'arm-touches-elsewhere': 'der Arm berührt anderswo',
+	'arm-touches-elsewhere': 'der Arm stößt an anderer Stelle an',
 	bumped: 'am Laufwerk angestoßen',
 	'not-settled': 'abgelesen, bevor der Arm ruhig stand',
 	misread: 'falsch abgelesen',

@@ -70,8 +70,8 @@ export const remedies: Readonly<Record<RemedyId, RemedyWords>> = {
 		left: 'Die Kraft ist noch halbiert. Vor dem Abspielen zurückstellen.',
 	},
 	'lead-loop': {
-		name: 'Litzen auf halbem Weg locker hängen lassen',
-		how: 'Arm entriegeln und am Fingergriff auf halbem Weg über die Platte halten. Schlaufe so legen, dass sie dort locker hängt. Arm wieder verriegeln.',
+		name: 'Litzen zwischen beiden Radien locker hängen lassen',
+		how: 'Arm entriegeln und am Fingergriff zwischen beiden Radien halten. Schlaufe so legen, dass sie dort locker hängt. Arm wieder verriegeln.',
 		doing: 'Schlaufe der Litzen mittig gelegt',
 	},
 	'leads-off': {
@@ -92,7 +92,7 @@ export const remedies: Readonly<Record<RemedyId, RemedyWords>> = {
 		left: 'Das Gewicht sitzt noch im Headshell. Tonabnehmer einbauen. Dann die Kraft einstellen.',
 	},
 	lifter: {
-		name: 'nachsehen, ob der Lift noch berührt',
+		name: 'nachsehen, ob der Lift den Arm noch berührt',
 		how: 'Lift absenken. Papier muss an beiden Radien zwischen Lift und Arm durchgehen.',
 		doing: 'Lift freigestellt',
 	},
@@ -102,17 +102,17 @@ export const remedies: Readonly<Record<RemedyId, RemedyWords>> = {
 		doing: 'Kraftmesser gängig gemacht',
 	},
 	touching: {
-		name: 'nachsehen, ob Nadelschutz oder Litze berührt',
+		name: 'nachsehen, ob Nadelschutz oder Litzen etwas berühren',
 		how: 'Papier muss unter dem Nadelschutz durchgehen. Nichts darf am Schwenkweg schleifen.',
 		doing: 'Nadelschutz und Litzen freigelegt',
 	},
 	'along-swing': {
-		name: 'am Schwenkweg suchen, was berührt',
+		name: 'am Schwenkweg suchen, was den Arm berührt',
 		how: 'Litzen, Lift, Stütze und Gestänge ansehen, am schlechten Ende zuerst.',
 		doing: 'Freigelegt, was an einem Ende berührt',
 	},
 	repeat: {
-		name: 'einen Radius neu messen, bevor der Hersteller gefragt wird',
+		name: 'zur Sicherheit einen Radius neu messen',
 		how: 'Litzen neu legen. Nadelschutz frei, Hände weg vom Laufwerk.',
 		doing: 'Litzen noch einmal neu gelegt',
 	},

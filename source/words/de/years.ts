@@ -84,9 +84,9 @@ const comparison = {
 	} satisfies Record<ChangeVerdict, string>,
 	notWithLast: ({date}: Since) => `Nicht vergleichbar mit der letzten Prüfung vom ${dayText(date)}.`,
 	moved: ({date, verdict, ...moved}: Since & Moved & {readonly verdict: ChangeVerdict}) =>
-		`${nameOf(moved)} seit ${dayText(date)}: ${sizeOfChange(moved)}, ${verdicts[verdict]}.`,
+		`${nameOf(moved)} seit ${dayText(date)} um ${sizeOfChange(moved)}${moved.figure === 'pull' ? ' gewandert' : ''}: ${verdicts[verdict]}.`,
 	unchanged: ({date, figures}: Since & {readonly figures: readonly Moved[]}) =>
-		`Seit ${dayText(date)} nicht verändert. Unterschiede: ${sizes(figures)}.`,
+		`Seit ${dayText(date)} gleich geblieben: ${figures.map((one) => `${nameOf(one)}, Unterschied ${sizeOfChange(one)}`).join('; ')}.`,
 	doneBetween: ({what}: {readonly what: readonly string[]}) => `Zwischen beiden: ${listed(what)}.`,
 	done: ({what}: {readonly what: readonly string[]}) => `Zwischen beiden: ${listed(what)}. Der Trend beginnt hier neu.`,
 	room: ({byC, place, radiusMm, pullPct}: AtRadius & {readonly byC: number; readonly pullPct: number}) =>
@@ -108,7 +108,7 @@ const longRun = {
 	step: ({what, date, figures}: Since & {readonly what: readonly string[]; readonly figures: readonly Moved[]}) =>
 		`Sprung bei der Prüfung vom ${dayText(date)} (davor: ${listed(what)}): ${sizes(figures)}. Der Trend zählt ab da.`,
 	tooFew: ({checks, date, least}: Since & {readonly checks: number; readonly least: number}) =>
-		`${plural(checks, {one: '1 Prüfung', other: `${checks} Prüfungen`})} seit ${dayText(date)}. Für einen Trend sind ${plainNumber(least)} nötig.`,
+		`${plural(checks, {one: '1 Prüfung', other: `${checks} Prüfungen`})} seit ${dayText(date)} zu vergleichen. Für einen Trend sind ${plainNumber(least)} nötig.`,
 };
 
 /** The pictures of pull and hold band over time. */

@@ -6,8 +6,8 @@ import {remedies} from './remedies.js';
 
 /** Hands go to wires, linkage, pulley or bearing; 'free' where the arm itself must be moved. */
 const delicate = {
-	locked: 'Keep the arm locked, guard on, amplifier off. Go only as far as its maker allows.',
-	free: 'Guard on, amplifier off. Go only as far as its maker allows.',
+	locked: 'First lock the arm, guard on, amplifier off. Go only as far as its maker allows.',
+	free: 'First put the guard on, amplifier off. Go only as far as its maker allows.',
 };
 
 const rounds = {

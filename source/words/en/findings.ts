@@ -99,7 +99,7 @@ export const findings: {readonly [Code in FindingCode]: FindingWords<FindingValu
 		brief: 'The pull changes over the record, like a spring.',
 		found: (values) => `${changed(values)} It pushes back like a spring.${neutral(values.neutralRadiusMm)}`,
 		likely: 'the leads act as a spring',
-		next: () => 'Technician: dress the leads so that they hang slack at mid-record.',
+		next: () => 'Technician: dress the leads so that they hang slack between both radii.',
 	},
 	'runaway-pull': {
 		brief: 'The pull grows over the record and runs away.',

@@ -66,8 +66,8 @@ export const remedies: Readonly<Record<RemedyId, RemedyWords>> = {
 		left: 'The force is still halved. Set it back before you play.',
 	},
 	'lead-loop': {
-		name: 'let the leads hang slack at mid-record',
-		how: 'Unlock the arm, hold it over mid-record by its finger lift. Lay the loop so that it hangs slack there. Lock the arm again.',
+		name: 'let the leads hang slack between both radii',
+		how: 'Unlock the arm, hold it between both radii by its finger lift. Lay the loop so that it hangs slack there. Lock the arm again.',
 		doing: 'Centring the loop of the leads',
 	},
 	'leads-off': {
@@ -108,7 +108,7 @@ export const remedies: Readonly<Record<RemedyId, RemedyWords>> = {
 		doing: 'Freeing what touches at one end',
 	},
 	repeat: {
-		name: 'before you ask the maker, probe one radius again',
+		name: 'to be sure, probe one radius again',
 		how: 'Dress the leads. Guard clear, hands off the deck.',
 		doing: 'Dressing the leads again',
 	},

@@ -86,7 +86,7 @@ const comparison = {
 	moved: ({date, verdict, ...moved}: Since & Moved & {readonly verdict: ChangeVerdict}) =>
 		`The ${nameOf(moved)} ${moved.figure === 'pull' ? 'moved' : 'changed by'} ${sizeOfChange(moved)} since ${dayText(date)}: ${verdicts[verdict]}.`,
 	unchanged: ({date, figures}: Since & {readonly figures: readonly Moved[]}) =>
-		`Not changed since ${dayText(date)}. Differences: ${sizes(figures)}.`,
+		`Not changed since ${dayText(date)}: ${figures.map((one) => `${nameOf(one)}, difference ${sizeOfChange(one)}`).join('; ')}.`,
 	doneBetween: ({what}: {readonly what: readonly string[]}) => `Between the two: ${listed(what)}.`,
 	done: ({what}: {readonly what: readonly string[]}) =>
 		`Between the two: ${listed(what)}. The trend starts again here.`,
@@ -109,7 +109,7 @@ const longRun = {
 	step: ({what, date, figures}: Since & {readonly what: readonly string[]; readonly figures: readonly Moved[]}) =>
 		`A jump at the check of ${dayText(date)}, after ${listed(what)}: ${sizes(figures)}. The trend counts from there.`,
 	tooFew: ({checks, date, least}: Since & {readonly checks: number; readonly least: number}) =>
-		`${checks} checks since ${dayText(date)}. A trend needs ${plainNumber(least)}.`,
+		`${checks} checks to compare since ${dayText(date)}. A trend needs ${plainNumber(least)}.`,
 };
 
 /** The pictures of pull and hold band over time. */

@@ -25,7 +25,7 @@ export const home = {
 	checkOpen: {
 		title: 'Eine Prüfung ist offen',
 		goingOn: ({arm}: OfArm) =>
-			`Die Prüfung von ${arm} ist noch offen. Eine neue legt sie als unterbrochen ab, Laufwerk nicht spielbereit. Zurückbauen geht weiter unter „frühere Prüfungen“.`,
+			`Die Prüfung von ${arm} ist noch offen. Beginnt eine neue, wird sie als unterbrochen abgelegt: Laufwerk nicht spielbereit. Spielbereit machen: unter „frühere Prüfungen“.`,
 		resume: 'offene Prüfung fortsetzen',
 		start: 'unterbrochen ablegen, neue beginnen',
 	},
@@ -35,8 +35,8 @@ export const home = {
 	notStarted: ({arm, asked}: OfArm & {readonly asked: string}) =>
 		`Die Prüfung von ${arm} ist noch offen, ${asked} muss warten. Fortsetzen oder eine neue beginnen.`,
 	filed: {
-		ready: 'Abgelegt. Laufwerk spielbereit. Bei der ersten Platte leise drehen.',
-		notReady: 'Abgelegt. Laufwerk NICHT spielbereit. Zurückbauen unter „frühere Prüfungen“.',
+		ready: 'Abgelegt. Laufwerk spielbereit. Vor der ersten Platte die Lautstärke herunterdrehen.',
+		notReady: 'Abgelegt. Laufwerk NICHT spielbereit. Die Liste dafür steht unter „frühere Prüfungen“.',
 		leave: 'beenden',
 		home: 'zurück zur Startseite',
 	},

@@ -73,7 +73,7 @@ export const past = {
 		title: 'Frühere Prüfung',
 		titleOf: ({arm, date}: Pick<PastCheck, 'arm' | 'date'>) => `${arm}: Prüfung vom ${dayText(date)}`,
 		compare: 'mit anderer Prüfung vergleichen',
-		putBack: 'Laufwerk jetzt zurückbauen',
+		putBack: 'Laufwerk jetzt spielbereit machen',
 		back: 'zurück zur Liste',
 		markVoid: 'für ungültig erklären',
 		countAgain: 'wieder zählen lassen',

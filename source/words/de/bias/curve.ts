@@ -33,5 +33,5 @@ export const curve = {
 	readAt: (read: ForceAt & {readonly leftoverPct: number}) =>
 		`Messwert mit Antiskating: ${at(read)}, ${leftOver(read)}.`,
 	readHere: ({pullOnPct, wantedPct, leftoverPct, biasPct}: BiasRead) =>
-		`Messwert ${forceAsTyped(pullOnPct, '%', 1)}, Sollwert ${forceAsTyped(wantedPct, '%', 1)}: ${leftOver({leftoverPct})}. Antiskating allein: ${forceAsTyped(biasPct, '%', 1)}.`,
+		`Mitte ${forceAsTyped(pullOnPct, '%', 1)}, Sollwert ${forceAsTyped(wantedPct, '%', 1)}: ${leftOver({leftoverPct})}. Antiskating allein: ${forceAsTyped(biasPct, '%', 1)}.`,
 };

@@ -43,7 +43,7 @@ export const lever = {
 	threadStands: ({places}: {readonly places: readonly {readonly radiusMm: number; readonly deg: number}[]}) =>
 		`Faden zum Zapfen: ${listed(places.map(({radiusMm, deg}) => `${plainNumber(deg)}° bei ${mm(radiusMm)}`))}.`,
 	weightThatActs: ({reads, shares: [least, most], askedShare}: ActingWeight) =>
-		`${parts[reads]}: Über die Platte wirken ${rounded(100 * least, 0)} bis ${rounded(100 * most, 0)} % des Gewichts. Richtig wären ${rounded(100 * askedShare, 0)} bis 100 %.`,
+		`${parts[reads]}: Je nach Radius wirken ${rounded(100 * least, 0)} bis ${rounded(100 * most, 0)} % des Gewichts. Richtig wären ${rounded(100 * askedShare, 0)} bis 100 %.`,
 	doubt: ({reads, fromMm, toMm, measuredPct, expectedPct, openPct}: Doubt) => {
 		const part = parts[reads];
 		return `Der ${part} erklärt das Antiskating nicht. Von ${plainNumber(fromMm)} bis ${mm(toMm)} müsste es ${moves(expectedPct)}. Die Messwerte lassen es ${moves(measuredPct)} (± ${percent(openPct, 1)}). ${part} und Grenzen noch einmal lesen, erst dann Rolle oder Faden versetzen.`;

@@ -42,7 +42,7 @@ type Named = {readonly name: string; readonly isKept: boolean};
 const nameOf = ({name, isKept}: Named): string =>
 	`Antiskating-Einstellung ${name}.${isKept ? ' Sie wurde behalten.' : ''}`;
 
-const aims = {wanted: 'Sollwert hier', best: 'Mit dieser Vorrichtung hier bestens'};
+const aims = {wanted: 'Sollwert hier', best: 'Mit dieser Vorrichtung hier am besten'};
 
 /** The settings that were read, and what the gauge is to show. */
 export const setting = {
@@ -56,7 +56,7 @@ export const setting = {
 		`Einstellung ${tried.name}. ${tried.leftPct === undefined ? 'Keine Zahlen' : `Rest höchstens ${percent(tried.leftPct, 1)}`}${marksOf(tried)}.`,
 	noFigures: 'Noch keine Zahlen mit Antiskating.',
 	noBest: 'Keine beste Einstellung: zwei Radien messen und sehen, ob das Antiskating wirkt.',
-	columns: {wanted: 'Sollwert', read: 'Messwert', alone: 'Antiskating', left: 'Rest', setGaugeTo: 'bestens'},
+	columns: {wanted: 'Sollwert', read: 'Messwert', alone: 'Antiskating', left: 'Rest', setGaugeTo: 'am besten'},
 	offScale: 'Skalenende',
 	wasSetTo: ({text}: {readonly text: string}) => `Eingestellt war: ${text}.`,
 	aimShown: ({of, shows}: {readonly of: keyof typeof aims; readonly shows: string}) => `${aims[of]}: ${shows}.`,
@@ -75,6 +75,6 @@ export const setting = {
 	frictionFirst: ({bandPct}: {readonly bandPct: number}) =>
 		`Erst die Reibung beheben: ${percent(bandPct, 1)} ist zu viel. Bis dahin das Antiskating nicht feiner als ± ${percent(bandPct / 2, 1)} einstellen.`,
 	torque:
-		'Sollwert in Prozent: 100 × Rillenreibung × sin(a). Der Winkel a liegt zwischen Rille und Linie von Nadel zu Drehpunkt. Antiskating hebt dieses Drehmoment auf.',
+		'Sollwert in Prozent: 100 × Rillenreibung × sin(a). Der Winkel a liegt zwischen Rille und Linie von Nadel zu Drehpunkt. Das ist ein Drehmoment: Antiskating hebt es auf.',
 	noDevice: 'Dieser Arm hat keine Antiskating-Vorrichtung. Gegen das Skating wirkt nur sein eigener Zug.',
 };

@@ -51,7 +51,7 @@ export const jsonKeys = {
 	report: {
 		isPractice: 'ob der Arm erfunden ist',
 		finishedAt: 'Zeit ihres Endes',
-		putBackAt: 'Zeit, zu der das Laufwerk später zurückgebaut wurde; null, wo nicht',
+		putBackAt: 'Zeit, zu der das Laufwerk später spielbereit gemacht wurde; null, wo nicht',
 		nextBecause: 'warum die nächste Prüfung dann fällig ist',
 		figures: 'wie am Tag ausgegeben, mit den Schlüsseln von „compute“; null, wo es keine gibt',
 		findings: 'wie am Tag ausgegeben, der erste zuerst',

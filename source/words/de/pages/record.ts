@@ -5,13 +5,13 @@ import {radiusName} from '../figures.js';
 
 const outcomes: Readonly<Record<Outcome, string>> = {
 	complete: 'fertig',
-	stopped: 'vorzeitig beendet, Laufwerk zurückgebaut',
+	stopped: 'vorzeitig beendet, Laufwerk spielbereit gemacht',
 	interrupted: 'unterbrochen, Laufwerk nicht spielbereit',
 };
 
 type Ended = {readonly outcome: Outcome; readonly putBackOn: string | undefined};
 const endedHow = ({outcome, putBackOn}: Ended): string =>
-	putBackOn === undefined ? outcomes[outcome] : `unterbrochen, Laufwerk zurückgebaut am ${dayText(putBackOn)}`;
+	putBackOn === undefined ? outcomes[outcome] : `unterbrochen, Laufwerk spielbereit gemacht am ${dayText(putBackOn)}`;
 
 /** A filed check. */
 export const record = {

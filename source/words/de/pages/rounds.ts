@@ -72,7 +72,7 @@ export const roundsTaken = {
 	innerHeard: ({innerLimit}: {innerLimit: string}) => `Innere Grenze ${innerLimit}.`,
 	begun: ({innerLimit}: {innerLimit: string}) => `Diese Runde: ${innerLimit} / …`,
 	offScale: ({top, unit, isBiasOn}: {top: number | undefined; unit: GaugeUnit; isBiasOn: boolean}) =>
-		`Skalenende: ${top === undefined ? '?' : plainNumber(top)} ${units[unit].label} oder mehr ist kein Messwert. ${
+		`Skalenende: ${top === undefined ? '?' : plainNumber(top)} ${units[unit].label} oder mehr ergibt keine Zahl. ${
 			isBiasOn
 				? 'Messwert zurücknehmen, dann Antiskating verringern.'
 				: 'Nachsehen: Laufwerk waagrecht? Antiskating aus?'

@@ -37,7 +37,7 @@ export const verdict = {
 		does === undefined ? `${verdict.headline(found)}.` : `${verdict.headline(found)}. ${does}`,
 	none: 'Kein Urteil: Die Messung ist nicht fertig.',
 	lastNotMeasured: 'Die letzte Messreihe ist nicht fertig. Diese Zahlen stammen aus der davor.',
-	likely: ({likely}: {likely: string}) => `Wohl: ${likely}.`,
+	likely: ({likely}: {likely: string}) => `Vermutlich: ${likely}.`,
 	doNow: ({what}: {what: string}) => `Jetzt: ${what}.`,
 	next: ({next}: {next: string}) => `Als Nächstes: ${next}.`,
 	/** The page behind the one thing. */
@@ -92,8 +92,9 @@ export const verdict = {
 		leans: Parameters<typeof lean>[0];
 	}) => {
 		const {breakawayPct, torqueMicroNm, tiltSharePct, tiltShareUncertaintyPct, wallShare} = figures;
-		const tilt = tiltSharePct === null ? '' : ` Neigung: ${sideForce(tiltSharePct, tiltShareUncertaintyPct ?? 0)}.`;
-		return `${radius(figures)}. Losbrechkraft: Ab ${percent(breakawayPct, 1)} nach innen oder außen bewegt sich der Arm. Zug als Drehmoment: ${forceWithWay(torqueMicroNm, 'µN·m', 0)}.${tilt} Last auf den Rillenwänden: innen ${percent(100 * wallShare.inner, 1)}, außen ${percent(100 * wallShare.outer, 1)}.${lean(leans)}`;
+		const tilt =
+			tiltSharePct === null ? '' : ` Zug aus der Neigung: ${sideForce(tiltSharePct, tiltShareUncertaintyPct ?? 0)}.`;
+		return `${radius(figures)}. Losbrechkraft: ${percent(breakawayPct, 1)} über oder unter dem Zug bewegt den Arm. Zug als Drehmoment: ${forceWithWay(torqueMicroNm, 'µN·m', 0)}.${tilt} Last auf den Rillenwänden: innen ${percent(100 * wallShare.inner, 1)}, außen ${percent(100 * wallShare.outer, 1)}.${lean(leans)}`;
 	},
 	between: ({en, differs, torqueSlopeMicroNmPerDeg, neutralRadiusMm}: BetweenRadii) =>
 		[

@@ -79,7 +79,7 @@ export const frame = {
 		notCounted: 'Abgelegt, aber in keiner Zahl oben enthalten',
 		overridden: 'Übergangen: Schritte, nach denen es trotzdem weiterging',
 		overriddenEarlier: 'Schritte, nach denen es trotzdem weiterging',
-		putBack: 'Zurückbauen',
+		putBack: 'Spielbereit machen',
 		radii: 'Zug und Reibung, in % der Abspielkraft, je mit ± für 95 %',
 		ruledOut: 'Ursachen außerhalb des Arms, wie der Techniker sie bestätigt oder gemessen hat',
 		series: ({number}: {number: number}) => `Messreihe ${number}`,

@@ -53,7 +53,7 @@ export const cautions: readonly string[] = [
 	'Menschen und Verstärker. Den Verstärker stumm oder ausschalten, dann erst die Nadel berühren. Die Lautstärke unten lassen, wenn die Nadel wieder auf die erste Platte trifft. Netzstecker ziehen, dann erst etwas öffnen.',
 	'Arbeit für Fachkräfte. armdrift sieht nur die Mechanik. Verdrahten, Erden und Reparieren zugelassenen oder befugten Fachkräften überlassen, nach den örtlichen Vorschriften. Die Anleitung des Herstellers befolgen: Die Garantie kann verbieten, ein Lager anzufassen. Kein Lager ohne das Verfahren des Herstellers verstellen.',
 	'Nadel und Nadelträger. Die Nadel ist spitz, und ihr Nadelträger bricht schon bei einer Berührung. Den Nadelschutz bis zum allerletzten Schritt drauflassen. Bei einem Arm mit Einpunktlager nie auf den Nadelschutz drücken.',
-	'Das Laufwerk. Bis alles zurückgebaut ist, sagt jeder Bildschirm, dass das Laufwerk nicht spielbereit ist. Die Masse des Nadelschutzes darf nicht in der Auflagekraft bleiben.',
+	'Das Laufwerk. Bis alles hergerichtet ist, sagt jeder Bildschirm, dass das Laufwerk nicht spielbereit ist. Die Masse des Nadelschutzes darf nicht in der Auflagekraft bleiben.',
 ];
 
 /** What the method cannot do, the same as in the manual. */

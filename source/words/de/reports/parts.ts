@@ -5,7 +5,7 @@ import {wayOf} from '../figures.js';
 /** What speaks against playing: the deck, the check, or what it found. */
 type WhyNotPlayed = keyof typeof whyNotPlayed;
 const whyNotPlayed = {
-	deck: 'das Laufwerk ist nicht zurückgebaut',
+	deck: 'das Laufwerk ist nicht spielbereit',
 	void: 'diese Prüfung zählt nicht',
 	unfinished: 'der Arm ist nicht fertig gemessen',
 	'off-scale': 'ein Messwert erreichte das Skalenende',
@@ -53,9 +53,9 @@ export const parts = {
 	},
 
 	deck: {
-		ready: 'Das Laufwerk ist zurückgebaut und spielbereit.',
+		ready: 'Das Laufwerk ist wieder spielbereit.',
 		notReady: 'Das Laufwerk ist nicht spielbereit.',
-		notReadyBesideVerdict: 'Laufwerk nicht spielbereit: noch nicht zurückgebaut.',
+		notReadyBesideVerdict: 'Laufwerk nicht spielbereit: Die Liste dafür ist nicht fertig.',
 		ended: ({outcome}: {outcome: string}) => `Ende der Prüfung: ${outcome}.`,
 		done: 'erledigt',
 		notDone: 'nicht erledigt',
@@ -63,14 +63,14 @@ export const parts = {
 	},
 
 	findings: {
-		likely: ({likely}: {likely: string}) => `Wohl: ${likely}.`,
+		likely: ({likely}: {likely: string}) => `Vermutlich: ${likely}.`,
 	},
 
 	overridden: {
 		/** Beside the verdict, by the titles of the steps. */
 		spoilsReadings: ({steps}: {steps: readonly string[]}) =>
 			`Übergangen, daher stimmen die Messwerte vielleicht nicht: ${listed(steps)}.`,
-		spoilsPlay: ({steps}: {steps: readonly string[]}) => `Beim Zurückbauen übergangen: ${listed(steps)}.`,
+		spoilsPlay: ({steps}: {steps: readonly string[]}) => `Beim Herrichten übergangen: ${listed(steps)}.`,
 		still: 'gilt\u00A0noch',
 		earlier: ({series}: {series: number}) => `früher, in Messreihe ${series}`,
 	},

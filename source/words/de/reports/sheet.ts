@@ -71,7 +71,7 @@ export const sheet = {
 		}
 	},
 	meansNothing: 'Über Platten und Nadel lässt sich noch nichts sagen.',
-	notReady: 'Noch keine Platten spielen: Das Laufwerk ist nicht fertig zurückgebaut.',
+	notReady: 'Noch keine Platten spielen: Das Laufwerk ist nicht fertig.',
 	picture: {
 		title: 'Wie der Arm gedrückt wird',
 		caption: ({goodPct, usablePct}: {goodPct: number; usablePct: number}) =>
@@ -90,7 +90,7 @@ export const sheet = {
 		bias: ({setting}: {setting: string}) =>
 			`Das Antiskating ist gegen den Zug der Rille nach innen eingestellt: ${setting}.`,
 		force: ({force}: {force: string}) => `Die Nadel liegt jetzt mit ${force} auf.`,
-		ready: 'Das Laufwerk ist zurückgebaut und spielbereit.',
+		ready: 'Das Laufwerk ist wieder spielbereit.',
 		overridden: 'Einige Schritte waren nicht in Ordnung: Welche und warum, sagen die nächsten Seiten.',
 	},
 	next: {
@@ -105,7 +105,7 @@ export const sheet = {
 		check: ({day}: {day: string}) => `Nächste Prüfung: ${day}.`,
 	},
 	care: [
-		'Erst leise drehen, dann die Nadel auf die Platte setzen.',
+		'Erst die Lautstärke herunterdrehen, dann die Nadel auf die Platte setzen.',
 		'Eine Nadel bricht bei der leisesten Berührung: Finger und Tücher fernhalten.',
 		'Netzstecker ziehen, bevor etwas geöffnet wird. Die Anleitung des Herstellers geht vor.',
 	],

@@ -87,7 +87,7 @@ export const arm = {
 		title: 'Antiskating',
 		short: 'Antiskating?',
 		ask: 'Welche Antiskating-Vorrichtung hat der Arm?',
-		why: 'Jede Art wird anders abgenommen und zurückgebaut.',
+		why: 'Jede Art wird anders abgenommen und wieder angebracht.',
 		mistake: '„keine“ gewählt, obwohl sie nur auf null steht. Die Art wählen.',
 	},
 	'arm-damping': {

@@ -39,7 +39,7 @@ export const biasOn = {
 	},
 	'bias-radius-middle': {
 		title: 'Dritter Radius, Antiskating',
-		ask: 'Dritten Radius zum Messen mit Antiskating eintippen. Ohne: -.',
+		ask: 'Dritten Radius zum Messen mit Antiskating eintippen. Keiner: -.',
 		why: 'Skating ist etwa mitten zwischen Rand und Etikett am kleinsten. Manche Vorrichtung zieht gerade dort am meisten.',
 		mistake: 'Beim Hebel weggelassen. Ein Hebel kann außen und innen stimmen, dazwischen nicht.',
 	},

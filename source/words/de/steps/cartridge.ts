@@ -48,7 +48,7 @@ export const cartridge = {
 	'guard-depth': {
 		title: 'Nadelschutz unter der Nadel',
 		short: 'Nadelschutz wie weit unter der Nadel? Unbekannt: -.',
-		ask: 'Wie weit hängt der Nadelschutz unter die Nadel? Unbekannt: -.',
+		ask: 'Wie weit reicht der Nadelschutz unter die Nadel? Unbekannt: -.',
 		why: 'Der Nadelschutz berührt zuerst. Von seiner Tiefe hängen Matte und Höhe ab.',
 		mistake: 'Vom Gehäuse des Tonabnehmers aus gemessen, nicht von der Nadel.',
 	},

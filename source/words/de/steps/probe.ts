@@ -19,7 +19,7 @@ export const probe = {
 		title: 'Einmal ganz schwenken',
 		short: 'Geschwenkt und gestupst?',
 		ask: ({isUnipivot}) =>
-			`Arm bis zum inneren Radius und zurück schwenken. Je einmal nach außen und innen stupsen${isUnipivot ? ', in Höhe des Drehpunkts' : ''}. Erledigt?`,
+			`Arm am Fingergriff bis zum inneren Radius und zurück schwenken. Je einmal nach außen und innen stupsen${isUnipivot ? ', in Höhe des Drehpunkts' : ''}. Erledigt?`,
 		why: 'Öl und Litzen setzen sich. Dieser Schwenk zählt nicht.',
 		mistake: 'Nullschraube des Kraftmessers gedreht. Bis nach der letzten Runde nicht anfassen.',
 	},
@@ -32,7 +32,7 @@ export const probe = {
 	},
 	'zero-free-before': {
 		title: 'Nullanzeige, vorher',
-		ask: 'Arm in der Stütze. Nullanzeige des Kraftmessers eintippen, + oder −. Nicht lesbar: -.',
+		ask: 'Arm in der Stütze. Nullanzeige mit Vorzeichen eintippen. Nicht lesbar: -.',
 		...freeZero,
 	},
 	'probe-inner': {
@@ -41,7 +41,7 @@ export const probe = {
 		caution: 'Arm mit dem Lift absenken. Ihn nicht seitlich auf den Kraftmesser schwenken.',
 	},
 	'probe-outer': {title: 'Messen, außen', ...rounds},
-	'probe-extra': {title: 'Messen, dritter', ...rounds},
+	'probe-extra': {title: 'Messen, dritter Radius', ...rounds},
 	'probe-closing': {
 		title: 'Schlussrunde, innen',
 		ask: (at) => `${placedAt(at)}. Eine letzte Runde.`,
@@ -50,7 +50,7 @@ export const probe = {
 	},
 	'zero-free-after': {
 		title: 'Nullanzeige, nachher',
-		ask: 'Arm in die Stütze heben. Nullanzeige des Kraftmessers eintippen. Nicht lesbar: -.',
+		ask: 'Arm in die Stütze heben. Nullanzeige mit Vorzeichen eintippen. Nicht lesbar: -.',
 		...freeZero,
 	},
 	verdict: {

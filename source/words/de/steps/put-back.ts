@@ -105,7 +105,7 @@ export const putBack = {
 	},
 	'back-covers': {
 		title: 'Abdeckung, erste Platte',
-		ask: 'Riemen und Netzstecker dran, Haltebänder ab, leise drehen. Erledigt?',
+		ask: 'Riemen und Netzstecker dran, Haltebänder ab, Lautstärke herunterdrehen. Erledigt?',
 		why: 'Eine Nadel, die bei voller Lautstärke falsch aufsetzt, zerstört Lautsprecher. Netz nur an ein geschlossenes Laufwerk. Örtliche Vorschriften können eine Elektrofachkraft verlangen.',
 		mistake: 'Bei offener Lautstärke probiert.',
 	},

@@ -8,7 +8,7 @@ export const tools = {
 		mistake: 'Nach einer Reparatur des Kraftmessers den Namen behalten.',
 	},
 	'gauge-mount': {
-		title: 'Halt des Kraftmessers',
+		title: 'Halterung des Kraftmessers',
 		ask: 'Wie wird der Kraftmesser gehalten?',
 		why: 'Ein Kraftmesser in der Hand trägt nichts. Dann schwebt der Arm und wird nicht gewogen.',
 		mistake: '„geklemmt“ gewählt, obwohl er auf eigenem Fuß steht. Dann steht er.',

@@ -22,7 +22,7 @@ export const weighing = {
 			isUnipivot
 				? 'Arm verriegelt. Nadelschutz gerade aufschieben. Einpunktlager nie nach unten drücken.'
 				: 'Arm verriegelt. Nadelschutz gerade aufschieben.',
-		why: 'Er schützt den Nadelträger, bis das Laufwerk zurückgebaut ist.',
+		why: 'Er schützt den Nadelträger, bis das Laufwerk wieder spielbereit ist.',
 		mistake: 'Nadelschutz bei losem Arm aufgeschoben. Dann trifft der Druck die Nadel.',
 		caution:
 			'Eine Nadel ist spitz; ihr Nadelträger bricht bei einer Berührung. Ohne Nadelschutz ist die Nadel ungeschützt: langsam arbeiten.',
@@ -35,7 +35,7 @@ export const weighing = {
 	},
 	'guard-account': {
 		title: 'Der Nadelschutz fehlte',
-		ask: ({guardG}) => `Im Gewicht fehlt der Nadelschutz (${inUnit(guardG, 'g')}). Was tun?`,
+		ask: ({guardG}) => `Gewogen wurde ohne den Nadelschutz (${inUnit(guardG, 'g')}). Was tun?`,
 		why: 'Neu wiegen mit Nadelschutz ist sicherer.',
 		mistake: 'Übersehen. Ein halbes Gramm sind 28 % von 1,8 g.',
 	},
@@ -82,13 +82,13 @@ export const weighing = {
 	'lifter-clear': {
 		title: 'Lift',
 		short: 'Papier geht an beiden Radien durch?',
-		ask: 'Lift absenken. Geht Papier zwischen Lift und Arm durch, an beiden Radien?',
+		ask: 'Kraftmesser unter dem Arm, Lift absenken. Geht Papier zwischen Lift und Arm durch, an beiden Radien?',
 		why: 'Berührt der Lift den Arm, sieht das aus wie Reibung.',
 		mistake: 'Nur an einem Radius nachgesehen. Kein Lift: j.',
 	},
 	'force-at-height': {
 		title: 'Neu gewogen in Messhöhe',
-		ask: 'In Messhöhe neu wiegen, Nadelschutz wie zuvor. Soll der erste Wert bleiben: -.',
+		ask: 'In Messhöhe neu wiegen, Nadelschutz wie beim ersten Wiegen. Soll der erste Wert bleiben: -.',
 		why: 'Liegt das Gegengewicht hoch oder tief, oder ein Magnet nahe an Stahl, ändert sich die Kraft mit der Höhe.',
 		mistake: 'Höhe geschätzt. Waage unterlegen, bis der Arm so hoch steht wie auf dem Kraftmesser.',
 	},

@@ -32,5 +32,5 @@ export const curve = {
 	ownPull: ({own}: {readonly own: readonly ForceAt[]}) => `Pull with bias off: ${listed(own.map(at))}.`,
 	readAt: (read: ForceAt & {readonly leftoverPct: number}) => `Read with the bias on: ${at(read)}, ${leftOver(read)}.`,
 	readHere: ({pullOnPct, wantedPct, leftoverPct, biasPct}: BiasRead) =>
-		`Read ${forceWithWay(pullOnPct, '%', 1)}, wanted ${forceWithWay(wantedPct, '%', 1)}: ${leftOver({leftoverPct})}. Bias alone: ${forceWithWay(biasPct, '%', 1)}.`,
+		`Middle ${forceWithWay(pullOnPct, '%', 1)}, wanted ${forceWithWay(wantedPct, '%', 1)}: ${leftOver({leftoverPct})}. Bias alone: ${forceWithWay(biasPct, '%', 1)}.`,
 };

@@ -91,8 +91,9 @@ export const verdict = {
 		leans: Parameters<typeof lean>[0];
 	}) => {
 		const {breakawayPct, torqueMicroNm, tiltSharePct, tiltShareUncertaintyPct, wallShare} = figures;
-		const tilt = tiltSharePct === null ? '' : ` Tilt: ${sideForce(tiltSharePct, tiltShareUncertaintyPct ?? 0)}.`;
-		return `${radius(figures)}. Breakaway: ± ${percent(breakawayPct, 1)} starts the arm. Pull as torque: ${forceWithWay(torqueMicroNm, 'µN·m', 0)}.${tilt} Load on groove walls: inner ${percent(100 * wallShare.inner, 1)}, outer ${percent(100 * wallShare.outer, 1)}.${lean(leans)}`;
+		const tilt =
+			tiltSharePct === null ? '' : ` Pull of the tilt: ${sideForce(tiltSharePct, tiltShareUncertaintyPct ?? 0)}.`;
+		return `${radius(figures)}. Breakaway: ${percent(breakawayPct, 1)} above or below the pull moves the arm. Pull as torque: ${forceWithWay(torqueMicroNm, 'µN·m', 0)}.${tilt} Load on groove walls: inner ${percent(100 * wallShare.inner, 1)}, outer ${percent(100 * wallShare.outer, 1)}.${lean(leans)}`;
 	},
 	between: ({en, differs, torqueSlopeMicroNmPerDeg, neutralRadiusMm}: BetweenRadii) =>
 		[

@@ -19,7 +19,7 @@ export const probe = {
 		title: 'One full swing',
 		short: 'Swung and nudged?',
 		ask: ({isUnipivot}) =>
-			`Swing the arm to the inner radius and back. Nudge it once each way${isUnipivot ? ', at pivot height' : ''}. Done?`,
+			`Hold the finger lift. Swing the arm to the inner radius and back. Nudge it once each way${isUnipivot ? ', at pivot height' : ''}. Done?`,
 		why: 'Oil and leads settle. This swing does not count.',
 		mistake: 'Turning the zero screw of the gauge. Leave it alone until the last round.',
 	},
@@ -32,7 +32,7 @@ export const probe = {
 	},
 	'zero-free-before': {
 		title: 'Zero of the gauge, before',
-		ask: 'Arm in its rest. Type what the bare gauge shows, + or −. Not readable: -.',
+		ask: 'Arm in its rest. Type what the bare gauge shows, with its sign. Not readable: -.',
 		...freeZero,
 	},
 	'probe-inner': {
@@ -41,7 +41,7 @@ export const probe = {
 		caution: 'Lower the arm by its lifter. Do not swing it on.',
 	},
 	'probe-outer': {title: 'Probe, outer', ...rounds},
-	'probe-extra': {title: 'Probe, third', ...rounds},
+	'probe-extra': {title: 'Probe, third radius', ...rounds},
 	'probe-closing': {
 		title: 'Closing round, inner',
 		ask: (at) => `${placedAt(at)}. One last round.`,
@@ -50,7 +50,7 @@ export const probe = {
 	},
 	'zero-free-after': {
 		title: 'Zero of the gauge, after',
-		ask: 'Lift the arm into its rest. Type what the bare gauge shows. Not readable: -.',
+		ask: 'Lift the arm into its rest. Type what the bare gauge shows, with its sign. Not readable: -.',
 		...freeZero,
 	},
 	verdict: {

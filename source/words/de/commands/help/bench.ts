@@ -69,7 +69,7 @@ export const atTheBench: readonly Topic[] = [
 					['Strg+C', 'beendet; Bestätigtes ist gespeichert, und der nächste Start bietet die Fortsetzung an'],
 				],
 			},
-			'In der Liste der Schritte die Nummer eines Abschnitts tippen, um dorthin zu gehen, oder 0 zum Zurückbauen. Wer eine halbe Runde verlässt oder einen anderen Schritt besucht, beginnt diese Runde von vorn.',
+			'In der Liste der Schritte die Nummer eines Abschnitts tippen, um dorthin zu gehen, oder 0, um das Laufwerk spielbereit zu machen. Wer eine halbe Runde verlässt oder einen anderen Schritt besucht, beginnt diese Runde von vorn.',
 			'Ein Schritt, der nicht genügt, sagt, was zu tun ist. Weiter geht es trotzdem, aber nur mit Grund. Der Grund steht für immer neben dem Urteil.',
 			'Der Ziffernblock allein reicht für eine ganze Messung. Die Zahl tippen, + oder - davor oder dahinter, dann Enter. Bei leerem Feld geht / zurück wie Esc, und * sagt warum wie ?. Ein Buchstabe für die Seite darf der Zahl folgen: 2,5a, 0,15r.',
 			'Mit --plain die Nummer einer Zeile der Liste tippen, oder was ins Feld käme, dann Enter. /, /back, * und /why sind auch Antworten. Antworten können aus einer Datei kommen:',

@@ -47,7 +47,7 @@ export const onFigures: readonly Topic[] = [
 					['nicht gemessen', 'es gibt keinen Messwert'],
 					['Skalenende', 'der Messwert erreichte das Ende der Skala und ergibt keine Zahl'],
 					['unentschieden', 'das ± reicht von einem Urteil ins nächste'],
-					['unterbrochen', 'die Prüfung wurde vor dem Ende verlassen, und das Laufwerk wurde nicht zurückgebaut'],
+					['unterbrochen', 'die Prüfung wurde vor dem Ende verlassen, und das Laufwerk wurde nicht spielbereit'],
 					[
 						'übergangen',
 						'ein Schritt genügte nicht, und es ging trotzdem weiter; der Grund steht für immer neben dem Urteil',
