@@ -127,7 +127,8 @@ describe('Wherever someone wanders', () => {
 	it('whatever has figures makes a document that the strict reader takes', () => {
 		fc.assert(
 			fc.property(walks, ({from, path}) => {
-				for (const {check} of [last(wander(from, path)), finish(last(wander(from, path)), later)])
+				const here = last(wander(from, path));
+				for (const {check} of [here, finish(here, later)])
 					for (const series of check.series) {
 						const found = documentOfCheck(check, series);
 						if (found.ok) expect(parseDocument(JSON.parse(JSON.stringify(found.document)))).toMatchObject({ok: true});

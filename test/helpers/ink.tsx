@@ -6,8 +6,8 @@ import {onTestFinished} from 'vitest';
 import {KeyFeed} from '../../source/terminal/key-feed.js';
 import {KEY_NAMES, type KeyName} from './key-names.js';
 
-// More than the feed lets pass between two keys.
-const TURNS_PER_KEY = 12;
+/** More than the feed lets pass between two keys. */
+export const TURNS_PER_KEY = 12;
 const LIMIT_MS = 10_000;
 
 /** Stands for standard output: has a size, and keeps the last frame. */

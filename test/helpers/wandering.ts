@@ -160,6 +160,20 @@ function sameAsInner(dialogue: Dialogue): Entry[] {
 	return round ? [{kind: 'text', text: round.innerLimit.typed}] : [];
 }
 
+/** What the first entry leads to that is not refused, or the first one where all are. */
+function firstTaken(
+	here: Dialogue,
+	ways: readonly {readonly entry: Entry; readonly at: string}[],
+): Dialogue | undefined {
+	let refused: Dialogue | undefined;
+	for (const [index, {entry, at}] of ways.entries()) {
+		const next = respond(here, entry, at);
+		if (next !== undefined && next.refusal === undefined) return next;
+		if (index === 0) refused = next;
+	}
+	return refused;
+}
+
 /** A technician who wants to get to the end, tries one way out after the other, and never gives up. */
 export function finish(dialogue: Dialogue, start: string): Dialogue {
 	const now = clockFrom(start);
@@ -176,10 +190,11 @@ export function finish(dialogue: Dialogue, start: string): Dialogue {
 			(tried > 3 || prompt.options.some(({id}) => id === 'override' || id.startsWith('way-')))
 				? ({kind: 'choose', id: prompt.options[tried % prompt.options.length]?.id ?? ''} as const)
 				: entryFor(here, everyStep);
-		const taken = [...(tried > 3 ? otherwise(step) : []), entry, ...sameAsInner(here), ...fallbacks].map((one) =>
-			respond(here, one, now()),
+		const ways = [...(tried > 3 ? otherwise(step) : []), entry, ...sameAsInner(here), ...fallbacks];
+		const next = firstTaken(
+			here,
+			ways.map((one) => ({entry: one, at: now()})),
 		);
-		const next = taken.find((one) => one !== undefined && one.refusal === undefined) ?? taken[0];
 		if (!next) throw new Error(`left for home at ${step?.id}`);
 		here = next;
 	}

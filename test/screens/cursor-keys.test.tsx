@@ -1,11 +1,11 @@
 import fc from 'fast-check';
-import {beforeEach, describe, expect, it} from 'vitest';
+import {beforeEach, describe, expect, it, vi} from 'vitest';
 import {CheckScreen} from '../../source/screens/check-screen.js';
 import {FieldScreen} from '../../source/screens/field-screen.js';
 import {KeysProvider} from '../../source/screens/keys-context.js';
 import {KEYS} from '../../source/terminal/keys.js';
 import {titleOf} from '../../source/words/step-text.js';
-import {renderInk, turns} from '../helpers/ink.js';
+import {renderInk, TURNS_PER_KEY, turns} from '../helpers/ink.js';
 import {memoryWorkbench} from '../helpers/memory-workbench.js';
 import {northDeck} from '../helpers/sample-check.js';
 import {follow, freshDialogue} from '../helpers/script.js';
@@ -43,9 +43,12 @@ type Rendered = ReturnType<typeof renderInk>;
 
 /** What stands in the field after some keys that came in one go. */
 async function typedInto({feed, frame}: Rendered, keys: readonly string[]): Promise<string> {
-	feed.receive(keys.join(''));
-	// Each key may become as many as there are characters, and each of those has its turns.
-	await turns(12 * (keys.length + 1) * (keys.join('').length + 1));
+	const handedOn = vi.spyOn(feed, 'read');
+	const typed = keys.join('');
+	feed.receive(typed);
+	// Each key has its turns, and so has each of those that it becomes, of which there may be as many as characters.
+	for (let key = 0; key <= typed.length + handedOn.mock.calls.length; key++) await turns(TURNS_PER_KEY);
+	handedOn.mockRestore();
 	return /^> (.*)$/m.exec(frame())?.[1]?.trimEnd() ?? '';
 }
 
