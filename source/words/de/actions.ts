@@ -6,8 +6,8 @@ import {remedies} from './remedies.js';
 
 /** Hands go to wires, linkage, pulley or bearing; 'free' where the arm itself must be moved. */
 const delicate = {
-	locked: 'Vorher Arm verriegeln, Nadelschutz drauf, Verstärker aus. Nur so weit gehen, wie der Hersteller erlaubt.',
-	free: 'Vorher Nadelschutz drauf, Verstärker aus. Nur so weit gehen, wie der Hersteller erlaubt.',
+	locked: 'Vorher Arm verriegeln, Nadelschutz drauf, Verstärker aus. Nur tun, was der Hersteller des Arms erlaubt.',
+	free: 'Vorher Nadelschutz drauf, Verstärker aus. Nur tun, was der Hersteller des Arms erlaubt.',
 };
 
 const rounds = {

@@ -44,13 +44,13 @@ const refusals: Sentences<RefusalValues> = {
 	'off-the-scale': ({typed, top}) =>
 		`${inQuotes(typed)} kann nicht stimmen: Die Skala des Kraftmessers endet bei ${top}. ${top} eintippen, wenn der Zeiger am Anschlag liegt.`,
 	'crossed-turned': ({other}) =>
-		`Die Vorzeichen scheinen vertauscht (${signedTyped(other)}). Sie drehen sich mit dem Kraftmesser. Ist er gedreht? ${again}`,
+		`Das Vorzeichen passt nicht zur anderen Grenze, ${signedTyped(other)}. Nachsehen, ob der Kraftmesser gedreht ist. ${again}`,
 	'crossed-pushes': ({other}) =>
-		`Die äußere Grenze kann nicht weiter innen liegen als die innere (${signedTyped(other)}). Sind die Drücke vertauscht? ${again}`,
+		`Die äußere Grenze muss weiter außen liegen als die innere (${signedTyped(other)}). Sind die Drücke vertauscht? ${again}`,
 	'crossed-limits': ({other}) =>
-		`Die äußere Grenze kann nicht weiter innen liegen als die innere (${signedTyped(other)}). Sind sie vertauscht, oder stimmt ein Vorzeichen nicht? ${again}`,
+		`Die äußere Grenze muss weiter außen liegen als die innere (${signedTyped(other)}). Stimmt ein Vorzeichen nicht, oder sind beide Grenzen vertauscht? ${again}`,
 	'signs-swapped': ({other}) =>
-		`Die Vorzeichen scheinen vertauscht: Die äußere Grenze kann nicht weiter innen liegen als die innere (${signedTyped(other)}). ${again}`,
+		`Die Vorzeichen scheinen vertauscht: Die äußere Grenze muss weiter außen liegen als die innere (${signedTyped(other)}). ${again}`,
 	'press-side': ({plus, minus}) =>
 		`${entries.written.sides[plus].charAt(0)} oder ${entries.written.sides[minus].charAt(0)} drücken.`,
 	'one-round-at-least': () => 'Erst wenigstens eine ganze Runde messen.',
@@ -112,7 +112,7 @@ const labels: Sentences<LabelValues> = {
 	'back-to-setting': ({setting}) => `zurück zu Einstellung ${setting}`,
 	'adjust-bias': () => 'Antiskating neu einstellen, neu messen',
 	'keep-setting': () => 'diese Einstellung behalten',
-	'other-drag': () => 'andere Rillenreibung nehmen',
+	'other-drag': () => 'andere Rillenreibung annehmen',
 	'round-or-correction': () => 'noch eine Runde, oder berichtigen',
 	round: ({place, number, innerLimit, outerLimit = ''}) =>
 		`${entries.places[place]}${place === 'extra' ? ' Radius' : ''}, Runde ${number}: ${signedTyped(innerLimit)} / ${signedTyped(outerLimit)}`,

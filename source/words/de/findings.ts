@@ -89,9 +89,9 @@ export const findings: {readonly [Code in FindingCode]: FindingWords<FindingValu
 			`Techniker: Litzen neu legen. ${probeAgain} ${toMaker} Bis dahin das Antiskating nicht feiner als ± ${percent(finestPct, 1)} einstellen.`,
 	},
 	'constant-pull': {
-		brief: 'An beiden Enden drückt derselbe Zug.',
+		brief: 'Der Zug ist an beiden Radien etwa gleich.',
 		found: ({radii, goodPct}) =>
-			`Der Zug ist an beiden Enden etwa gleich: ${pulls(radii)} (gut bis ${plainNumber(goodPct)} %).`,
+			`Der Zug ist an beiden Radien etwa gleich: ${pulls(radii)} (gut bis ${plainNumber(goodPct)} %).`,
 		likely: 'die Nullanzeige des Kraftmessers, Antiskating nicht aus oder eine am Lager verdrehte Litze',
 		next: ({isTurned}) =>
 			`Techniker: ${isTurned ? 'nachsehen' : 'eine gedrehte Runde messen. Nachsehen'}, ob das Antiskating aus ist, dann die Litzen neu legen. Im Arm selbst arbeitet nur der Hersteller.`,

@@ -86,7 +86,7 @@ export const options: OptionNames = {
 	},
 	mat: {
 		on: 'bleibt drauf',
-		'on-steel': 'bleibt drauf: Stahlteller oder starker Magnet',
+		'on-steel': 'muss drauf bleiben: Stahlteller oder starker Magnet',
 		off: 'abnehmen',
 	},
 	'guard-on': {

@@ -6,8 +6,8 @@ import {remedies} from './remedies.js';
 
 /** Hands go to wires, linkage, pulley or bearing; 'free' where the arm itself must be moved. */
 const delicate = {
-	locked: 'First lock the arm, guard on, amplifier off. Go only as far as its maker allows.',
-	free: 'First put the guard on, amplifier off. Go only as far as its maker allows.',
+	locked: "First lock the arm, guard on, amplifier off. Do only what the arm's maker allows.",
+	free: "First put the guard on, amplifier off. Do only what the arm's maker allows.",
 };
 
 const rounds = {
@@ -29,7 +29,12 @@ type Suspect = Extract<NextAction, {kind: 'suspect'}>;
 type Of = {readonly seenAt: keyof typeof rounds};
 
 const foretold = ({isSure, moves}: Foretold): string => {
-	const at = listed(moves.map(({radiusMm, movePct}) => `${forceWithWay(movePct, '%', 1)} at ${mm(radiusMm)}`));
+	const at = listed(
+		moves.map(({radiusMm, movePct}) => {
+			const way = printsAsZero(movePct, 1) ? '' : movePct < 0 ? 'inward ' : 'outward ';
+			return `${percent(Math.abs(movePct), 1)} ${way}at ${mm(radiusMm)}`;
+		}),
+	);
 	return isSure ? `The pull should move ${at}.` : `If this is the cause, the pull moves ${at}.`;
 };
 
@@ -80,7 +85,7 @@ const outcome = (found: SuspectOutcome): string => {
 	switch (found.kind) {
 		case 'as-foretold':
 			return printsAsZero(found.seenPct, 1)
-				? `${doing} left the pull at ${at} as it was, as expected.`
+				? `${doing} left the pull at ${at} unchanged, as expected.`
 				: `${doing} moved the pull ${seen} at ${at}, as expected.`;
 		case 'something-else':
 			return `${doing} moved the pull ${seen} at ${at}, expected ${forceWithWay(found.foretoldPct, '%', 1)}: something else moved.`;
@@ -97,7 +102,7 @@ const outcome = (found: SuspectOutcome): string => {
 				? `${doing} moved the pull ${seen} at ${at}.`
 				: `${doing}: ${band(found.seenPct)} ${percent(Math.abs(found.seenPct), 1)} at ${at}.`;
 		case 'unchanged':
-			return `${doing} changed nothing at ${at}: not the cause.`;
+			return `${doing} changed nothing at ${at}, so it is not the cause.`;
 	}
 };
 

@@ -43,13 +43,13 @@ const refusals: Sentences<RefusalValues> = {
 	'off-the-scale': ({typed, top}) =>
 		`${inQuotes(typed)} cannot be right: the gauge's scale ends at ${top}. Type ${top} if the pointer leans on its stop.`,
 	'crossed-turned': ({other}) =>
-		`The signs look swapped: the other limit was ${signedTyped(other)}. A turned gauge swaps them. Is the gauge turned? ${again}`,
+		`The sign does not fit the other limit, ${signedTyped(other)}. Make sure that the gauge is turned. ${again}`,
 	'crossed-pushes': ({other}) =>
-		`The outer limit cannot lie inside the inner limit (${signedTyped(other)}). Are the pushes swapped? ${again}`,
+		`The outer limit must lie farther out than the inner one (${signedTyped(other)}). Are the pushes swapped? ${again}`,
 	'crossed-limits': ({other}) =>
-		`The outer limit cannot lie inside the inner limit (${signedTyped(other)}). Are they swapped, or is a sign wrong? ${again}`,
+		`The outer limit must lie farther out than the inner one (${signedTyped(other)}). Is a sign wrong, or are both limits swapped? ${again}`,
 	'signs-swapped': ({other}) =>
-		`The signs look swapped: the outer limit cannot lie inside the inner limit (${signedTyped(other)}). ${again}`,
+		`The signs look swapped: the outer limit must lie farther out than the inner one (${signedTyped(other)}). ${again}`,
 	'press-side': ({plus, minus}) =>
 		`Press ${entries.written.sides[plus].charAt(0)} or ${entries.written.sides[minus].charAt(0)}.`,
 	'one-round-at-least': () => 'Take at least one whole round first.',
@@ -109,7 +109,7 @@ const labels: Sentences<LabelValues> = {
 	'back-to-setting': ({setting}) => `go back to setting ${setting}`,
 	'adjust-bias': () => 'set the bias again, probe again',
 	'keep-setting': () => 'keep this setting',
-	'other-drag': () => 'take another drag',
+	'other-drag': () => 'assume another drag',
 	'round-or-correction': () => 'one more round, or a correction',
 	round: ({place, number, innerLimit, outerLimit = ''}) =>
 		`${entries.places[place]}${place === 'extra' ? ' radius' : ''}, round ${number}: ${signedTyped(innerLimit)} / ${signedTyped(outerLimit)}`,

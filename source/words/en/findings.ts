@@ -28,7 +28,7 @@ const shares = (all: FindingValues['not-level']['shares']): string =>
 const limits = ({good, usable}: Limits): string => `good to ${plainNumber(good)} %, usable to ${plainNumber(usable)} %`;
 
 const changed = ({radii, differencePct, leastPct}: FindingValues['spring-pull']): string =>
-	`The pull is ${pulls(radii)}. From radius to radius it changes by ${percent(differencePct, 1)}, tilt taken off (allowed ${plainNumber(leastPct)} %).`;
+	`The pull is ${pulls(radii)}. From radius to radius it changes by ${percent(differencePct, 1)}, tilt left out (allowed ${plainNumber(leastPct)} %).`;
 const neutral = (radiusMm: number | null): string =>
 	radiusMm === null ? '' : ` There is no pull at ${mm(Math.round(radiusMm))}.`;
 
@@ -88,9 +88,9 @@ export const findings: {readonly [Code in FindingCode]: FindingWords<FindingValu
 			`Technician: dress the leads. ${probeAgain} ${toMaker} Until then set the bias no finer than ± ${percent(finestPct, 1)}.`,
 	},
 	'constant-pull': {
-		brief: 'The same pull pushes the arm at both ends.',
+		brief: 'The pull is about the same at both radii.',
 		found: ({radii, goodPct}) =>
-			`The pull is about the same at both ends: ${pulls(radii)} (good to ${plainNumber(goodPct)} %).`,
+			`The pull is about the same at both radii: ${pulls(radii)} (good to ${plainNumber(goodPct)} %).`,
 		likely: "the gauge's zero, bias not off, or a lead twisted at the bearing",
 		next: ({isTurned}) =>
 			`Technician: ${isTurned ? 'make' : 'take one turned round. Make'} sure that the bias is off, then dress the leads. Inside the arm it is work for the maker.`,

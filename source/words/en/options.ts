@@ -86,7 +86,7 @@ export const options: OptionNames = {
 	},
 	mat: {
 		on: 'the mat stays on',
-		'on-steel': 'it stays on: steel platter, or strong magnet',
+		'on-steel': 'it must stay on: steel platter, or strong magnet',
 		off: 'take the mat off',
 	},
 	'guard-on': {

@@ -29,7 +29,7 @@ export const remedies: Readonly<Record<RemedyId, RemedyWords>> = {
 	bias: {
 		name: 'make sure the bias is off',
 		how: 'Thread, weight and lever must not touch the arm.',
-		doing: 'Taking the bias off',
+		doing: 'Making sure the bias is off',
 	},
 	damping: {
 		name: 'look at the damping again',

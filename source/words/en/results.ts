@@ -14,7 +14,7 @@ import {problems, ways} from './problems.js';
 import {inQuotes, refusals} from './refusals.js';
 
 const nextCheck: Sentences<NextCheckValues> = {
-	'to-put-right': () => 'Check again when it is put right, within a month (default of this program).',
+	'to-put-right': () => 'Put the cause right, then check again, within a month (default of this program).',
 	soon: ({isUndecided, change}) =>
 		`In a month: ${listed([
 			...(isUndecided ? ['something is undecided'] : []),

@@ -25,7 +25,7 @@ export const home = {
 	checkOpen: {
 		title: 'Eine Prüfung ist offen',
 		goingOn: ({arm}: OfArm) =>
-			`Die Prüfung von ${arm} ist noch offen. Beginnt eine neue, wird sie als unterbrochen abgelegt: Laufwerk nicht spielbereit. Spielbereit machen: unter „frühere Prüfungen“.`,
+			`Die Prüfung von ${arm} ist noch offen. Beginnt eine neue, wird die offene als unterbrochen abgelegt: Laufwerk nicht spielbereit. Spielbereit machen: unter „frühere Prüfungen“.`,
 		resume: 'offene Prüfung fortsetzen',
 		start: 'unterbrochen ablegen, neue beginnen',
 	},

@@ -38,7 +38,7 @@ const faults: Readonly<Record<SettingsFault, string>> = {
 export const settings = {
 	title: 'Einstellungen',
 	about:
-		'Was als gut oder brauchbar gilt, ist aus der Werkstattpraxis voreingestellt. Veröffentlichte Werte wurden nicht gefunden. Eine Änderung gilt für neue Prüfungen. Wird der Kraftmesser nicht je Runde neu gestellt, wächst das ± des Zugs um 0,3 %.',
+		'Was als gut oder brauchbar gilt, ist aus der Werkstattpraxis voreingestellt. Veröffentlichte Werte wurden nicht gefunden. Eine Änderung gilt für neue Prüfungen. Wird der Kraftmesser nicht vor jeder Runde neu aufgestellt, wächst das ± des Zugs um 0,3 %.',
 	numbers,
 	switches,
 	texts,

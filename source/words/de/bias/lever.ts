@@ -52,7 +52,10 @@ export const lever = {
 		[
 			`Die beste Einstellung lässt ${percent(nowPct, 1)} Rest.`,
 			[...(turned ? [turnedText(reads, turned)] : []), ...(heldPct === undefined ? [] : [heldText(reads, heldPct)])]
-				.map((way, index) => `${index > 0 ? 'Anderer Weg' : isKept ? 'Für ein andermal' : 'Für weniger Rest'}: ${way}.`)
+				.map(
+					(way, index) =>
+						`${index > 0 ? 'Anderer Weg' : isKept ? 'Für ein andermal' : 'Später, für weniger Rest'}: ${way}.`,
+				)
 				.join(' '),
 			...(isKept ? [] : ['Dann noch einmal messen.']),
 		].join(' '),

@@ -63,7 +63,7 @@ export const setting = {
 	aimBeyondTop: ({of, middle, ...end}: ScaleEnd & {readonly of: keyof typeof aims; readonly middle: string}) =>
 		`${aims[of]}: Mitte ${middle}, aber ${gauge.ends(end)}.`,
 	setGaugeTo: ({middles}: {readonly middles: readonly ShownAt[]}) =>
-		`Die Mitte beider Grenzen kommt damit auf ${listedAt(middles)}.`,
+		`Die Mitte beider Grenzen kommt damit auf ${listedAt(middles)}. Keine andere Stärke kommt den Sollwerten näher.`,
 	thenLimits: ({limits}: {readonly limits: readonly {radiusMm: number; inner: string; outer: string}[]}) =>
 		limits
 			.map(

@@ -45,7 +45,7 @@ export const view = {
 	} satisfies Record<Detour, string>,
 	asks: {
 		strike: 'Sie bleibt gespeichert, zählt aber nicht mehr.',
-		'other-way': 'Der Versuch beginnt eine neue Messreihe. Die bisherigen Runden bleiben.',
+		'other-way': 'Eine Änderung am Laufwerk oder Arm beginnt eine neue Messreihe. Die bisherigen Runden bleiben.',
 		steps: 'Nummer eines Schritts eintippen. ✓ erledigt, ? nachsehen, ✗ genügt nicht, ~ übergangen.',
 		stop: 'Als Nächstes: Laufwerk spielbereit machen. Tab führt zurück zur Prüfung. Hier aufhören?',
 	} satisfies Record<Exclude<Detour, 'ways'>, string>,

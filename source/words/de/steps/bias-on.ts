@@ -22,7 +22,7 @@ const lever = {
 /** How a thread stands at one radius. */
 const thread = {
 	ask: (at: AtRadius) =>
-		`Arm${atRadius(at)} auf dem Kraftmesser lassen. Welchen Winkel bilden Faden und Zapfen, von oben gesehen? Nicht zu sehen: -.`,
+		`Arm${atRadius(at)} auf dem Kraftmesser lassen. Welchen Winkel bilden Faden und Zapfen am Arm, von oben gesehen? Nicht zu sehen: -.`,
 	why: 'Bei 90° wirkt das ganze Gewicht, bei 30° die Hälfte. Die Messwerte entscheiden.',
 	mistake: 'Vom Armrohr aus gemessen, nicht vom Zapfen.',
 };

@@ -99,13 +99,13 @@ export const putBack = {
 	'back-level': {
 		title: 'Noch waagrecht',
 		short: 'Waagrecht wie vorher?',
-		ask: 'Wasserwaage ansehen. Zeigt sie dasselbe wie vorher?',
+		ask: 'Wasserwaage auf die Tonarmbasis legen. Zeigt sie dasselbe wie vorher?',
 		why: 'Hände am Laufwerk können es verstellt haben.',
 		mistake: 'Jetzt waagrecht gestellt und nicht neu gemessen.',
 	},
 	'back-covers': {
 		title: 'Abdeckung, erste Platte',
-		ask: 'Riemen und Netzstecker dran, Haltebänder ab, Lautstärke herunterdrehen. Erledigt?',
+		ask: 'Riemen, Abdeckungen und Netzstecker dran, Haltebänder ab, Lautstärke herunterdrehen. Erledigt?',
 		why: 'Eine Nadel, die bei voller Lautstärke falsch aufsetzt, zerstört Lautsprecher. Netz nur an ein geschlossenes Laufwerk. Örtliche Vorschriften können eine Elektrofachkraft verlangen.',
 		mistake: 'Bei offener Lautstärke probiert.',
 	},

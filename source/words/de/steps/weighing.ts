@@ -45,10 +45,10 @@ export const weighing = {
 			[
 				matMm === undefined
 					? 'Waagschale auf Plattenhöhe.'
-					: `Waagschale ${inUnit(matMm, 'mm')} höher stellen, für die Matte.`,
+					: `Waagschale ${inUnit(matMm, 'mm')} höher stellen, denn die Matte ist ab.`,
 				targetMn === undefined || !hasGuard
 					? 'Arm wiegen.'
-					: `Nadelschutz drauf, Gegengewicht stellen, bis die Waage ${scaleText(targetMn)} zeigt.`,
+					: `Gegengewicht stellen, bis Arm und Nadelschutz ${scaleText(targetMn)} wiegen.`,
 				'Arm verriegeln, dann eintippen, was die Waage zeigte.',
 			].join(' '),
 		why: 'Ein Kraftmesser in Prozent zeigt Prozent dieser Kraft.',

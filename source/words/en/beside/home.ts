@@ -24,7 +24,7 @@ export const home = {
 	checkOpen: {
 		title: 'A check is open',
 		goingOn: ({arm}: OfArm) =>
-			`The check of ${arm} is still open. If you begin a new one, it is filed as interrupted: deck not ready to play. Its put-back list is then under past checks.`,
+			`The check of ${arm} is still open. If you begin a new one, the open one is filed as interrupted: deck not ready to play. Its put-back list is then under past checks.`,
 		resume: 'go on with the open check',
 		start: 'file it as interrupted, begin the new check',
 	},

@@ -38,7 +38,7 @@ const faults: Readonly<Record<SettingsFault, string>> = {
 export const settings = {
 	title: 'Settings',
 	about:
-		'What counts as good or usable is a default of this program, from trade practice. No published values were found. A change holds for new checks. If the gauge is not set again for each round, the ± of the pull grows by 0.3 %.',
+		'What counts as good or usable is a default of this program, from trade practice. No published values were found. A change holds for new checks. If the gauge is not lifted and placed again for each round, the ± of the pull grows by 0.3 %.',
 	numbers,
 	switches,
 	texts,

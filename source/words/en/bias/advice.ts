@@ -45,6 +45,6 @@ export const advice = {
 	notTaken: ({fit, isWithoutBias}: {readonly fit: BiasFitFigures; readonly isWithoutBias: boolean}) =>
 		`${isWithoutBias ? 'Without bias' : `With ${times(fit.factor)} this bias`} ${percent(fit.worstAfterPct, 1)} would be left over. Friction hides anything smaller than ${percent(fit.frictionFloorPct, 1)}.`,
 	otherDrags: ({best}: {readonly best: readonly {readonly drag: number; readonly factor: number}[]}) =>
-		`The drag is assumed. ${best.map(({drag, factor}) => `If it is ${rounded(drag, 2)}, ${rounded(factor, 2)} times this bias is right.`).join(' ')} Do not set it finer than that.`,
+		`The drag is assumed. ${best.map(({drag, factor}) => `If it is ${rounded(drag, 2)}, ${rounded(factor, 2)} times this bias is right.`).join(' ')} Setting it finer gains nothing.`,
 	cureFirst: 'Better: first do what the verdict says, then set the bias.',
 };

@@ -62,7 +62,7 @@ export const setting = {
 	aimBeyondTop: ({of, middle, ...end}: ScaleEnd & {readonly of: keyof typeof aims; readonly middle: string}) =>
 		`${aims[of]}: middle ${middle}, but ${gauge.ends(end)}.`,
 	setGaugeTo: ({middles}: {readonly middles: readonly ShownAt[]}) =>
-		`That should bring the middle of both limits to ${listedAt(middles)}.`,
+		`That should bring the middle of both limits to ${listedAt(middles)}. No other strength comes nearer to what is wanted.`,
 	thenLimits: ({limits}: {readonly limits: readonly {radiusMm: number; inner: string; outer: string}[]}) =>
 		limits
 			.map(

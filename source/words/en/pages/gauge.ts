@@ -105,5 +105,5 @@ export const gauge = {
 		}. All readings are corrected for it.`;
 	},
 	zeroUnchecked:
-		'Zero of the gauge not checked. It may be off by half a percent or by one step. The ± of the pull includes that.',
+		'Zero of the gauge not checked. It may be off by half a percent or one step, whichever is more. The ± of the pull includes that.',
 };

@@ -5,7 +5,8 @@ import {placedAt} from '../at-radius.js';
 const rounds = {
 	ask: (at: GaugeAtRadius) => `${placedAt(at)}.`,
 	why: 'Between the limits friction holds the arm. Their middle is the pull, their distance is the friction.',
-	mistake: 'Nudging too far, or reading before the arm is still. The inner limit may read out too: that is normal.',
+	mistake:
+		'Nudging too far, or reading before the arm is still. The inner limit may also lie on the out side: that is normal.',
 };
 
 /** The pointer of a gauge that cannot be turned, read with nothing touching it. */
@@ -57,6 +58,6 @@ export const probe = {
 		title: 'Verdict',
 		ask: '',
 		why: 'A verdict is sure when it holds for the whole ± of a figure. If not, you see what would decide it.',
-		mistake: 'Taking undecided for bad. It tells how well you measured, not how bad the arm is.',
+		mistake: 'Taking undecided for bad. Undecided tells how well you measured, not how bad the arm is.',
 	},
 } satisfies Partial<StepSentences>;

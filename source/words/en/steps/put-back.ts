@@ -98,13 +98,13 @@ export const putBack = {
 	'back-level': {
 		title: 'A last look at the level',
 		short: 'Level as before?',
-		ask: 'Look at the level. Does it show the same as before?',
+		ask: 'Lay the level on the armboard. Does it show the same as before?',
 		why: 'Hands at the deck may have moved it.',
 		mistake: 'Levelling now and not probing again.',
 	},
 	'back-covers': {
 		title: 'Covers and first record',
-		ask: 'Put belt and mains back. Untie the arm. Turn the volume down. Done?',
+		ask: 'Put back belt, covers and mains. Untie the arm. Turn the volume down. Done?',
 		why: 'A stylus that lands wrong at full volume destroys loudspeakers. Mains only on a closed deck. Local codes may ask for a licensed person.',
 		mistake: 'Trying it with the volume up.',
 	},

@@ -20,7 +20,7 @@ export const setting = {
 		short: 'Mat?',
 		ask: ({deepGuardMm}) =>
 			deepGuardMm === undefined
-				? 'Does the mat stay on? The gauge must stand firm.'
+				? 'Can the mat stay on? The gauge must stand firm on it.'
 				: `Take the mat off: the guard hangs down over ${mm(deepGuardMm)}.`,
 		why: "A deep guard touches the mat. Over a steel platter leave the mat on: the cartridge's magnet pulls.",
 		mistake: 'Taking the mat off with the stylus bare.',

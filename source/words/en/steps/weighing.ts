@@ -38,10 +38,10 @@ export const weighing = {
 		title: 'Tracking force',
 		ask: ({hasGuard, targetMn, matMm}) =>
 			[
-				matMm === undefined ? 'Pan at record height.' : `Raise the pan by ${inUnit(matMm, 'mm')}, for the mat.`,
+				matMm === undefined ? 'Pan at record height.' : `Raise the pan by ${inUnit(matMm, 'mm')}, as the mat is off.`,
 				targetMn === undefined || !hasGuard
 					? 'Weigh the arm.'
-					: `Guard on, set the counterweight until the scale shows ${scaleText(targetMn)}.`,
+					: `Set the counterweight until arm and guard weigh ${scaleText(targetMn)}.`,
 				'Lock the arm, then type what the scale showed.',
 			].join(' '),
 		why: 'A percent gauge reads percent of this force.',
