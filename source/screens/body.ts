@@ -53,16 +53,13 @@ export const pageRow = (values: Parameters<typeof words.faces.page>[0], look: Lo
 function wrapped(text: string, width: number): readonly string[] {
 	if (text === '') return [];
 	const key = `${width} ${text}`;
-	const lines =
-		broken.get(key) ??
-		wrapAnsi(heldTogether(printable(text)), width, {hard: true, trim: true})
-			.replaceAll('\u00a0', ' ')
-			.split('\n');
-	// Behind all others, so that those that nobody has asked for longest go first.
-	broken.delete(key);
+	const known = broken.get(key);
+	if (known) return known;
+	if (broken.size >= mostBroken) broken.clear();
+	const lines = wrapAnsi(heldTogether(printable(text)), width, {hard: true, trim: true})
+		.replaceAll('\u00a0', ' ')
+		.split('\n');
 	broken.set(key, lines);
-	const [oldest = key] = broken.keys();
-	if (broken.size > mostBroken) broken.delete(oldest);
 	return lines;
 }
 
