@@ -2,7 +2,7 @@ import type {Facts} from '../procedure/facts.js';
 import {allowedTiltDeg, type LevelState, levelState} from '../procedure/level.js';
 import {words} from '../words/index.js';
 import {line, type Shown, unheard} from './shown-lines.js';
-import {feetShown, leastLoweredMm} from './touches.js';
+import {feetShown} from './touches.js';
 
 const {level} = words.pages;
 
@@ -22,7 +22,7 @@ function passing({pairs, passes, fine}: LevelState): Shown[] {
 /** Nothing where it prints as nothing. */
 function lowered(axis: keyof LevelState['dropsMm'], state: LevelState): Shown[] {
 	const mmPer100 = state.dropsMm[axis];
-	return mmPer100 < leastLoweredMm ? [] : [line(level.lower({axis, tiltDeg: state[axis].tiltDeg, mmPer100}), 'strong')];
+	return mmPer100 === 0 ? [] : [line(level.lower({axis, tiltDeg: state[axis].tiltDeg, mmPer100}), 'strong')];
 }
 
 /** In sentences: tilt, the level's own error, and the side force that the tilt makes at each radius. */

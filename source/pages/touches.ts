@@ -19,23 +19,20 @@ const gaugeAt =
 		return radiusMm === undefined ? undefined : {kind: 'gauge', radiusMm};
 	};
 
-/** Half of the last digit that is printed: feet that go down by less stay as they are. */
-export const leastLoweredMm = 0.05;
-
 /** The feet under the high side go down. */
 const feet: TouchOf = (facts) => {
 	const state = levelState(facts);
 	if (!state) return;
 	const {leftRight, frontBack} = state.dropsMm;
 	const sides: readonly (readonly [Foot, Foot])[] = [
-		...(leftRight >= leastLoweredMm
+		...(leftRight > 0
 			? [
 					state.leftRight.tiltDeg > 0
 						? (['front-right', 'back-right'] as const)
 						: (['front-left', 'back-left'] as const),
 				]
 			: []),
-		...(frontBack >= leastLoweredMm
+		...(frontBack > 0
 			? [
 					state.frontBack.tiltDeg > 0
 						? (['back-left', 'back-right'] as const)

@@ -7,6 +7,7 @@ import {
 	levelIsFine,
 	levelPasses,
 	levelTilt,
+	type Tilt,
 	tiltUncertaintyDeg,
 	wholeTiltDeg,
 } from '../measures/level.js';
@@ -63,10 +64,10 @@ export function levelState(facts: Facts) {
 		shares,
 		allowedPct: allowedTiltSharePct(pullGoodPct),
 		allowedDeg: allowedTiltDeg(facts),
-		/** How much lower the high side goes, in mm for each 100 mm between the feet; nothing while it may still pass. */
+		/** How much lower the high side goes, in mm for each 100 mm between the feet; nothing while it may still pass, and where it is level. */
 		dropsMm: {
-			leftRight: mustDrop(facts, 'lr', passes) ? dropPer100Mm(leftRight.tiltDeg) : 0,
-			frontBack: mustDrop(facts, 'fb', passes) ? dropPer100Mm(frontBack.tiltDeg) : 0,
+			leftRight: mustDrop(facts, 'lr', passes) ? dropOf(leftRight) : 0,
+			frontBack: mustDrop(facts, 'fb', passes) ? dropOf(frontBack) : 0,
 		},
 		passes,
 		/** So good that it need not be looked at again. */
@@ -95,6 +96,14 @@ function allowedAlongDeg(facts: Facts, oneDegree: TiltAxes): number {
 		Math.atan((allowedTiltSharePct(facts.limits.pullGoodPct) / mostPct) * Math.tan(radians(1))),
 	);
 	return Math.min(whole, byShareDeg);
+}
+
+/** Half of the last digit that is printed: feet that would go down by less stay as they are. */
+const leastDropMm = 0.05;
+
+function dropOf({tiltDeg}: Pick<Tilt, 'tiltDeg'>): number {
+	const dropMm = dropPer100Mm(tiltDeg);
+	return dropMm < leastDropMm ? 0 : dropMm;
 }
 
 /** All was read and does not pass, or a first reading cannot pass. */

@@ -39,10 +39,12 @@ export function deckRows(view: View, isNarrow: boolean, width: number, look: Loo
 			atRight(rest === '' ? '' : ` ${rest}`, fits ? progress : shortOf(progress)),
 		];
 	}
-	const forms = [` ${told(false).join('   ')}`, ` ${told(false).join('  ')}`, ` ${told(true).join('  ')}`];
-	const fits = (text: string, end: string): boolean => stringWidth(text) + stringWidth(end) + 2 <= width;
-	const whole = forms.find((text) => fits(text, progress));
-	return [whole === undefined ? atRight(forms.at(-1) ?? '', shortOf(progress)) : atRight(whole, progress)];
+	const room = width - stringWidth(progress) - 2;
+	const brief = ` ${told(true).join('  ')}`;
+	const whole = [` ${told(false).join('   ')}`, ` ${told(false).join('  ')}`, brief].find(
+		(text) => stringWidth(text) <= room,
+	);
+	return [whole === undefined ? atRight(brief, shortOf(progress)) : atRight(whole, progress)];
 }
 
 /** What may be hurt stands out, wherever the eye has got used to the rest. */

@@ -1,7 +1,7 @@
 import type {Foretold, SuspectOutcome} from '../../results/foretold.js';
 import type {NextAction} from '../../results/next-action.js';
 import {listed, mm, percent, printsAsZero} from '../numbers.js';
-import {asJudged, forceWithWay} from './figures.js';
+import {forceWithWay, verdictName} from './figures.js';
 import {remedies} from './remedies.js';
 
 /** Hands go to wires, linkage, pulley or bearing; 'free' where the arm itself must be moved. */
@@ -64,7 +64,7 @@ const what = (action: NextAction): string => {
 		case 'leave':
 			return action.atWorst === 'good' || action.atWorst === 'usable'
 				? `Laufwerk spielbereit machen (${who}). Nichts muss repariert werden`
-				: `als ${asJudged[action.atWorst]} werten (${who}). Weitere Runden entscheiden es nicht`;
+				: `als „${verdictName[action.atWorst]}“ werten (${who}). Weitere Runden entscheiden es nicht`;
 	}
 };
 

@@ -1,5 +1,5 @@
 import type {WouldDecide, Zone} from '../../measures/verdict.js';
-import type {AtWorst, MeasuredRadius} from '../../results/figures-types.js';
+import type {MeasuredRadius} from '../../results/figures-types.js';
 import {decimalsFor, mm, percent, printsAsZero, rounded, span} from '../numbers.js';
 import {entries} from './entries.js';
 
@@ -53,14 +53,11 @@ export const verdictName = {
 	'off-scale': 'Skalenende',
 } as const;
 
-/** What a figure on its limit is treated as. */
-export const asJudged: Readonly<Record<AtWorst, string>> = verdictName;
-
 /** What would decide an undecided figure: after a colon, without its last full stop. */
 export const wouldDecideIt = (wouldDecide: WouldDecide, atWorst: Zone): string => {
 	if ('rounds' in wouldDecide) return `insgesamt ${wouldDecide.rounds} Runden messen. Das entscheidet es wohl`;
 	if ('finerStep' in wouldDecide) return 'feiner ablesen und feiner anstupsen. Das entscheidet es wohl';
-	return `liegt genau da, wo ${atWorst === 'beyond' ? 'brauchbar' : 'gut'} aufhört. Mehr Runden helfen nicht: als „${asJudged[atWorst]}“ werten`;
+	return `liegt genau da, wo ${atWorst === 'beyond' ? 'brauchbar' : 'gut'} aufhört. Mehr Runden helfen nicht: als „${verdictName[atWorst]}“ werten`;
 };
 
 /** The word for a verdict, the same everywhere. */

@@ -1,7 +1,7 @@
 import type {Foretold, SuspectOutcome} from '../../results/foretold.js';
 import type {NextAction} from '../../results/next-action.js';
 import {listed, mm, percent, printsAsZero} from '../numbers.js';
-import {asJudged, forceWithWay} from './figures.js';
+import {verdictName} from './figures.js';
 import {remedies} from './remedies.js';
 
 /** Hands go to wires, linkage, pulley or bearing; 'free' where the arm itself must be moved. */
@@ -28,13 +28,14 @@ const by = ({who, minutes}: Pick<NextAction, 'who' | 'minutes'>): string =>
 type Suspect = Extract<NextAction, {kind: 'suspect'}>;
 type Of = {readonly seenAt: keyof typeof rounds};
 
+/** How far a pull moves, '4.6 % inward'; one that prints as zero has no way. */
+const moved = (byPct: number): string => {
+	const size = percent(Math.abs(byPct), 1);
+	return printsAsZero(byPct, 1) ? size : `${size} ${byPct < 0 ? 'inward' : 'outward'}`;
+};
+
 const foretold = ({isSure, moves}: Foretold): string => {
-	const at = listed(
-		moves.map(({radiusMm, movePct}) => {
-			const way = printsAsZero(movePct, 1) ? '' : movePct < 0 ? 'inward ' : 'outward ';
-			return `${percent(Math.abs(movePct), 1)} ${way}at ${mm(radiusMm)}`;
-		}),
-	);
+	const at = listed(moves.map(({radiusMm, movePct}) => `${moved(movePct)} at ${mm(radiusMm)}`));
 	return isSure ? `The pull should move ${at}.` : `If this is the cause, the pull moves ${at}.`;
 };
 
@@ -71,7 +72,7 @@ const what = (action: NextAction): string => {
 		case 'leave':
 			return action.atWorst === 'good' || action.atWorst === 'usable'
 				? `put the deck back (${who}). Nothing needs repair`
-				: `treat it as ${asJudged[action.atWorst]} (${who}). More rounds will not decide it`;
+				: `treat it as ${verdictName[action.atWorst]} (${who}). More rounds will not decide it`;
 	}
 };
 
@@ -81,20 +82,20 @@ const band = (byPct: number): string => `the friction ${byPct < 0 ? 'fell' : 'gr
 const outcome = (found: SuspectOutcome): string => {
 	const {doing} = remedies[found.remedy];
 	const at = mm(found.radiusMm);
-	const seen = forceWithWay(found.seenPct, '%', 1);
+	const seen = moved(found.seenPct);
 	switch (found.kind) {
 		case 'as-foretold':
 			return printsAsZero(found.seenPct, 1)
 				? `${doing} left the pull at ${at} unchanged, as expected.`
 				: `${doing} moved the pull ${seen} at ${at}, as expected.`;
 		case 'something-else':
-			return `${doing} moved the pull ${seen} at ${at}, expected ${forceWithWay(found.foretoldPct, '%', 1)}: something else moved.`;
+			return `${doing} moved the pull ${seen} at ${at}, expected ${moved(found.foretoldPct)}: something else moved.`;
 		case 'cause':
-			return `${doing} moved the pull ${seen} at ${at}, expected ${forceWithWay(found.foretoldPct, '%', 1)}: this is the cause.`;
+			return `${doing} moved the pull ${seen} at ${at}, expected ${moved(found.foretoldPct)}: this is the cause.`;
 		case 'no-cause':
-			return `${doing} moved the pull ${seen} at ${at}, expected ${forceWithWay(found.foretoldPct, '%', 1)}: not the cause.`;
+			return `${doing} moved the pull ${seen} at ${at}, expected ${moved(found.foretoldPct)}: not the cause.`;
 		case 'in-part':
-			return `${doing} moved the pull ${seen} at ${at}, expected ${forceWithWay(found.foretoldPct, '%', 1)}: only part of the cause, or something else moved.`;
+			return `${doing} moved the pull ${seen} at ${at}, expected ${moved(found.foretoldPct)}: only part of the cause, or something else moved.`;
 		case 'cannot-tell':
 			return `${doing} moved the pull ${seen} at ${at}: too little to tell.`;
 		case 'changed':

@@ -1,5 +1,5 @@
 import type {WouldDecide, Zone} from '../../measures/verdict.js';
-import type {AtWorst, MeasuredRadius} from '../../results/figures-types.js';
+import type {MeasuredRadius} from '../../results/figures-types.js';
 import {decimalsFor, mm, percent, printsAsZero, rounded, span} from '../numbers.js';
 
 /** Which way the arm pushes: toward the rim, or toward the spindle. */
@@ -43,14 +43,11 @@ export const verdictName = {
 	'off-scale': 'off scale',
 } as const;
 
-/** What a figure on its limit is treated as. */
-export const asJudged: Readonly<Record<AtWorst, string>> = verdictName;
-
 /** What would decide an undecided figure: after a colon, without its last full stop. */
 export const wouldDecideIt = (wouldDecide: WouldDecide, atWorst: Zone): string => {
 	if ('rounds' in wouldDecide) return `take ${wouldDecide.rounds} rounds in all. That will probably decide it`;
 	if ('finerStep' in wouldDecide) return 'read and nudge in finer steps. That will probably decide it';
-	return `it lies just where ${atWorst === 'beyond' ? 'usable' : 'good'} ends. More rounds will not help: treat it as ${asJudged[atWorst]}`;
+	return `it lies just where ${atWorst === 'beyond' ? 'usable' : 'good'} ends. More rounds will not help: treat it as ${verdictName[atWorst]}`;
 };
 
 /** The word for a verdict, the same everywhere. */
