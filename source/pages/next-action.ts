@@ -35,7 +35,8 @@ export const withAction = (findings: readonly IssuedFinding[], action: NextActio
  */
 export function actionLines([first]: readonly IssuedFinding[], action: NextAction | undefined): Shown[] {
 	if (!first) return [];
-	return action ? doNowLines(action) : [line(verdict.next(first))];
+	if (action) return doNowLines(action);
+	return first.code === 'sound' ? [] : [line(verdict.next(first))];
 }
 
 /** The one thing to do now, and how. */

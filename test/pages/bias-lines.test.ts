@@ -24,10 +24,12 @@ const anyFit: BiasFitFigures = {
 	frictionFloorPct: 1,
 	targets: [],
 };
-const anyGain = {nowPct: 1, isKept: false, turned: undefined, heldPct: undefined};
+const anyGain = {nowPct: 1, isKept: false, isHidden: false, turned: undefined, heldPct: undefined};
 const anyDoubt = {fromMm: 136, toMm: 68, measuredPct: -0.5, expectedPct: -3, openPct: 1};
 /** That another place would leave less, whether it is for now or another time. */
-const advised = [true, false].map((isKept) => beginning(lever.gain({...anyGain, reads: 'clock', isKept, heldPct: 1})));
+const advised = [{}, {isKept: true}, {isHidden: true}].map((now) =>
+	beginning(lever.gain({...anyGain, reads: 'clock', ...now, heldPct: 1})),
+);
 const doubted = (['clock', 'angle'] as const).map((reads) => beginning(lever.doubt({...anyDoubt, reads})));
 const ownPull = curve.ownPull({
 	own: [
@@ -228,7 +230,7 @@ describe('What a bias setting came to', () => {
 		expect(text).toContain(lever.weightThatActs({reads: 'clock', shares: [0.609, 0.966], askedShare: 0.948}));
 		// Both stand below the level, 9 o'clock.
 		const turned = {byDeg: 15, isRaised: true, worstPct: 1};
-		expect(text).toMatch(withAnyNumbers(lever.gain({...anyGain, reads: 'clock', turned})));
+		expect(text).toMatch(withAnyNumbers(lever.gain({...anyGain, reads: 'clock', isHidden: true, turned})));
 	});
 
 	it('tells where a lever that falls far below its level had better stay', () => {
@@ -239,7 +241,7 @@ describe('What a bias setting came to', () => {
 		expect(text).toMatch(withAnyNumbers(lever.gain({...anyGain, reads: 'clock', turned, heldPct: 1})));
 	});
 
-	it('tells of a thread by its angle to the stub', () => {
+	it('tells of a thread by its angle to the bias pin', () => {
 		const answers = {'arm-bias-device': 'weight-on-thread', 'bias-angle-outer': '85', 'bias-angle-inner': '30'};
 		const text = seen(at('bias-result', answers, onAt(12, 6)));
 		const places = [
@@ -359,7 +361,9 @@ describe('What a bias setting came to', () => {
 		];
 		for (const one of toBeDone) expect(text).not.toContain(beginning(one));
 		const turned = {byDeg: 15, isRaised: true, worstPct: 1};
-		expect(text).toMatch(wholeLine(lever.gain({...anyGain, reads: 'clock', nowPct: 0.9, isKept: true, turned})));
+		expect(text).toMatch(
+			wholeLine(lever.gain({...anyGain, reads: 'clock', nowPct: 0.9, isKept: true, isHidden: true, turned})),
+		);
 	});
 
 	it('that was kept is marked among those that were tried, beside the one that leaves least', () => {

@@ -62,10 +62,18 @@ type LeverOf = {
 	readonly leastChangePct: number;
 	/** The setting was chosen, so nothing is to be done now. */
 	readonly isKept?: boolean;
+	/** What is smaller than this friction hides, in percent; undefined where no setting was worked out. */
+	readonly hiddenPct?: number | undefined;
 };
 
 /** What lever or thread do to the bias over the record, and what another place of the pulley would gain. */
-export function leverLines({problem, facts, leastChangePct: leastPct, isKept = false}: LeverOf): Shown[] {
+export function leverLines({
+	problem,
+	facts,
+	leastChangePct: leastPct,
+	isKept = false,
+	hiddenPct = 0,
+}: LeverOf): Shown[] {
 	const {reads} = biasDeviceOf(facts);
 	const places = anglesOf(facts);
 	if (reads === undefined || places.length === 0) return [];
@@ -83,7 +91,9 @@ export function leverLines({problem, facts, leastChangePct: leastPct, isKept = f
 		stands,
 		...(fit ? [line(words.bias.lever.weightThatActs({reads, shares: fit.shares, askedShare}))] : []),
 		...doubt,
-		...(fit && doubt.length === 0 ? [gains({fit, firstDeg: places[0]?.clockDeg ?? 90, reads, isKept, isAlike})] : []),
+		...(fit && doubt.length === 0
+			? [gains({fit, firstDeg: places[0]?.clockDeg ?? 90, reads, isKept, isAlike, hiddenPct})]
+			: []),
 	];
 }
 
@@ -114,9 +124,10 @@ type GainsOf = {
 	readonly isKept: boolean;
 	/** The lever does what skating asks for, as far as can be told. */
 	readonly isAlike: boolean;
+	readonly hiddenPct: number;
 };
 
-function gains({fit: {nowPct, turned, heldPct}, firstDeg, reads, isKept, isAlike}: GainsOf): Shown {
+function gains({fit: {nowPct, turned, heldPct}, firstDeg, reads, isKept, isAlike, hiddenPct}: GainsOf): Shown {
 	const isWorth = (worstPct: number) => isAbove(nowPct - worstPct, worthwhilePct);
 	if (isWorth(turned.worstPct) || isWorth(heldPct))
 		return line(
@@ -124,6 +135,7 @@ function gains({fit: {nowPct, turned, heldPct}, firstDeg, reads, isKept, isAlike
 				reads,
 				nowPct,
 				isKept,
+				isHidden: isAtMost(nowPct, hiddenPct),
 				turned: isWorth(turned.worstPct) ? {...turned, isRaised: isRaised(turned.byDeg, firstDeg)} : undefined,
 				heldPct: isWorth(heldPct) ? heldPct : undefined,
 			}),

@@ -48,13 +48,13 @@ function settingsTried(check: Check, series: Series, kept: number | undefined): 
 	const trials = trialsOf(check, series);
 	if (trials.length < 2) return [];
 	const left = trials.map((trial) => settingRead(check, series, trial)?.bias.fit?.worstBeforePct);
-	const least = Math.min(...left.map((pct) => pct ?? Number.POSITIVE_INFINITY));
+	const least = left.indexOf(Math.min(...left.filter((pct) => pct !== undefined)));
 	return trials.map((trial, index) => {
 		const tried = {
 			name: nameOfTrial(index + 1, trial),
 			leftPct: left[index],
 			isKept: kept === index + 1,
-			isLeast: left[index] === least,
+			isLeast: index === least,
 			isChosen: kept !== undefined,
 		};
 		return line(words.bias.setting.tried(tried), tried.isLeast ? 'good' : 'plain');
@@ -80,7 +80,9 @@ export function biasLines(check: Check, series: Series = openSeries(check)): Sho
 		...(advice?.behind ?? []),
 		...scaleLine(onGauge(document, facts)),
 		rowsTable(read, isKept),
-		...(problem ? leverLines({problem, facts, isKept, leastChangePct: leastChangePct(figures)}) : []),
+		...(problem
+			? leverLines({problem, facts, isKept, leastChangePct: leastChangePct(figures), hiddenPct: fit?.frictionFloorPct})
+			: []),
 		...(problem && fit ? grooveLines(problem, document, fit.factor) : []),
 	];
 	return [

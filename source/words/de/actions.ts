@@ -93,7 +93,7 @@ const outcome = (found: SuspectOutcome): string => {
 				? `${moved}.`
 				: `${doing}: Reibung bei ${at} um ${percent(Math.abs(found.seenPct), 1)} ${found.seenPct < 0 ? 'gefallen' : 'gestiegen'}.`;
 		case 'unchanged':
-			return `${doing}: bei ${at} nichts geändert. Das war nicht die Ursache.`;
+			return `${doing}: bei ${at} nichts geändert. Es gibt eine andere Ursache.`;
 	}
 };
 

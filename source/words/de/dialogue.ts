@@ -13,7 +13,7 @@ import {steps} from './steps/index.js';
 
 const titled = (step: StepId): string => found(steps, step)?.title ?? step;
 
-const again = 'Neu eintippen. Esc führt zurück zur anderen Grenze.';
+const again = 'Den Messwert neu eintippen. Esc führt zurück zur anderen Grenze.';
 
 /** Why a series was closed. */
 const because: Sentences<BecauseValues> = {
@@ -21,10 +21,10 @@ const because: Sentences<BecauseValues> = {
 	'answer-changed': ({step}) => `„${titled(step)}“ geändert`,
 	'other-profile': () => 'anderes Profil',
 	'asked-anew': () => 'neu gefragt',
-	'left-overnight': () => 'zwölf Stunden oder länger liegen geblieben',
+	'left-overnight': () => 'die Prüfung blieb zwölf Stunden oder länger liegen',
 	'put-back-between': () => 'das Herrichten hatte begonnen',
 	'changed-while-left': ({item}) => `„${found(entries.inDoubt, item) ?? item}“ geändert, während die Prüfung ruhte`,
-	remedy: ({remedy}) => `„${found(remedies, remedy)?.name ?? remedy}“ versucht`,
+	remedy: ({remedy}) => `danach kam „${found(remedies, remedy)?.name ?? remedy}“`,
 	'closing-off': () => 'die Schlussrunde wich ab',
 	'put-right-by-hand': () => 'von Hand berichtigt',
 };
@@ -57,7 +57,7 @@ const refusals: Sentences<RefusalValues> = {
 	'outer-limit-lacks': () =>
 		'Die äußere Grenze dieser Runde fehlt. Sie eintippen, oder den letzten Messwert zurücknehmen.',
 	'press-yes-or-no': () => 'j für ja, n für noch nicht.',
-	'no-reading-here': ({typed}) => `${inQuotes(typed)} steht nicht in dieser Liste. Hier ist kein Messwert gefragt.`,
+	'no-reading-here': ({typed}) => `Eine Zeile ${inQuotes(typed)} gibt es hier nicht. Mit ihrer Nummer wählen.`,
 	'choose-by-number': () => 'Mit der Nummer aus der Liste wählen.',
 	'press-still': () => 'j, wenn alles noch stimmt, oder die Nummer von dem, was sich geändert hat.',
 	'few-words': () => 'Den Grund in wenigen Worten eintippen, höchstens 80 Zeichen.',
@@ -72,9 +72,8 @@ const notices: Sentences<NoticeValues> = {
 	'does-not-pass-any-more': ({step}) => `Nach „${titled(step)}“ genügt dies nicht mehr:`,
 	'round-anew': () => 'Diese Runde beginnt neu: Kraftmesser wieder aufstellen. Ihre erste innere Grenze zählt nicht.',
 	'setting-kept': ({number}) =>
-		`Die Messwerte bisher bleiben als Einstellung ${number}. Eine neue Einstellung beginnt.`,
-	'series-kept': ({number, because: why}) =>
-		`Die Runden bisher bleiben als Messreihe ${number} (${toldOf(why)}). Eine neue Messreihe beginnt.`,
+		`Einstellung ${number} bleibt mit ihren Messwerten erhalten. Eine neue Einstellung beginnt.`,
+	'series-kept': ({number, because: why}) => `Messreihe ${number} bleibt erhalten, eine neue beginnt: ${toldOf(why)}.`,
 };
 
 /** How far a stage or a step of the list is. */

@@ -99,7 +99,7 @@ const plain = {
 	typeAnew: 'Neu eintippen. Eine leere Zeile zeigt andere Wege.',
 	keeps: ({text}: {readonly text: string}) => `Leere Zeile behält: ${text}`,
 	takes: ({text}: {readonly text: string}) => `Leere Zeile nimmt: ${text}`,
-	forNone: 'Nichts: -.',
+	forNone: 'Nichts: - eintippen.',
 	option: ({number, label}: {readonly number: number; readonly label: string}) => `  ${number}. ${label}`,
 	several: 'Eine Nummer, oder mehrere wie 2 4.',
 	yesNo: ({question}: {readonly question: string | undefined}) =>
@@ -146,9 +146,9 @@ export const faces = {
 	why: ({why, mistake}: {readonly why: string; readonly mistake: string}) => `${why} Häufiger Fehler: ${mistake}`,
 	mistake: ({mistake}: {readonly mistake: string}) => `Häufiger Fehler: ${mistake}`,
 	nudge: {
-		keys: 'Stupsen: ← innen, → außen · fein: , innen . außen · dann eintippen, was hielt',
+		keys: 'Stupsen: ← innen, → außen · fein: Komma innen, Punkt außen · dann eintippen, was hielt',
 		lines:
-			'Mit einer Zeile stupsen: < innen, > außen, fein: , innen . außen. Dann den letzten Wert eintippen, bei dem der Arm hielt.',
+			'Mit einer Zeile stupsen: < innen, > außen, fein: , (Komma) innen, . (Punkt) außen. Dann den letzten Wert eintippen, bei dem der Arm hielt.',
 	},
 	hints,
 	escapes,

@@ -1,6 +1,6 @@
-import type {WouldDecide, Zone} from '../../measures/verdict.js';
+import type {Limits, WouldDecide, Zone} from '../../measures/verdict.js';
 import type {MeasuredRadius} from '../../results/figures-types.js';
-import {decimalsFor, mm, percent, printsAsZero, rounded, span} from '../numbers.js';
+import {decimalsFor, mm, percent, plainNumber, printsAsZero, rounded, span} from '../numbers.js';
 import {entries} from './entries.js';
 
 /** Which way the arm pushes: toward the rim, or toward the spindle. */
@@ -44,6 +44,10 @@ const rowsInWords = ({head, rows}: Table): string =>
 /** What is sure of an undecided figure, first. */
 export const sureFirst = (atWorst: Zone): string => (atWorst === 'beyond' ? 'vielleicht zu viel' : 'brauchbar bis gut');
 
+/** The limit that a figure is held against: what is good at worst against the first one, what may be beyond against the last. */
+export const limitInQuestion = (atWorst: Zone, {good, usable}: Limits): string =>
+	atWorst === 'beyond' ? `brauchbar bis ${plainNumber(usable)} %` : `gut bis ${plainNumber(good)} %`;
+
 /** The word for a verdict in the middle of a sentence, in a list or a table. */
 export const verdictName = {
 	good: 'gut',
@@ -57,7 +61,7 @@ export const verdictName = {
 export const wouldDecideIt = (wouldDecide: WouldDecide, atWorst: Zone): string => {
 	if ('rounds' in wouldDecide) return `insgesamt ${wouldDecide.rounds} Runden messen. Das entscheidet es wohl`;
 	if ('finerStep' in wouldDecide) return 'feiner ablesen und feiner anstupsen. Das entscheidet es wohl';
-	return `liegt genau da, wo ${atWorst === 'beyond' ? 'brauchbar' : 'gut'} aufhört. Mehr Runden helfen nicht: als „${verdictName[atWorst]}“ werten`;
+	return `liegt genau an der Grenze von ${atWorst === 'beyond' ? 'brauchbar' : 'gut'}. Mehr Runden entscheiden es nicht. Sicherheitshalber als „${verdictName[atWorst]}“ werten`;
 };
 
 /** The word for a verdict, the same everywhere. */

@@ -3,7 +3,7 @@ import type {OpenFigure} from '../../results/closing-rows.js';
 import type {FindingCode, FindingValues} from '../../results/diagnose.js';
 import {type GaugeUnit, units} from '../../units.js';
 import {listed, mm, percent, plainNumber} from '../numbers.js';
-import {bandAt, forceWithWay, pullAt, sideForce, sureFirst, wayOf, wouldDecideIt} from './figures.js';
+import {bandAt, forceWithWay, limitInQuestion, pullAt, sideForce, sureFirst, wayOf, wouldDecideIt} from './figures.js';
 
 /** What is said of a finding. */
 type FindingWords<Values> = {
@@ -33,8 +33,8 @@ const changed = ({radii, differencePct, leastPct}: FindingValues['spring-pull'])
 const neutral = (radiusMm: number | null): string =>
 	radiusMm === null ? '' : ` Kein Zug bei ${mm(Math.round(radiusMm))}.`;
 
-const open = ({figure, at: radius}: OpenFigure): string =>
-	figure === 'pull' ? `Zug ${pullAt(radius)}` : `Reibung ${bandAt(radius)}`;
+const open = ({figure, at: radius, atWorst}: OpenFigure, limits: Limits): string =>
+	`${figure === 'pull' ? `Zug ${pullAt(radius)}` : `Reibung ${bandAt(radius)}`} (${limitInQuestion(atWorst, limits)}): ${sureFirst(atWorst)}.`;
 
 const decidedBy = ({wanted, atWorst}: OpenFigure): string => {
 	if (wanted === 'three-rounds') return 'drei Runden messen';
@@ -171,7 +171,7 @@ export const findings: {readonly [Code in FindingCode]: FindingWords<FindingValu
 	undecided: {
 		brief: 'Eine Zahl ist unentschieden.',
 		found: ({open: all, pullLimits, bandLimits}) =>
-			`Unentschieden: ${listed(all.map((one) => `${open(one)} (${sureFirst(one.atWorst)})`))}. Der Zug ist ${limits(pullLimits)}, die Reibung ${limits(bandLimits)}.`,
+			all.map((one) => open(one, one.figure === 'pull' ? pullLimits : bandLimits)).join(' '),
 		likely: '',
 		next: ({open: all}) => `Techniker: klären. ${all.map(wayOn).join(' ')}`,
 	},

@@ -28,8 +28,8 @@ export const remedies: Readonly<Record<RemedyId, RemedyWords>> = {
 	},
 	bias: {
 		name: 'nachsehen, ob das Antiskating aus ist',
-		how: 'Faden, Gewicht und Hebel dürfen den Arm nicht berühren.',
-		doing: 'Antiskating abgenommen',
+		how: 'Schnell ausgeschlossen: Faden, Gewicht und Hebel dürfen den Arm nicht berühren.',
+		doing: 'Antiskating nachgesehen',
 	},
 	damping: {
 		name: 'Dämpfung noch einmal ansehen',
@@ -92,8 +92,8 @@ export const remedies: Readonly<Record<RemedyId, RemedyWords>> = {
 		left: 'Das Gewicht sitzt noch im Headshell. Tonabnehmer einbauen. Dann die Kraft einstellen.',
 	},
 	lifter: {
-		name: 'nachsehen, ob der Lift den Arm noch berührt',
-		how: 'Lift absenken. Papier muss an beiden Radien zwischen Lift und Arm durchgehen.',
+		name: 'nachsehen, ob der Lift den Arm berührt',
+		how: 'Schnell ausgeschlossen: an jedem Radius den Lift absenken. Papier muss zwischen Lift und Arm durchgehen.',
 		doing: 'Lift freigestellt',
 	},
 	'gauge-friction': {

@@ -107,8 +107,7 @@ export const results = {
 	missing,
 	profileLacks: ({title}: {title: string}): string => `${title}: noch keine Antwort. Die nächste Prüfung fragt danach.`,
 	/** No radius has two rounds alike. */
-	repeatabilityAssumed:
-		'Die Streuung der Runden ist nur angenommen, das ± vielleicht zu klein. An jedem Radius drei Runden messen.',
+	repeatabilityAssumed: 'Unter drei Runden ist die Streuung nur angenommen: Das ± ist vielleicht zu klein.',
 	/** What one round more would make of both uncertainties (95 %). */
 	oneMoreRound: (more: {pullUncertaintyPct: number; bandUncertaintyPct: number}): string =>
 		`Mit einer Runde mehr sinkt das ±: Zug ± ${percent(more.pullUncertaintyPct, 2)}, Reibung ± ${percent(more.bandUncertaintyPct, 2)}.`,

@@ -5,8 +5,8 @@ const nudged = {
 	outerLimit: 'Headshell in kleinen Schritten nach AUSSEN stupsen. Letzten Wert eintippen, bei dem der Arm hielt.',
 };
 const started = {
-	innerLimit: 'Langsam zum RAND drücken. Messwert eintippen, bei dem der Arm losgeht.',
-	outerLimit: 'Langsam zur TELLERACHSE drücken. Messwert eintippen, bei dem der Arm losgeht.',
+	innerLimit: 'Langsam zum RAND drücken. Messwert eintippen, bei dem der Arm sich bewegt.',
+	outerLimit: 'Langsam zur TELLERACHSE drücken. Messwert eintippen, bei dem der Arm sich bewegt.',
 };
 
 /** What is said round by round. */

@@ -86,7 +86,7 @@ const outcome = (found: SuspectOutcome): string => {
 	switch (found.kind) {
 		case 'as-foretold':
 			return printsAsZero(found.seenPct, 1)
-				? `${doing} left the pull at ${at} unchanged, as expected.`
+				? `${doing} did not change the pull at ${at}, as expected.`
 				: `${doing} moved the pull ${seen} at ${at}, as expected.`;
 		case 'something-else':
 			return `${doing} moved the pull ${seen} at ${at}, expected ${moved(found.foretoldPct)}: something else moved.`;
@@ -103,7 +103,7 @@ const outcome = (found: SuspectOutcome): string => {
 				? `${doing} moved the pull ${seen} at ${at}.`
 				: `${doing}: ${band(found.seenPct)} ${percent(Math.abs(found.seenPct), 1)} at ${at}.`;
 		case 'unchanged':
-			return `${doing} changed nothing at ${at}, so it is not the cause.`;
+			return `${doing} changed nothing at ${at}: look for another cause.`;
 	}
 };
 

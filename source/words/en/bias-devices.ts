@@ -18,7 +18,7 @@ export const deviceWords: Readonly<Record<BiasDeviceId, BiasDeviceWords>> = {
 	none: {off: '', mistake: '', on: '', restore: ''},
 	'weight-on-thread': {
 		off: 'Unhook the bias weight. Lay its thread clear of the arm. Done?',
-		mistake: 'Leaving the thread on its stub. It drags without the weight too.',
+		mistake: 'Leaving the thread on the bias pin. It drags without the weight too.',
 		on: 'Hook the bias weight on, thread over its guide.',
 		restore: 'Hook the bias weight on, thread over its guide.',
 	},

@@ -13,7 +13,7 @@ import {steps} from './steps/index.js';
 
 const titled = (step: StepId): string => found(steps, step)?.title ?? step;
 
-const again = 'Type it again. Esc goes back to the other limit.';
+const again = 'Type the reading again. Esc goes back to the other limit.';
 
 /** Why a series was closed. */
 const because: Sentences<BecauseValues> = {
@@ -21,10 +21,10 @@ const because: Sentences<BecauseValues> = {
 	'answer-changed': ({step}) => `'${titled(step)}' changed`,
 	'other-profile': () => 'another profile',
 	'asked-anew': () => 'asked again',
-	'left-overnight': () => 'left for twelve hours or more',
+	'left-overnight': () => 'the check was left for twelve hours or more',
 	'put-back-between': () => 'put-back had begun',
 	'changed-while-left': ({item}) => `'${found(entries.inDoubt, item) ?? item}' changed while the check was left`,
-	remedy: ({remedy}) => `'${found(remedies, remedy)?.name ?? remedy}' was tried`,
+	remedy: ({remedy}) => `'${found(remedies, remedy)?.name ?? remedy}' came next`,
 	'closing-off': () => 'the closing round was off',
 	'put-right-by-hand': () => 'put right by hand',
 };
@@ -55,7 +55,7 @@ const refusals: Sentences<RefusalValues> = {
 	'one-round-at-least': () => 'Take at least one whole round first.',
 	'outer-limit-lacks': () => 'The outer limit of this round is missing. Type it, or take the last reading back.',
 	'press-yes-or-no': () => 'Press y for yes, n for not yet.',
-	'no-reading-here': ({typed}) => `${inQuotes(typed)} is no line of this list. No reading is wanted here.`,
+	'no-reading-here': ({typed}) => `There is no line ${inQuotes(typed)} here. Choose a line by its number.`,
 	'choose-by-number': () => 'Choose one of the list by its number.',
 	'press-still': () => 'Press y if all is still true, or the number of what changed.',
 	'few-words': () => 'Type the reason in a few words, at most 80 letters.',
@@ -69,9 +69,8 @@ const notices: Sentences<NoticeValues> = {
 	'as-told': ({sentence}) => sentence,
 	'does-not-pass-any-more': ({step}) => `After '${titled(step)}' this no longer passes:`,
 	'round-anew': () => 'This round begins again: set the gauge again. Its first inner limit does not count.',
-	'setting-kept': ({number}) => `The readings so far are kept as setting ${number}. A new setting begins.`,
-	'series-kept': ({number, because: why}) =>
-		`The rounds so far are kept as series ${number} (${toldOf(why)}). A new series begins.`,
+	'setting-kept': ({number}) => `Setting ${number} is kept with its readings. A new setting begins.`,
+	'series-kept': ({number, because: why}) => `Series ${number} is kept and a new series begins: ${toldOf(why)}.`,
 };
 
 /** How far a stage or a step of the list is. */

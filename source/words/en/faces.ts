@@ -98,7 +98,7 @@ const plain = {
 	typeAnew: 'Type it again. An empty line shows other ways out.',
 	keeps: ({text}: {readonly text: string}) => `Empty line keeps: ${text}`,
 	takes: ({text}: {readonly text: string}) => `Empty line takes: ${text}`,
-	forNone: 'None: -.',
+	forNone: 'Type - for none.',
 	option: ({number, label}: {readonly number: number; readonly label: string}) => `  ${number}. ${label}`,
 	several: 'One number, or several such as 2 4.',
 	yesNo: ({question}: {readonly question: string | undefined}) =>
@@ -145,8 +145,8 @@ export const faces = {
 	why: ({why, mistake}: {readonly why: string; readonly mistake: string}) => `${why} The usual mistake: ${mistake}`,
 	mistake: ({mistake}: {readonly mistake: string}) => `The usual mistake: ${mistake}`,
 	nudge: {
-		keys: 'Nudge: ← in, → out · fine: , in . out · then type what held',
-		lines: 'Nudge by a line of < in, > out, fine: , in . out. Then type the last reading that held.',
+		keys: 'Nudge: ← in, → out · fine: comma in, point out · then type what held',
+		lines: 'Nudge by a line of < in, > out, fine: , (comma) in, . (point) out. Then type the last reading that held.',
 	},
 	hints,
 	escapes,

@@ -1,6 +1,6 @@
-import type {WouldDecide, Zone} from '../../measures/verdict.js';
+import type {Limits, WouldDecide, Zone} from '../../measures/verdict.js';
 import type {MeasuredRadius} from '../../results/figures-types.js';
-import {decimalsFor, mm, percent, printsAsZero, rounded, span} from '../numbers.js';
+import {decimalsFor, mm, percent, plainNumber, printsAsZero, rounded, span} from '../numbers.js';
 
 /** Which way the arm pushes: toward the rim, or toward the spindle. */
 export const wayOf = (forcePct: number): 'out' | 'in' => (forcePct < 0 ? 'in' : 'out');
@@ -34,6 +34,10 @@ const rowsInWords = ({head, rows}: Table): string =>
 /** What is sure of an undecided figure, first. */
 export const sureFirst = (atWorst: Zone): string => (atWorst === 'beyond' ? 'maybe too much' : 'usable, maybe good');
 
+/** The limit that a figure is held against: what is good at worst against the first one, what may be beyond against the last. */
+export const limitInQuestion = (atWorst: Zone, {good, usable}: Limits): string =>
+	atWorst === 'beyond' ? `usable to ${plainNumber(usable)} %` : `good to ${plainNumber(good)} %`;
+
 /** The word for a verdict in the middle of a sentence, in a list or a table. */
 export const verdictName = {
 	good: 'good',
@@ -47,7 +51,7 @@ export const verdictName = {
 export const wouldDecideIt = (wouldDecide: WouldDecide, atWorst: Zone): string => {
 	if ('rounds' in wouldDecide) return `take ${wouldDecide.rounds} rounds in all. That will probably decide it`;
 	if ('finerStep' in wouldDecide) return 'read and nudge in finer steps. That will probably decide it';
-	return `it lies just where ${atWorst === 'beyond' ? 'usable' : 'good'} ends. More rounds will not help: treat it as ${verdictName[atWorst]}`;
+	return `it lies right at the limit of ${atWorst === 'beyond' ? 'usable' : 'good'}. More rounds will not decide it. To be safe, treat it as ${verdictName[atWorst]}`;
 };
 
 /** The word for a verdict, the same everywhere. */

@@ -3,7 +3,7 @@ import type {OpenFigure} from '../../results/closing-rows.js';
 import type {FindingCode, FindingValues} from '../../results/diagnose.js';
 import {type GaugeUnit, units} from '../../units.js';
 import {listed, mm, percent, plainNumber} from '../numbers.js';
-import {bandAt, forceWithWay, pullAt, sideForce, sureFirst, wayOf, wouldDecideIt} from './figures.js';
+import {bandAt, forceWithWay, limitInQuestion, pullAt, sideForce, sureFirst, wayOf, wouldDecideIt} from './figures.js';
 
 /** What is said of a finding. */
 type FindingWords<Values> = {
@@ -32,8 +32,8 @@ const changed = ({radii, differencePct, leastPct}: FindingValues['spring-pull'])
 const neutral = (radiusMm: number | null): string =>
 	radiusMm === null ? '' : ` There is no pull at ${mm(Math.round(radiusMm))}.`;
 
-const open = ({figure, at: radius}: OpenFigure): string =>
-	figure === 'pull' ? `pull ${pullAt(radius)}` : `friction ${bandAt(radius)}`;
+const open = ({figure, at: radius, atWorst}: OpenFigure, limits: Limits): string =>
+	`${figure === 'pull' ? `Pull ${pullAt(radius)}` : `Friction ${bandAt(radius)}`} (${limitInQuestion(atWorst, limits)}): ${sureFirst(atWorst)}.`;
 
 const decidedBy = ({wanted, atWorst}: OpenFigure): string => {
 	if (wanted === 'three-rounds') return 'take three rounds';
@@ -169,7 +169,7 @@ export const findings: {readonly [Code in FindingCode]: FindingWords<FindingValu
 	undecided: {
 		brief: 'A figure is undecided.',
 		found: ({open: all, pullLimits, bandLimits}) =>
-			`Undecided: ${listed(all.map((one) => `${open(one)} (${sureFirst(one.atWorst)})`))}. Pull is ${limits(pullLimits)}, friction ${limits(bandLimits)}.`,
+			all.map((one) => open(one, one.figure === 'pull' ? pullLimits : bandLimits)).join(' '),
 		likely: '',
 		next: ({open: all}) => `Technician: decide it. ${all.map(wayOn).join(' ')}`,
 	},

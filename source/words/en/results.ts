@@ -108,8 +108,7 @@ export const results = {
 	missing,
 	profileLacks: ({title}: {title: string}): string => `${title}: no answer yet. The next check asks.`,
 	/** No radius has two rounds alike. */
-	repeatabilityAssumed:
-		'The scatter of the rounds is assumed, so the ± may be too small. Take three rounds at each radius.',
+	repeatabilityAssumed: 'With fewer than three rounds the scatter is assumed: the ± may be too small.',
 	/** What one round more would make of both uncertainties (95 %). */
 	oneMoreRound: (more: {pullUncertaintyPct: number; bandUncertaintyPct: number}): string =>
 		`One more round would bring the pull to ± ${percent(more.pullUncertaintyPct, 2)}, the friction to ± ${percent(more.bandUncertaintyPct, 2)}.`,

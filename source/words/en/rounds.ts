@@ -5,8 +5,8 @@ const nudged = {
 	outerLimit: 'Nudge the headshell OUTWARD in small steps. Type the last reading that held.',
 };
 const started = {
-	innerLimit: 'Push slowly toward the RIM. Type the reading when the arm starts.',
-	outerLimit: 'Push slowly toward the SPINDLE. Type the reading when the arm starts.',
+	innerLimit: 'Push slowly toward the RIM. Type the reading at which the arm starts to move.',
+	outerLimit: 'Push slowly toward the SPINDLE. Type the reading at which the arm starts to move.',
 };
 
 /** What is said round by round. */

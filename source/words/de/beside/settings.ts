@@ -17,7 +17,7 @@ type Switch = {readonly isOn: boolean};
 const onOff = ({isOn}: Switch): string => (isOn ? 'an' : 'aus');
 
 const switches = {
-	setAnew: (now: Switch) => `Kraftmesser je Runde neu stellen: ${onOff(now)}`,
+	setAnew: (now: Switch) => `Kraftmesser vor jeder Runde neu aufstellen: ${onOff(now)}`,
 	brisk: (now: Switch) => `kurze Fragen, für Geübte: ${onOff(now)}`,
 	bell: (now: Switch) => `Ton am Ende des Countdowns: ${onOff(now)}`,
 } satisfies Record<SwitchId, (now: Switch) => string>;
@@ -25,7 +25,8 @@ const switches = {
 const texts = {
 	shop: {
 		now: ({text}) => `Werkstatt: ${text === '' ? 'keine' : text}`,
-		about: 'Namen der Werkstatt eintippen, fürs Kundenblatt. Neue Prüfungen fragen dann nach dem Kunden. Keine: -.',
+		about:
+			'Namen der Werkstatt eintippen, fürs Kundenblatt. Neue Prüfungen fragen dann nach dem Kunden. Keine: - eintippen.',
 	},
 } satisfies Record<TextId, {readonly now: (value: {readonly text: string}) => string; readonly about: string}>;
 
@@ -38,7 +39,7 @@ const faults: Readonly<Record<SettingsFault, string>> = {
 export const settings = {
 	title: 'Einstellungen',
 	about:
-		'Was als gut oder brauchbar gilt, ist aus der Werkstattpraxis voreingestellt. Veröffentlichte Werte wurden nicht gefunden. Eine Änderung gilt für neue Prüfungen. Wird der Kraftmesser nicht vor jeder Runde neu aufgestellt, wächst das ± des Zugs um 0,3 %.',
+		'Was als gut oder brauchbar gilt, ist aus der Werkstattpraxis voreingestellt. Veröffentlichte Werte wurden nicht gefunden. Eine Änderung gilt für neue Prüfungen. Wird der Kraftmesser nicht vor jeder Runde neu aufgestellt, ist das ± des Zugs größer.',
 	numbers,
 	switches,
 	texts,

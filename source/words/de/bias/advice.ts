@@ -44,7 +44,7 @@ export const advice = {
 	leftAfter: ({worstAfterPct, rmsAfterPct, frictionFloorPct}: BiasFitFigures) =>
 		`Mit der besten Einstellung bleiben höchstens ${percent(worstAfterPct, 1)} Rest, typisch ${percent(rmsAfterPct, 1)}. Die Reibung verdeckt alles, was kleiner ist als ${percent(frictionFloorPct, 1)}.`,
 	notTaken: ({fit, isWithoutBias}: {readonly fit: BiasFitFigures; readonly isWithoutBias: boolean}) =>
-		`${isWithoutBias ? 'Ohne Antiskating' : `Mit dem ${timesOf(fit.factor)}n des jetzigen Antiskatings`} blieben ${percent(fit.worstAfterPct, 1)} Rest. Die Reibung verdeckt alles, was kleiner ist als ${percent(fit.frictionFloorPct, 1)}.`,
+		`${isWithoutBias ? 'Ohne Antiskating' : `Mit dem ${timesOf(fit.factor)}n des jetzigen Antiskatings`} blieben höchstens ${percent(fit.worstAfterPct, 1)} Rest. Die Reibung verdeckt alles, was kleiner ist als ${percent(fit.frictionFloorPct, 1)}.`,
 	otherDrags: ({best}: {readonly best: readonly {readonly drag: number; readonly factor: number}[]}) =>
 		`Die Rillenreibung ist angenommen. ${best.map(({drag, factor}) => `Ist sie ${rounded(drag, 2)}, ist das ${rounded(factor, 2)}-Fache des jetzigen Antiskatings richtig.`).join(' ')} Feiner einzustellen lohnt nicht.`,
 	cureFirst: 'Besser zuerst die Abhilfe aus dem Urteil, dann das Antiskating.',

@@ -1,7 +1,7 @@
 import type {LeverChange} from '../../../measures/lever-fit.js';
 import {listed, mm, percent, plainNumber, printsAsZero, rounded} from '../../numbers.js';
 
-/** A weighted lever is read by the clock, a thread by its angle to the stub. */
+/** A weighted lever is read by the clock, a thread by its angle to the bias pin. */
 type Reads = 'clock' | 'angle';
 
 const parts: Readonly<Record<Reads, string>> = {clock: 'Hebel', angle: 'Faden'};
@@ -18,6 +18,8 @@ type Gain = {
 	readonly nowPct: number;
 	/** The setting was chosen, so nothing is to be done now. */
 	readonly isKept: boolean;
+	/** Friction hides what is left now. */
+	readonly isHidden: boolean;
 	/** What another length of thread, or another place of its guide, would leave at most. */
 	readonly turned: Turned | undefined;
 	/** What would be left if lever or thread stood the same over the whole record. */
@@ -26,13 +28,13 @@ type Gain = {
 
 const turnedText = (reads: Reads, {byDeg, isRaised, worstPct}: Turned): string =>
 	reads === 'angle'
-		? `die Führung versetzen, bis der Winkel von Faden und Zapfen um ${plainNumber(Math.abs(byDeg))}° ${byDeg > 0 ? 'größer' : 'kleiner'} ist. Dann bleiben höchstens ${percent(worstPct, 1)} Rest`
+		? `die Führung versetzen, bis der Winkel zwischen Faden und Antiskating-Stift um ${plainNumber(Math.abs(byDeg))}° ${byDeg > 0 ? 'größer' : 'kleiner'} ist. Dann bleiben höchstens ${percent(worstPct, 1)} Rest`
 		: `den Faden ${isRaised ? 'kürzen' : 'verlängern'}, bis der Hebel ${plainNumber(Math.abs(byDeg), 0)}° ${isRaised ? 'höher' : 'tiefer'} steht. Dann bleiben höchstens ${percent(worstPct, 1)} Rest`;
 
 const heldText = (reads: Reads, worstPct: number): string =>
 	reads === 'clock'
 		? `die Rolle versetzen, soweit der Hersteller es erlaubt, damit der Faden näher am Drehpunkt läuft. Der Hebel bleibt dann etwa waagrecht. Mehr Gewicht anhängen. Dann bleiben höchstens ${percent(worstPct, 1)} Rest`
-		: `die Führung weiter vom Arm setzen, damit der Faden etwa rechtwinklig zum Zapfen bleibt. Dann bleiben höchstens ${percent(worstPct, 1)} Rest`;
+		: `die Führung weiter vom Arm setzen, damit der Faden etwa rechtwinklig zum Antiskating-Stift bleibt. Dann bleiben höchstens ${percent(worstPct, 1)} Rest`;
 
 type Doubt = LeverChange & {readonly reads: Reads};
 
@@ -41,23 +43,23 @@ export const lever = {
 	leverStands: ({places}: {readonly places: readonly {readonly radiusMm: number; readonly clock: string}[]}) =>
 		`Der Hebel steht auf ${listed(places.map(({radiusMm, clock}) => `${clock} bei ${mm(radiusMm)}`))}.`,
 	threadStands: ({places}: {readonly places: readonly {readonly radiusMm: number; readonly deg: number}[]}) =>
-		`Faden zum Zapfen: ${listed(places.map(({radiusMm, deg}) => `${plainNumber(deg)}° bei ${mm(radiusMm)}`))}.`,
+		`Winkel zwischen Faden und Antiskating-Stift: ${listed(places.map(({radiusMm, deg}) => `${plainNumber(deg)}° bei ${mm(radiusMm)}`))}.`,
 	weightThatActs: ({reads, shares: [least, most], askedShare}: ActingWeight) =>
 		`${parts[reads]}: Je nach Radius wirken ${rounded(100 * least, 0)} bis ${rounded(100 * most, 0)} % des Gewichts. Richtig wären ${rounded(100 * askedShare, 0)} bis 100 %.`,
 	doubt: ({reads, fromMm, toMm, measuredPct, expectedPct, openPct}: Doubt) => {
 		const part = parts[reads];
 		return `Der ${part} erklärt das Antiskating nicht. Von ${plainNumber(fromMm)} bis ${mm(toMm)} müsste es ${moves(expectedPct)}. Die Messwerte lassen es ${moves(measuredPct)} (± ${percent(openPct, 1)}). ${part} und Grenzen noch einmal lesen, erst dann Rolle oder Faden versetzen.`;
 	},
-	gain: ({reads, nowPct, isKept, turned, heldPct}: Gain) =>
+	gain: ({reads, nowPct, isKept, isHidden, turned, heldPct}: Gain) =>
 		[
-			`Die beste Einstellung lässt ${percent(nowPct, 1)} Rest.`,
+			`Die beste Einstellung lässt ${percent(nowPct, 1)} Rest.${isHidden ? ' Das verdeckt die Reibung.' : ''}`,
 			[...(turned ? [turnedText(reads, turned)] : []), ...(heldPct === undefined ? [] : [heldText(reads, heldPct)])]
 				.map(
 					(way, index) =>
-						`${index > 0 ? 'Anderer Weg' : isKept ? 'Für ein andermal' : 'Später, für weniger Rest'}: ${way}.`,
+						`${index > 0 ? 'Anderer Weg' : isHidden ? 'Ist die Reibung einmal kleiner' : isKept ? 'Für ein andermal' : 'Später, für weniger Rest'}: ${way}.`,
 				)
 				.join(' '),
-			...(isKept ? [] : ['Dann noch einmal messen.']),
+			...(isKept || isHidden ? [] : ['Dann noch einmal messen.']),
 		].join(' '),
 	gainsNothing: 'Rolle oder Faden versetzen bringt nichts.',
 	leavesLeast: ({nowPct}: {readonly nowPct: number}) =>

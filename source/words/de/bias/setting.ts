@@ -48,7 +48,7 @@ const aims = {wanted: 'Sollwert hier', best: 'Mit dieser Vorrichtung hier am bes
 export const setting = {
 	name: nameOf,
 	leaves: ({leftPct, ...one}: Named & {readonly leftPct: number}) =>
-		`${nameOf(one)} Rest höchstens ${percent(leftPct, 1)}.`,
+		`${nameOf(one)} Rest über die ganze Platte: höchstens ${percent(leftPct, 1)}.`,
 	drag: (taken: DragTaken) => `Rillenreibung ${dragTaken(taken)}.`,
 	wantedOnGauge: ({middles}: {readonly middles: readonly ShownAt[]}) =>
 		`Mit richtigem Antiskating ist die Mitte beider Grenzen ${listedAt(middles)}.`,

@@ -76,7 +76,7 @@ export const gauge = {
 			...(zero === undefined
 				? []
 				: [
-						`Unberührt zeigt der Kraftmesser ${forceAsTyped(zero, label, Math.min(2, stepDecimals(Number(zero.toFixed(2)))))}.`,
+						`Die Nullanzeige des Kraftmessers, ${forceAsTyped(zero, label, Math.min(2, stepDecimals(Number(zero.toFixed(2)))))}, ist abgezogen.`,
 					]),
 			...(isHandForce ? ['Außen und innen: wohin der Arm drückt.'] : []),
 		].join(' ');

@@ -3,7 +3,7 @@ import type {VerdictLimits} from '../../../procedure/facts.js';
 import type {MeasuredRadius} from '../../../results/figures-types.js';
 import {type GaugeUnit, units} from '../../../units.js';
 import {percent, plainNumber, plural, span} from '../../numbers.js';
-import {bandAt, pullAt, sideForce, sureFirst, verdictName, wouldDecideIt} from '../figures.js';
+import {bandAt, limitInQuestion, pullAt, sideForce, sureFirst, verdictName, wouldDecideIt} from '../figures.js';
 
 type Taken = {
 	readonly number: number;
@@ -29,19 +29,15 @@ const taken = ({number, innerLimit, outerLimit, isTurned, isStruck}: Taken): str
 const heard = ({number, innerLimit, outerLimit, isTurned, isStruck}: Taken): string =>
 	`Runde ${number}: ${innerLimit} bis ${outerLimit}${isTurned ? ', gedreht' : ''}${isStruck ? ', gestrichen' : ''}.`;
 
-/** The limit that a figure is held against: what is good at worst against the first one, what may be beyond against the last. */
-const limitInQuestion = (atWorst: Zone, goodPct: number, usablePct: number): string =>
-	atWorst === 'beyond' ? `brauchbar bis ${plainNumber(usablePct)} %` : `gut bis ${plainNumber(goodPct)} %`;
-
 const verdictOf = (verdict: Zone | 'undecided', atWorst: Zone): string =>
 	verdict === 'undecided' ? sureFirst(atWorst) : verdictName[verdict];
 
 type Judged = {readonly figures: MeasuredRadius; readonly limits: VerdictLimits};
 
 const pullJudged = ({figures, limits: {pullGoodPct, pullUsablePct}}: Judged): string =>
-	`(${limitInQuestion(figures.pullAtWorst, pullGoodPct, pullUsablePct)}): ${verdictOf(figures.pullVerdict, figures.pullAtWorst)}`;
+	`(${limitInQuestion(figures.pullAtWorst, {good: pullGoodPct, usable: pullUsablePct})}): ${verdictOf(figures.pullVerdict, figures.pullAtWorst)}`;
 const bandJudged = ({figures, limits: {bandGoodPct, bandUsablePct}}: Judged): string =>
-	`(${limitInQuestion(figures.bandAtWorst, bandGoodPct, bandUsablePct)}): ${verdictOf(figures.bandVerdict, figures.bandAtWorst)}`;
+	`(${limitInQuestion(figures.bandAtWorst, {good: bandGoodPct, usable: bandUsablePct})}): ${verdictOf(figures.bandVerdict, figures.bandAtWorst)}`;
 
 type WouldDecideIt = {readonly by: WouldDecide; readonly atWorst: Zone};
 

@@ -39,7 +39,7 @@ export const verdict = {
 	lastNotMeasured: 'Die letzte Messreihe ist nicht fertig. Diese Zahlen stammen aus der davor.',
 	likely: ({likely}: {likely: string}) => `Vermutlich: ${likely}.`,
 	doNow: ({what}: {what: string}) => `Jetzt: ${what}.`,
-	next: ({next}: {next: string}) => `Rat beim Urteil: ${next}.`,
+	next: ({next}: {next: string}) => `Fürs nächste Mal: ${next}.`,
 	/** The page behind the one thing. */
 	numbers: 'Zahlen',
 	alsoSeen: ({found}: {found: string}) => `Auch gesehen: ${found}`,

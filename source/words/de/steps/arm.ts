@@ -10,7 +10,7 @@ export const arm = {
 	},
 	'arm-serial': {
 		title: 'Seriennummer',
-		ask: 'Seriennummer des Arms eintippen. Keine: -.',
+		ask: 'Seriennummer des Arms eintippen. Keine: - eintippen.',
 		why: 'Der Hersteller fragt danach.',
 		mistake: 'Nummer des Laufwerks eingetippt.',
 	},
@@ -23,14 +23,14 @@ export const arm = {
 	},
 	'arm-pivot-distance': {
 		title: 'Montageabstand',
-		short: 'Tellerachse bis Drehpunkt? Unbekannt: -.',
-		ask: 'Von oben messen: Tellerachse bis Drehpunkt. Unbekannt: -.',
+		short: 'Tellerachse bis Drehpunkt? Unbekannt: - eintippen.',
+		ask: 'Von oben messen: Tellerachse bis Drehpunkt. Unbekannt: - eintippen.',
 		why: 'Mit der effektiven Länge sagt er, wo die Nadel an jedem Radius steht. Bei - wird er aus den Nullradien berechnet.',
 		mistake: 'Bis zum Rand des Lagergehäuses gemessen, nicht bis zu seiner Mitte.',
 	},
 	'arm-offset': {
 		title: 'Kröpfungswinkel',
-		ask: 'Kröpfungswinkel eintippen. Unbekannt: -.',
+		ask: 'Kröpfungswinkel eintippen. Unbekannt: - eintippen.',
 		why: ({isWorkedOut}) =>
 			isWorkedOut
 				? 'Mit ihm genügt ein Nullradius für den Montageabstand.'
@@ -40,7 +40,7 @@ export const arm = {
 	'arm-pivot-place': {
 		title: 'Wo der Drehpunkt steht',
 		short: 'Drehpunkt wo?',
-		ask: 'Vor dem Laufwerk stehen. Wo liegt der Drehpunkt, von der Tellerachse aus?',
+		ask: 'Vor das Laufwerk stellen. Auf welcher Seite der Tellerachse liegt der Drehpunkt?',
 		why: 'Davon hängt ab, wohin eine Neigung die Nadel drückt.',
 		mistake: 'Für die Stütze geantwortet, nicht für den Drehpunkt.',
 	},
@@ -48,7 +48,7 @@ export const arm = {
 		title: 'Lager',
 		short: 'Lager?',
 		ask: 'Auf welchem Lager schwenkt der Arm?',
-		why: 'Ein Einpunktlager wackelt. In Höhe des Drehpunkts anstupsen, danach aufrecht stellen.',
+		why: 'Ein Einpunktlager wackelt. In Höhe des Drehpunkts anstupsen, danach senkrecht stellen.',
 		mistake: 'Einpunktlager nach unten gedrückt. Nie tun, auch nicht am Nadelschutz.',
 	},
 	'arm-gravity-centre': {

@@ -14,17 +14,17 @@ const probe = {
 /** How a lever stands at one radius. */
 const lever = {
 	ask: (at: AtRadius) =>
-		`Arm${atRadius(at)} auf dem Kraftmesser lassen. Wäre der Hebel ein Stundenzeiger: Wie spät ist es? Nicht zu sehen: -.`,
+		`Arm${atRadius(at)} auf dem Kraftmesser lassen. Wäre der Hebel ein Stundenzeiger: Welche Zeit würde er zeigen? Nicht zu sehen: - eintippen.`,
 	why: 'Am waagrechten Hebel (3:00 oder 9:00) wirkt das ganze Gewicht. 30° neben der Senkrechten wirkt die Hälfte, senkrecht nichts. Die Messwerte entscheiden.',
-	mistake: 'Abgelesen, während der Arm in der Stütze lag.',
+	mistake: 'Abgelesen, während der Arm in der Stütze lag. Von welcher Seite gesehen wird, ist egal.',
 };
 
 /** How a thread stands at one radius. */
 const thread = {
 	ask: (at: AtRadius) =>
-		`Arm${atRadius(at)} auf dem Kraftmesser lassen. Welchen Winkel bilden Faden und Zapfen am Arm, von oben gesehen? Nicht zu sehen: -.`,
+		`Arm${atRadius(at)} auf dem Kraftmesser lassen. Von oben sehen. Welcher Winkel liegt zwischen Faden und Antiskating-Stift? Nicht zu sehen: - eintippen.`,
 	why: 'Bei 90° wirkt das ganze Gewicht, bei 30° die Hälfte. Die Messwerte entscheiden.',
-	mistake: 'Vom Armrohr aus gemessen, nicht vom Zapfen.',
+	mistake: 'Vom Armrohr aus gemessen, nicht vom Antiskating-Stift, an dem der Faden zieht.',
 };
 
 export const biasOn = {
@@ -39,19 +39,19 @@ export const biasOn = {
 	},
 	'bias-radius-middle': {
 		title: 'Dritter Radius, Antiskating',
-		ask: 'Dritten Radius zum Messen mit Antiskating eintippen. Keiner: -.',
+		ask: 'Dritten Radius zum Messen mit Antiskating eintippen. Keiner: - eintippen.',
 		why: 'Skating ist etwa mitten zwischen Rand und Etikett am kleinsten. Manche Vorrichtung zieht gerade dort am meisten.',
 		mistake: 'Beim Hebel weggelassen. Ein Hebel kann außen und innen stimmen, dazwischen nicht.',
 	},
 	'bias-weight': {
 		title: 'Antiskating-Gewicht',
-		ask: 'Wie schwer ist das Antiskating-Gewicht jetzt? Unbekannt: -.',
+		ask: 'Masse des angehängten Antiskating-Gewichts eintippen. Unbekannt: - eintippen.',
 		why: 'Damit kommt der Rat in Gramm.',
 		mistake: 'Hebel oder Haken mitgezählt. Es zählt nur, was angehängt wird.',
 	},
 	'bias-set': {
 		title: 'Wie es eingestellt ist',
-		ask: 'Antiskating einstellen. Kerbe oder Skalenzahl eintippen. Keine: -.',
+		ask: 'Antiskating wie sonst zum Abspielen einstellen. Kerbe oder Skalenzahl eintippen. Keine: - eintippen.',
 		why: 'Jede Einstellung behält ihre Messwerte. So geht es zurück zur besten.',
 		mistake: 'Nur eingetippt, was sich geändert hat.',
 		caution:

@@ -19,7 +19,7 @@ export const probe = {
 		title: 'Einmal ganz schwenken',
 		short: 'Geschwenkt und gestupst?',
 		ask: ({isUnipivot}) =>
-			`Arm am Fingergriff bis zum inneren Radius und zurück schwenken. Je einmal nach außen und innen stupsen${isUnipivot ? ', in Höhe des Drehpunkts' : ''}. Erledigt?`,
+			`Arm am Fingergriff bis zum inneren Radius und zurück schwenken. Dann einmal nach innen stupsen, einmal nach außen${isUnipivot ? ', in Höhe des Drehpunkts' : ''}. Erledigt?`,
 		why: 'Öl und Litzen setzen sich. Dieser Schwenk zählt nicht.',
 		mistake: 'Nullschraube des Kraftmessers gedreht. Bis nach der letzten Runde nicht anfassen.',
 	},
@@ -32,7 +32,7 @@ export const probe = {
 	},
 	'zero-free-before': {
 		title: 'Nullanzeige, vorher',
-		ask: 'Arm in der Stütze. Nullanzeige mit Vorzeichen eintippen. Nicht lesbar: -.',
+		ask: 'Arm in der Stütze. Nullanzeige mit Vorzeichen eintippen. Nicht lesbar: - eintippen.',
 		...freeZero,
 	},
 	'probe-inner': {
@@ -50,14 +50,13 @@ export const probe = {
 	},
 	'zero-free-after': {
 		title: 'Nullanzeige, nachher',
-		ask: 'Arm in die Stütze heben. Nullanzeige mit Vorzeichen eintippen. Nicht lesbar: -.',
+		ask: 'Arm in die Stütze heben. Nullanzeige mit Vorzeichen eintippen. Nicht lesbar: - eintippen.',
 		...freeZero,
 	},
 	verdict: {
 		title: 'Urteil',
 		ask: '',
 		why: 'Ein Urteil ist sicher, wenn es für das ganze ± einer Zahl gilt. Sonst steht hier, was entscheiden würde.',
-		mistake:
-			'„Unentschieden“ für „schlecht“ gehalten. Es sagt, wie gut gemessen wurde, nicht wie schlecht der Arm ist.',
+		mistake: '„Unentschieden“ für „schlecht“ gehalten. Oft entscheiden es einige Runden mehr.',
 	},
 } satisfies Partial<StepSentences>;

@@ -27,9 +27,9 @@ export const putBack = {
 	'back-weight': {
 		title: 'Gegengewicht fürs Abspielen',
 		ask: ({playingMn, guardMn}) =>
-			`Nadelschutz drauf. Gegengewicht stellen, bis die Waage ${scaleText((playingMn ?? 0) + guardMn)} zeigt. Davon sind ${scaleText(guardMn)} der Nadelschutz. Erledigt?`,
-		why: ({playingMn}) =>
-			`Ohne Nadelschutz bleibt die Abspielkraft, ${scaleText(playingMn ?? 0)}. So ist die Nadel bis dahin geschützt.`,
+			`Nadelschutz drauf. Gegengewicht stellen, bis Arm und Nadelschutz ${scaleText((playingMn ?? 0) + guardMn)} wiegen. Erledigt?`,
+		why: ({playingMn, guardMn}) =>
+			`Der Nadelschutz wiegt ${scaleText(guardMn)} und kommt später ab. Dann bleibt die Abspielkraft, ${scaleText(playingMn ?? 0)}. Bis dahin ist die Nadel geschützt.`,
 		mistake: 'Gegengewicht gedreht, während der Arm auf der Waage lag. Erst den Arm in die Stütze.',
 	},
 	'back-leads': {
@@ -42,9 +42,9 @@ export const putBack = {
 			'Arm verriegelt, Nadelschutz drauf, Verstärker aus. Gelöteten oder gebrochenen Stift einer Elektrofachkraft überlassen.',
 	},
 	'back-upright': {
-		title: 'Aufrecht',
-		short: 'Aufrecht?',
-		ask: 'Von vorn ansehen. Steht der Arm aufrecht?',
+		title: 'Headshell gerade',
+		short: 'Headshell gerade?',
+		ask: 'Von vorn ansehen. Ist das Headshell parallel zur Platte?',
 		why: 'Wer das Gegengewicht dreht, kann ein Einpunktlager kippen.',
 		mistake: 'Von der Seite gesehen.',
 	},
@@ -87,11 +87,11 @@ export const putBack = {
 		caution: 'Ab hier liegt die Nadel frei. Sie ist spitz, ihr Nadelträger bricht bei einer Berührung.',
 	},
 	'back-force': {
-		title: 'Wiegen in Spielhöhe',
+		title: 'Wiegen wie abgespielt',
 		ask: ({setToMn}) =>
 			setToMn === undefined
-				? 'In Plattenhöhe wiegen. Was zeigt die Waage? Nicht gewogen: -.'
-				: `In Plattenhöhe wiegen, Gegengewicht auf ${scaleText(setToMn)} stellen. Was zeigt die Waage? Nicht gewogen: -.`,
+				? 'Auf Höhe der Platte wiegen. Was zeigt die Waage? Nicht gewogen: - eintippen.'
+				: `Auf Höhe der Platte wiegen, Gegengewicht auf ${scaleText(setToMn)} stellen. Was zeigt die Waage? Nicht gewogen: - eintippen.`,
 		why: 'Eine falsche Kraft fällt sonst nirgends auf. Richtig ist die Abspielkraft auf 2 %.',
 		mistake: 'Mit Nadelschutz gewogen.',
 		caution: 'Die Nadel liegt frei. Mit dem Lift absenken. Danach den Arm wieder verriegeln.',
@@ -99,7 +99,7 @@ export const putBack = {
 	'back-level': {
 		title: 'Noch waagrecht',
 		short: 'Waagrecht wie vorher?',
-		ask: 'Wasserwaage auf die Tonarmbasis legen. Zeigt sie dasselbe wie vorher?',
+		ask: 'Wasserwaage wie am Anfang auf die Tonarmbasis legen. Zeigt sie dasselbe?',
 		why: 'Hände am Laufwerk können es verstellt haben.',
 		mistake: 'Jetzt waagrecht gestellt und nicht neu gemessen.',
 	},

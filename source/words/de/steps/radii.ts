@@ -15,7 +15,7 @@ export const radii = {
 	},
 	'radius-extra': {
 		title: 'Dritter Radius',
-		ask: 'Dritten Radius zum Messen eintippen. Keiner: -.',
+		ask: 'Dritten Radius zum Messen eintippen. Keiner: - eintippen.',
 		why: 'Schleift etwas dazwischen, zeigt es sich weder innen noch außen.',
 		mistake: 'Immer einen dritten genommen. Zwei genügen für die meisten Arme.',
 	},

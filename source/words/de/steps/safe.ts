@@ -3,7 +3,7 @@ import type {StepSentences} from '../../step-sentences.js';
 export const safe = {
 	safe: {
 		title: 'Absichern',
-		short: 'Jede Zeile ansehen. n: einzeln.',
+		short: 'Jede Zeile ansehen. Mit n geht es Zeile für Zeile.',
 		ask: 'Jede Zeile abhaken.',
 		why: 'Ein Schlag durch den laufenden Verstärker kann Lautsprecher zerstören. Kriecht der Teller, reißt er Kraftmesser und Nadel mit.',
 		mistake: 'Zarge geöffnet, während der Netzstecker steckte.',

@@ -44,7 +44,7 @@ export const weighing = {
 		ask: ({hasGuard, targetMn, matMm}) =>
 			[
 				matMm === undefined
-					? 'Waagschale auf Plattenhöhe.'
+					? 'Waagschale auf Höhe der Platte stellen.'
 					: `Waagschale ${inUnit(matMm, 'mm')} höher stellen, denn die Matte ist ab.`,
 				targetMn === undefined || !hasGuard
 					? 'Arm wiegen.'
@@ -82,13 +82,13 @@ export const weighing = {
 	'lifter-clear': {
 		title: 'Lift',
 		short: 'Papier geht an beiden Radien durch?',
-		ask: 'Kraftmesser unter dem Arm, Lift absenken. Geht Papier zwischen Lift und Arm durch, an beiden Radien?',
+		ask: 'An jedem Radius: Arm auf dem Kraftmesser, Lift unten. Geht Papier zwischen Lift und Arm durch?',
 		why: 'Berührt der Lift den Arm, sieht das aus wie Reibung.',
 		mistake: 'Nur an einem Radius nachgesehen. Kein Lift: j.',
 	},
 	'force-at-height': {
 		title: 'Neu gewogen in Messhöhe',
-		ask: 'In Messhöhe neu wiegen, Nadelschutz wie beim ersten Wiegen. Soll der erste Wert bleiben: -.',
+		ask: 'In Messhöhe neu wiegen, Nadelschutz wie vorher. Soll der erste Wert bleiben: - eintippen.',
 		why: 'Liegt das Gegengewicht hoch oder tief, oder ein Magnet nahe an Stahl, ändert sich die Kraft mit der Höhe.',
 		mistake: 'Höhe geschätzt. Waage unterlegen, bis der Arm so hoch steht wie auf dem Kraftmesser.',
 	},

@@ -17,7 +17,7 @@ type Switch = {readonly isOn: boolean};
 const onOff = ({isOn}: Switch): string => (isOn ? 'on' : 'off');
 
 const switches = {
-	setAnew: (now: Switch) => `gauge set again for each round: ${onOff(now)}`,
+	setAnew: (now: Switch) => `gauge lifted and placed again for each round: ${onOff(now)}`,
 	brisk: (now: Switch) => `short questions, for those who know the way: ${onOff(now)}`,
 	bell: (now: Switch) => `bell at the end of the countdown: ${onOff(now)}`,
 } satisfies Record<SwitchId, (now: Switch) => string>;
@@ -25,7 +25,7 @@ const switches = {
 const texts = {
 	shop: {
 		now: ({text}) => `shop: ${text === '' ? 'none' : text}`,
-		about: "Type your shop's name, for the customer's sheet. New checks then ask for the customer. None: -.",
+		about: "Type your shop's name, for the customer's sheet. New checks then ask for the customer. Type - for none.",
 	},
 } satisfies Record<TextId, {readonly now: (value: {readonly text: string}) => string; readonly about: string}>;
 
@@ -38,7 +38,7 @@ const faults: Readonly<Record<SettingsFault, string>> = {
 export const settings = {
 	title: 'Settings',
 	about:
-		'What counts as good or usable is a default of this program, from trade practice. No published values were found. A change holds for new checks. If the gauge is not lifted and placed again for each round, the ± of the pull grows by 0.3 %.',
+		'What counts as good or usable is a default of this program, from trade practice. No published values were found. A change holds for new checks. If the gauge is not lifted and placed again for each round, the ± of the pull is larger.',
 	numbers,
 	switches,
 	texts,

@@ -43,7 +43,7 @@ export const advice = {
 	leftAfter: ({worstAfterPct, rmsAfterPct, frictionFloorPct}: BiasFitFigures) =>
 		`With the best setting at most ${percent(worstAfterPct, 1)} is left over, typically ${percent(rmsAfterPct, 1)}. Friction hides anything smaller than ${percent(frictionFloorPct, 1)}.`,
 	notTaken: ({fit, isWithoutBias}: {readonly fit: BiasFitFigures; readonly isWithoutBias: boolean}) =>
-		`${isWithoutBias ? 'Without bias' : `With ${times(fit.factor)} this bias`} ${percent(fit.worstAfterPct, 1)} would be left over. Friction hides anything smaller than ${percent(fit.frictionFloorPct, 1)}.`,
+		`${isWithoutBias ? 'Without bias' : `With ${times(fit.factor)} this bias`} at most ${percent(fit.worstAfterPct, 1)} would be left over. Friction hides anything smaller than ${percent(fit.frictionFloorPct, 1)}.`,
 	otherDrags: ({best}: {readonly best: readonly {readonly drag: number; readonly factor: number}[]}) =>
 		`The drag is assumed. ${best.map(({drag, factor}) => `If it is ${rounded(drag, 2)}, ${rounded(factor, 2)} times this bias is right.`).join(' ')} Setting it finer gains nothing.`,
 	cureFirst: 'Better: first do what the verdict says, then set the bias.',

@@ -1,7 +1,7 @@
 import type {LeverChange} from '../../../measures/lever-fit.js';
 import {listed, mm, percent, plainNumber, printsAsZero, rounded} from '../../numbers.js';
 
-/** A weighted lever is read by the clock, a thread by its angle to the stub. */
+/** A weighted lever is read by the clock, a thread by its angle to the bias pin. */
 type Reads = 'clock' | 'angle';
 
 /** A change; less than the last digit shown is none. */
@@ -16,6 +16,8 @@ type Gain = {
 	readonly nowPct: number;
 	/** The setting was chosen, so nothing is to be done now. */
 	readonly isKept: boolean;
+	/** Friction hides what is left now. */
+	readonly isHidden: boolean;
 	/** What another length of thread, or another place of its guide, would leave at most. */
 	readonly turned: Turned | undefined;
 	/** What would be left if lever or thread stood the same over the whole record. */
@@ -24,13 +26,13 @@ type Gain = {
 
 const turnedText = (reads: Reads, {byDeg, isRaised, worstPct}: Turned): string =>
 	reads === 'angle'
-		? `move the guide until the thread stands ${plainNumber(Math.abs(byDeg))}° ${byDeg > 0 ? 'wider' : 'narrower'} to the stub. That leaves ${percent(worstPct, 1)} at most`
+		? `move the guide until the angle between thread and bias pin is ${plainNumber(Math.abs(byDeg))}° ${byDeg > 0 ? 'larger' : 'smaller'}. That leaves ${percent(worstPct, 1)} at most`
 		: `${isRaised ? 'shorten' : 'lengthen'} the thread until the lever stands ${plainNumber(Math.abs(byDeg), 0)}° ${isRaised ? 'higher' : 'lower'}. That leaves ${percent(worstPct, 1)} at most`;
 
 const heldText = (reads: Reads, worstPct: number): string =>
 	reads === 'clock'
 		? `move the pulley, as far as its maker allows, so that the thread runs nearer to the pivot. The lever then stays about level. Hang on more weight. That leaves ${percent(worstPct, 1)} at most`
-		: `move the guide farther from the arm, so that the thread stays about square to the stub. That leaves ${percent(worstPct, 1)} at most`;
+		: `move the guide farther from the arm, so that the thread stays about square to the bias pin. That leaves ${percent(worstPct, 1)} at most`;
 
 type Doubt = LeverChange & {readonly reads: Reads};
 
@@ -39,23 +41,23 @@ export const lever = {
 	leverStands: ({places}: {readonly places: readonly {readonly radiusMm: number; readonly clock: string}[]}) =>
 		`The lever stands at ${listed(places.map(({radiusMm, clock}) => `${clock} at ${mm(radiusMm)}`))}.`,
 	threadStands: ({places}: {readonly places: readonly {readonly radiusMm: number; readonly deg: number}[]}) =>
-		`Thread to stub: ${listed(places.map(({radiusMm, deg}) => `${plainNumber(deg)}° at ${mm(radiusMm)}`))}.`,
+		`Thread to bias pin: ${listed(places.map(({radiusMm, deg}) => `${plainNumber(deg)}° at ${mm(radiusMm)}`))}.`,
 	weightThatActs: ({reads, shares: [least, most], askedShare}: ActingWeight) =>
 		`${reads === 'clock' ? 'Lever' : 'Thread'}: ${rounded(100 * least, 0)} to ${rounded(100 * most, 0)} % of the weight acts, depending on the radius. Right would be ${rounded(100 * askedShare, 0)} to 100 %.`,
 	doubt: ({reads, fromMm, toMm, measuredPct, expectedPct, openPct}: Doubt) => {
 		const part = reads === 'clock' ? 'lever' : 'thread';
 		return `The ${part} does not explain the bias. From ${plainNumber(fromMm)} to ${mm(toMm)} the bias should ${moves(expectedPct)}. The readings make it ${moves(measuredPct)} (± ${percent(openPct, 1)}). Read ${part} and limits again before you move pulley or thread.`;
 	},
-	gain: ({reads, nowPct, isKept, turned, heldPct}: Gain) =>
+	gain: ({reads, nowPct, isKept, isHidden, turned, heldPct}: Gain) =>
 		[
-			`The best setting leaves ${percent(nowPct, 1)}.`,
+			`The best setting leaves ${percent(nowPct, 1)}.${isHidden ? ' Friction hides that.' : ''}`,
 			[...(turned ? [turnedText(reads, turned)] : []), ...(heldPct === undefined ? [] : [heldText(reads, heldPct)])]
 				.map(
 					(way, index) =>
-						`${index > 0 ? 'Another way' : isKept ? 'For another time' : 'Later, to leave less'}: ${way}.`,
+						`${index > 0 ? 'Another way' : isHidden ? 'Once the friction is less' : isKept ? 'For another time' : 'Later, to leave less'}: ${way}.`,
 				)
 				.join(' '),
-			...(isKept ? [] : ['Then probe again.']),
+			...(isKept || isHidden ? [] : ['Then probe again.']),
 		].join(' '),
 	gainsNothing: 'Moving pulley or thread gains nothing.',
 	leavesLeast: ({nowPct}: {readonly nowPct: number}) =>

@@ -47,7 +47,7 @@ const aims = {wanted: 'Wanted here', best: 'Best this device can do here'};
 export const setting = {
 	name: nameOf,
 	leaves: ({leftPct, ...one}: Named & {readonly leftPct: number}) =>
-		`${nameOf(one)} At most ${percent(leftPct, 1)} is left over.`,
+		`${nameOf(one)} Over the whole record at most ${percent(leftPct, 1)} is left over.`,
 	drag: (taken: DragTaken) => `Drag ${dragTaken(taken)}.`,
 	wantedOnGauge: ({middles}: {readonly middles: readonly ShownAt[]}) =>
 		`With the right bias the middle of both limits is ${listedAt(middles)}.`,

@@ -77,7 +77,7 @@ export const gauge = {
 			...(zero === undefined
 				? []
 				: [
-						`With nothing touching it, the gauge shows ${forceWithWay(zero, label, Math.min(2, stepDecimals(Number(zero.toFixed(2)))))}.`,
+						`The gauge's zero, ${forceWithWay(zero, label, Math.min(2, stepDecimals(Number(zero.toFixed(2)))))}, is taken off.`,
 					]),
 			...(isHandForce ? ['Out and in: how the arm pushes.'] : []),
 		].join(' ');

@@ -39,7 +39,7 @@ export const verdict = {
 	lastNotMeasured: 'The last series is not finished. These figures are from the series before it.',
 	likely: ({likely}: {likely: string}) => `Likely: ${likely}.`,
 	doNow: ({what}: {what: string}) => `Do this now: ${what}.`,
-	next: ({next}: {next: string}) => `Advice at the verdict: ${next}.`,
+	next: ({next}: {next: string}) => `For next time: ${next}.`,
 	/** The page behind the one thing. */
 	numbers: 'numbers',
 	alsoSeen: ({found}: {found: string}) => `Also seen: ${found}`,

@@ -61,7 +61,7 @@ export const seen = {
 	biasWeight: ({g}: {readonly g: number}) =>
 		`The weight that came with the arm is marked ${plainNumber(g)} g. Type any other to hang it on.`,
 	lever: ({clock}: {readonly clock: string}) => `The lever points at ${clock}.`,
-	thread: ({deg}: {readonly deg: number}) => `Thread and stub stand at ${plainNumber(deg)}°.`,
+	thread: ({deg}: {readonly deg: number}) => `The angle between thread and bias pin is ${plainNumber(deg)}°.`,
 };
 
 type Did = {

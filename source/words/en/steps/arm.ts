@@ -10,7 +10,7 @@ export const arm = {
 	},
 	'arm-serial': {
 		title: 'Serial number',
-		ask: "Type the arm's serial number. None: -.",
+		ask: "Type the arm's serial number. Type - for none.",
 		why: 'The maker asks for it.',
 		mistake: "Typing the deck's number.",
 	},
@@ -23,14 +23,14 @@ export const arm = {
 	},
 	'arm-pivot-distance': {
 		title: 'Pivot distance',
-		short: 'Spindle to pivot? Not known: -.',
-		ask: 'Measure from spindle to pivot, seen from above. Not known: -.',
+		short: 'Spindle to pivot? Type - if not known.',
+		ask: 'Measure from spindle to pivot, seen from above. Type - if not known.',
 		why: 'With the effective length it tells where the stylus stands at each radius. After - it is worked out from the null radii.',
 		mistake: 'Measuring to the edge of the pivot housing, not to its middle.',
 	},
 	'arm-offset': {
 		title: 'Offset angle',
-		ask: 'Type the offset angle. Not known: -.',
+		ask: 'Type the offset angle. Type - if not known.',
 		why: ({isWorkedOut}) =>
 			isWorkedOut
 				? 'With it one null radius gives the pivot distance.'
@@ -40,7 +40,7 @@ export const arm = {
 	'arm-pivot-place': {
 		title: 'Where the pivot stands',
 		short: 'Pivot where?',
-		ask: 'Stand in front of the deck. Seen from the spindle, where is the pivot?',
+		ask: 'Stand in front of the deck. On which side of the spindle is the pivot?',
 		why: 'It tells which way a tilt pushes the stylus.',
 		mistake: 'Answering for the arm rest, not for the pivot.',
 	},

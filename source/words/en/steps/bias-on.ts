@@ -14,17 +14,17 @@ const probe = {
 /** How a lever stands at one radius. */
 const lever = {
 	ask: (at: AtRadius) =>
-		`Leave the arm on the gauge${atRadius(at)}. If the lever were an hour hand, what time is it? Not seen: -.`,
+		`Leave the arm on the gauge${atRadius(at)}. If the lever were an hour hand, which time would it show? Type - if not seen.`,
 	why: 'A level lever (3:00 or 9:00) lets the whole weight act. At 30° from upright half of it acts; upright none does. The readings decide.',
-	mistake: 'Reading it with the arm in its rest.',
+	mistake: 'Reading it with the arm in its rest. You may look from either side.',
 };
 
 /** How a thread stands at one radius. */
 const thread = {
 	ask: (at: AtRadius) =>
-		`Leave the arm on the gauge${atRadius(at)}. Seen from above, what angle do thread and stub make? Not seen: -.`,
+		`Leave the arm on the gauge${atRadius(at)}. Look from above. What is the angle between thread and bias pin? Type - if not seen.`,
 	why: 'At 90° the whole weight acts, at 30° half of it. The readings decide.',
-	mistake: 'Measuring from the arm tube, not from the stub.',
+	mistake: 'Measuring from the arm tube, not from the bias pin, where the thread pulls.',
 };
 
 export const biasOn = {
@@ -39,19 +39,19 @@ export const biasOn = {
 	},
 	'bias-radius-middle': {
 		title: 'Third radius, bias on',
-		ask: 'Type a third radius to read with bias on. None: -.',
+		ask: 'Type a third radius to read with bias on. Type - for none.',
 		why: 'Skating is least about halfway across the record. Some devices pull most just there.',
 		mistake: 'Leaving it out with a lever. A lever can be right at both ends and wrong between.',
 	},
 	'bias-weight': {
 		title: 'Bias weight',
-		ask: 'How heavy is the bias weight now? Not known: -.',
+		ask: 'Type the mass of the bias weight you hang on. Type - if not known.',
 		why: 'With it the advice is in grams.',
 		mistake: 'Adding lever or hook. Type only what you hang on.',
 	},
 	'bias-set': {
 		title: 'How it is set',
-		ask: 'Set the bias device. Type its notch or dial number. None: -.',
+		ask: 'Set the bias as you usually play. Type its notch or dial number. Type - for none.',
 		why: 'Each setting keeps its readings. You can go back to the best one.',
 		mistake: 'Typing only what you changed.',
 		caution: 'Lock the arm, guard on, while your hands are at the device. Leave the counterweight alone.',

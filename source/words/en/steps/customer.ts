@@ -3,15 +3,15 @@ import type {StepSentences} from '../../step-sentences.js';
 export const customer = {
 	'customer-name': {
 		title: 'Customer',
-		short: 'Customer? None: -.',
-		ask: "Type the customer's name. None: -.",
+		short: 'Customer? Type - for none.',
+		ask: "Type the customer's name. Type - for none.",
 		why: "It stands on the customer's sheet and nowhere else.",
 		mistake: 'Typing it into the name of the arm. The maker sees that name.',
 	},
 	'customer-complaint': {
 		title: 'Complaint',
-		short: 'Complaint? None: -.',
-		ask: 'What does the customer complain of? A few words. None: -.',
+		short: 'Complaint? Type - for none.',
+		ask: 'What does the customer complain of? A few words. Type - for none.',
 		why: "It stands on the customer's sheet, beside what you found.",
 		mistake: 'Typing what you think it is. The readings tell that.',
 	},

@@ -20,7 +20,7 @@ export const probe = {
 		title: 'One full swing',
 		short: 'Swung and nudged?',
 		ask: ({isUnipivot}) =>
-			`Hold the finger lift. Swing the arm to the inner radius and back. Nudge it once each way${isUnipivot ? ', at pivot height' : ''}. Done?`,
+			`Hold the finger lift. Swing the arm to the inner radius and back. Then nudge it once inward, once outward${isUnipivot ? ', at pivot height' : ''}. Done?`,
 		why: 'Oil and leads settle. This swing does not count.',
 		mistake: 'Turning the zero screw of the gauge. Leave it alone until the last round.',
 	},
@@ -33,7 +33,7 @@ export const probe = {
 	},
 	'zero-free-before': {
 		title: 'Zero of the gauge, before',
-		ask: 'Arm in its rest. Type what the bare gauge shows, with its sign. Not readable: -.',
+		ask: 'Arm in its rest. Type what the bare gauge shows, with its sign. Type - if it cannot be read.',
 		...freeZero,
 	},
 	'probe-inner': {
@@ -51,13 +51,13 @@ export const probe = {
 	},
 	'zero-free-after': {
 		title: 'Zero of the gauge, after',
-		ask: 'Lift the arm into its rest. Type what the bare gauge shows, with its sign. Not readable: -.',
+		ask: 'Lift the arm into its rest. Type what the bare gauge shows, with its sign. Type - if it cannot be read.',
 		...freeZero,
 	},
 	verdict: {
 		title: 'Verdict',
 		ask: '',
 		why: 'A verdict is sure when it holds for the whole ± of a figure. If not, you see what would decide it.',
-		mistake: 'Taking undecided for bad. Undecided tells how well you measured, not how bad the arm is.',
+		mistake: 'Taking undecided for bad. Often a few more rounds decide it.',
 	},
 } satisfies Partial<StepSentences>;

@@ -27,9 +27,9 @@ export const putBack = {
 	'back-weight': {
 		title: 'Counterweight for play',
 		ask: ({playingMn, guardMn}) =>
-			`Guard on. Set the counterweight until the scale shows ${scaleText((playingMn ?? 0) + guardMn)}. That includes the guard, ${scaleText(guardMn)}. Done?`,
-		why: ({playingMn}) =>
-			`The guard comes off later: ${scaleText(playingMn ?? 0)} is left, the playing force. So the stylus stays covered until then.`,
+			`Guard on. Set the counterweight until arm and guard weigh ${scaleText((playingMn ?? 0) + guardMn)}. Done?`,
+		why: ({playingMn, guardMn}) =>
+			`The guard weighs ${scaleText(guardMn)} and comes off later. Then ${scaleText(playingMn ?? 0)} is left, the playing force. Until then the stylus stays covered.`,
 		mistake: 'Turning the counterweight with the arm on the scale. Arm in its rest first.',
 	},
 	'back-leads': {
@@ -43,7 +43,7 @@ export const putBack = {
 	'back-upright': {
 		title: 'Upright',
 		short: 'Upright?',
-		ask: 'Look from the front. Does the arm stand upright?',
+		ask: 'Look from the front. Is the headshell level with the record?',
 		why: 'Turning the counterweight can tip a unipivot.',
 		mistake: 'Looking from the side.',
 	},
@@ -89,8 +89,8 @@ export const putBack = {
 		title: 'Weigh as played',
 		ask: ({setToMn}) =>
 			setToMn === undefined
-				? 'Weigh at record height. What does the scale show? Not weighed: -.'
-				: `Weigh at record height, set the counterweight to ${scaleText(setToMn)}. What does the scale show? Not weighed: -.`,
+				? 'Weigh at record height. What does the scale show? Type - if not weighed.'
+				: `Weigh at record height, set the counterweight to ${scaleText(setToMn)}. What does the scale show? Type - if not weighed.`,
 		why: 'A wrong force shows nowhere else. Within 2 % of the playing force is right.',
 		mistake: 'Weighing with the guard on.',
 		caution: 'The stylus is bare. Lower it by the lifter. Lock the arm again afterwards.',
@@ -98,7 +98,7 @@ export const putBack = {
 	'back-level': {
 		title: 'A last look at the level',
 		short: 'Level as before?',
-		ask: 'Lay the level on the armboard. Does it show the same as before?',
+		ask: 'Lay the level on the armboard as at the start. Does it show the same?',
 		why: 'Hands at the deck may have moved it.',
 		mistake: 'Levelling now and not probing again.',
 	},

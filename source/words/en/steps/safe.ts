@@ -3,7 +3,7 @@ import type {StepSentences} from '../../step-sentences.js';
 export const safe = {
 	safe: {
 		title: 'Make safe',
-		short: 'Look at each line. n: one by one.',
+		short: 'Look at each line. Type n to go line by line.',
 		ask: 'Tick each line.',
 		why: 'A thump through a live amplifier can destroy loudspeakers. A platter that creeps drags gauge and stylus along.',
 		mistake: 'Opening the plinth with the mains plugged in.',

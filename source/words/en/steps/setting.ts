@@ -5,13 +5,13 @@ import {deviceWords} from '../bias-devices.js';
 export const setting = {
 	'room-temperature': {
 		title: 'Room temperature',
-		ask: 'How warm is the room? Not known: -.',
+		ask: 'How warm is the room? Type - if not known.',
 		why: 'Oil and leads stiffen in the cold. So a cold room is not taken for drift.',
 		mistake: 'Checking an arm just in from a cold car.',
 	},
 	'room-note': {
 		title: 'Note',
-		ask: 'Type a note for this check. None: -.',
+		ask: 'Type a note for this check. Type - for none.',
 		why: 'In a year you want to know what was special today.',
 		mistake: 'Leaving out that the arm was moved or rewired.',
 	},
@@ -42,8 +42,8 @@ export const setting = {
 	},
 	'bias-setting': {
 		title: 'Bias setting',
-		short: 'Bias set at? Not known: -.',
-		ask: 'Type the bias setting: notch, number or grams. Not known: -.',
+		short: 'Bias set at? Type - if not known.',
+		ask: 'Type the bias setting: notch, number or grams. Type - if not known.',
 		why: 'You set it back to this at the end.',
 		mistake: 'Trusting your memory.',
 	},
@@ -55,7 +55,7 @@ export const setting = {
 	},
 	wires: {
 		title: 'Look along the arm',
-		short: 'Look at each line. n: one by one.',
+		short: 'Look at each line. Type n to go line by line.',
 		ask: 'Arm locked. Tick each line.',
 		why: 'Each of these can push the arm more than its bearings do.',
 		mistake: 'Dressing the leads for the check only. Probe them as they are used.',

@@ -77,13 +77,13 @@ export const weighing = {
 	'lifter-clear': {
 		title: 'Lifter',
 		short: 'Paper passes at both radii?',
-		ask: 'Gauge under the arm, lower the lifter. Does paper pass between lifter and arm, at both radii?',
+		ask: 'At each radius: arm on the gauge, lifter down. Does paper pass between lifter and arm?',
 		why: 'A lifter that touches the arm reads as friction.',
 		mistake: 'Looking at one radius only. No lifter: y.',
 	},
 	'force-at-height': {
 		title: 'Weighed again at probe height',
-		ask: 'Weigh again at probe height, guard as at the first weighing. To keep the first reading: -.',
+		ask: 'Weigh again at probe height, with the guard as before. Type - to keep the first reading.',
 		why: 'With a high or low counterweight, or a magnet near steel, the force changes with height.',
 		mistake: 'Guessing the height. Block the scale up until the arm is where the gauge holds it.',
 	},
