@@ -28,7 +28,7 @@ export const remedies: Readonly<Record<RemedyId, RemedyWords>> = {
 	},
 	bias: {
 		name: 'nachsehen, ob das Antiskating aus ist',
-		how: 'Schnell ausgeschlossen: Faden, Gewicht und Hebel dürfen den Arm nicht berühren.',
+		how: 'Schnell geprüft: Faden, Gewicht und Hebel dürfen den Arm nicht berühren.',
 		doing: 'Antiskating nachgesehen',
 	},
 	damping: {
@@ -93,7 +93,7 @@ export const remedies: Readonly<Record<RemedyId, RemedyWords>> = {
 	},
 	lifter: {
 		name: 'nachsehen, ob der Lift den Arm berührt',
-		how: 'Schnell ausgeschlossen: an jedem Radius den Lift absenken. Papier muss zwischen Lift und Arm durchgehen.',
+		how: 'Schnell geprüft: an jedem Radius den Lift absenken. Papier muss zwischen Lift und Arm durchgehen.',
 		doing: 'Lift freigestellt',
 	},
 	'gauge-friction': {

@@ -28,7 +28,7 @@ export const remedies: Readonly<Record<RemedyId, RemedyWords>> = {
 	},
 	bias: {
 		name: 'make sure the bias is off',
-		how: 'Quick to rule out: thread, weight, lever must not touch the arm.',
+		how: 'Quick to check: thread, weight and lever must not touch the arm.',
 		doing: 'Making sure the bias is off',
 	},
 	damping: {
@@ -89,7 +89,7 @@ export const remedies: Readonly<Record<RemedyId, RemedyWords>> = {
 	},
 	lifter: {
 		name: 'make sure the lifter is clear of the arm',
-		how: 'Quick to rule out: at each radius, lower the lifter. Paper must pass between lifter and arm.',
+		how: 'Quick to check: at each radius, lower the lifter. Paper must pass between lifter and arm.',
 		doing: 'Freeing the lifter',
 	},
 	'gauge-friction': {

@@ -10,7 +10,7 @@ export const arm = {
 	},
 	'arm-serial': {
 		title: 'Seriennummer',
-		ask: 'Seriennummer des Arms eintippen. Keine: - eintippen.',
+		ask: 'Seriennummer des Arms eintippen, oder - für keine.',
 		why: 'Der Hersteller fragt danach.',
 		mistake: 'Nummer des Laufwerks eingetippt.',
 	},
@@ -30,7 +30,7 @@ export const arm = {
 	},
 	'arm-offset': {
 		title: 'Kröpfungswinkel',
-		ask: 'Kröpfungswinkel eintippen. Unbekannt: - eintippen.',
+		ask: 'Kröpfungswinkel eintippen, oder - wenn unbekannt.',
 		why: ({isWorkedOut}) =>
 			isWorkedOut
 				? 'Mit ihm genügt ein Nullradius für den Montageabstand.'

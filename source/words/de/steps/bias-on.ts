@@ -39,19 +39,19 @@ export const biasOn = {
 	},
 	'bias-radius-middle': {
 		title: 'Dritter Radius, Antiskating',
-		ask: 'Dritten Radius zum Messen mit Antiskating eintippen. Keiner: - eintippen.',
+		ask: 'Dritten Radius zum Messen mit Antiskating eintippen, oder - für keinen.',
 		why: 'Skating ist etwa mitten zwischen Rand und Etikett am kleinsten. Manche Vorrichtung zieht gerade dort am meisten.',
 		mistake: 'Beim Hebel weggelassen. Ein Hebel kann außen und innen stimmen, dazwischen nicht.',
 	},
 	'bias-weight': {
 		title: 'Antiskating-Gewicht',
-		ask: 'Masse des angehängten Antiskating-Gewichts eintippen. Unbekannt: - eintippen.',
+		ask: 'Masse des angehängten Antiskating-Gewichts eintippen, oder - wenn unbekannt.',
 		why: 'Damit kommt der Rat in Gramm.',
 		mistake: 'Hebel oder Haken mitgezählt. Es zählt nur, was angehängt wird.',
 	},
 	'bias-set': {
 		title: 'Wie es eingestellt ist',
-		ask: 'Antiskating wie sonst zum Abspielen einstellen. Kerbe oder Skalenzahl eintippen. Keine: - eintippen.',
+		ask: 'Antiskating wie sonst zum Abspielen einstellen. Kerbe oder Skalenzahl eintippen, oder - für keine.',
 		why: 'Jede Einstellung behält ihre Messwerte. So geht es zurück zur besten.',
 		mistake: 'Nur eingetippt, was sich geändert hat.',
 		caution:

@@ -4,7 +4,7 @@ export const customer = {
 	'customer-name': {
 		title: 'Kunde',
 		short: 'Kunde? Keiner: - eintippen.',
-		ask: 'Namen des Kunden eintippen. Keiner: - eintippen.',
+		ask: 'Namen des Kunden eintippen, oder - für keinen.',
 		why: 'Er steht auf dem Blatt für den Kunden und sonst nirgends.',
 		mistake: 'In den Namen des Arms geschrieben. Diesen Namen sieht der Hersteller.',
 	},

@@ -11,7 +11,7 @@ export const setting = {
 	},
 	'room-note': {
 		title: 'Notiz',
-		ask: 'Notiz zu dieser Prüfung eintippen. Keine: - eintippen.',
+		ask: 'Notiz zu dieser Prüfung eintippen, oder - für keine.',
 		why: 'In einem Jahr zählt, was heute besonders war.',
 		mistake: 'Nicht notiert, dass der Arm versetzt oder neu verkabelt wurde.',
 	},

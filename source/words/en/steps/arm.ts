@@ -10,7 +10,7 @@ export const arm = {
 	},
 	'arm-serial': {
 		title: 'Serial number',
-		ask: "Type the arm's serial number. Type - for none.",
+		ask: "Type the arm's serial number, or - for none.",
 		why: 'The maker asks for it.',
 		mistake: "Typing the deck's number.",
 	},
@@ -30,7 +30,7 @@ export const arm = {
 	},
 	'arm-offset': {
 		title: 'Offset angle',
-		ask: 'Type the offset angle. Type - if not known.',
+		ask: 'Type the offset angle, or - if not known.',
 		why: ({isWorkedOut}) =>
 			isWorkedOut
 				? 'With it one null radius gives the pivot distance.'

@@ -39,19 +39,19 @@ export const biasOn = {
 	},
 	'bias-radius-middle': {
 		title: 'Third radius, bias on',
-		ask: 'Type a third radius to read with bias on. Type - for none.',
+		ask: 'Type a third radius to read with bias on, or - for none.',
 		why: 'Skating is least about halfway across the record. Some devices pull most just there.',
 		mistake: 'Leaving it out with a lever. A lever can be right at both ends and wrong between.',
 	},
 	'bias-weight': {
 		title: 'Bias weight',
-		ask: 'Type the mass of the bias weight you hang on. Type - if not known.',
+		ask: 'Type the mass of the bias weight, or - if not known.',
 		why: 'With it the advice is in grams.',
 		mistake: 'Adding lever or hook. Type only what you hang on.',
 	},
 	'bias-set': {
 		title: 'How it is set',
-		ask: 'Set the bias as you usually play. Type its notch or dial number. Type - for none.',
+		ask: 'Set the bias as you usually play. Type its notch or dial number, or - for none.',
 		why: 'Each setting keeps its readings. You can go back to the best one.',
 		mistake: 'Typing only what you changed.',
 		caution: 'Lock the arm, guard on, while your hands are at the device. Leave the counterweight alone.',

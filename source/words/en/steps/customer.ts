@@ -4,7 +4,7 @@ export const customer = {
 	'customer-name': {
 		title: 'Customer',
 		short: 'Customer? Type - for none.',
-		ask: "Type the customer's name. Type - for none.",
+		ask: "Type the customer's name, or - for none.",
 		why: "It stands on the customer's sheet and nowhere else.",
 		mistake: 'Typing it into the name of the arm. The maker sees that name.',
 	},

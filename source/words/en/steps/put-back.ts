@@ -43,7 +43,7 @@ export const putBack = {
 	'back-upright': {
 		title: 'Upright',
 		short: 'Upright?',
-		ask: 'Look from the front. Is the headshell level with the record?',
+		ask: 'Look from the front. Is the headshell parallel to the record?',
 		why: 'Turning the counterweight can tip a unipivot.',
 		mistake: 'Looking from the side.',
 	},

@@ -15,7 +15,7 @@ export const radii = {
 	},
 	'radius-extra': {
 		title: 'Third radius',
-		ask: 'Type a third radius to probe. Type - for none.',
+		ask: 'Type a third radius to probe, or - for none.',
 		why: 'A rub at mid-record shows at neither end.',
 		mistake: 'Taking a third one always. Two are enough for most arms.',
 	},

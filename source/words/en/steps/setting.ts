@@ -11,7 +11,7 @@ export const setting = {
 	},
 	'room-note': {
 		title: 'Note',
-		ask: 'Type a note for this check. Type - for none.',
+		ask: 'Type a note for this check, or - for none.',
 		why: 'In a year you want to know what was special today.',
 		mistake: 'Leaving out that the arm was moved or rewired.',
 	},
@@ -43,7 +43,7 @@ export const setting = {
 	'bias-setting': {
 		title: 'Bias setting',
 		short: 'Bias set at? Type - if not known.',
-		ask: 'Type the bias setting: notch, number or grams. Type - if not known.',
+		ask: 'Type the bias setting: notch, number or grams, or - if not known.',
 		why: 'You set it back to this at the end.',
 		mistake: 'Trusting your memory.',
 	},
