@@ -50,7 +50,7 @@ export const showsMiddle = ({middle}: Aim, gauge: OnGauge): boolean => !isBeyond
 export const showsLimits = ({limits}: Aim, gauge: OnGauge): boolean =>
 	limits !== undefined && !isBeyond(limits.inner, gauge) && !isBeyond(limits.outer, gauge);
 
-/** What the gauge then shows: '11.9 % out at the inner and 15.7 % out at the outer limit, 13.8 % out in the middle'. */
+/** What the gauge then shows: 'inner limit 11.9 % out, outer limit 15.7 % out'; the middle where they are not known. */
 export const aimText = ({middle, limits}: Aim, gauge: OnGauge): string =>
 	said.aim({
 		...gauge,

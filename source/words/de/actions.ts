@@ -76,7 +76,7 @@ const outcome = (found: SuspectOutcome): string => {
 	switch (found.kind) {
 		case 'as-foretold':
 			return printsAsZero(found.seenPct, 1)
-				? `${doing}: Zug bei ${at} unverändert, wie erwartet.`
+				? `${doing}: Der Zug bei ${at} blieb gleich. Das war zu erwarten.`
 				: `${moved}, wie erwartet.`;
 		case 'something-else':
 			return `${moved}, erwartet ${forceWithWay(found.foretoldPct, '%', 1)}: Etwas anderes hat sich verschoben.`;
@@ -93,7 +93,7 @@ const outcome = (found: SuspectOutcome): string => {
 				? `${moved}.`
 				: `${doing}: Reibung bei ${at} um ${percent(Math.abs(found.seenPct), 1)} ${found.seenPct < 0 ? 'gefallen' : 'gestiegen'}.`;
 		case 'unchanged':
-			return `${doing}: bei ${at} nichts geändert. Es gibt eine andere Ursache.`;
+			return `${doing}: Das änderte nichts bei ${at}. Es gibt eine andere Ursache.`;
 	}
 };
 

@@ -24,7 +24,7 @@ const because: Sentences<BecauseValues> = {
 	'left-overnight': () => 'die Prüfung blieb zwölf Stunden oder länger liegen',
 	'put-back-between': () => 'das Herrichten hatte begonnen',
 	'changed-while-left': ({item}) => `„${found(entries.inDoubt, item) ?? item}“ geändert, während die Prüfung ruhte`,
-	remedy: ({remedy}) => `danach kam „${found(remedies, remedy)?.name ?? remedy}“`,
+	remedy: ({remedy}) => `gewählt wurde „${found(remedies, remedy)?.name ?? remedy}“`,
 	'closing-off': () => 'die Schlussrunde wich ab',
 	'put-right-by-hand': () => 'von Hand berichtigt',
 };
@@ -57,7 +57,7 @@ const refusals: Sentences<RefusalValues> = {
 	'outer-limit-lacks': () =>
 		'Die äußere Grenze dieser Runde fehlt. Sie eintippen, oder den letzten Messwert zurücknehmen.',
 	'press-yes-or-no': () => 'j für ja, n für noch nicht.',
-	'no-reading-here': ({typed}) => `Eine Zeile ${inQuotes(typed)} gibt es hier nicht. Mit ihrer Nummer wählen.`,
+	'no-reading-here': ({typed}) => `Eine Zeile ${inQuotes(typed)} gibt es hier nicht. Die Nummer einer Zeile eintippen.`,
 	'choose-by-number': () => 'Mit der Nummer aus der Liste wählen.',
 	'press-still': () => 'j, wenn alles noch stimmt, oder die Nummer von dem, was sich geändert hat.',
 	'few-words': () => 'Den Grund in wenigen Worten eintippen, höchstens 80 Zeichen.',

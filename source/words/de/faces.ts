@@ -146,7 +146,7 @@ export const faces = {
 	why: ({why, mistake}: {readonly why: string; readonly mistake: string}) => `${why} Häufiger Fehler: ${mistake}`,
 	mistake: ({mistake}: {readonly mistake: string}) => `Häufiger Fehler: ${mistake}`,
 	nudge: {
-		keys: 'Stupsen: ← innen, → außen · fein: Komma innen, Punkt außen · dann eintippen, was hielt',
+		keys: 'Stupsen: ← innen, → außen. Feiner: Komma-Taste innen, Punkt-Taste außen.',
 		lines:
 			'Mit einer Zeile stupsen: < innen, > außen, fein: , (Komma) innen, . (Punkt) außen. Dann den letzten Wert eintippen, bei dem der Arm hielt.',
 	},
@@ -181,7 +181,7 @@ export const faces = {
 	unsaved: {
 		answer: {
 			title: 'NICHT GESPEICHERT',
-			whatIsSaved: 'Die Antwort ist noch hier. Alles davor ist gespeichert.',
+			whatIsSaved: 'Die Antwort ist noch hier. Alle früheren sind gespeichert.',
 			keys: 'Enter noch einmal · Esc Antwort verwerfen · Strg+C Ende',
 		},
 		filing: {

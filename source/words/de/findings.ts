@@ -29,7 +29,7 @@ const limits = ({good, usable}: Limits): string =>
 	`gut bis ${plainNumber(good)} %, brauchbar bis ${plainNumber(usable)} %`;
 
 const changed = ({radii, differencePct, leastPct}: FindingValues['spring-pull']): string =>
-	`Der Zug ist ${pulls(radii)}. Von Radius zu Radius ändert er sich um ${percent(differencePct, 1)}, ohne die Neigung (erlaubt ${plainNumber(leastPct)} %).`;
+	`Der Zug ist ${pulls(radii)}. Ohne die Neigung ändert er sich von Radius zu Radius um ${percent(differencePct, 1)} (erlaubt ${plainNumber(leastPct)} %).`;
 const neutral = (radiusMm: number | null): string =>
 	radiusMm === null ? '' : ` Kein Zug bei ${mm(Math.round(radiusMm))}.`;
 
@@ -164,7 +164,7 @@ export const findings: {readonly [Code in FindingCode]: FindingWords<FindingValu
 	'playable-with-bias': {
 		brief: 'Antiskating kann den Zug ausgleichen.',
 		found: ({radii, worstAfterPct, goodPct, worstAfterDragPct, drag, usablePct}) =>
-			`Der Zug ist ${pulls(radii)}. Die beste Antiskating-Einstellung lässt höchstens ${percent(worstAfterPct, 1)} Rest (gut bis ${plainNumber(goodPct)} %). Ist die Rillenreibung um ${plainNumber(drag)} kleiner oder größer, lässt sie höchstens ${percent(worstAfterDragPct, 1)} (brauchbar bis ${plainNumber(usablePct)} %).`,
+			`Der Zug ist ${pulls(radii)}. Mit der besten Antiskating-Einstellung bleiben höchstens ${percent(worstAfterPct, 1)} Rest (gut bis ${plainNumber(goodPct)} %). Ist die Rillenreibung um ${plainNumber(drag)} kleiner oder größer, bleiben höchstens ${percent(worstAfterDragPct, 1)} Rest (brauchbar bis ${plainNumber(usablePct)} %).`,
 		likely: 'ein gleichmäßiger Zug',
 		next: () => 'Techniker: Antiskating so einstellen. Der Arm darf spielen, den Zug später beheben.',
 	},

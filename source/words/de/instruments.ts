@@ -63,7 +63,7 @@ export const instruments = {
 		end: ({pct}: {readonly pct: number}) => `${withSign(pct)} %`,
 		limits: ({goodPct, usablePct}: Limits) =>
 			`gut bis ± ${plainNumber(goodPct)}, brauchbar bis ± ${plainNumber(usablePct)} %`,
-		judged: ({middle}: {readonly middle: string}) => `${middle} Zug: für ihn gelten „gut“ und „brauchbar“ oben`,
+		judged: ({middle}: {readonly middle: string}) => `${middle} Zug: Die Grenzen oben gelten für den Zug`,
 		earlier: ({middle}: {readonly middle: string}) => `${middle} letzte Prüfung`,
 	},
 	clearance: {

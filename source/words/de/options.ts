@@ -76,7 +76,7 @@ export const options: OptionNames = {
 	'gauge-sign': {
 		'arm-out': 'Druck des Arms, + zum Rand',
 		'arm-in': 'Druck des Arms, + zur Tellerachse',
-		'hand-out': 'Kraft meiner Hand, sobald der Arm losgeht, + zum Rand',
+		'hand-out': 'Druck meiner Hand, der den Arm bewegt, + zum Rand',
 		'hand-in': 'Kraft meiner Hand, sobald der Arm losgeht, + zur Tellerachse',
 	},
 	'gauge-turns': {

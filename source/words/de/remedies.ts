@@ -28,7 +28,7 @@ export const remedies: Readonly<Record<RemedyId, RemedyWords>> = {
 	},
 	bias: {
 		name: 'nachsehen, ob das Antiskating aus ist',
-		how: 'Schnell geprüft: Faden, Gewicht und Hebel dürfen den Arm nicht berühren.',
+		how: 'Schnelle Probe: Faden, Gewicht und Hebel dürfen den Arm nicht berühren.',
 		doing: 'Antiskating nachgesehen',
 	},
 	damping: {
@@ -70,8 +70,8 @@ export const remedies: Readonly<Record<RemedyId, RemedyWords>> = {
 		left: 'Die Kraft ist noch halbiert. Vor dem Abspielen zurückstellen.',
 	},
 	'lead-loop': {
-		name: 'Litzen zwischen beiden Radien locker hängen lassen',
-		how: 'Arm entriegeln und am Fingergriff zwischen beiden Radien halten. Schlaufe so legen, dass sie dort locker hängt. Arm wieder verriegeln.',
+		name: 'Schlaufe der Litzen mittig legen',
+		how: 'Arm entriegeln und am Fingergriff mitten zwischen beiden Radien halten. Schlaufe so legen, dass sie dort locker hängt. Arm wieder verriegeln.',
 		doing: 'Schlaufe der Litzen mittig gelegt',
 	},
 	'leads-off': {
@@ -93,7 +93,7 @@ export const remedies: Readonly<Record<RemedyId, RemedyWords>> = {
 	},
 	lifter: {
 		name: 'nachsehen, ob der Lift den Arm berührt',
-		how: 'Schnell geprüft: an jedem Radius den Lift absenken. Papier muss zwischen Lift und Arm durchgehen.',
+		how: 'Schnelle Probe: an jedem Radius den Lift absenken. Papier muss zwischen Lift und Arm durchgehen.',
 		doing: 'Lift freigestellt',
 	},
 	'gauge-friction': {

@@ -23,7 +23,7 @@ const nextCheck: Sentences<NextCheckValues> = {
 			...(change === 'perhaps' ? ['etwas hat sich seit der letzten Prüfung vielleicht verändert'] : []),
 		])} (Voreinstellung).`,
 	'wire-creeps': () =>
-		'In drei Monaten: Steife Litzen oder eine freie Schlaufe verziehen sich früher (Voreinstellung).',
+		'In drei Monaten: Litzen, die steif sind oder in freier Schlaufe hängen, verziehen sich früher (Voreinstellung).',
 	usual: () => 'In sechs Monaten (übliche Praxis, ohne Beleg).',
 };
 
@@ -107,7 +107,7 @@ export const results = {
 	missing,
 	profileLacks: ({title}: {title: string}): string => `${title}: noch keine Antwort. Die nächste Prüfung fragt danach.`,
 	/** No radius has two rounds alike. */
-	repeatabilityAssumed: 'Unter drei Runden ist die Streuung nur angenommen: Das ± ist vielleicht zu klein.',
+	repeatabilityAssumed: 'Bei weniger als drei Runden ist die Streuung nur angenommen: Das ± ist vielleicht zu klein.',
 	/** What one round more would make of both uncertainties (95 %). */
 	oneMoreRound: (more: {pullUncertaintyPct: number; bandUncertaintyPct: number}): string =>
 		`Mit einer Runde mehr sinkt das ±: Zug ± ${percent(more.pullUncertaintyPct, 2)}, Reibung ± ${percent(more.bandUncertaintyPct, 2)}.`,

@@ -91,7 +91,8 @@ const comparison = {
 	done: ({what}: {readonly what: readonly string[]}) => `Zwischen beiden: ${listed(what)}. Der Trend beginnt hier neu.`,
 	room: ({byC, place, radiusMm, pullPct}: AtRadius & {readonly byC: number; readonly pullPct: number}) =>
 		`Der Raum ist ${rounded(Math.abs(byC), 0)} °C ${byC > 0 ? 'wärmer' : 'kälter'}. Nach allen Prüfungen ändert das allein den Zug ${atRadius({place, radiusMm})} um ${forceWithWay(pullPct, '%', 1)}.`,
-	wireFirst: 'Zuerst die Litzen ansehen. Steife Litzen oder eine freie Schlaufe verziehen sich übers Jahr.',
+	wireFirst:
+		'Zuerst die Litzen ansehen. Litzen, die steif sind oder in freier Schlaufe hängen, verziehen sich übers Jahr.',
 	againstFirst: 'Gegen die erste Prüfung seitdem:',
 };
 
@@ -108,7 +109,7 @@ const longRun = {
 	step: ({what, date, figures}: Since & {readonly what: readonly string[]; readonly figures: readonly Moved[]}) =>
 		`Sprung bei der Prüfung vom ${dayText(date)} (davor: ${listed(what)}): ${sizes(figures)}. Der Trend zählt ab da.`,
 	tooFew: ({checks, date, least}: Since & {readonly checks: number; readonly least: number}) =>
-		`${plural(checks, {one: '1 Prüfung', other: `${checks} Prüfungen`})} seit ${dayText(date)} zu vergleichen. Für einen Trend sind ${plainNumber(least)} nötig.`,
+		`${plural(checks, {one: '1 Prüfung', other: `${checks} Prüfungen`})} seit ${dayText(date)} sind vergleichbar. Für einen Trend sind ${plainNumber(least)} nötig.`,
 };
 
 /** The pictures of pull and hold band over time. */

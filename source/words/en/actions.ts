@@ -36,7 +36,7 @@ const moved = (byPct: number): string => {
 
 const foretold = ({isSure, moves}: Foretold): string => {
 	const at = listed(moves.map(({radiusMm, movePct}) => `${moved(movePct)} at ${mm(radiusMm)}`));
-	return isSure ? `The pull should move ${at}.` : `If this is the cause, the pull moves ${at}.`;
+	return isSure ? `The pull should move ${at}.` : `If that is the cause, the pull will have moved ${at}.`;
 };
 
 /** How a suspect is looked at, and what the readings should do then: a sentence each. */
@@ -86,7 +86,7 @@ const outcome = (found: SuspectOutcome): string => {
 	switch (found.kind) {
 		case 'as-foretold':
 			return printsAsZero(found.seenPct, 1)
-				? `${doing} did not change the pull at ${at}, as expected.`
+				? `${doing} left the pull at ${at} as it was. That was expected.`
 				: `${doing} moved the pull ${seen} at ${at}, as expected.`;
 		case 'something-else':
 			return `${doing} moved the pull ${seen} at ${at}, expected ${moved(found.foretoldPct)}: something else moved.`;

@@ -24,7 +24,7 @@ const because: Sentences<BecauseValues> = {
 	'left-overnight': () => 'the check was left for twelve hours or more',
 	'put-back-between': () => 'put-back had begun',
 	'changed-while-left': ({item}) => `'${found(entries.inDoubt, item) ?? item}' changed while the check was left`,
-	remedy: ({remedy}) => `'${found(remedies, remedy)?.name ?? remedy}' came next`,
+	remedy: ({remedy}) => `you chose '${found(remedies, remedy)?.name ?? remedy}'`,
 	'closing-off': () => 'the closing round was off',
 	'put-right-by-hand': () => 'put right by hand',
 };
@@ -55,7 +55,7 @@ const refusals: Sentences<RefusalValues> = {
 	'one-round-at-least': () => 'Take at least one whole round first.',
 	'outer-limit-lacks': () => 'The outer limit of this round is missing. Type it, or take the last reading back.',
 	'press-yes-or-no': () => 'Press y for yes, n for not yet.',
-	'no-reading-here': ({typed}) => `There is no line ${inQuotes(typed)} here. Choose a line by its number.`,
+	'no-reading-here': ({typed}) => `There is no line ${inQuotes(typed)} here. Type the number of a line.`,
 	'choose-by-number': () => 'Choose one of the list by its number.',
 	'press-still': () => 'Press y if all is still true, or the number of what changed.',
 	'few-words': () => 'Type the reason in a few words, at most 80 letters.',

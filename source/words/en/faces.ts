@@ -145,7 +145,7 @@ export const faces = {
 	why: ({why, mistake}: {readonly why: string; readonly mistake: string}) => `${why} The usual mistake: ${mistake}`,
 	mistake: ({mistake}: {readonly mistake: string}) => `The usual mistake: ${mistake}`,
 	nudge: {
-		keys: 'Nudge: ← in, → out · fine: comma in, point out · then type what held',
+		keys: 'Nudge: ← in, → out. Finer: comma key in, point key out.',
 		lines: 'Nudge by a line of < in, > out, fine: , (comma) in, . (point) out. Then type the last reading that held.',
 	},
 	hints,
@@ -178,7 +178,7 @@ export const faces = {
 	unsaved: {
 		answer: {
 			title: 'NOT SAVED',
-			whatIsSaved: 'Your answer is still here. All before it is saved.',
+			whatIsSaved: 'Your answer is still here. All earlier ones are saved.',
 			keys: 'Enter try again · Esc drop this answer · Ctrl+C leave',
 		},
 		filing: {

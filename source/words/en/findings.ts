@@ -28,7 +28,7 @@ const shares = (all: FindingValues['not-level']['shares']): string =>
 const limits = ({good, usable}: Limits): string => `good to ${plainNumber(good)} %, usable to ${plainNumber(usable)} %`;
 
 const changed = ({radii, differencePct, leastPct}: FindingValues['spring-pull']): string =>
-	`The pull is ${pulls(radii)}. From radius to radius it changes by ${percent(differencePct, 1)}, tilt left out (allowed ${plainNumber(leastPct)} %).`;
+	`The pull is ${pulls(radii)}. Without the tilt it changes by ${percent(differencePct, 1)} from radius to radius (allowed ${plainNumber(leastPct)} %).`;
 const neutral = (radiusMm: number | null): string =>
 	radiusMm === null ? '' : ` There is no pull at ${mm(Math.round(radiusMm))}.`;
 
@@ -118,7 +118,7 @@ export const findings: {readonly [Code in FindingCode]: FindingWords<FindingValu
 	'friction-local': {
 		brief: 'The arm sticks more at one end.',
 		found: ({radii, differencePct, leastPct}) =>
-			`The friction is ${bands(radii)}. It differs by ${percent(differencePct, 1)} (allowed ${plainNumber(leastPct)} %).`,
+			`The friction is ${bands(radii)}. They differ by ${percent(differencePct, 1)} (allowed ${plainNumber(leastPct)} %).`,
 		likely: 'a rub, a damaged race, a lead that touches there, or the linkage of the stop',
 		next: () => 'Technician: watch leads, lifter, rest and linkage along the whole swing.',
 	},
@@ -162,7 +162,7 @@ export const findings: {readonly [Code in FindingCode]: FindingWords<FindingValu
 	'playable-with-bias': {
 		brief: 'Bias can make up for the pull.',
 		found: ({radii, worstAfterPct, goodPct, worstAfterDragPct, drag, usablePct}) =>
-			`The pull is ${pulls(radii)}. The best bias setting leaves at most ${percent(worstAfterPct, 1)} of pull (good to ${plainNumber(goodPct)} %). If the drag is ${plainNumber(drag)} less or more, it leaves at most ${percent(worstAfterDragPct, 1)} (usable to ${plainNumber(usablePct)} %).`,
+			`The pull is ${pulls(radii)}. With the best bias setting at most ${percent(worstAfterPct, 1)} is left over (good to ${plainNumber(goodPct)} %). If the drag is ${plainNumber(drag)} less or more, at most ${percent(worstAfterDragPct, 1)} is left over (usable to ${plainNumber(usablePct)} %).`,
 		likely: 'a steady pull',
 		next: () => 'Technician: set the bias so. The arm may be played, and the pull cured later.',
 	},

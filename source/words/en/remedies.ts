@@ -66,8 +66,8 @@ export const remedies: Readonly<Record<RemedyId, RemedyWords>> = {
 		left: 'The force is still halved. Set it back before you play.',
 	},
 	'lead-loop': {
-		name: 'let the leads hang slack between both radii',
-		how: 'Unlock the arm, hold it between both radii by its finger lift. Lay the loop so that it hangs slack there. Lock the arm again.',
+		name: 'centre the loop of the leads',
+		how: 'Unlock the arm. Hold its finger lift halfway between both radii. Lay the loop so that it hangs slack there. Lock the arm again.',
 		doing: 'Centring the loop of the leads',
 	},
 	'leads-off': {

@@ -21,7 +21,8 @@ const nextCheck: Sentences<NextCheckValues> = {
 			...(change === 'changed' ? ['something changed since the last check'] : []),
 			...(change === 'perhaps' ? ['something may have changed since the last check'] : []),
 		])} (default of this program).`,
-	'wire-creeps': () => 'In three months: stiff leads or a free loop creep sooner (default of this program).',
+	'wire-creeps': () =>
+		'In three months: leads that are stiff or hang in a free loop creep sooner (default of this program).',
 	usual: () => 'In six months (common practice, no source).',
 };
 

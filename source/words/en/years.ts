@@ -41,6 +41,13 @@ function sizeOfChange(moved: Moved): string {
 const atRadius = ({place, radiusMm}: AtRadius): string => `at the ${placeName(place)} radius (${mm(radiusMm)})`;
 const nameOf = (moved: Moved): string => `${moved.figure === 'pull' ? 'pull' : 'friction'} ${atRadius(moved)}`;
 
+/** 'moved 1.4 % ± 0.6 % toward the rim', 'fell by 1.0 % ± 0.6 %'. */
+function howChanged(moved: Moved): string {
+	if (moved.figure === 'pull') return `moved ${sizeOfChange(moved)}`;
+	const size = `${percent(Math.abs(moved.movedPct), 1)} ± ${percent(moved.uncertaintyPct, 1)}`;
+	return `${printsAsZero(moved.movedPct, 1) ? 'changed' : moved.movedPct < 0 ? 'fell' : 'grew'} by ${size}`;
+}
+
 /** Several figures, each with its size. */
 const sizes = (figures: readonly Moved[]): string =>
 	figures.map((one) => `${nameOf(one)} ${sizeOfChange(one)}`).join('; ');
@@ -84,7 +91,7 @@ const comparison = {
 	} satisfies Record<ChangeVerdict, string>,
 	notWithLast: ({date}: Since) => `Not comparable with the last check, of ${dayText(date)}.`,
 	moved: ({date, verdict, ...moved}: Since & Moved & {readonly verdict: ChangeVerdict}) =>
-		`The ${nameOf(moved)} ${moved.figure === 'pull' ? 'moved' : 'changed by'} ${sizeOfChange(moved)} since ${dayText(date)}: ${verdicts[verdict]}.`,
+		`The ${nameOf(moved)} ${howChanged(moved)} since ${dayText(date)}: ${verdicts[verdict]}.`,
 	unchanged: ({date, figures}: Since & {readonly figures: readonly Moved[]}) =>
 		`Not changed since ${dayText(date)}: ${figures.map((one) => `${nameOf(one)}, difference ${sizeOfChange(one)}`).join('; ')}.`,
 	doneBetween: ({what}: {readonly what: readonly string[]}) => `Between the two: ${listed(what)}.`,
@@ -92,7 +99,7 @@ const comparison = {
 		`Between the two: ${listed(what)}. The trend starts again here.`,
 	room: ({byC, place, radiusMm, pullPct}: AtRadius & {readonly byC: number; readonly pullPct: number}) =>
 		`The room is ${rounded(Math.abs(byC), 0)} °C ${byC > 0 ? 'warmer' : 'colder'}. By all past checks that alone moves the pull ${atRadius({place, radiusMm})} ${forceWithWay(pullPct, '%', 1)}.`,
-	wireFirst: 'Likely cause: the leads. Stiff leads or a free loop creep over the seasons.',
+	wireFirst: 'Likely cause: the leads. Leads that are stiff or hang in a free loop creep over the seasons.',
 	againstFirst: 'Against the first check since then:',
 };
 
@@ -109,7 +116,7 @@ const longRun = {
 	step: ({what, date, figures}: Since & {readonly what: readonly string[]; readonly figures: readonly Moved[]}) =>
 		`A jump at the check of ${dayText(date)}, after ${listed(what)}: ${sizes(figures)}. The trend counts from there.`,
 	tooFew: ({checks, date, least}: Since & {readonly checks: number; readonly least: number}) =>
-		`${checks} checks to compare since ${dayText(date)}. A trend needs ${plainNumber(least)}.`,
+		`${checks} checks since ${dayText(date)} can be compared. A trend needs ${plainNumber(least)}.`,
 };
 
 /** The pictures of pull and hold band over time. */

@@ -19,7 +19,7 @@ export const practice = {
 		resume: ({arm, minutesAgo, step}: LeftOpen) =>
 			`„${arm}“ fortsetzen, verlassen ${agoText(minutesAgo)} bei „${step}“`,
 		firstTry: ({name}: {readonly name: string}) => `erster Versuch, drei Minuten: ${name}`,
-		hidden: 'einer davon, ungenannt',
+		hidden: 'einer der Arme unten, welcher bleibt verborgen',
 		home: 'zurück zu echten Prüfungen',
 		leave: 'beenden',
 	},

@@ -46,6 +46,6 @@ export const advice = {
 	notTaken: ({fit, isWithoutBias}: {readonly fit: BiasFitFigures; readonly isWithoutBias: boolean}) =>
 		`${isWithoutBias ? 'Ohne Antiskating' : `Mit dem ${timesOf(fit.factor)}n des jetzigen Antiskatings`} blieben höchstens ${percent(fit.worstAfterPct, 1)} Rest. Die Reibung verdeckt alles, was kleiner ist als ${percent(fit.frictionFloorPct, 1)}.`,
 	otherDrags: ({best}: {readonly best: readonly {readonly drag: number; readonly factor: number}[]}) =>
-		`Die Rillenreibung ist angenommen. ${best.map(({drag, factor}) => `Ist sie ${rounded(drag, 2)}, ist das ${rounded(factor, 2)}-Fache des jetzigen Antiskatings richtig.`).join(' ')} Feiner einzustellen lohnt nicht.`,
+		`Die Rillenreibung ist angenommen. ${best.map(({drag, factor}) => `Bei ${rounded(drag, 2)} wäre das ${rounded(factor, 2)}-Fache des jetzigen Antiskatings richtig.`).join(' ')} Das Antiskating feiner einzustellen lohnt nicht.`,
 	cureFirst: 'Besser zuerst die Abhilfe aus dem Urteil, dann das Antiskating.',
 };

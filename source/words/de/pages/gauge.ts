@@ -30,7 +30,7 @@ export const gauge = {
 	}: Gauge & {middle: number; limits: {readonly inner: number; readonly outer: number} | undefined}) => {
 		const shown = (one: number) => reading({...gauge, reading: one});
 		if (!limits) return `Mitte ${shown(middle)}`;
-		return `innere Grenze ${shown(limits.inner)}, äußere Grenze ${shown(limits.outer)}, Mitte ${shown(middle)}`;
+		return `innere Grenze ${shown(limits.inner)}, äußere Grenze ${shown(limits.outer)}`;
 	},
 	ends,
 	middleBeyond: ({radiusMm, middle, ...gauge}: Gauge & End & {radiusMm: number; middle: number}) =>
@@ -76,7 +76,7 @@ export const gauge = {
 			...(zero === undefined
 				? []
 				: [
-						`Die Nullanzeige des Kraftmessers, ${forceAsTyped(zero, label, Math.min(2, stepDecimals(Number(zero.toFixed(2)))))}, ist abgezogen.`,
+						`Die Messwerte sind um die Nullanzeige des Kraftmessers berichtigt (${forceAsTyped(zero, label, Math.min(2, stepDecimals(Number(zero.toFixed(2)))))}).`,
 					]),
 			...(isHandForce ? ['Außen und innen: wohin der Arm drückt.'] : []),
 		].join(' ');

@@ -94,11 +94,11 @@ export const verdict = {
 		const {breakawayPct, torqueMicroNm, tiltSharePct, tiltShareUncertaintyPct, wallShare} = figures;
 		const tilt =
 			tiltSharePct === null ? '' : ` Zug aus der Neigung: ${sideForce(tiltSharePct, tiltShareUncertaintyPct ?? 0)}.`;
-		return `${radius(figures)}. Losbrechkraft: ${percent(breakawayPct, 1)} über oder unter dem Zug bewegt den Arm. Zug als Drehmoment: ${forceWithWay(torqueMicroNm, 'µN·m', 0)}.${tilt} Last auf den Rillenwänden: innen ${percent(100 * wallShare.inner, 1)}, außen ${percent(100 * wallShare.outer, 1)}.${lean(leans)}`;
+		return `${radius(figures)}. Der Arm bricht los bei ${percent(breakawayPct, 1)} über oder unter dem Zug. Zug als Drehmoment: ${forceWithWay(torqueMicroNm, 'µN·m', 0)}.${tilt} Last auf den Rillenwänden: innen ${percent(100 * wallShare.inner, 1)}, außen ${percent(100 * wallShare.outer, 1)}.${lean(leans)}`;
 	},
 	between: ({en, differs, torqueSlopeMicroNmPerDeg, neutralRadiusMm}: BetweenRadii) =>
 		[
-			`Der Zug ändert sich über die Platte${differs ? '' : ' nicht erkennbar'}: Der Unterschied ist das ${rounded(en, 2)}-Fache seines ± (E_n; über 1 zählt).`,
+			`Der Zug ändert sich über die Platte${differs ? '' : ' nicht erkennbar'}: Der Unterschied ist das ${rounded(en, 2)}-Fache seines ±. Über 1 ist er echt (diese Zahl heißt E_n).`,
 			`Je Grad Schwenk ändert sich das Drehmoment um ${rounded(torqueSlopeMicroNmPerDeg, 2)} µN·m${printsAsZero(torqueSlopeMicroNmPerDeg, 2) || torqueSlopeMicroNmPerDeg > 0 ? '' : ' (minus: drückt zurück)'}.`,
 			...(neutralRadiusMm === null ? [] : [`Kein Zug bei ${rounded(neutralRadiusMm, 0)} mm.`]),
 		].join(' '),

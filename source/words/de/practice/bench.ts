@@ -50,7 +50,7 @@ export const seen = {
 		deg === 0
 			? 'Die Blase steht in der Mitte: 0°.'
 			: `Die Wasserwaage zeigt ${plainNumber(deg)}°, ${highSide[high]} höher.`,
-	guardOn: 'Der Nadelschutz ist aufgeschoben.',
+	guardOn: 'Der Nadelschutz sitzt jetzt auf der Nadel.',
 	scaleReady: 'Die Tonarmwaage steht bereit.',
 	scale: ({forceMn}: Force) => `Die Tonarmwaage zeigt ${inUnit(forceMn, 'gf')}.`,
 	scaleAtHeight: ({forceMn}: Force) => `Auf Messhöhe zeigt die Tonarmwaage ${inUnit(forceMn, 'gf')}.`,

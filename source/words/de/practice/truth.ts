@@ -38,10 +38,10 @@ export const truth = {
 	hidden: ({arm}: {readonly arm: LessonId}) => `Verborgen war: ${arms[arm].name}.`,
 	notProbed: 'Die Messung ist nicht fertig. Es gibt nichts zu vergleichen.',
 	again: ({arm, extent, seed}: {readonly arm: string; readonly extent: string; readonly seed: number}) =>
-		`Derselbe Arm, derselbe Luftzug, dasselbe Zittern: armdrift practice --on ${arm} --extent ${extent} --seed ${seed}`,
+		`Um dasselbe noch einmal zu üben, mit denselben Zufällen: armdrift practice --on ${arm} --extent ${extent} --seed ${seed}`,
 	toDoBetter: ({advice}: {readonly advice: string}) => `Besser machen: ${advice}`,
 	oneRound: ({held, of}: {readonly held: number; readonly of: number}) =>
-		`Nach einer Runde ist die Streuung nur angenommen, das ± also weniger sicher als 95 %. Hier lagen ${held} von ${of} Werten darin.`,
+		`Nach einer Runde ist die Streuung nur angenommen, das ± also weniger sicher als 95 %. Hier lagen ${held} von ${of} verborgenen Werten in ihrem ±.`,
 	stillOff: ({mostPct, floorPct}: {readonly mostPct: number; readonly floorPct: number}) =>
 		`So eingestellt, ließ das Antiskating höchstens ${percent(mostPct, 1)} Rest. Die Reibung verdeckt ${percent(floorPct, 1)}.`,
 	/** By its likely cause; what was found where the figures name none. */

@@ -16,7 +16,7 @@ export const level = {
 	'level-lr-2': {
 		title: 'Waagrecht, quer, gedreht',
 		short: 'Gedreht: Was ist höher? 0,2 rechts',
-		ask: 'Wasserwaage an derselben Stelle um 180° drehen. Hohe Seite des Laufwerks eintippen, zum Beispiel 0,1 links.',
+		ask: 'Wasserwaage an derselben Stelle um 180° drehen. Eintippen, welche Seite des Laufwerks höher ist, zum Beispiel 0,1 links.',
 		why: whyLevel,
 		mistake: 'An eine andere Stelle gelegt. Lässt sie sich nicht drehen: - eintippen.',
 	},
@@ -30,7 +30,7 @@ export const level = {
 	'level-fb-2': {
 		title: 'Waagrecht, längs, gedreht',
 		short: 'Gedreht: Was ist höher? 0,2 hinten',
-		ask: 'Wasserwaage an derselben Stelle um 180° drehen. Hohe Seite des Laufwerks eintippen, zum Beispiel 0,1 vorn.',
+		ask: 'Wasserwaage an derselben Stelle um 180° drehen. Eintippen, welche Seite des Laufwerks höher ist, zum Beispiel 0,1 vorn.',
 		why: whyLevel,
 		mistake: 'An eine andere Stelle gelegt. Lässt sie sich nicht drehen: - eintippen.',
 	},

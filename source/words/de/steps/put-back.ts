@@ -39,7 +39,7 @@ export const putBack = {
 		why: 'Zwei vertauschte Litzen drehen einen Kanal um. Die erste Platte mono hören: Dünner Bass verrät es.',
 		mistake: 'Kabelschuh ohne Nadelschutz aufgeschoben, oder an der Litze gefasst statt am Kabelschuh.',
 		caution:
-			'Arm verriegelt, Nadelschutz drauf, Verstärker aus. Gelöteten oder gebrochenen Stift einer Elektrofachkraft überlassen.',
+			'Arm verriegelt, Nadelschutz drauf, Verstärker aus. Ist ein Stift gelötet oder gebrochen, eine Elektrofachkraft holen.',
 	},
 	'back-upright': {
 		title: 'Headshell gerade',
@@ -66,7 +66,7 @@ export const putBack = {
 		title: 'Antiskating',
 		ask: ({device, chosen, setting}) =>
 			chosen
-				? `Antiskating auf Einstellung ${chosen.number}${chosen.setting === '' ? '' : `: ${chosen.setting}`} lassen, wie gewählt. Erledigt?`
+				? `Antiskating lassen, wie gewählt: Einstellung ${chosen.number}${chosen.setting === '' ? '' : ` (${chosen.setting})`}. Erledigt?`
 				: `${deviceWords[device].restore}${setting === undefined ? '' : ` Es stand auf: ${setting}.`} Erledigt?`,
 		why: 'Ohne Antiskating drückt die Nadel auf die innere Flanke der Rille.',
 		mistake: 'Faden neben seiner Führung gelassen.',
@@ -112,7 +112,7 @@ export const putBack = {
 	'next-check': {
 		title: 'Nächste Prüfung',
 		ask: 'Dieses Datum für die nächste Prüfung behalten? n: kein Datum.',
-		why: 'Sechs Monate sind üblich (ohne Beleg). Steife Litzen oder eine freie Schlaufe verziehen sich früher. Unentschiedenes soll nicht warten.',
+		why: 'Sechs Monate sind üblich (ohne Beleg). Litzen, die steif sind oder in freier Schlaufe hängen, verziehen sich früher. Unentschiedenes soll nicht warten.',
 		mistake: 'Gewartet, bis etwas zu hören ist.',
 	},
 } satisfies Partial<StepSentences>;

@@ -26,7 +26,7 @@ export const past = {
 	none: 'No check on file yet.',
 	/** Which of them are shown, and what the columns of the list are. */
 	span: ({first, last, total, hasKeys, hasFigures = true}: SpanOfList) =>
-		`${first} to ${last} of ${total}${hasKeys ? '; ← newer, → older' : ''}.${hasFigures ? ' Columns: date, arm, verdict, then radius in mm: pull/friction in %.' : ' Date, arm, verdict.'}`,
+		`${first} to ${last} of ${total}${hasKeys ? '; ← newer, → older' : ''}.${hasFigures ? ' Columns: date, arm, verdict; then at each radius in mm the pull/friction in %.' : ' Date, arm, verdict.'}`,
 	/** Where the filter leaves none. */
 	noneSuch: 'No such check on file.',
 	filter: {
@@ -83,7 +83,7 @@ export const past = {
 	reason: {
 		title: 'Why does this check not count?',
 		whatItMeans:
-			'A void check stays on file with its reason. Comparisons, trend and next check leave it out. You can take that back.',
+			'A void check stays on file with its reason. Comparisons, trend and next check leave it out. You can undo this.',
 		inFewWords: 'Type the reason, at most 80 letters.',
 		given: ({reason}: {readonly reason: string}) => `Reason: ${reason}`,
 		question: 'Mark this check void?',

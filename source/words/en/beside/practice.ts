@@ -18,7 +18,7 @@ export const practice = {
 		about: 'Each arm has one lesson. Probe it as at the bench. At the end you see what was hidden.',
 		resume: ({arm, minutesAgo, step}: LeftOpen) => `go on with "${arm}", left ${agoText(minutesAgo)} at '${step}'`,
 		firstTry: ({name}: {readonly name: string}) => `first try, three minutes: ${name}`,
-		hidden: 'one of them, you are not told which',
+		hidden: 'one of the arms below, you are not told which',
 		home: 'back to real checks',
 		leave: 'leave',
 	},

@@ -4,10 +4,10 @@ import {listed} from '../../numbers.js';
 import {results} from '../results.js';
 
 const renaming = {
-	arm: 'Type a new name for the same arm. Its past checks stay with it. Another arm: enter it in a check.',
-	cartridge: 'Type a new name for the same cartridge. Another one, or a new stylus: enter it in a check.',
+	arm: 'Type a new name for the same arm. Its past checks stay with it. For another arm, enter a new one in a check.',
+	cartridge: 'Type a new name for the same cartridge. For another one or a new stylus, enter a new one in a check.',
 	tools:
-		'Type a new name for the same gauge, scale and level. Other tools, or a repaired gauge: enter them in a check.',
+		'Type a new name for the same gauge, scale and level. For other tools or a repaired gauge, enter new ones in a check.',
 } satisfies Record<ProfileKind, string>;
 
 type Named = {readonly name: string};

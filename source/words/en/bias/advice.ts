@@ -17,7 +17,7 @@ function doNow({fit: {factor}, setBy, weightG}: BestSetting): string {
 		case 'weight':
 			return weightG === undefined
 				? `Do this now: make the bias ${times(factor)} as strong, by weight or notch.`
-				: `Do this now: hang ${inUnit(weightG * factor, 'g', 1)} on, in place of ${inUnit(weightG, 'g', 1)}. Not at hand: take the notch that makes the bias ${times(factor)} as strong.`;
+				: `Do this now: hang ${inUnit(weightG * factor, 'g', 1)} on, in place of ${inUnit(weightG, 'g', 1)}. If you have no such weight, take the notch that makes the bias ${times(factor)} as strong.`;
 		case 'turning':
 			return `Do this now: turn the bias ${factor > 1 ? 'up' : 'down'}, to ${times(factor)} what it is now.`;
 		case 'dial':
@@ -45,6 +45,6 @@ export const advice = {
 	notTaken: ({fit, isWithoutBias}: {readonly fit: BiasFitFigures; readonly isWithoutBias: boolean}) =>
 		`${isWithoutBias ? 'Without bias' : `With ${times(fit.factor)} this bias`} at most ${percent(fit.worstAfterPct, 1)} would be left over. Friction hides anything smaller than ${percent(fit.frictionFloorPct, 1)}.`,
 	otherDrags: ({best}: {readonly best: readonly {readonly drag: number; readonly factor: number}[]}) =>
-		`The drag is assumed. ${best.map(({drag, factor}) => `If it is ${rounded(drag, 2)}, ${rounded(factor, 2)} times this bias is right.`).join(' ')} Setting it finer gains nothing.`,
+		`The drag is assumed. ${best.map(({drag, factor}) => `With a drag of ${rounded(drag, 2)} the right bias is ${rounded(factor, 2)} times this one.`).join(' ')} Setting the bias finer gains nothing.`,
 	cureFirst: 'Better: first do what the verdict says, then set the bias.',
 };

@@ -43,7 +43,7 @@ export const lever = {
 	threadStands: ({places}: {readonly places: readonly {readonly radiusMm: number; readonly deg: number}[]}) =>
 		`Thread to bias pin: ${listed(places.map(({radiusMm, deg}) => `${plainNumber(deg)}° at ${mm(radiusMm)}`))}.`,
 	weightThatActs: ({reads, shares: [least, most], askedShare}: ActingWeight) =>
-		`${reads === 'clock' ? 'Lever' : 'Thread'}: ${rounded(100 * least, 0)} to ${rounded(100 * most, 0)} % of the weight acts, depending on the radius. Right would be ${rounded(100 * askedShare, 0)} to 100 %.`,
+		`${reads === 'clock' ? 'Lever' : 'Thread'}: ${rounded(100 * least, 0)} to ${rounded(100 * most, 0)} % of the weight acts, depending on the radius. It should be ${rounded(100 * askedShare, 0)} to 100 %.`,
 	doubt: ({reads, fromMm, toMm, measuredPct, expectedPct, openPct}: Doubt) => {
 		const part = reads === 'clock' ? 'lever' : 'thread';
 		return `The ${part} does not explain the bias. From ${plainNumber(fromMm)} to ${mm(toMm)} the bias should ${moves(expectedPct)}. The readings make it ${moves(measuredPct)} (± ${percent(openPct, 1)}). Read ${part} and limits again before you move pulley or thread.`;

@@ -14,7 +14,7 @@ export const consequences = {
 	carried: ({carriedMn, playingMn}: {carriedMn: number; playingMn: number}) =>
 		`The gauge will carry ${inUnit(carriedMn, 'gf')} = ${inUnit(carriedMn, 'mN')} (${percent((100 * carriedMn) / playingMn, 1)} of the playing force).`,
 	guardUnseen: ({guardMn}: {guardMn: number}) =>
-		`That includes the guard, ${inUnit(guardMn, 'gf')}, which the scale left out.`,
+		`That includes ${inUnit(guardMn, 'gf')} for the guard, which you did not weigh.`,
 	guardAlone: ({guardMn}: {guardMn: number}) => `${inUnit(guardMn, 'gf')} of that is the guard.`,
 	guardHangs: ({depthMm}: {depthMm: number}) => `The guard hangs ${mm(depthMm)} below the stylus.`,
 	guardClear: ({gapMm}: {gapMm: number}) => `Keep more than ${mm(gapMm)} free under the guard.`,

@@ -29,7 +29,7 @@ export const gauge = {
 	}: Gauge & {middle: number; limits: {readonly inner: number; readonly outer: number} | undefined}) => {
 		const shown = (one: number) => reading({...gauge, reading: one});
 		if (!limits) return `middle ${shown(middle)}`;
-		return `inner limit ${shown(limits.inner)}, outer limit ${shown(limits.outer)}, middle ${shown(middle)}`;
+		return `inner limit ${shown(limits.inner)}, outer limit ${shown(limits.outer)}`;
 	},
 	ends,
 	middleBeyond: ({radiusMm, middle, ...gauge}: Gauge & End & {radiusMm: number; middle: number}) =>
@@ -77,7 +77,7 @@ export const gauge = {
 			...(zero === undefined
 				? []
 				: [
-						`The gauge's zero, ${forceWithWay(zero, label, Math.min(2, stepDecimals(Number(zero.toFixed(2)))))}, is taken off.`,
+						`Readings are corrected for the gauge's zero (${forceWithWay(zero, label, Math.min(2, stepDecimals(Number(zero.toFixed(2)))))}).`,
 					]),
 			...(isHandForce ? ['Out and in: how the arm pushes.'] : []),
 		].join(' ');

@@ -32,7 +32,7 @@ export const levelFound = {
 		`Pull from this tilt, ${entries.places[place]} radius: ${sideForce(sharePct, uncertaintyPct)} (allowed ± ${plainNumber(allowedPct)} %)`,
 	/** Which side goes down, and how much at the feet. */
 	lower: ({axis, tiltDeg, mmPer100}: {axis: keyof typeof axes; tiltDeg: number; mmPer100: number}) =>
-		`Lower the ${tiltDeg > 0 ? axes[axis].plus : axes[axis].minus} by ${rounded(mmPer100, 1)} mm per 100 mm between the feet.`,
+		`Lower the ${tiltDeg > 0 ? axes[axis].plus : axes[axis].minus} by ${rounded(mmPer100, 1)} mm for each 100 mm between the feet.`,
 	errorsDiffer: ({apartDeg}: {apartDeg: number}) =>
 		`Across and along, the level's own error differs by ${inDegrees(apartDeg, 2)}. Was a side mistyped?`,
 	fine: 'Level: fine.',

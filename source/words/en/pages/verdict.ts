@@ -93,11 +93,11 @@ export const verdict = {
 		const {breakawayPct, torqueMicroNm, tiltSharePct, tiltShareUncertaintyPct, wallShare} = figures;
 		const tilt =
 			tiltSharePct === null ? '' : ` Pull of the tilt: ${sideForce(tiltSharePct, tiltShareUncertaintyPct ?? 0)}.`;
-		return `${radius(figures)}. Breakaway: ${percent(breakawayPct, 1)} above or below the pull moves the arm. Pull as torque: ${forceWithWay(torqueMicroNm, 'µN·m', 0)}.${tilt} Load on groove walls: inner ${percent(100 * wallShare.inner, 1)}, outer ${percent(100 * wallShare.outer, 1)}.${lean(leans)}`;
+		return `${radius(figures)}. The arm breaks away at ${percent(breakawayPct, 1)} above or below the pull. Pull as torque: ${forceWithWay(torqueMicroNm, 'µN·m', 0)}.${tilt} Load on groove walls: inner ${percent(100 * wallShare.inner, 1)}, outer ${percent(100 * wallShare.outer, 1)}.${lean(leans)}`;
 	},
 	between: ({en, differs, torqueSlopeMicroNmPerDeg, neutralRadiusMm}: BetweenRadii) =>
 		[
-			`${differs ? 'The pull changes over the record' : 'The pull shows no change over the record'}: the difference is ${rounded(en, 2)} times its ± (E_n; above 1 it is real).`,
+			`${differs ? 'The pull changes over the record' : 'The pull shows no change over the record'}: the difference is ${rounded(en, 2)} times its ±. Above 1 the difference is real (this number is called E_n).`,
 			`Per degree of swing the torque changes by ${rounded(torqueSlopeMicroNmPerDeg, 2)} µN·m${printsAsZero(torqueSlopeMicroNmPerDeg, 2) || torqueSlopeMicroNmPerDeg > 0 ? '' : ' (minus: it pushes back)'}.`,
 			...(neutralRadiusMm === null ? [] : [`There is no pull at ${rounded(neutralRadiusMm, 0)} mm.`]),
 		].join(' '),

@@ -46,7 +46,7 @@ export const seen = {
 	mat: ({lengthMm}: {readonly lengthMm: number}) => `The mat measures ${mm(lengthMm)}.`,
 	level: ({deg, high}: {readonly deg: number; readonly high: 'right' | 'left' | 'back' | 'front'}) =>
 		deg === 0 ? 'The bubble stands in the middle: 0°.' : `The level shows ${plainNumber(deg)}°, high on the ${high}.`,
-	guardOn: 'The guard is on the stylus.',
+	guardOn: 'The guard now sits on the stylus.',
 	scaleReady: 'The stylus scale stands ready.',
 	scale: ({forceMn}: Force) => `The scale shows ${inUnit(forceMn, 'gf')}.`,
 	scaleAtHeight: ({forceMn}: Force) => `At probe height the scale shows ${inUnit(forceMn, 'gf')}.`,

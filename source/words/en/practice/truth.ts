@@ -36,10 +36,10 @@ export const truth = {
 	hidden: ({arm}: {readonly arm: LessonId}) => `What was hidden: ${arms[arm].name}.`,
 	notProbed: 'The probe is not finished. There is nothing to compare.',
 	again: ({arm, extent, seed}: {readonly arm: string; readonly extent: string; readonly seed: number}) =>
-		`To practise again with the same arm, draught and trembling: armdrift practice --on ${arm} --extent ${extent} --seed ${seed}`,
+		`To practise this once more, with the same chance effects: armdrift practice --on ${arm} --extent ${extent} --seed ${seed}`,
 	toDoBetter: ({advice}: {readonly advice: string}) => `To do better: ${advice}`,
 	oneRound: ({held, of}: {readonly held: number; readonly of: number}) =>
-		`After one round the scatter is assumed, so the ± is less sure than 95 %. Here the hidden value lay within the ± in ${held} of ${of}.`,
+		`After one round the scatter is assumed, so the ± is less sure than 95 %. Here ${held} of ${of} hidden values lay within their ±.`,
 	stillOff: ({mostPct, floorPct}: {readonly mostPct: number; readonly floorPct: number}) =>
 		`As set, the bias still left ${percent(mostPct, 1)} at most. Friction hides ${percent(floorPct, 1)}.`,
 	/** By its likely cause; what was found where the figures name none. */

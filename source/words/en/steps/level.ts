@@ -16,7 +16,7 @@ export const level = {
 	'level-lr-2': {
 		title: 'Level turned round, left to right',
 		short: 'Turned: which side is high? 0.2 r = right.',
-		ask: 'Turn the level end for end, same spot. Type the high side of the deck, such as 0.1 left.',
+		ask: 'Turn the level end for end, same spot. Type which side of the deck is high, such as 0.1 left.',
 		why: whyLevel,
 		mistake: 'Laying it on another spot. If it cannot be turned, type -.',
 	},
@@ -30,7 +30,7 @@ export const level = {
 	'level-fb-2': {
 		title: 'Level turned round, front to back',
 		short: 'Turned: which end is high? 0.2 b = back.',
-		ask: 'Turn the level end for end, same spot. Type the high side of the deck, such as 0.1 front.',
+		ask: 'Turn the level end for end, same spot. Type which side of the deck is high, such as 0.1 front.',
 		why: whyLevel,
 		mistake: 'Laying it on another spot. If it cannot be turned, type -.',
 	},

@@ -65,7 +65,7 @@ export const putBack = {
 		title: 'Bias device',
 		ask: ({device, chosen, setting}) =>
 			chosen
-				? `Leave the bias at setting ${chosen.number}${chosen.setting === '' ? '' : `: ${chosen.setting}`}, as you chose. Done?`
+				? `Leave the bias as you chose: setting ${chosen.number}${chosen.setting === '' ? '' : ` (${chosen.setting})`}. Done?`
 				: `${deviceWords[device].restore}${setting === undefined ? '' : ` It was set to: ${setting}.`} Done?`,
 		why: 'Without bias the stylus leans on the inner wall of the groove.',
 		mistake: 'Leaving the thread off its guide.',
@@ -111,7 +111,7 @@ export const putBack = {
 	'next-check': {
 		title: 'Next check',
 		ask: 'Keep this date for the next check? n: no date.',
-		why: 'Six months is common practice (no source). Stiff leads or a free loop creep sooner. What is undecided should not wait.',
+		why: 'Six months is common practice (no source). Leads that are stiff or hang in a free loop creep sooner. What is undecided should not wait.',
 		mistake: 'Waiting until you hear something.',
 	},
 } satisfies Partial<StepSentences>;

@@ -30,7 +30,7 @@ export const weighing = {
 	},
 	'guard-account': {
 		title: 'The guard was left out',
-		ask: ({guardG}) => `The scale left out the guard's ${inUnit(guardG, 'g')}. Choose what to do.`,
+		ask: ({guardG}) => `You weighed without the guard (${inUnit(guardG, 'g')}). Choose what to do.`,
 		why: 'Weighing again with the guard on is surer.',
 		mistake: 'Ignoring it. Half a gram is 28 % of 1.8 g.',
 	},
