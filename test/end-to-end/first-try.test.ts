@@ -40,7 +40,11 @@ class Beginner {
 	look(screen: string) {
 		const told = screen.split('\n').find((line) => shows.test(line)) ?? '';
 		const stills = [motion.holds({ms: 7000}), motion.wentBack({ms: 7000}), motion.rests({ms: 7000})];
-		const [seconds] = stills.flatMap((one) => numbersIn(told, one, 7));
+		const finer = (['in', 'out'] as const).map((way) => motion.nudgeFiner({way}));
+		// An arm that has come back from two nudges says so instead of how long it stands.
+		const [seconds] = finer.some((one) => told.includes(one))
+			? [Number.POSITIVE_INFINITY]
+			: stills.flatMap((one) => numbersIn(told, one, 7));
 		return {reading: shows.exec(told)?.[1] ?? '', seconds, isGoneBack: isGoneBack(told)};
 	}
 

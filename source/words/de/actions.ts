@@ -28,15 +28,19 @@ const by = ({who, minutes}: Pick<NextAction, 'who' | 'minutes'>): string =>
 type Suspect = Extract<NextAction, {kind: 'suspect'}>;
 type Of = {readonly seenAt: keyof typeof rounds};
 
-const foretold = ({isSure, moves}: Foretold): string => {
+const foretold = ({isSure, moves}: Foretold, remedy: string): string => {
 	const at = listed(moves.map(({radiusMm, movePct}) => `bei ${mm(radiusMm)} um ${forceWithWay(movePct, '%', 1)}`));
-	return isSure ? `Der Zug sollte ${at} wandern.` : `Ist das die Ursache, wandert der Zug ${at}.`;
+	return isSure ? `Der Zug sollte ${at} wandern.` : `Hilft „${remedy}“, wandert der Zug ${at}.`;
 };
 
 /** How a suspect is looked at, and what the readings should do then: a sentence each. */
 const how = ({remedy, foretold: moves}: Suspect, {seenAt}: Of): readonly string[] => {
-	const {how: howTo} = remedies[remedy];
-	return [...(howTo === '' ? [] : [howTo]), `Dann neu messen: ${rounds[seenAt]}.`, ...(moves ? [foretold(moves)] : [])];
+	const {how: howTo, name} = remedies[remedy];
+	return [
+		...(howTo === '' ? [] : [howTo]),
+		`Dann neu messen: ${rounds[seenAt]}.`,
+		...(moves ? [foretold(moves, name)] : []),
+	];
 };
 
 /** What is to be done now, without the full stop. */
@@ -76,7 +80,7 @@ const outcome = (found: SuspectOutcome): string => {
 	switch (found.kind) {
 		case 'as-foretold':
 			return printsAsZero(found.seenPct, 1)
-				? `${doing}: Der Zug bei ${at} blieb gleich. Das war zu erwarten.`
+				? `${doing}: Der Zug bei ${at} blieb gleich, wie vorausgesagt.`
 				: `${moved}, wie erwartet.`;
 		case 'something-else':
 			return `${moved}, erwartet ${forceWithWay(found.foretoldPct, '%', 1)}: Etwas anderes hat sich verschoben.`;
@@ -93,7 +97,7 @@ const outcome = (found: SuspectOutcome): string => {
 				? `${moved}.`
 				: `${doing}: Reibung bei ${at} um ${percent(Math.abs(found.seenPct), 1)} ${found.seenPct < 0 ? 'gefallen' : 'gestiegen'}.`;
 		case 'unchanged':
-			return `${doing}: Das änderte nichts bei ${at}. Es gibt eine andere Ursache.`;
+			return `${doing}: Das änderte an keinem Radius etwas. Es gibt eine andere Ursache.`;
 	}
 };
 

@@ -52,7 +52,7 @@ const ticks: {readonly [Id in IdOf<'ticks'>]: Readonly<Record<TickLine<Id>, stri
 		upright: 'Arm aufrecht, von vorn gesehen (Einpunktlager)',
 		leads: 'Litzen liegen wie immer und berühren nichts',
 		lifter: 'Lift unten, frei vom Rohr',
-		rest: 'Stütze und Bügel außerhalb des Schwenkwegs',
+		rest: 'Stütze und Bügel dem Schwenk nicht im Weg',
 		screws: 'Headshell, Tonabnehmer, Gegengewicht, Säule fest',
 		air: 'Haube ab, Lüfter und Heizung aus; nichts statisch geladen',
 		static: 'Matte und Hände ohne statische Ladung',

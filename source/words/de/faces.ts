@@ -146,7 +146,7 @@ export const faces = {
 	why: ({why, mistake}: {readonly why: string; readonly mistake: string}) => `${why} Häufiger Fehler: ${mistake}`,
 	mistake: ({mistake}: {readonly mistake: string}) => `Häufiger Fehler: ${mistake}`,
 	nudge: {
-		keys: 'Stupsen: ← innen, → außen. Feiner: Komma-Taste innen, Punkt-Taste außen.',
+		keys: 'Stupsen: ← innen, → außen. Feiner: , (Komma) innen, . (Punkt) außen.',
 		lines:
 			'Mit einer Zeile stupsen: < innen, > außen, fein: , (Komma) innen, . (Punkt) außen. Dann den letzten Wert eintippen, bei dem der Arm hielt.',
 	},

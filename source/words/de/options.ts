@@ -77,7 +77,7 @@ export const options: OptionNames = {
 		'arm-out': 'Druck des Arms, + zum Rand',
 		'arm-in': 'Druck des Arms, + zur Tellerachse',
 		'hand-out': 'Druck meiner Hand, der den Arm bewegt, + zum Rand',
-		'hand-in': 'Kraft meiner Hand, sobald der Arm losgeht, + zur Tellerachse',
+		'hand-in': 'Druck meiner Hand, der den Arm bewegt, + zur Tellerachse',
 	},
 	'gauge-turns': {
 		inner: 'ja, an beiden Radien',

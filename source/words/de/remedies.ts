@@ -45,7 +45,7 @@ export const remedies: Readonly<Record<RemedyId, RemedyWords>> = {
 	again: {name: 'nichts berühren, neu messen', how: '', doing: 'Neu gemessen'},
 	'gauge-foot': {
 		name: 'Fuß und Nullschraube des Kraftmessers ansehen',
-		how: 'Der Fuß steht fest auf seiner Marke. Niemand hat die Schraube gedreht.',
+		how: 'Der Fuß steht fest an seinem Radius. Niemand hat die Schraube gedreht.',
 		doing: 'Kraftmesser fest aufgestellt',
 	},
 	platter: {

@@ -21,8 +21,8 @@ export const rounds = {
 	},
 	/** What the hands do before a round after the first at a place. */
 	turned: 'Arm hoch, Kraftmesser um 180° drehen, Arm runter.',
-	turnedBack: 'Arm hoch, Kraftmesser zurückdrehen auf seine Marke, Arm runter.',
-	anew: 'Arm hoch, Kraftmesser weg und zurück auf seine Marke, Arm runter.',
+	turnedBack: 'Arm hoch, Kraftmesser zurückdrehen, an dieselbe Stelle, Arm runter.',
+	anew: 'Arm hoch, Kraftmesser weg und zurück an dieselbe Stelle, Arm runter.',
 	/** Where the gauge goes to another radius: dragged along under the arm it would bend the cantilever. */
 	moved: 'Erst den Arm mit dem Lift heben.',
 	/** The same with a gauge that is pushed by hand. */

@@ -34,18 +34,20 @@ const moved = (byPct: number): string => {
 	return printsAsZero(byPct, 1) ? size : `${size} ${byPct < 0 ? 'inward' : 'outward'}`;
 };
 
-const foretold = ({isSure, moves}: Foretold): string => {
+const foretold = ({isSure, moves}: Foretold, doing: string): string => {
 	const at = listed(moves.map(({radiusMm, movePct}) => `${moved(movePct)} at ${mm(radiusMm)}`));
-	return isSure ? `The pull should move ${at}.` : `If that is the cause, the pull will have moved ${at}.`;
+	return isSure
+		? `The pull should move ${at}.`
+		: `If ${doing.charAt(0).toLowerCase()}${doing.slice(1)} helps, the pull moves ${at}.`;
 };
 
 /** How a suspect is looked at, and what the readings should do then: a sentence each. */
 const how = ({remedy, foretold: moves}: Suspect, {seenAt}: Of): readonly string[] => {
-	const {how: howTo} = remedies[remedy];
+	const {how: howTo, doing} = remedies[remedy];
 	return [
 		...(howTo === '' ? [] : [howTo]),
 		`Then probe again: ${rounds[seenAt]}.`,
-		...(moves ? [foretold(moves)] : []),
+		...(moves ? [foretold(moves, doing)] : []),
 	];
 };
 
@@ -86,7 +88,7 @@ const outcome = (found: SuspectOutcome): string => {
 	switch (found.kind) {
 		case 'as-foretold':
 			return printsAsZero(found.seenPct, 1)
-				? `${doing} left the pull at ${at} as it was. That was expected.`
+				? `${doing} left the pull at ${at} the same, as predicted.`
 				: `${doing} moved the pull ${seen} at ${at}, as expected.`;
 		case 'something-else':
 			return `${doing} moved the pull ${seen} at ${at}, expected ${moved(found.foretoldPct)}: something else moved.`;
@@ -103,7 +105,7 @@ const outcome = (found: SuspectOutcome): string => {
 				? `${doing} moved the pull ${seen} at ${at}.`
 				: `${doing}: ${band(found.seenPct)} ${percent(Math.abs(found.seenPct), 1)} at ${at}.`;
 		case 'unchanged':
-			return `${doing} changed nothing at ${at}: look for another cause.`;
+			return `${doing} changed nothing at either radius: look for another cause.`;
 	}
 };
 

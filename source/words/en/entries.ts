@@ -52,7 +52,7 @@ const ticks: {readonly [Id in IdOf<'ticks'>]: Readonly<Record<TickLine<Id>, stri
 		upright: 'Arm upright, seen from the front (unipivot)',
 		leads: 'Leads lie as always and touch nothing',
 		lifter: 'Lifter down, clear of the tube',
-		rest: 'Rest and its clip clear of the swing',
+		rest: 'Rest and its clip not in the way of the swing',
 		screws: 'Headshell, cartridge, counterweight, pillar tight',
 		air: 'Lid, fan and heating off; no static on mat or hands',
 		static: 'No static on mat or hands',

@@ -145,7 +145,7 @@ export const faces = {
 	why: ({why, mistake}: {readonly why: string; readonly mistake: string}) => `${why} The usual mistake: ${mistake}`,
 	mistake: ({mistake}: {readonly mistake: string}) => `The usual mistake: ${mistake}`,
 	nudge: {
-		keys: 'Nudge: ← in, → out. Finer: comma key in, point key out.',
+		keys: 'Nudge: ← in, → out. Finer: , (comma) in, . (point) out.',
 		lines: 'Nudge by a line of < in, > out, fine: , (comma) in, . (point) out. Then type the last reading that held.',
 	},
 	hints,

@@ -36,7 +36,7 @@ export const sureFirst = (atWorst: Zone): string => (atWorst === 'beyond' ? 'may
 
 /** The limit that a figure is held against: what is good at worst against the first one, what may be beyond against the last. */
 export const limitInQuestion = (atWorst: Zone, {good, usable}: Limits): string =>
-	atWorst === 'beyond' ? `usable to ${plainNumber(usable)} %` : `good to ${plainNumber(good)} %`;
+	atWorst === 'beyond' ? `usable up to ${plainNumber(usable)} %` : `good up to ${plainNumber(good)} %`;
 
 /** The word for a verdict in the middle of a sentence, in a list or a table. */
 export const verdictName = {

@@ -66,7 +66,7 @@ export const findings: {readonly [Code in FindingCode]: FindingWords<FindingValu
 	'tilt-explains': {
 		brief: 'The tilt of the deck makes the pull.',
 		found: ({radii, shares: made, goodPct}) =>
-			`The pull is ${pulls(radii)} (good to ${plainNumber(goodPct)} %). The tilt alone makes ${shares(made)}.`,
+			`The pull is ${pulls(radii)} (good to ${plainNumber(goodPct)} %). The tilt alone makes a pull of ${shares(made)}.`,
 		likely: 'the tilt makes the pull',
 		next: () => levelFirst,
 	},
@@ -74,7 +74,7 @@ export const findings: {readonly [Code in FindingCode]: FindingWords<FindingValu
 		brief: 'The deck is not level. Its tilt is in every reading.',
 		found: ({shares: made, allowedPct, own}) => {
 			const without = listed(own.map((one) => `${forceWithWay(one.ownPullPct, '%', 1)} at ${mm(one.radiusMm)}`));
-			return `The tilt alone makes ${shares(made)} (allowed ${plainNumber(allowedPct)} %).${own.length === 0 ? '' : ` Without it the pull would be ${without}.`}`;
+			return `The tilt alone makes a pull of ${shares(made)} (allowed ${plainNumber(allowedPct)} %).${own.length === 0 ? '' : ` Without it the pull would be ${without}.`}`;
 		},
 		likely: 'the tilt is in every reading',
 		next: () => levelFirst,

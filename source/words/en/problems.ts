@@ -79,7 +79,7 @@ export const problems: Sentences<ProblemValues> = {
 	'leans-at-once': ({readDeg, allowedDeg}) =>
 		`${inDegrees(readDeg, 2)} is too much (allowed ${plainNumber(allowedDeg)}°). That is no error of the level.`,
 	'tilt-too-much': ({sharePct, allowedPct}) =>
-		`The tilt alone makes ${percent(sharePct, decimalsApart(sharePct, allowedPct, 2))} of pull (allowed ${plainNumber(allowedPct)} %).`,
+		`The tilt alone makes a pull of ${percent(sharePct, decimalsApart(sharePct, allowedPct, 2))} (allowed ${plainNumber(allowedPct)} %).`,
 	'deck-leans': ({leanDeg, allowedDeg}) =>
 		`The deck is tilted by ${inDegrees(leanDeg, decimalsApart(leanDeg, allowedDeg, 2))} (allowed ${plainNumber(allowedDeg)}°).`,
 	'guard-mass-not-known': () =>

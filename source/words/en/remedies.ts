@@ -45,7 +45,7 @@ export const remedies: Readonly<Record<RemedyId, RemedyWords>> = {
 	again: {name: 'touch nothing, probe again', how: '', doing: 'Probing again'},
 	'gauge-foot': {
 		name: "look at the gauge's foot and zero screw",
-		how: 'The foot stands firm on its mark. Nobody turned the screw.',
+		how: 'The foot stands firm at its radius. Nobody turned the screw.',
 		doing: 'Setting the gauge firm',
 	},
 	platter: {name: 'block the platter', how: 'It must not turn under the gauge.', doing: 'Blocking the platter'},

@@ -125,7 +125,7 @@ export const results = {
 	voidReasons,
 	voidReasonWanted: 'Type the reason in a few words, at most 80 letters.',
 	void: ({at, reason}: {at: string; reason: string}): string =>
-		`VOID since ${dayText(at.slice(0, 10))}: ${reason}. It does not count in comparisons, trend and next check.`,
+		`VOID since ${dayText(at.slice(0, 10))}: ${reason}. It does not count in comparisons, trend and the date of the next check.`,
 	voidUnknown: 'Not known whether this check counts: its notes cannot be read.',
 	wasVoid: ({at, takenBackAt, reason}: {at: string; takenBackAt: string; reason: string}): string =>
 		`Was void from ${dayText(at.slice(0, 10))} to ${dayText(takenBackAt.slice(0, 10))} (${reason}). It counts again.`,

@@ -19,8 +19,8 @@ export const rounds = {
 	},
 	/** What the hands do before a round after the first at a place. */
 	turned: 'Arm up, turn the gauge end for end, arm down.',
-	turnedBack: 'Arm up, turn the gauge back to its mark, arm down.',
-	anew: 'Arm up, gauge away and back on its mark, arm down.',
+	turnedBack: 'Arm up, turn the gauge back, same place, arm down.',
+	anew: 'Arm up, gauge away and back to the same place, arm down.',
 	/** Where the gauge goes to another radius: dragged along under the arm it would bend the cantilever. */
 	moved: 'Arm up by its lifter first.',
 	/** The same with a gauge that is pushed by hand. */

@@ -63,5 +63,5 @@ export const arms = {
 	},
 	/** Of the line on the first screen. */
 	onFile: ({arms: count, due}: {readonly arms: number; readonly due: number}) =>
-		`Arme: ${count} abgelegt${due === 0 ? '' : `, ${due} fällig`}`,
+		`alle Arme: ${count}${due === 0 ? '' : `, ${due} fällig`}`,
 };

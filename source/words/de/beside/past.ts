@@ -91,7 +91,7 @@ export const past = {
 	reason: {
 		title: 'Warum zählt diese Prüfung nicht?',
 		whatItMeans:
-			'Eine ungültige Prüfung bleibt mit ihrem Grund abgelegt. Sie zählt nicht für Vergleich, Trend und nächste Prüfung. Das lässt sich zurücknehmen.',
+			'Eine ungültige Prüfung bleibt mit ihrem Grund abgelegt. Sie zählt nicht mehr für Vergleich, Trend und Datum der nächsten Prüfung. Das lässt sich zurücknehmen.',
 		inFewWords: 'Grund eintippen, höchstens 80 Zeichen.',
 		given: ({reason}: {readonly reason: string}) => `Grund: ${reason}`,
 		question: 'Prüfung für ungültig erklären?',

@@ -98,7 +98,7 @@ export const verdict = {
 	},
 	between: ({en, differs, torqueSlopeMicroNmPerDeg, neutralRadiusMm}: BetweenRadii) =>
 		[
-			`Der Zug ändert sich über die Platte${differs ? '' : ' nicht erkennbar'}: Der Unterschied ist das ${rounded(en, 2)}-Fache seines ±. Über 1 ist er echt (diese Zahl heißt E_n).`,
+			`Der Zug ändert sich über die Platte${differs ? '' : ' nicht erkennbar'}: Der Unterschied ist das ${rounded(en, 2)}-Fache seines ±. Ist dieses Vielfache (E_n) größer als 1, ist der Unterschied echt.`,
 			`Je Grad Schwenk ändert sich das Drehmoment um ${rounded(torqueSlopeMicroNmPerDeg, 2)} µN·m${printsAsZero(torqueSlopeMicroNmPerDeg, 2) || torqueSlopeMicroNmPerDeg > 0 ? '' : ' (minus: drückt zurück)'}.`,
 			...(neutralRadiusMm === null ? [] : [`Kein Zug bei ${rounded(neutralRadiusMm, 0)} mm.`]),
 		].join(' '),

@@ -47,6 +47,6 @@ export const view = {
 		strike: 'Sie bleibt gespeichert, zählt aber nicht mehr.',
 		'other-way': 'Eine Änderung am Laufwerk oder Arm beginnt eine neue Messreihe. Die bisherigen Runden bleiben.',
 		steps: 'Nummer eines Schritts eintippen. ✓ erledigt, ? nachsehen, ✗ genügt nicht, ~ übergangen.',
-		stop: 'Als Nächstes: Laufwerk spielbereit machen. Tab führt zurück zur Prüfung. Hier aufhören?',
+		stop: 'Nach dem Aufhören wird das Laufwerk spielbereit gemacht. Tab führt von dort zurück zur Prüfung. Hier aufhören?',
 	} satisfies Record<Exclude<Detour, 'ways'>, string>,
 };

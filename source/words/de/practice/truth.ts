@@ -41,7 +41,7 @@ export const truth = {
 		`Um dasselbe noch einmal zu üben, mit denselben Zufällen: armdrift practice --on ${arm} --extent ${extent} --seed ${seed}`,
 	toDoBetter: ({advice}: {readonly advice: string}) => `Besser machen: ${advice}`,
 	oneRound: ({held, of}: {readonly held: number; readonly of: number}) =>
-		`Nach einer Runde ist die Streuung nur angenommen, das ± also weniger sicher als 95 %. Hier lagen ${held} von ${of} verborgenen Werten in ihrem ±.`,
+		`Nach einer Runde ist die Streuung nur angenommen, das ± also vielleicht zu klein. Hier lagen ${held} von ${of} verborgenen Werten in ihrem ±.`,
 	stillOff: ({mostPct, floorPct}: {readonly mostPct: number; readonly floorPct: number}) =>
 		`So eingestellt, ließ das Antiskating höchstens ${percent(mostPct, 1)} Rest. Die Reibung verdeckt ${percent(floorPct, 1)}.`,
 	/** By its likely cause; what was found where the figures name none. */

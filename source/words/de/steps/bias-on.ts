@@ -51,7 +51,7 @@ export const biasOn = {
 	},
 	'bias-set': {
 		title: 'Wie es eingestellt ist',
-		ask: 'Antiskating wie sonst zum Abspielen einstellen. Kerbe oder Skalenzahl eintippen, oder - für keine.',
+		ask: 'Antiskating wie sonst zum Abspielen einstellen. Kerbe oder Skalenzahl eintippen, oder - wenn es keine hat.',
 		why: 'Jede Einstellung behält ihre Messwerte. So geht es zurück zur besten.',
 		mistake: 'Nur eingetippt, was sich geändert hat.',
 		caution:

@@ -45,7 +45,7 @@ export const weighing = {
 			[
 				matMm === undefined
 					? 'Waagschale auf Höhe der Platte stellen.'
-					: `Waagschale ${inUnit(matMm, 'mm')} höher stellen, denn die Matte ist ab.`,
+					: `Die Matte ist ab: Tonarmwaage ${inUnit(matMm, 'mm')} höher stellen.`,
 				targetMn === undefined || !hasGuard
 					? 'Arm wiegen.'
 					: `Gegengewicht stellen, bis Arm und Nadelschutz ${scaleText(targetMn)} wiegen.`,
@@ -88,7 +88,7 @@ export const weighing = {
 	},
 	'force-at-height': {
 		title: 'Neu gewogen in Messhöhe',
-		ask: 'In Messhöhe neu wiegen, Nadelschutz wie vorher. Soll der erste Wert bleiben: - eintippen.',
+		ask: 'In Messhöhe neu wiegen, mit oder ohne Nadelschutz wie beim ersten Mal. Soll der erste Wert bleiben: - eintippen.',
 		why: 'Liegt das Gegengewicht hoch oder tief, oder ein Magnet nahe an Stahl, ändert sich die Kraft mit der Höhe.',
 		mistake: 'Höhe geschätzt. Waage unterlegen, bis der Arm so hoch steht wie auf dem Kraftmesser.',
 	},

@@ -1,7 +1,7 @@
 import type {PastCheck} from '../../../check/past-check.js';
 import type {DueArm} from '../../../results/years/due.js';
 import {dayText} from '../../dates.js';
-import {listed, plural} from '../../numbers.js';
+import {listed} from '../../numbers.js';
 import {results} from '../results.js';
 import {past} from './past.js';
 
@@ -63,5 +63,5 @@ export const arms = {
 	},
 	/** Of the line on the first screen. */
 	onFile: ({arms: count, due}: {readonly arms: number; readonly due: number}) =>
-		`arms: ${plural(count, {one: '1 on file', other: `${count} on file`})}${due === 0 ? '' : `, ${due} due`}`,
+		`all arms: ${count}${due === 0 ? '' : `, ${due} due`}`,
 };

@@ -83,7 +83,7 @@ export const past = {
 	reason: {
 		title: 'Why does this check not count?',
 		whatItMeans:
-			'A void check stays on file with its reason. Comparisons, trend and next check leave it out. You can undo this.',
+			'A void check stays on file with its reason. It no longer counts in comparisons, trend and the date of the next check. You can undo this.',
 		inFewWords: 'Type the reason, at most 80 letters.',
 		given: ({reason}: {readonly reason: string}) => `Reason: ${reason}`,
 		question: 'Mark this check void?',

@@ -47,6 +47,6 @@ export const view = {
 		strike: 'The round stays on file but no longer counts.',
 		'other-way': 'A change at the bench begins a new series. The rounds so far are kept.',
 		steps: 'Type the number of a step. ✓ done, ? look again, ✗ does not pass, ~ overridden.',
-		stop: 'The put-back list comes next. Tab leads back to the check. Stop here?',
+		stop: 'If you stop, the put-back list comes next. Tab then leads back to the check. Stop here?',
 	} satisfies Record<Exclude<Detour, 'ways'>, string>,
 };

@@ -39,7 +39,7 @@ export const truth = {
 		`To practise this once more, with the same chance effects: armdrift practice --on ${arm} --extent ${extent} --seed ${seed}`,
 	toDoBetter: ({advice}: {readonly advice: string}) => `To do better: ${advice}`,
 	oneRound: ({held, of}: {readonly held: number; readonly of: number}) =>
-		`After one round the scatter is assumed, so the ± is less sure than 95 %. Here ${held} of ${of} hidden values lay within their ±.`,
+		`After one round the scatter is assumed, so the ± may be too small. Here ${held} of ${of} hidden values lay within their ±.`,
 	stillOff: ({mostPct, floorPct}: {readonly mostPct: number; readonly floorPct: number}) =>
 		`As set, the bias still left ${percent(mostPct, 1)} at most. Friction hides ${percent(floorPct, 1)}.`,
 	/** By its likely cause; what was found where the figures name none. */

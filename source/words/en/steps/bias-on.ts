@@ -51,7 +51,7 @@ export const biasOn = {
 	},
 	'bias-set': {
 		title: 'How it is set',
-		ask: 'Set the bias as you usually play. Type its notch or dial number, or - for none.',
+		ask: 'Set the bias as you usually play. Type its notch or dial number, or - if it has neither.',
 		why: 'Each setting keeps its readings. You can go back to the best one.',
 		mistake: 'Typing only what you changed.',
 		caution: 'Lock the arm, guard on, while your hands are at the device. Leave the counterweight alone.',

@@ -38,7 +38,9 @@ export const weighing = {
 		title: 'Tracking force',
 		ask: ({hasGuard, targetMn, matMm}) =>
 			[
-				matMm === undefined ? 'Pan at record height.' : `Raise the pan by ${inUnit(matMm, 'mm')}, as the mat is off.`,
+				matMm === undefined
+					? 'Set the scale so that its pan is at record height.'
+					: `The mat is off, so set the scale ${inUnit(matMm, 'mm')} higher.`,
 				targetMn === undefined || !hasGuard
 					? 'Weigh the arm.'
 					: `Set the counterweight until arm and guard weigh ${scaleText(targetMn)}.`,
@@ -83,7 +85,7 @@ export const weighing = {
 	},
 	'force-at-height': {
 		title: 'Weighed again at probe height',
-		ask: 'Weigh again at probe height, with the guard as before. Type - to keep the first reading.',
+		ask: 'Weigh again at probe height, guard on or off as at first. Type - to keep the first reading.',
 		why: 'With a high or low counterweight, or a magnet near steel, the force changes with height.',
 		mistake: 'Guessing the height. Block the scale up until the arm is where the gauge holds it.',
 	},
