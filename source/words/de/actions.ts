@@ -30,7 +30,7 @@ type Of = {readonly seenAt: keyof typeof rounds};
 
 const foretold = ({isSure, moves}: Foretold, remedy: string): string => {
 	const at = listed(moves.map(({radiusMm, movePct}) => `bei ${mm(radiusMm)} um ${forceWithWay(movePct, '%', 1)}`));
-	return isSure ? `Der Zug sollte ${at} wandern.` : `Hilft „${remedy}“, wandert der Zug ${at}.`;
+	return isSure ? `Der Zug sollte ${at} wandern.` : `Wenn „${remedy}“ hilft, wandert der Zug ${at}.`;
 };
 
 /** How a suspect is looked at, and what the readings should do then: a sentence each. */

@@ -29,7 +29,7 @@ const limits = ({good, usable}: Limits): string =>
 	`gut bis ${plainNumber(good)} %, brauchbar bis ${plainNumber(usable)} %`;
 
 const changed = ({radii, differencePct, leastPct}: FindingValues['spring-pull']): string =>
-	`Der Zug ist ${pulls(radii)}. Ohne die Neigung ändert er sich von Radius zu Radius um ${percent(differencePct, 1)} (erlaubt ${plainNumber(leastPct)} %).`;
+	`Der Zug ist ${pulls(radii)}. Nach Abzug der Neigung ändert er sich von Radius zu Radius um ${percent(differencePct, 1)} (erlaubt ${plainNumber(leastPct)} %).`;
 const neutral = (radiusMm: number | null): string =>
 	radiusMm === null ? '' : ` Kein Zug bei ${mm(Math.round(radiusMm))}.`;
 

@@ -63,7 +63,7 @@ export const instruments = {
 		end: ({pct}: {readonly pct: number}) => `${withSign(pct)} %`,
 		limits: ({goodPct, usablePct}: Limits) =>
 			`gut bis ± ${plainNumber(goodPct)}, brauchbar bis ± ${plainNumber(usablePct)} %`,
-		judged: ({middle}: {readonly middle: string}) => `${middle} Zug: Die Grenzen oben gelten für den Zug`,
+		judged: ({middle}: {readonly middle: string}) => `${middle} Zug (gut und brauchbar oben gelten für ihn)`,
 		earlier: ({middle}: {readonly middle: string}) => `${middle} letzte Prüfung`,
 	},
 	clearance: {

@@ -18,7 +18,7 @@ const hints = {
 	yes: 'y yes',
 	no: 'n no',
 	notYet: 'n not yet',
-	still: 'y all true · digit + Enter what is not',
+	still: 'y all true · digit + Enter: changed',
 	settle: 'Space countdown',
 	settleFirst: 'Enter countdown',
 	acceptReading: 'reading + Enter accept',

@@ -63,7 +63,7 @@ export const instruments = {
 		end: ({pct}: {readonly pct: number}) => `${withSign(pct)} %`,
 		limits: ({goodPct, usablePct}: Limits) =>
 			`good to ± ${plainNumber(goodPct)}, usable to ± ${plainNumber(usablePct)} %`,
-		judged: ({middle}: {readonly middle: string}) => `${middle} pull: the limits above are for the pull`,
+		judged: ({middle}: {readonly middle: string}) => `${middle} pull (good and usable above are those of the pull)`,
 		earlier: ({middle}: {readonly middle: string}) => `${middle} last check`,
 	},
 	clearance: {

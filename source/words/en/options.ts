@@ -76,8 +76,8 @@ export const options: OptionNames = {
 	'gauge-sign': {
 		'arm-out': 'push of the arm, + toward the rim',
 		'arm-in': 'push of the arm, + toward the spindle',
-		'hand-out': 'push of my hand that starts the arm, + toward the rim',
-		'hand-in': 'push of my hand that starts the arm, + toward the spindle',
+		'hand-out': 'push of my hand when the arm starts to move, + toward the rim',
+		'hand-in': 'push of my hand when the arm starts to move, + toward the spindle',
 	},
 	'gauge-turns': {
 		inner: 'yes, at both radii',

@@ -36,7 +36,7 @@ export const home = {
 		`Die Prüfung von ${arm} ist noch offen, ${asked} muss warten. Fortsetzen oder eine neue beginnen.`,
 	filed: {
 		ready: 'Abgelegt. Laufwerk spielbereit. Vor der ersten Platte die Lautstärke herunterdrehen.',
-		notReady: 'Abgelegt. Laufwerk NICHT spielbereit. Die Liste dafür steht unter „frühere Prüfungen“.',
+		notReady: 'Abgelegt. Laufwerk NICHT spielbereit. Was noch zu tun ist, steht unter „frühere Prüfungen“.',
 		leave: 'beenden',
 		home: 'zurück zur Startseite',
 	},

@@ -45,7 +45,7 @@ export const settings = {
 	texts,
 	faults,
 	language: ({language}: {readonly language: Language | ''}) =>
-		`Sprache ab dem nächsten Start: ${language === '' ? 'wie im System' : languages[language]}`,
+		`Sprache: ${language === '' ? 'wie im System' : languages[language]} (ab dem nächsten Start)`,
 	typeWhole: 'Ganze Zahl eintippen.',
 	typeBetween: ({low, high}: {readonly low: number; readonly high: number}) =>
 		`Zahl von ${plainNumber(low)} bis ${plainNumber(high)} eintippen.`,

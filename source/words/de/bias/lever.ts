@@ -56,7 +56,7 @@ export const lever = {
 			[...(turned ? [turnedText(reads, turned)] : []), ...(heldPct === undefined ? [] : [heldText(reads, heldPct)])]
 				.map(
 					(way, index) =>
-						`${index > 0 ? 'Anderer Weg' : isHidden ? 'Ist die Reibung einmal kleiner' : isKept ? 'Für ein andermal' : 'Später, für weniger Rest'}: ${way}.`,
+						`${index > 0 ? 'Anderer Weg' : isHidden ? 'Später, wenn die Reibung kleiner ist' : isKept ? 'Für ein andermal' : 'Später, für weniger Rest'}: ${way}.`,
 				)
 				.join(' '),
 			...(isKept || isHidden ? [] : ['Dann noch einmal messen.']),

@@ -14,9 +14,9 @@ const probe = {
 /** How a lever stands at one radius. */
 const lever = {
 	ask: (at: AtRadius) =>
-		`Arm${atRadius(at)} auf dem Kraftmesser lassen. Wäre der Hebel ein Stundenzeiger: Welche Zeit würde er zeigen? Nicht zu sehen: - eintippen.`,
+		`Arm${atRadius(at)} auf dem Kraftmesser lassen. Hebel ansehen, egal von welcher Seite. Welche Zeit würde er als Stundenzeiger zeigen? Nicht zu sehen: - eintippen.`,
 	why: 'Am waagrechten Hebel (3:00 oder 9:00) wirkt das ganze Gewicht. 30° neben der Senkrechten wirkt die Hälfte, senkrecht nichts. Die Messwerte entscheiden.',
-	mistake: 'Abgelesen, während der Arm in der Stütze lag. Von welcher Seite gesehen wird, ist egal.',
+	mistake: 'Abgelesen, während der Arm in der Stütze lag.',
 };
 
 /** How a thread stands at one radius. */

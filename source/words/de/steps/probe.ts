@@ -56,7 +56,7 @@ export const probe = {
 	verdict: {
 		title: 'Urteil',
 		ask: '',
-		why: 'Ein Urteil ist sicher, wenn es für das ganze ± einer Zahl gilt. Sonst steht hier, was entscheiden würde.',
+		why: 'Ein Urteil ist sicher, wenn es für das ganze ± einer Zahl gilt. Sonst steht beim Urteil, womit es sich klären lässt.',
 		mistake: '„Unentschieden“ für „schlecht“ gehalten. Oft entscheiden es einige Runden mehr.',
 	},
 } satisfies Partial<StepSentences>;

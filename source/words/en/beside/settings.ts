@@ -44,7 +44,7 @@ export const settings = {
 	texts,
 	faults,
 	language: ({language}: {readonly language: Language | ''}) =>
-		`language from the next start: ${language === '' ? 'as the system has it' : languages[language]}`,
+		`language: ${language === '' ? 'as the system has it' : languages[language]} (from the next start)`,
 	typeWhole: 'Type a whole number.',
 	typeBetween: ({low, high}: {readonly low: number; readonly high: number}) => `Type a number from ${low} to ${high}.`,
 };

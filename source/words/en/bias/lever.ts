@@ -54,7 +54,7 @@ export const lever = {
 			[...(turned ? [turnedText(reads, turned)] : []), ...(heldPct === undefined ? [] : [heldText(reads, heldPct)])]
 				.map(
 					(way, index) =>
-						`${index > 0 ? 'Another way' : isHidden ? 'Once the friction is less' : isKept ? 'For another time' : 'Later, to leave less'}: ${way}.`,
+						`${index > 0 ? 'Another way' : isHidden ? 'Later, once the friction is smaller' : isKept ? 'For another time' : 'Later, to leave less'}: ${way}.`,
 				)
 				.join(' '),
 			...(isKept || isHidden ? [] : ['Then probe again.']),

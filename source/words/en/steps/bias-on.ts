@@ -14,9 +14,9 @@ const probe = {
 /** How a lever stands at one radius. */
 const lever = {
 	ask: (at: AtRadius) =>
-		`Leave the arm on the gauge${atRadius(at)}. If the lever were an hour hand, which time would it show? Type - if not seen.`,
+		`Leave the arm on the gauge${atRadius(at)}. Look at the lever from either side. As an hour hand, which time would it show? Type - if not seen.`,
 	why: 'A level lever (3:00 or 9:00) lets the whole weight act. At 30° from upright half of it acts; upright none does. The readings decide.',
-	mistake: 'Reading it with the arm in its rest. You may look from either side.',
+	mistake: 'Reading it with the arm in its rest.',
 };
 
 /** How a thread stands at one radius. */

@@ -39,7 +39,7 @@ export const probe = {
 	'probe-inner': {
 		title: 'Probe, inner',
 		...rounds,
-		caution: 'Lower the arm by its lifter. Do not swing it on.',
+		caution: 'Lower the arm by its lifter. Do not swing it onto the gauge.',
 	},
 	'probe-outer': {title: 'Probe, outer', ...rounds},
 	'probe-extra': {title: 'Probe, third radius', ...rounds},
@@ -57,7 +57,7 @@ export const probe = {
 	verdict: {
 		title: 'Verdict',
 		ask: '',
-		why: 'A verdict is sure when it holds for the whole ± of a figure. If not, you see what would decide it.',
+		why: 'A verdict is sure when it holds for the whole ± of a figure. If not, the screen says what would decide it.',
 		mistake: 'Taking undecided for bad. Often a few more rounds decide it.',
 	},
 } satisfies Partial<StepSentences>;
