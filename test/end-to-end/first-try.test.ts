@@ -40,11 +40,15 @@ class Beginner {
 	look(screen: string) {
 		const told = screen.split('\n').find((line) => shows.test(line)) ?? '';
 		const stills = [motion.holds({ms: 7000}), motion.wentBack({ms: 7000}), motion.rests({ms: 7000})];
-		const finer = (['in', 'out'] as const).map((way) => motion.nudgeFiner({way}));
-		// An arm that has come back from two nudges says so instead of how long it stands.
-		const [seconds] = finer.some((one) => told.includes(one))
-			? [Number.POSITIVE_INFINITY]
-			: stills.flatMap((one) => numbersIn(told, one, 7));
+		// An arm that nobody need wait for any longer, or that has come back from two nudges, says so without its seconds.
+		const settled = [
+			...[motion.holds({ms: null}), motion.wentBack({ms: null}), motion.rests({ms: null})],
+			...(['in', 'out'] as const).map((way) => motion.nudgeFiner({way})),
+		];
+		const [seconds] = [
+			...stills.flatMap((one) => numbersIn(told, one, 7)),
+			...(settled.some((one) => told.includes(one)) ? [Number.POSITIVE_INFINITY] : []),
+		];
 		return {reading: shows.exec(told)?.[1] ?? '', seconds, isGoneBack: isGoneBack(told)};
 	}
 

@@ -99,7 +99,7 @@ const plain = {
 	typeAnew: 'Neu eintippen. Eine leere Zeile zeigt andere Wege.',
 	keeps: ({text}: {readonly text: string}) => `Leere Zeile behält: ${text}`,
 	takes: ({text}: {readonly text: string}) => `Leere Zeile nimmt: ${text}`,
-	forNone: 'Nichts: - eintippen.',
+	forNone: 'Nichts: „-“ eintippen.',
 	option: ({number, label}: {readonly number: number; readonly label: string}) => `  ${number}. ${label}`,
 	several: 'Eine Nummer, oder mehrere wie 2 4.',
 	yesNo: ({question}: {readonly question: string | undefined}) =>

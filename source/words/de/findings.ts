@@ -164,7 +164,7 @@ export const findings: {readonly [Code in FindingCode]: FindingWords<FindingValu
 	'playable-with-bias': {
 		brief: 'Antiskating kann den Zug ausgleichen.',
 		found: ({radii, worstAfterPct, goodPct, worstAfterDragPct, drag, usablePct}) =>
-			`Der Zug ist ${pulls(radii)}. Mit der besten Antiskating-Einstellung bleiben höchstens ${percent(worstAfterPct, 1)} Rest (gut bis ${plainNumber(goodPct)} %). Ist die Rillenreibung um ${plainNumber(drag)} kleiner oder größer, bleiben höchstens ${percent(worstAfterDragPct, 1)} Rest (brauchbar bis ${plainNumber(usablePct)} %).`,
+			`Antiskating kann den Zug von ${pulls(radii)} ausgleichen. Mit der besten Antiskating-Einstellung bleiben höchstens ${percent(worstAfterPct, 1)} Rest (gut bis ${plainNumber(goodPct)} %). Ist die Rillenreibung um ${plainNumber(drag)} kleiner oder größer, bleiben höchstens ${percent(worstAfterDragPct, 1)} Rest (brauchbar bis ${plainNumber(usablePct)} %).`,
 		likely: 'ein gleichmäßiger Zug',
 		next: () => 'Techniker: Antiskating so einstellen. Der Arm darf spielen, den Zug später beheben.',
 	},

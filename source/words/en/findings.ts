@@ -162,7 +162,7 @@ export const findings: {readonly [Code in FindingCode]: FindingWords<FindingValu
 	'playable-with-bias': {
 		brief: 'Bias can make up for the pull.',
 		found: ({radii, worstAfterPct, goodPct, worstAfterDragPct, drag, usablePct}) =>
-			`The pull is ${pulls(radii)}. With the best bias setting at most ${percent(worstAfterPct, 1)} is left over (good to ${plainNumber(goodPct)} %). If the drag is ${plainNumber(drag)} less or more, at most ${percent(worstAfterDragPct, 1)} is left over (usable to ${plainNumber(usablePct)} %).`,
+			`Bias can make up for the pull of ${pulls(radii)}. With the best bias setting at most ${percent(worstAfterPct, 1)} is left over (good to ${plainNumber(goodPct)} %). If the drag is ${plainNumber(drag)} less or more, at most ${percent(worstAfterDragPct, 1)} is left over (usable to ${plainNumber(usablePct)} %).`,
 		likely: 'a steady pull',
 		next: () => 'Technician: set the bias so. The arm may be played, and the pull cured later.',
 	},

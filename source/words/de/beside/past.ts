@@ -34,7 +34,7 @@ export const past = {
 	none: 'Noch keine Prüfung abgelegt.',
 	/** Which of them are shown, and what the columns of the list are. */
 	span: ({first, last, total, hasKeys, hasFigures = true}: SpanOfList) =>
-		`${first} bis ${last} von ${total}${hasKeys ? '; ← neuer, → älter' : ''}.${hasFigures ? ' Spalten: Datum, Arm, Urteil, dann Radius in mm: Zug (+ zum Rand)/Reibung in %.' : ' Datum, Arm, Urteil.'}`,
+		`${first} bis ${last} von ${total}${hasKeys ? '; ← neuer, → älter' : ''}.${hasFigures ? ' Spalten: Datum, Arm, Urteil; dann je Radius (in mm) Zug und Reibung in %. Zug mit + drückt zum Rand.' : ' Datum, Arm, Urteil.'}`,
 	/** Where the filter leaves none. */
 	noneSuch: 'Keine solche Prüfung abgelegt.',
 	filter: {

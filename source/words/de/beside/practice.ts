@@ -19,7 +19,7 @@ export const practice = {
 		resume: ({arm, minutesAgo, step}: LeftOpen) =>
 			`„${arm}“ fortsetzen, verlassen ${agoText(minutesAgo)} bei „${step}“`,
 		firstTry: ({name}: {readonly name: string}) => `erster Versuch, drei Minuten: ${name}`,
-		hidden: 'einer der Arme unten; welcher, zeigt sich am Ende',
+		hidden: 'ein Arm aus dieser Liste, als Überraschung',
 		home: 'zurück zu echten Prüfungen',
 		leave: 'beenden',
 	},

@@ -26,7 +26,7 @@ const texts = {
 	shop: {
 		now: ({text}) => `Werkstatt: ${text === '' ? 'keine' : text}`,
 		about:
-			'Namen der Werkstatt eintippen, fürs Kundenblatt. Neue Prüfungen fragen dann nach dem Kunden. Keine: - eintippen.',
+			'Namen der Werkstatt eintippen, fürs Kundenblatt. Neue Prüfungen fragen dann nach dem Kunden. Keine: „-“ eintippen.',
 	},
 } satisfies Record<TextId, {readonly now: (value: {readonly text: string}) => string; readonly about: string}>;
 

@@ -12,7 +12,7 @@ type InGroove = {
 /** What bias means in the groove. */
 export const groove = {
 	inGroove: ({isLeaning}: {readonly isLeaning: boolean}) =>
-		`Last auf innerer / äußerer Rillenwand in Prozent${isLeaning ? '; dann, wie weit die Nadel auslenkt' : ''}.`,
+		`Last auf innerer / äußerer Rillenwand in Prozent${isLeaning ? '; dahinter die Auslenkung der Nadel' : ''}.`,
 	wallLoads: ({inner, outer, leanUm, leanDeg}: InGroove) =>
 		`${rounded(100 * inner, 0)} / ${rounded(100 * outer, 0)}${leanUm === undefined ? '' : `; ${rounded(leanUm, 0)} µm`}${leanDeg === undefined ? '' : ` ${inDegrees(leanDeg, 1)}`}`,
 	columns: ['ohne', 'jetzt', 'bestes'],

@@ -52,7 +52,7 @@ export const lever = {
 	},
 	gain: ({reads, nowPct, isKept, isHidden, turned, heldPct}: Gain) =>
 		[
-			`Die beste Einstellung lässt ${percent(nowPct, 1)} Rest.${isHidden ? ' Dieser Rest geht in der Reibung unter.' : ''}`,
+			`So wie der ${parts[reads]} jetzt steht, lässt die beste Einstellung ${percent(nowPct, 1)} Rest.${isHidden ? ' Dieser Rest geht in der Reibung unter.' : ''}`,
 			[...(turned ? [turnedText(reads, turned)] : []), ...(heldPct === undefined ? [] : [heldText(reads, heldPct)])]
 				.map(
 					(way, index) =>

@@ -14,7 +14,7 @@ export const consequences = {
 	carried: ({carriedMn, playingMn}: {carriedMn: number; playingMn: number}) =>
 		`Der Kraftmesser trägt ${inUnit(carriedMn, 'gf')} = ${inUnit(carriedMn, 'mN')} (${percent((100 * carriedMn) / playingMn, 1)} der Abspielkraft).`,
 	guardUnseen: ({guardMn}: {guardMn: number}) =>
-		`Darin sind ${inUnit(guardMn, 'gf')} für den Nadelschutz, der nicht mitgewogen wurde.`,
+		`${inUnit(guardMn, 'gf')} für den Nadelschutz sind dazugezählt, denn er wurde nicht mitgewogen.`,
 	guardAlone: ({guardMn}: {guardMn: number}) => `Davon wiegt der Nadelschutz ${inUnit(guardMn, 'gf')}.`,
 	guardHangs: ({depthMm}: {depthMm: number}) => `Der Nadelschutz hängt ${mm(depthMm)} unter der Nadel.`,
 	guardClear: ({gapMm}: {gapMm: number}) => `Unter dem Nadelschutz mehr als ${mm(gapMm)} frei lassen.`,

@@ -12,7 +12,7 @@ type Force = {readonly forceMn: number};
 export const bench = {
 	nothingBreaks: 'Hier geht nichts kaputt: alles ist erfunden. Am echten Laufwerk zählt jede Zeile.',
 	seen: ({seen}: {readonly seen: string}) => `Auf der Werkbank: ${seen}`,
-	reveal: 'Taste !: was verborgen war und was besser geht.',
+	reveal: '„!“ drücken: Das zeigt, was verborgen war und wie es besser geht.',
 	gauge: ({readingPct, stepPct, isTurned, state}: GaugeShows & {readonly isTurned: boolean; readonly state: string}) =>
 		`Der Kraftmesser${isTurned ? ', gedreht,' : ''} zeigt ${readingText(readingPct, stepPct)} %; der Arm: ${state}.`,
 	/** The name of an arm that is not told. */

@@ -38,7 +38,7 @@ export const truth = {
 	hidden: ({arm}: {readonly arm: LessonId}) => `Verborgen war: ${arms[arm].name}.`,
 	notProbed: 'Die Messung ist nicht fertig. Es gibt nichts zu vergleichen.',
 	again: ({arm, extent, seed}: {readonly arm: string; readonly extent: string; readonly seed: number}) =>
-		`Um dasselbe noch einmal zu üben, mit denselben Zufällen: armdrift practice --on ${arm} --extent ${extent} --seed ${seed}`,
+		`Um dasselbe noch einmal zu üben, mit derselben zufälligen Streuung der Messwerte: armdrift practice --on ${arm} --extent ${extent} --seed ${seed}`,
 	toDoBetter: ({advice}: {readonly advice: string}) => `Besser machen: ${advice}`,
 	oneRound: ({held, of}: {readonly held: number; readonly of: number}) =>
 		`Nach einer Runde ist die Streuung nur angenommen, das ± also vielleicht zu klein. Hier lagen ${held} von ${of} verborgenen Werten in ihrem ±.`,

@@ -10,7 +10,7 @@ export const arm = {
 	},
 	'arm-serial': {
 		title: 'Seriennummer',
-		ask: 'Seriennummer des Arms eintippen, oder - für keine.',
+		ask: 'Seriennummer des Arms eintippen, oder „-“ für keine.',
 		why: 'Der Hersteller fragt danach.',
 		mistake: 'Nummer des Laufwerks eingetippt.',
 	},
@@ -23,19 +23,19 @@ export const arm = {
 	},
 	'arm-pivot-distance': {
 		title: 'Montageabstand',
-		short: 'Tellerachse bis Drehpunkt? Unbekannt: - eintippen.',
-		ask: 'Von oben messen: Tellerachse bis Drehpunkt. Unbekannt: - eintippen.',
-		why: 'Mit der effektiven Länge sagt er, wo die Nadel an jedem Radius steht. Bei - wird er aus den Nullradien berechnet.',
+		short: 'Tellerachse bis Drehpunkt? Unbekannt: „-“ eintippen.',
+		ask: 'Von oben messen: Tellerachse bis Drehpunkt. Unbekannt: „-“ eintippen.',
+		why: 'Mit der effektiven Länge sagt er, wo die Nadel an jedem Radius steht. Bei „-“ wird er aus den Nullradien berechnet.',
 		mistake: 'Bis zum Rand des Lagergehäuses gemessen, nicht bis zu seiner Mitte.',
 	},
 	'arm-offset': {
 		title: 'Kröpfungswinkel',
-		ask: 'Kröpfungswinkel eintippen, oder - wenn unbekannt.',
+		ask: 'Kröpfungswinkel eintippen, oder „-“, wenn unbekannt.',
 		why: ({isWorkedOut}) =>
 			isWorkedOut
 				? 'Mit ihm genügt ein Nullradius für den Montageabstand.'
 				: 'Aus ihm folgen Überhang und Nullradien, zur Information. Kein Wert dieser Prüfung braucht ihn.',
-		mistake: 'Geraten. Besser - eintippen.',
+		mistake: 'Geraten. Besser „-“ eintippen.',
 	},
 	'arm-pivot-place': {
 		title: 'Wo der Drehpunkt steht',

@@ -14,7 +14,7 @@ const probe = {
 /** How a lever stands at one radius. */
 const lever = {
 	ask: (at: AtRadius) =>
-		`Arm${atRadius(at)} auf dem Kraftmesser lassen. Hebel ansehen, egal von welcher Seite. Welche Zeit würde er als Stundenzeiger zeigen? Nicht zu sehen: - eintippen.`,
+		`Arm${atRadius(at)} auf dem Kraftmesser lassen. Hebel als Stundenzeiger lesen: Welche Zeit zeigt er? Immer von derselben Seite ansehen. Nicht zu sehen: „-“ eintippen.`,
 	why: 'Am waagrechten Hebel (3:00 oder 9:00) wirkt das ganze Gewicht. 30° neben der Senkrechten wirkt die Hälfte, senkrecht nichts. Die Messwerte entscheiden.',
 	mistake: 'Abgelesen, während der Arm in der Stütze lag.',
 };
@@ -22,7 +22,7 @@ const lever = {
 /** How a thread stands at one radius. */
 const thread = {
 	ask: (at: AtRadius) =>
-		`Arm${atRadius(at)} auf dem Kraftmesser lassen. Von oben sehen. Welcher Winkel liegt zwischen Faden und Antiskating-Stift? Nicht zu sehen: - eintippen.`,
+		`Arm${atRadius(at)} auf dem Kraftmesser lassen. Von oben sehen. In welchem Winkel trifft der Faden auf seinen Stift am Arm? Nicht zu sehen: „-“ eintippen.`,
 	why: 'Bei 90° wirkt das ganze Gewicht, bei 30° die Hälfte. Die Messwerte entscheiden.',
 	mistake: 'Vom Armrohr aus gemessen, nicht vom Antiskating-Stift, an dem der Faden zieht.',
 };
@@ -39,19 +39,19 @@ export const biasOn = {
 	},
 	'bias-radius-middle': {
 		title: 'Dritter Radius, Antiskating',
-		ask: 'Dritten Radius zum Messen mit Antiskating eintippen, oder - für keinen.',
+		ask: 'Dritten Radius zum Messen mit Antiskating eintippen, oder „-“ für keinen.',
 		why: 'Skating ist etwa mitten zwischen Rand und Etikett am kleinsten. Manche Vorrichtung zieht gerade dort am meisten.',
 		mistake: 'Beim Hebel weggelassen. Ein Hebel kann außen und innen stimmen, dazwischen nicht.',
 	},
 	'bias-weight': {
 		title: 'Antiskating-Gewicht',
-		ask: 'Masse des angehängten Antiskating-Gewichts eintippen, oder - wenn unbekannt.',
+		ask: 'Masse des angehängten Antiskating-Gewichts eintippen, oder „-“, wenn unbekannt.',
 		why: 'Damit kommt der Rat in Gramm.',
 		mistake: 'Hebel oder Haken mitgezählt. Es zählt nur, was angehängt wird.',
 	},
 	'bias-set': {
 		title: 'Wie es eingestellt ist',
-		ask: 'Antiskating wie sonst zum Abspielen einstellen. Kerbe oder Skalenzahl eintippen, oder - wenn es keine hat.',
+		ask: 'Antiskating wie sonst zum Abspielen einstellen. Kerbe oder Skalenzahl eintippen, oder „-“, wenn es keine hat.',
 		why: 'Jede Einstellung behält ihre Messwerte. So geht es zurück zur besten.',
 		mistake: 'Nur eingetippt, was sich geändert hat.',
 		caution:

@@ -18,7 +18,7 @@ export const level = {
 		short: 'Gedreht: Was ist höher? 0,2 rechts',
 		ask: 'Wasserwaage an derselben Stelle um 180° drehen. Eintippen, welche Seite des Laufwerks höher ist, zum Beispiel 0,1 links.',
 		why: whyLevel,
-		mistake: 'An eine andere Stelle gelegt. Lässt sie sich nicht drehen: - eintippen.',
+		mistake: 'An eine andere Stelle gelegt. Lässt sie sich nicht drehen: „-“ eintippen.',
 	},
 	'level-fb-1': {
 		title: 'Waagrecht, längs',
@@ -32,6 +32,6 @@ export const level = {
 		short: 'Gedreht: Was ist höher? 0,2 hinten',
 		ask: 'Wasserwaage an derselben Stelle um 180° drehen. Eintippen, welche Seite des Laufwerks höher ist, zum Beispiel 0,1 vorn.',
 		why: whyLevel,
-		mistake: 'An eine andere Stelle gelegt. Lässt sie sich nicht drehen: - eintippen.',
+		mistake: 'An eine andere Stelle gelegt. Lässt sie sich nicht drehen: „-“ eintippen.',
 	},
 } satisfies Partial<StepSentences>;

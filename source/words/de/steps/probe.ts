@@ -32,7 +32,7 @@ export const probe = {
 	},
 	'zero-free-before': {
 		title: 'Nullanzeige, vorher',
-		ask: 'Arm in der Stütze. Nullanzeige mit Vorzeichen eintippen, oder - wenn nicht lesbar.',
+		ask: 'Arm in der Stütze. Nullanzeige mit Vorzeichen eintippen, oder „-“, wenn nicht lesbar.',
 		...freeZero,
 	},
 	'probe-inner': {
@@ -50,7 +50,7 @@ export const probe = {
 	},
 	'zero-free-after': {
 		title: 'Nullanzeige, nachher',
-		ask: 'Arm in die Stütze heben. Nullanzeige mit Vorzeichen eintippen, oder - wenn nicht lesbar.',
+		ask: 'Arm in die Stütze heben. Nullanzeige mit Vorzeichen eintippen, oder „-“, wenn nicht lesbar.',
 		...freeZero,
 	},
 	verdict: {

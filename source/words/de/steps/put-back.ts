@@ -90,8 +90,8 @@ export const putBack = {
 		title: 'Wiegen wie abgespielt',
 		ask: ({setToMn}) =>
 			setToMn === undefined
-				? 'Auf Höhe der Platte wiegen. Was zeigt die Waage? Nicht gewogen: - eintippen.'
-				: `Auf Höhe der Platte wiegen, Gegengewicht auf ${scaleText(setToMn)} stellen. Was zeigt die Waage? Nicht gewogen: - eintippen.`,
+				? 'Auf Höhe der Platte wiegen. Was zeigt die Waage? Nicht gewogen: „-“ eintippen.'
+				: `Auf Höhe der Platte wiegen, Gegengewicht auf ${scaleText(setToMn)} stellen. Was zeigt die Waage? Nicht gewogen: „-“ eintippen.`,
 		why: 'Eine falsche Kraft fällt sonst nirgends auf. Richtig ist die Abspielkraft auf 2 %.',
 		mistake: 'Mit Nadelschutz gewogen.',
 		caution: 'Die Nadel liegt frei. Mit dem Lift absenken. Danach den Arm wieder verriegeln.',

@@ -15,7 +15,7 @@ export const radii = {
 	},
 	'radius-extra': {
 		title: 'Dritter Radius',
-		ask: 'Dritten Radius zum Messen eintippen, oder - für keinen.',
+		ask: 'Dritten Radius zum Messen eintippen, oder „-“ für keinen.',
 		why: 'Schleift etwas dazwischen, zeigt es sich weder innen noch außen.',
 		mistake: 'Immer einen dritten genommen. Zwei genügen für die meisten Arme.',
 	},

@@ -5,13 +5,13 @@ import {deviceWords} from '../bias-devices.js';
 export const setting = {
 	'room-temperature': {
 		title: 'Raumtemperatur',
-		ask: 'Wie warm ist der Raum? Unbekannt: - eintippen.',
+		ask: 'Wie warm ist der Raum? Unbekannt: „-“ eintippen.',
 		why: 'Öl und Litzen werden in der Kälte steif. So gilt ein kalter Raum nicht als Drift.',
 		mistake: 'Arm direkt aus dem kalten Auto geprüft.',
 	},
 	'room-note': {
 		title: 'Notiz',
-		ask: 'Notiz zu dieser Prüfung eintippen, oder - für keine.',
+		ask: 'Notiz zu dieser Prüfung eintippen, oder „-“ für keine.',
 		why: 'In einem Jahr zählt, was heute besonders war.',
 		mistake: 'Nicht notiert, dass der Arm versetzt oder neu verkabelt wurde.',
 	},
@@ -43,8 +43,8 @@ export const setting = {
 	},
 	'bias-setting': {
 		title: 'Stand des Antiskatings',
-		short: 'Antiskating steht auf? Unbekannt: - eintippen.',
-		ask: 'Stand des Antiskatings eintippen: Kerbe, Zahl oder Gramm. Unbekannt: - eintippen.',
+		short: 'Antiskating steht auf? Unbekannt: „-“ eintippen.',
+		ask: 'Stand des Antiskatings eintippen: Kerbe, Zahl oder Gramm. Unbekannt: „-“ eintippen.',
 		why: 'Am Ende kommt es wieder auf diesen Stand.',
 		mistake: 'Auf das Gedächtnis verlassen.',
 	},

@@ -88,7 +88,7 @@ export const weighing = {
 	},
 	'force-at-height': {
 		title: 'Neu gewogen in Messhöhe',
-		ask: 'In Messhöhe neu wiegen, genauso wie beim ersten Mal. Soll der erste Wert bleiben: - eintippen.',
+		ask: 'In Messhöhe neu wiegen, genauso wie beim ersten Mal. „-“ eintippen, um den ersten Wert zu behalten.',
 		why: 'Liegt das Gegengewicht hoch oder tief, oder ein Magnet nahe an Stahl, ändert sich die Kraft mit der Höhe. Auch der Nadelschutz bleibt wie beim ersten Mal.',
 		mistake: 'Höhe geschätzt. Waage unterlegen, bis der Arm so hoch steht wie auf dem Kraftmesser.',
 	},

@@ -26,13 +26,13 @@ type Gain = {
 
 const turnedText = (reads: Reads, {byDeg, isRaised, worstPct}: Turned): string =>
 	reads === 'angle'
-		? `move the guide until the angle between thread and bias pin is ${plainNumber(Math.abs(byDeg))}° ${byDeg > 0 ? 'larger' : 'smaller'}. That leaves ${percent(worstPct, 1)} at most`
-		: `${isRaised ? 'shorten' : 'lengthen'} the thread until the lever stands ${plainNumber(Math.abs(byDeg), 0)}° ${isRaised ? 'higher' : 'lower'}. That leaves ${percent(worstPct, 1)} at most`;
+		? `move the guide until the angle between thread and bias pin is ${plainNumber(Math.abs(byDeg))}° ${byDeg > 0 ? 'larger' : 'smaller'}. Then at most ${percent(worstPct, 1)} is left over`
+		: `${isRaised ? 'shorten' : 'lengthen'} the thread until the lever stands ${plainNumber(Math.abs(byDeg), 0)}° ${isRaised ? 'higher' : 'lower'}. Then at most ${percent(worstPct, 1)} is left over`;
 
 const heldText = (reads: Reads, worstPct: number): string =>
 	reads === 'clock'
-		? `move the pulley, as far as its maker allows, so that the thread runs nearer to the pivot. The lever then stays about level. Hang on more weight. That leaves ${percent(worstPct, 1)} at most`
-		: `move the guide farther from the arm, so that the thread stays about square to the bias pin. That leaves ${percent(worstPct, 1)} at most`;
+		? `move the pulley, as far as its maker allows, so that the thread runs nearer to the pivot. The lever then stays about level. Hang on more weight. Then at most ${percent(worstPct, 1)} is left over`
+		: `move the guide farther from the arm, so that the thread stays about square to the bias pin. Then at most ${percent(worstPct, 1)} is left over`;
 
 type Doubt = LeverChange & {readonly reads: Reads};
 
@@ -50,7 +50,7 @@ export const lever = {
 	},
 	gain: ({reads, nowPct, isKept, isHidden, turned, heldPct}: Gain) =>
 		[
-			`The best setting leaves ${percent(nowPct, 1)}.${isHidden ? ' Friction hides that.' : ''}`,
+			`With the ${reads === 'clock' ? 'lever' : 'thread'} where it is now, the best setting leaves ${percent(nowPct, 1)}.${isHidden ? ' Friction hides that.' : ''}`,
 			[...(turned ? [turnedText(reads, turned)] : []), ...(heldPct === undefined ? [] : [heldText(reads, heldPct)])]
 				.map(
 					(way, index) =>

@@ -36,7 +36,7 @@ export const truth = {
 	hidden: ({arm}: {readonly arm: LessonId}) => `What was hidden: ${arms[arm].name}.`,
 	notProbed: 'The probe is not finished. There is nothing to compare.',
 	again: ({arm, extent, seed}: {readonly arm: string; readonly extent: string; readonly seed: number}) =>
-		`To practise this once more, with the same chance effects: armdrift practice --on ${arm} --extent ${extent} --seed ${seed}`,
+		`To practise this once more, with the same random scatter in the readings, type: armdrift practice --on ${arm} --extent ${extent} --seed ${seed}`,
 	toDoBetter: ({advice}: {readonly advice: string}) => `To do better: ${advice}`,
 	oneRound: ({held, of}: {readonly held: number; readonly of: number}) =>
 		`After one round the scatter is assumed, so the ± may be too small. Here ${held} of ${of} hidden values lay within their ±.`,

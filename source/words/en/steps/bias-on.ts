@@ -14,7 +14,7 @@ const probe = {
 /** How a lever stands at one radius. */
 const lever = {
 	ask: (at: AtRadius) =>
-		`Leave the arm on the gauge${atRadius(at)}. Look at the lever from either side. As an hour hand, which time would it show? Type - if not seen.`,
+		`Leave the arm on the gauge${atRadius(at)}. Take the lever for an hour hand: which time does it show? Look from the same side each time. Type - if not seen.`,
 	why: 'A level lever (3:00 or 9:00) lets the whole weight act. At 30° from upright half of it acts; upright none does. The readings decide.',
 	mistake: 'Reading it with the arm in its rest.',
 };
@@ -22,7 +22,7 @@ const lever = {
 /** How a thread stands at one radius. */
 const thread = {
 	ask: (at: AtRadius) =>
-		`Leave the arm on the gauge${atRadius(at)}. Look from above. What is the angle between thread and bias pin? Type - if not seen.`,
+		`Leave the arm on the gauge${atRadius(at)}. Look from above. At what angle does the thread meet its pin on the arm? Type - if not seen.`,
 	why: 'At 90° the whole weight acts, at 30° half of it. The readings decide.',
 	mistake: 'Measuring from the arm tube, not from the bias pin, where the thread pulls.',
 };
