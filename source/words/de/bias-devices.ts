@@ -19,7 +19,7 @@ export const deviceWords: Readonly<Record<BiasDeviceId, BiasDeviceWords>> = {
 	none: {off: '', mistake: '', on: '', restore: ''},
 	'weight-on-thread': {
 		off: 'Antiskating-Gewicht aushängen. Faden abseits vom Arm ablegen. Erledigt?',
-		mistake: 'Faden am Antiskating-Stift gelassen. Er bremst auch ohne Gewicht.',
+		mistake: 'Faden am Antiskating-Stab gelassen. Er bremst auch ohne Gewicht.',
 		on: 'Antiskating-Gewicht einhängen, Faden über die Führung.',
 		restore: 'Antiskating-Gewicht einhängen, Faden über die Führung.',
 	},

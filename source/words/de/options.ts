@@ -76,8 +76,8 @@ export const options: OptionNames = {
 	'gauge-sign': {
 		'arm-out': 'Druck des Arms, + zum Rand',
 		'arm-in': 'Druck des Arms, + zur Tellerachse',
-		'hand-out': 'Druck meiner Hand, sobald der Arm nachgibt, + zum Rand',
-		'hand-in': 'Druck meiner Hand, sobald der Arm nachgibt, + zur Tellerachse',
+		'hand-out': 'Druck meiner Hand am Kraftmesser, wenn der Arm nachgibt, + zum Rand',
+		'hand-in': 'Druck meiner Hand am Kraftmesser, wenn der Arm nachgibt, + zur Tellerachse',
 	},
 	'gauge-turns': {
 		inner: 'ja, an beiden Radien',

@@ -28,13 +28,13 @@ type Gain = {
 
 const turnedText = (reads: Reads, {byDeg, isRaised, worstPct}: Turned): string =>
 	reads === 'angle'
-		? `die Führung versetzen, bis der Winkel zwischen Faden und Antiskating-Stift um ${plainNumber(Math.abs(byDeg))}° ${byDeg > 0 ? 'größer' : 'kleiner'} ist. Dann bleiben höchstens ${percent(worstPct, 1)} Rest`
+		? `die Führung versetzen, bis der Winkel zwischen Faden und Antiskating-Stab um ${plainNumber(Math.abs(byDeg))}° ${byDeg > 0 ? 'größer' : 'kleiner'} ist. Dann bleiben höchstens ${percent(worstPct, 1)} Rest`
 		: `den Faden ${isRaised ? 'kürzen' : 'verlängern'}, bis der Hebel ${plainNumber(Math.abs(byDeg), 0)}° ${isRaised ? 'höher' : 'tiefer'} steht. Dann bleiben höchstens ${percent(worstPct, 1)} Rest`;
 
 const heldText = (reads: Reads, worstPct: number): string =>
 	reads === 'clock'
 		? `die Rolle versetzen, soweit der Hersteller es erlaubt, damit der Faden näher am Drehpunkt läuft. Der Hebel bleibt dann etwa waagrecht. Mehr Gewicht anhängen. Dann bleiben höchstens ${percent(worstPct, 1)} Rest`
-		: `die Führung weiter vom Arm setzen, damit der Faden etwa rechtwinklig zum Antiskating-Stift bleibt. Dann bleiben höchstens ${percent(worstPct, 1)} Rest`;
+		: `die Führung weiter vom Arm setzen, damit der Faden etwa rechtwinklig zum Antiskating-Stab bleibt. Dann bleiben höchstens ${percent(worstPct, 1)} Rest`;
 
 type Doubt = LeverChange & {readonly reads: Reads};
 
@@ -43,7 +43,7 @@ export const lever = {
 	leverStands: ({places}: {readonly places: readonly {readonly radiusMm: number; readonly clock: string}[]}) =>
 		`Der Hebel steht auf ${listed(places.map(({radiusMm, clock}) => `${clock} bei ${mm(radiusMm)}`))}.`,
 	threadStands: ({places}: {readonly places: readonly {readonly radiusMm: number; readonly deg: number}[]}) =>
-		`Winkel zwischen Faden und Antiskating-Stift: ${listed(places.map(({radiusMm, deg}) => `${plainNumber(deg)}° bei ${mm(radiusMm)}`))}.`,
+		`Winkel zwischen Faden und Antiskating-Stab: ${listed(places.map(({radiusMm, deg}) => `${plainNumber(deg)}° bei ${mm(radiusMm)}`))}.`,
 	weightThatActs: ({reads, shares: [least, most], askedShare}: ActingWeight) =>
 		`${parts[reads]}: Je nach Radius wirken ${rounded(100 * least, 0)} bis ${rounded(100 * most, 0)} % des Gewichts. Richtig wären ${rounded(100 * askedShare, 0)} bis 100 %.`,
 	doubt: ({reads, fromMm, toMm, measuredPct, expectedPct, openPct}: Doubt) => {

@@ -75,6 +75,6 @@ export const setting = {
 	frictionFirst: ({bandPct}: {readonly bandPct: number}) =>
 		`Erst die Reibung beheben: ${percent(bandPct, 1)} ist zu viel. Bis dahin das Antiskating nicht feiner als ± ${percent(bandPct / 2, 1)} einstellen.`,
 	torque:
-		'Sollwert in Prozent: 100 × Rillenreibung × sin(a). Der Winkel a liegt zwischen Rille und Linie von Nadel zu Drehpunkt. Mit dieser Kraft, gerechnet an der Nadel, dreht das Skating den Arm. Antiskating hebt sie auf.',
+		'Sollwert in Prozent: 100 × Rillenreibung × sin(a). Der Winkel a liegt zwischen Rille und Linie von Nadel zu Drehpunkt. Der Sollwert ist die Kraft, mit der das Skating den Arm dreht, gerechnet an der Nadel. Antiskating hebt sie auf.',
 	noDevice: 'Dieser Arm hat keine Antiskating-Vorrichtung. Gegen das Skating wirkt nur sein eigener Zug.',
 };

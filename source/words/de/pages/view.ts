@@ -24,7 +24,7 @@ export const view = {
 		typed === undefined ? `${title}:` : `${title}: ${typed === '' ? '-' : typed}`,
 	side: {
 		title: ({title}: {title: string}) => `${title}: welche Seite?`,
-		ask: ({typed}: {typed: string}) => `Eingetippt: ${typed}. Auf welcher Seite?`,
+		ask: ({typed}: {typed: string}) => `Eingetippt wurde „${typed}“. Welche Seite ist gemeint?`,
 	},
 	reason: {
 		override: {

@@ -64,8 +64,7 @@ export const seen = {
 	biasWeight: ({g}: {readonly g: number}) =>
 		`Auf dem Gewicht zum Arm steht ${plainNumber(g)} g. Ein anderes eintippen hängt es an.`,
 	lever: ({clock}: {readonly clock: string}) => `Der Hebel zeigt auf ${clock}.`,
-	thread: ({deg}: {readonly deg: number}) =>
-		`Der Winkel zwischen Faden und Antiskating-Stift ist ${plainNumber(deg)}°.`,
+	thread: ({deg}: {readonly deg: number}) => `Der Winkel zwischen Faden und Antiskating-Stab ist ${plainNumber(deg)}°.`,
 };
 
 type Did = {

@@ -46,7 +46,7 @@ export const truth = {
 		`So eingestellt, ließ das Antiskating höchstens ${percent(mostPct, 1)} Rest. Die Reibung verdeckt ${percent(floorPct, 1)}.`,
 	/** By its likely cause; what was found where the figures name none. */
 	named: ({likely, found}: {readonly likely: string; readonly found: string}) =>
-		`Die Prüfung zeigt in die richtige Richtung: ${likely === '' ? found : `${likely}.`}`,
+		`Die Prüfung liegt richtig: ${likely === '' ? found : `${likely}.`}`,
 	cured: 'Die Prüfung zeigt es nicht: Es war vorher behoben.',
 	showsWithBias: 'Es zeigt sich nur mit Antiskating. Beim Urteil „Antiskating einstellen“ wählen.',
 	notNamed: 'Die Prüfung hat es nicht gefunden. Mehr Runden messen, oder tun, was unten steht.',

@@ -22,9 +22,9 @@ const lever = {
 /** How a thread stands at one radius. */
 const thread = {
 	ask: (at: AtRadius) =>
-		`Arm${atRadius(at)} auf dem Kraftmesser lassen. Von oben sehen. In welchem Winkel trifft der Faden auf seinen Stift am Arm? Nicht zu sehen: „-“ eintippen.`,
+		`Arm${atRadius(at)} auf dem Kraftmesser lassen. Von oben sehen. Welchen Winkel bilden der Faden und der Stab, an dem er zieht? Nicht zu sehen: „-“ eintippen.`,
 	why: 'Bei 90° wirkt das ganze Gewicht, bei 30° die Hälfte. Die Messwerte entscheiden.',
-	mistake: 'Vom Armrohr aus gemessen, nicht vom Antiskating-Stift, an dem der Faden zieht.',
+	mistake: 'Vom Armrohr aus gemessen, nicht vom Antiskating-Stab, an dem der Faden zieht.',
 };
 
 export const biasOn = {

@@ -5,7 +5,8 @@ import {placedAt} from '../at-radius.js';
 const rounds = {
 	ask: (at: GaugeAtRadius) => `${placedAt(at)}.`,
 	why: 'Zwischen beiden Grenzen hält die Reibung den Arm. Die Mitte der Grenzen ist der Zug, ihr Abstand die Reibung.',
-	mistake: 'Zu weit gestupst oder abgelesen, bevor der Arm ruhig stand. Auch die innere Grenze darf nach außen zeigen.',
+	mistake:
+		'Zu weit gestupst. Oder abgelesen, bevor der Arm ruhig stand. Auch die innere Grenze darf nach außen zeigen.',
 };
 
 /** The pointer of a gauge that cannot be turned, read with nothing touching it. */

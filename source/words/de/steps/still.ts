@@ -13,7 +13,7 @@ export const still = {
 	},
 	'still-conditions': {
 		title: 'Stimmt alles noch?',
-		ask: 'Jede Zeile ansehen. Stimmt noch alles?',
+		ask: 'Am Laufwerk nachsehen. Stimmt noch alles?',
 		...stillSo,
 	},
 	'still-bias-on': {

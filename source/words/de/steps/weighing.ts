@@ -88,8 +88,8 @@ export const weighing = {
 	},
 	'force-at-height': {
 		title: 'Neu gewogen in Messhöhe',
-		ask: 'In Messhöhe neu wiegen, genauso wie beim ersten Mal. „-“ eintippen, um den ersten Wert zu behalten.',
-		why: 'Liegt das Gegengewicht hoch oder tief, oder ein Magnet nahe an Stahl, ändert sich die Kraft mit der Höhe. Auch der Nadelschutz bleibt wie beim ersten Mal.',
+		ask: 'In Messhöhe neu wiegen. Nadelschutz drauf oder ab: wie beim ersten Wiegen. „-“ eintippen, um den ersten Wert zu behalten.',
+		why: 'Liegt das Gegengewicht hoch oder tief, oder ein Magnet nahe an Stahl, ändert sich die Kraft mit der Höhe.',
 		mistake: 'Höhe geschätzt. Waage unterlegen, bis der Arm so hoch steht wie auf dem Kraftmesser.',
 	},
 } satisfies Partial<StepSentences>;

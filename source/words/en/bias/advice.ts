@@ -43,8 +43,8 @@ export const advice = {
 	leftAfter: ({worstAfterPct, rmsAfterPct, frictionFloorPct}: BiasFitFigures) =>
 		`With the best setting at most ${percent(worstAfterPct, 1)} is left over, typically ${percent(rmsAfterPct, 1)}. Friction hides anything smaller than ${percent(frictionFloorPct, 1)}.`,
 	notTaken: ({fit, isWithoutBias}: {readonly fit: BiasFitFigures; readonly isWithoutBias: boolean}) =>
-		`${isWithoutBias ? 'Without bias' : `With ${times(fit.factor)} this bias`} at most ${percent(fit.worstAfterPct, 1)} would be left over. Friction hides anything smaller than ${percent(fit.frictionFloorPct, 1)}.`,
+		`${isWithoutBias ? 'Without bias' : `With ${times(fit.factor)} this bias`}, no more than ${percent(fit.worstAfterPct, 1)} would be left over. Friction hides anything smaller than ${percent(fit.frictionFloorPct, 1)}.`,
 	otherDrags: ({best}: {readonly best: readonly {readonly drag: number; readonly factor: number}[]}) =>
-		`The drag is assumed. ${best.map(({drag, factor}) => `With a drag of ${rounded(drag, 2)} the right bias is ${rounded(factor, 2)} times this one.`).join(' ')} Setting the bias finer gains nothing.`,
+		`The drag is assumed. ${best.map(({drag, factor}) => `With a drag of ${rounded(drag, 2)} the right bias is ${rounded(factor, 2)} times the bias as set.`).join(' ')} Setting the bias finer gains nothing.`,
 	cureFirst: 'Better: first do what the verdict says, then set the bias.',
 };

@@ -74,6 +74,6 @@ export const setting = {
 	frictionFirst: ({bandPct}: {readonly bandPct: number}) =>
 		`First cure the friction: ${percent(bandPct, 1)} is too much. Until then set the bias no finer than ± ${percent(bandPct / 2, 1)}.`,
 	torque:
-		'Wanted, in percent: 100 × drag × sin(a). The angle a lies between the groove and the line from stylus to pivot. It is the force with which skating turns the arm, given as a push at the stylus. Bias must cancel it.',
+		'Wanted, in percent: 100 × drag × sin(a). The angle a lies between the groove and the line from stylus to pivot. The wanted reading is the force with which skating turns the arm, given as a push at the stylus. Bias must cancel it.',
 	noDevice: 'This arm has no bias device. Only its own pull acts against skating.',
 };

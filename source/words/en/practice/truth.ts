@@ -44,7 +44,7 @@ export const truth = {
 		`As set, the bias still left ${percent(mostPct, 1)} at most. Friction hides ${percent(floorPct, 1)}.`,
 	/** By its likely cause; what was found where the figures name none. */
 	named: ({likely, found}: {readonly likely: string; readonly found: string}) =>
-		`Your check points the right way: ${likely === '' ? found : `${likely}.`}`,
+		`Your check is right: ${likely === '' ? found : `${likely}.`}`,
 	cured: 'Your check does not show it: you put it right before.',
 	showsWithBias: "It shows only with the bias on. At the verdict choose 'set the bias against skating'.",
 	notNamed: 'Your check did not find it. Take more rounds, or do what stands below.',

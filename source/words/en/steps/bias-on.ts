@@ -14,7 +14,7 @@ const probe = {
 /** How a lever stands at one radius. */
 const lever = {
 	ask: (at: AtRadius) =>
-		`Leave the arm on the gauge${atRadius(at)}. Take the lever for an hour hand: which time does it show? Look from the same side each time. Type - if not seen.`,
+		`Leave the arm on the gauge${atRadius(at)}. Read the lever like an hour hand: what time does it show? Look from the same side each time. Type - if not seen.`,
 	why: 'A level lever (3:00 or 9:00) lets the whole weight act. At 30° from upright half of it acts; upright none does. The readings decide.',
 	mistake: 'Reading it with the arm in its rest.',
 };

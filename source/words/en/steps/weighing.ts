@@ -85,8 +85,8 @@ export const weighing = {
 	},
 	'force-at-height': {
 		title: 'Weighed again at probe height',
-		ask: 'Weigh again at probe height, the same way as at first. Type - to keep the first reading.',
-		why: 'With a high or low counterweight, or a magnet near steel, the force changes with height. Guard on or off: as at first.',
+		ask: 'Weigh again at probe height. Guard on or off: as at the first weighing. Type - to keep the first reading.',
+		why: 'With a high or low counterweight, or a magnet near steel, the force changes with height.',
 		mistake: 'Guessing the height. Block the scale up until the arm is where the gauge holds it.',
 	},
 } satisfies Partial<StepSentences>;
