@@ -17,7 +17,7 @@ export function clockText(deg: number): string {
 }
 
 /**
- * Share of a hanging weight's torque that acts on its lever, or of a thread's tension that acts across a stub: the
+ * Share of a hanging weight's torque that acts on its lever, or of a thread's tension that acts across a bias pin: the
  * sine of the angle. All where the lever lies level, half at 30° from upright, none where it stands or hangs upright (OpenStax University Physics vol. 1, 15.4:
  * torque of a hanging weight −L·m·g·sin θ).
  */

@@ -38,7 +38,7 @@ export function leverClockShown(spec: ArmSpec, radiusMm: number): string | undef
 	return clockText(toStep(deg, clockStepDeg));
 }
 
-/** Angle between thread and stub of the bias at a radius, read to 5 degrees; undefined for an arm without one. */
+/** Angle between thread and bias pin of the bias at a radius, read to 5 degrees; undefined for an arm without one. */
 export function threadAngleShownDeg(spec: ArmSpec, radiusMm: number): number | undefined {
 	if (spec.bias?.device.kind !== 'weight-on-thread') return;
 	return toStep(turnedAngleDeg(spec.bias.device.angle, swingAngleDeg(spec.geometry, radiusMm)), 5);

@@ -5,7 +5,7 @@ export type TurningAngle = {readonly atSwingDeg: number; readonly deg: number; r
 
 /** A bias (anti-skating) device and what sets its strength; every torque toward the rim, in µN·m. */
 export type BiasMechanism =
-	/** A weight over a thread to a stub: the sine of the angle between thread and stub acts. */
+	/** A weight over a thread to a bias pin: the sine of the angle between thread and bias pin acts. */
 	| {readonly kind: 'weight-on-thread'; readonly fullMicroNm: number; readonly angle: TurningAngle}
 	/** A weight on a lever, thread over a pulley: the sine of the lever's angle from 12 o'clock acts. */
 	| {readonly kind: 'weighted-lever'; readonly fullMicroNm: number; readonly angle: TurningAngle}
@@ -14,7 +14,7 @@ export type BiasMechanism =
 	/** Two magnets that repel: the nearer the spindle, the nearer they stand; by the square of the gap (invented). */
 	| {readonly kind: 'magnet'; readonly atRestMicroNm: number; readonly halfwayDeg: number};
 
-/** Angle of the lever from 12 o'clock, or of the thread to its stub, in degrees. */
+/** Angle of the lever from 12 o'clock, or of the thread to the bias pin, in degrees. */
 export const turnedAngleDeg = ({atSwingDeg, deg, degPerDeg}: TurningAngle, swingDeg: number): number =>
 	deg + degPerDeg * (swingDeg - atSwingDeg);
 

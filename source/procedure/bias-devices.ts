@@ -5,7 +5,7 @@ export type SetBy = 'nothing' | 'weight' | 'dial' | 'turning';
 
 type BiasDevice = {
 	readonly setBy: SetBy;
-	/** What of it can be read at each radius: the lever on a clock face, or the angle between thread and stub. */
+	/** What of it can be read at each radius: the lever on a clock face, or the angle between thread and bias pin. */
 	readonly reads?: 'clock' | 'angle';
 };
 

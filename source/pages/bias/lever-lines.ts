@@ -12,10 +12,10 @@ import {words} from '../../words/index.js';
 import {type LeverAt, line, type Shown} from '../shown-lines.js';
 import {worthwhilePct} from './advice.js';
 
-/** A weighted lever is read by the clock, a thread by its angle to the stub. */
+/** A weighted lever is read by the clock, a thread by its angle to the bias pin. */
 type Reads = 'clock' | 'angle';
 
-/** How lever or thread stood at each radius, in degrees of the clock face or between thread and stub. */
+/** How lever or thread stood at each radius, in degrees of the clock face or between thread and bias pin. */
 function anglesOf(facts: Facts): readonly LeverAt[] {
 	const {reads} = biasDeviceOf(facts);
 	if (reads === undefined) return [];

@@ -97,7 +97,7 @@ const outcome = (found: SuspectOutcome): string => {
 				? `${moved}.`
 				: `${doing}: Reibung bei ${at} um ${percent(Math.abs(found.seenPct), 1)} ${found.seenPct < 0 ? 'gefallen' : 'gestiegen'}.`;
 		case 'unchanged':
-			return `${doing}: Das änderte an keinem Radius etwas. Es gibt eine andere Ursache.`;
+			return `${doing}: Das änderte nichts. Es gibt eine andere Ursache.`;
 	}
 };
 

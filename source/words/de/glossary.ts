@@ -82,6 +82,11 @@ export const glossary: readonly Term[] = [
 		not: ['Antiskating-Mechanik', 'Antiskating-Mechanismus'],
 	},
 	{
+		term: 'Antiskating-Stab',
+		meaning: 'Stab am Arm, an dem der Faden des Antiskatings zieht',
+		not: ['Zapfen'],
+	},
+	{
 		term: 'Einstellung',
 		meaning: 'eine Stellung der Antiskating-Vorrichtung, mit ihren Messwerten',
 		not: ['Justage', 'Justierung'],

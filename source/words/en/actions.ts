@@ -105,7 +105,7 @@ const outcome = (found: SuspectOutcome): string => {
 				? `${doing} moved the pull ${seen} at ${at}.`
 				: `${doing}: ${band(found.seenPct)} ${percent(Math.abs(found.seenPct), 1)} at ${at}.`;
 		case 'unchanged':
-			return `${doing} changed nothing at either radius: look for another cause.`;
+			return `${doing} changed nothing: look for another cause.`;
 	}
 };
 

@@ -54,6 +54,7 @@ export const glossary: readonly Term[] = [
 	{term: 'damping', meaning: 'fluid that slows the arm, with trough and paddle', not: ['damper', 'damping device']},
 	{term: 'bias', meaning: 'outward push against skating', not: ['antiskate', 'antiskating', 'anti-skate']},
 	{term: 'bias device', meaning: 'what makes the bias: weight, lever, spring or magnet', not: ['bias mechanism']},
+	{term: 'bias pin', meaning: 'pin on the arm that the thread of the bias pulls', not: ['stub']},
 	{term: 'setting', meaning: 'one way the bias device is set, with its readings', not: ['trial', 'adjustment']},
 	{term: 'skating', meaning: 'pull of the groove toward the spindle', not: ['skating force', 'skate']},
 	{term: 'drag', meaning: 'pull along the groove, as part of the tracking force', not: ['drag coefficient']},

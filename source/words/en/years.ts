@@ -32,9 +32,13 @@ function wayOfChange({figure, movedPct}: Moved): string {
 	return movedPct < 0 ? 'toward the spindle' : 'toward the rim';
 }
 
+/** '1.4 % ± 0.6 %', without its way. */
+const sizeAlone = ({movedPct, uncertaintyPct}: Moved): string =>
+	`${percent(Math.abs(movedPct), 1)} ± ${percent(uncertaintyPct, 1)}`;
+
 /** '1.4 % ± 0.6 % toward the rim'; a difference that prints as zero has no way. */
 function sizeOfChange(moved: Moved): string {
-	const size = `${percent(Math.abs(moved.movedPct), 1)} ± ${percent(moved.uncertaintyPct, 1)}`;
+	const size = sizeAlone(moved);
 	return printsAsZero(moved.movedPct, 1) ? size : `${size} ${wayOfChange(moved)}`;
 }
 
@@ -44,8 +48,8 @@ const nameOf = (moved: Moved): string => `${moved.figure === 'pull' ? 'pull' : '
 /** 'moved 1.4 % ± 0.6 % toward the rim', 'fell by 1.0 % ± 0.6 %'. */
 function howChanged(moved: Moved): string {
 	if (moved.figure === 'pull') return `moved ${sizeOfChange(moved)}`;
-	const size = `${percent(Math.abs(moved.movedPct), 1)} ± ${percent(moved.uncertaintyPct, 1)}`;
-	return `${printsAsZero(moved.movedPct, 1) ? 'changed' : moved.movedPct < 0 ? 'fell' : 'grew'} by ${size}`;
+	const verb = printsAsZero(moved.movedPct, 1) ? 'changed' : moved.movedPct < 0 ? 'fell' : 'grew';
+	return `${verb} by ${sizeAlone(moved)}`;
 }
 
 /** Several figures, each with its size. */

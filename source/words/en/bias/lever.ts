@@ -4,6 +4,8 @@ import {listed, mm, percent, plainNumber, printsAsZero, rounded} from '../../num
 /** A weighted lever is read by the clock, a thread by its angle to the bias pin. */
 type Reads = 'clock' | 'angle';
 
+const parts: Readonly<Record<Reads, string>> = {clock: 'lever', angle: 'thread'};
+
 /** A change; less than the last digit shown is none. */
 const moves = (pct: number): string =>
 	printsAsZero(pct, 1) ? 'stay the same' : `${pct > 0 ? 'grow' : 'fall'} by ${percent(Math.abs(pct), 1)}`;
@@ -45,12 +47,12 @@ export const lever = {
 	weightThatActs: ({reads, shares: [least, most], askedShare}: ActingWeight) =>
 		`${reads === 'clock' ? 'Lever' : 'Thread'}: ${rounded(100 * least, 0)} to ${rounded(100 * most, 0)} % of the weight acts, depending on the radius. It should be ${rounded(100 * askedShare, 0)} to 100 %.`,
 	doubt: ({reads, fromMm, toMm, measuredPct, expectedPct, openPct}: Doubt) => {
-		const part = reads === 'clock' ? 'lever' : 'thread';
+		const part = parts[reads];
 		return `The ${part} does not explain the bias. From ${plainNumber(fromMm)} to ${mm(toMm)} the bias should ${moves(expectedPct)}. The readings make it ${moves(measuredPct)} (± ${percent(openPct, 1)}). Read ${part} and limits again before you move pulley or thread.`;
 	},
 	gain: ({reads, nowPct, isKept, isHidden, turned, heldPct}: Gain) =>
 		[
-			`With the ${reads === 'clock' ? 'lever' : 'thread'} where it is now, the best setting leaves ${percent(nowPct, 1)}.${isHidden ? ' Friction hides that.' : ''}`,
+			`With the ${parts[reads]} where it is now, the best setting leaves ${percent(nowPct, 1)}.${isHidden ? ' Friction hides that.' : ''}`,
 			[...(turned ? [turnedText(reads, turned)] : []), ...(heldPct === undefined ? [] : [heldText(reads, heldPct)])]
 				.map(
 					(way, index) =>
