@@ -19,6 +19,10 @@ describe('A line does not end', () => {
 		expect(shown(text)).toBe(held);
 	});
 
+	it('before a dash that is to be typed', () => {
+		expect(shown('Type - if not known.')).toBe('Type_- if not known.');
+	});
+
 	it.each(Object.values(units).map(({label}) => label))('between a number and %s', (label) => {
 		expect(shown(`1 ${label}, and 2 ${label}.`)).toBe(`1_${label}, and 2_${label}.`);
 	});
